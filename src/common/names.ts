@@ -1,0 +1,153 @@
+import { fail } from '../errors/StillroomError';
+
+/** Anything with a trade name and other names it goes by. */
+export interface Named {
+  readonly name: string;
+  readonly synonyms?: readonly string[];
+}
+
+const IRREGULAR: Readonly<Record<string, string>> = {
+  leaves: 'leaf',
+  loaves: 'loaf',
+  halves: 'half',
+  halved: 'half',
+  cookies: 'cookie',
+  chilies: 'chili',
+  chillies: 'chili',
+  chiles: 'chile',
+  potatoes: 'potato',
+  tomatoes: 'tomato',
+  mangoes: 'mango',
+  radishes: 'radish',
+  peaches: 'peach',
+  squashes: 'squash',
+};
+/** Words that end in s and are singular. */
+const SINGULAR = new Set([
+  'asparagus',
+  'couscous',
+  'citrus',
+  'hummus',
+  'molasses',
+  'cress',
+  'watercress',
+  'swiss',
+  'brussels',
+  'less',
+  'is',
+  'as',
+  'gas',
+  'glass',
+  'process',
+]);
+const FILLERS = new Set(['and', 'or', 'of', 'the', 'a', 'in', 'with', 'fresh']);
+
+function singular(word: string): string {
+  const irregular = IRREGULAR[word];
+  if (irregular !== undefined) return irregular;
+  if (word.length < 4 || SINGULAR.has(word) || word.endsWith('ss') || word.endsWith('us')) return word;
+  if (word.endsWith('ies')) return `${word.slice(0, -3)}y`;
+  if (/(?:sh|ch|x|z)es$/.test(word)) return word.slice(0, -2);
+  return word.endsWith('s') ? word.slice(0, -1) : word;
+}
+
+/**
+ * The form in which names are compared: lower case, singular, without punctuation, accents and small words, and
+ * in alphabetical order, so that `Cherries, sour` and `sour cherry` are one name.
+ */
+export function nameKey(text: string): string {
+  const words = text
+    .toLowerCase()
+    .normalize('NFD')
+    .replace(/[\u0300-\u036f]/g, '')
+    .replace(/[^a-z0-9%/]+/g, ' ')
+    .trim()
+    .split(' ')
+    .filter((word) => !FILLERS.has(word))
+    .map(singular);
+  return words.sort().join(' ');
+}
+
+/** How many letters must be put in, left out, changed or swapped with a neighbour to make one word the other. */
+export function editDistance(one: string, other: string): number {
+  const rows: number[][] = [Array.from({ length: other.length + 1 }, (_, j) => j)];
+  for (let i = 1; i <= one.length; i++) {
+    const row = [i];
+    for (let j = 1; j <= other.length; j++) {
+      const same = one[i - 1] === other[j - 1] ? 0 : 1;
+      const at = (r: number, c: number): number => (r === i ? row[c] : rows[r]?.[c]) ?? 0;
+      let best = Math.min(at(i - 1, j) + 1, at(i, j - 1) + 1, at(i - 1, j - 1) + same);
+      if (i > 1 && j > 1 && one[i - 1] === other[j - 2] && one[i - 2] === other[j - 1]) {
+        best = Math.min(best, at(i - 2, j - 2) + 1);
+      }
+      row.push(best);
+    }
+    rows.push(row);
+  }
+  return rows[one.length]?.[other.length] ?? 0;
+}
+
+/** The known names nearest to a text: those that share a word with it first, then by edit distance; at most five. */
+export function nearestNames(text: string, names: readonly string[]): string[] {
+  const key = nameKey(text.slice(0, 60));
+  const words = new Set(key.split(' '));
+  const scored = names.map((candidate) => {
+    const other = nameKey(candidate);
+    const shared = other.split(' ').some((word) => word.length > 2 && words.has(word));
+    return { candidate, score: editDistance(key, other) / Math.max(key.length, other.length, 1) - (shared ? 1 : 0) };
+  });
+  return scored
+    .filter(({ score }) => score < 0.5)
+    .sort((a, b) => a.score - b.score)
+    .slice(0, 5)
+    .map(({ candidate }) => candidate);
+}
+
+const indexes = new WeakMap<readonly Named[], Map<string, Named[]>>();
+
+function indexOf<T extends Named>(entries: readonly T[]): Map<string, T[]> {
+  const known = indexes.get(entries);
+  if (known !== undefined) return known as Map<string, T[]>;
+  const index = new Map<string, T[]>();
+  for (const entry of entries) {
+    for (const name of new Set([entry.name, ...(entry.synonyms ?? [])].map(nameKey))) {
+      index.set(name, [...(index.get(name) ?? []), entry]);
+    }
+  }
+  indexes.set(entries, index);
+  return index;
+}
+
+/** The entries that go by this name, whatever its number, case and word order; none, one or several. */
+export function findNamed<T extends Named>(text: string, entries: readonly T[]): readonly T[] {
+  const index = indexOf(entries);
+  const found = index.get(nameKey(text)) ?? [];
+  if (found.length < 2) return found;
+  // a name of its own beats a synonym of another
+  const own = found.filter((entry) => nameKey(entry.name) === nameKey(text));
+  return own.length === 1 ? own : found;
+}
+
+/**
+ * The one entry of a table that goes by this name.
+ *
+ * @throws StillroomError UNKNOWN_NAME when none does, offering the nearest, or when several do, listing them
+ */
+export function lookUp<T extends Named>(text: string, entries: readonly T[], path: string, what: string): T {
+  const found = findNamed(text, entries);
+  const [first] = found;
+  if (first !== undefined && found.length === 1) return first;
+  if (first !== undefined) {
+    fail('UNKNOWN_NAME', path, text, `one ${what}; that name could be ${found.map(({ name }) => name).join(' or ')}`);
+  }
+  const near = nearestNames(
+    text,
+    entries.map(({ name }) => name),
+  );
+  fail(
+    'UNKNOWN_NAME',
+    path,
+    text,
+    near.length === 0 ? `a known ${what}` : `a known ${what}; nearest: ${near.join(', ')}`,
+  );
+}

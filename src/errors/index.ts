@@ -1,0 +1,5 @@
+/**
+ * The one typed error of the library.
+ * @module
+ */
+export { type ErrorCode, type ErrorDetails, StillroomError } from './StillroomError';

@@ -1,0 +1,248 @@
+/**
+ * The fields that input schemas are built from, and `readInput`, which checks an argument against its schema and
+ * throws the library's one error. Internal: modules import it, callers see only the types it yields.
+ */
+import * as z from 'zod/mini';
+import { fail, joinPath, StillroomError, show } from '../errors/StillroomError';
+import { formatQuantity } from './formatQuantity';
+import { parseMoney } from './money';
+import { parseQuantity } from './parseQuantity';
+import { parseRatio } from './ratio';
+import { toDecimalIn } from './scale';
+import type { Money, MoneyInput, Quantity, QuantityInput, RatioInput } from './types';
+import type { Dimension, Unit } from './units';
+
+/** What zod hands to a transform; enough of it to report an error. */
+interface Context {
+  issues: unknown[];
+}
+
+/** Runs a reader inside a schema, turning its StillroomError into an issue that keeps the error whole. */
+function reading<In, Out>(read: (given: unknown) => Out) {
+  return z.pipe(
+    z.custom<In>(() => true),
+    z.transform((given: In, context: Context): Out => {
+      try {
+        return read(given);
+      } catch (error) {
+        if (!(error instanceof StillroomError)) throw error;
+        context.issues.push({ code: 'custom', input: given, message: error.message, params: { error } });
+        return z.NEVER as never;
+      }
+    }),
+  );
+}
+
+/** Bounds of a quantity, each in any unit; `above` is exclusive, the others inclusive. */
+export interface Bounds<D extends Dimension> {
+  readonly above?: Quantity<D>;
+  readonly min?: Quantity<D>;
+  readonly max?: Quantity<D>;
+}
+
+function checkBounds<D extends Dimension>(quantity: Quantity<D>, bounds: Bounds<D>, given: unknown): Quantity<D> {
+  const compare = (bound: Quantity<D>) => toDecimalIn(quantity, bound.unit).cmp(bound.value);
+  const write = (bound: Quantity<D>) => formatQuantity(bound as Quantity, { step: 1e-6 });
+  const { above, min, max } = bounds;
+  const low = above === undefined ? (min === undefined ? '' : ` of at least ${write(min)}`) : ` above ${write(above)}`;
+  const high = max === undefined ? '' : `${low === '' ? ' of' : ' and'} at most ${write(max)}`;
+  const inside =
+    (above === undefined || compare(above) > 0) &&
+    (min === undefined || compare(min) >= 0) &&
+    (max === undefined || compare(max) <= 0);
+  if (!inside) fail('OUT_OF_RANGE', '', given, `a value${low}${high}`);
+  return quantity;
+}
+
+/** A quantity of one dimension within bounds. */
+export const quantityField = <D extends Dimension>(dimension: D, bounds: Bounds<D> = {}) =>
+  reading<QuantityInput<D>, Quantity<D>>((given) => checkBounds(parseQuantity(given, dimension), bounds, given));
+
+const quantity =
+  <D extends Dimension>(dimension: D, unit: Unit<D>, largest: number) =>
+  (bounds: Bounds<D> = {}) =>
+    quantityField(dimension, {
+      ...(bounds.min === undefined ? { above: { value: 0, unit } } : {}),
+      max: { value: largest, unit },
+      ...bounds,
+    });
+
+// Unless a field says otherwise these are above zero, and below a size that no kitchen reaches.
+/** A mass above zero and up to 1,000 t. */
+export const mass = quantity('mass', 'kg', 1e6);
+/** A volume above zero and up to 1,000 m3. */
+export const volume = quantity('volume', 'L', 1e6);
+/** A length above zero and up to 10 km. */
+export const length = quantity('length', 'm', 1e4);
+/** An area above zero and up to 10,000 m2. */
+export const area = quantity('area', 'm2', 1e4);
+/** A time above zero and up to 100 years. */
+export const time = quantity('time', 'day', 36525);
+/** An energy above zero. */
+export const energy = quantity('energy', 'kWh', 1e9);
+/** A power above zero. */
+export const power = quantity('power', 'kW', 1e6);
+/** A density above zero and up to 25 g/mL. */
+export const density = quantity('density', 'g/mL', 25);
+/** A difference of temperature above zero. */
+export const temperatureDifference = quantity('temperatureDifference', 'delta degC', 1000);
+/** An absolute pressure above zero, or a gauge pressure with `min` at zero. */
+export const pressure = quantity('pressure', 'MPa', 100);
+/** A temperature, by default from absolute zero to 1,000 degC. */
+export const temperature = (bounds: Bounds<'temperature'> = {}) =>
+  quantityField('temperature', {
+    min: { value: -273.15, unit: 'degC' },
+    max: { value: 1000, unit: 'degC' },
+    ...bounds,
+  });
+/** The elevation of a kitchen: from the lowest dry land to the highest, -500 to 5,000 m. */
+export const elevation = () =>
+  quantityField('length', { min: { value: -500, unit: 'm' }, max: { value: 5000, unit: 'm' } });
+
+/** A ratio as a number from 0 to 1, or a text in percent; limits are on the number. */
+export const ratio = (limits: { min?: number; max?: number; above?: number; below?: number } = {}) =>
+  reading<RatioInput, number>((given) => {
+    const value = parseRatio(given);
+    const { min = 0, max = 1, above = -1, below = 2 } = limits;
+    if (value < min || value > max || value <= above || value >= below) {
+      const low = above >= 0 ? `above ${above}` : `of at least ${min}`;
+      const high = below <= 1 ? `below ${below}` : `at most ${max}`;
+      fail('OUT_OF_RANGE', '', given, `a ratio ${low} and ${high} (or the same in percent)`);
+    }
+    return value;
+  });
+
+/** Money: `"24.50 USD"`. */
+export const money = () => reading<MoneyInput, Money>((given) => parseMoney(given));
+
+/** A plain number within limits; `what` says what it is, for the error: `a pH from 0 to 14`. */
+export const number = (
+  what: string,
+  limits: { min?: number; max?: number; above?: number; below?: number; integer?: boolean } = {},
+) =>
+  reading<number, number>((given) => {
+    if (given === undefined) fail('MISSING', '', given, what);
+    if (typeof given !== 'number') fail('WRONG_TYPE', '', given, what);
+    const { min = -1e15, max = 1e15, above = -Infinity, below = Infinity, integer = false } = limits;
+    const inside = given >= min && given <= max && given > above && given < below;
+    if (!inside || (integer && !Number.isInteger(given))) fail('OUT_OF_RANGE', '', given, what);
+    return given;
+  });
+
+/** A whole number from `min` to `max`. */
+export const count = (what: string, min = 0, max = 1_000_000) =>
+  number(`${what}: a whole number from ${min} to ${max}`, { min, max, integer: true });
+
+const LONGEST_NAME = 120;
+/** A name or a short text; `what` says what it names. */
+export const name = (what: string) =>
+  reading<string, string>((given) => {
+    if (given === undefined) fail('MISSING', '', given, what);
+    if (typeof given !== 'string') fail('WRONG_TYPE', '', given, what);
+    const text = given.trim();
+    if (text === '' || text.length > LONGEST_NAME) fail('UNKNOWN_NAME', '', given, what);
+    return text;
+  });
+
+/** One of a few fixed words. */
+export const choice = <const T extends string>(what: string, words: readonly T[]) =>
+  reading<T, T>((given) => {
+    const expected = `${what}: ${words.join(', ')}`;
+    if (given === undefined) fail('MISSING', '', given, expected);
+    if (typeof given !== 'string') fail('WRONG_TYPE', '', given, expected);
+    const word = words.find((candidate) => candidate === given.trim().toLowerCase() || candidate === given);
+    if (word === undefined) fail('UNKNOWN_NAME', '', given, expected);
+    return word;
+  });
+
+/** True or false. */
+export const flag = (what: string) =>
+  reading<boolean, boolean>((given) => {
+    if (typeof given !== 'boolean')
+      fail(given === undefined ? 'MISSING' : 'WRONG_TYPE', '', given, `${what}: true or false`);
+    return given;
+  });
+
+/** A list of at least `min` and at most `max` items. */
+export const list = <S extends z.ZodMiniType>(what: string, item: S, min = 1, max = 1000) =>
+  z.pipe(
+    reading<z.input<S>[], z.input<S>[]>((given) => {
+      const expected = `${what}: a list of ${min} to ${max}`;
+      if (given === undefined) fail('MISSING', '', given, expected);
+      if (!Array.isArray(given)) fail('WRONG_TYPE', '', given, expected);
+      if (given.length > max) fail('TOO_MUCH', '', given, expected);
+      if (given.length < min) fail('OUT_OF_RANGE', '', given, expected);
+      return given;
+    }),
+    z.array(item),
+  );
+
+export const optional = z.optional;
+/** An object with just these fields; any other field is an error. */
+export const fields = z.strictObject;
+
+type Issue = z.core.$ZodIssue;
+
+const pathText = (path: readonly PropertyKey[]): string =>
+  path.reduce<string>(
+    (text, key) => joinPath(text, typeof key === 'number' ? `[${key}]` : String(key).slice(0, LONGEST_NAME)),
+    '',
+  );
+
+function toError(issue: Issue, input: unknown): StillroomError {
+  const path = pathText(issue.path);
+  let given: unknown = input;
+  for (const key of issue.path) given = (given as Record<PropertyKey, unknown> | undefined)?.[key];
+  const details = { path, given: show(given) };
+  if (issue.code === 'custom') {
+    const error = issue.params?.error;
+    if (error instanceof StillroomError) {
+      return new StillroomError({
+        ...error,
+        path: joinPath(path, error.path),
+        code: error.code,
+        given: error.given,
+        expected: error.expected,
+      });
+    }
+  }
+  if (issue.code === 'unrecognized_keys') {
+    const key = issue.keys[0] ?? '';
+    return new StillroomError({
+      code: 'UNKNOWN_FIELD',
+      path: joinPath(path, key.slice(0, LONGEST_NAME)),
+      given: show(key),
+      expected: 'no field of that name',
+    });
+  }
+  const expected =
+    issue.message === 'Invalid input' || issue.message === ''
+      ? 'an object with the fields the documentation names'
+      : issue.message;
+  return new StillroomError({ code: given === undefined ? 'MISSING' : 'WRONG_TYPE', ...details, expected });
+}
+
+/** `__proto__` as an own key, anywhere near the top, is never data. */
+function refusePrototypeKeys(value: unknown, path: string, depth: number): void {
+  if (typeof value !== 'object' || value === null || depth > 6) return;
+  for (const key of Object.keys(value)) {
+    const inner = joinPath(path, Array.isArray(value) ? `[${key}]` : key.slice(0, LONGEST_NAME));
+    if (key === '__proto__') fail('UNKNOWN_FIELD', inner, key, 'no field of that name');
+    refusePrototypeKeys((value as Record<string, unknown>)[key], inner, depth + 1);
+  }
+}
+
+/**
+ * Checks an argument against its schema and returns what it holds, with quantities read.
+ *
+ * @throws StillroomError for the first thing wrong, naming its path
+ */
+export function readInput<S extends z.ZodMiniType>(schema: S, input: unknown): z.output<S> {
+  if (typeof input !== 'object' || input === null || Array.isArray(input)) {
+    fail(input === undefined ? 'MISSING' : 'WRONG_TYPE', '', input, 'one object of named fields');
+  }
+  refusePrototypeKeys(input, '', 0);
+  const result = z.safeParse(schema, input);
+  if (result.success) return result.data;
+  throw toError(result.error.issues[0] as Issue, input);
+}

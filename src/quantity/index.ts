@@ -1,0 +1,30 @@
+/**
+ * Quantities: kitchen amounts with units, read, converted exactly and written with safe rounding.
+ * @module
+ */
+export { convert } from './convert';
+export { type FormatOptions, formatQuantity } from './formatQuantity';
+export { parseAmount, type Rounding } from './fractions';
+export { parseMoney } from './money';
+export { parseQuantity } from './parseQuantity';
+export { parseRatio } from './ratio';
+export type {
+  AreaInput,
+  DensityInput,
+  EnergyInput,
+  LengthInput,
+  MassInput,
+  Money,
+  MoneyInput,
+  PowerInput,
+  PressureInput,
+  Quantity,
+  QuantityInput,
+  Range,
+  RatioInput,
+  TemperatureDifferenceInput,
+  TemperatureInput,
+  TimeInput,
+  VolumeInput,
+} from './types';
+export type { Dimension, Unit, UnitSpelling } from './units';

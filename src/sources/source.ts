@@ -1,0 +1,44 @@
+import register from '../../data/sources.json';
+import { type Named, nearestNames } from '../common/names';
+import { fail } from '../errors/StillroomError';
+
+/** One entry of the register of sources. */
+export interface Source extends Omit<Named, 'name'> {
+  readonly id: string;
+  readonly title: string;
+  readonly publisher: string;
+  readonly year?: number | string;
+  readonly locator?: string;
+  readonly url?: string;
+  /** What was read of it: a copy, a part, or another work that cites it. */
+  readonly readFrom: string;
+}
+
+const entries = register as readonly Source[];
+let byId: Map<string, Source> | undefined;
+
+/**
+ * The citation behind a source id in an answer's `basis`.
+ *
+ * @param id - as in `basis[].source`
+ * @throws StillroomError UNKNOWN_NAME
+ *
+ * @example
+ * ```ts
+ * import { source } from 'stillroom/sources';
+ *
+ * source('usda-cghc-2015').publisher; // => 'USDA National Institute of Food and Agriculture'
+ * ```
+ */
+export function source(id: string): Source {
+  byId ??= new Map(entries.map((entry) => [entry.id, entry]));
+  const found = byId.get(id);
+  if (found !== undefined) return found;
+  const near = typeof id === 'string' ? nearestNames(id, [...byId.keys()]) : [];
+  fail('UNKNOWN_NAME', 'id', id, `the id of a source${near.length === 0 ? '' : `; nearest: ${near.join(', ')}`}`);
+}
+
+/** Every source of the register, in the order of their ids. */
+export function sources(): readonly Source[] {
+  return entries;
+}

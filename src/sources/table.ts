@@ -1,0 +1,39 @@
+import type { Basis, BasisKind } from './basis';
+
+/** How a figure came into the table. */
+export type Obtained = 'read' | 'read-secondary' | 'memory' | 'computed' | 'derived';
+
+/** What every row of every table carries besides its figures. */
+export interface Sourced {
+  /** Id in the register of sources. */
+  readonly source: string;
+  /** Where in the source. */
+  readonly locator: string;
+  readonly obtained: Obtained;
+  readonly notes?: string;
+}
+
+/** A published table as `data/` holds it. */
+export interface Table<Row extends Sourced = Sourced> {
+  readonly table: string;
+  readonly title: string;
+  readonly notes?: string;
+  readonly columns: Readonly<Record<string, string>>;
+  readonly rows: readonly Row[];
+}
+
+const KINDS: Readonly<Record<Obtained, BasisKind>> = {
+  read: 'published',
+  'read-secondary': 'published',
+  memory: 'from-memory',
+  computed: 'equation',
+  derived: 'equation',
+};
+
+/** Gives an imported JSON table its row type; the tests prove it against the table's schema. */
+export const asTable = <Row extends Sourced>(json: unknown): Table<Row> => json as Table<Row>;
+
+/** The basis entry of a figure taken from a table row. */
+export function basisOf(row: Sourced, what: string): Basis {
+  return { what, kind: KINDS[row.obtained], source: row.source, locator: row.locator };
+}

@@ -1,0 +1,95 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, normalize } from 'node:path';
+import { expect, test } from 'vitest';
+
+/** The layers of the design; imports go only downwards, and inside a layer only to what stands before. */
+const LAYERS: Readonly<Record<string, number>> = {
+  common: 0,
+  errors: 0,
+  quantity: 0,
+  sources: 0,
+  steam: 1,
+  solution: 1,
+  produce: 2,
+  jars: 2,
+  process: 2,
+  sugar: 2,
+  acid: 2,
+  drying: 2,
+  'water-activity': 2,
+  freezing: 2,
+  lethality: 2,
+  plan: 3,
+  record: 3,
+  sheet: 4,
+  charts: 4,
+};
+
+const source = new URL('../src/', import.meta.url).pathname;
+const files = readdirSync(source, { recursive: true })
+  .map(String)
+  .filter((file) => file.endsWith('.ts') && !file.endsWith('.d.ts'));
+const imports = new Map(
+  files.map((file) => {
+    const text = readFileSync(source + file, 'utf8').replace(/\/\*[\s\S]*?\*\//g, '');
+    const names = [...text.matchAll(/(?:from|import)\s+'(\.[^']+)'/g)].map((match) => match[1] ?? '');
+    return [
+      file,
+      names.filter((name) => !name.endsWith('.json')).map((name) => `${normalize(join(dirname(file), name))}.ts`),
+    ];
+  }),
+);
+const moduleOf = (file: string): string => file.split('/')[0] ?? '';
+
+test('every module has its layer, and imports point downwards only', () => {
+  const upward = [...imports].flatMap(([file, targets]) =>
+    targets
+      .filter((target) => {
+        const from = moduleOf(file);
+        const to = moduleOf(target);
+        if (file === 'index.ts' || from === to) return false;
+        const here = LAYERS[from];
+        const there = LAYERS[to];
+        return here === undefined || there === undefined || there > here;
+      })
+      .map((target) => `${file} -> ${target}`),
+  );
+  expect(upward).toEqual([]);
+});
+
+test('every import names a file that is there', () => {
+  const known = new Set(files);
+  const lost = [...imports].flatMap(([file, targets]) =>
+    targets.filter((target) => !known.has(target)).map((target) => `${file} -> ${target}`),
+  );
+  expect(lost).toEqual([]);
+});
+
+test('no file imports itself by way of others', () => {
+  const state = new Map<string, 'open' | 'done'>();
+  const cycles: string[] = [];
+  const visit = (file: string, trail: readonly string[]): void => {
+    if (state.get(file) === 'done') return;
+    if (state.get(file) === 'open') {
+      cycles.push([...trail.slice(trail.indexOf(file)), file].join(' -> '));
+      return;
+    }
+    state.set(file, 'open');
+    for (const target of imports.get(file) ?? []) visit(target, [...trail, file]);
+    state.set(file, 'done');
+  };
+  for (const file of imports.keys()) visit(file, []);
+  expect(cycles).toEqual([]);
+});
+
+test('a data table has one owner', () => {
+  const owners = new Map<string, Set<string>>();
+  for (const file of files) {
+    const text = readFileSync(source + file, 'utf8');
+    for (const match of text.matchAll(/from\s+'([^']*\/data\/[^']+\.json)'/g)) {
+      const table = normalize(join(dirname(file), match[1] ?? ''));
+      owners.set(table, (owners.get(table) ?? new Set()).add(moduleOf(file)));
+    }
+  }
+  expect([...owners].filter(([, modules]) => modules.size > 1).map(([table]) => table)).toEqual([]);
+});

@@ -1,0 +1,103 @@
+/**
+ * `npm run check -- FILE...`: runs vector files against the library and prints each published value, the computed
+ * one and the difference; exits with 1 when one falls outside its tolerance. Without files it runs all of shared/.
+ * `--report FILE` also writes what it found as a Markdown page; `--failed` prints only what failed.
+ */
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { type Comparison, loadFunctions, type Outcome, runCheck, type VectorFile } from './run';
+
+const args = process.argv.slice(2);
+const reportAt = args.indexOf('--report');
+const report = reportAt === -1 ? undefined : args.splice(reportAt, 2)[1];
+const onlyFailed = args.includes('--failed');
+const files = args.filter((arg) => !arg.startsWith('--'));
+if (files.length === 0) {
+  const shared = new URL('../../shared/', import.meta.url).pathname;
+  files.push(
+    ...readdirSync(shared, { recursive: true })
+      .map(String)
+      .filter((file) => file.endsWith('.json'))
+      .sort()
+      .map((file) => shared + file),
+  );
+}
+
+const write = (value: unknown): string => {
+  if (typeof value === 'object' && value !== null && 'value' in value && 'unit' in value)
+    return `${value.value} ${value.unit}`;
+  return typeof value === 'string' ? value : (JSON.stringify(value) ?? 'nothing');
+};
+
+function line(id: string, { field, published, computed, difference, passed }: Comparison): string {
+  const off = difference === undefined ? '' : `  difference ${difference === 0 ? '0' : difference.toPrecision(3)}`;
+  return `${passed ? 'ok  ' : 'FAIL'} ${id}${field === '' ? '' : ` ${field}`}: published ${write(published)}, computed ${write(computed)}${off}`;
+}
+
+const functions = await loadFunctions();
+let failed = 0;
+let passed = 0;
+const sections: string[] = [];
+for (const file of files) {
+  let vectors: VectorFile;
+  try {
+    vectors = JSON.parse(readFileSync(file, 'utf8')) as VectorFile;
+    if (!Array.isArray(vectors.checks)) throw new Error('it holds no list of checks');
+  } catch (error) {
+    console.error(`${file}: cannot be read as a vector file: ${(error as Error).message}`);
+    process.exitCode = 1;
+    failed += 1;
+    continue;
+  }
+  console.log(`\n${vectors.title} (${[vectors.source].flat().join(', ')})`);
+  const outcomes: Outcome[] = vectors.checks.map((check) => runCheck(check, functions));
+  for (const outcome of outcomes) {
+    if (outcome.passed) passed += 1;
+    else failed += 1;
+    for (const comparison of outcome.comparisons) {
+      if (!onlyFailed || !comparison.passed) console.log(line(outcome.check.id, comparison));
+    }
+  }
+  sections.push(section(vectors, outcomes));
+}
+
+function section(vectors: VectorFile, outcomes: Outcome[]): string {
+  const rows = new Map<
+    string,
+    { checks: number; passed: number; figures: number; worst: number; worstRelative: number }
+  >();
+  for (const { check, comparisons, passed: good } of outcomes) {
+    const row = rows.get(check.call) ?? { checks: 0, passed: 0, figures: 0, worst: 0, worstRelative: 0 };
+    row.checks += 1;
+    row.passed += good ? 1 : 0;
+    row.figures += comparisons.length;
+    for (const { published, difference } of comparisons) {
+      if (difference === undefined) continue;
+      const size = Math.abs(typeof published === 'number' ? published : (published as { value: number }).value);
+      row.worst = Math.max(row.worst, Math.abs(difference));
+      if (size > 0) row.worstRelative = Math.max(row.worstRelative, Math.abs(difference) / size);
+    }
+    rows.set(check.call, row);
+  }
+  const show = (value: number) => (value === 0 ? '0' : value.toPrecision(2));
+  const lines = [...rows].map(
+    ([call, row]) =>
+      `| \`${call}\` | ${row.passed} of ${row.checks} | ${row.figures} | ${show(row.worst)} | ${show(row.worstRelative)} |`,
+  );
+  return [
+    `## ${vectors.title}`,
+    '',
+    `Source: ${[vectors.source].flat().join(', ')}`,
+    '',
+    '| function | checks passed | figures compared | largest difference | largest relative difference |',
+    '| --- | --- | --- | --- | --- |',
+    ...lines,
+    '',
+  ].join('\n');
+}
+
+if (report !== undefined) {
+  const head = `# Accuracy\n\nWritten by \`npm run check -- --report docs/accuracy.md\`: every check vector of \`shared/\` against the library.\nDifferences are in the published figure's own unit.\n\n${passed} passed, ${failed} failed\n\n`;
+  writeFileSync(report, head + sections.join('\n'));
+}
+console.log(`\n${passed} passed, ${failed} failed`);
+if (failed > 0) process.exitCode = 1;

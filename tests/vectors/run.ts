@@ -1,0 +1,144 @@
+/** Runs check vectors: language-neutral worked examples with a published answer and its source. */
+import { readdirSync } from 'node:fs';
+import { StillroomError } from '../../src/errors/index';
+import { toDecimalIn } from '../../src/quantity/scale';
+import { findUnit } from '../../src/quantity/units';
+
+export type Tolerance = 'exact' | { absolute: number } | { relative: number };
+
+export interface Check {
+  id: string;
+  /** Name of an exported function. */
+  call: string;
+  /** The one argument, or an array of arguments. */
+  input: unknown;
+  /** The part of the answer that is published; `{ error: CODE }` where it must throw. */
+  expect: unknown;
+  tolerance?: Tolerance;
+  locator?: string;
+  kind?: string;
+  /** The check's own source where it differs from the file's. */
+  source?: string;
+}
+
+export interface VectorFile {
+  title: string;
+  source: string | string[];
+  checks: Check[];
+}
+
+/** One compared figure. */
+export interface Comparison {
+  field: string;
+  published: unknown;
+  computed: unknown;
+  difference: number | undefined;
+  passed: boolean;
+}
+
+export interface Outcome {
+  check: Check;
+  passed: boolean;
+  comparisons: Comparison[];
+}
+
+type AnyFunction = (...args: unknown[]) => unknown;
+
+/** Every exported function of every module, by name. */
+export async function loadFunctions(): Promise<Map<string, AnyFunction>> {
+  const source = new URL('../../src/', import.meta.url);
+  const functions = new Map<string, AnyFunction>();
+  for (const entry of readdirSync(source, { withFileTypes: true })) {
+    if (!entry.isDirectory()) continue;
+    const index = new URL(`${entry.name}/index.ts`, source);
+    if (!readdirSync(new URL(`${entry.name}/`, source)).includes('index.ts')) continue;
+    const module = (await import(/* @vite-ignore */ index.href)) as Record<string, unknown>;
+    for (const [name, value] of Object.entries(module)) {
+      if (typeof value === 'function') functions.set(name, value as AnyFunction);
+    }
+  }
+  return functions;
+}
+
+const isObject = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+const isQuantity = (value: unknown): value is { value: number; unit: string } =>
+  isObject(value) && typeof value.value === 'number' && typeof value.unit === 'string';
+
+/** Doubles carry some 16 digits: an exact figure may be off in the last of them after a conversion. */
+const LAST_DIGITS = 1e-12;
+
+function near(published: number, computed: number, tolerance: Tolerance): boolean {
+  if (!Number.isFinite(computed)) return false;
+  const difference = Math.abs(computed - published);
+  if (tolerance === 'exact') return difference <= LAST_DIGITS * Math.abs(published);
+  if ('absolute' in tolerance) return difference <= tolerance.absolute * (1 + LAST_DIGITS);
+  return difference <= tolerance.relative * Math.abs(published) * (1 + LAST_DIGITS);
+}
+
+function compare(field: string, published: unknown, computed: unknown, tolerance: Tolerance): Comparison[] {
+  const row = (passed: boolean, difference?: number): Comparison[] => [
+    { field, published, computed, difference, passed },
+  ];
+  if (typeof published === 'number') {
+    if (typeof computed !== 'number') return row(false);
+    return row(near(published, computed, tolerance), computed - published);
+  }
+  if (isQuantity(published)) {
+    if (!isQuantity(computed)) return row(false);
+    const from = findUnit(computed.unit);
+    const to = findUnit(published.unit, from?.dimension);
+    const same =
+      computed.unit === published.unit || (from !== undefined && to !== undefined && from.dimension === to.dimension);
+    if (!same) return row(false);
+    const value = to === undefined ? computed.value : toDecimalIn(computed, to.unit).toNumber();
+    return [
+      {
+        field,
+        published,
+        computed: { value, unit: published.unit },
+        difference: value - published.value,
+        passed: near(published.value, value, tolerance),
+      },
+    ];
+  }
+  if (Array.isArray(published)) {
+    if (!Array.isArray(computed) || computed.length !== published.length) return row(false);
+    return published.flatMap((item, index) => compare(`${field}[${index}]`, item, computed[index], tolerance));
+  }
+  if (isObject(published)) {
+    if (!isObject(computed)) return row(false);
+    return Object.entries(published).flatMap(([key, value]) =>
+      compare(field === '' ? key : `${field}.${key}`, value, computed[key], tolerance),
+    );
+  }
+  return row(Object.is(published, computed));
+}
+
+/** Runs one check; a StillroomError is the answer `{ error: code, path }`. */
+export function runCheck(check: Check, functions: Map<string, AnyFunction>): Outcome {
+  const call = functions.get(check.call);
+  let answer: unknown;
+  if (call === undefined) answer = { error: `no exported function ${check.call}` };
+  else {
+    try {
+      answer = Array.isArray(check.input) ? call(...check.input) : call(check.input);
+    } catch (error) {
+      if (!(error instanceof StillroomError)) throw error;
+      answer = { error: error.code, path: error.path, message: error.message };
+    }
+  }
+  let comparisons = compare('', check.expect, answer, check.tolerance ?? 'exact');
+  if (isObject(answer) && typeof answer.error === 'string' && !(isObject(check.expect) && 'error' in check.expect)) {
+    comparisons = [
+      {
+        field: 'error',
+        published: check.expect,
+        computed: answer.message ?? answer.error,
+        difference: undefined,
+        passed: false,
+      },
+    ];
+  }
+  return { check, comparisons, passed: comparisons.length > 0 && comparisons.every(({ passed }) => passed) };
+}

@@ -1,0 +1,61 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { sources } from '../../src/sources/index';
+import { loadFunctions, runCheck, type VectorFile } from './run';
+
+const shared = new URL('../../shared/', import.meta.url).pathname;
+const files = readdirSync(shared, { recursive: true })
+  .map(String)
+  .filter((file) => file.endsWith('.json'))
+  .sort();
+const functions = await loadFunctions();
+const known = new Set(sources().map(({ id }) => id));
+
+describe.each(files)('vectors %s', (file) => {
+  const vectors = JSON.parse(readFileSync(shared + file, 'utf8')) as VectorFile;
+
+  test('names its sources, and each check once', () => {
+    for (const id of [vectors.source].flat()) expect(known).toContain(id);
+    for (const { source } of vectors.checks) if (source !== undefined) expect(known).toContain(source);
+    const ids = vectors.checks.map(({ id }) => id);
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+
+  test('every check holds', () => {
+    const failed = vectors.checks.map((check) => runCheck(check, functions)).filter(({ passed }) => !passed);
+    expect(
+      failed.map(({ check, comparisons }) => ({ id: check.id, wrong: comparisons.filter((c) => !c.passed) })),
+    ).toEqual([]);
+  });
+});
+
+describe('the runner can fail', () => {
+  const check = { id: 'x', call: 'convert', input: ['1 cup', 'tsp'], expect: { value: 48, unit: 'tsp' } };
+  test.each([
+    ['a right figure passes', check, true],
+    ['another unit is converted', { ...check, expect: { value: 16, unit: 'tbsp' } }, true],
+    ['a wrong figure fails', { ...check, expect: { value: 47, unit: 'tsp' } }, false],
+    ['a missing field fails', { ...check, expect: { size: 48 } }, false],
+    ['a wrong dimension fails', { ...check, expect: { value: 48, unit: 'g' } }, false],
+    ['an unknown function fails', { ...check, call: 'convertt' }, false],
+    ['an error where a figure belongs fails', { ...check, input: ['1 cup', 'lb'] }, false],
+    [
+      'an error that is expected passes',
+      { ...check, input: ['1 cup', 'lb'], expect: { error: 'WRONG_DIMENSION' } },
+      true,
+    ],
+    ['an empty expectation fails', { ...check, expect: {} }, false],
+    [
+      'outside its tolerance fails',
+      { ...check, expect: { value: 48.1, unit: 'tsp' }, tolerance: { absolute: 0.05 } },
+      false,
+    ],
+    [
+      'inside its tolerance passes',
+      { ...check, expect: { value: 48.1, unit: 'tsp' }, tolerance: { relative: 0.01 } },
+      true,
+    ],
+  ] as const)('%s', (_, given, passes) => {
+    expect(runCheck(given, functions).passed).toBe(passes);
+  });
+});

@@ -1,0 +1,67 @@
+import type * as z from 'zod/mini';
+import { fail } from '../errors/StillroomError';
+import { fields, mass, ratio, readInput } from '../quantity/fields';
+import type { Quantity } from '../quantity/types';
+import type { Basis, Caution } from '../sources/index';
+import { MOISTURE_BASES } from './moistureBasis';
+
+const schema = fields({
+  fresh: mass(),
+  moisture: ratio({ below: 1 }),
+  targetMoisture: ratio({ below: 1 }),
+});
+export type DriedMassInput = z.input<typeof schema>;
+
+export interface DriedMass {
+  /** What is left at the target moisture. */
+  readonly mass: Quantity<'mass'>;
+  readonly waterRemoved: Quantity<'mass'>;
+  /** Drying ratio: how many times heavier the fresh produce is than the dried. */
+  readonly ratio: number;
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+/** The share of the fresh weight that is left: the solids stay, so (1 - moisture) / (1 - target). */
+export const shareLeft = (moisture: number, target: number): number => (1 - moisture) / (1 - target);
+
+/** A target above the start cannot be reached by drying. */
+export function refuseWetter(moisture: number, target: number, given: unknown): void {
+  if (target > moisture) {
+    fail('CONTRADICTION', 'targetMoisture', given, `a target of at most the start's moisture, ${moisture}`);
+  }
+}
+
+/**
+ * What ready produce weighs once dried to a target moisture, and how much water that takes out.
+ *
+ * Both moistures on wet basis. The solids stay: mass = fresh (1 - moisture) / (1 - target).
+ *
+ * @param input.fresh - ready (trimmed, cut) produce before drying
+ * @param input.moisture - its water as a share of its weight, 0 to below 1 or percent
+ * @param input.targetMoisture - the same after drying; not above `moisture`
+ * @returns `mass` and `waterRemoved` in the unit of `fresh`; `ratio` fresh to dried
+ * @throws StillroomError CONTRADICTION when the target is wetter than the start
+ *
+ * @example
+ * ```ts
+ * import { driedMass } from 'stillroom/drying';
+ *
+ * const { mass, waterRemoved, ratio } = driedMass({ fresh: '100 kg', moisture: '90 %', targetMoisture: '6 %' });
+ * mass.value; // ≈ 10.64
+ * waterRemoved.value; // ≈ 89.36
+ * ratio; // ≈ 9.4
+ * ```
+ */
+export function driedMass(input: DriedMassInput): DriedMass {
+  const { fresh, moisture, targetMoisture } = readInput(schema, input);
+  refuseWetter(moisture, targetMoisture, input.targetMoisture);
+  const left = shareLeft(moisture, targetMoisture);
+  return {
+    mass: { value: fresh.value * left, unit: fresh.unit },
+    waterRemoved: { value: fresh.value * ((moisture - targetMoisture) / (1 - targetMoisture)), unit: fresh.unit },
+    ratio: (1 - targetMoisture) / (1 - moisture),
+    basis: [MOISTURE_BASES],
+    cautions: [],
+  };
+}

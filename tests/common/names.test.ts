@@ -1,0 +1,77 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { editDistance, findNamed, lookUp, nameKey, nearestNames } from '../../src/common/names';
+
+const foods = [
+  { name: 'peach', synonyms: ['yellow peach'] },
+  { name: 'sour cherry', synonyms: ['tart cherry', 'pie cherry', 'cherry'] },
+  { name: 'sweet cherry', synonyms: ['cherry'] },
+  { name: 'Asian pear' },
+  { name: 'pear' },
+  { name: 'snap bean', synonyms: ['green bean', 'string bean'] },
+];
+const find = (text: string) => lookUp(text, foods, 'food', 'food').name;
+
+describe('lookUp', () => {
+  test.each([
+    ['peaches', 'peach'],
+    ['Peach', 'peach'],
+    ['yellow peaches', 'peach'],
+    ['cherries, sour', 'sour cherry'],
+    ['Pear, Asian', 'Asian pear'],
+    ['pears', 'pear'],
+    ['green beans', 'snap bean'],
+    ['  string-beans ', 'snap bean'],
+  ])('%s is %s', (text, name) => expect(find(text)).toBe(name));
+
+  test('an unknown name offers the nearest', () => {
+    expect(() => find('paech')).toThrow('a known food; nearest: peach');
+    expect(() => find('white peach')).toThrow('nearest: peach');
+    expect(() => find('granite')).toThrow(
+      expect.objectContaining({ code: 'UNKNOWN_NAME', path: 'food', expected: 'a known food' }),
+    );
+  });
+
+  test('a name that could be two foods lists both', () => {
+    expect(() => find('cherries')).toThrow('that name could be sour cherry or sweet cherry');
+  });
+
+  test('a name of its own beats a synonym of another', () => {
+    const list = [{ name: 'plum' }, { name: 'prune', synonyms: ['plum'] }];
+    expect(findNamed('plums', list)).toEqual([{ name: 'plum' }]);
+  });
+});
+
+test('nameKey is the same whatever the order, case, accents and marks', () => {
+  expect(nameKey('Cherries, sour')).toBe(nameKey('sour cherry'));
+  expect(nameKey('Jalapeño peppers')).toBe(nameKey('pepper (jalapeno)'));
+  expect(nameKey('asparagus')).toBe('asparagus');
+  expect(nameKey('radishes and boxes')).toBe('box radish');
+});
+
+describe('editDistance', () => {
+  test.each([
+    ['', 'abc', 3],
+    ['peach', 'peach', 0],
+    ['peach', 'paech', 1],
+    ['peach', 'pear', 2],
+    ['plum', 'plumb', 1],
+  ])('%s to %s is %d', (one, other, distance) => expect(editDistance(one, other)).toBe(distance));
+
+  test('is the same both ways, and never more than the longer word', () => {
+    const word = fc.string({ maxLength: 12 });
+    fc.assert(
+      fc.property(word, word, (a, b) => {
+        expect(editDistance(a, b)).toBe(editDistance(b, a));
+        expect(editDistance(a, b)).toBeLessThanOrEqual(Math.max(a.length, b.length));
+      }),
+    );
+  });
+});
+
+test('nearestNames gives five at most, and none that is far', () => {
+  const many = Array.from({ length: 20 }, (_, i) => `peach ${i}`);
+  expect(nearestNames('peach', many)).toHaveLength(5);
+  expect(nearestNames('zzzzzz', many)).toEqual([]);
+  expect(nearestNames('x'.repeat(10_000), many)).toEqual([]);
+});

@@ -1,0 +1,98 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import * as z from 'zod';
+import { sources } from '../src/sources/index';
+
+const data = new URL('../data/', import.meta.url).pathname;
+const files = readdirSync(data, { recursive: true })
+  .map(String)
+  .filter((file) => file.endsWith('.json'))
+  .sort();
+const known = new Set(sources().map(({ id }) => id));
+const read = (file: string): unknown => JSON.parse(readFileSync(data + file, 'utf8'));
+
+const text = z.string().trim().min(1);
+const row = z.looseObject({
+  source: z.string().refine((id) => known.has(id), 'in the register of sources'),
+  locator: z.string(),
+  obtained: z.enum(['read', 'read-secondary', 'memory', 'computed', 'derived']),
+  notes: text.optional(),
+});
+const table = z.strictObject({
+  table: text,
+  title: text,
+  notes: text.optional(),
+  columns: z.record(text, z.string()),
+  rows: z.array(row).min(1),
+});
+const caution = z.strictObject({
+  id: z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/),
+  text: text.min(20),
+  source: z
+    .string()
+    .refine((id) => known.has(id), 'in the register of sources')
+    .optional(),
+});
+const register = z.array(
+  z.strictObject({
+    id: z.string().regex(/^[a-zA-Z0-9]+(-[a-zA-Z0-9.]+)*$/),
+    title: text,
+    publisher: text,
+    year: z.union([z.number().int(), text]).optional(),
+    locator: text.optional(),
+    url: z.url().optional(),
+    readFrom: text,
+  }),
+);
+
+const isCautions = (file: string): boolean => file.endsWith('cautions.json');
+/** Lists that a module keeps beside its tables, such as its catalogue of names, are checked in that module's tests. */
+const tables = files.filter((file) => file !== 'sources.json' && !isCautions(file));
+
+test('the register names each source once', () => {
+  const entries = register.parse(read('sources.json'));
+  expect(new Set(entries.map(({ id }) => id)).size).toBe(entries.length);
+});
+
+describe('tables', () => {
+  test.each(tables)('%s has a source for every row', (file) => {
+    const parsed = table.safeParse(read(file));
+    expect(parsed.success ? [] : parsed.error.issues.slice(0, 5)).toEqual([]);
+  });
+
+  test('a row without its source is refused', () => {
+    const good = { source: 'usda-cghc-2015', locator: 'p. 2-6', obtained: 'read' };
+    expect(row.safeParse(good).success).toBe(true);
+    expect(row.safeParse({ ...good, source: 'nowhere' }).success).toBe(false);
+    expect(row.safeParse({ ...good, obtained: 'guessed' }).success).toBe(false);
+  });
+});
+
+test('cautions are whole, and an id means one text', () => {
+  const texts = new Map<string, string>();
+  for (const file of files.filter(isCautions)) {
+    for (const entry of z.array(caution).parse(read(file))) {
+      expect(texts.get(entry.id) ?? entry.text, entry.id).toBe(entry.text);
+      texts.set(entry.id, entry.text);
+    }
+  }
+  expect(texts.size).toBeGreaterThan(4);
+});
+
+test('every source of the register is used by a row or a caution, or is said in code', () => {
+  const used = new Set<string>();
+  for (const file of files.filter((name) => name !== 'sources.json')) {
+    for (const match of readFileSync(data + file, 'utf8').matchAll(/"([a-zA-Z0-9][\w.-]*)"/g)) used.add(match[1] ?? '');
+  }
+  const code = ['src', 'shared']
+    .flatMap((folder) => {
+      const base = new URL(`../${folder}/`, import.meta.url).pathname;
+      return readdirSync(base, { recursive: true })
+        .map(String)
+        .filter((file) => /\.(ts|json)$/.test(file))
+        .map((file) => readFileSync(base + file, 'utf8'));
+    })
+    .join('\n');
+  const unused = [...known].filter((id) => !used.has(id) && !code.includes(`'${id}'`) && !code.includes(`"${id}"`));
+  expect(unused).toEqual([]);
+});

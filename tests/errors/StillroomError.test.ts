@@ -1,0 +1,57 @@
+import { describe, expect, test } from 'vitest';
+import { fail, joinPath, StillroomError, show, within } from '../../src/errors/StillroomError';
+
+test('the error says the field, what was given, and what would be right', () => {
+  const error = new StillroomError({
+    code: 'OUT_OF_RANGE',
+    path: 'lots[0].raw',
+    given: '"-1 lb"',
+    expected: 'a mass above zero',
+  });
+  expect(error).toBeInstanceOf(Error);
+  expect(error.message).toBe('lots[0].raw: expected a mass above zero, was given "-1 lb"');
+  expect({ ...error, name: error.name }).toEqual({
+    name: 'StillroomError',
+    code: 'OUT_OF_RANGE',
+    path: 'lots[0].raw',
+    given: '"-1 lb"',
+    expected: 'a mass above zero',
+  });
+});
+
+describe('show never throws and stays short', () => {
+  test.each<[unknown, string]>([
+    ['pint', '"pint"'],
+    ['x'.repeat(10_000), `"${'x'.repeat(60)}"... (10000 characters)`],
+    [3, '3'],
+    [Number.NaN, 'NaN'],
+    [10n, '10'],
+    [true, 'true'],
+    [undefined, 'nothing'],
+    [null, 'null'],
+    [() => 1, 'a function'],
+    [Symbol('x'), 'a symbol'],
+    [[], 'an empty list'],
+    [[1, 2], 'a list of 2'],
+    [{}, 'an empty object'],
+    [{ a: 1, b: 2 }, 'an object with "a", "b"'],
+  ])('%s', (value, text) => expect(show(value)).toBe(text));
+});
+
+test('paths join', () => {
+  expect(joinPath('', 'raw')).toBe('raw');
+  expect(joinPath('lots', '[0]')).toBe('lots[0]');
+  expect(joinPath('lots[0]', 'raw')).toBe('lots[0].raw');
+});
+
+test('within puts the outer field before the inner one', () => {
+  const work = () => fail('MISSING', 'raw', undefined, 'a mass');
+  expect(() => within('lots[2]', work)).toThrow(expect.objectContaining({ path: 'lots[2].raw', code: 'MISSING' }));
+  expect(() => within('', work)).toThrow(expect.objectContaining({ path: 'raw' }));
+  expect(() =>
+    within('x', () => {
+      throw new TypeError('ours');
+    }),
+  ).toThrow(TypeError);
+  expect(within('x', () => 3)).toBe(3);
+});

@@ -1,0 +1,36 @@
+import { expect, test } from 'vitest';
+import { joinBasis, joinCautions } from '../../src/sources/basis';
+import { caution } from '../../src/sources/cautions';
+import { source, sources } from '../../src/sources/index';
+import { basisOf } from '../../src/sources/table';
+
+test('a source is found by its id', () => {
+  expect(source('usda-cghc-2015')).toMatchObject({ year: 2015 });
+  expect(sources()).toContain(source('usda-cghc-2015'));
+});
+
+test('an unknown id offers the nearest', () => {
+  expect(() => source('usda-cghc-2051')).toThrow(expect.objectContaining({ code: 'UNKNOWN_NAME', path: 'id' }));
+  expect(() => source('usda-cghc-2051')).toThrow('usda-cghc-2015');
+  expect(() => source(undefined as never)).toThrow(expect.objectContaining({ code: 'UNKNOWN_NAME' }));
+});
+
+test('a row says how its figure was obtained', () => {
+  const row = { source: 'usda-cghc-2015', locator: 'p. 2-6' };
+  expect(basisOf({ ...row, obtained: 'read' }, 'process time')).toEqual({
+    what: 'process time',
+    kind: 'published',
+    ...row,
+  });
+  expect(basisOf({ ...row, obtained: 'read-secondary' }, 'x').kind).toBe('published');
+  expect(basisOf({ ...row, obtained: 'memory' }, 'x').kind).toBe('from-memory');
+  expect(basisOf({ ...row, obtained: 'derived' }, 'x').kind).toBe('equation');
+});
+
+test('lists join without repeating', () => {
+  const line = { what: 'a', kind: 'published', source: 's', locator: 'l' } as const;
+  expect(joinBasis([line], [{ ...line }, { ...line, locator: 'm' }])).toHaveLength(2);
+  const burn = caution('hot-liquids-burn');
+  expect(joinCautions([burn], [burn, caution('estimate')])).toHaveLength(2);
+  expect(() => caution('nothing')).toThrow('no caution nothing');
+});

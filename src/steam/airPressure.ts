@@ -1,0 +1,47 @@
+import type * as z from 'zod/mini';
+import { elevation, fields, readInput } from '../quantity/fields';
+import { quantityIn, valueIn } from '../quantity/scale';
+import type { Quantity } from '../quantity/types';
+import type { Basis, Caution } from '../sources/basis';
+import { atmosphereBasis, standardPressure } from './atmosphere';
+import { steamCaution } from './cautions';
+
+const schema = /* @__PURE__ */ fields({ elevation: elevation() });
+
+export type AirPressureInput = z.input<typeof schema>;
+export interface AirPressure {
+  /** Absolute, in kPa. */
+  readonly pressure: Quantity<'pressure'>;
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+/**
+ * The usual air pressure at an elevation.
+ *
+ * The elevation of a place is geometric; the standard is written in geopotential height H = r0 Z/(r0 + Z), so it is
+ * converted first. Then P = P0 (T/T0)^(g0 M0/(R* 0.0065)) with T = T0 - 0.0065 H.
+ *
+ * Source: U.S. Standard Atmosphere 1976, lowest layer.
+ *
+ * @param input.elevation - of the kitchen above the sea, -500 m to 5,000 m
+ * @returns the absolute pressure in kPa
+ * @throws StillroomError OUT_OF_RANGE outside those elevations
+ *
+ * @example
+ * ```ts
+ * import { airPressure } from 'stillroom/steam';
+ *
+ * airPressure({ elevation: '0 ft' }).pressure; // => { value: 101.325, unit: 'kPa' }
+ * airPressure({ elevation: '5000 ft' }).pressure.value; // ≈ 84.31
+ * airPressure({ elevation: '20,000 ft' }); // throws StillroomError OUT_OF_RANGE
+ * ```
+ */
+export function airPressure(input: AirPressureInput): AirPressure {
+  const given = readInput(schema, input);
+  return {
+    pressure: quantityIn(standardPressure(valueIn(given.elevation, 'm')), 'Pa', 'kPa'),
+    basis: [atmosphereBasis],
+    cautions: [steamCaution('weather-moves-boiling')],
+  };
+}

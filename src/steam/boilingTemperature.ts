@@ -1,0 +1,71 @@
+import { fail } from '../errors/StillroomError';
+import { elevation, fields, optional, readInput } from '../quantity/fields';
+import { valueIn } from '../quantity/scale';
+import type { LengthInput, PressureInput, Quantity } from '../quantity/types';
+import type { Basis, Caution } from '../sources/basis';
+import { atmosphereBasis, standardPressure } from './atmosphere';
+import { steamCaution } from './cautions';
+import { saturationBasis, saturationKelvin } from './saturation';
+import { saturatedPressure } from './saturationTemperature';
+import { temperatureLike } from './units';
+
+const schema = /* @__PURE__ */ fields({
+  elevation: optional(elevation()),
+  pressure: optional(saturatedPressure()),
+});
+
+/** Either the elevation, or the air pressure there. */
+export type BoilingTemperatureInput =
+  | { readonly elevation: LengthInput; readonly pressure?: undefined }
+  | { readonly pressure: PressureInput; readonly elevation?: undefined };
+export interface BoilingTemperature {
+  /** In degF for an elevation in feet or a pressure in psi or inHg, otherwise in degC. */
+  readonly temperature: Quantity<'temperature'>;
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+/**
+ * The temperature at which water boils in an open pot, by elevation or by the pressure read there.
+ *
+ * The elevation gives the air pressure (`airPressure`), the pressure the boiling point (`saturationTemperature`).
+ * At 101.325 kPa that is 99.97 degC (211.95 degF): the old definition of exactly 100 degC was left in 1990.
+ *
+ * Source: U.S. Standard Atmosphere 1976; IAPWS-IF97 equation 31.
+ *
+ * @param input.elevation - of the kitchen, -500 m to 5,000 m; or
+ * @param input.pressure - the absolute pressure in the room (see `stationPressure` for a weather report's figure)
+ * @returns the temperature, in degF for an elevation in feet or a pressure in psi or inHg, otherwise in degC
+ * @throws StillroomError MISSING without either, CONTRADICTION with both, OUT_OF_RANGE
+ *
+ * @example
+ * ```ts
+ * import { boilingTemperature } from 'stillroom/steam';
+ *
+ * boilingTemperature({ elevation: '5000 ft' }).temperature.value; // ≈ 202.8
+ * boilingTemperature({ elevation: '1000 m' }).temperature.value; // ≈ 96.65
+ * boilingTemperature({ pressure: '24.9 inHg' }).temperature.value; // ≈ 202.8
+ * ```
+ */
+export function boilingTemperature(input: BoilingTemperatureInput): BoilingTemperature {
+  const given = readInput(schema, input);
+  if (given.elevation !== undefined && given.pressure !== undefined) {
+    fail('CONTRADICTION', 'pressure', input.pressure, 'an elevation or a pressure, not both');
+  }
+  if (given.pressure !== undefined) {
+    return {
+      temperature: temperatureLike(given.pressure, saturationKelvin(valueIn(given.pressure, 'Pa'))),
+      basis: [saturationBasis('boiling temperature')],
+      cautions: [steamCaution('station-pressure')],
+    };
+  }
+  if (given.elevation === undefined) {
+    fail('MISSING', 'elevation', undefined, 'the elevation, such as "3,400 ft", or the pressure in the room');
+  }
+  const pascals = standardPressure(valueIn(given.elevation, 'm'));
+  return {
+    temperature: temperatureLike(given.elevation, saturationKelvin(pascals)),
+    basis: [atmosphereBasis, saturationBasis('boiling temperature')],
+    cautions: [steamCaution('weather-moves-boiling')],
+  };
+}

@@ -1,0 +1,13 @@
+/**
+ * Air and steam: air pressure and boiling point by elevation, steam temperature by gauge, properties of water.
+ * @module
+ */
+export { type AirPressure, type AirPressureInput, airPressure } from './airPressure';
+export { type BoilingTemperature, type BoilingTemperatureInput, boilingTemperature } from './boilingTemperature';
+export { type SaturationPressure, type SaturationPressureInput, saturationPressure } from './saturationPressure';
+export {
+  type SaturationTemperature,
+  type SaturationTemperatureInput,
+  saturationTemperature,
+} from './saturationTemperature';
+export { type SteamTemperature, type SteamTemperatureInput, steamTemperature } from './steamTemperature';

@@ -1,0 +1,46 @@
+import type * as z from 'zod/mini';
+import { fields, readInput, temperature } from '../quantity/fields';
+import { valueIn } from '../quantity/scale';
+import type { Quantity } from '../quantity/types';
+import type { Basis, Caution } from '../sources/basis';
+import { COLDEST, HOTTEST, saturationPascals, saturationPressureBasis } from './saturation';
+import { pressureLike } from './units';
+
+const schema = /* @__PURE__ */ fields({
+  temperature: temperature({ min: { value: COLDEST, unit: 'K' }, max: { value: HOTTEST, unit: 'K' } }),
+});
+
+export type SaturationPressureInput = z.input<typeof schema>;
+export interface SaturationPressure {
+  /** Absolute; in psi for a temperature in degF, otherwise in kPa. */
+  readonly pressure: Quantity<'pressure'>;
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+/**
+ * The pressure at which water boils at a temperature: the vapour pressure of pure water.
+ *
+ * Source: IAPWS-IF97 (R7-97(2012)) region 4, equation 30, with the coefficients of Table 34.
+ *
+ * @param input.temperature - 273.15 K to 647.096 K (0 degC to 373.946 degC); over ice see `iceVapourPressure`
+ * @returns the absolute pressure, in psi for a temperature in degF and in kPa otherwise
+ * @throws StillroomError OUT_OF_RANGE outside that range
+ *
+ * @example
+ * ```ts
+ * import { saturationPressure } from 'stillroom/steam';
+ *
+ * saturationPressure({ temperature: '300 K' }).pressure.value; // ≈ 3.53658941
+ * saturationPressure({ temperature: '240 degF' }).pressure.value; // ≈ 24.985
+ * saturationPressure({ temperature: '-5 degC' }); // throws StillroomError OUT_OF_RANGE
+ * ```
+ */
+export function saturationPressure(input: SaturationPressureInput): SaturationPressure {
+  const given = readInput(schema, input);
+  return {
+    pressure: pressureLike(given.temperature, saturationPascals(valueIn(given.temperature, 'K'))),
+    basis: [saturationPressureBasis('saturation pressure')],
+    cautions: [],
+  };
+}

@@ -4,6 +4,7 @@
  */
 export { type AirPressure, type AirPressureInput, airPressure } from './airPressure';
 export { type BoilingTemperature, type BoilingTemperatureInput, boilingTemperature } from './boilingTemperature';
+export { type LatentHeat, type LatentHeatInput, latentHeat } from './latentHeat';
 export { type SaturationPressure, type SaturationPressureInput, saturationPressure } from './saturationPressure';
 export {
   type SaturationTemperature,
@@ -11,3 +12,4 @@ export {
   saturationTemperature,
 } from './saturationTemperature';
 export { type SteamTemperature, type SteamTemperatureInput, steamTemperature } from './steamTemperature';
+export { type WaterDensity, type WaterDensityInput, waterDensity } from './waterDensity';

@@ -1,0 +1,21 @@
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import * as all from 'stillroom';
+
+const { exports } = JSON.parse(readFileSync('node_modules/stillroom/package.json', 'utf8'));
+const modules = Object.keys(exports).filter((path) => path !== '.' && path !== './package.json');
+for (const path of modules) {
+  const module = await import(`stillroom/${path.slice(2)}`);
+  for (const name of Object.keys(module)) assert.equal(module[name], all[name], `${path} ${name} is the same in the index`);
+}
+const answer = all.testedProcess({
+  food: 'peach',
+  form: 'halves',
+  pack: 'hot',
+  jar: 'pint',
+  method: 'boiling-water',
+  elevation: '3,400 ft',
+});
+assert.equal(answer.tested && answer.minutes, 30);
+assert.throws(() => all.convert('1 cup', 'lb'), all.StillroomError);
+console.log(`ESM: ${modules.length} modules, peach halves in pints at 3,400 ft: ${answer.minutes} min`);

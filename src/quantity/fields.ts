@@ -10,7 +10,7 @@ import { parseQuantity } from './parseQuantity';
 import { parseRatio } from './ratio';
 import { toDecimalIn } from './scale';
 import type { Money, MoneyInput, Quantity, QuantityInput, RatioInput } from './types';
-import type { Dimension, Unit } from './units';
+import { type Dimension, findUnit, type Unit } from './units';
 
 /** What zod hands to a transform; enough of it to report an error. */
 interface Context {
@@ -18,7 +18,7 @@ interface Context {
 }
 
 /** Runs a reader inside a schema, turning its StillroomError into an issue that keeps the error whole. */
-function reading<In, Out>(read: (given: unknown) => Out) {
+export function reading<In, Out>(read: (given: unknown) => Out) {
   return z.pipe(
     z.custom<In>(() => true),
     z.transform((given: In, context: Context): Out => {
@@ -72,6 +72,21 @@ const quantity =
 export const mass = quantity('mass', 'kg', 1e6);
 /** A volume above zero and up to 1,000 m3. */
 export const volume = quantity('volume', 'L', 1e6);
+/** A mass or a volume within the same limits: what a cook may weigh or measure. */
+export const massOrVolume = () =>
+  reading<QuantityInput<'mass'> | QuantityInput<'volume'>, Quantity<'mass'> | Quantity<'volume'>>((given) => {
+    const quantity = parseQuantity(given);
+    if (isMass(quantity))
+      return checkBounds<'mass'>(quantity, { above: { value: 0, unit: 'kg' }, max: { value: 1e6, unit: 'kg' } }, given);
+    if (isVolume(quantity))
+      return checkBounds<'volume'>(quantity, { above: { value: 0, unit: 'L' }, max: { value: 1e6, unit: 'L' } }, given);
+    return fail('WRONG_DIMENSION', '', given, 'a mass or a volume such as "3 lb" or "2 quarts"');
+  });
+/** Whether a quantity is a mass. */
+export const isMass = (quantity: Quantity): quantity is Quantity<'mass'> =>
+  findUnit(quantity.unit)?.dimension === 'mass';
+const isVolume = (quantity: Quantity): quantity is Quantity<'volume'> =>
+  findUnit(quantity.unit)?.dimension === 'volume';
 /** A length above zero and up to 10 km. */
 export const length = quantity('length', 'm', 1e4);
 /** An area above zero and up to 10,000 m2. */

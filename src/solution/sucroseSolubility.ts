@@ -1,0 +1,86 @@
+import type * as z from 'zod/mini';
+import tableJson from '../../data/solution/sucrose-solubility.json';
+import equationsJson from '../../data/solution/sucrose-solubility-equations.json';
+import { fields, readInput } from '../quantity/fields';
+import { valueIn } from '../quantity/scale';
+import type { Quantity, Range } from '../quantity/types';
+import type { Basis } from '../sources/basis';
+import { asTable, basisOf, type Sourced } from '../sources/table';
+import { liquidTemperature } from './fields';
+import { densityAt, densityBasis, polynomialAt } from './sucroseDensity';
+import { between, type Point } from './table';
+
+interface EquationRow extends Sourced {
+  readonly equation: string;
+  readonly coefficients: readonly number[];
+}
+interface SolubilityRow extends Sourced {
+  readonly temperature: number;
+  readonly perSolution: number;
+  readonly perWater: number;
+}
+const equations = asTable<EquationRow>(equationsJson).rows;
+const table = asTable<SolubilityRow>(tableJson).rows;
+const printed: readonly Point[] = table.map((row) => [row.temperature, row.perSolution]);
+const followed = equations.find((row) => row.equation === 'bubnik-kadlec') as EquationRow;
+
+/** Brix of a saturated solution at t degC (0 to 100): the equation followed, and the ends of all published figures. */
+export function solubilityAt(t: number): Range<number> {
+  const all = equations.map((row) => polynomialAt(row.coefficients, t));
+  const handbook = between(printed, t);
+  if (handbook !== undefined) all.push(handbook);
+  return { low: Math.min(...all), likely: polynomialAt(followed.coefficients, t), high: Math.max(...all) };
+}
+
+/** What an answer that checks against solubility rests on. */
+export const solubilityBasis = (what: string): Basis[] => [
+  { ...basisOf(followed, what), kind: 'equation' },
+  ...equations.filter((row) => row !== followed).map((row) => basisOf(row, `${what}, range`)),
+  ...table.slice(0, 1).map((row) => basisOf(row, `${what}, range`)),
+];
+
+const schema = fields({ temperature: liquidTemperature() });
+export type SucroseSolubilityInput = z.input<typeof schema>;
+export interface SucroseSolubility {
+  /** Degrees Brix of the saturated solution. */
+  readonly brix: number;
+  /** Grams of sugar that a gram of water holds. */
+  readonly sugarPerWater: number;
+  /** The published figures differ: the lowest and the highest, in Brix. */
+  readonly range: Range<number>;
+  /** Density of the saturated solution at that temperature. */
+  readonly density: Quantity<'density'>;
+  readonly basis: readonly Basis[];
+}
+
+/**
+ * The most table sugar that water holds at a temperature: above it a cooled syrup or jam grows crystals.
+ *
+ * Follows Bubnik and Kadlec (1995): S = 64.447 + 0.08222 t + 0.0016169 t^2 - 1.558e-6 t^3 - 4.63e-8 t^4, g in
+ * 100 g of solution, 0 to 100 degC. The range takes in Vavrinecz's equation (recalled) and the older handbook
+ * table (Mohos 2010, tables A2.2 and A2.3), which is 0.4 higher at 20 degC. Pure sucrose only: sugar that has
+ * turned into glucose and fructose in an acid boil stays dissolved further.
+ *
+ * @param input - `temperature`: 0 to 100 degC
+ * @throws StillroomError OUT_OF_RANGE outside that range
+ *
+ * @example
+ * ```ts
+ * import { sucroseSolubility } from 'stillroom/solution';
+ *
+ * sucroseSolubility({ temperature: '20 degC' }).brix; // ≈ 66.72
+ * sucroseSolubility({ temperature: '20 degC' }).sugarPerWater; // ≈ 2.005
+ * ```
+ */
+export function sucroseSolubility(input: SucroseSolubilityInput): SucroseSolubility {
+  const t = valueIn(readInput(schema, input).temperature, 'degC');
+  const range = solubilityAt(t);
+  const brix = range.likely;
+  return {
+    brix,
+    sugarPerWater: brix / (100 - brix),
+    range,
+    density: { value: densityAt(brix, t) / 1000, unit: 'g/mL' },
+    basis: [...solubilityBasis('solubility'), ...densityBasis('density')],
+  };
+}

@@ -1,0 +1,23 @@
+/** Small checks that several functions of this module share. */
+import { fail } from '../errors/StillroomError';
+import type { Basis } from '../sources/basis';
+
+/** Exactly one of the named fields must be given; says which one is. */
+export function oneOf<Name extends string>(
+  given: Readonly<Partial<Record<Name, unknown>>>,
+  names: readonly [Name, Name, ...Name[]],
+): Name {
+  const present = names.filter((name) => given[name] !== undefined);
+  const [first, second] = present;
+  if (first === undefined) fail('MISSING', names[0], undefined, `one of ${names.join(', ')}`);
+  if (second !== undefined) fail('CONTRADICTION', second, given[second], `only one of ${names.join(', ')}`);
+  return first;
+}
+
+/** Masses of water, solids and sugar add up: no source needed, and none claimed. */
+export const massBalance = (what: string): Basis => ({
+  what,
+  kind: 'equation',
+  source: 'derived',
+  locator: 'mass balance of water and dissolved solids',
+});

@@ -1,0 +1,181 @@
+import * as z from 'zod/mini';
+import { lookUp, type Named } from '../common/names';
+import { fail, within } from '../errors/StillroomError';
+import { count, fields, optional, readInput, reading } from '../quantity/fields';
+import { type Basis, type Caution, joinBasis } from '../sources/basis';
+import { basisOf } from '../sources/table';
+import { jarCaution } from './cautions';
+import { type JarInput, jarField, sizeNamed } from './describeJar';
+import { MOST_JARS } from './jarsFor';
+import { type CannerLoadRow, type JarSizeRow, leastLoadRows, loadRows, sizeRows } from './tables';
+
+/** A kind of canner by name, or how many jars of each size yours holds: `{ pint: 8, quart: 7 }`. */
+export type CannerInput = string | { readonly [jarSize: string]: number };
+
+interface CannerKind extends Named {
+  readonly rows: CannerLoadRow['canner'];
+  readonly pressure: boolean;
+}
+const CANNERS: readonly CannerKind[] = [
+  {
+    name: 'boiling-water',
+    synonyms: [
+      'boiling water canner',
+      'boiling water bath',
+      'water bath',
+      'water bath canner',
+      'boiling water bath canner',
+    ],
+    rows: 'usual',
+    pressure: false,
+  },
+  {
+    name: 'steam',
+    synonyms: ['atmospheric steam', 'steam canner', 'atmospheric steam canner'],
+    rows: 'usual',
+    pressure: false,
+  },
+  {
+    name: 'pressure',
+    synonyms: [
+      'pressure canner',
+      'dial gauge',
+      'weighted gauge',
+      'dial gauge pressure canner',
+      'weighted gauge pressure canner',
+    ],
+    rows: 'usual',
+    pressure: true,
+  },
+  {
+    name: 'small pressure',
+    synonyms: ['small pressure canner', '4 quart pressure canner'],
+    rows: 'small',
+    pressure: true,
+  },
+  {
+    name: 'large pressure',
+    synonyms: ['large pressure canner', 'two layer pressure canner'],
+    rows: 'large',
+    pressure: true,
+  },
+];
+
+const schema = /* @__PURE__ */ fields({
+  jars: count('how many filled jars', 1, MOST_JARS),
+  jar: jarField(),
+  canner: optional(
+    reading<CannerInput, CannerInput>((given) => {
+      if (typeof given === 'string') return given;
+      if (typeof given === 'object' && given !== null && !Array.isArray(given)) return given as CannerInput;
+      fail('WRONG_TYPE', '', given, 'a canner such as boiling-water, or { pint: 8, quart: 7 }');
+    }),
+  ),
+});
+export type CanLoadsInput = z.input<typeof schema>;
+
+const ownLoads = /* @__PURE__ */ z.record(z.string(), count('how many jars of that size one load holds', 1, MOST_JARS));
+
+export interface CanLoads {
+  /** Loads to run, the last one included. */
+  readonly loads: number;
+  /** Jars in a full load. */
+  readonly perLoad: number;
+  /** Jars in the last load. */
+  readonly lastLoad: number;
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+interface Load {
+  /** The size that the figure is for. */
+  readonly size: string;
+  readonly jars: number;
+  readonly basis: readonly Basis[];
+}
+
+function sizeOf(jar: JarInput): JarSizeRow {
+  if (typeof jar === 'string') return sizeNamed(jar, 'jar');
+  if (typeof jar.size !== 'string') fail('MISSING', 'jar.size', jar.size, 'the size the jar is sold as, such as pint');
+  return sizeNamed(jar.size, 'jar.size');
+}
+
+function ownCanner(canner: object): Load[] {
+  const held = within('canner', () => readInput(ownLoads, canner));
+  return Object.entries(held).map(([size, jars]) => ({
+    size: sizeNamed(size, `canner.${size}`).name,
+    jars,
+    basis: [{ what: `${size} jars in a full load`, kind: 'measured' }],
+  }));
+}
+
+/** The printed loads of a kind of canner: the largest printed figure of each size, with every copy that prints it. */
+function printedLoads(kind: CannerKind): Load[] {
+  const rows = loadRows.filter(({ canner }) => canner === kind.rows);
+  return [...new Set(rows.map(({ jar }) => jar))].map((size) => {
+    const of = rows.filter(({ jar, obtained }) => jar === size && obtained !== 'memory');
+    const jars = Math.max(...of.map(({ most }) => most));
+    return { size, jars, basis: of.map((row) => basisOf(row, `${size} jars in a full load`)) };
+  });
+}
+
+const place = (size: string): number => sizeRows.findIndex(({ name }) => name === size);
+
+/**
+ * How many canner loads a number of jars takes, and how many jars are in the last one.
+ *
+ * Without a canner the usual load of the US guides holds: 7 quarts or 9 pints. No load is printed for smaller jars;
+ * they are counted as the next larger size, which never promises more than fit.
+ *
+ * Source: USDA Complete Guide to Home Canning (AIB 539), quantity lines of Guides 2 to 5; Michigan State Extension.
+ *
+ * @param input.jars - filled jars, 1 to 5,000
+ * @param input.jar - their size
+ * @param input.canner - `boiling-water` (taken when nothing is said), `steam`, `pressure`, `small pressure`,
+ *   `large pressure`, or what yours holds: `{ pint: 8, quart: 7 }`
+ * @throws StillroomError MISSING (`canner`) where neither your canner nor a printed load names a jar so large
+ *
+ * @example
+ * ```ts
+ * import { canLoads } from 'stillroom/jars';
+ *
+ * const { loads, perLoad, lastLoad } = canLoads({ jars: 20, jar: 'pint' });
+ * [loads, perLoad, lastLoad]; // => [3, 9, 2]
+ * canLoads({ jars: 20, jar: 'pint', canner: { pint: 7 } }).lastLoad; // => 6
+ * canLoads({ jars: 3, jar: 'half-gallon' }); // throws StillroomError MISSING
+ * ```
+ */
+export function canLoads(input: CanLoadsInput): CanLoads {
+  const { jars, jar, canner = 'boiling-water' } = readInput(schema, input);
+  const size = sizeOf(jar);
+  const kind = typeof canner === 'string' ? lookUp(canner, CANNERS, 'canner', 'kind of canner') : undefined;
+  const known = kind === undefined ? ownCanner(canner as object) : printedLoads(kind);
+  const [load] = known
+    .filter((each) => place(each.size) >= place(size.name))
+    .sort((one, other) => place(one.size) - place(other.size));
+  if (load === undefined) {
+    fail('MISSING', 'canner', input.canner, `how many ${size.name} jars your canner holds: { "${size.name}": 4 }`);
+  }
+  const loads = Math.ceil(jars / load.jars);
+  const lastLoad = jars - (loads - 1) * load.jars;
+  const least = leastLoadRows.find((row) => place(row.jar) >= place(size.name));
+  const tooSmall = kind?.pressure === true && least !== undefined && lastLoad < least.least;
+  return {
+    loads,
+    perLoad: load.jars,
+    lastLoad,
+    basis: joinBasis(
+      load.basis,
+      tooSmall ? [basisOf(least, `least ${least.jar} jars in a pressure load`)] : [],
+      load.size === size.name
+        ? []
+        : [{ what: `${size.name} jars counted as ${load.size} jars in a load`, kind: 'common-practice' }],
+    ),
+    cautions: [
+      ...(kind === undefined ? [] : [jarCaution('rack-differs')]),
+      ...(load.size === size.name ? [] : [jarCaution('load-not-printed')]),
+      ...(tooSmall ? [jarCaution('small-pressure-load')] : []),
+      ...(size.name === 'half-gallon' ? [jarCaution('half-gallon-juice-only')] : []),
+    ],
+  };
+}

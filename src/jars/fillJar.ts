@@ -1,0 +1,130 @@
+import type * as z from 'zod/mini';
+import { fail } from '../errors/StillroomError';
+import { density, fields, length, optional, readInput } from '../quantity/fields';
+import { quantityIn, valueIn } from '../quantity/scale';
+import type { Quantity } from '../quantity/types';
+import type { Unit } from '../quantity/units';
+import { type Basis, type Caution, joinBasis, joinCautions } from '../sources/basis';
+import { jarCaution } from './cautions';
+import { type Jar, jarField, mouthField, resolveJar } from './describeJar';
+
+const schema = /* @__PURE__ */ fields({
+  jar: jarField(),
+  mouth: mouthField(),
+  headspace: length(),
+  density: optional(density()),
+});
+export type FillJarInput = z.input<typeof schema>;
+
+export interface FilledJar {
+  /** What goes into the jar. */
+  readonly fillVolume: Quantity<'volume'>;
+  /** What stays empty above it. */
+  readonly headspaceVolume: Quantity<'volume'>;
+  /** The weight of the contents, where their density is given. */
+  readonly netMass?: Quantity<'mass'>;
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+const MASS_OF: Readonly<Record<Unit<'density'>, Unit<'mass'>>> = {
+  'g/mL': 'g',
+  'kg/m3': 'kg',
+  'lb/gal': 'lb',
+  'lb/ft3': 'lb',
+  'g/cup': 'g',
+  'lb/quart': 'lb',
+};
+const METRIC_LENGTHS: ReadonlySet<string> = new Set(['m', 'mm', 'cm', 'km']);
+
+/** Milliliters above the contents: the opening's area times the depth, as in a straight neck. */
+export const headspaceMilliliters = (opening: Quantity<'length'>, headspace: Quantity<'length'>): number =>
+  (Math.PI / 4) * valueIn(opening, 'cm') ** 2 * valueIn(headspace, 'cm');
+
+export interface JarRoom {
+  readonly jar: Jar;
+  /** All in mL. */
+  readonly capacity: number;
+  readonly empty: number;
+  readonly fill: number;
+  /** Unit of volumes for the answer. */
+  readonly unit: Unit<'volume'>;
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+/** How a jar divides into contents and headspace; a headspace that leaves no room for food is an error. */
+export function roomIn(jar: Jar, headspace: Quantity<'length'>, given: unknown): JarRoom {
+  const capacity = valueIn(jar.capacity, 'mL');
+  const empty = headspaceMilliliters(jar.opening, headspace);
+  if (empty >= capacity) {
+    const deepest = quantityIn(valueIn(headspace, 'm') * (capacity / empty), 'm', headspace.unit);
+    fail(
+      'OUT_OF_RANGE',
+      'headspace',
+      given,
+      `less than the depth of the jar (${deepest.value.toPrecision(2)} ${deepest.unit})`,
+    );
+  }
+  return {
+    jar,
+    capacity,
+    empty,
+    fill: capacity - empty,
+    unit: jar.capacityIs === 'nominal' && METRIC_LENGTHS.has(headspace.unit) ? 'mL' : jar.capacity.unit,
+    basis: joinBasis(jar.basis, [
+      { what: 'headspace volume: area of the opening times its depth', kind: 'equation' },
+      {
+        what: `fill volume: ${jar.capacityIs} capacity less headspace volume`,
+        kind: jar.capacityIs === 'brimful' ? 'equation' : 'common-practice',
+      },
+    ]),
+    cautions: joinCautions(jar.cautions, [jarCaution('straight-neck')]),
+  };
+}
+
+/**
+ * How much goes into a jar at a headspace, how much room stays empty, and what the contents weigh.
+ *
+ * headspace volume = π/4 × opening² × headspace; fill volume = capacity less that; net mass = fill volume × density.
+ *
+ * The capacity is the brimful one where you measured it. Otherwise it is the published nominal one, counted to the
+ * rim: no source says where on the jar it is reached, and this is the reading that never promises more room than
+ * there is (so it readies a jar too many rather than too few).
+ *
+ * Source of the sizes and openings: USDA Complete Guide to Home Canning (AIB 539), Guide 1.
+ *
+ * @param input.jar - a size (`pint`, `wide-mouth quart`) or a measured jar `{ brimful, opening }`
+ * @param input.mouth - `regular` (taken when nothing is said) or `wide`
+ * @param input.headspace - from the rim down to the food, above zero
+ * @param input.density - of the contents as they are filled; water by temperature is `waterDensity` of stillroom/steam
+ * @returns volumes in the unit of the jar's capacity (fl oz for a size), or in mL for a size and a headspace in mm or cm
+ * @throws StillroomError OUT_OF_RANGE when the headspace is as deep as the jar, UNKNOWN_NAME for an unknown jar
+ *
+ * @example
+ * ```ts
+ * import { fillJar } from 'stillroom/jars';
+ *
+ * const pint = fillJar({ jar: 'pint', headspace: '1/2 in', density: '1.05 g/mL' });
+ * pint.headspaceVolume.value; // ≈ 1.23
+ * pint.fillVolume.value; // ≈ 14.77
+ * pint.netMass.value; // ≈ 458.7
+ * fillJar({ jar: 'pint', headspace: '9 in' }); // throws StillroomError OUT_OF_RANGE
+ * ```
+ */
+export function fillJar(input: FillJarInput): FilledJar {
+  const given = readInput(schema, input);
+  const room = roomIn(resolveJar(given.jar, given.mouth), given.headspace, input.headspace);
+  const netMass =
+    given.density && quantityIn(room.fill * valueIn(given.density, 'g/mL'), 'g', MASS_OF[given.density.unit]);
+  return {
+    fillVolume: quantityIn(room.fill, 'mL', room.unit),
+    headspaceVolume: quantityIn(room.empty, 'mL', room.unit),
+    ...(netMass === undefined ? {} : { netMass }),
+    basis:
+      netMass === undefined
+        ? room.basis
+        : joinBasis(room.basis, [{ what: 'density of the contents', kind: 'measured' }]),
+    cautions: room.cautions,
+  };
+}

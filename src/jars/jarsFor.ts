@@ -1,0 +1,77 @@
+import type * as z from 'zod/mini';
+import { fail } from '../errors/StillroomError';
+import { fields, length, readInput, volume } from '../quantity/fields';
+import { roundToStep } from '../quantity/fractions';
+import { quantityIn, valueIn } from '../quantity/scale';
+import type { Quantity } from '../quantity/types';
+import { type Basis, type Caution, joinCautions } from '../sources/basis';
+import { jarCaution } from './cautions';
+import { jarField, mouthField, resolveJar } from './describeJar';
+import { roomIn } from './fillJar';
+
+/** More jars than a kitchen fills at once; asking for more is taken as a slip. */
+export const MOST_JARS = 5000;
+
+const schema = /* @__PURE__ */ fields({
+  volume: volume(),
+  jar: jarField(),
+  mouth: mouthField(),
+  headspace: length(),
+});
+export type JarsForInput = z.input<typeof schema>;
+
+export interface JarsFor {
+  /** Jars that the volume fills, rounded down. */
+  readonly full: number;
+  /** What is left after them: the part-filled last jar. */
+  readonly remainder: Quantity<'volume'>;
+  /** Jars and lids to ready, rounded up. */
+  readonly ready: number;
+  /** What goes into one jar. */
+  readonly fillVolume: Quantity<'volume'>;
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+/**
+ * How many jars a volume of food fills, what is left over, and how many to ready.
+ *
+ * full = volume / fill volume rounded down; ready = the same rounded up; the remainder is for the refrigerator, as a
+ * part-filled jar has too much headspace to process. See `fillJar` for the fill volume.
+ *
+ * @param input.volume - food ready to fill
+ * @param input.jar - a size (`pint`, `wide-mouth quart`) or a measured jar `{ brimful, opening }`
+ * @param input.mouth - `regular` (taken when nothing is said) or `wide`
+ * @param input.headspace - from the rim down to the food, above zero
+ * @returns `remainder` in the unit of `volume`; `fillVolume` as `fillJar` gives it
+ * @throws StillroomError TOO_MUCH for more than 5,000 jars
+ *
+ * @example
+ * ```ts
+ * import { jarsFor } from 'stillroom/jars';
+ *
+ * const jars = jarsFor({ volume: '6 quarts', jar: 'pint', headspace: '1/2 in' });
+ * jars.full; // => 12
+ * jars.ready; // => 13
+ * jars.remainder.value; // ≈ 0.460
+ * ```
+ */
+export function jarsFor(input: JarsForInput): JarsFor {
+  const given = readInput(schema, input);
+  const room = roomIn(resolveJar(given.jar, given.mouth), given.headspace, input.headspace);
+  const total = valueIn(given.volume, 'mL');
+  if (total > room.fill * MOST_JARS) {
+    fail('TOO_MUCH', 'volume', input.volume, `a volume that fits in at most ${MOST_JARS} jars`);
+  }
+  const full = roundToStep(total / room.fill, 1, 'down').toNumber();
+  const ready = roundToStep(total / room.fill, 1, 'up').toNumber();
+  const left = ready === full ? 0 : total - full * room.fill;
+  return {
+    full,
+    remainder: quantityIn(left, 'mL', given.volume.unit),
+    ready,
+    fillVolume: quantityIn(room.fill, 'mL', room.unit),
+    basis: room.basis,
+    cautions: left === 0 ? room.cautions : joinCautions(room.cautions, [jarCaution('part-filled-jar')]),
+  };
+}

@@ -83,9 +83,9 @@ export const massOrVolume = () =>
     return fail('WRONG_DIMENSION', '', given, 'a mass or a volume such as "3 lb" or "2 quarts"');
   });
 /** Whether a quantity is a mass. */
-export const isMass = (quantity: Quantity): quantity is Quantity<'mass'> =>
+export const isMass = (quantity: { readonly unit: string }): quantity is Quantity<'mass'> =>
   findUnit(quantity.unit)?.dimension === 'mass';
-const isVolume = (quantity: Quantity): quantity is Quantity<'volume'> =>
+const isVolume = (quantity: { readonly unit: string }): quantity is Quantity<'volume'> =>
   findUnit(quantity.unit)?.dimension === 'volume';
 /** A length above zero and up to 10 km. */
 export const length = quantity('length', 'm', 1e4);

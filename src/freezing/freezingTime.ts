@@ -1,0 +1,165 @@
+import type * as z from 'zod/mini';
+import { fail } from '../errors/StillroomError';
+import { choice, density, fields, length, number, optional, readInput, temperature } from '../quantity/fields';
+import { quantityIn, valueIn } from '../quantity/scale';
+import type { Quantity } from '../quantity/types';
+import { caution } from '../sources/cautions';
+import type { Basis, Caution } from '../sources/index';
+import { basisOf } from '../sources/table';
+import { correlation, freezingCaution, SHAPES } from './tables';
+
+const conductivity = (of: string) =>
+  number(`the thermal conductivity of ${of}, above 0 and at most 500 W/(m K)`, { above: 0, max: 500 });
+const coefficient = () =>
+  number('the surface heat-transfer coefficient, above 0 and at most 100,000 W/(m2 K)', { above: 0, max: 1e5 });
+const heat = (what: string) => number(`${what}, above 0 and at most 10 kJ/(kg K)`, { above: 0, max: 10 });
+
+const schema = fields({
+  shape: choice('the shape', ['slab', 'cylinder', 'sphere', 'cube']),
+  thickness: optional(length()),
+  diameter: optional(length()),
+  edge: optional(length()),
+  faces: optional(number('how many faces of the slab are cooled: 1 or 2', { min: 1, max: 2, integer: true })),
+  density: density(),
+  latentHeat: number('the latent heat of the food, above 0 and at most 400 kJ/kg', { above: 0, max: 400 }),
+  conductivity: conductivity('the frozen food'),
+  surfaceCoefficient: coefficient(),
+  freezingPoint: temperature(),
+  medium: temperature(),
+  wrap: optional(fields({ thickness: length(), conductivity: conductivity('the wrap') })),
+  sensible: optional(
+    fields({
+      from: temperature(),
+      specificHeatAbove: heat('the specific heat of the unfrozen food'),
+      to: temperature(),
+      specificHeatBelow: heat('the specific heat of the frozen food'),
+    }),
+  ),
+});
+export type FreezingTimeInput = z.input<typeof schema>;
+
+export interface FreezingTime {
+  /** Time to take out the latent heat. */
+  readonly time: Quantity<'time'>;
+  /** Surface coefficient with the wrap's resistance added, W/(m2 K). */
+  readonly effectiveCoefficient: number;
+  /** With `sensible`: heat per kg taken out above freezing, by freezing, below freezing and in all, kJ/kg. */
+  readonly heat?: {
+    readonly above: number;
+    readonly latent: number;
+    readonly below: number;
+    readonly total: number;
+  };
+  /** With `sensible`: the time stretched by all heat over latent heat. */
+  readonly timeWithSensible?: Quantity<'time'>;
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+/** Which measure belongs to which shape. */
+const MEASURE = { slab: 'thickness', cylinder: 'diameter', sphere: 'diameter', cube: 'edge' } as const;
+
+/** The one measure of the shape, in metres. */
+function characteristicLength(
+  shape: keyof typeof MEASURE,
+  given: { [K in 'thickness' | 'diameter' | 'edge']?: Quantity<'length'> | undefined },
+): number {
+  const wanted = MEASURE[shape];
+  for (const other of ['thickness', 'diameter', 'edge'] as const) {
+    if (other !== wanted && given[other] !== undefined) {
+      fail('CONTRADICTION', other, given[other].value, `${wanted}, the measure of a ${shape}`);
+    }
+  }
+  const measure = given[wanted];
+  if (measure === undefined) fail('MISSING', wanted, undefined, `the ${wanted} of the ${shape}`);
+  return valueIn(measure, 'm');
+}
+
+/** P and R of the shape: a cube has the sphere's, a slab cooled on one face 1 and 1/2. */
+function shapeConstants(shape: keyof typeof MEASURE, faces: number) {
+  const row = SHAPES.find((entry) => entry.shape === (shape === 'cube' ? 'sphere' : shape));
+  if (row === undefined) throw new Error(`no shape constants for ${shape}`);
+  return shape === 'slab' && faces === 1 ? { row, P: 1, R: 0.5 } : { row, P: row.P, R: row.R };
+}
+
+/**
+ * How long a piece takes to freeze through, by the Plank equation.
+ *
+ * time = density x latent heat / (freezing point - medium) x (P a / h + R a² / k), with P and R by shape. A wrap
+ * adds its resistance: 1/h becomes 1/h + thickness/conductivity. Cooling to the freezing point and below it is not in
+ * the equation; `sensible` stretches the time by all heat over latent heat, as the textbook does.
+ *
+ * @param input.shape - `slab` (give `thickness`), `cylinder` or `sphere` (`diameter`), `cube` (`edge`)
+ * @param input.faces - cooled faces of a slab: 2 unless it lies on one cold plate, then 1
+ * @param input.density - of the food: `"950 kg/m3"`
+ * @param input.latentHeat - of the food, kJ/kg: water share x 334
+ * @param input.conductivity - of the frozen food, W/(m K)
+ * @param input.surfaceCoefficient - from surface to air, brine or plate, W/(m2 K)
+ * @param input.freezingPoint - initial freezing point of the food
+ * @param input.medium - temperature of the air, brine or plate; below the freezing point
+ * @param input.wrap - packaging: `thickness` and `conductivity`
+ * @param input.sensible - `from` (start), `specificHeatAbove`, `to` (mean end temperature), `specificHeatBelow`
+ * @returns `time` in hours
+ * @throws StillroomError CONTRADICTION when the medium is no colder than the freezing point, or the measure is not the
+ * shape's own
+ *
+ * @example
+ * ```ts
+ * import { freezingTime } from 'stillroom/freezing';
+ *
+ * freezingTime({
+ *   shape: 'sphere', diameter: '2 cm', density: '950 kg/m3', latentHeat: 293.216, conductivity: 1.3,
+ *   surfaceCoefficient: 40, freezingPoint: '-2 degC', medium: '-40 degC',
+ * }).time.value; // ≈ 0.196
+ * ```
+ */
+export function freezingTime(input: FreezingTimeInput): FreezingTime {
+  const given = readInput(schema, input);
+  const { shape, faces, latentHeat, conductivity: frozen, surfaceCoefficient: h, wrap, sensible } = given;
+  if (faces !== undefined && shape !== 'slab') {
+    fail('CONTRADICTION', 'faces', faces, `no faces for a ${shape}: it is cooled all round`);
+  }
+  const size = characteristicLength(shape, given);
+  const freezing = valueIn(given.freezingPoint, 'degC');
+  const medium = valueIn(given.medium, 'degC');
+  if (!(medium < freezing)) {
+    fail('CONTRADICTION', 'medium', input.medium, 'a temperature below the freezing point of the food');
+  }
+  const { row, P, R } = shapeConstants(shape, faces ?? 2);
+  const wrapResistance = wrap === undefined ? 0 : valueIn(wrap.thickness, 'm') / wrap.conductivity;
+  const effective = 1 / (1 / h + wrapResistance);
+  const heatPerVolume = valueIn(given.density, 'kg/m3') * latentHeat * 1000;
+  const seconds = (heatPerVolume / (freezing - medium)) * ((P * size) / effective + (R * size * size) / frozen);
+  const basis = [basisOf(correlation('plank'), 'freezing time'), basisOf(row, 'shape constants P and R')];
+  const answer = {
+    time: quantityIn(seconds, 's', 'h'),
+    effectiveCoefficient: effective,
+    basis,
+    cautions: [freezingCaution('plank-short'), caution('estimate')],
+  };
+  if (sensible === undefined) return answer;
+  const from = valueIn(sensible.from, 'degC');
+  const to = valueIn(sensible.to, 'degC');
+  if (from < freezing) {
+    fail('CONTRADICTION', 'sensible.from', input.sensible?.from, 'a start no colder than the freezing point');
+  }
+  if (to > freezing)
+    fail('CONTRADICTION', 'sensible.to', input.sensible?.to, 'an end no warmer than the freezing point');
+  const above = sensible.specificHeatAbove * (from - freezing);
+  const below = sensible.specificHeatBelow * (freezing - to);
+  const total = above + latentHeat + below;
+  return {
+    ...answer,
+    heat: { above, latent: latentHeat, below, total },
+    timeWithSensible: quantityIn(seconds * (total / latentHeat), 's', 'h'),
+    basis: [
+      ...basis,
+      {
+        what: 'time stretched by all heat over latent heat',
+        kind: 'equation',
+        source: 'earle-ch6',
+        locator: 'Example 6.7',
+      },
+    ],
+  };
+}

@@ -1,0 +1,12 @@
+/**
+ * Freezing: packs and syrups, headspace, blanching, what a freezer takes in a day, freezing points, properties of food
+ * and how long a piece takes to freeze.
+ * @module
+ */
+export { type Blanching, type BlanchingInput, blanching } from './blanching';
+export { type FreezerLoad, type FreezerLoadInput, freezerLoad } from './freezerLoad';
+export { type FreezerPack, type FreezerPackInput, freezerPack, type PackIngredients } from './freezerPack';
+export { type FreezingHeadspace, type FreezingHeadspaceInput, freezingHeadspace } from './freezingHeadspace';
+export { type FreezingSyrup, type FreezingSyrupInput, freezingSyrup } from './freezingSyrup';
+export { type FreezingTime, type FreezingTimeInput, freezingTime } from './freezingTime';
+export { type FrozenStorage, type FrozenStorageInput, frozenStorage } from './frozenStorage';

@@ -61,6 +61,8 @@ const CANNERS: readonly CannerKind[] = [
   },
 ];
 
+const CANNER_NAMES = `kind of canner (${CANNERS.map(({ name }) => name).join(', ')})`;
+
 const schema = /* @__PURE__ */ fields({
   jars: count('how many filled jars', 1, MOST_JARS),
   jar: jarField(),
@@ -121,6 +123,13 @@ function printedLoads(kind: CannerKind): Load[] {
 
 const place = (size: string): number => sizeRows.findIndex(({ name }) => name === size);
 
+/** The figure for this size of jar, or else for the next larger size that has one. */
+function nextLarger<T extends { readonly size: string }>(figures: readonly T[], size: JarSizeRow): T | undefined {
+  return figures
+    .filter((each) => place(each.size) >= place(size.name))
+    .sort((one, other) => place(one.size) - place(other.size))[0];
+}
+
 /**
  * How many canner loads a number of jars takes, and how many jars are in the last one.
  *
@@ -148,17 +157,18 @@ const place = (size: string): number => sizeRows.findIndex(({ name }) => name ==
 export function canLoads(input: CanLoadsInput): CanLoads {
   const { jars, jar, canner = 'boiling-water' } = readInput(schema, input);
   const size = sizeOf(jar);
-  const kind = typeof canner === 'string' ? lookUp(canner, CANNERS, 'canner', 'kind of canner') : undefined;
+  const kind = typeof canner === 'string' ? lookUp(canner, CANNERS, 'canner', CANNER_NAMES) : undefined;
   const known = kind === undefined ? ownCanner(canner as object) : printedLoads(kind);
-  const [load] = known
-    .filter((each) => place(each.size) >= place(size.name))
-    .sort((one, other) => place(one.size) - place(other.size));
+  const load = nextLarger(known, size);
   if (load === undefined) {
     fail('MISSING', 'canner', input.canner, `how many ${size.name} jars your canner holds: { "${size.name}": 4 }`);
   }
   const loads = Math.ceil(jars / load.jars);
   const lastLoad = jars - (loads - 1) * load.jars;
-  const least = leastLoadRows.find((row) => place(row.jar) >= place(size.name));
+  const least = nextLarger(
+    leastLoadRows.map((row) => ({ size: row.jar, row })),
+    size,
+  )?.row;
   const tooSmall = kind?.pressure === true && least !== undefined && lastLoad < least.least;
   return {
     loads,

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { lookUp, type Named } from '../common/names';
+import { findNamed, lookUp, type Named } from '../common/names';
 import { fail } from '../errors/StillroomError';
 import { fields, length, name, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -54,6 +54,14 @@ const CLASSES: readonly Named[] = [
   { name: 'some vegetables and meats', synonyms: words('swelling vegetables') },
 ];
 
+const CLASS_NAMES = `product class (${CLASSES.map(({ name }) => name).join(', ')})`;
+
+/** Words that decide the class whatever stands before them: `strawberry jam`, `green tomato relish`. */
+const LAST_WORDS: readonly Named[] = [
+  { name: 'jam', synonyms: words('jelly, preserves, conserve, marmalade') },
+  { name: 'pickle', synonyms: words('relish, chutney') },
+];
+
 /**
  * How far a reading may be off the printed figure and still be it: half of the 1/8 in that a kitchen ruler shows.
  * Common practice; the published rules state no tolerance (inspectors read to 1/32 in).
@@ -93,7 +101,9 @@ const MEANING: Readonly<Record<HeadspaceCheck['verdict'], string>> = {
 
 /** The rows of the class that goes by this name; where copies differ all are held to. */
 function publishedFor(product: string): { least: number; most: number; basis: Basis[] } {
-  const { name: productClass } = lookUp(product, CLASSES, 'product', 'product class');
+  const [byLastWord] = findNamed(/\S+$/.exec(product)?.[0] ?? '', LAST_WORDS);
+  const [exact] = findNamed(product, CLASSES);
+  const { name: productClass } = exact ?? byLastWord ?? lookUp(product, CLASSES, 'product', CLASS_NAMES);
   const rows = headspaceRows.filter((row) => row.productClass === productClass);
   return {
     least: Math.max(...rows.map(({ least_in }) => least_in)),

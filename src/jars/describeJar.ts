@@ -58,7 +58,10 @@ const bareSize = (text: string): string =>
     .replace(WIDE, ' ')
     .replace(REGULAR, ' ')
     .replace(/½/g, ' 1/2')
-    .replace(/\b(?:canning |preserving |mason )?jars?\b/gi, ' ')
+    .replace(/\b(?:jars?|mason|canning|preserving)\b/gi, ' ')
+    // said with "and", which the comparison of names leaves out: it must not become a half-pint
+    .replace(/\b(?:pints?|1 pint|one pint) and (?:a )?half\b/i, '24 oz')
+    .replace(/\bone and a half pints?\b/i, '24 oz')
     .replace(/(\d)-(?=[a-z])/gi, '$1 ')
     .replace(/\bounces?\b/gi, 'oz')
     .replace(/[,()]/g, ' ')
@@ -69,7 +72,7 @@ export function sizeNamed(text: string, path: string): JarSizeRow {
   const bare = bareSize(text);
   const [found] = findNamed(bare, sizeRows);
   if (found !== undefined) return found;
-  return lookUp(bare, sizeRows, path, 'jar size, or a measured jar such as { brimful: "500 mL", opening: "70 mm" }');
+  return lookUp(text, sizeRows, path, 'jar size, or a measured jar such as { brimful: "500 mL", opening: "70 mm" }');
 }
 
 /** The mouth by any of its names. */

@@ -1,10 +1,11 @@
 import type * as z from 'zod/mini';
 import { fail } from '../errors/StillroomError';
-import { density, fields, length, optional, readInput } from '../quantity/fields';
+import { density, fields, length, optional, readInput, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Unit } from '../quantity/units';
 import { type Basis, type Caution, joinBasis, joinCautions } from '../sources/basis';
+import { waterDensity } from '../steam/waterDensity';
 import { jarCaution } from './cautions';
 import { type Jar, jarField, mouthField, resolveJar } from './describeJar';
 
@@ -13,6 +14,7 @@ const schema = /* @__PURE__ */ fields({
   mouth: mouthField(),
   headspace: length(),
   density: optional(density()),
+  temperature: optional(temperature({ min: { value: 0, unit: 'degC' }, max: { value: 100, unit: 'degC' } })),
 });
 export type FillJarInput = z.input<typeof schema>;
 
@@ -35,7 +37,7 @@ const MASS_OF: Readonly<Record<Unit<'density'>, Unit<'mass'>>> = {
   'g/cup': 'g',
   'lb/quart': 'lb',
 };
-const METRIC_LENGTHS: ReadonlySet<string> = new Set(['m', 'mm', 'cm', 'km']);
+const METRIC: ReadonlySet<string> = new Set(['m', 'mm', 'cm', 'km', 'mL', 'dL', 'L', 'm3', 'metric cup']);
 
 /** Milliliters above the contents: the opening's area times the depth, as in a straight neck. */
 export const headspaceMilliliters = (opening: Quantity<'length'>, headspace: Quantity<'length'>): number =>
@@ -71,7 +73,7 @@ export function roomIn(jar: Jar, headspace: Quantity<'length'>, given: unknown):
     capacity,
     empty,
     fill: capacity - empty,
-    unit: jar.capacityIs === 'nominal' && METRIC_LENGTHS.has(headspace.unit) ? 'mL' : jar.capacity.unit,
+    unit: jar.capacityIs === 'nominal' && METRIC.has(headspace.unit) ? 'mL' : jar.capacity.unit,
     basis: joinBasis(jar.basis, [
       { what: 'headspace volume: area of the opening times its depth', kind: 'equation' },
       {
@@ -97,7 +99,9 @@ export function roomIn(jar: Jar, headspace: Quantity<'length'>, given: unknown):
  * @param input.jar - a size (`pint`, `wide-mouth quart`) or a measured jar `{ brimful, opening }`
  * @param input.mouth - `regular` (taken when nothing is said) or `wide`
  * @param input.headspace - from the rim down to the food, above zero
- * @param input.density - of the contents as they are filled; water by temperature is `waterDensity` of stillroom/steam
+ * @param input.density - of the contents as they are filled
+ * @param input.temperature - of watery contents as they are filled, 0 to 100 degC, in place of their density: they
+ *   then weigh as much as water so warm (`waterDensity` of stillroom/steam)
  * @returns volumes in the unit of the jar's capacity (fl oz for a size), or in mL for a size and a headspace in mm or cm
  * @throws StillroomError OUT_OF_RANGE when the headspace is as deep as the jar, UNKNOWN_NAME for an unknown jar
  *
@@ -109,22 +113,28 @@ export function roomIn(jar: Jar, headspace: Quantity<'length'>, given: unknown):
  * pint.headspaceVolume.value; // ≈ 1.23
  * pint.fillVolume.value; // ≈ 14.77
  * pint.netMass.value; // ≈ 458.7
+ * fillJar({ jar: 'pint', headspace: '12 mm', temperature: '90 degC' }).netMass.value; // ≈ 423.7
  * fillJar({ jar: 'pint', headspace: '9 in' }); // throws StillroomError OUT_OF_RANGE
  * ```
  */
 export function fillJar(input: FillJarInput): FilledJar {
   const given = readInput(schema, input);
   const room = roomIn(resolveJar(given.jar, given.mouth), given.headspace, input.headspace);
-  const netMass =
-    given.density && quantityIn(room.fill * valueIn(given.density, 'g/mL'), 'g', MASS_OF[given.density.unit]);
+  if (given.density !== undefined && given.temperature !== undefined) {
+    fail('CONTRADICTION', 'temperature', input.temperature, 'density or temperature, not both');
+  }
+  const water = given.temperature && waterDensity({ temperature: given.temperature });
+  const contents = given.density ?? water?.density;
+  const massUnit = given.density ? MASS_OF[given.density.unit] : METRIC.has(room.unit) ? 'g' : 'oz';
   return {
     fillVolume: quantityIn(room.fill, 'mL', room.unit),
     headspaceVolume: quantityIn(room.empty, 'mL', room.unit),
-    ...(netMass === undefined ? {} : { netMass }),
-    basis:
-      netMass === undefined
-        ? room.basis
-        : joinBasis(room.basis, [{ what: 'density of the contents', kind: 'measured' }]),
+    ...(contents && { netMass: quantityIn(room.fill * valueIn(contents, 'g/mL'), 'g', massUnit) }),
+    basis: joinBasis(
+      room.basis,
+      given.density ? [{ what: 'density of the contents', kind: 'measured' }] : [],
+      (water?.basis ?? []).map((line) => ({ ...line, what: 'density of water, as that of the contents' })),
+    ),
     cautions: room.cautions,
   };
 }

@@ -1,0 +1,159 @@
+import type * as z from 'zod/mini';
+import { fail } from '../errors/StillroomError';
+import { choice, fields, flag, optional, readInput, time } from '../quantity/fields';
+import { quantityIn, valueIn } from '../quantity/scale';
+import type { Quantity } from '../quantity/types';
+import { type Basis, type Caution, joinBasis } from '../sources/basis';
+import { caution } from '../sources/cautions';
+import { basisOf } from '../sources/table';
+import { jarCaution } from './cautions';
+import { type SealRuleRow, sealRows } from './tables';
+
+const schema = /* @__PURE__ */ fields({
+  sinceProcessing: time({ min: { value: 0, unit: 'h' } }),
+  buttonDown: optional(flag('whether the middle of the lid stays down when pressed')),
+  lid: optional(choice('the lid at eye level', ['concave', 'flat', 'bulging'])),
+  ringsWhenTapped: optional(flag('whether the lid rings when tapped with a spoon')),
+  holdsByLid: optional(flag('whether the jar hangs from its lid with the band off')),
+});
+export type CheckSealInput = z.input<typeof schema>;
+
+export interface SealCheck {
+  readonly verdict: 'sealed' | 'not sealed' | 'doubtful' | 'too early';
+  /** What was seen that speaks for the verdict. */
+  readonly because: readonly string[];
+  /** What to do now. */
+  readonly next: readonly string[];
+  /** Time left in which an unsealed jar may be processed again; none once it has passed. */
+  readonly reprocessWithin?: Quantity<'time'>;
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+const rule = (name: string): SealRuleRow => sealRows.find((row) => row.rule === name) as SealRuleRow;
+
+/** One test: what it says when it fails, when it leaves doubt, and the rule it stands on. */
+interface Sign {
+  readonly said: string;
+  readonly speaks: 'for' | 'against' | 'doubt';
+  readonly basis: Basis;
+}
+
+function signsOf(given: {
+  buttonDown?: boolean | undefined;
+  lid?: 'concave' | 'flat' | 'bulging' | undefined;
+  ringsWhenTapped?: boolean | undefined;
+  holdsByLid?: boolean | undefined;
+}): Sign[] {
+  const { buttonDown, lid, ringsWhenTapped, holdsByLid } = given;
+  const signs: Sign[] = [];
+  if (buttonDown !== undefined) {
+    const basis = basisOf(rule('press'), 'press test');
+    signs.push(
+      buttonDown
+        ? { said: 'the middle of the lid stays down', speaks: 'for', basis }
+        : { said: 'the middle of the lid springs up', speaks: 'against', basis },
+    );
+  }
+  if (lid !== undefined) {
+    const speaks = ({ concave: 'for', flat: 'doubt', bulging: 'against' } as const)[lid];
+    signs.push({ said: `the lid is ${lid}`, speaks, basis: basisOf(rule('look'), 'look at eye level') });
+  }
+  if (ringsWhenTapped !== undefined) {
+    const basis = basisOf(rule('tap'), 'tap test');
+    signs.push(
+      ringsWhenTapped
+        ? { said: 'the lid rings when tapped', speaks: 'for', basis }
+        : { said: 'the lid sounds dull: no seal, or food touching it', speaks: 'doubt', basis },
+    );
+  }
+  if (holdsByLid !== undefined) {
+    const basis: Basis = { what: 'holding the jar by its lid, band off, over something soft', kind: 'common-practice' };
+    signs.push(
+      holdsByLid
+        ? { said: 'the jar hangs from its lid', speaks: 'for', basis }
+        : { said: 'the lid comes off when lifted', speaks: 'against', basis },
+    );
+  }
+  return signs;
+}
+
+const NEXT: Readonly<Record<SealCheck['verdict'] | 'too late', readonly string[]>> = {
+  sealed: [
+    'bands-off',
+    'no-retightening',
+    'store-cool',
+    'store-warm',
+    'never-above',
+    'use-within',
+    'check-monthly',
+    'frozen-by-accident',
+  ],
+  'too early': ['cool-first', 'cooling-space', 'no-retightening'],
+  doubtful: ['press', 'look', 'tap', 'reprocess-within', 'refrigerate-instead', 'freeze-instead'],
+  'not sealed': ['reprocess-within', 'refrigerate-instead', 'freeze-instead'],
+  'too late': ['press', 'look', 'tap'],
+};
+
+/**
+ * Whether a processed jar has sealed, by the usual tests, and what to do with it now.
+ *
+ * Jars cool 12 to 24 h before the tests count. A lid that springs up, bulges or comes off has not sealed; a flat lid
+ * or a dull note leaves doubt, and a jar in doubt is treated as unsealed. Within 24 h of processing an unsealed jar
+ * can be processed again (full time, new lid), put in the refrigerator or frozen; later it is thrown out.
+ *
+ * Source: USDA Complete Guide to Home Canning, Guide 1 (press, tap and look, 24 h); AIB 539, Guide 1 (12 to 24 h).
+ * Holding the jar by its lid, and throwing out what stood unsealed longer than 24 h, are common practice.
+ *
+ * @param input.sinceProcessing - time since the jar came out of the canner
+ * @param input.buttonDown - the middle of the lid stays down when pressed
+ * @param input.lid - at eye level: `concave`, `flat` or `bulging`
+ * @param input.ringsWhenTapped - a ringing note under a spoon
+ * @param input.holdsByLid - with the band off, the jar hangs from its lid
+ * @throws StillroomError MISSING when no test is given
+ *
+ * @example
+ * ```ts
+ * import { checkSeal } from 'stillroom/jars';
+ *
+ * checkSeal({ sinceProcessing: '14 h', buttonDown: true, holdsByLid: true }).verdict; // => 'sealed'
+ * const open = checkSeal({ sinceProcessing: '14 h', buttonDown: false });
+ * open.verdict; // => 'not sealed'
+ * open.reprocessWithin; // => { value: 10, unit: 'h' }
+ * checkSeal({ sinceProcessing: '2 h', buttonDown: false }).verdict; // => 'too early'
+ * ```
+ */
+export function checkSeal(input: CheckSealInput): SealCheck {
+  const given = readInput(schema, input);
+  const signs = signsOf(given);
+  if (signs.length === 0)
+    fail('MISSING', 'buttonDown', undefined, 'at least one test: buttonDown, lid, ringsWhenTapped or holdsByLid');
+  const hours = valueIn(given.sinceProcessing, 'h');
+  const cooled = rule('cool-first');
+  const again = rule('reprocess-within');
+  const early = hours < (cooled.least as number);
+  const left = (again.most as number) - hours;
+  const against = signs.filter(({ speaks }) => speaks === 'against');
+  const doubt = signs.filter(({ speaks }) => speaks === 'doubt');
+  const verdict = early ? 'too early' : against.length > 0 ? 'not sealed' : doubt.length > 0 ? 'doubtful' : 'sealed';
+  const late = left < 0 && (verdict === 'not sealed' || verdict === 'doubtful');
+  const rules = (verdict === 'not sealed' && late ? [] : NEXT[late ? 'too late' : verdict]).map(rule);
+  return {
+    verdict,
+    because: verdict === 'not sealed' ? against.map(({ said }) => said) : signs.map(({ said }) => said),
+    next: [...rules.map(({ text }) => text), ...(late ? [jarCaution('unsealed-too-long').text] : [])],
+    ...(left < 0 || verdict === 'sealed' ? {} : { reprocessWithin: quantityIn(left, 'h', given.sinceProcessing.unit) }),
+    basis: joinBasis(
+      signs.map(({ basis }) => basis),
+      [basisOf(cooled, 'cooling before the tests'), basisOf(again, 'time to process again')],
+      rules.map((row) => basisOf(row, row.text)),
+      late ? [{ what: 'throwing out what stood unsealed for longer', kind: 'common-practice' }] : [],
+    ),
+    cautions: [
+      jarCaution('no-reading-proves-a-seal'),
+      ...(late ? [jarCaution('unsealed-too-long')] : []),
+      ...((late && verdict === 'not sealed') || (given.lid === 'bulging' && !early) ? [jarCaution('spoiled-jar')] : []),
+      caution('follow-local-guidance'),
+    ],
+  };
+}

@@ -1,0 +1,120 @@
+import type * as z from 'zod/mini';
+import { fail } from '../errors/StillroomError';
+import { fields, length, optional, ratio, readInput, temperature } from '../quantity/fields';
+import { quantityIn, valueIn } from '../quantity/scale';
+import type { Quantity } from '../quantity/types';
+import { type Basis, type Caution, joinBasis, joinCautions } from '../sources/basis';
+import { waterDensity } from '../steam/waterDensity';
+import { jarCaution } from './cautions';
+import { type JarInput, jarField, mouthField, resolveJar } from './describeJar';
+import { type JarRoom, roomIn } from './fillJar';
+
+/** Cold to hot: water that is neither ice nor hotter than any canner. */
+const liquid = () => temperature({ min: { value: 0, unit: 'degC' }, max: { value: 130, unit: 'degC' } });
+
+const schema = /* @__PURE__ */ fields({
+  jar: optional(jarField()),
+  mouth: mouthField(),
+  headspace: optional(length()),
+  headspaceShare: optional(ratio({ above: 0, below: 1 })),
+  fillTemperature: liquid(),
+  processTemperature: liquid(),
+});
+export type ExpansionInJarInput = z.input<typeof schema>;
+
+export interface ExpansionInJar {
+  /** How much the contents grow, as a share of the jar's capacity. */
+  readonly growth: number;
+  /** How much of the headspace that takes; above 1 the jar overflows. */
+  readonly headspaceTaken: number;
+  readonly overflows: boolean;
+  /** The growth as a volume, where a jar is given. */
+  readonly growthVolume?: Quantity<'volume'>;
+  /** What would run over; zero where the headspace holds the growth. */
+  readonly overflow?: Quantity<'volume'>;
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+/** A headspace as a share of the jar: given so, or from a jar and a depth; nothing when neither is given. */
+export function shareOfHeadspace(given: {
+  jar?: JarInput | undefined;
+  mouth?: string | undefined;
+  headspace?: Quantity<'length'> | undefined;
+  headspaceShare?: number | undefined;
+}): { share: number; room?: JarRoom } | undefined {
+  const { jar, mouth, headspace, headspaceShare } = given;
+  if (headspaceShare !== undefined) {
+    if (jar !== undefined || headspace !== undefined) {
+      fail('CONTRADICTION', 'headspaceShare', headspaceShare, 'either headspaceShare, or jar and headspace');
+    }
+    return { share: headspaceShare };
+  }
+  if (jar === undefined && headspace === undefined) return undefined;
+  if (jar === undefined) fail('MISSING', 'jar', jar, 'the jar that the headspace is in');
+  if (headspace === undefined) fail('MISSING', 'headspace', headspace, 'the headspace in the jar');
+  const room = roomIn(resolveJar(jar, mouth), headspace, headspace);
+  return { share: room.empty / room.capacity, room };
+}
+
+/**
+ * How much watery contents swell between filling and processing, and whether the headspace holds it.
+ *
+ * growth = contents × (density at filling / density at processing − 1), with the density of water; the glass, which
+ * swells far less, is taken as rigid. Contents with much sugar swell a little more.
+ *
+ * Source: density of water by IAPWS SR6-08 and, above 102 degC, SR1-86.
+ *
+ * @param input.jar - a size or a measured jar, together with `headspace`
+ * @param input.mouth - `regular` (taken when nothing is said) or `wide`
+ * @param input.headspace - from the rim down to the food
+ * @param input.headspaceShare - in place of jar and headspace: the headspace as a share of the jar, 0 to 1 or percent
+ * @param input.fillTemperature - of the contents as the jar is closed, 0 to 130 degC
+ * @param input.processTemperature - the hottest they become, 0 to 130 degC, not below `fillTemperature`
+ * @throws StillroomError CONTRADICTION when the process is colder than the filling
+ *
+ * @example
+ * ```ts
+ * import { expansionInJar } from 'stillroom/jars';
+ *
+ * const raw = { fillTemperature: '20 degC', processTemperature: '100 degC' } as const;
+ * expansionInJar({ headspaceShare: '6 %', ...raw }).headspaceTaken; // ≈ 0.65
+ * expansionInJar({ jar: 'quart', headspace: '1/2 in', ...raw }).overflows; // => true
+ * expansionInJar({ jar: 'quart', headspace: '1 in', ...raw }).overflows; // => false
+ * ```
+ */
+export function expansionInJar(input: ExpansionInJarInput): ExpansionInJar {
+  const given = readInput(schema, input);
+  const { fillTemperature, processTemperature } = given;
+  if (valueIn(processTemperature, 'K') < valueIn(fillTemperature, 'K')) {
+    fail('CONTRADICTION', 'processTemperature', input.processTemperature, 'at least the temperature at filling');
+  }
+  const part = shareOfHeadspace(given);
+  if (part === undefined) fail('MISSING', 'jar', undefined, 'jar and headspace, or headspaceShare');
+  const { share, room } = part;
+  const filled = waterDensity({ temperature: fillTemperature });
+  const processed = waterDensity({ temperature: processTemperature });
+  const growth = (1 - share) * (filled.density.value / processed.density.value - 1);
+  const overflows = growth > share;
+  const volume = (of: number) => room && quantityIn(of * room.capacity, 'mL', room.unit);
+  return {
+    growth,
+    headspaceTaken: growth / share,
+    overflows,
+    ...(room === undefined
+      ? {}
+      : {
+          growthVolume: volume(growth) as Quantity<'volume'>,
+          overflow: volume(Math.max(0, growth - share)) as Quantity<'volume'>,
+        }),
+    basis: joinBasis(room?.basis ?? [], filled.basis, processed.basis, [
+      {
+        what: 'contents that swell as water does, in rigid glass',
+        kind: 'equation',
+        source: 'derived',
+        locator: 'ratio of densities',
+      },
+    ]),
+    cautions: joinCautions(room?.cautions ?? [], overflows ? [jarCaution('overflow')] : []),
+  };
+}

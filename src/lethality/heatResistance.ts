@@ -1,0 +1,111 @@
+import type * as z from 'zod/mini';
+import json from '../../data/lethality/heat-resistance.json';
+import { fields, name, optional, readInput } from '../quantity/fields';
+import type { Quantity } from '../quantity/types';
+import { type Basis, type Caution, joinBasis } from '../sources/basis';
+import { caution } from '../sources/cautions';
+import { asTable, basisOf, type Sourced } from '../sources/table';
+import { lethalityCaution } from './cautions';
+import { having } from './having';
+
+interface ResistanceRow extends Sourced {
+  readonly organism: string;
+  /** Empty where the source names none. */
+  readonly medium: string;
+  readonly reference: number | null;
+  readonly dLow: number | null;
+  readonly dHigh: number | null;
+  readonly zLow: number | null;
+  readonly zHigh: number | null;
+  readonly unit: 'degC' | 'degF';
+}
+
+const table = asTable<ResistanceRow>(json);
+
+const schema = /* @__PURE__ */ fields({ organism: optional(name('an organism, such as "botulinum"')) });
+
+export type HeatResistanceInput = z.input<typeof schema>;
+
+/** The ends of a published range; equal where one figure is printed. */
+export interface PublishedEnds<T> {
+  readonly low: T;
+  readonly high: T;
+}
+/** One published line of heat resistance. */
+export interface HeatResistanceEntry {
+  readonly organism: string;
+  /** Food or medium, where the source names it. */
+  readonly medium?: string;
+  /** Temperature of the D value. */
+  readonly reference?: Quantity<'temperature'>;
+  /** Time for one log10 reduction at the reference temperature. */
+  readonly dValue?: PublishedEnds<Quantity<'time'>>;
+  /** Degrees that make the kill ten times as fast. */
+  readonly z?: PublishedEnds<Quantity<'temperatureDifference'>>;
+  readonly notes?: string;
+  readonly basis: Basis;
+}
+export interface HeatResistance {
+  readonly entries: readonly HeatResistanceEntry[];
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+const ends = <T>(low: number | null, high: number | null, make: (value: number) => T): PublishedEnds<T> | undefined =>
+  low === null || high === null ? undefined : { low: make(low), high: make(high) };
+
+function entryOf(row: ResistanceRow): HeatResistanceEntry {
+  const dValue = ends(row.dLow, row.dHigh, (value): Quantity<'time'> => ({ value, unit: 'min' }));
+  const zRange = ends(
+    row.zLow,
+    row.zHigh,
+    (value): Quantity<'temperatureDifference'> => ({
+      value,
+      unit: row.unit === 'degF' ? 'delta degF' : 'delta degC',
+    }),
+  );
+  return {
+    organism: row.organism,
+    ...(row.medium === '' ? {} : { medium: row.medium }),
+    ...(row.reference === null ? {} : { reference: { value: row.reference, unit: row.unit } }),
+    ...(dValue === undefined ? {} : { dValue }),
+    ...(zRange === undefined ? {} : { z: zRange }),
+    ...(row.notes === undefined ? {} : { notes: row.notes }),
+    basis: basisOf(row, `heat resistance of ${row.organism}`),
+  };
+}
+
+/**
+ * Published heat resistance: D and z values of what has to be destroyed, or kept.
+ *
+ * Every line of the sources that names the organism is given, for they differ; the library picks none.
+ *
+ * Source: the row of `data/lethality/heat-resistance.json` that each entry names.
+ *
+ * @param input.organism - any words of its name, such as `botulinum` or `Salmonella`; all entries when left out
+ * @throws StillroomError UNKNOWN_NAME, offering the nearest
+ *
+ * @example
+ * ```ts
+ * import { heatResistance } from 'stillroom/lethality';
+ *
+ * const [first, second] = heatResistance({ organism: 'botulinum' }).entries;
+ * first.reference; // => { value: 250, unit: 'degF' }
+ * second.dValue.high; // => { value: 0.21, unit: 'min' }
+ * ```
+ */
+export function heatResistance(input: HeatResistanceInput): HeatResistance {
+  const { organism } = readInput(schema, input);
+  const rows =
+    organism === undefined ? table.rows : having(organism, table.rows, (row) => row.organism, 'organism', 'organism');
+  const recalled = rows.some((row) => row.obtained === 'memory');
+  return {
+    entries: rows.map(entryOf),
+    basis: joinBasis(rows.map((row) => basisOf(row, `heat resistance of ${row.organism}`))),
+    cautions: [
+      lethalityCaution('resistance-varies'),
+      lethalityCaution('published-heat-no-process'),
+      ...(recalled ? [caution('from-memory')] : []),
+    ],
+  };
+}

@@ -1,0 +1,53 @@
+import type * as z from 'zod/mini';
+import { fail } from '../errors/StillroomError';
+import { fields, readInput } from '../quantity/fields';
+import { quantityIn, valueIn } from '../quantity/scale';
+import type { Quantity } from '../quantity/types';
+import type { Basis, Caution } from '../sources/basis';
+import { lethalityCaution } from './cautions';
+import { foodTemperature, holdTime, RATE_BASIS } from './terms';
+
+const pointSchema = () => fields({ temperature: foodTemperature(), dValue: holdTime() });
+const schema = /* @__PURE__ */ fields({ first: pointSchema(), second: pointSchema() });
+
+export type ZValueInput = z.input<typeof schema>;
+export interface ZValue {
+  /** In the degrees of the first temperature. */
+  readonly z: Quantity<'temperatureDifference'>;
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+/**
+ * The z value from D values at two temperatures: z = (T2 - T1)/log10(D1/D2).
+ *
+ * Source: the line of `dValueAt`, solved for z.
+ *
+ * @param input.first - `{ temperature, dValue }`
+ * @param input.second - the same at another temperature
+ * @returns z, in the degrees of the first temperature
+ * @throws StillroomError CONTRADICTION where D does not fall as the temperature rises
+ *
+ * @example
+ * ```ts
+ * import { zValue } from 'stillroom/lethality';
+ *
+ * zValue({
+ *   first: { temperature: '80 degC', dValue: '208.3 min' },
+ *   second: { temperature: '90 degC', dValue: '2.0 min' },
+ * }).z.value; // ≈ 4.956
+ * ```
+ */
+export function zValue(input: ZValueInput): ZValue {
+  const { first, second } = readInput(schema, input);
+  const rise = valueIn(second.temperature, 'degC') - valueIn(first.temperature, 'degC');
+  const logs = Math.log10(valueIn(first.dValue, 'min') / valueIn(second.dValue, 'min'));
+  if (!(rise * logs > 0)) {
+    fail('CONTRADICTION', 'second', input.second, 'a shorter D value at a higher temperature, a longer one at a lower');
+  }
+  return {
+    z: quantityIn(rise / logs, 'delta degC', first.temperature.unit === 'degF' ? 'delta degF' : 'delta degC'),
+    basis: [{ ...RATE_BASIS, what: 'z value' }],
+    cautions: [lethalityCaution('resistance-varies')],
+  };
+}

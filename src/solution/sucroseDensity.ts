@@ -37,6 +37,11 @@ export function densityAt(brix: number, t: number): number {
   );
 }
 
+const AIR = 1.2; // kg/m3 at 20 degC and 1 atm: common practice in weighing
+const BRASS = 8400; // kg/m3: the weights that sugar tables were made with
+/** What a scale shows for a density in kg/m3: air lifts the liquid more than the brass weights. */
+export const inAir = (density: number): number => (density - AIR) / (1 - AIR / BRASS);
+
 /** What an answer that uses the density rests on. */
 export const densityBasis = (what: string): Basis[] =>
   joinBasis([...polynomial, ...water].map((row) => ({ ...basisOf(row, what), kind: 'equation' as const })));
@@ -45,6 +50,8 @@ const schema = fields({ brix: brixField(), temperature: optional(liquidTemperatu
 export type SucroseDensityInput = z.input<typeof schema>;
 export interface SucroseDensity {
   readonly density: Quantity<'density'>;
+  /** As weighed in air, which is what printed weights of a gallon are; 0.1 % less than the density. */
+  readonly inAir: Quantity<'density'>;
   readonly basis: readonly Basis[];
 }
 
@@ -69,5 +76,10 @@ export interface SucroseDensity {
 export function sucroseDensity(input: SucroseDensityInput): SucroseDensity {
   const { brix, temperature } = readInput(schema, input);
   const t = temperature === undefined ? REFERENCE_TEMPERATURE : valueIn(temperature, 'degC');
-  return { density: { value: densityAt(brix, t) / 1000, unit: 'g/mL' }, basis: densityBasis('density') };
+  const density = densityAt(brix, t);
+  return {
+    density: { value: density / 1000, unit: 'g/mL' },
+    inAir: { value: inAir(density) / 1000, unit: 'g/mL' },
+    basis: densityBasis('density'),
+  };
 }

@@ -1,0 +1,24 @@
+/**
+ * Acid: acid and low-acid foods, typical pH, vinegar and brine strength, pickle recipes, ferments.
+ * @module
+ */
+export { type AcidClass, type AcidClassInput, acidClass } from './acidClass';
+export {
+  type Brine,
+  type BrineInput,
+  type BrineRatios,
+  type BrineStrength,
+  type BrineStrengthInput,
+  brine,
+  brineStrength,
+} from './brine';
+export { type PhOf, type PhOfInput, phOf } from './phOf';
+export { type SaltMeasure, type SaltMeasureInput, saltMeasure } from './saltMeasure';
+export {
+  type DilutedVinegar,
+  type DiluteVinegarInput,
+  diluteVinegar,
+  type VinegarStrength,
+  type VinegarStrengthInput,
+  vinegarStrength,
+} from './vinegarStrength';

@@ -1,0 +1,118 @@
+/** The published tables of acid, pickles and ferments, with their row types; the tests prove each against its schema. */
+import cautionTable from '../../data/acid/cautions.json';
+import fermentSaltTable from '../../data/acid/ferment-salt.json';
+import fermentTimeTable from '../../data/acid/ferment-time.json';
+import foodPhTable from '../../data/acid/food-ph.json';
+import recalledPhTable from '../../data/acid/food-ph-recalled.json';
+import limitTable from '../../data/acid/ph-limits.json';
+import recipeTable from '../../data/acid/pickle-recipes.json';
+import ruleTable from '../../data/acid/pickle-rules.json';
+import saltMeasureTable from '../../data/acid/salt-measures.json';
+import type { Quantity } from '../quantity/types';
+import type { Caution } from '../sources/basis';
+import { asTable, type Sourced } from '../sources/table';
+
+export interface LimitRow extends Sourced {
+  readonly limit: string;
+  readonly pH?: number;
+  readonly relation?: '>' | '<=' | '<';
+  readonly process?: string;
+  readonly waterActivityAbove?: number;
+  readonly foods?: readonly string[];
+}
+export interface FoodPhRow extends Sourced {
+  readonly food: string;
+  readonly base: string;
+  readonly pHLow: number;
+  readonly pHHigh: number;
+  readonly prepared?: boolean;
+}
+export interface RecipeRow extends Sourced {
+  readonly recipe: string;
+  readonly produce: string;
+  readonly vinegarCups: number;
+  readonly waterCups: number;
+  readonly lemonJuiceCups?: number;
+  readonly oilCups?: number;
+  readonly salt?: Quantity<'volume'>;
+  readonly sugar?: Quantity<'volume'>;
+  readonly yields?: { readonly low: number; readonly high: number; readonly jar: string };
+  readonly before?: string;
+}
+export interface PickleRuleRow extends Sourced {
+  readonly rule: string;
+  readonly about: string;
+  readonly value?: number;
+  readonly range?: readonly [low: number, high: number];
+  readonly unit: string;
+  readonly lowest?: number;
+  readonly highest?: number;
+}
+export interface FermentSaltRow extends Sourced {
+  readonly food: string;
+  readonly use: string;
+  readonly saltTbsp?: number;
+  readonly saltLb?: number;
+  readonly produceLb?: number;
+  readonly saltTbspPerQuartWater?: number;
+  readonly saltCups?: number;
+  readonly waterCups?: number;
+  readonly vinegarCups?: number;
+  readonly percentLow?: number;
+  readonly percentHigh?: number;
+  readonly lacticPercentAtLeast?: number;
+}
+export interface FermentTimeRow extends Sourced {
+  readonly food: string;
+  readonly what: string;
+  readonly degFLow?: number;
+  readonly degFHigh?: number;
+  readonly weeksLow?: number;
+  readonly weeksHigh?: number;
+  readonly degF?: number;
+  readonly outcome?: string;
+  readonly monthsLow?: number;
+  readonly monthsHigh?: number;
+  readonly inchesLow?: number;
+  readonly inchesHigh?: number;
+}
+export interface SaltMeasureRow extends Sourced {
+  readonly crystal: string;
+  readonly gramsLow: number;
+  readonly gramsHigh: number;
+  readonly measure: 'tsp' | 'tbsp' | 'cup';
+}
+
+export const LIMITS = asTable<LimitRow>(limitTable).rows;
+export const FOOD_PH = asTable<FoodPhRow>(foodPhTable).rows;
+export const RECALLED_PH = asTable<FoodPhRow>(recalledPhTable).rows;
+export const RECIPES = asTable<RecipeRow>(recipeTable).rows;
+export const PICKLE_RULES = asTable<PickleRuleRow>(ruleTable).rows;
+export const FERMENT_SALT = asTable<FermentSaltRow>(fermentSaltTable).rows;
+export const FERMENT_TIME = asTable<FermentTimeRow>(fermentTimeTable).rows;
+export const SALT_MEASURES = asTable<SaltMeasureRow>(saltMeasureTable).rows;
+
+/** The rule of this fixed name; names come from our own code, so a missing one is met by every test. */
+export function pickleRule(id: string): PickleRuleRow {
+  const found = PICKLE_RULES.find((row) => row.rule === id);
+  if (found === undefined) throw new Error(`no pickle rule ${id}`);
+  return found;
+}
+
+/** The row of the limit table that begins with these words. */
+export function limitRow(words: string): LimitRow {
+  const found = LIMITS.find((row) => row.limit.startsWith(words));
+  if (found === undefined) throw new Error(`no limit ${words}`);
+  return found;
+}
+
+const cautions = cautionTable as readonly Caution[];
+/** A caution of this module. */
+export function acidCaution(id: string): Caution {
+  const found = cautions.find((entry) => entry.id === id);
+  if (found === undefined) throw new Error(`no caution ${id}`);
+  return found;
+}
+
+/** Vinegar of 5 % acetic acid: what tested pickles are made with, and the least they may be made with. */
+export const LEAST_ACETIC = (pickleRule('vinegar-acidity').value ?? 0) / 100;

@@ -3,7 +3,43 @@
  * @module
  */
 export { type DriedMass, type DriedMassInput, driedMass } from './driedMass';
+export {
+  type DryingGuide,
+  type DryingGuideInput,
+  dryingGuide,
+  type PrintedDrying,
+  type PrintedYield,
+} from './dryingGuide';
 export { type DryingHeat, type DryingHeatInput, dryingHeat } from './dryingHeat';
+export { type FreezeDryLoad, type FreezeDryLoadInput, freezeDryLoad } from './freezeDryLoad';
+export {
+  type FrostPoint,
+  type FrostPointInput,
+  frostPoint,
+  type IceVapourPressure,
+  type IceVapourPressureInput,
+  iceVapourPressure,
+  type SublimationHeat,
+  type SublimationHeatInput,
+  sublimationHeat,
+} from './ice';
+export { type Leather, type LeatherInput, leather } from './leather';
 export { type DryBasisInput, dryBasis, type MoistureAnswer, type WetBasisInput, wetBasis } from './moistureBasis';
 export type { MoistureRangeInput } from './moistureRange';
+export {
+  type OxygenAbsorbers,
+  type OxygenAbsorbersCount,
+  type OxygenAbsorbersInput,
+  oxygenAbsorbers,
+} from './oxygenAbsorbers';
+export { type Powder, type PowderInput, powder } from './powder';
 export { type StopWeight, type StopWeightInput, stopWeight } from './stopWeight';
+export {
+  type DriedStorage,
+  type DriedStorageInput,
+  driedStorage,
+  type MoistureAfterStorage,
+  type MoistureAfterStorageInput,
+  moistureAfterStorage,
+} from './storage';
+export { type TrayLoad, type TrayLoadInput, trayLoad } from './trayLoad';

@@ -1,0 +1,36 @@
+import register from '../../data/drying/foods.json';
+import { lookUp, type Named } from '../common/names';
+import type { Sourced } from '../sources/table';
+
+/** A food the drying tables know, with the other names it goes by. */
+export interface DriedFood extends Named {
+  readonly kind: 'fruit' | 'vegetable';
+}
+
+/** A table row about one food, by its name in the register. */
+export interface FoodRow extends Sourced {
+  readonly food: string;
+}
+
+const WHAT = 'food of the drying tables ("fruit" or "vegetable" for the general figures)';
+const foods = register as readonly DriedFood[];
+const inTable = new WeakMap<readonly FoodRow[], readonly DriedFood[]>();
+
+/** The foods that a table has rows for. */
+export function foodsIn(rows: readonly FoodRow[]): readonly DriedFood[] {
+  const known = inTable.get(rows);
+  if (known !== undefined) return known;
+  const names = new Set(rows.map(({ food }) => food));
+  const found = foods.filter(({ name }) => names.has(name));
+  inTable.set(rows, found);
+  return found;
+}
+
+/** The food of this name and its rows; an unknown name is refused with the nearest that the table has. */
+export function rowsOf<Row extends FoodRow>(text: string, rows: readonly Row[]): { food: DriedFood; rows: Row[] } {
+  const food = lookUp(text, foodsIn(rows), 'food', WHAT);
+  return { food, rows: rows.filter((row) => row.food === food.name) };
+}
+
+/** A food of the register, whichever table it is in. */
+export const findFood = (text: string): DriedFood => lookUp(text, foods, 'food', WHAT);

@@ -4,12 +4,26 @@
  */
 export { type AirPressure, type AirPressureInput, airPressure } from './airPressure';
 export { type BoilingTemperature, type BoilingTemperatureInput, boilingTemperature } from './boilingTemperature';
+export {
+  type ElevationFromBoiling,
+  type ElevationFromBoilingInput,
+  elevationFromBoiling,
+} from './elevationFromBoiling';
+export {
+  type GaugeBand,
+  type GaugeBandPhysics,
+  type GaugeBandPhysicsInput,
+  gaugeBandPhysics,
+} from './gaugeBandPhysics';
+export { type GaugeForTemperature, type GaugeForTemperatureInput, gaugeForTemperature } from './gaugeForTemperature';
 export { type LatentHeat, type LatentHeatInput, latentHeat } from './latentHeat';
+export { type MoistAir, type MoistAirInput, moistAir } from './moistAir';
 export { type SaturationPressure, type SaturationPressureInput, saturationPressure } from './saturationPressure';
 export {
   type SaturationTemperature,
   type SaturationTemperatureInput,
   saturationTemperature,
 } from './saturationTemperature';
+export { type StationPressure, type StationPressureInput, stationPressure } from './stationPressure';
 export { type SteamTemperature, type SteamTemperatureInput, steamTemperature } from './steamTemperature';
 export { type WaterDensity, type WaterDensityInput, waterDensity } from './waterDensity';

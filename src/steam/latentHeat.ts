@@ -36,7 +36,7 @@ const POUNDS: ReadonlySet<string> = new Set(['lb', 'oz', 'grain', 'cwt', 'short 
  * ```ts
  * import { latentHeat } from 'stillroom/steam';
  *
- * latentHeat({ temperature: '100 degC' }).energy.value; // ≈ 2256
+ * latentHeat({ temperature: '100 degC' }).energy.value; // ≈ 2257
  * latentHeat({ temperature: '212 degF', mass: '1 lb' }).energy.value; // ≈ 970
  * ```
  */

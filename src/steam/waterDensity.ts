@@ -45,7 +45,7 @@ export const waterKilogramsPerCubicMetre = (kelvin: number): number =>
  *
  * waterDensity({ temperature: '298.15 K' }).density.value; // ≈ 997.047013
  * waterDensity({ temperature: '212 degF' }).density.value; // ≈ 958.35
- * waterDensity({ temperature: '240 degF' }).density.value; // ≈ 946.7
+ * waterDensity({ temperature: '240 degF' }).density.value; // ≈ 946.6
  * ```
  */
 export function waterDensity(input: WaterDensityInput): WaterDensity {

@@ -1,0 +1,77 @@
+import type * as z from 'zod/mini';
+import { fail } from '../errors/StillroomError';
+import { fields, optional, readInput, temperature, temperatureDifference } from '../quantity/fields';
+import { quantityIn, valueIn } from '../quantity/scale';
+import type { Quantity, Range } from '../quantity/types';
+import type { Basis, Caution } from '../sources/basis';
+import { atmosphereBasis, standardElevation, standardPressure } from './atmosphere';
+import { steamCaution } from './cautions';
+import { saturationKelvin, saturationPascals, saturationPressureBasis } from './saturation';
+import { isCustomary } from './units';
+
+// Widest difference that a kitchen thermometer and the weather may make; past it the answer says nothing.
+const WIDEST = { value: 5, unit: 'delta degC' } as const;
+
+const schema = /* @__PURE__ */ fields({
+  temperature: temperature(),
+  within: optional(temperatureDifference({ max: WIDEST })),
+});
+
+export type ElevationFromBoilingInput = z.input<typeof schema>;
+export interface ElevationFromBoiling {
+  /** In ft for a temperature in degF, otherwise in m. The high end is the safe one for a process. */
+  readonly elevation: Range<Quantity<'length'>>;
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+/** 1 degF: a good kitchen thermometer, or a usual change of weather. */
+const USUAL_DOUBT = 5 / 9;
+const LOWEST_LAND = -500; // m, as everywhere in the library
+const HIGHEST_LAND = 5000;
+
+/**
+ * The elevation at which water boils at an observed temperature, as a range.
+ *
+ * The temperature gives the air pressure (saturation line), the pressure the height in the standard atmosphere. The
+ * thermometer and the weather both mislead: 1 degF is some 550 ft. A map is better.
+ *
+ * Source: IAPWS-IF97 equation 30; U.S. Standard Atmosphere 1976, solved for the height.
+ *
+ * @param input.temperature - of plain water at a full boil
+ * @param input.within - how far off the reading may be, up to 5 degC; 1 degF when left out
+ * @returns the elevation, in ft for a temperature in degF and in m otherwise
+ * @throws StillroomError OUT_OF_RANGE where the likely elevation is not between -500 m and 5,000 m
+ *
+ * @example
+ * ```ts
+ * import { elevationFromBoiling } from 'stillroom/steam';
+ *
+ * const { elevation } = elevationFromBoiling({ temperature: '203 degF' });
+ * elevation.likely.value; // ≈ 4906
+ * elevation.high.value; // ≈ 5453
+ * elevationFromBoiling({ temperature: '230 degF' }); // throws StillroomError OUT_OF_RANGE
+ * ```
+ */
+export function elevationFromBoiling(input: ElevationFromBoilingInput): ElevationFromBoiling {
+  const given = readInput(schema, input);
+  const kelvin = valueIn(given.temperature, 'K');
+  const doubt = given.within === undefined ? USUAL_DOUBT : valueIn(given.within, 'delta degC');
+  const unit = isCustomary(given.temperature) ? 'ft' : 'm';
+  const boilingAt = (metres: number): number => saturationKelvin(standardPressure(metres));
+  if (!(kelvin <= boilingAt(LOWEST_LAND) && kelvin >= boilingAt(HIGHEST_LAND))) {
+    fail(
+      'OUT_OF_RANGE',
+      'temperature',
+      input.temperature,
+      'the boiling point of water somewhere from -500 m to 5000 m',
+    );
+  }
+  const at = (temperature: number): Quantity<'length'> =>
+    quantityIn(standardElevation(saturationPascals(temperature)), 'm', unit);
+  return {
+    elevation: { low: at(kelvin + doubt), likely: at(kelvin), high: at(kelvin - doubt) },
+    basis: [saturationPressureBasis('air pressure'), { ...atmosphereBasis, what: 'elevation' }],
+    cautions: ['elevation-from-map', 'weather-moves-boiling'].map(steamCaution),
+  };
+}

@@ -1,0 +1,62 @@
+import type * as z from 'zod/mini';
+import { fail } from '../errors/StillroomError';
+import { elevation, fields, readInput, temperature } from '../quantity/fields';
+import { formatQuantity } from '../quantity/formatQuantity';
+import { valueIn } from '../quantity/scale';
+import type { Quantity } from '../quantity/types';
+import type { Basis, Caution } from '../sources/basis';
+import { atmosphereBasis, standardPressure } from './atmosphere';
+import { COLDEST, saturationKelvin, saturationPascals, saturationPressureBasis } from './saturation';
+import { steamCautions } from './steamTemperature';
+import { pressureLike, temperatureLike } from './units';
+
+/** The steam of 100 psi, as far as `steamTemperature` reads a gauge. */
+const WARMEST = { value: 170, unit: 'degC' } as const;
+
+const schema = /* @__PURE__ */ fields({
+  temperature: temperature({ min: { value: COLDEST, unit: 'K' }, max: WARMEST }),
+  elevation: elevation(),
+});
+
+export type GaugeForTemperatureInput = z.input<typeof schema>;
+export interface GaugeForTemperature {
+  /** What the gauge must show; in psi for an elevation in feet, otherwise in kPa. */
+  readonly gauge: Quantity<'pressure'>;
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+/**
+ * What a gauge shows when the steam in a vented canner is at a temperature: the inverse of `steamTemperature`.
+ *
+ * gauge = psat(T) - air pressure. It explains the printed pressures and never replaces them.
+ *
+ * Source: IAPWS-IF97 equation 30; U.S. Standard Atmosphere 1976.
+ *
+ * @param input.temperature - from the boiling point at that elevation to 170 degC
+ * @param input.elevation - of the kitchen, -500 m to 5,000 m
+ * @returns the gauge pressure, in psi for an elevation in feet and in kPa otherwise
+ * @throws StillroomError OUT_OF_RANGE below the boiling point there
+ *
+ * @example
+ * ```ts
+ * import { gaugeForTemperature } from 'stillroom/steam';
+ *
+ * gaugeForTemperature({ temperature: '240 degF', elevation: '2000 ft' }).gauge.value; // ≈ 11.32
+ * gaugeForTemperature({ temperature: '200 degF', elevation: '0 ft' }); // throws StillroomError OUT_OF_RANGE
+ * ```
+ */
+export function gaugeForTemperature(input: GaugeForTemperatureInput): GaugeForTemperature {
+  const given = readInput(schema, input);
+  const air = standardPressure(valueIn(given.elevation, 'm'));
+  const gauge = saturationPascals(valueIn(given.temperature, 'K')) - air;
+  if (gauge < 0) {
+    const boiling = formatQuantity(temperatureLike(given.elevation, saturationKelvin(air)) as Quantity, { step: 0.1 });
+    fail('OUT_OF_RANGE', 'temperature', input.temperature, `at least the boiling point there, ${boiling}`);
+  }
+  return {
+    gauge: pressureLike(given.elevation, gauge),
+    basis: [saturationPressureBasis('steam pressure'), atmosphereBasis],
+    cautions: steamCautions(),
+  };
+}

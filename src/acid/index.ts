@@ -12,7 +12,26 @@ export {
   brine,
   brineStrength,
 } from './brine';
+export {
+  type FermentSalt,
+  type FermentSaltInput,
+  type FermentTime,
+  type FermentTimeInput,
+  fermentSalt,
+  fermentTime,
+} from './ferment';
+export { type PasteurizePickles, type PasteurizePicklesInput, pasteurizePickles } from './pasteurizePickles';
 export { type PhOf, type PhOfInput, phOf } from './phOf';
+export {
+  type CheckPickleLiquidInput,
+  checkPickleLiquid,
+  type PickleLiquidCheck,
+  type PickleRecipe,
+  type PickleRecipeInput,
+  pickleRecipe,
+  pickleRecipes,
+} from './pickle';
+export { type PickleRule, pickleRules } from './pickleRules';
 export { type SaltMeasure, type SaltMeasureInput, saltMeasure } from './saltMeasure';
 export {
   type DilutedVinegar,

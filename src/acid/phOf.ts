@@ -48,7 +48,7 @@ const SYNONYMS: Readonly<Record<string, readonly string[]>> = {
   'apple sauce': ['applesauce'],
 };
 
-/** The one spelling of a food among the lists: by key, the first as written. */
+/** Every food and variety of the lists, once, by the first spelling met. */
 const FOODS: readonly Named[] = (() => {
   const byKey = new Map<string, string>();
   for (const row of ROWS) {
@@ -58,7 +58,7 @@ const FOODS: readonly Named[] = (() => {
     }
   }
   return [...byKey].map(([key, text]) => ({
-    name: text.toLowerCase(),
+    name: text,
     synonyms: Object.entries(SYNONYMS).flatMap(([own, others]) =>
       nameKey(own) === key ? others.filter((other) => !byKey.has(nameKey(other))) : [],
     ),
@@ -134,7 +134,7 @@ export function phOf(input: PhOfInput): PhOf {
     cautions: [
       acidCaution('typical-ph-no-proof'),
       ...(isAcid ? [] : [acidCaution('low-acid-botulism')]),
-      ...(crosses ? [acidCaution('acid-may-rise-above-limit')] : []),
+      ...(above ? [acidCaution('acidify-every-jar')] : crosses ? [acidCaution('both-sides-of-limit')] : []),
       ...(rows.some((row) => row.obtained === 'memory') ? [caution('from-memory')] : []),
       caution('follow-local-guidance'),
     ],

@@ -1,0 +1,60 @@
+import { formatQuantity } from '../quantity/formatQuantity';
+import { parseQuantity } from '../quantity/parseQuantity';
+import type { Quantity } from '../quantity/types';
+import type { Caution } from '../sources/basis';
+import { processCaution } from './cautions';
+import { type AcidRow, acidRows, type ListedJar } from './tables';
+
+/** The acid that a process requires. It belongs to the process: without it the minutes do not hold. */
+export interface ProcessAcid {
+  readonly required: true;
+  /** Whether the amounts go into each jar, or are part of the recipe. */
+  readonly where: 'each jar' | 'recipe';
+  /** `one`: any one of the named agents. `all`: every one. */
+  readonly choose: 'one' | 'all';
+  readonly bottledLemonJuice?: Quantity<'volume'>;
+  readonly citricAcid?: Quantity<'volume'>;
+  /** Vinegar of 5 percent acidity. */
+  readonly vinegar?: Quantity<'volume'>;
+  /** What the amounts are for, where it is not a jar. */
+  readonly per?: string;
+  /** The whole requirement in words. */
+  readonly text: string;
+}
+
+const AGENTS = [
+  ['bottledLemonJuice', 'bottled lemon juice'],
+  ['citricAcid', 'citric acid'],
+  ['vinegar', 'vinegar (5 % acidity)'],
+] as const;
+
+/** The acid row of a process line for a listed jar size. */
+export const acidRowOf = (id: string, jar: ListedJar): AcidRow | undefined =>
+  acidRows.find((row) => row.id === id && (row.jar === undefined || row.jar === jar));
+
+/** The acid of a row as an answer holds it. */
+export function acidOf(row: AcidRow): ProcessAcid {
+  const amounts = AGENTS.flatMap(([field, words]) => {
+    const amount = row[field];
+    if (amount === undefined) return [];
+    const quantity = parseQuantity(amount, 'volume', field);
+    return [{ field, quantity, text: `${formatQuantity(quantity as Quantity, { fraction: 8 })} of ${words}` }];
+  });
+  const agents = amounts.map(({ text }) => text).join(row.choose === 'one' ? ', or ' : ' and ');
+  const per = row.where === 'each jar' ? 'to each jar' : row.per === undefined ? '' : `per ${row.per}`;
+  const parts = [[agents, per].filter((part) => part !== '').join(' '), row.also].filter((part) => part);
+  return {
+    required: true,
+    where: row.where,
+    choose: row.choose,
+    ...Object.fromEntries(amounts.map(({ field, quantity }) => [field, quantity])),
+    ...(row.per === undefined ? {} : { per: row.per }),
+    text: parts.join('; '),
+  };
+}
+
+/** The same as a caution, so that it is said twice. */
+export function acidCaution(acid: ProcessAcid): Caution {
+  const usual = processCaution('acid-required');
+  return { ...usual, text: `Required acid: ${acid.text}. ${usual.text}` };
+}

@@ -1,0 +1,36 @@
+/** Elevation bands: which one a place belongs to, compared in decimals so that 304.8 m is exactly 1,000 ft. */
+
+import { quantityField } from '../quantity/fields';
+import { groupThousands } from '../quantity/formatQuantity';
+import { toDecimalIn } from '../quantity/scale';
+import type { Quantity } from '../quantity/types';
+import { type BandRow, bandRows, type ProcessRow } from './tables';
+
+/** The elevation of a kitchen: above -500 m, to 5,000 m. */
+export const kitchenElevation = () =>
+  quantityField('length', { above: { value: -500, unit: 'm' }, max: { value: 5000, unit: 'm' } });
+
+/** Index of the first band whose upper end the elevation does not pass; undefined above the last. */
+export function bandIndex(elevation: Quantity<'length'>, upToFt: readonly (number | null)[]): number | undefined {
+  const feet = toDecimalIn(elevation, 'ft');
+  const index = upToFt.findIndex((upTo) => upTo === null || feet.lte(upTo));
+  return index === -1 ? undefined : index;
+}
+
+/** The bands a row is printed in: by its method and by how many cells it has. */
+export function bandsOf(row: Pick<ProcessRow, 'method' | 'minutes' | 'psi'>): BandRow {
+  const cells = row.psi ?? (row.minutes as readonly number[]);
+  const found = bandRows.find((band) => band.method === row.method && band.upToFt.length === cells.length);
+  // every row has its bands: tests/process/tables.test.ts reads each one
+  if (found === undefined) throw new Error(`no bands for ${row.method} with ${cells.length} cells`);
+  return found;
+}
+
+/** A band in words: `0 to 1,000 ft`, `above 6,000 ft`. */
+export function bandText(upToFt: readonly (number | null)[], index: number): string {
+  const feet = (value: number) => groupThousands(String(value));
+  const before = index === 0 ? 0 : (upToFt[index - 1] ?? 0);
+  const upTo = upToFt[index];
+  if (upTo === null || upTo === undefined) return `above ${feet(before)} ft`;
+  return `${before === 0 ? '0' : feet(before + 1)} to ${feet(upTo)} ft`;
+}

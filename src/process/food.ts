@@ -1,0 +1,191 @@
+/** Finds the food and form a caller means among the names of the tables. */
+import { findNamed, lookUp, nameKey } from '../common/names';
+import { fail } from '../errors/StillroomError';
+import { type FoodEntry, foods, type NotRecommendedRow, notRecommendedRows, type Pack } from './tables';
+
+/** A form that is tested for a food: the food and form of its rows, and the one pack it is limited to. */
+export interface FormChoice {
+  readonly food: string;
+  readonly form: string;
+  readonly pack?: Pack;
+  /** Whether the rows are the food's own or its kind's (a blueberry is a berry), and not another product of it. */
+  readonly own: boolean;
+  readonly keys: ReadonlySet<string>;
+}
+
+/** A food, what is tested for it, and what is not canned of it. */
+export interface KnownFood {
+  readonly entry: FoodEntry;
+  readonly choices: readonly FormChoice[];
+  readonly notCanned: readonly NotRecommendedRow[];
+}
+
+const keysOf = (names: readonly string[]): Set<string> => new Set(names.map(nameKey));
+const entryOf = (name: string): FoodEntry | undefined => foods.find((entry) => entry.name === name);
+
+function choicesOf(entry: FoodEntry): FormChoice[] {
+  const own = Object.entries(entry.forms ?? {}).map(([form, names]) => ({
+    food: entry.name,
+    form,
+    own: true,
+    keys: keysOf([form, ...names, ...(entry.alone?.[form] ?? [])]),
+  }));
+  const others = (lines: readonly string[], kin: boolean) =>
+    lines.flatMap((line) => {
+      const [name = '', form, pack] = line.split('/');
+      const other = entryOf(name);
+      return Object.entries(other?.forms ?? {})
+        .filter(([candidate]) => form === undefined || candidate === form)
+        .map(([candidate, names]) => ({
+          food: name,
+          form: candidate,
+          ...(pack === undefined ? {} : { pack: pack as Pack }),
+          own: kin,
+          // `pickled beets` and `ketchup` name the form of a beet and a tomato
+          keys: keysOf([candidate, ...names, name, ...(other?.synonyms ?? [])]),
+        }));
+    });
+  return [...own, ...others(entry.of ?? [], true), ...others(entry.also ?? [], false)];
+}
+
+const known = new Map<FoodEntry, KnownFood>();
+/** What the tables hold on a food. */
+export function knowledgeOf(entry: FoodEntry): KnownFood {
+  let found = known.get(entry);
+  if (found === undefined) {
+    const notCanned = notRecommendedRows.filter((row) => row.foods.includes(entry.name));
+    found = { entry, choices: choicesOf(entry), notCanned };
+    known.set(entry, found);
+  }
+  return found;
+}
+
+/** The tested forms of a food that a text names; a form's own name beats another's synonym, own rows beat a family's. */
+export function matchForm(food: KnownFood, text: string): readonly FormChoice[] {
+  const key = nameKey(text);
+  const found = food.choices.filter((choice) => choice.keys.has(key));
+  const own = found.filter((choice) => choice.own);
+  const best = own.length > 0 ? own : found;
+  const exact = best.filter((choice) => nameKey(choice.form) === key);
+  return exact.length > 0 ? exact : best;
+}
+
+/** The not-recommended rows that speak of this form by name, or of the whole food. */
+export const refusedForm = (food: KnownFood, text: string | undefined): readonly NotRecommendedRow[] =>
+  food.notCanned.filter(
+    (row) => row.forms.includes('any') || (text !== undefined && keysOf(row.forms).has(nameKey(text))),
+  );
+
+/** Every name of every food as a list of words, for texts that hold food and form together. */
+let phrases: { entry: FoodEntry; words: readonly string[] }[] | undefined;
+let standAlone: { entry: FoodEntry; form: string; key: string }[] | undefined;
+
+interface Reading {
+  readonly food: KnownFood;
+  /** The form that the food's name held: `halves` of `peach halves`. */
+  readonly form?: string;
+}
+
+/** How well the words beside a food's name are known as its form: its own, a family's, or one that is refused. */
+function formScore(food: KnownFood, rest: string): number {
+  const matches = matchForm(food, rest);
+  if (matches.length > 0) return matches[0]?.own === true ? 3 : 2;
+  if (food.notCanned.some((row) => keysOf(row.forms).has(rest))) return 2;
+  return food.notCanned.some((row) => row.forms.includes('any')) ? 1 : 0;
+}
+
+/** Ways of preparing food that no process of the tables is for. */
+const OTHER_FORMS = ['leather', 'powder', 'pulp', 'filling', 'paste', 'wine', 'vinegar', 'candied', 'dried', 'frozen'];
+let formWords: Set<string> | undefined;
+/** Whether a word names a form of any food, so that `peach butter` is a known food in a form that is not tested. */
+function isFormWord(word: string): boolean {
+  formWords ??= new Set([
+    ...OTHER_FORMS,
+    ...foods.flatMap((entry) =>
+      Object.entries(entry.forms ?? {}).flatMap(([form, names]) =>
+        [form, ...names].flatMap((name) => nameKey(name).split(' ')),
+      ),
+    ),
+  ]);
+  return formWords.has(word);
+}
+
+/** Reads `peach halves`, `grape jelly`, `white peach jam`: the best food whose name is part of the text. */
+function readPhrase(text: string): Reading | undefined {
+  const words = nameKey(text).split(' ');
+  phrases ??= foods.flatMap((entry) =>
+    [entry.name, ...(entry.synonyms ?? [])].map((name) => ({ entry, words: nameKey(name).split(' ') })),
+  );
+  const scored = phrases
+    .filter((phrase) => phrase.words.length < words.length && phrase.words.every((word) => words.includes(word)))
+    .map((phrase) => {
+      const rest = [...words];
+      for (const word of phrase.words) rest.splice(rest.indexOf(word), 1);
+      const food = knowledgeOf(phrase.entry);
+      const form = rest.join(' ');
+      return { food, form, length: phrase.words.length, score: formScore(food, form) };
+    })
+    .filter(({ score, form }) => score > 0 || form.split(' ').every((word) => isFormWord(word)))
+    .sort((a, b) => b.score - a.score || b.length - a.length);
+  return scored[0];
+}
+
+/**
+ * The food a text names, with the form where the text holds one.
+ *
+ * @throws StillroomError UNKNOWN_NAME offering the nearest names, or listing the foods it could be
+ */
+export function readFood(text: string, path = 'food'): Reading {
+  const exact = findNamed(text, foods);
+  const [first] = exact;
+  if (first !== undefined && exact.length === 1) return { food: knowledgeOf(first) };
+  standAlone ??= foods.flatMap((entry) =>
+    Object.entries(entry.alone ?? {}).flatMap(([form, names]) =>
+      names.map((name) => ({ entry, form, key: nameKey(name) })),
+    ),
+  );
+  const key = nameKey(text);
+  const alone = standAlone.find((candidate) => candidate.key === key);
+  if (alone !== undefined) return { food: knowledgeOf(alone.entry), form: alone.form };
+  const phrase = exact.length === 0 ? readPhrase(text) : undefined;
+  return phrase ?? { food: knowledgeOf(lookUp(text, foods, path, 'food')) };
+}
+
+/** What was resolved of the form: the rows' food and form, or the text that no tested form goes by. */
+export type FormReading = { readonly choice: FormChoice; readonly only: boolean } | { readonly unknown: string };
+
+/** A choice in words. */
+export const choiceText = (choice: FormChoice): string =>
+  choice.own || choice.food === 'fruit' || choice.food === choice.form
+    ? choice.form
+    : `${choice.form} (${choice.food})`;
+
+/**
+ * The form asked for, from the field and from what the food's name held.
+ *
+ * @throws StillroomError MISSING when there are several and none is named, UNKNOWN_NAME when a text names several,
+ * CONTRADICTION when food and form name different ones
+ */
+export function readForm(reading: Reading, given: string | undefined): FormReading {
+  const { food } = reading;
+  const listed = (choices: readonly FormChoice[]) => choices.map((choice) => choiceText(choice)).join('; ');
+  const texts = [reading.form, given].filter((text) => text !== undefined);
+  if (texts.length === 0) {
+    if (food.choices.length === 0) return { unknown: '' };
+    const own = food.choices.filter((choice) => choice.own);
+    const [one] = own;
+    // another product made of the food (beans pickled, turkey as stock) is only served by its name
+    if (one !== undefined && own.length === 1) return { choice: one, only: true };
+    fail('MISSING', 'form', given, `one of the tested forms of ${food.entry.name}: ${listed(food.choices)}`);
+  }
+  const matches = texts.map((text) => matchForm(food, text));
+  const lost = texts.find((_, index) => matches[index]?.length === 0);
+  if (lost !== undefined) return { unknown: lost };
+  const shared = (matches[0] ?? []).filter((choice) => matches.every((match) => match.includes(choice)));
+  const [choice] = shared;
+  if (choice === undefined) {
+    fail('CONTRADICTION', 'form', given, `a form that agrees with the food's name, ${listed(matches[0] ?? [])}`);
+  }
+  if (shared.length > 1) fail('UNKNOWN_NAME', 'form', given ?? reading.form, `one of: ${listed(shared)}`);
+  return { choice, only: false };
+}

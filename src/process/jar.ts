@@ -1,0 +1,76 @@
+/** Jar sizes as the process tables see them: a jar takes the process of the next size the table lists. */
+import { fail, StillroomError } from '../errors/StillroomError';
+import { parseQuantity } from '../quantity/parseQuantity';
+import { toDecimalIn } from '../quantity/scale';
+import type { Quantity, VolumeInput } from '../quantity/types';
+import type { ListedJar } from './tables';
+
+/** A jar by its trade name (`"pint"`, `"12 oz"`), or by its nominal volume (`"500 mL"`). */
+export type ProcessJarInput = string | VolumeInput;
+
+/** The nominal volume that each listed size is named for. */
+const NOMINAL: Readonly<Record<ListedJar, Quantity<'volume'>>> = {
+  'half-pint': { value: 0.5, unit: 'pint' },
+  pint: { value: 1, unit: 'pint' },
+  quart: { value: 1, unit: 'quart' },
+  'half-gallon': { value: 0.5, unit: 'gallon' },
+};
+export const LISTED_JARS = Object.keys(NOMINAL) as readonly ListedJar[];
+
+/** A jar as the caller named it, with its nominal volume. */
+export interface ReadJar {
+  readonly name: string;
+  readonly volume: Quantity<'volume'>;
+}
+
+const EXPECTED =
+  'a jar: half-pint, pint, quart, half-gallon, 4 oz, 12 oz, 24 oz, 28 oz, or its volume such as "500 mL"';
+const NAMES: Readonly<Record<string, ListedJar>> = {
+  'half pint': 'half-pint',
+  'half gallon': 'half-gallon',
+  pint: 'pint',
+  pt: 'pint',
+  quart: 'quart',
+  qt: 'quart',
+};
+
+function volumeOf(text: string): Quantity<'volume'> {
+  const ounces = /^([\d./ ]+)\s*-?\s*(?:oz|ounces?)$/.exec(text);
+  return parseQuantity(ounces === null ? text : `${ounces[1]} fl oz`, 'volume', 'jar');
+}
+
+/** Reads a jar; the name of a listed size wherever the volume is just that. */
+export function readJar(given: unknown): ReadJar {
+  if (given === undefined) fail('MISSING', 'jar', given, EXPECTED);
+  if (typeof given !== 'string' && (typeof given !== 'object' || given === null)) {
+    fail('WRONG_TYPE', 'jar', given, EXPECTED);
+  }
+  let volume: Quantity<'volume'>;
+  let text = '';
+  if (typeof given === 'string') {
+    if (given.length > 100) fail('UNKNOWN_NAME', 'jar', given, EXPECTED);
+    text = given
+      .toLowerCase()
+      .replace(/\b(?:canning|jelly|jars?|wide|regular|mouth)\b|\((?:[\d ]*oz)\)/g, ' ')
+      .replace(/[\s_-]+/g, ' ')
+      .trim();
+    const listed = NAMES[text.replace(/s$/, '')];
+    try {
+      volume = listed === undefined ? volumeOf(text) : NOMINAL[listed];
+    } catch (error) {
+      if (!(error instanceof StillroomError)) throw error;
+      fail(error.code === 'WRONG_DIMENSION' ? 'WRONG_DIMENSION' : 'UNKNOWN_NAME', 'jar', given, EXPECTED);
+    }
+  } else volume = parseQuantity(given, 'volume', 'jar');
+  if (!(volume.value > 0)) fail('OUT_OF_RANGE', 'jar', given, EXPECTED);
+  const listed = LISTED_JARS.find((size) => toDecimalIn(volume, 'mL').eq(toDecimalIn(NOMINAL[size], 'mL')));
+  return { name: listed ?? (text === '' ? `${volume.value} ${volume.unit}` : text), volume };
+}
+
+/** The smallest of the listed sizes that holds at least as much as the jar; undefined for a larger jar. */
+export function listedSize(jar: ReadJar, sizes: readonly ListedJar[]): ListedJar | undefined {
+  const volume = toDecimalIn(jar.volume, 'mL');
+  return LISTED_JARS.filter((size) => sizes.includes(size)).find((size) =>
+    toDecimalIn(NOMINAL[size], 'mL').gte(volume),
+  );
+}

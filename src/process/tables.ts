@@ -1,0 +1,105 @@
+/** The process tables as `data/process/` holds them, one row shape for all. */
+import acidTable from '../../data/process/acid.json';
+import bandTable from '../../data/process/elevation-bands.json';
+import foodTable from '../../data/process/foods.json';
+import fruitTable from '../../data/process/fruit.json';
+import jamTable from '../../data/process/jam.json';
+import notRecommendedTable from '../../data/process/not-recommended.json';
+import pickleTable from '../../data/process/pickle.json';
+import lowAcidTable from '../../data/process/tomato-low-acid.json';
+import type { Named } from '../common/names';
+import { asTable, type Sourced } from '../sources/table';
+
+/** The canners that a process is printed for. */
+export type PrintedMethod = 'boiling-water' | 'dial-gauge' | 'weighted-gauge';
+/** How food is heated in its jars: the printed methods, and the steam canner that borrows the boiling-water times. */
+export type CanningMethod = PrintedMethod | 'atmospheric-steam';
+/** Jar sizes that the tables print. */
+export type ListedJar = 'half-pint' | 'pint' | 'quart' | 'half-gallon';
+export type Pack = 'hot' | 'raw';
+
+/** One printed line of a process table. */
+export interface ProcessRow extends Sourced {
+  readonly food: string;
+  readonly form: string;
+  /** `null` where the source states none. */
+  readonly pack: Pack | null;
+  readonly jars: readonly ListedJar[];
+  readonly method: PrintedMethod;
+  /** Which of the lines printed as alternatives. */
+  readonly alternative?: string;
+  readonly jarState?: string;
+  /** Boiling water: minutes by elevation band. Pressure: minutes at every elevation. */
+  readonly minutes: number | readonly number[];
+  /** Gauge pressure by elevation band; `null` where it is refused. */
+  readonly psi?: readonly (number | null)[];
+  /** Inches. */
+  readonly headspace: number;
+  /** Id of the acid that the process requires. */
+  readonly acid?: string;
+  readonly pasteurize?: boolean;
+  /** Band index -> why that cell is not served. */
+  readonly refused?: Readonly<Record<string, string>>;
+  /** What each copy prints, where copies disagree; the row serves the safer figure. */
+  readonly printed?: readonly {
+    readonly minutes?: number | readonly number[];
+    readonly psi?: readonly number[];
+    readonly source: string | null;
+  }[];
+  readonly cautions?: readonly string[];
+}
+
+/** Acid that a process requires: amounts for each jar, or for the recipe. */
+export interface AcidRow extends Sourced {
+  readonly id: string;
+  readonly jar?: ListedJar;
+  readonly where: 'each jar' | 'recipe';
+  readonly choose: 'one' | 'all';
+  readonly bottledLemonJuice?: string;
+  readonly citricAcid?: string;
+  readonly vinegar?: string;
+  readonly per?: string;
+  readonly also?: string;
+}
+
+/** A food by its trade name: its own forms with their other names, and the rows of other names that hold for it. */
+export interface FoodEntry extends Named {
+  readonly forms?: Readonly<Record<string, readonly string[]>>;
+  /** Names that stand for food and form together: `applesauce`. */
+  readonly alone?: Readonly<Record<string, readonly string[]>>;
+  /** The kind the food is one of, as `food`, `food/form` or `food/form/pack` of its rows: a blueberry is a berry. */
+  readonly of?: readonly string[];
+  /** Other products of the food, in the same way: beets pickled, peaches as jam. */
+  readonly also?: readonly string[];
+}
+
+/** A food or form that is not canned. */
+export interface NotRecommendedRow extends Sourced {
+  readonly foods: readonly string[];
+  /** `any`; `plain`, which is every form but the tested ones; or the forms meant. */
+  readonly forms: readonly string[];
+  readonly pack?: Pack;
+  readonly jar?: ListedJar;
+  readonly quality?: boolean;
+  readonly reason: string;
+  readonly instead: string;
+}
+
+export interface BandRow extends Sourced {
+  readonly method: PrintedMethod;
+  /** Upper end of each band in feet, inclusive; `null` is open. */
+  readonly upToFt: readonly (number | null)[];
+}
+
+export const processRows: readonly ProcessRow[] = [fruitTable, lowAcidTable, pickleTable, jamTable].flatMap(
+  (table) => asTable<ProcessRow>(table).rows,
+);
+export const acidRows = asTable<AcidRow>(acidTable).rows;
+export const foods = foodTable as readonly FoodEntry[];
+export const notRecommendedRows = asTable<NotRecommendedRow>(notRecommendedTable).rows;
+export const bandRows = asTable<BandRow>(bandTable).rows;
+
+/** The rows of a food and form, whatever the jar and method. */
+export function rowsOf(food: string, form: string): readonly ProcessRow[] {
+  return processRows.filter((row) => row.food === food && row.form === form);
+}

@@ -24,7 +24,7 @@ export interface SealCheck {
   readonly because: readonly string[];
   /** What to do now. */
   readonly next: readonly string[];
-  /** Time left in which an unsealed jar may be processed again; none once it has passed. */
+  /** Time left in which a jar that has not sealed, or may not have, can be processed again. */
   readonly reprocessWithin?: Quantity<'time'>;
   readonly basis: readonly Basis[];
   readonly cautions: readonly Caution[];
@@ -78,7 +78,9 @@ function signsOf(given: {
   return signs;
 }
 
-const NEXT: Readonly<Record<SealCheck['verdict'] | 'too late', readonly string[]>> = {
+type Verdict = SealCheck['verdict'];
+/** The rules that say what to do, by verdict. */
+const NEXT: Readonly<Record<Verdict, readonly string[]>> = {
   sealed: [
     'bands-off',
     'no-retightening',
@@ -92,8 +94,9 @@ const NEXT: Readonly<Record<SealCheck['verdict'] | 'too late', readonly string[]
   'too early': ['cool-first', 'cooling-space', 'no-retightening'],
   doubtful: ['press', 'look', 'tap', 'reprocess-within', 'refrigerate-instead', 'freeze-instead'],
   'not sealed': ['reprocess-within', 'refrigerate-instead', 'freeze-instead'],
-  'too late': ['press', 'look', 'tap'],
 };
+/** The same once the time to process again has passed. */
+const NEXT_LATE: typeof NEXT = { ...NEXT, doubtful: ['press', 'look', 'tap'], 'not sealed': [] };
 
 /**
  * Whether a processed jar has sealed, by the usual tests, and what to do with it now.
@@ -136,23 +139,24 @@ export function checkSeal(input: CheckSealInput): SealCheck {
   const against = signs.filter(({ speaks }) => speaks === 'against');
   const doubt = signs.filter(({ speaks }) => speaks === 'doubt');
   const verdict = early ? 'too early' : against.length > 0 ? 'not sealed' : doubt.length > 0 ? 'doubtful' : 'sealed';
-  const late = left < 0 && (verdict === 'not sealed' || verdict === 'doubtful');
-  const rules = (verdict === 'not sealed' && late ? [] : NEXT[late ? 'too late' : verdict]).map(rule);
+  const rules = (left < 0 ? NEXT_LATE : NEXT)[verdict].map(rule);
+  const open = verdict === 'not sealed' || verdict === 'doubtful';
+  const tooLate = open && left < 0;
   return {
     verdict,
     because: verdict === 'not sealed' ? against.map(({ said }) => said) : signs.map(({ said }) => said),
-    next: [...rules.map(({ text }) => text), ...(late ? [jarCaution('unsealed-too-long').text] : [])],
-    ...(left < 0 || verdict === 'sealed' ? {} : { reprocessWithin: quantityIn(left, 'h', given.sinceProcessing.unit) }),
+    next: [...rules.map(({ text }) => text), ...(tooLate ? [jarCaution('unsealed-too-long').text] : [])],
+    ...(open && !tooLate ? { reprocessWithin: quantityIn(left, 'h', given.sinceProcessing.unit) } : {}),
     basis: joinBasis(
       signs.map(({ basis }) => basis),
       [basisOf(cooled, 'cooling before the tests'), basisOf(again, 'time to process again')],
       rules.map((row) => basisOf(row, row.text)),
-      late ? [{ what: 'throwing out what stood unsealed for longer', kind: 'common-practice' }] : [],
+      tooLate ? [{ what: 'throwing out what stood unsealed for longer', kind: 'common-practice' }] : [],
     ),
     cautions: [
       jarCaution('no-reading-proves-a-seal'),
-      ...(late ? [jarCaution('unsealed-too-long')] : []),
-      ...((late && verdict === 'not sealed') || (given.lid === 'bulging' && !early) ? [jarCaution('spoiled-jar')] : []),
+      ...(tooLate ? [jarCaution('unsealed-too-long')] : []),
+      ...(verdict === 'not sealed' && (tooLate || given.lid === 'bulging') ? [jarCaution('spoiled-jar')] : []),
       caution('follow-local-guidance'),
     ],
   };

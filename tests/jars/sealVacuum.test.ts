@@ -1,0 +1,118 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { cooledAirPressure, publishedVacuums, sealVacuum, vacuumReading } from '../../src/jars/index';
+import { convert } from '../../src/quantity/index';
+import { codeOf, pathOf } from './errors';
+
+describe('sealVacuum', () => {
+  test('closed at 80 degC under the normal atmosphere: 16.016 inHg at 20 degC in a rigid headspace', () => {
+    // p2 = (101325 - 47414.5) x 293.15/353.15 + 2339.2 Pa, saturation by IAPWS-IF97
+    const answer = sealVacuum({ closingTemperature: '80 degC', pressure: '101325 Pa' });
+    expect(convert(answer.vacuum, 'inHg').value).toBeCloseTo(16.016, 2);
+    expect(answer.vacuum.unit).toBe('kPa');
+    expect(answer.outside.value - answer.inside.value).toBeCloseTo(answer.vacuum.value, 9);
+  });
+
+  test('shrinking contents draw a stronger vacuum, most where the headspace is small', () => {
+    const at = (headspaceShare?: number) =>
+      sealVacuum({ closingTemperature: '80 degC', elevation: '0 m', ...(headspaceShare ? { headspaceShare } : {}) })
+        .vacuum.value;
+    expect(at(0.06)).toBeGreaterThan(at(0.12));
+    expect(at(0.12)).toBeGreaterThan(at());
+    const jar = sealVacuum({ closingTemperature: '80 degC', elevation: '0 m', jar: 'pint', headspace: '12 mm' });
+    expect(jar.vacuum.value).toBeGreaterThan(at());
+    expect(jar.cautions.map(({ id }) => id)).toContain('nominal-capacity');
+  });
+
+  test('a jar closed at the boiling point keeps only steam', () => {
+    const answer = sealVacuum({ closingTemperature: { value: 373.1243, unit: 'K' }, pressure: '101.325 kPa' });
+    // nothing but the vapour pressure of water at 20 degC: 2.339 kPa
+    expect(answer.inside.value).toBeCloseTo(2.339, 2);
+    expect(codeOf(() => sealVacuum({ closingTemperature: '100 degC', pressure: '101.325 kPa' }))).toBe('OUT_OF_RANGE');
+  });
+
+  test('closing hotter draws more; the same jar higher up draws less', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 25, max: 84, noNaN: true }),
+        fc.double({ min: -400, max: 3400, noNaN: true }),
+        (closing, metres) => {
+          const at = (value: number, elevation: number) =>
+            sealVacuum({
+              closingTemperature: { value, unit: 'degC' },
+              elevation: { value: elevation, unit: 'm' },
+              headspaceShare: 0.08,
+            });
+          const answer = at(closing, metres);
+          expect(at(closing + 1, metres).vacuum.value).toBeGreaterThan(answer.vacuum.value);
+          expect(at(closing, metres + 100).vacuum.value).toBeLessThan(answer.vacuum.value);
+          expect(answer.inside.value).toBeGreaterThan(0);
+          expect(answer.vacuum.value).toBeGreaterThan(0);
+        },
+      ),
+    );
+  });
+
+  test('no cooling, no vacuum', () => {
+    const still = sealVacuum({ closingTemperature: '60 degC', cooledTo: '60 degC', elevation: '0 m' });
+    expect(still.vacuum.value).toBeCloseTo(0, 9);
+  });
+
+  test('answers in inHg for a kitchen in feet', () => {
+    expect(sealVacuum({ closingTemperature: '180 degF', elevation: '3400 ft' }).vacuum.unit).toBe('inHg');
+    expect(sealVacuum({ closingTemperature: '80 degC', elevation: '3400 ft' }).vacuum.unit).toBe('inHg');
+    expect(sealVacuum({ closingTemperature: '80 degC', elevation: '1000 m' }).vacuum.unit).toBe('kPa');
+  });
+
+  test('the vacuums published for cans need closing temperatures from 40 to 80 degC by the model', () => {
+    for (const { least, most } of publishedVacuums()) {
+      const at = (value: number) =>
+        convert(sealVacuum({ closingTemperature: { value, unit: 'degC' }, elevation: '0 m' }).vacuum, 'inHg').value;
+      expect(convert(least, 'inHg').value).toBeGreaterThan(at(40));
+      expect(convert(most, 'inHg').value).toBeLessThan(at(80));
+    }
+  });
+
+  test.each([
+    [{ closingTemperature: '80 degC' }, 'MISSING', 'elevation'],
+    [{ closingTemperature: '80 degC', elevation: '0 m', pressure: '1 atm' }, 'CONTRADICTION', 'pressure'],
+    [{ closingTemperature: '99 degC', elevation: '1500 m' }, 'OUT_OF_RANGE', 'closingTemperature'],
+    [{ closingTemperature: '300 degF', elevation: '0 m' }, 'OUT_OF_RANGE', 'closingTemperature'],
+    [{ closingTemperature: '60 degC', cooledTo: '70 degC', elevation: '0 m' }, 'CONTRADICTION', 'cooledTo'],
+    [{ closingTemperature: '60 degC', elevation: '9000 m' }, 'OUT_OF_RANGE', 'elevation'],
+    [{ closingTemperature: '60 degC', elevation: '0 m', jar: 'pint' }, 'MISSING', 'headspace'],
+  ])('%j fails with %s at %s', (input, code, path) => {
+    expect(codeOf(() => sealVacuum(input as never))).toBe(code);
+    expect(pathOf(() => sealVacuum(input as never))).toBe(path);
+  });
+});
+
+describe('vacuumReading', () => {
+  test('76 cm of mercury outside and 50 inside make 26 (IASRI lesson 3.2.3.3)', () => {
+    expect(vacuumReading({ outside: '760 mmHg', inside: '500 mmHg' }).vacuum).toEqual({ value: 260, unit: 'mmHg' });
+  });
+  test('answers in the unit of the outside pressure', () => {
+    expect(vacuumReading({ outside: '30 inHg', inside: '0 psi' }).vacuum).toEqual({ value: 30, unit: 'inHg' });
+  });
+  test('a jar under pressure has no vacuum', () => {
+    expect(pathOf(() => vacuumReading({ outside: '90 kPa', inside: '1 atm' }))).toBe('inside');
+  });
+});
+
+describe('cooledAirPressure', () => {
+  test('103 kPa closed at 40 degC falls to 96.4 kPa at 20 degC (worked problem of a washed glass)', () => {
+    const { pressure } = cooledAirPressure({ pressure: '103 kPa', from: '40 degC', to: '20 degC' });
+    expect(Math.abs(pressure.value - 96.4)).toBeLessThan(0.05);
+  });
+  test('warming back returns the pressure', () => {
+    const cooled = cooledAirPressure({ pressure: '15 psi', from: '180 degF', to: '70 degF' });
+    expect(
+      cooledAirPressure({ pressure: cooled.pressure, from: '70 degF', to: '180 degF' }).pressure.value,
+    ).toBeCloseTo(15, 12);
+  });
+  test('nothing is colder than the range', () => {
+    expect(codeOf(() => cooledAirPressure({ pressure: '1 atm', from: '20 degC', to: '-300 degC' }))).toBe(
+      'OUT_OF_RANGE',
+    );
+  });
+});

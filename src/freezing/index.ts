@@ -4,9 +4,18 @@
  * @module
  */
 export { type Blanching, type BlanchingInput, blanching } from './blanching';
+export { type FoodProperties, type FoodPropertiesInput, foodProperties } from './foodProperties';
 export { type FreezerLoad, type FreezerLoadInput, freezerLoad } from './freezerLoad';
 export { type FreezerPack, type FreezerPackInput, freezerPack, type PackIngredients } from './freezerPack';
 export { type FreezingHeadspace, type FreezingHeadspaceInput, freezingHeadspace } from './freezingHeadspace';
 export { type FreezingSyrup, type FreezingSyrupInput, freezingSyrup } from './freezingSyrup';
 export { type FreezingTime, type FreezingTimeInput, freezingTime } from './freezingTime';
 export { type FrozenStorage, type FrozenStorageInput, frozenStorage } from './frozenStorage';
+export { type IceFraction, type IceFractionInput, iceFraction } from './iceFraction';
+export {
+  type FreezingFigures,
+  type InitialFreezingPoint,
+  type InitialFreezingPointInput,
+  initialFreezingPoint,
+} from './initialFreezingPoint';
+export { type PropertiesFromWater, type PropertiesFromWaterInput, propertiesFromWater } from './propertiesFromWater';

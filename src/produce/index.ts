@@ -3,6 +3,17 @@
  * @module
  */
 export { produceNames } from './catalogue';
+export { type Composition, type CompositionInput, composition } from './composition';
+export { type ContainerWeight, type ContainerWeightInput, containerWeight } from './containerWeight';
+export {
+  type DescribeProduceInput,
+  describeProduce,
+  type ProduceDescription,
+  type Proximates,
+} from './describeProduce';
+export { type FoodComposition, type FoodCompositionInput, foodComposition } from './foodComposition';
+export { type FrozenPintsFromRaw, type FrozenPintsFromRawInput, frozenPintsFromRaw } from './frozenPintsFromRaw';
+export { type JuiceBrix, type JuiceBrixInput, juiceBrix } from './juiceBrix';
 export {
   type MassFromVolumeInput,
   type MassOfVolume,
@@ -11,6 +22,7 @@ export {
   type VolumeOfMass,
   volumeFromMass,
 } from './massFromVolume';
+export { type PieFilling, type PieFillingIngredient, type PieFillingInput, pieFilling } from './pieFilling';
 export {
   type JarsFromRaw,
   type JarsFromRawInput,
@@ -32,3 +44,4 @@ export {
   readyFromRaw,
   type TrimmingsPart,
 } from './readyFromRaw';
+export { type RecipeYield, type RecipeYieldInput, recipeYield, recipeYieldNames } from './recipeYield';

@@ -9,6 +9,7 @@ import { caution } from '../sources/cautions';
 import { sugarCaution } from './cautions';
 import { massBalance } from './inputs';
 import { type PartsInput, partsField } from './parts';
+import { type SetRoute, setRoute } from './setRoute';
 
 export const jamFields = {
   fruitSolids: ratio({ below: 1 }),
@@ -41,6 +42,8 @@ export interface JamBalance {
   readonly startSolids: number;
   /** Grams of fruit that went into a gram of jam: a label's "prepared with ... g of fruit per 100 g" is 100 times it. */
   readonly fruitPerJam: number;
+  /** Whether sugar sets and keeps it, or it needs its own pectin and process: see `setRoute`. */
+  readonly route: SetRoute['route'];
   /** Of the cold jam. */
   readonly volume: Quantity<'volume'>;
   readonly basis: readonly Basis[];
@@ -89,6 +92,7 @@ export function jamBalance(input: JamBalanceInput): JamBalance {
   }
   if (solids === 0) fail('CONTRADICTION', 'sugarToFruit', input.sugarToFruit, 'solids in the fruit, or some sugar');
   const jam = solids / finishSolids;
+  const route = setRoute({ finishSolids, sugarToFruit: given.sugarToFruit });
   const millilitres =
     valueIn({ value: jam, unit }, 'g') / (densityAt(100 * finishSolids, REFERENCE_TEMPERATURE) / 1000);
   const customary = unit === 'lb' || unit === 'oz';
@@ -98,14 +102,9 @@ export function jamBalance(input: JamBalanceInput): JamBalance {
     waterRemoved: { value: Math.max(0, before - jam), unit },
     startSolids: solids / before,
     fruitPerJam: fruit / jam,
+    route: route.route,
     volume: quantityIn(millilitres, 'mL', customary ? 'cup' : 'L'),
     basis: [massBalance('jam and water'), ...densityBasis('volume')],
-    cautions: joinCautions(finishSolids < ORDINARY_JAM ? [sugarCaution('own-process')] : [], [
-      sugarCaution('boiling-sugar-burns'),
-      caution('estimate'),
-    ]),
+    cautions: joinCautions(route.cautions, [sugarCaution('boiling-sugar-burns'), caution('estimate')]),
   };
 }
-
-/** Below this share of soluble solids neither law nor set takes it for an ordinary jam. */
-export const ORDINARY_JAM = 0.6; // Codex CXS 296-2009 and Directive 2001/113/EC: 60 %

@@ -29,7 +29,7 @@ const rows = asTable<CanningSyrupRow>(syrupsJson).rows;
 export const canningSyrup = (strength: SyrupStrength): CanningSyrupRow =>
   rows.find((row) => row.strength === strength) as CanningSyrupRow;
 
-const ML_PER_CUP = 236.5882365; // exact: 231 in3 / 16
+export const ML_PER_CUP = 236.5882365; // exact: 231 in3 / 16
 /** Grams of water in a US cup at 20 degC. */
 export const CUP_OF_WATER = (densityAt(0, REFERENCE_TEMPERATURE) / 1000) * ML_PER_CUP;
 

@@ -140,10 +140,17 @@ export function lookUp<T extends Named>(text: string, entries: readonly T[], pat
   if (first !== undefined) {
     fail('UNKNOWN_NAME', path, text, `one ${what}; that name could be ${found.map(({ name }) => name).join(' or ')}`);
   }
-  const near = nearestNames(
+  const names = nearestNames(
     text,
     entries.map(({ name }) => name),
   );
+  const near =
+    names.length > 0
+      ? names
+      : nearestNames(
+          text,
+          entries.flatMap(({ synonyms = [] }) => synonyms),
+        );
   fail(
     'UNKNOWN_NAME',
     path,

@@ -3,6 +3,7 @@
  * @module
  */
 export { type AcidClass, type AcidClassInput, acidClass } from './acidClass';
+export { type AcidForJars, type AcidForJarsInput, acidForJars } from './acidForJars';
 export {
   type Brine,
   type BrineInput,

@@ -10,7 +10,7 @@ import type { Basis, Caution, Refusal } from '../sources/index';
 import { basisOf } from '../sources/table';
 import { namedFoods } from './foodNames';
 import { type Span, spanOf } from './span';
-import { BLANCHING, BLANCHING_WATER, type BlanchingRow, freezingCaution, rule } from './tables';
+import { BLANCHING, BLANCHING_WATER, type BlanchingRow, type BlanchingWaterRow, freezingCaution, rule } from './tables';
 
 const schema = fields({
   food: name('a vegetable, such as "green bean"'),
@@ -45,7 +45,7 @@ const COOKED = new Set(['beet', 'pumpkin', 'winter squash', 'sweet potato']);
 const FOODS = namedFoods([...BLANCHING.map(({ food }) => food), ...BLANCHING_WATER.map(({ food }) => food), ...COOKED]);
 
 /** The one row of the form asked for; an error lists the forms. */
-function rowOf(rows: readonly BlanchingRow[], form: string | undefined, method: 'water' | 'steam'): BlanchingRow {
+function rowOf(rows: readonly BlanchingRow[], form: string | undefined): BlanchingRow {
   const words = form === undefined ? [] : nameKey(form).split(' ');
   const matching = rows.filter((row) => words.every((word) => nameKey(row.form).split(' ').includes(word)));
   const exact = matching.filter((row) => form !== undefined && nameKey(row.form) === nameKey(form));
@@ -55,18 +55,23 @@ function rowOf(rows: readonly BlanchingRow[], form: string | undefined, method: 
     const forms = `one of the printed forms: ${rows.map((entry) => entry.form).join('; ')}`;
     fail(form === undefined ? 'MISSING' : 'UNKNOWN_NAME', 'form', form, forms);
   }
-  if (method === 'water' && row.waterMinutes === null) {
-    fail('CONTRADICTION', 'method', method, `steam: no boiling-water time is printed for ${row.food}, ${row.form}`);
-  }
   return row;
 }
 
-/** Minutes by the method; steam times that are not printed follow the printed factor. */
-function minutesOf(row: BlanchingRow, method: 'water' | 'steam'): { minutes: Span<number>; basis: readonly Basis[] } {
+/** Minutes by the method: the list's, else in water those of the second source, else in steam the printed factor. */
+function minutesOf(
+  row: BlanchingRow,
+  method: 'water' | 'steam',
+  second: BlanchingWaterRow | undefined,
+): { minutes: Span<number>; basis: readonly Basis[] } {
   const printed = method === 'water' ? row.waterMinutes : row.steamMinutes;
   if (printed !== null) return { minutes: spanOf(printed), basis: [basisOf(row, 'blanching time')] };
+  if (row.waterMinutes === null) {
+    if (second === undefined) throw new Error(`no boiling-water time for ${row.food}, ${row.form}`);
+    return { minutes: spanOf(second.waterMinutes), basis: [basisOf(second, 'blanching time')] };
+  }
   const factor = rule('steam-factor');
-  const [low, high] = row.waterMinutes ?? [0, 0];
+  const [low, high] = row.waterMinutes;
   return {
     minutes: { low: low * factor.low, high: high * factor.high },
     basis: [basisOf(row, 'boiling-water time'), basisOf(factor, 'steam takes longer by this factor')],
@@ -81,7 +86,7 @@ function minutesOf(row: BlanchingRow, method: 'water' | 'steam'): { minutes: Spa
  *
  * @param input.food - `"green beans"`, `"corn on the cob"`
  * @param input.form - size or cut, where the list tells them apart: `"medium"`, `"shredded"`
- * @param input.method - `water` (default) or `steam`
+ * @param input.method - `water` (default; `steam` where only that is printed) or `steam`
  * @param input.mass - of the prepared vegetable, for `water` (1 gallon for each lb) and `ice` (1 lb for each lb)
  * @returns the times, or a refusal for vegetables that are cooked instead
  * @throws StillroomError UNKNOWN_NAME; MISSING where a form must be named, listing the forms
@@ -96,7 +101,7 @@ function minutesOf(row: BlanchingRow, method: 'water' | 'steam'): { minutes: Spa
  * ```
  */
 export function blanching(input: BlanchingInput): Blanching | Refusal {
-  const { food: asked, form, method = 'water', mass: prepared } = readInput(schema, input);
+  const { food: asked, form, method: askedMethod, mass: prepared } = readInput(schema, input);
   const food = lookUp(asked, FOODS, 'food', 'vegetable of the blanching list').name;
   const second = BLANCHING_WATER.find((row) => row.food === food);
   if (COOKED.has(food)) {
@@ -118,8 +123,9 @@ export function blanching(input: BlanchingInput): Blanching | Refusal {
     listed.length > 0 || second === undefined
       ? listed
       : [{ ...second, form: '', waterMinutes: second.waterMinutes, steamMinutes: null }];
-  const row = rowOf(rows, form, method);
-  const { minutes, basis } = minutesOf(row, method);
+  const row = rowOf(rows, form);
+  const method = askedMethod ?? (row.waterMinutes === null ? 'steam' : 'water');
+  const { minutes, basis } = minutesOf(row, method, second);
   const cooling = rule('cooling-time');
   const coolingFactor = food === 'corn on the cob' ? 2 : cooling.low;
   const perPound = rule('blanch-water-per-lb');

@@ -1,0 +1,122 @@
+import type * as z from 'zod/mini';
+import { findNamed, type Named } from '../common/names';
+import { acidOf, acidRowOf, type ProcessAcid } from '../process/acid';
+import { choice, count, fields, name, readInput } from '../quantity/fields';
+import type { Quantity } from '../quantity/types';
+import { caution } from '../sources/cautions';
+import type { Basis, Caution, Refusal } from '../sources/index';
+import { basisOf } from '../sources/table';
+import { acidCaution } from './tables';
+
+const schema = fields({
+  food: name('a food that is acidified jar by jar: tomatoes, figs, Asian pears, crab meat'),
+  jar: choice('the jar', ['half-pint', 'pint', 'quart']),
+  jars: count('how many jars', 1, 10_000),
+});
+export type AcidForJarsInput = z.input<typeof schema>;
+
+export interface AcidForJars {
+  readonly food: string;
+  readonly jars: number;
+  /** What each jar takes; any one of the agents. */
+  readonly perJar: ProcessAcid;
+  /** The whole batch with bottled lemon juice alone, ... */
+  readonly bottledLemonJuice?: Quantity<'volume'>;
+  /** ... or with citric acid alone, ... */
+  readonly citricAcid?: Quantity<'volume'>;
+  /** ... or with vinegar of 5 % alone. */
+  readonly vinegar?: Quantity<'volume'>;
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+/** The foods by the ids of the process tables' acid rows, with what their jars are called. */
+const FOODS: readonly Named[] = [
+  {
+    name: 'tomato',
+    synonyms: [
+      'crushed tomatoes',
+      'whole tomatoes',
+      'halved tomatoes',
+      'whole or halved tomatoes',
+      'tomato juice',
+      'tomato-vegetable juice',
+      'tomato-vegetable juice blend',
+      'tomato sauce',
+      'standard tomato sauce',
+      'green tomato',
+      'tomatillo',
+    ],
+  },
+  { name: 'fig' },
+  { name: 'Asian pear' },
+  { name: 'crab', synonyms: ['crab meat', 'crabmeat'] },
+];
+
+const refuse = (reason: string, instead: string): Refusal => ({
+  tested: false,
+  reason,
+  instead,
+  basis: [],
+  cautions: [acidCaution('low-acid-botulism'), caution('tested-only'), caution('follow-local-guidance')],
+});
+
+/**
+ * How much acid a batch of jars takes, where a tested process asks for acid in each jar.
+ *
+ * The printed amount for the jar times the jars, for each agent alone; the acid goes into the jar, not into the pot. A
+ * food for which no amount is printed is refused: acid by guess makes no low-acid food safe.
+ *
+ * @param input.food - tomatoes (juice, crushed, whole, sauce, tomatillos), figs, Asian pears, crab meat
+ * @param input.jar - `half-pint`, `pint` or `quart`
+ * @param input.jars - how many
+ * @returns the totals, with `perJar`; or a refusal
+ *
+ * @example
+ * ```ts
+ * import { acidForJars } from 'stillroom/acid';
+ *
+ * const acid = acidForJars({ food: 'crushed tomatoes', jar: 'quart', jars: 7 });
+ * 'jars' in acid && acid.bottledLemonJuice; // => { value: 14, unit: 'tbsp' }
+ * 'jars' in acidForJars({ food: 'green beans', jar: 'pint', jars: 7 }); // => false
+ * ```
+ */
+export function acidForJars(input: AcidForJarsInput): AcidForJars | Refusal {
+  const { food: asked, jar, jars } = readInput(schema, input);
+  const [found] = findNamed(asked, FOODS);
+  if (found === undefined) {
+    return refuse(
+      `No amount of acid for each jar is printed for ${asked}; adding acid does not make an untested or low-acid food safe.`,
+      'Ask testedProcess for the food: an acid that belongs to its recipe is said there.',
+    );
+  }
+  const row = acidRowOf(found.name, jar);
+  if (row === undefined) {
+    return refuse(
+      `The acid for ${found.name} is printed for other jar sizes, not for a ${jar}.`,
+      'Use a jar size of the table: pint or quart.',
+    );
+  }
+  const perJar = acidOf(row);
+  const total = <K extends 'bottledLemonJuice' | 'citricAcid' | 'vinegar'>(agent: K) => {
+    const each = perJar[agent];
+    return (each === undefined ? {} : { [agent]: { value: each.value * jars, unit: each.unit } }) as {
+      [P in K]?: Quantity<'volume'>;
+    };
+  };
+  return {
+    food: found.name,
+    jars,
+    perJar,
+    ...total('bottledLemonJuice'),
+    ...total('citricAcid'),
+    ...total('vinegar'),
+    basis: [basisOf(row, 'acid for each jar')],
+    cautions: [
+      acidCaution('acidify-every-jar'),
+      ...(found.name === 'crab' ? [acidCaution('low-acid-botulism')] : []),
+      caution('tested-only'),
+      caution('follow-local-guidance'),
+    ],
+  };
+}

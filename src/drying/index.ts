@@ -11,6 +11,13 @@ export {
   type PrintedYield,
 } from './dryingGuide';
 export { type DryingHeat, type DryingHeatInput, dryingHeat } from './dryingHeat';
+export {
+  type FinishForecast,
+  type FinishForecastInput,
+  finishForecast,
+  type KnownFinish,
+  type UnknownFinish,
+} from './finishForecast';
 export { type FreezeDryLoad, type FreezeDryLoadInput, freezeDryLoad } from './freezeDryLoad';
 export {
   type FrostPoint,
@@ -42,4 +49,21 @@ export {
   type MoistureAfterStorageInput,
   moistureAfterStorage,
 } from './storage';
+export {
+  type DryingCurveFit,
+  type DryingStudy,
+  type DryingStudyInput,
+  dryingStudy,
+  type FitDryingCurveInput,
+  fitDryingCurve,
+  type MoistureRatio,
+  type MoistureRatioInput,
+  moistureRatio,
+  type SlabMoistureRatioInput,
+  slabMoistureRatio,
+  type ThinLayerModel,
+  type TimeToMoistureRatio,
+  type TimeToMoistureRatioInput,
+  timeToMoistureRatio,
+} from './thinLayer';
 export { type TrayLoad, type TrayLoadInput, trayLoad } from './trayLoad';

@@ -3,6 +3,8 @@
  * @module
  */
 export type { ProcessAcid } from './acid';
+export { type BoilingMinutes, type BoilingMinutesInput, boilBeforeTasting, sterilizingMinutes } from './boilingMinutes';
+export { type CanLoad, type CanLoadInput, canLoad, type LoadStep } from './canLoad';
 export {
   type CanningRule,
   type CanningRules,
@@ -10,6 +12,24 @@ export {
   type CanningTopic,
   canningRules,
 } from './canningRules';
+export {
+  type ElevationMinutes,
+  type ElevationMinutesInput,
+  type ElevationRule,
+  elevationMinutes,
+} from './elevationMinutes';
+export { type FindFoods, type FindFoodsInput, findFoods, type ProcessFood, processFoods } from './findFoods';
+export { type GaugePressure, type GaugePressureInput, gaugePressure } from './gaugePressure';
+export { type HoldingSolution, type HoldingSolutions, holdingSolutions } from './holdingSolutions';
 export type { ProcessJarInput } from './jar';
+export { type NotRecommended, notRecommended } from './notRecommended';
+export {
+  type NotCanned,
+  type PrintedProcess,
+  type ProcessBand,
+  type ProcessesFor,
+  type ProcessesForInput,
+  processesFor,
+} from './processesFor';
 export type { CanningMethod, ListedJar, Pack, PrintedMethod } from './tables';
 export { type ProcessLine, type TestedProcess, type TestedProcessInput, testedProcess } from './testedProcess';

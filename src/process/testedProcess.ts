@@ -14,6 +14,7 @@ import { ruleBasis, ruleFigures } from './canningRules';
 import { processCaution, usualCautions } from './cautions';
 import { choiceText, type FormChoice, type KnownFood, readFood, readForm, refusedForm } from './food';
 import { LISTED_JARS, listedSize, type ProcessJarInput, type ReadJar, readJar } from './jar';
+import { type RefusalDetails, refusal } from './refusal';
 import {
   type CanningMethod,
   type ListedJar,
@@ -114,20 +115,6 @@ const REFUSED_CELLS: Readonly<Record<string, string>> = {
 const RECALLED =
   'the figures of this process were recalled and not read in a copy; the printed ones still have to be read';
 
-export interface RefusalDetails {
-  readonly reason: string;
-  readonly instead: string;
-  readonly basis?: readonly Basis[];
-  readonly cautions?: readonly Caution[];
-}
-export const refusal = ({ reason, instead, basis = [], cautions = [] }: RefusalDetails): Refusal => ({
-  tested: false,
-  reason,
-  instead,
-  basis,
-  cautions: joinCautions(cautions, usualCautions()),
-});
-
 const sorted = <T extends string>(found: Iterable<T>, order: readonly T[]): T[] => {
   const set = new Set(found);
   return order.filter((value) => set.has(value));
@@ -145,7 +132,7 @@ export const isLowAcid = (rows: readonly ProcessRow[]): boolean =>
 
 /** What is tested of a choice, in words: `halved or sliced: hot or raw; pint, quart; boiling-water, dial-gauge`. */
 function testedText(choice: FormChoice): string {
-  const rows = rowsOfChoice(choice);
+  const rows = rowsOfChoice(choice).filter((row) => row.obtained !== 'memory');
   const packs = sorted(rows.map(packOf), PACKS).join(' or ');
   const jars = sorted(
     rows.flatMap((row) => row.jars),
@@ -158,7 +145,8 @@ function testedText(choice: FormChoice): string {
   return `${choiceText(choice)} (${packs} pack; ${jars}; ${methods})`;
 }
 
-function insteadOf(food: KnownFood, choices: readonly FormChoice[] = food.choices): string {
+function insteadOf(food: KnownFood, among: readonly FormChoice[] = food.choices): string {
+  const choices = among.filter((choice) => rowsOfChoice(choice).some((row) => row.obtained !== 'memory'));
   if (choices.length === 0) return 'freeze or dry it, or keep it refrigerated and use it soon';
   return `tested for ${food.entry.name}: ${choices.map((choice) => testedText(choice)).join('; ')}`;
 }

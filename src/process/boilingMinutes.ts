@@ -1,0 +1,70 @@
+import { fields, readInput } from '../quantity/fields';
+import type { LengthInput } from '../quantity/types';
+import type { Basis, Caution } from '../sources/basis';
+import { caution } from '../sources/cautions';
+import { basisOf } from '../sources/table';
+import { kitchenElevation } from './bands';
+import { processCaution, usualCautions } from './cautions';
+import { elevationRuleRows, perThousandFeet } from './elevationMinutes';
+
+const schema = /* @__PURE__ */ fields({ elevation: kitchenElevation() });
+
+export interface BoilingMinutesInput {
+  readonly elevation: LengthInput;
+}
+export interface BoilingMinutes {
+  readonly minutes: number;
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+function minutesOf(rule: 'sterilizing' | 'before-tasting', input: BoilingMinutesInput, what: string) {
+  const { elevation } = readInput(schema, input);
+  const [row] = elevationRuleRows(rule);
+  if (row === undefined) throw new Error(`no rule ${rule}`);
+  return { minutes: (row.base ?? 0) + perThousandFeet(elevation, row), basis: [basisOf(row, what)] };
+}
+
+/**
+ * How long empty jars are boiled to sterilize them: 10 minutes below 1,000 ft, and 1 minute more for each 1,000 ft,
+ * any part of a thousand counted whole (the source leaves the steps between open). Only a boiling-water process
+ * whose time at the lowest elevations is under 10 minutes asks for it.
+ *
+ * Source: Michigan State University, record 01600946.
+ *
+ * @param input.elevation - above -500 m, to 5,000 m
+ * @throws StillroomError MISSING, OUT_OF_RANGE
+ *
+ * @example
+ * ```ts
+ * import { sterilizingMinutes } from 'stillroom/process';
+ *
+ * sterilizingMinutes({ elevation: '5000 ft' }).minutes; // => 15
+ * ```
+ */
+export function sterilizingMinutes(input: BoilingMinutesInput): BoilingMinutes {
+  const found = minutesOf('sterilizing', input, 'sterilizing empty jars');
+  return { ...found, cautions: [caution('hot-liquids-burn'), ...usualCautions()] };
+}
+
+/**
+ * How long home-canned low-acid or tomato food is boiled before it is tasted, when anything about its process may
+ * have gone wrong: 10 minutes below 1,000 ft, and 1 minute more for each 1,000 ft, any part counted whole. A
+ * precaution, not a remedy: food that shows spoilage is thrown away.
+ *
+ * Source: USDA Complete Guide to Home Canning, guide 1.
+ *
+ * @param input.elevation - above -500 m, to 5,000 m
+ * @throws StillroomError MISSING, OUT_OF_RANGE
+ *
+ * @example
+ * ```ts
+ * import { boilBeforeTasting } from 'stillroom/process';
+ *
+ * boilBeforeTasting({ elevation: '5000 ft' }).minutes; // => 15
+ * ```
+ */
+export function boilBeforeTasting(input: BoilingMinutesInput): BoilingMinutes {
+  const found = minutesOf('before-tasting', input, 'boiling before tasting');
+  return { ...found, cautions: [processCaution('not-a-remedy'), ...usualCautions()] };
+}

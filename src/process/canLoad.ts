@@ -1,0 +1,183 @@
+import { count, fields, optional, power, ratio, readInput, temperature, volume } from '../quantity/fields';
+import { valueIn } from '../quantity/scale';
+import type { PowerInput, Range, RatioInput, TemperatureInput, VolumeInput } from '../quantity/types';
+import { type Basis, type Caution, joinBasis, joinCautions, type Refusal } from '../sources/basis';
+import { caution } from '../sources/cautions';
+import { boilingTemperature } from '../steam/boilingTemperature';
+import { ruleBasis, ruleFigures } from './canningRules';
+import { processCaution } from './cautions';
+import { readJar } from './jar';
+import { type TestedProcess, type TestedProcessInput, testedProcess } from './testedProcess';
+
+/** Share of a burner's heat that reaches the pot, gas flame to induction; common practice, no source. */
+const EFFICIENCY: Range<number> = { low: 0.35, likely: 0.55, high: 0.8 };
+/** Share of the jars' own heating that is done before the boil or the steady steam; estimate. */
+const JAR_SHARE: Range<number> = { low: 0, likely: 0.5, high: 1 };
+/** Minutes to put a jar in or lift it out; common practice, no source. */
+const MINUTES_A_JAR: Range<number> = { low: 0.25, likely: 0.5, high: 1 };
+/** Heat capacity of water and, as the upper end for food, of what is in the jars, kJ/(kg K). */
+const WATER_HEAT = 4.19;
+/** Heat capacity of glass, kJ/(kg K), and glass per litre of jar, kg; common figures, no source. */
+const GLASS_HEAT = 0.84;
+const GLASS_PER_LITRE = 0.5;
+/** A tap, degC; common practice. */
+const TAP = 12;
+
+const schema = /* @__PURE__ */ fields({
+  jars: count('jars in the load', 1, 100),
+  water: volume({ max: { value: 200, unit: 'L' } }),
+  waterTemperature: optional(temperature({ min: { value: 0, unit: 'degC' }, max: { value: 100, unit: 'degC' } })),
+  fillTemperature: optional(temperature({ min: { value: 0, unit: 'degC' }, max: { value: 100, unit: 'degC' } })),
+  burnerPower: power({ min: { value: 100, unit: 'W' }, max: { value: 100, unit: 'kW' } }),
+  efficiency: optional(ratio({ min: 0.05, max: 1 })),
+});
+
+export interface CanLoadInput extends TestedProcessInput {
+  /** Jars in the load, 1 to 100. */
+  readonly jars: number;
+  /** Water in the canner, up to 200 L. */
+  readonly water: VolumeInput;
+  /** The water as it stands on the burner; a tap's when left out. A second load starts hot. */
+  readonly waterTemperature?: TemperatureInput | undefined;
+  /** The food as it goes in; the water the jars are put into when left out. */
+  readonly fillTemperature?: TemperatureInput | undefined;
+  /** The burner's rated power, 100 W to 100 kW. */
+  readonly burnerPower: PowerInput;
+  /** Share of it that reaches the pot; 35 to 80 % when left out. */
+  readonly efficiency?: RatioInput | undefined;
+}
+
+export interface LoadStep {
+  readonly step: string;
+  readonly minutes: Range<number>;
+  /** Whether the figure is printed, or an estimate. */
+  readonly kind: 'published' | 'estimate';
+}
+export interface CanLoad {
+  readonly tested: true;
+  readonly process: TestedProcess;
+  /** In their order. */
+  readonly steps: readonly LoadStep[];
+  /** From cold water to jars out, minutes. */
+  readonly total: Range<number>;
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+const range = (low: number, likely: number, high: number): Range<number> => ({ low, likely, high });
+const fixed = (minutes: number): Range<number> => range(minutes, minutes, minutes);
+const middle = ({ low, high }: { low: number; high: number }): Range<number> => range(low, (low + high) / 2, high);
+const toCelsius = (fahrenheit: number): number => ((fahrenheit - 32) * 5) / 9;
+
+/**
+ * The timeline of one canner load: heat the water, load, come back to the boil (or vent and come to pressure),
+ * process, cool down and wait, unload. The process is the tested one, never shortened; heating is an estimate.
+ *
+ * Heat-up = (water mass x 4.19 kJ/(kg K) x rise + share of the jars' heating) / (burner power x efficiency), with the
+ * efficiency from 35 to 80 % (likely 55 %) unless given, and none, half or all of the jars' heating done by the boil.
+ * Printed steps: 10 min of venting, 3 to 5 min to come to pressure, 30 min (pints) or 45 min (quarts) for a
+ * heavy-walled canner to lose its pressure, 10 min with the weight off; 5 min of rest in a boiling-water canner.
+ *
+ * Source: USDA Complete Guide to Home Canning, guide 1; PNW 421; PB724. Efficiency, jar mass and handling: common
+ * practice, no source.
+ *
+ * @param input - the question of `testedProcess`, with
+ * @param input.jars - 1 to 100
+ * @param input.water - in the canner, up to 200 L
+ * @param input.waterTemperature - where it starts; a tap's 12 degC when left out
+ * @param input.fillTemperature - of the food in the jars; that of the preheated water when left out
+ * @param input.burnerPower - rated, 100 W to 100 kW
+ * @param input.efficiency - share that reaches the pot, 0.05 to 1
+ * @returns the steps with their minutes as ranges and the total, or the refusal of `testedProcess`
+ * @throws StillroomError as `testedProcess`, and OUT_OF_RANGE, MISSING
+ *
+ * @example
+ * ```ts
+ * import { canLoad } from 'stillroom/process';
+ *
+ * const load = canLoad({
+ *   food: 'green beans', pack: 'hot', jar: 'quart', method: 'weighted-gauge', elevation: '800 ft',
+ *   jars: 7, water: '3 quarts', burnerPower: '2400 W',
+ * });
+ * load.tested && load.steps[1]?.step; // => 'load the jars'
+ * load.tested && load.steps[3]; // => { step: 'vent', minutes: { low: 10, likely: 10, high: 10 }, kind: 'published' }
+ * ```
+ */
+export function canLoad(input: CanLoadInput): CanLoad | Refusal {
+  const { jars, water, waterTemperature, fillTemperature, burnerPower, efficiency, ...question } = { ...input };
+  const load = readInput(schema, { jars, water, waterTemperature, fillTemperature, burnerPower, efficiency });
+  const process = testedProcess(question);
+  if (!process.tested) return process;
+
+  const boils = valueIn(boilingTemperature({ elevation: question.elevation }).temperature, 'degC');
+  const preheat = toCelsius(ruleFigures(process.pack === 'hot' ? 'preheat-hot' : 'preheat-raw').low);
+  const start = load.waterTemperature === undefined ? TAP : valueIn(load.waterTemperature, 'degC');
+  const fill = load.fillTemperature === undefined ? preheat : valueIn(load.fillTemperature, 'degC');
+  const kilograms = valueIn(load.water, 'L'); // a litre of water is a kilogram, near enough for an estimate
+  const litresOfJar = valueIn(readJar(question.jar).volume, 'L') * load.jars;
+  const jarHeat = litresOfJar * (WATER_HEAT + GLASS_PER_LITRE * GLASS_HEAT) * Math.max(0, boils - fill);
+  const kilowatts = valueIn(load.burnerPower, 'kW');
+  const share = load.efficiency === undefined ? EFFICIENCY : fixed(load.efficiency);
+  const minutes = (kilojoules: number, efficiency: number) => kilojoules / (kilowatts * efficiency) / 60;
+  const waterHeat = (from: number, to: number) => kilograms * WATER_HEAT * Math.max(0, to - from);
+  const first = waterHeat(start, preheat);
+  const second = waterHeat(Math.max(start, preheat), boils);
+
+  const pressure = process.pressure !== undefined;
+  const printed = (step: string, rule: string): LoadStep => ({
+    step,
+    minutes: middle(ruleFigures(rule)),
+    kind: 'published',
+  });
+  const estimate = (step: string, minutes: Range<number>): LoadStep => ({ step, minutes, kind: 'estimate' });
+  const handling = range(
+    MINUTES_A_JAR.low * load.jars,
+    MINUTES_A_JAR.likely * load.jars,
+    MINUTES_A_JAR.high * load.jars,
+  );
+  const small = valueIn(readJar(question.jar).volume, 'pint') <= 1;
+  const steps: LoadStep[] = [
+    ...(first > 0
+      ? [
+          estimate(
+            'heat the water',
+            range(minutes(first, share.high), minutes(first, share.likely), minutes(first, share.low)),
+          ),
+        ]
+      : []),
+    estimate('load the jars', handling),
+    estimate(
+      pressure ? 'heat to steady steam' : 'heat to a boil',
+      range(
+        minutes(second + jarHeat * JAR_SHARE.low, share.high),
+        minutes(second + jarHeat * JAR_SHARE.likely, share.likely),
+        minutes(second + jarHeat * JAR_SHARE.high, share.low),
+      ),
+    ),
+    ...(pressure ? [printed('vent', 'vent'), printed('come to pressure', 'pressurize')] : []),
+    { step: 'process', minutes: fixed(process.minutes), kind: 'published' },
+    ...(pressure
+      ? [
+          printed('lose pressure', small ? 'depressurize-pints' : 'depressurize-quarts'),
+          printed('wait with the weight off', 'wait-before-opening'),
+        ]
+      : [printed('rest', 'rest')]),
+    estimate('unload', handling),
+  ];
+  const sum = (end: keyof Range<number>) => steps.reduce((total, { minutes }) => total + minutes[end], 0);
+  const rules = pressure
+    ? ['vent', 'pressurize', small ? 'depressurize-pints' : 'depressurize-quarts', 'wait-before-opening']
+    : ['rest'];
+  return {
+    tested: true,
+    process,
+    steps,
+    total: range(sum('low'), sum('likely'), sum('high')),
+    basis: joinBasis(
+      process.basis,
+      rules.map((rule) => ruleBasis(rule, `minutes to ${rule}`)),
+      [{ what: 'burner efficiency, jar mass and handling', kind: 'common-practice' }],
+    ),
+    cautions: joinCautions(process.cautions, [processCaution('heat-up-varies'), caution('estimate')]),
+  };
+}

@@ -1,0 +1,137 @@
+import table from '../../data/process/elevation-minutes.json';
+import { Decimal } from '../common/decimal';
+import { choice, fields, name, number, readInput } from '../quantity/fields';
+import { formatQuantity } from '../quantity/formatQuantity';
+import { toDecimalIn } from '../quantity/scale';
+import type { LengthInput, Quantity } from '../quantity/types';
+import type { Basis, Caution, Refusal } from '../sources/basis';
+import { asTable, basisOf, type Sourced } from '../sources/table';
+import { bandIndex, bandText, kitchenElevation } from './bands';
+import { processCaution, usualCautions } from './cautions';
+import { refusal } from './refusal';
+
+const RULES = ['bands', 'per-1000-ft', 'sterilizing', 'ten-percent'] as const;
+/** Published general rules that add minutes for elevation. */
+export type ElevationRule = (typeof RULES)[number];
+
+interface RuleRow extends Sourced {
+  readonly rule: ElevationRule | 'before-tasting';
+  readonly upToFt?: number;
+  readonly add?: number;
+  readonly addOver20?: number;
+  readonly base?: number;
+  readonly stepFt?: number;
+}
+const rows = asTable<RuleRow>(table).rows;
+export const elevationRuleRows = (rule: RuleRow['rule']) => rows.filter((row) => row.rule === rule);
+
+/** Base times over this many minutes take the larger addition of the per-1000-ft rule. */
+const LONGER = 20;
+
+const schema = /* @__PURE__ */ fields({
+  baseMinutes: number('the tested minutes at the lowest elevations, above 0 and up to 600', { above: 0, max: 600 }),
+  rule: choice('the rule of the source', RULES),
+  elevation: kitchenElevation(),
+  citation: name('where the tested time is published: title, edition and page'),
+});
+
+export interface ElevationMinutesInput {
+  /** The tested minutes as printed for the lowest elevations. */
+  readonly baseMinutes: number;
+  /** The rule that the source of the tested time goes by. */
+  readonly rule: ElevationRule;
+  readonly elevation: LengthInput;
+  /** Where the tested time is published. */
+  readonly citation: string;
+}
+export interface ElevationMinutes {
+  readonly minutes: number;
+  /** The minutes added for elevation. */
+  readonly added: number;
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+/** One minute for each 1,000 ft from 1,000 ft on, any part of a thousand counted whole; none below. */
+export function perThousandFeet(elevation: Quantity<'length'>, row: { add?: number; stepFt?: number }): number {
+  const { add = 1, stepFt = 1000 } = row;
+  const feet = toDecimalIn(elevation, 'ft');
+  return feet.lt(stepFt) ? 0 : feet.div(stepFt).ceil().times(add).toNumber();
+}
+
+/**
+ * The minutes at an elevation of a tested boiling-water time that the user brings, with its citation, by one of the
+ * published general rules. It is for a time that is printed without elevations; a product's own printed times
+ * (`testedProcess`) always come first, because the tables do not all add alike.
+ *
+ * - `bands`: 5, 10, 15 and 20 minutes more above 1,000, 3,000, 6,000 and 8,000 ft; never less than any printed
+ *   table adds; ends at 10,000 ft.
+ * - `per-1000-ft`, older: 1 minute per 1,000 ft for a base of 20 minutes or less, 2 for a longer one; any part of a
+ *   thousand above 1,000 ft counts whole; ends at 10,000 ft.
+ * - `sterilizing`: 1 minute per 1,000 ft from 1,000 ft on, as for sterilizing empty jars.
+ * - `ten-percent`, of the 1910s to 1940s: recognised, and refused.
+ *
+ * The result is rounded up to whole minutes.
+ *
+ * Source: `bands` Amendt 2001; `per-1000-ft` Jeanroy, Table 4-1; `sterilizing` Michigan State 01600946;
+ * `ten-percent` a household book of 1918.
+ *
+ * @param input.baseMinutes - above 0, up to 600
+ * @param input.rule - `bands`, `per-1000-ft`, `sterilizing` or `ten-percent`
+ * @param input.elevation - above -500 m, to 5,000 m
+ * @param input.citation - where the tested time is published; required
+ * @returns the minutes, or a refusal where the rule's table ends
+ * @throws StillroomError MISSING, OUT_OF_RANGE, UNKNOWN_NAME
+ *
+ * @example
+ * ```ts
+ * import { elevationMinutes } from 'stillroom/process';
+ *
+ * const brought = { baseMinutes: 15, citation: 'extension bulletin 12, page 3' };
+ * const answer = elevationMinutes({ ...brought, rule: 'bands', elevation: '4500 ft' });
+ * 'minutes' in answer && answer.minutes; // => 25
+ * 'minutes' in elevationMinutes({ ...brought, rule: 'bands', elevation: '11000 ft' }); // => false
+ * ```
+ */
+export function elevationMinutes(input: ElevationMinutesInput): ElevationMinutes | Refusal {
+  const { baseMinutes, rule, elevation, citation } = readInput(schema, input);
+  const own: Basis = { what: 'time before the addition', kind: 'measured', locator: citation };
+  const chosen = elevationRuleRows(rule);
+  const [first] = chosen as [RuleRow, ...RuleRow[]];
+  if (rule === 'ten-percent') {
+    return refusal({
+      reason:
+        'the rule of 10 percent more for each 500 ft belongs to recipes of the 1910s to 1940s, whose times are not tested ones',
+      instead: 'look for a tested process of the product (testedProcess), or bring a tested time with its own rule',
+      basis: [own, basisOf(first, 'the old rule')],
+    });
+  }
+  const answer = (added: number, line: Basis, cautions: readonly string[]): ElevationMinutes => ({
+    minutes: new Decimal(baseMinutes).plus(added).ceil().toNumber(),
+    added,
+    basis: [own, line],
+    cautions: [...['user-time', ...cautions].map(processCaution), ...usualCautions()],
+  });
+  if (rule === 'sterilizing') {
+    return answer(perThousandFeet(elevation, first), basisOf(first, '1 minute per 1,000 ft'), []);
+  }
+  // the per-1000-ft steps begin at 1,000 ft itself; up to there nothing is added
+  const below = rule === 'per-1000-ft' && toDecimalIn(elevation, 'ft').lt(first.upToFt as number);
+  const ends = chosen.map((row) => row.upToFt as number);
+  const index = bandIndex(elevation, ends);
+  const row = index === undefined ? undefined : chosen[index];
+  if (row === undefined) {
+    const end = formatQuantity({ value: ends[ends.length - 1] as number, unit: 'ft' });
+    return refusal({
+      reason: `the rule's table ends at ${end}`,
+      instead: 'use a process printed for that elevation, or another way of keeping the food',
+      basis: [own, basisOf(first, 'the rule')],
+    });
+  }
+  const adds = rule === 'per-1000-ft' && baseMinutes > LONGER ? row.addOver20 : row.add;
+  return answer(
+    below ? 0 : (adds as number),
+    basisOf(row, `minutes added (${bandText(ends, index as number)})`),
+    rule === 'bands' ? ['general-bands'] : ['superseded-rule'],
+  );
+}

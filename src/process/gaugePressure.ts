@@ -1,0 +1,81 @@
+import table from '../../data/process/gauge-pressure.json';
+import { choice, fields, readInput } from '../quantity/fields';
+import { formatQuantity } from '../quantity/formatQuantity';
+import type { LengthInput, Quantity } from '../quantity/types';
+import type { Basis, Caution, Refusal } from '../sources/basis';
+import { asTable, basisOf, type Sourced } from '../sources/table';
+import { bandIndex, bandText, kitchenElevation } from './bands';
+import { processCaution, usualCautions } from './cautions';
+import { refusal } from './refusal';
+
+const METHODS = ['dial-gauge', 'weighted-gauge'] as const;
+const ACIDITIES = ['low-acid', 'acid'] as const;
+
+interface PressureRow extends Sourced {
+  readonly method: (typeof METHODS)[number];
+  readonly upToFt: number | null;
+  readonly lowAcidPsi: number;
+  readonly acidPsi: number | null;
+}
+/** Rows of secondary charts stay out: the published tables end before them. */
+const rows = asTable<PressureRow>(table).rows.filter((row) => row.obtained === 'read');
+
+const schema = /* @__PURE__ */ fields({
+  method: choice('the canner', METHODS),
+  acidity: choice('the food', ACIDITIES),
+  elevation: kitchenElevation(),
+});
+
+export interface GaugePressureInput {
+  readonly method: (typeof METHODS)[number];
+  /** `low-acid` for vegetables, meat, poultry and fish; `acid` for fruit. */
+  readonly acidity: (typeof ACIDITIES)[number];
+  readonly elevation: LengthInput;
+}
+export interface GaugePressure {
+  readonly pressure: Quantity<'pressure'>;
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+/**
+ * The canner pressure printed for a place: dial gauge 11, 12, 13, 14 psi for low-acid food and 6, 7, 8, 9 psi for
+ * fruit up to 2,000, 4,000, 6,000 and 8,000 ft; weighted gauge 10 and 15 psi, or 5 and 10, up to and above 1,000 ft.
+ * Tomatoes have lines at either pressure, each with its own minutes: take those from `testedProcess`.
+ *
+ * Source: USDA Complete Guide to Home Canning (AIB 539), guides 2 and 4.
+ *
+ * @param input.method - `dial-gauge` or `weighted-gauge`
+ * @param input.acidity - `low-acid` or `acid`
+ * @param input.elevation - above -500 m, to 5,000 m; the dial-gauge tables end at 8,000 ft
+ * @returns the gauge pressure, or a refusal above the end of the table
+ * @throws StillroomError MISSING, UNKNOWN_NAME, OUT_OF_RANGE
+ *
+ * @example
+ * ```ts
+ * import { gaugePressure } from 'stillroom/process';
+ *
+ * const answer = gaugePressure({ method: 'dial-gauge', acidity: 'low-acid', elevation: '4,500 ft' });
+ * 'pressure' in answer && answer.pressure; // => { value: 13, unit: 'psi' }
+ * ```
+ */
+export function gaugePressure(input: GaugePressureInput): GaugePressure | Refusal {
+  const { method, acidity, elevation } = readInput(schema, input);
+  const bands = rows.filter((row) => row.method === method);
+  const ends = bands.map((row) => row.upToFt);
+  const index = bandIndex(elevation, ends);
+  const row = index === undefined ? undefined : bands[index];
+  if (row === undefined || index === undefined) {
+    const end = formatQuantity({ value: ends[ends.length - 1] as number, unit: 'ft' });
+    return refusal({
+      reason: `the ${method} tables end at ${end}`,
+      instead: 'use a weighted-gauge canner, whose tables stay open above 1,000 ft',
+      basis: bands.slice(-1).map((last) => basisOf(last, 'the last band')),
+    });
+  }
+  return {
+    pressure: { value: acidity === 'acid' ? (row.acidPsi as number) : row.lowAcidPsi, unit: 'psi' },
+    basis: [basisOf(row, `gauge pressure (${bandText(ends, index)})`)],
+    cautions: [...['vent-ten-minutes', 'restart-if-pressure-drops'].map(processCaution), ...usualCautions()],
+  };
+}

@@ -60,7 +60,7 @@ export const FORMS: readonly Form[] = [
   { name: 'thick sauce', class: 'sauce', synonyms: ['standard sauce, thick'] },
   { name: 'juice', class: 'juice' },
   { name: 'juice blend', class: 'juice', synonyms: ['juice, tomato-vegetable blend'] },
-  { name: 'in sauce', class: 'dry', synonyms: ['with tomato or molasses sauce'] },
+  { name: 'sauced', class: 'dry', synonyms: ['with tomato or molasses sauce'] },
   { name: 'baked', class: 'dry', synonyms: ['with molasses sauce'] },
   { name: 'rehydrated', class: 'dry', synonyms: ['shelled, rehydrated', 'dry weight', 'dry'] },
 ];

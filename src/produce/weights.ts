@@ -48,13 +48,12 @@ export interface BulkDensity {
   readonly estimated: boolean;
 }
 
-const densityOf = ({ grams, amount, unit }: WeightRow): number =>
-  grams / toDecimalIn({ value: amount, unit: unit as string }, 'mL').toNumber();
+const millilitres = ({ amount, unit }: WeightRow): number =>
+  toDecimalIn({ value: amount, unit: unit as string }, 'mL').toNumber();
+const densityOf = (row: WeightRow): number => row.grams / millilitres(row);
 
-/** The row of the largest measure: a cup is weighed more closely than a spoon. */
-const SIZE = { cup: 0, 'fl oz': 1, tbsp: 2, tsp: 3 } as const;
-const bySize = (a: WeightRow, b: WeightRow): number =>
-  SIZE[a.unit as keyof typeof SIZE] - SIZE[b.unit as keyof typeof SIZE];
+/** The row of the largest measure first: a cup is weighed more closely than a spoon. */
+const bySize = (a: WeightRow, b: WeightRow): number => millilitres(b) - millilitres(a);
 
 /** Foods other than raw produce: one entry a name, with its rows and, for a few, kitchen weights. */
 interface Stored extends Named {
@@ -67,7 +66,7 @@ const stored: readonly Stored[] = [
     ...kitchenWeights.flatMap(({ foods }) => foods.slice(0, 1)),
   ]),
 ].map((name) => {
-  const rows = preservedWeights.filter(({ food }) => food === name);
+  const rows = preservedWeights.filter(({ food, unit }) => food === name && unit !== undefined).sort(bySize);
   return {
     name,
     synonyms: [...new Set(rows.flatMap(({ synonyms }) => synonyms ?? []))],
@@ -87,9 +86,8 @@ const ALIKE: readonly (readonly string[])[] = [
 
 const printsForm = (row: WeightRow, form: string): boolean => row.forms?.includes(form) ?? false;
 
-/** Rows of one food that fit a form: that form, else a cut that fills alike, else the measure printed without a form. */
-function rowsFor(rows: readonly WeightRow[], form: string | undefined): WeightRow[] {
-  const volumes = rows.filter(({ unit }) => unit !== undefined).sort(bySize);
+/** Volume rows of one food that fit a form: that form, else a cut that fills alike, else the measure printed without a form. */
+function rowsFor(volumes: readonly WeightRow[], form: string | undefined): readonly WeightRow[] {
   const plain = volumes.filter(({ forms }) => forms?.length === 0);
   if (form === undefined) return plain.length > 0 ? plain : volumes;
   const exact = volumes.filter((row) => printsForm(row, form));
@@ -120,11 +118,12 @@ export function produceDensity(produce: CatalogueRow, form: Form | undefined, an
   const numbers = numbersOf(produce);
   const own = rawWeights
     .filter(({ ndb }) => numbers.includes(ndb))
-    .sort((a, b) => numbers.indexOf(a.ndb) - numbers.indexOf(b.ndb));
+    .filter(({ unit }) => unit !== undefined)
+    .sort((a, b) => numbers.indexOf(a.ndb) - numbers.indexOf(b.ndb) || bySize(a, b));
   const fluid = form !== undefined && form.class !== 'whole' && form.class !== 'cut';
   if (!fluid) {
     const fitting = rowsFor(own, form?.name);
-    const rows = fitting.length === 0 && anyCut ? own.filter(({ unit }) => unit !== undefined).sort(bySize) : fitting;
+    const rows = fitting.length === 0 && anyCut ? own : fitting;
     return rows.length === 0 ? undefined : asDensity(rows);
   }
   const forms = form.class === 'juice' ? ['juice'] : ['puree', 'mashed', 'pulp', 'sauce'];
@@ -134,7 +133,7 @@ export function produceDensity(produce: CatalogueRow, form: Form | undefined, an
     .sort((a, b) => Number(b.form === form.name) - Number(a.form === form.name) || bySize(a, b));
   const [best] = made;
   if (best !== undefined) return asDensity(made.filter((row) => row.form === best.form));
-  const mashed = own.filter((row) => row.unit !== undefined && forms.some((name) => printsForm(row, name)));
+  const mashed = own.filter((row) => forms.some((name) => printsForm(row, name)));
   if (mashed.length > 0) return asDensity(mashed);
   const others = liquids(forms);
   const densities = others.map(densityOf);

@@ -70,31 +70,47 @@ export function nameKey(text: string): string {
 
 /** How many letters must be put in, left out, changed or swapped with a neighbour to make one word the other. */
 export function editDistance(one: string, other: string): number {
-  const rows: number[][] = [Array.from({ length: other.length + 1 }, (_, j) => j)];
+  let twoAbove: number[] = [];
+  let above = Array.from({ length: other.length + 1 }, (_, j) => j);
   for (let i = 1; i <= one.length; i++) {
     const row = [i];
     for (let j = 1; j <= other.length; j++) {
       const same = one[i - 1] === other[j - 1] ? 0 : 1;
-      const at = (r: number, c: number): number => (r === i ? row[c] : rows[r]?.[c]) ?? 0;
-      let best = Math.min(at(i - 1, j) + 1, at(i, j - 1) + 1, at(i - 1, j - 1) + same);
+      const put = (above[j] as number) + 1;
+      const left = (row[j - 1] as number) + 1;
+      let best = Math.min(put, left, (above[j - 1] as number) + same);
       if (i > 1 && j > 1 && one[i - 1] === other[j - 2] && one[i - 2] === other[j - 1]) {
-        best = Math.min(best, at(i - 2, j - 2) + 1);
+        best = Math.min(best, (twoAbove[j - 2] as number) + 1);
       }
       row.push(best);
     }
-    rows.push(row);
+    twoAbove = above;
+    above = row;
   }
-  return rows[one.length]?.[other.length] ?? 0;
+  return above[other.length] as number;
+}
+
+/** Keys of table names, made once: only names of our own tables come here, never a caller's text. */
+const tableKeys = new Map<string, string>();
+function tableKey(name: string): string {
+  const known = tableKeys.get(name);
+  if (known !== undefined) return known;
+  const key = nameKey(name);
+  tableKeys.set(name, key);
+  return key;
 }
 
 /** The known names nearest to a text: those that share a word with it first, then by edit distance; at most five. */
 export function nearestNames(text: string, names: readonly string[]): string[] {
   const key = nameKey(text.slice(0, 60));
   const words = new Set(key.split(' '));
-  const scored = names.map((candidate) => {
-    const other = nameKey(candidate);
+  const scored = names.flatMap((candidate) => {
+    const other = tableKey(candidate);
     const shared = other.split(' ').some((word) => word.length > 2 && words.has(word));
-    return { candidate, score: editDistance(key, other) / Math.max(key.length, other.length, 1) - (shared ? 1 : 0) };
+    const longer = Math.max(key.length, other.length, 1);
+    // the lengths alone put it too far off: no need to count letters
+    if (!shared && Math.abs(key.length - other.length) / longer >= 0.5) return [];
+    return [{ candidate, score: editDistance(key, other) / longer - (shared ? 1 : 0) }];
   });
   return scored
     .filter(({ score }) => score < 0.5)

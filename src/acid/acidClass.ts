@@ -77,7 +77,7 @@ export function acidClass(input: AcidClassInput): AcidClass {
     regulation: { lowAcid: above && wet, limit: ruling.pH },
     basis: [basisOf(isAcid ? acid : lowAcid, 'limit between acid and low-acid'), basisOf(ruling, 'regulation')],
     cautions: [
-      ...(isAcid ? [] : [acidCaution('low-acid-botulism')]),
+      ...(isAcid ? [] : [acidCaution('low-acid-in-jars')]),
       acidCaution('ph-no-process'),
       ...(input.uncertainty === undefined ? [acidCaution('state-the-uncertainty')] : []),
       caution('follow-local-guidance'),

@@ -58,7 +58,7 @@ const refuse = (reason: string, instead: string): Refusal => ({
   reason,
   instead,
   basis: [],
-  cautions: [acidCaution('low-acid-botulism'), caution('tested-only'), caution('follow-local-guidance')],
+  cautions: [acidCaution('low-acid-in-jars'), caution('tested-only'), caution('follow-local-guidance')],
 });
 
 /**
@@ -114,7 +114,7 @@ export function acidForJars(input: AcidForJarsInput): AcidForJars | Refusal {
     basis: [basisOf(row, 'acid for each jar')],
     cautions: [
       acidCaution('acidify-every-jar'),
-      ...(found.name === 'crab' ? [acidCaution('low-acid-botulism')] : []),
+      ...(found.name === 'crab' ? [acidCaution('low-acid-in-jars')] : []),
       caution('tested-only'),
       caution('follow-local-guidance'),
     ],

@@ -133,7 +133,7 @@ export function phOf(input: PhOfInput): PhOf {
     ),
     cautions: [
       acidCaution('typical-ph-no-proof'),
-      ...(isAcid ? [] : [acidCaution('low-acid-botulism')]),
+      ...(isAcid ? [] : [acidCaution('low-acid-in-jars')]),
       ...(above ? [acidCaution('acidify-every-jar')] : crosses ? [acidCaution('both-sides-of-limit')] : []),
       ...(rows.some((row) => row.obtained === 'memory') ? [caution('from-memory')] : []),
       caution('follow-local-guidance'),

@@ -175,7 +175,7 @@ export function checkPickleLiquid(input: CheckPickleLiquidInput): PickleLiquidCh
       reason: `The vinegar is ${Number((acetic * 100).toPrecision(3))} % acetic acid. Tested pickles are made with ${LEAST_ACETIC * 100} %; weaker vinegar leaves the jars less acid than the recipe was tested at.`,
       instead: 'Use vinegar labelled 5 % (50 grain) or stronger; keep this one for salads.',
       basis,
-      cautions: [acidCaution('vinegar-below-five'), acidCaution('low-acid-botulism')],
+      cautions: [acidCaution('vinegar-below-five'), acidCaution('low-acid-in-jars')],
     };
   }
   const vinegarCups = valueIn(vinegar, 'cup');

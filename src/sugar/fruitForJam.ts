@@ -74,7 +74,7 @@ export function fruitForJam(input: FruitForJamInput): FruitForJam {
   const unit: Unit<'mass'> = isMass(wanted) ? wanted.unit : metric ? 'kg' : 'lb';
   const solids = given.fruitSolids + given.sugarToFruit;
   if (solids === 0) fail('CONTRADICTION', 'sugarToFruit', input.sugarToFruit, 'solids in the fruit, or some sugar');
-  const fruit = quantityIn((grams * given.finishSolids) / solids, 'g', unit);
+  const fruit = quantityIn<'mass'>((grams * given.finishSolids) / solids, 'g', unit);
   const { fruitSolids, sugarToFruit, finishSolids } = given;
   const { sugar, jam, waterRemoved, volume, basis, cautions } = jamBalance({
     fruit,

@@ -30,7 +30,15 @@ export {
 } from './legalJam';
 export type { PartsInput } from './parts';
 export { type PearsonSquare, type PearsonSquareInput, pearsonSquare } from './pearsonSquare';
-export { type PectinClass, type PectinClassInput, pectinClass } from './pectinClass';
+export {
+  type FruitComposition,
+  type PectinClass,
+  type PectinClassInput,
+  type PectinContent,
+  type PectinContentInput,
+  pectinClass,
+  pectinContent,
+} from './pectinClass';
 export {
   type PectinNeeded,
   type PectinNeededInput,

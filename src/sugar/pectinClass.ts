@@ -36,6 +36,16 @@ export function pectinRows(fruit: string): readonly ContentRow[] {
 }
 
 const schema = fields({ fruit: name('a fruit, with its kind or ripeness where it matters: "sour apple"') });
+/** Averages of the fresh edible part, g in 100 g; what the table has. */
+export interface FruitComposition {
+  /** As calcium pectate. */
+  readonly pectin?: number;
+  /** Citric, malic and tartaric acid together. */
+  readonly acid?: number;
+  readonly sugar?: number;
+  readonly dryMatter?: number;
+  readonly pH?: number;
+}
 export interface PectinClassInput {
   readonly fruit: string;
 }
@@ -46,14 +56,8 @@ export interface PectinClass {
   readonly needs: (typeof NEEDS)[1 | 2 | 3];
   /** Where the name covers kinds of different groups: the others. The group answered is then the one that needs most. */
   readonly others: readonly { readonly fruit: string; readonly group: 1 | 2 | 3 }[];
-  /** Average composition, g in 100 g; what the table has. */
-  readonly composition: {
-    readonly pectin?: number;
-    readonly acid?: number;
-    readonly sugar?: number;
-    readonly dryMatter?: number;
-    readonly pH?: number;
-  };
+  /** Average composition where it was analysed. */
+  readonly composition: FruitComposition;
   readonly basis: readonly Basis[];
   readonly cautions: readonly Caution[];
 }
@@ -97,8 +101,44 @@ export function pectinClass(input: PectinClassInput): PectinClass {
   };
 }
 
-function compositionOf(row: ContentRow): PectinClass['composition'] {
+function compositionOf(row: ContentRow): FruitComposition {
   const { pectin, acid, sugar, dryMatter, pH } = row;
   const known = Object.entries({ pectin, acid, sugar, dryMatter, pH }).filter(([, value]) => value !== null);
   return Object.fromEntries(known);
+}
+
+export interface PectinContentInput {
+  readonly fruit: string;
+}
+export interface PectinContent extends FruitComposition {
+  readonly fruit: string;
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+/**
+ * Average pectin, acid and sugar of a fresh fruit, g in 100 g of its edible part.
+ *
+ * Source: Belitz et al., Food Chemistry, Table 18.3 (pectin as calcium pectate; blank for citrus and pineapple);
+ * grapefruit pulp Baker 1997. Averages: pectin falls as fruit ripens.
+ *
+ * @param input - `fruit`: a name
+ * @throws StillroomError UNKNOWN_NAME
+ *
+ * @example
+ * ```ts
+ * import { pectinContent } from 'stillroom/sugar';
+ *
+ * pectinContent({ fruit: 'black currants' }).pectin; // => 1.7
+ * ```
+ */
+export function pectinContent(input: PectinContentInput): PectinContent {
+  const { fruit } = readInput(schema, input);
+  const row = pectinRows(fruit)[0] ?? lookUp(fruit, contents, 'fruit', 'fruit of the composition table');
+  return {
+    fruit: row.name,
+    ...compositionOf(row),
+    basis: [basisOf(row, `composition of ${row.name}`)],
+    cautions: [sugarCaution('overripe-sets-less')],
+  };
 }

@@ -131,14 +131,26 @@ function readPhrase(text: string): Reading | undefined {
 }
 
 /**
+ * Which of several foods of one name has the form: `dry beans` with tomato sauce. Not where one of them is never
+ * canned at all: `squash` in cubes could still be the summer squash that has no process.
+ */
+function tellApart(candidates: readonly KnownFood[], form: string): KnownFood | undefined {
+  if (candidates.some((food) => food.choices.length === 0)) return undefined;
+  const having = candidates.filter((food) => matchForm(food, form).length > 0);
+  return having.length === 1 ? having[0] : undefined;
+}
+
+/**
  * The food a text names, with the form where the text holds one.
  *
  * @throws StillroomError UNKNOWN_NAME offering the nearest names, or listing the foods it could be
  */
-export function readFood(text: string, path = 'food'): Reading {
+export function readFood(text: string, form?: string): Reading {
   const exact = findNamed(text, foods);
   const [first] = exact;
   if (first !== undefined && exact.length === 1) return { food: knowledgeOf(first) };
+  const byForm = form === undefined ? undefined : tellApart(exact.map(knowledgeOf), form);
+  if (byForm !== undefined) return { food: byForm };
   standAlone ??= foods.flatMap((entry) =>
     Object.entries(entry.alone ?? {}).flatMap(([form, names]) =>
       names.map((name) => ({ entry, form, key: nameKey(name) })),
@@ -148,7 +160,7 @@ export function readFood(text: string, path = 'food'): Reading {
   const alone = standAlone.find((candidate) => candidate.key === key);
   if (alone !== undefined) return { food: knowledgeOf(alone.entry), form: alone.form };
   const phrase = exact.length === 0 ? readPhrase(text) : undefined;
-  return phrase ?? { food: knowledgeOf(lookUp(text, foods, path, 'food')) };
+  return phrase ?? { food: knowledgeOf(lookUp(text, foods, 'food', 'food')) };
 }
 
 /** What was resolved of the form: the rows' food and form, or the text that no tested form goes by. */

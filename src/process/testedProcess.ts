@@ -381,7 +381,7 @@ function answer(
 export function testedProcess(input: TestedProcessInput): TestedProcess | Refusal {
   const asked = readInput(schema, wordsOf(input));
   const jar = readJar(asked.jar);
-  const reading = readFood(asked.food);
+  const reading = readFood(asked.food, asked.form);
   const { food } = reading;
   const text = asked.form ?? reading.form;
   const notCanned = refusedForm(food, text);

@@ -66,16 +66,22 @@ describe.each(series)('%s', (_, row) => {
   });
 });
 
-// What docs/heat.md prints: the temperatures at the top of each band, degF, to 0.1
-test.each([
-  ['dial-gauge 11/12/13/14', [239.3, 239.3, 239.5, 239.8]],
-  ['dial-gauge 6/7/8/9', [227.0, 227.1, 227.3, 227.7]],
-  ['weighted-gauge 10/15', [238.2, 240.3]],
-  ['weighted-gauge 5/10', [225.7, 228.2]],
-])('%s at its band tops', (name, tops) => {
-  const row = series.find(([key]) => key === name)?.[1] as Row;
-  const { bands } = gaugeBandPhysics({ bands: bandsOf(row) });
-  expect(bands.map((band) => Math.round(band.temperatureAtTop.value * 10) / 10)).toEqual(tops);
+const page = readFileSync(new URL('../../docs/heat.md', import.meta.url), 'utf8');
+const tenth = (value: number): string => (Math.round(value * 10) / 10).toFixed(1);
+const feet = (value: number): string => value.toLocaleString('en-US');
+
+test.each(series)('docs/heat.md prints the temperatures of %s', (_, row) => {
+  for (const band of gaugeBandPhysics({ bands: bandsOf(row) }).bands) {
+    const against = `+${tenth(band.againstBase.value)}`;
+    const cells = [
+      `${band.gauge.value} psi`,
+      `${feet(band.bottom.value)} to ${feet(band.top.value)} ft`,
+      tenth(band.temperatureAtBottom.value),
+      tenth(band.temperatureAtTop.value),
+      band.againstBase.value === 0 ? 'base' : against,
+    ];
+    expect(page).toContain(`| ${cells.join(' | ')} |`);
+  }
 });
 
 test('the dial tables for low-acid food keep within 0.8 degF of 240 degF at every band top', () => {
@@ -98,8 +104,13 @@ test('boiling-water minutes never fall from one band to the next while the boil 
     const minutes = row.minutes.filter((value) => value !== null);
     expect([...minutes].sort((a, b) => a - b)).toEqual(minutes);
   }
-  const boil = [0, 1000, 3000, 6000, 8000].map((value) => boilingTemperature({ elevation: { value, unit: 'ft' } }));
-  const drops = boil.map(({ temperature }) => (boil[0]?.temperature.value as number) - temperature.value);
-  // what docs/heat.md prints
-  expect(drops.map((drop) => Math.round(drop * 10) / 10)).toEqual([0, 1.8, 5.5, 11, 14.6]);
+});
+
+test('docs/heat.md prints the boiling points at the edges of the bands', () => {
+  const boilingAt = (value: number): number =>
+    boilingTemperature({ elevation: { value, unit: 'ft' } }).temperature.value;
+  for (const edge of [0, 1000, 3000, 6000, 8000, 10000]) {
+    const drop = boilingAt(0) - boilingAt(edge);
+    expect(page).toContain(`| ${feet(edge)} ft | ${tenth(boilingAt(edge))} | ${tenth(drop)} |`);
+  }
 });

@@ -127,7 +127,7 @@ const NORRISH_FLOOR = 0.8;
 /** Extra error per unit of activity below that floor: sucrose is 0.03 off at 0.55 against Starzak and Peacock. */
 const BELOW_FLOOR = 0.12;
 /** Raoult's law is published for activities above about this. */
-const RAOULT_FLOOR = 0.95;
+export const RAOULT_FLOOR = 0.95;
 /** Money and Born, Grover: textbook approximations. */
 const ROUGH_ERROR = 0.02;
 /** Extra error of an equation for 25 degC, per degC away from it: what Starzak and Peacock give for syrup. */

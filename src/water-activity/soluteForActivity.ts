@@ -1,0 +1,87 @@
+import type * as z from 'zod/mini';
+import { fail } from '../errors/StillroomError';
+import { fields, mass, name, optional, readInput } from '../quantity/fields';
+import { quantityIn, valueIn } from '../quantity/scale';
+import type { Quantity } from '../quantity/types';
+import type { Basis, Caution } from '../sources/basis';
+import { activityField, REFERENCE_TEMPERATURE, solutionTemperature } from './fields';
+import { WATER } from './models';
+import { norrishOf, pitzerOf, type Solute, solubilityOf, soluteNamed } from './solutes';
+import { RAOULT_FLOOR, solutionWaterActivity } from './solutionWaterActivity';
+
+const schema = fields({
+  water: mass(),
+  solute: name('the name of a solute'),
+  waterActivity: activityField(),
+  temperature: optional(solutionTemperature()),
+});
+export type SoluteForActivityInput = z.input<typeof schema>;
+export interface SoluteForActivity {
+  /** How much of it, in the unit of the water. */
+  readonly mass: Quantity<'mass'>;
+  /** Its share of the solution by mass, 0 to 1 (Brix/100 for sugar). */
+  readonly fraction: number;
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+/** Solute per water that is looked up to where no solubility is printed. */
+const MOST = 10;
+const HALVINGS = 50;
+
+/** The most of a solute to a gram of water that its equation can be asked about. */
+function mostPerWater({ name: own, ions, M_g_mol }: Solute, t: number): number {
+  const soluble = solubilityOf(own, t)?.fraction;
+  if (soluble !== undefined) return soluble / (1 - soluble);
+  const salt = pitzerOf(own);
+  if (salt !== undefined) return (salt.max_m * M_g_mol) / 1000;
+  if (own === 'glycerol' || norrishOf(own) !== undefined) return MOST;
+  // the ideal law, to a hair short of its floor
+  const molality = (1 / RAOULT_FLOOR - 1) / (WATER * ions);
+  return ((molality * M_g_mol) / 1000) * (1 - 1e-9);
+}
+
+/**
+ * How much sugar or salt water needs to come down to a water activity: the way back from `solutionWaterActivity`.
+ *
+ * @param input - `water`: its mass; `solute`; `waterActivity`: the one wanted, 0 to 1, exclusive; `temperature`: 0 to
+ * 100 degC, 25 degC when left out
+ * @throws StillroomError OUT_OF_RANGE where even the saturated solution, or the strongest its equation knows, is wetter
+ *
+ * @example
+ * ```ts
+ * import { soluteForActivity } from 'stillroom/water-activity';
+ *
+ * soluteForActivity({ water: '1 kg', solute: 'sugar', waterActivity: 0.9 }).mass.value; // ≈ 1.44
+ * soluteForActivity({ water: '1 kg', solute: 'salt', waterActivity: 0.7 }); // throws StillroomError OUT_OF_RANGE
+ * ```
+ */
+export function soluteForActivity(input: SoluteForActivityInput): SoluteForActivity {
+  const { water, solute: asked, waterActivity, temperature } = readInput(schema, input);
+  const t = temperature === undefined ? REFERENCE_TEMPERATURE : valueIn(temperature, 'degC');
+  const solute = soluteNamed(asked, 'solute');
+  const at = (perWater: number) =>
+    solutionWaterActivity({
+      water: { value: 1000, unit: 'g' },
+      solutes: [{ solute: solute.name, mass: { value: 1000 * perWater, unit: 'g' } }],
+      temperature: { value: t, unit: 'degC' },
+    });
+  let high = mostPerWater(solute, t);
+  const driest = at(high).waterActivity;
+  if (driest > waterActivity) {
+    fail('OUT_OF_RANGE', 'waterActivity', waterActivity, `at least ${driest.toFixed(3)}, the least for ${solute.name}`);
+  }
+  let low = 0;
+  for (let i = 0; i < HALVINGS; i++) {
+    const middle = (low + high) / 2;
+    if (at(middle).waterActivity > waterActivity) low = middle;
+    else high = middle;
+  }
+  const { basis, cautions } = at(high);
+  return {
+    mass: quantityIn(high * valueIn(water, 'g'), 'g', water.unit),
+    fraction: high / (1 + high),
+    basis,
+    cautions,
+  };
+}

@@ -99,11 +99,25 @@ const MEANING: Readonly<Record<HeadspaceCheck['verdict'], string>> = {
     'The process may not drive all the air out: the food can darken and spoil and the seal be weak. Add food or liquid before processing.',
 };
 
-/** The rows of the class that goes by this name; where copies differ all are held to. */
-function publishedFor(product: string): { least: number; most: number; basis: Basis[] } {
-  const [byLastWord] = findNamed(/\S+$/.exec(product)?.[0] ?? '', LAST_WORDS);
+/** How a food is cut, which leaves its headspace alone: `peach halves`, `sliced carrots`. */
+const CUT =
+  /\b(?:half|halves|halved|slices?|sliced|pieces?|chunks?|cubes?|cubed|diced|spears?|whole|hot pack|raw pack)\b/gi;
+const CUT_CLASSES: ReadonlySet<string> = new Set(['fruit', 'tomato', 'vegetable']);
+
+/** The class that a product's name belongs to. */
+function classOf(product: string): string {
   const [exact] = findNamed(product, CLASSES);
-  const { name: productClass } = exact ?? byLastWord ?? lookUp(product, CLASSES, 'product', CLASS_NAMES);
+  if (exact !== undefined) return exact.name;
+  const [byLastWord] = findNamed(/\S+$/.exec(product)?.[0] ?? '', LAST_WORDS);
+  if (byLastWord !== undefined) return byLastWord.name;
+  const [uncut] = findNamed(product.replace(CUT, ' '), CLASSES);
+  if (uncut !== undefined && CUT_CLASSES.has(uncut.name)) return uncut.name;
+  return lookUp(product, CLASSES, 'product', CLASS_NAMES).name;
+}
+
+/** The published headspace of a class; where several copies print it, what all of them allow. */
+function publishedFor(product: string): { least: number; most: number; basis: Basis[] } {
+  const productClass = classOf(product);
   const rows = headspaceRows.filter((row) => row.productClass === productClass);
   return {
     least: Math.max(...rows.map(({ least_in }) => least_in)),

@@ -150,7 +150,7 @@ export function checkSeal(input: CheckSealInput): SealCheck {
     basis: joinBasis(
       signs.map(({ basis }) => basis),
       [basisOf(cooled, 'cooling before the tests'), basisOf(again, 'time to process again')],
-      rules.map((row) => basisOf(row, row.text)),
+      rules.map((row) => basisOf(row, `what to do: ${row.rule}`)),
       tooLate ? [{ what: 'throwing out what stood unsealed for longer', kind: 'common-practice' }] : [],
     ),
     cautions: [

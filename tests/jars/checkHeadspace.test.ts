@@ -12,6 +12,8 @@ describe('checkHeadspace', () => {
     ['purees', 0.25],
     ['applesauce', 0.5],
     ['peaches', 0.5],
+    ['peach halves', 0.5],
+    ['Sliced carrots', 1],
     ['tomatoes', 0.5],
     ['green tomato relish', 0.5],
     ['sauerkraut', 0.5],
@@ -90,6 +92,8 @@ describe('checkHeadspace', () => {
     [{ product: 'lima beans', measured: '1 in' }, 'UNKNOWN_NAME', 'product'],
     [{ product: 'tomato sauce', measured: '1/4 in' }, 'UNKNOWN_NAME', 'product'],
     [{ product: 'peanut butter', measured: '1/4 in' }, 'UNKNOWN_NAME', 'product'],
+    // only whole grapes are printed
+    [{ product: 'grape halves', measured: '1 in' }, 'UNKNOWN_NAME', 'product'],
     [{ product: '', measured: '1 in' }, 'UNKNOWN_NAME', 'product'],
     [{ measured: '1 in' }, 'MISSING', 'product'],
     [{ product: 'jam' }, 'MISSING', 'measured'],

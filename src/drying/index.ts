@@ -1,8 +1,17 @@
 /**
- * Drying and freeze-drying: moisture bases, the weight to stop at, guides, leather, powder, forecasts, storage.
+ * Drying and freeze-drying: moisture bases, the weight to stop at, printed guides, tray loads, leather, powder, finish
+ * forecasts, freeze-dry loads and times, conditioning, storage, oxygen absorbers, rehydration.
  * @module
  */
 export { type DriedMass, type DriedMassInput, driedMass } from './driedMass';
+export {
+  type DryerEnergy,
+  type DryerEnergyInput,
+  type DryingRateTime,
+  type DryingRateTimeInput,
+  dryerEnergy,
+  dryingRateTime,
+} from './dryerEnergy';
 export {
   type DryingGuide,
   type DryingGuideInput,
@@ -18,7 +27,32 @@ export {
   type KnownFinish,
   type UnknownFinish,
 } from './finishForecast';
+export {
+  type Conditioning,
+  type ConditioningInput,
+  conditioning,
+  type Pasteurizing,
+  type PasteurizingInput,
+  type PasteurizingTreatment,
+  pasteurizing,
+} from './finishing';
 export { type FreezeDryLoad, type FreezeDryLoadInput, freezeDryLoad } from './freezeDryLoad';
+export {
+  type DrynessByWeight,
+  type DrynessByWeightInput,
+  drynessByWeight,
+  type FreezeDryTime,
+  type FreezeDryTimeInput,
+  freezeDryTime,
+} from './freezeDryTime';
+export {
+  type FreezeDryCollapse,
+  type FreezeDryCollapseInput,
+  freezeDryCollapse,
+  type GlassTransition,
+  type GlassTransitionInput,
+  glassTransition,
+} from './glassTransition';
 export {
   type FrostPoint,
   type FrostPointInput,
@@ -30,8 +64,17 @@ export {
   type SublimationHeatInput,
   sublimationHeat,
 } from './ice';
+export { type Jerky, type JerkyInput, type JerkySteps, jerky } from './jerky';
 export { type Leather, type LeatherInput, leather } from './leather';
 export { type DryBasisInput, dryBasis, type MoistureAnswer, type WetBasisInput, wetBasis } from './moistureBasis';
+export {
+  type MoistureNow,
+  type MoistureNowInput,
+  moistureNow,
+  type StartMoisture,
+  type StartMoistureInput,
+  startMoisture,
+} from './moistureNow';
 export type { MoistureRangeInput } from './moistureRange';
 export {
   type OxygenAbsorbers,
@@ -40,6 +83,8 @@ export {
   oxygenAbsorbers,
 } from './oxygenAbsorbers';
 export { type Powder, type PowderInput, powder } from './powder';
+export { type PretreatmentDip, type PretreatmentDipInput, pretreatmentDip } from './pretreatmentDip';
+export { type Rehydrate, type RehydrateInput, rehydrate } from './rehydrate';
 export { type StopWeight, type StopWeightInput, stopWeight } from './stopWeight';
 export {
   type DriedStorage,

@@ -10,18 +10,26 @@ export interface DriedFood extends Named {
 /** A table row about one food, by its name in the register. */
 export interface FoodRow extends Sourced {
   readonly food: string;
+  /** As the table prints it; it is found by this too, unless the line is for several foods. */
+  readonly printed?: string;
 }
 
 const WHAT = 'food of the drying tables ("fruit" or "vegetable" for the general figures)';
 const foods = register as readonly DriedFood[];
 const inTable = new WeakMap<readonly FoodRow[], readonly DriedFood[]>();
 
-/** The foods that a table has rows for. */
+/** The foods that a table has rows for, found also by the names it prints. */
 export function foodsIn(rows: readonly FoodRow[]): readonly DriedFood[] {
   const known = inTable.get(rows);
   if (known !== undefined) return known;
-  const names = new Set(rows.map(({ food }) => food));
-  const found = foods.filter(({ name }) => names.has(name));
+  const printedFor = (food: string): string[] =>
+    rows
+      .filter((row) => row.food === food)
+      .map(({ printed = food }) => printed)
+      .filter((printed) => rows.every((row) => row.printed !== printed || row.food === food));
+  const found = foods
+    .filter(({ name }) => rows.some((row) => row.food === name))
+    .map((food) => ({ ...food, synonyms: [...(food.synonyms ?? []), ...printedFor(food.name)] }));
   inTable.set(rows, found);
   return found;
 }

@@ -228,22 +228,40 @@ function alone(part: Dissolved, t: number, supersaturated: boolean): Result {
   return { ...result, error: result.error + away.error, cautions: [...(result.cautions ?? []), ...away.cautions] };
 }
 
+/** Sugars of one size and near-equal constants: they count as one solute, as invert sugar always has. */
+const HEXOSES = new Set(['glucose', 'fructose', 'galactose']);
+
+/** What Ross multiplies: the hexoses together, every other solute alone, each in all the water. */
+function factors(parts: readonly Dissolved[], t: number, supersaturated: boolean): Result[] {
+  const hexoses = parts.filter(({ solute }) => HEXOSES.has(solute.name));
+  if (hexoses.length < 2) return parts.map((part) => alone(part, t, supersaturated));
+  const together = norrishMixed(hexoses, 'norrish');
+  const away = awayFrom25(t);
+  return [
+    { ...together, error: together.error + away.error, cautions: [...(together.cautions ?? []), ...away.cautions] },
+    ...parts.filter((part) => !hexoses.includes(part)).map((part) => alone(part, t, supersaturated)),
+  ];
+}
+
 /** Ross: the product of the activities of each solute alone in all the water. */
-function ross(parts: readonly Dissolved[], t: number, supersaturated: boolean): Result & { each: readonly Result[] } {
-  const each = parts.map((part) => alone(part, t, supersaturated));
+function ross(parts: readonly Dissolved[], t: number, supersaturated: boolean): Result {
+  const each = factors(
+    parts.filter(({ molality }, i) => molality > 0 || i === 0),
+    t,
+    supersaturated,
+  );
   const aw = each.reduce((product, result) => product * result.aw, 1);
-  const salty = parts.some(({ solute, molality }) => solute.ions > 1 && molality > 0);
-  const mixed = parts.filter(({ molality }) => molality > 0).length > 1;
+  const mixed = each.length > 1;
+  const salty = mixed && parts.some(({ solute, molality }) => solute.ions > 1 && molality > 0);
   const own = each.reduce((sum, { error }) => sum + error, 0);
   const [first] = each;
   return {
-    ...(each.length === 1 && first?.model !== undefined ? { model: first.model } : {}),
+    ...(!mixed && first?.model !== undefined ? { model: first.model } : {}),
     aw,
-    each,
     error: own + (mixed ? aw * (salty ? MIXTURE_ERROR.salty : MIXTURE_ERROR.plain) : 0),
     basis: joinBasis(mixed ? [equationBasis('ross')] : [], ...each.map(({ basis }) => basis)),
     cautions: joinCautions(
-      mixed && salty ? [activityCaution('salty-mixture')] : [],
+      salty ? [activityCaution('salty-mixture')] : [],
       ...each.map(({ cautions }) => cautions ?? []),
     ),
   };
@@ -269,6 +287,7 @@ function norrishMixed(parts: readonly Dissolved[], form: 'norrish' | 'norrish ro
   const aw = mixture.every(({ molality }) => molality === 0) ? 1 : rule(mixture);
   const outside = belowFloor(aw);
   return {
+    model: 'norrish',
     aw,
     error: SUGAR_ERROR + (parts.length > 1 ? aw * MIXTURE_ERROR.plain : 0) + outside.error,
     basis: [equationBasis(id), ...rows.map((row) => basisOf(row, `constant of ${row.solute}`))],
@@ -432,7 +451,8 @@ const toGiven = (text: string, m: Quantity<'mass'>, path: string): Given => ({ t
  *
  * Left to itself it takes for each solute, as if alone in all the water, Norrish `aw = Xw exp(-K Xs^2)` for
  * sugars, polyols and acids, Pitzer for salts, a local-composition equation for glycerol and the ideal law for
- * ethanol, acetic acid and calcium chloride, and multiplies (Ross). Compared with the published figures in the
+ * ethanol, acetic acid and calcium chloride, and multiplies (Ross); glucose, fructose and galactose count as one
+ * solute. Compared with the published figures in the
  * tests: sucrose within 0.005 to 60 % and 0.01 to saturation, salt within 0.002 to 6 mol/kg, glucose, fructose
  * and glycerol within 0.01. `range` is the stated error, wider for mixtures, below 0.8 and away from 25 degC.
  *
@@ -471,11 +491,11 @@ export function solutionWaterActivity(input: SolutionWaterActivityInput): Soluti
   const parts = dissolve(given, grams);
   const crystals = checkSolubility(parts, t, supersaturated);
   if (model === 'ross') {
-    const { each, ...result } = ross(parts, t, supersaturated);
-    const list = parts.map(({ solute, molality }, i) => ({
-      solute: solute.name,
-      molality,
-      waterActivity: each[i]?.aw ?? 1,
+    const result = ross(parts, t, supersaturated);
+    const list = parts.map((part) => ({
+      solute: part.solute.name,
+      molality: part.molality,
+      waterActivity: alone(part, t, supersaturated).aw,
     }));
     return answer(result, result.model ?? model, list, crystals);
   }

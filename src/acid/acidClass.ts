@@ -3,7 +3,7 @@ import { fields, flag, number, optional, readInput } from '../quantity/fields';
 import { caution } from '../sources/cautions';
 import type { Basis, Caution } from '../sources/index';
 import { basisOf } from '../sources/table';
-import { acidCaution, LIMITS, limitRow } from './tables';
+import { acidCaution, limitRow, printed } from './tables';
 
 const schema = fields({
   pH: number('a pH from 0 to 14', { min: 0, max: 14 }),
@@ -60,21 +60,20 @@ export function acidClass(input: AcidClassInput): AcidClass {
   const { pH, uncertainty = 0, waterActivity = 1, tomato = false } = readInput(schema, input);
   const lowAcid = limitRow('low-acid food (home');
   const acid = limitRow('acid food (home');
-  const limit = acid.pH ?? 0;
+  const limit = printed(acid, 'pH');
   const isAcid = pH + uncertainty <= limit + NOISE;
-  const ruling = LIMITS.find((row) =>
-    row.limit.startsWith(tomato ? 'tomatoes and tomato products' : 'low-acid food: finished'),
-  );
-  if (ruling?.pH === undefined) throw new Error('no regulation limit');
-  const wet = waterActivity > (limitRow('low-acid food: finished').waterActivityAbove ?? 0);
-  const above = tomato ? pH >= ruling.pH - NOISE : pH > ruling.pH + NOISE;
+  const finished = limitRow('low-acid food: finished');
+  const ruling = tomato ? limitRow('tomatoes and tomato products') : finished;
+  const rulingLimit = printed(ruling, 'pH');
+  const wet = waterActivity > printed(finished, 'waterActivityAbove');
+  const above = tomato ? pH >= rulingLimit - NOISE : pH > rulingLimit + NOISE;
   return {
     class: isAcid ? 'acid' : 'low-acid',
     limit,
     margin: limit - pH,
     undecided: pH <= limit + NOISE ? !isAcid : pH - uncertainty <= limit + NOISE,
-    canner: (isAcid ? acid.process : lowAcid.process) ?? '',
-    regulation: { lowAcid: above && wet, limit: ruling.pH },
+    canner: printed(isAcid ? acid : lowAcid, 'process'),
+    regulation: { lowAcid: above && wet, limit: rulingLimit },
     basis: [basisOf(isAcid ? acid : lowAcid, 'limit between acid and low-acid'), basisOf(ruling, 'regulation')],
     cautions: [
       ...(isAcid ? [] : [acidCaution('low-acid-in-jars')]),

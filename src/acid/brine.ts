@@ -153,8 +153,7 @@ export interface BrineStrength {
 export function brineStrength(input: BrineStrengthInput): BrineStrength {
   const { salt, water, produce } = readInput(strengthSchema, input);
   if (water === undefined && produce === undefined) fail('MISSING', 'water', undefined, 'water, or produce, or both');
-  const measured = isMass(salt) ? undefined : fineSaltGrams(salt);
-  const grams = isMass(salt) ? valueIn(salt, 'g') : (measured?.grams ?? 0);
+  const { grams, row } = isMass(salt) ? { grams: valueIn(salt, 'g'), row: undefined } : fineSaltGrams(salt);
   const waterWeight = water === undefined ? undefined : waterGrams(water);
   refuseUndissolved(grams, waterWeight, 'salt', input.salt);
   return {
@@ -162,9 +161,9 @@ export function brineStrength(input: BrineStrengthInput): BrineStrength {
     saltMass: isMass(salt) ? salt : { value: grams, unit: 'g' },
     basis: [
       EQUATION,
-      ...(measured === undefined ? [] : [basisOf(measured.row, 'weight of a spoon of fine canning salt')]),
+      ...(row === undefined ? [] : [basisOf(row, 'weight of a spoon of fine canning salt')]),
       ...(water === undefined || isMass(water) ? [] : [WATER_WEIGHT]),
     ],
-    cautions: measured === undefined ? [] : [acidCaution('weigh-the-salt')],
+    cautions: row === undefined ? [] : [acidCaution('weigh-the-salt')],
   };
 }

@@ -1,13 +1,21 @@
 import type * as z from 'zod/mini';
 import { findNamed, type Named } from '../common/names';
 import { fields, mass, name, readInput, temperature } from '../quantity/fields';
-import { quantityIn, valueIn } from '../quantity/scale';
+import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { caution } from '../sources/cautions';
 import type { Basis, Caution, Refusal } from '../sources/index';
 import { basisOf } from '../sources/table';
 import { fineSaltGrams } from './saltMeasure';
-import { acidCaution, FERMENT_SALT, FERMENT_TIME, type FermentSaltRow, type FermentTimeRow } from './tables';
+import {
+  acidCaution,
+  FERMENT_SALT,
+  FERMENT_TIME,
+  type FermentSaltRow,
+  type FermentTimeRow,
+  printed,
+  rowWhere,
+} from './tables';
 import { GRAMS_PER_ML, WATER_WEIGHT } from './water';
 
 const FERMENTS: readonly Named[] = [
@@ -20,9 +28,8 @@ const FERMENTS: readonly Named[] = [
 
 /** The row with this food and use. */
 function saltRow(food: string, use: string, has: keyof FermentSaltRow): FermentSaltRow {
-  const row = FERMENT_SALT.find((entry) => entry.food === food && entry.use === use && entry[has] !== undefined);
-  if (row === undefined) throw new Error(`no ferment salt for ${food}, ${use}`);
-  return row;
+  const wanted = (row: FermentSaltRow) => row.food === food && row.use === use && row[has] !== undefined;
+  return rowWhere(FERMENT_SALT, wanted, `ferment salt for ${food}, ${use}`);
 }
 
 /** No salt or time is printed for other ferments here, and none is made up. */
@@ -87,18 +94,20 @@ export function fermentSalt(input: FermentSaltInput): FermentSalt | Refusal {
   const [found] = findNamed(asked, FERMENTS);
   if (found === undefined) return refusal(asked);
   const pounds = valueIn(produce, 'lb');
-  const top = FERMENT_SALT.find(
+  const top = rowWhere(
+    FERMENT_SALT,
     (row) => row.saltTbspPerQuartWater !== undefined && (row.food === found.name || row.food === 'any crock'),
+    'brine to top up',
   );
   const topUp = {
-    salt: { value: top?.saltTbspPerQuartWater ?? 0, unit: 'tbsp' as const },
+    salt: { value: printed(top, 'saltTbspPerQuartWater'), unit: 'tbsp' as const },
     water: { value: 1, unit: 'quart' as const },
   };
-  const topBasis = top === undefined ? [] : [basisOf(top, 'brine to top up')];
+  const topBasis = basisOf(top, 'brine to top up');
   if (found.name === 'sauerkraut') {
     const row = saltRow('sauerkraut', 'dry salt', 'saltTbsp');
     const standard = saltRow('sauerkraut', 'share of the cabbage', 'lacticPercentAtLeast');
-    const salt = { value: ((row.saltTbsp ?? 0) * pounds) / (row.produceLb ?? 1), unit: 'tbsp' as const };
+    const salt = { value: (printed(row, 'saltTbsp') * pounds) / printed(row, 'produceLb'), unit: 'tbsp' as const };
     const weighed = fineSaltGrams(salt);
     return {
       food: found.name,
@@ -106,21 +115,21 @@ export function fermentSalt(input: FermentSaltInput): FermentSalt | Refusal {
       saltMass: { value: weighed.grams, unit: 'g' },
       ratio: weighed.grams / valueIn(produce, 'g'),
       ratioOf: 'produce',
-      standard: { low: (standard.percentLow ?? 0) / 100, high: (standard.percentHigh ?? 0) / 100 },
+      standard: { low: printed(standard, 'percentLow') / 100, high: printed(standard, 'percentHigh') / 100 },
       topUp,
       basis: [
         basisOf(row, 'salt for the cabbage'),
         basisOf(weighed.row, 'weight of the salt'),
         basisOf(standard, 'share of salt in the standard'),
-        ...topBasis,
+        topBasis,
       ],
       cautions: fermentCautions(),
     };
   }
   const row = saltRow('dill pickles', 'brine', 'saltCups');
-  const batches = pounds / (row.produceLb ?? 1);
-  const salt = { value: (row.saltCups ?? 0) * batches, unit: 'cup' as const };
-  const water = { value: (row.waterCups ?? 0) * batches, unit: 'cup' as const };
+  const batches = pounds / printed(row, 'produceLb');
+  const salt = { value: printed(row, 'saltCups') * batches, unit: 'cup' as const };
+  const water = { value: printed(row, 'waterCups') * batches, unit: 'cup' as const };
   const weighed = fineSaltGrams(salt);
   return {
     food: found.name,
@@ -129,13 +138,13 @@ export function fermentSalt(input: FermentSaltInput): FermentSalt | Refusal {
     ratio: weighed.grams / (valueIn(water, 'mL') * GRAMS_PER_ML),
     ratioOf: 'water',
     water,
-    vinegar: { value: (row.vinegarCups ?? 0) * batches, unit: 'cup' },
+    vinegar: { value: printed(row, 'vinegarCups') * batches, unit: 'cup' },
     topUp,
     basis: [
       basisOf(row, 'brine for the cucumbers'),
       basisOf(weighed.row, 'weight of the salt'),
       WATER_WEIGHT,
-      ...topBasis,
+      topBasis,
     ],
     cautions: fermentCautions(),
   };
@@ -166,11 +175,13 @@ export interface FermentTime {
 }
 
 const crockInches = (what: string) => {
-  const row = FERMENT_TIME.find((entry) => entry.what === what);
-  if (row === undefined) throw new Error(`no ${what}`);
+  const row = rowWhere(FERMENT_TIME, (entry) => entry.what === what, what);
   return {
     row,
-    inches: { low: quantityIn(row.inchesLow ?? 0, 'in', 'in'), high: quantityIn(row.inchesHigh ?? 0, 'in', 'in') },
+    inches: {
+      low: { value: printed(row, 'inchesLow'), unit: 'in' as const },
+      high: { value: printed(row, 'inchesHigh'), unit: 'in' as const },
+    },
   };
 };
 
@@ -198,31 +209,36 @@ export function fermentTime(input: FermentTimeInput): FermentTime | Refusal {
   const [found] = findNamed(asked, FERMENTS);
   if (found === undefined) return refusal(asked);
   const rows = FERMENT_TIME.filter((row) => row.food === found.name);
-  const bands = rows.filter((row) => row.what === 'time').sort((a, b) => (a.degFLow ?? 0) - (b.degFLow ?? 0));
+  const bands = rows.filter((row) => row.what === 'time');
   const cold = rows.find((row) => row.what === 'too cold below');
-  const warm = rows.find((row) => row.what === 'too warm above');
+  const warm = rowWhere(rows, (row) => row.what === 'too warm above', 'line above which it is too warm');
   const degF = Number(valueIn(crock, 'degF').toFixed(6)); // the last digits of a conversion from degC
   const fit = fitOf(degF, bands, cold, warm);
   const headroom = crockInches('headroom above the food');
   const over = crockInches('brine over the food');
   const refrigerated = rows.find((row) => row.monthsLow !== undefined);
   const served = fit.rows;
-  const low = Math.min(...served.map((row) => row.weeksLow ?? 0));
-  const high = Math.max(...served.map((row) => row.weeksHigh ?? 0));
+  const week = (value: number) => ({ value, unit: 'week' as const });
   return {
     food: found.name,
     fit: fit.fit,
     ...(served.length === 0
       ? {}
-      : { time: { low: { value: low, unit: 'week' }, high: { value: high, unit: 'week' } } }),
+      : {
+          time: {
+            low: week(Math.min(...served.map((row) => printed(row, 'weeksLow')))),
+            high: week(Math.max(...served.map((row) => printed(row, 'weeksHigh')))),
+          },
+        }),
     note: fit.note,
     crock: { headroom: headroom.inches, brineOver: over.inches },
     ...(refrigerated === undefined
       ? {}
-      : { refrigeratedMonths: { low: refrigerated.monthsLow ?? 0, high: refrigerated.monthsHigh ?? 0 } }),
+      : { refrigeratedMonths: { low: printed(refrigerated, 'monthsLow'), high: printed(refrigerated, 'monthsHigh') } }),
     basis: [
       ...(served.length === 0 ? bands : served).map((row) => basisOf(row, 'weeks at a temperature')),
-      ...[cold, warm].flatMap((row) => (row === undefined ? [] : [basisOf(row, row.what)])),
+      ...(cold === undefined ? [] : [basisOf(cold, cold.what)]),
+      basisOf(warm, warm.what),
       basisOf(headroom.row, 'room above the food'),
       basisOf(over.row, 'brine over the food'),
       ...(refrigerated === undefined ? [] : [basisOf(refrigerated, 'months in the refrigerator')]),
@@ -236,22 +252,23 @@ function fitOf(
   degF: number,
   bands: readonly FermentTimeRow[],
   cold: FermentTimeRow | undefined,
-  warm: FermentTimeRow | undefined,
+  warm: FermentTimeRow,
 ): { fit: FermentTime['fit']; rows: readonly FermentTimeRow[]; note: string } {
-  const lowest = Math.min(...bands.map((row) => row.degFLow ?? 0));
-  const inside = bands.filter((row) => degF >= (row.degFLow ?? 0) && degF <= (row.degFHigh ?? 0));
+  const lowest = Math.min(...bands.map((row) => printed(row, 'degFLow')));
+  const inside = bands.filter((row) => degF >= printed(row, 'degFLow') && degF <= printed(row, 'degFHigh'));
   if (inside.length > 0) return { fit: 'good', rows: inside, note: 'A printed band of temperature.' };
   if (degF < lowest) {
     return {
       fit: 'too cold',
       rows: [],
-      note: cold?.outcome === undefined ? 'Colder than any printed band.' : `It ${cold.outcome} at this temperature.`,
+      note:
+        cold === undefined ? 'Colder than any printed band.' : `It ${printed(cold, 'outcome')} at this temperature.`,
     };
   }
-  if (warm?.degF !== undefined && degF > warm.degF) {
-    return { fit: 'too warm', rows: [], note: `It ${warm.outcome ?? 'may spoil'} at this temperature.` };
+  if (degF > printed(warm, 'degF')) {
+    return { fit: 'too warm', rows: [], note: `It ${printed(warm, 'outcome')} at this temperature.` };
   }
-  const above = bands.filter((row) => (row.degFLow ?? 0) > degF);
+  const above = bands.filter((row) => printed(row, 'degFLow') > degF);
   return above.length > 0
     ? { fit: 'between', rows: bands, note: 'Between two printed bands: somewhere from the one to the other.' }
     : { fit: 'between', rows: [], note: 'Warmer than the printed bands; no time is printed.' };

@@ -5,7 +5,7 @@ import type { Quantity } from '../quantity/types';
 import { caution } from '../sources/cautions';
 import type { Basis, Caution, Refusal } from '../sources/index';
 import { basisOf } from '../sources/table';
-import { acidCaution, pickleRule } from './tables';
+import { acidCaution, pickleRule, printed } from './tables';
 
 const schema = fields({
   recipe: optional(name('the pickle recipe')),
@@ -65,10 +65,10 @@ export function pasteurizePickles(input: PasteurizePicklesInput = {}): Pasteuriz
   const start = pickleRule('pasteurization-start');
   const over = pickleRule('pasteurization-water-over-jars');
   const highest = pickleRule('pasteurization-highest');
-  const [startLow, startHigh] = start.range ?? [0, 0];
-  const minutes = hold.value ?? 0;
-  const low = hold.lowest ?? 0;
-  const high = highest.value ?? 0;
+  const [startLow, startHigh] = printed(start, 'range');
+  const minutes = printed(hold, 'value');
+  const low = printed(hold, 'lowest');
+  const high = printed(highest, 'value');
   const NOISE = 1e-9;
   const met =
     coldest !== undefined &&
@@ -79,7 +79,7 @@ export function pasteurizePickles(input: PasteurizePicklesInput = {}): Pasteuriz
   const verdict = met ? (hot ? 'met, but hot enough to soften' : 'met') : 'not met';
   return {
     start: { low: { value: startLow, unit: 'degF' }, high: { value: startHigh, unit: 'degF' } },
-    waterOverJars: { value: over.value ?? 0, unit: 'in' },
+    waterOverJars: { value: printed(over, 'value'), unit: 'in' },
     hold: { low: { value: low, unit: 'degF' }, high: { value: high, unit: 'degF' } },
     time: { value: minutes, unit: 'min' },
     ...(coldest === undefined || held === undefined ? {} : { verdict }),

@@ -5,7 +5,7 @@ import { joinBasis } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import type { Basis, Caution } from '../sources/index';
 import { basisOf } from '../sources/table';
-import { acidCaution, FOOD_PH, type FoodPhRow, limitRow, RECALLED_PH } from './tables';
+import { acidCaution, FOOD_PH, type FoodPhRow, limitRow, printed, RECALLED_PH } from './tables';
 
 const schema = fields({ food: name('a food, such as "peach"') });
 export type PhOfInput = z.input<typeof schema>;
@@ -76,7 +76,7 @@ function rowsOf(food: string): readonly FoodPhRow[] {
 
 /** Foods that the guides name as lying above the limit at times, whatever the lists say. */
 const namedAbove = (food: string): boolean =>
-  (limitRow('foods named as slightly above').foods ?? []).some((named) =>
+  printed(limitRow('foods named as slightly above'), 'foods').some((named) =>
     nameKey(named.replace('some ', ''))
       .split(' ')
       .every((word) => nameKey(food).split(' ').includes(word)),
@@ -105,7 +105,7 @@ export function phOf(input: PhOfInput): PhOf {
   const food = lookUp(asked, FOODS, 'food', 'food with a listed pH').name;
   const rows = rowsOf(food);
   const limit = limitRow('acid food (home');
-  const acidUpTo = limit.pH ?? 0;
+  const acidUpTo = printed(limit, 'pH');
   const published = rows.filter((row) => row.obtained !== 'memory');
   const served = published.length > 0 ? published : rows;
   const low = Math.min(...served.map((row) => row.pHLow));

@@ -6,7 +6,7 @@ import type { Quantity } from '../quantity/types';
 import { caution } from '../sources/cautions';
 import type { Basis, Caution } from '../sources/index';
 import { basisOf } from '../sources/table';
-import { acidCaution, SALT_MEASURES, type SaltMeasureRow } from './tables';
+import { acidCaution, rowWhere, SALT_MEASURES, type SaltMeasureRow } from './tables';
 
 const schema = fields({
   salt: massOrVolume(),
@@ -40,14 +40,13 @@ const CRYSTALS: readonly Named[] = [...new Set(SALT_MEASURES.map(({ crystal }) =
   synonyms: SYNONYMS[crystal] ?? [],
 }));
 
-/** The row of the asker's own measure where it is printed, otherwise of the largest that is not larger. */
+/** The row of the asker's own measure where it is printed, otherwise that of the tablespoon. */
 function rowFor(crystal: string, measured: Quantity<'mass'> | Quantity<'volume'>): SaltMeasureRow {
   const rows = SALT_MEASURES.filter((row) => row.crystal === crystal);
-  const same = rows.find((row) => row.measure === measured.unit);
-  const tbsp = rows.find((row) => row.measure === 'tbsp');
-  const row = same ?? tbsp;
-  if (row === undefined) throw new Error(`no weight for ${crystal}`);
-  return row;
+  return (
+    rows.find((row) => row.measure === measured.unit) ??
+    rowWhere(rows, ({ measure }) => measure === 'tbsp', `weight of ${crystal}`)
+  );
 }
 
 /** Grams of a measure of fine canning or table salt, with the row it rests on. */

@@ -92,27 +92,31 @@ export const FERMENT_SALT = asTable<FermentSaltRow>(fermentSaltTable).rows;
 export const FERMENT_TIME = asTable<FermentTimeRow>(fermentTimeTable).rows;
 export const SALT_MEASURES = asTable<SaltMeasureRow>(saltMeasureTable).rows;
 
-/** The rule of this fixed name; names come from our own code, so a missing one is met by every test. */
-export function pickleRule(id: string): PickleRuleRow {
-  const found = PICKLE_RULES.find((row) => row.rule === id);
-  if (found === undefined) throw new Error(`no pickle rule ${id}`);
+/** The first row that passes; what is looked for comes from our own code, so a missing row is met by every test. */
+export function rowWhere<Row>(rows: readonly Row[], test: (row: Row) => boolean, what: string): Row {
+  const found = rows.find(test);
+  if (found === undefined) throw new Error(`no ${what}`);
   return found;
 }
 
-/** The row of the limit table that begins with these words. */
-export function limitRow(words: string): LimitRow {
-  const found = LIMITS.find((row) => row.limit.startsWith(words));
-  if (found === undefined) throw new Error(`no limit ${words}`);
-  return found;
+/** A figure that the row is known to hold. */
+export function printed<Row, K extends keyof Row>(row: Row, key: K): NonNullable<Row[K]> {
+  const value = row[key];
+  if (value === undefined || value === null) throw new Error(`no ${String(key)} in the row`);
+  return value;
 }
+
+/** The rule of this fixed name. */
+export const pickleRule = (id: string): PickleRuleRow =>
+  rowWhere(PICKLE_RULES, ({ rule }) => rule === id, `pickle rule ${id}`);
+
+/** The row of the limit table that begins with these words. */
+export const limitRow = (words: string): LimitRow =>
+  rowWhere(LIMITS, ({ limit }) => limit.startsWith(words), `limit ${words}`);
 
 const cautions = cautionTable as readonly Caution[];
 /** A caution of this module. */
-export function acidCaution(id: string): Caution {
-  const found = cautions.find((entry) => entry.id === id);
-  if (found === undefined) throw new Error(`no caution ${id}`);
-  return found;
-}
+export const acidCaution = (id: string): Caution => rowWhere(cautions, (entry) => entry.id === id, `caution ${id}`);
 
 /** Vinegar of 5 % acetic acid: what tested pickles are made with, and the least they may be made with. */
-export const LEAST_ACETIC = (pickleRule('vinegar-acidity').value ?? 0) / 100;
+export const LEAST_ACETIC = printed(pickleRule('vinegar-acidity'), 'value') / 100;

@@ -1,0 +1,195 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import * as z from 'zod';
+import {
+  acidCaution,
+  FERMENT_SALT,
+  FOOD_PH,
+  limitRow,
+  pickleRule,
+  printed,
+  RECALLED_PH,
+  RECIPES,
+  SALT_MEASURES,
+} from '../../src/acid/tables';
+
+const sourced = {
+  source: z.string().min(1),
+  locator: z.string(),
+  obtained: z.enum(['read', 'read-secondary', 'memory', 'computed', 'derived']),
+  notes: z.string().min(1).optional(),
+};
+const positive = z.number().positive();
+const pH = z.number().min(0).max(14);
+const measure = z.strictObject({ value: positive, unit: z.enum(['tsp', 'tbsp', 'cup']) });
+const ascending = <L extends string, H extends string>(low: L, high: H) =>
+  ((row: Record<string, unknown>) => row[low] === undefined || Number(row[low]) <= Number(row[high])) as (
+    row: unknown,
+  ) => boolean;
+
+const foodPh = z
+  .strictObject({
+    food: z.string(),
+    base: z.string(),
+    pHLow: pH,
+    pHHigh: pH,
+    prepared: z.literal(true).optional(),
+    ...sourced,
+  })
+  .refine(ascending('pHLow', 'pHHigh'));
+const TABLES = {
+  'food-ph': { rows: 221, row: foodPh },
+  'food-ph-recalled': { rows: 48, row: foodPh.refine((row) => row.obtained === 'memory') },
+  'ph-limits': {
+    rows: 9,
+    row: z.strictObject({
+      limit: z.string(),
+      pH: pH.optional(),
+      relation: z.enum(['>', '<=', '<']).optional(),
+      process: z.string().optional(),
+      waterActivityAbove: z.literal(0.85).optional(),
+      foods: z.array(z.string()).optional(),
+      ...sourced,
+    }),
+  },
+  'pickle-recipes': {
+    rows: 25,
+    row: z.strictObject({
+      recipe: z.string(),
+      produce: z.string(),
+      vinegarCups: positive,
+      waterCups: z.number().min(0),
+      lemonJuiceCups: positive.optional(),
+      oilCups: positive.optional(),
+      salt: measure.optional(),
+      sugar: measure.optional(),
+      yields: z
+        .strictObject({ low: positive, high: positive, jar: z.enum(['pint', 'half-pint', '12-oz']) })
+        .refine(ascending('low', 'high'))
+        .optional(),
+      before: z.string().optional(),
+      ...sourced,
+    }),
+  },
+  'pickle-rules': {
+    rows: 14,
+    row: z.strictObject({
+      rule: z.string(),
+      about: z.string(),
+      value: positive.optional(),
+      range: z.tuple([positive, positive]).optional(),
+      unit: z.string(),
+      lowest: positive.optional(),
+      highest: positive.optional(),
+      ...sourced,
+    }),
+  },
+  'ferment-salt': {
+    rows: 8,
+    row: z.strictObject({
+      food: z.string(),
+      use: z.string(),
+      saltTbsp: positive.optional(),
+      saltLb: positive.optional(),
+      produceLb: positive.optional(),
+      saltTbspPerQuartWater: positive.optional(),
+      saltCups: positive.optional(),
+      waterCups: positive.optional(),
+      vinegarCups: positive.optional(),
+      percentLow: positive.optional(),
+      percentHigh: positive.optional(),
+      lacticPercentAtLeast: positive.optional(),
+      ...sourced,
+    }),
+  },
+  'ferment-time': {
+    rows: 10,
+    row: z
+      .strictObject({
+        food: z.string(),
+        what: z.string(),
+        degFLow: positive.optional(),
+        degFHigh: positive.optional(),
+        weeksLow: positive.optional(),
+        weeksHigh: positive.optional(),
+        degF: positive.optional(),
+        outcome: z.string().optional(),
+        monthsLow: positive.optional(),
+        monthsHigh: positive.optional(),
+        inchesLow: positive.optional(),
+        inchesHigh: positive.optional(),
+        ...sourced,
+      })
+      .refine(ascending('degFLow', 'degFHigh'))
+      .refine(ascending('weeksLow', 'weeksHigh')),
+  },
+  'salt-measures': {
+    rows: 5,
+    row: z
+      .strictObject({
+        crystal: z.string(),
+        gramsLow: positive,
+        gramsHigh: positive,
+        measure: z.enum(['tsp', 'tbsp', 'cup']),
+        ...sourced,
+      })
+      .refine(ascending('gramsLow', 'gramsHigh')),
+  },
+} as const;
+
+describe('tables of the module', () => {
+  test.each(Object.entries(TABLES))('%s fits its schema, row by row', (name, { rows, row }) => {
+    const table = JSON.parse(readFileSync(new URL(`../../data/acid/${name}.json`, import.meta.url), 'utf8'));
+    expect(table.rows).toHaveLength(rows);
+    for (const entry of table.rows) expect(row.safeParse(entry).error?.issues, JSON.stringify(entry)).toBeUndefined();
+  });
+});
+
+test('the limit is 4.6 on every line but the one for tomatoes', () => {
+  expect(limitRow('acid food (home').pH).toBe(4.6);
+  expect(limitRow('low-acid food (home').pH).toBe(4.6);
+  expect(limitRow('tomatoes').pH).toBe(4.7);
+  // the pickle rules repeat it
+  for (const rule of ['acid-food', 'acidified-food', 'low-acid-food']) expect(pickleRule(rule).value).toBe(4.6);
+  expect(pickleRule('water-activity').value).toBe(0.85);
+  expect(limitRow('foods named as low-acid').foods).toContain('milk');
+});
+
+test('recalled pH agrees with the published copy of the same list where both have a row', () => {
+  // FDA list 2003, quoted or read, against what was recalled of it
+  const published = new Map(
+    FOOD_PH.filter((row) => row.source === 'fda-ph-foods').map((row) => [row.food.toLowerCase(), row]),
+  );
+  const both = RECALLED_PH.filter((row) => published.has(row.food.toLowerCase()));
+  expect(both.length).toBeGreaterThan(2);
+  for (const row of both) {
+    const read = published.get(row.food.toLowerCase());
+    expect([row.food, row.pHLow, row.pHHigh]).toEqual([row.food, read?.pHLow, read?.pHHigh]);
+  }
+});
+
+test('salt for sauerkraut: every line of the table, as a share of the cabbage', () => {
+  const tbsp = SALT_MEASURES.find((row) => row.measure === 'tbsp' && row.obtained === 'read')?.gramsLow ?? 0;
+  const shares = FERMENT_SALT.filter((row) => row.food === 'sauerkraut' && row.produceLb !== undefined).map((row) => {
+    const grams = (row.saltTbsp ?? 0) * tbsp + (row.saltLb ?? 0) * 453.59237;
+    return [row.obtained, Number((grams / ((row.produceLb ?? 1) * 453.59237)).toFixed(4))];
+  });
+  expect(shares).toEqual([
+    ['read', 0.0238],
+    ['read', 0.019],
+    ['memory', 0.02],
+  ]);
+  const recalled = FERMENT_SALT.find((row) => row.use === 'share of the cabbage' && row.obtained === 'memory');
+  expect([recalled?.percentLow, recalled?.percentHigh]).toEqual([2.25, 2.5]);
+});
+
+test('a recipe is named once', () => {
+  expect(new Set(RECIPES.map(({ recipe }) => recipe)).size).toBe(RECIPES.length);
+});
+
+test('a name that is in no table is our own mistake', () => {
+  expect(() => pickleRule('nothing')).toThrow('no pickle rule');
+  expect(() => limitRow('nothing')).toThrow('no limit');
+  expect(() => acidCaution('nothing')).toThrow('no caution');
+  expect(() => printed(limitRow('foods named as low-acid'), 'pH')).toThrow('no pH in the row');
+});

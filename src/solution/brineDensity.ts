@@ -82,8 +82,8 @@ export function saltFromDensity(input: SaltFromDensityInput): SaltFromDensity {
   const byDensity = points.map(([percent, value]): Point => [value, percent]);
   const percent = between(byDensity, valueIn(given.density, 'g/mL'));
   if (percent === undefined) {
-    const [low = 0] = byDensity[0] ?? [];
-    const [high = 0] = byDensity.at(-1) ?? [];
+    const [low] = byDensity[0] as Point;
+    const [high] = byDensity.at(-1) as Point;
     fail('OUT_OF_RANGE', 'density', input.density, `${low.toFixed(4)} to ${high.toFixed(4)} g/mL, at 20 degC`);
   }
   return { salt: percent / 100, basis };

@@ -1,6 +1,5 @@
 import type * as z from 'zod/mini';
 import json from '../../data/solution/sucrose-refractive-index.json';
-import { fail } from '../errors/StillroomError';
 import { fields, number, optional, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -18,8 +17,8 @@ interface IndexRow extends Sourced {
 const rows = asTable<IndexRow>(json).rows;
 const byBrix: readonly Point[] = rows.map((row) => [row.brix, row.nD20]);
 const byIndex: readonly Point[] = rows.map((row) => [row.nD20, row.brix]);
-const [LOWEST = 0] = byIndex[0] ?? [];
-const [HIGHEST = 0, LAST_BRIX = 0] = byIndex.at(-1) ?? [];
+const [LOWEST] = byIndex[0] as Point;
+const [HIGHEST, LAST_BRIX] = byIndex.at(-1) as Point;
 const basis = rows.slice(0, 1).map((row) => basisOf(row, 'refractive index at 20 degC'));
 
 const degrees = (temperature: Quantity<'temperature'> | undefined): number =>
@@ -96,7 +95,8 @@ export function brixFromRefractiveIndex(input: BrixFromRefractiveIndexInput): Br
   const t = degrees(given.temperature);
   const reading = between(byIndex, given.refractiveIndex) as number;
   const correction = correctionOrFail(reading, t, 'refractiveIndex');
-  const brix = reading + correction.correction;
-  if (brix < 0) fail('OUT_OF_RANGE', 'refractiveIndex', given.refractiveIndex, 'at least the index of water');
-  return { brix, basis: joinBasis(basis, t === REFERENCE_TEMPERATURE ? [] : correction.basis) };
+  return {
+    brix: reading + correction.correction,
+    basis: joinBasis(basis, t === REFERENCE_TEMPERATURE ? [] : correction.basis),
+  };
 }

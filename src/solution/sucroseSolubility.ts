@@ -26,9 +26,8 @@ const followed = equations.find((row) => row.equation === 'bubnik-kadlec') as Eq
 
 /** Brix of a saturated solution at t degC (0 to 100): the equation followed, and the ends of all published figures. */
 export function solubilityAt(t: number): Range<number> {
-  const all = equations.map((row) => polynomialAt(row.coefficients, t));
-  const handbook = between(printed, t);
-  if (handbook !== undefined) all.push(handbook);
+  const handbook = between(printed, t) as number; // the table and the equations reach over the same 0 to 100 degC
+  const all = [handbook, ...equations.map((row) => polynomialAt(row.coefficients, t))];
   return { low: Math.min(...all), likely: polynomialAt(followed.coefficients, t), high: Math.max(...all) };
 }
 

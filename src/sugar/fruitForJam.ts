@@ -9,12 +9,14 @@ import type { Basis, Caution } from '../sources/basis';
 import { oneOf } from './inputs';
 import { type JamRecipeInput, jamBalance, jamFields } from './jamBalance';
 
-const JARS = ['quarter-pint', 'half-pint', 'pint', 'quart'] as const;
-/** Nominal capacities; a jar filled to its headspace holds a little less or more, see the jars module. */
+const JARS = ['4 oz', 'half-pint', '12 oz', 'pint', '24 oz', 'quart'] as const;
+/** Nominal capacities; what a jar holds at its headspace is the jars module's to answer. */
 const CUPS: Readonly<Record<(typeof JARS)[number], number>> = {
-  'quarter-pint': 0.5,
+  '4 oz': 0.5,
   'half-pint': 1,
+  '12 oz': 1.5,
   pint: 2,
+  '24 oz': 3,
   quart: 4,
 };
 

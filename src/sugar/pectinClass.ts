@@ -86,24 +86,26 @@ export function pectinClass(input: PectinClassInput): PectinClass {
   const known = findNamed(fruit, classes);
   const rows = known.length > 0 ? known : [lookUp(fruit, classes, 'fruit', 'fruit of the pectin table')];
   const [row, ...others] = [...rows].sort((a, b) => b.group - a.group) as [ClassRow, ...ClassRow[]];
-  const [content] = [...pectinRows(fruit), ...pectinRows(row.name)];
+  const asked = pectinRows(fruit);
+  const content = asked.length > 0 ? asked : pectinRows(row.name);
   return {
     fruit: row.name,
     group: row.group,
     needs: NEEDS[row.group],
     others: others.map((other) => ({ fruit: other.name, group: other.group })),
-    composition: content === undefined ? {} : compositionOf(content),
-    basis: [
-      basisOf(row, 'group'),
-      ...(content === undefined ? [] : [basisOf(content, `composition of ${content.name}`)]),
-    ],
+    composition: compositionOf(content),
+    basis: [basisOf(row, 'group'), ...content.map((one) => basisOf(one, `composition of ${one.name}`))],
     cautions: [sugarCaution('overripe-sets-less')],
   };
 }
 
-function compositionOf(row: ContentRow): FruitComposition {
-  const { pectin, acid, sugar, dryMatter, pH } = row;
-  const known = Object.entries({ pectin, acid, sugar, dryMatter, pH }).filter(([, value]) => value !== null);
+/** What the rows of one fruit say together; where one is blank the next is asked. */
+function compositionOf(rows: readonly ContentRow[]): FruitComposition {
+  const known = [...rows]
+    .reverse()
+    .flatMap(({ pectin, acid, sugar, dryMatter, pH }) =>
+      Object.entries({ pectin, acid, sugar, dryMatter, pH }).filter(([, value]) => value !== null),
+    );
   return Object.fromEntries(known);
 }
 
@@ -134,11 +136,12 @@ export interface PectinContent extends FruitComposition {
  */
 export function pectinContent(input: PectinContentInput): PectinContent {
   const { fruit } = readInput(schema, input);
-  const row = pectinRows(fruit)[0] ?? lookUp(fruit, contents, 'fruit', 'fruit of the composition table');
+  const found = pectinRows(fruit);
+  const rows = found.length > 0 ? found : [lookUp(fruit, contents, 'fruit', 'fruit of the composition table')];
   return {
-    fruit: row.name,
-    ...compositionOf(row),
-    basis: [basisOf(row, `composition of ${row.name}`)],
+    fruit: (rows[0] as ContentRow).name,
+    ...compositionOf(rows),
+    basis: rows.map((row) => basisOf(row, `composition of ${row.name}`)),
     cautions: [sugarCaution('overripe-sets-less')],
   };
 }

@@ -1,0 +1,26 @@
+import { expectTypeOf, test } from 'vitest';
+import type { Quantity } from '../../src/quantity/index';
+import {
+  correctRefractometer,
+  saltFromDensity,
+  sucroseDensity,
+  syrupBoilingTemperature,
+} from '../../src/solution/index';
+
+test('a quantity of the wrong kind does not compile', () => {
+  // @ts-expect-error a temperature is not a length
+  sucroseDensity({ brix: 50, temperature: '20 ft' });
+  // @ts-expect-error Brix is a plain number
+  sucroseDensity({ brix: '50 %' });
+  // @ts-expect-error a density is not a mass
+  saltFromDensity({ density: '1.03 kg' });
+  // @ts-expect-error an elevation is a length
+  syrupBoilingTemperature({ brix: 50, elevation: '90 kPa' });
+  // @ts-expect-error the temperature is needed
+  correctRefractometer({ reading: 50 });
+});
+
+test('answers carry their dimension', () => {
+  expectTypeOf(sucroseDensity({ brix: 50 }).density).toEqualTypeOf<Quantity<'density'>>();
+  expectTypeOf(syrupBoilingTemperature({ brix: 50 }).temperature).toEqualTypeOf<Quantity<'temperature'>>();
+});

@@ -1,0 +1,33 @@
+import { expectTypeOf, test } from 'vitest';
+import type { Quantity } from '../../src/quantity/index';
+import type { Refusal } from '../../src/sources/index';
+import { concentrate, gelTemperature, jamBalance, scaleRecipe, sweeten, syrup } from '../../src/sugar/index';
+
+test('a quantity of the wrong kind does not compile', () => {
+  // @ts-expect-error a volume is not a mass
+  syrup({ brix: 30, volume: '1 kg' });
+  // @ts-expect-error one of brix and strength
+  syrup({ brix: 30, strength: 'light', volume: '1 L' });
+  // @ts-expect-error no such strength
+  syrup({ strength: 'thick', volume: '1 L' });
+  // @ts-expect-error fruit is weighed
+  sweeten({ mass: '2 quarts', brix: 10, targetBrix: 20 });
+  // @ts-expect-error a diameter is a length
+  concentrate({ mass: '1 kg', solids: 0.1, targetSolids: 0.2, pot: { diameter: '2 L' } });
+  // @ts-expect-error solids are a ratio
+  jamBalance({ fruit: '1 kg', fruitSolids: '1 kg', sugarToFruit: 1, finishSolids: 0.65 });
+  // @ts-expect-error an elevation is a length
+  gelTemperature({ elevation: '90 kPa' });
+});
+
+test('answers carry their dimension', () => {
+  expectTypeOf(syrup({ brix: 30, mass: '1 kg' }).sugar).toEqualTypeOf<Quantity<'mass'>>();
+  expectTypeOf(gelTemperature({ elevation: '0 m' }).temperature).toEqualTypeOf<Quantity<'temperature'>>();
+});
+
+test('a refusal must be looked at', () => {
+  const answer = scaleRecipe({ fruit: 'peach', product: 'jam', pectin: 'none', times: 1 });
+  // @ts-expect-error it may be a refusal
+  answer.batches;
+  if (!answer.tested) expectTypeOf(answer).toEqualTypeOf<Refusal>();
+});

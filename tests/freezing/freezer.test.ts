@@ -1,0 +1,63 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { freezerLoad, freezingHeadspace, frozenStorage } from '../../src/freezing/index';
+import { expectError } from './errors';
+
+// USDA AIB 410: 2 to 3 lb for each cubic foot in 24 hours
+test('what a freezer takes in a day', () => {
+  expect(freezerLoad({ freezerVolume: '15 ft3' })).toMatchObject({
+    perDay: { low: { value: 30 }, high: { value: 45 } },
+  });
+  expect(freezerLoad({ freezerVolume: '15 ft3' }).days).toBeUndefined();
+  expect(freezerLoad({ freezerVolume: '15 ft3', mass: '30 lb' })).toMatchObject({
+    days: { low: 1, high: 1 },
+    atOnce: true,
+  });
+  expect(freezerLoad({ freezerVolume: '15 ft3', mass: '30.1 lb' })).toMatchObject({
+    days: { low: 1, high: 2 },
+    atOnce: false,
+  });
+  expect(freezerLoad({ freezerVolume: '200 L', mass: '20 kg' }).perDay.low.unit).toBe('kg');
+});
+
+test('days are enough, and one day fewer would not be', () => {
+  const amount = fc.double({ min: 1, max: 2000, noNaN: true });
+  fc.assert(
+    fc.property(amount, amount, (pounds, cubicFeet) => {
+      const load = freezerLoad({
+        freezerVolume: { value: cubicFeet, unit: 'ft3' },
+        mass: { value: pounds, unit: 'lb' },
+      });
+      const days = load.days?.high ?? 0;
+      expect(days * load.perDay.low.value).toBeGreaterThanOrEqual(pounds * (1 - 1e-9));
+      expect((days - 1) * load.perDay.low.value).toBeLessThan(pounds);
+      expect(load.days?.low).toBeLessThanOrEqual(days);
+    }),
+  );
+});
+
+test('headspace by the names of packs', () => {
+  const inches = (pack: Parameters<typeof freezingHeadspace>[0]['pack']) =>
+    freezingHeadspace({ pack, opening: 'narrow', size: 'quart' }).headspace.value;
+  expect([inches('syrup'), inches('sugar'), inches('puree'), inches('water'), inches('liquid')]).toEqual(
+    Array(5).fill(1.5),
+  );
+  expect([inches('dry'), inches('unsweetened')]).toEqual([0.5, 0.5]);
+  expect(freezingHeadspace({ pack: 'juice', opening: 'narrow', size: 'pint' }).headspace.value).toBe(1.5);
+});
+
+test('storage at 0 degF or below; no months for a warmer freezer', () => {
+  expect(frozenStorage()).toMatchObject({ months: { low: 8, high: 12 } });
+  expect(frozenStorage({ temperature: '-18 degC' })).toMatchObject({ months: { low: 8 } });
+  expect(frozenStorage({ temperature: '-10 degF' })).toMatchObject({ months: { low: 8 } });
+  expect(frozenStorage({ temperature: '5 degF' })).toMatchObject({ tested: false });
+});
+
+test('bad input', () => {
+  expectError(() => freezerLoad({ freezerVolume: '0 ft3' }), 'OUT_OF_RANGE', 'freezerVolume');
+  expectError(() => freezerLoad({ freezerVolume: '15 ft' as never }), 'WRONG_DIMENSION', 'freezerVolume');
+  expectError(() => freezerLoad({ freezerVolume: '15 ft3', mass: '-3 lb' }), 'OUT_OF_RANGE', 'mass');
+  expectError(() => freezingHeadspace({ pack: 'dry', opening: 'wide', size: 'cup' as never }), 'UNKNOWN_NAME', 'size');
+  expectError(() => freezingHeadspace({ pack: 'dry', size: 'pint' } as never), 'MISSING', 'opening');
+  expectError(() => frozenStorage({ temperature: '20 lb' as never }), 'WRONG_DIMENSION', 'temperature');
+});

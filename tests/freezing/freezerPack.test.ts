@@ -1,0 +1,109 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { freezerPack } from '../../src/freezing/index';
+import { PACKS } from '../../src/freezing/tables';
+import { expectError } from './errors';
+
+const packOf = (input: Parameters<typeof freezerPack>[0]) => {
+  const answer = freezerPack(input);
+  if ('tested' in answer) throw new Error(answer.reason);
+  return answer;
+};
+
+test('every food and pack of the tables answers', () => {
+  for (const { foods, pack } of PACKS) {
+    for (const food of foods) expect(packOf({ food, pack, amount: '2 quarts' }).volume.value, food).toBe(2);
+  }
+});
+
+test('sugar by the cup, and the same for weighed fruit (1 1/3 lb to the quart)', () => {
+  expect(packOf({ food: 'peaches', pack: 'sugar', amount: '3 quarts' }).sugar?.low.value).toBeCloseTo(2, 12);
+  expect(packOf({ food: 'peaches', pack: 'sugar', amount: '4 lb' }).sugar?.low.value).toBeCloseTo(2, 12);
+  expect(packOf({ food: 'apple', pack: 'syrup', amount: '5 lb' }).volume).toEqual({ value: 4, unit: 'quart' });
+  expect(packOf({ food: 'peach', pack: 'crushed', amount: '4 lb' }).volume.value).toBe(2);
+  expect(packOf({ food: 'sour cherry', pack: 'syrup', amount: '4 lb' }).volume.value).toBeCloseTo(3, 12);
+});
+
+test('the newer guide first, the older beside it', () => {
+  const { syrup, others } = packOf({ food: 'peach', pack: 'syrup', amount: '1 quart' });
+  expect(syrup?.[0]?.percent).toBe(40);
+  expect(others.map((other) => other.syrup?.[0]?.percent)).toEqual([50]);
+});
+
+test('parts by weight come in the unit of the fruit', () => {
+  const { others } = packOf({ food: 'strawberries', pack: 'sugar', amount: '6 kg' });
+  expect(others[0]?.sugarMass?.unit).toBe('kg');
+  expect(others[0]?.sugarMass?.value).toBeCloseTo(1, 9);
+});
+
+test('syrup, its sugar and its ascorbic acid are enough for the larger volume', () => {
+  const { syrup, ascorbicAcid } = packOf({ food: 'sweet cherries', pack: 'syrup', amount: '8 pints' });
+  expect(syrup?.[0]?.volume.high.value).toBeCloseTo(16 / 3, 9);
+  expect(syrup?.[0]?.sugar.value).toBeCloseTo(2.75, 9);
+  expect(ascorbicAcid?.crystals?.value).toBeCloseTo((0.5 * (16 / 3)) / 4, 9);
+  expect(ascorbicAcid?.mass?.value).toBeCloseTo(2000, 6);
+});
+
+test('water covers as the cook needs: the acid is said for each quart only', () => {
+  expect(packOf({ food: 'peach', pack: 'water', amount: '1 quart' }).ascorbicAcid).toEqual({
+    perQuart: { value: 1, unit: 'tsp' },
+    of: 'water',
+  });
+  expect(packOf({ food: 'strawberry', pack: 'water', amount: '1 quart' }).pack).toBe('unsweetened');
+});
+
+test('extras: lemon juice, preheating, notes', () => {
+  expect(packOf({ food: 'strawberry', pack: 'puree', amount: '1 quart' }).lemonJuice).toEqual({
+    value: 2,
+    unit: 'tsp',
+  });
+  expect(packOf({ food: 'pear', pack: 'syrup', amount: '1 quart' }).preheat).toEqual({
+    minutes: { low: 1, high: 2 },
+    in: 'boiling 40 % syrup',
+  });
+  expect(packOf({ food: 'rhubarb', pack: 'syrup', amount: '1 quart' }).preheat?.in).toBe('boiling water');
+  expect(packOf({ food: 'plum', pack: 'puree', amount: '1 quart' }).note).toContain('citric acid');
+});
+
+test('a dry pack is for any fruit, and for vegetables after blanching', () => {
+  expect(packOf({ food: 'raspberries', pack: 'dry', amount: '1 quart' }).note).toContain('Nothing is added');
+  expect(packOf({ food: 'green beans', pack: 'dry', amount: '1 quart' }).note).toContain('Blanch first');
+  expect(packOf({ food: 'blueberries', pack: 'dry', amount: '4 lb' }).volume.value).toBeCloseTo(3, 12);
+});
+
+test('recalled packs say so', () => {
+  const recalled = packOf({ food: 'raspberries', pack: 'sugar', amount: '1 quart' });
+  expect(recalled.cautions.map(({ id }) => id)).toContain('from-memory');
+  expect(packOf({ food: 'apples', pack: 'sugar', amount: '1 quart' }).cautions.map(({ id }) => id)).not.toContain(
+    'from-memory',
+  );
+});
+
+test('a pack that is not printed is refused, naming those that are', () => {
+  expect(freezerPack({ food: 'sweet cherry', pack: 'sugar', amount: '1 quart' })).toMatchObject({
+    tested: false,
+    instead: expect.stringContaining('syrup'),
+  });
+});
+
+test('what goes in grows with the fruit', () => {
+  fc.assert(
+    fc.property(fc.double({ min: 0.1, max: 1000, noNaN: true }), (quarts) => {
+      const { sugar } = packOf({ food: 'blackberry', pack: 'sugar', amount: { value: quarts, unit: 'quart' } });
+      expect(sugar?.low.value).toBeCloseTo(0.75 * quarts, 6);
+    }),
+  );
+});
+
+test('bad input', () => {
+  expectError(() => freezerPack({ food: 'granite', pack: 'syrup', amount: '1 quart' }), 'UNKNOWN_NAME', 'food');
+  expectError(() => freezerPack({ food: 'peach', pack: 'brine' as never, amount: '1 quart' }), 'UNKNOWN_NAME', 'pack');
+  expectError(
+    () => freezerPack({ food: 'peach', pack: 'syrup', amount: '1 in' as never }),
+    'WRONG_DIMENSION',
+    'amount',
+  );
+  expectError(() => freezerPack({ food: 'plum', pack: 'juice', amount: '3 lb' }), 'WRONG_DIMENSION', 'amount');
+  expectError(() => freezerPack({ food: 'broccoli', pack: 'dry', amount: '3 lb' }), 'WRONG_DIMENSION', 'amount');
+  expect(() => freezerPack({ food: 'cherry', pack: 'syrup', amount: '1 quart' })).toThrow('sour cherry, sweet cherry');
+});

@@ -1,0 +1,40 @@
+import { expectTypeOf, test } from 'vitest';
+import {
+  blanching,
+  foodProperties,
+  freezerLoad,
+  freezerPack,
+  freezingHeadspace,
+  freezingSyrup,
+  freezingTime,
+  frozenStorage,
+} from '../../src/freezing/index';
+import type { Quantity } from '../../src/quantity/index';
+
+test('a quantity of the wrong kind does not compile', () => {
+  // @ts-expect-error a freezer has a volume
+  freezerLoad({ freezerVolume: '15 lb' });
+  // @ts-expect-error fruit is weighed or measured
+  freezerPack({ food: 'peach', pack: 'syrup', amount: '5 in' });
+  // @ts-expect-error no such pack
+  freezerPack({ food: 'peach', pack: 'brine', amount: '5 lb' });
+  // @ts-expect-error syrup is measured
+  freezingSyrup({ strength: 'medium', volume: '5 lb' });
+  // @ts-expect-error no such opening
+  freezingHeadspace({ pack: 'dry', opening: 'regular', size: 'pint' });
+  // @ts-expect-error vegetables are weighed
+  blanching({ food: 'corn', mass: '3 cups' });
+  // @ts-expect-error a freezer has a temperature
+  frozenStorage({ temperature: '0 lb' });
+  // @ts-expect-error a temperature
+  foodProperties({ composition: { water: 1 }, temperature: '20 psi' });
+  // @ts-expect-error latent heat is a number in kJ/kg
+  freezingTime({ shape: 'slab', latentHeat: '250 kJ' });
+});
+
+test('answers are plain quantities, or a refusal that must be looked at', () => {
+  expectTypeOf(freezerLoad({ freezerVolume: '15 ft3' }).perDay.low).toEqualTypeOf<Quantity<'mass'>>();
+  const pack = freezerPack({ food: 'peach', pack: 'syrup', amount: '5 lb' });
+  // @ts-expect-error a refusal has no syrup
+  pack.syrup;
+});

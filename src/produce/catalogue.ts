@@ -16,6 +16,7 @@ export interface CatalogueRow extends Sourced, Named {
 export const catalogue = asTable<CatalogueRow>(table).rows;
 
 const byName = new Map(catalogue.map((row) => [row.name, row]));
+const named = (name: string): CatalogueRow => byName.get(name) as CatalogueRow;
 
 /** The produce of this name, singular or plural, by any of its names. */
 export const findProduce = (text: string, path = 'produce'): CatalogueRow =>
@@ -27,10 +28,7 @@ const membersOf = (name: string): CatalogueRow[] => catalogue.filter(({ groups }
 /** The names whose printed rows hold for this produce: its own, then those of the groups it belongs to. */
 export const namesAbove = (row: CatalogueRow): string[] => [
   row.name,
-  ...(row.groups ?? []).flatMap((name) => {
-    const group = byName.get(name);
-    return group === undefined ? [] : namesAbove(group);
-  }),
+  ...(row.groups ?? []).flatMap((name) => namesAbove(named(name))),
 ];
 
 /** The names whose rows describe this produce itself: its own and, of a group, those of its members. */
@@ -40,8 +38,7 @@ export const namesBelow = (row: CatalogueRow): string[] => [
 ];
 
 /** Food numbers of the produce, or of a group's members, the one quoted first. */
-export const numbersOf = (row: CatalogueRow): string[] =>
-  namesBelow(row).flatMap((name) => byName.get(name)?.ndb ?? []);
+export const numbersOf = (row: CatalogueRow): string[] => namesBelow(row).flatMap((name) => named(name).ndb);
 
 /**
  * The trade names of all the fruits and vegetables this module knows, in the order of the alphabet.

@@ -53,13 +53,13 @@ interface AcidRow extends Sourced {
   readonly produce: string;
   readonly anhydrousCitricAcid_pct: number;
 }
-interface BelitzRow extends Sourced {
+export interface BelitzRow extends Sourced {
   readonly produce: string;
   readonly dryMatter_pct: number;
   readonly totalSugar_pct: number;
   readonly titratableAcidity_pct: number;
 }
-interface McGeeRow extends Sourced {
+export interface McGeeRow extends Sourced {
   readonly produce: string;
   readonly sugar_pct: number;
   readonly acid_pct: number;
@@ -73,14 +73,14 @@ export const brixTables = {
 };
 const blueberryRows = asTable<BlueberryRow>(blueberry).rows;
 const citrusRows = asTable<AcidRow>(citrus).rows;
-const belitzRows = asTable<BelitzRow>(belitz).rows;
-const mcgeeRows = asTable<McGeeRow>(mcgee).rows;
+export const belitzRows = asTable<BelitzRow>(belitz).rows;
+export const mcgeeRows = asTable<McGeeRow>(mcgee).rows;
 
 /**
  * How far apart two sources usually are on one fruit, as a share of the figure: the medians over the fruits that
  * two or more tables here print (checked in the tests). The least distance of the ends from the likely figure.
  */
-export const USUAL_COMPOSITION_SPREAD = { solids: 0.09, sugars: 0.17, solubleSolids: 0.11, acid: 0.33 } as const;
+export const USUAL_COMPOSITION_SPREAD = { solids: 0.09, sugars: 0.17, solubleSolids: 0.1, acid: 0.33 } as const;
 
 export interface Composition {
   readonly produce: string;
@@ -120,17 +120,18 @@ function figuresOf(produce: CatalogueRow) {
     .sort((a, b) => numbers.indexOf(a.ndb) - numbers.indexOf(b.ndb));
   const named = <Row extends { readonly produce: string | null }>(rows: readonly Row[], among = names): Row[] =>
     rows.filter((row) => row.produce !== null && among.has(row.produce));
-  // a wider name's Brix (cherry) says little of one kind (sour cherry) that has a figure of its own
-  const brix = (rows: readonly BrixRow[]): BrixRow[] => {
-    const exact = named(rows, own);
-    return exact.length > 0 ? exact : named(rows);
-  };
+  // a wider name's Brix (cherry) says little of one kind (sweet cherry) that has a figure of its own
+  const printed = [...brixTables.averageUS, ...brixTables.minimumUS, ...brixTables.minimumEU];
+  const brix = [
+    ...named(brixTables.averageUS, own),
+    ...named(blueberryRows, own),
+    ...named(printed.slice(brixTables.averageUS.length), own),
+  ];
   return {
     sr,
     belitz: named(belitzRows),
     mcgee: named(mcgeeRows),
-    average: brix(brixTables.averageUS),
-    minimum: [...brix(brixTables.minimumUS), ...brix(brixTables.minimumEU)],
+    brix: brix.length > 0 ? brix : named(printed),
     cultivars: named(blueberryRows, own),
     citrus: named(citrusRows, own),
   };
@@ -147,27 +148,28 @@ const present = (rows: readonly RawCompositionRow[], key: 'sugars_g' | 'fibre_g'
  * Brix over (solids less fibre and fat) for the fruits that print both: the middle, and the ends of the middle
  * four fifths (checked in the tests). The juice is richer than the whole fruit, and some of the rest is insoluble.
  */
-export const BRIX_OVER_SOLIDS: Span = { low: 0.9, likely: 1.15, high: 1.3 };
+export const BRIX_OVER_SOLIDS: Span = { low: 0.9, likely: 1.14, high: 1.28 };
 
-/** Soluble solids: printed Brix where there is one, else from the solids of a fruit. */
+/** Sugars make up most of what dissolves in a ripe fruit; where they do not (plantain, avocado) no Brix is worked out. */
+const SUGARY = 0.6;
+
+/** Soluble solids: printed Brix where there is one, else from the solids of a sweet fruit. */
 function solubleSolids(
   produce: CatalogueRow,
-  average: readonly (Sourced & { degBrix: number })[],
-  minimum: readonly BrixRow[],
+  printed: readonly (Sourced & { degBrix: number })[],
   sr: readonly RawCompositionRow[],
 ): { span: Span; basis: Basis[] } | undefined {
-  const printed = [...average, ...minimum];
   const figures = printed.map((row) => ({ row, value: row.degBrix / 100 }));
-  const [first] = figures;
-  if (first !== undefined) {
+  if (figures.length > 0) {
+    const likely = likelyOf(figures, produce.ndb.length === 0);
     const basis = printed.map((row) => basisOf(row, 'soluble solids of the juice'));
-    return { span: range(first.value, figures, USUAL_COMPOSITION_SPREAD.solubleSolids), basis };
+    return { span: range(likely, figures, USUAL_COMPOSITION_SPREAD.solubleSolids), basis };
   }
-  if (produce.kind === 'vegetable') return undefined;
-  const solids = sr
-    .filter(({ fibre_g }) => fibre_g !== null)
-    .map((row) => (100 - row.water_g - (row.fibre_g as number) - row.fat_g) / 100);
-  if (solids.length === 0) return undefined;
+  const solids = sr.flatMap(({ water_g, fat_g, fibre_g, sugars_g }) => {
+    const dissolved = 100 - water_g - fat_g - (fibre_g ?? 0);
+    return fibre_g !== null && sugars_g !== null && sugars_g >= SUGARY * dissolved ? [dissolved / 100] : [];
+  });
+  if (produce.kind === 'vegetable' || solids.length === 0) return undefined;
   const basis = [
     ...sr.map((row) => basisOf(row, 'solids, fibre and fat')),
     workedOut('soluble solids', '(solids - fibre - fat) x Brix over it of the fruits that print both'),
@@ -183,9 +185,9 @@ const likelyOf = (figures: readonly Figure[], group: boolean): number =>
  * What is in raw produce: water, sugars, soluble solids and acid as shares of the weight of the edible part.
  *
  * Water is that of the food tables, its range over the varieties listed and the other tables' dry matter. Soluble
- * solids are the average Brix of the natural juice (customs tables) with the legal least Brix among the low figures;
- * a fruit without one takes its solids less fibre and fat, and a vegetable without one gives none, for starch is
- * no soluble solid. Brix is of the juice: the whole fruit, with its fibre, has a few hundredths less.
+ * solids are the average Brix of the natural juice (customs tables), else the legal least, which is a low figure;
+ * a sweet fruit without either takes its solids less fibre and fat, and other produce gives none, for starch is no
+ * soluble solid. Brix is of the juice: the whole fruit, with its fibre, has a few hundredths less.
  * Ripeness and season move all of it: a refractometer and a scale beat any table.
  *
  * @param input.produce - any name of a fruit or vegetable
@@ -211,7 +213,7 @@ export function composition(input: CompositionInput): Composition {
 /** `composition` of a catalogue row. */
 export function compositionOf(produce: CatalogueRow): Composition {
   const group = produce.ndb.length === 0;
-  const { sr, belitz: tables, mcgee: others, average, minimum, cultivars, citrus: juices } = figuresOf(produce);
+  const { sr, belitz: tables, mcgee: others, brix, cultivars, citrus: juices } = figuresOf(produce);
   const spread = USUAL_COMPOSITION_SPREAD;
   if (sr.length === 0) fail('UNKNOWN_NAME', 'produce', produce.name, 'produce with a composition in the food tables');
   const solids: Figure[] = [
@@ -219,8 +221,9 @@ export function compositionOf(produce: CatalogueRow): Composition {
     ...tables.map(asFigure((row) => row.dryMatter_pct)),
   ];
   const dry = range(likelyOf(solids.slice(0, sr.length), group), solids, spread.solids);
+  const printed = present(sr, 'sugars_g');
   const sweet: Figure[] = [
-    ...present(sr, 'sugars_g'),
+    ...printed,
     ...tables.map(asFigure((row) => row.totalSugar_pct)),
     ...others.map(asFigure((row) => row.sugar_pct)),
   ];
@@ -231,12 +234,15 @@ export function compositionOf(produce: CatalogueRow): Composition {
     ...juices.map(asFigure((row) => row.anhydrousCitricAcid_pct)),
   ];
   const fibre = present(sr, 'fibre_g');
-  const soluble = solubleSolids(produce, [...average, ...cultivars], minimum, sr);
+  // whole-percent sugars of other tables can exceed what the carbohydrate beside them leaves (gooseberry)
+  const [main] = sr as [RawCompositionRow];
+  const room = printed.length > 0 ? 1 : (main.carbohydrate_g - (main.fibre_g ?? 0)) / 100;
+  const soluble = solubleSolids(produce, brix, sr);
   const said = (figures: readonly Figure[], what: string): Basis[] => figures.map(({ row }) => basisOf(row, what));
   return {
     produce: produce.name,
     water: { low: 1 - dry.high, likely: 1 - dry.likely, high: 1 - dry.low },
-    ...(sweet.length === 0 ? {} : { sugars: range(likelyOf(sweet, group), sweet, spread.sugars) }),
+    ...(sweet.length === 0 ? {} : { sugars: range(Math.min(likelyOf(sweet, group), room), sweet, spread.sugars) }),
     ...(soluble === undefined ? {} : { solubleSolids: soluble.span }),
     ...(sour.length === 0 ? {} : { acid: range(likelyOf(sour, group), sour, spread.acid) }),
     ...(fibre.length === 0

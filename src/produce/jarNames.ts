@@ -17,9 +17,9 @@ const JARS: readonly JarName[] = [
   { name: '12 oz', volume: { value: 12, unit: 'fl oz' }, synonyms: ['12 oz jelly jar', '12 fl oz', '3/4 pint'] },
   { name: 'pint', volume: { value: 1, unit: 'pint' }, synonyms: ['16 oz', '16 fl oz', 'pint (16 oz)', '1 pint'] },
   {
-    name: '1 1/2 pint',
+    name: '24 oz',
     volume: { value: 24, unit: 'fl oz' },
-    synonyms: ['24 oz', '1 1/2 pint (24 oz)', '1.5 pint', '24 fl oz'],
+    synonyms: ['1 1/2 pint', '1 1/2 pint (24 oz)', '1.5 pint', '24 fl oz'],
   },
   { name: '28 oz', volume: { value: 28, unit: 'fl oz' }, synonyms: ['28 fl oz'] },
   { name: 'quart', volume: { value: 1, unit: 'quart' }, synonyms: ['32 oz', '32 fl oz', 'quart (32 oz)', '1 quart'] },

@@ -72,7 +72,7 @@ export interface PrintedNeed {
 
 /**
  * How far the printed low and high are from the average, as a share of it: 0.19, the median over the guide's
- * rows that print a range of jars for a container (checked in the tests). Used where only one figure is printed.
+ * rows that print a range of jars for a container (checked in the tests). Used where no low and high are printed.
  */
 export const USUAL_JAR_SPREAD = 0.19;
 
@@ -120,8 +120,17 @@ function quartsRows(names: readonly string[], form: Form): QuartsRow[] {
   );
 }
 
-/** What the tables print for this produce in jars in this form; nothing where none does. */
+const known = new WeakMap<CatalogueRow, Map<string, PrintedNeed | undefined>>();
+
+/** What the tables print for this produce in jars in this form, gathered once; nothing where none does. */
 export function printedNeed(produce: CatalogueRow, form: Form): PrintedNeed | undefined {
+  const needs = known.get(produce) ?? new Map<string, PrintedNeed | undefined>();
+  known.set(produce, needs);
+  if (!needs.has(form.name)) needs.set(form.name, gatherNeed(produce, form));
+  return needs.get(form.name);
+}
+
+function gatherNeed(produce: CatalogueRow, form: Form): PrintedNeed | undefined {
   const above = namesAbove(produce);
   const names = [...above, ...namesBelow(produce)];
   const guides = canningRows.filter(
@@ -146,7 +155,8 @@ export function printedNeed(produce: CatalogueRow, form: Form): PrintedNeed | un
   const rows = [...(guide === undefined ? [] : [guide]), ...others, ...(guide === undefined ? [] : perUnit)];
   if (rows.length === 0) return undefined;
   const likely = guide === undefined ? median(figures) : guideQuart(guide);
-  const lone = figures.every((figure) => figure === likely);
-  const ends = lone ? [likely * (1 - USUAL_JAR_SPREAD), likely * (1 + USUAL_JAR_SPREAD)] : figures;
+  const printsRange = rows.length > 1 || guide?.containerJars !== undefined || guide?.lbPer7QuartsRange !== undefined;
+  const usual = [likely * (1 - USUAL_JAR_SPREAD), likely * (1 + USUAL_JAR_SPREAD)];
+  const ends = printsRange ? figures : [...figures, ...usual];
   return { ...(guide === undefined ? {} : { guide }), lbPerQuart: spanOf(likely, ends), rows };
 }

@@ -64,7 +64,7 @@ export interface ReadyPerQuart extends JarAnswer {
  * the middle, and the ends of the middle four fifths, of what the guide's rows give by the two roads (checked in the
  * tests). It stands for close packing, shrinking on heating and what is sorted out besides the refuse.
  */
-export const PACKING: Span = { low: 1.27, likely: 1.57, high: 2.08 };
+export const PACKING: Span = { low: 1.19, likely: 1.56, high: 2 };
 
 /** What jars of one produce and form take, in pounds. */
 interface Need extends JarAnswer {
@@ -279,13 +279,10 @@ export function readyPerQuart(input: ReadyPerQuartInput): ReadyPerQuart {
   const { quart, guide: _, ...need } = needFor(given.produce, given.form);
   const { share } = readyShare(findProduce(given.produce), given.form);
   const { span } = share;
-  const loose = produceDensity(findProduce(given.produce), findForm(given.form));
-  const ends = [
-    quart.low * span.high,
-    quart.high * span.low,
-    ...(loose === undefined ? [] : [poundsInQuart(loose.gramsPerMl.likely)]),
-  ];
   const likely = quart.likely * span.likely;
+  const loose = poundsInQuart(produceDensity(findProduce(given.produce), findForm(given.form))?.gramsPerMl.likely ?? 0);
+  // leaves and mushrooms sink to a fraction in the jar: their loose weight says nothing about it
+  const ends = [quart.low * span.high, quart.high * span.low, ...(loose * PACKING.high < likely ? [] : [loose])];
   const ready = { low: Math.min(likely, ...ends), likely, high: Math.max(likely, ...ends) };
   return {
     ...need,

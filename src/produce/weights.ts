@@ -126,14 +126,14 @@ export function produceDensity(produce: CatalogueRow, form: Form | undefined, an
     const rows = fitting.length === 0 && anyCut ? own : fitting;
     return rows.length === 0 ? undefined : asDensity(rows);
   }
-  const forms = form.class === 'juice' ? ['juice'] : ['puree', 'mashed', 'pulp', 'sauce'];
+  const forms = form.class === 'juice' ? ['juice'] : ['puree', 'mashed', 'sauce'];
   const made = preservedWeights
     .filter((row) => row.produce === produce.name && row.form !== undefined && row.unit !== undefined)
     .filter(({ form: kind }) => forms.includes(kind as string))
     .sort((a, b) => Number(b.form === form.name) - Number(a.form === form.name) || bySize(a, b));
   const [best] = made;
   if (best !== undefined) return asDensity(made.filter((row) => row.form === best.form));
-  const mashed = own.filter((row) => forms.some((name) => printsForm(row, name)));
+  const mashed = own.filter((row) => [form.name, ...forms].some((name) => printsForm(row, name)));
   if (mashed.length > 0) return asDensity(mashed);
   const others = liquids(forms);
   const densities = others.map(densityOf);
@@ -152,9 +152,12 @@ function kitchenDensity(row: KitchenWeightRow): number {
 
 function storedDensity(entry: Stored, form: string | undefined): BulkDensity | undefined {
   const states = new Set(entry.rows.flatMap(({ forms }) => forms ?? []));
-  const state = form === undefined ? undefined : [...states].find((name) => nameKey(name) === nameKey(form));
-  const known = FORMS.find((entryForm) => form !== undefined && findNamed(form, [entryForm]).length > 0);
-  const rows = rowsFor(entry.rows, state ?? known?.name ?? form);
+  const wanted = form === undefined ? undefined : nameKey(form.replace(/\bnot\s+/, 'un'));
+  const known = [...states, ...FORMS.flatMap(({ name, synonyms = [] }) => [name, ...synonyms])].find(
+    (name) => nameKey(name) === wanted,
+  );
+  if (wanted !== undefined && known === undefined) return undefined;
+  const rows = rowsFor(entry.rows, known === undefined || states.has(known) ? known : findForm(known).name);
   const cups = entry.kitchen.filter(({ g_per_cup }) => g_per_cup !== undefined);
   const weighed = cups.length > 0 ? cups : entry.kitchen;
   if (rows.length === 0) {

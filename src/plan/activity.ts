@@ -1,0 +1,69 @@
+import type { Range } from '../quantity/types';
+
+/**
+ * What one wanted product asks of the lots and the kitchen, in plain numbers (kg, L, min): all that the program
+ * needs to know of it. `low` is always the poor end of what nature gives, `high` the rich one.
+ */
+export interface Activity {
+  /** Place of the product in the list that was asked for. */
+  readonly product: number;
+  /** The lots it can be made of; empty where it is made of trimmings, which then come from `trimmingsOf`. */
+  readonly supplies: readonly Supply[];
+  /** Whether it takes whole fruit or what falls off when other products are made. */
+  readonly madeOf: 'fruit' | 'trimmings';
+  /** What one promised unit is worth, in the objective's own measure. */
+  readonly worth: number;
+  readonly least: number;
+  readonly most: number;
+  /** Stock that one unit takes: `jar pint`, `lid`, `sugar`, `freezer`. */
+  readonly stockPerUnit: Readonly<Record<string, number>>;
+  /** Minutes of hands for each kg of raw produce and for each unit filled. */
+  readonly handsPerKg: number;
+  readonly handsPerUnit: number;
+  /** The pot work: litres in the pot for each kg of raw produce at the rich end, and the minutes of one batch. */
+  readonly cook?: { readonly litresPerKg: number; readonly minutes: number };
+  /** The canner work. Products with the same key share a load. */
+  readonly canning?: Canning;
+  /** Dryer trays filled by each kg of raw produce at the rich end. */
+  readonly traysPerKg?: number;
+  /** Water that each kg of raw produce gives up in the freeze-dryer, in kg, and its trays. */
+  readonly freezeDry?: { readonly waterPerKg: number; readonly traysPerKg: number };
+}
+
+/** One lot as it goes into one product. */
+export interface Supply {
+  readonly lot: number;
+  /** Units from each kg of raw produce (or of trimmings). */
+  readonly unitsPerKg: Range<number>;
+  /** Kg of trimmings from each kg of raw produce. */
+  readonly trimmingsPerKg: Range<number>;
+  /** Kg of ready produce from each kg of raw produce. */
+  readonly readyPerKg: Range<number>;
+}
+
+export interface Canning {
+  /** Same key, same process: such products may stand in one load together. */
+  readonly key: string;
+  readonly jar: string;
+  /** Minutes of one whole load in each canner that can run it, heat-up to unloading, at the slow end. */
+  readonly canners: readonly { readonly canner: number; readonly jars: number; readonly minutes: number }[];
+}
+
+/** The kitchen in the same plain numbers. */
+export interface Capacity {
+  /** Raw mass of each lot, kg. */
+  readonly lots: readonly number[];
+  /** Minutes of the day, and how many pairs of hands work through them. */
+  readonly minutes: number;
+  readonly hands: number;
+  readonly burners: number;
+  /** Litres that may be cooked in each pot at once: its volume times its fill limit. */
+  readonly pots: readonly number[];
+  readonly canners: number;
+  /** Minutes before the first canner load can start. */
+  readonly lead: number;
+  /** Stock on hand, by the same names as `stockPerUnit`; what is not listed is not limited. */
+  readonly stock: Readonly<Record<string, number>>;
+  readonly trays: number;
+  readonly freezeDryer?: { readonly trays: number; readonly iceKg: number; readonly loads: number };
+}

@@ -1,0 +1,181 @@
+import type { Money, Quantity, Range } from '../quantity/types';
+import type { Basis, Caution } from '../sources/basis';
+import type { Make } from './planInput';
+import type { Aim } from './program';
+
+type Mass = Quantity<'mass'>;
+
+/** The answer of `planDay`. */
+export type DayPlan = FeasibleDay | InfeasibleDay;
+
+export interface InfeasibleDay {
+  readonly feasible: false;
+  readonly reason: string;
+  /** The musts that cannot be met together. */
+  readonly conflicts: readonly string[];
+  readonly leftOut: readonly LeftOut[];
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+export interface FeasibleDay {
+  readonly feasible: true;
+  readonly invented: boolean;
+  readonly aim: Aim;
+  readonly elevation: Quantity<'length'>;
+  /** The value of the aim: worth, kg used, or minutes of work (as a negative number). */
+  readonly objective: number;
+  /** Whether the plan is proven the best; otherwise how much better one could still be. */
+  readonly provenBest: boolean;
+  readonly gap: number;
+  readonly products: readonly PlannedProduct[];
+  readonly leftFresh: readonly LotShare[];
+  readonly leftOut: readonly LeftOut[];
+  readonly notMade: readonly NotMade[];
+  readonly ready: readonly ToReady[];
+  readonly limits: readonly Limit[];
+  readonly work: Work;
+  readonly cost?: DayCost;
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+/** How much of a lot goes somewhere. */
+export interface LotShare {
+  readonly lot: string;
+  readonly produce: string;
+  readonly raw: Mass;
+}
+
+export interface PlannedProduct {
+  readonly name: string;
+  readonly make: Make;
+  readonly produce: string;
+  readonly form?: string;
+  /** Raw produce from each lot; trimmings where it is made of them. */
+  readonly from: readonly LotShare[];
+  readonly raw: Mass;
+  /** Prepared produce; for a product of trimmings, the trimmings themselves. */
+  readonly ready: Range<Mass>;
+  readonly trimmings?: Range<Mass>;
+  readonly units: Units;
+  readonly recipe: readonly Ingredient[];
+  readonly jars?: JarWork;
+  readonly pots?: PotWork;
+  readonly trays?: TrayWork;
+  readonly packs?: PackWork;
+  readonly steps: readonly string[];
+  readonly cost?: ProductCost;
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+/** What is counted: promised at the poor end of the yields, readied for at the rich end. */
+export interface Units {
+  /** `pint`, `4 oz bag`, `sheet`. */
+  readonly unit: string;
+  readonly promised: number;
+  readonly ready: number;
+}
+
+export interface Ingredient {
+  readonly what: string;
+  readonly amount: Quantity<'mass'> | Quantity<'volume'>;
+  /** The same by the cup or by weight, for a kitchen that measures the other way. */
+  readonly or?: Quantity<'mass'> | Quantity<'volume'>;
+  readonly note?: string;
+}
+
+export interface JarWork {
+  readonly jar: string;
+  readonly headspace: Quantity<'length'>;
+  readonly fillVolume: Quantity<'volume'>;
+  readonly netMass?: Mass;
+  readonly pack: string;
+  readonly method: string;
+  readonly minutes: number;
+  readonly pressure?: Quantity<'pressure'>;
+  readonly acid?: string;
+  readonly sterilizeJars: boolean;
+  readonly loads: readonly CannerLoad[];
+  /** One load, from lighting the burner to unloading. */
+  readonly loadMinutes: Range<number>;
+}
+
+/** Loads of one process in one canner; several products may share them. */
+export interface CannerLoad {
+  readonly canner: string;
+  readonly loads: number;
+  readonly jarsPerLoad: number;
+  readonly sharedWith: readonly string[];
+}
+
+export interface PotWork {
+  readonly batches: readonly { readonly pot: string; readonly batches: number; readonly most: Quantity<'volume'> }[];
+  readonly minutesEach: number;
+}
+
+export interface TrayWork {
+  readonly where: 'dryer' | 'freeze-dryer';
+  readonly trays: number;
+  readonly perTray: Mass;
+  /** Weight of what is on one full tray when it is done, the tray not counted. */
+  readonly stopWeight?: Range<Mass>;
+  readonly temperature?: Quantity<'temperature'>;
+  readonly hours?: Range<Quantity<'time'>>;
+  readonly test?: string;
+  readonly dried: Range<Mass>;
+}
+
+export interface PackWork {
+  readonly size: Mass;
+  readonly headspace?: Quantity<'length'>;
+  readonly room: Quantity<'volume'>;
+}
+
+export interface LeftOut {
+  readonly product: string;
+  readonly reason: string;
+  readonly instead: string;
+}
+
+export interface NotMade {
+  readonly product: string;
+  readonly reason: string;
+}
+
+/** Something to have at hand before the fruit is cut. */
+export interface ToReady {
+  readonly what: string;
+  readonly amount: number | Quantity<'mass'> | Quantity<'volume'>;
+  /** What has to be bought besides the stock that was given; none where no stock was given. */
+  readonly short?: number | Quantity<'mass'> | Quantity<'volume'>;
+}
+
+/** What one more of something would give. */
+export interface Limit {
+  readonly what: string;
+  readonly used: number;
+  readonly available: number;
+  readonly oneMore: string;
+  /** What it adds to the aim. */
+  readonly gain: number;
+}
+
+export interface Work {
+  readonly hands: { readonly minutes: number; readonly available: number };
+  readonly burners: { readonly minutes: number; readonly available: number };
+}
+
+export interface ProductCost {
+  readonly lines: readonly { readonly what: string; readonly amount: Money }[];
+  readonly total: Money;
+  readonly perUnit: Money;
+}
+
+export interface DayCost {
+  readonly produceUsed: Money;
+  readonly produceLeft: Money;
+  readonly supplies: Money;
+  readonly total: Money;
+}

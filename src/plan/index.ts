@@ -1,0 +1,30 @@
+/**
+ * The whole day: lots shared out among products within the kitchen, the hours and the tested processes.
+ * @module
+ */
+export type { Activity, Canning, Capacity, Supply } from './activity';
+export type {
+  CannerLoad,
+  DayCost,
+  DayPlan,
+  FeasibleDay,
+  InfeasibleDay,
+  Ingredient,
+  JarWork,
+  LeftOut,
+  Limit,
+  LotShare,
+  NotMade,
+  PackWork,
+  PlannedProduct,
+  PotWork,
+  ProductCost,
+  ToReady,
+  TrayWork,
+  Units,
+  Work,
+} from './dayPlan';
+export { planDay, planProgram } from './planDay';
+export type { Make, PlanDayInput } from './planInput';
+export type { Aim } from './program';
+export { type Bound, type Program, type Solved, solve as solveProgram, type Variable } from './solve';

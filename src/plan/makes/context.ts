@@ -1,0 +1,202 @@
+import { StillroomError } from '../../errors/StillroomError';
+import { type Composition, composition } from '../../produce/composition';
+import { readyFromRaw } from '../../produce/readyFromRaw';
+import { quantityIn, valueIn } from '../../quantity/scale';
+import type { Quantity, Range } from '../../quantity/types';
+import type { Unit } from '../../quantity/units';
+import type { Basis, Caution } from '../../sources/basis';
+import type { Activity, Supply } from '../activity';
+import type { Ingredient, LeftOut, PackWork, TrayWork } from '../dayPlan';
+import type { Lot, PlanRequest, Wanted } from '../planInput';
+import { type WorkTimes, workTimes } from '../work';
+
+/** A lot with its produce by its trade name. */
+export interface KnownLot extends Lot {
+  readonly index: number;
+  readonly label: string;
+  readonly trade: string;
+}
+
+/** What every make needs to know of the day. */
+export interface Day {
+  readonly request: PlanRequest;
+  readonly lots: readonly KnownLot[];
+  /** The unit of mass that answers are given in. */
+  readonly massUnit: Unit<'mass'>;
+  readonly metric: boolean;
+}
+
+/** A product that can be made, as the program sees it, and what the sheet says of it once it is decided. */
+export interface Making {
+  readonly activity: Activity;
+  readonly label: string;
+  readonly produce: string;
+  readonly form?: string;
+  readonly unit: string;
+  readonly describe: (decided: Decided) => Described;
+}
+
+/** What the program decided of one product. */
+export interface Decided {
+  /** Kg of each lot that go into it. */
+  readonly rawByLot: ReadonlyMap<number, number>;
+  readonly rawKg: number;
+  readonly readyKg: Range<number>;
+  readonly promised: number;
+  readonly ready: number;
+  readonly trays: number;
+}
+
+export interface Described {
+  readonly recipe?: readonly Ingredient[];
+  readonly jars?: JarsDescribed;
+  readonly cookMinutes?: number;
+  readonly trays?: TrayWork;
+  readonly packs?: PackWork;
+  readonly steps: readonly string[];
+  /** Kg of sugar, for what must be at hand and its cost. */
+  readonly sugarKg?: number;
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+export interface JarsDescribed {
+  readonly jar: string;
+  readonly headspace: Quantity<'length'>;
+  readonly fillVolume: Quantity<'volume'>;
+  readonly netMass?: Quantity<'mass'>;
+  readonly pack: string;
+  readonly method: string;
+  readonly minutes: number;
+  readonly pressure?: Quantity<'pressure'>;
+  readonly acid?: string;
+  readonly sterilizeJars: boolean;
+  readonly loadMinutes: Range<number>;
+}
+
+export type Made = Making | LeftOut;
+export const isMaking = (made: Made): made is Making => 'activity' in made;
+
+export const leftOut = (wanted: Wanted, reason: string, instead: string): LeftOut => ({
+  product: nameOf(wanted),
+  reason,
+  instead,
+});
+
+/** What a product is called on the sheet. */
+export function nameOf({ name, make, from, form, jar, size }: Wanted, trade = from): string {
+  if (name !== undefined) return name;
+  const what =
+    { jars: form ?? '', jam: 'jam', dried: `${form ?? ''} dried`, frozen: `${form ?? ''} frozen` }[make as string] ??
+    make;
+  const where = jar === undefined ? '' : ` in ${jar} jars`;
+  const bag = size === undefined ? '' : ` in packs of ${size.value} ${size.unit}`;
+  return `${trade} ${what}${where}${bag}`.replace(/\s+/g, ' ').trim();
+}
+
+/** The lots a product can be made of. */
+export const lotsFor = (day: Day, trade: string): KnownLot[] => day.lots.filter((lot) => lot.trade === trade);
+
+const KG: Quantity<'mass'> = { value: 1, unit: 'kg' };
+
+/** What one kg of a lot gives ready in a form; the cook's own weighing of the lot where there is one. */
+export interface LotYield {
+  readonly ready: Range<number>;
+  /** What falls off and can be used, water boiled away not counted. */
+  readonly trimmings: Range<number>;
+  /** How the cook's own yield compares with the published one: above 1 the lot gives more. */
+  readonly better: number;
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+export function yieldFromLot(lot: KnownLot, form: string): LotYield {
+  const published = readyFromRaw({ produce: lot.trade, form, raw: KG });
+  const own = lot.ready === undefined ? undefined : valueIn(lot.ready, 'kg') / valueIn(lot.raw, 'kg');
+  const answer =
+    own === undefined ? published : readyFromRaw({ produce: lot.trade, form, raw: KG, measured: { ratio: own } });
+  const lost = published.parts.reduce((sum, part) => sum + part.mass.value, 0);
+  const water = published.parts
+    .filter(({ what }) => what.includes('water'))
+    .reduce((sum, part) => sum + part.mass.value, 0);
+  const usable = lost === 0 ? 0 : (lost - water) / lost;
+  const kilograms = ({ low, likely, high }: Range<Quantity<'mass'>>, share = 1): Range<number> => ({
+    low: low.value * share,
+    likely: likely.value * share,
+    high: high.value * share,
+  });
+  return {
+    ready: kilograms(answer.ready),
+    trimmings: kilograms(answer.trimmings, usable),
+    better: own === undefined ? 1 : own / published.yield.likely,
+    basis: answer.basis,
+    cautions: answer.cautions,
+  };
+}
+
+/** Units from each kg of a lot, from the raw kg that one unit takes; turned round, so that low is the poor end. */
+export const unitsFrom = (rawPerUnit: Range<number>): Range<number> => ({
+  low: 1 / rawPerUnit.high,
+  likely: 1 / rawPerUnit.likely,
+  high: 1 / rawPerUnit.low,
+});
+
+export const supplyOf = (lot: KnownLot, given: LotYield, unitsPerKg: Range<number>): Supply => ({
+  lot: lot.index,
+  unitsPerKg,
+  trimmingsPerKg: given.trimmings,
+  readyPerKg: given.ready,
+});
+
+const POUNDS_PER_KG = 1 / 0.45359237;
+
+/** The parts of an activity that every make shares. */
+export function commonOf(
+  wanted: Wanted,
+  product: number,
+  form: string | undefined,
+  worthOfUnit: number,
+): Pick<Activity, 'product' | 'worth' | 'least' | 'most' | 'handsPerKg' | 'handsPerUnit'> & { times: WorkTimes } {
+  const times = workTimes(wanted.make, form, wanted.pack);
+  return {
+    product,
+    // without a worth of its own a unit counts as the kg of fruit it saves
+    worth: wanted.worth?.value ?? worthOfUnit,
+    least: wanted.least ?? 0,
+    most: wanted.most ?? 5000,
+    handsPerKg: (wanted.minutesPerPound ?? times.perPound) * POUNDS_PER_KG,
+    handsPerUnit: wanted.minutesPerUnit ?? times.perUnit,
+    times: wanted.cook === undefined ? times : { ...times, cook: valueIn(wanted.cook, 'min') },
+  };
+}
+
+/** A mass in the day's own unit. */
+export const massOf = (day: Day, kilograms: number): Quantity<'mass'> => quantityIn(kilograms, 'kg', day.massUnit);
+export const massRange = (day: Day, { low, likely, high }: Range<number>): Range<Quantity<'mass'>> => ({
+  low: massOf(day, low),
+  likely: massOf(day, likely),
+  high: massOf(day, high),
+});
+export const scaleRange = ({ low, likely, high }: Range<number>, by: number): Range<number> => ({
+  low: low * by,
+  likely: likely * by,
+  high: high * by,
+});
+
+export const compositionOf = (trade: string): Composition => composition({ produce: trade });
+
+/** Puts the product's place before the path of an error that another module throws for one of its fields. */
+export function within<T>(product: number, work: () => T): T {
+  try {
+    return work();
+  } catch (error) {
+    if (!(error instanceof StillroomError)) throw error;
+    const field = { food: 'from', produce: 'from' }[error.path] ?? error.path;
+    throw new StillroomError({
+      code: error.code,
+      path: `products[${product}]${field === '' ? '' : `.${field}`}`,
+      given: error.given,
+      expected: error.expected,
+    });
+  }
+}

@@ -1,0 +1,254 @@
+import { dryingGuide } from '../../drying/dryingGuide';
+import { freezeDryLoad } from '../../drying/freezeDryLoad';
+import { leather } from '../../drying/leather';
+import { stopWeight } from '../../drying/stopWeight';
+import { trayLoad } from '../../drying/trayLoad';
+import { formatQuantity } from '../../quantity/formatQuantity';
+import { quantityIn, valueIn } from '../../quantity/scale';
+import type { Quantity, Range } from '../../quantity/types';
+import { joinBasis, joinCautions } from '../../sources/basis';
+import type { Supply } from '../activity';
+import { planCaution } from '../cautions';
+import type { TrayWork } from '../dayPlan';
+import type { Wanted } from '../planInput';
+import { WORK_BASIS } from '../work';
+import {
+  commonOf,
+  compositionOf,
+  type Day,
+  type LotYield,
+  leftOut,
+  lotsFor,
+  type Made,
+  massOf,
+  massRange,
+  nameOf,
+  scaleRange,
+  supplyOf,
+  within,
+  yieldFromLot,
+} from './context';
+
+/** A bag of dried food, where the cook names no other size. */
+export const BAG: Quantity<'mass'> = { value: 8, unit: 'oz' };
+
+/** Share of the ready weight that is left at a target moisture; low is the poor end, from the wettest fruit. */
+const leftAt = (water: Range<number>, target: number): Range<number> => ({
+  low: (1 - water.high) / (1 - target),
+  likely: (1 - water.likely) / (1 - target),
+  high: (1 - water.low) / (1 - target),
+});
+
+interface Lots {
+  readonly supplies: readonly Supply[];
+  readonly yields: readonly LotYield[];
+}
+
+/** The lots as they go into a product that keeps `left` of the ready weight, in units of so many kg. */
+function lotsAs(day: Day, trade: string, form: string, left: Range<number>, unitKg: number, product: number): Lots {
+  const yields: LotYield[] = [];
+  const supplies = lotsFor(day, trade).map((lot) => {
+    const given = within(product, () => yieldFromLot(lot, form));
+    yields.push(given);
+    const units = (ready: number, share: number) => (ready * share) / unitKg;
+    return supplyOf(lot, given, {
+      low: units(given.ready.low, left.low),
+      likely: units(given.ready.likely, left.likely),
+      high: units(given.ready.high, left.high),
+    });
+  });
+  return { supplies, yields };
+}
+
+const richest = (yields: readonly LotYield[]): number => Math.max(...yields.map(({ ready }) => ready.high));
+const perUnitKg = ({ supplies }: Lots): number => 1 / (supplies[0]?.unitsPerKg.likely ?? 1);
+
+/** Pieces in the dryer: trays, the weight to stop at, hours and dryness test. */
+export function makeDried(day: Day, wanted: Wanted, product: number, trade: string): Made {
+  const { dryer } = day.request.kitchen;
+  if (dryer === undefined) return leftOut(wanted, 'the kitchen has no dryer', 'can or freeze it');
+  const { form = 'slices', size = BAG } = wanted;
+  const guide = within(product, () => dryingGuide({ food: trade, form }));
+  if (dryer.hours !== undefined && valueIn(dryer.hours, 'h') < valueIn(guide.hours.low, 'h')) {
+    const hours = `${guide.hours.low.value} to ${guide.hours.high.value} h`;
+    return leftOut(
+      wanted,
+      `it dries for ${hours}, longer than the dryer may run`,
+      'cut it thinner, or dry it another day',
+    );
+  }
+  const target = wanted.moisture ?? guide.targetMoisture;
+  const { water, basis } = compositionOf(trade);
+  const lots = lotsAs(day, trade, form, leftAt(water, target), valueIn(size, 'kg'), product);
+  const tray = within(product, () =>
+    trayLoad({ area: dryer.trayArea, ...(wanted.thickness === undefined ? {} : { thickness: wanted.thickness }) }),
+  );
+  const perTrayKg = valueIn(tray.perTray.low, 'kg');
+  const { times: _, ...common } = commonOf(wanted, product, form, perUnitKg(lots));
+  return {
+    label: nameOf(wanted, trade),
+    produce: trade,
+    form,
+    unit: `${size.value} ${size.unit} bag`,
+    activity: {
+      ...common,
+      madeOf: 'fruit',
+      supplies: lots.supplies,
+      stockPerUnit: {},
+      traysPerKg: richest(lots.yields) / perTrayKg,
+    },
+    describe: ({ readyKg, trays }) => {
+      const perTray = massOf(day, Math.min(perTrayKg, readyKg.high / Math.max(trays, 1)));
+      const stop = stopWeight({ fresh: perTray, moisture: water, targetMoisture: target });
+      return {
+        trays: {
+          where: 'dryer',
+          trays,
+          perTray,
+          stopWeight: stop.weight,
+          temperature: guide.temperature,
+          hours: guide.hours,
+          test: guide.drynessTest,
+          dried: massRange(day, driedRange(readyKg, leftAt(water, target))),
+        },
+        steps: [
+          ...(guide.preparation === '' ? [] : [`Prepare: ${guide.preparation}.`]),
+          `Spread one layer on each tray, weigh it, and write the weight on the tray.`,
+          'When dry, cool, pack loosely in jars for a week or more and shake daily; if moisture shows on the glass, dry again.',
+        ],
+        basis: joinBasis(guide.basis, tray.basis, stop.basis, basis, ...lots.yields.map((given) => given.basis), [
+          WORK_BASIS,
+        ]),
+        cautions: joinCautions([planCaution('dry-the-same-day')], guide.cautions, tray.cautions, stop.cautions),
+      };
+    },
+  };
+}
+
+const driedRange = (ready: Range<number>, left: Range<number>): Range<number> => ({
+  low: ready.low * left.low,
+  likely: ready.likely * left.likely,
+  high: ready.high * left.high,
+});
+
+/** Puree spread on sheets; a unit is one sheet on one tray. */
+export function makeLeather(day: Day, wanted: Wanted, product: number, trade: string): Made {
+  const { dryer } = day.request.kitchen;
+  if (dryer === undefined) return leftOut(wanted, 'the kitchen has no dryer', 'can or freeze it');
+  const form = wanted.form ?? 'puree';
+  const { water, basis } = compositionOf(trade);
+  const sheet = within(product, () =>
+    leather({
+      area: dryer.trayArea,
+      sheets: 1,
+      moisture: water,
+      ...(wanted.thickness === undefined ? {} : { thickness: wanted.thickness }),
+      ...(wanted.moisture === undefined ? {} : { targetMoisture: wanted.moisture }),
+    }),
+  );
+  const sheetKg = valueIn(sheet.weightPerSheet, 'kg');
+  const lots = lotsAs(day, trade, form, { low: 1, likely: 1, high: 1 }, sheetKg, product);
+  const { times, ...common } = commonOf(wanted, product, form, perUnitKg(lots));
+  const most = richest(lots.yields);
+  return {
+    label: nameOf(wanted, trade),
+    produce: trade,
+    form,
+    unit: 'sheet',
+    activity: {
+      ...common,
+      madeOf: 'fruit',
+      supplies: lots.supplies,
+      stockPerUnit: {},
+      traysPerKg: most / sheetKg,
+      cook: { litresPerKg: most, minutes: times.cook as number },
+    },
+    describe: ({ readyKg, trays }) => ({
+      recipe: [
+        {
+          what: 'bottled lemon juice, for light fruit',
+          amount: quantityIn<'volume'>((sheet.lemonJuice.value * readyKg.likely) / sheetKg, 'tsp', 'tsp'),
+        },
+      ],
+      cookMinutes: times.cook as number,
+      trays: {
+        where: 'dryer',
+        trays,
+        perTray: massOf(day, sheetKg),
+        ...(sheet.endWeightPerSheet === undefined ? {} : { stopWeight: massesIn(day, sheet.endWeightPerSheet) }),
+        temperature: sheet.temperature,
+        hours: { low: sheet.hours.low, likely: sheet.hours.low, high: sheet.hours.high },
+        test: sheet.drynessTest,
+        dried: massRange(
+          day,
+          scaleRange(readyKg, valueIn((sheet.endWeightPerSheet as Range<Quantity<'mass'>>).likely, 'kg') / sheetKg),
+        ),
+      } satisfies TrayWork,
+      steps: [
+        `Spread ${formatQuantity(sheet.perSheet as Quantity, { fraction: 4 })} of puree on each lined tray, ${formatQuantity(sheet.thickness as Quantity, { fraction: 8 })} deep and thicker at the edges.`,
+      ],
+      basis: joinBasis(sheet.basis, basis, ...lots.yields.map((given) => given.basis), [WORK_BASIS]),
+      cautions: joinCautions(sheet.cautions, ...lots.yields.map(({ cautions }) => cautions)),
+    }),
+  };
+}
+
+const massesIn = (day: Day, { low, likely, high }: Range<Quantity<'mass'>>): Range<Quantity<'mass'>> =>
+  massRange(day, { low: valueIn(low, 'kg'), likely: valueIn(likely, 'kg'), high: valueIn(high, 'kg') });
+
+/** Pieces in the freeze-dryer, against its trays and the ice it can hold. */
+export function makeFreezeDried(day: Day, wanted: Wanted, product: number, trade: string): Made {
+  const { freezeDryer } = day.request.kitchen;
+  if (freezeDryer === undefined) return leftOut(wanted, 'the kitchen has no freeze-dryer', 'dry or freeze it');
+  const { form = 'slices', size = BAG } = wanted;
+  const { water, basis } = compositionOf(trade);
+  const trayArea = quantityIn<'area'>(
+    valueIn(freezeDryer.trayArea, 'm2') * freezeDryer.trays,
+    'm2',
+    freezeDryer.trayArea.unit,
+  );
+  const load = within(product, () =>
+    freezeDryLoad({
+      fresh: { value: 1, unit: 'kg' },
+      moisture: water,
+      machine: { iceCapacity: freezeDryer.ice, trayArea },
+      ...(wanted.moisture === undefined ? {} : { targetMoisture: wanted.moisture }),
+      ...(wanted.thickness === undefined ? {} : { thickness: wanted.thickness }),
+    }),
+  );
+  const mostKg = valueIn(load.mostPerBatch, 'kg');
+  const left: Range<number> = {
+    low: load.dried.low.value,
+    likely: load.dried.likely.value,
+    high: load.dried.high.value,
+  };
+  const lots = lotsAs(day, trade, form, left, valueIn(size, 'kg'), product);
+  const most = richest(lots.yields);
+  const { times: _, ...common } = commonOf(wanted, product, form, perUnitKg(lots));
+  return {
+    label: nameOf(wanted, trade),
+    produce: trade,
+    form,
+    unit: `${size.value} ${size.unit} bag`,
+    activity: {
+      ...common,
+      madeOf: 'fruit',
+      supplies: lots.supplies,
+      stockPerUnit: {},
+      freezeDry: { waterPerKg: most * load.ice.high.value, traysPerKg: (most * freezeDryer.trays) / mostKg },
+    },
+    describe: ({ readyKg, trays }) => ({
+      trays: {
+        where: 'freeze-dryer',
+        trays,
+        perTray: massOf(day, mostKg / freezeDryer.trays),
+        dried: massRange(day, driedRange(readyKg, left)),
+      },
+      steps: [
+        'Spread one layer on each tray; weigh trays when they come out and again after two more hours: dry is when the weight no longer falls.',
+      ],
+      basis: joinBasis(load.basis, basis, ...lots.yields.map((given) => given.basis), [WORK_BASIS]),
+      cautions: joinCautions(load.cautions, ...lots.yields.map(({ cautions }) => cautions)),
+    }),
+  };
+}

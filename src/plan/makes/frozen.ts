@@ -1,0 +1,57 @@
+import { freezingHeadspace } from '../../freezing/freezingHeadspace';
+import { volumeFromMass } from '../../produce/massFromVolume';
+import { quantityIn, valueIn } from '../../quantity/scale';
+import type { Quantity } from '../../quantity/types';
+import { joinBasis, joinCautions } from '../../sources/basis';
+import type { Wanted } from '../planInput';
+import { WORK_BASIS } from '../work';
+import {
+  commonOf,
+  type Day,
+  type LotYield,
+  leftOut,
+  lotsFor,
+  type Made,
+  nameOf,
+  scaleRange,
+  supplyOf,
+  within,
+  yieldFromLot,
+} from './context';
+
+/** A freezer pack, where the cook names no other size. */
+const PACK: Quantity<'mass'> = { value: 1, unit: 'lb' };
+
+/** Dry packs for the freezer: pieces without sugar or liquid, by weight. */
+export function makeFrozen(day: Day, wanted: Wanted, product: number, trade: string): Made {
+  const { freezer } = day.request.kitchen;
+  if (freezer === undefined) return leftOut(wanted, 'the kitchen has no freezer room', 'can or dry it');
+  const { form = 'slices', size = PACK } = wanted;
+  const sizeKg = valueIn(size, 'kg');
+  const yields: LotYield[] = [];
+  const supplies = lotsFor(day, trade).map((lot) => {
+    const given = within(product, () => yieldFromLot(lot, form));
+    yields.push(given);
+    return supplyOf(lot, given, scaleRange(given.ready, 1 / sizeKg));
+  });
+  const room = within(product, () => volumeFromMass({ food: trade, form, mass: size }));
+  const head = freezingHeadspace({ pack: 'dry', opening: 'wide', size: 'pint' });
+  const { times: _, ...common } = commonOf(wanted, product, form, 1 / (supplies[0]?.unitsPerKg.likely ?? 1));
+  return {
+    label: nameOf(wanted, trade),
+    produce: trade,
+    form,
+    unit: `${size.value} ${size.unit} pack`,
+    activity: { ...common, madeOf: 'fruit', supplies, stockPerUnit: { 'freezer room': valueIn(room.range.high, 'L') } },
+    describe: () => ({
+      packs: {
+        size,
+        headspace: head.headspace,
+        room: quantityIn(valueIn(room.range.high, 'L'), 'L', day.metric ? 'L' : 'quart'),
+      },
+      steps: ['Freeze pieces loose on trays first, then pack tightly, press out the air, seal and mark with the date.'],
+      basis: joinBasis(room.basis, head.basis, ...yields.map((given) => given.basis), [WORK_BASIS]),
+      cautions: joinCautions(head.cautions, ...yields.map(({ cautions }) => cautions)),
+    }),
+  };
+}

@@ -1,0 +1,320 @@
+import { fillJar } from '../../jars/fillJar';
+import { canLoad } from '../../process/canLoad';
+import { type TestedProcess, type TestedProcessInput, testedProcess } from '../../process/testedProcess';
+import { rawForJars } from '../../produce/rawForJars';
+import { formatQuantity } from '../../quantity/formatQuantity';
+import { quantityIn, valueIn } from '../../quantity/scale';
+import type { Quantity, Range } from '../../quantity/types';
+import { sucroseDensity } from '../../solution/sucroseDensity';
+import { type Basis, joinBasis, joinCautions } from '../../sources/basis';
+import { jamBalance } from '../../sugar/jamBalance';
+import type { Canning } from '../activity';
+import { planCaution } from '../cautions';
+import type { Ingredient } from '../dayPlan';
+import type { Kitchen, Wanted } from '../planInput';
+import { syrupForJars } from '../syrupForJars';
+import { WORK_BASIS } from '../work';
+import {
+  commonOf,
+  compositionOf,
+  type Day,
+  type JarsDescribed,
+  type LotYield,
+  leftOut,
+  lotsFor,
+  type Made,
+  massOf,
+  nameOf,
+  supplyOf,
+  unitsFrom,
+  within,
+  yieldFromLot,
+} from './context';
+
+type Method = NonNullable<Wanted['method']>;
+
+/** A process that this kitchen can run. */
+interface Runnable {
+  readonly basis: readonly Basis[];
+  readonly process: TestedProcess;
+  readonly canners: Canning['canners'];
+  readonly loadMinutes: Range<number>;
+}
+
+/** Water in a canner and the power of a burner where the kitchen names none: common practice, no source. */
+const WATER: Readonly<Record<Method, Quantity<'volume'>>> = {
+  'boiling-water': { value: 12, unit: 'quart' },
+  'atmospheric-steam': { value: 2, unit: 'quart' },
+  'dial-gauge': { value: 3, unit: 'quart' },
+  'weighted-gauge': { value: 3, unit: 'quart' },
+};
+const BURNER: Quantity<'power'> = { value: 2400, unit: 'W' };
+/** The water that hot and raw packed jars are put into, as the guides print it (see canningRules in stillroom/process). */
+const PREHEATED: Readonly<Record<'hot' | 'raw', Quantity<'temperature'>>> = {
+  hot: { value: 180, unit: 'degF' },
+  raw: { value: 140, unit: 'degF' },
+};
+const ML_IN_LITRE = 1000;
+/** Food in a pot counts as water: close enough for how full the pot is. */
+const POT_DENSITY = 1;
+/** Jam foams up: it takes half as much room again as other food in a pot (common practice). */
+const FOAM = 1.5;
+
+function jarKey(kitchen: Kitchen, jar: string): string | undefined {
+  if (kitchen.jars === undefined) return jar;
+  return kitchen.jars.find((stock) => sameJar(stock.jar, jar))?.jar;
+}
+const plainJar = (jar: string): string => jar.trim().toLowerCase().replace(/s$/, '').replace(/\s+/g, '-');
+export const sameJar = (one: string, other: string): boolean => plainJar(one) === plainJar(other);
+
+/** The stock name of a jar size. */
+export const jarStock = (jar: string): string => `jar ${plainJar(jar)}`;
+
+/** Finds the tested process that a canner of this kitchen can run; or the reason why there is none. */
+function runnable(
+  day: Day,
+  wanted: Wanted,
+  food: string,
+  form: string | undefined,
+  jar: string,
+): Runnable | { reason: string; instead: string } {
+  const { kitchen } = day.request;
+  const canners = (kitchen.canners ?? []).flatMap((canner) => Array.from({ length: canner.count ?? 1 }, () => canner));
+  const methods = [
+    ...new Set<Method>(wanted.method === undefined ? canners.map(({ method }) => method) : [wanted.method]),
+  ];
+  if (methods.length === 0) return { reason: 'the kitchen has no canner', instead: 'freeze or dry it' };
+  let refused: { reason: string; instead: string } | undefined;
+  for (const method of methods) {
+    const question: TestedProcessInput = { food, form, pack: wanted.pack, jar, method, elevation: kitchen.elevation };
+    const process = testedProcess(question);
+    if (!process.tested) {
+      refused ??= { reason: process.reason, instead: process.instead };
+      continue;
+    }
+    const able = canners.flatMap((canner, index) => {
+      const jars = Object.entries(canner.holds).find(([size]) => sameJar(size, jar))?.[1];
+      if (canner.method !== method || jars === undefined) return [];
+      const load = canLoad({
+        ...question,
+        jars,
+        water: canner.water ?? WATER[method],
+        // the canner heats up while the food is prepared, and a second load starts hot
+        waterTemperature: PREHEATED[process.pack === 'raw' ? 'raw' : 'hot'],
+        burnerPower: kitchen.burnerPower ?? BURNER,
+      });
+      return load.tested
+        ? [{ canner: index, jars, minutes: Math.ceil(load.total.high), range: load.total, basis: load.basis }]
+        : [];
+    });
+    const [first] = able;
+    if (first !== undefined) return { process, canners: able, loadMinutes: first.range, basis: first.basis };
+    refused ??= {
+      reason: `no ${method} canner here holds ${jar} jars`,
+      instead: 'name a canner that does, or use another jar',
+    };
+  }
+  return refused as { reason: string; instead: string };
+}
+
+function jarsDescribed(process: TestedProcess, loadMinutes: Range<number>, netMass?: Quantity<'mass'>): JarsDescribed {
+  const acid = process.acid?.text;
+  const fill = fillJar({ jar: process.jar, headspace: process.headspace });
+  return {
+    jar: process.jar,
+    headspace: process.headspace,
+    fillVolume: fill.fillVolume,
+    ...(netMass === undefined ? {} : { netMass }),
+    pack: process.pack,
+    method: process.method,
+    minutes: process.minutes,
+    ...(process.pressure === undefined ? {} : { pressure: process.pressure }),
+    ...(acid === undefined ? {} : { acid }),
+    sterilizeJars: process.sterilizeJars,
+    loadMinutes,
+  };
+}
+
+const canningOf = ({ process, canners }: Runnable): Canning => ({
+  key: [process.method, process.jar, `${process.minutes} min`, process.pressure?.value ?? ''].join(' ').trim(),
+  jar: process.jar,
+  canners,
+});
+
+/** Fruit or vegetables in jars: pieces, sauce, juice, butter, with a tested process. */
+export function makeJars(day: Day, wanted: Wanted, product: number, trade: string): Made {
+  const { jar, form } = wanted;
+  if (jar === undefined) return leftOut(wanted, 'no jar size was named', 'name one, such as "pint"');
+  const stock = jarKey(day.request.kitchen, jar);
+  if (stock === undefined)
+    return leftOut(wanted, `no ${jar} jars are in stock`, 'name the jars you have, or another size');
+  const run = within(product, () => runnable(day, wanted, trade, form, jar));
+  if ('reason' in run) return leftOut(wanted, run.reason, run.instead);
+  const { process } = run;
+  const shape = form ?? process.form;
+  const need = within(product, () => rawForJars({ produce: trade, form: shape, jar, jars: 1 }));
+  const perJar = (better: number): Range<number> => ({
+    low: valueIn(need.raw.low, 'kg') / better,
+    likely: valueIn(need.raw.likely, 'kg') / better,
+    high: valueIn(need.raw.high, 'kg') / better,
+  });
+  const yields = new Map<number, LotYield>();
+  const supplies = lotsFor(day, trade).map((lot) => {
+    const given = within(product, () => yieldFromLot(lot, shape));
+    yields.set(lot.index, given);
+    return supplyOf(lot, given, unitsFrom(perJar(given.better)));
+  });
+  const { times, ...common } = commonOf(wanted, product, shape, valueIn(need.raw.likely, 'kg'));
+  const syrup = wanted.syrup === undefined ? undefined : syrupForJars(wanted.syrup, jar);
+  const given = [...yields.values()];
+  const dropped = Math.min(...given.map(({ trimmings }) => trimmings.low));
+  const hot = process.pack !== 'raw' && times.cook !== undefined;
+  return {
+    label: nameOf(wanted, trade),
+    produce: trade,
+    form: shape,
+    unit: `${process.jar} jar`,
+    activity: {
+      ...common,
+      madeOf: 'fruit',
+      supplies,
+      stockPerUnit: { [jarStock(stock)]: 1, lid: 1 },
+      ...(hot ? { cook: { litresPerKg: (1 - dropped) / POT_DENSITY, minutes: times.cook as number } } : {}),
+      canning: canningOf(run),
+    },
+    describe: ({ ready }) => {
+      const recipe: Ingredient[] = [];
+      if (syrup !== undefined) {
+        recipe.push(
+          {
+            what: `sugar for ${wanted.syrup} syrup`,
+            amount: syrup.sugar(ready),
+            or: massOf(day, syrup.sugarKg(ready)),
+          },
+          { what: `water for ${wanted.syrup} syrup`, amount: syrup.water(ready) },
+        );
+      }
+      recipe.push(...acidIngredients(process, ready));
+      return {
+        recipe,
+        jars: jarsDescribed(process, run.loadMinutes),
+        ...(hot ? { cookMinutes: times.cook as number } : {}),
+        ...(syrup === undefined ? {} : { sugarKg: syrup.sugarKg(ready) }),
+        steps: jarSteps(process, syrup !== undefined),
+        basis: joinBasis(need.basis, ...given.map(({ basis }) => basis), run.basis, syrup?.basis ?? [], [WORK_BASIS]),
+        cautions: joinCautions(process.cautions, need.cautions, ...given.map(({ cautions }) => cautions)),
+      };
+    },
+  };
+}
+
+function acidIngredients({ acid, jar }: TestedProcess, jars: number): Ingredient[] {
+  if (acid?.where !== 'each jar' || acid.bottledLemonJuice === undefined) return [];
+  const all = quantityIn<'volume'>(valueIn(acid.bottledLemonJuice, 'tbsp') * jars, 'tbsp', 'tbsp');
+  return [{ what: 'bottled lemon juice', amount: all, note: `${acid.text}, ${jar} jars: never leave it out` }];
+}
+
+function jarSteps(process: TestedProcess, syrup: boolean): string[] {
+  const hot = process.pack === 'hot';
+  const headspace = formatQuantity(process.headspace as Quantity, { fraction: 8 });
+  return [
+    hot
+      ? `Heat the food through${syrup ? ' in the syrup' : ''} and fill hot into hot jars.`
+      : `Fill the jars raw and cover with boiling ${syrup ? 'syrup' : 'liquid'}.`,
+    `Leave ${headspace} of headspace; free the air bubbles and check it again; wipe the rims; put on the lids.`,
+  ];
+}
+
+/** The solids that jam is cooked to where nothing else is asked. */
+const FINISH_SOLIDS = 0.65; // 21 CFR 150.160: not less than 65 percent soluble solids
+/** Kg of sugar for each kg of fruit where nothing else is asked (common practice: weight for weight). */
+const SUGAR_TO_FRUIT = 1;
+
+/** Jam: fruit and sugar cooked to a share of solids, by mass balance, with the process of jams. */
+export function makeJam(day: Day, wanted: Wanted, product: number, trade: string): Made {
+  const { jar = 'half-pint' } = wanted;
+  const stock = jarKey(day.request.kitchen, jar);
+  if (stock === undefined)
+    return leftOut(wanted, `no ${jar} jars are in stock`, 'name the jars you have, or another size');
+  const run = within(product, () => runnable(day, { ...wanted, pack: undefined }, `${trade} jam`, undefined, jar));
+  if ('reason' in run) return leftOut(wanted, run.reason, run.instead);
+  const { process } = run;
+  const finishSolids = wanted.finishSolids ?? FINISH_SOLIDS;
+  const sugarToFruit = wanted.sugarToFruit ?? SUGAR_TO_FRUIT;
+  const { density } = sucroseDensity({ brix: 100 * finishSolids, temperature: '20 degC' });
+  const filled = fillJar({ jar: process.jar, headspace: process.headspace, density });
+  const netKg = valueIn(filled.netMass as Quantity<'mass'>, 'kg');
+  const printedSolids = compositionOf(trade).solubleSolids;
+  const form = wanted.form ?? 'crushed';
+  const yields: LotYield[] = [];
+  const basis: Basis[] = [];
+  const supplies = lotsFor(day, trade).flatMap((lot) => {
+    const solids = lot.brix === undefined ? printedSolids : same(lot.brix / 100);
+    if (solids === undefined) return [];
+    const given = within(product, () => yieldFromLot(lot, form));
+    yields.push(given);
+    const jamPerKg = (ready: number, fruitSolids: number): number => {
+      const answer = within(product, () =>
+        jamBalance({ fruit: { value: ready, unit: 'kg' }, fruitSolids, sugarToFruit, finishSolids }),
+      );
+      basis.push(...answer.basis);
+      return answer.jam.value;
+    };
+    return [
+      supplyOf(lot, given, {
+        low: jamPerKg(given.ready.low, solids.low) / netKg,
+        likely: jamPerKg(given.ready.likely, solids.likely) / netKg,
+        high: jamPerKg(given.ready.high, solids.high) / netKg,
+      }),
+    ];
+  });
+  if (supplies.length === 0)
+    return leftOut(wanted, `no soluble solids are published for ${trade}`, 'measure them and give the lot its Brix');
+  const { times, ...common } = commonOf(wanted, product, form, 1 / (supplies[0]?.unitsPerKg.likely ?? 1));
+  const richest = Math.max(...yields.map(({ ready }) => ready.high));
+  return {
+    label: nameOf({ ...wanted, jar }, trade),
+    produce: trade,
+    form: 'jam',
+    unit: `${process.jar} jar`,
+    activity: {
+      ...common,
+      madeOf: 'fruit',
+      supplies,
+      stockPerUnit: { [jarStock(stock)]: 1, lid: 1 },
+      cook: {
+        litresPerKg: FOAM * richest * (1 / POT_DENSITY + sugarToFruit / SUGAR_DENSITY),
+        minutes: times.cook as number,
+      },
+      canning: canningOf(run),
+    },
+    describe: ({ readyKg }) => ({
+      recipe: [
+        {
+          what: 'sugar, weight for weight of prepared fruit',
+          amount: massOf(day, readyKg.likely * sugarToFruit),
+          or: quantityIn<'volume'>((readyKg.likely * sugarToFruit * ML_IN_LITRE) / SUGAR_DENSITY_IN_CUP, 'mL', 'cup'),
+          note: `${sugarToFruit} of sugar to 1 of fruit; weigh the fruit when it is ready`,
+        },
+      ],
+      jars: jarsDescribed(process, run.loadMinutes, filled.netMass as Quantity<'mass'>),
+      cookMinutes: times.cook as number,
+      sugarKg: readyKg.high * sugarToFruit,
+      steps: [
+        `Cook fruit and sugar in small batches to ${Math.round(100 * finishSolids)} % solids, stirring; skim.`,
+        `Fill hot into hot jars, ${formatQuantity(process.headspace as Quantity, { fraction: 8 })} of headspace; wipe the rims; put on the lids.`,
+      ],
+      basis: joinBasis(basis, ...yields.map((given) => given.basis), run.basis, [WORK_BASIS]),
+      cautions: joinCautions(
+        process.cautions,
+        [planCaution('jam-sets-by-test')],
+        ...yields.map(({ cautions }) => cautions),
+      ),
+    }),
+  };
+}
+
+const same = (value: number): Range<number> => ({ low: value, likely: value, high: value });
+/** g/mL of sugar dissolved in fruit (sucrose crystal density), and of granulated sugar in a cup of 200 g. */
+const SUGAR_DENSITY = 1.587;
+const SUGAR_DENSITY_IN_CUP = 200 / 236.5882365;

@@ -1,0 +1,130 @@
+import { powder } from '../../drying/powder';
+import { trayLoad } from '../../drying/trayLoad';
+import { quantityIn, valueIn } from '../../quantity/scale';
+import type { Quantity, Range } from '../../quantity/types';
+import { type Basis, joinBasis, joinCautions } from '../../sources/basis';
+import { planCaution } from '../cautions';
+import type { Wanted } from '../planInput';
+import { WORK_BASIS } from '../work';
+import {
+  commonOf,
+  compositionOf,
+  type Day,
+  leftOut,
+  lotsFor,
+  type Made,
+  massOf,
+  massRange,
+  nameOf,
+  scaleRange,
+  supplyOf,
+  unitsFrom,
+  within,
+} from './context';
+
+/** A jar of powder, where the cook names no other size. */
+const POWDER_JAR: Quantity<'mass'> = { value: 2, unit: 'oz' };
+/** Trimmings go in whole: nothing is lost before. */
+const WHOLE = {
+  ready: { low: 1, likely: 1, high: 1 },
+  trimmings: { low: 0, likely: 0, high: 0 },
+  better: 1,
+  basis: [],
+  cautions: [],
+};
+
+/** Powder from peels and trimmings, dried until they snap. */
+export function makePowder(day: Day, wanted: Wanted, product: number, trade: string): Made {
+  const { dryer } = day.request.kitchen;
+  if (dryer === undefined) return leftOut(wanted, 'the kitchen has no dryer', 'use the trimmings for stock');
+  const { size = POWDER_JAR } = wanted;
+  const { water, basis } = compositionOf(trade);
+  const ground = within(product, () =>
+    powder({
+      trimmings: { value: 1, unit: 'kg' },
+      moisture: water,
+      ...(wanted.moisture === undefined ? {} : { targetMoisture: wanted.moisture }),
+    }),
+  );
+  const left: Range<number> = {
+    low: ground.powder.low.value,
+    likely: ground.powder.likely.value,
+    high: ground.powder.high.value,
+  };
+  const supplies = lotsFor(day, trade).map((lot) => supplyOf(lot, WHOLE, scaleRange(left, 1 / valueIn(size, 'kg'))));
+  const tray = trayLoad({ area: dryer.trayArea });
+  const perTrayKg = valueIn(tray.perTray.low, 'kg');
+  const { times: _, ...common } = commonOf(wanted, product, undefined, 1 / (supplies[0]?.unitsPerKg.likely ?? 1));
+  return {
+    label: nameOf(wanted, trade),
+    produce: trade,
+    unit: `${size.value} ${size.unit} jar of powder`,
+    activity: { ...common, madeOf: 'trimmings', supplies, stockPerUnit: {}, traysPerKg: 1 / perTrayKg },
+    describe: ({ readyKg, trays }) => ({
+      trays: {
+        where: 'dryer',
+        trays,
+        perTray: massOf(day, Math.min(perTrayKg, readyKg.high / Math.max(trays, 1))),
+        dried: massRange(day, scaleRange(left, readyKg.likely)),
+        test: 'snaps and shatters when cold',
+      },
+      steps: ['Dry until the peels snap when cold, grind, sift, and jar at once with as little air as you can.'],
+      basis: joinBasis(ground.basis, tray.basis, basis, [WORK_BASIS]),
+      cautions: joinCautions([planCaution('trimmings-clean')], ground.cautions),
+    }),
+  };
+}
+
+/** What trimmings give by the quart: common practice, no source. */
+interface Steeped {
+  /** Kg of trimmings that one quart takes. */
+  readonly kgPerQuart: Range<number>;
+  readonly water: Quantity<'volume'>;
+  readonly sugar?: Quantity<'volume'>;
+  readonly step: string;
+  readonly caution: string;
+}
+
+const STEEPED: Readonly<Record<'vinegar' | 'jelly stock', Steeped>> = {
+  vinegar: {
+    kgPerQuart: { low: 0.35, likely: 0.45, high: 0.55 },
+    water: { value: 1, unit: 'quart' },
+    sugar: { value: 4, unit: 'tbsp' },
+    step: 'Cover the trimmings with sugared water, keep them under it, stir daily for two weeks, strain, and leave open to the air under a cloth until sour.',
+    caution: 'home-vinegar-strength',
+  },
+  'jelly stock': {
+    kgPerQuart: { low: 1, likely: 1.3, high: 1.6 },
+    water: { value: 5, unit: 'cup' },
+    step: 'Barely cover the trimmings with water, simmer until soft, and drip through a jelly bag without squeezing.',
+    caution: 'stock-is-not-canned',
+  },
+};
+
+/** Vinegar or jelly stock from peels and cores; a unit is a quart. */
+export function makeSteeped(day: Day, wanted: Wanted, product: number, trade: string): Made {
+  const make = wanted.make as 'vinegar' | 'jelly stock';
+  const how = STEEPED[make];
+  const supplies = lotsFor(day, trade).map((lot) => supplyOf(lot, WHOLE, unitsFrom(how.kgPerQuart)));
+  const { times, ...common } = commonOf(wanted, product, undefined, how.kgPerQuart.likely);
+  const basis: Basis[] = [{ what: `trimmings and water for a quart of ${make}`, kind: 'common-practice' }, WORK_BASIS];
+  const cook = make === 'jelly stock' ? { litresPerKg: 2, minutes: times.cook as number } : undefined;
+  return {
+    label: nameOf(wanted, trade),
+    produce: trade,
+    unit: 'quart',
+    activity: { ...common, madeOf: 'trimmings', supplies, stockPerUnit: {}, ...(cook === undefined ? {} : { cook }) },
+    describe: ({ ready }) => ({
+      recipe: [
+        { what: 'water', amount: quantityIn<'volume'>(how.water.value * ready, how.water.unit, how.water.unit) },
+        ...(how.sugar === undefined
+          ? []
+          : [{ what: 'sugar', amount: quantityIn<'volume'>(valueIn(how.sugar, 'cup') * ready, 'cup', 'cup') }]),
+      ],
+      ...(cook === undefined ? {} : { cookMinutes: cook.minutes }),
+      steps: [how.step],
+      basis,
+      cautions: [planCaution('trimmings-clean'), planCaution(how.caution)],
+    }),
+  };
+}

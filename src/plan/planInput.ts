@@ -1,0 +1,197 @@
+import type * as z from 'zod/mini';
+import { fail } from '../errors/StillroomError';
+import {
+  area,
+  choice,
+  count,
+  elevation,
+  fields,
+  flag,
+  length,
+  list,
+  mass,
+  money,
+  name,
+  number,
+  optional,
+  power,
+  ratio,
+  reading,
+  time,
+  volume,
+} from '../quantity/fields';
+import { parseMoney } from '../quantity/money';
+import type { Money, MoneyInput } from '../quantity/types';
+
+/** What a lot can become. */
+export const MAKES = [
+  'jars', // pieces, sauce, juice, butter ... with a tested heat process
+  'jam',
+  'dried',
+  'freeze-dried',
+  'leather',
+  'frozen',
+  'powder', // from trimmings
+  'vinegar', // from trimmings
+  'jelly stock', // from trimmings
+] as const;
+export type Make = (typeof MAKES)[number];
+/** Made of what falls off when other products are made. */
+export const OF_TRIMMINGS: readonly Make[] = ['powder', 'vinegar', 'jelly stock'];
+
+const holds = () =>
+  reading<Readonly<Record<string, number>>, Readonly<Record<string, number>>>((given) => {
+    const what = 'how many jars of each size one load holds, such as { "pint": 9, "quart": 7 }';
+    if (given === undefined) fail('MISSING', '', given, what);
+    if (typeof given !== 'object' || given === null || Array.isArray(given)) fail('WRONG_TYPE', '', given, what);
+    const entries = Object.entries(given);
+    if (entries.length === 0 || entries.length > 12) fail('OUT_OF_RANGE', '', given, what);
+    for (const [jar, jars] of entries) {
+      if (!Number.isInteger(jars) || jars < 1 || jars > 100)
+        fail('OUT_OF_RANGE', jar.slice(0, 40), jars, 'a whole number of jars from 1 to 100');
+    }
+    return Object.fromEntries(entries) as Readonly<Record<string, number>>;
+  });
+
+/** Worth of one unit: money, or a plain number of points. */
+const worth = () =>
+  reading<number | MoneyInput, { value: number; currency?: string }>((given) => {
+    if (typeof given === 'number') {
+      if (!(given >= 0 && given <= 1e9)) fail('OUT_OF_RANGE', '', given, 'a worth of 0 to 10^9');
+      return { value: given };
+    }
+    const { value, unit } = parseMoney(given);
+    return { value, currency: unit };
+  });
+
+const lot = fields({
+  name: optional(name('a name for the lot, such as "the marked-down crate"')),
+  produce: name('a fruit or vegetable, such as "peach"'),
+  raw: mass(),
+  price: optional(money()),
+  ready: optional(mass()),
+  brix: optional(number('degrees Brix above 0 and below 100', { above: 0, below: 100 })),
+});
+
+const kitchen = fields({
+  elevation: elevation(),
+  hours: time({ max: { value: 48, unit: 'h' } }),
+  hands: optional(count('pairs of hands', 1, 50)),
+  burners: optional(count('burners', 1, 50)),
+  burnerPower: optional(power()),
+  pots: optional(
+    list(
+      'pots',
+      fields({
+        volume: volume(),
+        count: optional(count('pots of this size', 1, 20)),
+        fill: optional(ratio({ above: 0 })),
+      }),
+      0,
+      20,
+    ),
+  ),
+  canners: optional(
+    list(
+      'canners',
+      fields({
+        name: optional(name('a name for the canner')),
+        method: choice('a canning method', ['boiling-water', 'dial-gauge', 'weighted-gauge', 'atmospheric-steam']),
+        holds: holds(),
+        water: optional(volume()),
+        count: optional(count('canners of this kind', 1, 10)),
+      }),
+      0,
+      10,
+    ),
+  ),
+  jars: optional(
+    list(
+      'jars',
+      fields({
+        jar: name('a jar size, such as "pint"'),
+        count: count('jars in stock', 0, 5000),
+        price: optional(money()),
+        uses: optional(count('how often a jar is used in its life', 1, 1000)),
+      }),
+      0,
+      20,
+    ),
+  ),
+  lids: optional(fields({ count: count('lids in stock', 0, 5000), price: optional(money()) })),
+  dryer: optional(
+    fields({
+      trays: count('trays', 1, 500),
+      trayArea: area(),
+      hours: optional(time({ max: { value: 168, unit: 'h' } })),
+    }),
+  ),
+  freezeDryer: optional(
+    fields({ trays: count('trays', 1, 100), trayArea: area(), ice: mass(), loads: optional(count('loads', 1, 20)) }),
+  ),
+  freezer: optional(fields({ room: volume(), volume: optional(volume()) })),
+  pantry: optional(
+    list(
+      'the pantry',
+      fields({
+        item: choice('an item', ['sugar', 'bottled lemon juice', 'citric acid']),
+        amount: mass(),
+        price: optional(money()),
+      }),
+      0,
+      10,
+    ),
+  ),
+});
+
+const product = fields({
+  name: optional(name('a name for the product')),
+  make: choice('what to make', MAKES),
+  from: name('the fruit or vegetable it is made from'),
+  form: optional(name('a form, such as "halves", "sauce" or "juice"')),
+  pack: optional(choice('a pack', ['hot', 'raw'])),
+  jar: optional(name('a jar size, such as "pint"')),
+  method: optional(choice('a canning method', ['boiling-water', 'dial-gauge', 'weighted-gauge', 'atmospheric-steam'])),
+  syrup: optional(choice('a syrup strength', ['very light', 'light', 'medium', 'heavy', 'very heavy'])),
+  sugarToFruit: optional(number('kg of sugar for each kg of fruit, 0 to 3', { min: 0, max: 3 })),
+  finishSolids: optional(ratio({ above: 0, below: 1 })),
+  moisture: optional(ratio({ above: 0, below: 1 })),
+  thickness: optional(length()),
+  size: optional(mass()),
+  least: optional(count('the least to make', 0, 5000)),
+  most: optional(count('the most to make', 0, 5000)),
+  worth: optional(worth()),
+  minutesPerPound: optional(number('minutes of work for each raw pound, 0 to 120', { min: 0, max: 120 })),
+  minutesPerUnit: optional(number('minutes of work for each jar or pack, 0 to 120', { min: 0, max: 120 })),
+  cook: optional(time({ max: { value: 24, unit: 'h' } })),
+});
+
+export const planSchema = fields({
+  invented: optional(flag('whether the scenario is invented')),
+  lots: list('the lots', lot, 1, 60),
+  kitchen,
+  products: list('the products', product, 1, 60),
+  aim: optional(choice('an aim', ['most worth', 'least waste', 'fewest hours'])),
+});
+
+export type PlanDayInput = z.input<typeof planSchema>;
+export type PlanRequest = z.output<typeof planSchema>;
+export type Lot = PlanRequest['lots'][number];
+export type Kitchen = PlanRequest['kitchen'];
+export type Wanted = PlanRequest['products'][number];
+
+/** Every price of the request, with where it stands, so that they can be checked to be of one currency. */
+export function pricesOf(request: PlanRequest): { path: string; price: Money }[] {
+  const { lots, kitchen: own, products } = request;
+  const found: { path: string; price: Money | undefined }[] = [
+    ...lots.map(({ price }, index) => ({ path: `lots[${index}].price`, price })),
+    ...(own.jars ?? []).map(({ price }, index) => ({ path: `kitchen.jars[${index}].price`, price })),
+    { path: 'kitchen.lids.price', price: own.lids?.price },
+    ...(own.pantry ?? []).map(({ price }, index) => ({ path: `kitchen.pantry[${index}].price`, price })),
+    ...products.map(({ worth: value }, index) => ({
+      path: `products[${index}].worth`,
+      price: value?.currency === undefined ? undefined : { value: value.value, unit: value.currency },
+    })),
+  ];
+  return found.filter((entry): entry is { path: string; price: Money } => entry.price !== undefined);
+}

@@ -1,0 +1,48 @@
+import { quantityIn, valueIn } from '../quantity/scale';
+import type { Quantity } from '../quantity/types';
+import type { Basis } from '../sources/basis';
+import { basisOf } from '../sources/table';
+import { canningSyrup, type SyrupStrength } from '../sugar/syrup';
+
+/** A cup of granulated sugar, kg: common practice, as in `stillroom/sugar`. */
+const SUGAR_CUP_KG = 0.2;
+const PINTS_IN_LOAD = 9;
+const QUARTS_IN_LOAD = 7;
+
+export interface SyrupForJars {
+  readonly sugar: (jars: number) => Quantity<'volume'>;
+  readonly water: (jars: number) => Quantity<'volume'>;
+  readonly sugarKg: (jars: number) => number;
+  readonly basis: readonly Basis[];
+}
+
+/**
+ * Sugar and water for the syrup of so many jars: the cups printed for a load of 9 pints or 7 quarts, shared out by
+ * the jar. A jar of another size takes its share of the pint load by volume.
+ */
+export function syrupForJars(strength: SyrupStrength, jar: string): SyrupForJars {
+  const row = canningSyrup(strength);
+  const quarts = valueIn(volumeOf(jar), 'quart');
+  const byQuarts = quarts >= 1;
+  const [sugar, water, load] = byQuarts
+    ? [row.sugar7Quarts, row.water7Quarts, QUARTS_IN_LOAD]
+    : [row.sugar9Pints, row.water9Pints, PINTS_IN_LOAD / 2];
+  const cups = (perLoad: number, jars: number) => (perLoad / load) * quarts * jars;
+  return {
+    sugar: (jars) => quantityIn<'volume'>(cups(sugar, jars), 'cup', 'cup'),
+    water: (jars) => quantityIn<'volume'>(cups(water, jars), 'cup', 'cup'),
+    sugarKg: (jars) => cups(sugar, jars) * SUGAR_CUP_KG,
+    basis: [
+      basisOf(row, `${strength} syrup for a load of ${byQuarts ? '7 quarts' : '9 pints'}, shared out by the jar`),
+    ],
+  };
+}
+
+function volumeOf(jar: string): Quantity<'volume'> {
+  const plain = jar.toLowerCase();
+  if (plain.includes('half-gallon') || plain.includes('half gallon')) return { value: 0.5, unit: 'gallon' };
+  if (plain.includes('half')) return { value: 0.5, unit: 'pint' };
+  const ounces = /(\d+)\s*oz/.exec(plain)?.[1];
+  if (ounces !== undefined) return { value: Number(ounces), unit: 'fl oz' };
+  return { value: 1, unit: plain.includes('quart') ? 'quart' : 'pint' };
+}

@@ -1,0 +1,104 @@
+import type { Activity, Capacity } from '../../src/plan/activity';
+import type { Program } from '../../src/plan/solve';
+
+/** A small seeded generator (mulberry32), so that every random kitchen can be made again. */
+export function seeded(seed: number): () => number {
+  let state = seed >>> 0;
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
+    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
+  };
+}
+
+/** Invented: a kitchen with 2 to 8 lots and 3 to 12 products of every kind. */
+export function randomKitchen(
+  seed: number,
+  size?: { lots: number; products: number },
+): { activities: Activity[]; capacity: Capacity } {
+  const random = seeded(seed);
+  const between = (low: number, high: number) => low + (high - low) * random();
+  const whole = (low: number, high: number) => Math.floor(between(low, high + 1));
+  const lots = Array.from({ length: size?.lots ?? whole(2, 8) }, () => between(5, 40));
+  const products = size?.products ?? whole(3, 12);
+  const pots = Array.from({ length: whole(1, 2) }, () => between(4, 9));
+  const canners = whole(1, 2);
+  const activities: Activity[] = Array.from({ length: products }, (_, product) => {
+    const kind = ['jarred', 'jarred', 'dried', 'frozen', 'trimmings'][whole(0, 4)];
+    const chosen = lots.map((_, lot) => lot).filter(() => random() < 0.4);
+    const supplies = (chosen.length === 0 ? [whole(0, lots.length - 1)] : chosen).map((lot) => {
+      const likely = between(0.6, 1.2);
+      const trimmings = between(0.05, 0.2);
+      return {
+        lot,
+        unitsPerKg: { low: likely * between(0.8, 0.95), likely, high: likely * between(1.05, 1.2) },
+        trimmingsPerKg: { low: trimmings * 0.7, likely: trimmings, high: trimmings * 1.3 },
+        readyPerKg: { low: 0.7, likely: 0.8, high: 0.9 },
+      };
+    });
+    const base = {
+      product,
+      supplies,
+      worth: Math.round(between(2, 9) * 4) / 4,
+      least: 0,
+      most: whole(4, 30),
+      handsPerKg: between(4, 12),
+      handsPerUnit: between(1, 3),
+    };
+    const group = whole(0, 3);
+    if (kind === 'jarred') {
+      const jar = group < 2 ? 'pint' : 'quart';
+      return {
+        ...base,
+        madeOf: 'fruit',
+        stockPerUnit: { [`jar ${jar}`]: 1, lid: 1, sugar: between(0, 0.2) },
+        cook: { litresPerKg: between(0.8, 1.2), minutes: whole(10, 60) },
+        canning: {
+          key: `process ${group}`,
+          jar,
+          canners: Array.from({ length: canners }, (_, canner) => ({
+            canner,
+            jars: jar === 'pint' ? 9 : 7,
+            minutes: 45 + 5 * group,
+          })),
+        },
+      };
+    }
+    if (kind === 'dried') return { ...base, madeOf: 'fruit', stockPerUnit: {}, traysPerKg: between(0.8, 1.6) };
+    if (kind === 'frozen') return { ...base, madeOf: 'fruit', stockPerUnit: { freezer: 0.5 } };
+    return { ...base, madeOf: 'trimmings', worth: base.worth / 2, stockPerUnit: {}, traysPerKg: between(0.8, 1.6) };
+  });
+  const capacity: Capacity = {
+    lots,
+    minutes: 60 * whole(5, 11),
+    hands: whole(1, 3),
+    burners: whole(2, 4),
+    pots,
+    canners,
+    lead: 40,
+    stock: {
+      'jar pint': whole(10, 40),
+      'jar quart': whole(7, 28),
+      lid: whole(15, 60),
+      sugar: between(1, 5),
+      freezer: between(5, 25),
+    },
+    trays: whole(4, 12),
+  };
+  return { activities, capacity };
+}
+
+/** A program in the LP format that HiGHS reads. */
+export function toLp({ variables, bounds }: Program): string {
+  const id = new Map(variables.map(({ name }, index) => [name, `v${index}`]));
+  const sum = (terms: readonly (readonly [string, number])[]) =>
+    terms.map(([name, weight]) => `${weight < 0 ? '-' : '+'} ${Math.abs(weight)} ${id.get(name)}`).join(' ') || '0 v0';
+  const rows = bounds.flatMap(({ terms, min, max }, index) => [
+    ...(max === undefined ? [] : [` u${index}: ${sum(terms)} <= ${max}`]),
+    ...(min === undefined ? [] : [` l${index}: ${sum(terms)} >= ${min}`]),
+  ]);
+  const integers = variables.filter(({ integer }) => integer).map(({ name }) => id.get(name));
+  const worth = sum(variables.map(({ name, worth: each }) => [name, each] as const));
+  return `Maximize\n obj: ${worth}\nSubject To\n${rows.join('\n')}\nGeneral\n ${integers.join(' ')}\nEnd\n`;
+}

@@ -5,7 +5,7 @@ import { caution } from '../sources/cautions';
 import { basisOf } from '../sources/table';
 import { kitchenElevation } from './bands';
 import { processCaution, usualCautions } from './cautions';
-import { elevationRuleRows, perThousandFeet } from './elevationMinutes';
+import { type ElevationRuleRow, elevationRuleRows, perThousandFeet } from './elevationMinutes';
 
 const schema = /* @__PURE__ */ fields({ elevation: kitchenElevation() });
 
@@ -20,9 +20,8 @@ export interface BoilingMinutes {
 
 function minutesOf(rule: 'sterilizing' | 'before-tasting', input: BoilingMinutesInput, what: string) {
   const { elevation } = readInput(schema, input);
-  const [row] = elevationRuleRows(rule);
-  if (row === undefined) throw new Error(`no rule ${rule}`);
-  return { minutes: (row.base ?? 0) + perThousandFeet(elevation, row), basis: [basisOf(row, what)] };
+  const [row] = elevationRuleRows(rule) as [ElevationRuleRow & { base: number }];
+  return { minutes: row.base + perThousandFeet(elevation, row), basis: [basisOf(row, what)] };
 }
 
 /**

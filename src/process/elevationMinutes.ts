@@ -14,7 +14,8 @@ const RULES = ['bands', 'per-1000-ft', 'sterilizing', 'ten-percent'] as const;
 /** Published general rules that add minutes for elevation. */
 export type ElevationRule = (typeof RULES)[number];
 
-interface RuleRow extends Sourced {
+/** A row of the general rules. */
+export interface ElevationRuleRow extends Sourced {
   readonly rule: ElevationRule | 'before-tasting';
   readonly upToFt?: number;
   readonly add?: number;
@@ -22,8 +23,8 @@ interface RuleRow extends Sourced {
   readonly base?: number;
   readonly stepFt?: number;
 }
-const rows = asTable<RuleRow>(table).rows;
-export const elevationRuleRows = (rule: RuleRow['rule']) => rows.filter((row) => row.rule === rule);
+const rows = asTable<ElevationRuleRow>(table).rows;
+export const elevationRuleRows = (rule: ElevationRuleRow['rule']) => rows.filter((row) => row.rule === rule);
 
 /** Base times over this many minutes take the larger addition of the per-1000-ft rule. */
 const LONGER = 20;
@@ -97,7 +98,7 @@ export function elevationMinutes(input: ElevationMinutesInput): ElevationMinutes
   const { baseMinutes, rule, elevation, citation } = readInput(schema, input);
   const own: Basis = { what: 'time before the addition', kind: 'measured', locator: citation };
   const chosen = elevationRuleRows(rule);
-  const [first] = chosen as [RuleRow, ...RuleRow[]];
+  const [first] = chosen as [ElevationRuleRow, ...ElevationRuleRow[]];
   if (rule === 'ten-percent') {
     return refusal({
       reason:

@@ -53,7 +53,8 @@ const known = new Map<FoodEntry, KnownFood>();
 export function knowledgeOf(entry: FoodEntry): KnownFood {
   let found = known.get(entry);
   if (found === undefined) {
-    const notCanned = notRecommendedRows.filter((row) => row.foods.includes(entry.name));
+    const kinds = [entry.name, ...(entry.of ?? []).map((line) => line.split('/')[0] ?? '')];
+    const notCanned = notRecommendedRows.filter((row) => row.foods.some((name) => kinds.includes(name)));
     found = { entry, choices: choicesOf(entry), notCanned };
     known.set(entry, found);
   }

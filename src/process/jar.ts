@@ -51,8 +51,9 @@ export function readJar(given: unknown): ReadJar {
     if (given.length > 100) fail('UNKNOWN_NAME', 'jar', given, EXPECTED);
     text = given
       .toLowerCase()
-      .replace(/\b(?:canning|jelly|jars?|wide|regular|mouth)\b|\((?:[\d ]*oz)\)/g, ' ')
-      .replace(/[\s_-]+/g, ' ')
+      .replace(/(?<=[a-z\d])-(?=[a-z])|_/g, ' ')
+      .replace(/\b(?:canning|jelly|jars?|wide|regular|mouth)\b|\([\d ]*oz\)/g, ' ')
+      .replace(/\s+/g, ' ')
       .trim();
     const listed = NAMES[text.replace(/s$/, '')];
     try {

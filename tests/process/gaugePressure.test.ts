@@ -1,0 +1,43 @@
+import { expect, test } from 'vitest';
+import { gaugePressure, testedProcess } from '../../src/process/index';
+import { errorOf } from './errors';
+
+test('the printed bands, edges included', () => {
+  const at = (method: 'dial-gauge' | 'weighted-gauge', acidity: 'low-acid' | 'acid', value: number) => {
+    const answer = gaugePressure({ method, acidity, elevation: { value, unit: 'ft' } });
+    return 'pressure' in answer ? answer.pressure.value : undefined;
+  };
+  const dial = [-100, 2000, 2000.1, 4000, 4001, 6000, 6001, 8000, 8000.1];
+  expect(dial.map((value) => at('dial-gauge', 'low-acid', value))).toEqual([11, 11, 12, 12, 13, 13, 14, 14, undefined]);
+  expect(dial.map((value) => at('dial-gauge', 'acid', value))).toEqual([6, 6, 7, 7, 8, 8, 9, 9, undefined]);
+  const weighted = [0, 1000, 1000.1, 16000];
+  expect(weighted.map((value) => at('weighted-gauge', 'low-acid', value))).toEqual([10, 10, 15, 15]);
+  expect(weighted.map((value) => at('weighted-gauge', 'acid', value))).toEqual([5, 5, 10, 10]);
+});
+
+test('agrees with the process tables', () => {
+  for (const [food, acidity] of [
+    ['carrots', 'low-acid'],
+    ['rhubarb', 'acid'],
+  ] as const) {
+    for (const method of ['dial-gauge', 'weighted-gauge'] as const) {
+      for (const elevation of ['0 ft', '2,500 ft', '7,900 ft'] as const) {
+        const process = testedProcess({ food, pack: 'hot', jar: 'pint', method, elevation });
+        expect(gaugePressure({ method, acidity, elevation })).toMatchObject({
+          pressure: process.tested ? process.pressure : undefined,
+        });
+      }
+    }
+  }
+});
+
+test('refuses above the dial-gauge table with what to use instead', () => {
+  const answer = gaugePressure({ method: 'dial-gauge', acidity: 'acid', elevation: '2500 m' });
+  expect(answer).toMatchObject({ tested: false, reason: 'the dial-gauge tables end at 8,000 ft' });
+});
+
+test('bad input', () => {
+  const good = { method: 'dial-gauge', acidity: 'acid', elevation: '0 ft' } as const;
+  expect(errorOf(() => gaugePressure({ ...good, method: 'kettle' as 'dial-gauge' }))).toMatchObject({ path: 'method' });
+  expect(errorOf(() => gaugePressure({ ...good, acidity: 'sour' as 'acid' }))).toMatchObject({ path: 'acidity' });
+});

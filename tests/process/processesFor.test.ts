@@ -1,0 +1,99 @@
+import { describe, expect, test } from 'vitest';
+import { findFoods, notRecommended, processesFor, processFoods, testedProcess } from '../../src/process/index';
+import { errorOf } from './errors';
+
+describe('processesFor', () => {
+  test('every printed line of a food, with its bands', () => {
+    const { food, processes, basis } = processesFor({ food: 'figs' });
+    expect(food).toBe('fig');
+    expect(processes).toEqual([
+      expect.objectContaining({
+        form: 'whole',
+        pack: 'hot',
+        jars: ['pint'],
+        method: 'boiling-water',
+        headspace: { value: 0.5, unit: 'in' },
+        acid: [{ jar: 'pint', acid: expect.objectContaining({ bottledLemonJuice: { value: 1, unit: 'tbsp' } }) }],
+        bands: [
+          { elevation: '0 to 1,000 ft', minutes: 45 },
+          { elevation: '1,001 to 3,000 ft', minutes: 50 },
+          { elevation: '3,001 to 6,000 ft', minutes: 55 },
+          { elevation: 'above 6,000 ft', minutes: 60 },
+        ],
+      }),
+      expect.objectContaining({ jars: ['quart'] }),
+    ]);
+    expect(basis.length).toBeGreaterThan(1);
+  });
+
+  test('says what it will not serve, cell by cell', () => {
+    const sauce = processesFor({ food: 'tomato sauce' }).processes.find(({ alternative }) => alternative === 'c');
+    expect(sauce?.bands).toEqual([
+      { elevation: '0 to 1,000 ft', minutes: 10, pressure: { value: 15, unit: 'psi' } },
+      { elevation: 'above 1,000 ft', refused: 'not-recommended' },
+    ]);
+    const cantaloupe = processesFor({ food: 'cantaloupe' });
+    expect(cantaloupe.processes.flatMap(({ bands }) => bands).every(({ refused }) => refused === 'recalled')).toBe(
+      true,
+    );
+    expect(cantaloupe.notCanned[0]?.forms).toEqual(['plain']);
+    expect(processesFor({ food: 'oysters' }).processes[0]?.pack).toBe('not stated');
+    expect(processesFor({ food: 'banana' })).toMatchObject({ processes: [], notCanned: [{ foods: ['banana'] }] });
+  });
+
+  test('only the form that the name holds', () => {
+    expect(new Set(processesFor({ food: 'applesauce' }).processes.map(({ form }) => form))).toEqual(new Set(['sauce']));
+  });
+
+  test('agrees with testedProcess on every line', () => {
+    for (const { form, pack, jars, method, alternative, bands } of processesFor({ food: 'tomato' }).processes) {
+      for (const jar of jars) {
+        for (const [index, elevation] of (['0 ft', '9000 ft'] as const).entries()) {
+          if (method === 'dial-gauge' && index === 1) continue;
+          const band = index === 0 ? bands[0] : bands[bands.length - 1];
+          const answer = testedProcess({
+            food: 'tomato',
+            form,
+            pack,
+            jar,
+            method,
+            elevation,
+            ...(alternative === undefined ? {} : { alternative: alternative as 'a' }),
+          });
+          expect(answer.tested ? answer.minutes : undefined).toBe(band?.minutes);
+        }
+      }
+    }
+  });
+
+  test('an unknown food is an error with the nearest names', () => {
+    expect(errorOf(() => processesFor({ food: 'aple' }))).toMatchObject({
+      code: 'UNKNOWN_NAME',
+      expected: expect.stringContaining('apple'),
+    });
+  });
+});
+
+describe('findFoods', () => {
+  test('by part of a name, by a synonym, by a name for food and form', () => {
+    const found = (text: string) => findFoods({ text }).foods.map(({ name }) => name);
+    expect(found('peach')).toContain('white peach');
+    expect(found('string beans')).toEqual(['snap bean']);
+    expect(found('applesauce')).toEqual(['apple']);
+    expect(found('strawbery')).toContain('strawberry');
+    expect(found('qqqqqq')).toEqual([]);
+  });
+
+  test('lists the forms that were read, none for food that is not canned', () => {
+    expect(findFoods({ text: 'banana' }).foods.find(({ name }) => name === 'banana')?.forms).toEqual([]);
+    expect(findFoods({ text: 'mango' }).foods[0]?.forms).toEqual(['chutney', 'salsa']);
+    expect(processFoods().length).toBeGreaterThan(120);
+    expect(errorOf(() => findFoods({ text: '' }))).toMatchObject({ code: 'UNKNOWN_NAME', path: 'text' });
+  });
+});
+
+test('notRecommended lists every food with its reason, and its basis', () => {
+  const { notCanned, basis } = notRecommended();
+  expect(basis).toHaveLength(notCanned.length);
+  for (const { reason, instead } of notCanned) expect(`${reason}${instead}`.length).toBeGreaterThan(20);
+});

@@ -1,0 +1,358 @@
+import { describe, expect, test } from 'vitest';
+import { processesFor, type TestedProcess, type TestedProcessInput, testedProcess } from '../../src/process/index';
+import { errorOf } from './errors';
+
+const ask = (input: Partial<TestedProcessInput> & { food: string }) =>
+  testedProcess({ jar: 'pint', method: 'boiling-water', elevation: '0 ft', ...input });
+const served = (input: Parameters<typeof ask>[0]): TestedProcess => {
+  const answer = ask(input);
+  if (!answer.tested) expect.fail(answer.reason);
+  return answer;
+};
+const refused = (input: Parameters<typeof ask>[0]) => {
+  const answer = ask(input);
+  if (answer.tested) expect.fail(`${answer.minutes} min`);
+  return answer;
+};
+const ids = (answer: { cautions: readonly { id: string }[] }) => answer.cautions.map(({ id }) => id);
+
+describe('a whole answer', () => {
+  test('peach halves in quarts at 4,200 ft', () => {
+    const answer = served({ food: 'peaches', form: 'halves', pack: 'hot', jar: 'quart', elevation: '4,200 ft' });
+    expect(answer).toMatchObject({
+      food: 'peach',
+      form: 'halved or sliced',
+      pack: 'hot',
+      jar: 'quart',
+      method: 'boiling-water',
+      minutes: 35,
+      headspace: { value: 0.5, unit: 'in' },
+      sterilizeJars: false,
+    });
+    expect(answer).not.toHaveProperty('pressure');
+    expect(answer).not.toHaveProperty('acid');
+    expect(answer).not.toHaveProperty('assumed');
+    expect(ids(answer)).toEqual([
+      'restart-if-boil-stops',
+      'yellow-flesh-only',
+      'peach-band-in-one-copy',
+      'tested-only',
+      'follow-local-guidance',
+      'hot-liquids-burn',
+    ]);
+    expect(answer.basis[0]).toEqual({
+      what: 'minutes (3,001 to 6,000 ft)',
+      kind: 'published',
+      source: 'nchfp-copies',
+      locator: expect.any(String),
+    });
+  });
+
+  test('what was left open and has one answer is said', () => {
+    expect(served({ food: 'rhubarb' }).assumed).toEqual([
+      'form: stewed, the only one tested',
+      'pack: hot, the only one tested',
+    ]);
+  });
+
+  test('a short process asks for sterilized jars, at any elevation', () => {
+    for (const elevation of ['0 ft', '5000 ft', '9000 ft'] as const) {
+      const juice = served({ food: 'grape juice', elevation });
+      expect(juice.sterilizeJars).toBe(true);
+      expect(ids(juice)).toContain('sterilize-jars');
+    }
+    expect(served({ food: 'apple butter', jar: 'quart' }).sterilizeJars).toBe(false);
+    expect(served({ food: 'crushed tomatoes', method: 'weighted-gauge' }).sterilizeJars).toBe(false);
+  });
+
+  test('pickles that may be pasteurized say so', () => {
+    expect(served({ food: 'bread-and-butter pickles' }).pasteurize).toEqual({
+      temperature: {
+        low: { value: 180, unit: 'degF' },
+        likely: { value: 180, unit: 'degF' },
+        high: { value: 185, unit: 'degF' },
+      },
+      minutes: 30,
+    });
+    expect(served({ food: 'reduced-sodium dill pickles' })).not.toHaveProperty('pasteurize');
+  });
+});
+
+describe('acid', () => {
+  test('is required per jar, and a smaller jar gets the amount of the listed size', () => {
+    expect(served({ food: 'crushed tomatoes', jar: '12 oz' }).acid).toEqual({
+      required: true,
+      where: 'each jar',
+      choose: 'one',
+      bottledLemonJuice: { value: 1, unit: 'tbsp' },
+      citricAcid: { value: 0.25, unit: 'tsp' },
+      vinegar: { value: 2, unit: 'tbsp' },
+      text: '1 tbsp of bottled lemon juice, or 1/4 tsp of citric acid, or 2 tbsp of vinegar (5 % acidity) to each jar',
+    });
+    expect(served({ food: 'Asian pears', jar: 'quart' }).acid).not.toHaveProperty('citricAcid');
+  });
+
+  test('of a recipe is in the recipe', () => {
+    expect(served({ food: 'peach pie filling', jar: 'quart' }).acid).toEqual({
+      required: true,
+      where: 'recipe',
+      choose: 'all',
+      bottledLemonJuice: { value: 0.25, unit: 'cup' },
+      per: 'quart of filling',
+      text: '1/4 cup of bottled lemon juice per quart of filling; for 7 quarts: 1 3/4 cups',
+    });
+    expect(served({ food: 'salsa', form: 'taco sauce' }).acid?.text).toMatch(/^the vinegar/);
+  });
+});
+
+describe('several printed lines', () => {
+  const sauce = { food: 'tomato sauce', jar: 'quart', method: 'weighted-gauge' } as const;
+
+  test('the first that holds is given whole, with all of them', () => {
+    const answer = served(sauce);
+    expect(answer).toMatchObject({ alternative: 'a', minutes: 20, pressure: { value: 5, unit: 'psi' } });
+    expect(answer.alternatives).toEqual([
+      { alternative: 'a', minutes: 20, pressure: { value: 5, unit: 'psi' }, sterilizeJars: false },
+      { alternative: 'b', minutes: 15, pressure: { value: 10, unit: 'psi' }, sterilizeJars: false },
+      { alternative: 'c', minutes: 10, pressure: { value: 15, unit: 'psi' }, sterilizeJars: false },
+    ]);
+    expect(ids(answer)).toContain('one-printed-line');
+  });
+
+  test('a line printed as not recommended higher up is left out there', () => {
+    expect(served({ ...sauce, elevation: '1001 ft' }).alternatives).toHaveLength(2);
+    expect(refused({ ...sauce, elevation: '1001 ft', alternative: 'c' })).toMatchObject({
+      reason: expect.stringContaining('not recommended'),
+      instead: 'printed here: a: 20 min at 10 psi; b: 15 min at 15 psi',
+    });
+  });
+
+  test('is picked by letter, by its printed name or by its pressure', () => {
+    expect(served({ ...sauce, alternative: 'b' }).minutes).toBe(15);
+    expect(served({ ...sauce, alternative: 'b of 3' as 'b' }).minutes).toBe(15);
+    expect(served({ ...sauce, pressure: '15 psi' }).minutes).toBe(10);
+    // above 1,000 ft the 15 lb weight is that of the 15-minute line, never of the 10-minute one
+    expect(served({ ...sauce, pressure: '15 psi', elevation: '2000 ft' }).minutes).toBe(15);
+    expect(served({ ...sauce, pressure: '103.42 kPa', elevation: '2000 ft' }).minutes).toBe(15);
+    expect(refused({ ...sauce, pressure: '12 psi' }).reason).toContain('no line is printed for 12 psi');
+    expect(refused({ ...sauce, food: 'applesauce', alternative: 'b' }).reason).toContain('line b');
+    expect(refused({ food: 'peaches', form: 'halves', pack: 'hot', pressure: '5 psi' }).reason).toContain('no line');
+  });
+
+  test('jam in sterilized jars, or longer in clean ones', () => {
+    expect(served({ food: 'strawberry jam' })).toMatchObject({ minutes: 5, sterilizeJars: true });
+    expect(served({ food: 'strawberry jam', alternative: 'b' })).toMatchObject({ minutes: 10, sterilizeJars: false });
+  });
+});
+
+describe('copies that disagree', () => {
+  test('the longer time is served, and both are in the answer', () => {
+    const grapes = served({ food: 'grapes', form: 'whole', pack: 'hot', elevation: '7000 ft' });
+    expect(grapes.minutes).toBe(25);
+    expect(grapes.printed).toEqual([
+      { minutes: 20, source: 'unl-grapes' },
+      { minutes: 25, source: 'usda-cghc-1994' },
+    ]);
+    expect(ids(grapes)).toContain('copies-disagree');
+    // at the lowest band they agree
+    expect(served({ food: 'grapes', form: 'whole', pack: 'hot' })).not.toHaveProperty('printed');
+  });
+
+  test('a copy without a register entry is there without a source', () => {
+    expect(served({ food: 'spicy cranberry salsa' })).toMatchObject({
+      minutes: 15,
+      printed: [{ minutes: 10 }, { minutes: 15 }],
+    });
+  });
+
+  test('water-packed tomatoes at 6 psi: the longer of 15 and 20 minutes', () => {
+    const answer = served({ food: 'tomatoes', form: 'packed in water', pack: 'hot', method: 'dial-gauge' });
+    expect(answer.printed).toEqual([
+      { minutes: 15, source: 'usda-cghc-2015' },
+      { minutes: 20, source: 'usda-cghc-1994' },
+    ]);
+    expect(answer.minutes).toBe(20);
+  });
+
+  test('smoked fish with the weight that does not exist', () => {
+    expect(refused({ food: 'smoked fish', method: 'weighted-gauge' }).reason).toContain('11 lb');
+    const higher = served({ food: 'smoked fish', method: 'weighted-gauge', elevation: '1001 ft' });
+    expect(higher).toMatchObject({ minutes: 110, pressure: { value: 15, unit: 'psi' } });
+  });
+});
+
+describe('refusals say why and what else', () => {
+  test('low-acid food by boiling water names the pressure canners', () => {
+    const answer = refused({ food: 'green beans' });
+    expect(answer.reason).toContain('low in acid');
+    expect(answer.instead).toContain('dial-gauge, weighted-gauge');
+    expect(ids(answer)).toContain('low-acid-botulism');
+    expect(answer.basis).toHaveLength(1);
+  });
+
+  test('an acid food without a pressure process is not called low in acid', () => {
+    const answer = refused({ food: 'figs', method: 'dial-gauge' });
+    expect(answer.reason).toBe('no dial-gauge process is published for fig (whole)');
+    expect(ids(answer)).not.toContain('low-acid-botulism');
+  });
+
+  test('a known food in a form that is not tested lists those that are', () => {
+    const answer = refused({ food: 'peach', form: 'butter' });
+    expect(answer.reason).toBe('no tested process is published for peach as butter');
+    expect(answer.instead).toContain('halved or sliced (hot or raw pack; pint, quart;');
+    // the recalled salsa is not offered
+    expect(answer.instead).not.toContain('salsa');
+  });
+
+  test('a food without any tested form', () => {
+    expect(refused({ food: 'boysenberries', form: 'jam', method: 'dial-gauge' }).instead).toContain('boiling-water');
+    expect(refused({ food: 'cantaloupe pickles' }).reason).toContain('recalled');
+    expect(refused({ food: 'cantaloupe pickles', method: 'dial-gauge' }).instead).toContain('freeze');
+    expect(refused({ food: 'white peach', form: 'halves' }).instead).toBe('freeze them');
+  });
+
+  test('a pack that is not tested', () => {
+    expect(refused({ food: 'raspberries', form: 'whole', pack: 'hot' }).reason).toContain('not tested in a hot pack');
+    expect(refused({ food: 'ground beef', pack: 'raw', method: 'dial-gauge' }).reason).toContain('no raw-pack process');
+    expect(refused({ food: 'oysters', pack: 'raw', method: 'dial-gauge', jar: 'pint' }).reason).toContain('raw pack');
+    expect(served({ food: 'oysters', method: 'dial-gauge' }).pack).toBe('not stated');
+  });
+
+  test('a jar larger than the largest listed', () => {
+    const answer = refused({ food: 'fruit cocktail', jar: 'quart' });
+    expect(answer.reason).toBe('a quart jar is larger than the largest tested for mixed fruit (cocktail), a pint');
+    expect(answer.instead).toBe('use half-pint or pint jars');
+    expect(refused({ food: 'cream-style corn', jar: 'quart', method: 'dial-gauge' }).instead).toBe('use pints');
+  });
+
+  test('a place above the dial-gauge tables', () => {
+    const answer = refused({ food: 'carrots', pack: 'hot', method: 'dial-gauge', elevation: '2438.5 m' });
+    expect(answer.reason).toContain('8,000 ft');
+    expect(served({ food: 'carrots', pack: 'hot', method: 'dial-gauge', elevation: '2438.4 m' }).pressure?.value).toBe(
+      14,
+    );
+    expect(
+      served({ food: 'carrots', pack: 'hot', method: 'weighted-gauge', elevation: '5000 m' }).pressure?.value,
+    ).toBe(15);
+  });
+
+  test('a food kept out from memory says so', () => {
+    expect(ids(refused({ food: 'pumpkin butter' }))).toContain('from-memory');
+    expect(ids(refused({ food: 'banana' }))).not.toContain('from-memory');
+  });
+
+  test('zucchini is told what was withdrawn, and is still pickled', () => {
+    expect(refused({ food: 'zucchini' }).reason).toContain('withdrawn');
+    expect(refused({ food: 'zucchini', form: 'slices' }).reason).toContain('withdrawn');
+    expect(served({ food: 'zucchini', form: 'pickles' }).minutes).toBe(10);
+  });
+});
+
+describe('atmospheric steam', () => {
+  test('takes the boiling-water time, and the temperature of the place', () => {
+    const answer = served({ food: 'applesauce', method: 'atmospheric-steam', elevation: '5000 ft' });
+    expect(answer.minutes).toBe(20);
+    // U.S. Standard Atmosphere 1976 and IAPWS-IF97: 202.8 degF at 5,000 ft (steam module's own vectors)
+    expect(answer.steamTemperature?.value).toBeCloseTo(202.9, 1);
+    expect(answer.steamTemperature?.unit).toBe('degF');
+    expect(ids(answer)).toEqual(expect.arrayContaining(['steam-canner', 'barometer-moves-boiling']));
+    expect(served({ food: 'bread-and-butter pickles', method: 'atmospheric-steam' })).not.toHaveProperty('pasteurize');
+  });
+
+  test('is refused over 45 minutes, and for low-acid food', () => {
+    const tomatoes = { food: 'tomatoes', form: 'crushed', jar: 'quart', method: 'atmospheric-steam' } as const;
+    expect(served({ ...tomatoes, elevation: '1000 ft' }).minutes).toBe(45);
+    expect(refused({ ...tomatoes, elevation: '1001 ft' }).reason).toContain('45 min at most');
+    expect(refused({ food: 'okra', method: 'atmospheric-steam' }).reason).toContain('low in acid');
+  });
+});
+
+describe('jars', () => {
+  test('a smaller one says whose process it takes', () => {
+    const answer = served({ food: 'applesauce', jar: '12 oz jelly jar' });
+    expect(answer).toMatchObject({ jar: '12 oz', minutes: 15 });
+    expect(answer.basis.map(({ what }) => what)).toContain('a 12 oz jar takes the process of a pint');
+  });
+
+  test('half-gallons only where they are printed', () => {
+    expect(ids(served({ food: 'grape juice', jar: 'half-gallon' }))).toContain('half-gallon-juice');
+    expect(ids(served({ food: 'grape juice', jar: 'quart' }))).not.toContain('half-gallon-juice');
+    expect(refused({ food: 'tomato juice', jar: 'half-gallon' }).reason).toContain('larger');
+  });
+});
+
+describe('names', () => {
+  test.each([
+    [{ food: 'beans' }, 'UNKNOWN_NAME', 'food', /snap bean/],
+    [{ food: 'squash', form: 'cubes' }, 'UNKNOWN_NAME', 'food', /summer squash/],
+    [{ food: 'tomatoes', form: 'whole' }, 'UNKNOWN_NAME', 'form', /packed in water/],
+    [{ food: 'whole tomatoes' }, 'UNKNOWN_NAME', 'form', /packed in water/],
+    [{ food: 'apple' }, 'MISSING', 'form', /butter; juice; sliced; sauce/],
+    [{ food: 'turkey' }, 'MISSING', 'form', /meat stock/],
+    [{ food: 'cherries', form: 'whole' }, 'MISSING', 'pack', /hot, raw/],
+    [{ food: 'apple juice', form: 'butter' }, 'CONTRADICTION', 'form', /juice/],
+    [{ food: 'pech' }, 'UNKNOWN_NAME', 'food', /peach/],
+    [{ food: 'x'.repeat(10_000) }, 'UNKNOWN_NAME', 'food', /name of a food/],
+    [{ food: 7 as unknown as string }, 'WRONG_TYPE', 'food', /name of a food/],
+    [{ food: 'figs', pack: 'cold' as 'raw' }, 'UNKNOWN_NAME', 'pack', /hot, raw/],
+    [{ food: 'figs', pack: 3 as unknown as 'raw' }, 'WRONG_TYPE', 'pack', /hot, raw/],
+    [{ food: 'figs', elevation: { value: Number.NaN, unit: 'ft' } as const }, 'OUT_OF_RANGE', 'elevation', /./],
+    [{ food: 'figs', elevation: '9000 m' as const }, 'OUT_OF_RANGE', 'elevation', /5,000 m/],
+    [{ food: 'figs', pressure: '-1 psi' as const }, 'OUT_OF_RANGE', 'pressure', /above/],
+  ] as const)('%o', (input, code, path, expected) => {
+    const error = errorOf(() => ask(input as { food: string }));
+    expect(error).toMatchObject({ code, path });
+    expect(error.expected).toMatch(expected);
+  });
+
+  test('a wrong argument altogether', () => {
+    for (const wrong of [undefined, null, 'peach', 3, [], ['peach']]) {
+      expect(errorOf(() => testedProcess(wrong as unknown as TestedProcessInput))).toMatchObject({ path: '' });
+    }
+    const polluted = JSON.parse(
+      '{"food":"figs","jar":"pint","method":"boiling-water","elevation":"0 ft","__proto__":{"a":1}}',
+    );
+    expect(errorOf(() => testedProcess(polluted)).code).toBe('UNKNOWN_FIELD');
+  });
+
+  test('a food that only its form tells apart', () => {
+    expect(served({ food: 'dry beans', form: 'in tomato sauce', method: 'dial-gauge' }).minutes).toBe(65);
+    expect(served({ food: 'dry beans', form: 'rehydrated', method: 'dial-gauge' }).minutes).toBe(75);
+  });
+
+  test('methods and packs in the words of a cook', () => {
+    expect(served({ food: 'figs', method: 'Boiling water canner' as 'boiling-water' }).minutes).toBe(45);
+    expect(served({ food: 'peach', form: 'sliced', pack: 'Raw pack' as 'raw' }).minutes).toBe(25);
+  });
+
+  test('an unknown food is answered within a few milliseconds', () => {
+    const time = () => {
+      const start = performance.now();
+      errorOf(() => ask({ food: 'zzzzzzzz qqqq' }));
+      return performance.now() - start;
+    };
+    for (let warm = 0; warm < 20; warm++) time();
+    // a millisecond on an idle machine; the least of many, as tests share theirs
+    expect(Math.min(...Array.from({ length: 50 }, time))).toBeLessThan(2);
+  });
+});
+
+/**
+ * Common practice, no source: a cooked fruit sauce in pints takes 10 minutes of boiling water at the lowest
+ * elevations with half an inch of headspace. No printed table agrees: applesauce and cranberry sauce take 15. The
+ * tables stand; the headspace agrees.
+ */
+describe('a cooked fruit sauce in pints (common practice, no source)', () => {
+  test.each(['applesauce', 'cranberry sauce'])('%s is printed with 15 minutes, not 10', (food) => {
+    expect(served({ food })).toMatchObject({ minutes: 15, headspace: { value: 0.5, unit: 'in' } });
+  });
+
+  test('no printed fruit sauce in pints takes less', () => {
+    for (const food of ['apple', 'cranberry', 'mango']) {
+      for (const { form, method, jars, bands } of processesFor({ food }).processes) {
+        if (!form.startsWith('sauce') || method !== 'boiling-water' || !jars.includes('pint')) continue;
+        expect(bands[0]?.minutes).toBeGreaterThan(10);
+      }
+    }
+  });
+});

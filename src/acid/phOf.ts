@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { lookUp, type Named, nameKey } from '../common/names';
+import { findNamed, lookUp, type Named, nameKey } from '../common/names';
 import { fields, name, readInput } from '../quantity/fields';
 import { joinBasis } from '../sources/basis';
 import { caution } from '../sources/cautions';
@@ -38,7 +38,7 @@ const SYNONYMS: Readonly<Record<string, readonly string[]>> = {
   'string bean': ['green bean', 'snap bean'],
   'honeydew melon': ['honeydew'],
   cantaloupe: ['muskmelon'],
-  pepper: ['bell pepper', 'sweet pepper', 'green pepper'],
+  pepper: ['bell pepper', 'sweet pepper'],
   zucchini: ['courgette'],
   eggplant: ['aubergine'],
   pimento: ['pimiento'],
@@ -48,30 +48,25 @@ const SYNONYMS: Readonly<Record<string, readonly string[]>> = {
   'apple sauce': ['applesauce'],
 };
 
-/** Every food and variety of the lists, once, by the first spelling met. */
-const FOODS: readonly Named[] = (() => {
-  const byKey = new Map<string, string>();
-  for (const row of ROWS) {
-    for (const text of [row.base, row.food]) {
-      const key = nameKey(text);
-      if (!byKey.has(key)) byKey.set(key, text);
-    }
-  }
-  return [...byKey].map(([key, text]) => ({
-    name: text,
-    synonyms: Object.entries(SYNONYMS).flatMap(([own, others]) =>
-      nameKey(own) === key ? others.filter((other) => !byKey.has(nameKey(other))) : [],
-    ),
-  }));
-})();
+let keyed: readonly { row: FoodPhRow; own: string; base: string }[] | undefined;
+/** The rows with their keys, made at the first use. */
+const keyedRows = () => {
+  keyed ??= ROWS.map((row) => ({ row, own: nameKey(row.food), base: nameKey(row.base) }));
+  return keyed;
+};
+/** The foods: base names with their synonyms, and every name as a list prints it. */
+const BASES: readonly Named[] = [...new Set(ROWS.map(({ base }) => base))].map((name) => ({
+  name,
+  synonyms: SYNONYMS[name] ?? [],
+}));
+const LISTED: readonly Named[] = ROWS.map(({ food }) => ({ name: food }));
 
 /** The rows of a food: those of its name and its varieties; prepared forms only where asked for by name. */
 function rowsOf(food: string): readonly FoodPhRow[] {
   const key = nameKey(food);
-  const own = ROWS.filter((row) => nameKey(row.food) === key);
-  const varieties = ROWS.filter((row) => nameKey(row.base) === key && row.prepared !== true && !own.includes(row));
-  const rows = [...own, ...varieties];
-  return rows.length > 0 ? rows : ROWS.filter((row) => nameKey(row.base) === key);
+  const rows = keyedRows().filter(({ row, own, base }) => own === key || (base === key && row.prepared !== true));
+  const found = rows.length > 0 ? rows : keyedRows().filter(({ base }) => base === key);
+  return found.map(({ row }) => row);
 }
 
 /** Foods that the guides name as lying above the limit at times, whatever the lists say. */
@@ -102,7 +97,9 @@ const namedAbove = (food: string): boolean =>
  */
 export function phOf(input: PhOfInput): PhOf {
   const { food: asked } = readInput(schema, input);
-  const food = lookUp(asked, FOODS, 'food', 'food with a listed pH').name;
+  // a name as a list prints it ("Figs, Calimyrna") where it is no base name; else the base name or its synonym
+  const known = findNamed(asked, BASES).length > 0 ? undefined : findNamed(asked, LISTED)[0];
+  const food = (known ?? lookUp(asked, BASES, 'food', 'food with a listed pH')).name;
   const rows = rowsOf(food);
   const limit = limitRow('acid food (home');
   const acidUpTo = printed(limit, 'pH');

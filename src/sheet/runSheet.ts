@@ -1,0 +1,235 @@
+import type { DayPlan, FeasibleDay, InfeasibleDay, Ingredient, PlannedProduct, ToReady } from '../plan/dayPlan';
+import { isMass } from '../quantity/fields';
+import { formatQuantity } from '../quantity/formatQuantity';
+import { valueIn } from '../quantity/scale';
+import type { Quantity } from '../quantity/types';
+import { joinCautions } from '../sources/basis';
+import { source } from '../sources/source';
+import { clock, counted, hours, price, volume, weight, weights } from './amounts';
+import { bullet, bullets, table } from './markdown';
+
+/**
+ * A day's plan as a run sheet in Markdown: what to have at hand, then each product in the words of the stove, what is
+ * left over or left out and why, what limited the day, the cautions, and the sources. It reads as plain text as well.
+ *
+ * Amounts are in kitchen fractions: acid and times rounded up, weights to stop drying at rounded down.
+ *
+ * @param plan - the answer of `planDay`
+ * @returns Markdown
+ *
+ * @example
+ * ```ts
+ * import { planDay } from 'stillroom/plan';
+ * import { runSheet } from 'stillroom/sheet';
+ *
+ * const plan = planDay({
+ *   lots: [{ produce: 'apple', raw: '20 lb' }],
+ *   kitchen: { elevation: '500 m', hours: '6 h', dryer: { trays: 6, trayArea: '200 in2' } },
+ *   products: [{ make: 'dried', from: 'apples' }],
+ * });
+ * runSheet(plan).split('\n')[0]; // => '# Run sheet'
+ * ```
+ */
+export function runSheet(plan: DayPlan): string {
+  return plan.feasible ? feasibleSheet(plan) : infeasibleSheet(plan);
+}
+
+function infeasibleSheet({ reason, conflicts, leftOut, cautions }: InfeasibleDay): string {
+  return blocks([
+    '# Run sheet: no plan',
+    `There is no plan for this day: ${reason}.`,
+    conflicts.length === 0 ? '' : bullets(conflicts),
+    ...leftOutBlock(leftOut),
+    '## Cautions',
+    bullets(cautions.map(({ text }) => text)),
+  ]);
+}
+
+const blocks = (parts: readonly string[]): string => `${parts.filter((part) => part !== '').join('\n\n')}\n`;
+
+function feasibleSheet(plan: FeasibleDay): string {
+  const { products, invented, elevation, work, cost } = plan;
+  return blocks([
+    '# Run sheet',
+    invented
+      ? '**An invented example**: people, place and prices are made up; the figures of food and heat are not.'
+      : '',
+    `Kitchen at ${formatQuantity(elevation as Quantity)}. About ${hours(work.hands.minutes)} of work for the hands, of ${hours(work.hands.available)} there are. Aim: ${plan.aim}; ${proof(plan)}`,
+    products.length === 0
+      ? 'Nothing of what was asked for can be made today.'
+      : table(['make', 'promised', 'ready for', 'out of'], products.map(glance)),
+    products.length === 0
+      ? ''
+      : 'Jars and packs are promised at the poor end of the published yields; ready jars, lids and trays for the rich end.',
+    ...readyBlock(plan.ready),
+    ...products.flatMap((product, index) => productBlock(product, index + 1)),
+    ...leftFreshBlock(plan),
+    ...leftOutBlock(plan.leftOut),
+    plan.notMade.length === 0 ? '' : '## Not made today',
+    bullets(plan.notMade.map(({ product, reason }) => `${product}: ${reason}.`)),
+    ...limitsBlock(plan),
+    ...(cost === undefined
+      ? []
+      : [
+          '## What it costs',
+          bullets([
+            `Produce used ${price(cost.produceUsed)}, left fresh ${price(cost.produceLeft)}; jars, lids and sugar ${price(cost.supplies)}; together ${price(cost.total)}.`,
+          ]),
+        ]),
+    '## Cautions',
+    bullets(joinCautions(plan.cautions, ...products.map(({ cautions }) => cautions)).map(({ text }) => text)),
+    '## Where the figures come from',
+    sourcesOf(plan),
+  ]);
+}
+
+const proof = ({ provenBest, gap }: FeasibleDay): string =>
+  provenBest
+    ? 'no better plan exists for these figures.'
+    : `a plan up to ${(100 * gap).toFixed(1)} % better may exist.`;
+
+const glance = ({ name, units, from }: PlannedProduct): string[] => [
+  capital(name),
+  counted(units.promised, units.unit),
+  counted(units.ready, units.unit),
+  from.map(({ lot, raw }) => `${weight(raw, 'up')} ${lot}`).join(' + '),
+];
+
+function readyBlock(ready: readonly ToReady[]): string[] {
+  if (ready.length === 0) return [];
+  const amount = (value: ToReady['amount']): string =>
+    typeof value === 'number'
+      ? String(value)
+      : isMass(value as Quantity)
+        ? weight(value as Quantity<'mass'>, 'up')
+        : volume(value as Quantity<'volume'>, 'up');
+  return [
+    '## Have at hand',
+    table(
+      ['what', 'amount', 'to buy'],
+      ready.map((line) => [line.what, amount(line.amount), line.short === undefined ? '' : amount(line.short)]),
+    ),
+  ];
+}
+
+function productBlock(product: PlannedProduct, number: number): string[] {
+  const { name, make, from, ready, trimmings, recipe, jars, pots, trays, packs, steps, units, cost } = product;
+  const lines: string[] = [];
+  const lots = from.map(({ lot, raw }) => `${weight(raw, 'up')} of ${lot}`).join(' and ');
+  const trimmed =
+    trimmings === undefined || valueIn(trimmings.high, 'g') < 1 ? '' : `; trimmings ${weights(trimmings)}`;
+  lines.push(
+    trimmings === undefined
+      ? `Take ${weights(ready)} of the trimmings of ${lots.replace(/^.* of /, '')}.`
+      : `Take ${lots}. Ready weight ${weights(ready)}, likely ${weight(ready.likely)}${trimmed}.`,
+  );
+  for (const line of recipe) lines.push(ingredient(line));
+  if (jars?.sterilizeJars) lines.push('Sterilize the empty jars: the process is too short to do it.');
+  for (const { pot, batches, most } of pots?.batches ?? []) {
+    const each = batches === 1 ? 'In one batch' : `In ${batches} batches`;
+    lines.push(
+      `${each} in the ${pot}, never fuller than ${volume(most, 'down')}; about ${pots?.minutesEach} min each.`,
+    );
+  }
+  for (const step of steps) lines.push(step);
+  if (jars !== undefined) {
+    const pressure =
+      jars.pressure === undefined
+        ? ''
+        : ` at ${formatQuantity(jars.pressure as Quantity, { rounding: 'up' })} on the gauge`;
+    const net = jars.netMass === undefined ? '' : `, net ${weight(jars.netMass, 'down')}`;
+    lines.push(`Each jar takes ${volume(jars.fillVolume)}${net}.`);
+    for (const { canner, loads, jarsPerLoad, sharedWith } of jars.loads) {
+      const many = loads === 1 ? `1 load of up to ${jarsPerLoad} jars` : `${loads} loads of up to ${jarsPerLoad} jars`;
+      const shared = sharedWith.length === 0 ? '' : `, shared with ${sharedWith.join(' and ')}`;
+      lines.push(
+        `${capital(canner)}: ${many}${shared}; **process ${jars.minutes} min${pressure}** for ${jars.jar} jars, ${jars.pack} pack; about ${clock(jars.loadMinutes.low)} to ${clock(jars.loadMinutes.high)} a load in all.`,
+      );
+    }
+  }
+  if (trays !== undefined) lines.push(...trayLines(product));
+  if (packs !== undefined) {
+    const head =
+      packs.headspace === undefined
+        ? ''
+        : `; ${formatQuantity(packs.headspace as Quantity, { fraction: 8 })} of headspace in a rigid box`;
+    lines.push(`Packs of ${weight(packs.size)}, about ${volume(packs.room, 'up')} of freezer room each${head}.`);
+  }
+  if (cost !== undefined && cost.total.value > 0)
+    lines.push(`Costs ${price(cost.total)}: ${price(cost.perUnit)} for each ${units.unit} promised.`);
+  const title = `## ${number}. ${capital(name)}: ${counted(units.promised, units.unit)} promised, ready for ${units.ready}`;
+  return [
+    make === 'jars' || make === 'jam' ? title : title.replace(/, ready for \d+$/, `, up to ${units.ready}`),
+    bullets(lines),
+  ];
+}
+
+function ingredient({ what, amount, or, note }: Ingredient): string {
+  const acid = what.includes('lemon');
+  const write = (value: Ingredient['amount']): string =>
+    isMass(value as Quantity)
+      ? weight(value as Quantity<'mass'>)
+      : volume(value as Quantity<'volume'>, acid ? 'up' : 'nearest');
+  return `${capital(what)}: ${write(amount)}${or === undefined ? '' : ` (${write(or)})`}${note === undefined ? '' : `; ${note}`}.`;
+}
+
+function trayLines({ trays }: PlannedProduct): string[] {
+  if (trays === undefined) return [];
+  const { where, trays: count, perTray, stopWeight, temperature, hours: time, test, dried } = trays;
+  const at = temperature === undefined ? '' : ` at ${formatQuantity(temperature as Quantity)}`;
+  const long = time === undefined ? '' : `, ${time.low.value} to ${time.high.value} h`;
+  const lines = [
+    `${capital(where)}: ${counted(count, 'tray')} with up to ${weight(perTray, 'down')} each${at}${long}.`,
+  ];
+  if (stopWeight !== undefined) {
+    lines.push(
+      `A full tray is done between ${weight(stopWeight.low, 'down')} and ${weight(stopWeight.high, 'down')} (the tray itself not counted); go on to **${weight(stopWeight.low, 'down')}** to be sure.`,
+    );
+  }
+  if (test !== undefined) lines.push(`Dryness test: ${test}.`);
+  lines.push(`Gives ${weights(dried)} in all.`);
+  return lines;
+}
+
+function leftFreshBlock({ leftFresh }: FeasibleDay): string[] {
+  if (leftFresh.length === 0) return [];
+  return ['## Left fresh', bullets(leftFresh.map(({ lot, raw }) => `${weight(raw)} of ${lot}.`))];
+}
+
+function leftOutBlock(leftOut: FeasibleDay['leftOut']): string[] {
+  if (leftOut.length === 0) return [];
+  return [
+    '## Left out, and why',
+    bullets(leftOut.map(({ product, reason, instead }) => `${capital(product)}: ${reason}. Instead: ${instead}.`)),
+  ];
+}
+
+function limitsBlock({ limits, aim }: FeasibleDay): string[] {
+  if (limits.length === 0) return [];
+  const unit = aim === 'most worth' ? 'worth' : aim === 'least waste' ? 'kg of fruit' : 'minutes';
+  return [
+    '## What limited the day',
+    table(
+      ['what', 'one more', `adds to the plan (${unit})`],
+      limits.map(({ what, oneMore, gain }) => [what, oneMore, gain.toFixed(2)]),
+    ),
+  ];
+}
+
+/** The register's citation of every source that a figure of the plan rests on. */
+function sourcesOf({ basis }: FeasibleDay): string {
+  const ids = [...new Set(basis.flatMap((line) => (line.source === undefined ? [] : [line.source])))].sort();
+  const cited = ids.map((id) => {
+    const { title, publisher, year } = source(id);
+    return bullet(`${title}. ${publisher}${year === undefined ? '' : `, ${year}`}.`);
+  });
+  const practice = [...new Set(basis.filter(({ kind }) => kind === 'common-practice').map(({ what }) => what))];
+  const memory = [...new Set(basis.filter(({ kind }) => kind === 'from-memory').map(({ what }) => what))];
+  return [
+    ...cited,
+    ...(practice.length === 0 ? [] : [bullet(`Common practice, no source: ${practice.join('; ')}.`)]),
+    ...(memory.length === 0 ? [] : [bullet(`Recalled, still to be read in a copy: ${memory.join('; ')}.`)]),
+  ].join('\n');
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -154,8 +154,9 @@ test('a coarse record is told so, a fine one not', () => {
   const ramp = (points: number) =>
     Array.from({ length: points + 1 }, (_, index) => at((10 * index) / points, 100 + (21.1 * index) / points));
   const ids = (log: LogPoint[]) => lethality({ log, ...F0 }).cautions.map(({ id }) => id);
-  expect(ids(ramp(2))).toContain('coarse-log');
-  expect(ids(ramp(20))).not.toContain('coarse-log');
+  // on a straight ramp the trapezoid is high by (ln 10 dT/z)^2/12: 2.4 % with 9 steps, 1.97 % with 10
+  expect(ids(ramp(9))).toContain('coarse-log');
+  expect(ids(ramp(10))).not.toContain('coarse-log');
   // the exact area under a straight ramp, whatever the readings: dt/dT x z/ln 10 x (L_end - L_start)
   const exact = (10 / 21.1) * (10 / Math.LN10) * (1 - 10 ** -2.11);
   for (const points of [1, 2, 20]) {
@@ -178,7 +179,7 @@ test.each([
   ['a log that is no list', { log: 'warm', ...F0 }, ['WRONG_TYPE', 'log']],
   ['out of order', { log: [at(0, 100), at(10, 110), at(5, 110)], ...F0 }, ['CONTRADICTION', 'log[2].time']],
   ['the same time twice', { log: [at(0, 100), at(0, 100)], ...F0 }, ['CONTRADICTION', 'log[1].time']],
-  ['too long a gap', { log: [...good, at(20, 110)], longestGap: '5 min', ...F0 }, ['OUT_OF_RANGE', 'log[2].time']],
+  ['too long a gap', { log: [...good, at(6.1, 110)], longestGap: '5 min', ...F0 }, ['OUT_OF_RANGE', 'log[2].time']],
   ['a time below zero', { log: [at(-1, 100), at(1, 110)], ...F0 }, ['OUT_OF_RANGE', 'log[0].time']],
   ['a flame', { log: [at(0, 100), at(1, 900)], ...F0 }, ['OUT_OF_RANGE', 'log[1].temperature']],
   ['NaN', { log: [at(0, 100), at(1, Number.NaN)], ...F0 }, ['OUT_OF_RANGE', 'log[1].temperature']],

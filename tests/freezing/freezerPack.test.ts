@@ -79,6 +79,13 @@ test('recalled packs say so', () => {
   );
 });
 
+test('what was read stands before what was recalled', () => {
+  const { syrup, others, cautions } = packOf({ food: 'apricots', pack: 'syrup', amount: '1 quart' });
+  expect(syrup?.[0]?.percent).toBe(50);
+  expect(others[0]?.basis[0]?.kind).toBe('from-memory');
+  expect(cautions.map(({ id }) => id)).not.toContain('from-memory');
+});
+
 test('a pack that is not printed is refused, naming those that are', () => {
   expect(freezerPack({ food: 'sweet cherry', pack: 'sugar', amount: '1 quart' })).toMatchObject({
     tested: false,

@@ -24,8 +24,6 @@ export interface FitProblem {
 }
 
 const MOST_STEPS = 200;
-/** A step this small, relative to the parameters, ends the search. */
-const SMALLEST_STEP = 1e-11;
 /** A step this small that does not lower the sum only meets rounding noise. */
 const NOISE_STEP = 1e-10;
 
@@ -74,8 +72,11 @@ const residuals = ({ x, y, model }: FitProblem, parameters: readonly number[]): 
 
 const sumOfSquares = (values: readonly number[]): number => values.reduce((sum, value) => sum + value * value, 0);
 
-/** Fits the model from its start; a step that leads nowhere finite is refused and shortened. */
-export function leastSquares(problem: FitProblem): Fit {
+/**
+ * Fits the model from its start; a step that leads nowhere finite is refused and shortened. A step smaller than
+ * `tolerance`, relative to the parameters, ends the search; the sum of squares is then good to its square.
+ */
+export function leastSquares(problem: FitProblem, tolerance = 1e-11): Fit {
   const count = problem.start.length;
   let parameters: readonly number[] = problem.start;
   let errors = residuals(problem, parameters);
@@ -99,7 +100,7 @@ export function leastSquares(problem: FitProblem): Fit {
       const largest = Math.max(...z.map((change, j) => Math.abs(change) / (Math.abs(trial[j] as number) + 1e-300)));
       if (trialSse <= sse) {
         improved = true;
-        converged = largest <= SMALLEST_STEP || trialSse === 0;
+        converged = largest <= tolerance || trialSse === 0;
         parameters = trial;
         errors = trialErrors;
         sse = trialSse;

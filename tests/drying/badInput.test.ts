@@ -1,0 +1,34 @@
+import { expect, it } from 'vitest';
+import * as drying from '../../src/drying/index';
+import { StillroomError } from '../../src/errors/index';
+
+const functions = Object.entries(drying).filter(([, value]) => typeof value === 'function') as [
+  string,
+  (input: unknown) => unknown,
+][];
+const GARBAGE: unknown[] = [
+  undefined,
+  null,
+  1,
+  Number.NaN,
+  '',
+  'x'.repeat(10_000),
+  [],
+  {},
+  JSON.parse('{"__proto__": {"fresh": "1 kg"}}'),
+  { fresh: '-1 kg', moisture: '1/0 %', targetMoisture: Number.POSITIVE_INFINITY },
+  { food: '', temperature: '10 cups', weighings: 'none', area: '' },
+];
+
+it.each(functions)('%s throws the one error, at once, for what it cannot read', (_, call) => {
+  for (const garbage of GARBAGE) {
+    const before = performance.now();
+    try {
+      expect(JSON.stringify(call(garbage))).not.toMatch(/NaN|Infinity|null/);
+    } catch (error) {
+      expect(error).toBeInstanceOf(StillroomError);
+    }
+    // the bar is a millisecond; a busy machine gets some room
+    expect(performance.now() - before).toBeLessThan(50);
+  }
+});

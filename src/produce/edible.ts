@@ -6,7 +6,7 @@ import sr28 from '../../data/produce/edible-sr28.json';
 import { asTable, type Sourced } from '../sources/table';
 import { type CatalogueRow, namesAbove, namesBelow, numbersOf } from './catalogue';
 import type { Preparation } from './forms';
-import { median, type Span, spanOf } from './span';
+import { median, type Span, spanOf, tidy } from './span';
 
 export interface RefuseRow extends Sourced {
   readonly produce: string;
@@ -101,20 +101,12 @@ export function figuresFor(
 
 /**
  * The share that stays, as a range: the likely end is the first figure (of a group of foods, the middle one of
- * its members), the others the lowest and highest figure printed, and at least `USUAL_SPREAD` away; never above 1,
- * nor, once peeled, above what the same produce yields unpeeled.
+ * its members), the others the lowest and highest figure printed, and at least `USUAL_SPREAD` away; never above 1.
  */
-export function edibleSpan(figures: readonly EdibleFigure[], group: boolean, ceiling = 1): Span {
+export function edibleSpan(figures: readonly EdibleFigure[], group: boolean): Span {
   const shares = figures.map(({ share }) => share);
   const refuse = figures.filter(({ row }) => 'refusePct' in row).map(({ share }) => share);
   const likely = group && refuse.length > 0 ? median(refuse) : (shares[0] as number);
-  const { low, high } = spanOf(likely, [...shares, likely - USUAL_SPREAD, likely + USUAL_SPREAD]);
-  return { low: Math.max(low, 0), likely, high: Math.max(likely, Math.min(high, ceiling, 1)) };
-}
-
-/** Peeled produce cannot yield more than the same produce pitted or cored with its skin on. */
-export function ceilingOf(produce: CatalogueRow, preparation: Preparation): number {
-  if (preparation !== 'peeled') return 1;
-  const unpeeled = [...edibleFigures(produce, 'pitted'), ...edibleFigures(produce, 'cored')];
-  return unpeeled.length === 0 ? 1 : Math.max(...unpeeled.map(({ share }) => share));
+  const { low, high } = spanOf(likely, [...shares, tidy(likely - USUAL_SPREAD), tidy(likely + USUAL_SPREAD)]);
+  return { low: Math.max(low, 0), likely, high: Math.min(high, 1) };
 }

@@ -180,7 +180,7 @@ function poundsFor({ perJar, load }: JarNeed, jars: number): Span {
 }
 
 /** The most jars that these pounds fill: `poundsFor` turned round. */
-function jarsFor({ perJar, load }: JarNeed, pounds: number): number {
+function jarsFilled({ perJar, load }: JarNeed, pounds: number): number {
   const floor = (value: number): number => roundToStep(value, 1, 'down').toNumber();
   const even = floor(pounds / perJar.likely);
   if (load === undefined) return even;
@@ -244,7 +244,7 @@ export function jarsFromRaw(input: JarsFromRawInput): JarsFromRaw {
   const { quart, guide, ...need } = needFor(given.produce, given.form);
   const one = jarNeed({ ...need, quart, guide }, jar);
   const pounds = valueIn(given.raw, 'lb');
-  const likely = jarsFor(one, pounds);
+  const likely = jarsFilled(one, pounds);
   const whole = (perJar: number): number => roundToStep(pounds / perJar, 1, 'down').toNumber();
   return {
     ...need,

@@ -2,11 +2,11 @@ import recipes from '../../data/produce/recipe-yields.json';
 import { fail } from '../errors/StillroomError';
 import type { Basis } from '../sources/basis';
 import { asTable, basisOf, type Sourced } from '../sources/table';
-import type { CatalogueRow } from './catalogue';
-import { ceilingOf, edibleFigures, edibleSpan, figuresFor } from './edible';
+import { type CatalogueRow, findProduce } from './catalogue';
+import { edibleFigures, edibleSpan, figuresFor } from './edible';
 import { FORMS, type Form, findForm, type Preparation } from './forms';
 import { printedNeed } from './printed';
-import { mapSpan, type Span, workedOut } from './span';
+import { mapSpan, type Span, tidy, workedOut } from './span';
 import { produceDensity } from './weights';
 
 export interface RecipeRow extends Sourced {
@@ -59,10 +59,7 @@ function partsOf(off: string | undefined, lost: number): LostPart[] {
 /** What a fruit's own recipe prints of raw fruit and the sieved puree made of it: mango, 3 1/4 lb from 5 lb. */
 function sievedShare(): { ratio: number; row: Sourced } {
   const row = recipeRows.find(({ batch }) => batch.mangoPuree_lb !== undefined) as RecipeRow;
-  const peeled = edibleFigures(
-    { name: 'mango', kind: 'fruit', ndb: ['09176'], cut: 'peeled', source: '', locator: '', obtained: 'read' },
-    'peeled',
-  )[0]?.share as number;
+  const peeled = edibleFigures(findProduce('mango'), 'peeled')[0]?.share as number;
   const { mangoPuree_lb = 0, mangoAsPurchased_lb = 1 } = row.batch;
   return { ratio: mangoPuree_lb / mangoAsPurchased_lb / peeled, row };
 }
@@ -78,13 +75,13 @@ function preparedShare(produce: CatalogueRow, form: Form): ReadyShare | undefine
   const { figures, borrowed } = figuresFor(produce, preparation);
   if (figures.length === 0) return undefined;
   const group = produce.ndb.length === 0 || borrowed;
-  const span = edibleSpan(figures, group, ceilingOf(produce, preparation));
+  const span = edibleSpan(figures, group);
   const figure = figures.find(({ share }) => share === span.likely) ?? figures[0];
   const rows = figures.map(({ row }) => row);
   return {
     span,
     preparation,
-    lost: partsOf(figure?.off ?? offBy(produce, preparation), 1 - span.likely),
+    lost: partsOf(figure?.off ?? offBy(produce, preparation), tidy(1 - span.likely)),
     rows,
     basis: rows.map((row) => basisOf(row, `share left, ${borrowed ? 'from fruit put up whole' : preparation}`)),
     boiledDown: false,

@@ -15,6 +15,9 @@ export const spanOf = (likely: number, figures: readonly number[]): Span => ({
   high: Math.max(likely, ...figures),
 });
 
+/** Takes the noise of doubles off a share: 0.9099999999999999 is 0.91. */
+export const tidy = (share: number): number => Math.round(share * 1e12) / 1e12;
+
 /** Applies a rising function to all three ends. */
 export const mapSpan = ({ low, likely, high }: Span, change: (value: number) => number): Span => ({
   low: change(low),

@@ -73,6 +73,18 @@ describe('raw for jars', () => {
     expect([6, 7, 13, 14].map(figs)).toEqual([15, 16, 32, 32]);
   });
 
+  test('a load that is not full yet gives one jar less than a load: 21 lb of crushed tomatoes', () => {
+    const quarts = (raw: '21 lb' | '22 lb' | '44 lb') =>
+      jarsFromRaw({ produce: 'tomatoes', form: 'crushed', jar: 'quart', raw }).jars.likely;
+    expect([quarts('21 lb'), quarts('22 lb'), quarts('44 lb')]).toEqual([6, 8, 16]);
+  });
+
+  test('a container of 42 to 48 lb gives its quarts from the middle weight: 10 to 12 quarts of apple juice', () => {
+    const { raw } = rawForJars({ produce: 'apples', form: 'juice', jar: 'quart', jars: 1 });
+    expect(raw.low.value).toBeCloseTo(45 / 12, 12);
+    expect(raw.high.value).toBeCloseTo(45 / 10, 12);
+  });
+
   test('the range holds what every table prints: peaches 2 to 3 lb a quart', () => {
     // 48 lb gives 16 to 24 quarts (canning guide); 2 to 2 1/2 lb (Georgia)
     const { raw, road } = rawForJars({ produce: 'peaches', form: 'halves', jar: 'quart', jars: 1 });

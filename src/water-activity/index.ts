@@ -33,6 +33,7 @@ export {
 export { type ShiftWaterActivity, type ShiftWaterActivityInput, shiftWaterActivity } from './shiftWaterActivity';
 export { type SoluteForActivity, type SoluteForActivityInput, soluteForActivity } from './soluteForActivity';
 export {
+  type SoluteMass,
   type SolutionModel,
   type SolutionWaterActivity,
   type SolutionWaterActivityInput,

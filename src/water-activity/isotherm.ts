@@ -293,6 +293,8 @@ export function moistureOn(isotherm: Isotherm, aw: number): number {
   return moisture;
 }
 
+/** A moisture worked out from the end of the range is not outside it. */
+const LAST_DIGITS = 1e-9;
 /** Halvings that take an activity to the last digits of a double. */
 const HALVINGS = 60;
 
@@ -303,7 +305,7 @@ export function activityOn(isotherm: Isotherm, moisture: number): number {
   high = usable(isotherm, high, high - EDGE);
   const least = isotherm.moisture(low);
   const most = isotherm.moisture(high);
-  if (!(moisture >= least && moisture <= most)) {
+  if (!(moisture >= least * (1 - LAST_DIGITS) && moisture <= most * (1 + LAST_DIGITS))) {
     const what = isotherm.food === undefined ? 'these constants' : `the ${isotherm.model} isotherm of ${isotherm.food}`;
     fail(
       'OUT_OF_RANGE',

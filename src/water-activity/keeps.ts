@@ -93,7 +93,8 @@ function standing(
 }
 
 function adviceFor(pathogens: Standing, spoilers: Standing): string {
-  const to = (value: number | undefined): string => `a measured ${(value ?? 0).toFixed(2)} or below`;
+  // rounded down: a goal must never be set wetter than needed
+  const to = (value = 0): string => `a measured ${(Math.floor(value * 100 + 1e-6) / 100).toFixed(2)} or below`;
   if (pathogens.growth === 'may grow') {
     return pathogens.needed === undefined
       ? 'Keep it cold or frozen.'

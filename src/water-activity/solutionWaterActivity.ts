@@ -72,11 +72,16 @@ const listed = fields({
 });
 const named = fields({ ...shared, solutes: z.record(z.string(), mass(none)) });
 
+/** One solute and how much of it. */
+export interface SoluteMass {
+  readonly solute: string;
+  readonly mass: MassInput;
+}
 export interface SolutionWaterActivityInput {
   /** Mass of all the water in the mixture. */
   readonly water: MassInput;
   /** The dissolved matter: `{ sucrose: '650 g' }`, or `[{ solute: 'sucrose', mass: '650 g' }]`. */
-  readonly solutes: Readonly<Record<string, MassInput>> | readonly { solute: string; mass: MassInput }[];
+  readonly solutes: Readonly<Record<string, MassInput>> | readonly SoluteMass[];
   /** 0 to 100 degC; 25 degC when left out. */
   readonly temperature?: TemperatureInput;
   /** The equation; left out, the best one for each solute and Ross' product of them. */

@@ -1,0 +1,41 @@
+import { expectTypeOf, test } from 'vitest';
+import type { Range } from '../../src/quantity/index';
+import {
+  fruitWaterActivity,
+  growthAt,
+  isothermActivity,
+  isothermMoisture,
+  keeps,
+  saturatedSaltHumidity,
+  soluteForActivity,
+  solutionWaterActivity,
+} from '../../src/water-activity/index';
+
+test('each field takes its own dimension', () => {
+  solutionWaterActivity({ water: '1 kg', solutes: { sucrose: '2 lb' } });
+  solutionWaterActivity({ water: '1 kg', solutes: [{ solute: 'salt', mass: '1 oz' }] });
+  // @ts-expect-error a volume where a mass belongs
+  solutionWaterActivity({ water: '1 cup', solutes: { sucrose: '2 lb' } });
+  // @ts-expect-error a volume of solute
+  expectTypeOf(solutionWaterActivity).toBeCallableWith({ water: '1 kg', solutes: { sucrose: '2 cups' } });
+  // @ts-expect-error no such model
+  expectTypeOf(solutionWaterActivity).toBeCallableWith({ water: '1 kg', solutes: {}, model: 'guess' });
+  // @ts-expect-error a mass where a temperature belongs
+  expectTypeOf(saturatedSaltHumidity).toBeCallableWith({ salt: 'NaCl', temperature: '25 g' });
+  // @ts-expect-error a length of water
+  expectTypeOf(soluteForActivity).toBeCallableWith({ water: '1 in', solute: 'salt', waterActivity: 0.9 });
+});
+
+test('ratios are numbers or percentages', () => {
+  fruitWaterActivity({ fruit: 'apple', moisture: '20 %' });
+  // @ts-expect-error a bare text
+  expectTypeOf(fruitWaterActivity).toBeCallableWith({ fruit: 'apple', moisture: 'dry' });
+  // @ts-expect-error moisture on the dry basis is a plain number
+  expectTypeOf(isothermActivity).toBeCallableWith({ food: 'potato', moisture: '20 %' });
+});
+
+test('answers', () => {
+  expectTypeOf(isothermMoisture).returns.toHaveProperty('moisture').toEqualTypeOf<number>();
+  expectTypeOf(growthAt).returns.toHaveProperty('mayGrow').toEqualTypeOf<readonly string[]>();
+  expectTypeOf(keeps).returns.toHaveProperty('range').toEqualTypeOf<Range<number>>();
+});

@@ -72,9 +72,11 @@ export interface PlannedProduct {
 
 /** What is counted: promised at the poor end of the yields, readied for at the rich end. */
 export interface Units {
-  /** `pint`, `4 oz bag`, `sheet`. */
+  /** `pint jar`, `bag of 8 oz`, `sheet`. */
   readonly unit: string;
   readonly promised: number;
+  /** At the likely yield. */
+  readonly likely: number;
   readonly ready: number;
 }
 

@@ -179,7 +179,7 @@ export function planProgram(input: PlanDayInput): Program {
  *   products: [{ make: 'jars', from: 'peaches', form: 'halves', pack: 'hot', jar: 'quart', syrup: 'light' }],
  * });
  * plan.feasible && plan.products[0].jars.minutes; // => 35
- * plan.feasible && plan.products[0].units; // => { unit: 'quart jar', promised: 10, ready: 12 }
+ * plan.feasible && plan.products[0].units; // => { unit: 'quart jar', promised: 8, likely: 9, ready: 12 }
  * ```
  */
 export function planDay(input: PlanDayInput): DayPlan {
@@ -246,6 +246,7 @@ function decide({ activity }: Making, { program }: Prepared, values: ReadonlyMap
       values.get(promised(product)) ?? 0,
       Math.min(most, Math.floor(sum(({ unitsPerKg }) => unitsPerKg.low) + NOISE)),
     ),
+    likely: Math.floor(sum(({ unitsPerKg }) => unitsPerKg.likely) + NOISE),
     ready: Math.min(values.get(readied(product)) ?? 0, Math.ceil(sum(({ unitsPerKg }) => unitsPerKg.high) - NOISE)),
     trays: Math.ceil(
       Math.max(
@@ -295,7 +296,7 @@ function describe(
     raw: massOf(day, decided.rawKg),
     ready: massRange(day, decided.readyKg),
     ...(activity.madeOf === 'fruit' ? { trimmings: massRange(day, trimmed) } : {}),
-    units: { unit, promised: decided.promised, ready: decided.ready },
+    units: { unit, promised: decided.promised, likely: decided.likely, ready: decided.ready },
     recipe: said.recipe ?? [],
     ...(jars === undefined ? {} : { jars: { ...jars, loads: loadsOf({ day, request, makings }, making, values) } }),
     ...(cookMinutes === undefined ? {} : { pots: potWork(request, making, values, cookMinutes, decided.rawKg) }),

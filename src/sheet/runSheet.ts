@@ -57,7 +57,7 @@ function feasibleSheet(plan: FeasibleDay): string {
     `Kitchen at ${formatQuantity(elevation as Quantity)}. About ${hours(work.hands.minutes)} of work for the hands, of ${hours(work.hands.available)} there are. Aim: ${plan.aim}; ${proof(plan)}`,
     products.length === 0
       ? 'Nothing of what was asked for can be made today.'
-      : table(['make', 'promised', 'ready for', 'out of'], products.map(glance)),
+      : table(['make', 'promised', 'likely', 'ready for', 'out of'], products.map(glance)),
     products.length === 0
       ? ''
       : 'Jars and packs are promised at the poor end of the published yields; ready jars, lids and trays for the rich end.',
@@ -66,7 +66,7 @@ function feasibleSheet(plan: FeasibleDay): string {
     ...leftFreshBlock(plan),
     ...leftOutBlock(plan.leftOut),
     plan.notMade.length === 0 ? '' : '## Not made today',
-    bullets(plan.notMade.map(({ product, reason }) => `${product}: ${reason}.`)),
+    bullets(plan.notMade.map(({ product, reason }) => `${capital(product)}: ${reason}.`)),
     ...limitsBlock(plan),
     ...(cost === undefined
       ? []
@@ -91,7 +91,8 @@ const proof = ({ provenBest, gap }: FeasibleDay): string =>
 const glance = ({ name, units, from }: PlannedProduct): string[] => [
   capital(name),
   counted(units.promised, units.unit),
-  counted(units.ready, units.unit),
+  String(units.likely),
+  String(units.ready),
   from.map(({ lot, raw }) => `${weight(raw, 'up')} ${lot}`).join(' + '),
 ];
 
@@ -221,7 +222,9 @@ function sourcesOf({ basis }: FeasibleDay): string {
   const ids = [...new Set(basis.flatMap((line) => (line.source === undefined ? [] : [line.source])))].sort();
   const cited = ids.map((id) => {
     const { title, publisher, year } = source(id);
-    return bullet(`${title}. ${publisher}${year === undefined ? '' : `, ${year}`}.`);
+    return bullet(
+      `${title}.${publisher === 'none' ? '' : ` ${publisher}`}${year === undefined ? '' : `, ${year}`}${publisher === 'none' ? '' : '.'}`,
+    );
   });
   const practice = [...new Set(basis.filter(({ kind }) => kind === 'common-practice').map(({ what }) => what))];
   const memory = [...new Set(basis.filter(({ kind }) => kind === 'from-memory').map(({ what }) => what))];

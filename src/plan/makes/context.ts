@@ -43,6 +43,7 @@ export interface Decided {
   readonly rawKg: number;
   readonly readyKg: Range<number>;
   readonly promised: number;
+  readonly likely: number;
   readonly ready: number;
   readonly trays: number;
 }
@@ -84,14 +85,18 @@ export const leftOut = (wanted: Wanted, reason: string, instead: string): LeftOu
 });
 
 /** What a product is called on the sheet. */
-export function nameOf({ name, make, from, form, jar, size }: Wanted, trade = from): string {
+export function nameOf({ name, make, from, form, jar }: Wanted, trade = from): string {
   if (name !== undefined) return name;
   const what =
-    { jars: form ?? '', jam: 'jam', dried: `${form ?? ''} dried`, frozen: `${form ?? ''} frozen` }[make as string] ??
-    make;
+    {
+      jars: form ?? '',
+      jam: 'jam',
+      dried: `${form ?? 'slices'}, dried`,
+      frozen: `${form ?? 'slices'}, frozen`,
+      'freeze-dried': `${form ?? 'slices'}, freeze-dried`,
+    }[make as string] ?? make;
   const where = jar === undefined ? '' : ` in ${jar} jars`;
-  const bag = size === undefined ? '' : ` in packs of ${size.value} ${size.unit}`;
-  return `${trade} ${what}${where}${bag}`.replace(/\s+/g, ' ').trim();
+  return `${trade} ${what}${where}`.replace(/\s+/g, ' ').trim();
 }
 
 /** The lots a product can be made of. */

@@ -89,7 +89,7 @@ export function makeDried(day: Day, wanted: Wanted, product: number, trade: stri
     label: nameOf(wanted, trade),
     produce: trade,
     form,
-    unit: `${size.value} ${size.unit} bag`,
+    unit: `bag of ${size.value} ${size.unit}`,
     activity: {
       ...common,
       madeOf: 'fruit',
@@ -229,7 +229,7 @@ export function makeFreezeDried(day: Day, wanted: Wanted, product: number, trade
     label: nameOf(wanted, trade),
     produce: trade,
     form,
-    unit: `${size.value} ${size.unit} bag`,
+    unit: `bag of ${size.value} ${size.unit}`,
     activity: {
       ...common,
       madeOf: 'fruit',

@@ -41,7 +41,7 @@ export function makeFrozen(day: Day, wanted: Wanted, product: number, trade: str
     label: nameOf(wanted, trade),
     produce: trade,
     form,
-    unit: `${size.value} ${size.unit} pack`,
+    unit: `pack of ${size.value} ${size.unit}`,
     activity: { ...common, madeOf: 'fruit', supplies, stockPerUnit: { 'freezer room': valueIn(room.range.high, 'L') } },
     describe: () => ({
       packs: {

@@ -58,7 +58,7 @@ export function makePowder(day: Day, wanted: Wanted, product: number, trade: str
   return {
     label: nameOf(wanted, trade),
     produce: trade,
-    unit: `${size.value} ${size.unit} jar of powder`,
+    unit: `jar of ${size.value} ${size.unit}`,
     activity: { ...common, madeOf: 'trimmings', supplies, stockPerUnit: {}, traysPerKg: 1 / perTrayKg },
     describe: ({ readyKg, trays }) => ({
       trays: {

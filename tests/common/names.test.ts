@@ -75,3 +75,9 @@ test('nearestNames gives five at most, and none that is far', () => {
   expect(nearestNames('zzzzzz', many)).toEqual([]);
   expect(nearestNames('x'.repeat(10_000), many)).toEqual([]);
 });
+
+test('when no name is near, the nearest synonyms are offered', () => {
+  const squash = [{ name: 'summer squash', synonyms: ['zucchini', 'courgette'] }];
+  expect(() => lookUp('zuchini', squash, 'food', 'food')).toThrow('a known food; nearest: zucchini');
+  expect(() => lookUp('sumer squash', squash, 'food', 'food')).toThrow('a known food; nearest: summer squash');
+});

@@ -135,3 +135,12 @@ describe('readInput', () => {
     expect(input.lots[0]).toEqual({ mass: '1 kg' });
   });
 });
+
+test('a mass or a volume: either, within its limits, and nothing else', () => {
+  const either = f.fields({ amount: f.massOrVolume() });
+  const amount = (given: unknown) => f.readInput(either, { amount: given }).amount;
+  expect([amount('3 lb'), amount('2 quarts')].map(f.isMass)).toEqual([true, false]);
+  expect(() => amount('3 ft')).toThrow('a mass or a volume');
+  expect(() => amount('0 lb')).toThrow(expect.objectContaining({ code: 'OUT_OF_RANGE', path: 'amount' }));
+  expect(() => amount('-1 cup')).toThrow(expect.objectContaining({ code: 'OUT_OF_RANGE', path: 'amount' }));
+});

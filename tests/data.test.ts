@@ -46,8 +46,9 @@ const register = z.array(
 );
 
 const isCautions = (file: string): boolean => file.endsWith('cautions.json');
-/** Lists that a module keeps beside its tables, such as its catalogue of names, are checked in that module's tests. */
-const tables = files.filter((file) => file !== 'sources.json' && !isCautions(file));
+/** A list of names and synonyms holds words of the trade, no figures, and needs no source. */
+const isNames = (file: string): boolean => file.endsWith('foods.json');
+const tables = files.filter((file) => file !== 'sources.json' && !isCautions(file) && !isNames(file));
 
 test('the register names each source once', () => {
   const entries = register.parse(read('sources.json'));
@@ -66,6 +67,16 @@ describe('tables', () => {
     expect(row.safeParse({ ...good, source: 'nowhere' }).success).toBe(false);
     expect(row.safeParse({ ...good, obtained: 'guessed' }).success).toBe(false);
   });
+});
+
+test('a list of names holds names only', () => {
+  const names = z.array(z.looseObject({ name: text, synonyms: z.array(text).optional() })).min(1);
+  for (const file of files.filter(isNames)) {
+    const list = names.parse(read(file));
+    expect(new Set(list.map(({ name }) => name)).size).toBe(list.length);
+    for (const value of Object.values(list).flatMap((entry) => Object.values(entry)))
+      expect(typeof value).not.toBe('number');
+  }
 });
 
 test('cautions are whole, and an id means one text', () => {

@@ -60,6 +60,6 @@ export function recipeYield(input: RecipeYieldInput): RecipeYield {
     ...(row.jar === null ? {} : { jar: row.jar }),
     ...(row.reduction === undefined ? {} : { reduction: row.reduction }),
     basis: [basisOf(row, 'yield of the batch')],
-    cautions: [caution('yield-is-no-process'), ...(row.jar === null ? [caution('copies-disagree')] : [])],
+    cautions: [caution('yield-is-no-process'), ...(row.jar === null ? [caution('copies-disagree-on-yield')] : [])],
   };
 }

@@ -15,7 +15,7 @@ describe('recipe yield', () => {
   test('copies that disagree about the jar name none', () => {
     const chutney = recipeYield({ product: 'mango chutney' });
     expect(chutney.jar).toBeUndefined();
-    expect(chutney.cautions.map(({ id }) => id)).toContain('copies-disagree');
+    expect(chutney.cautions.map(({ id }) => id)).toContain('copies-disagree-on-yield');
     expect(recipeYield({ product: 'tomato ketchup' })).toMatchObject({ jar: 'pint', reduction: 'volume halved' });
   });
 

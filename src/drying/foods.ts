@@ -1,6 +1,6 @@
-import register from '../../data/drying/foods.json';
 import { lookUp, type Named } from '../common/names';
 import type { Sourced } from '../sources/table';
+import { DRIED_FOODS } from './foodNames';
 
 /** A food the drying tables know, with the other names it goes by. */
 export interface DriedFood extends Named {
@@ -15,7 +15,7 @@ export interface FoodRow extends Sourced {
 }
 
 const WHAT = 'food of the drying tables ("fruit" or "vegetable" for the general figures)';
-const foods = register as readonly DriedFood[];
+const foods: readonly DriedFood[] = DRIED_FOODS;
 const inTable = new WeakMap<readonly FoodRow[], readonly DriedFood[]>();
 
 /** The foods that a table has rows for, found also by the names it prints. */

@@ -155,6 +155,12 @@ export function leather(input: LeatherInput): Leather {
         figure('storage_roomTemperature', 'keeping'),
       ],
     ),
-    cautions: [caution('dryness-test-decides'), caution('mould-means-discard'), caution('follow-local-guidance')],
+    cautions: [
+      caution('dryness-test-decides'),
+      caution('mould-means-discard'),
+      // the usual end moisture of fruit is recalled
+      ...(moisture !== undefined && given.targetMoisture === undefined ? [caution('from-memory')] : []),
+      caution('follow-local-guidance'),
+    ],
   };
 }

@@ -264,7 +264,11 @@ export function fitDryingCurve(input: FitDryingCurveInput): DryingCurveFit {
     per,
     sse: fit.sse,
     degreesOfFreedom: fit.degreesOfFreedom,
-    basis: [chosen.basis, { what: 'the points fitted', kind: 'measured' }],
+    basis: [
+      chosen.basis,
+      { what: 'the points fitted', kind: 'measured' },
+      { what: 'certified values that the fitter meets', kind: 'published', source: 'nist-strd' },
+    ],
     cautions: fit.converged ? [] : [caution('estimate')],
   };
 }

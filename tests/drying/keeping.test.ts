@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import foodRegister from '../../data/drying/foods.json';
+import { DRIED_FOODS as foods } from '../../src/drying/foodNames';
 import {
   conditioning,
   driedStorage,
@@ -12,8 +12,6 @@ import {
   rehydrate,
 } from '../../src/drying/index';
 import { errorOf } from './helpers';
-
-const foods = foodRegister as { name: string }[];
 
 describe('driedStorage', () => {
   it('never keeps longer where it is warmer', () => {

@@ -1,0 +1,211 @@
+import { type FinishForecast, type FinishForecastInput, finishForecast, type KnownFinish } from '../drying/index';
+import { parseQuantity } from '../quantity/parseQuantity';
+import { parseRatio } from '../quantity/ratio';
+import { valueIn } from '../quantity/scale';
+import type { Quantity } from '../quantity/types';
+import type { Unit } from '../quantity/units';
+import { type ChartLayer, type ChartSpec, chart, digits, OKABE_ITO } from './spec';
+
+export type DryingCurveChartInput = FinishForecastInput;
+
+/** A point of the fitted curve; after the last weighing also the ends of the forecast. */
+export interface DryingCurveRow {
+  readonly time: number;
+  readonly weight: number;
+  readonly earliest?: number;
+  readonly latest?: number;
+}
+
+interface Point {
+  readonly time: number;
+  readonly weight: number;
+}
+
+const POINTS = 60;
+
+/**
+ * The weighings of a tray, the curve fitted to them, the stop weight, and when the tray will reach it.
+ *
+ * Curve and times are `finishForecast`'s. The band holds the true time in 90 of 100 cases where it meets the stop
+ * weight; before that it is drawn in proportion from the last weighing on. Where the weighings cannot tell yet, the
+ * chart shows them and says why.
+ *
+ * @param input - as `finishForecast`
+ * @returns a Vega-Lite spec; rows in the units of the first weighing. No rows while nothing is fitted
+ * @throws StillroomError as `finishForecast`
+ *
+ * @example
+ * ```ts
+ * import { dryingCurveChart } from 'stillroom/charts';
+ *
+ * const { title } = dryingCurveChart({
+ *   weighings: [
+ *     { time: '0 h', weight: '1000 g' },
+ *     { time: '2 h', weight: '688 g' },
+ *     { time: '4 h', weight: '461 g' },
+ *   ],
+ *   stopWeight: '188 g',
+ *   model: 'lewis',
+ *   scaleError: '5 g',
+ * });
+ * title.text; // => 'Drying curve and forecast'
+ * ```
+ */
+export function dryingCurveChart(input: DryingCurveChartInput): ChartSpec<DryingCurveRow> {
+  const forecast = finishForecast(input);
+  const weighings = input.weighings.map(({ time, weight }) => ({
+    time: parseQuantity(time, 'time'),
+    weight: parseQuantity(weight, 'mass'),
+  }));
+  const [first] = weighings as [(typeof weighings)[number]];
+  const units = { time: first.time.unit, mass: first.weight.unit };
+  const points = weighings.map(({ time, weight }) => ({
+    time: valueIn(time, units.time),
+    weight: valueIn(weight, units.mass),
+  }));
+  const stop = forecast.stopWeight.value;
+  const values =
+    forecast.known && forecast.curve !== undefined
+      ? curveRows(forecast, points, floorOf(input, forecast, units.mass))
+      : [];
+  const last = points[points.length - 1] as Point;
+  const said = forecastText(forecast, last);
+  return chart({
+    title: 'Drying curve and forecast',
+    subtitle: [said],
+    description: `Weight of the tray over time, from ${digits((points[0] as Point).weight, 1)} to ${digits(last.weight, 1)} ${units.mass}; stop weight ${digits(stop, 1)} ${units.mass}. ${said}`,
+    values,
+    layer: layersOf(values, points, stop, forecast, units),
+    basis: [forecast.basis],
+    cautions: [forecast.cautions],
+  });
+}
+
+const spanText = ({ time: { low, high } }: KnownFinish): string =>
+  `${digits(low.value, 1)} to ${digits(high.value, 1)} ${low.unit}`;
+
+function forecastText(forecast: FinishForecast, last: Point): string {
+  if (!forecast.known) return `No forecast yet: ${forecast.reason}. Instead: ${forecast.instead}.`;
+  const { likely } = forecast.time;
+  const span = spanText(forecast);
+  if (forecast.done) return `The tray passed its stop weight between ${span}: it is done.`;
+  return `Expected to reach the stop weight at ${digits(likely.value, 1)} ${likely.unit} (90 of 100 cases: ${span}); last weighed at ${digits(last.time, 1)} ${likely.unit}.`;
+}
+
+/** What the fitted curve settles at: as given, or the dry solids by the target moisture. */
+function floorOf(input: FinishForecastInput, forecast: KnownFinish, unit: Unit<'mass'>): number {
+  const inUnit = (given: Parameters<typeof parseQuantity>[0]): number =>
+    valueIn(parseQuantity(given, 'mass') as Quantity<'mass'>, unit);
+  if (input.equilibriumWeight !== undefined) return inUnit(input.equilibriumWeight);
+  const tare = input.tare === undefined ? 0 : inUnit(input.tare);
+  const target = input.targetMoisture === undefined ? USUAL_TARGET : parseRatio(input.targetMoisture);
+  return tare + (forecast.stopWeight.value - tare) * (1 - target);
+}
+/** What `finishForecast` takes where no target moisture is given. */
+const USUAL_TARGET = 0.2;
+
+function curveRows(forecast: KnownFinish, points: readonly Point[], floor: number): DryingCurveRow[] {
+  const { k, n } = forecast.curve as NonNullable<KnownFinish['curve']>;
+  const ratioAt = (time: number): number => Math.exp(-k * time ** n);
+  // with k and n known, the start weight that fits best is a plain sum
+  const sums = points.reduce(
+    (sum, { time, weight }) => ({
+      above: sum.above + (weight - floor) * ratioAt(time),
+      below: sum.below + ratioAt(time) ** 2,
+    }),
+    { above: 0, below: 0 },
+  );
+  const start = floor + sums.above / sums.below;
+  const weightAt = (time: number): number => floor + (start - floor) * ratioAt(time);
+  const { time: from } = points[0] as Point;
+  const { time: now } = points[points.length - 1] as Point;
+  const { low, likely, high } = forecast.time;
+  const end = likely.value;
+  const measured = spread(from, now).map((time) => ({ time, weight: weightAt(time) }));
+  const ahead =
+    end <= now
+      ? []
+      : spread(now, end).map((time) => {
+          const share = (time - now) / (end - now);
+          return {
+            time,
+            weight: weightAt(time),
+            earliest: now + share * (low.value - now),
+            latest: now + share * (high.value - now),
+          };
+        });
+  return [...measured, ...ahead];
+}
+
+const spread = (from: number, to: number): number[] =>
+  Array.from({ length: POINTS + 1 }, (_, step) => (step === POINTS ? to : from + ((to - from) * step) / POINTS));
+
+function layersOf(
+  values: readonly DryingCurveRow[],
+  points: readonly Point[],
+  stop: number,
+  forecast: FinishForecast,
+  units: { time: string; mass: string },
+): ChartLayer[] {
+  const x = {
+    field: 'time',
+    type: 'quantitative',
+    title: `time since drying began, ${units.time}`,
+    scale: { zero: true },
+  };
+  const y = {
+    field: 'weight',
+    type: 'quantitative',
+    title: `weight of the tray, ${units.mass}`,
+    scale: { zero: true },
+  };
+  const stopRow = { weight: stop, text: `stop weight, ${digits(stop, 1)} ${units.mass}` };
+  const ends = forecast.known
+    ? [
+        {
+          time: forecast.time.likely.value,
+          weight: stop,
+          earliest: forecast.time.low.value,
+          latest: forecast.time.high.value,
+          text: spanText(forecast),
+        },
+      ]
+    : [];
+  return [
+    ...(values.length === 0
+      ? []
+      : [
+          {
+            transform: [{ filter: 'isValid(datum.earliest)' }],
+            mark: { type: 'area', orient: 'horizontal', color: OKABE_ITO.orange, opacity: 0.4 },
+            encoding: { y, x: { ...x, field: 'earliest' }, x2: { field: 'latest' } },
+          },
+          { mark: { type: 'line', color: OKABE_ITO.blue, strokeWidth: 3 }, encoding: { x, y } },
+        ]),
+    {
+      data: { values: [stopRow] },
+      mark: { type: 'rule', color: OKABE_ITO.vermillion, strokeWidth: 2, strokeDash: [6, 4] },
+      encoding: { y },
+    },
+    {
+      data: { values: [stopRow] },
+      mark: { type: 'text', color: OKABE_ITO.vermillion, align: 'left', dy: 14 },
+      encoding: { x: { value: 6 }, y, text: { field: 'text' } },
+    },
+    {
+      data: { values: ends },
+      mark: { type: 'rule', strokeWidth: 5, color: OKABE_ITO.black },
+      encoding: { y, x: { ...x, field: 'earliest' }, x2: { field: 'latest' } },
+    },
+    {
+      data: { values: ends },
+      mark: { type: 'text', align: 'right', dy: -14, fontWeight: 'bold' },
+      encoding: { x: { ...x, field: 'latest' }, y, text: { field: 'text' } },
+    },
+    {
+      data: { values: points },
+      mark: { type: 'point', filled: true, size: 90, opacity: 1, color: OKABE_ITO.black },
+      encoding: { x, y },
+    },
+  ];
+}

@@ -1,0 +1,256 @@
+import * as z from 'zod/mini';
+import { fail } from '../errors/StillroomError';
+import { fields, name, optional, ratio, readInput } from '../quantity/fields';
+import type { RatioInput } from '../quantity/types';
+import { type Basis, type Caution, joinCautions } from '../sources/basis';
+import {
+  type FruitWaterActivityInput,
+  fruitWaterActivity,
+  type IsothermMoistureInput,
+  isothermActivity,
+  isothermMoisture,
+  keeps,
+} from '../water-activity/index';
+import { type ChartLayer, type ChartSpec, capital, chart, digits, HEIGHT, OKABE_ITO, sourceLine } from './spec';
+
+const schema = fields({
+  food: optional(z.unknown()),
+  parameters: optional(z.unknown()),
+  model: optional(z.unknown()),
+  state: optional(z.unknown()),
+  temperature: optional(z.unknown()),
+  fruit: optional(z.unknown()),
+  composition: optional(z.unknown()),
+  addedSugar: optional(z.unknown()),
+  inverted: optional(z.unknown()),
+  batch: optional(fields({ moisture: ratio({ above: 0, below: 1 }), name: optional(name('a name for the batch')) })),
+});
+
+/** Which curve: a food's published isotherm, or a fruit's estimate from its composition. */
+export type IsothermChartInput = Omit<IsothermMoistureInput, 'waterActivity'> &
+  Omit<FruitWaterActivityInput, 'moisture'> & {
+    /** Its moisture, wet basis: a number from 0 to 1 or percent. */
+    readonly batch?: { readonly moisture: RatioInput; readonly name?: string } | undefined;
+  };
+
+/** One point of the curve. */
+export interface IsothermRow {
+  readonly waterActivity: number;
+  /** Wet basis, 0 to 1. */
+  readonly moisture: number;
+  /** Ends of the water activity, where it is an estimate. */
+  readonly low?: number;
+  readonly high?: number;
+}
+
+interface Curve {
+  readonly title: string;
+  readonly subtitle: readonly string[];
+  readonly points: readonly IsothermRow[];
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+  /** The point of a wet-basis moisture; refuses outside the curve. */
+  readonly at: (moisture: number) => IsothermRow;
+}
+
+const POINTS = 60;
+const steps = (low: number, high: number): number[] =>
+  Array.from({ length: POINTS + 1 }, (_, step) => (step === POINTS ? high : low + ((high - low) * step) / POINTS));
+/** Isotherms that reach the ends of the scale have no value there. */
+const INSIDE = 0.001;
+
+/** A published isotherm, or one by the caller's own constants. */
+function publishedCurve(choice: Omit<IsothermMoistureInput, 'waterActivity'>): Curve {
+  const middle = isothermMoisture({ ...choice, waterActivity: 0.5 });
+  const [low, high] = middle.awRange;
+  const points = steps(Math.max(low, INSIDE), Math.min(high, 1 - INSIDE)).map((waterActivity) => ({
+    waterActivity,
+    moisture: isothermMoisture({ ...choice, waterActivity }).wetBasis,
+  }));
+  const { food = 'your own constants', state, model, temperature } = middle;
+  const degrees =
+    temperature === undefined ? '' : `, ${digits(temperature.value, 1)} ${temperature.unit.replace('deg', '°')}`;
+  return {
+    title: `Isotherm: ${food}`,
+    subtitle: [
+      `${model} equation${degrees}${state === undefined ? '' : `; ${state}`}. ${sourceLine(middle.basis.filter(({ kind }) => kind === 'published'))}`,
+    ],
+    points,
+    basis: middle.basis,
+    cautions: middle.cautions,
+    at: (moisture) => ({
+      waterActivity: isothermActivity({ ...choice, moisture: moisture / (1 - moisture) }).waterActivity,
+      moisture,
+    }),
+  };
+}
+
+/** A fruit by its sugars: an estimate, with its range. */
+function estimatedCurve(choice: Omit<FruitWaterActivityInput, 'moisture'>): Curve {
+  const at = (moisture: number) => {
+    const { waterActivity, range } = fruitWaterActivity({ ...choice, moisture });
+    return { waterActivity, moisture, low: range.low, high: range.high };
+  };
+  // any moisture in range tells the range; a fifth is in that of every fruit
+  const inside = fruitWaterActivity({ ...choice, moisture: 0.2 });
+  const [driest, wettest] = inside.moistureRange;
+  return {
+    title: `Moisture and water activity: ${choice.fruit ?? 'your own fruit'}`,
+    subtitle: ['Worked out from its sugars and acids; the band takes in the published pairs. Not a measured isotherm.'],
+    points: steps(driest, Math.min(wettest, MOST_SHOWN)).map(at),
+    basis: inside.basis,
+    cautions: inside.cautions,
+    at,
+  };
+}
+
+/** Wetter fruit is fresh; the part that decides about keeping lies below. */
+const MOST_SHOWN = 0.5;
+
+/**
+ * Moisture against water activity, with the batch on it and the limits of growth: will it keep at this dryness?
+ *
+ * For a `food` with a published isotherm, or `parameters` of your own, the curve is `isothermMoisture`; for a `fruit`
+ * or a `composition` it is the estimate of `fruitWaterActivity`, its range as a band. The lines across are the least
+ * water activities of `keeps`: of all that spoils, and of all that makes ill, at any pH and temperature.
+ *
+ * @param input - what `isothermMoisture` or `fruitWaterActivity` takes, without the moisture; `batch`: its `moisture`, wet
+ * basis, and a `name`
+ * @returns a Vega-Lite spec
+ * @throws StillroomError as those functions; CONTRADICTION for both a food and a fruit
+ *
+ * @example
+ * ```ts
+ * import { isothermChart } from 'stillroom/charts';
+ *
+ * const chart = isothermChart({ food: 'potato', temperature: '45 degC', batch: { moisture: '8 %' } });
+ * chart.title.subtitle.at(-1); // => 'The batch at 8 % moisture: water activity 0.21. It keeps: nothing can grow.'
+ * ```
+ */
+export function isothermChart(input: IsothermChartInput): ChartSpec<IsothermRow> {
+  const { batch } = readInput(schema, input);
+  const { food, parameters, model, state, temperature, fruit, composition, addedSugar, inverted } = input;
+  const published = food !== undefined || parameters !== undefined;
+  if (published && (fruit !== undefined || composition !== undefined)) {
+    fail('CONTRADICTION', 'fruit', fruit, 'a food with an isotherm or a fruit to work out, not both');
+  }
+  const estimated = fruit !== undefined || composition !== undefined;
+  const curve = estimated
+    ? estimatedCurve({ fruit, composition, addedSugar, inverted })
+    : publishedCurve({ food, parameters, model, state, temperature });
+  const point = batch === undefined ? undefined : curve.at(batch.moisture);
+  const verdict = point === undefined ? undefined : keeps({ waterActivity: rangeOf(point) });
+  // the limits are the same whatever the activity is
+  const { pathogens, spoilers, basis } = verdict ?? keeps({ waterActivity: 0.5 });
+  const limits = [
+    { waterActivity: spoilers.limit as number, text: `spoilage from ${spoilers.limit?.toFixed(2)}` },
+    { waterActivity: pathogens.limit as number, text: `illness from ${pathogens.limit?.toFixed(2)}` },
+  ];
+  const said =
+    point === undefined || verdict === undefined
+      ? []
+      : [
+          `${capital(batch?.name ?? 'the batch')} at ${digits(100 * point.moisture, 1)} % moisture: water activity ${activityText(point)}. ${VERDICTS[verdict.verdict]}`,
+        ];
+  return chart({
+    title: curve.title,
+    subtitle: [...curve.subtitle, ...said],
+    description: `${curve.title}. ${said.join(' ')}`.trim(),
+    values: curve.points,
+    layer: layersOf(estimated, limits, point, batch?.name ?? 'the batch'),
+    basis: [curve.basis, basis],
+    cautions: [curve.cautions, joinCautions(verdict?.cautions ?? [])],
+  });
+}
+
+const rangeOf = ({ waterActivity, low, high }: IsothermRow) => ({
+  low: low ?? Math.max(waterActivity - READING, 0),
+  likely: waterActivity,
+  high: high ?? Math.min(waterActivity + READING, 1),
+});
+/** An isotherm's own scatter between batches is taken as that of a kitchen meter's reading; see `keeps`. */
+const READING = 0.02;
+
+const activityText = ({ waterActivity, low, high }: IsothermRow): string =>
+  low === undefined || high === undefined
+    ? waterActivity.toFixed(2)
+    : `${waterActivity.toFixed(2)} (${low.toFixed(2)} to ${high.toFixed(2)})`;
+
+const VERDICTS = {
+  keeps: 'It keeps: nothing can grow.',
+  'may spoil': 'Yeasts and molds are not excluded: dry it further, or keep it cold.',
+  'not shown to be safe': 'Not shown to be safe: measure it, or keep it cold.',
+  'not safe': 'Not safe at room temperature: bacteria that make ill may grow.',
+} as const;
+
+function layersOf(
+  estimated: boolean,
+  limits: readonly { waterActivity: number; text: string }[],
+  point: IsothermRow | undefined,
+  label: string,
+): ChartLayer[] {
+  const x = {
+    field: 'waterActivity',
+    type: 'quantitative',
+    title: 'water activity (0 to 1)',
+    scale: { domain: [0, 1] },
+    axis: { format: '.1f' },
+  };
+  const y = {
+    field: 'moisture',
+    type: 'quantitative',
+    title: 'moisture, wet basis (water in the whole weight)',
+    axis: { format: '.0%' },
+    scale: { zero: true },
+  };
+  return [
+    ...(estimated
+      ? [
+          {
+            mark: { type: 'area', orient: 'horizontal', color: OKABE_ITO.orange, opacity: 0.35 },
+            encoding: { y, x: { ...x, field: 'low' }, x2: { field: 'high' } },
+          },
+        ]
+      : []),
+    {
+      mark: { type: 'line', orient: 'horizontal', color: OKABE_ITO.blue, strokeWidth: 3 },
+      encoding: { x, y, order: { field: 'moisture' } },
+    },
+    {
+      data: { values: limits },
+      mark: { type: 'rule', color: OKABE_ITO.vermillion, strokeWidth: 2, strokeDash: [6, 4] },
+      encoding: { x },
+    },
+    {
+      data: { values: limits },
+      mark: { type: 'text', color: OKABE_ITO.vermillion, align: 'right', dx: -6 },
+      encoding: { x, y: { value: HEIGHT - 12 }, text: { field: 'text' } },
+    },
+    ...(point === undefined ? [] : batchLayers(point, label, x, y)),
+  ];
+}
+
+function batchLayers(point: IsothermRow, label: string, x: object, y: object): ChartLayer[] {
+  const data = { values: [{ ...point, text: label }] };
+  return [
+    ...(point.low === undefined
+      ? []
+      : [
+          {
+            data,
+            mark: { type: 'rule', strokeWidth: 3, color: OKABE_ITO.black },
+            encoding: { y, x: { ...x, field: 'low' }, x2: { field: 'high' } },
+          },
+        ]),
+    {
+      data,
+      mark: { type: 'point', filled: true, size: 130, opacity: 1, color: OKABE_ITO.black },
+      encoding: { x, y },
+    },
+    {
+      data,
+      mark: { type: 'text', align: 'left', dx: 12, dy: 16, fontWeight: 'bold' },
+      encoding: { x, y, text: { field: 'text' } },
+    },
+  ];
+}

@@ -1,0 +1,250 @@
+import * as z from 'zod/mini';
+import { fail } from '../errors/StillroomError';
+import { type CanningMethod, type TestedProcess, type TestedProcessInput, testedProcess } from '../process/index';
+import { choice, elevation, fields, optional, readInput } from '../quantity/fields';
+import { formatQuantity } from '../quantity/formatQuantity';
+import { toDecimalIn, valueIn } from '../quantity/scale';
+import type { LengthInput, Quantity } from '../quantity/types';
+import type { Unit } from '../quantity/units';
+import type { Refusal } from '../sources/basis';
+import { type ChartLayer, type ChartSpec, capital, chart, HEIGHT, OKABE_ITO, QUIET_GREY, sourceLine } from './spec';
+
+const METHODS = ['boiling-water', 'dial-gauge', 'weighted-gauge', 'atmospheric-steam'] as const;
+
+const schema = fields({
+  food: optional(z.unknown()),
+  form: optional(z.unknown()),
+  pack: optional(z.unknown()),
+  jar: optional(z.unknown()),
+  alternative: optional(z.unknown()),
+  pressure: optional(z.unknown()),
+  method: optional(choice('the canner', METHODS)),
+  from: optional(elevation()),
+  to: optional(elevation()),
+  elevation: optional(elevation()),
+});
+
+export interface ProcessTimeChartInput extends Omit<TestedProcessInput, 'method' | 'elevation'> {
+  /** The first of boiling water, dial gauge and weighted gauge that is tested, when left out. */
+  readonly method?: CanningMethod | undefined;
+  /** Ends of the chart: 0 and 10,000 ft when left out. */
+  readonly from?: LengthInput | undefined;
+  readonly to?: LengthInput | undefined;
+  /** The kitchen's own elevation, marked on the chart. */
+  readonly elevation?: LengthInput | undefined;
+}
+
+/** One band of elevations with one answer, its ends in the unit of the chart. */
+export interface ProcessTimeRow {
+  readonly from: number;
+  readonly to: number;
+  /** The tested minutes; none where the band is refused. */
+  readonly minutes?: number;
+  /** Gauge pressure in psi, of a pressure canner. */
+  readonly pressure?: number;
+  readonly refused?: string;
+}
+
+type Answer = TestedProcess | Refusal;
+interface Band {
+  readonly from: number;
+  readonly to: number;
+  readonly answer: Answer;
+}
+
+/** No printed band is narrower than 1,000 ft. */
+const STEP_FT = 500;
+const FOOT = 1;
+const DEFAULT_TO: Quantity<'length'> = { value: 10_000, unit: 'ft' };
+const SEA_LEVEL: Quantity<'length'> = { value: 0, unit: 'ft' };
+
+const same = (one: Answer, other: Answer): boolean =>
+  one.tested && other.tested
+    ? one.minutes === other.minutes && one.pressure?.value === other.pressure?.value
+    : one.tested === other.tested;
+
+/** The bands between two elevations in feet, found by asking: every answer of the chart is one of the function's. */
+function bandsBetween(from: number, to: number, ask: (feet: number) => Answer): Band[] {
+  const bands: Band[] = [];
+  let start = from;
+  let at = from;
+  let answer = ask(from);
+  while (at < to) {
+    const next = Math.min(at + STEP_FT, to);
+    const there = ask(next);
+    if (!same(answer, there)) {
+      let [low, high] = [at, next];
+      while (high - low > FOOT) {
+        const middle = Math.round((low + high) / 2);
+        if (same(answer, ask(middle))) low = middle;
+        else high = middle;
+      }
+      const edge = Math.floor(low);
+      bands.push({ from: start, to: edge, answer });
+      start = edge;
+      answer = there;
+    }
+    at = next;
+  }
+  bands.push({ from: start, to, answer });
+  return bands;
+}
+
+/** The method asked for, or the first that is tested at the foot of the chart. */
+function methodOf(given: CanningMethod | undefined, ask: (method: CanningMethod) => Answer): CanningMethod {
+  if (given !== undefined) return given;
+  return METHODS.slice(0, 3).find((method) => ask(method).tested) ?? 'boiling-water';
+}
+
+const METHOD_TEXT: Readonly<Record<CanningMethod, string>> = {
+  'boiling-water': 'in boiling water',
+  'dial-gauge': 'dial-gauge pressure canner',
+  'weighted-gauge': 'weighted-gauge pressure canner',
+  'atmospheric-steam': 'atmospheric steam canner',
+};
+
+/**
+ * Process time, or gauge pressure, against elevation: the printed bands as steps.
+ *
+ * Every step is an answer of `testedProcess`; elevations with no tested process are left grey. In boiling water or
+ * steam the minutes rise from band to band; under pressure the minutes stay and the gauge pressure rises, so that is
+ * drawn. A chart shows the shape; the process itself is taken from `testedProcess`, with its acid and cautions.
+ *
+ * @param input - as `testedProcess`, with `from` and `to` (-500 to 5,000 m) instead of the place; `method` may be left
+ * out; `elevation` marks the kitchen
+ * @returns a Vega-Lite spec, its rows in the unit of `to`; or the refusal, where nothing is tested from end to end
+ * @throws StillroomError as `testedProcess`; CONTRADICTION where `to` is not above `from`
+ *
+ * @example
+ * ```ts
+ * import { processTimeChart } from 'stillroom/charts';
+ *
+ * const chart = processTimeChart({ food: 'peaches', form: 'halves', pack: 'hot', jar: 'quart' });
+ * 'data' in chart && chart.data.values[1]; // => { from: 1000, to: 3000, minutes: 30 }
+ * ```
+ */
+export function processTimeChart(input: ProcessTimeChartInput): ChartSpec<ProcessTimeRow> | Refusal {
+  const given = readInput(schema, input);
+  const { method: _, from: __, to: ___, elevation: ____, ...asked } = input;
+  const to = given.to ?? DEFAULT_TO;
+  const from = given.from ?? SEA_LEVEL;
+  const feet = (place: Quantity<'length'>): number => toDecimalIn(place, 'ft').toNumber();
+  if (feet(to) <= feet(from)) fail('CONTRADICTION', 'to', input.to, 'an elevation above `from`');
+  const at = (value: number, method: CanningMethod): Answer =>
+    testedProcess({ ...asked, method, elevation: { value, unit: 'ft' } });
+  const method = methodOf(given.method, (candidate) => at(feet(from), candidate));
+  const bands = bandsBetween(feet(from), feet(to), (value) => at(value, method));
+  const tested = bands.map(({ answer }) => answer).filter((answer): answer is TestedProcess => answer.tested);
+  const [first] = tested;
+  if (first === undefined) return (bands[0] as Band).answer as Refusal;
+  const inUnit = (value: number): number => toDecimalIn({ value, unit: 'ft' }, to.unit).toNumber();
+  const values = bands.map(({ from: foot, to: top, answer }) => rowOf(inUnit(foot), inUnit(top), answer));
+  const byPressure = first.pressure !== undefined;
+  const kitchen =
+    given.elevation === undefined ? [] : [kitchenOf(given.elevation, at(feet(given.elevation), method), to.unit)];
+  const name = `${capital(first.food)}, ${first.form}, ${first.pack} pack, ${first.jar} jars`.replace(
+    ', not stated pack',
+    '',
+  );
+  const minutes = [...new Set(tested.map((answer) => answer.minutes))];
+  return chart({
+    title: `${byPressure ? 'Gauge pressure' : 'Process time'} by elevation`,
+    subtitle: [
+      `${name}; ${METHOD_TEXT[method]}${byPressure ? `, ${minutes.join(' or ')} min at every elevation` : ''}.`,
+      ...(first.acid === undefined ? [] : ['Acid must be added to every jar: see the process.']),
+      sourceLine(first.basis.slice(0, 1)),
+    ],
+    description: `${name}: ${values.map((row) => stepText(row, to.unit)).join('; ')}.`,
+    values,
+    layer: layersOf(values, byPressure, to.unit, kitchen),
+    basis: tested.map(({ basis }) => basis),
+    cautions: tested.map(({ cautions }) => cautions),
+  });
+}
+
+interface Kitchen {
+  readonly elevation: number;
+  readonly text: string;
+}
+
+function kitchenOf(place: Quantity<'length'>, answer: Answer, unit: Unit<'length'>): Kitchen {
+  const row = rowOf(0, 0, answer);
+  return { elevation: valueIn(place, unit), text: `${formatQuantity(place as Quantity)}: ${answerText(row)}` };
+}
+
+function rowOf(from: number, to: number, answer: Answer): ProcessTimeRow {
+  if (!answer.tested) return { from, to, refused: answer.reason };
+  const { minutes, pressure } = answer;
+  return { from, to, minutes, ...(pressure === undefined ? {} : { pressure: pressure.value }) };
+}
+
+const answerText = ({ minutes, pressure }: ProcessTimeRow): string =>
+  minutes === undefined ? 'no tested process' : `${minutes} min${pressure === undefined ? '' : ` at ${pressure} psi`}`;
+
+const stepText = (row: ProcessTimeRow, unit: string): string =>
+  `${Math.round(row.from)} to ${Math.round(row.to)} ${unit}: ${answerText(row)}`;
+
+function layersOf(
+  values: readonly ProcessTimeRow[],
+  byPressure: boolean,
+  unit: string,
+  kitchen: readonly Kitchen[],
+): ChartLayer[] {
+  const field = byPressure ? 'pressure' : 'minutes';
+  const edges = [...new Set([...values.map(({ from }) => from), ...values.slice(-1).map(({ to }) => to)])];
+  const x = {
+    field: 'from',
+    type: 'quantitative',
+    title: `elevation, ${unit}`,
+    scale: { domain: [edges[0], edges[edges.length - 1]], nice: false },
+    axis: { values: edges, format: ',.0f', grid: false },
+  };
+  const y = {
+    field,
+    type: 'quantitative',
+    title: byPressure ? 'gauge pressure, psi' : 'process time, minutes',
+    scale: { zero: true },
+  };
+  const served = { filter: `isValid(datum.${field})` };
+  const middle = { calculate: '(datum.from + datum.to) / 2', as: 'middle' };
+  const across = { ...x, field: 'middle' };
+  return [
+    {
+      transform: [{ filter: 'isValid(datum.refused)' }],
+      mark: { type: 'rect', color: QUIET_GREY, opacity: 0.4 },
+      encoding: { x, x2: { field: 'to' }, y: { value: 0 }, y2: { value: HEIGHT } },
+    },
+    {
+      transform: [{ filter: 'isValid(datum.refused)' }, middle],
+      mark: { type: 'text', text: ['no tested', 'process'], lineBreak: '\n' },
+      encoding: { x: across, y: { value: HEIGHT / 2 } },
+    },
+    {
+      transform: [served],
+      mark: { type: 'rect', color: OKABE_ITO.skyBlue, opacity: 0.35 },
+      encoding: { x, x2: { field: 'to' }, y, y2: { datum: 0 } },
+    },
+    {
+      transform: [served],
+      mark: { type: 'rule', color: OKABE_ITO.blue, strokeWidth: 4 },
+      encoding: { x, x2: { field: 'to' }, y },
+    },
+    {
+      transform: [served, middle],
+      mark: { type: 'text', dy: -12, fontWeight: 'bold' },
+      encoding: { x: across, y, text: { field, type: 'quantitative' } },
+    },
+    ...kitchen.flatMap((place): ChartLayer[] => [
+      {
+        data: { values: [place] },
+        mark: { type: 'rule', color: OKABE_ITO.vermillion, strokeWidth: 2, strokeDash: [6, 4] },
+        encoding: { x: { ...x, field: 'elevation' } },
+      },
+      {
+        data: { values: [place] },
+        mark: { type: 'text', color: OKABE_ITO.vermillion, align: 'left', dx: 6, dy: -10 },
+        encoding: { x: { ...x, field: 'elevation' }, y: { value: HEIGHT }, text: { field: 'text' } },
+      },
+    ]),
+  ];
+}

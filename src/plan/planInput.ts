@@ -4,9 +4,9 @@ import {
   area,
   choice,
   count,
-  elevation,
   fields,
   flag,
+  kitchenElevation,
   length,
   list,
   mass,
@@ -74,7 +74,7 @@ const lot = fields({
 });
 
 const kitchen = fields({
-  elevation: elevation(),
+  elevation: kitchenElevation(),
   hours: time({ max: { value: 48, unit: 'h' } }),
   hands: optional(count('pairs of hands', 1, 50)),
   burners: optional(count('burners', 1, 50)),

@@ -1,14 +1,9 @@
 /** Elevation bands: which one a place belongs to, compared in decimals so that 304.8 m is exactly 1,000 ft. */
 
-import { quantityField } from '../quantity/fields';
 import { groupThousands } from '../quantity/formatQuantity';
 import { toDecimalIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { type BandRow, bandRows, type ProcessRow } from './tables';
-
-/** The elevation of a kitchen: above -500 m, to 5,000 m. */
-export const kitchenElevation = () =>
-  quantityField('length', { above: { value: -500, unit: 'm' }, max: { value: 5000, unit: 'm' } });
 
 /** Index of the first band whose upper end the elevation does not pass; undefined above the last. */
 export function bandIndex(elevation: Quantity<'length'>, upToFt: readonly (number | null)[]): number | undefined {

@@ -1,9 +1,8 @@
-import { fields, readInput } from '../quantity/fields';
+import { fields, kitchenElevation, readInput } from '../quantity/fields';
 import type { LengthInput } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { basisOf } from '../sources/table';
-import { kitchenElevation } from './bands';
 import { processCaution, usualCautions } from './cautions';
 import { type ElevationRuleRow, elevationRuleRows, perThousandFeet } from './elevationMinutes';
 

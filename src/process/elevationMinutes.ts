@@ -1,12 +1,12 @@
 import table from '../../data/process/elevation-minutes.json';
 import { Decimal } from '../common/decimal';
-import { choice, fields, name, number, readInput } from '../quantity/fields';
+import { choice, fields, kitchenElevation, name, number, readInput } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
 import { toDecimalIn } from '../quantity/scale';
 import type { LengthInput, Quantity } from '../quantity/types';
 import type { Basis, Caution, Refusal } from '../sources/basis';
 import { asTable, basisOf, type Sourced } from '../sources/table';
-import { bandIndex, bandText, kitchenElevation } from './bands';
+import { bandIndex, bandText } from './bands';
 import { processCaution, usualCautions } from './cautions';
 import { refusal } from './refusal';
 

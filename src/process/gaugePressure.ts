@@ -1,10 +1,10 @@
 import table from '../../data/process/gauge-pressure.json';
-import { choice, fields, readInput } from '../quantity/fields';
+import { choice, fields, kitchenElevation, readInput } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
 import type { LengthInput, Quantity } from '../quantity/types';
 import type { Basis, Caution, Refusal } from '../sources/basis';
 import { asTable, basisOf, type Sourced } from '../sources/table';
-import { bandIndex, bandText, kitchenElevation } from './bands';
+import { bandIndex, bandText } from './bands';
 import { processCaution, usualCautions } from './cautions';
 import { refusal } from './refusal';
 

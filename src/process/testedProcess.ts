@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { fail } from '../errors/StillroomError';
-import { choice, fields, name, optional, pressure, readInput } from '../quantity/fields';
+import { choice, fields, kitchenElevation, name, optional, pressure, readInput } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
 import { toDecimalIn } from '../quantity/scale';
 import type { LengthInput, PressureInput, Quantity, Range } from '../quantity/types';
@@ -9,7 +9,7 @@ import { caution } from '../sources/cautions';
 import { basisOf } from '../sources/table';
 import { boilingTemperature } from '../steam/boilingTemperature';
 import { acidCaution, acidOf, acidRowOf, type ProcessAcid } from './acid';
-import { bandIndex, bandsOf, bandText, kitchenElevation } from './bands';
+import { bandIndex, bandsOf, bandText } from './bands';
 import { ruleBasis, ruleFigures } from './canningRules';
 import { processCaution, usualCautions } from './cautions';
 import { choiceText, type FormChoice, type KnownFood, readFood, readForm, refusedForm } from './food';

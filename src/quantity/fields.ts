@@ -110,9 +110,12 @@ export const temperature = (bounds: Bounds<'temperature'> = {}) =>
     max: { value: 1000, unit: 'degC' },
     ...bounds,
   });
-/** The elevation of a kitchen: from the lowest dry land to the highest, -500 to 5,000 m. */
+/** An elevation within the range of the standard atmosphere here: -500 to 5,000 m. */
 export const elevation = () =>
   quantityField('length', { min: { value: -500, unit: 'm' }, max: { value: 5000, unit: 'm' } });
+/** The elevation of a kitchen: above -500 m, lower than any dry land, and up to 5,000 m. */
+export const kitchenElevation = () =>
+  quantityField('length', { above: { value: -500, unit: 'm' }, max: { value: 5000, unit: 'm' } });
 
 /** A ratio as a number from 0 to 1, or a text in percent; limits are on the number. */
 export const ratio = (limits: { min?: number; max?: number; above?: number; below?: number } = {}) =>

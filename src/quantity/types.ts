@@ -6,13 +6,72 @@ export interface Quantity<D extends Dimension = Dimension> {
   readonly unit: Unit<D>;
 }
 
-type Vulgar = '¼' | '½' | '¾' | '⅓' | '⅔' | '⅛' | '⅜' | '⅝' | '⅞';
 type Amount =
   | `${number}`
   | `${number},${number}`
   | `${number}/${number}`
   | `${number} ${number}/${number}`
-  | `${'' | `${number}` | `${number} `}${Vulgar}`;
+  | `${'' | `${number}`}${'¼' | '½' | '¾' | '⅓' | '⅔'}`;
+
+/**
+ * The units that the type checker accepts in a text: those people write. A text in any other spelling that
+ * `parseQuantity` reads is given as `{ value, unit }`. The list is short because every one of them stands beside
+ * every form of an amount, and the checker compares them all.
+ */
+interface WrittenUnits {
+  mass: 'g' | 'mg' | 'kg' | 'lb' | 'lbs' | 'oz' | 'gram' | 'grams' | 'pound' | 'pounds' | 'ounce' | 'ounces' | 'tonne';
+  volume:
+    | 'mL'
+    | 'dL'
+    | 'L'
+    | 'm3'
+    | 'tsp'
+    | 'tbsp'
+    | 'fl oz'
+    | 'cup'
+    | 'cups'
+    | 'pint'
+    | 'pints'
+    | 'quart'
+    | 'quarts'
+    | 'gallon'
+    | 'gallons'
+    | 'teaspoon'
+    | 'teaspoons'
+    | 'tablespoon'
+    | 'tablespoons'
+    | 'liter'
+    | 'liters'
+    | 'pt'
+    | 'qt'
+    | 'gal'
+    | 'dry pint'
+    | 'dry pints'
+    | 'dry quart'
+    | 'dry quarts'
+    | 'peck'
+    | 'pecks'
+    | 'bushel'
+    | 'bushels'
+    | 'in3'
+    | 'ft3'
+    | 'imperial fl oz'
+    | 'imperial pint'
+    | 'imperial pints'
+    | 'imperial gallon'
+    | 'imperial gallons'
+    | 'metric cup'
+    | 'metric cups';
+  length: 'm' | 'mm' | 'cm' | 'km' | 'in' | 'inch' | 'inches' | 'ft' | 'foot' | 'feet';
+  area: 'm2' | 'cm2' | 'in2' | 'ft2';
+  temperature: 'degC' | 'degF' | '°C' | '°F' | 'K';
+  temperatureDifference: 'degC' | 'degF' | '°C' | '°F' | 'K';
+  pressure: Unit<'pressure'>;
+  time: 's' | 'min' | 'minute' | 'minutes' | 'h' | 'hour' | 'hours' | 'day' | 'days' | 'week' | 'weeks';
+  energy: Unit<'energy'>;
+  power: Unit<'power'>;
+  density: Unit<'density'>;
+}
 
 /** `2 lb 3 oz`, `5 ft 4 in`. */
 type Mixed<D extends Dimension> = D extends 'mass'
@@ -27,7 +86,7 @@ type Mixed<D extends Dimension> = D extends 'mass'
 
 /** What a caller may write for a quantity: `"62 lb"`, `"1 1/2 cups"`, `"½ in"`, or `{ value, unit }`. */
 export type QuantityInput<D extends Dimension> =
-  | `${Amount} ${UnitSpelling<D>}`
+  | `${Amount} ${WrittenUnits[D]}`
   | Mixed<D>
   | { readonly value: number; readonly unit: UnitSpelling<D> };
 

@@ -1,6 +1,6 @@
 import gelJson from '../../data/sugar/gel-point.json';
 import rulesJson from '../../data/sugar/gel-point-rules.json';
-import { choice, elevation, fields, optional, readInput } from '../quantity/fields';
+import { choice, fields, kitchenElevation, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { LengthInput, Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
@@ -27,7 +27,7 @@ const PRODUCTS = {
   preserves: 'whole-fruit preserves end point',
 } as const;
 const schema = fields({
-  elevation: elevation(),
+  elevation: kitchenElevation(),
   product: optional(choice('what is cooked', ['jelly', 'jam', 'preserves'] as const)),
 });
 export interface GelTemperatureInput {

@@ -104,6 +104,7 @@ function compare(field: string, published: unknown, computed: unknown, tolerance
   }
   if (Array.isArray(published)) {
     if (!Array.isArray(computed) || computed.length !== published.length) return row(false);
+    if (published.length === 0) return row(true);
     return published.flatMap((item, index) => compare(`${field}[${index}]`, item, computed[index], tolerance));
   }
   if (isObject(published)) {

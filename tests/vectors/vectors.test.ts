@@ -44,6 +44,16 @@ describe('the runner can fail', () => {
       { ...check, input: ['1 cup', 'lb'], expect: { error: 'WRONG_DIMENSION' } },
       true,
     ],
+    [
+      'an empty list that is published passes',
+      { ...check, call: 'growthAt', input: { waterActivity: 0.3 }, expect: { mayGrow: [] } },
+      true,
+    ],
+    [
+      'an empty list in place of organisms fails',
+      { ...check, call: 'growthAt', input: { waterActivity: 0.99 }, expect: { mayGrow: [] } },
+      false,
+    ],
     ['an empty expectation fails', { ...check, expect: {} }, false],
     [
       'outside its tolerance fails',

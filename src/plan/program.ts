@@ -13,9 +13,9 @@ export const trays = (product: number): string => `trays ${product}`;
 export const freezeTrays = (product: number): string => `freeze-dryer trays ${product}`;
 export const loads = (key: string, canner: number): string => `loads ${key} canner ${canner}`;
 
-/** Names of the bounds that a kitchen can widen; the others are arithmetic. */
-export const RESOURCES = ['hands', 'burners', 'trays', 'freeze-dryer trays', 'freeze-dryer ice'] as const;
+/** Names of the bounds that other files look for. */
 export const lotBound = (lot: number): string => `lot ${lot}`;
+export const leastBound = (product: number | ''): string => `least ${product}`;
 export const potBound = (pot: number): string => `pot ${pot}`;
 export const cannerBound = (canner: number): string => `canner ${canner}`;
 
@@ -46,7 +46,7 @@ export function toProgram(activities: readonly Activity[], capacity: Capacity, a
       supplies.map((supply, index) => [amounts[index] ?? '', scale(supply)]);
 
     for (const amount of amounts) {
-      decide(amount, aim === 'least waste' && madeOf === 'fruit' ? 1 : 0, false);
+      decide(amount, aim === 'least waste' ? 1 : 0, false);
     }
     decide(promised(product), aim === 'most worth' ? activity.worth : 0);
     decide(readied(product));
@@ -63,9 +63,18 @@ export function toProgram(activities: readonly Activity[], capacity: Capacity, a
         terms: [[readied(product), 1], ...scaled(({ unitsPerKg }) => -unitsPerKg.high)],
         min: 0,
       },
-      { name: `least ${product}`, terms: [[promised(product), 1]], min: activity.least },
-      { name: `most ${product}`, terms: [[readied(product), 1]], max: activity.most },
+      { name: leastBound(product), terms: [[promised(product), 1]], min: activity.least },
+      { name: `most ${product}`, terms: [[readied(product), 1]], max: mostReadied(activity) },
+      { name: `most promised ${product}`, terms: [[promised(product), 1]], max: activity.most },
     );
+    if (aim === 'least waste') {
+      // a part-filled last unit, but nothing that fills not even one
+      bounds.push({
+        name: `part-filled ${product}`,
+        terms: [[promised(product), 2], ...scaled(({ unitsPerKg }) => -unitsPerKg.low)],
+        min: 0,
+      });
+    }
 
     if (madeOf === 'fruit') {
       for (const { lot } of supplies) use(lotBound(lot), [raw(lot, product), 1]);
@@ -150,6 +159,7 @@ export function toProgram(activities: readonly Activity[], capacity: Capacity, a
     limit('freeze-dryer trays', each * runs);
     limit('freeze-dryer ice', iceKg * runs);
   }
+  bounds.push(...roundingCuts(activities, capacity));
   return aim === 'fewest hours' ? preferFewHours(variables, bounds, uses.get('hands') ?? []) : { variables, bounds };
 }
 
@@ -180,4 +190,91 @@ export function groupsOf(activities: readonly Activity[]): Map<string, Activity[
 /** Among equally good plans the one that uses the least fruit: what is left over is still fresh. */
 export function leastFruit(program: Program): Map<string, number> {
   return new Map(program.variables.filter(({ integer }) => !integer).map(({ name }) => [name, -1]));
+}
+
+/** Rounding matters little, and the cuts are left out, where more units than this can be promised. */
+const MOST_STEPS = 400;
+
+/**
+ * Rounding makes whole jars, trays and batches of every whole unit promised. The straight lines under these steps add
+ * nothing that the program does not say already of whole numbers, but they tell the relaxation, so the search is short.
+ */
+function roundingCuts(activities: readonly Activity[], capacity: Capacity): Bound[] {
+  return activities.flatMap((activity) => {
+    const { product, supplies, cook, traysPerKg, freezeDry } = activity;
+    const low = Math.max(...supplies.map(({ unitsPerKg }) => unitsPerKg.low));
+    if (!(low > 0)) return [];
+    const rich = Math.min(...supplies.map(({ unitsPerKg }) => unitsPerKg.high / unitsPerKg.low));
+    const most = mostUnits(activity, capacity, rich);
+    if (most > MOST_STEPS) return [];
+    const kg = 1 / low;
+    const under = (name: string, variables: readonly Term[], steps: number | ((units: number) => number)): Bound[] =>
+      stepLines(typeof steps === 'number' ? (n) => Math.ceil(steps * n - 1e-6) : steps, most).map(
+        ([slope, offset], index) => ({
+          name: `rounded ${name} ${product} ${index}`,
+          terms: [...variables, [promised(product), -slope]],
+          min: offset,
+        }),
+      );
+    const litres = Math.max(0, ...capacity.pots);
+    const { canning } = activity;
+    const alone =
+      canning !== undefined && activities.filter((other) => other.canning?.key === canning.key).length === 1;
+    const jars = Math.max(1, ...(canning?.canners ?? []).map((canner) => canner.jars));
+    return [
+      ...(alone
+        ? under(
+            'loads',
+            canning.canners.map(({ canner }): Term => [loads(canning.key, canner), 1]),
+            (n) => Math.ceil(Math.ceil(rich * n - 1e-6) / jars),
+          )
+        : []),
+      ...under('ready', [[readied(product), 1]], rich),
+      ...(traysPerKg === undefined ? [] : under('trays', [[trays(product), 1]], kg * traysPerKg)),
+      ...(freezeDry === undefined
+        ? []
+        : under('freeze-dryer trays', [[freezeTrays(product), 1]], kg * freezeDry.traysPerKg)),
+      ...(cook === undefined || litres === 0
+        ? []
+        : under(
+            'batches',
+            capacity.pots.map((_, pot): Term => [batches(product, pot), 1]),
+            (kg * cook.litresPerKg) / litres,
+          )),
+    ];
+  });
+}
+
+/** `most` holds for what is readied, at the rich end, except where the least to promise needs more ready than that. */
+const mostReadied = ({ supplies, least, most }: Activity): number =>
+  Math.max(
+    most,
+    Math.ceil(least * Math.max(0, ...supplies.map(({ unitsPerKg }) => unitsPerKg.high / unitsPerKg.low)) - 1e-6),
+  );
+
+/** Nothing to promise more than this of one product: its `most`, the lots and the stock. */
+function mostUnits(activity: Activity, { lots, stock }: Capacity, rich: number): number {
+  const { supplies, stockPerUnit } = activity;
+  const fromLots = supplies.reduce((sum, { lot, unitsPerKg }) => sum + unitsPerKg.low * (lots[lot] ?? 0), 0);
+  const fromStock = Object.entries(stockPerUnit).map(([name, perUnit]) => (stock[name] ?? Infinity) / perUnit / rich);
+  return Math.floor(Math.min(activity.most, mostReadied(activity) / rich, fromLots, ...fromStock) + 1e-6);
+}
+
+/** The lines under the steps `ceil(perUnit * n)` for n from 0 to `most`: their lower convex hull, as [slope, offset]. */
+export function stepLines(steps: (units: number) => number, most: number): [slope: number, offset: number][] {
+  const corners: [number, number][] = [];
+  for (let n = 0; n <= most; n++) {
+    const point: [number, number] = [n, steps(n)];
+    while (corners.length >= 2) {
+      const [[x0, y0], [x1, y1]] = corners.slice(-2) as [[number, number], [number, number]];
+      if ((y1 - y0) * (point[0] - x0) < (point[1] - y0) * (x1 - x0)) break;
+      corners.pop();
+    }
+    corners.push(point);
+  }
+  return corners.slice(1).map(([x1, y1], index) => {
+    const [x0, y0] = corners[index] as [number, number];
+    const slope = (y1 - y0) / (x1 - x0);
+    return [slope, y0 - slope * x0];
+  });
 }

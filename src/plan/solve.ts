@@ -1,4 +1,4 @@
-import { type Coefficients, type Constraint, solve as solveModel } from 'yalps';
+import { type Ranges, type Relaxed, relaxation } from './relaxation';
 
 /** One quantity the program decides. Never below zero. */
 export interface Variable {
@@ -37,6 +37,8 @@ export interface SolveOptions {
   readonly among?: ReadonlyMap<string, number>;
   /** A plan that is known to meet every bound: the search only looks for better ones. */
   readonly start?: Solved;
+  /** Nodes the search may open, where fewer than usual will do. */
+  readonly nodes?: number;
 }
 
 /** Nodes the search may open before it returns the best so far with its gap: fewer where each costs more. */
@@ -44,62 +46,9 @@ const mostNodes = (program: Program): number => Math.max(500, Math.floor(2_000_0
 /** A value this near a whole number is one: the simplex works in doubles. */
 const WHOLE = 1e-6;
 
-/** The range a node of the search leaves to each whole variable. */
-type Ranges = ReadonlyMap<string, { readonly min: number; readonly max: number }>;
-
-interface Relaxed {
-  readonly worth: number;
-  readonly values: ReadonlyMap<string, number>;
-}
-
 interface Node extends Relaxed {
   readonly ranges: Ranges;
   readonly depth: number;
-}
-
-/** Prepares the program once for the package's simplex; a node only adds the ranges of its whole variables. */
-function relaxation(
-  program: Program,
-): (ranges: Ranges, objective?: ReadonlyMap<string, number>) => Relaxed | undefined {
-  const columns = new Map<string, Map<string, number>>();
-  for (const { name, worth } of program.variables)
-    columns.set(
-      name,
-      new Map([
-        ['worth', worth],
-        [`range ${name}`, 1],
-      ]),
-    );
-  const rows: [string, Constraint][] = program.bounds.map(({ terms, min, max }, index) => {
-    for (const [variable, weight] of terms) {
-      const column = columns.get(variable);
-      column?.set(`bound ${index}`, (column.get(`bound ${index}`) ?? 0) + weight);
-    }
-    return [`bound ${index}`, { ...(min === undefined ? {} : { min }), ...(max === undefined ? {} : { max }) }];
-  });
-  return (ranges, objective) => {
-    const constraints = new Map(rows);
-    for (const [name, { min, max }] of ranges) {
-      if (min > max) return undefined;
-      constraints.set(`range ${name}`, {
-        ...(min > 0 ? { min } : {}),
-        ...(max < Number.POSITIVE_INFINITY ? { max } : {}),
-      });
-    }
-    if (objective !== undefined) {
-      for (const [name, column] of columns) column.set('worth', objective.get(name) ?? 0);
-    }
-    const found = solveModel<string, string>(
-      {
-        direction: 'maximize',
-        objective: 'worth',
-        constraints,
-        variables: columns as Iterable<readonly [string, Coefficients<string>]>,
-      },
-      { maxPivots: 20_000 },
-    );
-    return found.status === 'optimal' ? { worth: found.result, values: new Map(found.variables) } : undefined;
-  };
 }
 
 /** The largest step that every possible worth of a whole solution is a multiple of; 0 when there is none. */
@@ -158,9 +107,10 @@ function branchingVariable(
  * @param options - see `SolveOptions`
  * @returns the best plan and whether it is proven best; `feasible: false` when no values meet every bound
  */
-export function solve(program: Program, { among, start }: SolveOptions = {}): Solved {
-  const most = mostNodes(program);
+export function solve(program: Program, { among, start, nodes: given }: SolveOptions = {}): Solved {
+  const most = given ?? mostNodes(program);
   const wholes = program.variables.filter(({ integer }) => integer).map(({ name }) => name);
+  const valuedWholes = program.variables.filter(({ integer, worth }) => integer && worth !== 0).map(({ name }) => name);
   const relax = relaxation(program);
   const grain = granularity(program);
   const experience = new Map<string, Experience>();
@@ -202,17 +152,22 @@ export function solve(program: Program, { among, start }: SolveOptions = {}): So
       current = undefined;
       continue;
     }
-    const name = branchingVariable(current, wholes, experience);
+    const up = roundedUp(program, current.values);
+    const name =
+      branchingVariable(current, [...valuedWholes, ...up.inTheWay], experience) ??
+      (up.inTheWay.size > 0 ? branchingVariable(current, wholes, experience) : undefined);
     if (name === undefined) {
-      best = { worth: current.worth, values: current.values };
+      best = { worth: current.worth, values: up.values };
       current = undefined;
       continue;
     }
     const down = child(current, name, 'down');
-    const up = child(current, name, 'up');
+    const upper = child(current, name, 'up');
     // dive on the better side, keep the other for later
     const [next, other] =
-      (up?.worth ?? Number.NEGATIVE_INFINITY) > (down?.worth ?? Number.NEGATIVE_INFINITY) ? [up, down] : [down, up];
+      (upper?.worth ?? Number.NEGATIVE_INFINITY) > (down?.worth ?? Number.NEGATIVE_INFINITY)
+        ? [upper, down]
+        : [down, upper];
     if (other !== undefined) open.push(other);
     current = next;
   }
@@ -244,3 +199,30 @@ const rounded = (values: ReadonlyMap<string, number>, wholes: readonly string[])
   for (const name of wholes) clean.set(name, Math.round(clean.get(name) ?? 0));
   return clean;
 };
+
+/**
+ * The whole variables that add nothing to the objective (jars to ready, batches, loads, trays) rounded up, and which
+ * of them break a bound by it. Where none does and the others are whole, the day is settled without branching on them.
+ */
+function roundedUp(
+  { variables, bounds }: Program,
+  values: ReadonlyMap<string, number>,
+): { values: ReadonlyMap<string, number>; inTheWay: ReadonlySet<string> } {
+  const whole = new Map(values);
+  const moved = new Set<string>();
+  for (const { name, worth, integer } of variables) {
+    if (!integer || worth !== 0) continue;
+    const value = values.get(name) ?? 0;
+    const up = Math.ceil(value - WHOLE);
+    if (up > value + WHOLE) moved.add(name);
+    whole.set(name, up);
+  }
+  const inTheWay = new Set<string>();
+  for (const { terms, min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY } of bounds) {
+    const sum = terms.reduce((total, [name, weight]) => total + weight * (whole.get(name) ?? 0), 0);
+    const slack = 1e-6 * Math.max(1, Math.abs(sum));
+    if (sum >= min - slack && sum <= max + slack) continue;
+    for (const [name] of terms) if (moved.has(name)) inTheWay.add(name);
+  }
+  return { values: whole, inTheWay };
+}

@@ -1,0 +1,59 @@
+import { caution } from '../sources/cautions';
+import type { InfeasibleDay } from './dayPlan';
+import type { Making } from './makes/context';
+import type { Prepared } from './prepare';
+import { leastBound } from './program';
+import { type Program, type Solved, solve } from './solve';
+
+/** Pairs of musts are tried one by one up to this many musts. */
+const MOST_IN_PAIRS = 12;
+
+/** The answer for a day whose musts cannot be met: a set of them that cannot, from which none can be left out. */
+export function impossible({ makings, leftOut, unmetMusts, program }: Prepared, found?: Solved): InfeasibleDay {
+  const answer = (reason: string, conflicts: readonly string[]): InfeasibleDay => ({
+    feasible: false,
+    reason,
+    conflicts,
+    leftOut,
+    basis: [],
+    cautions: [caution('follow-local-guidance')],
+  });
+  if (unmetMusts.length > 0) return answer('what must be made cannot be made here', unmetMusts);
+  const musts = makings.filter(({ activity }) => activity.least > 0);
+  const words = (some: readonly Making[]) =>
+    some.map(({ label, activity }) => `at least ${activity.least} of ${label}`);
+  if (found?.optimal === false) return answer('the search found no way to meet these musts together', words(musts));
+  const conflict = smallestConflict(program, musts);
+  return answer(
+    conflict.length === 1
+      ? 'this must is more than the lots, the stock and the hours give'
+      : 'these musts cannot be met together',
+    words(conflict),
+  );
+}
+
+/** One must that is too much alone, or else two that are together, or else a set that none can be taken out of. */
+function smallestConflict(program: Program, musts: readonly Making[]): readonly Making[] {
+  const together = (some: readonly Making[]): boolean =>
+    canMeet(program, new Set(some.map(({ activity }) => activity.product)));
+  const alone = musts.find((must) => !together([must]));
+  if (alone !== undefined) return [alone];
+  if (musts.length <= MOST_IN_PAIRS) {
+    for (const [index, one] of musts.entries()) {
+      const other = musts.slice(index + 1).find((each) => !together([one, each]));
+      if (other !== undefined) return [one, other];
+    }
+  }
+  return musts.reduce<readonly Making[]>((left, must) => {
+    const without = left.filter((each) => each !== must);
+    return together(without) ? left : without;
+  }, musts);
+}
+
+function canMeet({ variables, bounds }: Program, products: ReadonlySet<number>): boolean {
+  const kept = new Set([...products].map(leastBound));
+  return solve({
+    variables: variables.map((variable) => ({ ...variable, worth: 0 })),
+    bounds: bounds.filter(({ name }) => !name.startsWith(leastBound('')) || kept.has(name)),
+  }).feasible;
+}

@@ -1,0 +1,46 @@
+import type { Decided, Described, Making } from './makes/context';
+import { freezeTrays, promised, raw, readied, trays } from './program';
+
+/** A product that is made, what was decided of it, and what is to be said of it. */
+export interface Kept {
+  readonly making: Making;
+  readonly decided: Decided;
+  readonly said: Described;
+}
+
+/** Noise of the solver in kg and units. */
+export const NOISE = 1e-6;
+
+/** What the program's values mean for one product: fruit, units promised, likely and to ready, trays. */
+export function decide({ activity }: Making, values: ReadonlyMap<string, number>): Decided {
+  const { product, supplies } = activity;
+  const kg = (lot: number) => Math.max(0, values.get(raw(lot, product)) ?? 0);
+  const sum = (each: (supply: (typeof supplies)[number]) => number) =>
+    supplies.reduce((total, supply) => total + kg(supply.lot) * each(supply), 0);
+  const rawKg = sum(() => 1);
+  const rawByLot = new Map(supplies.map(({ lot }) => [lot, kg(lot)]));
+  return {
+    rawByLot,
+    rawKg,
+    readyKg: {
+      low: sum(({ readyPerKg }) => readyPerKg.low),
+      likely: sum(({ readyPerKg }) => readyPerKg.likely),
+      high: sum(({ readyPerKg }) => readyPerKg.high),
+    },
+    promised: Math.max(
+      values.get(promised(product)) ?? 0,
+      Math.min(activity.most, Math.floor(sum(({ unitsPerKg }) => unitsPerKg.low) + NOISE)),
+    ),
+    likely: Math.floor(sum(({ unitsPerKg }) => unitsPerKg.likely) + NOISE),
+    ready: Math.min(values.get(readied(product)) ?? 0, Math.ceil(sum(({ unitsPerKg }) => unitsPerKg.high) - NOISE)),
+    trays: Math.ceil(
+      Math.max(
+        0,
+        Math.min(
+          values.get(trays(product)) ?? values.get(freezeTrays(product)) ?? 0,
+          rawKg * (activity.traysPerKg ?? activity.freezeDry?.traysPerKg ?? 0),
+        ) - NOISE,
+      ),
+    ),
+  };
+}

@@ -1,5 +1,7 @@
 import type * as z from 'zod/mini';
-import { fields, number, ratio, readInput } from '../quantity/fields';
+import { fields, ratio, readInput, reading } from '../quantity/fields';
+import { parseRatio } from '../quantity/ratio';
+import type { RatioInput } from '../quantity/types';
 import type { Basis, Caution } from '../sources/index';
 
 /** Where the two ways of stating moisture are defined, and worked. */
@@ -40,8 +42,10 @@ export function dryBasis(input: DryBasisInput): MoistureAnswer {
   return { moisture: moisture / (1 - moisture), basis: [MOISTURE_BASES], cautions: [] };
 }
 
+/** Water per weight of dry solids: more than any food holds. */
+const WETTEST = 1_000_000;
 const wetBasisSchema = fields({
-  moisture: number('moisture on dry basis: a number of at least 0 (0.25 is 25 % dry basis)', { min: 0, max: 1e6 }),
+  moisture: reading<RatioInput, number>((given) => parseRatio(given, '', WETTEST)),
 });
 export type WetBasisInput = z.input<typeof wetBasisSchema>;
 
@@ -50,9 +54,9 @@ export type WetBasisInput = z.input<typeof wetBasisSchema>;
  *
  * Formula: wet = dry / (1 + dry).
  *
- * @param input.moisture - water per unit of dry solids: a plain number from 0, often above 1
+ * @param input.moisture - water per unit of dry solids: a number from 0, often above 1, or percent (`"400 %"`)
  * @returns `moisture`: water as a share of the whole weight, 0 to 1
- * @throws StillroomError OUT_OF_RANGE, WRONG_TYPE
+ * @throws StillroomError OUT_OF_RANGE, WRONG_TYPE, NOT_A_QUANTITY
  *
  * @example
  * ```ts

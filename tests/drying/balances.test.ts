@@ -26,12 +26,16 @@ describe('moisture bases', () => {
     );
   });
   it.each([
-    ['1', 'WRONG_TYPE'],
+    ['1', 'NOT_A_QUANTITY'],
     [Number.NaN, 'OUT_OF_RANGE'],
     [Number.POSITIVE_INFINITY, 'OUT_OF_RANGE'],
     [undefined, 'MISSING'],
   ])('wetBasis refuses %s', (value, code) => {
     expect(errorOf(() => wetBasis({ moisture: value as never }))).toMatchObject({ code, path: 'moisture' });
+  });
+
+  test('dry basis in percent may pass 100', () => {
+    expect(wetBasis({ moisture: '400 %' }).moisture).toBeCloseTo(0.8, 15);
   });
 });
 

@@ -34,7 +34,7 @@ describe('moisture bases', () => {
     expect(errorOf(() => wetBasis({ moisture: value as never }))).toMatchObject({ code, path: 'moisture' });
   });
 
-  test('dry basis in percent may pass 100', () => {
+  it('takes dry basis in percent above 100', () => {
     expect(wetBasis({ moisture: '400 %' }).moisture).toBeCloseTo(0.8, 15);
   });
 });

@@ -73,7 +73,11 @@ export function capacityOf({ lots, kitchen }: PlanRequest, activities: readonly 
   };
 }
 
-/** Minutes until a first canner load of the quickest product is prepared, cooked and filled. */
+/**
+ * Minutes until a first canner load of the quickest product is prepared, cooked and filled: the least that must pass
+ * before any load can start. It is a lower bound, not a timeline: later loads may have to wait for fruit as well, so
+ * that the canners' hours hold in total but no order of work is shown to fit.
+ */
 function leadOf(activities: readonly Activity[], hands: number): number {
   const leads = activities.flatMap(({ canning, supplies, handsPerKg, handsPerUnit, cook }) => {
     const jars = Math.min(...(canning?.canners ?? []).map((canner) => canner.jars));

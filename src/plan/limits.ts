@@ -33,7 +33,9 @@ function isTight({ bounds }: Program, name: string, { used, available }: { used:
   return available - used < Math.max(0.05 * available, ...weights);
 }
 
-const LOOK = Number(process.env.LOOK ?? 200);
+/** Nodes to look for a gain with: where a search ends early the gain is at least what it found. */
+const nodesFor = ({ variables }: Program): number => Math.max(100, Math.floor(200_000 / variables.length));
+
 /**
  * What limited the plan: each resource that is well used is widened a little and the day solved again; what adds to
  * the aim is listed, the largest gain first.
@@ -51,7 +53,7 @@ export function limitsOf(program: Program, found: Solved, widenings: readonly Wi
           : { ...bound, max: bound.max + (more[bound.name] ?? 0) },
       ),
     };
-    const gain = solve(widened, { start: found, nodes: LOOK }).worth - found.worth;
+    const gain = solve(widened, { start: found, nodes: nodesFor(program) }).worth - found.worth;
     if (gain > 1e-6 * Math.max(1, Math.abs(found.worth)))
       limits.push({ what, used: use.used, available: use.available, oneMore, gain });
   }

@@ -38,13 +38,18 @@ export function planProgram(input: PlanDayInput): Program {
  *   `holds`; `jars` and `lids` in stock (not limited where none are named); `dryer`, `freezeDryer`, `freezer`; `pantry`
  * @param input.products - 1 to 60: `make` (jars, jam, dried, freeze-dried, leather, frozen, powder, vinegar, jelly
  *   stock), `from`, and what belongs to it: `form`, `pack`, `jar`, `method`, `syrup`, `sugarToFruit` (kg/kg),
- *   `finishSolids`, `moisture`, `thickness`, `size` of a pack; `least`, `most` (units), `worth` of one unit (money or a
+ *   `finishSolids`, `moisture`, `thickness`, `size` of a pack; `least` to promise, `most` (units, at the rich end of
+ *   the yields unless `least` needs more), `worth` of one unit (money or a
  *   number; the kg of fruit it uses where none is given); your own `minutesPerPound`, `minutesPerUnit`, `cook`
- * @param input.aim - `most worth` (taken when nothing is said), `least waste` (the most fruit used) or `fewest hours`
+ * @param input.aim - `most worth` (taken when nothing is said); `least waste` (the most fruit and trimmings used, a last
+ *   jar may be part filled); or `fewest hours` (every `least` met with the least work of hands, and nothing else made)
  * @returns the plan, each product with its lots, recipe, jars, loads, trays, cost, cautions and basis; what is left
  *   fresh, left out and why, what to have at hand and what is short, what limited the plan and what one more of it
  *   would add; or `{ feasible: false }` with the musts that conflict
  * @throws StillroomError for a field that is wrong, naming it
+ *
+ * Hours hold as sums: hands, burners, each pot and each canner have minutes enough, and canners only from when a first
+ * load can be ready. No order of work is worked out, so a day planned to its last canner minute may still run late.
  *
  * Work times that the input does not name are common practice; every other figure is in the basis of its product.
  *

@@ -5,7 +5,7 @@ import { basisOf } from '../sources/table';
 import { canningSyrup, type SyrupStrength } from '../sugar/syrup';
 
 /** A cup of granulated sugar, kg: common practice, as in `stillroom/sugar`. */
-const SUGAR_CUP_KG = 0.2;
+export const SUGAR_CUP_KG = 0.2;
 const PINTS_IN_LOAD = 9;
 const QUARTS_IN_LOAD = 7;
 

@@ -4,6 +4,7 @@ import { valueIn } from '../quantity/scale';
 import type { Money, Quantity, Range } from '../quantity/types';
 
 const METRIC: ReadonlySet<string> = new Set(['g', 'mg', 'kg', 'tonne']);
+const ONE_UNIT = /^([\d.,/ ]+) ([a-z]+)$/;
 const OUNCES_IN_POUND = 16;
 
 /** A weight as a kitchen scale shows it: `2 lb 3 oz`, `6 1/4 oz`, `1.25 kg`, `340 g`. */
@@ -28,9 +29,12 @@ export function weight(mass: Quantity<'mass'>, rounding: Rounding = 'nearest'): 
 }
 
 /** A range of weights, its ends rounded outwards: `31 1/2 to 37 lb`. */
-export const weights = ({ low, high }: Range<Quantity<'mass'>>): string => {
+export const weights = ({ low, high }: Omit<Range<Quantity<'mass'>>, 'likely'>): string => {
   const [from, to] = [weight(low, 'down'), weight(high, 'up')];
-  return from === to ? from : `${from} to ${to}`;
+  if (from === to) return from;
+  // one unit said once: `14 to 15 oz`, but `14 oz to 1 lb 2 oz`
+  const [, amount, unit] = ONE_UNIT.exec(from) ?? [];
+  return `${unit !== undefined && ONE_UNIT.exec(to)?.[2] === unit ? amount : from} to ${to}`;
 };
 
 /** A volume by the cup for US measures: quarts when there are many, spoons when there are few. */
@@ -58,8 +62,11 @@ export function counted(count: number, unit: string): string {
 
 export const price = ({ value, unit }: Money): string => `${value.toFixed(2)} ${unit}`;
 
-/** Minutes up to the next five: a cook plans by the clock. */
-export const clock = (minutes: number): string => `${roundToStep(minutes, 5, 'up').toNumber()} min`;
+/** A range of minutes, each end up to the next five, for a cook plans by the clock: `50 to 80 min`. */
+export function clocks({ low, high }: Range<number>): string {
+  const [from, to] = [low, high].map((minutes) => roundToStep(minutes, 5, 'up').toNumber());
+  return from === to ? `${to} min` : `${from} to ${to} min`;
+}
 /** Minutes as hours, up to the next quarter. */
 export const hours = (minutes: number): string =>
   formatQuantity({ value: minutes / 60, unit: 'h' }, { fraction: 4, rounding: 'up' });

@@ -3,16 +3,16 @@ import { isMass } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
-import { joinCautions } from '../sources/basis';
 import { source } from '../sources/source';
-import { clock, counted, hours, price, volume, weight, weights } from './amounts';
+import { clocks, counted, hours, price, volume, weight, weights } from './amounts';
 import { bullet, bullets, table } from './markdown';
 
 /**
  * A day's plan as a run sheet in Markdown: what to have at hand, then each product in the words of the stove, what is
  * left over or left out and why, what limited the day, the cautions, and the sources. It reads as plain text as well.
  *
- * Amounts are in kitchen fractions: acid and times rounded up, weights to stop drying at rounded down.
+ * Amounts are in kitchen fractions, or in grams and millilitres where the lots are weighed so: acid and times rounded
+ * up, weights to stop drying at rounded down.
  *
  * @param plan - the answer of `planDay`
  * @returns Markdown
@@ -38,7 +38,7 @@ function infeasibleSheet({ reason, conflicts, leftOut, cautions }: InfeasibleDay
   return blocks([
     '# Run sheet: no plan',
     `There is no plan for this day: ${reason}.`,
-    conflicts.length === 0 ? '' : bullets(conflicts),
+    bullets(conflicts.map(capital)),
     ...leftOutBlock(leftOut),
     '## Cautions',
     bullets(cautions.map(({ text }) => text)),
@@ -77,23 +77,42 @@ function feasibleSheet(plan: FeasibleDay): string {
           ]),
         ]),
     '## Cautions',
-    bullets(joinCautions(plan.cautions, ...products.map(({ cautions }) => cautions)).map(({ text }) => text)),
+    bullets(cautionsOf(plan)),
     '## Where the figures come from',
     sourcesOf(plan),
   ]);
 }
+
+/** Each caution once: the day's own first, then those of products, naming them where only one or two are meant. */
+function cautionsOf({ cautions, products }: FeasibleDay): string[] {
+  const general = cautions.map(({ text }) => text);
+  const meant = new Map<string, string[]>();
+  for (const product of products) {
+    for (const { text } of product.cautions) {
+      if (!general.includes(text)) meant.set(text, [...(meant.get(text) ?? []), product.name]);
+    }
+  }
+  const own = [...meant].map(([text, names]) =>
+    names.length > FEW ? text : `${capital(names.join(' and '))}: ${text}`,
+  );
+  return [...general, ...own];
+}
+/** Up to so many products are named before a caution that is theirs. */
+const FEW = 2;
 
 const proof = ({ provenBest, gap }: FeasibleDay): string =>
   provenBest
     ? 'no better plan exists for these figures.'
     : `a plan up to ${(100 * gap).toFixed(1)} % better may exist.`;
 
-const glance = ({ name, units, from }: PlannedProduct): string[] => [
+const glance = ({ name, units, from, trimmings }: PlannedProduct): string[] => [
   capital(name),
   counted(units.promised, units.unit),
   String(units.likely),
   String(units.ready),
-  from.map(({ lot, raw }) => `${weight(raw, 'up')} ${lot}`).join(' + '),
+  from
+    .map(({ lot, raw }) => `${weight(raw, 'up')} ${trimmings === undefined ? 'trimmings of ' : ''}${lot}`)
+    .join(' + '),
 ];
 
 function readyBlock(ready: readonly ToReady[]): string[] {
@@ -121,30 +140,28 @@ function productBlock(product: PlannedProduct, number: number): string[] {
     trimmings === undefined || valueIn(trimmings.high, 'g') < 1 ? '' : `; trimmings ${weights(trimmings)}`;
   lines.push(
     trimmings === undefined
-      ? `Take ${weights(ready)} of the trimmings of ${lots.replace(/^.* of /, '')}.`
+      ? `Take ${from.map(({ lot, raw }) => `${weight(raw)} of the trimmings of ${lot}`).join(' and ')}.`
       : `Take ${lots}. Ready weight ${weights(ready)}, likely ${weight(ready.likely)}${trimmed}.`,
   );
+  if (jars?.acid !== undefined) lines.push(`**Acid, never left out: ${jars.acid}.**`);
   for (const line of recipe) lines.push(ingredient(line));
-  if (jars?.sterilizeJars) lines.push('Sterilize the empty jars: the process is too short to do it.');
+  if (jars?.sterilizeJars) lines.push('Sterilize the empty jars: the printed process is too short to do it.');
   for (const { pot, batches, most } of pots?.batches ?? []) {
     const each = batches === 1 ? 'In one batch' : `In ${batches} batches`;
     lines.push(
-      `${each} in the ${pot}, never fuller than ${volume(most, 'down')}; about ${pots?.minutesEach} min each.`,
+      `${each} in the ${pot}, never fuller than ${volume(most, 'down')}; about ${pots?.minutesEach} min${batches === 1 ? '' : ' each'}.`,
     );
   }
   for (const step of steps) lines.push(step);
   if (jars !== undefined) {
-    const pressure =
-      jars.pressure === undefined
-        ? ''
-        : ` at ${formatQuantity(jars.pressure as Quantity, { rounding: 'up' })} on the gauge`;
+    const pressure = jars.pressure === undefined ? '' : ` at ${gauge(jars.pressure, METRIC.has(ready.low.unit))}`;
     const net = jars.netMass === undefined ? '' : `, net ${weight(jars.netMass, 'down')}`;
     lines.push(`Each jar takes ${volume(jars.fillVolume)}${net}.`);
     for (const { canner, loads, jarsPerLoad, sharedWith } of jars.loads) {
       const many = loads === 1 ? `1 load of up to ${jarsPerLoad} jars` : `${loads} loads of up to ${jarsPerLoad} jars`;
       const shared = sharedWith.length === 0 ? '' : `, shared with ${sharedWith.join(' and ')}`;
       lines.push(
-        `${capital(canner)}: ${many}${shared}; **process ${jars.minutes} min${pressure}** for ${jars.jar} jars, ${jars.pack} pack; about ${clock(jars.loadMinutes.low)} to ${clock(jars.loadMinutes.high)} a load in all.`,
+        `${capital(canner)}: ${many}${shared}; **process ${jars.minutes} min${pressure}** for ${jars.jar} jars, ${jars.pack} pack; about ${clocks(jars.loadMinutes)} a load in all.`,
       );
     }
   }
@@ -153,7 +170,7 @@ function productBlock(product: PlannedProduct, number: number): string[] {
     const head =
       packs.headspace === undefined
         ? ''
-        : `; ${formatQuantity(packs.headspace as Quantity, { fraction: 8 })} of headspace in a rigid box`;
+        : `; ${formatQuantity(packs.headspace as Quantity, METRIC.has(ready.low.unit) ? { unit: 'mm', rounding: 'up' } : { fraction: 8 })} of headspace in a rigid box`;
     lines.push(`Packs of ${weight(packs.size)}, about ${volume(packs.room, 'up')} of freezer room each${head}.`);
   }
   if (cost !== undefined && cost.total.value > 0)
@@ -174,13 +191,21 @@ function ingredient({ what, amount, or, note }: Ingredient): string {
   return `${capital(what)}: ${write(amount)}${or === undefined ? '' : ` (${write(or)})`}${note === undefined ? '' : `; ${note}`}.`;
 }
 
+const METRIC: ReadonlySet<string> = new Set(['g', 'mg', 'kg', 'tonne']);
+
+/** A gauge pressure, up to the next half pound: `11 psi (76 kPa) on the gauge`. */
+function gauge(pressure: Quantity<'pressure'>, metric: boolean): string {
+  const write = (unit: string) => formatQuantity(pressure as Quantity, { unit, rounding: 'up' });
+  return `${write('psi')}${metric ? ` (${write('kPa')})` : ''} on the gauge`;
+}
+
 function trayLines({ trays }: PlannedProduct): string[] {
   if (trays === undefined) return [];
   const { where, trays: count, perTray, stopWeight, temperature, hours: time, test, dried } = trays;
   const at = temperature === undefined ? '' : ` at ${formatQuantity(temperature as Quantity)}`;
   const long = time === undefined ? '' : `, ${time.low.value} to ${time.high.value} h`;
   const lines = [
-    `${capital(where)}: ${counted(count, 'tray')} with up to ${weight(perTray, 'down')} each${at}${long}.`,
+    `${capital(where)}: ${counted(count, 'tray')} with up to ${weight(perTray, 'down')}${count === 1 ? '' : ' each'}${at}${long}.`,
   ];
   if (stopWeight !== undefined) {
     lines.push(
@@ -207,12 +232,12 @@ function leftOutBlock(leftOut: FeasibleDay['leftOut']): string[] {
 
 function limitsBlock({ limits, aim }: FeasibleDay): string[] {
   if (limits.length === 0) return [];
-  const unit = aim === 'most worth' ? 'worth' : aim === 'least waste' ? 'kg of fruit' : 'minutes';
+  const unit = { 'most worth': 'worth', 'least waste': 'kg of produce', 'fewest hours': 'minutes saved' }[aim];
   return [
     '## What limited the day',
     table(
       ['what', 'one more', `adds to the plan (${unit})`],
-      limits.map(({ what, oneMore, gain }) => [what, oneMore, gain.toFixed(2)]),
+      limits.map(({ what, oneMore, gain }) => [what, oneMore, gain.toFixed(aim === 'fewest hours' ? 0 : 2)]),
     ),
   ];
 }

@@ -1,6 +1,7 @@
-import { StillroomError } from '../../errors/StillroomError';
+import { joinPath, StillroomError } from '../../errors/StillroomError';
 import { type Composition, composition } from '../../produce/composition';
 import { readyFromRaw } from '../../produce/readyFromRaw';
+import { formatQuantity } from '../../quantity/formatQuantity';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import type { Unit } from '../../quantity/units';
@@ -96,6 +97,7 @@ export function nameOf({ name, make, from, form, jar }: Wanted, trade = from): s
       'freeze-dried': `${form ?? 'slices'}, freeze-dried`,
     }[make as string] ?? make;
   const where = jar === undefined ? '' : ` in ${jar} jars`;
+  if (make === 'jars' && form === 'whole') return `whole ${trade}${where}`;
   return `${trade} ${what}${where}`.replace(/\s+/g, ' ').trim();
 }
 
@@ -188,7 +190,32 @@ export const scaleRange = ({ low, likely, high }: Range<number>, by: number): Ra
   high: high * by,
 });
 
+/** A volume in the day's own measure: by the cup, or by the millilitre where lots are weighed in metric units. */
+export const volumeOf = (day: Day, amount: Quantity<'volume'>): Quantity<'volume'> =>
+  day.metric ? quantityIn<'volume'>(valueIn(amount, 'mL'), 'mL', 'mL') : amount;
+
+/** A headspace as tables print it, in inches, with millimetres beside it on a metric day. */
+export function headspaceText({ metric }: Day, headspace: Quantity<'length'>): string {
+  const printed = formatQuantity(headspace as Quantity, { fraction: 8 });
+  return metric ? `${printed} (${formatQuantity(headspace as Quantity, { unit: 'mm', rounding: 'up' })})` : printed;
+}
+
 export const compositionOf = (trade: string): Composition => composition({ produce: trade });
+
+/** What other modules' fields are called in the request. */
+const OWN_NAMES: Readonly<Record<string, string>> = {
+  food: 'from',
+  produce: 'from',
+  targetMoisture: 'moisture',
+  brix: 'finishSolids',
+  mass: 'size',
+  elevation: 'kitchen.elevation',
+  burnerPower: 'kitchen.burnerPower',
+  jars: 'kitchen.canners',
+  water: 'kitchen.canners',
+  area: 'kitchen.dryer.trayArea',
+  machine: 'kitchen.freezeDryer',
+};
 
 /** Puts the product's place before the path of an error that another module throws for one of its fields. */
 export function within<T>(product: number, work: () => T): T {
@@ -196,10 +223,11 @@ export function within<T>(product: number, work: () => T): T {
     return work();
   } catch (error) {
     if (!(error instanceof StillroomError)) throw error;
-    const field = { food: 'from', produce: 'from' }[error.path] ?? error.path;
+    const [field = ''] = error.path.split('.');
+    const own = OWN_NAMES[field] ?? field;
     throw new StillroomError({
       code: error.code,
-      path: `products[${product}]${field === '' ? '' : `.${field}`}`,
+      path: own.startsWith('kitchen.') ? own : joinPath(`products[${product}]`, own),
       given: error.given,
       expected: error.expected,
     });

@@ -25,6 +25,7 @@ import {
   nameOf,
   scaleRange,
   supplyOf,
+  volumeOf,
   within,
   yieldFromLot,
 } from './context';
@@ -79,6 +80,8 @@ export function makeDried(day: Day, wanted: Wanted, product: number, trade: stri
   }
   const target = wanted.moisture ?? guide.targetMoisture;
   const { water, basis } = compositionOf(trade);
+  // refuses a target that is wetter than the fruit
+  within(product, () => stopWeight({ fresh: { value: 1, unit: 'kg' }, moisture: water, targetMoisture: target }));
   const lots = lotsAs(day, trade, form, leftAt(water, target), valueIn(size, 'kg'), product);
   const tray = within(product, () =>
     trayLoad({ area: dryer.trayArea, ...(wanted.thickness === undefined ? {} : { thickness: wanted.thickness }) }),
@@ -106,7 +109,7 @@ export function makeDried(day: Day, wanted: Wanted, product: number, trade: stri
           trays,
           perTray,
           stopWeight: stop.weight,
-          temperature: guide.temperature,
+          temperature: dryerAt(day, guide.temperature),
           hours: guide.hours,
           test: guide.drynessTest,
           dried: massRange(day, driedRange(readyKg, leftAt(water, target))),
@@ -167,7 +170,7 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
       recipe: [
         {
           what: 'bottled lemon juice, for light fruit',
-          amount: quantityIn<'volume'>((sheet.lemonJuice.value * readyKg.likely) / sheetKg, 'tsp', 'tsp'),
+          amount: volumeOf(day, quantityIn((sheet.lemonJuice.value * readyKg.likely) / sheetKg, 'tsp', 'tsp')),
         },
       ],
       cookMinutes: times.cook as number,
@@ -176,7 +179,7 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
         trays,
         perTray: massOf(day, sheetKg),
         ...(sheet.endWeightPerSheet === undefined ? {} : { stopWeight: massesIn(day, sheet.endWeightPerSheet) }),
-        temperature: sheet.temperature,
+        temperature: dryerAt(day, sheet.temperature),
         hours: { low: sheet.hours.low, likely: sheet.hours.low, high: sheet.hours.high },
         test: sheet.drynessTest,
         dried: massRange(
@@ -185,13 +188,17 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
         ),
       } satisfies TrayWork,
       steps: [
-        `Spread ${formatQuantity(sheet.perSheet as Quantity, { fraction: 4 })} of puree on each lined tray, ${formatQuantity(sheet.thickness as Quantity, { fraction: 8 })} deep and thicker at the edges.`,
+        `Spread ${formatQuantity(volumeOf(day, sheet.perSheet) as Quantity)} of puree on each lined tray, ${formatQuantity(sheet.thickness as Quantity)} deep and thicker at the edges.`,
       ],
       basis: joinBasis(sheet.basis, basis, ...lots.yields.map((given) => given.basis), [WORK_BASIS]),
       cautions: joinCautions(sheet.cautions, ...lots.yields.map(({ cautions }) => cautions)),
     }),
   };
 }
+
+/** The dryer's temperature as printed, or in whole degrees Celsius on a metric day. */
+const dryerAt = ({ metric }: Day, printed: Quantity<'temperature'>): Quantity<'temperature'> =>
+  metric ? { value: Math.round(valueIn(printed, 'degC')), unit: 'degC' } : printed;
 
 const massesIn = (day: Day, { low, likely, high }: Range<Quantity<'mass'>>): Range<Quantity<'mass'>> =>
   massRange(day, { low: valueIn(low, 'kg'), likely: valueIn(likely, 'kg'), high: valueIn(high, 'kg') });

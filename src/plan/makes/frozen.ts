@@ -1,8 +1,10 @@
+import { StillroomError } from '../../errors/StillroomError';
+import { blanching } from '../../freezing/blanching';
 import { freezingHeadspace } from '../../freezing/freezingHeadspace';
 import { volumeFromMass } from '../../produce/massFromVolume';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
-import { joinBasis, joinCautions } from '../../sources/basis';
+import { type Basis, type Caution, joinBasis, joinCautions } from '../../sources/basis';
 import type { Wanted } from '../planInput';
 import { WORK_BASIS } from '../work';
 import {
@@ -22,6 +24,37 @@ import {
 /** A freezer pack, where the cook names no other size. */
 const PACK: Quantity<'mass'> = { value: 1, unit: 'lb' };
 
+interface Blanch {
+  readonly steps: readonly string[];
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+const NO_BLANCH: Blanch = { steps: [], basis: [], cautions: [] };
+
+/** What vegetables need before they are frozen; nothing for what the blanching list does not hold. */
+function blanchOf(food: string, form: string | undefined): Blanch {
+  try {
+    const answer = blanching({ food, ...(form === undefined ? {} : { form }) });
+    const { basis, cautions } = answer;
+    if (!('minutes' in answer)) return { steps: [`${answer.reason} ${answer.instead}`], basis, cautions };
+    const { low, high } = answer.minutes;
+    const minutes = low === high ? `${low}` : `${low} to ${high}`;
+    return {
+      steps: [
+        `Blanch in ${answer.method === 'water' ? 'boiling water' : 'steam'} for ${minutes} min, cool at once in ice water as long, and drain.`,
+      ],
+      basis,
+      cautions,
+    };
+  } catch (error) {
+    if (!(error instanceof StillroomError)) throw error;
+    if (error.path === 'food') return NO_BLANCH;
+    // the cut is not one that the list tells apart
+    if (form !== undefined) return blanchOf(food, undefined);
+    return { ...NO_BLANCH, steps: [`Blanch before freezing; the minutes depend on ${error.expected}.`] };
+  }
+}
+
 /** Dry packs for the freezer: pieces without sugar or liquid, by weight. */
 export function makeFrozen(day: Day, wanted: Wanted, product: number, trade: string): Made {
   const { freezer } = day.request.kitchen;
@@ -35,6 +68,7 @@ export function makeFrozen(day: Day, wanted: Wanted, product: number, trade: str
     return supplyOf(lot, given, scaleRange(given.ready, 1 / sizeKg));
   });
   const room = within(product, () => volumeFromMass({ food: trade, form, mass: size }));
+  const blanch = blanchOf(trade, form);
   const head = freezingHeadspace({ pack: 'dry', opening: 'wide', size: 'pint' });
   const { times: _, ...common } = commonOf(wanted, product, form, 1 / (supplies[0]?.unitsPerKg.likely ?? 1));
   return {
@@ -42,16 +76,24 @@ export function makeFrozen(day: Day, wanted: Wanted, product: number, trade: str
     produce: trade,
     form,
     unit: `pack of ${size.value} ${size.unit}`,
-    activity: { ...common, madeOf: 'fruit', supplies, stockPerUnit: { 'freezer room': valueIn(room.range.high, 'L') } },
+    activity: {
+      ...common,
+      madeOf: 'fruit',
+      supplies,
+      stockPerUnit: { 'freezer room': valueIn(room.range.high, 'L'), 'freezer load': sizeKg },
+    },
     describe: () => ({
       packs: {
         size,
         headspace: head.headspace,
         room: quantityIn(valueIn(room.range.high, 'L'), 'L', day.metric ? 'L' : 'quart'),
       },
-      steps: ['Freeze pieces loose on trays first, then pack tightly, press out the air, seal and mark with the date.'],
-      basis: joinBasis(room.basis, head.basis, ...yields.map((given) => given.basis), [WORK_BASIS]),
-      cautions: joinCautions(head.cautions, ...yields.map(({ cautions }) => cautions)),
+      steps: [
+        ...blanch.steps,
+        'Freeze pieces loose on trays first, then pack tightly, press out the air, seal and mark with the date.',
+      ],
+      basis: joinBasis(room.basis, head.basis, blanch.basis, ...yields.map((given) => given.basis), [WORK_BASIS]),
+      cautions: joinCautions(head.cautions, blanch.cautions, ...yields.map(({ cautions }) => cautions)),
     }),
   };
 }

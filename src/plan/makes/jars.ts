@@ -2,7 +2,6 @@ import { fillJar } from '../../jars/fillJar';
 import { canLoad } from '../../process/canLoad';
 import { type TestedProcess, type TestedProcessInput, testedProcess } from '../../process/testedProcess';
 import { rawForJars } from '../../produce/rawForJars';
-import { formatQuantity } from '../../quantity/formatQuantity';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import { sucroseDensity } from '../../solution/sucroseDensity';
@@ -12,12 +11,13 @@ import type { Canning } from '../activity';
 import { planCaution } from '../cautions';
 import type { Ingredient } from '../dayPlan';
 import type { Kitchen, Wanted } from '../planInput';
-import { syrupForJars } from '../syrupForJars';
+import { SUGAR_CUP_KG, syrupForJars } from '../syrupForJars';
 import { WORK_BASIS } from '../work';
 import {
   commonOf,
   compositionOf,
   type Day,
+  headspaceText,
   type JarsDescribed,
   type LotYield,
   leftOut,
@@ -27,6 +27,7 @@ import {
   nameOf,
   supplyOf,
   unitsFrom,
+  volumeOf,
   within,
   yieldFromLot,
 } from './context';
@@ -54,21 +55,16 @@ const PREHEATED: Readonly<Record<'hot' | 'raw', Quantity<'temperature'>>> = {
   hot: { value: 180, unit: 'degF' },
   raw: { value: 140, unit: 'degF' },
 };
-const ML_IN_LITRE = 1000;
 /** Food in a pot counts as water: close enough for how full the pot is. */
 const POT_DENSITY = 1;
 /** Jam foams up: it takes half as much room again as other food in a pot (common practice). */
 const FOAM = 1.5;
 
-function jarKey(kitchen: Kitchen, jar: string): string | undefined {
-  if (kitchen.jars === undefined) return jar;
-  return kitchen.jars.find((stock) => sameJar(stock.jar, jar))?.jar;
-}
-const plainJar = (jar: string): string => jar.trim().toLowerCase().replace(/s$/, '').replace(/\s+/g, '-');
-export const sameJar = (one: string, other: string): boolean => plainJar(one) === plainJar(other);
+/** Whether jars of this size are in stock; where no stock is named, it is not limited. */
+const hasJars = ({ jars }: Kitchen, jar: string): boolean => jars?.some((stock) => stock.jar === jar) ?? true;
 
 /** The stock name of a jar size. */
-export const jarStock = (jar: string): string => `jar ${plainJar(jar)}`;
+export const jarStock = (jar: string): string => `jar ${jar}`;
 
 /** Finds the tested process that a canner of this kitchen can run; or the reason why there is none. */
 function runnable(
@@ -93,7 +89,7 @@ function runnable(
       continue;
     }
     const able = canners.flatMap((canner, index) => {
-      const jars = Object.entries(canner.holds).find(([size]) => sameJar(size, jar))?.[1];
+      const jars = Object.entries(canner.holds).find(([size]) => size === jar)?.[1];
       if (canner.method !== method || jars === undefined) return [];
       const load = canLoad({
         ...question,
@@ -117,13 +113,18 @@ function runnable(
   return refused as { reason: string; instead: string };
 }
 
-function jarsDescribed(process: TestedProcess, loadMinutes: Range<number>, netMass?: Quantity<'mass'>): JarsDescribed {
+function jarsDescribed(
+  day: Day,
+  process: TestedProcess,
+  loadMinutes: Range<number>,
+  netMass?: Quantity<'mass'>,
+): JarsDescribed {
   const acid = process.acid?.text;
   const fill = fillJar({ jar: process.jar, headspace: process.headspace });
   return {
     jar: process.jar,
     headspace: process.headspace,
-    fillVolume: fill.fillVolume,
+    fillVolume: volumeOf(day, fill.fillVolume),
     ...(netMass === undefined ? {} : { netMass }),
     pack: process.pack,
     method: process.method,
@@ -145,8 +146,7 @@ const canningOf = ({ process, canners }: Runnable): Canning => ({
 export function makeJars(day: Day, wanted: Wanted, product: number, trade: string): Made {
   const { jar, form } = wanted;
   if (jar === undefined) return leftOut(wanted, 'no jar size was named', 'name one, such as "pint"');
-  const stock = jarKey(day.request.kitchen, jar);
-  if (stock === undefined)
+  if (!hasJars(day.request.kitchen, jar))
     return leftOut(wanted, `no ${jar} jars are in stock`, 'name the jars you have, or another size');
   const run = within(product, () => runnable(day, wanted, trade, form, jar));
   if ('reason' in run) return leftOut(wanted, run.reason, run.instead);
@@ -178,7 +178,7 @@ export function makeJars(day: Day, wanted: Wanted, product: number, trade: strin
       ...common,
       madeOf: 'fruit',
       supplies,
-      stockPerUnit: { [jarStock(stock)]: 1, lid: 1 },
+      stockPerUnit: { [jarStock(jar)]: 1, lid: 1 },
       ...(hot ? { cook: { litresPerKg: (1 - dropped) / POT_DENSITY, minutes: times.cook as number } } : {}),
       canning: canningOf(run),
     },
@@ -188,19 +188,20 @@ export function makeJars(day: Day, wanted: Wanted, product: number, trade: strin
         recipe.push(
           {
             what: `sugar for ${wanted.syrup} syrup`,
-            amount: syrup.sugar(ready),
-            or: massOf(day, syrup.sugarKg(ready)),
+            ...(day.metric
+              ? { amount: massOf(day, syrup.sugarKg(ready)) }
+              : { amount: syrup.sugar(ready), or: massOf(day, syrup.sugarKg(ready)) }),
           },
-          { what: `water for ${wanted.syrup} syrup`, amount: syrup.water(ready) },
+          { what: `water for ${wanted.syrup} syrup`, amount: volumeOf(day, syrup.water(ready)) },
         );
       }
-      recipe.push(...acidIngredients(process, ready));
+      recipe.push(...acidIngredients(day, process, ready));
       return {
         recipe,
-        jars: jarsDescribed(process, run.loadMinutes),
+        jars: jarsDescribed(day, process, run.loadMinutes),
         ...(hot ? { cookMinutes: times.cook as number } : {}),
         ...(syrup === undefined ? {} : { sugarKg: syrup.sugarKg(ready) }),
-        steps: jarSteps(process, syrup !== undefined),
+        steps: jarSteps(day, process, syrup !== undefined),
         basis: joinBasis(need.basis, ...given.map(({ basis }) => basis), run.basis, syrup?.basis ?? [], [WORK_BASIS]),
         cautions: joinCautions(process.cautions, need.cautions, ...given.map(({ cautions }) => cautions)),
       };
@@ -208,20 +209,29 @@ export function makeJars(day: Day, wanted: Wanted, product: number, trade: strin
   };
 }
 
-function acidIngredients({ acid, jar }: TestedProcess, jars: number): Ingredient[] {
+function acidIngredients(day: Day, { acid, jar }: TestedProcess, jars: number): Ingredient[] {
   if (acid?.where !== 'each jar' || acid.bottledLemonJuice === undefined) return [];
   const all = quantityIn<'volume'>(valueIn(acid.bottledLemonJuice, 'tbsp') * jars, 'tbsp', 'tbsp');
-  return [{ what: 'bottled lemon juice', amount: all, note: `${acid.text}, ${jar} jars: never leave it out` }];
+  return [
+    {
+      what: 'bottled lemon juice',
+      amount: volumeOf(day, all),
+      note: `enough for ${jars} ${jar} jars where no other acid is chosen`,
+    },
+  ];
 }
 
-function jarSteps(process: TestedProcess, syrup: boolean): string[] {
+/** A process holds for a full jar only. */
+const PART_FILLED = 'A part-filled last jar to the fridge, not into the canner.';
+
+function jarSteps(day: Day, process: TestedProcess, syrup: boolean): string[] {
   const hot = process.pack === 'hot';
-  const headspace = formatQuantity(process.headspace as Quantity, { fraction: 8 });
   return [
     hot
       ? `Heat the food through${syrup ? ' in the syrup' : ''} and fill hot into hot jars.`
       : `Fill the jars raw and cover with boiling ${syrup ? 'syrup' : 'liquid'}.`,
-    `Leave ${headspace} of headspace; free the air bubbles and check it again; wipe the rims; put on the lids.`,
+    `Leave ${headspaceText(day, process.headspace)} of headspace; free the air bubbles and check it again; wipe the rims; put on the lids.`,
+    PART_FILLED,
   ];
 }
 
@@ -233,15 +243,14 @@ const SUGAR_TO_FRUIT = 1;
 /** Jam: fruit and sugar cooked to a share of solids, by mass balance, with the process of jams. */
 export function makeJam(day: Day, wanted: Wanted, product: number, trade: string): Made {
   const { jar = 'half-pint' } = wanted;
-  const stock = jarKey(day.request.kitchen, jar);
-  if (stock === undefined)
+  if (!hasJars(day.request.kitchen, jar))
     return leftOut(wanted, `no ${jar} jars are in stock`, 'name the jars you have, or another size');
   const run = within(product, () => runnable(day, { ...wanted, pack: undefined }, `${trade} jam`, undefined, jar));
   if ('reason' in run) return leftOut(wanted, run.reason, run.instead);
   const { process } = run;
   const finishSolids = wanted.finishSolids ?? FINISH_SOLIDS;
   const sugarToFruit = wanted.sugarToFruit ?? SUGAR_TO_FRUIT;
-  const { density } = sucroseDensity({ brix: 100 * finishSolids, temperature: '20 degC' });
+  const { density } = within(product, () => sucroseDensity({ brix: 100 * finishSolids, temperature: '20 degC' }));
   const filled = fillJar({ jar: process.jar, headspace: process.headspace, density });
   const netKg = valueIn(filled.netMass as Quantity<'mass'>, 'kg');
   const printedSolids = compositionOf(trade).solubleSolids;
@@ -281,7 +290,7 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
       ...common,
       madeOf: 'fruit',
       supplies,
-      stockPerUnit: { [jarStock(stock)]: 1, lid: 1 },
+      stockPerUnit: { [jarStock(jar)]: 1, lid: 1 },
       cook: {
         litresPerKg: FOAM * richest * (1 / POT_DENSITY + sugarToFruit / SUGAR_DENSITY),
         minutes: times.cook as number,
@@ -291,18 +300,19 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
     describe: ({ readyKg }) => ({
       recipe: [
         {
-          what: 'sugar, weight for weight of prepared fruit',
+          what: 'sugar for the prepared fruit, by weight',
           amount: massOf(day, readyKg.likely * sugarToFruit),
-          or: quantityIn<'volume'>((readyKg.likely * sugarToFruit * ML_IN_LITRE) / SUGAR_DENSITY_IN_CUP, 'mL', 'cup'),
-          note: `${sugarToFruit} of sugar to 1 of fruit; weigh the fruit when it is ready`,
+          ...(day.metric ? {} : { or: sugarCups(readyKg.likely * sugarToFruit) }),
+          note: `${sugarToFruit} of sugar to 1 of fruit: weigh the fruit when it is ready`,
         },
       ],
-      jars: jarsDescribed(process, run.loadMinutes, filled.netMass as Quantity<'mass'>),
+      jars: jarsDescribed(day, process, run.loadMinutes, massOf(day, netKg)),
       cookMinutes: times.cook as number,
       sugarKg: readyKg.high * sugarToFruit,
       steps: [
-        `Cook fruit and sugar in small batches to ${Math.round(100 * finishSolids)} % solids, stirring; skim.`,
-        `Fill hot into hot jars, ${formatQuantity(process.headspace as Quantity, { fraction: 8 })} of headspace; wipe the rims; put on the lids.`,
+        `Cook fruit and sugar to ${Math.round(100 * finishSolids)} % solids, stirring; test for the set; skim.`,
+        `Fill hot into hot jars, ${headspaceText(day, process.headspace)} of headspace; wipe the rims; put on the lids.`,
+        PART_FILLED,
       ],
       basis: joinBasis(basis, ...yields.map((given) => given.basis), run.basis, [WORK_BASIS]),
       cautions: joinCautions(
@@ -314,7 +324,10 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
   };
 }
 
+/** Kg of sugar by the cup. */
+const sugarCups = (kilograms: number): Quantity<'volume'> =>
+  quantityIn<'volume'>(kilograms / SUGAR_CUP_KG, 'cup', 'cup');
+
 const same = (value: number): Range<number> => ({ low: value, likely: value, high: value });
-/** g/mL of sugar dissolved in fruit (sucrose crystal density), and of granulated sugar in a cup of 200 g. */
+/** g/mL of sugar dissolved in fruit (sucrose crystal density). */
 const SUGAR_DENSITY = 1.587;
-const SUGAR_DENSITY_IN_CUP = 200 / 236.5882365;

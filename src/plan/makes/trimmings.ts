@@ -2,9 +2,10 @@ import { powder } from '../../drying/powder';
 import { trayLoad } from '../../drying/trayLoad';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
-import { type Basis, joinBasis, joinCautions } from '../../sources/basis';
+import { type Basis, joinBasis } from '../../sources/basis';
 import { planCaution } from '../cautions';
 import type { Wanted } from '../planInput';
+import { SUGAR_CUP_KG } from '../syrupForJars';
 import { WORK_BASIS } from '../work';
 import {
   commonOf,
@@ -19,6 +20,7 @@ import {
   scaleRange,
   supplyOf,
   unitsFrom,
+  volumeOf,
   within,
 } from './context';
 
@@ -70,7 +72,7 @@ export function makePowder(day: Day, wanted: Wanted, product: number, trade: str
       },
       steps: ['Dry until the peels snap when cold, grind, sift, and jar at once with as little air as you can.'],
       basis: joinBasis(ground.basis, tray.basis, basis, [WORK_BASIS]),
-      cautions: joinCautions([planCaution('trimmings-clean')], ground.cautions),
+      cautions: ground.cautions,
     }),
   };
 }
@@ -107,6 +109,7 @@ export function makeSteeped(day: Day, wanted: Wanted, product: number, trade: st
   const how = STEEPED[make];
   const supplies = lotsFor(day, trade).map((lot) => supplyOf(lot, WHOLE, unitsFrom(how.kgPerQuart)));
   const { times, ...common } = commonOf(wanted, product, undefined, how.kgPerQuart.likely);
+  const sugarKg = how.sugar === undefined ? 0 : valueIn(how.sugar, 'cup') * SUGAR_CUP_KG;
   const basis: Basis[] = [{ what: `trimmings and water for a quart of ${make}`, kind: 'common-practice' }, WORK_BASIS];
   const cook = make === 'jelly stock' ? { litresPerKg: 2, minutes: times.cook as number } : undefined;
   return {
@@ -116,12 +119,22 @@ export function makeSteeped(day: Day, wanted: Wanted, product: number, trade: st
     activity: { ...common, madeOf: 'trimmings', supplies, stockPerUnit: {}, ...(cook === undefined ? {} : { cook }) },
     describe: ({ ready }) => ({
       recipe: [
-        { what: 'water', amount: quantityIn<'volume'>(how.water.value * ready, how.water.unit, how.water.unit) },
+        {
+          what: 'water',
+          amount: volumeOf(day, quantityIn(how.water.value * ready, how.water.unit, how.water.unit)),
+        },
         ...(how.sugar === undefined
           ? []
-          : [{ what: 'sugar', amount: quantityIn<'volume'>(valueIn(how.sugar, 'cup') * ready, 'cup', 'cup') }]),
+          : [
+              {
+                what: 'sugar',
+                amount: massOf(day, sugarKg * ready),
+                ...(day.metric ? {} : { or: quantityIn<'volume'>(valueIn(how.sugar, 'cup') * ready, 'cup', 'cup') }),
+              },
+            ]),
       ],
       ...(cook === undefined ? {} : { cookMinutes: cook.minutes }),
+      ...(sugarKg === 0 ? {} : { sugarKg: sugarKg * ready }),
       steps: [how.step],
       basis,
       cautions: [planCaution('trimmings-clean'), planCaution(how.caution)],

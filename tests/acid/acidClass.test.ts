@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { acidClass } from '../../src/acid/index';
-import { expectError } from './errors';
+import { expectError } from '../helpers/errors';
 
 // 21 CFR 114.3 and USDA Guide 1: acid up to and with pH 4.6
 test('a reading on the limit is acid, one above it is low-acid', () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { acidForJars } from '../../src/acid/index';
-import { expectError } from './errors';
+import { expectError } from '../helpers/errors';
 
 // USDA Guide 3, p. 3-5
 test('each agent alone, for the batch', () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { brine, brineStrength } from '../../src/acid/index';
-import { expectError } from './errors';
+import { expectError } from '../helpers/errors';
 
 const kg = (value: number) => ({ value, unit: 'kg' as const });
 

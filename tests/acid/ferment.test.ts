@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { fermentSalt, fermentTime } from '../../src/acid/index';
-import { expectError } from './errors';
+import { expectError } from '../helpers/errors';
 
 const kraut = (produce: `${number} lb`) => {
   const answer = fermentSalt({ food: 'sauerkraut', produce });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { phOf } from '../../src/acid/index';
 import { FOOD_PH, RECALLED_PH } from '../../src/acid/tables';
-import { expectError } from './errors';
+import { expectError } from '../helpers/errors';
 
 describe('every row of the lists', () => {
   test.each([...FOOD_PH, ...RECALLED_PH].map((row) => [`${row.food} (${row.source}, ${row.obtained})`, row] as const))(

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { checkPickleLiquid, pickleRecipe, pickleRecipes } from '../../src/acid/index';
-import { expectError } from './errors';
+import { expectError } from '../helpers/errors';
 
 test('a scaled recipe keeps its proportions', () => {
   const recipe = fc.constantFrom(...pickleRecipes());

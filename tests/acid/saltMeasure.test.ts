@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { saltMeasure } from '../../src/acid/index';
-import { expectError } from './errors';
+import { expectError } from '../helpers/errors';
 
 test('fine salt by the printed measure of each size (SR28: 6 g, 18 g, 292 g)', () => {
   expect(saltMeasure({ salt: '1 tsp' }).mass.low).toEqual({ value: 6, unit: 'g' });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { diluteVinegar, vinegarStrength } from '../../src/acid/index';
-import { expectError } from './errors';
+import { expectError } from '../helpers/errors';
 
 test('liquids add up, acid stays', () => {
   const answer = vinegarStrength({ vinegar: '1 L', acetic: '6 %', water: '0.5 L', otherLiquids: '500 mL' });

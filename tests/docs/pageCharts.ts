@@ -36,9 +36,9 @@ export const pageCharts = (): Readonly<Record<string, ChartSpec>> => ({
   'boiling-solids': boilingSolidsChart({ elevation: '3400 ft', brix: 65 }),
   'drying-curve': dryingCurveChart(appleTray),
   isotherm: isothermChart({
-    food: 'potato',
+    food: 'kiwifruit',
     temperature: '30 degC',
-    batch: { moisture: '8 %', name: 'potato slices' },
+    batch: { moisture: '6 %', name: 'freeze-dried kiwifruit' },
   }),
   'fruit-water-activity': isothermChart({ fruit: 'apple', batch: { moisture: '20 %', name: 'apple slices' } }),
 });

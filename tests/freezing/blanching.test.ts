@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { blanching } from '../../src/freezing/index';
 import { BLANCHING } from '../../src/freezing/tables';
-import { expectError } from './errors';
+import { expectError } from '../helpers/errors';
 
 const minutesOf = (input: Parameters<typeof blanching>[0]) => {
   const answer = blanching(input);

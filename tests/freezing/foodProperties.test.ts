@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { foodProperties, iceFraction, initialFreezingPoint, propertiesFromWater } from '../../src/freezing/index';
 import { THERMAL_VEGETABLES } from '../../src/freezing/tables';
-import { expectError } from './errors';
+import { expectError } from '../helpers/errors';
 
 const degC = (value: number) => ({ value, unit: 'degC' as const });
 const apple = { water: 0.84, protein: 0.003, fat: 0.004, carbohydrate: 0.126, fibre: 0.024, ash: 0.003 };

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { freezerLoad, freezingHeadspace, frozenStorage } from '../../src/freezing/index';
-import { expectError } from './errors';
+import { expectError } from '../helpers/errors';
 
 // USDA AIB 410: 2 to 3 lb for each cubic foot in 24 hours
 test('what a freezer takes in a day', () => {

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { freezerPack } from '../../src/freezing/index';
 import { PACKS } from '../../src/freezing/tables';
-import { expectError } from './errors';
+import { expectError } from '../helpers/errors';
 
 const packOf = (input: Parameters<typeof freezerPack>[0]) => {
   const answer = freezerPack(input);

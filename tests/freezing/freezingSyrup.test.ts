@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { freezingSyrup } from '../../src/freezing/index';
 import { SYRUPS } from '../../src/freezing/tables';
-import { expectError } from './errors';
+import { expectError } from '../helpers/errors';
 
 test('a batch of each strength, by name and by percentage', () => {
   for (const { strength, percent, sugarCups, yieldCups } of SYRUPS) {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { type FreezingTimeInput, freezingTime } from '../../src/freezing/index';
-import { expectError } from './errors';
+import { expectError } from '../helpers/errors';
 
 const slab: FreezingTimeInput = {
   shape: 'slab',

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { checkHeadspace } from '../../src/jars/index';
-import { codeOf, pathOf } from './errors';
+import { codeOf, pathOf } from '../helpers/errors';
 
 describe('checkHeadspace', () => {
   test.each([

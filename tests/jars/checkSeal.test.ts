@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { checkSeal } from '../../src/jars/index';
-import { codeOf, pathOf } from './errors';
+import { codeOf, pathOf } from '../helpers/errors';
 
 const ids = (answer: { cautions: readonly { id: string }[] }) => answer.cautions.map(({ id }) => id);
 const good = { buttonDown: true, lid: 'concave', ringsWhenTapped: true, holdsByLid: true } as const;

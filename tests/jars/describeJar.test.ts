@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { describeJar, jarSizes } from '../../src/jars/index';
-import { codeOf, pathOf } from './errors';
+import { codeOf, pathOf } from '../helpers/errors';
 
 describe('describeJar', () => {
   test.each([

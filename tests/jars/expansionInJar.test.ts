@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { expansionInJar } from '../../src/jars/index';
-import { codeOf, pathOf } from './errors';
+import { codeOf, pathOf } from '../helpers/errors';
 
 const raw = { fillTemperature: '20 degC', processTemperature: '100 degC' } as const;
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { fillJar } from '../../src/jars/index';
 import { valueIn } from '../../src/quantity/scale';
-import { codeOf, pathOf } from './errors';
+import { codeOf, pathOf } from '../helpers/errors';
 
 const sizes = ['4 oz', 'half-pint', '12 oz', 'pint', '24 oz', '28 oz', 'quart', 'half-gallon'];
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { jarsFor } from '../../src/jars/index';
 import { valueIn } from '../../src/quantity/scale';
-import { codeOf, pathOf } from './errors';
+import { codeOf, pathOf } from '../helpers/errors';
 
 /** Takes 500 mL of food under 1 cm of headspace. */
 const halfLiter = { brimful: { value: 500 + 9 * Math.PI, unit: 'mL' }, opening: '6 cm' } as const;

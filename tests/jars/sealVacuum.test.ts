@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cooledAirPressure, publishedVacuums, sealVacuum, vacuumReading } from '../../src/jars/index';
 import { convert } from '../../src/quantity/index';
-import { codeOf, pathOf } from './errors';
+import { codeOf, pathOf } from '../helpers/errors';
 
 describe('sealVacuum', () => {
   test('closed at 80 degC under the normal atmosphere: 16.016 inHg at 20 degC in a rigid headspace', () => {

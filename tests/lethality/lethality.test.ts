@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type LogPoint, lethality } from '../../src/lethality/index';
-import { errorOf } from './errors';
+import { codeAndPath as errorOf } from '../helpers/errors';
 
 const F0 = { reference: '121.1 degC', z: '10 degC' } as const;
 const at = (minutes: number, degC: number): LogPoint => ({

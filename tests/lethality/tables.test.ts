@@ -1,15 +1,8 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { describe, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import * as z from 'zod';
 import { heatResistance, publishedLethality } from '../../src/lethality/index';
-import { sources } from '../../src/sources/index';
+import { checkTables, expectFolder, knownSources, readTable, sourced } from '../helpers/tables';
 
-const sourced = {
-  source: z.string(),
-  locator: z.string().min(1),
-  obtained: z.enum(['read', 'read-secondary', 'memory', 'computed', 'derived']),
-  notes: z.string().optional(),
-};
 const figure = z.number().positive().nullable();
 const rows = {
   'heat-resistance': z
@@ -41,35 +34,12 @@ const rows = {
     })
     .refine((row) => row.low <= row.high),
 } as const;
-const folder = new URL('../../data/lethality/', import.meta.url);
-const read = (name: string) => JSON.parse(readFileSync(new URL(`${name}.json`, folder), 'utf8'));
-const known = new Set(sources().map(({ id }) => id));
+const read = (name: string) => readTable('lethality', name);
 
-describe.each(Object.entries(rows))('table %s', (name, row) => {
-  const table = read(name);
-
-  test('every row has its shape, and a source of the register', () => {
-    z.strictObject({
-      table: z.literal(name),
-      title: z.string(),
-      columns: z.record(z.string(), z.string()),
-      notes: z.string().optional(),
-      rows: z.array(row).min(1),
-    }).parse(table);
-    for (const { source } of table.rows) expect(known).toContain(source);
-  });
-
-  test('every column is explained', () => {
-    const common = ['source', 'locator', 'obtained', 'notes'];
-    const used = new Set(table.rows.flatMap((entry: object) => Object.keys(entry)));
-    expect([...used].filter((key) => !common.includes(key as string)).sort()).toEqual(
-      Object.keys(table.columns).sort(),
-    );
-  });
-});
+checkTables('lethality', rows);
 
 test('the folder holds no other table', () => {
-  expect(readdirSync(folder).sort()).toEqual([...Object.keys(rows), 'cautions'].map((name) => `${name}.json`).sort());
+  expectFolder('lethality', Object.keys(rows));
 });
 
 test('every row of heat resistance is served as it stands', () => {
@@ -119,7 +89,7 @@ test('cautions have an id and a text each, and known sources', () => {
     )
     .parse(read('cautions'));
   expect(new Set(cautions.map(({ id }) => id)).size).toBe(cautions.length);
-  for (const { source } of cautions) if (source !== undefined) expect(known).toContain(source);
+  for (const { source } of cautions) if (source !== undefined) expect(knownSources).toContain(source);
   // Food Protection Trends 35(3):150-160, abstract
   expect(cautions.find(({ id }) => id === 'cooling-counts')?.text).toMatch(/48 % to 95 %/);
 });

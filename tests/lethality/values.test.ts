@@ -12,7 +12,7 @@ import {
   reductionTime,
   zValue,
 } from '../../src/lethality/index';
-import { errorOf } from './errors';
+import { codeAndPath as errorOf } from '../helpers/errors';
 
 const F0 = { reference: '121.1 degC', z: '10 degC' } as const;
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { boilBeforeTasting, sterilizingMinutes } from '../../src/process/index';
-import { errorOf } from './errors';
+import { thrownBy as errorOf } from '../helpers/errors';
 
 // 10 minutes below 1,000 ft and 1 more per 1,000 ft: USDA guide 1; Michigan State 01600946. The worked example of the
 // reference: 15 minutes at 5,000 ft. Parts of a thousand are counted whole.

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type CanLoad, type CanLoadInput, canLoad } from '../../src/process/index';
-import { errorOf } from './errors';
+import { thrownBy as errorOf } from '../helpers/errors';
 
 const beans = {
   food: 'green beans',

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { ruleFigures, ruleRow } from '../../src/process/canningRules';
 import { canningRules } from '../../src/process/index';
-import { errorOf } from './errors';
+import { thrownBy as errorOf } from '../helpers/errors';
 
 test('all rules, or those of a topic, each with its basis', () => {
   const all = canningRules();

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type ElevationMinutesInput, elevationMinutes } from '../../src/process/index';
 import { processRows } from '../../src/process/tables';
-import { errorOf } from './errors';
+import { thrownBy as errorOf } from '../helpers/errors';
 
 const citation = 'extension bulletin, page 3';
 const minutes = (input: Partial<ElevationMinutesInput>): number => {

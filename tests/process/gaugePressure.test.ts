@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { gaugePressure, testedProcess } from '../../src/process/index';
-import { errorOf } from './errors';
+import { thrownBy as errorOf } from '../helpers/errors';
 
 test('the printed bands, edges included', () => {
   const at = (method: 'dial-gauge' | 'weighted-gauge', acidity: 'low-acid' | 'acid', value: number) => {

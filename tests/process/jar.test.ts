@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { listedSize, readJar } from '../../src/process/jar';
-import { errorOf } from './errors';
+import { thrownBy as errorOf } from '../helpers/errors';
 
 describe('readJar', () => {
   test.each([

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { findFoods, notRecommended, processesFor, processFoods, testedProcess } from '../../src/process/index';
-import { errorOf } from './errors';
+import { thrownBy as errorOf } from '../helpers/errors';
 
 describe('processesFor', () => {
   test('every printed line of a food, with its bands', () => {

@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import * as z from 'zod';
 import { nameKey } from '../../src/common/names';
@@ -9,14 +9,8 @@ import { knowledgeOf, matchForm, readFood } from '../../src/process/food';
 import { canningRules, gaugePressure, processFoods, testedProcess } from '../../src/process/index';
 import { acidRows, foods, notRecommendedRows, type ProcessRow, processRows } from '../../src/process/tables';
 import { parseQuantity } from '../../src/quantity/index';
-import { sources } from '../../src/sources/index';
+import { checkTables, dataFolder, knownSources, readTable, sourced } from '../helpers/tables';
 
-const sourced = {
-  source: z.string(),
-  locator: z.string().min(1),
-  obtained: z.enum(['read', 'read-secondary', 'memory', 'computed', 'derived']),
-  notes: z.string().optional(),
-};
 const jar = z.enum(['half-pint', 'pint', 'quart', 'half-gallon']);
 const figure = z.union([z.number().positive(), z.array(z.number().positive()).min(3).max(4)]);
 const process = z.strictObject({
@@ -123,33 +117,12 @@ const rows = {
   }),
 } as const;
 
-const folder = new URL('../../data/process/', import.meta.url);
-const read = (name: string) => JSON.parse(readFileSync(new URL(`${name}.json`, folder), 'utf8'));
-const known = new Set(sources().map(({ id }) => id));
+const read = (name: string) => readTable('process', name);
 
-describe.each(Object.entries(rows))('table %s', (name, row) => {
-  const table = read(name);
-
-  test('every row has its shape, and a source of the register', () => {
-    z.strictObject({
-      table: z.literal(name),
-      title: z.string(),
-      columns: z.record(z.string(), z.string()),
-      notes: z.string().optional(),
-      rows: z.array(row).min(1),
-    }).parse(table);
-    for (const { source } of table.rows) expect(known).toContain(source);
-  });
-
-  test('every column is explained', () => {
-    const common = ['source', 'locator', 'obtained', 'notes'];
-    const used = new Set<string>(table.rows.flatMap((entry: object) => Object.keys(entry)));
-    expect([...used].filter((key) => !common.includes(key)).sort()).toEqual(Object.keys(table.columns).sort());
-  });
-});
+checkTables('process', rows);
 
 test('no table of the folder is left out', () => {
-  const files = readdirSync(folder).map((file) => file.replace('.json', ''));
+  const files = readdirSync(dataFolder('process')).map((file) => file.replace('.json', ''));
   expect(files.sort()).toEqual([...Object.keys(rows), 'cautions', 'foods'].sort());
 });
 
@@ -189,7 +162,7 @@ describe('process rows', () => {
           const served = row.psi?.[band];
           if (typeof served === 'number') expect(served).toBeGreaterThanOrEqual(psi);
         }
-        if (copy.source !== null) expect(known).toContain(copy.source);
+        if (copy.source !== null) expect(knownSources).toContain(copy.source);
       }
     }
   });
@@ -349,6 +322,6 @@ test('secondary charts above 8,000 ft are in the table and never served', () => 
 test('every caution has a text of its own and a source of the register', () => {
   const cautions = read('cautions') as { id: string; text: string; source?: string }[];
   expect(new Set(cautions.map(({ id }) => id)).size).toBe(cautions.length);
-  for (const { source } of cautions) if (source !== undefined) expect(known).toContain(source);
+  for (const { source } of cautions) if (source !== undefined) expect(knownSources).toContain(source);
   expect(() => processCaution('no such caution')).toThrow();
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { processesFor, type TestedProcess, type TestedProcessInput, testedProcess } from '../../src/process/index';
-import { errorOf } from './errors';
+import { thrownBy as errorOf } from '../helpers/errors';
 
 const ask = (input: Partial<TestedProcessInput> & { food: string }) =>
   testedProcess({ jar: 'pint', method: 'boiling-water', elevation: '0 ft', ...input });

@@ -10,7 +10,7 @@ import {
 } from '../../src/produce/composition';
 import { composition, describeProduce, foodComposition, juiceBrix, produceNames } from '../../src/produce/index';
 import { median } from '../../src/produce/span';
-import { codeOf, errorOf } from './errors';
+import { codeOf, thrownBy as errorOf } from '../helpers/errors';
 
 const first = (produce: string | null) => {
   const number = catalogue.find(({ name }) => name === produce)?.ndb[0];

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { containerWeight, frozenPintsFromRaw } from '../../src/produce/index';
 import { customaryRows } from '../../src/produce/printed';
-import { codeOf, errorOf } from './errors';
+import { codeOf, thrownBy as errorOf } from '../helpers/errors';
 
 const pounds = (produce: string, container: string) => {
   const { low, likely, high } = containerWeight({ produce, container }).weight;

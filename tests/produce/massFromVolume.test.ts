@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { massFromVolume, volumeFromMass } from '../../src/produce/index';
 import { kitchenWeights, preservedWeights, rawWeights } from '../../src/produce/weights';
-import { errorOf } from './errors';
+import { thrownBy as errorOf } from '../helpers/errors';
 
 const grams = (food: string, volume: `${number} cup`, form?: string) =>
   massFromVolume({ food, volume, ...(form === undefined ? {} : { form }) }).mass.value;

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { jarsFromRaw, rawForJars, readyFromRaw, readyPerQuart } from '../../src/produce/index';
 import { canningRows, guideQuart, USUAL_JAR_SPREAD } from '../../src/produce/printed';
 import { median } from '../../src/produce/span';
-import { codeOf } from './errors';
+import { codeOf } from '../helpers/errors';
 
 const FOODS = [
   { produce: 'apples', form: 'slices' },

@@ -4,7 +4,7 @@ import { catalogue } from '../../src/produce/catalogue';
 import { edibleFigures, figuresFor, refuseRows, trimTables, USUAL_SPREAD } from '../../src/produce/edible';
 import { produceNames, rawForReady, readyFromRaw } from '../../src/produce/index';
 import { median } from '../../src/produce/span';
-import { codeOf, errorOf, pathOf } from './errors';
+import { codeOf, thrownBy as errorOf, pathOf } from '../helpers/errors';
 
 const FORMS_FOR_ALL = ['whole', 'slices', 'puree'] as const;
 const raw = fc.record({

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { pieFilling, recipeYield, recipeYieldNames } from '../../src/produce/index';
-import { errorOf } from './errors';
+import { thrownBy as errorOf } from '../helpers/errors';
 
 describe('recipe yield', () => {
   test('every printed batch is reached by its name', () => {

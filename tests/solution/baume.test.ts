@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { baume, brixFromBaume } from '../../src/solution/index';
-import { errorOf } from './errors';
+import { codeText as errorOf } from '../helpers/errors';
 
 test('water is 0 and the scale rises with Brix', () => {
   expect(baume({ brix: 0 }).baume).toBe(0);

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { brineDensity, saltFromDensity } from '../../src/solution/index';
-import { errorOf } from './errors';
+import { codeText as errorOf } from '../helpers/errors';
 
 test('CRC Handbook: 5 % brine is 1.0340 g/mL, water 0.9982', () => {
   expect(brineDensity({ salt: '5 %' }).density.value).toBe(1.034);

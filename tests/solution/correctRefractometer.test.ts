@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { correctRefractometer } from '../../src/solution/index';
-import { errorOf } from './errors';
+import { codeText as errorOf } from '../helpers/errors';
 
 test('warm samples read low, cold ones high', () => {
   expect(correctRefractometer({ reading: 62, temperature: '25 degC' }).correction).toBeCloseTo(0.36, 9);

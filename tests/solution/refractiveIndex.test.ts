@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { brixFromRefractiveIndex, refractiveIndex } from '../../src/solution/index';
-import { errorOf } from './errors';
+import { codeText as errorOf } from '../helpers/errors';
 
 test('ICUMSA 1974: 10 % is 1.34782, and midway it is midway', () => {
   expect(refractiveIndex({ brix: 10 }).refractiveIndex).toBe(1.34782);

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { soluteProperties, soluteTable } from '../../src/solution/index';
-import { errorOf } from './errors';
+import { codeText as errorOf } from '../helpers/errors';
 
 test('a printed row (CRC Handbook): 10 % salt', () => {
   const { density, refractiveIndex, freezingPoint, viscosity } = soluteProperties({ solute: 'NaCl', fraction: 0.1 });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { baume, brixFromBaume, brixFromSpecificGravity, specificGravity } from '../../src/solution/index';
-import { errorOf } from './errors';
+import { codeText as errorOf } from '../helpers/errors';
 
 test('Beet-Sugar Handbook, table A.1: 20 % is 1.08287 and 11.1 degrees Baume', () => {
   expect(specificGravity({ brix: 20 }).specificGravity).toBeCloseTo(1.0829, 4);

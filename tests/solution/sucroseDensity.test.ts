@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { sucroseDensity } from '../../src/solution/index';
-import { errorOf } from './errors';
+import { codeText as errorOf } from '../helpers/errors';
 
 const g = (brix: number, celsius?: number) =>
   sucroseDensity(celsius === undefined ? { brix } : { brix, temperature: { value: celsius, unit: 'degC' } }).density

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { sucroseSolubility } from '../../src/solution/index';
-import { errorOf } from './errors';
+import { codeText as errorOf } from '../helpers/errors';
 
 test('20 degC: the equation followed, inside the published figures', () => {
   const { brix, range, sugarPerWater, density } = sucroseSolubility({ temperature: '20 degC' });

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { brixFromBoiling, syrupBoilingTemperature } from '../../src/solution/index';
 import { boilingTemperature } from '../../src/steam/index';
-import { errorOf } from './errors';
+import { codeText as errorOf } from '../helpers/errors';
 
 test('70 Brix at sea level: 5.0 degC followed, 6.5 by the old handbook, and the range says so', () => {
   const { temperature, range, rises, boiling, cautions } = syrupBoilingTemperature({ brix: 70 });

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { geopotential, standardAirTemperature, standardElevation, standardPressure } from '../../src/steam/atmosphere';
 import { airPressure } from '../../src/steam/index';
-import { errorOf } from './errors';
+import { codeAndPath as errorOf } from '../helpers/errors';
 
 // U.S. Standard Atmosphere 1976, Part 4 Table I, rows by geopotential height
 test.each([

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { airPressure, boilingTemperature, elevationFromBoiling } from '../../src/steam/index';
-import { errorOf } from './errors';
+import { codeAndPath as errorOf } from '../helpers/errors';
 
 test('water boils at 99.974 degC at one atmosphere', () => {
   // IAPWS SR1-86(1992) Table 1: 373.1243 K at 101,325 Pa

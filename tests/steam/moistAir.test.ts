@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { moistAir } from '../../src/steam/index';
 import { moistAirSaturation } from '../../src/steam/moistAir';
-import { errorOf } from './errors';
+import { codeAndPath as errorOf } from '../helpers/errors';
 
 test('every measure of moisture leads to the same state', () => {
   fc.assert(

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { saturationPressure, saturationTemperature } from '../../src/steam/index';
 import { HIGHEST_PRESSURE, LOWEST_PRESSURE, saturationKelvin, saturationPascals } from '../../src/steam/saturation';
-import { errorOf } from './errors';
+import { codeAndPath as errorOf } from '../helpers/errors';
 
 test('IAPWS-IF97 Tables 35 and 36 to nine digits', () => {
   const digits = (value: number): number => Number(value.toPrecision(9));

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { airPressure, stationPressure } from '../../src/steam/index';
-import { errorOf } from './errors';
+import { codeAndPath as errorOf } from '../helpers/errors';
 
 test('the handbook row, read backwards', () => {
   // ASHRAE Handbook chapter 1: a station at 105 m and 17.19 degC with 101,226.5 Pa reports 102,484 Pa

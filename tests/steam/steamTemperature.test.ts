@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { boilingTemperature, gaugeBandPhysics, gaugeForTemperature, steamTemperature } from '../../src/steam/index';
-import { errorOf } from './errors';
+import { codeAndPath as errorOf } from '../helpers/errors';
 
 test('an open gauge is an open pot', () => {
   const steam = steamTemperature({ gauge: '0 psi', elevation: '4200 ft' });

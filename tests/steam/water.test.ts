@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { latentHeat, waterDensity } from '../../src/steam/index';
 import { liquidDensity, saturatedLiquidDensity, saturatedSteamDensity, vaporizationHeat } from '../../src/steam/water';
-import { errorOf } from './errors';
+import { codeAndPath as errorOf } from '../helpers/errors';
 
 test('IAPWS SR6-08(2011) Table 8 to nine digits', () => {
   expect(Number(liquidDensity(260).toPrecision(9))).toBe(997.06836);

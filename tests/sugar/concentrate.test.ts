@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { convert } from '../../src/quantity/index';
 import { concentrate, pearsonSquare, waterToThin } from '../../src/sugar/index';
-import { errorOf } from './errors';
+import { codeText as errorOf } from '../helpers/errors';
 
 test('100 kg at 20 % cooked down to 68 %', () => {
   const { mass, waterRemoved, ratio } = concentrate({ mass: '100 kg', solids: 0.2, targetSolids: '68 %' });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { gelTemperature } from '../../src/sugar/index';
-import { errorOf } from './errors';
+import { codeText as errorOf } from '../helpers/errors';
 
 test('8 degF above boiling, 9 for preserves', () => {
   const { temperature, boiling } = gelTemperature({ elevation: '3400 ft' });

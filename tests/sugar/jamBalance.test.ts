@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { fruitForJam, jamBalance, setRoute } from '../../src/sugar/index';
-import { errorOf } from './errors';
+import { codeText as errorOf } from '../helpers/errors';
 
 test('strawberry jam of the textbook (Felder and Rousseau): 0.486 lb of fruit makes a pound', () => {
   const { jam, sugar, waterRemoved } = jamBalance({

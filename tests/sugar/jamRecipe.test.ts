@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { jamRecipe, remakeJelly, scaleRecipe } from '../../src/sugar/index';
-import { errorOf } from './errors';
+import { codeText as errorOf } from '../helpers/errors';
 
 test('apricot jam without added pectin (Guide 7)', () => {
   const { fruit, sugar, lemonJuice, halfPints, cautions } = jamRecipe({

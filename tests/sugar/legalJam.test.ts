@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { legalFruitWeight, legalJam } from '../../src/sugar/index';
-import { errorOf } from './errors';
+import { codeText as errorOf } from '../helpers/errors';
 
 const batch = { fruit: '45 kg', sugar: '55 kg', finishSolids: '65 %' } as const;
 

@@ -9,7 +9,7 @@ import {
   sugarForJuice,
   swapPectinGrade,
 } from '../../src/sugar/index';
-import { errorOf } from './errors';
+import { codeText as errorOf } from '../helpers/errors';
 
 test('a name of several kinds is answered for the one that needs most', () => {
   const apple = pectinClass({ fruit: 'apple' });

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { sugarStageAt, sugarStages } from '../../src/sugar/index';
-import { errorOf } from './errors';
+import { codeText as errorOf } from '../helpers/errors';
 
 test('soft ball is 235 to 240 degF at sea level (McGee), 2 degF less for each 1,000 ft', () => {
   expect(sugarStages().stages[1]).toMatchObject({ stage: 'soft ball', low: { value: 235 }, high: { value: 240 } });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { sweeten, sweetenerMass, sweetenToTaste } from '../../src/sugar/index';
-import { errorOf } from './errors';
+import { codeText as errorOf } from '../helpers/errors';
 
 test('10 kg of juice from 12 to 65 Brix takes 15.14 kg of sugar', () => {
   const { sugar, mass } = sweeten({ mass: '10 kg', brix: 12, targetBrix: 65 });

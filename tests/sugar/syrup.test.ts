@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { convert } from '../../src/quantity/index';
 import { type SyrupStrength, syrup } from '../../src/sugar/index';
-import { errorOf } from './errors';
+import { codeText as errorOf } from '../helpers/errors';
 
 test('by Brix and mass: sugar and water are the two parts of it', () => {
   const { sugar, water, mass } = syrup({ brix: 20, mass: '25 kg' }); // Earle, problem 2.1

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { syrupForLoad } from '../../src/sugar/index';
-import { errorOf } from './errors';
+import { codeText as errorOf } from '../helpers/errors';
 
 test('the printed loads, and others in proportion', () => {
   const cups = (load: Parameters<typeof syrupForLoad>[0]['load']) => {

@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { fruitWaterActivity, keeps } from '../../src/water-activity/index';
 import { foodActivityRows } from '../../src/water-activity/typicalWaterActivity';
-import { errorOf } from './errors';
+import { codeAndPath as errorOf } from '../helpers/errors';
 
 /** Honey by the food tables (USDA SR28: 82.12 g of sugars in 82.9 g of solids), with water enough to ask about. */
 const HONEY = { solids: 0.7, sugars: 0.7 * (82.12 / 82.9) };

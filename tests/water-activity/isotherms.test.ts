@@ -9,7 +9,7 @@ import {
 } from '../../src/water-activity/index';
 import { isotherms } from '../../src/water-activity/isotherm';
 import { isothermEquations } from '../../src/water-activity/isothermEquations';
-import { errorOf } from './errors';
+import { codeAndPath as errorOf } from '../helpers/errors';
 
 const ids = (answer: { cautions: readonly { id: string }[] }) => answer.cautions.map(({ id }) => id);
 const rows = isotherms.map((row, i) => [`${i} ${row.name} ${row.model} ${row.state}`, row] as const);

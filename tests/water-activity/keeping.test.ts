@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { activityBand, growthAt, keeps, regulatoryClass, tcsClass } from '../../src/water-activity/index';
-import { errorOf } from './errors';
+import { codeAndPath as errorOf } from '../helpers/errors';
 
 const activity = fc.double({ min: 0.01, max: 0.999, noNaN: true });
 const ids = (answer: { cautions: readonly { id: string }[] }) => answer.cautions.map(({ id }) => id);

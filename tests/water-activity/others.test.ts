@@ -8,7 +8,7 @@ import {
   solutionWaterActivity,
   typicalWaterActivity,
 } from '../../src/water-activity/index';
-import { errorOf } from './errors';
+import { codeAndPath as errorOf } from '../helpers/errors';
 
 describe('soluteForActivity', () => {
   test.each(['sugar', 'salt', 'glucose', 'glycerol', 'urea', 'LiCl', 'ethanol'])(

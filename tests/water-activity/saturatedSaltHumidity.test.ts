@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { saturatedSaltHumidity } from '../../src/water-activity/index';
-import { errorOf } from './errors';
+import { codeAndPath as errorOf } from '../helpers/errors';
 
 describe('saturatedSaltHumidity', () => {
   test('25 degC when no temperature is given', () => {

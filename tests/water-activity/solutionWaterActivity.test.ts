@@ -5,7 +5,7 @@ import {
   type SolutionWaterActivityInput,
   solutionWaterActivity,
 } from '../../src/water-activity/index';
-import { errorOf } from './errors';
+import { codeAndPath as errorOf } from '../helpers/errors';
 
 const grams = (value: number) => ({ value, unit: 'g' }) as const;
 const ids = (answer: { cautions: readonly { id: string }[] }) => answer.cautions.map(({ id }) => id);

@@ -1,0 +1,49 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import * as z from 'zod';
+import { sources } from '../../src/sources/index';
+
+/** What every row carries besides its figures. */
+export const sourced = {
+  source: z.string().min(1),
+  locator: z.string(),
+  obtained: z.enum(['read', 'read-secondary', 'memory', 'computed', 'derived']),
+  notes: z.string().min(1).optional(),
+};
+
+export const dataFolder = (module: string): URL => new URL(`../../data/${module}/`, import.meta.url);
+// biome-ignore lint/suspicious/noExplicitAny: a table's shape is what the tests find out
+export const readTable = (module: string, name: string): any =>
+  JSON.parse(readFileSync(new URL(`${name}.json`, dataFolder(module)), 'utf8'));
+
+/** The ids of the register. */
+export const knownSources: ReadonlySet<string> = new Set(sources().map(({ id }) => id));
+
+/** Every table of a module has the shape its schema says, a registered source in each row, and explained columns. */
+export function checkTables(module: string, rows: Readonly<Record<string, z.ZodType>>): void {
+  describe.each(Object.entries(rows))(`table ${module}/%s`, (name, row) => {
+    const table = readTable(module, name);
+
+    test('every row has its shape, and a source of the register', () => {
+      z.strictObject({
+        table: z.literal(name),
+        title: z.string(),
+        columns: z.record(z.string(), z.string()),
+        notes: z.string().optional(),
+        rows: z.array(row).min(1),
+      }).parse(table);
+      for (const { source } of table.rows) expect(knownSources).toContain(source);
+    });
+
+    test('every column is explained', () => {
+      const used = new Set<string>(table.rows.flatMap((entry: object) => Object.keys(entry)));
+      for (const key of Object.keys(sourced)) used.delete(key);
+      expect([...used].sort()).toEqual(Object.keys(table.columns).sort());
+    });
+  });
+}
+
+/** The module's folder holds these tables, its cautions, and nothing else. */
+export function expectFolder(module: string, names: readonly string[]): void {
+  expect(readdirSync(dataFolder(module)).sort()).toEqual([...names, 'cautions'].map((name) => `${name}.json`).sort());
+}

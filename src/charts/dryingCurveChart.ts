@@ -88,7 +88,7 @@ function forecastText(forecast: FinishForecast, last: Point): string {
   if (!forecast.known) return `No forecast yet: ${forecast.reason}. Instead: ${forecast.instead}.`;
   const { likely } = forecast.time;
   const span = spanText(forecast);
-  if (forecast.done) return `The tray passed its stop weight between ${span}: it is done.`;
+  if (forecast.done) return `The tray passed its stop weight (${span}): it is done.`;
   return `Expected to reach the stop weight at ${digits(likely.value, 1)} ${likely.unit} (90 of 100 cases: ${span}); last weighed at ${digits(last.time, 1)} ${likely.unit}.`;
 }
 
@@ -192,16 +192,20 @@ function layersOf(
       mark: { type: 'text', color: OKABE_ITO.vermillion, align: 'left', dy: 14 },
       encoding: { x: { value: 6 }, y, text: { field: 'text' } },
     },
-    {
-      data: { values: ends },
-      mark: { type: 'rule', strokeWidth: 5, color: OKABE_ITO.black },
-      encoding: { y, x: { ...x, field: 'earliest' }, x2: { field: 'latest' } },
-    },
-    {
-      data: { values: ends },
-      mark: { type: 'text', align: 'right', dy: -14, fontWeight: 'bold' },
-      encoding: { x: { ...x, field: 'latest' }, y, text: { field: 'text' } },
-    },
+    ...(ends.length === 0
+      ? []
+      : [
+          {
+            data: { values: ends },
+            mark: { type: 'rule', strokeWidth: 5, color: OKABE_ITO.black },
+            encoding: { y, x: { ...x, field: 'earliest' }, x2: { field: 'latest' } },
+          },
+          {
+            data: { values: ends },
+            mark: { type: 'text', align: 'right', dy: -14, fontWeight: 'bold' },
+            encoding: { x: { ...x, field: 'latest' }, y, text: { field: 'text' } },
+          },
+        ]),
     {
       data: { values: points },
       mark: { type: 'point', filled: true, size: 90, opacity: 1, color: OKABE_ITO.black },

@@ -123,8 +123,8 @@ const MOST_SHOWN = 0.5;
  * ```ts
  * import { isothermChart } from 'stillroom/charts';
  *
- * const chart = isothermChart({ food: 'potato', temperature: '45 degC', batch: { moisture: '8 %' } });
- * chart.title.subtitle.at(-1); // => 'The batch at 8 % moisture: water activity 0.21. It keeps: nothing can grow.'
+ * const chart = isothermChart({ food: 'kiwifruit', temperature: '30 degC', batch: { moisture: '6 %' } });
+ * chart.title.subtitle.at(-1); // => 'The batch at 6 % moisture: water activity 0.31. It keeps: below every published limit of growth.'
  * ```
  */
 export function isothermChart(input: IsothermChartInput): ChartSpec<IsothermRow> {
@@ -139,7 +139,7 @@ export function isothermChart(input: IsothermChartInput): ChartSpec<IsothermRow>
     ? estimatedCurve({ fruit, composition, addedSugar, inverted })
     : publishedCurve({ food, parameters, model, state, temperature });
   const point = batch === undefined ? undefined : curve.at(batch.moisture);
-  const verdict = point === undefined ? undefined : keeps({ waterActivity: rangeOf(point) });
+  const verdict = point === undefined ? undefined : keeps({ waterActivity: expected(point) });
   // the limits are the same whatever the activity is
   const { pathogens, spoilers, basis } = verdict ?? keeps({ waterActivity: 0.5 });
   const limits = [
@@ -163,13 +163,9 @@ export function isothermChart(input: IsothermChartInput): ChartSpec<IsothermRow>
   });
 }
 
-const rangeOf = ({ waterActivity, low, high }: IsothermRow) => ({
-  low: low ?? Math.max(waterActivity - READING, 0),
-  likely: waterActivity,
-  high: high ?? Math.min(waterActivity + READING, 1),
-});
-/** An isotherm's own scatter between batches is taken as that of a kitchen meter's reading; see `keeps`. */
-const READING = 0.02;
+/** What `keeps` judges: the estimate's own range, or the value, which it gives the uncertainty of a kitchen meter. */
+const expected = ({ waterActivity, low, high }: IsothermRow) =>
+  low === undefined || high === undefined ? waterActivity : { low, likely: waterActivity, high };
 
 const activityText = ({ waterActivity, low, high }: IsothermRow): string =>
   low === undefined || high === undefined
@@ -177,7 +173,7 @@ const activityText = ({ waterActivity, low, high }: IsothermRow): string =>
     : `${waterActivity.toFixed(2)} (${low.toFixed(2)} to ${high.toFixed(2)})`;
 
 const VERDICTS = {
-  keeps: 'It keeps: nothing can grow.',
+  keeps: 'It keeps: below every published limit of growth.',
   'may spoil': 'Yeasts and molds are not excluded: dry it further, or keep it cold.',
   'not shown to be safe': 'Not shown to be safe: measure it, or keep it cold.',
   'not safe': 'Not safe at room temperature: bacteria that make ill may grow.',
@@ -194,7 +190,7 @@ function layersOf(
     type: 'quantitative',
     title: 'water activity (0 to 1)',
     scale: { domain: [0, 1] },
-    axis: { format: '.1f' },
+    axis: { format: '.1f', values: Array.from({ length: 11 }, (_, tenth) => tenth / 10) },
   };
   const y = {
     field: 'moisture',

@@ -1,0 +1,114 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import {
+  allocationChart,
+  boilingSolidsChart,
+  type ChartSpec,
+  costChart,
+  dryingCurveChart,
+  isothermChart,
+  OKABE_ITO,
+  processTimeChart,
+} from '../../src/charts/index';
+import { planDay } from '../../src/plan/index';
+import { appleTray, pageCharts } from '../docs/pageCharts';
+import { draw, schemaErrors } from './rendering';
+
+const haul = JSON.parse(readFileSync(new URL('../../examples/haul.json', import.meta.url), 'utf8'));
+const plan = planDay(haul);
+
+const unfinished = dryingCurveChart({ weighings: appleTray.weighings.slice(0, 3), stopWeight: '165 g' });
+const finished = dryingCurveChart({ ...appleTray, stopWeight: '400 g' });
+
+const charts: readonly (readonly [string, ChartSpec])[] = [
+  ...Object.entries(pageCharts()),
+  [
+    'steam canner in metres',
+    processTimeChart({
+      food: 'plums',
+      form: 'whole',
+      pack: 'hot',
+      jar: 'pint',
+      method: 'atmospheric-steam',
+      from: '-100 m',
+      to: '3000 m',
+      elevation: '250 m',
+    }) as ChartSpec,
+  ],
+  ['boiling syrup in metres, no pot', boilingSolidsChart({ elevation: '800 m' })],
+  ['a fruit without a batch', isothermChart({ fruit: 'peach' })],
+  ['own constants', isothermChart({ parameters: { model: 'GAB', M0: 0.1, C: 10, K: 0.9 }, batch: { moisture: 0.1 } })],
+  ['drying, nothing to tell yet', unfinished],
+  ['drying, done', finished],
+  ['allocation', allocationChart({ plan })],
+  ['costs', costChart({ plan })],
+];
+
+/** Every colour that a spec names. */
+const coloursOf = (spec: unknown): string[] =>
+  [...JSON.stringify(spec).matchAll(/"(#[0-9A-Fa-f]{6})"/g)].map((match) => match[1] as string);
+const greys = /^#(..)\1\1$/;
+
+describe.each(charts)('%s', (_, spec) => {
+  test('is valid against the schema of Vega-Lite', () => {
+    expect(schemaErrors(spec)).toEqual([]);
+  });
+
+  test('is plain JSON', () => {
+    expect(JSON.parse(JSON.stringify(spec))).toEqual(JSON.parse(JSON.stringify(spec)));
+    expect(JSON.stringify(spec)).not.toMatch(/NaN|Infinity|null,"field"/);
+    const walk = (value: unknown): void => {
+      if (typeof value === 'number') expect(Number.isFinite(value)).toBe(true);
+      else if (typeof value === 'object' && value !== null) Object.values(value).forEach(walk);
+      else expect(['string', 'boolean', 'object', 'undefined']).toContain(typeof value);
+    };
+    walk(spec);
+  });
+
+  test('compiles and draws without a warning', async () => {
+    const { svg, warnings } = await draw(spec);
+    expect(warnings).toEqual([]);
+    expect(svg).toMatch(/^<svg/);
+    expect(svg).toContain(spec.title.text);
+    expect(svg).not.toMatch(/NaN|undefined/);
+  });
+
+  test('has a title, words for those who cannot see it, its basis, and letters of at least 12 pixels', async () => {
+    expect(spec.title.text.length).toBeGreaterThan(5);
+    expect(spec.description.length).toBeGreaterThan(10);
+    expect(spec.usermeta.basis.length).toBeGreaterThan(0);
+    const { svg } = await draw(spec);
+    const sizes = [...svg.matchAll(/font-size="([\d.]+)px"/g)].map((match) => Number(match[1]));
+    expect(sizes.length).toBeGreaterThan(3);
+    expect(Math.min(...sizes)).toBeGreaterThanOrEqual(12);
+  });
+
+  test('names the unit on every axis of amounts', () => {
+    const titles = spec.layer.flatMap(({ encoding = {} }) =>
+      ['x', 'y'].flatMap((axis) => {
+        const channel = encoding[axis] as { type?: string; field?: string; title?: string } | undefined;
+        return channel?.type === 'quantitative' && channel.title !== undefined ? [channel.title] : [];
+      }),
+    );
+    expect(titles.length).toBeGreaterThan(0);
+    for (const title of titles) expect(title).toMatch(/, |\(.+\)/);
+  });
+
+  test('uses only colours that colour-blind readers tell apart, and greys', () => {
+    const safe = new Set<string>(Object.values(OKABE_ITO));
+    expect(coloursOf(spec).filter((colour) => !safe.has(colour) && !greys.test(colour))).toEqual([]);
+  });
+
+  test('is the same every time', async () => {
+    expect((await draw(spec)).svg).toBe((await draw(spec)).svg);
+  });
+});
+
+test('the checks themselves fail on a bad spec', async () => {
+  const [, good] = charts[0] as (typeof charts)[number];
+  expect(schemaErrors({ ...good, layer: [{ mark: 'no such mark' }] })).not.toEqual([]);
+  expect(schemaErrors({ ...good, widht: 3 })).not.toEqual([]);
+  const wrong = { ...good, layer: [{ mark: { type: 'line' }, encoding: { shape: { field: 'a', type: 'nominal' } } }] };
+  expect((await draw(wrong)).warnings).not.toEqual([]);
+  expect(coloursOf({ color: '#FF0000' })).toEqual(['#FF0000']);
+});

@@ -1,0 +1,74 @@
+import { expect, test } from 'vitest';
+import { dryingCurveChart } from '../../src/charts/index';
+import { type FinishForecastInput, finishForecast, type KnownFinish } from '../../src/drying/index';
+import { appleTray } from '../docs/pageCharts';
+
+const forecast = (input: FinishForecastInput) => finishForecast(input) as KnownFinish;
+
+test('the curve ends at the stop weight at the expected time, and the band at the ends of the forecast', () => {
+  const { data } = dryingCurveChart(appleTray);
+  const { time } = forecast(appleTray);
+  const last = data.values[data.values.length - 1];
+  expect(last?.time).toBe(time.likely.value);
+  expect(last?.weight).toBeCloseTo(165, 6);
+  expect(last?.earliest).toBeCloseTo(time.low.value, 9);
+  expect(last?.latest).toBeCloseTo(time.high.value, 9);
+});
+
+test('the curve falls all the way and runs through the weighings', () => {
+  const { values } = dryingCurveChart(appleTray).data;
+  for (let i = 1; i < values.length; i++) {
+    expect(values[i]?.weight ?? 0).toBeLessThanOrEqual((values[i - 1]?.weight ?? 0) + 1e-9);
+  }
+  const hourly = values.filter(({ time, earliest }) => earliest === undefined && Number.isInteger(time));
+  expect(hourly.map(({ time }) => time)).toEqual([0, 1, 2, 3, 4, 5]);
+  const weighed = [1000, 835, 695, 560, 470, 380];
+  hourly.forEach(({ weight }, hour) => {
+    expect(Math.abs(weight - (weighed[hour] ?? 0))).toBeLessThan(12);
+  });
+});
+
+test('weighings without scatter give back the curve they were made with (Page, k 0.2, n 1.1)', () => {
+  const weightAt = (t: number): number => 140 + 860 * Math.exp(-0.2 * t ** 1.1);
+  const { values } = dryingCurveChart({
+    weighings: [0, 1, 2, 3, 4, 5].map((t) => ({ time: `${t} h`, weight: { value: weightAt(t), unit: 'g' } })),
+    stopWeight: '180 g',
+    equilibriumWeight: '140 g',
+  }).data;
+  for (const { time, weight } of values) expect(weight).toBeCloseTo(weightAt(time), 2);
+});
+
+test('the tare and other units are counted', () => {
+  const grams = dryingCurveChart(appleTray).data.values;
+  const kilograms = dryingCurveChart({
+    ...appleTray,
+    weighings: appleTray.weighings.map(({ time, weight }) => ({
+      time,
+      weight: { value: (Number.parseFloat(String(weight)) + 500) / 1000, unit: 'kg' },
+    })),
+    stopWeight: '665 g',
+    tare: '500 g',
+  }).data.values;
+  kilograms.forEach(({ weight }, index) => {
+    expect(weight * 1000 - 500).toBeCloseTo(grams[index]?.weight ?? 0, 3);
+  });
+});
+
+test('where the weighings cannot tell yet, no curve is drawn and the reason stands on the chart', () => {
+  const input = { weighings: appleTray.weighings.slice(0, 3), stopWeight: '165 g' } as const;
+  const { data, title, layer } = dryingCurveChart(input);
+  expect(finishForecast(input).known).toBe(false);
+  expect(data.values).toEqual([]);
+  expect(title.subtitle.join(' ')).toContain('No forecast yet');
+  expect(JSON.stringify(layer)).toContain('"weight":695');
+});
+
+test('a tray past its stop weight is done', () => {
+  const { title } = dryingCurveChart({ ...appleTray, stopWeight: '400 g' });
+  expect(title.subtitle.join(' ')).toContain('(4 to 5 h): it is done');
+});
+
+test('bad input is that of finishForecast', () => {
+  expect(() => dryingCurveChart({ weighings: [], stopWeight: '1 g' })).toThrow(/^weighings: /);
+  expect(() => dryingCurveChart(undefined as never)).toThrow('one object of named fields');
+});

@@ -1,0 +1,68 @@
+import { describe, expect, test } from 'vitest';
+import { isothermChart } from '../../src/charts/index';
+import { fruitWaterActivity, isothermActivity, isothermMoisture, keeps } from '../../src/water-activity/index';
+
+const kiwi = { food: 'kiwifruit', temperature: '30 degC' } as const;
+const said = ({ title }: { title: { subtitle: readonly string[] } }): string => title.subtitle.join(' ');
+
+describe('isothermChart of a published isotherm', () => {
+  test('every point is the answer of isothermMoisture, over the range of the isotherm', () => {
+    const { data } = isothermChart(kiwi);
+    const last = data.values[data.values.length - 1];
+    expect(last?.waterActivity).toBe(0.675);
+    for (const { waterActivity, moisture } of data.values) {
+      expect(moisture).toBe(isothermMoisture({ ...kiwi, waterActivity }).wetBasis);
+    }
+  });
+
+  test('the batch lies where isothermActivity puts it, and the verdict is that of keeps', () => {
+    const spec = isothermChart({ ...kiwi, batch: { moisture: '6 %' } });
+    const { waterActivity } = isothermActivity({ ...kiwi, moisture: 0.06 / 0.94 });
+    expect(JSON.stringify(spec.layer)).toContain(`{"waterActivity":${waterActivity},"moisture":0.06`);
+    expect(keeps({ waterActivity }).verdict).toBe('keeps');
+    expect(said(spec)).toContain('It keeps');
+    expect(spec.usermeta.cautions.map(({ id }) => id)).toContain('isotherm-state');
+  });
+
+  test('a batch outside the isotherm is refused, not drawn', () => {
+    expect(() => isothermChart({ ...kiwi, batch: { moisture: '40 %' } })).toThrow(/^moisture: /);
+  });
+});
+
+describe('isothermChart of a fruit by its composition', () => {
+  test('every point and its band are the answers of fruitWaterActivity', () => {
+    for (const { waterActivity, moisture, low, high } of isothermChart({ fruit: 'apple' }).data.values) {
+      const answer = fruitWaterActivity({ fruit: 'apple', moisture });
+      expect([low, waterActivity, high]).toEqual([answer.range.low, answer.waterActivity, answer.range.high]);
+    }
+  });
+
+  test('the verdict counts the range of the estimate', () => {
+    const wet = isothermChart({ fruit: 'apple', batch: { moisture: '30 %', name: 'the apples' } });
+    expect(keeps({ waterActivity: fruitWaterActivity({ fruit: 'apple', moisture: 0.3 }).range }).verdict).toBe(
+      'not shown to be safe',
+    );
+    expect(said(wet)).toContain('The apples at 30 % moisture');
+    expect(said(wet)).toContain('Not shown to be safe');
+    expect(said(isothermChart({ fruit: 'apple', batch: { moisture: '20 %' } }))).toContain('Yeasts and molds');
+    expect(said(isothermChart({ fruit: 'apple', batch: { moisture: '60 %' } }))).toContain('Not safe');
+  });
+
+  test('the limits are the lowest published: 0.60 for molds and yeasts (Banwart 1989), 0.83 for S. aureus', () => {
+    const text = JSON.stringify(isothermChart({ fruit: 'peach' }).layer);
+    expect(text).toContain('{"waterActivity":0.6,"text":"spoilage from 0.60"}');
+    expect(text).toContain('{"waterActivity":0.83,"text":"illness from 0.83"}');
+  });
+
+  test('a composition of your own', () => {
+    const spec = isothermChart({ composition: { solids: '15 %', sugars: '11 %' } });
+    expect(spec.title.text).toContain('your own fruit');
+  });
+});
+
+test('bad input names its field', () => {
+  expect(() => isothermChart({ food: 'kiwifruit', fruit: 'apple' })).toThrow(/^fruit: /);
+  expect(() => isothermChart({})).toThrow(/^food: /);
+  expect(() => isothermChart({ food: 'kiwifruit', batch: { moisture: 1 } })).toThrow(/^batch.moisture: /);
+  expect(() => isothermChart({ food: 'kiwifruit', wet: 1 } as never)).toThrow(/^wet: /);
+});

@@ -1,0 +1,63 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { allocationChart, costChart } from '../../src/charts/index';
+import { type FeasibleDay, planDay } from '../../src/plan/index';
+
+const haul = JSON.parse(readFileSync(new URL('../../examples/haul.json', import.meta.url), 'utf8'));
+const plan = planDay(haul) as FeasibleDay;
+
+test('the bars of the allocation add up to each lot: what is used whole, and what is left fresh', () => {
+  const { values } = allocationChart({ plan }).data;
+  for (const { name, raw } of haul.lots as { name: string; raw: string }[]) {
+    const ofTrimmings = plan.products.filter(({ make }) => ['powder', 'vinegar', 'jelly stock'].includes(make));
+    const names = new Set(ofTrimmings.map((product) => product.name.toLowerCase()));
+    const bars = values.filter(({ lot, product }) => lot === name && !names.has(product.toLowerCase()));
+    const sum = bars.reduce((total, bar) => total + bar.raw, 0);
+    expect(sum).toBeCloseTo(Number.parseFloat(raw), 6);
+  }
+  expect(values.map(({ product }) => product)).toContain('Left fresh');
+});
+
+test('an invented plan says so, on both charts', () => {
+  expect(allocationChart({ plan }).title.subtitle[0]).toContain('invented');
+  expect(costChart({ plan }).title.subtitle[0]).toContain('invented');
+  const real = { ...plan, invented: false };
+  expect(allocationChart({ plan: real }).title.subtitle[0]).not.toContain('invented');
+  expect(costChart({ plan: real }).title.subtitle[0]).not.toContain('invented');
+});
+
+test('the bars of the costs add up to the cost of each product', () => {
+  const { values } = costChart({ plan }).data;
+  for (const { name, cost } of plan.products) {
+    const bars = values.filter(({ product }) => product.toLowerCase() === name.toLowerCase());
+    const sum = bars.reduce((total, { amount }) => total + Math.round(amount * 100), 0);
+    expect(sum).toBe(Math.round((cost?.total.value ?? 0) * 100));
+  }
+  expect(values.some(({ what }) => what === 'produce')).toBe(true);
+});
+
+test('a plan with nothing made still has its bar of what is left fresh', () => {
+  const nothing = planDay({
+    lots: [{ produce: 'apple', raw: '20 lb' }],
+    kitchen: { elevation: '500 m', hours: '6 h' },
+    products: [{ make: 'dried', from: 'apples' }],
+  });
+  const { data, title } = allocationChart({ plan: nothing });
+  expect(data.values).toEqual([{ product: 'Left fresh', lot: expect.any(String), raw: 20 }]);
+  expect(title.subtitle.join(' ')).not.toContain('trimmings');
+});
+
+test('without a feasible plan, or without prices, there is no chart', () => {
+  const infeasible = planDay({
+    ...haul,
+    products: [{ make: 'jam', from: 'peaches', jar: 'half-pint', least: 900 }],
+  });
+  expect(infeasible.feasible).toBe(false);
+  expect(() => allocationChart({ plan: infeasible })).toThrow(/^plan: /);
+  expect(() => costChart({ plan: infeasible })).toThrow(/^plan: /);
+  expect(() => allocationChart(undefined as never)).toThrow(/^plan: /);
+  expect(() => allocationChart({ plan: null as never })).toThrow(/^plan: /);
+  expect(() => allocationChart({ plan: { feasible: true } as never })).toThrow(/^plan: /);
+  const { cost: _, ...free } = plan;
+  expect(() => costChart({ plan: free as FeasibleDay })).toThrow(/^plan: /);
+});

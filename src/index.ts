@@ -18,3 +18,4 @@ export * from './freezing/index';
 export * from './lethality/index';
 export * from './plan/index';
 export * from './sheet/index';
+export * from './charts/index';

@@ -191,6 +191,8 @@ function needsSterileJars(row: ProcessRow): boolean {
 }
 
 const psiQuantity = (value: number): Quantity<'pressure'> => ({ value, unit: 'psi' });
+/** Feet: where the published elevation charts stop (elevationRules, genericBands); the printed bands stay open. */
+const HIGHEST_CHARTED = 10_000;
 /** How near a wanted gauge pressure must be to a printed one, psi: the reading of a figure given in kPa. */
 const SAME_PRESSURE = 0.05;
 
@@ -290,6 +292,7 @@ function answer(
     row.pasteurize === true ? [ruleBasis('low-temperature-pasteurization', 'pasteurize')] : [],
   );
   const ids = [
+    ...(toDecimalIn(asked.elevation, 'ft').gt(HIGHEST_CHARTED) ? ['very-high-kitchen'] : []),
     ...(psi === undefined
       ? [steam ? 'steam-canner' : 'restart-if-boil-stops']
       : ['vent-ten-minutes', 'restart-if-pressure-drops', 'wait-before-opening']),

@@ -356,3 +356,12 @@ describe('a cooked fruit sauce in pints (common practice, no source)', () => {
     }
   });
 });
+
+test('above the published charts the open band is served with a caution of its own', () => {
+  const at = (elevation: '10,000 ft' | '10,001 ft') => {
+    const answer = testedProcess({ food: 'applesauce', jar: 'pint', method: 'boiling-water', elevation });
+    return answer.cautions.some(({ id }) => id === 'very-high-kitchen');
+  };
+  expect(at('10,000 ft')).toBe(false);
+  expect(at('10,001 ft')).toBe(true);
+});

@@ -38,6 +38,7 @@ export interface Comparison {
 
 export interface Outcome {
   check: Check;
+  answer: unknown;
   passed: boolean;
   comparisons: Comparison[];
 }
@@ -141,5 +142,5 @@ export function runCheck(check: Check, functions: Map<string, AnyFunction>): Out
       },
     ];
   }
-  return { check, comparisons, passed: comparisons.length > 0 && comparisons.every(({ passed }) => passed) };
+  return { check, answer, comparisons, passed: comparisons.length > 0 && comparisons.every(({ passed }) => passed) };
 }

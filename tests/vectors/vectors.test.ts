@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { sources } from '../../src/sources/index';
+import { type Basis, type Caution, sources } from '../../src/sources/index';
 import { loadFunctions, runCheck, type VectorFile } from './run';
 
 const shared = new URL('../../shared/', import.meta.url).pathname;
@@ -8,6 +8,8 @@ const files = readdirSync(shared, { recursive: true })
   .map(String)
   .filter((file) => file.endsWith('.json'))
   .sort();
+/** Functions whose answer is a plain figure or quantity. */
+const PLAIN = new Set(['convert', 'parseQuantity', 'parseMoney']);
 const functions = await loadFunctions();
 const known = new Set(sources().map(({ id }) => id));
 
@@ -21,11 +23,33 @@ describe.each(files)('vectors %s', (file) => {
     expect(new Set(ids).size).toBe(ids.length);
   });
 
+  const outcomes = vectors.checks.map((check) => runCheck(check, functions));
+
   test('every check holds', () => {
-    const failed = vectors.checks.map((check) => runCheck(check, functions)).filter(({ passed }) => !passed);
+    const failed = outcomes.filter(({ passed }) => !passed);
     expect(
       failed.map(({ check, comparisons }) => ({ id: check.id, wrong: comparisons.filter((c) => !c.passed) })),
     ).toEqual([]);
+  });
+
+  test('every answer says where it comes from, in sources of the register', () => {
+    const lost = outcomes.flatMap(({ check, answer }) => {
+      const { basis = [], cautions = [] } = (answer ?? {}) as { basis?: Basis[]; cautions?: Caution[] };
+      return [...basis, ...cautions]
+        .filter(({ source }) => source !== undefined && !known.has(source))
+        .map(({ source }) => `${check.id}: ${source}`);
+    });
+    expect(lost).toEqual([]);
+    for (const { check, answer } of outcomes) {
+      // conversions and lists are plain; every other answer carries its basis
+      if (typeof answer !== 'object' || answer === null || Array.isArray(answer) || 'error' in answer) continue;
+      if (PLAIN.has(check.call)) continue;
+      expect(answer, `${check.call} in ${check.id}`).toHaveProperty('basis');
+      for (const line of (answer as { basis: Basis[] }).basis) {
+        expect(['published', 'equation', 'common-practice', 'from-memory', 'measured']).toContain(line.kind);
+        if (line.kind === 'published' || line.kind === 'from-memory') expect(line.source).toBeTruthy();
+      }
+    }
   });
 });
 

@@ -108,7 +108,26 @@ test('the checks themselves fail on a bad spec', async () => {
   const [, good] = charts[0] as (typeof charts)[number];
   expect(schemaErrors({ ...good, layer: [{ mark: 'no such mark' }] })).not.toEqual([]);
   expect(schemaErrors({ ...good, widht: 3 })).not.toEqual([]);
-  const wrong = { ...good, layer: [{ mark: { type: 'line' }, encoding: { shape: { field: 'a', type: 'nominal' } } }] };
-  expect((await draw(wrong)).warnings).not.toEqual([]);
+  const layer = (encoding: object) => ({ ...good, layer: [{ mark: { type: 'bar' }, encoding }] }) as ChartSpec;
+  const [compiling, drawing] = await Promise.all([
+    draw(layer({ x: { field: 'a', type: 'quantitative', aggregate: 'no such sum' } })),
+    draw({ ...layer({ x: { field: 'a', type: 'quantitative' } }), data: { values: [] } }),
+  ]);
+  expect(compiling.warnings.join(' ')).toContain('no such sum');
+  expect(drawing.warnings.join(' ')).toContain('Infinite extent');
   expect(coloursOf({ color: '#FF0000' })).toEqual(['#FF0000']);
+});
+
+test('the palette is the published one (Okabe and Ito 2008, in red, green and blue; from memory)', () => {
+  const rgb = Object.values(OKABE_ITO).map((hex) => [1, 3, 5].map((at) => Number.parseInt(hex.slice(at, at + 2), 16)));
+  expect(rgb).toEqual([
+    [0, 0, 0],
+    [230, 159, 0],
+    [86, 180, 233],
+    [0, 158, 115],
+    [240, 228, 66],
+    [0, 114, 178],
+    [213, 94, 0],
+    [204, 121, 167],
+  ]);
 });

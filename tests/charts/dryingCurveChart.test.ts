@@ -15,6 +15,15 @@ test('the curve ends at the stop weight at the expected time, and the band at th
   expect(last?.latest).toBeCloseTo(time.high.value, 9);
 });
 
+test('without a target moisture the curve still meets the stop weight: floor and forecast assume the same', () => {
+  const { targetMoisture: _, ...open } = appleTray;
+  const { values } = dryingCurveChart(open).data;
+  const last = values[values.length - 1];
+  expect(last?.time).toBe(forecast(open).time.likely.value);
+  // the start weight is fitted again, so a wrong floor misses by grams
+  expect(last?.weight).toBeCloseTo(165, 3);
+});
+
 test('the curve falls all the way and runs through the weighings', () => {
   const { values } = dryingCurveChart(appleTray).data;
   for (let i = 1; i < values.length; i++) {

@@ -34,7 +34,8 @@ function isTight({ bounds }: Program, name: string, { used, available }: { used:
 }
 
 /** Nodes to look for a gain with: where a search ends early the gain is at least what it found. */
-const nodesFor = ({ variables }: Program): number => Math.max(100, Math.floor(200_000 / variables.length));
+const nodesFor = ({ variables, bounds }: Program): number =>
+  Math.max(20, Math.min(5_000, Math.floor(1e9 / (bounds.length ** 2 * (variables.length + 1)))));
 
 /**
  * What limited the plan: each resource that is well used is widened a little and the day solved again; what adds to

@@ -3,7 +3,7 @@ import { joinBasis, joinCautions } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { planCaution } from './cautions';
 import { impossible } from './conflicts';
-import type { DayPlan, FeasibleDay, Limit, LotShare, NotMade } from './dayPlan';
+import type { DayPlan, FeasibleDay, Limit, LotShare } from './dayPlan';
 import { decide, type Kept, NOISE } from './decide';
 import { describeProduct } from './describeProduct';
 import { cannersOf } from './kitchen';
@@ -16,6 +16,7 @@ import { type Prepared, prepare } from './prepare';
 import { leastFruit } from './program';
 import { type Program, type Solved, solve } from './solve';
 import { toReady } from './toReady';
+import { whyNotMade } from './whyNotMade';
 
 /** The kitchen's program, for checks against another solver: what `planDay` maximizes. */
 export function planProgram(input: PlanDayInput): Program {
@@ -79,9 +80,13 @@ export function planDay(input: PlanDayInput): DayPlan {
   if (unmetMusts.length > 0) return impossible(prepared);
   const aim = request.aim ?? 'most worth';
   // what no promise needs stays fresh, unless as much as can be is to be used
-  const found = solve(program, aim === 'least waste' ? {} : { among: leastFruit(program) });
+  const found = solve(program, {
+    ...(aim === 'least waste' ? {} : { among: leastFruit(program) }),
+    ...(makings.every(({ activity }) => activity.least === 0) ? { start: NOTHING } : {}),
+  });
   if (!found.feasible) return impossible(prepared, found);
   const decided = makings.map((making) => decide(making, found.values));
+  const idle = makings.filter((_, index) => !isMade(decided[index] as Decided));
   const kept = makings.flatMap((making, index): Kept[] => {
     const each = decided[index] as Decided;
     return isMade(each) ? [{ making, decided: each, said: making.describe(each) }] : [];
@@ -102,7 +107,7 @@ export function planDay(input: PlanDayInput): DayPlan {
     products,
     leftFresh: leftFresh(prepared, kept),
     leftOut,
-    notMade: notMade(prepared, decided),
+    notMade: idle.map((making) => ({ product: making.label, reason: whyNotMade(making, prepared) })),
     ready: toReady(prepared, kept),
     limits: limitsFor(prepared, found),
     work: workOf(prepared, found),
@@ -115,6 +120,9 @@ export function planDay(input: PlanDayInput): DayPlan {
   };
 }
 
+/** Without musts a day on which nothing is made meets every bound. */
+const NOTHING: Solved = { feasible: true, optimal: false, gap: 0, worth: 0, values: new Map() };
+
 const isMade = ({ ready, rawKg }: Decided): boolean => ready > 0 || rawKg > NOISE;
 
 function leftFresh({ day }: Prepared, kept: readonly Kept[]): LotShare[] {
@@ -124,19 +132,6 @@ function leftFresh({ day }: Prepared, kept: readonly Kept[]): LotShare[] {
       .reduce((sum, { decided }) => sum + (decided.rawByLot.get(lot.index) ?? 0), 0);
     const left = valueIn(lot.raw, 'kg') - used;
     return left > 1e-3 ? [{ lot: lot.label, produce: lot.trade, raw: massOf(day, left) }] : [];
-  });
-}
-
-function notMade({ request, makings }: Prepared, decided: readonly Decided[]): NotMade[] {
-  return makings.flatMap(({ label, activity }, index) => {
-    if (isMade(decided[index] as Decided)) return [];
-    const reason =
-      request.aim === 'fewest hours'
-        ? 'no must asks for it, and each product takes time'
-        : activity.madeOf === 'trimmings'
-          ? 'too few trimmings, trays or minutes are left for one unit of it'
-          : 'the fruit, jars and hours do more for the aim elsewhere';
-    return [{ product: label, reason }];
   });
 }
 

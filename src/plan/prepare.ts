@@ -1,4 +1,4 @@
-import { StillroomError, within } from '../errors/StillroomError';
+import { fail, StillroomError, within } from '../errors/StillroomError';
 import { describeJar } from '../jars/describeJar';
 import { readInput } from '../quantity/fields';
 import type { Capacity } from './activity';
@@ -59,6 +59,9 @@ export interface Prepared {
 
 const METRIC: ReadonlySet<string> = new Set(['g', 'mg', 'kg', 'tonne']);
 
+/** Ways to put a lot into a product that a plan can be found among in a few seconds. */
+const MOST_PAIRS = 300;
+
 /** Reads the request, makes each product ready for the program, and writes the program. */
 export function prepare(input: PlanDayInput): Prepared {
   const read = readInput(planSchema, input);
@@ -72,6 +75,15 @@ export function prepare(input: PlanDayInput): Prepared {
   const massUnit = (request.lots[0] as Lot).raw.unit;
   const day: Day = { request, lots, massUnit, metric: METRIC.has(massUnit) };
   const trades = request.products.map(({ from }, product) => inProduct(product, () => compositionOf(from).produce));
+  const pairs = trades.reduce((sum, trade) => sum + lots.filter((lot) => lot.trade === trade).length, 0);
+  if (pairs > MOST_PAIRS) {
+    fail(
+      'TOO_MUCH',
+      'lots',
+      pairs,
+      `at most ${MOST_PAIRS} pairs of a lot and a product made of it: put lots of the same produce together`,
+    );
+  }
   const names = tellApart(request.products, trades);
   const made = request.products.map((wanted, product): Made => {
     const trade = trades[product] as string;

@@ -41,8 +41,12 @@ export interface SolveOptions {
   readonly nodes?: number;
 }
 
-/** Nodes the search may open before it returns the best so far with its gap: fewer where each costs more. */
-const mostNodes = (program: Program): number => Math.max(500, Math.floor(2_000_000 / (program.variables.length + 1)));
+/**
+ * Nodes the search may open before it returns the best so far with its gap. A node costs about rows x rows x columns
+ * of arithmetic, so that a large day gets fewer of them and no day takes more than some seconds.
+ */
+const mostNodes = ({ variables, bounds }: Program): number =>
+  Math.max(1_000, Math.min(50_000, Math.floor(1.5e10 / (bounds.length ** 2 * (variables.length + 1)))));
 /** A value this near a whole number is one: the simplex works in doubles. */
 const WHOLE = 1e-6;
 

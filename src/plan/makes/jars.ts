@@ -240,6 +240,9 @@ const FINISH_SOLIDS = 0.65; // 21 CFR 150.160: not less than 65 percent soluble 
 /** Kg of sugar for each kg of fruit where nothing else is asked (common practice: weight for weight). */
 const SUGAR_TO_FRUIT = 1;
 
+/** Less sugar than this for each kg of fruit is a reduced-sugar spread (common practice). */
+const LEAST_SUGAR = 0.5;
+
 /** Jam: fruit and sugar cooked to a share of solids, by mass balance, with the process of jams. */
 export function makeJam(day: Day, wanted: Wanted, product: number, trade: string): Made {
   const { jar = 'half-pint' } = wanted;
@@ -250,6 +253,12 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
   const { process } = run;
   const finishSolids = wanted.finishSolids ?? FINISH_SOLIDS;
   const sugarToFruit = wanted.sugarToFruit ?? SUGAR_TO_FRUIT;
+  if (finishSolids < FINISH_SOLIDS || sugarToFruit < LEAST_SUGAR)
+    return leftOut(
+      wanted,
+      'the process is for jam with its full sugar, cooked to 65 % solids; a reduced-sugar spread has its own tested recipe',
+      'ask for the usual sugar and solids, or freeze it',
+    );
   const { density } = within(product, () => sucroseDensity({ brix: 100 * finishSolids, temperature: '20 degC' }));
   const filled = fillJar({ jar: process.jar, headspace: process.headspace, density });
   const netKg = valueIn(filled.netMass as Quantity<'mass'>, 'kg');

@@ -111,8 +111,8 @@ const MOST_SHOWN = 0.5;
  * Moisture against water activity, with the batch on it and the limits of growth: will it keep at this dryness?
  *
  * For a `food` with a published isotherm, or `parameters` of your own, the curve is `isothermMoisture`; for a `fruit`
- * or a `composition` it is the estimate of `fruitWaterActivity`, its range as a band. The lines across are the least
- * water activities of `keeps`: of all that spoils, and of all that makes ill, at any pH and temperature.
+ * or a `composition` it is the estimate of `fruitWaterActivity`, its range as a band. The upright lines are the least
+ * water activities of `keeps`: of the yeasts and molds that spoil, and of the bacteria that make ill, at any pH and temperature.
  *
  * @param input - what `isothermMoisture` or `fruitWaterActivity` takes, without the moisture; `batch`: its `moisture`, wet
  * basis, and a `name`
@@ -143,8 +143,8 @@ export function isothermChart(input: IsothermChartInput): ChartSpec<IsothermRow>
   // the limits are the same whatever the activity is
   const { pathogens, spoilers, basis } = verdict ?? keeps({ waterActivity: 0.5 });
   const limits = [
-    { waterActivity: spoilers.limit as number, text: `spoilage from ${spoilers.limit?.toFixed(2)}` },
-    { waterActivity: pathogens.limit as number, text: `illness from ${pathogens.limit?.toFixed(2)}` },
+    { waterActivity: spoilers.limit as number, text: `yeasts, molds\nfrom ${spoilers.limit?.toFixed(2)}` },
+    { waterActivity: pathogens.limit as number, text: `harmful bacteria\nfrom ${pathogens.limit?.toFixed(2)}` },
   ];
   const said =
     point === undefined || verdict === undefined
@@ -219,8 +219,8 @@ function layersOf(
     },
     {
       data: { values: limits },
-      mark: { type: 'text', color: OKABE_ITO.vermillion, align: 'right', dx: -6 },
-      encoding: { x, y: { value: HEIGHT - 12 }, text: { field: 'text' } },
+      mark: { type: 'text', color: OKABE_ITO.vermillion, align: 'right', dx: -6, lineBreak: '\n' },
+      encoding: { x, y: { value: HEIGHT - 28 }, text: { field: 'text' } },
     },
     ...(point === undefined ? [] : batchLayers(point, label, x, y)),
   ];

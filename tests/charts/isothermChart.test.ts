@@ -50,8 +50,8 @@ describe('isothermChart of a fruit by its composition', () => {
 
   test('the limits are the lowest published: 0.60 for molds and yeasts (Banwart 1989), 0.83 for S. aureus', () => {
     const text = JSON.stringify(isothermChart({ fruit: 'peach' }).layer);
-    expect(text).toContain('{"waterActivity":0.6,"text":"spoilage from 0.60"}');
-    expect(text).toContain('{"waterActivity":0.83,"text":"illness from 0.83"}');
+    expect(text).toContain('{"waterActivity":0.6,"text":"yeasts, molds\\nfrom 0.60"}');
+    expect(text).toContain('{"waterActivity":0.83,"text":"harmful bacteria\\nfrom 0.83"}');
   });
 
   test('a composition of your own', () => {

@@ -69,8 +69,22 @@ describe('small programs, by hand', () => {
       { name: 'y', worth: 4, integer: true },
     ],
     bounds: [
-      { name: 'one', terms: [['x', 6], ['y', 4]], max: 24 },
-      { name: 'two', terms: [['x', 1], ['y', 2]], max: 6 },
+      {
+        name: 'one',
+        terms: [
+          ['x', 6],
+          ['y', 4],
+        ],
+        max: 24,
+      },
+      {
+        name: 'two',
+        terms: [
+          ['x', 1],
+          ['y', 2],
+        ],
+        max: 6,
+      },
     ],
   };
   test('the whole-number best, not the rounded relaxation', () => {

@@ -1,0 +1,380 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { StillroomError } from '../../src/errors/index';
+import { type FeasibleDay, type PlanDayInput, planDay, planProgram } from '../../src/plan/index';
+import { testedProcess } from '../../src/process/index';
+import type { Quantity } from '../../src/quantity/index';
+import { valueIn } from '../../src/quantity/scale';
+import { runSheet } from '../../src/sheet/index';
+import { randomHaul } from './randomHaul';
+
+const read = (name: string): PlanDayInput =>
+  JSON.parse(readFileSync(new URL(`../../examples/${name}`, import.meta.url), 'utf8'));
+const feasible = (input: PlanDayInput): FeasibleDay => {
+  const plan = planDay(input);
+  if (!plan.feasible) throw new Error(plan.reason);
+  return plan;
+};
+const kg = (mass: Quantity<'mass'>) => valueIn(mass, 'kg');
+const NEAR = 1e-4;
+
+/** What must hold of every plan, checked from the answer alone; empty where all does. */
+function broken(input: PlanDayInput, plan: FeasibleDay): string[] {
+  const wrong: string[] = [];
+  const must = (holds: boolean, what: string) => {
+    if (!holds) wrong.push(what);
+  };
+  const { kitchen } = input;
+  const minutes = valueIn(kitchen.hours as Quantity<'time'>, 'min');
+  const fruit = plan.products.filter(({ trimmings }) => trimmings !== undefined);
+  const ofTrimmings = plan.products.filter(({ trimmings }) => trimmings === undefined);
+  // mass: what is used and what is left fresh are the lots
+  const produceOf = new Set(plan.products.map(({ produce }) => produce));
+  for (const produce of produceOf) {
+    const used = fruit.filter((each) => each.produce === produce).reduce((sum, each) => sum + kg(each.raw), 0);
+    const left = plan.leftFresh.filter((each) => each.produce === produce).reduce((sum, each) => sum + kg(each.raw), 0);
+    const raw = input.lots
+      .filter((lot) => lot.produce === produce)
+      .reduce((sum, lot) => sum + kg(lot.raw as Quantity<'mass'>), 0);
+    must(Math.abs(used + left - raw) < 2e-3 * input.lots.length, `raw of ${produce}: ${used} + ${left} is not ${raw}`);
+    const taken = ofTrimmings.filter((each) => each.produce === produce).reduce((sum, each) => sum + kg(each.raw), 0);
+    const dropped = fruit
+      .filter((each) => each.produce === produce)
+      .reduce((sum, each) => sum + kg(each.trimmings?.low as Quantity<'mass'>), 0);
+    must(taken <= dropped + NEAR, `trimmings of ${produce}`);
+  }
+  for (const product of plan.products) {
+    const { name, raw, ready, trimmings, units, from } = product;
+    must(Math.abs(from.reduce((sum, share) => sum + kg(share.raw), 0) - kg(raw)) < NEAR, `${name}: shares`);
+    must(kg(ready.low) <= kg(ready.likely) + NEAR && kg(ready.likely) <= kg(ready.high) + NEAR, `${name}: ready range`);
+    if (trimmings !== undefined) {
+      must(kg(ready.high) + kg(trimmings.low) <= kg(raw) + NEAR, `${name}: rich end makes mass`);
+      must(kg(ready.low) + kg(trimmings.high) <= kg(raw) + NEAR, `${name}: poor end makes mass`);
+    }
+    must(units.promised <= units.likely && units.likely <= units.ready, `${name}: ${JSON.stringify(units)}`);
+    must([units.promised, units.likely, units.ready].every(Number.isInteger), `${name}: whole units`);
+  }
+  // stock
+  const jars = (size: string) =>
+    plan.products.filter((each) => each.jars?.jar === size).reduce((sum, each) => sum + each.units.ready, 0);
+  const stock = (size: string) =>
+    (kitchen.jars ?? []).filter(({ jar }) => jar.replace(/s$/, '') === size).reduce((sum, { count }) => sum + count, 0);
+  for (const size of ['pint', 'quart', 'half-pint']) must(jars(size) <= stock(size), `${size} jars`);
+  must(jars('pint') + jars('quart') + jars('half-pint') <= (kitchen.lids?.count ?? 1e9), 'lids');
+  const traysOf = (where: string) =>
+    plan.products
+      .filter((each) => each.trays?.where === where)
+      .reduce((sum, each) => sum + (each.trays?.trays ?? 0), 0);
+  must(traysOf('dryer') <= (kitchen.dryer?.trays ?? 0), 'dryer trays');
+  must(traysOf('freeze-dryer') <= (kitchen.freezeDryer?.trays ?? 0), 'freeze-dryer trays');
+  for (const { name, trays, ready } of plan.products) {
+    if (trays === undefined) continue;
+    must(trays.trays * kg(trays.perTray) >= kg(ready.high) - NEAR, `${name}: what does not fit its trays`);
+  }
+  const room = plan.products.reduce(
+    (sum, each) => sum + (each.packs ? valueIn(each.packs.room, 'L') * each.units.ready : 0),
+    0,
+  );
+  must(room <= (kitchen.freezer ? valueIn(kitchen.freezer.room as Quantity<'volume'>, 'L') : 0) + NEAR, 'freezer room');
+  // minutes
+  must(plan.work.hands.minutes <= plan.work.hands.available + NEAR, 'hands');
+  must(plan.work.burners.minutes <= plan.work.burners.available + NEAR, 'burners');
+  const pots = new Map<string, number>();
+  for (const { name, pots: work, raw, ready } of plan.products) {
+    if (work === undefined) continue;
+    let litres = 0;
+    for (const { pot, batches, most } of work.batches) {
+      pots.set(pot, (pots.get(pot) ?? 0) + batches * work.minutesEach);
+      litres += batches * valueIn(most, 'L');
+    }
+    must(litres >= Math.min(kg(raw), kg(ready.high)) - NEAR, `${name}: does not fit its pots`);
+  }
+  for (const [pot, busy] of pots) must(busy <= minutes + NEAR, `${pot} ${busy} min`);
+  const canners = new Map<string, number>();
+  const seen = new Set<string>();
+  for (const { name, jars: work, units } of plan.products) {
+    if (work === undefined) continue;
+    const places = work.loads.reduce((sum, { loads, jarsPerLoad }) => sum + loads * jarsPerLoad, 0);
+    must(places >= units.ready, `${name}: jars without a place in a load`);
+    for (const { canner, loads } of work.loads) {
+      const key = [canner, work.method, work.jar, work.minutes, work.pressure?.value].join();
+      if (!seen.has(key)) canners.set(canner, (canners.get(canner) ?? 0) + loads * work.loadMinutes.high);
+      seen.add(key);
+    }
+  }
+  for (const [canner, busy] of canners) must(busy <= minutes, `${canner} ${busy} min`);
+  // money
+  if (plan.cost !== undefined) {
+    const cents = (value: number) => Math.round(value * 100);
+    const paid = input.lots.reduce(
+      (sum, { price }) => sum + cents((price as { value: number } | undefined)?.value ?? 0),
+      0,
+    );
+    must(cents(plan.cost.produceUsed.value) + cents(plan.cost.produceLeft.value) === paid, 'lot prices');
+    const products = plan.products.reduce((sum, { cost }) => sum + cents(cost?.total.value ?? 0), 0);
+    must(products === cents(plan.cost.produceUsed.value) + cents(plan.cost.supplies.value), 'sum of products');
+    must(cents(plan.cost.total.value) === paid + cents(plan.cost.supplies.value), 'total');
+    for (const { name, cost, units } of plan.products) {
+      must(
+        (cost?.perUnit.value ?? 0) * Math.max(units.promised, 1) >= (cost?.total.value ?? 0) - 1e-9,
+        `${name}: per unit`,
+      );
+    }
+  }
+  return wrong;
+}
+
+/** Minutes and pressure as the tables give them, asked again by what the plan says of the product. */
+function untrueMinutes(input: PlanDayInput, plan: FeasibleDay): string[] {
+  return plan.products.flatMap(({ name, make, produce, form, jars }) => {
+    if (jars === undefined) return [];
+    const process = testedProcess({
+      food: make === 'jam' ? `${produce} jam` : produce,
+      ...(make === 'jam' ? {} : { form }),
+      pack: jars.pack as 'hot',
+      jar: jars.jar,
+      method: jars.method as 'boiling-water',
+      elevation: input.kitchen.elevation,
+    });
+    const same = process.tested && process.minutes === jars.minutes && process.pressure?.value === jars.pressure?.value;
+    return same ? [] : [`${name}: ${jars.minutes} min`];
+  });
+}
+
+describe('on seeded random hauls', () => {
+  const seeds = Array.from({ length: 60 }, (_, index) => index + 1);
+  const conflicts: number[] = [];
+  test.each(seeds)('haul %i: nothing is exceeded, mass and money add up, minutes are the tables', (seed) => {
+    const input = randomHaul(seed);
+    const before = JSON.stringify(input);
+    const plan = planDay(input);
+    expect(JSON.stringify(input)).toBe(before);
+    const musts = input.products.filter(({ least = 0 }) => least > 0);
+    if (!plan.feasible) {
+      conflicts.push(seed);
+      expect(plan.conflicts.length).toBeGreaterThan(0);
+      expect(plan.conflicts.length).toBeLessThanOrEqual(musts.length);
+      return;
+    }
+    expect(broken(input, plan)).toEqual([]);
+    expect(untrueMinutes(input, plan)).toEqual([]);
+    expect(plan.leftOut.filter(({ product }) => plan.products.some(({ name }) => name === product))).toEqual([]);
+    const made = plan.products.reduce((sum, { units }) => sum + units.promised, 0);
+    expect(made).toBeGreaterThanOrEqual(musts.reduce((sum, { least = 0 }) => sum + least, 0));
+    expect(runSheet(plan)).not.toMatch(/NaN|Infinity|undefined|\[object/);
+  });
+  test('some of them have musts that cannot be met', () => expect(conflicts.length).toBeGreaterThan(0));
+});
+
+describe('the examples', () => {
+  test.each(['haul.json', 'haul-metric.json'])('%s: proven best, within everything', (name) => {
+    const input = read(name);
+    const plan = feasible(input);
+    expect(plan.provenBest).toBe(true);
+    expect(untrueMinutes(input, plan)).toEqual([]);
+    expect(plan.work.hands.minutes).toBeLessThanOrEqual(plan.work.hands.available);
+    expect(planProgram(input).variables.length).toBeGreaterThan(10);
+  });
+  test('the untested product is left out with the reason and never gets minutes', () => {
+    const plan = feasible(read('haul.json'));
+    expect(plan.leftOut).toMatchObject([
+      { product: 'peach sauce in pint jars', reason: expect.stringContaining('no tested process') },
+    ]);
+    expect(plan.products.every(({ name }) => name !== 'peach sauce in pint jars')).toBe(true);
+  });
+  test('low-acid beans are refused in boiling water and acid is on every tomato jar', () => {
+    const plan = feasible(read('haul-metric.json'));
+    expect(plan.leftOut).toMatchObject([{ reason: expect.stringContaining('low in acid') }]);
+    const tomatoes = plan.products.filter(({ produce, jars }) => produce === 'tomato' && jars !== undefined);
+    expect(tomatoes.length).toBe(2);
+    for (const { jars } of tomatoes) expect(jars?.acid).toMatch(/tbsp of bottled lemon juice, or/);
+  });
+});
+
+describe('aims', () => {
+  const haul = read('haul.json');
+  test('least waste uses at least as much produce as most worth', () => {
+    const left = (plan: FeasibleDay) => plan.leftFresh.reduce((sum, { raw }) => sum + kg(raw), 0);
+    const [waste, worth] = [feasible({ ...haul, aim: 'least waste' }), feasible(haul)];
+    expect(left(waste)).toBeLessThanOrEqual(left(worth) + NEAR);
+    expect(waste.products.every(({ units }) => units.promised >= 1)).toBe(true);
+  });
+  test('fewest hours meets the musts and makes nothing else', () => {
+    const plan = feasible({ ...haul, aim: 'fewest hours' });
+    expect(plan.products.map(({ name, units }) => [name, units.promised])).toEqual([['peach halves in quart jars', 7]]);
+    expect(plan.notMade.every(({ reason }) => reason.startsWith('no must'))).toBe(true);
+    expect(plan.work.hands.minutes).toBeLessThan(feasible(haul).work.hands.minutes);
+  });
+});
+
+describe('bad input: the one error names the field', () => {
+  const lot = { produce: 'peach', raw: '30 lb' };
+  const kitchen = {
+    elevation: '3,400 ft',
+    hours: '6 h',
+    pots: [{ volume: '12 quarts' }],
+    canners: [{ method: 'boiling-water', holds: { quart: 7 } }],
+    dryer: { trays: 4, trayArea: '200 in2' },
+    freezeDryer: { trays: 4, trayArea: '100 in2', ice: '5 lb' },
+  };
+  const halves = { make: 'jars', from: 'peaches', form: 'halves', pack: 'hot', jar: 'quart' };
+  const haul = (parts: object = {}) => ({ lots: [lot], kitchen, products: [halves], ...parts });
+  const raws = [
+    '-3 lb',
+    '0 lb',
+    Number.NaN,
+    Number.POSITIVE_INFINITY,
+    '',
+    '1/0 lb',
+    '30 quarts',
+    null,
+    undefined,
+    { value: Number.NaN, unit: 'lb' },
+  ];
+  test.each(raws.map((raw) => [raw]))('raw weight %s', (raw) => {
+    expect(() => planDay(haul({ lots: [lot, { ...lot, raw }] }) as never)).toThrow(
+      expect.objectContaining({ path: 'lots[1].raw' }),
+    );
+  });
+  test.each([
+    ['OUT_OF_RANGE', 'lots', { lots: [] }],
+    ['TOO_MUCH', 'lots', { lots: Array(61).fill(lot) }],
+    ['TOO_MUCH', 'lots', { lots: Array(500).fill(lot) }],
+    ['TOO_MUCH', 'lots', { lots: Array(60).fill(lot), products: Array(60).fill(halves) }],
+    ['UNKNOWN_NAME', 'lots[0].produce', { lots: [{ ...lot, produce: 'glass' }] }],
+    ['CONTRADICTION', 'lots[0].ready', { lots: [{ ...lot, ready: '31 lb' }] }],
+    ['OUT_OF_RANGE', 'kitchen.elevation', { kitchen: { ...kitchen, elevation: '-500 m' } }],
+    ['OUT_OF_RANGE', 'kitchen.elevation', { kitchen: { ...kitchen, elevation: '9,000 m' } }],
+    ['OUT_OF_RANGE', 'kitchen.hours', { kitchen: { ...kitchen, hours: '0 h' } }],
+    ['OUT_OF_RANGE', 'kitchen.jars[0].count', { kitchen: { ...kitchen, jars: [{ jar: 'pint', count: 10_000 }] } }],
+    ['UNKNOWN_NAME', 'kitchen.jars[0].jar', { kitchen: { ...kitchen, jars: [{ jar: 'bucket', count: 3 }] } }],
+    [
+      'UNKNOWN_NAME',
+      'kitchen.canners[0].holds',
+      { kitchen: { ...kitchen, canners: [{ method: 'boiling-water', holds: { bucket: 3 } }] } },
+    ],
+    [
+      'OUT_OF_RANGE',
+      'kitchen.canners[0].holds.quart',
+      { kitchen: { ...kitchen, canners: [{ method: 'boiling-water', holds: { quart: 1.5 } }] } },
+    ],
+    [
+      'OUT_OF_RANGE',
+      'kitchen.canners[0].holds',
+      { kitchen: { ...kitchen, canners: [{ method: 'boiling-water', holds: {} }] } },
+    ],
+    [
+      'WRONG_TYPE',
+      'kitchen.canners[0].holds',
+      { kitchen: { ...kitchen, canners: [{ method: 'boiling-water', holds: 7 }] } },
+    ],
+    ['MISSING', 'kitchen.canners[0].holds', { kitchen: { ...kitchen, canners: [{ method: 'boiling-water' }] } }],
+    ['UNKNOWN_NAME', 'products[0].jar', { products: [{ ...halves, jar: 'bucket' }] }],
+    ['UNKNOWN_NAME', 'products[0].make', { products: [{ ...halves, make: 'cake' }] }],
+    ['UNKNOWN_NAME', 'products[0].from', { products: [{ ...halves, from: 'glass' }] }],
+    ['MISSING', 'products[0].form', { products: [{ make: 'jars', from: 'peach', jar: 'pint' }] }],
+    ['OUT_OF_RANGE', 'products[0].worth', { products: [{ ...halves, worth: -1 }] }],
+    ['CONTRADICTION', 'products[0].least', { products: [{ ...halves, least: 5, most: 4 }] }],
+    [
+      'CONTRADICTION',
+      'products[1].worth',
+      {
+        products: [
+          { ...halves, worth: '3 USD' },
+          { ...halves, worth: 3 },
+        ],
+      },
+    ],
+    [
+      'CONTRADICTION',
+      'kitchen.lids.price',
+      { lots: [{ ...lot, price: '3 USD' }], kitchen: { ...kitchen, lids: { count: 3, price: '1 EUR' } } },
+    ],
+    ['CONTRADICTION', 'aim', { aim: 'fewest hours' }],
+    ['CONTRADICTION', 'products[0].moisture', { products: [{ make: 'dried', from: 'peach', moisture: '95 %' }] }],
+    ['CONTRADICTION', 'products[0].moisture', { products: [{ make: 'leather', from: 'peach', moisture: '95 %' }] }],
+    [
+      'CONTRADICTION',
+      'products[0].moisture',
+      { products: [{ make: 'freeze-dried', from: 'peach', moisture: '95 %' }] },
+    ],
+    ['CONTRADICTION', 'products[0].moisture', { products: [{ make: 'powder', from: 'peach', moisture: '95 %' }] }],
+    [
+      'OUT_OF_RANGE',
+      'products[1].thickness',
+      { products: [halves, { make: 'dried', from: 'peach', thickness: '1 m' }] },
+    ],
+    ['OUT_OF_RANGE', 'kitchen.dryer.trayArea', { kitchen: { ...kitchen, dryer: { trays: 1, trayArea: '0 in2' } } }],
+  ] as const)('%s at %s', (code, path, parts) => {
+    const input = haul(parts);
+    const before = JSON.stringify(input);
+    let error: unknown;
+    try {
+      planDay(input as never);
+    } catch (thrown) {
+      error = thrown;
+    }
+    expect(error).toBeInstanceOf(StillroomError);
+    expect(error).toMatchObject({ code, path });
+    expect(JSON.stringify(input)).toBe(before);
+  });
+  test('__proto__ is never a field', () => {
+    const text = JSON.stringify(haul()).replace('"quart":7', '"__proto__":7');
+    expect(() => planDay(JSON.parse(text))).toThrow(expect.objectContaining({ code: 'UNKNOWN_FIELD' }));
+  });
+  const refused = (parts: object): FeasibleDay => feasible(haul(parts) as never);
+  test.each([
+    ['no canner', { kitchen: { ...kitchen, canners: undefined } }],
+    ['no quart jars are in stock', { kitchen: { ...kitchen, jars: [{ jar: 'pint', count: 4 }] } }],
+    ['no jar size was named', { products: [{ ...halves, jar: undefined }] }],
+    ['no boiling-water canner here holds pint jars', { products: [{ ...halves, jar: 'pint' }] }],
+    ['no tested process', { products: [{ ...halves, form: 'spirals' }] }],
+    ['no lot is apple', { products: [{ ...halves, from: 'apples', form: 'slices' }] }],
+    ['no freezer room', { products: [{ make: 'frozen', from: 'peach' }] }],
+    ['no dryer', { kitchen: { ...kitchen, dryer: undefined }, products: [{ make: 'dried', from: 'peach' }] }],
+    ['no dryer', { kitchen: { ...kitchen, dryer: undefined }, products: [{ make: 'leather', from: 'peach' }] }],
+    ['no dryer', { kitchen: { ...kitchen, dryer: undefined }, products: [{ make: 'powder', from: 'peach' }] }],
+    [
+      'no freeze-dryer',
+      { kitchen: { ...kitchen, freezeDryer: undefined }, products: [{ make: 'freeze-dried', from: 'peach' }] },
+    ],
+    [
+      'longer than the dryer may run',
+      {
+        kitchen: { ...kitchen, dryer: { ...kitchen.dryer, hours: '2 h' } },
+        products: [{ make: 'dried', from: 'peach' }],
+      },
+    ],
+    [
+      'reduced-sugar',
+      {
+        kitchen: { ...kitchen, canners: [{ method: 'boiling-water', holds: { pint: 9 } }] },
+        products: [{ make: 'jam', from: 'peach', jar: 'pint', sugarToFruit: 0 }],
+      },
+    ],
+    ['no pint jars', { kitchen: { ...kitchen, jars: [] }, products: [{ make: 'jam', from: 'peach', jar: 'pint' }] }],
+    ['larger than the largest tested', { products: [{ make: 'jam', from: 'peach', jar: 'quart' }] }],
+  ])('left out: %s', (reason, parts) => {
+    const plan = refused(parts);
+    expect(plan.products).toEqual([]);
+    expect(plan.leftOut).toMatchObject([{ reason: expect.stringContaining(reason) }]);
+    expect(plan.leftOut[0]?.instead.length).toBeGreaterThan(3);
+  });
+  test('the same product twice has two names', () => {
+    const plan = refused({ products: [halves, halves, { ...halves, syrup: 'light' }] });
+    const names = [...plan.products.map(({ name }) => name), ...plan.notMade.map(({ product }) => product)];
+    expect(new Set(names)).toEqual(
+      new Set([
+        'peach halves in quart jars (1)',
+        'peach halves in quart jars (2)',
+        'peach halves in quart jars, light syrup',
+      ]),
+    );
+  });
+  test('impossible musts are an answer, not an error', () => {
+    expect(planDay(haul({ products: [{ ...halves, least: 40 }] }) as never)).toMatchObject({
+      feasible: false,
+      conflicts: ['at least 40 of peach halves in quart jars'],
+    });
+  });
+});

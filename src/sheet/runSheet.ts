@@ -103,7 +103,7 @@ const FEW = 2;
 const proof = ({ provenBest, gap }: FeasibleDay): string =>
   provenBest
     ? 'no better plan exists for these figures.'
-    : `a plan up to ${(100 * gap).toFixed(1)} % better may exist.`;
+    : `a plan up to ${(Math.ceil(1000 * gap) / 10).toFixed(1)} % better may exist.`;
 
 const glance = ({ name, units, from, trimmings }: PlannedProduct): string[] => [
   capital(name),

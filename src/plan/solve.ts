@@ -186,7 +186,7 @@ export function solve(program: Program, { among, start, nodes: given }: SolveOpt
     optimal: left.length === 0,
     gap: (reach - best.worth) / Math.max(Math.abs(best.worth), WHOLE),
     worth: best.worth,
-    values: settled === undefined ? whole : rounded(settled.values, wholes),
+    values: lowered(program, settled === undefined ? whole : rounded(settled.values, wholes)),
   };
 }
 
@@ -229,4 +229,22 @@ function roundedUp(
     for (const [name] of terms) if (moved.has(name)) inTheWay.add(name);
   }
   return { values: whole, inTheWay };
+}
+
+/** The whole variables that add nothing to the objective lowered as far as every bound allows: no jar too many readied. */
+function lowered({ variables, bounds }: Program, values: ReadonlyMap<string, number>): Map<string, number> {
+  const low = new Map(values);
+  for (const { name, worth, integer } of variables) {
+    if (!integer || worth !== 0) continue;
+    let spare = low.get(name) ?? 0;
+    for (const { terms, min, max } of bounds) {
+      const weight = terms.reduce((total, [each, own]) => (each === name ? total + own : total), 0);
+      const end = weight > 0 ? min : weight < 0 ? max : undefined;
+      if (end === undefined) continue;
+      const sum = terms.reduce((total, [each, own]) => total + own * (low.get(each) ?? 0), 0);
+      spare = Math.min(spare, Math.floor((sum - end) / weight + WHOLE));
+    }
+    if (spare > 0) low.set(name, (low.get(name) ?? 0) - spare);
+  }
+  return low;
 }

@@ -1,5 +1,6 @@
 import type { Decided, Described, Making } from './makes/context';
 import { freezeTrays, promised, raw, readied, trays } from './program';
+import { decidedOf } from './relaxation';
 
 /** A product that is made, what was decided of it, and what is to be said of it. */
 export interface Kept {
@@ -14,7 +15,7 @@ export const NOISE = 1e-6;
 /** What the program's values mean for one product: fruit, units promised, likely and to ready, trays. */
 export function decide({ activity }: Making, values: ReadonlyMap<string, number>): Decided {
   const { product, supplies } = activity;
-  const kg = (lot: number) => Math.max(0, values.get(raw(lot, product)) ?? 0);
+  const kg = (lot: number) => Math.max(0, decidedOf(values, raw(lot, product)));
   const sum = (each: (supply: (typeof supplies)[number]) => number) =>
     supplies.reduce((total, supply) => total + kg(supply.lot) * each(supply), 0);
   const rawKg = sum(() => 1);
@@ -28,16 +29,16 @@ export function decide({ activity }: Making, values: ReadonlyMap<string, number>
       high: sum(({ readyPerKg }) => readyPerKg.high),
     },
     promised: Math.max(
-      values.get(promised(product)) ?? 0,
+      decidedOf(values, promised(product)),
       Math.min(activity.most, Math.floor(sum(({ unitsPerKg }) => unitsPerKg.low) + NOISE)),
     ),
     likely: Math.floor(sum(({ unitsPerKg }) => unitsPerKg.likely) + NOISE),
-    ready: Math.min(values.get(readied(product)) ?? 0, Math.ceil(sum(({ unitsPerKg }) => unitsPerKg.high) - NOISE)),
+    ready: Math.min(decidedOf(values, readied(product)), Math.ceil(sum(({ unitsPerKg }) => unitsPerKg.high) - NOISE)),
     trays: Math.ceil(
       Math.max(
         0,
         Math.min(
-          values.get(trays(product)) ?? values.get(freezeTrays(product)) ?? 0,
+          values.get(trays(product)) ?? decidedOf(values, freezeTrays(product)),
           rawKg * (activity.traysPerKg ?? activity.freezeDry?.traysPerKg ?? 0),
         ) - NOISE,
       ),

@@ -6,6 +6,7 @@ import { type KnownLot, type Making, massOf, massRange } from './makes/context';
 import type { Kitchen, Wanted } from './planInput';
 import type { Prepared } from './prepare';
 import { groupsOf, loads, raw, readied } from './program';
+import { decidedOf } from './relaxation';
 
 /** One product as the plan answers it. */
 export function describeProduct(
@@ -18,13 +19,13 @@ export function describeProduct(
   const { activity, label, produce, form, unit } = making;
   const wanted = request.products[activity.product] as Wanted;
   const from: LotShare[] = activity.supplies.flatMap(({ lot }) => {
-    const kg = values.get(raw(lot, activity.product)) ?? 0;
+    const kg = decidedOf(values, raw(lot, activity.product));
     const { label: name } = day.lots[lot] as KnownLot;
     return kg > NOISE ? [{ lot: name, produce, raw: massOf(day, kg) }] : [];
   });
   const trimmed = activity.supplies.reduce<Range<number>>(
     (sum, { lot, trimmingsPerKg }) => {
-      const kg = values.get(raw(lot, activity.product)) ?? 0;
+      const kg = decidedOf(values, raw(lot, activity.product));
       return {
         low: sum.low + kg * trimmingsPerKg.low,
         likely: sum.likely + kg * trimmingsPerKg.likely,
@@ -68,12 +69,12 @@ function loadsOf(
   const labels = cannersOf(kitchen);
   const group = groupsOf(makings.map(({ activity }) => activity)).get(canning.key) ?? [];
   const sharedWith = group
-    .filter(({ product }) => product !== making.activity.product && (values.get(readied(product)) ?? 0) > 0)
+    .filter(({ product }) => product !== making.activity.product && decidedOf(values, readied(product)) > 0)
     .map(({ product }) => makings.find(({ activity }) => activity.product === product)?.label ?? '');
-  const jars = group.reduce((sum, { product }) => sum + (values.get(readied(product)) ?? 0), 0);
+  const jars = group.reduce((sum, { product }) => sum + decidedOf(values, readied(product)), 0);
   let left = jars;
   return canning.canners.flatMap(({ canner, jars: held }) => {
-    const planned = values.get(loads(canning.key, canner)) ?? 0;
+    const planned = decidedOf(values, loads(canning.key, canner));
     const needed = Math.min(planned, Math.ceil(left / held));
     left -= needed * held;
     return needed > 0 ? [{ canner: labels[canner]?.label ?? '', loads: needed, jarsPerLoad: held, sharedWith }] : [];

@@ -1,5 +1,6 @@
 import type { Limit } from './dayPlan';
 import { cannerBound, lotBound, potBound } from './program';
+import { decidedOf } from './relaxation';
 import { type Program, type Solved, solve } from './solve';
 
 /** One way to widen the kitchen a little: the bounds it moves, and by how much. */
@@ -19,7 +20,7 @@ const usedBy = (
   const bound = bounds.find((each) => each.name === name);
   if (bound?.max === undefined) return undefined;
   return {
-    used: bound.terms.reduce((sum, [variable, weight]) => sum + weight * (values.get(variable) ?? 0), 0),
+    used: bound.terms.reduce((sum, [variable, weight]) => sum + weight * decidedOf(values, variable), 0),
     available: bound.max,
   };
 };

@@ -4,6 +4,7 @@ import { type Kept, NOISE } from './decide';
 import { potsOf } from './kitchen';
 import type { Kitchen } from './planInput';
 import { batches } from './program';
+import { decidedOf } from './relaxation';
 
 /**
  * The batches of each product: as few as can be, in the largest pot, where its minutes allow; otherwise as the program
@@ -19,7 +20,9 @@ export function potWorkOf(
   const pots = potsOf(kitchen).map((pot) => ({ ...pot, litres: valueIn(pot.most, 'L') }));
   const largest = pots.findIndex(({ litres }) => litres === Math.max(...pots.map((pot) => pot.litres)));
   const minutes = valueIn(kitchen.hours, 'min');
-  const counts = kept.map(({ making }) => pots.map((_, pot) => values.get(batches(making.activity.product, pot)) ?? 0));
+  const counts = kept.map(({ making }) =>
+    pots.map((_, pot) => decidedOf(values, batches(making.activity.product, pot))),
+  );
   const busy = pots.map((_, pot) =>
     kept.reduce((sum, { said }, index) => sum + (counts[index]?.[pot] ?? 0) * (said.cookMinutes ?? 0), 0),
   );

@@ -131,17 +131,13 @@ function knownLots(lots: PlanRequest['lots']): KnownLot[] {
 
 /** The jar's name in the table of sizes, so that `pints` and `16 oz` are one stock. */
 function jarName(jar: string, path: string): string {
-  const known = within(path, () => {
-    try {
-      return describeJar({ jar });
-    } catch (error) {
-      // the field is the jar itself
-      throw error instanceof StillroomError
-        ? new StillroomError({ ...error, code: error.code, given: error.given, expected: error.expected, path: '' })
-        : error;
-    }
-  });
-  return known.size ?? known.name;
+  try {
+    const { size, name } = describeJar({ jar });
+    return size ?? name;
+  } catch (error) {
+    if (!(error instanceof StillroomError)) throw error;
+    return fail(error.code, path, jar, error.expected);
+  }
 }
 
 const withJarName = (wanted: Wanted, product: number): Wanted =>

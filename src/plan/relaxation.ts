@@ -13,6 +13,9 @@ export interface Relaxed {
   readonly values: ReadonlyMap<string, number>;
 }
 
+/** What a plan decided of one variable; the simplex leaves zeros out. */
+export const decidedOf = (values: ReadonlyMap<string, number>, name: string): number => values.get(name) ?? 0;
+
 type Term = readonly [variable: string, weight: number];
 type Terms = readonly Term[];
 
@@ -108,7 +111,7 @@ export function relaxation(
     if (found.status !== 'optimal') return undefined;
     const values = new Map(found.variables.map(([index, value]) => [names[index] as string, value]));
     for (const [name, { terms, constant }] of given) {
-      const value = terms.reduce((sum, [variable, weight]) => sum + weight * (values.get(variable) ?? 0), constant);
+      const value = terms.reduce((sum, [variable, weight]) => sum + weight * decidedOf(values, variable), constant);
       values.set(name, Math.max(0, value));
     }
     return { worth: found.result + aim.constant, values };

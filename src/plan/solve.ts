@@ -1,4 +1,4 @@
-import { type Ranges, type Relaxed, relaxation } from './relaxation';
+import { decidedOf, type Ranges, type Relaxed, relaxation } from './relaxation';
 
 /** One quantity the program decides. Never below zero. */
 export interface Variable {
@@ -86,7 +86,7 @@ function branchingVariable(
   let best: string | undefined;
   let bestScore = -1;
   for (const name of wholes) {
-    const value = node.values.get(name) ?? 0;
+    const value = decidedOf(node.values, name);
     const part = value - Math.floor(value);
     if (part < WHOLE || part > 1 - WHOLE) continue;
     const known = experience.get(name);
@@ -133,7 +133,7 @@ export function solve(program: Program, { among, start, nodes: given }: SolveOpt
     experience.set(name, known);
   };
   const child = (node: Node, name: string, side: 'up' | 'down'): Node | undefined => {
-    const value = node.values.get(name) ?? 0;
+    const value = decidedOf(node.values, name);
     const range = node.ranges.get(name) ?? { min: 0, max: Number.POSITIVE_INFINITY };
     const narrowed = side === 'up' ? { ...range, min: Math.ceil(value) } : { ...range, max: Math.floor(value) };
     const ranges = new Map(node.ranges).set(name, narrowed);
@@ -178,7 +178,7 @@ export function solve(program: Program, { among, start, nodes: given }: SolveOpt
   const left = [...open, ...(current === undefined ? [] : [current])].filter(({ worth }) => couldBeat(worth));
   if (best === undefined) return { feasible: false, optimal: left.length === 0, gap: 0, worth: 0, values: new Map() };
   const whole = rounded(best.values, wholes);
-  const held = new Map(wholes.map((name) => [name, { min: whole.get(name) ?? 0, max: whole.get(name) ?? 0 }]));
+  const held = new Map(wholes.map((name) => [name, { min: decidedOf(whole, name), max: decidedOf(whole, name) }]));
   const settled = among === undefined ? undefined : relax(held, among);
   const reach = Math.max(best.worth, ...left.map(({ worth }) => worth));
   return {
@@ -216,14 +216,14 @@ function roundedUp(
   const moved = new Set<string>();
   for (const { name, worth, integer } of variables) {
     if (!integer || worth !== 0) continue;
-    const value = values.get(name) ?? 0;
+    const value = decidedOf(values, name);
     const up = Math.ceil(value - WHOLE);
     if (up > value + WHOLE) moved.add(name);
     whole.set(name, up);
   }
   const inTheWay = new Set<string>();
   for (const { terms, min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY } of bounds) {
-    const sum = terms.reduce((total, [name, weight]) => total + weight * (whole.get(name) ?? 0), 0);
+    const sum = terms.reduce((total, [name, weight]) => total + weight * decidedOf(whole, name), 0);
     const slack = 1e-6 * Math.max(1, Math.abs(sum));
     if (sum >= min - slack && sum <= max + slack) continue;
     for (const [name] of terms) if (moved.has(name)) inTheWay.add(name);
@@ -236,15 +236,15 @@ function lowered({ variables, bounds }: Program, values: ReadonlyMap<string, num
   const low = new Map(values);
   for (const { name, worth, integer } of variables) {
     if (!integer || worth !== 0) continue;
-    let spare = low.get(name) ?? 0;
+    let spare = decidedOf(low, name);
     for (const { terms, min, max } of bounds) {
       const weight = terms.reduce((total, [each, own]) => (each === name ? total + own : total), 0);
       const end = weight > 0 ? min : weight < 0 ? max : undefined;
       if (end === undefined) continue;
-      const sum = terms.reduce((total, [each, own]) => total + own * (low.get(each) ?? 0), 0);
+      const sum = terms.reduce((total, [each, own]) => total + own * decidedOf(low, each), 0);
       spare = Math.min(spare, Math.floor((sum - end) / weight + WHOLE));
     }
-    if (spare > 0) low.set(name, (low.get(name) ?? 0) - spare);
+    if (spare > 0) low.set(name, decidedOf(low, name) - spare);
   }
   return low;
 }

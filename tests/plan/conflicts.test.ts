@@ -63,7 +63,7 @@ test('many musts: a set from which none can be left out', () => {
     make: 'frozen' as const,
     from: 'peach',
     name: `pack ${index}`,
-    size: '1 lb',
+    size: '1 lb' as const,
     least: 2,
   }));
   const plan = planDay({ ...input, products });

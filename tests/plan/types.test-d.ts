@@ -1,19 +1,20 @@
 import { expectTypeOf, test } from 'vitest';
-import { type DayPlan, planDay } from '../../src/plan/index';
+import { type DayPlan, type PlanDayInput, planDay } from '../../src/plan/index';
+
+type Lot = PlanDayInput['lots'][number];
+type Kitchen = PlanDayInput['kitchen'];
+type Product = PlanDayInput['products'][number];
 
 test('a quantity of the wrong kind does not compile', () => {
-  const kitchen = { elevation: '100 m', hours: '6 h' } as const;
-  expectTypeOf(planDay({ lots: [{ produce: 'peach', raw: '30 lb' }], kitchen, products: [] })).toEqualTypeOf<DayPlan>();
+  expectTypeOf(planDay).returns.toEqualTypeOf<DayPlan>();
+  expectTypeOf<{ produce: string; raw: '30 lb' }>().toExtend<Lot>();
   // @ts-expect-error a lot is weighed, not measured
-  planDay({ lots: [{ produce: 'peach', raw: '30 quarts' }], kitchen, products: [] });
+  const lot: Lot = { produce: 'peach', raw: '30 quarts' };
   // @ts-expect-error a day has hours
-  planDay({ lots: [{ produce: 'peach', raw: '30 lb' }], kitchen: { elevation: '100 m', hours: '6 lb' }, products: [] });
+  const heavy: Kitchen = { elevation: '100 m', hours: '6 lb' };
   // @ts-expect-error an elevation is a length
-  planDay({
-    lots: [{ produce: 'peach', raw: '30 lb' }],
-    kitchen: { elevation: '100 degF', hours: '6 h' },
-    products: [],
-  });
+  const hot: Kitchen = { elevation: '100 degF', hours: '6 h' };
   // @ts-expect-error there is no such make
-  planDay({ lots: [{ produce: 'peach', raw: '30 lb' }], kitchen, products: [{ make: 'cake', from: 'peach' }] });
+  const cake: Product = { make: 'cake', from: 'peach' };
+  expectTypeOf([lot, heavy, hot, cake]).not.toBeNever();
 });

@@ -85,7 +85,7 @@ test('every make, every aim, and what is to buy', () => {
     freezeDryer: { trays: 4, trayArea: '100 in2', ice: '8 lb' },
     dryer: { trays: 40, trayArea: '200 in2' },
     pantry: [{ item: 'sugar', amount: '1 lb' }],
-  } as const;
+  } as PlanDayInput['kitchen'];
   const sheets = (['most worth', 'least waste', 'fewest hours'] as const).map((aim) =>
     runSheet(
       planDay({

@@ -29,6 +29,7 @@ interface Blanch {
   readonly basis: readonly Basis[];
   readonly cautions: readonly Caution[];
 }
+const BLANCH_IN = { water: 'boiling water', steam: 'steam' } as const;
 const NO_BLANCH: Blanch = { steps: [], basis: [], cautions: [] };
 
 /** What vegetables need before they are frozen; nothing for what the blanching list does not hold. */
@@ -41,7 +42,7 @@ function blanchOf(food: string, form: string | undefined): Blanch {
     const minutes = low === high ? `${low}` : `${low} to ${high}`;
     return {
       steps: [
-        `Blanch in ${answer.method === 'water' ? 'boiling water' : 'steam'} for ${minutes} min, cool at once in ice water as long, and drain.`,
+        `Blanch in ${BLANCH_IN[answer.method]} for ${minutes} min, cool at once in ice water as long, and drain.`,
       ],
       basis,
       cautions,

@@ -25,7 +25,7 @@ describe('the example, in US measure', () => {
     '## Left out, and why',
     'Peach sauce in pint jars: no tested process',
     '## What limited the day',
-    'go on to **2 oz** to be sure',
+    'go on to **1 oz** to be sure',
     'Peach halves in quart jars: For yellow-fleshed fruit only',
     '## Where the figures come from',
   ])('says %s', (text) => expect(sheet).toContain(text));

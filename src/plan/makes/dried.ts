@@ -4,6 +4,7 @@ import { leather } from '../../drying/leather';
 import { stopWeight } from '../../drying/stopWeight';
 import { trayLoad } from '../../drying/trayLoad';
 import { formatQuantity } from '../../quantity/formatQuantity';
+import { parseQuantity } from '../../quantity/parseQuantity';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import { joinBasis, joinCautions } from '../../sources/basis';
@@ -64,6 +65,12 @@ function lotsAs(day: Day, trade: string, form: string, left: Range<number>, unit
 const richest = (yields: readonly LotYield[]): number => Math.max(...yields.map(({ ready }) => ready.high));
 const perUnitKg = ({ supplies }: Lots): number => 1 / (supplies[0]?.unitsPerKg.likely ?? 1);
 
+/** The thickness that a preparation asks for, the thin end: thin pieces fill a tray with less weight. */
+function printedThickness(preparation: string): Quantity<'length'> | undefined {
+  const printed = /(\d+\/\d+)(?:(?: to | or |-)[\d/]+)? in\b/.exec(preparation)?.[1];
+  return printed === undefined ? undefined : parseQuantity(`${printed} in`, 'length');
+}
+
 /** Pieces in the dryer: trays, the weight to stop at, hours and dryness test. */
 export function makeDried(day: Day, wanted: Wanted, product: number, trade: string): Made {
   const { dryer } = day.request.kitchen;
@@ -83,8 +90,9 @@ export function makeDried(day: Day, wanted: Wanted, product: number, trade: stri
   // refuses a target that is wetter than the fruit
   within(product, () => stopWeight({ fresh: { value: 1, unit: 'kg' }, moisture: water, targetMoisture: target }));
   const lots = lotsAs(day, trade, form, leftAt(water, target), valueIn(size, 'kg'), product);
+  const thickness = wanted.thickness ?? printedThickness(guide.preparation);
   const tray = within(product, () =>
-    trayLoad({ area: dryer.trayArea, ...(wanted.thickness === undefined ? {} : { thickness: wanted.thickness }) }),
+    trayLoad({ area: dryer.trayArea, ...(thickness === undefined ? {} : { thickness }) }),
   );
   const perTrayKg = valueIn(tray.perTray.low, 'kg');
   const { times: _, ...common } = commonOf(wanted, product, form, perUnitKg(lots));

@@ -2,20 +2,21 @@
  * stillroom: calculations for people who preserve food. Each module is also a subpath of the package.
  * @module
  */
-export * from './errors/index';
-export * from './quantity/index';
-export * from './sources/index';
-export * from './steam/index';
-export * from './solution/index';
-export * from './produce/index';
-export * from './jars/index';
-export * from './process/index';
-export * from './sugar/index';
+
 export * from './acid/index';
+export * from './charts/index';
 export * from './drying/index';
-export * from './water-activity/index';
+export * from './errors/index';
 export * from './freezing/index';
+export * from './jars/index';
 export * from './lethality/index';
 export * from './plan/index';
+export * from './process/index';
+export * from './produce/index';
+export * from './quantity/index';
 export * from './sheet/index';
-export * from './charts/index';
+export * from './solution/index';
+export * from './sources/index';
+export * from './steam/index';
+export * from './sugar/index';
+export * from './water-activity/index';

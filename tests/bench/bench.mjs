@@ -36,9 +36,21 @@ const repeats = quick ? 500 : 5000;
 const math = create(mathAll);
 const own = timed(() => stillroom.convert('1.5 cup', 'mL').value, repeats);
 print('stillroom', own, own);
-print('mathjs', timed(() => math.unit('1.5 cup').toNumber('mL'), repeats), own);
-print('js-quantities', timed(() => new Qty('1.5 cu').to('ml').scalar, repeats), own);
-print('unitmath', timed(() => unitmath('1.5 cup').to('mL').value, repeats), own);
+print(
+  'mathjs',
+  timed(() => math.unit('1.5 cup').toNumber('mL'), repeats),
+  own,
+);
+print(
+  'js-quantities',
+  timed(() => new Qty('1.5 cu').to('ml').scalar, repeats),
+  own,
+);
+print(
+  'unitmath',
+  timed(() => unitmath('1.5 cup').to('mL').value, repeats),
+  own,
+);
 const exact = [
   ['stillroom', stillroom.convert('1 cup', 'tsp').value],
   ['mathjs', math.unit('1 cup').toNumber('teaspoon')],
@@ -56,7 +68,11 @@ const planned = timed(() => stillroom.planDay(haul), quick ? 1 : 3);
 const ours = timed(() => stillroom.solveProgram(program), quick ? 1 : 3);
 print('planDay, the whole answer', planned, ours);
 print('stillroom, solving', ours, ours);
-print('HiGHS, solving', timed(() => highs.solve(text, { output_flag: false }), quick ? 1 : 3), ours);
+print(
+  'HiGHS, solving',
+  timed(() => highs.solve(text, { output_flag: false }), quick ? 1 : 3),
+  ours,
+);
 const reference = highs.solve(text, { output_flag: false }).ObjectiveValue;
 console.log(`objective: stillroom ${stillroom.solveProgram(program).worth}, HiGHS ${reference}`);
 
@@ -65,7 +81,9 @@ const startUp = (module) => {
   const times = [];
   for (let round = 0; round < rounds; round++) {
     const code = `const t=performance.now();await import(${JSON.stringify(module)});console.log(performance.now()-t)`;
-    times.push(Number(execFileSync(process.execPath, ['--input-type=module', '-e', code], { encoding: 'utf8' })) * 1000);
+    times.push(
+      Number(execFileSync(process.execPath, ['--input-type=module', '-e', code], { encoding: 'utf8' })) * 1000,
+    );
   }
   return median(times);
 };
@@ -75,13 +93,17 @@ const { exports: paths } = JSON.parse(readFileSync(new URL('../../package.json',
 const modules = Object.keys(paths)
   .filter((path) => path !== './package.json')
   .map((path) => `stillroom${path.slice(1)}`);
-for (const name of quick ? ['stillroom'] : ['stillroom', 'stillroom/quantity', 'stillroom/process']) print(name, startUp(name), zod);
+for (const name of quick ? ['stillroom'] : ['stillroom', 'stillroom/quantity', 'stillroom/process'])
+  print(name, startUp(name), zod);
 
 console.log('\nSize of a page that imports one module, minified, with all it needs and without zod and decimal.js');
 for (const name of modules) {
   const size = async (external) => {
     const { outputFiles } = await build({
-      stdin: { contents: `export * from ${JSON.stringify(name)}`, resolveDir: new URL('../..', import.meta.url).pathname },
+      stdin: {
+        contents: `export * from ${JSON.stringify(name)}`,
+        resolveDir: new URL('../..', import.meta.url).pathname,
+      },
       bundle: true,
       minify: true,
       format: 'esm',
@@ -100,7 +122,8 @@ for (const name of modules) {
 /** A program in the LP format that HiGHS reads. */
 function toLp({ variables, bounds }) {
   const id = new Map(variables.map(({ name }, index) => [name, `v${index}`]));
-  const sum = (terms) => terms.map(([name, weight]) => `${weight < 0 ? '-' : '+'} ${Math.abs(weight)} ${id.get(name)}`).join(' ') || '0 v0';
+  const sum = (terms) =>
+    terms.map(([name, weight]) => `${weight < 0 ? '-' : '+'} ${Math.abs(weight)} ${id.get(name)}`).join(' ') || '0 v0';
   const rows = bounds.flatMap(({ terms, min, max }, index) => [
     ...(max === undefined ? [] : [` u${index}: ${sum(terms)} <= ${max}`]),
     ...(min === undefined ? [] : [` l${index}: ${sum(terms)} >= ${min}`]),

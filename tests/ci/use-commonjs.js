@@ -6,7 +6,10 @@ const { exports: paths } = JSON.parse(readFileSync('node_modules/stillroom/packa
 const modules = Object.keys(paths).filter((path) => path !== '.' && path !== './package.json');
 for (const path of modules) {
   const module = require(`stillroom/${path.slice(2)}`);
-  for (const name of Object.keys(module)) assert.equal(module[name], all[name], `${path} ${name} is the same in the index`);
+  for (const name of Object.keys(module))
+    assert.equal(module[name], all[name], `${path} ${name} is the same in the index`);
 }
 assert.throws(() => require('stillroom/quantity').convert('1 cup', 'lb'), all.StillroomError);
-console.log(`CJS: ${modules.length} modules, ${all.formatQuantity(all.convert('1 bushel', 'quart'), { rounding: 'down' })} in a bushel`);
+console.log(
+  `CJS: ${modules.length} modules, ${all.formatQuantity(all.convert('1 bushel', 'quart'), { rounding: 'down' })} in a bushel`,
+);

@@ -3,7 +3,9 @@
  * @module
  */
 export { type BatchRecord, type BatchRecordInput, batchRecord, parseRecord, serializeRecord } from './batchRecord';
+export { type CheckCooling, type CheckCoolingInput, type CoolingStage, checkCooling } from './checkCooling';
 export type { Finding, FindingKind, Remedy, RuleBroken } from './findings';
+export { type LabelFields, type LabelFieldsInput, labelFields } from './labelFields';
 export {
   type LearnedFigure,
   type LearnedMoisture,
@@ -16,7 +18,19 @@ export {
   learnYield,
   type SetAside,
 } from './learnFigure';
+export { type NetWeightCheck, type NetWeightCheckInput, netWeightCheck } from './netWeightCheck';
+export {
+  type KeepRecordUntilInput,
+  keepRecordUntil,
+  type LotCodeInput,
+  lotCode,
+  type RecordRule,
+  type RecordRules,
+  type RecordRulesInput,
+  recordRules,
+} from './recordRules';
 export { type BatchReview, type ReviewBatchInput, reviewBatch } from './reviewBatch';
+export { type Q10Input, q10, type ShelfLifeAtInput, shelfLifeAt } from './shelfLife';
 export {
   type MeanAndSpread,
   type UpdatedMean,
@@ -26,3 +40,4 @@ export {
   updateMean,
   updateMeanAndSpread,
 } from './updateNormal';
+export { type UseBy, type UseByInput, useBy } from './useBy';

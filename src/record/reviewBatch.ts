@@ -144,15 +144,19 @@ function reviewSeals(
   const since = hours ?? (sealsTestedAfter === undefined ? (cooled.least as number) : valueIn(sealsTestedAfter, 'h'));
   const check = checkSeal({ sinceProcessing: { value: since, unit: 'h' }, buttonDown: false });
   const late = check.verdict === 'not sealed' && check.reprocessWithin === undefined;
+  const again = sealRows.find(({ rule }) => rule === 'reprocess-within') as (typeof sealRows)[number];
+  const left = (again.most as number) - (hours ?? 0);
   findings.push({
     rule: 'jars-not-sealed',
     kind: 'seal',
     field: 'jars.sealed',
     found: `${filled - sealed} of ${filled} jars not sealed`,
     wanted: 'every jar sealed',
-    remedies: late ? ['discard'] : ['reprocess', 'refrigerate', 'freeze'],
+    remedies: late
+      ? ['discard']
+      : ['reprocess', 'refrigerate', 'freeze', ...(hours === undefined ? ['discard' as const] : [])],
     next: check.next,
-    ...(check.reprocessWithin === undefined ? {} : { within: check.reprocessWithin }),
+    ...(late ? {} : { within: { value: left, unit: 'h' } }),
     basis: check.basis,
   });
   return { findings, cautions: check.cautions };

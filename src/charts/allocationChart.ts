@@ -46,7 +46,7 @@ export function feasiblePlan(input: { readonly plan: DayPlan }): FeasibleDay {
  * const plan = planDay({
  *   lots: [{ produce: 'apple', raw: '20 lb' }],
  *   kitchen: { elevation: '500 m', hours: '6 h', dryer: { trays: 6, trayArea: '200 in2' } },
- *   products: [{ make: 'dried', from: 'apples' }],
+ *   products: [{ make: 'dried', from: 'apples', size: '4 oz' }],
  * });
  * allocationChart({ plan }).data.values[0]?.product; // => 'Apple slices, dried'
  * ```

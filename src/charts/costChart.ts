@@ -35,7 +35,7 @@ const ROW_HEIGHT = 34;
  * const plan = planDay({
  *   lots: [{ produce: 'apple', raw: '20 lb', price: '14.00 USD' }],
  *   kitchen: { elevation: '500 m', hours: '6 h', dryer: { trays: 6, trayArea: '200 in2' } },
- *   products: [{ make: 'dried', from: 'apples' }],
+ *   products: [{ make: 'dried', from: 'apples', size: '4 oz' }],
  * });
  * costChart({ plan }).data.values[0]?.what; // => 'produce'
  * ```

@@ -1,9 +1,10 @@
 import { caution } from '../sources/cautions';
 import type { InfeasibleDay } from './dayPlan';
+import type { Program } from './linearProgram';
 import type { Making } from './makes/context';
 import type { Prepared } from './prepare';
 import { leastBound } from './program';
-import { type Program, type Solved, solve } from './solve';
+import { type Solved, solve } from './solve';
 
 /** Pairs of musts are tried one by one up to this many musts. */
 const MOST_IN_PAIRS = 12;

@@ -24,7 +24,8 @@ export type {
   Units,
   Work,
 } from './dayPlan';
+export type { Bound, Program, Variable } from './linearProgram';
 export { planDay, planProgram } from './planDay';
 export type { Make, PlanDayInput } from './planInput';
 export type { Aim } from './program';
-export { type Bound, type Program, type Solved, solve as solveProgram, type Variable } from './solve';
+export { type Solved, solve as solveProgram } from './solve';

@@ -1,7 +1,8 @@
 import type { Limit } from './dayPlan';
+import type { Program } from './linearProgram';
 import { cannerBound, lotBound, potBound } from './program';
 import { decidedOf } from './relaxation';
-import { type Program, type Solved, solve } from './solve';
+import { type Solved, solve } from './solve';
 
 /** One way to widen the kitchen a little: the bounds it moves, and by how much. */
 export interface Widening {

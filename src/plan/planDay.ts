@@ -8,13 +8,14 @@ import { decide, type Kept, NOISE } from './decide';
 import { describeProduct } from './describeProduct';
 import { cannersOf } from './kitchen';
 import { limitsOf, useOf, wideningsOf } from './limits';
+import type { Program } from './linearProgram';
 import { type Decided, massOf } from './makes/context';
 import { costsOf } from './money';
 import type { PlanDayInput } from './planInput';
 import { potWorkOf } from './potWork';
 import { type Prepared, prepare } from './prepare';
 import { leastFruit } from './program';
-import { type Program, type Solved, solve } from './solve';
+import { type Solved, solve } from './solve';
 import { toReady } from './toReady';
 import { whyNotMade } from './whyNotMade';
 

@@ -5,6 +5,7 @@ import type { Capacity } from './activity';
 import { checkRequest } from './checkRequest';
 import type { LeftOut } from './dayPlan';
 import { capacityOf } from './kitchen';
+import type { Program } from './linearProgram';
 import {
   compositionOf,
   type Day,
@@ -29,7 +30,6 @@ import {
   type Wanted,
 } from './planInput';
 import { toProgram } from './program';
-import type { Program } from './solve';
 import { tellApart } from './tellApart';
 
 type Maker = (day: Day, wanted: Wanted, product: number, trade: string) => Made;

@@ -1,5 +1,5 @@
 import type { Activity, Capacity } from './activity';
-import type { Bound, Program, Variable } from './solve';
+import type { Bound, Program, Variable } from './linearProgram';
 
 /** What the plan is to make the most of. */
 export type Aim = 'most worth' | 'least waste' | 'fewest hours';

@@ -1,5 +1,5 @@
 import { type Constraint, solve as solveModel } from 'yalps';
-import type { Bound, Program } from './solve';
+import type { Bound, Program } from './linearProgram';
 
 /** The range that a node of the search leaves to each whole variable. */
 export type Ranges = ReadonlyMap<string, Range>;

@@ -1,5 +1,5 @@
 import type { Activity, Capacity } from '../../src/plan/activity';
-import type { Program } from '../../src/plan/solve';
+import type { Program } from '../../src/plan/linearProgram';
 
 /** A small seeded generator (mulberry32), so that every random kitchen can be made again. */
 export function seeded(seed: number): () => number {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
+import type { Program } from '../../src/plan/linearProgram';
 import { relaxation } from '../../src/plan/relaxation';
-import type { Program } from '../../src/plan/solve';
 
 // maximize 3x + 2y + z, x + y = 4, x + 3z <= 6, x <= 3, z >= 0.5: x = 3, y = 1, z = 1
 const program: Program = {

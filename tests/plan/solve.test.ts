@@ -1,7 +1,8 @@
 import highsLoader from 'highs';
 import { beforeAll, describe, expect, test } from 'vitest';
+import type { Program } from '../../src/plan/linearProgram';
 import { toProgram } from '../../src/plan/program';
-import { type Program, solve } from '../../src/plan/solve';
+import { solve } from '../../src/plan/solve';
 import { randomKitchen, toLp } from './randomKitchen';
 
 type Highs = Awaited<ReturnType<typeof highsLoader>>;

@@ -21,6 +21,7 @@ import {
 } from '../quantity/fields';
 import { toDecimalIn } from '../quantity/scale';
 import { isoDate } from './date';
+import type { Given } from './given';
 
 /** The newest version of the record that this release writes and reads. */
 export const RECORD_VERSION = 1;
@@ -136,9 +137,9 @@ const schema = /* @__PURE__ */ fields({
   notes: optional(prose('notes')),
 });
 
-export type BatchRecordInput = z.input<typeof schema>;
+export type BatchRecordInput = Given<z.input<typeof schema>>;
 /** A record of one batch: plain JSON, quantities as `{ value, unit }`, with its version. */
-export type BatchRecord = Omit<z.output<typeof schema>, 'version'> & { readonly version: typeof RECORD_VERSION };
+export type BatchRecord = Given<Omit<z.output<typeof schema>, 'version'>> & { readonly version: typeof RECORD_VERSION };
 
 /** No more out of the knife than went under it, and no more sealed than filled. */
 function checkAmounts(record: z.output<typeof schema>): void {

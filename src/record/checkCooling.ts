@@ -6,6 +6,7 @@ import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { basisOf } from '../sources/table';
 import { recordCaution } from './cautions';
+import type { Given } from './given';
 import { coolingRows, ruleNamed } from './tables';
 
 const schema = /* @__PURE__ */ fields({
@@ -16,7 +17,7 @@ const schema = /* @__PURE__ */ fields({
     10_000,
   ),
 });
-export type CheckCoolingInput = z.input<typeof schema>;
+export type CheckCoolingInput = Given<z.input<typeof schema>>;
 
 /** One limit, and how the log stands to it. */
 export interface CoolingStage {

@@ -9,6 +9,7 @@ import { caution } from '../sources/cautions';
 import { basisOf } from '../sources/table';
 import { recordCaution } from './cautions';
 import { isoDate } from './date';
+import type { Given } from './given';
 import { labelRuleRows, ruleNamed } from './tables';
 
 const schema = /* @__PURE__ */ fields({
@@ -24,7 +25,7 @@ const schema = /* @__PURE__ */ fields({
   keep: optional(name('how to keep it')),
   allergens: optional(list('allergens', name('an allergen'), 0, 50)),
 });
-export type LabelFieldsInput = z.input<typeof schema>;
+export type LabelFieldsInput = Given<z.input<typeof schema>>;
 
 export interface LabelFields {
   readonly product: string;

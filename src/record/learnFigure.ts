@@ -7,6 +7,7 @@ import type { Range } from '../quantity/types';
 import { type Basis, type Caution, joinBasis, joinCautions } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { recordCaution } from './cautions';
+import type { Given } from './given';
 import { ninetyPercentT } from './studentT';
 import { halfWidths, type MeanAndSpread, updated } from './updateNormal';
 
@@ -149,7 +150,7 @@ const figureSchema = /* @__PURE__ */ fields({
   observed: list('your own figures', figure('a figure of your own'), 0, LONGEST_LIST),
   varies: optional(choice('how the figure varies', ['plain', 'times'])),
 });
-export type LearnFigureInput = z.input<typeof figureSchema>;
+export type LearnFigureInput = Given<z.input<typeof figureSchema>>;
 
 /**
  * A figure for next time, from a published range and your own records: hours per pound, a drying constant, jars a
@@ -203,7 +204,7 @@ const moistureSchema = /* @__PURE__ */ fields({
   prior: shareRange,
   observed: list('your own moistures', ratio(), 0, LONGEST_LIST),
 });
-export type LearnMoistureInput = z.input<typeof moistureSchema>;
+export type LearnMoistureInput = Given<z.input<typeof moistureSchema>>;
 export interface LearnedMoisture extends Omit<LearnedFigure, 'figure'> {
   /** Wet basis, of the next lot. */
   readonly moisture: Range<number>;
@@ -243,7 +244,7 @@ const yieldSchema = /* @__PURE__ */ fields({
   form: optional(name('a form, such as "halves"')),
   records: list('your own weighings', fields({ raw: mass(), ready: mass() }), 0, LONGEST_LIST),
 });
-export type LearnYieldInput = z.input<typeof yieldSchema>;
+export type LearnYieldInput = Given<z.input<typeof yieldSchema>>;
 export interface LearnedYield extends Omit<LearnedFigure, 'figure'> {
   /** Ready over raw, of the next batch. */
   readonly yield: Range<number>;

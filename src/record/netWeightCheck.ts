@@ -9,6 +9,7 @@ import { type Basis, type Caution, joinBasis } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { basisOf } from '../sources/table';
 import { recordCaution } from './cautions';
+import type { Given } from './given';
 import { labelRuleRows, type MavRow, mavRows, ruleNamed, type TneRow, tneRows } from './tables';
 
 type Amount = Quantity<'mass'> | Quantity<'volume'>;
@@ -19,7 +20,7 @@ const schema = /* @__PURE__ */ fields({
   rule: choice('the rule', ['US', 'EU']),
   tare: optional(massOrVolume()),
 });
-export type NetWeightCheckInput = z.input<typeof schema>;
+export type NetWeightCheckInput = Given<z.input<typeof schema>>;
 
 export interface NetWeightCheck {
   /** Whether the packages weighed pass, as far as this check goes. */

@@ -2,6 +2,7 @@ import type * as z from 'zod/mini';
 import { count, fields, list, number, readInput } from '../quantity/fields';
 import type { Range } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
+import type { Given } from './given';
 import { ninetyPercentT } from './studentT';
 
 const LARGEST = 1e9;
@@ -13,7 +14,7 @@ const meanSchema = /* @__PURE__ */ fields({
   sample: fields({ mean: figure('the mean of the sample'), n: count('how many were measured', 1) }),
   spread: positive('the known standard deviation of one measurement'),
 });
-export type UpdateMeanInput = z.input<typeof meanSchema>;
+export type UpdateMeanInput = Given<z.input<typeof meanSchema>>;
 export interface UpdatedMean {
   readonly mean: number;
   readonly sd: number;
@@ -61,7 +62,7 @@ const spreadSchema = /* @__PURE__ */ fields({
   }),
   observed: list('what was measured', figure('a measurement'), 1, 100_000),
 });
-export type UpdateMeanAndSpreadInput = z.input<typeof spreadSchema>;
+export type UpdateMeanAndSpreadInput = Given<z.input<typeof spreadSchema>>;
 
 /** What is known of a normal quantity whose mean and spread are both unknown (normal-inverse-gamma). */
 export interface MeanAndSpread {

@@ -1,0 +1,271 @@
+import { describe, expect, test } from 'vitest';
+import { testedProcess } from '../../src/process/index';
+import { type BatchRecordInput, batchRecord, reviewBatch } from '../../src/record/index';
+import { expectError } from '../helpers/errors';
+
+type Process = NonNullable<BatchRecordInput['process']>;
+const base = {
+  lot: 'A1',
+  date: '2026-08-14',
+  product: 'a batch',
+  produce: [{ produce: 'a batch', raw: '20 lb' }],
+  jars: { filled: 7, sealed: 7 },
+} as const;
+// USDA Complete Guide to Home Canning, Guide 2: hot peaches, quarts, 3,001 to 6,000 ft, 35 min
+const peaches: Process = {
+  food: 'peach',
+  form: 'halves',
+  pack: 'hot',
+  jar: 'quart',
+  method: 'boiling-water',
+  elevation: '4200 ft',
+  minutes: 35,
+};
+// Guide 4: green beans, quarts, dial gauge to 2,000 ft, 25 min at 11 lb
+const beans: Process = {
+  food: 'green beans',
+  pack: 'hot',
+  jar: 'quart',
+  method: 'dial-gauge',
+  elevation: '1000 ft',
+  minutes: 25,
+  pressure: '11 psi',
+  vented: '10 min',
+};
+
+const review = (process: Process | undefined, more: Partial<BatchRecordInput> = {}, sinceProcessing?: `${number} h`) =>
+  reviewBatch({ record: { ...base, process, ...more }, sinceProcessing });
+const rules = (...args: Parameters<typeof review>) => review(...args).findings.map(({ rule }) => rule);
+
+describe('the heat process', () => {
+  test('a batch that kept the rules is told so, with its process and sources', () => {
+    const kept = review(peaches);
+    expect(kept.verdict).toBe('kept');
+    expect(kept.findings).toEqual([]);
+    expect(kept.process).toMatchObject({ tested: true, minutes: 35 });
+    expect(kept.basis.some(({ source }) => source?.startsWith('usda'))).toBe(true);
+  });
+
+  test('never kept below the tested minutes, whatever the elevation', () => {
+    for (const feet of [0, 1000, 1001, 3000, 3001, 6000, 6001, 9000]) {
+      const elevation = { value: feet, unit: 'ft' } as const;
+      const { food, form, pack, jar, method } = peaches as Required<Process>;
+      const tested = testedProcess({ food, form, pack, jar, method, elevation });
+      if (!tested.tested) throw new Error('peaches are tested');
+      expect(rules({ ...peaches, elevation, minutes: tested.minutes })).toEqual([]);
+      expect(rules({ ...peaches, elevation, minutes: tested.minutes - 0.5 })).toEqual(['process-too-short']);
+    }
+  });
+
+  // Nebraska: again within 2 h; Iowa State: refrigerate or freeze within 24 h, throw out after
+  test.each([
+    ['0 h', ['reprocess', 'refrigerate', 'freeze'], 24],
+    ['2 h', ['reprocess', 'refrigerate', 'freeze'], 22],
+    ['2.1 h', ['refrigerate', 'freeze'], 21.9],
+    ['24 h', ['refrigerate', 'freeze'], 0],
+    ['24.1 h', ['discard'], undefined],
+  ] as const)('a short process after %s', (since, remedies, left) => {
+    const { findings, verdict } = review({ ...peaches, minutes: 30 }, {}, since);
+    expect(findings[0]?.remedies).toEqual(remedies);
+    if (left === undefined) expect(findings[0]?.within).toBeUndefined();
+    else expect(findings[0]?.within?.value).toBeCloseTo(left, 9);
+    expect(verdict).toBe(left === undefined ? 'discard' : 'act');
+  });
+
+  test('without the time every remedy is listed, with throwing out', () => {
+    expect(review({ ...peaches, minutes: 30 }).findings[0]?.remedies).toEqual([
+      'reprocess',
+      'refrigerate',
+      'freeze',
+      'discard',
+    ]);
+  });
+
+  // Kansas State: food of no tested process is discarded
+  test('no tested process', () => {
+    const wrong: Process = { ...beans, method: 'boiling-water', minutes: 180, pressure: undefined };
+    expect(review(wrong, {}, '1 h').findings[0]?.remedies).toEqual(['refrigerate', 'freeze']);
+    expect(review(wrong, {}, '3 h').verdict).toBe('discard');
+    expect(review(wrong, {}, '3 h').process).toMatchObject({ tested: false });
+  });
+
+  test.each([
+    ['pressure too low', { pressure: '10 psi' }, ['pressure-too-low']],
+    ['pressure dropped', { lowestPressure: '10.9 psi' }, ['pressure-dropped']],
+    [
+      'pressure too low from the start and lower since',
+      { pressure: '10 psi', lowestPressure: '9 psi' },
+      ['pressure-too-low'],
+    ],
+    [
+      'only the lowest pressure written, too low',
+      { pressure: undefined, lowestPressure: '9 psi' },
+      ['pressure-too-low'],
+    ],
+    ['only the lowest pressure written', { pressure: undefined, lowestPressure: '11 psi' }, []],
+    ['a higher lowest', { lowestPressure: '12 psi' }, []],
+    ['restarted', { lowestPressure: '5 psi', restarted: true }, []],
+    ['lost and not started again', { interrupted: true }, ['pressure-dropped']],
+    ['both too low and too short', { pressure: '10 psi', minutes: 20 }, ['pressure-too-low', 'process-too-short']],
+    ['no pressure written', { pressure: undefined }, ['pressure-not-recorded']],
+    ['no venting written', { vented: undefined }, ['venting-not-recorded']],
+    ['vented 7 min', { vented: '7 min' }, ['vented-too-short']],
+    ['the pressure in kPa', { pressure: '75.9 kPa' }, []],
+  ] as const)('beans under pressure: %s', (_, change, broken) => {
+    expect(rules({ ...beans, ...change } as Process)).toEqual(broken);
+  });
+
+  test('a missing pressure clears nothing', () => {
+    expect(review({ ...beans, pressure: undefined }).verdict).toBe('cannot tell');
+  });
+
+  test('the boil, and the steam, that stopped', () => {
+    expect(rules({ ...peaches, interrupted: true })).toEqual(['boil-stopped']);
+    expect(rules({ ...peaches, interrupted: true, restarted: true })).toEqual([]);
+    const steam: Process = { ...peaches, method: 'atmospheric-steam' };
+    expect(rules({ ...steam, interrupted: true })).toEqual(['steam-stopped']);
+    const reading = (temperature: '200 degF' | '206 degF', of: 'canner' | 'fill' = 'canner') =>
+      rules(steam, { temperatures: [{ of, temperature }] });
+    expect(reading('200 degF')).toEqual(['steam-too-cool']);
+    expect(reading('206 degF')).toEqual([]);
+    expect(reading('200 degF', 'fill')).toEqual([]);
+  });
+
+  // Guide 3: a quart of tomatoes takes 2 tbsp of bottled lemon juice or 1/2 tsp of citric acid
+  test.each([
+    [undefined, ['acid-missing']],
+    [{}, ['acid-missing']],
+    [{ bottledLemonJuice: '1 tbsp' }, ['acid-too-little']],
+    [{ citricAcid: '1/4 tsp', vinegar: '1 tbsp' }, ['acid-too-little']],
+    [{ bottledLemonJuice: '2 tbsp' }, []],
+    [{ citricAcid: '0.5 tsp' }, []],
+    [{ vinegar: '1/4 cup' }, []],
+    [{ asInRecipe: true }, []],
+  ] as const)('acid of tomatoes: %j', (acid, broken) => {
+    const tomatoes: Process = {
+      food: 'crushed tomatoes',
+      jar: 'quart',
+      method: 'boiling-water',
+      elevation: '500 ft',
+      minutes: 45,
+      acid,
+    };
+    expect(rules(tomatoes)).toEqual(broken);
+  });
+
+  test('acid that is part of a recipe must be confirmed', () => {
+    const salsa: Process = {
+      food: 'mango salsa',
+      jar: 'half-pint',
+      method: 'boiling-water',
+      elevation: '500 ft',
+      minutes: 15,
+    };
+    expect(rules({ ...salsa, acid: { vinegar: '1 cup' } })).toContain('acid-not-confirmed');
+    expect(rules({ ...salsa, acid: { asInRecipe: true } })).not.toContain('acid-not-confirmed');
+  });
+
+  // MSU 01600496: a process under 10 minutes wants sterilized jars
+  test('sterilized jars', () => {
+    const jam: Process = {
+      food: 'strawberry jam',
+      jar: 'half-pint',
+      method: 'boiling-water',
+      elevation: '200 ft',
+      minutes: 5,
+    };
+    expect(rules(jam)).toEqual(['sterilizing-not-recorded']);
+    expect(rules({ ...jam, sterilizedJars: true })).toEqual([]);
+    expect(rules({ ...jam, sterilizedJars: false })).toEqual(['jars-not-sterilized']);
+  });
+});
+
+describe('what else a record shows', () => {
+  test('headspace', () => {
+    const { findings, verdict } = review(peaches, { headspaces: ['1/2 in', '1/4 in', '1 in'] });
+    expect(findings.map(({ rule, field }) => [rule, field])).toEqual([
+      ['headspace-too-little', 'headspaces[1]'],
+      ['headspace-too-much', 'headspaces[2]'],
+    ]);
+    expect(verdict).toBe('watch');
+  });
+
+  // USDA guide 1: an unsealed jar is processed again within 24 h
+  test('seals', () => {
+    const jars = { filled: 7, sealed: 5 };
+    expect(review(peaches, { jars }).findings[0]).toMatchObject({
+      rule: 'jars-not-sealed',
+      within: { value: 24, unit: 'h' },
+    });
+    expect(review(peaches, { jars }).findings[0]?.remedies).toContain('discard');
+    expect(review(peaches, { jars }, '20 h').findings[0]).toMatchObject({
+      within: { value: 4, unit: 'h' },
+      remedies: ['reprocess', 'refrigerate', 'freeze'],
+    });
+    const late = review(peaches, { jars }, '25 h');
+    expect(late.findings[0]?.remedies).toEqual(['discard']);
+    expect(late.verdict).toBe('act');
+    expect(rules(peaches, { jars: { filled: 7, sealed: 7, sealsTestedAfter: '3 h' } })).toEqual([
+      'seals-tested-too-early',
+    ]);
+    expect(rules(peaches, { jars: { ...jars, sealsTestedAfter: '13 h' } })).toEqual(['jars-not-sealed']);
+    expect(rules(peaches, { jars: { filled: 7 } })).toEqual(['seals-not-recorded']);
+    expect(rules(peaches, { jars: { filled: 7 }, keptIn: 'freezer' })).toEqual([]);
+  });
+
+  // 21 CFR 114.80: 4.6 or lower; above 4.0 with a meter
+  test('pH', () => {
+    expect(
+      rules(peaches, {
+        ph: [
+          { ph: 4.6, by: 'meter' },
+          { ph: 4, by: 'paper' },
+        ],
+      }),
+    ).toEqual([]);
+    expect(rules(peaches, { ph: [{ ph: 4.7, by: 'meter' }] })).toEqual(['ph-too-high']);
+    expect(rules(peaches, { ph: [{ ph: 4.1, by: 'paper' }] })).toEqual(['ph-needs-meter']);
+    expect(rules(beans, { ph: [{ ph: 5.6, by: 'meter' }] })).toEqual([]);
+    expect(review(peaches, { ph: [{ ph: 4.7, by: 'meter' }] }, '30 h').verdict).toBe('discard');
+  });
+
+  test('store and freezer', () => {
+    const at = (of: 'store' | 'freezer' | 'fill', temperature: '95 degF' | '96 degF' | '0 degF' | '5 degF') =>
+      rules(peaches, { temperatures: [{ of, temperature }] });
+    expect(at('store', '95 degF')).toEqual([]);
+    expect(at('store', '96 degF')).toEqual(['store-too-warm']);
+    expect(at('freezer', '0 degF')).toEqual([]);
+    expect(at('freezer', '5 degF')).toEqual(['freezer-too-warm']);
+    expect(at('fill', '96 degF')).toEqual([]);
+  });
+
+  test('more out than in, deviations left open, jars without a process', () => {
+    const made = [{ what: 'jars', mass: '21 lb' }] as const;
+    expect(rules(peaches, { made: [...made] })).toEqual(['more-out-than-in']);
+    expect(rules(peaches, { made: [...made], added: [{ what: 'syrup', mass: '2 lb' }] })).toEqual([]);
+    expect(rules(peaches, { deviations: [{ what: 'lid bent', action: 'new lid' }] })).toEqual(['deviation-left-open']);
+    expect(rules(peaches, { deviations: [{ what: 'lid bent', action: 'new lid', disposition: 'shelf' }] })).toEqual([]);
+    expect(rules(undefined)).toEqual(['process-not-recorded']);
+    expect(review(undefined).verdict).toBe('cannot tell');
+    expect(rules(undefined, { keptIn: 'freezer' })).toEqual([]);
+    expect(rules(undefined, { jars: undefined })).toEqual([]);
+  });
+
+  test('fields left out are listed', () => {
+    const { notRecorded } = review(peaches);
+    expect(notRecorded.map(({ field }) => field)).toEqual(['ph', 'deviations', 'distribution', 'recordedBy']);
+  });
+});
+
+test('a record as it was kept can be reviewed; a bad one names its field', () => {
+  const record = batchRecord({ ...base, process: peaches });
+  expect(reviewBatch({ record }).verdict).toBe('kept');
+  expectError(() => reviewBatch({} as never), 'MISSING', 'record');
+  expectError(
+    () => reviewBatch({ record: { ...base, jars: { filled: 1, sealed: 2 } } }),
+    'CONTRADICTION',
+    'record.jars.sealed',
+  );
+  expectError(() => review({ ...peaches, food: 'peech' }), 'UNKNOWN_NAME', 'record.process.food');
+  expectError(() => review({ ...peaches, pack: undefined }), 'MISSING', 'record.process.pack');
+});

@@ -58,7 +58,7 @@ function median(values: readonly number[]): number {
 }
 
 /**
- * What each record counts for: 1 up to 2.5 robust standard deviations from the middle, beyond that (2.5 / z)^2. The
+ * What each record counts for: 1 up to 2.5 robust standard deviations from the middle, beyond that (2.5 / z)^4. The
  * middle is the median of the records with the published figure counted twice among them; the deviation pools the
  * spread of the published range with the median absolute deviation of the same list. So one slip of the pen moves
  * nothing, and records that agree with each other soon outvote the book.
@@ -69,7 +69,7 @@ function weightsOf(prior: MeanAndSpread, values: readonly number[]): number[] {
   const n = values.length;
   const published = prior.spread ** 2 * (1 + 1 / prior.weight);
   const sd = Math.sqrt((prior.degrees * published + n * own ** 2) / (prior.degrees + n));
-  return values.map((value) => Math.min(1, (FAR * sd) / Math.abs(value - middle)) ** 2);
+  return values.map((value) => Math.min(1, (FAR * sd) / Math.abs(value - middle)) ** 4);
 }
 
 type Learned = Omit<LearnedFigure, 'basis' | 'cautions'>;
@@ -160,7 +160,7 @@ export type LearnFigureInput = Given<z.input<typeof figureSchema>>;
  * published range is taken as the central 90 % of the next batch; it counts as 1 batch for the average and 4 for the
  * spread. `figure` is the 90 % interval of the next batch by Student's t, `average` that of your average. With
  * `varies: 'times'` the logarithms are normal: for figures that are out by a factor and never below zero.
- * A record farther than 2.5 robust standard deviations from the middle counts for (2.5 / z)^2 and is listed in
+ * A record farther than 2.5 robust standard deviations from the middle counts for (2.5 / z)^4 and is listed in
  * `setAside`; the middle is the median with the published figure counted twice. A range that leans to one side
  * leans less as records take over. The assumed weights, 2.5 and the leaning are choices of this library.
  *
@@ -180,7 +180,7 @@ export type LearnFigureInput = Given<z.input<typeof figureSchema>>;
  * const book = { low: 6, likely: 9, high: 12 };
  * learnFigure({ prior: book, observed: [] }).figure.high; // ≈ 12
  * const hours = learnFigure({ prior: book, observed: [7, 7.5, 7.2, 7.4, 72] });
- * hours.figure.likely; // ≈ 7.64
+ * hours.figure.likely; // ≈ 7.62
  * hours.setAside[0].value; // => 72
  * ```
  */
@@ -250,9 +250,6 @@ export interface LearnedYield extends Omit<LearnedFigure, 'figure'> {
   readonly yield: Range<number>;
 }
 
-/** Half the width given to a published yield that is printed as one figure: two sources usually differ by 3 points. */
-const ONE_FIGURE = 0.03;
-
 /** The range to start from, and what it rests on. */
 function priorOf(given: z.output<typeof yieldSchema>): { prior: Range<number>; basis: Basis[]; cautions: Caution[] } {
   const { prior, produce, form } = given;
@@ -266,15 +263,8 @@ function priorOf(given: z.output<typeof yieldSchema>): { prior: Range<number>; b
   if (produce === undefined) fail('MISSING', 'prior', prior, 'a published range, or a produce and form that have one');
   if (form === undefined) fail('MISSING', 'form', form, 'a form, such as "halves"');
   const { yield: printed, basis, cautions } = yieldOf(produce, form, undefined);
-  const single = printed.low === printed.high;
-  const span = single
-    ? {
-        low: Math.max(0, printed.low - ONE_FIGURE),
-        likely: printed.likely,
-        high: Math.min(1, printed.high + ONE_FIGURE),
-      }
-    : { ...printed };
-  return { prior: span, basis: [...basis], cautions: [...cautions] };
+  // the published ends are at least 3 points from the likely share, so they stand apart
+  return { prior: { ...printed }, basis: [...basis], cautions: [...cautions] };
 }
 
 /**

@@ -140,7 +140,8 @@ function reviewSeals(
     }
     return { findings, cautions: [] };
   }
-  if (sealed === filled) return { findings, cautions: [] };
+  // a jar in the refrigerator or the freezer needs no seal
+  if (sealed === filled || keptIn === 'refrigerator' || keptIn === 'freezer') return { findings, cautions: [] };
   const since = hours ?? (sealsTestedAfter === undefined ? (cooled.least as number) : valueIn(sealsTestedAfter, 'h'));
   const check = checkSeal({ sinceProcessing: { value: since, unit: 'h' }, buttonDown: false });
   const late = check.verdict === 'not sealed' && check.reprocessWithin === undefined;

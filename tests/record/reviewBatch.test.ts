@@ -209,6 +209,7 @@ describe('what else a record shows', () => {
       'seals-tested-too-early',
     ]);
     expect(rules(peaches, { jars: { ...jars, sealsTestedAfter: '13 h' } })).toEqual(['jars-not-sealed']);
+    expect(rules(peaches, { jars, keptIn: 'refrigerator' })).toEqual([]);
     expect(rules(peaches, { jars: { filled: 7 } })).toEqual(['seals-not-recorded']);
     expect(rules(peaches, { jars: { filled: 7 }, keptIn: 'freezer' })).toEqual([]);
   });

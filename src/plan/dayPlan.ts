@@ -59,6 +59,8 @@ export interface PlannedProduct {
   readonly ready: Range<Mass>;
   readonly trimmings?: Range<Mass>;
   readonly units: Units;
+  /** Minutes of one pair of hands. */
+  readonly handsMinutes: HandsMinutes;
   readonly recipe: readonly Ingredient[];
   readonly jars?: JarWork;
   readonly pots?: PotWork;
@@ -78,6 +80,14 @@ export interface Units {
   /** At the likely yield. */
   readonly likely: number;
   readonly ready: number;
+}
+
+/** Minutes of one pair of hands, at the rich end of the yields. */
+export interface HandsMinutes {
+  /** Washing, peeling, cutting. */
+  readonly prepare: number;
+  /** Filling and lidding, spreading or bagging. */
+  readonly fill: number;
 }
 
 export interface Ingredient {
@@ -109,12 +119,16 @@ export interface CannerLoad {
   readonly canner: string;
   readonly loads: number;
   readonly jarsPerLoad: number;
+  /** One load in this canner at the slow end, from lighting the burner to unloading. */
+  readonly minutesEach: number;
   readonly sharedWith: readonly string[];
 }
 
 export interface PotWork {
   readonly batches: readonly { readonly pot: string; readonly batches: number; readonly most: Quantity<'volume'> }[];
   readonly minutesEach: number;
+  /** All that is cooked, at the rich end of the yields, with the room it needs to foam. */
+  readonly volume: Quantity<'volume'>;
 }
 
 export interface TrayWork {

@@ -45,6 +45,10 @@ export function describeProduct(
     ready: massRange(day, decided.readyKg),
     ...(activity.madeOf === 'fruit' ? { trimmings: massRange(day, trimmed) } : {}),
     units: { unit, promised: decided.promised, likely: decided.likely, ready: decided.ready },
+    handsMinutes: {
+      prepare: activity.handsPerKg * decided.rawKg,
+      fill: activity.handsPerUnit * decided.ready,
+    },
     recipe: said.recipe ?? [],
     ...(jars === undefined ? {} : { jars: { ...jars, loads: loadsOf(request.kitchen, makings, making, values) } }),
     ...(pots === undefined ? {} : { pots }),
@@ -73,10 +77,12 @@ function loadsOf(
     .map(({ product }) => makings.find(({ activity }) => activity.product === product)?.label ?? '');
   const jars = group.reduce((sum, { product }) => sum + decidedOf(values, readied(product)), 0);
   let left = jars;
-  return canning.canners.flatMap(({ canner, jars: held }) => {
+  return canning.canners.flatMap(({ canner, jars: held, minutes }) => {
     const planned = decidedOf(values, loads(canning.key, canner));
     const needed = Math.min(planned, Math.ceil(left / held));
     left -= needed * held;
-    return needed > 0 ? [{ canner: labels[canner]?.label ?? '', loads: needed, jarsPerLoad: held, sharedWith }] : [];
+    return needed > 0
+      ? [{ canner: labels[canner]?.label ?? '', loads: needed, jarsPerLoad: held, minutesEach: minutes, sharedWith }]
+      : [];
   });
 }

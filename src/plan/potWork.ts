@@ -1,4 +1,4 @@
-import { valueIn } from '../quantity/scale';
+import { quantityIn, valueIn } from '../quantity/scale';
 import type { PotWork } from './dayPlan';
 import { type Kept, NOISE } from './decide';
 import { potsOf } from './kitchen';
@@ -31,12 +31,14 @@ export function potWorkOf(
     const pot = pots[largest];
     if (cookMinutes === undefined || pot === undefined) return undefined;
     const planned = counts[index] as number[];
-    const fewest = Math.ceil((decided.rawKg * (making.activity.cook?.litresPerKg ?? 0)) / pot.litres - NOISE);
+    const litres = decided.rawKg * (making.activity.cook?.litresPerKg ?? 0);
+    const fewest = Math.ceil(litres / pot.litres - NOISE);
     const more = (fewest - (planned[largest] as number)) * cookMinutes;
     const fits = (busy[largest] as number) + more <= minutes;
     if (fits) busy[largest] = (busy[largest] as number) + more;
     return {
       minutesEach: cookMinutes,
+      volume: quantityIn<'volume'>(litres, 'L', pot.most.unit),
       batches: pots.flatMap(({ label, most }, at) => {
         const count = fits ? (at === largest ? fewest : 0) : (planned[at] as number);
         return count > 0 ? [{ pot: label, batches: count, most }] : [];

@@ -77,6 +77,9 @@ function broken(input: PlanDayInput, plan: FeasibleDay): string[] {
   );
   must(room <= (kitchen.freezer ? valueIn(kitchen.freezer.room as Quantity<'volume'>, 'L') : 0) + NEAR, 'freezer room');
   // minutes
+  const byProduct = plan.products.reduce((sum, each) => sum + each.handsMinutes.prepare + each.handsMinutes.fill, 0);
+  must(byProduct <= plan.work.hands.minutes + NEAR, `hands of the products ${byProduct}`);
+  must(byProduct > 0 || plan.products.length === 0, 'products without work');
   must(plan.work.hands.minutes <= plan.work.hands.available + NEAR, 'hands');
   must(plan.work.burners.minutes <= plan.work.burners.available + NEAR, 'burners');
   const pots = new Map<string, number>();
@@ -88,6 +91,7 @@ function broken(input: PlanDayInput, plan: FeasibleDay): string[] {
       litres += batches * valueIn(most, 'L');
     }
     must(litres >= Math.min(kg(raw), kg(ready.high)) - NEAR, `${name}: does not fit its pots`);
+    must(litres >= valueIn(work.volume, 'L') - NEAR, `${name}: more than its batches hold`);
   }
   for (const [pot, busy] of pots) must(busy <= minutes + NEAR, `${pot} ${busy} min`);
   const canners = new Map<string, number>();

@@ -15,7 +15,11 @@ const kept = (product: number, rawKg: number, cookMinutes: number | undefined) =
 test('few batches in the large pot instead of many in the small one', () => {
   const values = new Map([[batches(0, 0), 6]]);
   expect(potWorkOf(kitchen(4), [kept(0, 18, 30)], values)).toEqual([
-    { minutesEach: 30, batches: [{ pot: '9 L pot', batches: 2, most: { value: 9, unit: 'L' } }] },
+    {
+      minutesEach: 30,
+      volume: { value: 18, unit: 'L' },
+      batches: [{ pot: '9 L pot', batches: 2, most: { value: 9, unit: 'L' } }],
+    },
   ]);
 });
 test('as the program shared them out where the large pot has no more minutes', () => {

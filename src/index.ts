@@ -14,6 +14,7 @@ export * from './plan/index';
 export * from './process/index';
 export * from './produce/index';
 export * from './quantity/index';
+export * from './record/index';
 export * from './sheet/index';
 export * from './solution/index';
 export * from './sources/index';

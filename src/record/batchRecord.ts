@@ -187,7 +187,7 @@ export function readRecord(input: unknown): BatchRecord {
  * @param input.date - day of making as ISO text, with or without the time: `2026-08-14`, `2026-08-14T15:30`
  * @param input.product - what was made
  * @param input.produce - 1 to 100 of `{ produce, raw, ready?, trimmings? }`, weights; `ready` no more than `raw`
- * @param input.added, input.made - weights of what went in besides and of what came out, `{ what, mass }`
+ * @param input - `added`, `made`: weights of what went in besides and of what came out, `{ what, mass }`
  * @param input.process - `{ food, form?, pack?, jar, method, elevation, minutes, pressure?, lowestPressure?,
  *   interrupted?, restarted?, vented?, sterilizedJars?, acid? }`; `minutes` is the last unbroken run at the boil or at
  *   the pressure; acid is what went into each jar, or `{ asInRecipe: true }`
@@ -197,7 +197,7 @@ export function readRecord(input: unknown): BatchRecord {
  * @param input.headspaces - as measured before processing
  * @param input.jars - `{ filled, sealed?, sealsTestedAfter? }`
  * @param input.deviations - `{ what, action?, disposition? }`
- * @param input.place, input.recordedBy, input.distribution, input.notes - texts
+ * @param input - `place`, `recordedBy`, `distribution`, `notes`: texts
  * @returns the record, with `version: 1`; no basis, for every figure in it is your own
  * @throws StillroomError CONTRADICTION for more ready than raw or more sealed than filled, and for any bad field
  *

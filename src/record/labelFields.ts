@@ -79,8 +79,8 @@ function netText(net: Amount, rule: 'US' | 'EU'): string {
  * @param input.net - net weight or volume of one jar or bag
  * @param input.rule - `US` (the usual) or `EU`
  * @param input.ingredients - `{ name, mass }`, put in order of weight; equal weights keep your order
- * @param input.made, input.useBy - days as ISO text; `useBy` not before `made`
- * @param input.lot, input.maker, input.place, input.keep, input.allergens - texts of your own
+ * @param input - `made`, `useBy`: days as ISO text; `useBy` not before `made`
+ * @param input - `lot`, `maker`, `place`, `keep`, `allergens`: texts of your own
  * @throws StillroomError CONTRADICTION for a use-by day before the made day, WRONG_DIMENSION, OUT_OF_RANGE
  *
  * Source: NIST Handbook 133 and the model labeling regulation; the two rules on units are recalled (see `basis`).

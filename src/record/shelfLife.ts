@@ -24,7 +24,7 @@ export type Q10Input = z.input<typeof q10Schema>;
  *
  * Q10 = (life cooler / life warmer)^(10 / (T warmer - T cooler)), degC.
  *
- * @param input.cooler, input.warmer - `{ life, temperature }`, -40 to 60 degC, the warmer one warmer
+ * @param input - `cooler`, `warmer`: `{ life, temperature }`, -40 to 60 degC, the warmer one warmer
  * @throws StillroomError CONTRADICTION where the warmer is not warmer, OUT_OF_RANGE
  *
  * Source: definition and example (20 weeks at 20 degC, 10 weeks at 30 degC) in an open-dating article, 1985.

@@ -8,6 +8,7 @@ export type {
   DayCost,
   DayPlan,
   FeasibleDay,
+  HandsMinutes,
   InfeasibleDay,
   Ingredient,
   JarWork,

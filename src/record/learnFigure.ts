@@ -129,10 +129,13 @@ function cautionsOf({ n, setAside }: Learned): Caution[] {
 
 const POSITIVE = 'a figure above zero (1e-9 or more)';
 
+/** Ends nearer than this, against their size, are one figure and no range: doubles could not tell them apart. */
+const APART = 1e-9;
+
 /** A range whose ends stand in order and apart. */
 function checkRange(range: Range<number>, path: string, positive: boolean): void {
   const { low, likely, high } = range;
-  if (low > likely || likely > high || low === high) {
+  if (low > likely || likely > high || high - low <= APART * Math.max(Math.abs(low), Math.abs(high))) {
     fail('CONTRADICTION', path, range, 'low, likely and high in rising order, with low below high');
   }
   if (positive && low < SMALLEST) fail('OUT_OF_RANGE', `${path}.low`, low, POSITIVE);

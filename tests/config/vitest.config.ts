@@ -13,6 +13,7 @@ export default defineConfig({
   },
   test: {
     include: ['tests/**/*.test.ts'],
+    setupFiles: ['tests/config/setup.ts'],
     typecheck: { enabled: true, include: ['tests/**/*.test-d.ts'], tsconfig: `${root}tsconfig.json` },
     coverage: {
       provider: 'v8',

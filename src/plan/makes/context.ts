@@ -7,7 +7,7 @@ import type { Quantity, Range } from '../../quantity/types';
 import type { Unit } from '../../quantity/units';
 import type { Basis, Caution } from '../../sources/basis';
 import type { Activity, Supply } from '../activity';
-import type { Ingredient, LeftOut, PackWork, TrayWork } from '../dayPlan';
+import type { Ingredient, JarWork, LeftOut, PackWork, TrayWork } from '../dayPlan';
 import type { Lot, PlanRequest, Wanted } from '../planInput';
 import { type WorkTimes, workTimes } from '../work';
 
@@ -62,19 +62,8 @@ export interface Described {
   readonly cautions: readonly Caution[];
 }
 
-export interface JarsDescribed {
-  readonly jar: string;
-  readonly headspace: Quantity<'length'>;
-  readonly fillVolume: Quantity<'volume'>;
-  readonly netMass?: Quantity<'mass'>;
-  readonly pack: string;
-  readonly method: string;
-  readonly minutes: number;
-  readonly pressure?: Quantity<'pressure'>;
-  readonly acid?: string;
-  readonly sterilizeJars: boolean;
-  readonly loadMinutes: Range<number>;
-}
+/** The jar work of a product before its loads are shared out. */
+export type JarsDescribed = Omit<JarWork, 'loads'>;
 
 export type Made = Making | LeftOut;
 export const isMaking = (made: Made): made is Making => 'activity' in made;

@@ -1,11 +1,13 @@
+import { describeJar } from '../jars/describeJar';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis } from '../sources/basis';
 import { basisOf } from '../sources/table';
+import { cupOf } from '../sugar/sweeteners';
 import { canningSyrup, type SyrupStrength } from '../sugar/syrup';
 
-/** A cup of granulated sugar, kg: common practice, as in `stillroom/sugar`. */
-export const SUGAR_CUP_KG = 0.2;
+/** A cup of granulated sugar, kg. */
+export const sugarCupKg = (): number => cupOf('sugar') / 1000;
 const PINTS_IN_LOAD = 9;
 const QUARTS_IN_LOAD = 7;
 
@@ -22,7 +24,7 @@ export interface SyrupForJars {
  */
 export function syrupForJars(strength: SyrupStrength, jar: string): SyrupForJars {
   const row = canningSyrup(strength);
-  const quarts = valueIn(volumeOf(jar), 'quart');
+  const quarts = valueIn(describeJar({ jar }).capacity, 'quart');
   const byQuarts = quarts >= 1;
   const [sugar, water, load] = byQuarts
     ? [row.sugar7Quarts, row.water7Quarts, QUARTS_IN_LOAD]
@@ -31,18 +33,9 @@ export function syrupForJars(strength: SyrupStrength, jar: string): SyrupForJars
   return {
     sugar: (jars) => quantityIn<'volume'>(cups(sugar, jars), 'cup', 'cup'),
     water: (jars) => quantityIn<'volume'>(cups(water, jars), 'cup', 'cup'),
-    sugarKg: (jars) => cups(sugar, jars) * SUGAR_CUP_KG,
+    sugarKg: (jars) => cups(sugar, jars) * sugarCupKg(),
     basis: [
       basisOf(row, `${strength} syrup for a load of ${byQuarts ? '7 quarts' : '9 pints'}, shared out by the jar`),
     ],
   };
-}
-
-function volumeOf(jar: string): Quantity<'volume'> {
-  const plain = jar.toLowerCase();
-  if (plain.includes('half-gallon') || plain.includes('half gallon')) return { value: 0.5, unit: 'gallon' };
-  if (plain.includes('half')) return { value: 0.5, unit: 'pint' };
-  const ounces = /(\d+)\s*oz/.exec(plain)?.[1];
-  if (ounces !== undefined) return { value: Number(ounces), unit: 'fl oz' };
-  return { value: 1, unit: plain.includes('quart') ? 'quart' : 'pint' };
 }

@@ -1,5 +1,3 @@
-import { Decimal } from '../common/decimal';
-
 /**
  * Every unit of the library: its dimension, the system it belongs to, its exact size in the anchor unit of
  * its dimension, and the spellings people use. Factors are texts or fractions, so that Decimal keeps them exact.
@@ -239,18 +237,6 @@ export function pluralOf(unit: string): string {
 /** The units of a dimension in the order of the table, for messages. */
 export function unitsOf(dimension: Dimension): string[] {
   return Object.keys(definitions[dimension]);
-}
-
-const sizes = new Map<string, Decimal>();
-/** The exact (40-digit) size of a unit in its dimension's anchor unit, for checks. */
-export function unitSize(dimension: Dimension, unit: string): Decimal {
-  const key = `${dimension} ${unit}`;
-  const known = sizes.get(key);
-  if (known !== undefined) return known;
-  const size = definitions[dimension][unit]?.size ?? '1';
-  const value = typeof size === 'string' ? new Decimal(size) : new Decimal(size[0]).div(size[1]);
-  sizes.set(key, value);
-  return value;
 }
 
 export { definitions as unitDefinitions };

@@ -12,13 +12,8 @@ import {
   RECIPES,
   SALT_MEASURES,
 } from '../../src/acid/tables';
+import { sourced } from '../helpers/tables';
 
-const sourced = {
-  source: z.string().min(1),
-  locator: z.string(),
-  obtained: z.enum(['read', 'read-secondary', 'memory', 'computed', 'derived']),
-  notes: z.string().min(1).optional(),
-};
 const positive = z.number().positive();
 const pH = z.number().min(0).max(14);
 const measure = z.strictObject({ value: positive, unit: z.enum(['tsp', 'tbsp', 'cup']) });

@@ -12,13 +12,8 @@ import {
   SHAPES,
   THERMAL_TEXTBOOK,
 } from '../../src/freezing/tables';
+import { sourced } from '../helpers/tables';
 
-const sourced = {
-  source: z.string().min(1),
-  locator: z.string(),
-  obtained: z.enum(['read', 'read-secondary', 'memory', 'computed', 'derived']),
-  notes: z.string().min(1).optional(),
-};
 const positive = z.number().positive();
 const percent = z.number().min(0).max(100);
 const ends = z.tuple([positive, positive]).refine(([low, high]) => low <= high);

@@ -33,3 +33,8 @@ test.each([
 test('half-gallons take twice the quart', () => {
   expect(syrupForJars('light', 'half-gallon').water(7).value).toBeCloseTo(18, 9);
 });
+
+test('a jar of a pint and a half takes its own share, not that of a half-pint', () => {
+  const one = syrupForJars('light', 'pint and a half').water(1).value;
+  expect(one).toBeCloseTo(1.5 * syrupForJars('light', 'pint').water(1).value, 9);
+});

@@ -11,7 +11,7 @@ import type { Canning } from '../activity';
 import { planCaution } from '../cautions';
 import type { Ingredient } from '../dayPlan';
 import type { Kitchen, Wanted } from '../planInput';
-import { SUGAR_CUP_KG, syrupForJars } from '../syrupForJars';
+import { sugarCupKg, syrupForJars } from '../syrupForJars';
 import { WORK_BASIS } from '../work';
 import {
   commonOf,
@@ -335,7 +335,7 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
 
 /** Kg of sugar by the cup. */
 const sugarCups = (kilograms: number): Quantity<'volume'> =>
-  quantityIn<'volume'>(kilograms / SUGAR_CUP_KG, 'cup', 'cup');
+  quantityIn<'volume'>(kilograms / sugarCupKg(), 'cup', 'cup');
 
 const same = (value: number): Range<number> => ({ low: value, likely: value, high: value });
 /** g/mL of sugar dissolved in fruit (sucrose crystal density). */

@@ -5,7 +5,7 @@ import type { Quantity, Range } from '../../quantity/types';
 import { type Basis, joinBasis } from '../../sources/basis';
 import { planCaution } from '../cautions';
 import type { Wanted } from '../planInput';
-import { SUGAR_CUP_KG } from '../syrupForJars';
+import { sugarCupKg } from '../syrupForJars';
 import { WORK_BASIS } from '../work';
 import {
   commonOf,
@@ -109,7 +109,7 @@ export function makeSteeped(day: Day, wanted: Wanted, product: number, trade: st
   const how = STEEPED[make];
   const supplies = lotsFor(day, trade).map((lot) => supplyOf(lot, WHOLE, unitsFrom(how.kgPerQuart)));
   const { times, ...common } = commonOf(wanted, product, undefined, how.kgPerQuart.likely);
-  const sugarKg = how.sugar === undefined ? 0 : valueIn(how.sugar, 'cup') * SUGAR_CUP_KG;
+  const sugarKg = how.sugar === undefined ? 0 : valueIn(how.sugar, 'cup') * sugarCupKg();
   const basis: Basis[] = [{ what: `trimmings and water for a quart of ${make}`, kind: 'common-practice' }, WORK_BASIS];
   const cook = make === 'jelly stock' ? { litresPerKg: 2, minutes: times.cook as number } : undefined;
   return {

@@ -13,6 +13,7 @@ import {
   number,
   optional,
   pressure,
+  ratio,
   readInput,
   reading,
   temperature,
@@ -62,6 +63,20 @@ const processUsed = /* @__PURE__ */ fields({
   acid: optional(acidAdded),
 });
 
+/** Time on the clock and the pairs of hands at work in it. */
+const workDone = /* @__PURE__ */ fields({
+  prepare: optional(time()),
+  fill: optional(time()),
+  hands: optional(count('pairs of hands', 1, 50)),
+});
+
+const dryerLoad = /* @__PURE__ */ fields({
+  time: time(),
+  temperature: optional(temperature()),
+  freshMoisture: optional(ratio({ above: 0, below: 1 })),
+  endMoisture: optional(ratio({ below: 1 })),
+});
+
 const KEPT = ['shelf', 'refrigerator', 'freezer'] as const;
 const AT = ['fill', 'canner', 'cooling', 'store', 'freezer', 'refrigerator', 'dryer', 'other'] as const;
 
@@ -76,6 +91,7 @@ const schema = /* @__PURE__ */ fields({
     'what was put up',
     fields({
       produce: name('a fruit or vegetable'),
+      form: optional(name('a form, such as "halves"')),
       raw: mass(),
       ready: optional(mass()),
       trimmings: optional(mass({ min: { value: 0, unit: 'g' } })),
@@ -85,7 +101,9 @@ const schema = /* @__PURE__ */ fields({
   ),
   added: optional(list('what was added: sugar, water, brine', weighed('what was added'), 0, 100)),
   made: optional(list('what came out, by weight', weighed('what came out'), 0, 100)),
+  work: optional(workDone),
   process: optional(processUsed),
+  dryer: optional(dryerLoad),
   keptIn: optional(choice('where it is kept', KEPT)),
   temperatures: optional(
     list(
@@ -141,7 +159,7 @@ export type BatchRecordInput = Given<z.input<typeof schema>>;
 /** A record of one batch: plain JSON, quantities as `{ value, unit }`, with its version. */
 export type BatchRecord = Given<Omit<z.output<typeof schema>, 'version'>> & { readonly version: typeof RECORD_VERSION };
 
-/** No more out of the knife than went under it, and no more sealed than filled. */
+/** No more out of the knife than went under it, no more sealed than filled, and nothing wetter for its drying. */
 function checkAmounts(record: z.output<typeof schema>): void {
   record.produce.forEach(({ raw, ready, trimmings }, index) => {
     const whole = toDecimalIn(raw, 'g');
@@ -161,7 +179,13 @@ function checkAmounts(record: z.output<typeof schema>): void {
       fail('CONTRADICTION', `${path}.trimmings`, trimmings?.value, 'with the ready weight no more than the raw weight');
     }
   });
-  const { jars, process } = record;
+  const { jars, process, work, dryer } = record;
+  if (work !== undefined && work.prepare === undefined && work.fill === undefined) {
+    fail('MISSING', 'work.prepare', undefined, 'the time of preparing or of filling');
+  }
+  if (dryer?.endMoisture !== undefined && dryer.endMoisture >= (dryer.freshMoisture ?? 1)) {
+    fail('CONTRADICTION', 'dryer.endMoisture', dryer.endMoisture, 'less than the fresh moisture');
+  }
   if (jars?.sealed !== undefined && jars.sealed > jars.filled) {
     fail('CONTRADICTION', 'jars.sealed', jars.sealed, `no more than the ${jars.filled} jars filled`);
   }
@@ -186,11 +210,16 @@ export function readRecord(input: unknown): BatchRecord {
  * @param input.lot - lot code (see `lotCode`)
  * @param input.date - day of making as ISO text, with or without the time: `2026-08-14`, `2026-08-14T15:30`
  * @param input.product - what was made
- * @param input.produce - 1 to 100 of `{ produce, raw, ready?, trimmings? }`, weights; `ready` no more than `raw`
+ * @param input.produce - 1 to 100 of `{ produce, form?, raw, ready?, trimmings? }`, weights; `ready` no more than `raw`;
+ *   `form`: halves, slices ... (left out, that of the process where the record has one produce)
  * @param input - `added`, `made`: weights of what went in besides and of what came out, `{ what, mass }`
+ * @param input.work - `{ prepare?, fill?, hands? }`: time on the clock for washing, peeling, cutting, and for filling or
+ *   packing, at least one of them; and the pairs of hands at work, 1 if left out
  * @param input.process - `{ food, form?, pack?, jar, method, elevation, minutes, pressure?, lowestPressure?,
  *   interrupted?, restarted?, vented?, sterilizedJars?, acid? }`; `minutes` is the last unbroken run at the boil or at
  *   the pressure; acid is what went into each jar, or `{ asInRecipe: true }`
+ * @param input.dryer - `{ time, temperature?, freshMoisture?, endMoisture? }`: hours of the load, and moistures on wet
+ *   basis, 0 to 1 or percent, the fresh one higher
  * @param input.keptIn - `shelf`, `refrigerator` or `freezer`
  * @param input.temperatures - `{ of, temperature, at? }`, `of` being `fill`, `canner`, `cooling`, `store`, `freezer` ...
  * @param input.ph - `{ ph, by, at? }`, `by` being `meter`, `paper` or `other`
@@ -198,8 +227,10 @@ export function readRecord(input: unknown): BatchRecord {
  * @param input.jars - `{ filled, sealed?, sealsTestedAfter? }`
  * @param input.deviations - `{ what, action?, disposition? }`
  * @param input - `place`, `recordedBy`, `distribution`, `notes`: texts
- * @returns the record, with `version: 1`; no basis, for every figure in it is your own
- * @throws StillroomError CONTRADICTION for more ready than raw or more sealed than filled, and for any bad field
+ * @returns the record, with `version: 1`; no basis, for every figure in it is your own. `form`, `work` and `dryer` came
+ *   later and are optional: records of version 1 kept before them read as they are
+ * @throws StillroomError CONTRADICTION for more ready than raw, more sealed than filled or more moisture after the dryer
+ *   than before it, and for any bad field
  *
  * Source: the fields follow 21 CFR 114.100 and 121.305 (see `recordRules`).
  *

@@ -9,7 +9,7 @@ const full: BatchRecordInput = {
   product: 'crushed tomatoes',
   place: 'home',
   recordedBy: 'AB',
-  produce: [{ produce: 'tomato', raw: '22 lb', ready: '18 1/2 lb', trimmings: '3.5 lb' }],
+  produce: [{ produce: 'tomato', form: 'crushed', raw: '22 lb', ready: '18 1/2 lb', trimmings: '3.5 lb' }],
   added: [{ what: 'salt', mass: '40 g' }],
   made: [{ what: 'jars', mass: '18 lb' }],
   process: {
@@ -28,6 +28,8 @@ const full: BatchRecordInput = {
     sterilizedJars: false,
     acid: { bottledLemonJuice: '2 tbsp' },
   },
+  work: { prepare: '1 h 30 min', fill: '25 min', hands: 2 },
+  dryer: { time: '9 h', temperature: '140 degF', freshMoisture: '94 %', endMoisture: 0.1 },
   keptIn: 'shelf',
   temperatures: [{ of: 'store', temperature: '60 degF', at: '2026-08-16' }],
   ph: [{ ph: 4.2, by: 'meter', at: '2026-08-14T18:00Z' }],
@@ -77,6 +79,16 @@ describe('a record', () => {
     );
   });
 
+  // as serializeRecord of the first release wrote it
+  test('a record kept before form, work and dryer were fields reads as it is', () => {
+    const kept = `{
+      "version": 1, "lot": "PEACH-2026-226-1", "date": "2026-08-14", "product": "peach halves",
+      "produce": [{ "produce": "peach", "raw": { "value": 18, "unit": "lb" }, "ready": { "value": 14.5, "unit": "lb" } }],
+      "jars": { "filled": 7, "sealed": 7 }
+    }`;
+    expect(parseRecord(kept)).toEqual(JSON.parse(kept));
+  });
+
   test('fields left undefined are left out', () => {
     expect(Object.keys(batchRecord({ ...bare, notes: undefined }))).toEqual([
       'version',
@@ -106,6 +118,17 @@ describe('bad records', () => {
     [{ date: undefined }, 'MISSING', 'date'],
     [{ notes: 5 }, 'WRONG_TYPE', 'notes'],
     [{ notes: 'x'.repeat(10_001) }, 'TOO_MUCH', 'notes'],
+    [{ work: {} }, 'MISSING', 'work.prepare'],
+    [{ work: { hands: 2 } }, 'MISSING', 'work.prepare'],
+    [{ work: { prepare: '0 min' } }, 'OUT_OF_RANGE', 'work.prepare'],
+    [{ work: { fill: '3 lb' } }, 'WRONG_DIMENSION', 'work.fill'],
+    [{ work: { prepare: '1 h', hands: 0 } }, 'OUT_OF_RANGE', 'work.hands'],
+    [{ work: { prepare: '1 h', hands: 1.5 } }, 'OUT_OF_RANGE', 'work.hands'],
+    [{ dryer: {} }, 'MISSING', 'dryer.time'],
+    [{ dryer: { time: '-3 h' } }, 'OUT_OF_RANGE', 'dryer.time'],
+    [{ dryer: { time: '3 h', freshMoisture: 1.2 } }, 'OUT_OF_RANGE', 'dryer.freshMoisture'],
+    [{ dryer: { time: '3 h', freshMoisture: '80 %', endMoisture: '80 %' } }, 'CONTRADICTION', 'dryer.endMoisture'],
+    [{ produce: [{ produce: 'x', raw: '1 lb', form: 5 }] }, 'WRONG_TYPE', 'produce[0].form'],
     [{ weather: 'hot' }, 'UNKNOWN_FIELD', 'weather'],
     [{ version: 2 }, 'OUT_OF_RANGE', 'version'],
     [{ ph: [{ ph: 15, by: 'meter' }] }, 'OUT_OF_RANGE', 'ph[0].ph'],

@@ -10,7 +10,7 @@ import { readJar } from './jar';
 import { type TestedProcess, type TestedProcessInput, testedProcess } from './testedProcess';
 
 /** Share of a burner's heat that reaches the pot, gas flame to induction; common practice, no source. */
-const EFFICIENCY: Range<number> = { low: 0.35, likely: 0.55, high: 0.8 };
+export const EFFICIENCY: Range<number> = { low: 0.35, likely: 0.55, high: 0.8 };
 /** Share of the jars' own heating that is done before the boil or the steady steam; estimate. */
 const JAR_SHARE: Range<number> = { low: 0, likely: 0.5, high: 1 };
 /** Minutes to put a jar in or lift it out; common practice, no source. */

@@ -15,19 +15,36 @@ export interface Activity {
   readonly worth: number;
   readonly least: number;
   readonly most: number;
+  /** If any is promised at all, then at least so many: the smallest batch worth the trouble. */
+  readonly smallest?: number;
   /** Stock that one unit takes: `jar pint`, `lid`, `sugar`, `freezer`. */
   readonly stockPerUnit: Readonly<Record<string, number>>;
-  /** Minutes of hands for each kg of raw produce and for each unit filled. */
+  /** Kg of sugar for each unit readied, and for each kg of prepared produce. */
+  readonly sugar?: { readonly perUnit: number; readonly perReadyKg: number };
+  /** What is paid for each unit readied and each tray, in the request's currency. */
+  readonly costPerUnit?: number;
+  readonly costPerTray?: number;
+  /** Minutes of hands for each kg of raw produce and for each unit filled, in and out of the canner included. */
   readonly handsPerKg: number;
   readonly handsPerUnit: number;
-  /** The pot work: litres in the pot for each kg of raw produce at the rich end, and the minutes of one batch. */
-  readonly cook?: { readonly litresPerKg: number; readonly minutes: number };
+  readonly cook?: Cook;
   /** The canner work. Products with the same key share a load. */
   readonly canning?: Canning;
   /** Dryer trays filled by each kg of raw produce at the rich end. */
   readonly traysPerKg?: number;
   /** Water that each kg of raw produce gives up in the freeze-dryer, in kg, and its trays. */
   readonly freezeDry?: { readonly waterPerKg: number; readonly traysPerKg: number };
+}
+
+/** The pot work of a product. */
+export interface Cook {
+  /** Litres in the pot for each kg of raw produce at the rich end. */
+  readonly litresPerKg: number;
+  /** Minutes of one batch. */
+  readonly minutes: number;
+  /** Whether one pair of hands is at the pot as long as it cooks. */
+  readonly stirred: boolean;
+  readonly costPerBatch?: number;
 }
 
 /** One lot as it goes into one product. */
@@ -39,6 +56,8 @@ export interface Supply {
   readonly trimmingsPerKg: Range<number>;
   /** Kg of ready produce from each kg of raw produce. */
   readonly readyPerKg: Range<number>;
+  /** What is paid for each kg of raw produce and what goes in by its weight. */
+  readonly costPerKg?: number;
 }
 
 export interface Canning {
@@ -46,7 +65,12 @@ export interface Canning {
   readonly key: string;
   readonly jar: string;
   /** Minutes of one whole load in each canner that can run it, heat-up to unloading, at the slow end. */
-  readonly canners: readonly { readonly canner: number; readonly jars: number; readonly minutes: number }[];
+  readonly canners: readonly {
+    readonly canner: number;
+    readonly jars: number;
+    readonly minutes: number;
+    readonly costPerLoad?: number;
+  }[];
 }
 
 /** The kitchen in the same plain numbers. */

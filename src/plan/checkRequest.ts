@@ -1,6 +1,7 @@
 import { fail } from '../errors/StillroomError';
 import { valueIn } from '../quantity/scale';
-import { type PlanDayInput, type PlanRequest, pricesOf } from './planInput';
+import { isPriced, type PlanDayInput, type PlanRequest, pricesOf } from './planInput';
+import { weightsOf } from './program';
 
 /** Refuses what no single field shows: currencies, worths, least and most, ready and raw that cannot hold together. */
 export function checkRequest(request: PlanRequest, input: PlanDayInput): void {
@@ -16,9 +17,11 @@ export function checkRequest(request: PlanRequest, input: PlanDayInput): void {
       );
     }
   }
-  request.products.forEach(({ least = 0, most }, index) => {
-    if (most !== undefined && least > most)
-      fail('CONTRADICTION', `products[${index}].least`, least, `at most ${most}, the most of the same product`);
+  request.products.forEach(({ least = 0, smallest = 1, most = Number.POSITIVE_INFINITY }, index) => {
+    const expected = `at most ${most}, the most of the same product`;
+    if (least > most) fail('CONTRADICTION', `products[${index}].least`, least, expected);
+    // none at all is wanted of a product with a `most` of 0
+    if (most > 0 && smallest > most) fail('CONTRADICTION', `products[${index}].smallest`, smallest, expected);
   });
   request.lots.forEach(({ raw: mass, ready }, index) => {
     if (ready !== undefined && valueIn(ready, 'kg') > valueIn(mass, 'kg')) {
@@ -37,11 +40,25 @@ export function checkRequest(request: PlanRequest, input: PlanDayInput): void {
       'money like the other products, or plain numbers for all',
     );
   }
-  if (request.aim === 'fewest hours' && !request.products.some(({ least = 0 }) => least > 0)) {
+  checkAim(request);
+}
+
+/** Refuses an aim that has nothing to go by. */
+function checkAim(request: PlanRequest): void {
+  const { aim = 'most worth', products } = request;
+  if (aim === 'least cost') {
+    if (!isPriced(request)) fail('CONTRADICTION', 'aim', aim, 'a price of a lot, jars, lids or sugar to go with it');
+    return;
+  }
+  const { worth, waste, cost, hours } = weightsOf(aim);
+  if (worth + waste + cost + hours === 0) fail('CONTRADICTION', 'aim', aim, 'at least one weight above 0');
+  if (cost > 0 && !isPriced(request))
+    fail('CONTRADICTION', 'aim.cost', cost, 'a price of a lot, jars, lids or sugar to go with it');
+  if (worth + waste === 0 && !products.some(({ least = 0 }) => least > 0)) {
     fail(
       'CONTRADICTION',
       'aim',
-      request.aim,
+      aim,
       'a product with a `least` above 0 to go with it: with no must the fewest hours are none',
     );
   }

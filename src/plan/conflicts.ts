@@ -3,7 +3,7 @@ import type { InfeasibleDay } from './dayPlan';
 import type { Program } from './linearProgram';
 import type { Making } from './makes/context';
 import type { Prepared } from './prepare';
-import { leastBound } from './program';
+import { leastBound, mustOf } from './program';
 import { type Solved, solve } from './solve';
 
 /** Pairs of musts are tried one by one up to this many musts. */
@@ -22,7 +22,7 @@ export function impossible({ makings, leftOut, unmetMusts, program }: Prepared, 
   if (unmetMusts.length > 0) return answer('what must be made cannot be made here', unmetMusts);
   const musts = makings.filter(({ activity }) => activity.least > 0);
   const words = (some: readonly Making[]) =>
-    some.map(({ label, activity }) => `at least ${activity.least} of ${label}`);
+    some.map(({ label, activity }) => `at least ${mustOf(activity)} of ${label}`);
   if (found?.optimal === false) return answer('the search found no way to meet these musts together', words(musts));
   const conflict = smallestConflict(program, musts);
   return answer(

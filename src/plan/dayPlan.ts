@@ -23,7 +23,10 @@ export interface FeasibleDay {
   readonly invented: boolean;
   readonly aim: Aim;
   readonly elevation: Quantity<'length'>;
-  /** The value of the aim: worth, kg used, or minutes of work (as a negative number). */
+  /**
+   * The value of the aim: worth; kg used; minutes of work, or the cost of each promised unit, as negative numbers; or
+   * the sum by weights.
+   */
   readonly objective: number;
   /** Whether the plan is proven the best; otherwise how much better one could still be. */
   readonly provenBest: boolean;

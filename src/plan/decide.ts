@@ -12,6 +12,12 @@ export interface Kept {
 /** Noise of the solver in kg and units. */
 export const NOISE = 1e-6;
 
+/** Kg of sugar that a product takes, at the rich end. */
+export const sugarKgOf = ({ making, decided }: Pick<Kept, 'making' | 'decided'>): number => {
+  const { perUnit, perReadyKg } = making.activity.sugar ?? { perUnit: 0, perReadyKg: 0 };
+  return perUnit * decided.ready + perReadyKg * decided.readyKg.high;
+};
+
 /** What the program's values mean for one product: fruit, units promised, likely and to ready, trays. */
 export function decide({ activity }: Making, values: ReadonlyMap<string, number>): Decided {
   const { product, supplies } = activity;

@@ -4,6 +4,7 @@ import type { Quantity } from '../quantity/types';
 import type { Activity, Capacity } from './activity';
 import { jarStock } from './makes/jars';
 import type { Kitchen, PlanRequest } from './planInput';
+import { LIFT_A_JAR } from './work';
 
 /** How full a pot may be, so that nothing boils over, where the kitchen names no limit (common practice). */
 export const POT_FILL = 2 / 3;
@@ -83,7 +84,8 @@ function leadOf(activities: readonly Activity[], hands: number): number {
     const jars = Math.min(...(canning?.canners ?? []).map((canner) => canner.jars));
     const perKg = Math.max(...supplies.map(({ unitsPerKg }) => unitsPerKg.likely));
     if (canning === undefined || !Number.isFinite(jars) || !(perKg > 0)) return [];
-    return [((jars / perKg) * handsPerKg + jars * handsPerUnit) / hands + (cook?.minutes ?? 0)];
+    // lifting the jars in and out is part of the load
+    return [((jars / perKg) * handsPerKg + jars * (handsPerUnit - LIFT_A_JAR)) / hands + (cook?.minutes ?? 0)];
   });
   return leads.length === 0 ? 0 : Math.min(...leads);
 }

@@ -1,8 +1,9 @@
 import type { Limit } from './dayPlan';
 import type { Program } from './linearProgram';
+import { optimize } from './optimize';
 import { cannerBound, lotBound, potBound } from './program';
 import { decidedOf } from './relaxation';
-import { type Solved, solve } from './solve';
+import type { Solved } from './solve';
 
 /** One way to widen the kitchen a little: the bounds it moves, and by how much. */
 export interface Widening {
@@ -49,14 +50,14 @@ export function limitsOf(program: Program, found: Solved, widenings: readonly Wi
     const use = usedBy(program, found.values, main);
     if (use === undefined || !isTight(program, main, use)) continue;
     const widened: Program = {
-      variables: program.variables,
+      ...program,
       bounds: program.bounds.map((bound) =>
         bound.max === undefined || more[bound.name] === undefined
           ? bound
           : { ...bound, max: bound.max + (more[bound.name] ?? 0) },
       ),
     };
-    const gain = solve(widened, { start: found, nodes: nodesFor(program) }).worth - found.worth;
+    const gain = optimize(widened, { start: found, nodes: nodesFor(program) }).worth - found.worth;
     if (gain > 1e-6 * Math.max(1, Math.abs(found.worth)))
       limits.push({ what, used: use.used, available: use.available, oneMore, gain });
   }

@@ -14,8 +14,10 @@ export interface Bound {
   readonly min?: number;
 }
 
-/** A mixed integer linear program, to be maximized. */
+/** A mixed integer linear program: the worth of its variables is to be maximized. */
 export interface Program {
   readonly variables: readonly Variable[];
   readonly bounds: readonly Bound[];
+  /** A sum, at least 1 by the bounds, that the worth is divided by: the most for each unit of it is looked for. */
+  readonly per?: readonly (readonly [variable: string, weight: number])[];
 }

@@ -2,10 +2,9 @@ import { parseMoney, toCents } from '../quantity/money';
 import { valueIn } from '../quantity/scale';
 import type { Money } from '../quantity/types';
 import type { DayCost, ProductCost } from './dayPlan';
-import type { Kept } from './decide';
-import { jarStock } from './makes/jars';
-import { pricesOf } from './planInput';
+import { type Kept, sugarKgOf } from './decide';
 import type { Prepared } from './prepare';
+import { type Prices, pricesIn } from './prices';
 import { shareMoney } from './shareMoney';
 
 /** One line of what a product costs. */
@@ -15,8 +14,6 @@ interface Line {
   readonly amount: number;
 }
 
-/** How often a jar is used in its life, where the kitchen does not say (common practice). */
-const JAR_USES = 10;
 /** Less than a gram left of a lot is none. */
 const NOTHING_LEFT = 1e-3;
 
@@ -32,11 +29,11 @@ export interface Costs {
  * @returns nothing where the request names no price
  */
 export function costsOf(prepared: Prepared, kept: readonly Kept[]): Costs | undefined {
-  const unit = pricesOf(prepared.request).find(({ path }) => !path.endsWith('.worth'))?.price.unit;
-  if (unit === undefined) return undefined;
-  const money = (value: number): Money => parseMoney({ value, unit });
+  const prices = pricesIn(prepared.request);
+  if (prices === undefined) return undefined;
+  const money = (value: number): Money => parseMoney({ value, unit: prices.currency });
   const shares = produceShares(prepared, kept);
-  const lines = kept.map((each, index): Line[] => [...(shares[index] ?? []), ...suppliesOf(prepared, each)]);
+  const lines = kept.map((each, index): Line[] => [...(shares[index] ?? []), ...suppliesOf(prices, each)]);
   const sum = (own: readonly Line[]) => toCents(own.reduce((total, { amount }) => total + amount, 0));
   const of = (what: Line['of']) => sum(lines.flat().filter((line) => line.of === what));
   const paid = toCents(prepared.request.lots.reduce((total, { price }) => total + toCents(price?.value ?? 0), 0));
@@ -76,18 +73,13 @@ function produceShares({ day }: Prepared, kept: readonly Kept[]): Line[][] {
   return lines;
 }
 
-function suppliesOf({ request }: Prepared, { making, decided, said }: Kept): Line[] {
-  const { jars = [], lids, pantry = [] } = request.kitchen;
-  const stocks = Object.keys(making.activity.stockPerUnit);
-  const jar = jars.find((each) => each.price !== undefined && stocks.includes(jarStock(each.jar)));
-  const sugar = pantry.find(({ item, price }) => item === 'sugar' && price !== undefined);
-  const { sugarKg = 0 } = said;
-  const lines: [string, number][] = [
-    ['jars, over their lives', ((jar?.price?.value ?? 0) / (jar?.uses ?? JAR_USES)) * decided.ready],
-    ['lids', stocks.includes('lid') ? (lids?.price?.value ?? 0) * decided.ready : 0],
-    ['sugar', sugar?.price === undefined ? 0 : (sugar.price.value * sugarKg) / valueIn(sugar.amount, 'kg')],
-  ];
-  return lines.flatMap(([what, amount]) =>
+function suppliesOf({ stock, sugarKg }: Prices, kept: Kept): Line[] {
+  const { activity } = kept.making;
+  const lines = { 'jars, over their lives': 0, lids: 0, sugar: sugarKg * sugarKgOf(kept) };
+  for (const [name, perUnit] of Object.entries(activity.stockPerUnit)) {
+    lines[name === 'lid' ? 'lids' : 'jars, over their lives'] += perUnit * (stock[name] ?? 0) * kept.decided.ready;
+  }
+  return Object.entries(lines).flatMap(([what, amount]) =>
     amount > 0 ? [{ what, of: 'supplies', amount: toCents(amount) } as const] : [],
   );
 }

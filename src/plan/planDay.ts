@@ -11,11 +11,12 @@ import { limitsOf, useOf, wideningsOf } from './limits';
 import type { Program } from './linearProgram';
 import { type Decided, massOf } from './makes/context';
 import { costsOf } from './money';
+import { optimize } from './optimize';
 import type { PlanDayInput } from './planInput';
 import { potWorkOf } from './potWork';
 import { type Prepared, prepare } from './prepare';
-import { leastFruit } from './program';
-import { type Solved, solve } from './solve';
+import { leastFruit, weightsOf } from './program';
+import type { Solved } from './solve';
 import { toReady } from './toReady';
 import { whyNotMade } from './whyNotMade';
 
@@ -81,10 +82,13 @@ export function planDay(input: PlanDayInput): DayPlan {
   if (unmetMusts.length > 0) return impossible(prepared);
   const aim = request.aim ?? 'most worth';
   // what no promise needs stays fresh, unless as much as can be is to be used
-  const found = solve(program, {
-    ...(aim === 'least waste' ? {} : { among: leastFruit(program) }),
-    ...(makings.every(({ activity }) => activity.least === 0) ? { start: NOTHING } : {}),
+  const mayBeNothing = makings.every(({ activity }) => activity.least === 0);
+  const best = optimize(program, {
+    ...(weightsOf(aim).waste > 0 ? {} : { among: leastFruit(program) }),
+    ...(mayBeNothing && aim !== 'least cost' ? { start: NOTHING } : {}),
   });
+  // not one jar can be promised, and none must be
+  const found = !best.feasible && mayBeNothing ? { ...NOTHING, optimal: best.optimal } : best;
   if (!found.feasible) return impossible(prepared, found);
   const decided = makings.map((making) => decide(making, found.values));
   const idle = makings.filter((_, index) => !isMade(decided[index] as Decided));

@@ -16,6 +16,7 @@ import {
   optional,
   power,
   ratio,
+  readInput,
   reading,
   time,
   volume,
@@ -160,18 +161,39 @@ const product = fields({
   size: optional(mass()),
   least: optional(count('the least to make', 0, 5000)),
   most: optional(count('the most to make', 0, 5000)),
+  smallest: optional(count('the smallest batch worth making', 1, 5000)),
   worth: optional(worth()),
   minutesPerPound: optional(number('minutes of work for each raw pound, 0 to 120', { min: 0, max: 120 })),
   minutesPerUnit: optional(number('minutes of work for each jar or pack, 0 to 120', { min: 0, max: 120 })),
   cook: optional(time({ max: { value: 24, unit: 'h' } })),
 });
 
+/** What a plan can make the most of, in a word. */
+export const AIMS = ['most worth', 'least waste', 'fewest hours', 'least cost'] as const;
+export type AimWord = (typeof AIMS)[number];
+
+const weight = () => optional(number('a weight of 0 to 1,000,000', { min: 0, max: 1e6 }));
+/** Or by weights: for each unit of worth and kg used, and against each unit of money and hour of hands. */
+const weights = fields({ worth: weight(), waste: weight(), cost: weight(), hours: weight() });
+export type AimWeights = z.output<typeof weights>;
+
+/** A word or weights; the error tells which fields are wrong in the one that was meant. */
+const aim = () =>
+  reading<AimWord | z.input<typeof weights>, AimWord | AimWeights>((given) =>
+    typeof given === 'object' && given !== null ? readInput(weights, given) : readWord(given),
+  );
+function readWord(given: unknown): AimWord {
+  const expected = `an aim: ${AIMS.join(', ')}, or weights such as { worth: 1, hours: 5 }`;
+  if (typeof given !== 'string') fail('WRONG_TYPE', '', given, expected);
+  return AIMS.find((word) => word === given.trim().toLowerCase()) ?? fail('UNKNOWN_NAME', '', given, expected);
+}
+
 export const planSchema = fields({
   invented: optional(flag('whether the scenario is invented')),
   lots: list('the lots', lot, 1, 60),
   kitchen,
   products: list('the products', product, 1, 60),
-  aim: optional(choice('an aim', ['most worth', 'least waste', 'fewest hours'])),
+  aim: optional(aim()),
 });
 
 export type PlanDayInput = z.input<typeof planSchema>;
@@ -179,6 +201,10 @@ export type PlanRequest = z.output<typeof planSchema>;
 export type Lot = PlanRequest['lots'][number];
 export type Kitchen = PlanRequest['kitchen'];
 export type Wanted = PlanRequest['products'][number];
+
+/** Whether anything that a plan uses up has a price. */
+export const isPriced = (request: PlanRequest): boolean =>
+  pricesOf(request).some(({ path }) => !path.endsWith('.worth'));
 
 /** Every price of the request, with where it stands, so that they can be checked to be of one currency. */
 export function pricesOf(request: PlanRequest): { path: string; price: Money }[] {

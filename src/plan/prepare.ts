@@ -29,6 +29,7 @@ import {
   planSchema,
   type Wanted,
 } from './planInput';
+import { pricesIn, withPrices } from './prices';
 import { toProgram } from './program';
 import { tellApart } from './tellApart';
 
@@ -100,7 +101,10 @@ export function prepare(input: PlanDayInput): Prepared {
     const label = names[product] as string;
     return isMaking(each) ? { ...each, label } : { ...each, product: label };
   });
-  const makings = named.filter(isMaking);
+  const prices = pricesIn(request);
+  const makings = named
+    .filter(isMaking)
+    .map((making) => ({ ...making, activity: withPrices(making.activity, prices) }));
   const activities = makings.map(({ activity }) => activity);
   const capacity = capacityOf(request, activities);
   return {

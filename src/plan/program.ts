@@ -1,12 +1,30 @@
 import type { Activity, Capacity } from './activity';
-import type { Bound, Program, Variable } from './linearProgram';
+import type { Bound, Program } from './linearProgram';
+import type { AimWeights, AimWord } from './planInput';
 
-/** What the plan is to make the most of. */
-export type Aim = 'most worth' | 'least waste' | 'fewest hours';
+/** What the plan is to make the most of: a word, or weights. */
+export type Aim = AimWord | AimWeights;
+
+/**
+ * What counts towards the objective: for each unit of worth and each kg used, and against it for each unit of money
+ * and each hour of hands. With `least cost` that is then divided by what is promised.
+ */
+const WEIGHTS: Readonly<Record<AimWord, AimWeights>> = {
+  'most worth': { worth: 1 },
+  'least waste': { waste: 1 },
+  'fewest hours': { hours: 60 }, // told in minutes
+  'least cost': { cost: 1 },
+};
+export const weightsOf = (aim: Aim): { worth: number; waste: number; cost: number; hours: number } => {
+  const { worth = 0, waste = 0, cost = 0, hours = 0 } = typeof aim === 'string' ? WEIGHTS[aim] : aim;
+  return { worth, waste, cost, hours };
+};
 
 /** Names of the program's variables. */
 export const raw = (lot: number, product: number): string => `kg of lot ${lot} in product ${product}`;
 export const promised = (product: number): string => `promised ${product}`;
+/** 1 where any of a product with a smallest batch is promised, otherwise 0. */
+export const made = (product: number): string => `made ${product}`;
 export const readied = (product: number): string => `readied ${product}`;
 export const batches = (product: number, pot: number): string => `batches ${product} pot ${pot}`;
 export const trays = (product: number): string => `trays ${product}`;
@@ -14,12 +32,17 @@ export const freezeTrays = (product: number): string => `freeze-dryer trays ${pr
 export const loads = (key: string, canner: number): string => `loads ${key} canner ${canner}`;
 
 /** Names of the bounds that other files look for. */
+const ONE_UNIT = 'one unit at least';
 export const lotBound = (lot: number): string => `lot ${lot}`;
+export const smallestBound = (product: number): string => `smallest ${product}`;
 export const leastBound = (product: number | ''): string => `least ${product}`;
 export const potBound = (pot: number): string => `pot ${pot}`;
 export const cannerBound = (canner: number): string => `canner ${canner}`;
 
 type Term = readonly [string, number];
+
+/** What must be promised: a must below the smallest batch is the smallest batch. */
+export const mustOf = ({ least, smallest = 0 }: Activity): number => (least > 0 ? Math.max(least, smallest) : 0);
 
 /**
  * Writes the day as a mixed integer linear program.
@@ -29,9 +52,10 @@ type Term = readonly [string, number];
  * the yields, while jars to ready, stock, pots, canners, trays and hours hold at the rich end.
  */
 export function toProgram(activities: readonly Activity[], capacity: Capacity, aim: Aim): Program {
-  const variables: Variable[] = [];
+  const weights = weightsOf(aim);
+  const wholes = new Map<string, boolean>();
   const bounds: Bound[] = [];
-  const decide = (name: string, worth = 0, integer = true) => variables.push({ name, worth, integer });
+  const decide = (name: string, integer = true) => wholes.set(name, integer);
   const uses = new Map<string, Term[]>();
   const use = (resource: string, ...terms: Term[]) => uses.set(resource, [...(uses.get(resource) ?? []), ...terms]);
   const limit = (name: string, max: number) => {
@@ -40,40 +64,65 @@ export function toProgram(activities: readonly Activity[], capacity: Capacity, a
   };
 
   for (const activity of activities) {
-    const { product, supplies, madeOf } = activity;
+    const { product, supplies, madeOf, least, smallest = 0, costPerUnit = 0, costPerTray = 0 } = activity;
     const amounts = supplies.map(({ lot }) => raw(lot, product));
     const scaled = (scale: (supply: Activity['supplies'][number]) => number): Term[] =>
       supplies.map((supply, index) => [amounts[index] ?? '', scale(supply)]);
 
-    for (const amount of amounts) {
-      decide(amount, aim === 'least waste' ? 1 : 0, false);
-    }
-    decide(promised(product), aim === 'most worth' ? activity.worth : 0);
+    for (const amount of amounts) decide(amount, false);
+    decide(promised(product));
     decide(readied(product));
+    use('worth', [promised(product), activity.worth]);
+    use('waste', ...scaled(() => 1));
+    use('cost', ...scaled(({ costPerKg = 0 }) => costPerKg), [readied(product), costPerUnit]);
     bounds.push(
       {
         name: `promise ${product}`,
         terms: [[promised(product), -1], ...scaled(({ unitsPerKg }) => unitsPerKg.low)],
         min: 0,
         // fruit that no promise needs stays fresh, unless as much as can be is to be used
-        ...(aim === 'least waste' ? {} : { max: 0 }),
+        ...(weights.waste > 0 ? {} : { max: 0 }),
       },
       {
         name: `ready ${product}`,
         terms: [[readied(product), 1], ...scaled(({ unitsPerKg }) => -unitsPerKg.high)],
         min: 0,
       },
-      { name: leastBound(product), terms: [[promised(product), 1]], min: activity.least },
+      { name: leastBound(product), terms: [[promised(product), 1]], min: mustOf(activity) },
       { name: `most ${product}`, terms: [[readied(product), 1]], max: mostReadied(activity) },
       { name: `most promised ${product}`, terms: [[promised(product), 1]], max: activity.most },
     );
-    if (aim === 'least waste') {
+    if (weights.waste > 0) {
       // a part-filled last unit, but nothing that fills not even one
       bounds.push({
         name: `part-filled ${product}`,
         terms: [[promised(product), 2], ...scaled(({ unitsPerKg }) => -unitsPerKg.low)],
         min: 0,
       });
+    }
+
+    if (smallest > 1 && least === 0) {
+      const most = roomiest(activity, capacity);
+      decide(made(product));
+      bounds.push(
+        {
+          name: smallestBound(product),
+          terms: [
+            [promised(product), 1],
+            [made(product), -smallest],
+          ],
+          min: 0,
+        },
+        {
+          name: `made or not ${product}`,
+          terms: [
+            [promised(product), -1],
+            [made(product), most],
+          ],
+          min: 0,
+        },
+        { name: `made once ${product}`, terms: [[made(product), 1]], max: 1 },
+      );
     }
 
     if (madeOf === 'fruit') {
@@ -83,13 +132,15 @@ export function toProgram(activities: readonly Activity[], capacity: Capacity, a
     use('hands', ...scaled(() => activity.handsPerKg), [readied(product), activity.handsPerUnit]);
 
     if (activity.cook !== undefined) {
-      const { litresPerKg, minutes } = activity.cook;
+      const { litresPerKg, minutes, stirred, costPerBatch = 0 } = activity.cook;
       const room = capacity.pots.map((litres, pot): Term => [batches(product, pot), litres]);
       for (const [name] of room) decide(name);
       bounds.push({ name: `pots ${product}`, terms: [...room, ...scaled(() => -litresPerKg)], min: 0 });
       capacity.pots.forEach((_, pot) => {
         use(potBound(pot), [batches(product, pot), minutes]);
         use('burners', [batches(product, pot), minutes]);
+        if (stirred) use('hands', [batches(product, pot), minutes]);
+        use('cost', [batches(product, pot), costPerBatch]);
       });
     }
     if (activity.traysPerKg !== undefined) {
@@ -100,6 +151,7 @@ export function toProgram(activities: readonly Activity[], capacity: Capacity, a
         min: 0,
       });
       use('trays', [trays(product), 1]);
+      use('cost', [trays(product), costPerTray]);
     }
     if (activity.freezeDry !== undefined) {
       const { waterPerKg, traysPerKg } = activity.freezeDry;
@@ -110,16 +162,18 @@ export function toProgram(activities: readonly Activity[], capacity: Capacity, a
         min: 0,
       });
       use('freeze-dryer trays', [freezeTrays(product), 1]);
+      use('cost', [freezeTrays(product), costPerTray]);
       use('freeze-dryer ice', ...scaled(() => waterPerKg));
     }
   }
 
   for (const [key, group] of groupsOf(activities)) {
     const canners = group[0]?.canning?.canners ?? [];
-    for (const { canner, minutes } of canners) {
+    for (const { canner, minutes, costPerLoad = 0 } of canners) {
       decide(loads(key, canner));
       use(cannerBound(canner), [loads(key, canner), minutes]);
       use('burners', [loads(key, canner), minutes]);
+      use('cost', [loads(key, canner), costPerLoad]);
     }
     bounds.push({
       name: `loads ${key}`,
@@ -129,6 +183,17 @@ export function toProgram(activities: readonly Activity[], capacity: Capacity, a
       ],
       min: 0,
     });
+    // hot food is cooked for the load it goes into, never for two at a time
+    if (group.every(({ cook }) => cook !== undefined)) {
+      bounds.push({
+        name: `a batch for each load ${key}`,
+        terms: [
+          ...group.flatMap(({ product }) => capacity.pots.map((_, pot): Term => [batches(product, pot), 1])),
+          ...canners.map(({ canner }): Term => [loads(key, canner), -1]),
+        ],
+        min: 0,
+      });
+    }
   }
 
   // Trimmings are counted on at the poor end of what the other products drop.
@@ -160,19 +225,22 @@ export function toProgram(activities: readonly Activity[], capacity: Capacity, a
     limit('freeze-dryer ice', iceKg * runs);
   }
   bounds.push(...roundingCuts(activities, capacity));
-  return aim === 'fewest hours' ? preferFewHours(variables, bounds, uses.get('hands') ?? []) : { variables, bounds };
-}
+  const units = activities.map(({ product }): Term => [promised(product), 1]);
+  if (aim === 'least cost') bounds.push({ name: ONE_UNIT, terms: units, min: 1 });
 
-/** With `fewest hours` the musts are met with the least work of hands. */
-function preferFewHours(variables: readonly Variable[], bounds: readonly Bound[], hands: readonly Term[]): Program {
-  const minutes = new Map<string, number>();
-  for (const [name, weight] of hands) minutes.set(name, (minutes.get(name) ?? 0) + weight);
+  const objective = new Map<string, number>();
+  const count = (weight: number, terms: readonly Term[] = []) => {
+    if (weight === 0) return;
+    for (const [name, each] of terms) objective.set(name, (objective.get(name) ?? 0) + weight * each);
+  };
+  count(weights.worth, uses.get('worth'));
+  count(weights.waste, uses.get('waste'));
+  count(-weights.cost, uses.get('cost'));
+  count(-weights.hours / 60, uses.get('hands'));
   return {
-    variables: variables.map((variable) => ({
-      ...variable,
-      worth: variable.worth - (minutes.get(variable.name) ?? 0),
-    })),
+    variables: [...wholes].map(([name, integer]) => ({ name, worth: objective.get(name) ?? 0, integer })),
     bounds,
+    ...(aim === 'least cost' ? { per: units } : {}),
   };
 }
 
@@ -246,10 +314,13 @@ function roundingCuts(activities: readonly Activity[], capacity: Capacity): Boun
 }
 
 /** `most` holds for what is readied, at the rich end, except where the least to promise needs more ready than that. */
-const mostReadied = ({ supplies, least, most }: Activity): number =>
+const mostReadied = ({ supplies, least, smallest = 0, most }: Activity): number =>
   Math.max(
     most,
-    Math.ceil(least * Math.max(0, ...supplies.map(({ unitsPerKg }) => unitsPerKg.high / unitsPerKg.low)) - 1e-6),
+    Math.ceil(
+      Math.max(least, smallest) * Math.max(0, ...supplies.map(({ unitsPerKg }) => unitsPerKg.high / unitsPerKg.low)) -
+        1e-6,
+    ),
   );
 
 /** Nothing to promise more than this of one product: its `most`, the lots and the stock. */
@@ -259,6 +330,18 @@ function mostUnits(activity: Activity, { lots, stock }: Capacity, rich: number):
   const fromStock = Object.entries(stockPerUnit).map(([name, perUnit]) => (stock[name] ?? Infinity) / perUnit / rich);
   return Math.floor(Math.min(activity.most, mostReadied(activity) / rich, fromLots, ...fromStock) + 1e-6);
 }
+
+/** The same in a kitchen with as much more of everything as `wideningsOf` asks about. */
+const roomiest = (activity: Activity, { lots, stock, ...rest }: Capacity): number =>
+  mostUnits(
+    activity,
+    {
+      ...rest,
+      lots: lots.map((kg) => kg + 1),
+      stock: Object.fromEntries(Object.entries(stock).map(([name, amount]) => [name, amount + 12])),
+    },
+    Math.min(...activity.supplies.map(({ unitsPerKg }) => unitsPerKg.high / unitsPerKg.low)),
+  );
 
 /** The lines under the steps `ceil(perUnit * n)` for n from 0 to `most`: their lower convex hull, as [slope, offset]. */
 export function stepLines(steps: (units: number) => number, most: number): [slope: number, offset: number][] {

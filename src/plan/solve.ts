@@ -24,10 +24,13 @@ export interface SolveOptions {
  * Nodes the search may open before it returns the best so far with its gap. A node costs about rows x rows x columns
  * of arithmetic, so that a large day gets fewer of them and no day takes more than some seconds.
  */
-const mostNodes = ({ variables, bounds }: Program): number =>
+export const mostNodes = ({ variables, bounds }: Program): number =>
   Math.max(1_000, Math.min(50_000, Math.floor(1.5e10 / (bounds.length ** 2 * (variables.length + 1)))));
 /** A value this near a whole number is one: the simplex works in doubles. */
 const WHOLE = 1e-6;
+
+/** No plan is worth more than this. */
+export const reachOf = ({ worth, gap }: Solved): number => worth + gap * Math.max(Math.abs(worth), WHOLE);
 
 interface Node extends Relaxed {
   readonly ranges: Ranges;
@@ -210,8 +213,16 @@ function roundedUp(
   return { values: whole, inTheWay };
 }
 
-/** The whole variables that add nothing to the objective lowered as far as every bound allows: no jar too many readied. */
-function lowered({ variables, bounds }: Program, values: ReadonlyMap<string, number>): Map<string, number> {
+/**
+ * The whole variables that add nothing to the objective lowered as far as every bound allows: no jar too many readied,
+ * and then no load too many for the jars, and no batch too many for the loads.
+ */
+function lowered(program: Program, values: ReadonlyMap<string, number>): ReadonlyMap<string, number> {
+  const low = loweredOnce(program, values);
+  return [...low].some(([name, value]) => value !== decidedOf(values, name)) ? lowered(program, low) : low;
+}
+
+function loweredOnce({ variables, bounds }: Program, values: ReadonlyMap<string, number>): Map<string, number> {
   const low = new Map(values);
   for (const { name, worth, integer } of variables) {
     if (!integer || worth !== 0) continue;

@@ -1,7 +1,7 @@
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Ingredient, ToReady } from './dayPlan';
-import type { Kept } from './decide';
+import { type Kept, sugarKgOf } from './decide';
 import { massOf } from './makes/context';
 import { jarStock } from './makes/jars';
 import type { Prepared } from './prepare';
@@ -22,7 +22,7 @@ export function toReady({ request, day }: Prepared, kept: readonly Kept[]): ToRe
       counts.set(stock, { ...known, need: known.need + decided.ready });
     }
   }
-  const sugarKg = kept.reduce((sum, { said }) => sum + (said.sugarKg ?? 0), 0);
+  const sugarKg = kept.reduce((sum, each) => sum + sugarKgOf(each), 0);
   const pantry = kitchen.pantry?.filter(({ item }) => item === 'sugar');
   const sugarHave =
     pantry === undefined || pantry.length === 0

@@ -1,3 +1,4 @@
+import { MINUTES_A_JAR } from '../process/canLoad';
 import type { Basis } from '../sources/basis';
 import type { Make } from './planInput';
 
@@ -12,11 +13,16 @@ export interface WorkTimes {
   readonly perUnit: number;
   /** Minutes in the pot for one batch; none where nothing is cooked. */
   readonly cook?: number;
+  /** One pair of hands stirs as long as it cooks. */
+  readonly stir?: true;
 }
+
+/** Minutes of one pair of hands to put a jar into the canner and to lift it out again. */
+export const LIFT_A_JAR = 2 * MINUTES_A_JAR.likely;
 
 const BY_MAKE: Readonly<Record<Make, WorkTimes>> = {
   jars: { perPound: 3, perUnit: 2, cook: 20 },
-  jam: { perPound: 3, perUnit: 1.5, cook: 45 },
+  jam: { perPound: 3, perUnit: 1.5, cook: 45, stir: true },
   dried: { perPound: 3, perUnit: 1 },
   'freeze-dried': { perPound: 3, perUnit: 1 },
   leather: { perPound: 2, perUnit: 2, cook: 20 },
@@ -33,6 +39,8 @@ const COOK_BY_FORM: Readonly<Record<string, number>> = {
   butter: 150,
   'thick sauce': 120,
 };
+/** Forms that burn to the pot where nobody stirs. */
+const STIRRED_FORMS = ['butter'];
 const QUICK_FORMS = ['whole', 'sauce', 'puree', 'juice', 'butter'];
 
 /** The customary work times of a product. */
@@ -41,7 +49,12 @@ export function workTimes(make: Make, form: string | undefined, pack: string | u
   if (make !== 'jars') return times;
   const perPound = QUICK_FORMS.includes(form ?? '') ? 1.5 : times.perPound;
   if (pack === 'raw') return { perPound, perUnit: times.perUnit };
-  return { perPound, perUnit: times.perUnit, cook: COOK_BY_FORM[form ?? ''] ?? 20 };
+  return {
+    perPound,
+    perUnit: times.perUnit,
+    cook: COOK_BY_FORM[form ?? ''] ?? 20,
+    ...(STIRRED_FORMS.includes(form ?? '') ? { stir: true } : {}),
+  };
 }
 
 export const WORK_BASIS: Basis = { what: 'minutes of work and of cooking', kind: 'common-practice' };

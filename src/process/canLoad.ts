@@ -14,7 +14,7 @@ export const EFFICIENCY: Range<number> = { low: 0.35, likely: 0.55, high: 0.8 };
 /** Share of the jars' own heating that is done before the boil or the steady steam; estimate. */
 const JAR_SHARE: Range<number> = { low: 0, likely: 0.5, high: 1 };
 /** Minutes to put a jar in or lift it out; common practice, no source. */
-const MINUTES_A_JAR: Range<number> = { low: 0.25, likely: 0.5, high: 1 };
+export const MINUTES_A_JAR: Range<number> = { low: 0.25, likely: 0.5, high: 1 };
 /** Heat capacity of water and, as the upper end for food, of what is in the jars, kJ/(kg K). */
 const WATER_HEAT = 4.19;
 /** Heat capacity of glass, kJ/(kg K), and glass per litre of jar, kg; common figures, no source. */

@@ -1,4 +1,5 @@
 import type { DayPlan, FeasibleDay, InfeasibleDay, Ingredient, PlannedProduct, ToReady } from '../plan/dayPlan';
+import type { AimWeights, AimWord } from '../plan/planInput';
 import { isMass } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
 import { valueIn } from '../quantity/scale';
@@ -54,7 +55,7 @@ function feasibleSheet(plan: FeasibleDay): string {
     invented
       ? '**An invented example**: people, place and prices are made up; the figures of food and heat are not.'
       : '',
-    `Kitchen at ${formatQuantity(elevation as Quantity)}. About ${hours(work.hands.minutes)} of work for the hands, of ${hours(work.hands.available)} there are. Aim: ${plan.aim}; ${proof(plan)}`,
+    `Kitchen at ${formatQuantity(elevation as Quantity)}. About ${hours(work.hands.minutes)} of work for the hands, of ${hours(work.hands.available)} there are. Aim: ${aimOf(plan)}; ${proof(plan)}`,
     products.length === 0
       ? 'Nothing of what was asked for can be made today.'
       : table(['make', 'promised', 'likely', 'ready for', 'out of'], products.map(glance)),
@@ -230,9 +231,39 @@ function leftOutBlock(leftOut: FeasibleDay['leftOut']): string[] {
   ];
 }
 
+/** What one more of something adds, by the aim. */
+const GAINS: Readonly<Record<AimWord, string>> = {
+  'most worth': 'worth',
+  'least waste': 'kg of produce',
+  'fewest hours': 'minutes saved',
+  'least cost': 'money saved on each jar or pack promised',
+};
+const WEIGHED: Readonly<Record<keyof AimWeights, string>> = {
+  worth: 'for each unit of worth',
+  waste: 'for each kg used',
+  cost: 'against each unit of money',
+  hours: 'against each hour of hands',
+};
+
+/** The aim in words: a cost with its figure, weights with what they are for. */
+function aimOf({ aim, objective, cost, products }: FeasibleDay): string {
+  if (typeof aim === 'string') {
+    const each =
+      cost === undefined || products.length === 0
+        ? ''
+        : ` (${price({ ...cost.total, value: -objective })} for each jar or pack promised)`;
+    return aim === 'least cost' ? `${aim}${each}` : aim;
+  }
+  const weights = (Object.keys(WEIGHED) as (keyof AimWeights)[]).flatMap((key) => {
+    const weight = aim[key] ?? 0;
+    return weight > 0 ? [`${weight} ${WEIGHED[key]}`] : [];
+  });
+  return `a mix (${weights.join(', ')})`;
+}
+
 function limitsBlock({ limits, aim }: FeasibleDay): string[] {
   if (limits.length === 0) return [];
-  const unit = { 'most worth': 'worth', 'least waste': 'kg of produce', 'fewest hours': 'minutes saved' }[aim];
+  const unit = typeof aim === 'string' ? GAINS[aim] : 'the aim by its weights';
   return [
     '## What limited the day',
     table(

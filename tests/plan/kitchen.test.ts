@@ -72,7 +72,7 @@ test('the first load waits for its jars to be prepared, cooked and filled', () =
     most: 9,
     stockPerUnit: {},
     handsPerKg: 6,
-    handsPerUnit: 2,
+    handsPerUnit: 2 + 1, // a minute of it lifts the jar in and out
     supplies: [
       {
         lot: 0,
@@ -81,7 +81,7 @@ test('the first load waits for its jars to be prepared, cooked and filled', () =
         readyPerKg: { low: 1, likely: 1, high: 1 },
       },
     ],
-    cook: { litresPerKg: 1, minutes: 20 },
+    cook: { litresPerKg: 1, minutes: 20, stirred: false },
     canning: { key: 'a', jar: 'pint', canners: [{ canner: 0, jars: 8, minutes: 40 }] },
   } as const;
   // 8 jars from 4 kg: (4 x 6 + 8 x 2) / 2 hands + 20 min

@@ -18,7 +18,7 @@ const jarred: Activity = {
   supplies: [
     { lot: 0, unitsPerKg: { low: 0.8, likely: 1, high: 1.2 }, trimmingsPerKg: same(0.1), readyPerKg: same(0.9) },
   ],
-  cook: { litresPerKg: 1, minutes: 30 },
+  cook: { litresPerKg: 1, minutes: 30, stirred: false },
   canning: { key: 'k', jar: 'quart', canners: [{ canner: 0, jars: 7, minutes: 60 }] },
 };
 const capacity: Capacity = {

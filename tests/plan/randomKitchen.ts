@@ -1,4 +1,4 @@
-import type { Activity, Capacity } from '../../src/plan/activity';
+import type { Activity, Canning, Capacity } from '../../src/plan/activity';
 import type { Program } from '../../src/plan/linearProgram';
 
 /** A small seeded generator (mulberry32), so that every random kitchen can be made again. */
@@ -12,10 +12,11 @@ export function seeded(seed: number): () => number {
   };
 }
 
-/** Invented: a kitchen with 2 to 8 lots and 3 to 12 products of every kind. */
+/** Invented: a kitchen with 2 to 8 lots and 3 to 12 products of every kind, all priced; with smallest batches or without. */
 export function randomKitchen(
   seed: number,
   size?: { lots: number; products: number },
+  smallest = false,
 ): { activities: Activity[]; capacity: Capacity } {
   const random = seeded(seed);
   const between = (low: number, high: number) => low + (high - low) * random();
@@ -53,7 +54,7 @@ export function randomKitchen(
         ...base,
         madeOf: 'fruit',
         stockPerUnit: { [`jar ${jar}`]: 1, lid: 1, sugar: between(0, 0.2) },
-        cook: { litresPerKg: between(0.8, 1.2), minutes: whole(10, 60) },
+        cook: { litresPerKg: between(0.8, 1.2), minutes: whole(10, 60), stirred: false },
         canning: {
           key: `process ${group}`,
           jar,
@@ -86,8 +87,29 @@ export function randomKitchen(
     },
     trays: whole(4, 12),
   };
-  return { activities, capacity };
+  return { activities: activities.map(withMore(seeded(seed + 1_000_000), smallest)), capacity };
 }
+
+/** What is drawn from a stream of its own, so that a seed gives the same kitchen otherwise: prices, smallest batches. */
+const withMore = (random: () => number, smallest: boolean) => {
+  const between = (low: number, high: number) => low + (high - low) * random();
+  const perLot = Array.from({ length: 60 }, () => between(0.5, 3));
+  return (activity: Activity): Activity => ({
+    ...activity,
+    supplies: activity.supplies.map((supply) => ({
+      ...supply,
+      costPerKg: activity.madeOf === 'fruit' ? (perLot[supply.lot] ?? 0) : 0,
+    })),
+    costPerUnit: between(0.05, 0.6),
+    ...(activity.cook === undefined ? {} : { cook: { ...activity.cook, costPerBatch: between(0.1, 0.4) } }),
+    ...(activity.canning === undefined ? {} : { canning: withLoadCost(activity.canning) }),
+    ...(smallest && random() < 0.6 ? { smallest: Math.min(activity.most, Math.floor(between(2, 16))) } : {}),
+  });
+};
+const withLoadCost = (canning: Canning): Canning => ({
+  ...canning,
+  canners: canning.canners.map((each) => ({ ...each, costPerLoad: 0.25 + each.canner / 10 })),
+});
 
 /** A program in the LP format that HiGHS reads. */
 export function toLp({ variables, bounds }: Program): string {

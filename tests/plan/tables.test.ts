@@ -13,5 +13,5 @@ test('the cautions of the plan', () => {
 test('every make has work times; what is packed raw is not cooked', () => {
   for (const make of MAKES) expect(workTimes(make, undefined, undefined).perPound).toBeGreaterThan(0);
   expect(workTimes('jars', 'halves', 'raw').cook).toBeUndefined();
-  expect(workTimes('jars', 'butter', 'hot')).toEqual({ perPound: 1.5, perUnit: 2, cook: 150 });
+  expect(workTimes('jars', 'butter', 'hot')).toEqual({ perPound: 1.5, perUnit: 2, cook: 150, stir: true });
 });

@@ -9,7 +9,7 @@ import type { Basis, Caution } from '../../sources/basis';
 import type { Activity, Supply } from '../activity';
 import type { Ingredient, JarWork, LeftOut, PackWork, TrayWork } from '../dayPlan';
 import type { Lot, PlanRequest, Wanted } from '../planInput';
-import { type WorkTimes, workTimes } from '../work';
+import { LIFT_A_JAR, type WorkTimes, workTimes } from '../work';
 
 /** A lot with its produce by its trade name. */
 export interface KnownLot extends Lot {
@@ -56,8 +56,6 @@ export interface Described {
   readonly trays?: TrayWork;
   readonly packs?: PackWork;
   readonly steps: readonly string[];
-  /** Kg of sugar, for what must be at hand and its cost. */
-  readonly sugarKg?: number;
   readonly basis: readonly Basis[];
   readonly cautions: readonly Caution[];
 }
@@ -152,7 +150,9 @@ export function commonOf(
   product: number,
   form: string | undefined,
   worthOfUnit: number,
-): Pick<Activity, 'product' | 'worth' | 'least' | 'most' | 'handsPerKg' | 'handsPerUnit'> & { times: WorkTimes } {
+): Pick<Activity, 'product' | 'worth' | 'least' | 'most' | 'smallest' | 'handsPerKg' | 'handsPerUnit'> & {
+  times: WorkTimes;
+} {
   const times = workTimes(wanted.make, form, wanted.pack);
   return {
     product,
@@ -160,11 +160,14 @@ export function commonOf(
     worth: wanted.worth?.value ?? worthOfUnit,
     least: wanted.least ?? 0,
     most: wanted.most ?? 5000,
+    ...(wanted.smallest === undefined ? {} : { smallest: wanted.smallest }),
     handsPerKg: (wanted.minutesPerPound ?? times.perPound) * POUNDS_PER_KG,
-    handsPerUnit: wanted.minutesPerUnit ?? times.perUnit,
+    handsPerUnit: (wanted.minutesPerUnit ?? times.perUnit) + (isCanned(wanted) ? LIFT_A_JAR : 0),
     times: wanted.cook === undefined ? times : { ...times, cook: valueIn(wanted.cook, 'min') },
   };
 }
+
+const isCanned = ({ make }: Wanted): boolean => make === 'jars' || make === 'jam';
 
 /** A mass in the day's own unit. */
 export const massOf = (day: Day, kilograms: number): Quantity<'mass'> => quantityIn(kilograms, 'kg', day.massUnit);

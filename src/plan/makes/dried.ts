@@ -172,7 +172,7 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
       supplies: lots.supplies,
       stockPerUnit: {},
       traysPerKg: most / sheetKg,
-      cook: { litresPerKg: most, minutes: times.cook as number },
+      cook: { litresPerKg: most, minutes: times.cook as number, stirred: times.stir ?? false },
     },
     describe: ({ readyKg, trays }) => ({
       recipe: [

@@ -179,7 +179,16 @@ export function makeJars(day: Day, wanted: Wanted, product: number, trade: strin
       madeOf: 'fruit',
       supplies,
       stockPerUnit: { [jarStock(jar)]: 1, lid: 1 },
-      ...(hot ? { cook: { litresPerKg: (1 - dropped) / POT_DENSITY, minutes: times.cook as number } } : {}),
+      ...(syrup === undefined ? {} : { sugar: { perUnit: syrup.sugarKg(1), perReadyKg: 0 } }),
+      ...(hot
+        ? {
+            cook: {
+              litresPerKg: (1 - dropped) / POT_DENSITY,
+              minutes: times.cook as number,
+              stirred: times.stir ?? false,
+            },
+          }
+        : {}),
       canning: canningOf(run),
     },
     describe: ({ ready }) => {
@@ -200,7 +209,6 @@ export function makeJars(day: Day, wanted: Wanted, product: number, trade: strin
         recipe,
         jars: jarsDescribed(day, process, run.loadMinutes),
         ...(hot ? { cookMinutes: times.cook as number } : {}),
-        ...(syrup === undefined ? {} : { sugarKg: syrup.sugarKg(ready) }),
         steps: jarSteps(day, process, syrup !== undefined),
         basis: joinBasis(need.basis, ...given.map(({ basis }) => basis), run.basis, syrup?.basis ?? [], [WORK_BASIS]),
         cautions: joinCautions(process.cautions, need.cautions, ...given.map(({ cautions }) => cautions)),
@@ -303,7 +311,9 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
       cook: {
         litresPerKg: FOAM * richest * (1 / POT_DENSITY + sugarToFruit / SUGAR_DENSITY),
         minutes: times.cook as number,
+        stirred: times.stir ?? false,
       },
+      sugar: { perUnit: 0, perReadyKg: sugarToFruit },
       canning: canningOf(run),
     },
     describe: ({ readyKg }) => ({
@@ -317,7 +327,6 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
       ],
       jars: jarsDescribed(day, process, run.loadMinutes, massOf(day, netKg)),
       cookMinutes: times.cook as number,
-      sugarKg: readyKg.high * sugarToFruit,
       steps: [
         `Cook fruit and sugar to ${Math.round(100 * finishSolids)} % solids, stirring; test for the set; skim.`,
         `Fill hot into hot jars, ${headspaceText(day, process.headspace)} of headspace; wipe the rims; put on the lids.`,

@@ -111,12 +111,22 @@ export function makeSteeped(day: Day, wanted: Wanted, product: number, trade: st
   const { times, ...common } = commonOf(wanted, product, undefined, how.kgPerQuart.likely);
   const sugarKg = how.sugar === undefined ? 0 : valueIn(how.sugar, 'cup') * sugarCupKg();
   const basis: Basis[] = [{ what: `trimmings and water for a quart of ${make}`, kind: 'common-practice' }, WORK_BASIS];
-  const cook = make === 'jelly stock' ? { litresPerKg: 2, minutes: times.cook as number } : undefined;
+  const cook =
+    make === 'jelly stock'
+      ? { litresPerKg: 2, minutes: times.cook as number, stirred: times.stir ?? false }
+      : undefined;
   return {
     label: nameOf(wanted, trade),
     produce: trade,
     unit: 'quart',
-    activity: { ...common, madeOf: 'trimmings', supplies, stockPerUnit: {}, ...(cook === undefined ? {} : { cook }) },
+    activity: {
+      ...common,
+      madeOf: 'trimmings',
+      supplies,
+      stockPerUnit: {},
+      ...(sugarKg === 0 ? {} : { sugar: { perUnit: sugarKg, perReadyKg: 0 } }),
+      ...(cook === undefined ? {} : { cook }),
+    },
     describe: ({ ready }) => ({
       recipe: [
         {
@@ -134,7 +144,6 @@ export function makeSteeped(day: Day, wanted: Wanted, product: number, trade: st
             ]),
       ],
       ...(cook === undefined ? {} : { cookMinutes: cook.minutes }),
-      ...(sugarKg === 0 ? {} : { sugarKg: sugarKg * ready }),
       steps: [how.step],
       basis,
       cautions: [planCaution('trimmings-clean'), planCaution(how.caution)],

@@ -18,6 +18,15 @@ export {
   learnYield,
   type SetAside,
 } from './learnFigure';
+export {
+  type LearnedEntry,
+  type LearnedFromRecords,
+  type LearnedWhat,
+  type LearnFromRecordsInput,
+  learnFromRecords,
+  type PassedOver,
+  type RecordSetAside,
+} from './learnFromRecords';
 export { type NetWeightCheck, type NetWeightCheckInput, netWeightCheck } from './netWeightCheck';
 export {
   type KeepRecordUntilInput,

@@ -12,7 +12,7 @@ import { ninetyPercentT } from './studentT';
 import { halfWidths, type MeanAndSpread, updated } from './updateNormal';
 
 /** How the figures vary: by so much (`plain`), by so many times (`times`), or as a share from 0 to 1 (`share`). */
-type Scale = 'plain' | 'times' | 'share';
+export type Scale = 'plain' | 'times' | 'share';
 
 /** A figure that is left out of count, or counts for less, because it lies far from the others. */
 export interface SetAside {
@@ -72,7 +72,7 @@ function weightsOf(prior: MeanAndSpread, values: readonly number[]): number[] {
   return values.map((value) => Math.min(1, (FAR * sd) / Math.abs(value - middle)) ** 4);
 }
 
-type Learned = Omit<LearnedFigure, 'basis' | 'cautions'>;
+export type Learned = Omit<LearnedFigure, 'basis' | 'cautions'>;
 
 /** The learning itself: normal-inverse-gamma on the figure or its logarithm, records weighted against outliers. */
 export function learn(range: Range<number>, observed: readonly number[], scale: Scale): Learned {
@@ -111,15 +111,16 @@ export function learn(range: Range<number>, observed: readonly number[], scale: 
   };
 }
 
-const MODEL: Basis = {
+export const MODEL: Basis = {
   what: 'normal mean and spread, both unknown; next batch by Student t',
   kind: 'equation',
   source: 'bayes-first-course',
   locator: 'section 5.3',
 };
-const ownRecords = (n: number): Basis[] => (n === 0 ? [] : [{ what: `${n} records of your own`, kind: 'measured' }]);
+export const ownRecords = (n: number): Basis[] =>
+  n === 0 ? [] : [{ what: `${n} records of your own`, kind: 'measured' }];
 
-function cautionsOf({ n, setAside }: Learned): Caution[] {
+export function cautionsOf({ n, setAside }: Learned): Caution[] {
   return [
     ...(n < FEW ? [recordCaution('few-records')] : []),
     ...(setAside.length > 0 ? [recordCaution('weighings-set-aside')] : []),
@@ -132,17 +133,19 @@ const POSITIVE = 'a figure above zero (1e-9 or more)';
 /** Ends nearer than this, against their size, are one figure and no range: doubles could not tell them apart. */
 const APART = 1e-9;
 
-/** A range whose ends stand in order and apart. */
+/** Whether the ends of a range stand in order and apart. */
+export const isRange = ({ low, likely, high }: Range<number>): boolean =>
+  low <= likely && likely <= high && high - low > APART * Math.max(Math.abs(low), Math.abs(high));
+
 function checkRange(range: Range<number>, path: string, positive: boolean): void {
-  const { low, likely, high } = range;
-  if (low > likely || likely > high || high - low <= APART * Math.max(Math.abs(low), Math.abs(high))) {
+  if (!isRange(range)) {
     fail('CONTRADICTION', path, range, 'low, likely and high in rising order, with low below high');
   }
-  if (positive && low < SMALLEST) fail('OUT_OF_RANGE', `${path}.low`, low, POSITIVE);
+  if (positive && range.low < SMALLEST) fail('OUT_OF_RANGE', `${path}.low`, range.low, POSITIVE);
 }
 
-const LARGEST = 1e9;
-const SMALLEST = 1 / LARGEST;
+export const LARGEST = 1e9;
+export const SMALLEST = 1 / LARGEST;
 const figure = (what: string) => number(`${what}: a number`, { min: -LARGEST, max: LARGEST });
 const rangeOf = <S extends z.ZodMiniType>(one: () => S) => fields({ low: one(), likely: one(), high: one() });
 const LONGEST_LIST = 100_000;

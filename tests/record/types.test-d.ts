@@ -1,8 +1,9 @@
 import { expectTypeOf, test } from 'vitest';
-import type { Range } from '../../src/quantity/index';
+import type { Quantity, Range } from '../../src/quantity/index';
 import {
   type BatchRecord,
   batchRecord,
+  type LearnedEntry,
   type LearnedYield,
   labelFields,
   learnYield,
@@ -27,11 +28,15 @@ test('a quantity of the wrong kind does not compile', () => {
   labelFields({ product: 'x', net: '70 degF' });
   // @ts-expect-error a temperature
   useBy({ kind: 'jar', made: '2026-08-14', temperature: '3 lb' });
+  // @ts-expect-error work is a time
+  batchRecord({ ...base, produce: [{ produce: 'peach', raw: '2 lb' }], work: { prepare: '3 lb' } });
   // @ts-expect-error a time
   reviewBatch({ record: {} as BatchRecord, sinceProcessing: '3 lb' });
 });
 
 test('what comes back', () => {
   expectTypeOf<BatchRecord['version']>().toEqualTypeOf<1>();
+  expectTypeOf<NonNullable<LearnedEntry['rawPerJar']>['raw']>().toEqualTypeOf<Range<Quantity<'mass'>>>();
+  expectTypeOf<NonNullable<LearnedEntry['dryingHours']>>().toEqualTypeOf<Range<Quantity<'time'>>>();
   expectTypeOf<LearnedYield['yield']>().toEqualTypeOf<Range<number>>();
 });

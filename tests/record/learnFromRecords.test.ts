@@ -1,0 +1,328 @@
+import { describe, expect, test } from 'vitest';
+import { dryingGuide } from '../../src/drying/index';
+import { workTimes } from '../../src/plan/work';
+import { composition, rawForJars, readyFromRaw } from '../../src/produce/index';
+import { type BatchRecordInput, batchRecord, learnFigure, learnFromRecords, learnYield } from '../../src/record/index';
+import { expectError } from '../helpers/errors';
+
+const batch = { lot: 'A1', date: '2026-08-14', product: 'a batch' } as const;
+const canned = {
+  food: 'peach',
+  form: 'halves',
+  pack: 'hot',
+  jar: 'quart',
+  method: 'boiling-water',
+  elevation: '1000 ft',
+  minutes: 25,
+} as const;
+const peaches = (raw: number, more: Partial<BatchRecordInput> = {}, ready?: number): BatchRecordInput => ({
+  ...batch,
+  produce: [
+    {
+      produce: 'peaches',
+      form: 'halves',
+      raw: { value: raw, unit: 'lb' },
+      ...(ready === undefined ? {} : { ready: { value: ready, unit: 'lb' } }),
+    },
+  ],
+  ...more,
+});
+const learn = (...records: readonly BatchRecordInput[]) => learnFromRecords({ records });
+const taught = (...records: readonly BatchRecordInput[]) => learn(...records).learned;
+const passed = (...records: readonly BatchRecordInput[]) => learn(...records).passedOver;
+
+describe('what is learned', () => {
+  test('nothing from nothing', () => {
+    expect(learn()).toMatchObject({ learned: [], passedOver: [], cautions: [] });
+    expect(learn(peaches(20))).toMatchObject({ learned: [], passedOver: [] });
+  });
+
+  test('the yield is that of learnYield', () => {
+    const records = [peaches(40, {}, 29), peaches(22, {}, 16.5), peaches(60, {}, 44)];
+    const [entry, ...more] = taught(...records);
+    const own = learnYield({
+      produce: 'peach',
+      form: 'halves',
+      records: [
+        { raw: '40 lb', ready: '29 lb' },
+        { raw: '22 lb', ready: '16.5 lb' },
+        { raw: '60 lb', ready: '44 lb' },
+      ],
+    });
+    expect(more).toEqual([]);
+    expect(entry).toMatchObject({ produce: 'peach', form: 'halves', n: 3, setAside: [] });
+    for (const end of ['low', 'likely', 'high'] as const) {
+      expect(entry?.yield?.[end]).toBeCloseTo(own.yield[end], 12);
+    }
+    expect(entry).not.toHaveProperty('moisture');
+    expect(entry).not.toHaveProperty('rawPerJar');
+  });
+
+  test('each produce of a record teaches its own yield', () => {
+    const record: BatchRecordInput = {
+      ...batch,
+      produce: [
+        { produce: 'apples', form: 'slices', raw: '10 lb', ready: '7.5 lb' },
+        { produce: 'Pears', form: 'halved', raw: '10 kg', ready: '7 kg' },
+      ],
+    };
+    expect(taught(record).map(({ produce, form, n }) => [produce, form, n])).toEqual([
+      ['apple', 'slices', 1],
+      ['pear', 'halves', 1],
+    ]);
+  });
+
+  test('minutes of one pair of hands a raw pound: the clock times the hands, over all the produce', () => {
+    const customary = workTimes('jars', 'halves', 'hot').perPound;
+    const prior = { low: customary / 2, likely: customary, high: customary * 2 };
+    const own = (observed: number[]) => learnFigure({ prior, observed, varies: 'times' }).figure;
+    const [entry] = taught(peaches(20, { process: canned, work: { prepare: '30 min', hands: 2 } }));
+    expect(entry?.minutesPerPound).toEqual(own([3]));
+    // the time of filling is no preparing
+    expect(taught(peaches(20, { process: canned, work: { fill: '30 min' } }))).toEqual([]);
+    const two: BatchRecordInput = {
+      ...peaches(20, { dryer: { time: '20 h' }, work: { prepare: '1 h' } }),
+      produce: [
+        { produce: 'peach', form: 'slices', raw: '20 lb' },
+        { produce: 'apple', form: 'slices', raw: '10 lb' },
+      ],
+    };
+    expect(taught(two).map(({ produce, minutesPerPound }) => [produce, minutesPerPound])).toEqual([
+      ['peach', own([2])],
+      ['apple', own([2])],
+    ]);
+  });
+
+  test.each([
+    ['jars', 'halves', { process: canned }],
+    ['jars', 'sauce', { process: { ...canned, food: 'apple', form: 'sauce' } }],
+    ['dried', 'slices', { dryer: { time: '9 h' } }],
+    ['leather', 'puree', { dryer: { time: '9 h' } }],
+    ['frozen', 'slices', { keptIn: 'freezer' }],
+  ] as const)('the customary minutes of %s, %s', (make, form, more) => {
+    const { perPound } = workTimes(make, form, undefined);
+    const record: BatchRecordInput = {
+      ...batch,
+      produce: [{ produce: 'apple', form, raw: '10 lb' }],
+      ...more,
+      // just the customary time: the likely figure stays
+      work: { prepare: { value: 10 * perPound, unit: 'min' } },
+    };
+    const entry = taught(record).find((each) => each.minutesPerPound !== undefined);
+    expect(entry?.minutesPerPound?.likely).toBeCloseTo(perPound, 9);
+  });
+
+  test('raw weight a jar, from the printed range of one jar, each size by itself, in the first unit used', () => {
+    const quarts = (raw: number, filled: number) => peaches(raw, { process: canned, jars: { filled } });
+    const pints: BatchRecordInput = {
+      ...batch,
+      produce: [{ produce: 'peach', raw: '6 kg' }],
+      process: { ...canned, jar: 'wide-mouth pint' },
+      jars: { filled: 10 },
+    };
+    const entries = taught(quarts(20, 7), pints, quarts(21, 7), quarts(0.02, 7));
+    expect(entries.map(({ rawPerJar, n }) => [rawPerJar?.jar, n])).toEqual([
+      ['quart', 3],
+      ['pint', 1],
+    ]);
+    const { low, likely, high } = rawForJars({ produce: 'peach', form: 'halves', jar: 'quart', jars: 1 }).raw;
+    const own = learnFigure({
+      prior: { low: low.value, likely: likely.value, high: high.value },
+      observed: [20 / 7, 3, 0.02 / 7],
+      varies: 'times',
+    });
+    expect(entries[0]?.rawPerJar?.raw.likely.value).toBeCloseTo(own.figure.likely, 9);
+    expect(entries[0]?.rawPerJar?.raw.high.value).toBeCloseTo(own.figure.high, 9);
+    expect(entries[0]?.rawPerJar?.raw.low.unit).toBe('lb');
+    expect(entries[1]?.rawPerJar?.raw.likely.unit).toBe('kg');
+    // the slip of the pen, by its record
+    expect(entries[0]?.setAside).toMatchObject([{ index: 3, what: 'rawPerJar', value: 0.02 / 7 }]);
+  });
+
+  test('two crates of one fruit in the same jars count together', () => {
+    const two: BatchRecordInput = {
+      ...batch,
+      produce: [
+        { produce: 'peach', form: 'halves', raw: '8 lb' },
+        { produce: 'peaches', form: 'halves', raw: '13 lb' },
+      ],
+      process: canned,
+      jars: { filled: 7 },
+    };
+    expect(taught(two)[0]?.rawPerJar).toEqual(
+      taught(peaches(21, { process: canned, jars: { filled: 7 } }))[0]?.rawPerJar,
+    );
+  });
+
+  test('a form that the food of the process names', () => {
+    const record: BatchRecordInput = {
+      ...batch,
+      produce: [{ produce: 'apple', raw: '10 lb', ready: '8 lb' }],
+      process: { ...canned, food: 'applesauce', form: undefined, jar: 'pint' },
+      jars: { filled: 6 },
+    };
+    expect(taught(record).map(({ form, rawPerJar }) => [form, rawPerJar?.jar])).toEqual([
+      ['sauce', undefined],
+      ['sauce', 'pint'],
+    ]);
+  });
+
+  test('drying hours and fresh moisture, from the printed hours and the water of the food tables', () => {
+    const record = (hours: number, freshMoisture: number): BatchRecordInput => ({
+      ...batch,
+      produce: [{ produce: 'apple', form: 'rings', raw: '10 lb' }],
+      dryer: { time: { value: hours * 60, unit: 'min' }, freshMoisture, endMoisture: 0.2 },
+    });
+    const [entry] = taught(record(7, 0.85), record(8, 0.86));
+    const { hours } = dryingGuide({ food: 'apple', form: 'slices' });
+    const { water } = composition({ produce: 'apple' });
+    const own = learnFigure({
+      prior: { low: hours.low.value, likely: hours.likely.value, high: hours.high.value },
+      observed: [7, 8],
+      varies: 'times',
+    }).figure;
+    expect(entry?.dryingHours?.high.unit).toBe('min');
+    expect((entry?.dryingHours?.high.value ?? 0) / 60).toBeCloseTo(own.high, 9);
+    expect(entry?.moisture).toEqual(learnFigure({ prior: water, observed: [0.85, 0.86] }).figure);
+    expect(entry?.n).toBe(2);
+  });
+
+  test('many records outweigh the book, one slip of the pen does not', () => {
+    const printed = readyFromRaw({ produce: 'peach', form: 'halves', raw: '1 lb' }).yield;
+    const own = Array.from({ length: 20 }, (_, i) => peaches(20, {}, 20 * (0.74 + 0.005 * ((i % 3) - 1))));
+    const [clean] = taught(...own);
+    expect(clean?.yield?.likely).toBeCloseTo(0.74, 1);
+    expect(clean?.yield?.high).toBeLessThan(printed.likely);
+    const [slipped] = taught(...own, peaches(20, {}, 0.15));
+    expect(slipped?.yield?.likely).toBeCloseTo(clean?.yield?.likely as number, 3);
+    expect(slipped?.setAside).toMatchObject([{ index: 20, what: 'yield', value: 0.0075 }]);
+    expect(slipped?.n).toBe(21);
+  });
+
+  test('is plain JSON, of kept records as of the fields themselves, with basis and cautions', () => {
+    const given = peaches(20, { process: canned, jars: { filled: 7 }, work: { prepare: '1 h' } }, 15);
+    const answer = learn(given);
+    expect(JSON.parse(JSON.stringify(answer))).toEqual(answer);
+    expect(learnFromRecords({ records: [batchRecord(given)] })).toEqual(answer);
+    expect(answer.basis.map(({ kind }) => kind)).toEqual(
+      expect.arrayContaining(['equation', 'measured', 'published', 'common-practice']),
+    );
+    expect(answer.basis.some(({ what }) => what.includes('half to double'))).toBe(true);
+    expect(answer.cautions.map(({ id }) => id)).toEqual(expect.arrayContaining(['few-records', 'estimate']));
+  });
+});
+
+describe('what is passed over, never guessed', () => {
+  const slices = (produce: string, more: Partial<BatchRecordInput> = {}): BatchRecordInput => ({
+    ...batch,
+    produce: [{ produce, form: 'slices', raw: '10 lb', ready: '5 lb' }],
+    ...more,
+  });
+
+  test.each([
+    [
+      'a produce in no table',
+      slices('no such fruit', { dryer: { time: '3 h' } }),
+      ['yield', 'dryingHours'],
+      'no table',
+    ],
+    ['no form', { ...batch, produce: [{ produce: 'peach', raw: '10 lb', ready: '8 lb' }] }, ['yield'], 'names no form'],
+    [
+      'a form in no table',
+      { ...batch, produce: [{ produce: 'peach', form: 'foam', raw: '10 lb', ready: '8 lb' }] },
+      ['yield'],
+      'peach as foam',
+    ],
+    [
+      'jam: its jars are not those of the fruit alone',
+      peaches(10, { process: { ...canned, food: 'peach jam', form: undefined }, jars: { filled: 8 } }),
+      ['rawPerJar'],
+      'peach as jam',
+    ],
+    [
+      'a process for another food',
+      peaches(10, { process: { ...canned, food: 'pear' }, jars: { filled: 4 } }),
+      ['rawPerJar'],
+      'is for pear',
+    ],
+    [
+      'a process for a food in no table',
+      peaches(10, { process: { ...canned, food: 'zzz' }, jars: { filled: 4 } }),
+      ['rawPerJar'],
+      'is for zzz',
+    ],
+    [
+      'a process without a form',
+      peaches(10, { process: { ...canned, form: undefined }, jars: { filled: 4 } }),
+      ['rawPerJar'],
+      'names no form',
+    ],
+    [
+      'a jar in no table',
+      peaches(10, { process: { ...canned, jar: 'crock' }, jars: { filled: 4 } }),
+      ['rawPerJar'],
+      'crock',
+    ],
+    ['work with no sign of what was made', peaches(10, { work: { prepare: '1 h' } }), ['minutesPerPound'], 'was made'],
+    [
+      'work on jars and a dryer load at once',
+      peaches(10, { work: { prepare: '1 h' }, process: canned, dryer: { time: '40 h' } }),
+      ['minutesPerPound'],
+      'was made',
+    ],
+    ['a weight below any scale', peaches(10, {}, 1e-12), ['yield'], 'no figure of a kitchen'],
+  ] as const)('%s', (_, record, whats, reason) => {
+    const found = passed(record as BatchRecordInput);
+    expect(found.map(({ what }) => what)).toEqual(whats);
+    for (const each of found) expect(each).toMatchObject({ index: 0, reason: expect.stringContaining(reason) });
+  });
+
+  test('a figure with no published range', () => {
+    // lemons are in the food tables, and in no drying table
+    const found = learn(slices('peach'), slices('lemon', { dryer: { time: '9 h', freshMoisture: 0.88 } }));
+    expect(found.passedOver).toEqual([
+      { index: 1, what: 'dryingHours', reason: 'no range is published for the drying hours of lemon as slices' },
+    ]);
+    expect(found.learned.map(({ produce }) => produce)).toContain('lemon');
+    expect(found.learned.every(({ dryingHours }) => dryingHours === undefined)).toBe(true);
+  });
+
+  test('jars and dryer loads of several kinds', () => {
+    const mixed: BatchRecordInput = {
+      ...batch,
+      produce: [
+        { produce: 'peach', form: 'slices', raw: '10 lb' },
+        { produce: 'apple', form: 'slices', raw: '10 lb' },
+      ],
+      process: canned,
+      jars: { filled: 7 },
+      dryer: { time: '9 h', freshMoisture: 0.86 },
+    };
+    expect(passed(mixed).map(({ what }) => what)).toEqual(['rawPerJar', 'dryingHours', 'moisture']);
+    expect(taught(mixed)).toEqual([]);
+    const unnamed = { ...mixed, produce: [{ produce: 'peach', raw: '10 lb' as const }], process: undefined };
+    expect(passed(unnamed).map(({ reason }) => reason)).toEqual(
+      Array.from({ length: 2 }, () => 'the record names no form of peach'),
+    );
+  });
+
+  test('no jars filled tell nothing', () => {
+    expect(learn(peaches(10, { process: canned, jars: { filled: 0 } }))).toMatchObject({ learned: [], passedOver: [] });
+  });
+});
+
+test('bad input', () => {
+  const good = peaches(10);
+  expectError(() => learnFromRecords({} as never), 'MISSING', 'records');
+  expectError(() => learnFromRecords({ records: [good, 5] } as never), 'WRONG_TYPE', 'records[1]');
+  expectError(() => learn(good, peaches(10, {}, 11)), 'CONTRADICTION', 'records[1].produce[0].ready');
+  expectError(() => learn({ ...good, jars: { filled: 1, sealed: 2 } }), 'CONTRADICTION', 'records[0].jars.sealed');
+  expectError(() => learnFromRecords({ records: Array.from({ length: 10_001 }, () => good) }), 'TOO_MUCH', 'records');
+});
+
+test('ten thousand records in a few seconds', () => {
+  const record = peaches(20, { process: canned, jars: { filled: 7 }, work: { prepare: '1 h' } }, 15);
+  const before = performance.now();
+  expect(learnFromRecords({ records: Array.from({ length: 10_000 }, () => record) }).learned[0]?.n).toBe(10_000);
+  expect(performance.now() - before).toBeLessThan(10_000);
+});

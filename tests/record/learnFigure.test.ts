@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { fitDryingCurve } from '../../src/drying/index';
 import { readyFromRaw } from '../../src/produce/index';
 import { learnFigure, learnMoisture, learnYield, updateMean, updateMeanAndSpread } from '../../src/record/index';
 import { learn } from '../../src/record/learnFigure';
@@ -85,6 +86,25 @@ describe('coverage of the 90 % intervals, by simulation', () => {
     expect(average).toBeGreaterThan(0.85);
     expect(average).toBeLessThan(0.95);
   });
+  // figures that vary by a factor, from a range that leans in their own measure
+  test.each([0, 3, 10])('figures out by a factor, %d records', (n) => {
+    const prior = { low: 1.5, likely: 3, high: 6 };
+    const spreadOfLogs = Math.log(2) / (2.1318468 * Math.SQRT2);
+    const normal = seeded(11 + n);
+    let inside = 0;
+    for (let kitchen = 0; kitchen < 2000; kitchen++) {
+      const chi = normal() ** 2 + normal() ** 2 + normal() ** 2 + normal() ** 2;
+      const sd = spreadOfLogs * Math.sqrt(4 / chi);
+      const mean = Math.log(3) + sd * normal();
+      const draw = () => Math.exp(mean + sd * normal());
+      const { figure } = learn(prior, Array.from({ length: n }, draw), 'times');
+      const next = draw();
+      if (next >= figure.low && next <= figure.high) inside += 1;
+    }
+    expect(inside / 2000).toBeGreaterThan(0.87);
+    expect(inside / 2000).toBeLessThan(0.93);
+  });
+
   // kitchens that the book does not describe: after some records the interval is theirs all the same
   test.each([
     ['at the low end of the book', 0.7, 0.7, 10, 100],
@@ -156,6 +176,30 @@ describe('learning', () => {
     expect(figure.low).toBeGreaterThan(0);
     expect(figure.low).toBeLessThan(figure.likely);
     expect(learnFigure({ prior, observed: [], varies: 'times' }).figure.high).toBeCloseTo(2, 9);
+  });
+
+  test('a drying constant, fitted to each load: toward the own dryer, one wrong load aside', () => {
+    const normal = seeded(3);
+    const hours = [0, 1, 2, 3, 4, 5, 6];
+    const load = (k: number) =>
+      fitDryingCurve({
+        model: 'lewis',
+        points: hours.map((value) => ({
+          time: { value, unit: 'h' },
+          moistureRatio: Math.exp(-k * value) + 0.005 * normal(),
+        })),
+      }).constants.k as number;
+    // a range of a book (invented) at 0.2 to 0.45 per hour; the own dryer does 0.5, give or take a tenth
+    const prior = { low: 0.2, likely: 0.3, high: 0.45 };
+    const own = Array.from({ length: 12 }, () => load(0.5 * Math.exp(0.1 * normal())));
+    const clean = learnFigure({ what: 'drying constant', prior, observed: own, varies: 'times' });
+    expect(clean.setAside).toEqual([]);
+    expect(clean.average.low).toBeLessThan(0.5);
+    expect(clean.average.high).toBeGreaterThan(0.5);
+    expect(clean.figure.low).toBeGreaterThan(0.3);
+    const slipped = learnFigure({ prior, observed: [...own, load(0.02)], varies: 'times' });
+    expect(slipped.setAside.map(({ index }) => index)).toEqual([12]);
+    expect(Math.abs(slipped.figure.likely / clean.figure.likely - 1)).toBeLessThan(0.02);
   });
 
   test('every answer is in order and finite', () => {

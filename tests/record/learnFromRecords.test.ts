@@ -185,6 +185,9 @@ describe('what is learned', () => {
     expect((entry?.dryingHours?.high.value ?? 0) / 60).toBeCloseTo(own.high, 9);
     expect(entry?.moisture).toEqual(learnFigure({ prior: water, observed: [0.85, 0.86] }).figure);
     expect(entry?.n).toBe(2);
+    const { basis } = learn(record(7, 0.85));
+    expect(basis.map(({ what }) => what)).toEqual(expect.arrayContaining(['water', 'drying of apples']));
+    expect(basis.map(({ what }) => what)).not.toContain('sugars');
   });
 
   test('many records outweigh the book, one slip of the pen does not', () => {

@@ -1,14 +1,16 @@
+import type { Quantity } from '../quantity/types';
+
 /** The order of work of a day, as the plan answers it. Minutes count from the start of the first day. */
 export interface DaySchedule {
   /** In the order of their starts. */
   readonly tasks: readonly ScheduledTask[];
   /** The hours of work; between two of them only what needs nobody goes on. */
   readonly windows: readonly Window[];
-  /** When the last work of hands, pots and canners ends. */
+  /** When the last work of hands, pots and canners ends; to pack what comes dry later is not counted. */
   readonly makespan: number;
   /** No order of the same work ends before this. */
   readonly lowerBound: number;
-  /** How much longer than that the order found is, against the bound. */
+  /** How much longer than that the order found is, in hours of work against the bound's. */
   readonly gap: number;
   /** When the last dryer, freeze-dryer or freezer load is done. */
   readonly allDone: number;
@@ -24,7 +26,9 @@ export type TaskKind =
   | 'prepare' // washing, peeling, cutting
   | 'cook'
   | 'fill' // jars filled, wiped, lidded; bags and boxes packed; trays spread
+  | 'load' // jars lifted into the canner
   | 'can' // one canner load, jars in to jars out
+  | 'unload' // jars lifted out again
   | 'dry'
   | 'freeze-dry'
   | 'freeze'
@@ -32,10 +36,14 @@ export type TaskKind =
 
 export interface ScheduledTask {
   readonly kind: TaskKind;
-  /** In the words of the stove: `14 lb of marked-down peaches for peach halves in quart jars`. */
+  /** What is at hand: the lots that are prepared, or else the product; of a canner to be heated, its name. */
   readonly what: string;
   /** The products that it is for. */
   readonly products: readonly string[];
+  /** Raw weight of what is prepared. */
+  readonly raw?: Quantity<'mass'>;
+  /** What is filled, canned or laid on trays: so many of them. */
+  readonly units?: { readonly count: number; readonly unit: string };
   readonly start: number;
   readonly end: number;
   readonly uses: readonly Use[];

@@ -1,0 +1,64 @@
+import type { Quantity } from '../../quantity/types';
+import type { ScheduledTask, TaskKind } from '../daySchedule';
+
+/** So many kg of a lot's trimmings. */
+export interface Trimmings {
+  readonly lot: number;
+  readonly kg: number;
+}
+
+/** One batch of one product: prepared, cooked if it is cooked, and filled, without a wait that spoils it. */
+export interface Portion {
+  readonly product: string;
+  /** What is prepared, in words: `marked-down peaches`; and its raw weight. */
+  readonly what: string;
+  readonly raw: Quantity<'mass'>;
+  readonly filled: NonNullable<ScheduledTask['units']>;
+  /** Minutes of one pair of hands to prepare it, and to fill it. */
+  readonly prepare: number;
+  readonly fill: number;
+  readonly cook?: { readonly minutes: number; readonly litres: number; readonly stirred: boolean };
+  /** What falls off when it is prepared, at the poor end. */
+  readonly drops: readonly Trimmings[];
+}
+
+/** One load of jars, to be run in any of these canners. */
+export interface CanStep {
+  readonly kind: 'can';
+  readonly jars: NonNullable<ScheduledTask['units']>;
+  /** Minutes of one pair of hands to put the jars in, and again to lift them out. */
+  readonly lift: number;
+  /** `warmUp`: minutes to heat its water before the first load of a day. */
+  readonly canners: readonly { readonly canner: number; readonly minutes: number; readonly warmUp: number }[];
+}
+
+/** What goes on by itself: in the dryer, the freeze-dryer, the freezer. */
+export interface QuietStep {
+  readonly kind: Extract<TaskKind, 'dry' | 'freeze-dry' | 'freeze'>;
+  readonly units: NonNullable<ScheduledTask['units']>;
+  /** Of what it goes into: trays of the dryer, kg of the freezer's day, the one freeze-dryer. */
+  readonly amount: number;
+  readonly minutes: number;
+  /** Minutes of one pair of hands to take it off the trays and pack it. */
+  readonly pack: number;
+}
+
+/** Work that belongs together: portions, and what they go into all at once. */
+export interface Job {
+  readonly portions: readonly Portion[];
+  readonly into?: CanStep | QuietStep;
+  /** Trimmings that must have fallen off before it can start. */
+  readonly needs: readonly Trimmings[];
+}
+
+/** What the day has to work with. */
+export interface Means {
+  readonly hands: number;
+  readonly burners: number;
+  /** Each pot: its name and the litres that may be cooked in it at once. */
+  readonly pots: readonly { readonly label: string; readonly litres: number }[];
+  readonly canners: readonly string[];
+  readonly trays: number;
+  /** Kg that the freezer freezes in a day; without a figure it is not limited. */
+  readonly freezerKg?: number;
+}

@@ -1,0 +1,138 @@
+import type { DaySchedule, ScheduledTask, Window } from '../daySchedule';
+import { lowerBound, workedBy } from './bound';
+import type { Job, Means } from './job';
+import { newDay, shared } from './place';
+
+/** Orders of the jobs that are tried; a long day gets fewer. */
+const MOST_ORDERS = 60;
+const PLACINGS = 3000;
+
+/** A small seeded generator (mulberry32): the same day gives the same order of work every time. */
+function seeded(seed: number): () => number {
+  let state = seed >>> 0;
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
+    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
+  };
+}
+
+interface Tried {
+  readonly tasks: readonly ScheduledTask[];
+  readonly makespan: number;
+  /** Among orders that end together the one whose work is done earlier. */
+  readonly sum: number;
+}
+
+/** Minutes of one job with nothing beside it: a day that long after the last window always has room for all. */
+const alone = ({ portions, into }: Job): number =>
+  portions.reduce(
+    (total, { prepare, cook, fill }) => total + Math.ceil(prepare) + (cook?.minutes ?? 0) + Math.ceil(fill),
+    0,
+  ) +
+  (into === undefined
+    ? 0
+    : into.kind === 'can'
+      ? Math.max(...into.canners.map((each) => each.minutes + each.warmUp))
+      : 0);
+
+const quietMinutes = ({ into }: Job): number => (into === undefined || into.kind === 'can' ? 0 : into.minutes);
+
+/**
+ * An order of work for these jobs, and how good it is.
+ *
+ * Each job is placed as early as it fits beside those before it, its steps as late as they may be before what they are
+ * for, so that nothing waits longer than it should (see `place`). Orders are tried: the customary ones first, then the
+ * best so far with one job moved, a fixed number of times from a fixed seed.
+ *
+ * @param windows - the hours of work in minutes from the start; the last one is lengthened where the work needs it
+ * @returns nothing where a job fits nowhere
+ */
+export function scheduleJobs(jobs: readonly Job[], means: Means, windows: readonly Window[]): DaySchedule | undefined {
+  const longest = Math.max(0, ...jobs.map(quietMinutes));
+  const overtime = Math.ceil(jobs.reduce((total, job) => total + alone(job) + 1, 0) + quietRounds(jobs, means));
+
+  const attempt = (order: readonly Job[]): Tried | undefined => {
+    const day = newDay(means, windows, overtime, longest);
+    for (const job of order) if (!day.place(job)) return undefined;
+    const tasks = day.tasks();
+    const attended = tasks.filter(({ kind, unattended }) => !unattended && kind !== 'pack');
+    return {
+      tasks,
+      makespan: Math.max(0, ...attended.map(({ end }) => end)),
+      sum: tasks.reduce((total, { end }) => total + end, 0),
+    };
+  };
+  const better = (one: Tried, other: Tried): boolean =>
+    one.makespan < other.makespan || (one.makespan === other.makespan && one.sum < other.sum);
+
+  const bound = lowerBound(jobs, means, windows);
+  let best: { order: readonly Job[]; tried: Tried } | undefined;
+  const keep = (order: readonly Job[]): void => {
+    const tried = attempt(order);
+    if (tried !== undefined && (best === undefined || better(tried, best.tried))) best = { order, tried };
+  };
+  for (const order of customaryOrders(jobs, means)) keep(order);
+  const random = seeded(1);
+  const orders = Math.max(4, Math.min(MOST_ORDERS, Math.floor(PLACINGS / Math.max(1, jobs.length))));
+  for (let tries = 0; tries < orders && best !== undefined && best.tried.makespan > bound; tries++)
+    keep(moved(best.order, random));
+  if (best === undefined) return undefined;
+  const { tasks, makespan } = best.tried;
+  return {
+    tasks,
+    windows,
+    makespan,
+    lowerBound: bound,
+    gap: bound === 0 ? 0 : workedBy(makespan, windows) / workedBy(bound, windows) - 1,
+    allDone: Math.max(0, ...tasks.map(({ end }) => end)),
+  };
+}
+
+/** Minutes that what goes on by itself may have to wait for trays: each job after the other at the worst. */
+const quietRounds = (jobs: readonly Job[], means: Means): number => {
+  const trayMinutes = jobs.reduce(
+    (total, { into }) => total + (into?.kind === 'dry' ? into.amount * into.minutes : 0),
+    0,
+  );
+  const others = jobs.reduce(
+    (total, job) => total + (job.into?.kind === 'freeze-dry' || job.into?.kind === 'freeze' ? quietMinutes(job) : 0),
+    0,
+  );
+  return (means.trays > 0 ? (2 * trayMinutes) / means.trays : 0) + others;
+};
+
+const usesTrimmings = ({ needs }: Job): boolean => needs.length > 0;
+
+/** Quickest first load first, then long ones; with what dries before the jars, or after them. Trimmings come last. */
+function customaryOrders(jobs: readonly Job[], { hands }: Means): Job[][] {
+  const whole = jobs.filter((job) => !usesTrimmings(job));
+  const trimmings = jobs.filter(usesTrimmings);
+  const lead = ({ portions }: Job) =>
+    Math.max(0, ...portions.map(({ prepare, cook, fill }) => shared(prepare + fill, hands) + (cook?.minutes ?? 0)));
+  const canned = whole.filter(({ into }) => into?.kind === 'can');
+  const others = whole.filter(({ into }) => into?.kind !== 'can');
+  const minutes = ({ into }: Job) => (into?.kind === 'can' ? Math.max(...into.canners.map((each) => each.minutes)) : 0);
+  const byLead = [...canned].sort((one, other) => lead(one) - lead(other));
+  const [first, ...rest] = byLead;
+  const longestNext = first === undefined ? [] : [first, ...rest.sort((one, other) => minutes(other) - minutes(one))];
+  const asGiven = first === undefined ? [] : [first, ...canned.filter((job) => job !== first)];
+  return [
+    [...asGiven, ...others, ...trimmings],
+    [...longestNext, ...others, ...trimmings],
+    [...byLead, ...others, ...trimmings],
+    [...others, ...asGiven, ...trimmings],
+  ];
+}
+
+/** The same order with one job moved; what is made of trimmings stays behind the rest. */
+function moved(order: readonly Job[], random: () => number): Job[] {
+  const whole = order.filter((job) => !usesTrimmings(job));
+  const trimmings = order.filter(usesTrimmings);
+  if (whole.length < 2) return [...order];
+  const from = Math.floor(random() * whole.length);
+  const [job] = whole.splice(from, 1) as [Job];
+  whole.splice(Math.floor(random() * (whole.length + 1)), 0, job);
+  return [...whole, ...trimmings];
+}

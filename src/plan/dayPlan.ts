@@ -89,8 +89,10 @@ export interface Units {
 export interface HandsMinutes {
   /** Washing, peeling, cutting. */
   readonly prepare: number;
-  /** Filling and lidding, spreading or bagging. */
+  /** Filling and lidding, into the canner and out of it; spreading or bagging. */
   readonly fill: number;
+  /** At the pot, where what cooks must be stirred. */
+  readonly stir: number;
 }
 
 export interface Ingredient {

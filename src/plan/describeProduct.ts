@@ -48,6 +48,7 @@ export function describeProduct(
     handsMinutes: {
       prepare: activity.handsPerKg * decided.rawKg,
       fill: activity.handsPerUnit * decided.ready,
+      stir: activity.cook?.stirred ? stirMinutes(pots) : 0,
     },
     recipe: said.recipe ?? [],
     ...(jars === undefined ? {} : { jars: { ...jars, loads: loadsOf(request.kitchen, makings, making, values) } }),
@@ -60,6 +61,9 @@ export function describeProduct(
     cautions: said.cautions,
   };
 }
+
+const stirMinutes = (pots: PotWork | undefined): number =>
+  (pots?.batches ?? []).reduce((sum, { batches }) => sum + batches * (pots?.minutesEach ?? 0), 0);
 
 /** The loads of a product's process, with the products that share them. */
 function loadsOf(

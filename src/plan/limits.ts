@@ -37,7 +37,7 @@ function isTight({ bounds }: Program, name: string, { used, available }: { used:
 }
 
 /** Nodes to look for a gain with: where a search ends early the gain is at least what it found. */
-const nodesFor = ({ variables, bounds }: Program): number =>
+export const nodesFor = ({ variables, bounds }: Program): number =>
   Math.max(20, Math.min(5_000, Math.floor(1e9 / (bounds.length ** 2 * (variables.length + 1)))));
 
 /**

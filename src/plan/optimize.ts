@@ -21,11 +21,11 @@ export function optimize(program: Program, options: SolveOptions = {}): Solved {
   const { per, ...linear } = program;
   if (per === undefined) return solve(program, options);
   const nodes = options.nodes ?? mostNodes(program);
-  let best = options.start ?? solve(linear, { nodes });
+  const { start } = options;
+  let best = start !== undefined && sumOf(per, start.values) > 0 ? start : solve(linear, { nodes });
   if (!best.feasible) return best;
   for (let step = 0; step < MOST_STEPS; step++) {
-    const start: Solved = { ...best, worth: 0 };
-    const found = solve(minus(linear, rateOf(program, best.values), per), { start, nodes });
+    const found = solve(minus(linear, rateOf(program, best.values), per), { start: { ...best, worth: 0 }, nodes });
     if (found.worth > STEP * Math.max(STEP, Math.abs(worthOf(program, best.values)))) best = found;
     else {
       best = {

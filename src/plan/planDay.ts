@@ -32,7 +32,8 @@ export function planProgram(input: PlanDayInput): Program {
  * each pot, loads of each tested process in each canner, trays. Jars are promised at the poor end of the yields; jars
  * to ready, stock, pots, canners, trays and hours hold at the rich end, so the plan stands whatever the fruit gives
  * within its published range. A product whose process is not tested is left out with the reason. Trimmings are
- * shared out too, among the products made of them.
+ * shared out too, among the products made of them. Hot packs are cooked for the canner load they go into: no fewer
+ * batches than loads.
  *
  * @param input.lots - 1 to 60: `produce`, `raw` weight, and if known `price` of the whole lot, `ready` (its weight when
  *   prepared, as weighed by you), `brix` (for jam), `name`
@@ -42,10 +43,15 @@ export function planProgram(input: PlanDayInput): Program {
  * @param input.products - 1 to 60: `make` (jars, jam, dried, freeze-dried, leather, frozen, powder, vinegar, jelly
  *   stock), `from`, and what belongs to it: `form`, `pack`, `jar`, `method`, `syrup`, `sugarToFruit` (kg/kg),
  *   `finishSolids`, `moisture`, `thickness`, `size` of a pack; `least` to promise, `most` (units, at the rich end of
- *   the yields unless `least` needs more), `worth` of one unit (money or a
- *   number; the kg of fruit it uses where none is given); your own `minutesPerPound`, `minutesPerUnit`, `cook`
+ *   the yields unless `least` or `smallest` needs more), `smallest` batch worth making (1 to 5000: no unit of it or
+ *   at least so many), `worth` of one unit (money or a number; the kg of fruit it uses where none is given); your own
+ *   `minutesPerPound`, `minutesPerUnit` (lifting a jar into the canner and out again comes on top), `cook`
  * @param input.aim - `most worth` (taken when nothing is said); `least waste` (the most fruit and trimmings used, a last
- *   jar may be part filled); or `fewest hours` (every `least` met with the least work of hands, and nothing else made)
+ *   jar may be part filled); `fewest hours` (every `least` met with the least work of hands, and nothing else made);
+ *   `least cost` (every `least` met, and the least cost of produce, jars over their lives, lids and sugar for each unit
+ *   promised, of the plans that cost as little the one with the most units; something must have a price); or weights
+ *   `{ worth, waste, cost, hours }`, each 0 to 1,000,000: the most of worth x worths + waste x kg used - cost x money -
+ *   hours x hours of hands (with `waste` above 0 a last jar may be part filled)
  * @returns the plan, each product with its lots, recipe, jars, loads, trays, cost, cautions and basis; what is left
  *   fresh, left out and why, what to have at hand and what is short, what limited the plan and what one more of it
  *   would add; or `{ feasible: false }` with the musts that conflict
@@ -112,7 +118,7 @@ export function planDay(input: PlanDayInput): DayPlan {
     products,
     leftFresh: leftFresh(prepared, kept),
     leftOut,
-    notMade: idle.map((making) => ({ product: making.label, reason: whyNotMade(making, prepared) })),
+    notMade: idle.map((making) => ({ product: making.label, reason: whyNotMade(making, prepared, found) })),
     ready: toReady(prepared, kept),
     limits: limitsFor(prepared, found),
     work: workOf(prepared, found),

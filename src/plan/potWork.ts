@@ -3,7 +3,7 @@ import type { PotWork } from './dayPlan';
 import { type Kept, NOISE } from './decide';
 import { potsOf } from './kitchen';
 import type { Kitchen } from './planInput';
-import { batches } from './program';
+import { batches, groupsOf, loads } from './program';
 import { decidedOf } from './relaxation';
 
 /**
@@ -26,13 +26,20 @@ export function potWorkOf(
   const busy = pots.map((_, pot) =>
     kept.reduce((sum, { said }, index) => sum + (counts[index]?.[pot] ?? 0) * (said.cookMinutes ?? 0), 0),
   );
-  return kept.map(({ making, decided, said }, index) => {
-    const { cookMinutes } = said;
+  const litresOf = ({ making, decided }: Kept) => decided.rawKg * (making.activity.cook?.litresPerKg ?? 0);
+  const enough = withBatchForEachLoad(
+    kept,
+    kept.map((each) => Math.ceil(litresOf(each) / (pots[largest]?.litres ?? 1) - NOISE)),
+    counts.map((own) => own.reduce((sum, count) => sum + count, 0)),
+    values,
+  );
+  return kept.map((each, index) => {
+    const { cookMinutes } = each.said;
     const pot = pots[largest];
     if (cookMinutes === undefined || pot === undefined) return undefined;
     const planned = counts[index] as number[];
-    const litres = decided.rawKg * (making.activity.cook?.litresPerKg ?? 0);
-    const fewest = Math.ceil(litres / pot.litres - NOISE);
+    const litres = litresOf(each);
+    const fewest = enough[index] as number;
     const more = (fewest - (planned[largest] as number)) * cookMinutes;
     const fits = (busy[largest] as number) + more <= minutes;
     if (fits) busy[largest] = (busy[largest] as number) + more;
@@ -45,4 +52,27 @@ export function potWorkOf(
       }),
     };
   });
+}
+
+/** The batches that the pot asks for, and of those planned as many more as the canner loads ask for. */
+function withBatchForEachLoad(
+  kept: readonly Kept[],
+  fewest: readonly number[],
+  planned: readonly number[],
+  values: ReadonlyMap<string, number>,
+): number[] {
+  const enough = [...fewest];
+  const places = new Map(kept.map(({ making }, index) => [making.activity.product, index]));
+  for (const [key, group] of groupsOf(kept.map(({ making }) => making.activity))) {
+    const cooked = group.filter(({ cook }) => cook !== undefined).map(({ product }) => places.get(product) as number);
+    const canners = group[0]?.canning?.canners ?? [];
+    const loaded = canners.reduce((sum, { canner }) => sum + decidedOf(values, loads(key, canner)), 0);
+    let missing = loaded - cooked.reduce((sum, index) => sum + (fewest[index] as number), 0);
+    for (const index of cooked) {
+      const more = Math.max(0, Math.min(missing, (planned[index] as number) - (fewest[index] as number)));
+      enough[index] = (fewest[index] as number) + more;
+      missing -= more;
+    }
+  }
+  return enough;
 }

@@ -183,17 +183,7 @@ export function toProgram(activities: readonly Activity[], capacity: Capacity, a
       ],
       min: 0,
     });
-    // hot food is cooked for the load it goes into, never for two at a time
-    if (group.every(({ cook }) => cook !== undefined)) {
-      bounds.push({
-        name: `a batch for each load ${key}`,
-        terms: [
-          ...group.flatMap(({ product }) => capacity.pots.map((_, pot): Term => [batches(product, pot), 1])),
-          ...canners.map(({ canner }): Term => [loads(key, canner), -1]),
-        ],
-        min: 0,
-      });
-    }
+    bounds.push(...freshForEachLoad(key, group, capacity));
   }
 
   // Trimmings are counted on at the poor end of what the other products drop.
@@ -242,6 +232,30 @@ export function toProgram(activities: readonly Activity[], capacity: Capacity, a
     bounds,
     ...(aim === 'least cost' ? { per: units } : {}),
   };
+}
+
+/**
+ * Hot food is cooked for the load it goes into, never for two at a time: as many batches as loads (common practice).
+ * Where raw packed jars may stand in the same loads, as many as the cooked jars alone would fill.
+ */
+function freshForEachLoad(key: string, group: readonly Activity[], { pots }: Capacity): Bound[] {
+  const cooked = group.filter(({ cook }) => cook !== undefined);
+  if (cooked.length === 0) return [];
+  const canners = group[0]?.canning?.canners ?? [];
+  const all = cooked.length === group.length;
+  const jars = all ? 1 : Math.max(0, ...canners.map((canner) => canner.jars));
+  return [
+    {
+      name: `a batch for each load ${key}`,
+      terms: [
+        ...cooked.flatMap(({ product }) => pots.map((_, pot): Term => [batches(product, pot), jars])),
+        ...(all
+          ? canners.map(({ canner }): Term => [loads(key, canner), -1])
+          : cooked.map(({ product }): Term => [readied(product), -1])),
+      ],
+      min: 0,
+    },
+  ];
 }
 
 /** The products that may share canner loads, by their process. */

@@ -7,5 +7,6 @@ export { type BoilingSolidsChartInput, type BoilingSolidsRow, boilingSolidsChart
 export { type CostChartInput, type CostRow, costChart } from './costChart';
 export { type DryingCurveChartInput, type DryingCurveRow, dryingCurveChart } from './dryingCurveChart';
 export { type IsothermChartInput, type IsothermRow, isothermChart } from './isothermChart';
+export { type LearningChartInput, type LearningRow, learningChart } from './learningChart';
 export { type ProcessTimeChartInput, type ProcessTimeRow, processTimeChart } from './processTimeChart';
 export { type ChartLayer, type ChartSpec, OKABE_ITO } from './spec';

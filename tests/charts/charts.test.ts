@@ -7,6 +7,7 @@ import {
   costChart,
   dryingCurveChart,
   isothermChart,
+  learningChart,
   OKABE_ITO,
   processTimeChart,
 } from '../../src/charts/index';
@@ -19,6 +20,16 @@ const plan = planDay(haul);
 
 const unfinished = dryingCurveChart({ weighings: appleTray.weighings.slice(0, 3), stopWeight: '165 g' });
 const finished = dryingCurveChart({ ...appleTray, stopWeight: '400 g' });
+
+const hours = { low: 6, likely: 9, high: 12 };
+const learnedYields = learningChart({
+  what: 'yield of peach halves',
+  before: { low: 0.76, likely: 0.85, high: 0.88 },
+  after: { low: 0.69, likely: 0.75, high: 0.81 },
+  observed: [0.725, 0.75, 0.733, 0.079, 0.742],
+  setAside: [3],
+  invented: true,
+});
 
 const charts: readonly (readonly [string, ChartSpec])[] = [
   ...Object.entries(pageCharts()),
@@ -42,6 +53,22 @@ const charts: readonly (readonly [string, ChartSpec])[] = [
   ['drying, done', finished],
   ['allocation', allocationChart({ plan })],
   ['costs', costChart({ plan })],
+  ['learned yields, one far off', learnedYields],
+  [
+    'learned hours, no batch yet',
+    learningChart({ what: 'drying time', unit: 'h', before: hours, after: hours, observed: [] }),
+  ],
+  [
+    'learned hours, one set aside and near',
+    learningChart({
+      what: 'drying time',
+      unit: 'h',
+      before: hours,
+      after: hours,
+      observed: [9, 14, 40],
+      setAside: [1, 2],
+    }),
+  ],
 ];
 
 /** Every colour that a spec names. */

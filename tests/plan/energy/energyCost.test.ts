@@ -8,7 +8,7 @@ const cents = fc.integer({ min: 0, max: 500 }).map((value) => ({ value: value / 
 
 describe('energyCost', () => {
   it('rounds the low end down, the middle to the nearest cent and the high end up', () => {
-    const energy = { low: kWh(1.01), likely: kWh(1.05), high: kWh(1.0901) };
+    const energy = { low: kWh(1.02), likely: kWh(1.05), high: kWh(1.0901) };
     const { cost } = energyCost({ energy, price: { per: 'kWh', price: '0.31 USD' } });
     expect([cost.low.value, cost.likely.value, cost.high.value]).toEqual([0.31, 0.33, 0.34]);
   });

@@ -32,6 +32,8 @@ export interface Activity {
   readonly canning?: Canning;
   /** Dryer trays filled by each kg of raw produce at the rich end. */
   readonly traysPerKg?: number;
+  /** Days that a loaded tray is taken; 1 where it is dry by the next morning. */
+  readonly trayDays?: number;
   /** Water that each kg of raw produce gives up in the freeze-dryer, in kg, and its trays. */
   readonly freezeDry?: { readonly waterPerKg: number; readonly traysPerKg: number };
 }
@@ -69,6 +71,8 @@ export interface Canning {
     readonly canner: number;
     readonly jars: number;
     readonly minutes: number;
+    /** Minutes to heat its water before the first load of a day, at the slow end. */
+    readonly warmUp: number;
     readonly costPerLoad?: number;
   }[];
 }
@@ -77,17 +81,19 @@ export interface Canning {
 export interface Capacity {
   /** Raw mass of each lot, kg. */
   readonly lots: readonly number[];
-  /** Minutes of the day, and how many pairs of hands work through them. */
+  readonly days: number;
+  /** Minutes of work in all, and how many pairs of hands work through them. */
   readonly minutes: number;
   readonly hands: number;
   readonly burners: number;
   /** Litres that may be cooked in each pot at once: its volume times its fill limit. */
   readonly pots: readonly number[];
   readonly canners: number;
-  /** Minutes before the first canner load can start. */
+  /** Minutes of each day before the first canner load can start. */
   readonly lead: number;
   /** Stock on hand, by the same names as `stockPerUnit`; what is not listed is not limited. */
   readonly stock: Readonly<Record<string, number>>;
+  /** Dryer trays, each counted once a day. */
   readonly trays: number;
   readonly freezeDryer?: { readonly trays: number; readonly iceKg: number; readonly loads: number };
 }

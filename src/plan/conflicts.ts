@@ -1,5 +1,8 @@
 import { caution } from '../sources/cautions';
-import type { InfeasibleDay } from './dayPlan';
+import type { InfeasibleDay, LeftOut } from './dayPlan';
+import type { DaySchedule } from './daySchedule';
+import { minutesLate } from './fitDay';
+import { windowsOf } from './kitchen';
 import type { Program } from './linearProgram';
 import type { Making } from './makes/context';
 import type { Prepared } from './prepare';
@@ -9,29 +12,45 @@ import { type Solved, solve } from './solve';
 /** Pairs of musts are tried one by one up to this many musts. */
 const MOST_IN_PAIRS = 12;
 
+/** The answer for a day whose musts fit the hours as sums only: no order of their work was found that does. */
+export function tooLate({ makings, leftOut, request }: Prepared, schedule: DaySchedule | undefined): InfeasibleDay {
+  const over = schedule && minutesLate(schedule.makespan, windowsOf(request.kitchen));
+  return noPlan(
+    leftOut,
+    over === undefined
+      ? 'no order of work was found for what must be made'
+      : `no order of work was found that fits the hours: with what must be made the best ends ${over} min after them`,
+    mustsInWords(makings.filter(({ activity }) => activity.least > 0)),
+  );
+}
+
+const noPlan = (leftOut: readonly LeftOut[], reason: string, conflicts: readonly string[]): InfeasibleDay => ({
+  feasible: false,
+  reason,
+  conflicts,
+  leftOut,
+  basis: [],
+  cautions: [caution('follow-local-guidance')],
+});
+
 /** The answer for a day whose musts cannot be met: a set of them that cannot, from which none can be left out. */
 export function impossible({ makings, leftOut, unmetMusts, program }: Prepared, found?: Solved): InfeasibleDay {
-  const answer = (reason: string, conflicts: readonly string[]): InfeasibleDay => ({
-    feasible: false,
-    reason,
-    conflicts,
-    leftOut,
-    basis: [],
-    cautions: [caution('follow-local-guidance')],
-  });
+  const answer = (reason: string, conflicts: readonly string[]) => noPlan(leftOut, reason, conflicts);
   if (unmetMusts.length > 0) return answer('what must be made cannot be made here', unmetMusts);
   const musts = makings.filter(({ activity }) => activity.least > 0);
-  const words = (some: readonly Making[]) =>
-    some.map(({ label, activity }) => `at least ${mustOf(activity)} of ${label}`);
-  if (found?.optimal === false) return answer('the search found no way to meet these musts together', words(musts));
+  if (found?.optimal === false)
+    return answer('the search found no way to meet these musts together', mustsInWords(musts));
   const conflict = smallestConflict(program, musts);
   return answer(
     conflict.length === 1
       ? 'this must is more than the lots, the stock and the hours give'
       : 'these musts cannot be met together',
-    words(conflict),
+    mustsInWords(conflict),
   );
 }
+
+const mustsInWords = (some: readonly Making[]): string[] =>
+  some.map(({ label, activity }) => `at least ${mustOf(activity)} of ${label}`);
 
 /** One must that is too much alone, or else two that are together, or else a set that none can be taken out of. */
 function smallestConflict(program: Program, musts: readonly Making[]): readonly Making[] {

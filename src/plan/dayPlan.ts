@@ -1,5 +1,6 @@
 import type { Money, Quantity, Range } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
+import type { DaySchedule } from './daySchedule';
 import type { Make } from './planInput';
 import type { Aim } from './program';
 
@@ -37,6 +38,8 @@ export interface FeasibleDay {
   readonly notMade: readonly NotMade[];
   readonly ready: readonly ToReady[];
   readonly limits: readonly Limit[];
+  /** What to do when. */
+  readonly schedule: DaySchedule;
   readonly work: Work;
   readonly cost?: DayCost;
   readonly basis: readonly Basis[];

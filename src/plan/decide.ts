@@ -12,6 +12,9 @@ export interface Kept {
 /** Noise of the solver in kg and units. */
 export const NOISE = 1e-6;
 
+/** Whether a product is made at all. */
+export const isMade = ({ ready, rawKg }: Decided): boolean => ready > 0 || rawKg > NOISE;
+
 /** Kg of sugar that a product takes, at the rich end. */
 export const sugarKgOf = ({ making, decided }: Pick<Kept, 'making' | 'decided'>): number => {
   const { perUnit, perReadyKg } = making.activity.sugar ?? { perUnit: 0, perReadyKg: 0 };

@@ -1,19 +1,19 @@
 import type { Range } from '../quantity/types';
-import type { CannerLoad, LotShare, PlannedProduct, PotWork, ProductCost } from './dayPlan';
+import type { LotShare, PlannedProduct, PotWork, ProductCost } from './dayPlan';
 import { type Kept, NOISE } from './decide';
-import { cannersOf } from './kitchen';
-import { type KnownLot, type Making, massOf, massRange } from './makes/context';
-import type { Kitchen, Wanted } from './planInput';
+import { type KnownLot, massOf, massRange } from './makes/context';
+import type { Wanted } from './planInput';
 import type { Prepared } from './prepare';
-import { groupsOf, loads, raw, readied } from './program';
+import { raw } from './program';
 import { decidedOf } from './relaxation';
+import type { workDone } from './workDone';
 
 /** One product as the plan answers it. */
 export function describeProduct(
-  { day, request, makings }: Prepared,
+  { day, request }: Prepared,
   { making, decided, said }: Kept,
   values: ReadonlyMap<string, number>,
-  pots: PotWork | undefined,
+  { pots, loads }: ReturnType<typeof workDone>,
   cost: ProductCost | undefined,
 ): PlannedProduct {
   const { activity, label, produce, form, unit } = making;
@@ -51,7 +51,7 @@ export function describeProduct(
       stir: activity.cook?.stirred ? stirMinutes(pots) : 0,
     },
     recipe: said.recipe ?? [],
-    ...(jars === undefined ? {} : { jars: { ...jars, loads: loadsOf(request.kitchen, makings, making, values) } }),
+    ...(jars === undefined ? {} : { jars: { ...jars, loads } }),
     ...(pots === undefined ? {} : { pots }),
     ...(said.trays === undefined ? {} : { trays: said.trays }),
     ...(said.packs === undefined ? {} : { packs: said.packs }),
@@ -62,31 +62,6 @@ export function describeProduct(
   };
 }
 
+/** Minutes that somebody is at the pots. */
 const stirMinutes = (pots: PotWork | undefined): number =>
   (pots?.batches ?? []).reduce((sum, { batches }) => sum + batches * (pots?.minutesEach ?? 0), 0);
-
-/** The loads of a product's process, with the products that share them. */
-function loadsOf(
-  kitchen: Kitchen,
-  makings: readonly Making[],
-  making: Making,
-  values: ReadonlyMap<string, number>,
-): CannerLoad[] {
-  const { canning } = making.activity;
-  if (canning === undefined) return [];
-  const labels = cannersOf(kitchen);
-  const group = groupsOf(makings.map(({ activity }) => activity)).get(canning.key) ?? [];
-  const sharedWith = group
-    .filter(({ product }) => product !== making.activity.product && decidedOf(values, readied(product)) > 0)
-    .map(({ product }) => makings.find(({ activity }) => activity.product === product)?.label ?? '');
-  const jars = group.reduce((sum, { product }) => sum + decidedOf(values, readied(product)), 0);
-  let left = jars;
-  return canning.canners.flatMap(({ canner, jars: held, minutes }) => {
-    const planned = decidedOf(values, loads(canning.key, canner));
-    const needed = Math.min(planned, Math.ceil(left / held));
-    left -= needed * held;
-    return needed > 0
-      ? [{ canner: labels[canner]?.label ?? '', loads: needed, jarsPerLoad: held, minutesEach: minutes, sharedWith }]
-      : [];
-  });
-}

@@ -25,6 +25,7 @@ export type {
   Units,
   Work,
 } from './dayPlan';
+export type { DaySchedule, ScheduledTask, TaskKind, Use, Window } from './daySchedule';
 export { type ApplianceEnergyInput, applianceEnergy } from './energy/applianceEnergy';
 export { type BoilingEnergyInput, boilingEnergy } from './energy/boilingEnergy';
 export { type BoilOffEnergyInput, boilOffEnergy } from './energy/boilOffEnergy';

@@ -2,6 +2,7 @@ import { freezerLoad } from '../freezing/freezerLoad';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Activity, Capacity } from './activity';
+import type { Window } from './daySchedule';
 import { jarStock } from './makes/jars';
 import type { Kitchen, PlanRequest } from './planInput';
 import { LIFT_A_JAR } from './work';
@@ -18,30 +19,43 @@ export interface Pot {
 }
 
 /** Each single pot, the many of one kind spread out. */
-export function potsOf(kitchen: Kitchen): Pot[] {
-  return (kitchen.pots ?? []).flatMap(({ volume, count = 1, fill = POT_FILL }) =>
-    Array.from({ length: count }, (_, index) => ({
-      label: `${volume.value} ${volume.unit} pot${count > 1 ? ` ${index + 1}` : ''}`,
-      most: { value: volume.value * fill, unit: volume.unit },
-    })),
+export const potsOf = (kitchen: Kitchen): Pot[] =>
+  toldApart(
+    (kitchen.pots ?? []).flatMap(({ volume, count = 1, fill = POT_FILL }) =>
+      Array.from({ length: count }, () => ({
+        label: `${volume.value} ${volume.unit} pot`,
+        most: { value: volume.value * fill, unit: volume.unit },
+      })),
+    ),
   );
-}
 
 export interface Canner {
   readonly label: string;
 }
 /** Each single canner. */
-export function cannersOf(kitchen: Kitchen): Canner[] {
-  return (kitchen.canners ?? []).flatMap(({ name, method, count = 1 }) =>
-    Array.from({ length: count }, (_, index) => ({
-      label: `${name ?? `${method} canner`}${count > 1 ? ` ${index + 1}` : ''}`,
-    })),
+export const cannersOf = (kitchen: Kitchen): Canner[] =>
+  toldApart(
+    (kitchen.canners ?? []).flatMap(({ name, method, count = 1 }) =>
+      Array.from({ length: count }, () => ({ label: name ?? `${method} canner` })),
+    ),
   );
-}
+
+/** Numbers behind labels that several share. */
+const toldApart = <T extends { readonly label: string }>(things: readonly T[]): T[] =>
+  things.map((thing, index) => {
+    const twins = things.flatMap(({ label }, place) => (label === thing.label ? [place] : []));
+    return twins.length === 1 ? thing : { ...thing, label: `${thing.label} ${twins.indexOf(index) + 1}` };
+  });
+
+/** Whole minutes of the hours of work, from the start of the first day; the next day starts 24 h later. */
+export const windowsOf = ({ hours }: Kitchen): Window[] =>
+  hours.map((day, index) => ({ from: index * DAY, to: index * DAY + Math.floor(valueIn(day, 'min') + 1e-6) }));
+const DAY = 24 * 60;
 
 /** The kitchen in the program's plain numbers. */
 export function capacityOf({ lots, kitchen }: PlanRequest, activities: readonly Activity[]): Capacity {
-  const minutes = valueIn(kitchen.hours, 'min');
+  const windows = windowsOf(kitchen);
+  const days = windows.length;
   const hands = kitchen.hands ?? 1;
   const stock: Record<string, number> = {};
   for (const { jar, count } of kitchen.jars ?? []) stock[jarStock(jar)] = (stock[jarStock(jar)] ?? 0) + count;
@@ -49,19 +63,21 @@ export function capacityOf({ lots, kitchen }: PlanRequest, activities: readonly 
   if (kitchen.freezer !== undefined) {
     stock['freezer room'] = valueIn(kitchen.freezer.room, 'L');
     const whole = kitchen.freezer.volume;
-    if (whole !== undefined) stock['freezer load'] = valueIn(freezerLoad({ freezerVolume: whole }).perDay.low, 'kg');
+    if (whole !== undefined)
+      stock['freezer load'] = days * valueIn(freezerLoad({ freezerVolume: whole }).perDay.low, 'kg');
   }
   const { freezeDryer } = kitchen;
   return {
     lots: lots.map(({ raw }) => valueIn(raw, 'kg')),
-    minutes,
+    days,
+    minutes: windows.reduce((sum, { from, to }) => sum + to - from, 0),
     hands,
     burners: kitchen.burners ?? BURNERS,
     pots: potsOf(kitchen).map(({ most }) => valueIn(most, 'L')),
     canners: cannersOf(kitchen).length,
     lead: leadOf(activities, hands),
     stock,
-    trays: kitchen.dryer?.trays ?? 0,
+    trays: days * (kitchen.dryer?.trays ?? 0),
     ...(freezeDryer === undefined
       ? {}
       : {
@@ -75,17 +91,18 @@ export function capacityOf({ lots, kitchen }: PlanRequest, activities: readonly 
 }
 
 /**
- * Minutes until a first canner load of the quickest product is prepared, cooked and filled: the least that must pass
- * before any load can start. It is a lower bound, not a timeline: later loads may have to wait for fruit as well, so
- * that the canners' hours hold in total but no order of work is shown to fit.
+ * Minutes until a first canner load of the quickest product can go in: prepared, cooked and filled, the water hot. It
+ * is the least that must pass on any day; whether the day's order of work fits is found afterwards (see `fitDay`).
  */
 function leadOf(activities: readonly Activity[], hands: number): number {
   const leads = activities.flatMap(({ canning, supplies, handsPerKg, handsPerUnit, cook }) => {
-    const jars = Math.min(...(canning?.canners ?? []).map((canner) => canner.jars));
+    const canners = canning?.canners ?? [];
+    const jars = Math.min(...canners.map((canner) => canner.jars));
+    const warmUp = Math.min(...canners.map((canner) => canner.warmUp));
     const perKg = Math.max(...supplies.map(({ unitsPerKg }) => unitsPerKg.likely));
-    if (canning === undefined || !Number.isFinite(jars) || !(perKg > 0)) return [];
-    // lifting the jars in and out is part of the load
-    return [((jars / perKg) * handsPerKg + jars * (handsPerUnit - LIFT_A_JAR)) / hands + (cook?.minutes ?? 0)];
+    if (!Number.isFinite(jars) || !(perKg > 0)) return [];
+    const filled = (jars / perKg) * handsPerKg + jars * Math.max(0, handsPerUnit - LIFT_A_JAR);
+    return [Math.max(warmUp, filled / hands + (cook?.minutes ?? 0))];
   });
   return leads.length === 0 ? 0 : Math.min(...leads);
 }

@@ -2,23 +2,24 @@ import { valueIn } from '../quantity/scale';
 import { joinBasis, joinCautions } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { planCaution } from './cautions';
-import { impossible } from './conflicts';
+import { impossible, tooLate } from './conflicts';
 import type { DayPlan, FeasibleDay, Limit, LotShare } from './dayPlan';
-import { decide, type Kept, NOISE } from './decide';
+import type { Kept } from './decide';
 import { describeProduct } from './describeProduct';
-import { cannersOf } from './kitchen';
+import { type Fitted, fitDay } from './fitDay';
+import { cannersOf, potsOf } from './kitchen';
 import { limitsOf, useOf, wideningsOf } from './limits';
 import type { Program } from './linearProgram';
-import { type Decided, massOf } from './makes/context';
+import { massOf } from './makes/context';
 import { costsOf } from './money';
 import { optimize } from './optimize';
 import type { PlanDayInput } from './planInput';
-import { potWorkOf } from './potWork';
 import { type Prepared, prepare } from './prepare';
 import { leastFruit, weightsOf } from './program';
-import type { Solved } from './solve';
+import type { Solved, SolveOptions } from './solve';
 import { toReady } from './toReady';
 import { whyNotMade } from './whyNotMade';
+import { workDone } from './workDone';
 
 /** The kitchen's program, for checks against another solver: what `planDay` maximizes. */
 export function planProgram(input: PlanDayInput): Program {
@@ -37,7 +38,8 @@ export function planProgram(input: PlanDayInput): Program {
  *
  * @param input.lots - 1 to 60: `produce`, `raw` weight, and if known `price` of the whole lot, `ready` (its weight when
  *   prepared, as weighed by you), `brix` (for jam), `name`
- * @param input.kitchen - `elevation`; `hours` of the day (up to 48); `hands` (1), `burners` (4), `burnerPower`
+ * @param input.kitchen - `elevation`; `hours` of the day (up to 48) or of each of up to 7 days
+ *   (up to 20; each starts 24 h after the last); `hands` (1), `burners` (4), `burnerPower`
  *   (2400 W); `pots` with `volume`, `fill` limit (two thirds) and `count`; `canners` with `method` and what each
  *   `holds`; `jars` and `lids` in stock (not limited where none are named); `dryer`, `freezeDryer`, `freezer`; `pantry`
  * @param input.products - 1 to 60: `make` (jars, jam, dried, freeze-dried, leather, frozen, powder, vinegar, jelly
@@ -57,8 +59,10 @@ export function planProgram(input: PlanDayInput): Program {
  *   would add; or `{ feasible: false }` with the musts that conflict
  * @throws StillroomError for a field that is wrong, naming it
  *
- * Hours hold as sums: hands, burners, each pot and each canner have minutes enough, and canners only from when a first
- * load can be ready. No order of work is worked out, so a day planned to its last canner minute may still run late.
+ * `schedule` is an order of work that fits the hours: what to do when, on hands, burners, pots, canners and trays. Fruit
+ * that is prepared waits an hour at the most, filled jars go into the canner within 20 minutes, each load of a hot pack
+ * is cooked for itself, and the dryer runs overnight. Where the best plan by the sums of minutes would run late, a
+ * smaller one is taken and `gap` says how far it may be from the best.
  *
  * Work times that the input does not name are common practice; every other figure is in the basis of its product.
  *
@@ -89,23 +93,25 @@ export function planDay(input: PlanDayInput): DayPlan {
   const aim = request.aim ?? 'most worth';
   // what no promise needs stays fresh, unless as much as can be is to be used
   const mayBeNothing = makings.every(({ activity }) => activity.least === 0);
-  const best = optimize(program, {
-    ...(weightsOf(aim).waste > 0 ? {} : { among: leastFruit(program) }),
-    ...(mayBeNothing && aim !== 'least cost' ? { start: NOTHING } : {}),
-  });
-  // not one jar can be promised, and none must be
-  const found = !best.feasible && mayBeNothing ? { ...NOTHING, optimal: best.optimal } : best;
-  if (!found.feasible) return impossible(prepared, found);
-  const decided = makings.map((making) => decide(making, found.values));
-  const idle = makings.filter((_, index) => !isMade(decided[index] as Decided));
-  const kept = makings.flatMap((making, index): Kept[] => {
-    const each = decided[index] as Decided;
-    return isMade(each) ? [{ making, decided: each, said: making.describe(each) }] : [];
-  });
+  const search = (of: Program, options: SolveOptions = {}): Solved => {
+    const best = optimize(of, {
+      ...(weightsOf(aim).waste > 0 ? {} : { among: leastFruit(of) }),
+      ...(mayBeNothing && aim !== 'least cost' ? { start: NOTHING } : {}),
+      ...options,
+    });
+    // not one jar can be promised, and none must be
+    return !best.feasible && mayBeNothing ? { ...NOTHING, optimal: best.optimal } : best;
+  };
+  const best = search(program);
+  if (!best.feasible) return impossible(prepared, best);
+  const { fits, plan } = fitDay(prepared, best, search);
+  if (!fits || plan === undefined) return tooLate(prepared, plan?.schedule);
+  const { found, kept, schedule } = plan;
+  const made = new Set(kept.map(({ making }) => making));
   const costs = costsOf(prepared, kept);
-  const pots = potWorkOf(request.kitchen, kept, found.values);
+  const [pots, canners] = [potsOf(request.kitchen), cannersOf(request.kitchen).map(({ label }) => label)];
   const products = kept.map((each, index) =>
-    describeProduct(prepared, each, found.values, pots[index], costs?.products[index]),
+    describeProduct(prepared, each, found.values, workDone(each, schedule, pots, canners), costs?.products[index]),
   );
   return {
     feasible: true,
@@ -118,23 +124,24 @@ export function planDay(input: PlanDayInput): DayPlan {
     products,
     leftFresh: leftFresh(prepared, kept),
     leftOut,
-    notMade: idle.map((making) => ({ product: making.label, reason: whyNotMade(making, prepared, found) })),
+    notMade: makings
+      .filter((making) => !made.has(making))
+      .map((making) => ({ product: making.label, reason: whyNotMade(making, prepared, found) })),
     ready: toReady(prepared, kept),
-    limits: limitsFor(prepared, found),
+    limits: limitsFor(prepared, plan),
+    schedule,
     work: workOf(prepared, found),
     ...(costs === undefined ? {} : { cost: costs.day }),
     basis: joinBasis(...products.map(({ basis }) => basis)),
     cautions: joinCautions(
       [caution('follow-local-guidance'), caution('hot-liquids-burn'), caution('estimate')],
-      pots.some((work) => work !== undefined) ? [planCaution('pot-fill-limit')] : [],
+      products.some((product) => product.pots !== undefined) ? [planCaution('pot-fill-limit')] : [],
     ),
   };
 }
 
 /** Without musts a day on which nothing is made meets every bound. */
 const NOTHING: Solved = { feasible: true, optimal: false, gap: 0, worth: 0, values: new Map() };
-
-const isMade = ({ ready, rawKg }: Decided): boolean => ready > 0 || rawKg > NOISE;
 
 function leftFresh({ day }: Prepared, kept: readonly Kept[]): LotShare[] {
   return day.lots.flatMap((lot) => {
@@ -146,7 +153,7 @@ function leftFresh({ day }: Prepared, kept: readonly Kept[]): LotShare[] {
   });
 }
 
-function limitsFor({ request, day, program, capacity }: Prepared, found: Solved): Limit[] {
+function limitsFor({ request, day, capacity }: Prepared, { program, found }: Fitted): Limit[] {
   const { hands, burners, minutes, pots } = capacity;
   return limitsOf(
     program,

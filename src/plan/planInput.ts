@@ -22,7 +22,9 @@ import {
   volume,
 } from '../quantity/fields';
 import { parseMoney } from '../quantity/money';
-import type { Money, MoneyInput } from '../quantity/types';
+import { parseQuantity } from '../quantity/parseQuantity';
+import { valueIn } from '../quantity/scale';
+import type { Money, MoneyInput, Quantity, TimeInput } from '../quantity/types';
 
 /** What a lot can become. */
 export const MAKES = [
@@ -54,6 +56,25 @@ const holds = () =>
     return Object.fromEntries(entries) as Readonly<Record<string, number>>;
   });
 
+/** The most hours of one day, and of each of several, whose breaks are part of the plan. */
+const LONGEST_DAY = { one: 48, several: 20 };
+const MOST_DAYS = 7;
+
+/** The hours of work: of one day, or of each of several days, the second starting 24 h after the first. */
+const hoursOfWork = () =>
+  reading<TimeInput | readonly TimeInput[], Quantity<'time'>[]>((given) => {
+    const read = (day: unknown, path: string, most: number) => {
+      const hours = parseQuantity(day, 'time', path);
+      const value = valueIn(hours, 'h');
+      if (!(value > 0 && value <= most)) fail('OUT_OF_RANGE', path, day, `a value above 0 h and at most ${most} h`);
+      return hours;
+    };
+    if (!Array.isArray(given)) return [read(given, '', LONGEST_DAY.one)];
+    if (given.length === 0 || given.length > MOST_DAYS)
+      fail(given.length === 0 ? 'OUT_OF_RANGE' : 'TOO_MUCH', '', given, `the hours of 1 to ${MOST_DAYS} days`);
+    return given.map((day, index) => read(day, `[${index}]`, LONGEST_DAY.several));
+  });
+
 /** Worth of one unit: money, or a plain number of points. */
 const worth = () =>
   reading<number | MoneyInput, { value: number; currency?: string }>((given) => {
@@ -76,7 +97,7 @@ const lot = fields({
 
 const kitchen = fields({
   elevation: kitchenElevation(),
-  hours: time({ max: { value: 48, unit: 'h' } }),
+  hours: hoursOfWork(),
   hands: optional(count('pairs of hands', 1, 50)),
   burners: optional(count('burners', 1, 50)),
   burnerPower: optional(power()),

@@ -38,6 +38,8 @@ export const smallestBound = (product: number): string => `smallest ${product}`;
 export const leastBound = (product: number | ''): string => `least ${product}`;
 export const potBound = (pot: number): string => `pot ${pot}`;
 export const cannerBound = (canner: number): string => `canner ${canner}`;
+/** The bounds that are minutes of the day. */
+export const MINUTE_BOUNDS = /^(hands|burners|pot \d+|canner \d+)$/;
 
 type Term = readonly [string, number];
 
@@ -150,7 +152,7 @@ export function toProgram(activities: readonly Activity[], capacity: Capacity, a
         terms: [[trays(product), 1], ...scaled(() => -(activity.traysPerKg ?? 0))],
         min: 0,
       });
-      use('trays', [trays(product), 1]);
+      use('trays', [trays(product), activity.trayDays ?? 1]);
       use('cost', [trays(product), costPerTray]);
     }
     if (activity.freezeDry !== undefined) {
@@ -206,7 +208,7 @@ export function toProgram(activities: readonly Activity[], capacity: Capacity, a
   limit('burners', capacity.burners * capacity.minutes);
   for (let pot = 0; pot < capacity.pots.length; pot++) limit(potBound(pot), capacity.minutes);
   for (let canner = 0; canner < capacity.canners; canner++) {
-    limit(cannerBound(canner), Math.max(0, capacity.minutes - capacity.lead));
+    limit(cannerBound(canner), Math.max(0, capacity.minutes - capacity.days * capacity.lead));
   }
   limit('trays', capacity.trays);
   if (capacity.freezeDryer !== undefined) {

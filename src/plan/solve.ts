@@ -182,7 +182,7 @@ function takeBest(open: Node[]): Node | undefined {
 
 const rounded = (values: ReadonlyMap<string, number>, wholes: readonly string[]): Map<string, number> => {
   const clean = new Map(values);
-  for (const name of wholes) clean.set(name, Math.round(clean.get(name) ?? 0));
+  for (const name of wholes) clean.set(name, Math.round(clean.get(name) ?? 0) + 0); // never -0
   return clean;
 };
 

@@ -3,9 +3,9 @@ import { cannersOf, capacityOf, potsOf } from '../../src/plan/kitchen';
 import type { PlanRequest } from '../../src/plan/planInput';
 
 const kitchen = {
-  elevation: { value: 100, unit: 'm' },
-  hours: { value: 2, unit: 'h' },
-} as const;
+  elevation: { value: 100, unit: 'm' as const },
+  hours: [{ value: 2, unit: 'h' as const }],
+};
 const request = (more: object = {}): PlanRequest =>
   ({
     lots: [{ produce: 'peach', raw: { value: 10, unit: 'kg' } }],
@@ -82,7 +82,7 @@ test('the first load waits for its jars to be prepared, cooked and filled', () =
       },
     ],
     cook: { litresPerKg: 1, minutes: 20, stirred: false },
-    canning: { key: 'a', jar: 'pint', canners: [{ canner: 0, jars: 8, minutes: 40 }] },
+    canning: { key: 'a', jar: 'pint', canners: [{ canner: 0, jars: 8, minutes: 40, warmUp: 0 }] },
   } as const;
   // 8 jars from 4 kg: (4 x 6 + 8 x 2) / 2 hands + 20 min
   expect(capacityOf(request({ hands: 2 }), [activity]).lead).toBe(40);

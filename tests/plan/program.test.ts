@@ -1,11 +1,22 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Activity, Capacity } from '../../src/plan/activity';
-import { groupsOf, leastFruit, promised, raw, readied, stepLines, toProgram } from '../../src/plan/program';
+import type { Activity, Canning, Capacity } from '../../src/plan/activity';
+import {
+  batches,
+  groupsOf,
+  leastFruit,
+  mustOf,
+  promised,
+  raw,
+  readied,
+  stepLines,
+  toProgram,
+} from '../../src/plan/program';
 import { solve } from '../../src/plan/solve';
 import { randomKitchen } from './randomKitchen';
 
 const same = (value: number) => ({ low: value, likely: value, high: value });
+const canner = { canner: 0, jars: 7, minutes: 60, warmUp: 0 };
 const jarred: Activity = {
   product: 0,
   madeOf: 'fruit',
@@ -19,10 +30,12 @@ const jarred: Activity = {
     { lot: 0, unitsPerKg: { low: 0.8, likely: 1, high: 1.2 }, trimmingsPerKg: same(0.1), readyPerKg: same(0.9) },
   ],
   cook: { litresPerKg: 1, minutes: 30, stirred: false },
-  canning: { key: 'k', jar: 'quart', canners: [{ canner: 0, jars: 7, minutes: 60 }] },
+  canning: { key: 'k', jar: 'quart', canners: [canner] },
 };
+const { cook: _, canning: __, ...bare } = jarred;
 const capacity: Capacity = {
   lots: [20],
+  days: 1,
   minutes: 600,
   hands: 2,
   burners: 4,
@@ -83,6 +96,87 @@ describe('by hand', () => {
     expect(byIce.values.get(promised(0))).toBe(4); // 5 kg of fruit
     const byTrays = solve(toProgram([dried], { ...capacity, freezeDryer: { ...machine, trays: 2 } }, 'most worth'));
     expect(byTrays.values.get(promised(0))).toBe(3); // 4 kg of fruit
+  });
+});
+
+describe('aims by weights', () => {
+  const kitchens = [1, 2, 3].map((seed) => randomKitchen(seed));
+  test.each([
+    ['most worth', { worth: 1 }],
+    ['least waste', { waste: 1, cost: 0 }],
+    ['fewest hours', { hours: 60 }],
+  ] as const)('%s is one weight', (word, weights) => {
+    for (const { activities, capacity } of kitchens)
+      expect(toProgram(activities, capacity, weights)).toEqual(toProgram(activities, capacity, word));
+  });
+  test('a mix by hand: worth, fruit, money and hours of one day', () => {
+    const priced: Activity = {
+      ...jarred,
+      supplies: jarred.supplies.map((supply) => ({ ...supply, costPerKg: 0.5 })),
+      costPerUnit: 0.2,
+      cook: { litresPerKg: 1, minutes: 30, stirred: true, costPerBatch: 0.1 },
+      canning: { ...(jarred.canning as Canning), canners: [{ ...canner, costPerLoad: 0.4 }] },
+    };
+    const found = solve(toProgram([{ ...priced, least: 4, most: 4 }], capacity, { worth: 10, cost: 3, hours: 2 }));
+    // 5 kg, 6 jars, one load, one batch of 5 L that is stirred for 30 min; a minute for each kg and jar
+    const money = 5 * 0.5 + 6 * 0.2 + 0.4 + 0.1;
+    expect(found.worth).toBeCloseTo(10 * 4 * 2 - 3 * money - (2 * (5 + 6 + 30)) / 60, 6);
+    const byTrays: Activity = { ...bare, stockPerUnit: {}, least: 4, most: 4, costPerTray: 0.3, traysPerKg: 0.7 };
+    const dried = solve(toProgram([byTrays], { ...capacity, trays: 9 }, { cost: 1 }));
+    expect(dried.worth).toBeCloseTo(-4 * 0.3, 9); // 5 kg on 3.5 trays
+  });
+  test('least cost is told for each unit, and asks for one at least', () => {
+    const { per, bounds } = toProgram([jarred], capacity, 'least cost');
+    expect(per).toEqual([[promised(0), 1]]);
+    expect(bounds.find(({ terms }) => terms === per)).toMatchObject({ min: 1 });
+  });
+});
+
+describe('smallest batches', () => {
+  const of = (smallest: number, more: object = {}) =>
+    solve(toProgram([{ ...jarred, smallest, ...more }], capacity, 'most worth'));
+  test('9 jars can be promised: a smallest batch of 9 is made, one of 10 is not', () => {
+    expect(of(9).values.get(promised(0))).toBe(9);
+    expect(of(10)).toMatchObject({ feasible: true, optimal: true, worth: 0 });
+    expect(of(10).values.get(readied(0))).toBe(0);
+  });
+  test('a must is a smallest batch at least', () => {
+    expect(mustOf({ ...jarred, least: 3, smallest: 8 })).toBe(8);
+    expect(mustOf({ ...jarred, least: 9, smallest: 8 })).toBe(9);
+    expect(mustOf({ ...jarred, smallest: 8 })).toBe(0);
+    const least = solve(toProgram([{ ...jarred, least: 3, smallest: 8 }], capacity, 'fewest hours'));
+    expect(least.values.get(promised(0))).toBe(8);
+    expect(of(10, { least: 1 })).toMatchObject({ feasible: false, optimal: true });
+  });
+  test('as many are readied as a smallest batch takes at the rich end', () =>
+    expect(of(8, { most: 8 }).values.get(promised(0))).toBe(8)); // 12 jars to ready
+});
+
+describe('a batch for each load', () => {
+  const large = { ...capacity, pots: [50], stock: {} };
+  const batchesOf = (activities: readonly Activity[], day: Capacity = large) => {
+    const { values } = solve(toProgram(activities, day, 'most worth'));
+    return activities.map(({ product }) => values.get(batches(product, 0)) ?? 0);
+  };
+  test('16 jars promised are 24 to ready and four loads: four batches, though one pot would hold all', () => {
+    expect(batchesOf([jarred])).toEqual([4]);
+    expect(batchesOf([{ ...bare, cook: { litresPerKg: 1, minutes: 30, stirred: false } }])).toEqual([1]);
+  });
+  test('pot minutes for three batches are three loads', () => {
+    const found = solve(toProgram([jarred], { ...large, minutes: 100, canners: 2 }, 'most worth'));
+    expect(found.values.get(batches(0, 0)) ?? 0).toBeLessThanOrEqual(3);
+    expect(found.values.get(readied(0)) ?? 0).toBeLessThanOrEqual(21);
+  });
+  test('raw packed jars in the same loads ask for no batch', () => {
+    const { cook: _, ...rawPack } = jarred;
+    const [hot = 0, none = 0] = batchesOf(
+      [
+        { ...jarred, most: 7, worth: 5 },
+        { ...rawPack, product: 1 },
+      ],
+      large,
+    );
+    expect([hot, none]).toEqual([1, 0]);
   });
 });
 

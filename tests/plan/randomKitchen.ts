@@ -62,6 +62,7 @@ export function randomKitchen(
             canner,
             jars: jar === 'pint' ? 9 : 7,
             minutes: 45 + 5 * group,
+            warmUp: 0,
           })),
         },
       };
@@ -72,6 +73,7 @@ export function randomKitchen(
   });
   const capacity: Capacity = {
     lots,
+    days: 1,
     minutes: 60 * whole(5, 11),
     hands: whole(1, 3),
     burners: whole(2, 4),
@@ -103,7 +105,9 @@ const withMore = (random: () => number, smallest: boolean) => {
     costPerUnit: between(0.05, 0.6),
     ...(activity.cook === undefined ? {} : { cook: { ...activity.cook, costPerBatch: between(0.1, 0.4) } }),
     ...(activity.canning === undefined ? {} : { canning: withLoadCost(activity.canning) }),
-    ...(smallest && random() < 0.6 ? { smallest: Math.min(activity.most, Math.floor(between(2, 16))) } : {}),
+    ...(smallest && random() < 0.6
+      ? { smallest: Math.min(Math.floor(activity.most / 1.5), Math.floor(between(2, 16))) }
+      : {}),
   });
 };
 const withLoadCost = (canning: Canning): Canning => ({

@@ -107,6 +107,7 @@ export function makeDried(day: Day, wanted: Wanted, product: number, trade: stri
       supplies: lots.supplies,
       stockPerUnit: {},
       traysPerKg: richest(lots.yields) / perTrayKg,
+      trayDays: trayDays(day, guide.hours.high),
     },
     describe: ({ readyKg, trays }) => {
       const perTray = massOf(day, Math.min(perTrayKg, readyKg.high / Math.max(trays, 1)));
@@ -141,6 +142,12 @@ const driedRange = (ready: Range<number>, left: Range<number>): Range<number> =>
   likely: ready.likely * left.likely,
   high: ready.high * left.high,
 });
+
+/** Days that a loaded tray is taken: what dries longer than a day and a night leaves none for the next day. */
+const trayDays = ({ request }: Day, longest: Quantity<'time'>): number =>
+  Math.min(request.kitchen.hours.length, Math.ceil(valueIn(longest, 'h') / A_NIGHT));
+/** Hours from the loading of one day to that of the next, some left for the work between. */
+const A_NIGHT = 18;
 
 /** Puree spread on sheets; a unit is one sheet on one tray. */
 export function makeLeather(day: Day, wanted: Wanted, product: number, trade: string): Made {
@@ -256,6 +263,7 @@ export function makeFreezeDried(day: Day, wanted: Wanted, product: number, trade
       trays: {
         where: 'freeze-dryer',
         trays,
+        hours: { ...load.hoursPerBatch, likely: load.hoursPerBatch.low },
         perTray: massOf(day, mostKg / freezeDryer.trays),
         dried: massRange(day, driedRange(readyKg, left)),
       },

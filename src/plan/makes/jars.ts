@@ -91,17 +91,27 @@ function runnable(
     const able = canners.flatMap((canner, index) => {
       const jars = Object.entries(canner.holds).find(([size]) => size === jar)?.[1];
       if (canner.method !== method || jars === undefined) return [];
-      const load = canLoad({
+      const lit = {
         ...question,
         jars,
         water: canner.water ?? WATER[method],
-        // the canner heats up while the food is prepared, and a second load starts hot
-        waterTemperature: PREHEATED[process.pack === 'raw' ? 'raw' : 'hot'],
         burnerPower: kitchen.burnerPower ?? BURNER,
-      });
-      return load.tested
-        ? [{ canner: index, jars, minutes: Math.ceil(load.total.high), range: load.total, basis: load.basis }]
-        : [];
+      };
+      // the canner heats up while the food is prepared, and a second load starts hot
+      const load = canLoad({ ...lit, waterTemperature: PREHEATED[process.pack === 'raw' ? 'raw' : 'hot'] });
+      const cold = canLoad(lit);
+      if (!load.tested || !cold.tested) return [];
+      const warmUp = cold.steps.find(({ step }) => step === 'heat the water')?.minutes.high ?? 0;
+      return [
+        {
+          canner: index,
+          jars,
+          minutes: Math.ceil(load.total.high),
+          warmUp: Math.ceil(warmUp),
+          range: load.total,
+          basis: load.basis,
+        },
+      ];
     });
     const [first] = able;
     if (first !== undefined) return { process, canners: able, loadMinutes: first.range, basis: first.basis };

@@ -26,6 +26,12 @@ import {
 
 /** A jar of powder, where the cook names no other size. */
 const POWDER_JAR: Quantity<'mass'> = { value: 2, unit: 'oz' };
+/** Hours that peels take to snap: common practice. */
+const PEELS_DRY: Range<Quantity<'time'>> = {
+  low: { value: 6, unit: 'h' },
+  likely: { value: 8, unit: 'h' },
+  high: { value: 12, unit: 'h' },
+};
 /** Trimmings go in whole: nothing is lost before. */
 const WHOLE = {
   ready: { low: 1, likely: 1, high: 1 },
@@ -66,12 +72,16 @@ export function makePowder(day: Day, wanted: Wanted, product: number, trade: str
       trays: {
         where: 'dryer',
         trays,
+        hours: PEELS_DRY,
         perTray: massOf(day, Math.min(perTrayKg, readyKg.high / Math.max(trays, 1))),
         dried: massRange(day, scaleRange(left, readyKg.likely)),
         test: 'snaps and shatters when cold',
       },
       steps: ['Dry until the peels snap when cold, grind, sift, and jar at once with as little air as you can.'],
-      basis: joinBasis(ground.basis, tray.basis, basis, [WORK_BASIS]),
+      basis: joinBasis(ground.basis, tray.basis, basis, [
+        { what: 'hours that peels dry', kind: 'common-practice' },
+        WORK_BASIS,
+      ]),
       cautions: ground.cautions,
     }),
   };

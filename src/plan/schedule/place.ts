@@ -188,12 +188,15 @@ export function newDay(means: Means, windows: readonly Window[], overtime: numbe
 
   /** Places all portions of a job so that they are filled when the next step starts; answers as `placePortion`. */
   const placePortions = (job: Job, by: number, from: number): number => {
-    const keeps = job.into?.kind === 'freeze-dry'; // its trays wait in the freezer
-    let wait = keeps ? Number.POSITIVE_INFINITY : HOLD_FILLED;
+    const mark = placed.length;
+    let wait = HOLD_FILLED;
     // the last one first: what comes before it waits as long as it takes
     for (const portion of [...job.portions].reverse()) {
       const next = placePortion(portion, by, wait, from);
-      if (next > 0) return next;
+      if (next > 0) {
+        takeBackTo(mark);
+        return next;
+      }
       wait += portionMinutes(portion);
     }
     return 0;
@@ -323,21 +326,28 @@ export function newDay(means: Means, windows: readonly Window[], overtime: numbe
     return true;
   };
 
+  /** What goes on by itself starts when it is loaded; the freeze-dryer when it is free, its trays in the freezer. */
   const placeQuiet = (job: Job, step: QuietStep, from: number, filled: number): boolean => {
-    const row = QUIET_ROW[step.kind];
-    const block: Block = { minutes: step.minutes, parts: [part(row, step.amount, 0, step.minutes)] };
+    const block: Block = { minutes: step.minutes, parts: [part(QUIET_ROW[step.kind], step.amount, 0, step.minutes)] };
+    const facts = { ...factsOf(job), units: step.units };
+    const run = (start: number): void => {
+      put({ block, start, tasks: [task(step.kind, facts, start, start + step.minutes)] });
+      packLater(job, step, start + step.minutes);
+    };
+    if (step.kind === 'freeze-dry') {
+      const loaded = placeAlone(job, from, filled);
+      const start = loaded === undefined ? undefined : board.earliest(block, loaded);
+      if (start !== undefined) run(start);
+      return start !== undefined;
+    }
     for (let at = filled; ; ) {
       const start = board.earliest(block, at);
       if (start === undefined) return false;
-      const mark = placed.length;
-      const facts = { ...factsOf(job), units: step.units };
-      put({ block, start, tasks: [task(step.kind, facts, start, start + step.minutes)] });
       const next = placePortions(job, start, from);
       if (next === 0) {
-        packLater(job, step, start + step.minutes);
+        run(start);
         return true;
       }
-      takeBackTo(mark);
       at = next;
     }
   };
@@ -352,15 +362,14 @@ export function newDay(means: Means, windows: readonly Window[], overtime: numbe
     put({ block, start, tasks: [task('pack', factsOf(job), start, start + block.minutes)] });
   };
 
-  const placeAlone = (job: Job, from: number, filled: number): boolean => {
+  /** Places portions as early as they can be filled; answers when they are. */
+  const placeAlone = (job: Job, from: number, filled: number): number | undefined => {
     for (let by = filled; by <= horizon; ) {
-      const mark = placed.length;
       const next = placePortions(job, by, from);
-      if (next === 0) return true;
-      takeBackTo(mark);
+      if (next === 0) return by;
       by = next;
     }
-    return false;
+    return undefined;
   };
 
   const place = (job: Job): boolean => {
@@ -372,7 +381,7 @@ export function newDay(means: Means, windows: readonly Window[], overtime: numbe
     const first = placed.length;
     const fits =
       into === undefined
-        ? placeAlone(job, from, filled)
+        ? placeAlone(job, from, filled) !== undefined
         : into.kind === 'can'
           ? placeCanning(job, into, from, filled)
           : placeQuiet(job, into, from, filled);

@@ -58,7 +58,7 @@ describe('jars', () => {
       {
         canner: 'boiling-water canner 1',
         loads: 1,
-        jarsPerLoad: 7,
+        jarsPerLoad: (plan.products[0]?.units.ready ?? 0) + (plan.products[1]?.units.ready ?? 0),
         minutesEach: Math.ceil(plan.products[0]?.jars?.loadMinutes.high ?? 0),
         sharedWith: ['pear halves in quart jars'],
       },
@@ -83,8 +83,11 @@ describe('jars', () => {
     const minutes = (more: object) => jam(more).products[0]?.jars?.loadMinutes.high ?? 0;
     expect(minutes({ burnerPower: '1000 W' })).toBeGreaterThan(minutes({}));
     const own = jam({}, { minutesPerPound: 0, minutesPerUnit: 1, cook: '30 min' });
-    expect(own.work.hands.minutes).toBeCloseTo(own.products[0]?.units.ready ?? -1, 6);
-    expect(own.products[0]?.pots?.minutesEach).toBe(30);
+    const { units, pots, handsMinutes } = own.products[0] as (typeof own.products)[number];
+    // each jar: a minute of its own, and half a minute into the canner and out again; jam is stirred while it cooks
+    expect(handsMinutes).toEqual({ prepare: 0, fill: 2 * units.ready, stir: 30 * (pots?.batches[0]?.batches ?? 0) });
+    expect(own.work.hands.minutes).toBeCloseTo(handsMinutes.fill + handsMinutes.stir, 6);
+    expect(pots?.minutesEach).toBe(30);
   });
   test('jam by its balance: sugar weight for weight, sweeter fruit gives more', () => {
     const jam = (brix?: number) =>

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { DaySchedule } from '../../../src/plan/daySchedule';
-import { clockAt, workedBy } from '../../../src/plan/schedule/bound';
+import { workedBy } from '../../../src/plan/schedule/bound';
 import type { Means } from '../../../src/plan/schedule/job';
 import { rowsOf } from '../../../src/plan/schedule/place';
 import { scheduleJobs } from '../../../src/plan/schedule/scheduleJobs';

@@ -1,0 +1,110 @@
+import { valueIn } from '../quantity/scale';
+import type { DaySchedule, Window } from './daySchedule';
+import { decide, isMade, type Kept } from './decide';
+import { cannersOf, potsOf, windowsOf } from './kitchen';
+import { nodesFor } from './limits';
+import type { Program } from './linearProgram';
+import type { Prepared } from './prepare';
+import { MINUTE_BOUNDS } from './program';
+import { workedBy } from './schedule/bound';
+import type { Means } from './schedule/job';
+import { jobsOf } from './schedule/jobs';
+import { scheduleJobs } from './schedule/scheduleJobs';
+import { reachOf, type Solved, type SolveOptions } from './solve';
+
+/** A plan with its order of work. */
+export interface Fitted {
+  readonly found: Solved;
+  /** The program it is the best of: with fewer minutes than the day has where more would not fit in any order. */
+  readonly program: Program;
+  readonly kept: readonly Kept[];
+  readonly schedule: DaySchedule;
+}
+
+/** Programs solved at the most in looking for one whose work fits. */
+const MOST_TRIALS = 7;
+/** Nearer than this the share of the minutes is not looked for. */
+const NEAR = 0.02;
+
+/**
+ * The best plan whose work fits the hours in an order that was found.
+ *
+ * The program knows minutes as sums; an order of work needs some more, for fruit is cut before it is cooked and canners
+ * wait for their first load. Where the best plan by the sums runs late, the minutes are shortened, by bisection, until
+ * the work fits. The best by the sums stays the bound that `gap` is told against.
+ *
+ * @returns the plan; or where none fits the one by the sums, which runs late
+ */
+export function fitDay(
+  prepared: Prepared,
+  best: Solved,
+  search: (program: Program, options: SolveOptions) => Solved,
+): { readonly fits: boolean; readonly plan: Fitted | undefined } {
+  const windows = windowsOf(prepared.request.kitchen);
+  const means = meansOf(prepared);
+  const orderOf = (found: Solved, program: Program): Fitted | undefined => {
+    const kept = keptOf(prepared, found);
+    const schedule = scheduleJobs(jobsOf(prepared, kept, found.values), means, windows);
+    return schedule && { found, program, kept, schedule };
+  };
+  const whole = orderOf(best, prepared.program);
+  if (whole !== undefined && !isLate(whole.schedule, windows)) return { fits: true, plan: whole };
+
+  let fitting: Fitted | undefined;
+  let [enough, tooMuch] = [0, 1];
+  let share = whole === undefined ? 0.7 : hoursOf(windows) / workedBy(whole.schedule.makespan, windows);
+  for (let trial = 0; trial < MOST_TRIALS && tooMuch - enough > NEAR; trial++) {
+    const program = shortened(prepared.program, share);
+    const found = search(program, {
+      nodes: nodesFor(program),
+      ...(fitting === undefined ? {} : { start: fitting.found }),
+    });
+    const plan = found.feasible ? orderOf(found, program) : undefined;
+    if (plan !== undefined && !isLate(plan.schedule, windows)) fitting = plan;
+    // with musts that not even their minutes are left for, more minutes are needed, not fewer
+    if (!found.feasible || plan === fitting) enough = share;
+    else tooMuch = share;
+    share = (enough + tooMuch) / 2;
+  }
+  if (fitting === undefined) return { fits: false, plan: whole };
+  const { found } = fitting;
+  const missed = reachOf(best) - found.worth;
+  const optimal = best.optimal && missed <= 1e-6 * Math.max(1, Math.abs(found.worth));
+  const gap = optimal ? 0 : missed / Math.max(Math.abs(found.worth), 1e-6);
+  return { fits: true, plan: { ...fitting, found: { ...found, optimal, gap } } };
+}
+
+const hoursOf = (windows: readonly Window[]): number => windows.reduce((sum, { from, to }) => sum + to - from, 0);
+const isLate = ({ makespan }: DaySchedule, windows: readonly Window[]): boolean => minutesLate(makespan, windows) > 0;
+/** Minutes that a day runs on after its hours. */
+export const minutesLate = (makespan: number, windows: readonly Window[]): number =>
+  Math.max(0, makespan - (windows[windows.length - 1] as Window).to);
+
+/** The program with a share of its minutes. */
+const shortened = ({ variables, bounds, ...rest }: Program, share: number): Program => ({
+  ...rest,
+  variables,
+  bounds: bounds.map((bound) =>
+    MINUTE_BOUNDS.test(bound.name) && bound.max !== undefined ? { ...bound, max: bound.max * share } : bound,
+  ),
+});
+
+/** What is made, what was decided of it, and what is to be said of it. */
+const keptOf = ({ makings }: Prepared, found: Solved): Kept[] =>
+  makings.flatMap((making) => {
+    const decided = decide(making, found.values);
+    return isMade(decided) ? [{ making, decided, said: making.describe(decided) }] : [];
+  });
+
+function meansOf({ request, capacity }: Prepared): Means {
+  const { kitchen } = request;
+  const load = capacity.stock['freezer load'];
+  return {
+    hands: capacity.hands,
+    burners: capacity.burners,
+    pots: potsOf(kitchen).map(({ label, most }) => ({ label, litres: valueIn(most, 'L') })),
+    canners: cannersOf(kitchen).map(({ label }) => label),
+    trays: kitchen.dryer?.trays ?? 0,
+    ...(load === undefined ? {} : { freezerKg: load / capacity.days }),
+  };
+}

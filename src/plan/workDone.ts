@@ -1,0 +1,50 @@
+import { quantityIn } from '../quantity/scale';
+import type { CannerLoad, PotWork } from './dayPlan';
+import type { DaySchedule, ScheduledTask } from './daySchedule';
+import type { Kept } from './decide';
+import type { Pot } from './kitchen';
+
+/** What a schedule gives one product to do: its batches in each pot, its loads in each canner. */
+export function workDone(
+  { making, decided, said }: Kept,
+  { tasks }: DaySchedule,
+  pots: readonly Pot[],
+  canners: readonly string[],
+): { pots?: PotWork; loads: CannerLoad[] } {
+  const own = (kind: ScheduledTask['kind']) =>
+    tasks.filter((task) => task.kind === kind && task.products.includes(making.label));
+  const uses = ({ uses: used }: ScheduledTask, resource: string) => used.some((use) => use.resource === resource);
+  const cooked = own('cook');
+  const canned = own('can');
+  const litres = decided.rawKg * (making.activity.cook?.litresPerKg ?? 0);
+  const [first] = pots;
+  return {
+    ...(cooked.length === 0 || first === undefined
+      ? {}
+      : {
+          pots: {
+            minutesEach: said.cookMinutes ?? 0,
+            volume: quantityIn<'volume'>(litres, 'L', first.most.unit),
+            batches: pots.flatMap(({ label, most }) => {
+              const batches = cooked.filter((task) => uses(task, label)).length;
+              return batches > 0 ? [{ pot: label, batches, most }] : [];
+            }),
+          },
+        }),
+    loads: canners.flatMap((canner) => {
+      const loads = canned.filter((task) => uses(task, canner));
+      const [one] = loads;
+      if (one === undefined) return [];
+      const others = new Set(loads.flatMap(({ products }) => products).filter((name) => name !== making.label));
+      return [
+        {
+          canner,
+          loads: loads.length,
+          jarsPerLoad: Math.max(...loads.map(({ units }) => units?.count ?? 0)),
+          minutesEach: one.end - one.start,
+          sharedWith: [...others],
+        },
+      ];
+    }),
+  };
+}

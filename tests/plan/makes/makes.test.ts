@@ -85,7 +85,8 @@ describe('jars', () => {
     const own = jam({}, { minutesPerPound: 0, minutesPerUnit: 1, cook: '30 min' });
     const { units, pots, handsMinutes } = own.products[0] as (typeof own.products)[number];
     // each jar: a minute of its own, and half a minute into the canner and out again; jam is stirred while it cooks
-    expect(handsMinutes).toEqual({ prepare: 0, fill: 2 * units.ready, stir: 30 * (pots?.batches[0]?.batches ?? 0) });
+    const batches = (pots?.batches ?? []).reduce((sum, each) => sum + each.batches, 0);
+    expect(handsMinutes).toEqual({ prepare: 0, fill: 2 * units.ready, stir: 30 * batches });
     expect(own.work.hands.minutes).toBeCloseTo(handsMinutes.fill + handsMinutes.stir, 6);
     expect(pots?.minutesEach).toBe(30);
   });

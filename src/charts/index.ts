@@ -10,3 +10,4 @@ export { type IsothermChartInput, type IsothermRow, isothermChart } from './isot
 export { type LearningChartInput, type LearningRow, learningChart } from './learningChart';
 export { type ProcessTimeChartInput, type ProcessTimeRow, processTimeChart } from './processTimeChart';
 export { type ChartLayer, type ChartSpec, OKABE_ITO } from './spec';
+export { type ScheduledDay, type TimelineChartInput, type TimelineRow, timelineChart } from './timelineChart';

@@ -10,9 +10,11 @@ import {
   learningChart,
   OKABE_ITO,
   processTimeChart,
+  timelineChart,
 } from '../../src/charts/index';
 import { planDay } from '../../src/plan/index';
 import { appleTray, pageCharts } from '../docs/pageCharts';
+import { oneDay, tenProducts, twoDays } from './inventedSchedule';
 import { draw, schemaErrors } from './rendering';
 
 const haul = JSON.parse(readFileSync(new URL('../../examples/haul.json', import.meta.url), 'utf8'));
@@ -53,6 +55,9 @@ const charts: readonly (readonly [string, ChartSpec])[] = [
   ['drying, done', finished],
   ['allocation', allocationChart({ plan })],
   ['costs', costChart({ plan })],
+  ['order of work of one day', timelineChart({ plan: oneDay })],
+  ['order of work of two days', timelineChart({ plan: twoDays })],
+  ['order of work on ten products', timelineChart({ plan: tenProducts })],
   ['learned yields, one far off', learnedYields],
   [
     'learned hours, no batch yet',

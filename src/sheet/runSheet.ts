@@ -247,13 +247,12 @@ const WEIGHED: Readonly<Record<keyof AimWeights, string>> = {
 
 /** The aim in words: a cost with its figure, weights with what they are for. */
 function aimOf({ aim, objective, cost, products }: FeasibleDay): string {
-  if (typeof aim === 'string') {
-    const each =
-      cost === undefined || products.length === 0
-        ? ''
-        : ` (${price({ ...cost.total, value: -objective })} for each jar or pack promised)`;
-    return aim === 'least cost' ? `${aim}${each}` : aim;
+  if (aim === 'least cost' && cost !== undefined && products.length > 0) {
+    // up to the cent: a jar never looks cheaper than it is
+    const each = { ...cost.total, value: Math.ceil(-100 * objective - 1e-6) / 100 };
+    return `${aim} (${price(each)} for each jar or pack promised)`;
   }
+  if (typeof aim === 'string') return aim;
   const weights = (Object.keys(WEIGHED) as (keyof AimWeights)[]).flatMap((key) => {
     const weight = aim[key] ?? 0;
     return weight > 0 ? [`${weight} ${WEIGHED[key]}`] : [];

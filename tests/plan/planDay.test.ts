@@ -211,6 +211,80 @@ describe('aims', () => {
   });
 });
 
+describe('least cost and weights', () => {
+  const haul = read('haul.json');
+  const money = ({ cost }: FeasibleDay) => (cost?.produceUsed.value ?? 0) + (cost?.supplies.value ?? 0);
+  const units = ({ products }: FeasibleDay) => products.reduce((sum, each) => sum + each.units.promised, 0);
+  test('least cost: no other aim makes a unit as cheaply', () => {
+    const least = feasible({ ...haul, aim: 'least cost' });
+    expect(least).toMatchObject({ aim: 'least cost', provenBest: true });
+    expect(least.objective).toBeCloseTo(-money(least) / units(least), 2);
+    for (const aim of ['most worth', 'least waste', 'fewest hours'] as const) {
+      const other = feasible({ ...haul, aim });
+      expect(money(other) / units(other)).toBeGreaterThan(-least.objective);
+    }
+  });
+  const frozen: PlanDayInput = {
+    lots: [{ produce: 'peach', raw: '30 lb', price: '15 USD' }],
+    kitchen: { elevation: '100 m', hours: '10 h', freezer: { room: '200 L' } },
+    products: [{ make: 'frozen', from: 'peach', size: '1 lb' }],
+  };
+  test('of plans that cost as little the one with the most units', () => {
+    const plan = feasible({ ...frozen, aim: 'least cost' });
+    expect(units(plan)).toBeGreaterThan(15);
+    expect(units(plan)).toBe(units(feasible({ ...frozen, aim: 'most worth' })));
+  });
+  test('nothing can be promised: the plan with nothing made', () => {
+    const plan = feasible({
+      ...frozen,
+      lots: [{ produce: 'peach', raw: '0.5 lb', price: '1 USD' }],
+      aim: 'least cost',
+    });
+    expect(plan).toMatchObject({ products: [], objective: 0, provenBest: true, limits: [] });
+    expect(runSheet(plan)).toContain('Aim: least cost; no better plan');
+  });
+  test('one weight is the aim of its word', () => {
+    const { aim: _, ...byWord } = feasible({ ...haul, aim: 'least waste' });
+    const { aim, ...byWeight } = feasible({ ...haul, aim: { waste: 1 } });
+    expect(aim).toEqual({ waste: 1 });
+    expect(byWeight).toEqual(byWord);
+  });
+  test('a mix is its parts as the answer tells them: worth, kg, money and hours', () => {
+    const products = frozen.products.map((each) => ({ ...each, worth: 4 }));
+    const plan = feasible({ ...frozen, products, aim: { worth: 1, waste: 0.5, cost: 2, hours: 3 } });
+    const used = plan.products.reduce((sum, { raw }) => sum + kg(raw), 0);
+    const minutes = plan.work.hands.minutes;
+    expect(units(plan)).toBeGreaterThan(15);
+    expect(plan.objective).toBeCloseTo(4 * units(plan) + 0.5 * used - 2 * money(plan) - (3 * minutes) / 60, 1);
+  });
+  test('heavier hours, fewer hours', () => {
+    const minutes = [0, 4, 40].map((hours) => feasible({ ...haul, aim: { worth: 1, hours } }).work.hands.minutes);
+    expect(minutes).toEqual([...minutes].sort((one, other) => other - one));
+    expect(minutes[0]).toBeGreaterThan(minutes[2] as number);
+  });
+  test.each(Array.from({ length: 12 }, (_, index) => index + 1))('haul %i: nothing is exceeded', (seed) => {
+    const input = randomHaul(seed);
+    for (const aim of ['least cost', { worth: 1, waste: 0.2, cost: 1, hours: 2 }] as const) {
+      const plan = planDay({ ...input, aim });
+      if (!plan.feasible) continue;
+      expect(broken(input, plan)).toEqual([]);
+      expect(runSheet(plan)).not.toMatch(/NaN|Infinity|undefined|\[object/);
+    }
+  });
+  test.each(Array.from({ length: 12 }, (_, index) => index + 1))(
+    'haul %i: no batch smaller than its smallest',
+    (seed) => {
+      const input = randomHaul(seed);
+      const products = input.products.map((each, index) => ({ ...each, most: 30, smallest: 3 + index }));
+      const plan = planDay({ ...input, products, aim: seed % 2 === 0 ? 'most worth' : 'least waste' });
+      if (!plan.feasible) return;
+      const least = Math.min(...products.map(({ smallest }) => smallest));
+      expect(plan.products.every(({ units: { promised } }) => promised >= least)).toBe(true);
+      expect(broken(input, plan)).toEqual([]);
+    },
+  );
+});
+
 describe('bad input: the one error names the field', () => {
   const lot = { produce: 'peach', raw: '30 lb' };
   const kitchen = {
@@ -295,6 +369,22 @@ describe('bad input: the one error names the field', () => {
       { lots: [{ ...lot, price: '3 USD' }], kitchen: { ...kitchen, lids: { count: 3, price: '1 EUR' } } },
     ],
     ['CONTRADICTION', 'aim', { aim: 'fewest hours' }],
+    ['CONTRADICTION', 'aim', { aim: { hours: 1 } }],
+    ['CONTRADICTION', 'aim', { aim: 'least cost' }],
+    ['CONTRADICTION', 'aim', { aim: {} }],
+    ['CONTRADICTION', 'aim', { aim: { worth: 0, cost: 0 } }],
+    ['CONTRADICTION', 'aim.cost', { aim: { worth: 1, cost: 1 } }],
+    ['CONTRADICTION', 'aim.cost', { aim: { cost: 1 }, products: [{ ...halves, worth: '3 USD', least: 1 }] }],
+    ['UNKNOWN_NAME', 'aim', { aim: 'cheapest' }],
+    ['WRONG_TYPE', 'aim', { aim: null }],
+    ['WRONG_TYPE', 'aim', { aim: ['most worth'] }],
+    ['UNKNOWN_FIELD', 'aim.fun', { aim: { fun: 1 } }],
+    ['OUT_OF_RANGE', 'aim.worth', { aim: { worth: -1 } }],
+    ['OUT_OF_RANGE', 'aim.hours', { aim: { worth: 1, hours: 1e7 } }],
+    ['WRONG_TYPE', 'aim.waste', { aim: { waste: '1' } }],
+    ['OUT_OF_RANGE', 'products[0].smallest', { products: [{ ...halves, smallest: 0 }] }],
+    ['OUT_OF_RANGE', 'products[0].smallest', { products: [{ ...halves, smallest: 2.5 }] }],
+    ['CONTRADICTION', 'products[0].smallest', { products: [{ ...halves, smallest: 9, most: 8 }] }],
     ['CONTRADICTION', 'products[0].moisture', { products: [{ make: 'dried', from: 'peach', moisture: '95 %' }] }],
     ['CONTRADICTION', 'products[0].moisture', { products: [{ make: 'leather', from: 'peach', moisture: '95 %' }] }],
     [

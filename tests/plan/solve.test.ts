@@ -1,8 +1,9 @@
 import highsLoader from 'highs';
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Program } from '../../src/plan/linearProgram';
-import { toProgram } from '../../src/plan/program';
-import { solve } from '../../src/plan/solve';
+import type { AimWeights } from '../../src/plan/planInput';
+import { made, promised, toProgram } from '../../src/plan/program';
+import { type Solved, solve } from '../../src/plan/solve';
 import { randomKitchen, toLp } from './randomKitchen';
 
 type Highs = Awaited<ReturnType<typeof highsLoader>>;
@@ -42,6 +43,56 @@ describe('against HiGHS', () => {
     if (found.optimal) expect(Math.abs(found.worth - best)).toBeLessThanOrEqual(1e-6 * Math.max(1, Math.abs(best)));
     else expect(best).toBeLessThanOrEqual(found.worth * (1 + found.gap) + 1e-6);
     expect(found.worth).toBeLessThanOrEqual(best + 1e-6 * Math.max(1, Math.abs(best)));
+  });
+  const ten = Array.from({ length: 10 }, (_, index) => 201 + index);
+  const equal = (program: Program): Solved => {
+    const found = solve(program);
+    const best = byHighs(program).ObjectiveValue;
+    expect(found).toMatchObject({ feasible: true, optimal: true });
+    expect(meets(program, found.values)).toEqual([]);
+    expect(Math.abs(found.worth - best)).toBeLessThanOrEqual(1e-6 * Math.max(1, Math.abs(best)));
+    return found;
+  };
+  const mixes = [
+    { worth: 1, cost: 1, hours: 6 },
+    { worth: 1, waste: 2, cost: 0.5, hours: 3 },
+    { waste: 1, cost: 0.3 },
+  ];
+  test.each(ten)('the same by weights in random kitchen %i', (seed) => {
+    const { activities, capacity } = randomKitchen(seed);
+    equal(toProgram(activities, capacity, mixes[seed % 3] as AimWeights));
+  });
+  test.each(ten)('the same with smallest batches in random kitchen %i', (seed) => {
+    const { activities, capacity } = randomKitchen(seed, undefined, true);
+    const { values } = equal(toProgram(activities, capacity, seed % 3 === 0 ? 'least waste' : 'most worth'));
+    for (const { product, smallest = 0 } of activities) {
+      const units = values.get(promised(product)) ?? 0;
+      expect(units === 0 || units >= smallest, `${units} of at least ${smallest}`).toBe(true);
+      if (smallest > 1) expect(values.get(made(product)) ?? 0).toBe(units > 0 ? 1 : 0);
+    }
+  });
+  test('smallest batches change some of these days', () => {
+    const gains = [201, 204, 205, 206].map((seed) => {
+      const { activities, capacity } = randomKitchen(seed, undefined, true);
+      const free = activities.map(({ smallest: _, ...each }) => each);
+      const worth = (some: typeof free) => solve(toProgram(some, capacity, 'most worth')).worth;
+      return worth(free) - worth(activities);
+    });
+    expect(Math.min(...gains)).toBeGreaterThanOrEqual(-1e-6);
+    expect(Math.max(...gains)).toBeGreaterThan(0.1);
+  });
+  test('a batch for each load takes hands from days with large pots that are stirred', () => {
+    const losses = [4, 6, 7, 8].map((seed) => {
+      const { activities, capacity } = randomKitchen(seed);
+      const stirred = activities.map((each) => (each.cook ? { ...each, cook: { ...each.cook, stirred: true } } : each));
+      const program = toProgram(stirred, { ...capacity, pots: [60], hands: 1 }, 'most worth');
+      const plain = { ...program, bounds: program.bounds.filter(({ name }) => !name.startsWith('a batch for each')) };
+      const [own, without] = [solve(program), solve(plain)];
+      expect(own.worth).toBeCloseTo(byHighs(program).ObjectiveValue, 5);
+      return without.worth - own.worth;
+    });
+    expect(Math.min(...losses)).toBeGreaterThanOrEqual(-1e-6);
+    expect(Math.max(...losses)).toBeGreaterThan(0.1);
   });
   test.each([101, 102, 103, 104, 105, 106])('the rounding cuts take no plan away in random kitchen %i', (seed) => {
     const { activities, capacity } = randomKitchen(seed, { lots: 3, products: 5 });

@@ -1,5 +1,5 @@
 import { expectTypeOf, test } from 'vitest';
-import { type DayPlan, type PlanDayInput, planDay } from '../../src/plan/index';
+import { type Aim, type DayPlan, type FeasibleDay, type PlanDayInput, planDay } from '../../src/plan/index';
 
 type Lot = PlanDayInput['lots'][number];
 type Kitchen = PlanDayInput['kitchen'];
@@ -17,4 +17,21 @@ test('a quantity of the wrong kind does not compile', () => {
   // @ts-expect-error there is no such make
   const cake: Product = { make: 'cake', from: 'peach' };
   expectTypeOf([lot, heavy, hot, cake]).not.toBeNever();
+});
+
+test('an aim is one of four words, or weights', () => {
+  type AimOf = NonNullable<PlanDayInput['aim']>;
+  expectTypeOf<'most worth' | 'least waste' | 'fewest hours' | 'least cost'>().toExtend<AimOf>();
+  expectTypeOf<{ worth: 1; hours: 5 }>().toExtend<AimOf>();
+  expectTypeOf<FeasibleDay['aim']>().toEqualTypeOf<Aim>();
+  expectTypeOf<{ make: 'dried'; from: 'peach'; smallest: 6 }>().toExtend<Product>();
+  // @ts-expect-error there is no such aim
+  const cheap: AimOf = 'cheapest';
+  // @ts-expect-error nothing is weighed by the jar
+  const jars: AimOf = { jars: 1 };
+  // @ts-expect-error a weight is a number
+  const text: AimOf = { cost: '1 USD' };
+  // @ts-expect-error a batch is counted
+  const pounds: Product = { make: 'dried', from: 'peach', smallest: '6 lb' };
+  expectTypeOf([cheap, jars, text, pounds]).not.toBeNever();
 });

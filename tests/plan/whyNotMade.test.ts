@@ -28,7 +28,34 @@ test.each([
   ['the freeze-dryer holds less', { make: 'freeze-dried', from: 'peach' }, {}],
   ['too few trimmings', { make: 'vinegar', from: 'peach' }, {}],
   ['none of it is wanted', { ...halves, most: 0 }, {}],
+  ['less than its smallest batch of 9', { ...halves, smallest: 9 }, {}],
+  [
+    "the dryer's trays hold less than its smallest batch of 2",
+    { make: 'dried', from: 'peach', smallest: 2 },
+    {},
+    '60 lb',
+  ],
+  [
+    'some of it, but not for its smallest batch of 3',
+    { ...halves, smallest: 3 },
+    { jars: [{ jar: 'quart', count: 4 }] },
+  ],
   ['elsewhere', { make: 'frozen', from: 'peach', worth: 0 }, {}],
 ] as const)('%s', (reason, product, more, raw?) => {
   expect(why(product, more, raw)).toContain(reason);
+});
+test('least cost: what is dearer is not made, and with no pay for making only musts are', () => {
+  const lots = [{ produce: 'peach', raw: '30 lb', price: '20 USD' }];
+  const products = [
+    { make: 'frozen', from: 'peach', size: '2 lb' },
+    { make: 'frozen', from: 'peach', size: '1 lb' },
+  ];
+  const reasons = (aim: unknown, more: object = {}) => {
+    const plan = planDay({ lots, kitchen, products: [products[0], { ...products[1], ...more }], aim } as never);
+    return plan.feasible && plan.notMade.map(({ product, reason }) => `${product}: ${reason}`);
+  };
+  const cost = 'it would not lower the cost of each jar or pack promised';
+  expect(reasons('least cost')).toEqual([`peach slices, frozen, 2 lb: ${cost}`]);
+  const must = 'no must asks for it, and each product takes time or money';
+  expect(reasons({ cost: 1 }, { least: 2 })).toEqual([`peach slices, frozen, 2 lb: ${must}`]);
 });

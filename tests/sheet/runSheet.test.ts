@@ -63,6 +63,19 @@ describe('the metric example', () => {
 });
 
 const haul = read('haul.json');
+test.each([
+  ['most worth', 'Aim: most worth; no better plan', 'adds to the plan (worth)'],
+  ['least cost', / Aim: least cost \(\d\.\d\d USD for each jar or pack promised\); no better plan/, ''],
+  [
+    { worth: 1, waste: 0, hours: 5 },
+    'Aim: a mix (1 for each unit of worth, 5 against each hour of hands); no better plan',
+    'adds to the plan (the aim by its weights)',
+  ],
+] as const)('the aim %o in words', (aim, words, gain) => {
+  const sheet = unwrapped(runSheet(planDay({ ...haul, aim })));
+  expect(sheet).toMatch(words);
+  expect(sheet).toContain(gain);
+});
 test('nothing to make, and no plan at all', () => {
   const nothing = runSheet(planDay({ ...haul, products: [{ make: 'vinegar', from: 'plum' }] }));
   expect(nothing).toContain('Nothing of what was asked for can be made today.');

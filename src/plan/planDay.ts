@@ -54,6 +54,9 @@ export function planProgram(input: PlanDayInput): Program {
  *   promised, of the plans that cost as little the one with the most units; something must have a price); or weights
  *   `{ worth, waste, cost, hours }`, each 0 to 1,000,000: the most of worth x worths + waste x kg used - cost x money -
  *   hours x hours of hands (with `waste` above 0 a last jar may be part filled)
+ * @param input.learned - figures of your own batches, as `learnFromRecords` in `stillroom/record` answers them: `produce`,
+ *   `form`, and ranges `yield`, `moisture`, `minutesPerPound` (hours hold at its slow end), `rawPerJar`, `dryingHours` or
+ *   `dryingConstant` (per hour). They take the place of the published ranges for that form; `ready` of a lot goes first
  * @returns the plan, each product with its lots, recipe, jars, loads, trays, cost, cautions and basis; what is left
  *   fresh, left out and why, what to have at hand and what is short, what limited the plan and what one more of it
  *   would add; or `{ feasible: false }` with the musts that conflict
@@ -126,7 +129,10 @@ export function planDay(input: PlanDayInput): DayPlan {
     leftOut,
     notMade: makings
       .filter((making) => !made.has(making))
-      .map((making) => ({ product: making.label, reason: whyNotMade(making, prepared, found) })),
+      .map((making) => ({
+        product: making.label,
+        reason: whyNotMade(making, { ...prepared, program: plan.program }, found),
+      })),
     ready: toReady(prepared, kept),
     limits: limitsFor(prepared, plan),
     schedule,

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import type { Given } from '../common/given';
 import { fail } from '../errors/StillroomError';
 import {
   area,
@@ -25,6 +26,7 @@ import { parseMoney } from '../quantity/money';
 import { parseQuantity } from '../quantity/parseQuantity';
 import { valueIn } from '../quantity/scale';
 import type { Money, MoneyInput, Quantity, TimeInput } from '../quantity/types';
+import { learnedSchema } from './learned';
 
 /** What a lot can become. */
 export const MAKES = [
@@ -215,9 +217,10 @@ export const planSchema = fields({
   kitchen,
   products: list('the products', product, 1, 60),
   aim: optional(aim()),
+  learned: optional(learnedSchema),
 });
 
-export type PlanDayInput = z.input<typeof planSchema>;
+export type PlanDayInput = Given<z.input<typeof planSchema>>;
 export type PlanRequest = z.output<typeof planSchema>;
 export type Lot = PlanRequest['lots'][number];
 export type Kitchen = PlanRequest['kitchen'];

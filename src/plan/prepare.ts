@@ -5,6 +5,7 @@ import type { Capacity } from './activity';
 import { checkRequest } from './checkRequest';
 import type { LeftOut } from './dayPlan';
 import { capacityOf } from './kitchen';
+import { learnedOf } from './learned';
 import type { Program } from './linearProgram';
 import {
   compositionOf,
@@ -74,7 +75,7 @@ export function prepare(input: PlanDayInput): Prepared {
   };
   const lots = knownLots(request.lots);
   const massUnit = (request.lots[0] as Lot).raw.unit;
-  const day: Day = { request, lots, massUnit, metric: METRIC.has(massUnit) };
+  const day: Day = { request, lots, learned: learnedOf(read.learned), massUnit, metric: METRIC.has(massUnit) };
   const trades = request.products.map(({ from }, product) => inProduct(product, () => compositionOf(from).produce));
   const pairs = trades.reduce((sum, trade) => sum + lots.filter((lot) => lot.trade === trade).length, 0);
   if (pairs > MOST_PAIRS) {

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import type { Given } from '../common/given';
 import { fail } from '../errors/StillroomError';
 import {
   choice,
@@ -22,7 +23,6 @@ import {
 } from '../quantity/fields';
 import { toDecimalIn } from '../quantity/scale';
 import { isoDate } from './date';
-import type { Given } from './given';
 
 /** The newest version of the record that this release writes and reads. */
 export const RECORD_VERSION = 1;

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import type { Given } from '../common/given';
 import { fail } from '../errors/StillroomError';
 import { fields, list, readInput, temperature, time } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
@@ -6,7 +7,6 @@ import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { basisOf } from '../sources/table';
 import { recordCaution } from './cautions';
-import type { Given } from './given';
 import { coolingRows, ruleNamed } from './tables';
 
 const schema = /* @__PURE__ */ fields({

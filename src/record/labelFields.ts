@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import type { Given } from '../common/given';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, isMass, list, mass, massOrVolume, name, optional, readInput } from '../quantity/fields';
 import { roundToStep } from '../quantity/fractions';
@@ -9,7 +10,6 @@ import { caution } from '../sources/cautions';
 import { basisOf } from '../sources/table';
 import { recordCaution } from './cautions';
 import { isoDate } from './date';
-import type { Given } from './given';
 import { labelRuleRows, ruleNamed } from './tables';
 
 const schema = /* @__PURE__ */ fields({

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import type { Given } from '../common/given';
 import { fail } from '../errors/StillroomError';
 import { yieldOf } from '../produce/readyFromRaw';
 import { choice, fields, list, mass, name, number, optional, ratio, readInput } from '../quantity/fields';
@@ -7,7 +8,6 @@ import type { Range } from '../quantity/types';
 import { type Basis, type Caution, joinBasis, joinCautions } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { recordCaution } from './cautions';
-import type { Given } from './given';
 import { ninetyPercentT } from './studentT';
 import { halfWidths, type MeanAndSpread, updated } from './updateNormal';
 

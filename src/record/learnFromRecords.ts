@@ -53,10 +53,11 @@ export interface RecordSetAside {
 export interface LearnedEntry {
   /** The trade name: `peach`. */
   readonly produce: string;
+  /** None where the form is nothing to the figure: `moisture`. */
   readonly form?: string;
   /** Ready over raw. */
   readonly yield?: Range<number>;
-  /** Of the fresh produce, wet basis. */
+  /** Of the fresh produce, wet basis; in an entry of its own. */
   readonly moisture?: Range<number>;
   /** Minutes of one pair of hands to prepare each raw pound. */
   readonly minutesPerPound?: Range<number>;
@@ -87,7 +88,7 @@ export interface LearnedFromRecords {
 /** Produce in a form, by the names of the tables; in jars of a size. */
 interface Subject {
   readonly produce: string;
-  readonly form: string;
+  readonly form?: string;
   readonly jar?: string;
 }
 /** One figure that one record tells. */
@@ -115,6 +116,7 @@ const tradeName = (text: string): string | undefined => {
   const [found, ...more] = findNamed(text, catalogue);
   return more.length === 0 ? found?.name : undefined;
 };
+const unknownText = (text: string): string => `${text} is in no table, or could be several`;
 const formNamed = (text: string): Form | undefined => known(() => findForm(text));
 
 /** What the process says of the jars: food by its trade name, and form. */
@@ -125,11 +127,14 @@ function processed({ food, form }: NonNullable<BatchRecord['process']>): { produ
   return { ...(produce === undefined ? {} : { produce }), ...(shape === undefined ? {} : { form: shape }) };
 }
 
+/** Produce in a form. */
+type Shaped = Subject & { readonly form: string };
+
 /** Subject of each produce of a record, or why it has none. */
-function subjectsOf({ produce, process }: BatchRecord): (Subject | string)[] {
+function subjectsOf({ produce, process }: BatchRecord): (Shaped | string)[] {
   return produce.map(({ produce: text, form: own }) => {
     const name = tradeName(text);
-    if (name === undefined) return `${text} is in no table, or could be several`;
+    if (name === undefined) return unknownText(text);
     const shape = own ?? (produce.length === 1 && process !== undefined ? processed(process).form : undefined);
     if (shape === undefined) return `the record names no form of ${name}`;
     const form = formNamed(shape);
@@ -163,13 +168,13 @@ function tell(record: BatchRecord, index: number): { told: Told[]; passedOver: P
   const distinct = [
     ...new Map(subjects.map((each) => [typeof each === 'string' ? each : JSON.stringify(each), each])).values(),
   ];
-  const [first] = distinct as [Subject | string];
+  const [first] = distinct as [Shaped | string];
   const only = distinct.length > 1 ? SEVERAL : first;
   const raw = produce.reduce((sum, row) => sum + pounds(row.raw), 0);
 
   produce.forEach(({ raw: whole, ready }, place) => {
     if (ready === undefined) return;
-    const subject = subjects[place] as Subject | string;
+    const subject = subjects[place] as Shaped | string;
     if (typeof subject === 'string') pass('yield', subject);
     else note('yield', subject, Math.min(1, pounds(ready) / pounds(whole)));
   });
@@ -201,18 +206,27 @@ function tell(record: BatchRecord, index: number): { told: Told[]; passedOver: P
     if (typeof only === 'string') pass('dryingHours', only);
     else note('dryingHours', only, valueIn(dryer.time, 'h'), { unit: dryer.time.unit });
     if (dryer.freshMoisture !== undefined) {
-      if (typeof only === 'string') pass('moisture', only);
-      else note('moisture', only, dryer.freshMoisture);
+      const name = onlyProduce(record);
+      if ('produce' in name) note('moisture', name, dryer.freshMoisture);
+      else pass('moisture', name.reason);
     }
   }
   return { told, passedOver };
 }
 
-/** What is in the jars; or why their raw weight says nothing of it. */
-function jarsOf({ produce }: BatchRecord, process: NonNullable<BatchRecord['process']>): Subject | string {
+/** The one produce of a record, in whatever forms; or why there is none. */
+function onlyProduce({ produce }: BatchRecord): { readonly produce: string } | { readonly reason: string } {
   const names = [...new Set(produce.map((row) => tradeName(row.produce) ?? row.produce))];
   const [name] = names as [string];
-  if (names.length > 1) return SEVERAL;
+  if (names.length > 1) return { reason: SEVERAL };
+  return tradeName(name) === undefined ? { reason: unknownText(name) } : { produce: name };
+}
+
+/** What is in the jars; or why their raw weight says nothing of it. */
+function jarsOf(record: BatchRecord, process: NonNullable<BatchRecord['process']>): Subject | string {
+  const only = onlyProduce(record);
+  if (!('produce' in only)) return only.reason;
+  const { produce: name } = only;
   const { produce: inJars, form: shape } = processed(process);
   if (inJars !== name) return `the process is for ${process.food}, the produce is ${name}`;
   if (shape === undefined) return `the process names no form of ${name}`;
@@ -246,7 +260,7 @@ const each = <T>({ low, likely, high }: Range<T>, of: (one: T) => number): Range
 });
 
 /** The published range of a figure; for work the customary one. Nothing where none is published. */
-function priorOf({ what, produce, form, jar }: Told, told: readonly Told[]): Prior | undefined {
+function priorOf({ what, produce, form: shape, jar }: Told, told: readonly Told[]): Prior | undefined {
   if (what === 'minutesPerPound') {
     const likely = told.reduce((sum, { customary }) => sum + (customary as number), 0) / told.length;
     return {
@@ -257,13 +271,14 @@ function priorOf({ what, produce, form, jar }: Told, told: readonly Told[]): Pri
     };
   }
   return known((): Prior => {
-    if (what === 'yield') {
-      const { yield: range, basis, cautions } = yieldOf(produce, form, undefined);
-      return { range, scale: 'share', basis, cautions };
-    }
     if (what === 'moisture') {
       const { water: range, basis, cautions } = composition({ produce });
       return { range, scale: 'share', basis: basis.filter(({ what: figure }) => figure === 'water'), cautions };
+    }
+    const form = shape as string;
+    if (what === 'yield') {
+      const { yield: range, basis, cautions } = yieldOf(produce, form, undefined);
+      return { range, scale: 'share', basis, cautions };
     }
     if (what === 'rawPerJar') {
       const { raw, basis, cautions } = rawForJars({ produce, form, jar: jar as string, jars: 1 });
@@ -287,6 +302,10 @@ const NAMES: Readonly<Record<LearnedWhat, string>> = {
   dryingHours: 'drying hours',
 };
 
+/** No produce is all waste or without water, and none is all water. */
+const LEAST_SHARE = 0.001;
+const MOST_SHARE = { yield: 1, moisture: 1 - LEAST_SHARE } as const;
+
 /** The figure as an entry holds it, in the unit of the first record that tells it. */
 function figureOf({ what, unit, jar }: Told, { low, likely, high }: Range<number>): Partial<LearnedEntry> {
   const inUnit = <D extends 'mass' | 'time'>(from: Unit<D>): Range<Quantity<D>> => ({
@@ -296,7 +315,9 @@ function figureOf({ what, unit, jar }: Told, { low, likely, high }: Range<number
   });
   if (what === 'rawPerJar') return { rawPerJar: { jar: jar as string, raw: inUnit<'mass'>('lb') } };
   if (what === 'dryingHours') return { dryingHours: inUnit<'time'>('h') };
-  return { [what]: { low, likely, high } };
+  if (what === 'minutesPerPound') return { minutesPerPound: { low, likely, high } };
+  const hold = (share: number) => Math.min(MOST_SHARE[what], Math.max(LEAST_SHARE, share));
+  return { [what]: { low: hold(low), likely: hold(likely), high: hold(high) } };
 }
 
 /** One figure of one subject, with all that was told of it; not learned where no range is published. */
@@ -319,7 +340,7 @@ function entryOf(lessons: readonly [Lesson, ...Lesson[]]): LearnedEntry {
   const figures = lessons.map(({ told, learned }) => figureOf(told[0], (learned as Learned).figure));
   return {
     produce,
-    form,
+    ...(form === undefined ? {} : { form }),
     ...Object.assign({}, ...figures),
     n: new Set(lessons.flatMap(({ told }) => told.map(({ index }) => index))).size,
     setAside: lessons.flatMap(({ told, learned }) =>
@@ -360,13 +381,13 @@ const subjectKey = ({ produce, form, jar }: Subject): string => JSON.stringify([
  * | `rawPerJar` | raw weight over `jars.filled`, in the form of the process | range of `rawForJars` for one jar |
  * | `dryingHours` | `dryer.time` | range of `dryingGuide` |
  *
- * Yield and moisture are held between 0 and 1; the others vary by a factor. A figure without a published range is
+ * Yield is held between 0.001 and 1, moisture between 0.001 and 0.999; the others vary by a factor. A figure without a published range is
  * passed over, never guessed, and so is a jar or a dryer load of several kinds of produce, for a record does not say
  * which took what.
  *
  * @param input.records - 0 to 10,000 records, as `batchRecord` or `parseRecord` returns them
  * @returns `learned`: entries of `produce` and `form`, with the figures, `n` records and `setAside`; `rawPerJar` in an
- *   entry of its own for each size of jar; weights and times in the unit of the first record that tells them.
+ *   entry of its own for each size of jar, `moisture` in one without a form; weights and times in the unit of the first record that tells them.
  *   `passedOver`: which record, what of it, and why
  * @throws StillroomError as `batchRecord`, with the record's place: `records[3].jars.sealed`; TOO_MUCH
  *
@@ -405,7 +426,11 @@ export function learnFromRecords(input: LearnFromRecordsInput): LearnedFromRecor
     .filter(({ learned }) => learned === undefined)
     .flatMap(({ told }) =>
       told.map(({ index, what, produce, form }): PassedOver => {
-        return { index, what, reason: `no range is published for the ${NAMES[what]} of ${produce} as ${form}` };
+        return {
+          index,
+          what,
+          reason: `no range is published for the ${NAMES[what]} of ${produce}${form === undefined ? '' : ` as ${form}`}`,
+        };
       }),
     );
   return {

@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import { Decimal } from '../common/decimal';
+import type { Given } from '../common/given';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, isMass, list, massOrVolume, optional, readInput } from '../quantity/fields';
 import { parseAmount } from '../quantity/fractions';
@@ -9,7 +10,6 @@ import { type Basis, type Caution, joinBasis } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { basisOf } from '../sources/table';
 import { recordCaution } from './cautions';
-import type { Given } from './given';
 import { labelRuleRows, type MavRow, mavRows, ruleNamed, type TneRow, tneRows } from './tables';
 
 type Amount = Quantity<'mass'> | Quantity<'volume'>;

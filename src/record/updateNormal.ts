@@ -1,8 +1,8 @@
 import type * as z from 'zod/mini';
+import type { Given } from '../common/given';
 import { count, fields, list, number, readInput } from '../quantity/fields';
 import type { Range } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
-import type { Given } from './given';
 import { ninetyPercentT } from './studentT';
 
 const LARGEST = 1e9;

@@ -8,8 +8,9 @@ import type { Unit } from '../../quantity/units';
 import type { Basis, Caution } from '../../sources/basis';
 import type { Activity, Supply } from '../activity';
 import type { Ingredient, JarWork, LeftOut, PackWork, TrayWork } from '../dayPlan';
+import { type Learned, learnedFigure } from '../learned';
 import type { Lot, PlanRequest, Wanted } from '../planInput';
-import { LIFT_A_JAR, type WorkTimes, workTimes } from '../work';
+import { LIFT_A_JAR, WORK_BASIS, type WorkTimes, workTimes } from '../work';
 
 /** A lot with its produce by its trade name. */
 export interface KnownLot extends Lot {
@@ -22,6 +23,8 @@ export interface KnownLot extends Lot {
 export interface Day {
   readonly request: PlanRequest;
   readonly lots: readonly KnownLot[];
+  /** What the cook's own batches have taught. */
+  readonly learned: readonly Learned[];
   /** The unit of mass that answers are given in. */
   readonly massUnit: Unit<'mass'>;
   readonly metric: boolean;
@@ -104,7 +107,7 @@ export interface LotYield {
   readonly cautions: readonly Caution[];
 }
 
-export function yieldFromLot(lot: KnownLot, form: string): LotYield {
+export function yieldFromLot(day: Day, lot: KnownLot, form: string): LotYield {
   const published = readyFromRaw({ produce: lot.trade, form, raw: KG });
   const own = lot.ready === undefined ? undefined : valueIn(lot.ready, 'kg') / valueIn(lot.raw, 'kg');
   const answer =
@@ -114,6 +117,18 @@ export function yieldFromLot(lot: KnownLot, form: string): LotYield {
     .filter(({ what }) => what.includes('water'))
     .reduce((sum, part) => sum + part.mass.value, 0);
   const usable = lost === 0 ? 0 : (lost - water) / lost;
+  // a weighing of the lot itself says more than earlier batches do
+  const learned = own === undefined ? learnedFigure(day.learned, 'yield', lot.trade, form) : undefined;
+  if (learned !== undefined) {
+    const { low, likely, high } = learned.figure;
+    return {
+      ready: learned.figure,
+      trimmings: { low: (1 - high) * usable, likely: (1 - likely) * usable, high: (1 - low) * usable },
+      better: likely / published.yield.likely,
+      basis: [learned.basis],
+      cautions: published.cautions,
+    };
+  }
   const kilograms = ({ low, likely, high }: Range<Quantity<'mass'>>, share = 1): Range<number> => ({
     low: low.value * share,
     likely: likely.value * share,
@@ -146,14 +161,19 @@ const POUNDS_PER_KG = 1 / 0.45359237;
 
 /** The parts of an activity that every make shares. */
 export function commonOf(
+  day: Day,
+  trade: string,
   wanted: Wanted,
   product: number,
   form: string | undefined,
   worthOfUnit: number,
 ): Pick<Activity, 'product' | 'worth' | 'least' | 'most' | 'smallest' | 'handsPerKg' | 'handsPerUnit'> & {
   times: WorkTimes;
+  workBasis: readonly Basis[];
 } {
   const times = workTimes(wanted.make, form, wanted.pack);
+  const learned =
+    wanted.minutesPerPound === undefined ? learnedFigure(day.learned, 'minutesPerPound', trade, form) : undefined;
   return {
     product,
     // without a worth of its own a unit counts as the kg of fruit it saves
@@ -161,9 +181,11 @@ export function commonOf(
     least: wanted.least ?? 0,
     most: wanted.most ?? 5000,
     ...(wanted.smallest === undefined ? {} : { smallest: wanted.smallest }),
-    handsPerKg: (wanted.minutesPerPound ?? times.perPound) * POUNDS_PER_KG,
+    // hours hold at the slow end
+    handsPerKg: (wanted.minutesPerPound ?? learned?.figure.high ?? times.perPound) * POUNDS_PER_KG,
     handsPerUnit: (wanted.minutesPerUnit ?? times.perUnit) + (isCanned(wanted) ? LIFT_A_JAR : 0),
     times: wanted.cook === undefined ? times : { ...times, cook: valueIn(wanted.cook, 'min') },
+    workBasis: [WORK_BASIS, ...(learned === undefined ? [] : [learned.basis])],
   };
 }
 
@@ -193,6 +215,12 @@ export function headspaceText({ metric }: Day, headspace: Quantity<'length'>): s
 }
 
 export const compositionOf = (trade: string): Composition => composition({ produce: trade });
+
+/** The water of a produce as it is bought: learned, or else published. */
+export function waterOf(day: Day, trade: string): { readonly water: Range<number>; readonly basis: readonly Basis[] } {
+  const learned = learnedFigure(day.learned, 'moisture', trade, undefined);
+  return learned === undefined ? compositionOf(trade) : { water: learned.figure, basis: [learned.basis] };
+}
 
 /** What other modules' fields are called in the request. */
 const OWN_NAMES: Readonly<Record<string, string>> = {

@@ -7,15 +7,14 @@ import { formatQuantity } from '../../quantity/formatQuantity';
 import { parseQuantity } from '../../quantity/parseQuantity';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
-import { joinBasis, joinCautions } from '../../sources/basis';
+import { type Basis, joinBasis, joinCautions } from '../../sources/basis';
 import type { Supply } from '../activity';
 import { planCaution } from '../cautions';
 import type { TrayWork } from '../dayPlan';
+import { hoursByConstant, learnedFigure } from '../learned';
 import type { Wanted } from '../planInput';
-import { WORK_BASIS } from '../work';
 import {
   commonOf,
-  compositionOf,
   type Day,
   type LotYield,
   leftOut,
@@ -27,6 +26,7 @@ import {
   scaleRange,
   supplyOf,
   volumeOf,
+  waterOf,
   within,
   yieldFromLot,
 } from './context';
@@ -50,7 +50,7 @@ interface Lots {
 function lotsAs(day: Day, trade: string, form: string, left: Range<number>, unitKg: number, product: number): Lots {
   const yields: LotYield[] = [];
   const supplies = lotsFor(day, trade).map((lot) => {
-    const given = within(product, () => yieldFromLot(lot, form));
+    const given = within(product, () => yieldFromLot(day, lot, form));
     yields.push(given);
     const units = (ready: number, share: number) => (ready * share) / unitKg;
     return supplyOf(lot, given, {
@@ -77,16 +77,17 @@ export function makeDried(day: Day, wanted: Wanted, product: number, trade: stri
   if (dryer === undefined) return leftOut(wanted, 'the kitchen has no dryer', 'can or freeze it');
   const { form = 'slices', size = BAG } = wanted;
   const guide = within(product, () => dryingGuide({ food: trade, form }));
-  if (dryer.hours !== undefined && valueIn(dryer.hours, 'h') < valueIn(guide.hours.low, 'h')) {
-    const hours = `${guide.hours.low.value} to ${guide.hours.high.value} h`;
+  const target = wanted.moisture ?? guide.targetMoisture;
+  const { water, basis } = waterOf(day, trade);
+  const { hours, basis: hoursBasis } = dryingHours(day, trade, form, guide.hours, water, target);
+  if (dryer.hours !== undefined && valueIn(dryer.hours, 'h') < valueIn(hours.low, 'h')) {
+    const written = `${tenths(hours.low.value)} to ${tenths(hours.high.value)} ${hours.low.unit}`;
     return leftOut(
       wanted,
-      `it dries for ${hours}, longer than the dryer may run`,
+      `it dries for ${written}, longer than the dryer may run`,
       'cut it thinner, or dry it another day',
     );
   }
-  const target = wanted.moisture ?? guide.targetMoisture;
-  const { water, basis } = compositionOf(trade);
   // refuses a target that is wetter than the fruit
   within(product, () => stopWeight({ fresh: { value: 1, unit: 'kg' }, moisture: water, targetMoisture: target }));
   const lots = lotsAs(day, trade, form, leftAt(water, target), valueIn(size, 'kg'), product);
@@ -95,7 +96,7 @@ export function makeDried(day: Day, wanted: Wanted, product: number, trade: stri
     trayLoad({ area: dryer.trayArea, ...(thickness === undefined ? {} : { thickness }) }),
   );
   const perTrayKg = valueIn(tray.perTray.low, 'kg');
-  const { times: _, ...common } = commonOf(wanted, product, form, perUnitKg(lots));
+  const { times: _, workBasis, ...common } = commonOf(day, trade, wanted, product, form, perUnitKg(lots));
   return {
     label: nameOf(wanted, trade),
     produce: trade,
@@ -107,7 +108,7 @@ export function makeDried(day: Day, wanted: Wanted, product: number, trade: stri
       supplies: lots.supplies,
       stockPerUnit: {},
       traysPerKg: richest(lots.yields) / perTrayKg,
-      trayDays: trayDays(day, guide.hours.high),
+      trayDays: trayDays(day, hours.high),
     },
     describe: ({ readyKg, trays }) => {
       const perTray = massOf(day, Math.min(perTrayKg, readyKg.high / Math.max(trays, 1)));
@@ -119,7 +120,7 @@ export function makeDried(day: Day, wanted: Wanted, product: number, trade: stri
           perTray,
           stopWeight: stop.weight,
           temperature: dryerAt(day, guide.temperature),
-          hours: guide.hours,
+          hours,
           test: guide.drynessTest,
           dried: massRange(day, driedRange(readyKg, leftAt(water, target))),
         },
@@ -128,13 +129,37 @@ export function makeDried(day: Day, wanted: Wanted, product: number, trade: stri
           `Spread one layer on each tray, weigh it, and write the weight on the tray.`,
           'When dry, cool, pack loosely in jars for a week or more and shake daily; if moisture shows on the glass, dry again.',
         ],
-        basis: joinBasis(guide.basis, tray.basis, stop.basis, basis, ...lots.yields.map((given) => given.basis), [
-          WORK_BASIS,
-        ]),
+        basis: joinBasis(
+          guide.basis,
+          hoursBasis,
+          tray.basis,
+          stop.basis,
+          basis,
+          ...lots.yields.map((given) => given.basis),
+          workBasis,
+        ),
         cautions: joinCautions([planCaution('dry-the-same-day')], guide.cautions, tray.cautions, stop.cautions),
       };
     },
   };
+}
+
+const tenths = (value: number): number => Math.round(10 * value) / 10;
+
+/** How long pieces dry: by earlier loads, by a constant learned from them, or as printed. */
+function dryingHours(
+  { learned }: Day,
+  trade: string,
+  form: string,
+  printed: Range<Quantity<'time'>>,
+  water: Range<number>,
+  target: number,
+): { readonly hours: Range<Quantity<'time'>>; readonly basis: readonly Basis[] } {
+  const own = learnedFigure(learned, 'dryingHours', trade, form);
+  if (own !== undefined) return { hours: own.figure, basis: [own.basis] };
+  const constant = learnedFigure(learned, 'dryingConstant', trade, form);
+  if (constant === undefined) return { hours: printed, basis: [] };
+  return { hours: hoursByConstant(constant.figure, water, target), basis: [constant.basis] };
 }
 
 const driedRange = (ready: Range<number>, left: Range<number>): Range<number> => ({
@@ -154,7 +179,7 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
   const { dryer } = day.request.kitchen;
   if (dryer === undefined) return leftOut(wanted, 'the kitchen has no dryer', 'can or freeze it');
   const form = wanted.form ?? 'puree';
-  const { water, basis } = compositionOf(trade);
+  const { water, basis } = waterOf(day, trade);
   const sheet = within(product, () =>
     leather({
       area: dryer.trayArea,
@@ -166,7 +191,7 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
   );
   const sheetKg = valueIn(sheet.weightPerSheet, 'kg');
   const lots = lotsAs(day, trade, form, { low: 1, likely: 1, high: 1 }, sheetKg, product);
-  const { times, ...common } = commonOf(wanted, product, form, perUnitKg(lots));
+  const { times, workBasis, ...common } = commonOf(day, trade, wanted, product, form, perUnitKg(lots));
   const most = richest(lots.yields);
   return {
     label: nameOf(wanted, trade),
@@ -205,7 +230,7 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
       steps: [
         `Spread ${formatQuantity(volumeOf(day, sheet.perSheet) as Quantity)} of puree on each lined tray, ${formatQuantity(sheet.thickness as Quantity)} deep and thicker at the edges.`,
       ],
-      basis: joinBasis(sheet.basis, basis, ...lots.yields.map((given) => given.basis), [WORK_BASIS]),
+      basis: joinBasis(sheet.basis, basis, ...lots.yields.map((given) => given.basis), workBasis),
       cautions: joinCautions(sheet.cautions, ...lots.yields.map(({ cautions }) => cautions)),
     }),
   };
@@ -223,7 +248,7 @@ export function makeFreezeDried(day: Day, wanted: Wanted, product: number, trade
   const { freezeDryer } = day.request.kitchen;
   if (freezeDryer === undefined) return leftOut(wanted, 'the kitchen has no freeze-dryer', 'dry or freeze it');
   const { form = 'slices', size = BAG } = wanted;
-  const { water, basis } = compositionOf(trade);
+  const { water, basis } = waterOf(day, trade);
   const trayArea = quantityIn<'area'>(
     valueIn(freezeDryer.trayArea, 'm2') * freezeDryer.trays,
     'm2',
@@ -246,7 +271,7 @@ export function makeFreezeDried(day: Day, wanted: Wanted, product: number, trade
   };
   const lots = lotsAs(day, trade, form, left, valueIn(size, 'kg'), product);
   const most = richest(lots.yields);
-  const { times: _, ...common } = commonOf(wanted, product, form, perUnitKg(lots));
+  const { times: _, workBasis, ...common } = commonOf(day, trade, wanted, product, form, perUnitKg(lots));
   return {
     label: nameOf(wanted, trade),
     produce: trade,
@@ -270,7 +295,7 @@ export function makeFreezeDried(day: Day, wanted: Wanted, product: number, trade
       steps: [
         'Spread one layer on each tray; weigh trays when they come out and again after two more hours: dry is when the weight no longer falls.',
       ],
-      basis: joinBasis(load.basis, basis, ...lots.yields.map((given) => given.basis), [WORK_BASIS]),
+      basis: joinBasis(load.basis, basis, ...lots.yields.map((given) => given.basis), workBasis),
       cautions: joinCautions(load.cautions, ...lots.yields.map(({ cautions }) => cautions)),
     }),
   };

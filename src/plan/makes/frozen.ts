@@ -6,7 +6,6 @@ import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import { type Basis, type Caution, joinBasis, joinCautions } from '../../sources/basis';
 import type { Wanted } from '../planInput';
-import { WORK_BASIS } from '../work';
 import {
   commonOf,
   type Day,
@@ -64,14 +63,18 @@ export function makeFrozen(day: Day, wanted: Wanted, product: number, trade: str
   const sizeKg = valueIn(size, 'kg');
   const yields: LotYield[] = [];
   const supplies = lotsFor(day, trade).map((lot) => {
-    const given = within(product, () => yieldFromLot(lot, form));
+    const given = within(product, () => yieldFromLot(day, lot, form));
     yields.push(given);
     return supplyOf(lot, given, scaleRange(given.ready, 1 / sizeKg));
   });
   const room = within(product, () => volumeFromMass({ food: trade, form, mass: size }));
   const blanch = blanchOf(trade, form);
   const head = freezingHeadspace({ pack: 'dry', opening: 'wide', size: 'pint' });
-  const { times: _, ...common } = commonOf(wanted, product, form, 1 / (supplies[0]?.unitsPerKg.likely ?? 1));
+  const {
+    times: _,
+    workBasis,
+    ...common
+  } = commonOf(day, trade, wanted, product, form, 1 / (supplies[0]?.unitsPerKg.likely ?? 1));
   return {
     label: nameOf(wanted, trade),
     produce: trade,
@@ -93,7 +96,7 @@ export function makeFrozen(day: Day, wanted: Wanted, product: number, trade: str
         ...blanch.steps,
         'Freeze pieces loose on trays first, then pack tightly, press out the air, seal and mark with the date.',
       ],
-      basis: joinBasis(room.basis, head.basis, blanch.basis, ...yields.map((given) => given.basis), [WORK_BASIS]),
+      basis: joinBasis(room.basis, head.basis, blanch.basis, ...yields.map((given) => given.basis), workBasis),
       cautions: joinCautions(head.cautions, blanch.cautions, ...yields.map(({ cautions }) => cautions)),
     }),
   };

@@ -10,9 +10,9 @@ import { jamBalance } from '../../sugar/jamBalance';
 import type { Canning } from '../activity';
 import { planCaution } from '../cautions';
 import type { Ingredient } from '../dayPlan';
+import { learnedFigure } from '../learned';
 import type { Kitchen, Wanted } from '../planInput';
 import { sugarCupKg, syrupForJars } from '../syrupForJars';
-import { WORK_BASIS } from '../work';
 import {
   commonOf,
   compositionOf,
@@ -163,18 +163,21 @@ export function makeJars(day: Day, wanted: Wanted, product: number, trade: strin
   const { process } = run;
   const shape = form ?? process.form;
   const need = within(product, () => rawForJars({ produce: trade, form: shape, jar, jars: 1 }));
-  const perJar = (better: number): Range<number> => ({
-    low: valueIn(need.raw.low, 'kg') / better,
-    likely: valueIn(need.raw.likely, 'kg') / better,
-    high: valueIn(need.raw.high, 'kg') / better,
+  const learned = learnedFigure(day.learned, 'rawPerJar', trade, shape, jar);
+  const perJar = (better: number, { low, likely, high } = need.raw): Range<number> => ({
+    low: valueIn(low, 'kg') / better,
+    likely: valueIn(likely, 'kg') / better,
+    high: valueIn(high, 'kg') / better,
   });
   const yields = new Map<number, LotYield>();
   const supplies = lotsFor(day, trade).map((lot) => {
-    const given = within(product, () => yieldFromLot(lot, shape));
+    const given = within(product, () => yieldFromLot(day, lot, shape));
     yields.set(lot.index, given);
-    return supplyOf(lot, given, unitsFrom(perJar(given.better)));
+    // what jars took before, unless this lot was weighed
+    const own = lot.ready === undefined ? learned : undefined;
+    return supplyOf(lot, given, unitsFrom(own === undefined ? perJar(given.better) : perJar(1, own.figure.raw)));
   });
-  const { times, ...common } = commonOf(wanted, product, shape, valueIn(need.raw.likely, 'kg'));
+  const { times, workBasis, ...common } = commonOf(day, trade, wanted, product, shape, valueIn(need.raw.likely, 'kg'));
   const syrup = wanted.syrup === undefined ? undefined : syrupForJars(wanted.syrup, jar);
   const given = [...yields.values()];
   const dropped = Math.min(...given.map(({ trimmings }) => trimmings.low));
@@ -220,7 +223,14 @@ export function makeJars(day: Day, wanted: Wanted, product: number, trade: strin
         jars: jarsDescribed(day, process, run.loadMinutes),
         ...(hot ? { cookMinutes: times.cook as number } : {}),
         steps: jarSteps(day, process, syrup !== undefined),
-        basis: joinBasis(need.basis, ...given.map(({ basis }) => basis), run.basis, syrup?.basis ?? [], [WORK_BASIS]),
+        basis: joinBasis(
+          need.basis,
+          learned === undefined ? [] : [learned.basis],
+          ...given.map(({ basis }) => basis),
+          run.basis,
+          syrup?.basis ?? [],
+          workBasis,
+        ),
         cautions: joinCautions(process.cautions, need.cautions, ...given.map(({ cautions }) => cautions)),
       };
     },
@@ -287,7 +297,7 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
   const supplies = lotsFor(day, trade).flatMap((lot) => {
     const solids = lot.brix === undefined ? printedSolids : same(lot.brix / 100);
     if (solids === undefined) return [];
-    const given = within(product, () => yieldFromLot(lot, form));
+    const given = within(product, () => yieldFromLot(day, lot, form));
     yields.push(given);
     const jamPerKg = (ready: number, fruitSolids: number): number => {
       const answer = within(product, () =>
@@ -306,7 +316,14 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
   });
   if (supplies.length === 0)
     return leftOut(wanted, `no soluble solids are published for ${trade}`, 'measure them and give the lot its Brix');
-  const { times, ...common } = commonOf(wanted, product, form, 1 / (supplies[0]?.unitsPerKg.likely ?? 1));
+  const { times, workBasis, ...common } = commonOf(
+    day,
+    trade,
+    wanted,
+    product,
+    form,
+    1 / (supplies[0]?.unitsPerKg.likely ?? 1),
+  );
   const richest = Math.max(...yields.map(({ ready }) => ready.high));
   return {
     label: nameOf({ ...wanted, jar }, trade),
@@ -342,7 +359,7 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
         `Fill hot into hot jars, ${headspaceText(day, process.headspace)} of headspace; wipe the rims; put on the lids.`,
         PART_FILLED,
       ],
-      basis: joinBasis(basis, ...yields.map((given) => given.basis), run.basis, [WORK_BASIS]),
+      basis: joinBasis(basis, ...yields.map((given) => given.basis), run.basis, workBasis),
       cautions: joinCautions(
         process.cautions,
         [planCaution('jam-sets-by-test')],

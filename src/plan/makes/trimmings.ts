@@ -6,10 +6,8 @@ import { type Basis, joinBasis } from '../../sources/basis';
 import { planCaution } from '../cautions';
 import type { Wanted } from '../planInput';
 import { sugarCupKg } from '../syrupForJars';
-import { WORK_BASIS } from '../work';
 import {
   commonOf,
-  compositionOf,
   type Day,
   leftOut,
   lotsFor,
@@ -21,6 +19,7 @@ import {
   supplyOf,
   unitsFrom,
   volumeOf,
+  waterOf,
   within,
 } from './context';
 
@@ -46,7 +45,7 @@ export function makePowder(day: Day, wanted: Wanted, product: number, trade: str
   const { dryer } = day.request.kitchen;
   if (dryer === undefined) return leftOut(wanted, 'the kitchen has no dryer', 'use the trimmings for stock');
   const { size = POWDER_JAR } = wanted;
-  const { water, basis } = compositionOf(trade);
+  const { water, basis } = waterOf(day, trade);
   const ground = within(product, () =>
     powder({
       trimmings: { value: 1, unit: 'kg' },
@@ -62,7 +61,11 @@ export function makePowder(day: Day, wanted: Wanted, product: number, trade: str
   const supplies = lotsFor(day, trade).map((lot) => supplyOf(lot, WHOLE, scaleRange(left, 1 / valueIn(size, 'kg'))));
   const tray = trayLoad({ area: dryer.trayArea });
   const perTrayKg = valueIn(tray.perTray.low, 'kg');
-  const { times: _, ...common } = commonOf(wanted, product, undefined, 1 / (supplies[0]?.unitsPerKg.likely ?? 1));
+  const {
+    times: _,
+    workBasis,
+    ...common
+  } = commonOf(day, trade, wanted, product, undefined, 1 / (supplies[0]?.unitsPerKg.likely ?? 1));
   return {
     label: nameOf(wanted, trade),
     produce: trade,
@@ -80,7 +83,7 @@ export function makePowder(day: Day, wanted: Wanted, product: number, trade: str
       steps: ['Dry until the peels snap when cold, grind, sift, and jar at once with as little air as you can.'],
       basis: joinBasis(ground.basis, tray.basis, basis, [
         { what: 'hours that peels dry', kind: 'common-practice' },
-        WORK_BASIS,
+        ...workBasis,
       ]),
       cautions: ground.cautions,
     }),
@@ -118,9 +121,12 @@ export function makeSteeped(day: Day, wanted: Wanted, product: number, trade: st
   const make = wanted.make as 'vinegar' | 'jelly stock';
   const how = STEEPED[make];
   const supplies = lotsFor(day, trade).map((lot) => supplyOf(lot, WHOLE, unitsFrom(how.kgPerQuart)));
-  const { times, ...common } = commonOf(wanted, product, undefined, how.kgPerQuart.likely);
+  const { times, workBasis, ...common } = commonOf(day, trade, wanted, product, undefined, how.kgPerQuart.likely);
   const sugarKg = how.sugar === undefined ? 0 : valueIn(how.sugar, 'cup') * sugarCupKg();
-  const basis: Basis[] = [{ what: `trimmings and water for a quart of ${make}`, kind: 'common-practice' }, WORK_BASIS];
+  const basis: Basis[] = [
+    { what: `trimmings and water for a quart of ${make}`, kind: 'common-practice' },
+    ...workBasis,
+  ];
   const cook =
     make === 'jelly stock'
       ? { litresPerKg: 2, minutes: times.cook as number, stirred: times.stir ?? false }

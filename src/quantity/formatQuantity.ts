@@ -3,8 +3,13 @@ import { fail } from '../errors/StillroomError';
 import { fractionText, type Rounding, roundToStep } from './fractions';
 import { parseQuantity } from './parseQuantity';
 import { toDecimalIn } from './scale';
-import type { Quantity } from './types';
-import { findUnit, pluralOf } from './units';
+import { findUnit, pluralOf, type Unit } from './units';
+
+/** A quantity of any kind, so that one of a known kind is one of these too. */
+interface AnyQuantity {
+  readonly value: number;
+  readonly unit: Unit;
+}
 
 export interface FormatOptions {
   /** The unit to write it in; its own when left out. */
@@ -72,7 +77,7 @@ const STEPS: Readonly<Record<string, number>> = {
  * formatQuantity('3400 ft', { unit: 'm' }); // => '1,036 m'
  * ```
  */
-export function formatQuantity(quantity: Quantity | string, options: FormatOptions = {}): string {
+export function formatQuantity(quantity: AnyQuantity | string, options: FormatOptions = {}): string {
   const given = parseQuantity(quantity, undefined, 'quantity');
   const dimension = findUnit(given.unit)?.dimension;
   const target = options.unit === undefined ? { unit: given.unit, dimension } : findUnit(options.unit, dimension);

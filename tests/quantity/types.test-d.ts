@@ -1,6 +1,7 @@
 import { assertType, expectTypeOf, test } from 'vitest';
 import {
   convert,
+  formatQuantity,
   type LengthInput,
   type MassInput,
   type Quantity,
@@ -34,4 +35,11 @@ test('convert takes a unit of the same dimension', () => {
   expectTypeOf(convert('1 cup', 'mL')).toEqualTypeOf<Quantity>();
   // @ts-expect-error a volume is no mass
   convert('1 cup', 'lb');
+});
+
+test('a quantity of any kind can be written', () => {
+  assertType<string>(formatQuantity({ value: 1, unit: 'in' } as Quantity<'length'>));
+  assertType<string>(formatQuantity({ value: 1, unit: 'lb' } as Quantity<'mass'>));
+  // @ts-expect-error a unit of no table
+  formatQuantity({ value: 1, unit: 'furlong' });
 });

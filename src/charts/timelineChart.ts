@@ -88,9 +88,11 @@ export function timelineChart(input: TimelineChartInput): ChartSpec<TimelineRow>
   const bars = lanes.flatMap((lane, row) => lane.tasks.map((task) => barOf(task, lane, row, axis, products)));
   const work = `Hands, pots and canners are done at ${hours(schedule.makespan)} h`;
   const bound =
-    schedule.lowerBound > 0 && schedule.lowerBound < schedule.makespan - EPSILON
-      ? `; no order of the same work ends before ${hours(schedule.lowerBound)} h`
-      : '';
+    schedule.lowerBound <= 0
+      ? ''
+      : schedule.lowerBound < schedule.makespan - EPSILON
+        ? `; no order of the same work ends before ${hours(schedule.lowerBound)} h`
+        : '; no order of the same work ends sooner';
   const quiet = schedule.tasks.some(({ unattended }) => unattended);
   return chart({
     title: 'The order of work',
@@ -189,11 +191,15 @@ interface Lane {
   readonly tasks: readonly ScheduledTask[];
 }
 
-/** The places of resources from top to bottom. */
+const QUIET: readonly ScheduledTask['kind'][] = ['dry', 'freeze-dry', 'freeze'];
+
+/** The places of resources from top to bottom: hands, pots, canners, what dries, what freezes. */
 function rank(resource: string, tasks: readonly ScheduledTask[]): number {
   if (resource === 'hands') return 0;
-  if (tasks.some(({ unattended }) => unattended)) return 3;
-  return tasks.some(({ kind }) => kind === 'cook') ? 1 : 2;
+  const kinds = tasks.map(({ kind }) => kind);
+  const quiet = QUIET.findIndex((kind) => kinds.includes(kind));
+  if (quiet !== -1) return 3 + quiet;
+  return kinds.includes('cook') ? 1 : 2;
 }
 
 function lanesOf(all: readonly ScheduledTask[]): Lane[] {
@@ -313,6 +319,9 @@ const ARROW = 12;
 const LETTER = 6.6;
 const BESIDE = 7;
 const FONT_SIZE = 12;
+/** Pixels of the longest name of a row, and of a letter of it where letters are drawn wide. */
+const LONGEST_LABEL = 180;
+const WIDE_LETTER = 8;
 
 /** The longest of some texts that goes into so many pixels. */
 const fitting = (texts: readonly string[], pixels: number): string | undefined =>
@@ -351,7 +360,8 @@ function layersOf(bars: readonly Bar[], lanes: readonly Lane[], axis: Axis, prod
       title: null,
       values: rows,
       labelExpr: `${JSON.stringify(lanes.map(({ label }) => label))}[datum.value - 0.5]`,
-      labelLimit: 180,
+      labelLimit: LONGEST_LABEL,
+      minExtent: Math.min(LONGEST_LABEL, WIDE_LETTER * Math.max(0, ...lanes.map(({ label }) => label.length))),
       labelOverlap: false,
       grid: false,
       ticks: false,

@@ -226,6 +226,7 @@ function onlyProduce({ produce }: BatchRecord): { readonly produce: string } | {
 function jarsOf(record: BatchRecord, process: NonNullable<BatchRecord['process']>): Subject | string {
   const only = onlyProduce(record);
   if (!('produce' in only)) return only.reason;
+  if (record.dryer !== undefined) return 'a part of it was dried: keep a record for each';
   const { produce: name } = only;
   const { produce: inJars, form: shape } = processed(process);
   if (inJars !== name) return `the process is for ${process.food}, the produce is ${name}`;

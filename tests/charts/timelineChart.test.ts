@@ -90,6 +90,16 @@ test('hands first, then pots, canners, what dries, what freezes; names once', ()
     '',
   ]);
   expect(namesOf(timelineChart({ plan: twoDays }))[0]).toBe('hands');
+  // whatever comes first by the clock
+  const quiet = scheduleOf(
+    [
+      ['freeze', 0, 600, 'a', 'a', { freezer: 1 }],
+      ['freeze-dry', 10, 600, 'b', 'b', { 'freeze-dryer': 1 }],
+      ['dry', 20, 600, 'c', 'c', { 'dryer trays': 1 }],
+    ],
+    [{ from: 0, to: 60 }],
+  );
+  expect(namesOf(timelineChart({ plan: scheduled(quiet) }))).toEqual(['dryer trays', 'freeze-dryer', 'freezer']);
 });
 
 test('an hour of work is as wide on the second day as on the first; the night between is one hour wide', () => {
@@ -143,6 +153,14 @@ test('the words say when all is done, and read out the tasks', () => {
   });
   const plan = { ...oneDay, schedule: { ...oneDay.schedule, tasks: weighed } };
   expect(timelineChart({ plan }).description).toContain('prepare 14 lb of apples from the old tree, 9 x bag');
+});
+
+test('the words say how near to the best the order is', () => {
+  const said = (lowerBound: number) =>
+    timelineChart({ plan: { ...oneDay, schedule: { ...oneDay.schedule, lowerBound } } }).title.subtitle.join(' ');
+  expect(said(570)).toContain('no order of the same work ends before 9.5 h');
+  expect(said(612)).toContain('done at 10.2 h; no order of the same work ends sooner.');
+  expect(said(0)).toContain('done at 10.2 h.');
 });
 
 test('a day with nothing to do is an empty chart', async () => {

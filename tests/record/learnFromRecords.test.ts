@@ -173,7 +173,7 @@ describe('what is learned', () => {
       produce: [{ produce: 'apple', form: 'rings', raw: '10 lb' }],
       dryer: { time: { value: hours * 60, unit: 'min' }, freshMoisture, endMoisture: 0.2 },
     });
-    const [entry] = taught(record(7, 0.85), record(8, 0.86));
+    const [entry, fresh, ...more] = taught(record(7, 0.85), record(8, 0.86));
     const { hours } = dryingGuide({ food: 'apple', form: 'slices' });
     const { water } = composition({ produce: 'apple' });
     const own = learnFigure({
@@ -183,11 +183,43 @@ describe('what is learned', () => {
     }).figure;
     expect(entry?.dryingHours?.high.unit).toBe('min');
     expect((entry?.dryingHours?.high.value ?? 0) / 60).toBeCloseTo(own.high, 9);
-    expect(entry?.moisture).toEqual(learnFigure({ prior: water, observed: [0.85, 0.86] }).figure);
-    expect(entry?.n).toBe(2);
+    expect(fresh).toEqual({
+      produce: 'apple',
+      moisture: learnFigure({ prior: water, observed: [0.85, 0.86] }).figure,
+      n: 2,
+      setAside: [],
+    });
+    expect([entry?.form, entry?.n, more]).toEqual(['slices', 2, []]);
     const { basis } = learn(record(7, 0.85));
     expect(basis.map(({ what }) => what)).toEqual(expect.arrayContaining(['water', 'drying of apples']));
     expect(basis.map(({ what }) => what)).not.toContain('sugars');
+  });
+
+  test('moisture is one figure for all forms of a produce, and needs none', () => {
+    const dried = (form: string | undefined, freshMoisture: number): BatchRecordInput => ({
+      ...batch,
+      produce: [{ produce: 'apple', ...(form === undefined ? {} : { form }), raw: '10 lb' }],
+      dryer: { time: '8 h', freshMoisture },
+    });
+    const entries = taught(dried('slices', 0.85), dried('cubes', 0.86), dried(undefined, 0.86));
+    expect(entries.filter(({ moisture }) => moisture !== undefined)).toMatchObject([{ produce: 'apple', n: 3 }]);
+  });
+
+  test('ends that a plan can take: no produce is all waste, none all water', () => {
+    const shares = [0.05, 0.95, 0.1, 0.9, 0.05, 0.95, 0.1, 0.9];
+    const [wild] = taught(...shares.map((share) => peaches(20, {}, 20 * share)));
+    expect(wild?.yield?.low).toBeGreaterThan(0);
+    expect(wild?.yield?.high).toBeLessThanOrEqual(1);
+    const wet = shares.map(
+      (share): BatchRecordInput => ({
+        ...batch,
+        produce: [{ produce: 'tomato', raw: '10 lb' }],
+        dryer: { time: '8 h', freshMoisture: share },
+      }),
+    );
+    const [moist] = taught(...wet);
+    expect(moist?.moisture?.low).toBeGreaterThan(0);
+    expect(moist?.moisture?.high).toBeLessThan(1);
   });
 
   test('many records outweigh the book, one slip of the pen does not', () => {
@@ -304,9 +336,7 @@ describe('what is passed over, never guessed', () => {
     expect(passed(mixed).map(({ what }) => what)).toEqual(['rawPerJar', 'dryingHours', 'moisture']);
     expect(taught(mixed)).toEqual([]);
     const unnamed = { ...mixed, produce: [{ produce: 'peach', raw: '10 lb' as const }], process: undefined };
-    expect(passed(unnamed).map(({ reason }) => reason)).toEqual(
-      Array.from({ length: 2 }, () => 'the record names no form of peach'),
-    );
+    expect(passed(unnamed)).toEqual([{ index: 0, what: 'dryingHours', reason: 'the record names no form of peach' }]);
   });
 
   test('no jars filled tell nothing', () => {

@@ -55,11 +55,6 @@ function checkAim(request: PlanRequest): void {
   if (cost > 0 && !isPriced(request))
     fail('CONTRADICTION', 'aim.cost', cost, 'a price of a lot, jars, lids or sugar to go with it');
   if (worth + waste === 0 && !products.some(({ least = 0 }) => least > 0)) {
-    fail(
-      'CONTRADICTION',
-      'aim',
-      aim,
-      'a product with a `least` above 0 to go with it: with no must the fewest hours are none',
-    );
+    fail('CONTRADICTION', 'aim', aim, 'a product with a `least` above 0 to go with it: with no must nothing is made');
   }
 }

@@ -169,6 +169,27 @@ describe('small programs, by hand', () => {
     expect(solve(free, { among: new Map([['z', -1]]) }).values.get('z')).toBeCloseTo(1, 9);
     expect(solve(free, { among: new Map([['z', 1]]) }).values.get('z')).toBeCloseTo(3, 9);
   });
+  test('no load too many for the jars, and then no batch too many for the loads', () => {
+    const day: Program = {
+      variables: [
+        { name: 'batches', worth: 0, integer: true },
+        { name: 'loads', worth: 0, integer: true },
+        { name: 'jars', worth: 1, integer: true },
+      ],
+      bounds: [
+        { name: 'a batch for each load', terms: [['batches', 1] as const, ['loads', -1] as const], min: 0 },
+        { name: 'loads', terms: [['loads', 7] as const, ['jars', -1] as const], min: 0 },
+        { name: 'jars', terms: [['jars', 1]], max: 7 },
+      ],
+    };
+    const values = new Map([
+      ['batches', 4],
+      ['loads', 3],
+      ['jars', 7],
+    ]);
+    const found = solve(day, { start: { feasible: true, optimal: false, gap: 0, worth: 7, values } });
+    expect(Object.fromEntries(found.values)).toEqual({ batches: 1, loads: 1, jars: 7 });
+  });
   test('bounds that cannot hold together', () => {
     const both = [...program.bounds, { name: 'more', terms: [['x', 1]] as [string, number][], min: 5 }];
     expect(solve({ ...program, bounds: both })).toMatchObject({ feasible: false, optimal: true });

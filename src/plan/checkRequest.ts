@@ -1,6 +1,7 @@
 import { fail } from '../errors/StillroomError';
+import { isMass } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
-import { isPriced, type PlanDayInput, type PlanRequest, pricesOf } from './planInput';
+import { isPriced, type Make, type PlanDayInput, type PlanRequest, pricesOf, type Wanted } from './planInput';
 import { weightsOf } from './program';
 
 /** Refuses what no single field shows: currencies, worths, least and most, ready and raw that cannot hold together. */
@@ -28,6 +29,7 @@ export function checkRequest(request: PlanRequest, input: PlanDayInput): void {
       fail('CONTRADICTION', `lots[${index}].ready`, input.lots[index]?.ready, 'no more than the raw weight of the lot');
     }
   });
+  request.products.forEach((wanted, index) => checkOwnFields(wanted, `products[${index}]`));
   const worths = new Set(
     request.products.flatMap(({ worth }) => (worth === undefined ? [] : [worth.currency === undefined])),
   );
@@ -43,17 +45,30 @@ export function checkRequest(request: PlanRequest, input: PlanDayInput): void {
   checkAim(request);
 }
 
+/** Makes that are filled and sold by weight: no figure says what they measure. */
+const BY_WEIGHT: readonly Make[] = ['dried', 'freeze-dried', 'leather', 'frozen', 'powder'];
+
+/** Refuses fields that this make has no use for. */
+function checkOwnFields({ make, pectin = false, pectinGrade, serving }: Wanted, path: string): void {
+  if (pectin && make !== 'jam') fail('CONTRADICTION', `${path}.pectin`, pectin, 'jam, for nothing else takes pectin');
+  if (pectinGrade !== undefined && !pectin)
+    fail('CONTRADICTION', `${path}.pectinGrade`, pectinGrade, '`pectin: true` to go with it');
+  if (serving !== undefined && !isMass(serving) && BY_WEIGHT.includes(make))
+    fail('CONTRADICTION', `${path}.serving`, serving, 'a mass, for it is packed by weight');
+}
+
+const SOME_PRICE = 'a price to go with it: of a lot, jars, lids, bags, sugar, energy or an hour of work';
+
 /** Refuses an aim that has nothing to go by. */
 function checkAim(request: PlanRequest): void {
   const { aim = 'most worth', products } = request;
   if (aim === 'least cost') {
-    if (!isPriced(request)) fail('CONTRADICTION', 'aim', aim, 'a price of a lot, jars, lids or sugar to go with it');
+    if (!isPriced(request)) fail('CONTRADICTION', 'aim', aim, SOME_PRICE);
     return;
   }
   const { worth, waste, cost, hours } = weightsOf(aim);
   if (worth + waste + cost + hours === 0) fail('CONTRADICTION', 'aim', aim, 'at least one weight above 0');
-  if (cost > 0 && !isPriced(request))
-    fail('CONTRADICTION', 'aim.cost', cost, 'a price of a lot, jars, lids or sugar to go with it');
+  if (cost > 0 && !isPriced(request)) fail('CONTRADICTION', 'aim.cost', cost, SOME_PRICE);
   if (worth + waste === 0 && !products.some(({ least = 0 }) => least > 0)) {
     fail('CONTRADICTION', 'aim', aim, 'a product with a `least` above 0 to go with it: with no must nothing is made');
   }

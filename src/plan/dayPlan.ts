@@ -38,6 +38,8 @@ export interface FeasibleDay {
   readonly notMade: readonly NotMade[];
   readonly ready: readonly ToReady[];
   readonly limits: readonly Limit[];
+  /** How the plan leans on the yields. */
+  readonly yields: readonly YieldKnown[];
   /** What to do when. */
   readonly schedule: DaySchedule;
   readonly work: Work;
@@ -174,6 +176,17 @@ export interface ToReady {
   readonly amount: number | Quantity<'mass'> | Quantity<'volume'>;
   /** What has to be bought besides the stock that was given; none where no stock was given. */
   readonly short?: number | Quantity<'mass'> | Quantity<'volume'>;
+}
+
+/**
+ * What it would add to the aim to know the yield of a fruit beforehand, by where in its range it lies; missing where the
+ * search found no plan.
+ */
+export interface YieldKnown {
+  readonly produce: string;
+  readonly poor?: number;
+  readonly likely?: number;
+  readonly rich?: number;
 }
 
 /** What one more of something would give. */

@@ -5,7 +5,7 @@ import { cannersOf, potsOf, windowsOf } from './kitchen';
 import { nodesFor } from './limits';
 import type { Program } from './linearProgram';
 import type { Prepared } from './prepare';
-import { MINUTE_BOUNDS } from './program';
+import { minuteShare } from './program';
 import { workedBy } from './schedule/bound';
 import type { Means } from './schedule/job';
 import { jobsOf } from './schedule/jobs';
@@ -15,8 +15,9 @@ import { reachOf, type Solved, type SolveOptions } from './solve';
 /** A plan with its order of work. */
 export interface Fitted {
   readonly found: Solved;
-  /** The program it is the best of: with fewer minutes than the day has where more would not fit in any order. */
+  /** The program it is the best of, and the share of the day's minutes in it: 1, or less where more would run late. */
   readonly program: Program;
+  readonly share: number;
   readonly kept: readonly Kept[];
   readonly schedule: DaySchedule;
 }
@@ -42,24 +43,24 @@ export function fitDay(
 ): { readonly fits: boolean; readonly plan: Fitted | undefined } {
   const windows = windowsOf(prepared.request.kitchen);
   const means = meansOf(prepared);
-  const orderOf = (found: Solved, program: Program): Fitted | undefined => {
+  const orderOf = (found: Solved, program: Program, share: number): Fitted | undefined => {
     const kept = keptOf(prepared, found);
     const schedule = scheduleJobs(jobsOf(prepared, kept, found.values), means, windows);
-    return schedule && { found, program, kept, schedule };
+    return schedule && { found, program, share, kept, schedule };
   };
-  const whole = orderOf(best, prepared.program);
+  const whole = orderOf(best, prepared.program, 1);
   if (whole !== undefined && !isLate(whole.schedule, windows)) return { fits: true, plan: whole };
 
   let fitting: Fitted | undefined;
   let [enough, tooMuch] = [0, 1];
   let share = whole === undefined ? 0.7 : hoursOf(windows) / workedBy(whole.schedule.makespan, windows);
   for (let trial = 0; trial < MOST_TRIALS && tooMuch - enough > NEAR; trial++) {
-    const program = shortened(prepared.program, share);
+    const program = minuteShare(prepared.program, share);
     const found = search(program, {
       nodes: nodesFor(program),
       ...(fitting === undefined ? {} : { start: fitting.found }),
     });
-    const plan = found.feasible ? orderOf(found, program) : undefined;
+    const plan = found.feasible ? orderOf(found, program, share) : undefined;
     if (plan !== undefined && !isLate(plan.schedule, windows)) fitting = plan;
     // with musts that not even their minutes are left for, more minutes are needed, not fewer
     if (!found.feasible || plan === fitting) enough = share;
@@ -79,15 +80,6 @@ const isLate = ({ makespan }: DaySchedule, windows: readonly Window[]): boolean 
 /** Minutes that a day runs on after its hours. */
 export const minutesLate = (makespan: number, windows: readonly Window[]): number =>
   Math.max(0, makespan - (windows[windows.length - 1] as Window).to);
-
-/** The program with a share of its minutes. */
-const shortened = ({ variables, bounds, ...rest }: Program, share: number): Program => ({
-  ...rest,
-  variables,
-  bounds: bounds.map((bound) =>
-    MINUTE_BOUNDS.test(bound.name) && bound.max !== undefined ? { ...bound, max: bound.max * share } : bound,
-  ),
-});
 
 /** What is made, what was decided of it, and what is to be said of it. */
 const keptOf = ({ makings }: Prepared, found: Solved): Kept[] =>

@@ -24,6 +24,7 @@ export type {
   TrayWork,
   Units,
   Work,
+  YieldKnown,
 } from './dayPlan';
 export type { DaySchedule, ScheduledTask, TaskKind, Use, Window } from './daySchedule';
 export { type ApplianceEnergyInput, applianceEnergy } from './energy/applianceEnergy';

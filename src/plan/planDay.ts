@@ -20,6 +20,7 @@ import type { Solved, SolveOptions } from './solve';
 import { toReady } from './toReady';
 import { whyNotMade } from './whyNotMade';
 import { workDone } from './workDone';
+import { yieldsKnown } from './yieldsKnown';
 
 /** The kitchen's program, for checks against another solver: what `planDay` maximizes. */
 export function planProgram(input: PlanDayInput): Program {
@@ -135,6 +136,7 @@ export function planDay(input: PlanDayInput): DayPlan {
       })),
     ready: toReady(prepared, kept),
     limits: limitsFor(prepared, plan),
+    yields: yieldsKnown(prepared, plan, search),
     schedule,
     work: workOf(prepared, found),
     ...(costs === undefined ? {} : { cost: costs.day }),

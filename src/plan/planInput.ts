@@ -11,6 +11,7 @@ import {
   length,
   list,
   mass,
+  massOrVolume,
   money,
   name,
   number,
@@ -97,6 +98,13 @@ const lot = fields({
   brix: optional(number('degrees Brix above 0 and below 100', { above: 0, below: 100 })),
 });
 
+/** What a recipe takes from the pantry, by weight. */
+export const PANTRY = ['sugar', 'bottled lemon juice', 'citric acid', 'pectin'] as const;
+export type PantryItem = (typeof PANTRY)[number];
+
+/** As `applianceEnergy` takes it. */
+const machinePower = () => power({ max: { value: 100, unit: 'kW' } });
+
 const kitchen = fields({
   elevation: kitchenElevation(),
   hours: hoursOfWork(),
@@ -143,6 +151,7 @@ const kitchen = fields({
     ),
   ),
   lids: optional(fields({ count: count('lids in stock', 0, 5000), price: optional(money()) })),
+  bags: optional(fields({ count: optional(count('bags in stock', 0, 5000)), price: optional(money()) })),
   dryer: optional(
     fields({
       trays: count('trays', 1, 500),
@@ -158,7 +167,7 @@ const kitchen = fields({
     list(
       'the pantry',
       fields({
-        item: choice('an item', ['sugar', 'bottled lemon juice', 'citric acid']),
+        item: choice('an item', PANTRY),
         amount: mass(),
         price: optional(money()),
       }),
@@ -166,6 +175,16 @@ const kitchen = fields({
       10,
     ),
   ),
+  energy: optional(
+    fields({
+      stove: optional(choice('what the stove burns', ['gas', 'electric'])),
+      electricity: optional(money()), // a kWh
+      gas: optional(money()), // a therm
+      dryerPower: optional(machinePower()),
+      freezeDryerPower: optional(machinePower()),
+    }),
+  ),
+  wage: optional(money()), // an hour of one pair of hands
 });
 
 const product = fields({
@@ -178,10 +197,13 @@ const product = fields({
   method: optional(choice('a canning method', ['boiling-water', 'dial-gauge', 'weighted-gauge', 'atmospheric-steam'])),
   syrup: optional(choice('a syrup strength', ['very light', 'light', 'medium', 'heavy', 'very heavy'])),
   sugarToFruit: optional(number('kg of sugar for each kg of fruit, 0 to 3', { min: 0, max: 3 })),
+  pectin: optional(flag('whether pectin is added to the jam')),
+  pectinGrade: optional(number('grams of sugar that a gram of the pectin sets, 1 to 1,000', { min: 1, max: 1000 })),
   finishSolids: optional(ratio({ above: 0, below: 1 })),
   moisture: optional(ratio({ above: 0, below: 1 })),
   thickness: optional(length()),
   size: optional(mass()),
+  serving: optional(massOrVolume()),
   least: optional(count('the least to make', 0, 5000)),
   most: optional(count('the most to make', 0, 5000)),
   smallest: optional(count('the smallest batch worth making', 1, 5000)),
@@ -237,7 +259,11 @@ export function pricesOf(request: PlanRequest): { path: string; price: Money }[]
     ...lots.map(({ price }, index) => ({ path: `lots[${index}].price`, price })),
     ...(own.jars ?? []).map(({ price }, index) => ({ path: `kitchen.jars[${index}].price`, price })),
     { path: 'kitchen.lids.price', price: own.lids?.price },
+    { path: 'kitchen.bags.price', price: own.bags?.price },
     ...(own.pantry ?? []).map(({ price }, index) => ({ path: `kitchen.pantry[${index}].price`, price })),
+    { path: 'kitchen.energy.electricity', price: own.energy?.electricity },
+    { path: 'kitchen.energy.gas', price: own.energy?.gas },
+    { path: 'kitchen.wage', price: own.wage },
     ...products.map(({ worth: value }, index) => ({
       path: `products[${index}].worth`,
       price: value?.currency === undefined ? undefined : { value: value.value, unit: value.currency },

@@ -39,7 +39,14 @@ export const leastBound = (product: number | ''): string => `least ${product}`;
 export const potBound = (pot: number): string => `pot ${pot}`;
 export const cannerBound = (canner: number): string => `canner ${canner}`;
 /** The bounds that are minutes of the day. */
-export const MINUTE_BOUNDS = /^(hands|burners|pot \d+|canner \d+)$/;
+const MINUTE_BOUNDS = /^(hands|burners|pot \d+|canner \d+)$/;
+/** The program with a share of its minutes. */
+export const minuteShare = (program: Program, share: number): Program => ({
+  ...program,
+  bounds: program.bounds.map((bound) =>
+    MINUTE_BOUNDS.test(bound.name) && bound.max !== undefined ? { ...bound, max: bound.max * share } : bound,
+  ),
+});
 
 type Term = readonly [string, number];
 

@@ -70,3 +70,9 @@ export function clocks({ low, high }: Range<number>): string {
 /** Minutes as hours, up to the next quarter. */
 export const hours = (minutes: number): string =>
   formatQuantity({ value: minutes / 60, unit: 'h' }, { fraction: 4, rounding: 'up' });
+
+/** A gauge pressure, up to the next half pound: `11 psi (76 kPa) on the gauge`. */
+export function gauge(pressure: Quantity<'pressure'>, metric = false): string {
+  const write = (unit: string) => formatQuantity(pressure, { unit, rounding: 'up' });
+  return `${write('psi')}${metric ? ` (${write('kPa')})` : ''} on the gauge`;
+}

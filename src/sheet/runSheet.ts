@@ -5,7 +5,8 @@ import { formatQuantity } from '../quantity/formatQuantity';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { source } from '../sources/source';
-import { clocks, counted, hours, price, volume, weight, weights } from './amounts';
+import { clocks, counted, gauge, hours, price, volume, weight, weights } from './amounts';
+import { clockBlock } from './clock';
 import { bullet, bullets, table } from './markdown';
 
 /**
@@ -63,6 +64,7 @@ function feasibleSheet(plan: FeasibleDay): string {
       ? ''
       : 'Jars and packs are promised at the poor end of the published yields; ready jars, lids and trays for the rich end.',
     ...readyBlock(plan.ready),
+    ...clockBlock(plan),
     ...products.flatMap((product, index) => productBlock(product, index + 1)),
     ...leftFreshBlock(plan),
     ...leftOutBlock(plan.leftOut),
@@ -193,12 +195,6 @@ function ingredient({ what, amount, or, note }: Ingredient): string {
 }
 
 const METRIC: ReadonlySet<string> = new Set(['g', 'mg', 'kg', 'tonne']);
-
-/** A gauge pressure, up to the next half pound: `11 psi (76 kPa) on the gauge`. */
-function gauge(pressure: Quantity<'pressure'>, metric: boolean): string {
-  const write = (unit: string) => formatQuantity(pressure as Quantity, { unit, rounding: 'up' });
-  return `${write('psi')}${metric ? ` (${write('kPa')})` : ''} on the gauge`;
-}
 
 function trayLines({ trays }: PlannedProduct): string[] {
   if (trays === undefined) return [];

@@ -18,6 +18,8 @@ export function workDone(
   const canned = own('can');
   const litres = decided.rawKg * (making.activity.cook?.litresPerKg ?? 0);
   const [first] = pots;
+  const holds: Record<number, number> = {};
+  for (const { canner, jars } of making.activity.canning?.canners ?? []) holds[canner] = jars;
   return {
     ...(cooked.length === 0 || first === undefined
       ? {}
@@ -31,7 +33,7 @@ export function workDone(
             }),
           },
         }),
-    loads: canners.flatMap((canner) => {
+    loads: canners.flatMap((canner, index) => {
       const loads = canned.filter((task) => uses(task, canner));
       const [one] = loads;
       if (one === undefined) return [];
@@ -40,7 +42,7 @@ export function workDone(
         {
           canner,
           loads: loads.length,
-          jarsPerLoad: Math.max(...loads.map(({ units }) => units?.count ?? 0)),
+          jarsPerLoad: holds[index] ?? 0,
           minutesEach: one.end - one.start,
           sharedWith: [...others],
         },

@@ -253,6 +253,22 @@ function notRecorded(record: BatchRecord): { field: string; text: string; basis:
   });
 }
 
+/** An unsealed jar of a wrong process can go no other way, and no longer, than the sealed ones beside it. */
+function likeTheRest(finding: Finding, ofProcess: readonly Finding[]): Finding {
+  const wrong = ofProcess.filter(({ kind }) => kind === 'mistake' || kind === 'untested');
+  if (finding.kind !== 'seal' || wrong.length === 0) return finding;
+  const remedies = finding.remedies.filter((remedy) => wrong.every((other) => other.remedies.includes(remedy)));
+  const hours = [finding, ...wrong].map(({ within: left }) => (left === undefined ? 0 : valueIn(left, 'h')));
+  const least = Math.min(...hours);
+  const { within: _, ...rest } = finding;
+  return {
+    ...rest,
+    remedies: remedies.length === 0 ? ['discard'] : remedies,
+    next: [...new Set(wrong.flatMap(({ next }) => next))],
+    ...(least > 0 ? { within: { value: least, unit: 'h' as const } } : {}),
+  };
+}
+
 function verdictOf(findings: readonly Finding[]): BatchReview['verdict'] {
   const unsafe = findings.filter(({ kind }) => kind === 'mistake' || kind === 'untested');
   if (unsafe.some(({ remedies }) => remedies.length === 1 && remedies[0] === 'discard')) return 'discard';
@@ -304,15 +320,18 @@ export function reviewBatch(input: ReviewBatchInput): BatchReview {
   const hours = given.sinceProcessing === undefined ? undefined : valueIn(given.sinceProcessing, 'h');
   const { broken, tested, basis, cautions } = reviewProcess(record);
   const seals = reviewSeals(record, hours);
-  const findings = [
+  const ofProcess = [
     ...broken.map((rule) =>
       rule.kind === 'missing'
         ? note(rule, 'Fill in the record; if nobody knows, treat the batch as wrongly processed.')
         : remedyMistake(rule, hours),
     ),
     ...reviewPh(record, hours),
+  ];
+  const findings = [
+    ...ofProcess,
     ...(tested?.tested === true ? reviewHeadspaces(record, tested) : []),
-    ...seals.findings,
+    ...seals.findings.map((finding) => likeTheRest(finding, ofProcess)),
     ...reviewStore(record),
     ...reviewEntries(record),
   ];

@@ -213,6 +213,25 @@ describe('what else a record shows', () => {
     expect(rules(peaches, { jars: { filled: 7 } })).toEqual(['seals-not-recorded']);
     expect(rules(peaches, { jars: { filled: 7 }, keptIn: 'freezer' })).toEqual([]);
   });
+  test('jars of a wrong process that did not seal go the way of the sealed ones', () => {
+    const jars = { filled: 7, sealed: 6 };
+    const short = { ...peaches, minutes: 25 };
+    const remedies = (hours: number) =>
+      review(short, { jars }, `${hours} h` as '1 h').findings.map(({ remedies: each, within }) => [each, within?.value]);
+    // canned again within 2 h, chilled within 24 h
+    expect(remedies(1)).toEqual([
+      [['reprocess', 'refrigerate', 'freeze'], 23],
+      [['reprocess', 'refrigerate', 'freeze'], 23],
+    ]);
+    expect(remedies(14)).toEqual([
+      [['refrigerate', 'freeze'], 10],
+      [['refrigerate', 'freeze'], 10],
+    ]);
+    expect(remedies(25)).toEqual([
+      [['discard'], undefined],
+      [['discard'], undefined],
+    ]);
+  });
 
   // 21 CFR 114.80: 4.6 or lower; above 4.0 with a meter
   test('pH', () => {

@@ -1,5 +1,5 @@
 import type { Window } from '../daySchedule';
-import type { Job, Means } from './job';
+import type { Job, Means, Portion } from './job';
 import { shared } from './place';
 
 /** The minute at which so many minutes of work have passed: breaks between the windows do not count. */
@@ -21,45 +21,54 @@ export function workedBy(clock: number, windows: readonly Window[]): number {
   );
 }
 
+/** Jobs that need the same canners, as the names of those canners say. */
+function byCanners(jobs: readonly Job[]): Job[][] {
+  const groups = new Map<string, Job[]>();
+  for (const job of jobs) {
+    if (job.into?.kind !== 'can') continue;
+    const key = job.into.canners.map(({ canner }) => canner).join();
+    groups.set(key, [...(groups.get(key) ?? []), job]);
+  }
+  return [...groups.values()];
+}
+
 /**
  * A minute before which no order of these jobs ends, as the highest of what each resource needs by itself: all work of
- * the hands shared out evenly; burners and pots likewise; the canners, from when a first load can be ready; and the
- * longest job with all hands on it.
+ * the hands shared out evenly; burners likewise; the pots, from when a first one can be filled until the last of it is
+ * through its canner; the canners that can take the same loads, from when a first load can be ready; and the longest
+ * job with all hands on it.
  */
 export function lowerBound(jobs: readonly Job[], means: Means, windows: readonly Window[]): number {
-  const sum = (each: (job: Job) => number) => jobs.reduce((total, job) => total + each(job), 0);
-  const portions = (job: Job, each: (portion: Job['portions'][number]) => number) =>
-    job.portions.reduce((total, portion) => total + each(portion), 0);
-  const filling = (fill: number) => shared(fill, means.hands);
-  const potMinutes = (job: Job) =>
-    portions(job, ({ cook, fill }) => (cook === undefined ? 0 : cook.minutes + filling(fill)));
+  const sum = (some: readonly Job[], each: (job: Job) => number) => some.reduce((total, job) => total + each(job), 0);
+  const least = (some: readonly Job[], each: (job: Job) => number) => Math.min(...some.map(each));
+  const cut = ({ prepare }: Portion) => shared(prepare, means.hands);
+  const pot = ({ cook, fill }: Portion) => (cook === undefined ? 0 : cook.minutes + shared(fill, means.hands));
+  const stove = ({ cook, fill }: Portion) => (cook?.minutes ?? 0) + shared(fill, means.hands);
+  const potMinutes = ({ portions }: Job) => portions.reduce((total, portion) => total + pot(portion), 0);
+  const filled = ({ portions }: Job) => Math.max(0, ...portions.map((portion) => cut(portion) + stove(portion)));
   const quickest = ({ into }: Job) =>
     into?.kind === 'can' ? Math.min(...into.canners.map(({ minutes }) => minutes)) : 0;
   const warmUp = ({ into }: Job) => (into?.kind === 'can' ? Math.min(...into.canners.map((each) => each.warmUp)) : 0);
-
-  const hands = sum(({ portions: own, into }) =>
-    own.reduce(
+  const lead = (job: Job) => Math.max(filled(job), warmUp(job));
+  const handMinutes = ({ portions, into }: Job) =>
+    portions.reduce(
       (total, { prepare, fill, cook }) => total + prepare + fill + (cook?.stirred ? cook.minutes : 0),
       into?.kind === 'can' ? 2 * into.lift : 0,
-    ),
-  );
-  const longestPortion = (job: Job) =>
-    Math.max(
-      0,
-      ...job.portions.map((each) => shared(each.prepare, means.hands) + (each.cook?.minutes ?? 0) + filling(each.fill)),
     );
-  const loads = jobs.filter(({ into }) => into?.kind === 'can');
-  const canners = new Set(
-    loads.flatMap(({ into }) => (into?.kind === 'can' ? into.canners.map(({ canner }) => canner) : [])),
-  );
-  const lead = Math.min(...loads.map((job) => Math.max(longestPortion(job), warmUp(job))));
-  const pots = Math.max(1, means.pots.length);
+
+  const cooked = jobs.filter(({ portions }) => portions.some(({ cook }) => cook !== undefined));
+  const firstCut = ({ portions }: Job) => Math.min(...portions.filter(({ cook }) => cook !== undefined).map(cut));
   const worked = Math.max(
-    hands / means.hands,
-    sum((job) => potMinutes(job) + quickest(job)) / means.burners,
-    sum(potMinutes) / pots,
-    canners.size === 0 ? 0 : lead + loads.reduce((total, job) => total + quickest(job), 0) / canners.size,
-    ...jobs.map((job) => Math.max(longestPortion(job), warmUp(job)) + quickest(job)),
+    sum(jobs, handMinutes) / means.hands,
+    sum(jobs, (job) => potMinutes(job) + quickest(job)) / means.burners,
+    cooked.length === 0
+      ? 0
+      : least(cooked, firstCut) + sum(cooked, potMinutes) / Math.max(1, means.pots.length) + least(cooked, quickest),
+    ...byCanners(jobs).map((loads) => {
+      const canners = loads[0]?.into?.kind === 'can' ? loads[0].into.canners.length : 1;
+      return least(loads, lead) + sum(loads, quickest) / canners;
+    }),
+    ...jobs.map((job) => lead(job) + quickest(job)),
   );
   return clockAt(Math.ceil(worked - 1e-9), windows);
 }

@@ -173,7 +173,9 @@ function driedJobs(prepared: Whole, each: Kept): Job[] {
   const { trays } = decided;
   const hours = said.trays?.hours;
   if (trays === 0 || hours === undefined) return [];
-  const parts = Math.min(trays, Math.max(stretchesOf(prepared, each), batchesOf(prepared, each, 1)));
+  const room = prepared.request.kitchen.dryer?.trays ?? 1;
+  const fewest = Math.max(stretchesOf(prepared, each), batchesOf(prepared, each, 1), Math.ceil(trays / room));
+  const parts = Math.min(trays, fewest);
   const spread = said.trays !== undefined && said.cookMinutes !== undefined; // a sheet is spread, pieces are bagged
   return evenly(trays, parts).map((some, index) => {
     const share = some / trays;
@@ -246,7 +248,10 @@ const valueInMinutes = ({ said }: Kept): number =>
 function frozenJobs(prepared: Whole, each: Kept): Job[] {
   const { decided, making } = each;
   const kgPerPack = making.activity.stockPerUnit['freezer load'] ?? 0;
-  const parts = Math.max(1, Math.min(decided.ready, stretchesOf(prepared, each)));
+  const { capacity } = prepared;
+  const aDay = (capacity.stock['freezer load'] ?? Number.POSITIVE_INFINITY) / capacity.days;
+  const fewest = Math.max(1, stretchesOf(prepared, each), Math.ceil((kgPerPack * decided.ready) / aDay));
+  const parts = Math.min(decided.ready, fewest);
   return evenly(decided.ready, parts).map((some): Job => {
     const share = some / decided.ready;
     return {

@@ -16,6 +16,9 @@ interface Placed {
   readonly tasks: readonly Omit<ScheduledTask, 'uses'>[];
 }
 
+/** The next minute worth trying, where a job did not fit at one. */
+type Retry = () => number;
+
 /** A day being filled job by job. */
 export interface Day {
   /** Places a job as early as it fits beside those that stand; false where it does not fit before the horizon. */
@@ -144,26 +147,27 @@ export function newDay(means: Means, windows: readonly Window[], overtime: numbe
   /**
    * Places a portion so that it is filled by a minute and not longer before it than may be waited.
    *
-   * @returns the next minute worth trying where it cannot be; 0 where it is placed
+   * @returns nothing where it is placed; otherwise the next minute worth trying, to be asked with the job off the board
    */
-  const placePortion = (portion: Portion, by: number, wait: number, from: number): number => {
+  const placePortion = (portion: Portion, by: number, wait: number, from: number): Retry | undefined => {
     const ways = waysOf(portion);
     const cuts = portion.prepare > 0 ? handsTried.map((hands) => preparing(portion, hands)) : [];
-    let next: number | undefined;
+    let next: Retry | undefined;
     // cooked as late as can be; earlier where it could not be prepared in time for that
     for (let latest = by; ; ) {
       const cook = latestOf(ways, latest, wait - (by - latest), from);
-      if (cook === undefined) return next ?? nextEnd(ways, by, from);
+      if (cook === undefined) return next ?? (() => nextEnd(ways, by, from));
       const mark = placed.length;
       put({ ...cook, tasks: cookTasks(portion, cook) });
-      if (cuts.length === 0) return 0;
+      if (cuts.length === 0) return undefined;
       const cut = latestOf(cuts, cook.start, HOLD_PREPARED, from);
       if (cut !== undefined) {
         const facts = { what: portion.what, products: [portion.product], raw: portion.raw };
         put({ ...cut, tasks: [task('prepare', facts, cut.start, cut.start + cut.block.minutes)] });
-        return 0;
+        return undefined;
       }
-      next ??= Math.max(by + 1, nextEnd(cuts, cook.start, from) + Math.min(...ways.map(({ minutes }) => minutes)));
+      const { start } = cook;
+      next ??= () => nextEnd(cuts, start, from) + Math.min(...ways.map(({ minutes }) => minutes));
       const earlier = latestOf(cuts, cook.start - HOLD_PREPARED, Number.POSITIVE_INFINITY, from);
       takeBackTo(mark);
       if (earlier === undefined) return next;
@@ -187,19 +191,19 @@ export function newDay(means: Means, windows: readonly Window[], overtime: numbe
     shared(prepare, means.hands) + (cook?.minutes ?? 0) + shared(fill, cook?.stirred ? 1 : means.hands);
 
   /** Places all portions of a job so that they are filled when the next step starts; answers as `placePortion`. */
-  const placePortions = (job: Job, by: number, from: number): number => {
+  const placePortions = (job: Job, by: number, from: number): Retry | undefined => {
     const mark = placed.length;
     let wait = HOLD_FILLED;
     // the last one first: what comes before it waits as long as it takes
     for (const portion of [...job.portions].reverse()) {
       const next = placePortion(portion, by, wait, from);
-      if (next > 0) {
+      if (next !== undefined) {
         takeBackTo(mark);
         return next;
       }
       wait += portionMinutes(portion);
     }
-    return 0;
+    return undefined;
   };
 
   /** When the portions could be filled at the earliest, each on its own and with every wait allowed. */
@@ -291,19 +295,16 @@ export function newDay(means: Means, windows: readonly Window[], overtime: numbe
           task('unload', facts, end - lift, end),
         ],
       });
-      let next = placePortions(job, start, from);
-      if (next === 0 && isCold(choice, start)) {
-        const hot = latestOf([heat], start, longest, free);
-        if (hot === undefined) next = Math.max(start + 1, nextEnd([heat], start, free));
-        else {
-          const name = means.canners[choice.canner] as string;
-          const canner = { what: name, products: facts.products };
-          put({ ...hot, tasks: [task('heat canner', canner, hot.start, hot.start + heat.minutes)] });
-        }
+      const next = placePortions(job, start, from);
+      if (next === undefined && !isCold(choice, start)) return start;
+      const hot = next === undefined ? latestOf([heat], start, longest, free) : undefined;
+      if (hot !== undefined) {
+        const canner = { what: means.canners[choice.canner] as string, products: facts.products };
+        put({ ...hot, tasks: [task('heat canner', canner, hot.start, hot.start + heat.minutes)] });
+        return start;
       }
-      if (next === 0) return start;
       takeBackTo(mark);
-      at = next;
+      at = Math.max(start + 1, next === undefined ? nextEnd([heat], start, free) : next());
     }
   };
 
@@ -344,11 +345,11 @@ export function newDay(means: Means, windows: readonly Window[], overtime: numbe
       const start = board.earliest(block, at);
       if (start === undefined) return false;
       const next = placePortions(job, start, from);
-      if (next === 0) {
+      if (next === undefined) {
         run(start);
         return true;
       }
-      at = next;
+      at = Math.max(start + 1, next());
     }
   };
 
@@ -366,8 +367,8 @@ export function newDay(means: Means, windows: readonly Window[], overtime: numbe
   const placeAlone = (job: Job, from: number, filled: number): number | undefined => {
     for (let by = filled; by <= horizon; ) {
       const next = placePortions(job, by, from);
-      if (next === 0) return by;
-      by = next;
+      if (next === undefined) return by;
+      by = Math.max(by + 1, next());
     }
     return undefined;
   };

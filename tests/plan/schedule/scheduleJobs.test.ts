@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { DaySchedule } from '../../../src/plan/daySchedule';
-import { workedBy } from '../../../src/plan/schedule/bound';
-import type { Means } from '../../../src/plan/schedule/job';
+import { clockAt, workedBy } from '../../../src/plan/schedule/bound';
+import type { Job, Means } from '../../../src/plan/schedule/job';
 import { rowsOf } from '../../../src/plan/schedule/place';
 import { scheduleJobs } from '../../../src/plan/schedule/scheduleJobs';
 import { clashes, randomJobs, waits } from './randomJobs';
@@ -25,18 +25,113 @@ describe('on 100 random days', () => {
       gaps.push(schedule.gap);
     },
   );
-  test('the gap to the bound', () => {
+  test('the gap to the bound: a fifth at the median, more where much must wait for little', () => {
     const sorted = gaps.toSorted((one, other) => one - other);
-    console.log(
-      'gap median',
-      sorted[50],
-      'p90',
-      sorted[90],
-      'max',
-      sorted[99],
-      'zero',
-      gaps.filter((g) => g === 0).length,
-    );
     expect(sorted.length).toBe(100);
+    expect(sorted[50]).toBeLessThan(0.25);
+    expect(sorted[90]).toBeLessThan(0.5);
   });
+});
+
+// A day by hand: one pair of hands, one canner, two loads of 30 min to prepare, 20 to cook, 10 to fill, 60 to can.
+describe('two loads by hand', () => {
+  const means: Means = { hands: 1, burners: 2, pots: [{ label: 'pot', litres: 5 }], canners: ['canner'], trays: 0 };
+  const load = (product: string, warmUp = 0): Job => ({
+    portions: [
+      {
+        product,
+        what: 'peaches',
+        raw: { value: 6, unit: 'kg' },
+        filled: { count: 7, unit: 'quart jar' },
+        prepare: 30,
+        fill: 10,
+        cook: { minutes: 20, litres: 5, stirred: false },
+        drops: [],
+      },
+    ],
+    into: {
+      kind: 'can',
+      jars: { count: 7, unit: 'quart jar' },
+      lift: 3.5,
+      canners: [{ canner: 0, minutes: 60, warmUp }],
+    },
+    needs: [],
+  });
+  const day = [{ from: 0, to: 600 }];
+  const ends = (tasks: DaySchedule['tasks'], kind: string) =>
+    tasks.filter((task) => task.kind === kind).map(({ start, end }) => [start, end]);
+
+  test('the second is made ready while the first is in the canner, and filled when that is out', () => {
+    const { tasks, makespan, lowerBound, gap } = scheduleJobs([load('one'), load('two')], means, day) as DaySchedule;
+    expect(ends(tasks, 'can')).toEqual([
+      [60, 120],
+      [130, 190],
+    ]);
+    // from 116 to 120 the only pair of hands lifts the first load out
+    expect(ends(tasks, 'fill')).toEqual([
+      [50, 60],
+      [120, 130],
+    ]);
+    expect([makespan, lowerBound]).toEqual([190, 180]);
+    expect(gap).toBeCloseTo(10 / 180, 12);
+  });
+  test('with two pairs of hands the canner never waits: 40 min, then 60 and 60', () => {
+    const schedule = scheduleJobs([load('one'), load('two')], { ...means, hands: 2 }, day) as DaySchedule;
+    expect([schedule.makespan, schedule.lowerBound, schedule.gap]).toEqual([160, 160, 0]);
+  });
+  test('a cold canner is heated meanwhile, and its first load waits for it', () => {
+    const { tasks } = scheduleJobs([load('one', 80), load('two', 80)], means, day) as DaySchedule;
+    expect(ends(tasks, 'heat canner')).toEqual([[0, 80]]);
+    expect(ends(tasks, 'can')[0]).toEqual([80, 140]);
+  });
+  test('hours that end before the second load: the next day, the canner heated again', () => {
+    const days = [
+      { from: 0, to: 150 },
+      { from: 1440, to: 1700 },
+    ];
+    const { tasks, makespan, windows } = scheduleJobs([load('one', 10), load('two', 10)], means, days) as DaySchedule;
+    expect(ends(tasks, 'can')).toEqual([
+      [60, 120],
+      [1500, 1560],
+    ]);
+    expect(ends(tasks, 'heat canner').length).toBe(2);
+    expect([makespan, windows]).toEqual([1560, days]);
+  });
+  test('hours that are too short run on after the last window, never between two', () => {
+    expect(scheduleJobs([load('one'), load('two')], means, [{ from: 0, to: 100 }])?.makespan).toBe(190);
+  });
+  test('trimmings are there when enough has been cut, not before', () => {
+    const [portion] = load('one').portions as [Job['portions'][number]];
+    const cut = { ...load('one'), portions: [{ ...portion, drops: [{ lot: 0, kg: 1 }] }] };
+    const stock = (kg: number): Job => ({
+      portions: [{ ...portion, product: 'stock', prepare: 5, fill: 5, drops: [] }],
+      needs: [{ lot: 0, kg }],
+    });
+    const { tasks } = scheduleJobs([stock(1), cut], means, day) as DaySchedule;
+    const [fruit, peels] = ends(tasks, 'prepare');
+    expect((peels as number[])[0]).toBeGreaterThanOrEqual((fruit as number[])[1] as number);
+    expect(scheduleJobs([stock(1.1), cut], means, day)).toBeUndefined();
+  });
+  test('work that fits no pot is no schedule', () => {
+    expect(scheduleJobs([load('one')], { ...means, pots: [{ label: 'pot', litres: 4 }] }, day)).toBeUndefined();
+  });
+  test('nothing to do takes no time', () => {
+    expect(scheduleJobs([], means, day)).toEqual({
+      tasks: [],
+      windows: day,
+      makespan: 0,
+      lowerBound: 0,
+      gap: 0,
+      allDone: 0,
+    });
+  });
+});
+
+test('the clock over a break', () => {
+  const windows = [
+    { from: 0, to: 100 },
+    { from: 1440, to: 1500 },
+  ];
+  expect([0, 100, 101, 160, 170].map((worked) => clockAt(worked, windows))).toEqual([0, 100, 1441, 1500, 1510]);
+  expect([0, 100, 700, 1441, 1510].map((clock) => workedBy(clock, windows))).toEqual([0, 100, 100, 101, 170]);
 });

@@ -75,6 +75,29 @@ print(
 );
 const reference = highs.solve(text, { output_flag: false }).ObjectiveValue;
 console.log(`objective: stillroom ${stillroom.solveProgram(program).worth}, HiGHS ${reference}`);
+const { schedule } = stillroom.planDay(haul);
+console.log(
+  `order of work: ${schedule.tasks.length} tasks, done at ${schedule.makespan} min, no order before ${schedule.lowerBound} min`,
+);
+
+console.log('\nPlanner: invented days of 8 lots and 12 products (HiGHS on the same program beside it)');
+const days = Array.from({ length: quick ? 4 : 20 }, (_, index) => largeHaul(index + 1));
+const solved = days.map((day) => {
+  const large = stillroom.planProgram(day);
+  const begun = performance.now();
+  const found = stillroom.solveProgram(large);
+  const between = performance.now();
+  const best = highs.solve(toLp(large), { output_flag: false, mip_rel_gap: 0 }).ObjectiveValue;
+  const done = performance.now();
+  return { ours: between - begun, theirs: done - between, apart: Math.abs(found.worth - best), gap: found.gap };
+});
+const middle = (of) => median(solved.map(of)).toFixed(1);
+console.log(
+  `median ${middle(({ ours }) => ours)} ms, HiGHS ${middle(({ theirs }) => theirs)} ms; ` +
+    `slowest ${Math.max(...solved.map(({ ours }) => ours)).toFixed(0)} ms; ` +
+    `objectives apart by ${Math.max(...solved.map(({ apart }) => apart)).toExponential(1)} at the most; ` +
+    `${solved.filter(({ gap }) => gap > 0).length} of ${solved.length} not proven`,
+);
 
 console.log('\nImport time in a fresh process (zod alone = 1)');
 const startUp = (module) => {
@@ -131,4 +154,45 @@ function toLp({ variables, bounds }) {
   const integers = variables.filter(({ integer }) => integer).map(({ name }) => id.get(name));
   const worth = sum(variables.map(({ name, worth: each }) => [name, each]));
   return `Maximize\n obj: ${worth}\nSubject To\n${rows.join('\n')}\nGeneral\n ${integers.join(' ')}\nEnd\n`;
+}
+
+/** Invented: 8 lots of four kinds of fruit and 12 products of them, in a well found kitchen. */
+function largeHaul(seed) {
+  let state = seed;
+  const random = () => {
+    state = (state * 48271) % 2147483647;
+    return state / 2147483647;
+  };
+  const between = (low, high) => Math.round(low + (high - low) * random());
+  const kinds = ['peach', 'apple', 'plum', 'pear'];
+  const lots = Array.from({ length: 8 }, (_, index) => ({
+    name: `lot ${index + 1}`,
+    produce: kinds[index % kinds.length],
+    raw: `${between(10, 60)} lb`,
+  }));
+  const made = kinds.flatMap((from) => [
+    from === 'apple'
+      ? { make: 'jars', from, form: 'sauce', jar: 'pint' }
+      : { make: 'jars', from, form: from === 'plum' ? 'whole' : 'halves', pack: 'hot', jar: 'quart' },
+    { make: 'dried', from, form: 'slices', size: '4 oz' },
+    { make: 'frozen', from, form: 'slices', size: '1 lb' },
+  ]);
+  return {
+    invented: true,
+    lots,
+    kitchen: {
+      elevation: '1,000 ft',
+      hours: `${between(6, 14)} h`,
+      hands: between(1, 3),
+      pots: [{ volume: '12 quarts' }, { volume: '8 quarts' }],
+      canners: [{ method: 'boiling-water', holds: { quart: 7, pint: 9 }, count: 2 }],
+      jars: [
+        { jar: 'quart', count: between(14, 40) },
+        { jar: 'pint', count: between(14, 40) },
+      ],
+      dryer: { trays: between(6, 20), trayArea: '200 in2' },
+      freezer: { room: `${between(20, 60)} L` },
+    },
+    products: made.map((product) => ({ ...product, worth: between(4, 40) / 4 })),
+  };
 }

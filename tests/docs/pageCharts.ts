@@ -1,17 +1,42 @@
 /** The charts that the pages show, by the name of their image. */
+import { readFileSync } from 'node:fs';
 import {
+  allocationChart,
   boilingSolidsChart,
   type ChartSpec,
   type DryingCurveChartInput,
   dryingCurveChart,
   isothermChart,
+  learningChart,
   processTimeChart,
+  timelineChart,
 } from '../../src/charts/index';
+import { type PlanDayInput, planDay } from '../../src/plan/index';
+import { learnYield } from '../../src/record/index';
 
 /** A chart, where the tables hold a process for it. */
 function tested(spec: ReturnType<typeof processTimeChart>): ChartSpec {
   if ('data' in spec) return spec;
   throw new Error(spec.reason);
+}
+
+const haul = JSON.parse(readFileSync(new URL('../../examples/haul.json', import.meta.url), 'utf8')) as PlanDayInput;
+
+/** Six invented batches of peach halves, ready over raw. */
+function learnedYield(): ChartSpec {
+  const observed = [0.73, 0.75, 0.72, 0.74, 0.71, 0.73];
+  const records = observed.map((share) => ({
+    raw: { value: 10, unit: 'kg' } as const,
+    ready: { value: 10 * share, unit: 'kg' } as const,
+  }));
+  const question = { produce: 'peaches', form: 'halves' } as const;
+  return learningChart({
+    what: 'Yield of peach halves',
+    before: learnYield({ ...question, records: [] }).yield,
+    after: learnYield({ ...question, records }).yield,
+    observed,
+    invented: true,
+  });
 }
 
 /** One invented tray of apple slices, as the pages and the example follow it. */
@@ -29,6 +54,9 @@ export const appleTray: DryingCurveChartInput = {
 };
 
 export const pageCharts = (): Readonly<Record<string, ChartSpec>> => ({
+  timeline: timelineChart({ plan: planDay(haul) }),
+  allocation: allocationChart({ plan: planDay(haul) }),
+  'learned-yield': learnedYield(),
   'process-time': tested(
     processTimeChart({ food: 'peaches', form: 'halves', pack: 'hot', jar: 'quart', elevation: '3400 ft' }),
   ),

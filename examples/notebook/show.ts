@@ -5,9 +5,10 @@
  * `vega` and `vega-lite`, without a browser.
  */
 import type { ChartSpec } from 'stillroom/charts';
-import { formatQuantity, type Quantity, type Range, type Unit } from 'stillroom/quantity';
+import { formatQuantity, type Range, type Unit } from 'stillroom/quantity';
 import * as vega from 'vega';
 import { compile, type TopLevelSpec } from 'vega-lite';
+import './textWidth.ts';
 
 /** One output of a cell: its forms by media type, the richest that a reader's program knows being the one shown. */
 type Shown = { readonly [display: symbol]: () => Promise<Readonly<Record<string, string>>> };
@@ -35,7 +36,7 @@ export function table(rows: readonly Readonly<Record<string, string | number>>[]
 
 /** A range as a cook reads it: what is likely, and the ends. */
 export function span({ low, likely, high }: Range<{ readonly value: number; readonly unit: Unit }>): string {
-  const text = (quantity: { readonly value: number; readonly unit: Unit }) => formatQuantity(quantity as Quantity);
+  const text = (quantity: { readonly value: number; readonly unit: Unit }) => formatQuantity(quantity);
   return `${text(likely)} (${text(low)} to ${text(high)})`;
 }
 
@@ -53,14 +54,3 @@ const tidy = (svg: string): string =>
       attribute.replace(/-?\d+\.\d{3,}/g, (number) => String(Number(Number(number).toFixed(2)))),
     )
     .replace(/><(?!tspan|\/)/g, '>\n<');
-
-/** Without a browser the library takes every letter as wide as an M; these are the widths of a plain sans-serif. */
-const EM = 0.58;
-const NARROW = /[ilj.,:;'|()[\] ft]/g;
-const textWidth = (item: { fontSize?: number; text?: unknown }, text: unknown): number => {
-  const letters = String(text ?? item.text ?? '');
-  const narrow = letters.match(NARROW)?.length ?? 0;
-  return (item.fontSize ?? 11) * (EM * letters.length - 0.28 * narrow);
-};
-// exported by the library, though missing from its types
-Object.assign((vega as unknown as { textMetrics: object }).textMetrics, { width: textWidth });

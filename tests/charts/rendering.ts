@@ -2,10 +2,10 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import Ajv from 'ajv';
-import * as vega from 'vega';
 import { Error as ErrorLevel, parse, View, Warn } from 'vega';
 import { compile, type TopLevelSpec } from 'vega-lite';
 import type { ChartSpec } from '../../src/charts/index';
+import '../../examples/notebook/textWidth';
 
 const schemaFile = createRequire(import.meta.url).resolve('vega-lite/vega-lite-schema.json');
 const ajv = new Ajv({ strict: false, validateFormats: false });
@@ -15,17 +15,6 @@ const valid = ajv.compile(JSON.parse(readFileSync(schemaFile, 'utf8')));
 export function schemaErrors(spec: unknown): readonly object[] {
   return valid(spec) ? [] : (valid.errors ?? []);
 }
-
-/** Without a browser the library takes every letter as wide as an M; these are the widths of a plain sans-serif. */
-const EM = 0.58;
-const NARROW = /[ilj.,:;'|()[\] ft]/g;
-const textWidth = (item: { fontSize?: number; text?: unknown }, text: unknown): number => {
-  const letters = String(text ?? item.text ?? '');
-  const narrow = letters.match(NARROW)?.length ?? 0;
-  return (item.fontSize ?? 11) * (EM * letters.length - 0.28 * narrow);
-};
-// exported by the library, though missing from its types
-Object.assign((vega as unknown as { textMetrics: object }).textMetrics, { width: textWidth });
 
 /** Draws a spec without a browser: the SVG, and whatever compiler and runtime warned of. */
 export async function draw(spec: ChartSpec): Promise<{ svg: string; warnings: string[] }> {

@@ -9,8 +9,8 @@ import type { Prepared } from './prepare';
 import { leastBound, mustOf } from './program';
 import { type Solved, solve } from './solve';
 
-/** Pairs of musts are tried one by one up to this many musts. */
-const MOST_IN_PAIRS = 12;
+/** Sets of musts that are tried one by one. */
+const MOST_TRIED = 300;
 
 /** The answer for a day whose musts fit the hours as sums only: no order of their work was found that does. */
 export function tooLate({ makings, leftOut, request }: Prepared, schedule: DaySchedule | undefined): InfeasibleDay {
@@ -52,22 +52,31 @@ export function impossible({ makings, leftOut, unmetMusts, program }: Prepared, 
 const mustsInWords = (some: readonly Making[]): string[] =>
   some.map(({ label, activity }) => `at least ${mustOf(activity)} of ${label}`);
 
-/** One must that is too much alone, or else two that are together, or else a set that none can be taken out of. */
+/**
+ * The fewest musts that cannot be met together: every one alone, every two, and so on while there are not too many to
+ * try; beyond that a set that none can be taken out of.
+ */
 function smallestConflict(program: Program, musts: readonly Making[]): readonly Making[] {
   const together = (some: readonly Making[]): boolean =>
     canMeet(program, new Set(some.map(({ activity }) => activity.product)));
-  const alone = musts.find((must) => !together([must]));
-  if (alone !== undefined) return [alone];
-  if (musts.length <= MOST_IN_PAIRS) {
-    for (const [index, one] of musts.entries()) {
-      const other = musts.slice(index + 1).find((each) => !together([one, each]));
-      if (other !== undefined) return [one, other];
-    }
+  let left = MOST_TRIED;
+  for (let size = 1; size < musts.length; size++) {
+    const sets = setsOf(musts, size);
+    left -= sets.length;
+    if (left < 0) break;
+    const conflict = sets.find((some) => !together(some));
+    if (conflict !== undefined) return conflict;
   }
-  return musts.reduce<readonly Making[]>((left, must) => {
-    const without = left.filter((each) => each !== must);
-    return together(without) ? left : without;
+  return musts.reduce<readonly Making[]>((some, must) => {
+    const without = some.filter((each) => each !== must);
+    return together(without) ? some : without;
   }, musts);
+}
+
+/** Every set of so many of the things, in their order. */
+function setsOf<T>(things: readonly T[], size: number): T[][] {
+  if (size === 0) return [[]];
+  return things.flatMap((first, index) => setsOf(things.slice(index + 1), size - 1).map((rest) => [first, ...rest]));
 }
 
 function canMeet({ variables, bounds }: Program, products: ReadonlySet<number>): boolean {

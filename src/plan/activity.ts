@@ -1,4 +1,5 @@
 import type { Range } from '../quantity/types';
+import type { PantryItem } from './planInput';
 
 /**
  * What one wanted product asks of the lots and the kitchen, in plain numbers (kg, L, min): all that the program
@@ -17,10 +18,12 @@ export interface Activity {
   readonly most: number;
   /** If any is promised at all, then at least so many: the smallest batch worth the trouble. */
   readonly smallest?: number;
-  /** Stock that one unit takes: `jar pint`, `lid`, `sugar`, `freezer`. */
+  /** Stock that one unit takes: `jar pint`, `lid`, `bag`, `freezer room`. */
   readonly stockPerUnit: Readonly<Record<string, number>>;
-  /** Kg of sugar for each unit readied, and for each kg of prepared produce. */
-  readonly sugar?: { readonly perUnit: number; readonly perReadyKg: number };
+  /** Kg of what the pantry holds for each unit readied, and for each kg of prepared produce. */
+  readonly pantry?: Readonly<Partial<Record<PantryItem, { readonly perUnit: number; readonly perReadyKg: number }>>>;
+  /** Electricity of one tray in a machine whose power is known, kWh. */
+  readonly energyPerTray?: Range<number>;
   /** What is paid for each unit readied and each tray, in the request's currency. */
   readonly costPerUnit?: number;
   readonly costPerTray?: number;
@@ -46,6 +49,8 @@ export interface Cook {
   readonly minutes: number;
   /** Whether one pair of hands is at the pot as long as it cooks. */
   readonly stirred: boolean;
+  /** To hold one batch at the boil, kWh of the stove. */
+  readonly energyPerBatch?: Range<number>;
   readonly costPerBatch?: number;
 }
 
@@ -58,7 +63,9 @@ export interface Supply {
   readonly trimmingsPerKg: Range<number>;
   /** Kg of ready produce from each kg of raw produce. */
   readonly readyPerKg: Range<number>;
-  /** What is paid for each kg of raw produce and what goes in by its weight. */
+  /** KWh for each kg of raw produce: of the stove, and of electricity. */
+  readonly energyPerKg?: { readonly stove?: Range<number>; readonly electricity?: Range<number> };
+  /** What is paid for each kg of raw produce, the work on it and what goes in by its weight. */
   readonly costPerKg?: number;
 }
 
@@ -73,7 +80,11 @@ export interface Canning {
     readonly minutes: number;
     /** Minutes to heat its water before the first load of a day, at the slow end. */
     readonly warmUp: number;
+    /** KWh of the stove: for one load whose water is hot, and to heat that water. */
+    readonly energyPerLoad?: Range<number>;
+    readonly energyToWarmUp?: Range<number>;
     readonly costPerLoad?: number;
+    readonly costToWarmUp?: number;
   }[];
 }
 

@@ -29,7 +29,7 @@ export function checkRequest(request: PlanRequest, input: PlanDayInput): void {
       fail('CONTRADICTION', `lots[${index}].ready`, input.lots[index]?.ready, 'no more than the raw weight of the lot');
     }
   });
-  request.products.forEach((wanted, index) => checkOwnFields(wanted, `products[${index}]`));
+  for (const [index, wanted] of request.products.entries()) checkOwnFields(wanted, `products[${index}]`);
   const worths = new Set(
     request.products.flatMap(({ worth }) => (worth === undefined ? [] : [worth.currency === undefined])),
   );
@@ -47,6 +47,8 @@ export function checkRequest(request: PlanRequest, input: PlanDayInput): void {
 
 /** Makes that are filled and sold by weight: no figure says what they measure. */
 const BY_WEIGHT: readonly Make[] = ['dried', 'freeze-dried', 'leather', 'frozen', 'powder'];
+/** And those that are poured: no figure says what they weigh. */
+const BY_VOLUME: readonly Make[] = ['vinegar', 'jelly stock'];
 
 /** Refuses fields that this make has no use for. */
 function checkOwnFields({ make, pectin = false, pectinGrade, serving }: Wanted, path: string): void {
@@ -55,6 +57,8 @@ function checkOwnFields({ make, pectin = false, pectinGrade, serving }: Wanted, 
     fail('CONTRADICTION', `${path}.pectinGrade`, pectinGrade, '`pectin: true` to go with it');
   if (serving !== undefined && !isMass(serving) && BY_WEIGHT.includes(make))
     fail('CONTRADICTION', `${path}.serving`, serving, 'a mass, for it is packed by weight');
+  if (serving !== undefined && isMass(serving) && BY_VOLUME.includes(make))
+    fail('CONTRADICTION', `${path}.serving`, serving, 'a volume, for it is poured');
 }
 
 const SOME_PRICE = 'a price to go with it: of a lot, jars, lids, bags, sugar, energy or an hour of work';

@@ -69,6 +69,8 @@ export interface PlannedProduct {
   readonly units: Units;
   /** Minutes of one pair of hands. */
   readonly handsMinutes: HandsMinutes;
+  /** What stove, dryer, freeze-dryer and freezer take for it, kWh; none where nothing is heated or frozen. */
+  readonly energy?: Range<Quantity<'energy'>>;
   readonly recipe: readonly Ingredient[];
   readonly jars?: JarWork;
   readonly pots?: PotWork;
@@ -204,15 +206,36 @@ export interface Work {
   readonly burners: { readonly minutes: number; readonly available: number };
 }
 
+/** What money goes into; supplies are jars, lids, bags and what recipes take from the pantry. */
+export type CostKind = 'produce' | 'supplies' | 'energy' | 'hands';
+
+/** The lines of all products add up to the day's kinds, and each product's to its total, to the cent. */
 export interface ProductCost {
-  readonly lines: readonly { readonly what: string; readonly amount: Money }[];
+  readonly lines: readonly { readonly what: string; readonly of: CostKind; readonly amount: Money }[];
   readonly total: Money;
+  /** For each jar, bag or sheet promised; these three are rounded up to the cent. */
   readonly perUnit: Money;
+  /** For an ounce of what is promised, or 100 g on a metric day; none where no net weight is known. */
+  readonly perNet?: {
+    readonly amount: Money;
+    readonly per: Mass;
+    /** The net weight is no weighed one: of a jar of fruit a kilogram for each litre it is filled with. */
+    readonly estimated?: true;
+  };
+  /** For the serving that was asked about, or else a customary one. */
+  readonly perServing?: {
+    readonly amount: Money;
+    readonly serving: Mass | Quantity<'volume'>;
+    readonly customary?: true;
+  };
 }
 
+/** What is used up on the day, and the produce that is left, which was paid for too. */
 export interface DayCost {
   readonly produceUsed: Money;
   readonly produceLeft: Money;
   readonly supplies: Money;
+  readonly energy: Money;
+  readonly hands: Money;
   readonly total: Money;
 }

@@ -1,4 +1,5 @@
 import type { Decided, Described, Making } from './makes/context';
+import type { PantryItem } from './planInput';
 import { freezeTrays, promised, raw, readied, trays } from './program';
 import { decidedOf } from './relaxation';
 
@@ -15,9 +16,9 @@ export const NOISE = 1e-6;
 /** Whether a product is made at all. */
 export const isMade = ({ ready, rawKg }: Decided): boolean => ready > 0 || rawKg > NOISE;
 
-/** Kg of sugar that a product takes, at the rich end. */
-export const sugarKgOf = ({ making, decided }: Pick<Kept, 'making' | 'decided'>): number => {
-  const { perUnit, perReadyKg } = making.activity.sugar ?? { perUnit: 0, perReadyKg: 0 };
+/** Kg of something from the pantry that a product takes, at the rich end. */
+export const pantryKgOf = ({ making, decided }: Pick<Kept, 'making' | 'decided'>, item: PantryItem): number => {
+  const { perUnit, perReadyKg } = making.activity.pantry?.[item] ?? { perUnit: 0, perReadyKg: 0 };
   return perUnit * decided.ready + perReadyKg * decided.readyKg.high;
 };
 

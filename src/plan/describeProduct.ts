@@ -1,19 +1,25 @@
-import type { Range } from '../quantity/types';
-import type { LotShare, PlannedProduct, PotWork, ProductCost } from './dayPlan';
+import { mapRange } from '../drying/moistureRange';
+import type { Quantity, Range } from '../quantity/types';
+import { joinBasis } from '../sources/basis';
+import type { LotShare, PlannedProduct, ProductCost } from './dayPlan';
 import { type Kept, NOISE } from './decide';
+import type { EnergyUsed } from './energyUsed';
 import { type KnownLot, massOf, massRange } from './makes/context';
+import { costBasis } from './money';
 import type { Wanted } from './planInput';
 import type { Prepared } from './prepare';
 import { raw } from './program';
 import { decidedOf } from './relaxation';
-import type { workDone } from './workDone';
+import { byEnds } from './takes';
+import type { WorkDone } from './workDone';
 
 /** One product as the plan answers it. */
 export function describeProduct(
   { day, request }: Prepared,
   { making, decided, said }: Kept,
   values: ReadonlyMap<string, number>,
-  { pots, loads }: ReturnType<typeof workDone>,
+  { pots, loads, hands }: WorkDone,
+  { stove, electricity }: EnergyUsed,
   cost: ProductCost | undefined,
 ): PlannedProduct {
   const { activity, label, produce, form, unit } = making;
@@ -35,6 +41,7 @@ export function describeProduct(
     { low: 0, likely: 0, high: 0 },
   );
   const { jars } = said;
+  const energy = byEnds(stove, electricity, (one, other) => one + other);
   return {
     name: label,
     make: wanted.make,
@@ -45,11 +52,8 @@ export function describeProduct(
     ready: massRange(day, decided.readyKg),
     ...(activity.madeOf === 'fruit' ? { trimmings: massRange(day, trimmed) } : {}),
     units: { unit, promised: decided.promised, likely: decided.likely, ready: decided.ready },
-    handsMinutes: {
-      prepare: activity.handsPerKg * decided.rawKg,
-      fill: activity.handsPerUnit * decided.ready,
-      stir: activity.cook?.stirred ? stirMinutes(pots) : 0,
-    },
+    handsMinutes: hands,
+    ...(energy.high > 0 ? { energy: mapRange(energy, (value): Quantity<'energy'> => ({ value, unit: 'kWh' })) } : {}),
     recipe: said.recipe ?? [],
     ...(jars === undefined ? {} : { jars: { ...jars, loads } }),
     ...(pots === undefined ? {} : { pots }),
@@ -57,11 +61,7 @@ export function describeProduct(
     ...(said.packs === undefined ? {} : { packs: said.packs }),
     steps: said.steps,
     ...(cost === undefined ? {} : { cost }),
-    basis: said.basis,
+    basis: cost === undefined ? said.basis : joinBasis(said.basis, costBasis(cost)),
     cautions: said.cautions,
   };
 }
-
-/** Minutes that somebody is at the pots. */
-const stirMinutes = (pots: PotWork | undefined): number =>
-  (pots?.batches ?? []).reduce((sum, { batches }) => sum + batches * (pots?.minutesEach ?? 0), 0);

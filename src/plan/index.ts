@@ -5,6 +5,7 @@
 export type { Activity, Canning, Capacity, Cook, Supply } from './activity';
 export type {
   CannerLoad,
+  CostKind,
   DayCost,
   DayPlan,
   FeasibleDay,

@@ -60,6 +60,7 @@ export function capacityOf({ lots, kitchen }: PlanRequest, activities: readonly 
   const stock: Record<string, number> = {};
   for (const { jar, count } of kitchen.jars ?? []) stock[jarStock(jar)] = (stock[jarStock(jar)] ?? 0) + count;
   if (kitchen.lids !== undefined) stock.lid = kitchen.lids.count;
+  if (kitchen.bags?.count !== undefined) stock.bag = kitchen.bags.count;
   if (kitchen.freezer !== undefined) {
     stock['freezer room'] = valueIn(kitchen.freezer.room, 'L');
     const whole = kitchen.freezer.volume;

@@ -104,6 +104,7 @@ export function wideningsOf(
       more: { [name]: 6, lid: 6 },
     })),
     { what: 'lids', oneMore: '12 more', main: 'lid', more: { lid: 12 } },
+    { what: 'bags', oneMore: '12 more', main: 'bag', more: { bag: 12 } },
     { what: 'dryer trays', oneMore: 'one more tray', main: 'trays', more: { trays: 1 } },
     {
       what: 'freeze-dryer trays',

@@ -1,21 +1,29 @@
+import { Decimal } from '../common/decimal';
 import { parseMoney, toCents } from '../quantity/money';
 import { valueIn } from '../quantity/scale';
-import type { Money } from '../quantity/types';
-import type { DayCost, ProductCost } from './dayPlan';
-import { type Kept, sugarKgOf } from './decide';
+import type { Money, Quantity } from '../quantity/types';
+import type { Basis } from '../sources/basis';
+import type { CostKind, DayCost, ProductCost } from './dayPlan';
+import { type Kept, pantryKgOf } from './decide';
+import type { EnergyUsed } from './energyUsed';
+import { PANTRY, type Wanted } from './planInput';
 import type { Prepared } from './prepare';
 import { type Prices, pricesIn } from './prices';
 import { shareMoney } from './shareMoney';
+import { customaryServing, servingsIn, unitSize } from './unitSize';
+import type { WorkDone } from './workDone';
 
 /** One line of what a product costs. */
 interface Line {
   readonly what: string;
-  readonly of: 'produce' | 'supplies';
+  readonly of: CostKind;
   readonly amount: number;
 }
 
 /** Less than a gram left of a lot is none. */
 const NOTHING_LEFT = 1e-3;
+/** Less than this of a cent is the arithmetic's, and makes no further cent. */
+const DIGITS = 8;
 
 export interface Costs {
   readonly products: readonly ProductCost[];
@@ -23,37 +31,109 @@ export interface Costs {
 }
 
 /**
- * What each product and the day cost: the price of a lot is shared out to the cent among the products made of it and
- * what is left fresh; jars over their lives, lids and sugar as they are used. Products of trimmings take no share.
+ * What each product and the day cost. The price of a lot is shared out to the cent among the products made of it and
+ * what is left fresh; products of trimmings take no share. Jars over their lives, lids, bags, sugar and acid count as
+ * they are used, at the rich end; energy at its likely figure; hands by their minutes. Each of these is summed up over
+ * the day and rounded once, and the cents are shared out among the products, so that all lines add up to the day.
  *
  * @returns nothing where the request names no price
  */
-export function costsOf(prepared: Prepared, kept: readonly Kept[]): Costs | undefined {
+export function costsOf(
+  prepared: Prepared,
+  kept: readonly Kept[],
+  work: readonly WorkDone[],
+  energy: readonly EnergyUsed[],
+): Costs | undefined {
   const prices = pricesIn(prepared.request);
   if (prices === undefined) return undefined;
   const money = (value: number): Money => parseMoney({ value, unit: prices.currency });
-  const shares = produceShares(prepared, kept);
-  const lines = kept.map((each, index): Line[] => [...(shares[index] ?? []), ...suppliesOf(prices, each)]);
+  const byKind = [
+    produceShares(prepared, kept),
+    toWholeCents(kept.map((each) => suppliesOf(prices, each))),
+    toWholeCents(energy.map((used) => [energyLine(prices, used)])),
+    toWholeCents(work.map((done) => [handsLine(prices, done)])),
+  ];
+  const lines = kept.map((_, index) => byKind.flatMap((kind) => kind[index] ?? []));
   const sum = (own: readonly Line[]) => toCents(own.reduce((total, { amount }) => total + amount, 0));
-  const of = (what: Line['of']) => sum(lines.flat().filter((line) => line.of === what));
+  const of = (kind: CostKind) => sum(lines.flat().filter((line) => line.of === kind));
   const paid = toCents(prepared.request.lots.reduce((total, { price }) => total + toCents(price?.value ?? 0), 0));
+  const day = { supplies: of('supplies'), energy: of('energy'), hands: of('hands') };
   return {
-    products: lines.map((own, index) => ({
-      lines: own.map(({ what, amount }) => ({ what, amount: money(amount) })),
-      total: money(sum(own)),
-      perUnit: money(perUnit(sum(own), Math.max(kept[index]?.decided.promised ?? 0, 1))),
-    })),
+    products: kept.map((each, index) => {
+      const own = lines[index] ?? [];
+      const total = sum(own);
+      return {
+        lines: own.map(({ what, of: kind, amount }) => ({ what, of: kind, amount: money(amount) })),
+        total: money(total),
+        // `parts` of one unit: what is promised is all that the money is sure to give
+        ...ratesOf(prepared, each, (parts) => money(upToCents(total, Math.max(each.decided.promised, 1) * parts))),
+      };
+    }),
     day: {
       produceUsed: money(of('produce')),
       produceLeft: money(toCents(paid - of('produce'))),
-      supplies: money(of('supplies')),
-      total: money(toCents(paid + of('supplies'))),
+      supplies: money(day.supplies),
+      energy: money(day.energy),
+      hands: money(day.hands),
+      total: money(toCents(paid + day.supplies + day.energy + day.hands)),
     },
   };
 }
 
 /** Up to the cent: a jar never looks cheaper than it is. */
-const perUnit = (total: number, units: number): number => toCents(Math.ceil((total / units) * 100 - 1e-6) / 100);
+const upToCents = (total: number, parts: number): number =>
+  new Decimal(total).div(parts).toDecimalPlaces(DIGITS).toDecimalPlaces(2, Decimal.ROUND_UP).toNumber();
+
+const OUNCE: Quantity<'mass'> = { value: 1, unit: 'oz' };
+const HUNDRED_GRAMS: Quantity<'mass'> = { value: 100, unit: 'g' };
+
+/** What one unit costs, an ounce or 100 g of it, and a serving; `each` prices one of so many parts of a unit. */
+function ratesOf(
+  { day, request }: Prepared,
+  { making, said }: Kept,
+  each: (parts: number) => Money,
+): Omit<ProductCost, 'lines' | 'total'> {
+  const wanted = request.products[making.activity.product] as Wanted;
+  const size = unitSize(wanted, said);
+  const per = day.metric ? HUNDRED_GRAMS : OUNCE;
+  const serving = wanted.serving ?? customaryServing(wanted.make, day.metric);
+  const servings = serving && servingsIn(size, serving);
+  return {
+    perUnit: each(1),
+    ...(size.net === undefined
+      ? {}
+      : {
+          perNet: {
+            amount: each(size.net.kg / valueIn(per, 'kg')),
+            per,
+            ...(size.net.estimated ? { estimated: true as const } : {}),
+          },
+        }),
+    ...(serving === undefined || servings === undefined
+      ? {}
+      : {
+          perServing: {
+            amount: each(servings),
+            serving,
+            ...(wanted.serving === undefined ? { customary: true as const } : {}),
+          },
+        }),
+  };
+}
+
+/** What the rates of a cost rest on. */
+export function costBasis({ lines, perNet, perServing }: ProductCost): Basis[] {
+  return [
+    { what: 'prices', kind: 'measured' },
+    ...(lines.some(({ what }) => what === JARS)
+      ? [{ what: 'ten uses of a jar in its life, where none are named', kind: 'common-practice' } as const]
+      : []),
+    ...(perNet?.estimated
+      ? [{ what: 'net weight for its cost, a litre in a jar as a kilogram', kind: 'common-practice' } as const]
+      : []),
+    ...(perServing?.customary ? [{ what: 'customary serving', kind: 'common-practice' } as const] : []),
+  ];
+}
 
 /** The price of each lot shared out by the weight that goes into each product. */
 function produceShares({ day }: Prepared, kept: readonly Kept[]): Line[][] {
@@ -73,13 +153,48 @@ function produceShares({ day }: Prepared, kept: readonly Kept[]): Line[][] {
   return lines;
 }
 
-function suppliesOf({ stock, sugarKg }: Prices, kept: Kept): Line[] {
-  const { activity } = kept.making;
-  const lines = { 'jars, over their lives': 0, lids: 0, sugar: sugarKg * sugarKgOf(kept) };
-  for (const [name, perUnit] of Object.entries(activity.stockPerUnit)) {
-    lines[name === 'lid' ? 'lids' : 'jars, over their lives'] += perUnit * (stock[name] ?? 0) * kept.decided.ready;
+const JARS = 'jars, over their lives';
+const STOCK_LINES: Readonly<Record<string, string>> = { lid: 'lids', bag: 'bags' };
+
+/** What a product uses up, not yet in whole cents. */
+function suppliesOf({ stock, pantryKg }: Prices, kept: Kept): Line[] {
+  const { making, decided } = kept;
+  return [
+    ...Object.entries(making.activity.stockPerUnit).map(
+      ([name, perUnit]): Line => ({
+        what: STOCK_LINES[name] ?? JARS,
+        of: 'supplies',
+        amount: perUnit * (stock[name] ?? 0) * decided.ready,
+      }),
+    ),
+    ...PANTRY.map(
+      (item): Line => ({ what: item, of: 'supplies', amount: (pantryKg[item] ?? 0) * pantryKgOf(kept, item) }),
+    ),
+  ];
+}
+
+const energyLine = ({ energy }: Prices, { stove, electricity }: EnergyUsed): Line => ({
+  what: 'energy',
+  of: 'energy',
+  amount: energy.stove * stove.likely + energy.electricity * electricity.likely,
+});
+
+const handsLine = ({ handsMinute }: Prices, { hands: { prepare, fill, stir } }: WorkDone): Line => ({
+  what: 'own hours',
+  of: 'hands',
+  amount: handsMinute * (prepare + fill + stir),
+});
+
+/** Each kind of line summed up over the products, rounded to the cent and shared out again; lines of nothing fall away. */
+function toWholeCents(products: readonly (readonly Line[])[]): Line[][] {
+  const shared: Line[][] = products.map(() => []);
+  const kinds = new Map(products.flat().map((line) => [line.what, line]));
+  for (const [what, { of }] of kinds) {
+    const exact = products.map((own) => own.reduce((sum, line) => sum + (line.what === what ? line.amount : 0), 0));
+    const all = exact.reduce((sum, each) => sum + each, 0);
+    shareMoney(new Decimal(all).toDecimalPlaces(DIGITS).toNumber(), exact).forEach((amount, index) => {
+      if (amount > 0) shared[index]?.push({ what, of, amount });
+    });
   }
-  return Object.entries(lines).flatMap(([what, amount]) =>
-    amount > 0 ? [{ what, of: 'supplies', amount: toCents(amount) } as const] : [],
-  );
+  return shared;
 }

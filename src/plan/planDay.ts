@@ -6,6 +6,7 @@ import { impossible, tooLate } from './conflicts';
 import type { DayPlan, FeasibleDay, Limit, LotShare } from './dayPlan';
 import type { Kept } from './decide';
 import { describeProduct } from './describeProduct';
+import { type EnergyUsed, energyUsed } from './energyUsed';
 import { type Fitted, fitDay } from './fitDay';
 import { cannersOf, potsOf } from './kitchen';
 import { limitsOf, useOf, wideningsOf } from './limits';
@@ -19,7 +20,7 @@ import { leastFruit, weightsOf } from './program';
 import type { Solved, SolveOptions } from './solve';
 import { toReady } from './toReady';
 import { whyNotMade } from './whyNotMade';
-import { workDone } from './workDone';
+import { type WorkDone, workDone } from './workDone';
 import { yieldsKnown } from './yieldsKnown';
 
 /** The kitchen's program, for checks against another solver: what `planDay` maximizes. */
@@ -112,10 +113,19 @@ export function planDay(input: PlanDayInput): DayPlan {
   if (!fits || plan === undefined) return tooLate(prepared, plan?.schedule);
   const { found, kept, schedule } = plan;
   const made = new Set(kept.map(({ making }) => making));
-  const costs = costsOf(prepared, kept);
   const [pots, canners] = [potsOf(request.kitchen), cannersOf(request.kitchen).map(({ label }) => label)];
+  const work = kept.map((each) => workDone(each, schedule, pots, canners));
+  const energy = energyUsed(prepared, kept, schedule);
+  const costs = costsOf(prepared, kept, work, energy);
   const products = kept.map((each, index) =>
-    describeProduct(prepared, each, found.values, workDone(each, schedule, pots, canners), costs?.products[index]),
+    describeProduct(
+      prepared,
+      each,
+      found.values,
+      work[index] as WorkDone,
+      energy[index] as EnergyUsed,
+      costs?.products[index],
+    ),
   );
   return {
     feasible: true,

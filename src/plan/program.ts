@@ -30,6 +30,8 @@ export const batches = (product: number, pot: number): string => `batches ${prod
 export const trays = (product: number): string => `trays ${product}`;
 export const freezeTrays = (product: number): string => `freeze-dryer trays ${product}`;
 export const loads = (key: string, canner: number): string => `loads ${key} canner ${canner}`;
+/** 1 where a canner's water is heated so far at all; decided only where the aim pays for it. */
+export const heated = (canner: number, step: number): string => `heated canner ${canner} step ${step}`;
 
 /** Names of the bounds that other files look for. */
 const ONE_UNIT = 'one unit at least';
@@ -194,6 +196,20 @@ export function toProgram(activities: readonly Activity[], capacity: Capacity, a
     });
     bounds.push(...freshForEachLoad(key, group, capacity));
   }
+  if (weights.cost > 0) {
+    for (const { canner, step, cost, terms } of warmUpsOf(activities)) {
+      const name = heated(canner, step);
+      decide(name);
+      use('cost', [name, cost]);
+      // an hour or a load more than the day has, for what one more would give (see `limits`)
+      const most = capacity.minutes + Math.max(60, ...terms.map(([, minutes]) => minutes));
+      bounds.push({
+        name: `heated before loads ${canner} step ${step}`,
+        terms: [...terms.map(([load, minutes]): Term => [load, -minutes]), [name, most]],
+        min: 0,
+      });
+    }
+  }
 
   // Trimmings are counted on at the poor end of what the other products drop.
   capacity.lots.forEach((_, lot) => {
@@ -265,6 +281,32 @@ function freshForEachLoad(key: string, group: readonly Activity[], { pots }: Cap
       min: 0,
     },
   ];
+}
+
+/**
+ * What it costs to heat the water of each canner once, where that is paid for, and for which loads, with their minutes:
+ * a first step for all of them, and a further one for those that want hotter water, as hot packs do.
+ */
+function warmUpsOf(
+  activities: readonly Activity[],
+): { readonly canner: number; readonly step: number; readonly cost: number; readonly terms: readonly Term[] }[] {
+  const heatings = [...groupsOf(activities)].flatMap(([key, [first]]) =>
+    (first?.canning?.canners ?? []).map(({ canner, minutes, costToWarmUp = 0 }) => ({
+      canner,
+      cost: Math.round(costToWarmUp * 1e9) / 1e9, // the same water costs the same
+      term: [loads(key, canner), minutes] as const,
+    })),
+  );
+  return [...new Set(heatings.map(({ canner }) => canner))].flatMap((canner) => {
+    const own = heatings.filter((each) => each.canner === canner);
+    const costs = [...new Set([0, ...own.map(({ cost }) => cost)])].sort((one, other) => one - other);
+    return costs.slice(1).map((cost, step) => ({
+      canner,
+      step,
+      cost: cost - (costs[step] as number),
+      terms: own.filter((each) => each.cost >= cost).map(({ term }) => term),
+    }));
+  });
 }
 
 /** The products that may share canner loads, by their process. */

@@ -1,9 +1,9 @@
-import { quantityIn, valueIn } from '../quantity/scale';
-import type { Quantity } from '../quantity/types';
-import type { Ingredient, ToReady } from './dayPlan';
-import { type Kept, sugarKgOf } from './decide';
-import { massOf } from './makes/context';
+import { valueIn } from '../quantity/scale';
+import type { ToReady } from './dayPlan';
+import { type Kept, pantryKgOf } from './decide';
 import { jarStock } from './makes/jars';
+import { pantryAmount } from './pantry';
+import { type Kitchen, PANTRY } from './planInput';
 import type { Prepared } from './prepare';
 
 /** What must be at hand, and what of it the stock does not hold. */
@@ -12,51 +12,44 @@ export function toReady({ request, day }: Prepared, kept: readonly Kept[]): ToRe
   const counts = new Map<string, { label: string; need: number; have: number | undefined }>();
   for (const { making, decided } of kept) {
     for (const stock of Object.keys(making.activity.stockPerUnit)) {
-      if (stock !== 'lid' && !stock.startsWith('jar ')) continue;
-      const label = stock === 'lid' ? 'new lids' : `${stock.slice(4)} jars, clean and hot`;
-      const have =
-        stock === 'lid'
-          ? kitchen.lids?.count
-          : kitchen.jars?.filter(({ jar }) => jarStock(jar) === stock).reduce((sum, { count }) => sum + count, 0);
-      const known = counts.get(stock) ?? { label, need: 0, have };
+      const label = labelOf(stock);
+      if (label === undefined) continue;
+      const known = counts.get(stock) ?? { label, need: 0, have: inStock(kitchen, stock) };
       counts.set(stock, { ...known, need: known.need + decided.ready });
     }
   }
-  const sugarKg = kept.reduce((sum, each) => sum + sugarKgOf(each), 0);
-  const pantry = kitchen.pantry?.filter(({ item }) => item === 'sugar');
-  const sugarHave =
-    pantry === undefined || pantry.length === 0
-      ? undefined
-      : pantry.reduce((sum, { amount }) => sum + valueIn(amount, 'kg'), 0);
-  const juice = totalOf(kept, 'bottled lemon juice');
   return [
     ...[...counts.values()].map(({ label, need, have }) => ({
       what: label,
       amount: need,
       ...(have === undefined || have >= need ? {} : { short: need - have }),
     })),
-    ...(sugarKg > 0
-      ? [
-          {
-            what: 'sugar',
-            amount: massOf(day, sugarKg),
-            ...(sugarHave === undefined || sugarHave >= sugarKg ? {} : { short: massOf(day, sugarKg - sugarHave) }),
-          },
-        ]
-      : []),
-    ...(juice === undefined ? [] : [{ what: 'bottled lemon juice', amount: juice }]),
+    ...PANTRY.flatMap((item): ToReady[] => {
+      const need = kept.reduce((sum, each) => sum + pantryKgOf(each, item), 0);
+      if (need === 0) return [];
+      const stock = kitchen.pantry?.filter((each) => each.item === item) ?? [];
+      const have = stock.reduce((sum, { amount }) => sum + valueIn(amount, 'kg'), 0);
+      return [
+        {
+          what: item,
+          amount: pantryAmount(day, item, need),
+          ...(stock.length === 0 || have >= need ? {} : { short: pantryAmount(day, item, need - have) }),
+        },
+      ];
+    }),
   ];
 }
 
-/** All of one ingredient that recipes measure by volume. */
-function totalOf(kept: readonly Kept[], what: string): Quantity<'volume'> | undefined {
-  const amounts = kept.flatMap(({ said }) =>
-    (said.recipe ?? []).filter((line): line is Ingredient & { amount: Quantity<'volume'> } =>
-      line.what.startsWith(what),
-    ),
-  );
-  const [first] = amounts;
-  if (first === undefined) return undefined;
-  const cups = amounts.reduce((sum, { amount }) => sum + valueIn(amount, 'cup'), 0);
-  return quantityIn<'volume'>(cups, 'cup', first.amount.unit === 'mL' ? 'mL' : 'cup');
+/** What a stock is called on the list; nothing for what is not laid out, such as freezer room. */
+function labelOf(stock: string): string | undefined {
+  if (stock === 'lid') return 'new lids';
+  if (stock === 'bag') return 'bags or boxes';
+  return stock.startsWith(jarStock('')) ? `${stock.slice(jarStock('').length)} jars, clean and hot` : undefined;
+}
+
+/** How many the kitchen has; nothing where no stock is named. */
+function inStock({ lids, bags, jars }: Kitchen, stock: string): number | undefined {
+  if (stock === 'lid') return lids?.count;
+  if (stock === 'bag') return bags?.count;
+  return jars?.filter(({ jar }) => jarStock(jar) === stock).reduce((sum, { count }) => sum + count, 0);
 }

@@ -1,16 +1,23 @@
 import { quantityIn } from '../quantity/scale';
-import type { CannerLoad, PotWork } from './dayPlan';
+import type { CannerLoad, HandsMinutes, PotWork } from './dayPlan';
 import type { DaySchedule, ScheduledTask } from './daySchedule';
 import type { Kept } from './decide';
 import type { Pot } from './kitchen';
 
-/** What a schedule gives one product to do: its batches in each pot, its loads in each canner. */
+/** What a schedule gives one product to do: its batches in each pot, its loads in each canner, minutes of hands. */
+export interface WorkDone {
+  readonly pots?: PotWork;
+  readonly loads: readonly CannerLoad[];
+  readonly hands: HandsMinutes;
+}
+
+/** Looks up what the tasks of a schedule say of one product. */
 export function workDone(
   { making, decided, said }: Kept,
   { tasks }: DaySchedule,
   pots: readonly Pot[],
   canners: readonly string[],
-): { pots?: PotWork; loads: CannerLoad[] } {
+): WorkDone {
   const own = (kind: ScheduledTask['kind']) =>
     tasks.filter((task) => task.kind === kind && task.products.includes(making.label));
   const uses = ({ uses: used }: ScheduledTask, resource: string) => used.some((use) => use.resource === resource);
@@ -20,7 +27,13 @@ export function workDone(
   const [first] = pots;
   const holds: Record<number, number> = {};
   for (const { canner, jars } of making.activity.canning?.canners ?? []) holds[canner] = jars;
+  const { activity } = making;
   return {
+    hands: {
+      prepare: activity.handsPerKg * decided.rawKg,
+      fill: activity.handsPerUnit * decided.ready,
+      stir: activity.cook?.stirred ? cooked.length * (said.cookMinutes ?? 0) : 0,
+    },
     ...(cooked.length === 0 || first === undefined
       ? {}
       : {

@@ -115,14 +115,30 @@ function broken(input: PlanDayInput, plan: FeasibleDay): string[] {
       0,
     );
     must(cents(plan.cost.produceUsed.value) + cents(plan.cost.produceLeft.value) === paid, 'lot prices');
-    const products = plan.products.reduce((sum, { cost }) => sum + cents(cost?.total.value ?? 0), 0);
-    must(products === cents(plan.cost.produceUsed.value) + cents(plan.cost.supplies.value), 'sum of products');
-    must(cents(plan.cost.total.value) === paid + cents(plan.cost.supplies.value), 'total');
+    const { produceUsed, supplies, energy, hands, total } = plan.cost;
+    const kinds = { produce: produceUsed, supplies, energy, hands };
+    for (const [kind, money] of Object.entries(kinds)) {
+      const lines = plan.products.flatMap(({ cost }) => cost?.lines ?? []).filter((line) => line.of === kind);
+      must(lines.reduce((sum, { amount }) => sum + cents(amount.value), 0) === cents(money.value), `lines of ${kind}`);
+    }
+    must(
+      cents(total.value) === paid + cents(supplies.value) + cents(energy.value) + cents(hands.value),
+      'total of the day',
+    );
     for (const { name, cost, units } of plan.products) {
+      if (cost === undefined) continue;
+      const { lines, perUnit, perNet, perServing } = cost;
       must(
-        (cost?.perUnit.value ?? 0) * Math.max(units.promised, 1) >= (cost?.total.value ?? 0) - 1e-9,
-        `${name}: per unit`,
+        lines.reduce((sum, { amount }) => sum + cents(amount.value), 0) === cents(cost.total.value),
+        `${name}: lines`,
       );
+      must(
+        lines.every(({ amount }) => amount.value > 0),
+        `${name}: a line of nothing`,
+      );
+      for (const rate of [perUnit, perNet?.amount, perServing?.amount])
+        must(rate === undefined || Number.isInteger(Number((rate.value * 100).toFixed(6))), `${name}: cents`);
+      must(perUnit.value * Math.max(units.promised, 1) >= cost.total.value - 1e-9, `${name}: per unit`);
     }
   }
   return wrong;

@@ -54,6 +54,7 @@ export function randomHaul(seed: number): PlanDayInput {
     ...(random() < 0.15 ? { least: whole(1, 3) } : {}),
   }));
   const aim = pick(['most worth', 'most worth', 'least waste', 'fewest hours'] as const);
+  const { pantry, ...prices } = pricesOf(seeded(seed + 1_000_000));
   return {
     lots,
     kitchen: {
@@ -75,9 +76,32 @@ export function randomHaul(seed: number): PlanDayInput {
       dryer: { trays: whole(2, 9), trayArea: '1300 cm2' },
       freezeDryer: { trays: 4, trayArea: '900 cm2', ice: '3 kg' },
       freezer: { room: { value: whole(4, 30), unit: 'L' }, volume: '200 L' },
-      pantry: [{ item: 'sugar', amount: '2 kg', price: '2.10 EUR' }],
+      pantry: [{ item: 'sugar', amount: '2 kg', price: '2.10 EUR' }, ...pantry],
+      ...prices,
     },
     products,
     aim: aim === 'fewest hours' && !products.some(({ least = 0 }) => least > 0) ? 'most worth' : aim,
+  };
+}
+
+/** What is drawn from a stream of its own, so that a seed gives the same haul otherwise: what else has a price. */
+function pricesOf(random: () => number) {
+  const euros = (low: number, high: number) => ({
+    value: Math.round(100 * (low + (high - low) * random())) / 100,
+    unit: 'EUR',
+  });
+  const sometimes = <T>(chance: number, value: T): T | Record<string, never> => (random() < chance ? value : {});
+  const acid = random() < 0.5 ? ('bottled lemon juice' as const) : ('citric acid' as const);
+  return {
+    pantry: [{ item: acid, amount: '400 g' as const, ...sometimes(0.8, { price: euros(2, 9) }) }],
+    bags: { ...sometimes(0.5, { count: 4 + Math.floor(30 * random()) }), ...sometimes(0.7, { price: euros(0, 0.6) }) },
+    energy: {
+      ...sometimes(0.5, { stove: 'gas' as const }),
+      ...sometimes(0.8, { electricity: euros(0.1, 0.45) }),
+      ...sometimes(0.8, { gas: euros(1, 4) }),
+      ...sometimes(0.4, { dryerPower: { value: 500, unit: 'W' as const } }),
+      ...sometimes(0.4, { freezeDryerPower: { value: 1, unit: 'kW' as const } }),
+    },
+    ...sometimes(0.4, { wage: euros(5, 25) }),
   };
 }

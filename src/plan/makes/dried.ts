@@ -1,6 +1,7 @@
 import { dryingGuide } from '../../drying/dryingGuide';
 import { freezeDryLoad } from '../../drying/freezeDryLoad';
-import { leather } from '../../drying/leather';
+import { type Leather, leather } from '../../drying/leather';
+import { mapRange } from '../../drying/moistureRange';
 import { stopWeight } from '../../drying/stopWeight';
 import { trayLoad } from '../../drying/trayLoad';
 import { formatQuantity } from '../../quantity/formatQuantity';
@@ -8,11 +9,13 @@ import { parseQuantity } from '../../quantity/parseQuantity';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import { type Basis, joinBasis, joinCautions } from '../../sources/basis';
-import type { Supply } from '../activity';
+import type { Activity, Supply } from '../activity';
 import { planCaution } from '../cautions';
 import type { TrayWork } from '../dayPlan';
 import { hoursByConstant, learnedFigure } from '../learned';
+import { kgOfMeasure } from '../pantry';
 import type { Wanted } from '../planInput';
+import { cooked, type Drying, dried, freezeDried, likelyBetween, taking } from '../takes';
 import {
   commonOf,
   type Day,
@@ -96,6 +99,7 @@ export function makeDried(day: Day, wanted: Wanted, product: number, trade: stri
     trayLoad({ area: dryer.trayArea, ...(thickness === undefined ? {} : { thickness }) }),
   );
   const perTrayKg = valueIn(tray.perTray.low, 'kg');
+  const energy = dried(day.request.kitchen, { water, target, at: guide.temperature, hours });
   const { times: _, workBasis, ...common } = commonOf(day, trade, wanted, product, form, perUnitKg(lots));
   return {
     label: nameOf(wanted, trade),
@@ -105,8 +109,9 @@ export function makeDried(day: Day, wanted: Wanted, product: number, trade: stri
     activity: {
       ...common,
       madeOf: 'fruit',
-      supplies: lots.supplies,
-      stockPerUnit: {},
+      supplies: lots.supplies.map((supply) => taking(supply, supply.readyPerKg, { electricity: energy.perKg })),
+      stockPerUnit: { bag: 1 },
+      ...trayEnergy(energy),
       traysPerKg: richest(lots.yields) / perTrayKg,
       trayDays: trayDays(day, hours.high),
     },
@@ -134,6 +139,7 @@ export function makeDried(day: Day, wanted: Wanted, product: number, trade: stri
           hoursBasis,
           tray.basis,
           stop.basis,
+          energy.basis,
           basis,
           ...lots.yields.map((given) => given.basis),
           workBasis,
@@ -143,6 +149,9 @@ export function makeDried(day: Day, wanted: Wanted, product: number, trade: stri
     },
   };
 }
+
+const trayEnergy = ({ perTray }: Drying): Pick<Activity, 'energyPerTray'> =>
+  perTray === undefined ? {} : { energyPerTray: perTray };
 
 const tenths = (value: number): number => Math.round(10 * value) / 10;
 
@@ -192,6 +201,11 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
   const sheetKg = valueIn(sheet.weightPerSheet, 'kg');
   const lots = lotsAs(day, trade, form, { low: 1, likely: 1, high: 1 }, sheetKg, product);
   const { times, workBasis, ...common } = commonOf(day, trade, wanted, product, form, perUnitKg(lots));
+  const { kitchen } = day.request;
+  const cooking = within(product, () => cooked(kitchen, times.cook as number));
+  const target = 1 - ((1 - water.likely) * sheetKg) / endKg(sheet);
+  const energy = dried(kitchen, { water, target, at: sheet.temperature, hours: likelyBetween(sheet.hours) });
+  const lemon = kgOfMeasure('bottled lemon juice', sheet.lemonJuice);
   const most = richest(lots.yields);
   return {
     label: nameOf(wanted, trade),
@@ -201,10 +215,19 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
     activity: {
       ...common,
       madeOf: 'fruit',
-      supplies: lots.supplies,
+      supplies: lots.supplies.map((supply) =>
+        taking(supply, supply.readyPerKg, { stove: cooking.heat, electricity: energy.perKg }),
+      ),
       stockPerUnit: {},
+      pantry: { 'bottled lemon juice': { perUnit: 0, perReadyKg: lemon.kg / sheetKg } },
+      ...trayEnergy(energy),
       traysPerKg: most / sheetKg,
-      cook: { litresPerKg: most, minutes: times.cook as number, stirred: times.stir ?? false },
+      cook: {
+        litresPerKg: most,
+        minutes: cooking.minutes,
+        stirred: times.stir ?? false,
+        energyPerBatch: cooking.hold,
+      },
     },
     describe: ({ readyKg, trays }) => ({
       recipe: [
@@ -213,7 +236,7 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
           amount: volumeOf(day, quantityIn((sheet.lemonJuice.value * readyKg.likely) / sheetKg, 'tsp', 'tsp')),
         },
       ],
-      cookMinutes: times.cook as number,
+      cookMinutes: cooking.minutes,
       trays: {
         where: 'dryer',
         trays,
@@ -222,19 +245,28 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
         temperature: dryerAt(day, sheet.temperature),
         hours: { low: sheet.hours.low, likely: sheet.hours.low, high: sheet.hours.high },
         test: sheet.drynessTest,
-        dried: massRange(
-          day,
-          scaleRange(readyKg, valueIn((sheet.endWeightPerSheet as Range<Quantity<'mass'>>).likely, 'kg') / sheetKg),
-        ),
+        dried: massRange(day, scaleRange(readyKg, endKg(sheet) / sheetKg)),
       } satisfies TrayWork,
       steps: [
         `Spread ${formatQuantity(volumeOf(day, sheet.perSheet) as Quantity)} of puree on each lined tray, ${formatQuantity(sheet.thickness as Quantity)} deep and thicker at the edges.`,
       ],
-      basis: joinBasis(sheet.basis, basis, ...lots.yields.map((given) => given.basis), workBasis),
+      basis: joinBasis(
+        sheet.basis,
+        basis,
+        ...lots.yields.map((given) => given.basis),
+        cooking.basis,
+        energy.basis,
+        lemon.basis,
+        workBasis,
+      ),
       cautions: joinCautions(sheet.cautions, ...lots.yields.map(({ cautions }) => cautions)),
     }),
   };
 }
+
+/** What a full sheet weighs when it is dry. */
+const endKg = ({ endWeightPerSheet }: Leather): number =>
+  valueIn((endWeightPerSheet as Range<Quantity<'mass'>>).likely, 'kg');
 
 /** The dryer's temperature as printed, or in whole degrees Celsius on a metric day. */
 const dryerAt = ({ metric }: Day, printed: Quantity<'temperature'>): Quantity<'temperature'> =>
@@ -271,6 +303,11 @@ export function makeFreezeDried(day: Day, wanted: Wanted, product: number, trade
   };
   const lots = lotsAs(day, trade, form, left, valueIn(size, 'kg'), product);
   const most = richest(lots.yields);
+  const energy = freezeDried(
+    day.request.kitchen,
+    mapRange(load.ice, (each) => valueIn(each, 'kg')),
+    likelyBetween(load.hoursPerBatch),
+  );
   const { times: _, workBasis, ...common } = commonOf(day, trade, wanted, product, form, perUnitKg(lots));
   return {
     label: nameOf(wanted, trade),
@@ -280,8 +317,9 @@ export function makeFreezeDried(day: Day, wanted: Wanted, product: number, trade
     activity: {
       ...common,
       madeOf: 'fruit',
-      supplies: lots.supplies,
-      stockPerUnit: {},
+      supplies: lots.supplies.map((supply) => taking(supply, supply.readyPerKg, { electricity: energy.perKg })),
+      stockPerUnit: { bag: 1 },
+      ...trayEnergy(energy),
       freezeDry: { waterPerKg: most * load.ice.high.value, traysPerKg: (most * freezeDryer.trays) / mostKg },
     },
     describe: ({ readyKg, trays }) => ({
@@ -295,7 +333,7 @@ export function makeFreezeDried(day: Day, wanted: Wanted, product: number, trade
       steps: [
         'Spread one layer on each tray; weigh trays when they come out and again after two more hours: dry is when the weight no longer falls.',
       ],
-      basis: joinBasis(load.basis, basis, ...lots.yields.map((given) => given.basis), workBasis),
+      basis: joinBasis(load.basis, basis, ...lots.yields.map((given) => given.basis), energy.basis, workBasis),
       cautions: joinCautions(load.cautions, ...lots.yields.map(({ cautions }) => cautions)),
     }),
   };

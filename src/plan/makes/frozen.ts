@@ -6,6 +6,7 @@ import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import { type Basis, type Caution, joinBasis, joinCautions } from '../../sources/basis';
 import type { Wanted } from '../planInput';
+import { frozen, taking } from '../takes';
 import {
   commonOf,
   type Day,
@@ -16,6 +17,7 @@ import {
   nameOf,
   scaleRange,
   supplyOf,
+  waterOf,
   within,
   yieldFromLot,
 } from './context';
@@ -61,11 +63,12 @@ export function makeFrozen(day: Day, wanted: Wanted, product: number, trade: str
   if (freezer === undefined) return leftOut(wanted, 'the kitchen has no freezer room', 'can or dry it');
   const { form = 'slices', size = PACK } = wanted;
   const sizeKg = valueIn(size, 'kg');
+  const energy = frozen(waterOf(day, trade).water);
   const yields: LotYield[] = [];
   const supplies = lotsFor(day, trade).map((lot) => {
     const given = within(product, () => yieldFromLot(day, lot, form));
     yields.push(given);
-    return supplyOf(lot, given, scaleRange(given.ready, 1 / sizeKg));
+    return taking(supplyOf(lot, given, scaleRange(given.ready, 1 / sizeKg)), given.ready, { electricity: energy.kWh });
   });
   const room = within(product, () => volumeFromMass({ food: trade, form, mass: size }));
   const blanch = blanchOf(trade, form);
@@ -84,7 +87,7 @@ export function makeFrozen(day: Day, wanted: Wanted, product: number, trade: str
       ...common,
       madeOf: 'fruit',
       supplies,
-      stockPerUnit: { 'freezer room': valueIn(room.range.high, 'L'), 'freezer load': sizeKg },
+      stockPerUnit: { bag: 1, 'freezer room': valueIn(room.range.high, 'L'), 'freezer load': sizeKg },
     },
     describe: () => ({
       packs: {
@@ -96,7 +99,14 @@ export function makeFrozen(day: Day, wanted: Wanted, product: number, trade: str
         ...blanch.steps,
         'Freeze pieces loose on trays first, then pack tightly, press out the air, seal and mark with the date.',
       ],
-      basis: joinBasis(room.basis, head.basis, blanch.basis, ...yields.map((given) => given.basis), workBasis),
+      basis: joinBasis(
+        room.basis,
+        head.basis,
+        blanch.basis,
+        ...yields.map((given) => given.basis),
+        energy.basis,
+        workBasis,
+      ),
       cautions: joinCautions(head.cautions, blanch.cautions, ...yields.map(({ cautions }) => cautions)),
     }),
   };

@@ -7,12 +7,16 @@ import type { Quantity, Range } from '../../quantity/types';
 import { sucroseDensity } from '../../solution/sucroseDensity';
 import { type Basis, joinBasis, joinCautions } from '../../sources/basis';
 import { jamBalance } from '../../sugar/jamBalance';
+import { pectinNeeded } from '../../sugar/pectinNeeded';
 import type { Canning } from '../activity';
 import { planCaution } from '../cautions';
 import type { Ingredient } from '../dayPlan';
+import { canningEnergy } from '../energy/canningEnergy';
 import { learnedFigure } from '../learned';
+import { type AcidChosen, acidChosen, kgOfMeasure } from '../pantry';
 import type { Kitchen, Wanted } from '../planInput';
 import { sugarCupKg, syrupForJars } from '../syrupForJars';
+import { boiledOff, burnerOf, byEnds, cooked, heatedUp, kilowattHours, taking } from '../takes';
 import {
   commonOf,
   compositionOf,
@@ -25,6 +29,7 @@ import {
   type Made,
   massOf,
   nameOf,
+  scaleRange,
   supplyOf,
   unitsFrom,
   volumeOf,
@@ -42,14 +47,13 @@ interface Runnable {
   readonly loadMinutes: Range<number>;
 }
 
-/** Water in a canner and the power of a burner where the kitchen names none: common practice, no source. */
+/** Water in a canner where the kitchen names none: common practice, no source. */
 const WATER: Readonly<Record<Method, Quantity<'volume'>>> = {
   'boiling-water': { value: 12, unit: 'quart' },
   'atmospheric-steam': { value: 2, unit: 'quart' },
   'dial-gauge': { value: 3, unit: 'quart' },
   'weighted-gauge': { value: 3, unit: 'quart' },
 };
-const BURNER: Quantity<'power'> = { value: 2400, unit: 'W' };
 /** The water that hot and raw packed jars are put into, as the guides print it (see canningRules in stillroom/process). */
 const PREHEATED: Readonly<Record<'hot' | 'raw', Quantity<'temperature'>>> = {
   hot: { value: 180, unit: 'degF' },
@@ -95,12 +99,14 @@ function runnable(
         ...question,
         jars,
         water: canner.water ?? WATER[method],
-        burnerPower: kitchen.burnerPower ?? BURNER,
+        burnerPower: burnerOf(kitchen),
       };
       // the canner heats up while the food is prepared, and a second load starts hot
-      const load = canLoad({ ...lit, waterTemperature: PREHEATED[process.pack === 'raw' ? 'raw' : 'hot'] });
+      const warm = { ...lit, waterTemperature: PREHEATED[process.pack === 'raw' ? 'raw' : 'hot'] };
+      const load = canLoad(warm);
       const cold = canLoad(lit);
-      if (!load.tested || !cold.tested) return [];
+      const energy = { load: canningEnergy(warm), first: canningEnergy(lit) };
+      if (!load.tested || !cold.tested || !energy.load.tested || !energy.first.tested) return [];
       const warmUp = cold.steps.find(({ step }) => step === 'heat the water')?.minutes.high ?? 0;
       return [
         {
@@ -108,8 +114,14 @@ function runnable(
           jars,
           minutes: Math.ceil(load.total.high),
           warmUp: Math.ceil(warmUp),
+          energyPerLoad: kilowattHours(energy.load.energy),
+          energyToWarmUp: byEnds(
+            kilowattHours(energy.first.energy),
+            kilowattHours(energy.load.energy),
+            (first, load) => first - load,
+          ),
           range: load.total,
-          basis: load.basis,
+          basis: energy.load.basis,
         },
       ];
     });
@@ -169,19 +181,30 @@ export function makeJars(day: Day, wanted: Wanted, product: number, trade: strin
     likely: valueIn(likely, 'kg') / better,
     high: valueIn(high, 'kg') / better,
   });
+  const { times, workBasis, ...common } = commonOf(day, trade, wanted, product, shape, valueIn(need.raw.likely, 'kg'));
+  const { cook } = times;
+  const cooking =
+    process.pack === 'raw' || cook === undefined ? undefined : within(product, () => cooked(day.request.kitchen, cook));
   const yields = new Map<number, LotYield>();
   const supplies = lotsFor(day, trade).map((lot) => {
     const given = within(product, () => yieldFromLot(day, lot, shape));
     yields.set(lot.index, given);
     // what jars took before, unless this lot was weighed
     const own = lot.ready === undefined ? learned : undefined;
-    return supplyOf(lot, given, unitsFrom(own === undefined ? perJar(given.better) : perJar(1, own.figure.raw)));
+    const supply = supplyOf(
+      lot,
+      given,
+      unitsFrom(own === undefined ? perJar(given.better) : perJar(1, own.figure.raw)),
+    );
+    // all but what falls off is heated, though some of it boils away
+    const { low, likely, high } = given.trimmings;
+    const heated = { low: 1 - high, likely: 1 - likely, high: 1 - low };
+    return cooking === undefined ? supply : taking(supply, heated, { stove: cooking.heat });
   });
-  const { times, workBasis, ...common } = commonOf(day, trade, wanted, product, shape, valueIn(need.raw.likely, 'kg'));
   const syrup = wanted.syrup === undefined ? undefined : syrupForJars(wanted.syrup, jar);
   const given = [...yields.values()];
   const dropped = Math.min(...given.map(({ trimmings }) => trimmings.low));
-  const hot = process.pack !== 'raw' && times.cook !== undefined;
+  const acid = acidOfJar(day, process);
   return {
     label: nameOf(wanted, trade),
     produce: trade,
@@ -192,16 +215,20 @@ export function makeJars(day: Day, wanted: Wanted, product: number, trade: strin
       madeOf: 'fruit',
       supplies,
       stockPerUnit: { [jarStock(jar)]: 1, lid: 1 },
-      ...(syrup === undefined ? {} : { sugar: { perUnit: syrup.sugarKg(1), perReadyKg: 0 } }),
-      ...(hot
-        ? {
+      pantry: {
+        ...(syrup === undefined ? {} : { sugar: { perUnit: syrup.sugarKg(1), perReadyKg: 0 } }),
+        ...(acid === undefined ? {} : { [acid.item]: { perUnit: acid.kg, perReadyKg: 0 } }),
+      },
+      ...(cooking === undefined
+        ? {}
+        : {
             cook: {
               litresPerKg: (1 - dropped) / POT_DENSITY,
-              minutes: times.cook as number,
+              minutes: cooking.minutes,
               stirred: times.stir ?? false,
+              energyPerBatch: cooking.hold,
             },
-          }
-        : {}),
+          }),
       canning: canningOf(run),
     },
     describe: ({ ready }) => {
@@ -217,18 +244,20 @@ export function makeJars(day: Day, wanted: Wanted, product: number, trade: strin
           { what: `water for ${wanted.syrup} syrup`, amount: volumeOf(day, syrup.water(ready)) },
         );
       }
-      recipe.push(...acidIngredients(day, process, ready));
+      if (acid !== undefined) recipe.push(acidIngredient(day, acid, process.jar, ready));
       return {
         recipe,
         jars: jarsDescribed(day, process, run.loadMinutes),
-        ...(hot ? { cookMinutes: times.cook as number } : {}),
+        ...(cooking === undefined ? {} : { cookMinutes: cooking.minutes }),
         steps: jarSteps(day, process, syrup !== undefined),
         basis: joinBasis(
           need.basis,
           learned === undefined ? [] : [learned.basis],
           ...given.map(({ basis }) => basis),
           run.basis,
+          cooking?.basis ?? [],
           syrup?.basis ?? [],
+          acid?.basis ?? [],
           workBasis,
         ),
         cautions: joinCautions(process.cautions, need.cautions, ...given.map(({ cautions }) => cautions)),
@@ -237,16 +266,25 @@ export function makeJars(day: Day, wanted: Wanted, product: number, trade: strin
   };
 }
 
-function acidIngredients(day: Day, { acid, jar }: TestedProcess, jars: number): Ingredient[] {
-  if (acid?.where !== 'each jar' || acid.bottledLemonJuice === undefined) return [];
-  const all = quantityIn<'volume'>(valueIn(acid.bottledLemonJuice, 'tbsp') * jars, 'tbsp', 'tbsp');
-  return [
-    {
-      what: 'bottled lemon juice',
-      amount: volumeOf(day, all),
-      note: `enough for ${jars} ${jar} jars where no other acid is chosen`,
-    },
-  ];
+interface JarAcid extends AcidChosen {
+  /** Of one jar. */
+  readonly kg: number;
+  readonly basis: readonly Basis[];
+}
+
+/** The acid that goes into each jar, where the process asks for some. */
+function acidOfJar(day: Day, { acid }: TestedProcess): JarAcid | undefined {
+  const chosen = acid?.where === 'each jar' ? acidChosen(day, acid) : undefined;
+  return chosen && { ...chosen, ...kgOfMeasure(chosen.item, chosen.perJar) };
+}
+
+function acidIngredient(day: Day, { item, perJar }: JarAcid, jar: string, jars: number): Ingredient {
+  const all = quantityIn<'volume'>(valueIn(perJar, 'tbsp') * jars, 'tbsp', 'tbsp');
+  return {
+    what: item,
+    amount: volumeOf(day, all),
+    note: `enough for ${jars} ${jar} jars where no other acid is chosen`,
+  };
 }
 
 /** A process holds for a full jar only. */
@@ -267,6 +305,15 @@ function jarSteps(day: Day, process: TestedProcess, syrup: boolean): string[] {
 const FINISH_SOLIDS = 0.65; // 21 CFR 150.160: not less than 65 percent soluble solids
 /** Kg of sugar for each kg of fruit where nothing else is asked (common practice: weight for weight). */
 const SUGAR_TO_FRUIT = 1;
+
+/** Grams of sugar that a gram of pectin sets, where nothing else is said. */
+const PECTIN_GRADE = 100;
+
+/** Kg of pectin for each kg of fruit, the full dose for its sugar. */
+function pectinOf(sugarToFruit: number, grade: number) {
+  const { pectin, basis } = pectinNeeded({ sugar: { value: sugarToFruit, unit: 'kg' }, grade });
+  return { perKg: pectin.value, grade, basis };
+}
 
 /** Less sugar than this for each kg of fruit is a reduced-sugar spread (common practice). */
 const LEAST_SUGAR = 0.5;
@@ -292,6 +339,8 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
   const netKg = valueIn(filled.netMass as Quantity<'mass'>, 'kg');
   const printedSolids = compositionOf(trade).solubleSolids;
   const form = wanted.form ?? 'crushed';
+  const pectin = wanted.pectin === true ? pectinOf(sugarToFruit, wanted.pectinGrade ?? PECTIN_GRADE) : undefined;
+  const [heat, boil] = [heatedUp(day.request.kitchen), boiledOff(day.request.kitchen)];
   const yields: LotYield[] = [];
   const basis: Basis[] = [];
   const supplies = lotsFor(day, trade).flatMap((lot) => {
@@ -299,20 +348,30 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
     if (solids === undefined) return [];
     const given = within(product, () => yieldFromLot(day, lot, form));
     yields.push(given);
-    const jamPerKg = (ready: number, fruitSolids: number): number => {
+    const balance = (fruitSolids: number): { jam: number; boiledOff: number } => {
       const answer = within(product, () =>
-        jamBalance({ fruit: { value: ready, unit: 'kg' }, fruitSolids, sugarToFruit, finishSolids }),
+        jamBalance({
+          fruit: { value: 1, unit: 'kg' },
+          fruitSolids,
+          sugarToFruit,
+          finishSolids,
+          ...(pectin === undefined ? {} : { pectin: { value: pectin.perKg, unit: 'kg' } }),
+        }),
       );
       basis.push(...answer.basis);
-      return answer.jam.value;
+      return { jam: answer.jam.value, boiledOff: answer.waterRemoved.value };
     };
-    return [
-      supplyOf(lot, given, {
-        low: jamPerKg(given.ready.low, solids.low) / netKg,
-        likely: jamPerKg(given.ready.likely, solids.likely) / netKg,
-        high: jamPerKg(given.ready.high, solids.high) / netKg,
-      }),
-    ];
+    const [poor, likely, rich] = [balance(solids.low), balance(solids.likely), balance(solids.high)];
+    const supply = supplyOf(lot, given, {
+      low: (given.ready.low * poor.jam) / netKg,
+      likely: (given.ready.likely * likely.jam) / netKg,
+      high: (given.ready.high * rich.jam) / netKg,
+    });
+    // what boils off keeps it at the boil; juicy fruit has the most of it
+    const water = { low: rich.boiledOff, likely: likely.boiledOff, high: poor.boiledOff };
+    const off = byEnds(water, boil.kWh, (kg, each) => kg * each);
+    const stove = byEnds(scaleRange(heat.kWh, 1 + sugarToFruit), off, (one, other) => one + other);
+    return [taking(supply, given.ready, { stove })];
   });
   if (supplies.length === 0)
     return leftOut(wanted, `no soluble solids are published for ${trade}`, 'measure them and give the lot its Brix');
@@ -340,7 +399,10 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
         minutes: times.cook as number,
         stirred: times.stir ?? false,
       },
-      sugar: { perUnit: 0, perReadyKg: sugarToFruit },
+      pantry: {
+        sugar: { perUnit: 0, perReadyKg: sugarToFruit },
+        ...(pectin === undefined ? {} : { pectin: { perUnit: 0, perReadyKg: pectin.perKg } }),
+      },
       canning: canningOf(run),
     },
     describe: ({ readyKg }) => ({
@@ -351,6 +413,15 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
           ...(day.metric ? {} : { or: sugarCups(readyKg.likely * sugarToFruit) }),
           note: `${sugarToFruit} of sugar to 1 of fruit: weigh the fruit when it is ready`,
         },
+        ...(pectin === undefined
+          ? []
+          : [
+              {
+                what: 'pectin',
+                amount: massOf(day, readyKg.likely * pectin.perKg),
+                note: `of grade ${pectin.grade}, 1 of pectin to ${pectin.grade} of sugar: weigh it to the gram`,
+              },
+            ]),
       ],
       jars: jarsDescribed(day, process, run.loadMinutes, massOf(day, netKg)),
       cookMinutes: times.cook as number,
@@ -359,7 +430,15 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
         `Fill hot into hot jars, ${headspaceText(day, process.headspace)} of headspace; wipe the rims; put on the lids.`,
         PART_FILLED,
       ],
-      basis: joinBasis(basis, ...yields.map((given) => given.basis), run.basis, workBasis),
+      basis: joinBasis(
+        basis,
+        ...yields.map((given) => given.basis),
+        run.basis,
+        pectin?.basis ?? [],
+        heat.basis,
+        boil.basis,
+        workBasis,
+      ),
       cautions: joinCautions(
         process.cautions,
         [planCaution('jam-sets-by-test')],

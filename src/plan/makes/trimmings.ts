@@ -6,6 +6,7 @@ import { type Basis, joinBasis } from '../../sources/basis';
 import { planCaution } from '../cautions';
 import type { Wanted } from '../planInput';
 import { sugarCupKg } from '../syrupForJars';
+import { cooked, dried, taking } from '../takes';
 import {
   commonOf,
   type Day,
@@ -24,7 +25,7 @@ import {
 } from './context';
 
 /** A jar of powder, where the cook names no other size. */
-const POWDER_JAR: Quantity<'mass'> = { value: 2, unit: 'oz' };
+export const POWDER_JAR: Quantity<'mass'> = { value: 2, unit: 'oz' };
 /** Hours that peels take to snap: common practice. */
 const PEELS_DRY: Range<Quantity<'time'>> = {
   low: { value: 6, unit: 'h' },
@@ -58,7 +59,10 @@ export function makePowder(day: Day, wanted: Wanted, product: number, trade: str
     likely: ground.powder.likely.value,
     high: ground.powder.high.value,
   };
-  const supplies = lotsFor(day, trade).map((lot) => supplyOf(lot, WHOLE, scaleRange(left, 1 / valueIn(size, 'kg'))));
+  const energy = dried(day.request.kitchen, { water, target: ground.targetMoisture, hours: PEELS_DRY });
+  const supplies = lotsFor(day, trade).map((lot) =>
+    taking(supplyOf(lot, WHOLE, scaleRange(left, 1 / valueIn(size, 'kg'))), WHOLE.ready, { electricity: energy.perKg }),
+  );
   const tray = trayLoad({ area: dryer.trayArea });
   const perTrayKg = valueIn(tray.perTray.low, 'kg');
   const {
@@ -70,7 +74,14 @@ export function makePowder(day: Day, wanted: Wanted, product: number, trade: str
     label: nameOf(wanted, trade),
     produce: trade,
     unit: `jar of ${size.value} ${size.unit}`,
-    activity: { ...common, madeOf: 'trimmings', supplies, stockPerUnit: {}, traysPerKg: 1 / perTrayKg },
+    activity: {
+      ...common,
+      madeOf: 'trimmings',
+      supplies,
+      stockPerUnit: {},
+      ...(energy.perTray === undefined ? {} : { energyPerTray: energy.perTray }),
+      traysPerKg: 1 / perTrayKg,
+    },
     describe: ({ readyKg, trays }) => ({
       trays: {
         where: 'dryer',
@@ -81,7 +92,7 @@ export function makePowder(day: Day, wanted: Wanted, product: number, trade: str
         test: 'snaps and shatters when cold',
       },
       steps: ['Dry until the peels snap when cold, grind, sift, and jar at once with as little air as you can.'],
-      basis: joinBasis(ground.basis, tray.basis, basis, [
+      basis: joinBasis(ground.basis, tray.basis, basis, energy.basis, [
         { what: 'hours that peels dry', kind: 'common-practice' },
         ...workBasis,
       ]),
@@ -116,21 +127,32 @@ const STEEPED: Readonly<Record<'vinegar' | 'jelly stock', Steeped>> = {
   },
 };
 
+/** Litres in the pot for each kg of trimmings that stock is made of, the water on them included; a litre is a kg. */
+const STOCK_LITRES: Range<number> = { low: 2, likely: 2, high: 2 };
+
 /** Vinegar or jelly stock from peels and cores; a unit is a quart. */
 export function makeSteeped(day: Day, wanted: Wanted, product: number, trade: string): Made {
   const make = wanted.make as 'vinegar' | 'jelly stock';
   const how = STEEPED[make];
-  const supplies = lotsFor(day, trade).map((lot) => supplyOf(lot, WHOLE, unitsFrom(how.kgPerQuart)));
   const { times, workBasis, ...common } = commonOf(day, trade, wanted, product, undefined, how.kgPerQuart.likely);
+  const cooking =
+    make === 'jelly stock' ? within(product, () => cooked(day.request.kitchen, times.cook as number)) : undefined;
+  const supplies = lotsFor(day, trade).map((lot) => {
+    const supply = supplyOf(lot, WHOLE, unitsFrom(how.kgPerQuart));
+    return cooking === undefined ? supply : taking(supply, STOCK_LITRES, { stove: cooking.heat });
+  });
   const sugarKg = how.sugar === undefined ? 0 : valueIn(how.sugar, 'cup') * sugarCupKg();
   const basis: Basis[] = [
     { what: `trimmings and water for a quart of ${make}`, kind: 'common-practice' },
+    ...(cooking?.basis ?? []),
     ...workBasis,
   ];
-  const cook =
-    make === 'jelly stock'
-      ? { litresPerKg: 2, minutes: times.cook as number, stirred: times.stir ?? false }
-      : undefined;
+  const cook = cooking && {
+    litresPerKg: STOCK_LITRES.likely,
+    minutes: cooking.minutes,
+    stirred: times.stir ?? false,
+    energyPerBatch: cooking.hold,
+  };
   return {
     label: nameOf(wanted, trade),
     produce: trade,
@@ -140,7 +162,7 @@ export function makeSteeped(day: Day, wanted: Wanted, product: number, trade: st
       madeOf: 'trimmings',
       supplies,
       stockPerUnit: {},
-      ...(sugarKg === 0 ? {} : { sugar: { perUnit: sugarKg, perReadyKg: 0 } }),
+      ...(sugarKg === 0 ? {} : { pantry: { sugar: { perUnit: sugarKg, perReadyKg: 0 } } }),
       ...(cook === undefined ? {} : { cook }),
     },
     describe: ({ ready }) => ({

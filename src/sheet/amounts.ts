@@ -60,6 +60,16 @@ export function counted(count: number, unit: string): string {
   return `${count} ${unit.includes(' of ') ? unit.replace(' of ', 's of ') : `${unit}s`}`;
 }
 
+/** A range of energy, its ends rounded outwards: `3.4 to 9.8 kWh, likely 5.6`. */
+export function kilowattHours({ low, likely, high }: Range<Quantity<'energy'>>): string {
+  const text = (energy: Quantity<'energy'>, rounding: Rounding) => {
+    const kilowatts = valueIn(energy, 'kWh');
+    return String(roundToStep(kilowatts, kilowatts < 10 ? 0.1 : 1, rounding).toNumber());
+  };
+  const [from, to] = [text(low, 'down'), text(high, 'up')];
+  return from === to ? `${to} kWh` : `${from} to ${to} kWh, likely ${text(likely, 'nearest')}`;
+}
+
 export const price = ({ value, unit }: Money): string => `${value.toFixed(2)} ${unit}`;
 
 /** A range of minutes, each end up to the next five, for a cook plans by the clock: `50 to 80 min`. */

@@ -5,8 +5,9 @@ import { formatQuantity } from '../quantity/formatQuantity';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { source } from '../sources/source';
-import { clocks, counted, gauge, hours, price, volume, weight, weights } from './amounts';
+import { clocks, counted, gauge, hours, kilowattHours, price, volume, weight, weights } from './amounts';
 import { clockBlock } from './clock';
+import { costBlock } from './costs';
 import { bullet, bullets, table } from './markdown';
 
 /**
@@ -50,7 +51,7 @@ function infeasibleSheet({ reason, conflicts, leftOut, cautions }: InfeasibleDay
 const blocks = (parts: readonly string[]): string => `${parts.filter((part) => part !== '').join('\n\n')}\n`;
 
 function feasibleSheet(plan: FeasibleDay): string {
-  const { products, invented, elevation, work, cost } = plan;
+  const { products, invented, elevation, work } = plan;
   return blocks([
     '# Run sheet',
     invented
@@ -71,14 +72,7 @@ function feasibleSheet(plan: FeasibleDay): string {
     plan.notMade.length === 0 ? '' : '## Not made today',
     bullets(plan.notMade.map(({ product, reason }) => `${capital(product)}: ${reason}.`)),
     ...limitsBlock(plan),
-    ...(cost === undefined
-      ? []
-      : [
-          '## What it costs',
-          bullets([
-            `Produce used ${price(cost.produceUsed)}, left fresh ${price(cost.produceLeft)}; jars, lids and sugar ${price(cost.supplies)}; together ${price(cost.total)}.`,
-          ]),
-        ]),
+    ...costBlock(plan),
     '## Cautions',
     bullets(cautionsOf(plan)),
     '## Where the figures come from',
@@ -176,6 +170,7 @@ function productBlock(product: PlannedProduct, number: number): string[] {
         : `; ${formatQuantity(packs.headspace as Quantity, METRIC.has(ready.low.unit) ? { unit: 'mm', rounding: 'up' } : { fraction: 8 })} of headspace in a rigid box`;
     lines.push(`Packs of ${weight(packs.size)}, about ${volume(packs.room, 'up')} of freezer room each${head}.`);
   }
+  if (product.energy !== undefined) lines.push(`Energy: ${kilowattHours(product.energy)}.`);
   if (cost !== undefined && cost.total.value > 0)
     lines.push(`Costs ${price(cost.total)}: ${price(cost.perUnit)} for each ${units.unit} promised.`);
   const title = `## ${number}. ${capital(name)}: ${counted(units.promised, units.unit)} promised, ready for ${units.ready}`;
@@ -186,7 +181,7 @@ function productBlock(product: PlannedProduct, number: number): string[] {
 }
 
 function ingredient({ what, amount, or, note }: Ingredient): string {
-  const acid = what.includes('lemon');
+  const acid = /lemon|citric/.test(what);
   const write = (value: Ingredient['amount']): string =>
     isMass(value as Quantity)
       ? weight(value as Quantity<'mass'>)

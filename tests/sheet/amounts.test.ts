@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { clocks, counted, hours, price, volume, weight, weights } from '../../src/sheet/amounts';
+import { clocks, counted, hours, kilowattHours, price, volume, weight, weights } from '../../src/sheet/amounts';
 
 describe('weights', () => {
   test.each([
@@ -56,4 +56,12 @@ test('counts, prices and the clock', () => {
   expect(clocks({ low: 46, likely: 50, high: 77 })).toBe('50 to 80 min');
   expect(clocks({ low: 46, likely: 47, high: 48 })).toBe('50 min');
   expect(hours(361)).toBe('6 1/4 h');
+});
+test('energy in kilowatt-hours, its ends rounded outwards', () => {
+  const kWh = (value: number) => ({ value, unit: 'kWh' as const });
+  expect(kilowattHours({ low: kWh(3.49), likely: kWh(5.64), high: kWh(9.71) })).toBe('3.4 to 9.8 kWh, likely 5.6');
+  expect(kilowattHours({ low: kWh(9.99), likely: kWh(28.4), high: kWh(46.1) })).toBe('9.9 to 47 kWh, likely 28');
+  expect(kilowattHours({ low: kWh(2), likely: kWh(2), high: kWh(2) })).toBe('2 kWh');
+  const joules = { value: 3_600_000, unit: 'J' as const };
+  expect(kilowattHours({ low: joules, likely: joules, high: joules })).toBe('1 kWh');
 });

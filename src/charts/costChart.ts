@@ -2,7 +2,7 @@ import { fail } from '../errors/StillroomError';
 import type { ProductCost } from '../plan/dayPlan';
 import type { DayPlan } from '../plan/index';
 import { feasiblePlan } from './allocationChart';
-import { type ChartLayer, type ChartSpec, capital, chart, coloursFor } from './spec';
+import { type ChartLayer, type ChartSpec, capital, chart, OKABE_ITO } from './spec';
 
 export interface CostChartInput {
   /** A feasible answer of `planDay`, made with prices. */
@@ -12,16 +12,34 @@ export interface CostChartInput {
 /** One line of one product's cost. */
 export interface CostRow {
   readonly product: string;
-  /** `produce`, or the supply: `lids`, `sugar` ... */
+  /** `produce`, the supply (`lids`, `bags`, `sugar`, `acid and pectin` ...), `energy` or `own hours`. */
   readonly what: string;
   readonly amount: number;
 }
 
 const ROW_HEIGHT = 34;
 
+const { black, blue, bluishGreen, orange, reddishPurple, skyBlue, vermillion, yellow } = OKABE_ITO;
+/** What money goes into, each in a colour of its own that it keeps in every chart. */
+const COLOURS: ReadonlyMap<string, string> = new Map([
+  ['produce', blue],
+  ['jars, over their lives', orange],
+  ['lids', bluishGreen],
+  ['bags', reddishPurple],
+  ['sugar', skyBlue],
+  ['acid and pectin', yellow],
+  ['energy', vermillion],
+  ['own hours', black],
+]);
+/** Small amounts that share a colour, for there are eight that stay apart. */
+const TOGETHER: ReadonlyMap<string, string> = new Map(
+  ['bottled lemon juice', 'citric acid', 'pectin'].map((what) => [what, 'acid and pectin']),
+);
+const KINDS = [...COLOURS.keys()];
+
 /**
- * What each product of a day's plan costs: a bar for each, stacked by what the money goes into. All lots count as
- * `produce`.
+ * What each product of a day's plan costs: a bar for each, stacked by what the money goes into: produce of all lots, jars
+ * over their lives, lids, bags, what recipes take from the pantry, energy, own hours.
  *
  * @param input - `plan`: a feasible answer of `planDay`, made with prices
  * @returns a Vega-Lite spec, in the currency of the prices
@@ -44,17 +62,16 @@ export function costChart(input: CostChartInput): ChartSpec<CostRow> {
   const plan = feasiblePlan(input);
   const { cost } = plan;
   if (cost === undefined) fail('CONTRADICTION', 'plan', input.plan, 'a plan made with prices');
-  const lots = new Set([...plan.products.flatMap(({ from }) => from), ...plan.leftFresh].map(({ lot }) => lot));
   const lines = (own: ProductCost | undefined) => (own?.lines ?? []).filter(({ amount }) => amount.value > 0);
   const values = plan.products.flatMap(({ name, cost: own }): CostRow[] =>
-    lines(own).map(({ what, amount }) => ({
+    lines(own).map(({ what, of, amount }) => ({
       product: capital(name),
-      what: lots.has(what) ? 'produce' : what,
+      what: of === 'produce' ? of : (TOGETHER.get(what) ?? what),
       amount: amount.value,
     })),
   );
   const unit = cost.total.unit;
-  const kinds = [...new Set(values.map(({ what }) => what))];
+  const kinds = KINDS.filter((kind) => values.some(({ what }) => what === kind));
   const bars = new Set(values.map(({ product }) => product)).size;
   return chart({
     title: 'What the products cost',
@@ -85,7 +102,7 @@ function layersOf(kinds: readonly string[], unit: string): ChartLayer[] {
           field: 'what',
           type: 'nominal',
           title: 'spent on',
-          scale: { domain: kinds, range: coloursFor(kinds.length) },
+          scale: { domain: kinds, range: kinds.map((kind) => COLOURS.get(kind)) },
           legend: { orient: 'bottom' },
         },
       },

@@ -61,3 +61,46 @@ test('without a feasible plan, or without prices, there is no chart', () => {
   const { cost: _, ...free } = plan;
   expect(() => costChart({ plan: free as FeasibleDay })).toThrow(/^plan: /);
 });
+
+test('each kind of cost has its own colour, the same in every chart; a lot of any name is produce', () => {
+  const kitchen = {
+    ...haul.kitchen,
+    bags: { price: '0.20 USD' },
+    energy: { electricity: '0.30 USD' },
+    wage: '12 USD',
+    pantry: [
+      { item: 'sugar', amount: '10 lb', price: '8.50 USD' },
+      { item: 'pectin', amount: '2 oz', price: '5.00 USD' },
+      { item: 'bottled lemon juice', amount: '1 lb', price: '3.00 USD' },
+    ],
+  };
+  const colours = (some: FeasibleDay) => {
+    const color = costChart({ plan: some }).layer[0]?.encoding?.color;
+    const { domain, range } = (color as { scale: Record<string, string[]> }).scale;
+    return new Map(domain?.map((kind, index) => [kind, range?.[index]]));
+  };
+  const lots = haul.lots.map((lot: object, index: number) => (index === 0 ? { ...lot, name: 'sugar' } : lot));
+  const products = haul.products.map((each: { make: string }) =>
+    each.make === 'jam' ? { ...each, pectin: true, least: 1 } : each,
+  );
+  const whole = planDay({ ...haul, lots, kitchen, products }) as FeasibleDay;
+  const all = colours(whole);
+  expect([...all.keys()]).toEqual([
+    'produce',
+    'jars, over their lives',
+    'lids',
+    'bags',
+    'sugar',
+    'acid and pectin',
+    'energy',
+    'own hours',
+  ]);
+  expect(new Set(all.values()).size).toBe(8);
+  for (const [kind, colour] of colours(plan)) expect(all.get(kind)).toBe(colour);
+  const { values } = costChart({ plan: whole }).data;
+  const of = (kind: string) =>
+    values.filter(({ what }) => what === kind).reduce((sum, { amount }) => sum + Math.round(100 * amount), 0);
+  expect(of('produce')).toBe(Math.round(100 * (whole.cost?.produceUsed.value ?? 0)));
+  expect(of('energy')).toBe(Math.round(100 * (whole.cost?.energy.value ?? 0)));
+  expect(of('own hours')).toBe(Math.round(100 * (whole.cost?.hands.value ?? 0)));
+});

@@ -43,17 +43,23 @@ export function planProgram(input: PlanDayInput): Program {
  * @param input.kitchen - `elevation`; `hours` of the day (up to 48) or of each of up to 7 days
  *   (up to 20; each starts 24 h after the last); `hands` (1), `burners` (4), `burnerPower`
  *   (2400 W); `pots` with `volume`, `fill` limit (two thirds) and `count`; `canners` with `method` and what each
- *   `holds`; `jars` and `lids` in stock (not limited where none are named); `dryer`, `freezeDryer`, `freezer`; `pantry`
+ *   `holds`; `jars`, `lids` and `bags` in stock (not limited where none are named); `dryer`, `freezeDryer`, `freezer`;
+ *   `pantry` (`sugar`, `bottled lemon juice`, `citric acid`, which is taken where there is no lemon juice, `pectin`).
+ *   Prices, of 0 or more and all of one currency: of each pantry item for its `amount`, of one jar (for its `uses`, 10),
+ *   lid or bag; `energy` with `electricity` a kWh and `gas` a therm, the `stove` (`electric`, or `gas`), and in place of
+ *   an estimate by the water `dryerPower` and `freezeDryerPower`; `wage` an hour of one pair of hands
  * @param input.products - 1 to 60: `make` (jars, jam, dried, freeze-dried, leather, frozen, powder, vinegar, jelly
  *   stock), `from`, and what belongs to it: `form`, `pack`, `jar`, `method`, `syrup`, `sugarToFruit` (kg/kg),
- *   `finishSolids`, `moisture`, `thickness`, `size` of a pack; `least` to promise, `most` (units, at the rich end of
- *   the yields unless `least` or `smallest` needs more), `smallest` batch worth making (1 to 5000: no unit of it or
- *   at least so many), `worth` of one unit (money or a number; the kg of fruit it uses where none is given); your own
- *   `minutesPerPound`, `minutesPerUnit` (lifting a jar into the canner and out again comes on top), `cook`
+ *   `finishSolids`, `pectin` (true: the full dose for the sugar, by `pectinGrade`, 100), `moisture`, `thickness`, `size`
+ *   of a pack; `serving` to tell the cost of (a mass or a volume; a customary one where none is given); `least` to
+ *   promise, `most` (units, at the rich end of the yields unless `least` or `smallest` needs more), `smallest` batch worth
+ *   making (1 to 5000: no unit of it or at least so many), `worth` of one unit (money or a number; the kg of fruit it uses
+ *   where none is given); your own `minutesPerPound`, `minutesPerUnit` (lifting a jar into the canner and out again comes
+ *   on top), `cook`
  * @param input.aim - `most worth` (taken when nothing is said); `least waste` (the most fruit and trimmings used, a last
  *   jar may be part filled); `fewest hours` (every `least` met with the least work of hands, and nothing else made);
- *   `least cost` (every `least` met, and the least cost of produce, jars over their lives, lids and sugar for each unit
- *   promised, of the plans that cost as little the one with the most units; something must have a price); or weights
+ *   `least cost` (every `least` met, and the least cost of all that has a price for each unit promised, of the plans that
+ *   cost as little the one with the most units; something must have a price); or weights
  *   `{ worth, waste, cost, hours }`, each 0 to 1,000,000: the most of worth x worths + waste x kg used - cost x money -
  *   hours x hours of hands (with `waste` above 0 a last jar may be part filled)
  * @param input.learned - figures of your own batches, as `learnFromRecords` in `stillroom/record` answers them: `produce`,
@@ -68,6 +74,12 @@ export function planProgram(input: PlanDayInput): Program {
  * that is prepared waits an hour at the most, filled jars go into the canner within 20 minutes, each load of a hot pack
  * is cooked for itself, and the dryer runs overnight. Where the best plan by the sums of minutes would run late, a
  * smaller one is taken and `gap` says how far it may be from the best.
+ *
+ * `energy` of a product is what stove, dryer, freeze-dryer and freezer take for it, by the functions of this module: food
+ * heated from 20 degC and held at the boil, the water of a jam boiled off, canner loads, the first of a day from cold
+ * water; syrup, brine and blanching are not counted. Its `cost` takes the likely figure. All lines of all products add up
+ * to the day's `cost` to the cent; the aim counts the same money, but no batch or heating up that only the order of work
+ * makes necessary.
  *
  * Work times that the input does not name are common practice; every other figure is in the basis of its product.
  *

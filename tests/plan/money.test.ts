@@ -10,6 +10,7 @@ import {
   heatUpEnergy,
   type PlanDayInput,
   planDay,
+  planProgram,
 } from '../../src/plan/index';
 import { composition } from '../../src/produce/index';
 import type { Quantity } from '../../src/quantity/index';
@@ -264,6 +265,20 @@ describe('energy, checked by hand against the energy functions', () => {
   });
 });
 
+test('a kind is rounded once and shared out: 3 and 3 bags at 0.335 are 2.01 and not twice 1.01', () => {
+  const plan = feasible({
+    lots: [
+      { produce: 'peach', raw: '20 lb' },
+      { produce: 'plum', raw: '20 lb' },
+    ],
+    kitchen: { elevation: '1 m', hours: '9 h', freezer: { room: '90 L' }, bags: { price: '0.335 USD' } },
+    products: (['peach', 'plum'] as const).map((from) => ({ make: 'frozen', from, form: 'slices', most: 3 })),
+  });
+  expect(plan.products.map(({ units }) => units.ready)).toEqual([3, 3]);
+  expect(plan.cost?.supplies).toEqual(usd(2.01));
+  expect(plan.products.map(({ cost }) => cost?.total.value)).toEqual([1.01, 1]);
+});
+
 describe('own hours', () => {
   test('each product by its minutes, and together to the cent', () => {
     const plan = feasible({ ...input, kitchen: { ...input.kitchen, wage: '13.37 USD' } });
@@ -306,18 +321,18 @@ describe('acid, pectin and bags', () => {
     expect(product?.jars?.acid).toContain('citric acid');
   });
   test('pectin: a gram for the sugar that its grade sets', () => {
-    const jam = (more: object) =>
-      feasible({
-        lots: [{ produce: 'plum', raw: '5 kg' }],
-        kitchen: {
-          ...input.kitchen,
-          canners: [{ method: 'boiling-water', holds: { pint: 12 } }],
-          jars: [{ jar: 'pint', count: 30 }],
-          lids: { count: 30 },
-          pantry: [{ item: 'pectin', amount: '30 g', price: '6 USD' }],
-        },
-        products: [{ make: 'jam', from: 'plum', jar: 'pint', method: 'boiling-water', sugarToFruit: 0.8, ...more }],
-      });
+    const request = (more: object): PlanDayInput => ({
+      lots: [{ produce: 'plum', raw: '5 kg' }],
+      kitchen: {
+        ...input.kitchen,
+        canners: [{ method: 'boiling-water', holds: { pint: 12 } }],
+        jars: [{ jar: 'pint', count: 30 }],
+        lids: { count: 30 },
+        pantry: [{ item: 'pectin', amount: '30 g', price: '6 USD' }],
+      },
+      products: [{ make: 'jam', from: 'plum', jar: 'pint', method: 'boiling-water', sugarToFruit: 0.8, ...more }],
+    });
+    const jam = (more: object) => feasible(request(more));
     const plan = jam({ pectin: true });
     const [product] = plan.products;
     const ofReady = (mass: Quantity<'mass'> | undefined) => (kg(mass) * 0.8) / 100;
@@ -329,6 +344,15 @@ describe('acid, pectin and bags', () => {
     const [strong] = jam({ pectin: true, pectinGrade: 150 }).products;
     const less = strong?.recipe.find(({ what }) => what === 'pectin');
     expect(kg(less?.amount as Quantity<'mass'>)).toBeCloseTo(ofReady(strong?.ready.likely) / 1.5, 9);
+    // it counts among the solids that are cooked to 65 %
+    const [plain] = jam({}).products;
+    const unitsPerKg = (more: object) =>
+      planProgram(request(more))
+        .bounds.find(({ name }) => name === 'promise 0')
+        ?.terms.reduce((sum, [name, weight]) => sum + (name.startsWith('kg of lot') ? weight : 0), 0) ?? 0;
+    const jamPerKg = (more: object) => unitsPerKg(more) * kg(plain?.jars?.netMass);
+    const lowest = kg(plain?.ready.low) / kg(plain?.raw);
+    expect(jamPerKg({ pectin: true }) - jamPerKg({})).toBeCloseTo((lowest * 0.008) / 0.65, 9);
     expect(jam({ pectin: false }).products[0]?.recipe.some(({ what }) => what === 'pectin')).toBe(false);
     expect(jam({ pectin: true }).products[0]?.basis).toContainEqual(expect.objectContaining({ what: 'pectin' }));
   });

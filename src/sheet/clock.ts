@@ -1,7 +1,8 @@
 import type { FeasibleDay } from '../plan/dayPlan';
 import type { ScheduledTask, Window } from '../plan/daySchedule';
+import type { Make } from '../plan/planInput';
 import { canningRules } from '../process/canningRules';
-import { counted, gauge, weight } from './amounts';
+import { counted, gauge, isMetric, weight } from './amounts';
 import { bullets, table } from './markdown';
 
 const DAY = 24 * 60;
@@ -45,9 +46,7 @@ function restOf(windows: readonly Window[], makespan: number): string {
 /** What a task is, in the words of the stove. */
 function sentence({ products }: FeasibleDay, { kind, what, products: names, raw, units }: ScheduledTask): string {
   const many = units === undefined ? '' : ` (${units.count})`;
-  const jars = products.find(({ name }) => name === names[0])?.jars;
-  const process =
-    jars === undefined ? '' : `: ${jars.minutes} min${jars.pressure ? ` at ${gauge(jars.pressure)}` : ''}`;
+  const { jars, make, ready } = products.find(({ name }) => name === names[0]) ?? {};
   switch (kind) {
     case 'heat canner':
       return `Heat the water of the ${what}`;
@@ -56,12 +55,15 @@ function sentence({ products }: FeasibleDay, { kind, what, products: names, raw,
     case 'cook':
       return `Cook ${what}`;
     case 'fill':
-      return `Fill ${what}${many}`;
-    case 'can':
-      return `**Can ${what}${many}${process}**, jars in to jars out`;
+      return `${FILL[make ?? 'jars'] ?? 'Fill'} ${what}${many}`;
+    case 'can': {
+      const pressure = jars?.pressure === undefined ? '' : ` at ${gauge(jars.pressure, isMetric(ready?.low))}`;
+      return `Can ${what}${many}: **process ${jars?.minutes} min${pressure}**`;
+    }
     case 'dry':
+      return `Dry ${what}`;
     case 'freeze-dry':
-      return `${kind === 'dry' ? 'Dry' : 'Freeze-dry'} ${what}: ${units === undefined ? '' : counted(units.count, units.unit)}`;
+      return `Freeze-dry ${what}: ${units === undefined ? '' : counted(units.count, units.unit)}`;
     case 'freeze':
       return `Freeze ${what}${many}`;
     default:
@@ -69,13 +71,16 @@ function sentence({ products }: FeasibleDay, { kind, what, products: names, raw,
   }
 }
 
+/** What a cook calls the filling of things that are no jars. */
+const FILL: Readonly<Partial<Record<Make, string>>> = { frozen: 'Pack', leather: 'Spread', vinegar: 'Steep' };
+
 /** Hands, and the pot, canner or trays; burners are counted, not named. */
 const means = ({ uses, unattended }: ScheduledTask): string =>
   uses
     .filter(({ resource }) => resource !== 'burners')
     .map(({ resource, amount }) => {
       if (resource === 'hands') return amount === 1 ? '1 pair of hands' : `${amount} pairs of hands`;
-      return resource;
+      return resource === 'dryer trays' ? `dryer, ${counted(amount, 'tray')}` : resource;
     })
     .join(', ') || (unattended ? 'by itself' : '');
 
@@ -91,7 +96,9 @@ function afterwards({ schedule }: FeasibleDay): string[] {
   for (const { what, end } of later) ends.set(what, Math.max(end, ends.get(what) ?? 0));
   const cool = canningRules({ topic: 'afterwards' }).rules.find(({ rule }) => rule === 'cool-jars')?.text;
   return [
-    ...[...ends].map(([what, end]) => `By ${at(end)}: test ${what} for dryness, and pack what is dry.`),
+    ...[...ends]
+      .sort(([, one], [, other]) => one - other)
+      .map(([what, end]) => `By ${at(end)}: test ${what} for dryness, and pack what is dry.`),
     ...(cool !== undefined && tasks.some(({ kind }) => kind === 'can')
       ? [`${cool} Then test every seal: what has not sealed goes into the refrigerator.`]
       : []),

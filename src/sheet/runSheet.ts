@@ -5,7 +5,7 @@ import { formatQuantity } from '../quantity/formatQuantity';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { source } from '../sources/source';
-import { clocks, counted, gauge, hours, kilowattHours, price, volume, weight, weights } from './amounts';
+import { clocks, counted, gauge, hours, isMetric, kilowattHours, price, volume, weight, weights } from './amounts';
 import { clockBlock } from './clock';
 import { costBlock } from './costs';
 import { bullet, bullets, table } from './markdown';
@@ -151,7 +151,7 @@ function productBlock(product: PlannedProduct, number: number): string[] {
   }
   for (const step of steps) lines.push(step);
   if (jars !== undefined) {
-    const pressure = jars.pressure === undefined ? '' : ` at ${gauge(jars.pressure, METRIC.has(ready.low.unit))}`;
+    const pressure = jars.pressure === undefined ? '' : ` at ${gauge(jars.pressure, isMetric(ready.low))}`;
     const net = jars.netMass === undefined ? '' : `, net ${weight(jars.netMass, 'down')}`;
     lines.push(`Each jar takes ${volume(jars.fillVolume)}${net}.`);
     for (const { canner, loads, jarsPerLoad, sharedWith } of jars.loads) {
@@ -167,7 +167,7 @@ function productBlock(product: PlannedProduct, number: number): string[] {
     const head =
       packs.headspace === undefined
         ? ''
-        : `; ${formatQuantity(packs.headspace as Quantity, METRIC.has(ready.low.unit) ? { unit: 'mm', rounding: 'up' } : { fraction: 8 })} of headspace in a rigid box`;
+        : `; ${formatQuantity(packs.headspace as Quantity, isMetric(ready.low) ? { unit: 'mm', rounding: 'up' } : { fraction: 8 })} of headspace in a rigid box`;
     lines.push(`Packs of ${weight(packs.size)}, about ${volume(packs.room, 'up')} of freezer room each${head}.`);
   }
   if (product.energy !== undefined) lines.push(`Energy: ${kilowattHours(product.energy)}.`);
@@ -188,8 +188,6 @@ function ingredient({ what, amount, or, note }: Ingredient): string {
       : volume(value as Quantity<'volume'>, acid ? 'up' : 'nearest');
   return `${capital(what)}: ${write(amount)}${or === undefined ? '' : ` (${write(or)})`}${note === undefined ? '' : `; ${note}`}.`;
 }
-
-const METRIC: ReadonlySet<string> = new Set(['g', 'mg', 'kg', 'tonne']);
 
 function trayLines({ trays }: PlannedProduct): string[] {
   if (trays === undefined) return [];
@@ -251,17 +249,34 @@ function aimOf({ aim, objective, cost, products }: FeasibleDay): string {
   return `a mix (${weights.join(', ')})`;
 }
 
-function limitsBlock({ limits, aim }: FeasibleDay): string[] {
-  if (limits.length === 0) return [];
+function limitsBlock({ limits, yields, aim }: FeasibleDay): string[] {
   const unit = typeof aim === 'string' ? GAINS[aim] : 'the aim by its weights';
+  const written = (gain: number | undefined) =>
+    gain === undefined ? '' : gain.toFixed(aim === 'fewest hours' ? 0 : 2);
+  const told = yields.filter(({ poor = 0, likely = 0, rich = 0 }) => Math.max(poor, likely, rich) >= WORTH_TELLING);
   return [
-    '## What limited the day',
-    table(
-      ['what', 'one more', `adds to the plan (${unit})`],
-      limits.map(({ what, oneMore, gain }) => [what, oneMore, gain.toFixed(aim === 'fewest hours' ? 0 : 2)]),
-    ),
+    ...(limits.length === 0
+      ? []
+      : [
+          '## What limited the day',
+          table(
+            ['what', 'one more', `adds to the plan (${unit})`],
+            limits.map(({ what, oneMore, gain }) => [what, oneMore, written(gain)]),
+          ),
+        ]),
+    ...(told.length === 0
+      ? []
+      : [
+          `To know the yield before the jars are readied, by a first batch that is weighed, would add (${unit}):`,
+          table(
+            ['of', 'if it is poor', 'likely', 'rich'],
+            told.map(({ produce, poor, likely, rich }) => [produce, written(poor), written(likely), written(rich)]),
+          ),
+        ]),
   ];
 }
+/** Gains below this are noise of rounding. */
+const WORTH_TELLING = 0.005;
 
 /** The register's citation of every source that a figure of the plan rests on. */
 function sourcesOf({ basis }: FeasibleDay): string {

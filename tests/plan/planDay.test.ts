@@ -229,7 +229,8 @@ describe('aims', () => {
 
 describe('least cost and weights', () => {
   const haul = read('haul.json');
-  const money = ({ cost }: FeasibleDay) => (cost?.produceUsed.value ?? 0) + (cost?.supplies.value ?? 0);
+  const money = ({ cost }: FeasibleDay) =>
+    [cost?.produceUsed, cost?.supplies, cost?.energy].reduce((sum, kind) => sum + (kind?.value ?? 0), 0);
   const units = ({ products }: FeasibleDay) => products.reduce((sum, each) => sum + each.units.promised, 0);
   test('least cost: no other aim makes a unit as cheaply', () => {
     const least = feasible({ ...haul, aim: 'least cost' });

@@ -217,7 +217,10 @@ describe('what else a record shows', () => {
     const jars = { filled: 7, sealed: 6 };
     const short = { ...peaches, minutes: 25 };
     const remedies = (hours: number) =>
-      review(short, { jars }, `${hours} h` as '1 h').findings.map(({ remedies: each, within }) => [each, within?.value]);
+      review(short, { jars }, `${hours} h` as '1 h').findings.map(({ remedies: each, within }) => [
+        each,
+        within?.value,
+      ]);
     // canned again within 2 h, chilled within 24 h
     expect(remedies(1)).toEqual([
       [['reprocess', 'refrigerate', 'freeze'], 23],

@@ -3,6 +3,7 @@ import type { Quantity, Range } from '../quantity/types';
 import { joinBasis } from '../sources/basis';
 import type { LotShare, PlannedProduct, ProductCost } from './dayPlan';
 import { type Kept, NOISE } from './decide';
+import { byEnds } from './energyTaken';
 import type { EnergyUsed } from './energyUsed';
 import { type KnownLot, massOf, massRange } from './makes/context';
 import { costBasis } from './money';
@@ -10,7 +11,6 @@ import type { Wanted } from './planInput';
 import type { Prepared } from './prepare';
 import { raw } from './program';
 import { decidedOf } from './relaxation';
-import { byEnds } from './takes';
 import type { WorkDone } from './workDone';
 
 /** One product as the plan answers it. */

@@ -1,10 +1,10 @@
 import type { Range } from '../quantity/types';
 import type { DaySchedule, ScheduledTask } from './daySchedule';
 import type { Kept } from './decide';
+import { byEnds } from './energyTaken';
 import { cannersOf } from './kitchen';
 import type { Prepared } from './prepare';
 import { groupsOf } from './program';
-import { byEnds } from './takes';
 
 /** KWh that a product takes on the stove, and of electricity. */
 export interface EnergyUsed {

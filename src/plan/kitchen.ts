@@ -92,17 +92,16 @@ export function capacityOf({ lots, kitchen }: PlanRequest, activities: readonly 
 }
 
 /**
- * Minutes until a first canner load of the quickest product can go in: prepared, cooked and filled, the water hot. It
- * is the least that must pass on any day; whether the day's order of work fits is found afterwards (see `fitDay`).
+ * Minutes until a first jar of the quickest product can go in: prepared, cooked and filled, the water hot. No order of
+ * work has a load in sooner; whether one fits the day is found afterwards (see `fitDay`).
  */
 function leadOf(activities: readonly Activity[], hands: number): number {
   const leads = activities.flatMap(({ canning, supplies, handsPerKg, handsPerUnit, cook }) => {
     const canners = canning?.canners ?? [];
-    const jars = Math.min(...canners.map((canner) => canner.jars));
+    const perKg = Math.max(...supplies.map(({ unitsPerKg }) => unitsPerKg.high));
+    if (canners.length === 0 || !(perKg > 0)) return [];
     const warmUp = Math.min(...canners.map((canner) => canner.warmUp));
-    const perKg = Math.max(...supplies.map(({ unitsPerKg }) => unitsPerKg.likely));
-    if (!Number.isFinite(jars) || !(perKg > 0)) return [];
-    const filled = (jars / perKg) * handsPerKg + jars * Math.max(0, handsPerUnit - LIFT_A_JAR);
+    const filled = handsPerKg / perKg + Math.max(0, handsPerUnit - LIFT_A_JAR);
     return [Math.max(warmUp, filled / hands + (cook?.minutes ?? 0))];
   });
   return leads.length === 0 ? 0 : Math.min(...leads);

@@ -63,7 +63,7 @@ test('the plain numbers of a kitchen', () => {
   expect(capacity.stock['freezer load']).toBeCloseTo(20 * 0.45359237, 9);
   expect(capacityOf(request(), []).stock).toEqual({});
 });
-test('the first load waits for its jars to be prepared, cooked and filled', () => {
+test('the first load waits for a first jar to be prepared, cooked and filled, or for hot water', () => {
   const activity = {
     product: 0,
     madeOf: 'fruit',
@@ -84,8 +84,11 @@ test('the first load waits for its jars to be prepared, cooked and filled', () =
     cook: { litresPerKg: 1, minutes: 20, stirred: false },
     canning: { key: 'a', jar: 'pint', canners: [{ canner: 0, jars: 8, minutes: 40, warmUp: 0 }] },
   } as const;
-  // 8 jars from 4 kg: (4 x 6 + 8 x 2) / 2 hands + 20 min
-  expect(capacityOf(request({ hands: 2 }), [activity]).lead).toBe(40);
+  // a jar from 1/3 kg: (6 / 3 + 2) / 2 hands + 20 min
+  expect(capacityOf(request({ hands: 2 }), [activity]).lead).toBe(22);
+  const [canner] = activity.canning.canners;
+  const cold = { ...activity, canning: { ...activity.canning, canners: [{ ...canner, warmUp: 50 }] } };
+  expect(capacityOf(request({ hands: 2 }), [cold]).lead).toBe(50);
   const { canning: _, ...dry } = activity;
   expect(capacityOf(request(), [dry]).lead).toBe(0);
 });

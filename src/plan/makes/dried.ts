@@ -12,10 +12,10 @@ import { type Basis, joinBasis, joinCautions } from '../../sources/basis';
 import type { Activity, Supply } from '../activity';
 import { planCaution } from '../cautions';
 import type { TrayWork } from '../dayPlan';
+import { cooked, type Drying, dried, freezeDried, likelyBetween, taking } from '../energyTaken';
 import { hoursByConstant, learnedFigure } from '../learned';
 import { kgOfMeasure } from '../pantry';
 import type { Wanted } from '../planInput';
-import { cooked, type Drying, dried, freezeDried, likelyBetween, taking } from '../takes';
 import {
   commonOf,
   type Day,

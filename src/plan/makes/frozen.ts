@@ -5,8 +5,8 @@ import { volumeFromMass } from '../../produce/massFromVolume';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import { type Basis, type Caution, joinBasis, joinCautions } from '../../sources/basis';
+import { frozen, taking } from '../energyTaken';
 import type { Wanted } from '../planInput';
-import { frozen, taking } from '../takes';
 import {
   commonOf,
   type Day,

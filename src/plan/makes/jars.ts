@@ -12,11 +12,11 @@ import type { Canning } from '../activity';
 import { planCaution } from '../cautions';
 import type { Ingredient } from '../dayPlan';
 import { canningEnergy } from '../energy/canningEnergy';
+import { boiledOff, burnerOf, byEnds, cooked, heatedUp, kilowattHours, taking } from '../energyTaken';
 import { learnedFigure } from '../learned';
 import { type AcidChosen, acidChosen, kgOfMeasure } from '../pantry';
 import type { Kitchen, Wanted } from '../planInput';
 import { sugarCupKg, syrupForJars } from '../syrupForJars';
-import { boiledOff, burnerOf, byEnds, cooked, heatedUp, kilowattHours, taking } from '../takes';
 import {
   commonOf,
   compositionOf,

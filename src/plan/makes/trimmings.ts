@@ -4,9 +4,9 @@ import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import { type Basis, joinBasis } from '../../sources/basis';
 import { planCaution } from '../cautions';
+import { cooked, dried, taking } from '../energyTaken';
 import type { Wanted } from '../planInput';
 import { sugarCupKg } from '../syrupForJars';
-import { cooked, dried, taking } from '../takes';
 import {
   commonOf,
   type Day,

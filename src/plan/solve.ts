@@ -1,5 +1,5 @@
 import type { Program } from './linearProgram';
-import { decidedOf, type Ranges, type Relaxed, relaxation } from './relaxation';
+import { decidedOf, type Range, type Ranges, type Relaxed, relaxation } from './relaxation';
 
 export interface Solved {
   readonly feasible: boolean;
@@ -28,6 +28,10 @@ export const mostNodes = ({ variables, bounds }: Program): number =>
   Math.max(1_000, Math.min(50_000, Math.floor(1.5e10 / (bounds.length ** 2 * (variables.length + 1)))));
 /** A value this near a whole number is one: the simplex works in doubles. */
 const WHOLE = 1e-6;
+
+/** Nodes after which a large day that has no plan yet is given one by rounding down. */
+const LONG_DIVE = 100;
+const MOST_ROUNDS = 50;
 
 /** No plan is worth more than this. */
 export const reachOf = ({ worth, gap }: Solved): number => worth + gap * Math.max(Math.abs(worth), WHOLE);
@@ -102,6 +106,7 @@ export function solve(program: Program, { among, start, nodes: given }: SolveOpt
   const experience = new Map<string, Experience>();
   let best: Relaxed | undefined = start?.feasible ? { worth: start.worth, values: start.values } : undefined;
   let nodes = 0;
+  let dived = false;
 
   const couldBeat = (bound: number): boolean => {
     if (best === undefined) return true;
@@ -144,8 +149,14 @@ export function solve(program: Program, { among, start, nodes: given }: SolveOpt
       (up.inTheWay.size > 0 ? branchingVariable(current, wholes, experience) : undefined);
     if (name === undefined) {
       best = { worth: current.worth, values: up.values };
+      dived = true;
       current = undefined;
       continue;
+    }
+    if (!dived && nodes >= Math.min(LONG_DIVE, most / 2)) {
+      dived = true;
+      const quick = downhill(program, relax, valuedWholes);
+      if (quick !== undefined && couldBeat(quick.worth)) best = quick;
     }
     const down = child(current, name, 'down');
     const upper = child(current, name, 'up');
@@ -170,6 +181,30 @@ export function solve(program: Program, { among, start, nodes: given }: SolveOpt
     worth: best.worth,
     values: lowered(program, settled === undefined ? whole : rounded(settled.values, wholes)),
   };
+}
+
+/**
+ * A plan without a search, as a start for one: what is not whole and cannot be rounded up is rounded down, all of it at
+ * once, and the rest is settled anew, until everything is whole. With musts it may find none.
+ */
+function downhill(
+  program: Program,
+  relax: ReturnType<typeof relaxation>,
+  valuedWholes: readonly string[],
+): Relaxed | undefined {
+  const ranges = new Map<string, Range>();
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    const relaxed = relax(ranges);
+    if (relaxed === undefined) return undefined;
+    const { values, inTheWay } = roundedUp(program, relaxed.values);
+    const split = [...valuedWholes, ...inTheWay].filter((name) => {
+      const value = decidedOf(relaxed.values, name);
+      return Math.abs(value - Math.round(value)) > WHOLE;
+    });
+    if (split.length === 0) return inTheWay.size === 0 ? { worth: relaxed.worth, values } : undefined;
+    for (const name of split) ranges.set(name, { min: 0, max: Math.floor(decidedOf(relaxed.values, name) + WHOLE) });
+  }
+  return undefined;
 }
 
 function takeBest(open: Node[]): Node | undefined {

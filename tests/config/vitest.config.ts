@@ -14,6 +14,8 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     setupFiles: ['tests/config/setup.ts'],
+    // no test is a matter of speed: a busy machine may take its time
+    testTimeout: 120_000,
     typecheck: { enabled: true, include: ['tests/**/*.test-d.ts'], tsconfig: `${root}tsconfig.json` },
     coverage: {
       provider: 'v8',

@@ -123,7 +123,7 @@ describe('by hand', () => {
  */
 describe('least cost: the cost told', () => {
   let alike = 0;
-  test.each(Array.from({ length: 57 }, (_, index) => index + 1))('haul %i', (seed) => {
+  test.each(Array.from({ length: 30 }, (_, index) => index + 1))('haul %i', (seed) => {
     const input = { ...randomHaul(seed), aim: 'least cost' as const };
     const plan = planDay(input);
     if (!plan.feasible || plan.cost === undefined || plan.products.length === 0) return;
@@ -137,7 +137,7 @@ describe('least cost: the cost told', () => {
     if (over <= cents) alike += 1;
     else expect(over).toBeLessThanOrEqual(cents + extraBatches(input));
   });
-  test('most of them are alike to the cent', () => expect(alike).toBeGreaterThan(40));
+  test('most of them are alike to the cent', () => expect(alike).toBeGreaterThan(20));
 });
 
 /** What the order of work costs for batches that the program does not count. */

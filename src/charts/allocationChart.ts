@@ -2,7 +2,6 @@ import { fail } from '../errors/StillroomError';
 import type { DayPlan, FeasibleDay, LotShare } from '../plan/index';
 import { formatQuantity } from '../quantity/formatQuantity';
 import { valueIn } from '../quantity/scale';
-import type { Quantity } from '../quantity/types';
 import type { Unit } from '../quantity/units';
 import { type ChartLayer, type ChartSpec, capital, chart, coloursFor } from './spec';
 
@@ -80,7 +79,7 @@ export function allocationChart(input: AllocationChartInput): ChartSpec<Allocati
 
 const OF_TRIMMINGS: ReadonlySet<string> = new Set(['powder', 'vinegar', 'jelly stock']);
 const weightText = (value: number, unit: Unit<'mass'>): string =>
-  formatQuantity({ value, unit } as Quantity, { step: value < 10 ? 0.1 : 1 });
+  formatQuantity({ value, unit }, { step: value < 10 ? 0.1 : 1 });
 
 function layersOf(lots: readonly string[], unit: string): ChartLayer[] {
   const y = { field: 'product', type: 'nominal', sort: null, title: null, axis: { labelLimit: 260 } };

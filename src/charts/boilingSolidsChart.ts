@@ -1,6 +1,6 @@
 import { elevation, fields, number, optional, readInput } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
-import type { LengthInput, Quantity } from '../quantity/types';
+import type { LengthInput } from '../quantity/types';
 import { syrupBoilingTemperature } from '../solution/index';
 import { gelTemperature } from '../sugar/index';
 import { type ChartLayer, type ChartSpec, chart, digits, OKABE_ITO, unitText } from './spec';
@@ -56,7 +56,7 @@ export function boilingSolidsChart(input: BoilingSolidsChartInput): ChartSpec<Bo
   const water = boilingAt(0);
   const unit = unitText(water.temperature.unit);
   const degrees = (value: number): string => `${digits(value, 1)} ${unit}`;
-  const place = formatQuantity(given.elevation as Quantity);
+  const place = formatQuantity(given.elevation);
   return chart({
     title: `Soluble solids and boiling temperature at ${place}`,
     subtitle: [

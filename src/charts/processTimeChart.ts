@@ -169,7 +169,7 @@ interface Kitchen {
 
 function kitchenOf(place: Quantity<'length'>, answer: Answer, unit: Unit<'length'>): Kitchen {
   const row = rowOf(0, 0, answer);
-  return { elevation: valueIn(place, unit), text: `${formatQuantity(place as Quantity)}: ${answerText(row)}` };
+  return { elevation: valueIn(place, unit), text: `${formatQuantity(place)}: ${answerText(row)}` };
 }
 
 function rowOf(from: number, to: number, answer: Answer): ProcessTimeRow {

@@ -2,7 +2,6 @@ import { fail } from '../errors/StillroomError';
 import type { DaySchedule, ScheduledTask, Window } from '../plan/daySchedule';
 import type { DayPlan, FeasibleDay } from '../plan/index';
 import { formatQuantity } from '../quantity/formatQuantity';
-import type { Quantity } from '../quantity/types';
 import { type ChartLayer, type ChartSpec, chart, coloursFor, digits, OKABE_ITO, QUIET_GREY, WIDTH } from './spec';
 
 /** What this chart reads of a feasible plan. */
@@ -120,7 +119,7 @@ const MOST_READ_OUT = 100;
 const hours = (minutes: number): string => digits(minutes / HOUR, 1);
 
 function taskText({ kind, what, raw, units, start, end }: ScheduledTask): string {
-  const amount = raw === undefined ? '' : ` ${formatQuantity(raw as Quantity, { step: 0.1 })} of`;
+  const amount = raw === undefined ? '' : ` ${formatQuantity(raw, { step: 0.1 })} of`;
   const count = units === undefined ? '' : `, ${units.count} x ${units.unit}`;
   return `${hours(start)} to ${hours(end)} h: ${kind}${amount} ${what}${count}`;
 }

@@ -70,7 +70,7 @@ export interface DryingHeat {
  * The heat that drying takes: warming the produce to the dryer's temperature and evaporating the water.
  *
  * heat = fresh x 3.8 kJ/(kg K) x (dryer - start) + water x latent heat at the dryer's temperature. It is the floor:
- * divide it by a dryer's efficiency (the share of its energy that dries, often a quarter to a half) for what it draws.
+ * a dryer draws more, by the share of its energy that does not dry (see `dryEnergy` in `stillroom/plan`).
  *
  * @param input.fresh - ready produce before drying
  * @param input.moisture - its moisture, wet basis, 0 to below 1 or percent

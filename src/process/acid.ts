@@ -38,7 +38,7 @@ export function acidOf(row: AcidRow): ProcessAcid {
     const amount = row[field];
     if (amount === undefined) return [];
     const quantity = parseQuantity(amount, 'volume', field);
-    return [{ field, quantity, text: `${formatQuantity(quantity as Quantity, { fraction: 8 })} of ${words}` }];
+    return [{ field, quantity, text: `${formatQuantity(quantity, { fraction: 8 })} of ${words}` }];
   });
   const agents = amounts.map(({ text }) => text).join(row.choose === 'one' ? ', or ' : ' and ');
   const per = row.where === 'each jar' ? 'to each jar' : row.per === undefined ? '' : `per ${row.per}`;

@@ -225,9 +225,7 @@ function chooseCell(cells: readonly Cell[], asked: Asked): Cell | RefusalDetails
   const [first] = wanted;
   if (first === undefined) {
     const what =
-      asked.pressure === undefined
-        ? `line ${asked.alternative}`
-        : formatQuantity(asked.pressure as Quantity, { step: 0.01 });
+      asked.pressure === undefined ? `line ${asked.alternative}` : formatQuantity(asked.pressure, { step: 0.01 });
     return { reason: `no line is printed for ${what} at this elevation`, instead: printed };
   }
   return {

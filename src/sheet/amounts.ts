@@ -49,7 +49,7 @@ export function volume(amount: Quantity<'volume'>, rounding: Rounding = 'nearest
       ? formatQuantity({ value: millilitres, unit: 'mL' }, { step: 5, rounding })
       : formatQuantity({ value: millilitres / 1000, unit: 'L' }, { step: 0.1, rounding });
   }
-  if (amount.unit === 'fl oz') return formatQuantity(amount as Quantity, { fraction: 2, rounding });
+  if (amount.unit === 'fl oz') return formatQuantity(amount, { fraction: 2, rounding });
   const cups = valueIn(amount, 'cup');
   if (cups >= 16) return text(cups / 4, 'quart', 4);
   if (cups >= 0.25) return text(cups, 'cup', 4);

@@ -57,7 +57,7 @@ function rates({ name, units, cost }: PlannedProduct): string[] {
 
 /** A serving as it was asked about: in kitchen fractions where it is one. */
 const servingText = (serving: Quantity<'mass'> | Quantity<'volume'>): string =>
-  formatQuantity(serving as Quantity, Number.isInteger(8 * serving.value) ? { fraction: 8 } : { step: 0.01 });
+  formatQuantity(serving, Number.isInteger(8 * serving.value) ? { fraction: 8 } : { step: 0.01 });
 
 /** What all products take together; nothing where none takes any. */
 function energyOf(products: readonly PlannedProduct[]): PlannedProduct['energy'] {

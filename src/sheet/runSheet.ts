@@ -57,7 +57,7 @@ function feasibleSheet(plan: FeasibleDay): string {
     invented
       ? '**An invented example**: people, place and prices are made up; the figures of food and heat are not.'
       : '',
-    `Kitchen at ${formatQuantity(elevation as Quantity)}. About ${hours(work.hands.minutes)} of work for the hands, of ${hours(work.hands.available)} there are. Aim: ${aimOf(plan)}; ${proof(plan)}`,
+    `Kitchen at ${formatQuantity(elevation)}. About ${hours(work.hands.minutes)} of work for the hands, of ${hours(work.hands.available)} there are. Aim: ${aimOf(plan)}; ${proof(plan)}`,
     products.length === 0
       ? 'Nothing of what was asked for can be made today.'
       : table(['make', 'promised', 'likely', 'ready for', 'out of'], products.map(glance)),
@@ -167,7 +167,7 @@ function productBlock(product: PlannedProduct, number: number): string[] {
     const head =
       packs.headspace === undefined
         ? ''
-        : `; ${formatQuantity(packs.headspace as Quantity, isMetric(ready.low) ? { unit: 'mm', rounding: 'up' } : { fraction: 8 })} of headspace in a rigid box`;
+        : `; ${formatQuantity(packs.headspace, isMetric(ready.low) ? { unit: 'mm', rounding: 'up' } : { fraction: 8 })} of headspace in a rigid box`;
     lines.push(`Packs of ${weight(packs.size)}, about ${volume(packs.room, 'up')} of freezer room each${head}.`);
   }
   if (product.energy !== undefined) lines.push(`Energy: ${kilowattHours(product.energy)}.`);
@@ -192,7 +192,7 @@ function ingredient({ what, amount, or, note }: Ingredient): string {
 function trayLines({ trays }: PlannedProduct): string[] {
   if (trays === undefined) return [];
   const { where, trays: count, perTray, stopWeight, temperature, hours: time, test, dried } = trays;
-  const at = temperature === undefined ? '' : ` at ${formatQuantity(temperature as Quantity)}`;
+  const at = temperature === undefined ? '' : ` at ${formatQuantity(temperature)}`;
   const long = time === undefined ? '' : `, ${time.low.value} to ${time.high.value} h`;
   const lines = [
     `${capital(where)}: ${counted(count, 'tray')} with up to ${weight(perTray, 'down')}${count === 1 ? '' : ' each'}${at}${long}.`,

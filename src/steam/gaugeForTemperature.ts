@@ -51,7 +51,7 @@ export function gaugeForTemperature(input: GaugeForTemperatureInput): GaugeForTe
   const air = standardPressure(valueIn(given.elevation, 'm'));
   const gauge = saturationPascals(valueIn(given.temperature, 'K')) - air;
   if (gauge < 0) {
-    const boiling = formatQuantity(temperatureLike(given.elevation, saturationKelvin(air)) as Quantity, { step: 0.1 });
+    const boiling = formatQuantity(temperatureLike(given.elevation, saturationKelvin(air)), { step: 0.1 });
     fail('OUT_OF_RANGE', 'temperature', input.temperature, `at least the boiling point there, ${boiling}`);
   }
   return {

@@ -1,20 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { seeded } from '../../src/common/seeded';
 import { type FinishForecast, finishForecast } from '../../src/drying/index';
 import { errorOf } from './helpers';
 
 const g = (value: number) => ({ value, unit: 'g' as const });
 const h = (value: number) => ({ value, unit: 'h' as const });
-
-/** A small seeded generator (mulberry32), so that every run is the same. */
-function seeded(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let t = Math.imul(state ^ (state >>> 15), state | 1);
-    t ^= t + Math.imul(t ^ (t >>> 7), t | 61);
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-}
 
 interface Simulation {
   weighings: [number, number];

@@ -126,3 +126,85 @@ describe('on seeded random hauls, on one day and on two', () => {
     expect(smaller.length).toBeLessThan(gaps.length / 10);
   });
 });
+
+test('trimmings fall off also where preparing takes no time of its own', () => {
+  const plan = planDay({
+    lots: [{ produce: 'apple', raw: '20 lb' }],
+    kitchen: {
+      elevation: '100 m',
+      hours: '6 h',
+      dryer: { trays: 12, trayArea: '200 in2' },
+      freezer: { room: '60 L' },
+    },
+    products: [
+      { make: 'frozen', from: 'apple', form: 'slices', minutesPerPound: 0, worth: 2 },
+      { make: 'powder', from: 'apple', size: '1 oz', worth: 1, least: 1 },
+    ],
+  });
+  expect(plan.feasible && plan.products.map(({ make }) => make)).toEqual(['frozen', 'powder']);
+});
+
+describe('musts that fit the hours as sums only', () => {
+  // two loads of 7 quarts: the canner's minutes are enough, but not the wait for its water and for the first load
+  const day = (hours: number): PlanDayInput => ({
+    lots: [{ produce: 'peach', raw: '60 lb' }],
+    kitchen: {
+      elevation: '100 m',
+      hours: { value: hours, unit: 'h' },
+      pots: [{ volume: '6 quarts' }],
+      burners: 2,
+      canners: [{ method: 'boiling-water', holds: { quart: 7 } }],
+    },
+    products: [{ make: 'jars', from: 'peach', form: 'halves', pack: 'hot', jar: 'quart', least: 7 }],
+  });
+  const enough = [4, 5, 6, 7, 8, 9].find((hours) => planDay(day(hours)).feasible) as number;
+  const late = Array.from({ length: 15 }, (_, index) => enough - (4 * index) / 60).flatMap((hours) => {
+    const plan = planDay(day(hours));
+    return !plan.feasible && plan.reason.includes('no order of work was found') ? [{ hours, plan }] : [];
+  });
+  test('are no plan, and the answer says by how much they run late', () => {
+    expect(late.length).toBeGreaterThan(0);
+    for (const { plan } of late) {
+      expect(plan.reason).toMatch(/ends \d+ min after them$/);
+      expect(plan.conflicts).toEqual(['at least 7 of peach halves in quart jars']);
+    }
+  });
+  test('so many minutes more are enough', () => {
+    const [{ hours, plan }] = late as [(typeof late)[number]];
+    const over = Number(/ends (\d+) min/.exec(plan.reason)?.[1]);
+    expect(planDay(day(hours + over / 60 + 1e-6)).feasible).toBe(true);
+  });
+});
+
+describe('hours of several days', () => {
+  const haul = randomHaul(7);
+  const answer = (hours: unknown) => {
+    try {
+      planDay({ ...haul, kitchen: { ...haul.kitchen, hours: hours as '6 h' } });
+      return 'ok';
+    } catch (error) {
+      return `${(error as { code: string }).code} at ${(error as { path: string }).path}`;
+    }
+  };
+  test.each([
+    ['OUT_OF_RANGE at kitchen.hours', []],
+    ['TOO_MUCH at kitchen.hours', Array(8).fill('3 h')],
+    ['OUT_OF_RANGE at kitchen.hours[1]', ['5 h', '0 h']],
+    ['OUT_OF_RANGE at kitchen.hours[0]', ['21 h', '3 h']],
+    ['WRONG_DIMENSION at kitchen.hours[1]', ['5 h', '5 lb']],
+    ['OUT_OF_RANGE at kitchen.hours', '49 h'],
+    ['ok', ['5 h', '3 h']],
+  ])('%s', (expected, hours) => expect(answer(hours)).toBe(expected));
+  test('the dryer can be loaded on each of them', () => {
+    const trays = (hours: unknown) => {
+      const plan = planDay({
+        lots: [{ produce: 'apple', raw: '60 lb' }],
+        kitchen: { elevation: '100 m', hours: hours as '8 h', hands: 4, dryer: { trays: 4, trayArea: '200 in2' } },
+        products: [{ make: 'dried', from: 'apple', form: 'slices', size: '1 oz' }],
+      });
+      return plan.feasible ? plan.products[0]?.trays?.trays : undefined;
+    };
+    expect(trays('8 h')).toBe(4);
+    expect(trays(['4 h', '4 h'])).toBe(8);
+  });
+});

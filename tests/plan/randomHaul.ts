@@ -1,5 +1,5 @@
+import { seeded } from '../../src/common/seeded';
 import type { PlanDayInput } from '../../src/plan/index';
-import { seeded } from './randomKitchen';
 
 type Products = PlanDayInput['products'];
 

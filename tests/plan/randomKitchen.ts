@@ -1,16 +1,6 @@
+import { seeded } from '../../src/common/seeded';
 import type { Activity, Canning, Capacity } from '../../src/plan/activity';
 import type { Program } from '../../src/plan/linearProgram';
-
-/** A small seeded generator (mulberry32), so that every random kitchen can be made again. */
-export function seeded(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
-  };
-}
 
 /** Invented: a kitchen with 2 to 8 lots and 3 to 12 products of every kind, all priced; with smallest batches or without. */
 export function randomKitchen(

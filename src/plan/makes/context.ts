@@ -210,8 +210,8 @@ export const volumeOf = (day: Day, amount: Quantity<'volume'>): Quantity<'volume
 
 /** A headspace as tables print it, in inches, with millimetres beside it on a metric day. */
 export function headspaceText({ metric }: Day, headspace: Quantity<'length'>): string {
-  const printed = formatQuantity(headspace as Quantity, { fraction: 8 });
-  return metric ? `${printed} (${formatQuantity(headspace as Quantity, { unit: 'mm', rounding: 'up' })})` : printed;
+  const printed = formatQuantity(headspace, { fraction: 8 });
+  return metric ? `${printed} (${formatQuantity(headspace, { unit: 'mm', rounding: 'up' })})` : printed;
 }
 
 export const compositionOf = (trade: string): Composition => composition({ produce: trade });

@@ -248,7 +248,7 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
         dried: massRange(day, scaleRange(readyKg, endKg(sheet) / sheetKg)),
       } satisfies TrayWork,
       steps: [
-        `Spread ${formatQuantity(volumeOf(day, sheet.perSheet) as Quantity)} of puree on each lined tray, ${formatQuantity(sheet.thickness as Quantity)} deep and thicker at the edges.`,
+        `Spread ${formatQuantity(volumeOf(day, sheet.perSheet))} of puree on each lined tray, ${formatQuantity(sheet.thickness)} deep and thicker at the edges.`,
       ],
       basis: joinBasis(
         sheet.basis,

@@ -1,6 +1,6 @@
 import type { Window } from '../daySchedule';
+import { shared } from './blocks';
 import type { Job, Means, Portion } from './job';
-import { shared } from './place';
 
 /** The minute at which so many minutes of work have passed: breaks between the windows do not count. */
 export function clockAt(worked: number, windows: readonly Window[]): number {

@@ -1,5 +1,6 @@
 import type { ScheduledTask, TaskKind, Use, Window } from '../daySchedule';
-import { type Block, type Board, emptyBoard, type Part, type Row } from './board';
+import { blocksOf, type CannerChoice, lifting, rowsOf, shared } from './blocks';
+import { type Block, emptyBoard, type Row } from './board';
 import type { CanStep, Job, Means, Portion, QuietStep, Trimmings } from './job';
 
 /** Longest wait of prepared fruit before it is cooked or filled, held in an anti-darkening bath: common practice. */
@@ -14,7 +15,10 @@ interface Placed {
   readonly block: Block;
   readonly start: number;
   readonly tasks: readonly Omit<ScheduledTask, 'uses'>[];
+  /** What has fallen off when it ends. */
+  readonly drops?: readonly Trimmings[];
 }
+type Fitting = Pick<Placed, 'block' | 'start'>;
 
 /** The next minute worth trying, where a job did not fit at one. */
 type Retry = () => number;
@@ -26,33 +30,8 @@ export interface Day {
   readonly tasks: () => ScheduledTask[];
 }
 
-/** The rows of the board, by where they stand: hands, burners, dryer trays, freeze-dryer, freezer, pots, canners. */
-const HANDS = 0;
-const BURNERS = 1;
-const TRAYS = 2;
-const FREEZE_DRYER = 3;
-const FREEZER = 4;
-const POTS = 5;
-
-/** The resources of a kitchen by the names that tasks use. */
-export function rowsOf({ hands, burners, pots, canners, trays, freezerKg }: Means): Row[] {
-  const row = (name: string, capacity: number, attended = true): Row => ({ name, capacity, attended });
-  return [
-    row('hands', hands),
-    row('burners', burners),
-    row('dryer trays', trays, false),
-    row('freeze-dryer', 1, false),
-    row('freezer', freezerKg ?? Number.POSITIVE_INFINITY, false),
-    ...pots.map(({ label }) => row(label, 1)),
-    ...canners.map((label) => row(label, 1)),
-  ];
-}
-
-const QUIET_ROW = { dry: TRAYS, 'freeze-dry': FREEZE_DRYER, freeze: FREEZER } as const;
-
-const part = (row: number, amount: number, at: number, minutes: number): Part => ({ row, amount, at, minutes });
-/** Minutes by the clock of work that so many pairs of hands share. */
-export const shared = (work: number, hands: number): number => Math.ceil(work / hands - 1e-9);
+/** How a kind of work goes on when nobody is there. */
+const QUIET: ReadonlySet<TaskKind> = new Set(['dry', 'freeze-dry', 'freeze']);
 
 /**
  * An empty day of this kitchen.
@@ -66,12 +45,11 @@ export function newDay(means: Means, windows: readonly Window[], overtime: numbe
   const horizon = last.to + overtime + quiet;
   const open = [...windows.slice(0, -1), { from: last.from, to: last.to + overtime }];
   const rows = rowsOf(means);
-  const board: Board = emptyBoard(rows, open, horizon);
-  const firstCanner = POTS + means.pots.length;
+  const board = emptyBoard(rows, open, horizon);
+  const blocks = blocksOf(means);
   const placed: Placed[] = [];
   /** When the last load of each canner ends. */
   const cannerEnds = means.canners.map(() => Number.NEGATIVE_INFINITY);
-  const dropped: { readonly at: number; readonly lot: number; readonly kg: number }[] = [];
   const takenTrimmings = new Map<number, number>();
 
   const put = (entry: Placed): void => {
@@ -90,42 +68,12 @@ export function newDay(means: Means, windows: readonly Window[], overtime: numbe
     ...facts,
     start,
     end,
-    unattended: kind === 'dry' || kind === 'freeze-dry' || kind === 'freeze',
+    unattended: QUIET.has(kind),
   });
 
-  /** Preparing a portion with so many pairs of hands. */
-  const preparing = ({ prepare }: Portion, hands: number): Block => {
-    const minutes = shared(prepare, hands);
-    return { minutes, parts: [part(HANDS, hands, 0, minutes)] };
-  };
-  /** Cooking and filling in one piece: the pot stays on its burner until the last jar is filled. */
-  const cooking = ({ cook, fill }: Portion, hands: number, pot: number | undefined): Block => {
-    const boils = cook?.minutes ?? 0;
-    const fills = shared(fill, hands);
-    return {
-      minutes: boils + fills,
-      parts: [
-        ...(pot === undefined ? [] : [part(pot, 1, 0, boils + fills), part(BURNERS, 1, 0, boils + fills)]),
-        ...(cook?.stirred ? [part(HANDS, 1, 0, boils)] : []),
-        ...(fills > 0 ? [part(HANDS, hands, boils, fills)] : []),
-      ],
-    };
-  };
-  /** The pots that a portion fits into; one of each size is enough to try while it is free. */
-  const potsFor = ({ cook }: Portion): (number | undefined)[] =>
-    cook === undefined
-      ? [undefined]
-      : means.pots.flatMap(({ litres }, pot) => (litres >= cook.litres - 1e-6 ? [POTS + pot] : []));
-  const handsTried = Array.from({ length: means.hands }, (_, index) => means.hands - index);
-
   /** The last way to do something that ends by a minute, not longer before it than may be waited. */
-  const latestOf = (
-    ways: readonly Block[],
-    by: number,
-    wait: number,
-    from: number,
-  ): { block: Block; start: number } | undefined => {
-    let best: { block: Block; start: number } | undefined;
+  const latestOf = (ways: readonly Block[], by: number, wait: number, from: number): Fitting | undefined => {
+    let best: Fitting | undefined;
     for (const block of ways) {
       const start = board.latest(block, by, Math.max(from, by - wait - block.minutes));
       if (start !== undefined && (best === undefined || start > best.start)) best = { block, start };
@@ -141,29 +89,27 @@ export function newDay(means: Means, windows: readonly Window[], overtime: numbe
       }),
     );
 
-  const waysOf = (portion: Portion) =>
-    potsFor(portion).flatMap((pot) => handsTried.map((hands) => cooking(portion, hands, pot)));
-
   /**
    * Places a portion so that it is filled by a minute and not longer before it than may be waited.
    *
    * @returns nothing where it is placed; otherwise the next minute worth trying, to be asked with the job off the board
    */
   const placePortion = (portion: Portion, by: number, wait: number, from: number): Retry | undefined => {
-    const ways = waysOf(portion);
-    const cuts = portion.prepare > 0 ? handsTried.map((hands) => preparing(portion, hands)) : [];
+    const ways = blocks.stoves(portion);
+    const cuts = blocks.cuts(portion);
+    const { drops } = portion;
     let next: Retry | undefined;
     // cooked as late as can be; earlier where it could not be prepared in time for that
     for (let latest = by; ; ) {
       const cook = latestOf(ways, latest, wait - (by - latest), from);
       if (cook === undefined) return next ?? (() => nextEnd(ways, by, from));
       const mark = placed.length;
-      put({ ...cook, tasks: cookTasks(portion, cook) });
+      put({ ...cook, tasks: cookTasks(portion, cook), ...(cuts.length === 0 ? { drops } : {}) });
       if (cuts.length === 0) return undefined;
       const cut = latestOf(cuts, cook.start, HOLD_PREPARED, from);
       if (cut !== undefined) {
         const facts = { what: portion.what, products: [portion.product], raw: portion.raw };
-        put({ ...cut, tasks: [task('prepare', facts, cut.start, cut.start + cut.block.minutes)] });
+        put({ ...cut, tasks: [task('prepare', facts, cut.start, cut.start + cut.block.minutes)], drops });
         return undefined;
       }
       const { start } = cook;
@@ -176,7 +122,7 @@ export function newDay(means: Means, windows: readonly Window[], overtime: numbe
   };
 
   /** What a portion on the stove is said to be: cooked, then filled. */
-  const cookTasks = ({ product, cook, filled }: Portion, { block, start }: Omit<Placed, 'tasks'>): Placed['tasks'] => {
+  const cookTasks = ({ product, cook, filled }: Portion, { block, start }: Fitting): Placed['tasks'] => {
     const facts = { what: product, products: [product] };
     const filling = start + (cook?.minutes ?? 0);
     const end = start + block.minutes;
@@ -210,10 +156,9 @@ export function newDay(means: Means, windows: readonly Window[], overtime: numbe
   const earliestFilled = (job: Job, from: number): number | undefined => {
     let ready = from;
     for (const portion of job.portions) {
-      const cuts = portion.prepare > 0 ? handsTried.map((hands) => preparing(portion, hands)) : [];
+      const cuts = blocks.cuts(portion);
       const cut = cuts.length === 0 ? from : nextEnd(cuts, from, from);
-      const end = nextEnd(waysOf(portion), cut, cut);
-      ready = Math.max(ready, end);
+      ready = Math.max(ready, nextEnd(blocks.stoves(portion), cut, cut));
     }
     return Number.isFinite(ready) ? ready : undefined;
   };
@@ -223,8 +168,12 @@ export function newDay(means: Means, windows: readonly Window[], overtime: numbe
     let from = 0;
     for (const { lot, kg } of needs) {
       let left = kg + (takenTrimmings.get(lot) ?? 0) - 1e-6;
-      const drops = dropped.filter((drop) => drop.lot === lot).sort((one, other) => one.at - other.at);
-      for (const drop of drops) {
+      const dropped = placed
+        .flatMap(({ block, start, drops = [] }) =>
+          drops.filter((drop) => drop.lot === lot).map((drop) => ({ at: start + block.minutes, kg: drop.kg })),
+        )
+        .sort((one, other) => one.at - other.at);
+      for (const drop of dropped) {
         if (left <= 0) break;
         left -= drop.kg;
         from = Math.max(from, drop.at);
@@ -239,27 +188,6 @@ export function newDay(means: Means, windows: readonly Window[], overtime: numbe
     return { what: products.join(' and '), products };
   };
 
-  type CannerChoice = CanStep['canners'][number];
-  /** Minutes of one pair of hands to put the jars in, or to lift them out. */
-  const lifting = ({ lift }: CanStep, minutes: number): number => Math.min(Math.ceil(lift), Math.floor(minutes / 2));
-  /** One load, from the first jar in to the last jar out. */
-  const canning = (step: CanStep, { canner, minutes }: CannerChoice): Block => {
-    const lift = lifting(step, minutes);
-    return {
-      minutes,
-      parts: [
-        part(firstCanner + canner, 1, 0, minutes),
-        part(BURNERS, 1, 0, minutes),
-        part(HANDS, 1, 0, lift),
-        part(HANDS, 1, minutes - lift, lift),
-      ],
-    };
-  };
-  /** The water of a canner that stood cold. */
-  const heating = ({ canner, warmUp }: CannerChoice): Block => ({
-    minutes: warmUp,
-    parts: [part(firstCanner + canner, 1, 0, warmUp), part(BURNERS, 1, 0, warmUp)],
-  });
   /** A canner is cold before its first load between two breaks. */
   const isCold = ({ canner, warmUp }: CannerChoice, at: number): boolean => {
     const before = cannerEnds[canner] as number;
@@ -275,8 +203,8 @@ export function newDay(means: Means, windows: readonly Window[], overtime: numbe
     filled: number,
     beat: number,
   ): number | undefined => {
-    const block = canning(step, choice);
-    const heat = heating(choice);
+    const block = blocks.load(step, choice);
+    const heat = blocks.heat(choice);
     const free = Math.max(0, cannerEnds[choice.canner] as number);
     const lift = lifting(step, choice.minutes);
     const facts = { ...factsOf(job), units: step.jars };
@@ -329,7 +257,7 @@ export function newDay(means: Means, windows: readonly Window[], overtime: numbe
 
   /** What goes on by itself starts when it is loaded; the freeze-dryer when it is free, its trays in the freezer. */
   const placeQuiet = (job: Job, step: QuietStep, from: number, filled: number): boolean => {
-    const block: Block = { minutes: step.minutes, parts: [part(QUIET_ROW[step.kind], step.amount, 0, step.minutes)] };
+    const block = blocks.quiet(step);
     const facts = { ...factsOf(job), units: step.units };
     const run = (start: number): void => {
       put({ block, start, tasks: [task(step.kind, facts, start, start + step.minutes)] });
@@ -357,7 +285,7 @@ export function newDay(means: Means, windows: readonly Window[], overtime: numbe
   const packLater = (job: Job, { pack }: QuietStep, from: number): void => {
     const within = windows.find((window) => from >= window.from && from < window.to);
     if (pack <= 0 || within === undefined) return;
-    const block: Block = { minutes: shared(pack, 1), parts: [part(HANDS, 1, 0, shared(pack, 1))] };
+    const block = blocks.alone(Math.ceil(pack));
     const start = board.earliest(block, from);
     if (start === undefined) return;
     put({ block, start, tasks: [task('pack', factsOf(job), start, start + block.minutes)] });
@@ -391,12 +319,6 @@ export function newDay(means: Means, windows: readonly Window[], overtime: numbe
       return false;
     }
     for (const { lot, kg } of job.needs) takenTrimmings.set(lot, (takenTrimmings.get(lot) ?? 0) + kg);
-    // what falls off is there when its portion is prepared; the last portion stands first
-    const cuts = placed.slice(first).flatMap(({ tasks }) => tasks.filter(({ kind }) => kind === 'prepare'));
-    const preparedPortions = [...job.portions].reverse().filter(({ prepare }) => prepare > 0);
-    preparedPortions.forEach(({ drops }, index) => {
-      for (const { lot, kg } of drops) dropped.push({ at: cuts[index]?.end ?? filled, lot, kg });
-    });
     return true;
   };
 

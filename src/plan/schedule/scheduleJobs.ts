@@ -1,22 +1,13 @@
+import { seeded } from '../../common/seeded';
 import type { DaySchedule, ScheduledTask, Window } from '../daySchedule';
+import { shared } from './blocks';
 import { lowerBound, workedBy } from './bound';
 import type { Job, Means } from './job';
-import { newDay, shared } from './place';
+import { newDay } from './place';
 
 /** Orders of the jobs that are tried; a long day gets fewer. */
 const MOST_ORDERS = 60;
 const PLACINGS = 3000;
-
-/** A small seeded generator (mulberry32): the same day gives the same order of work every time. */
-function seeded(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
-  };
-}
 
 interface Tried {
   readonly tasks: readonly ScheduledTask[];

@@ -1,7 +1,7 @@
+import { seeded } from '../../../src/common/seeded';
 import type { ScheduledTask, Window } from '../../../src/plan/daySchedule';
 import type { Job, Means, Portion } from '../../../src/plan/schedule/job';
 import { HOLD_FILLED, HOLD_PREPARED } from '../../../src/plan/schedule/place';
-import { seeded } from '../randomKitchen';
 
 /** Invented: a kitchen and 3 to 20 jobs of every kind, on one day or two. */
 export function randomJobs(seed: number): { jobs: Job[]; means: Means; windows: Window[] } {

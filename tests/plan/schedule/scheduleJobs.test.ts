@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { DaySchedule } from '../../../src/plan/daySchedule';
+import { rowsOf } from '../../../src/plan/schedule/blocks';
 import { clockAt, workedBy } from '../../../src/plan/schedule/bound';
 import type { Job, Means } from '../../../src/plan/schedule/job';
-import { rowsOf } from '../../../src/plan/schedule/place';
 import { scheduleJobs } from '../../../src/plan/schedule/scheduleJobs';
 import { clashes, randomJobs, waits } from './randomJobs';
 

@@ -1,0 +1,99 @@
+import type { Block, Part, Row } from './board';
+import type { CanStep, Means, Portion, QuietStep } from './job';
+
+/** The rows of the board, by where they stand: hands, burners, dryer trays, freeze-dryer, freezer, pots, canners. */
+const HANDS = 0;
+const BURNERS = 1;
+const QUIET = { dry: 2, 'freeze-dry': 3, freeze: 4 } as const;
+const POTS = 5;
+
+/** The resources of a kitchen by the names that tasks use. */
+export function rowsOf({ hands, burners, pots, canners, trays, freezerKg }: Means): Row[] {
+  const row = (name: string, capacity: number, attended = true): Row => ({ name, capacity, attended });
+  return [
+    row('hands', hands),
+    row('burners', burners),
+    row('dryer trays', trays, false),
+    row('freeze-dryer', 1, false),
+    row('freezer', freezerKg ?? Number.POSITIVE_INFINITY, false),
+    ...pots.map(({ label }) => row(label, 1)),
+    ...canners.map((label) => row(label, 1)),
+  ];
+}
+
+/** Minutes by the clock of work that so many pairs of hands share. */
+export const shared = (work: number, hands: number): number => Math.ceil(work / hands - 1e-9);
+
+/** Minutes of one pair of hands to put the jars of a load in, or to lift them out. */
+export const lifting = ({ lift }: CanStep, minutes: number): number =>
+  Math.min(Math.ceil(lift), Math.floor(minutes / 2));
+
+export type CannerChoice = CanStep['canners'][number];
+
+/** What each piece of work keeps busy in one kitchen; where hands or pots can be chosen, every way to do it. */
+export interface Blocks {
+  /** Preparing a portion, by so many pairs of hands; none where there is nothing to prepare. */
+  readonly cuts: (portion: Portion) => Block[];
+  /** Cooking and filling in one piece: the pot stays on its burner until the last jar is filled. */
+  readonly stoves: (portion: Portion) => Block[];
+  /** One load, from the first jar in to the last jar out. */
+  readonly load: (step: CanStep, choice: CannerChoice) => Block;
+  /** The water of a canner that stood cold. */
+  readonly heat: (choice: CannerChoice) => Block;
+  readonly quiet: (step: QuietStep) => Block;
+  /** Minutes of one pair of hands. */
+  readonly alone: (minutes: number) => Block;
+}
+
+const part = (row: number, amount: number, at: number, minutes: number): Part => ({ row, amount, at, minutes });
+
+export function blocksOf({ hands, pots }: Means): Blocks {
+  const handsTried = Array.from({ length: hands }, (_, index) => hands - index);
+  const canner = (which: number) => POTS + pots.length + which;
+  const potsFor = ({ cook }: Portion): (number | undefined)[] =>
+    cook === undefined
+      ? [undefined]
+      : pots.flatMap(({ litres }, pot) => (litres >= cook.litres - 1e-6 ? [POTS + pot] : []));
+  const stove = ({ cook, fill }: Portion, fillers: number, pot: number | undefined): Block => {
+    const boils = cook?.minutes ?? 0;
+    const fills = shared(fill, fillers);
+    const minutes = boils + fills;
+    return {
+      minutes,
+      parts: [
+        ...(pot === undefined ? [] : [part(pot, 1, 0, minutes), part(BURNERS, 1, 0, minutes)]),
+        ...(cook?.stirred ? [part(HANDS, 1, 0, boils)] : []),
+        ...(fills > 0 ? [part(HANDS, fillers, boils, fills)] : []),
+      ],
+    };
+  };
+  return {
+    cuts: ({ prepare }) =>
+      prepare <= 0
+        ? []
+        : handsTried.map((cutters) => {
+            const minutes = shared(prepare, cutters);
+            return { minutes, parts: [part(HANDS, cutters, 0, minutes)] };
+          }),
+    stoves: (portion) => potsFor(portion).flatMap((pot) => handsTried.map((fillers) => stove(portion, fillers, pot))),
+    load: (step, choice) => {
+      const { minutes } = choice;
+      const lift = lifting(step, minutes);
+      return {
+        minutes,
+        parts: [
+          part(canner(choice.canner), 1, 0, minutes),
+          part(BURNERS, 1, 0, minutes),
+          part(HANDS, 1, 0, lift),
+          part(HANDS, 1, minutes - lift, lift),
+        ],
+      };
+    },
+    heat: ({ canner: which, warmUp }) => ({
+      minutes: warmUp,
+      parts: [part(canner(which), 1, 0, warmUp), part(BURNERS, 1, 0, warmUp)],
+    }),
+    quiet: ({ kind, amount, minutes }) => ({ minutes, parts: [part(QUIET[kind], amount, 0, minutes)] }),
+    alone: (minutes) => ({ minutes, parts: [part(HANDS, 1, 0, minutes)] }),
+  };
+}

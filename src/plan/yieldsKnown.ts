@@ -47,7 +47,6 @@ function knownTo(end: (typeof ENDS)[number], activity: Activity): Activity {
     supplies: activity.supplies.map((supply) => ({
       ...supply,
       unitsPerKg: only(supply.unitsPerKg),
-      readyPerKg: only(supply.readyPerKg),
       // the more is ready, the less falls off
       trimmingsPerKg: only(turned(supply.trimmingsPerKg)),
     })),

@@ -154,6 +154,16 @@ describe('small programs, by hand', () => {
     expect(short.gap).toBeGreaterThan(0);
     expect(full.worth).toBeLessThanOrEqual(short.worth * (1 + short.gap) + 1e-6);
   });
+  test('a large day gets a plan from a short search as well', () => {
+    for (const seed of [1, 2, 3]) {
+      const { activities, capacity } = randomKitchen(seed, { lots: 20, products: 40 });
+      const program = toProgram(activities, capacity, 'most worth');
+      const found = solve(program, { nodes: 20 });
+      expect(found.feasible).toBe(true);
+      expect(meets(program, found.values)).toEqual([]);
+      expect(byHighs(program).ObjectiveValue).toBeLessThanOrEqual(found.worth * (1 + found.gap) + 1e-6);
+    }
+  });
   test('a search with no node to spare says that it does not know', () => {
     expect(solve(program, { nodes: 0 })).toMatchObject({ feasible: false, optimal: false });
   });

@@ -4,11 +4,11 @@ import { type Block, emptyBoard, type Row } from './board';
 import type { CanStep, Job, Means, Portion, QuietStep, Trimmings } from './job';
 
 /** Longest wait of prepared fruit before it is cooked or filled, held in an anti-darkening bath: common practice. */
-export const HOLD_PREPARED = 60;
+const HOLD_PREPARED = 60;
 /** Longest wait of a canner whose water is hot, under its lid: common practice. */
 const HOLD_HOT = 60;
 /** Longest wait of a filled jar, tray or bag before it goes into the canner, dryer or freezer: common practice. */
-export const HOLD_FILLED = 20;
+const HOLD_FILLED = 20;
 
 /** A block that stands on the board, and the tasks that it is made of. */
 interface Placed {

@@ -1,7 +1,6 @@
 import { seeded } from '../../../src/common/seeded';
 import type { ScheduledTask, Window } from '../../../src/plan/daySchedule';
 import type { Job, Means, Portion } from '../../../src/plan/schedule/job';
-import { HOLD_FILLED, HOLD_PREPARED } from '../../../src/plan/schedule/place';
 
 /** Invented: a kitchen and 3 to 20 jobs of every kind, on one day or two. */
 export function randomJobs(seed: number): { jobs: Job[]; means: Means; windows: Window[] } {
@@ -105,6 +104,11 @@ export function clashes(
   return wrong;
 }
 
+/** Minutes that may be waited at the most; said again here, so that a change of them is seen. */
+const HOLD_PREPARED = 60;
+const HOLD_FILLED = 20;
+const HOLD_HOT = 60;
+
 /** What waits too long, or is used before it is there, product by product (every product has one job here). */
 export function waits(jobs: readonly Job[], tasks: readonly ScheduledTask[]): string[] {
   return jobs.flatMap(({ portions, into }): string[] => {
@@ -122,6 +126,15 @@ export function waits(jobs: readonly Job[], tasks: readonly ScheduledTask[]): st
     const [fill] = own('fill');
     if (portions.length === 1 && cooked && cook !== undefined && fill !== undefined && fill.start !== cook.end)
       wrong.push(`${product}: not filled hot`);
+    const [hot] = own('heat canner');
+    const [can] = own('can');
+    if (hot !== undefined && can !== undefined) {
+      const working = portions.reduce(
+        (sum, each) => sum + Math.ceil(each.prepare) + (each.cook?.minutes ?? 0) + Math.ceil(each.fill),
+        0,
+      );
+      if (hot.end > can.start || can.start - hot.end > HOLD_HOT + working) wrong.push(`${product}: hot for nothing`);
+    }
     const [step] = into === undefined ? [] : own(into.kind);
     if (into !== undefined) {
       if (step === undefined) return [`${product}: no ${into.kind}`];

@@ -101,8 +101,9 @@ describe('two loads by hand', () => {
     expect(scheduleJobs([load('one'), load('two')], means, [{ from: 0, to: 100 }])?.makespan).toBe(190);
   });
   test('trimmings are there when enough has been cut, not before', () => {
+    // the canner heats for 80 min, so the fruit is not cut at the start, when there would be time for the stock
     const [portion] = load('one').portions as [Job['portions'][number]];
-    const cut = { ...load('one'), portions: [{ ...portion, drops: [{ lot: 0, kg: 1 }] }] };
+    const cut = { ...load('one', 80), portions: [{ ...portion, drops: [{ lot: 0, kg: 1 }] }] };
     const stock = (kg: number): Job => ({
       portions: [{ ...portion, product: 'stock', prepare: 5, fill: 5, drops: [] }],
       needs: [{ lot: 0, kg }],
@@ -111,6 +112,16 @@ describe('two loads by hand', () => {
     const [fruit, peels] = ends(tasks, 'prepare');
     expect((peels as number[])[0]).toBeGreaterThanOrEqual((fruit as number[])[1] as number);
     expect(scheduleJobs([stock(1.1), cut], means, day)).toBeUndefined();
+  });
+  test('a canner is not kept hot for hours: its water is heated when the load is near', () => {
+    const trimmed: Job = { ...load('late', 20), needs: [{ lot: 0, kg: 1 }] };
+    const [portion] = load('early').portions as [Job['portions'][number]];
+    const early: Job = { portions: [{ ...portion, prepare: 200, drops: [{ lot: 0, kg: 1 }] }], needs: [] };
+    const { tasks } = scheduleJobs([early, trimmed], means, day) as DaySchedule;
+    const [[, hot]] = ends(tasks, 'heat canner') as [[number, number]];
+    const [[start]] = ends(tasks, 'can') as [[number, number]];
+    expect(start).toBeGreaterThan(200);
+    expect(start - hot).toBeLessThanOrEqual(60 + 60);
   });
   test('work that fits no pot is no schedule', () => {
     expect(scheduleJobs([load('one')], { ...means, pots: [{ label: 'pot', litres: 4 }] }, day)).toBeUndefined();

@@ -50,12 +50,10 @@ export type BoilingEnergyInput = {
  * given; common practice, for no published figure was found. By the water that boils away: that of `boilOffEnergy` for
  * water an hour x time, a litre weighing 1 kg; the better of the two where it has been measured.
  *
- * @param input.time - how long it boils, above 0 to 7 days
- * @param input.burnerPower - rated, up to 100 kW, with
- * @param input.holding - share of it that holds the boil, above 0 to 1; or
- * @param input.evaporationPerHour - what boils away in an hour, up to 100 L, with
- * @param input.efficiency - share of the burner's energy that reaches the pot, 0.05 to 1
- * @param input.elevation - of the kitchen; sea level if not given
+ * @param input - `time`: how long it boils, above 0 to 7 days; with
+ * `burnerPower`, rated, up to 100 kW, and `holding`, the share of it that holds the boil, above 0 to 1; or with
+ * `evaporationPerHour`, what boils away in an hour, up to 100 L, `efficiency`, the share of the burner's energy that
+ * reaches the pot, 0.05 to 1, and `elevation` of the kitchen; sea level if not given
  * @returns `energy` in kWh; by the water also `heat` in kJ
  * @throws StillroomError MISSING with neither burner nor evaporation, CONTRADICTION with both or with a field of the
  *   other, OUT_OF_RANGE

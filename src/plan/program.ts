@@ -161,7 +161,7 @@ export function toProgram(activities: readonly Activity[], capacity: Capacity, a
         terms: [[trays(product), 1], ...scaled(() => -(activity.traysPerKg ?? 0))],
         min: 0,
       });
-      use('trays', [trays(product), 1]);
+      use('trays', [trays(product), activity.trayDays ?? 1]);
       use('cost', [trays(product), costPerTray]);
     }
     if (activity.freezeDry !== undefined) {

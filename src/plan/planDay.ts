@@ -20,6 +20,7 @@ import { leastFruit, weightsOf } from './program';
 import type { Solved, SolveOptions } from './solve';
 import { toReady } from './toReady';
 import { whyNotMade } from './whyNotMade';
+import { WAITS_BASIS } from './work';
 import { type WorkDone, workDone } from './workDone';
 import { yieldsKnown } from './yieldsKnown';
 
@@ -66,8 +67,9 @@ export function planProgram(input: PlanDayInput): Program {
  *   `form`, and ranges `yield`, `moisture`, `minutesPerPound` (hours hold at its slow end), `rawPerJar`, `dryingHours` or
  *   `dryingConstant` (per hour). They take the place of the published ranges for that form; `ready` of a lot goes first
  * @returns the plan, each product with its lots, recipe, jars, loads, trays, cost, cautions and basis; what is left
- *   fresh, left out and why, what to have at hand and what is short, what limited the plan and what one more of it
- *   would add; or `{ feasible: false }` with the musts that conflict
+ *   fresh, left out and why, what to have at hand and what is short; `schedule`; what limited the plan and what one more
+ *   of it would add, and in `yields` what it would add to know each yield beforehand; or `{ feasible: false }` with the
+ *   fewest musts that conflict, or by how many minutes all musts together run late
  * @throws StillroomError for a field that is wrong, naming it
  *
  * `schedule` is an order of work that fits the hours: what to do when, on hands, burners, pots, canners and trays. Fruit
@@ -162,7 +164,7 @@ export function planDay(input: PlanDayInput): DayPlan {
     schedule,
     work: workOf(prepared, found),
     ...(costs === undefined ? {} : { cost: costs.day }),
-    basis: joinBasis(...products.map(({ basis }) => basis)),
+    basis: joinBasis(...products.map(({ basis }) => basis), schedule.tasks.length === 0 ? [] : [WAITS_BASIS]),
     cautions: joinCautions(
       [caution('follow-local-guidance'), caution('hot-liquids-burn'), caution('estimate')],
       products.some((product) => product.pots !== undefined) ? [planCaution('pot-fill-limit')] : [],

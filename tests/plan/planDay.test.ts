@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { StillroomError } from '../../src/errors/index';
 import { type FeasibleDay, type PlanDayInput, planDay, planProgram } from '../../src/plan/index';
@@ -6,15 +5,9 @@ import { testedProcess } from '../../src/process/index';
 import type { Quantity } from '../../src/quantity/index';
 import { valueIn } from '../../src/quantity/scale';
 import { runSheet } from '../../src/sheet/index';
+import { exampleHaul, feasible } from '../helpers/plans';
 import { randomHaul } from './randomHaul';
 
-const read = (name: string): PlanDayInput =>
-  JSON.parse(readFileSync(new URL(`../../examples/${name}`, import.meta.url), 'utf8'));
-const feasible = (input: PlanDayInput): FeasibleDay => {
-  const plan = planDay(input);
-  if (!plan.feasible) throw new Error(plan.reason);
-  return plan;
-};
 const kg = (mass: Quantity<'mass'>) => valueIn(mass, 'kg');
 const NEAR = 1e-4;
 
@@ -188,7 +181,7 @@ describe('on seeded random hauls', () => {
 
 describe('the examples', () => {
   test.each(['haul.json', 'haul-metric.json'])('%s: proven best, within everything', (name) => {
-    const input = read(name);
+    const input = exampleHaul(name);
     const plan = feasible(input);
     expect(plan.provenBest).toBe(true);
     expect(untrueMinutes(input, plan)).toEqual([]);
@@ -196,14 +189,14 @@ describe('the examples', () => {
     expect(planProgram(input).variables.length).toBeGreaterThan(10);
   });
   test('the untested product is left out with the reason and never gets minutes', () => {
-    const plan = feasible(read('haul.json'));
+    const plan = feasible(exampleHaul('haul.json'));
     expect(plan.leftOut).toMatchObject([
       { product: 'peach sauce in pint jars', reason: expect.stringContaining('no tested process') },
     ]);
     expect(plan.products.every(({ name }) => name !== 'peach sauce in pint jars')).toBe(true);
   });
   test('low-acid beans are refused in boiling water and acid is on every tomato jar', () => {
-    const plan = feasible(read('haul-metric.json'));
+    const plan = feasible(exampleHaul('haul-metric.json'));
     expect(plan.leftOut).toMatchObject([{ reason: expect.stringContaining('low in acid') }]);
     const tomatoes = plan.products.filter(({ produce, jars }) => produce === 'tomato' && jars !== undefined);
     expect(tomatoes.length).toBe(2);
@@ -212,7 +205,7 @@ describe('the examples', () => {
 });
 
 describe('aims', () => {
-  const haul = read('haul.json');
+  const haul = exampleHaul('haul.json');
   test('least waste uses at least as much produce as most worth', () => {
     const left = (plan: FeasibleDay) => plan.leftFresh.reduce((sum, { raw }) => sum + kg(raw), 0);
     const [waste, worth] = [feasible({ ...haul, aim: 'least waste' }), feasible(haul)];
@@ -228,7 +221,7 @@ describe('aims', () => {
 });
 
 describe('least cost and weights', () => {
-  const haul = read('haul.json');
+  const haul = exampleHaul('haul.json');
   const money = ({ cost }: FeasibleDay) =>
     [cost?.produceUsed, cost?.supplies, cost?.energy].reduce((sum, kind) => sum + (kind?.value ?? 0), 0);
   const units = ({ products }: FeasibleDay) => products.reduce((sum, each) => sum + each.units.promised, 0);

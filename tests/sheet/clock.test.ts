@@ -1,15 +1,7 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { type FeasibleDay, type PlanDayInput, planDay } from '../../src/plan/index';
 import { clockBlock, clockText } from '../../src/sheet/clock';
+import { exampleHaul, feasible } from '../helpers/plans';
 
-const read = (name: string): PlanDayInput =>
-  JSON.parse(readFileSync(new URL(`../../examples/${name}`, import.meta.url), 'utf8'));
-const feasible = (input: PlanDayInput): FeasibleDay => {
-  const plan = planDay(input);
-  if (!plan.feasible) throw new Error(plan.reason);
-  return plan;
-};
 const rows = (text: string) => text.split('\n').filter((line) => /^\| [\dd]/.test(line));
 
 test('minutes as the clock shows them, later days by their number', () => {
@@ -21,7 +13,7 @@ test('minutes as the clock shows them, later days by their number', () => {
 });
 
 describe('the example by the clock', () => {
-  const plan = feasible(read('haul.json'));
+  const plan = feasible(exampleHaul('haul.json'));
   const text = clockBlock(plan).join('\n\n');
   test('one line for each task but lifting, in the order of their starts', () => {
     const told = plan.schedule.tasks.filter(({ kind }) => kind !== 'load' && kind !== 'unload');
@@ -41,14 +33,14 @@ describe('the example by the clock', () => {
   });
 });
 test('a day that ends later than its bound says so; on two days each time names its day', () => {
-  const input = read('haul.json');
+  const input = exampleHaul('haul.json');
   const text = clockBlock(feasible({ ...input, kitchen: { ...input.kitchen, hours: ['6 h', '7 h'] } })).join('\n\n');
   expect(text).toMatch(/no order of the same work ends before day 2, \d+:\d\d/);
   expect(text).toContain('each day from its own');
   expect(rows(text).every((row) => /^\| day [12], \d/.test(row))).toBe(true);
 });
 test('under pressure the gauge is told, in metric measure as well', () => {
-  const text = clockBlock(feasible(read('haul-metric.json'))).join('\n\n');
+  const text = clockBlock(feasible(exampleHaul('haul-metric.json'))).join('\n\n');
   expect(text).toMatch(
     /Can tomato crushed in quart jars \(\d\): \*\*process \d+ min at \d+ psi \(\d+ kPa\) on the gauge\*\*/,
   );

@@ -1,18 +1,11 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { type FeasibleDay, type PlanDayInput, planDay } from '../../src/plan/index';
+import type { FeasibleDay, PlanDayInput } from '../../src/plan/index';
 import { costBlock } from '../../src/sheet/costs';
 import { runSheet } from '../../src/sheet/index';
+import { exampleHaul, feasible } from '../helpers/plans';
 
-const read = (name: string): PlanDayInput =>
-  JSON.parse(readFileSync(new URL(`../../examples/${name}`, import.meta.url), 'utf8'));
-const feasible = (input: PlanDayInput): FeasibleDay => {
-  const plan = planDay(input);
-  if (!plan.feasible) throw new Error(plan.reason);
-  return plan;
-};
 const whole = (name: string, unit: string): PlanDayInput => {
-  const input = read(name);
+  const input = exampleHaul(name);
   return {
     ...input,
     kitchen: {
@@ -78,7 +71,7 @@ test('a metric day by 100 g, and a serving that was asked about', () => {
   expect(text).not.toContain('an ounce');
 });
 test('kinds and products that cost nothing are not listed; without a price there is no block', () => {
-  const input = read('haul.json');
+  const input = exampleHaul('haul.json');
   const { energy: _, bags: __, ...kitchen } = input.kitchen;
   const rows = rowsOf(costBlock(feasible({ ...input, kitchen })).join('\n'));
   expect(rows.has('energy')).toBe(false);

@@ -204,7 +204,8 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
   const { kitchen } = day.request;
   const cooking = within(product, () => cooked(kitchen, times.cook as number));
   const target = 1 - ((1 - water.likely) * sheetKg) / endKg(sheet);
-  const energy = dried(kitchen, { water, target, at: sheet.temperature, hours: likelyBetween(sheet.hours) });
+  const hours = likelyBetween(sheet.hours);
+  const energy = dried(kitchen, { water, target, at: sheet.temperature, hours });
   const lemon = kgOfMeasure('bottled lemon juice', sheet.lemonJuice);
   const most = richest(lots.yields);
   return {
@@ -243,7 +244,7 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
         perTray: massOf(day, sheetKg),
         ...(sheet.endWeightPerSheet === undefined ? {} : { stopWeight: massesIn(day, sheet.endWeightPerSheet) }),
         temperature: dryerAt(day, sheet.temperature),
-        hours: { low: sheet.hours.low, likely: sheet.hours.low, high: sheet.hours.high },
+        hours,
         test: sheet.drynessTest,
         dried: massRange(day, scaleRange(readyKg, endKg(sheet) / sheetKg)),
       } satisfies TrayWork,
@@ -303,10 +304,11 @@ export function makeFreezeDried(day: Day, wanted: Wanted, product: number, trade
   };
   const lots = lotsAs(day, trade, form, left, valueIn(size, 'kg'), product);
   const most = richest(lots.yields);
+  const hours = likelyBetween(load.hoursPerBatch);
   const energy = freezeDried(
     day.request.kitchen,
     mapRange(load.ice, (each) => valueIn(each, 'kg')),
-    likelyBetween(load.hoursPerBatch),
+    hours,
   );
   const { times: _, workBasis, ...common } = commonOf(day, trade, wanted, product, form, perUnitKg(lots));
   return {
@@ -326,7 +328,7 @@ export function makeFreezeDried(day: Day, wanted: Wanted, product: number, trade
       trays: {
         where: 'freeze-dryer',
         trays,
-        hours: { ...load.hoursPerBatch, likely: load.hoursPerBatch.low },
+        hours,
         perTray: massOf(day, mostKg / freezeDryer.trays),
         dried: massRange(day, driedRange(readyKg, left)),
       },

@@ -48,24 +48,34 @@ export function fitDay(
     const schedule = scheduleJobs(jobsOf(prepared, kept, found.values), means, windows);
     return schedule && { found, program, share, kept, schedule };
   };
+  const fits = (plan: Fitted | undefined): boolean => plan !== undefined && !isLate(plan.schedule, windows);
   const whole = orderOf(best, prepared.program, 1);
-  if (whole !== undefined && !isLate(whole.schedule, windows)) return { fits: true, plan: whole };
+  if (fits(whole)) return { fits: true, plan: whole };
 
   let fitting: Fitted | undefined;
   let [enough, tooMuch] = [0, 1];
   let share = whole === undefined ? 0.7 : hoursOf(windows) / workedBy(whole.schedule.makespan, windows);
-  for (let trial = 0; trial < MOST_TRIALS && tooMuch - enough > NEAR; trial++) {
+  const attempt = (): boolean => {
     const program = minuteShare(prepared.program, share);
     const found = search(program, {
       nodes: nodesFor(program),
       ...(fitting === undefined ? {} : { start: fitting.found }),
     });
-    const plan = found.feasible ? orderOf(found, program, share) : undefined;
-    if (plan !== undefined && !isLate(plan.schedule, windows)) fitting = plan;
     // with musts that not even their minutes are left for, more minutes are needed, not fewer
-    if (!found.feasible || plan === fitting) enough = share;
+    if (!found.feasible) return true;
+    const plan = orderOf(found, program, share);
+    if (fits(plan)) fitting = plan;
+    return fits(plan);
+  };
+  for (let trial = 0; trial < MOST_TRIALS && tooMuch - enough > NEAR; trial++) {
+    if (attempt()) enough = share;
     else tooMuch = share;
     share = (enough + tooMuch) / 2;
+  }
+  if (fitting === undefined) {
+    // what needs no minutes, or nothing at all
+    share = 0;
+    attempt();
   }
   if (fitting === undefined) return { fits: false, plan: whole };
   const { found } = fitting;

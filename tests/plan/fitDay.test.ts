@@ -145,6 +145,22 @@ test('trimmings fall off also where preparing takes no time of its own', () => {
   expect(plan.feasible && plan.products.map(({ make }) => make)).toEqual(['frozen', 'powder']);
 });
 
+test('what fits in no order is not made, where nothing must be', () => {
+  // 1 ft3 of freezer freezes 2 lb a day: a pack of 3 lb is within the sum of two days, but not within one
+  const day = (least: number): PlanDayInput => ({
+    lots: [{ produce: 'peach', raw: '20 lb' }],
+    kitchen: { elevation: '100 m', hours: ['4 h', '4 h'], freezer: { room: '60 L', volume: '1 ft3' } },
+    products: [{ make: 'frozen', from: 'peach', form: 'slices', size: '3 lb', least }],
+    learned: [{ produce: 'peach', form: 'slices', yield: { low: 0.8, likely: 0.8, high: 0.8 } }],
+  });
+  expect(planDay(day(0))).toMatchObject({ feasible: true, products: [], schedule: { tasks: [] } });
+  expect(planDay(day(1))).toMatchObject({
+    feasible: false,
+    reason: 'no order of work was found for what must be made',
+    conflicts: ['at least 1 of peach slices, frozen'],
+  });
+});
+
 describe('musts that fit the hours as sums only', () => {
   // two loads of 7 quarts: the canner's minutes are enough, but not the wait for its water and for the first load
   const day = (hours: number): PlanDayInput => ({

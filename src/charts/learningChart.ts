@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import { fail } from '../errors/StillroomError';
-import { count, fields, flag, list, name, number, optional, readInput } from '../quantity/fields';
+import { count, fields, flag, list, name, number, optional, rangeOf, readInput } from '../quantity/fields';
 import type { Range } from '../quantity/types';
 import { caution } from '../sources/cautions';
 import { type ChartLayer, type ChartSpec, capital, chart, digits, OKABE_ITO, WIDTH } from './spec';
@@ -8,8 +8,7 @@ import { type ChartLayer, type ChartSpec, capital, chart, digits, OKABE_ITO, WID
 const LARGEST = 1e9;
 const MOST = 2000;
 const figure = (what: string) => number(`${what}: a number`, { min: -LARGEST, max: LARGEST });
-const range = () =>
-  fields({ low: figure('the low end'), likely: figure('the figure to expect'), high: figure('the high end') });
+const range = () => rangeOf(() => figure('an end, or the figure to expect'));
 
 const schema = /* @__PURE__ */ fields({
   what: name('what was learned, such as "yield of peach halves"'),

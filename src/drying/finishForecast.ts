@@ -1,6 +1,7 @@
 import type * as z from 'zod/mini';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, list, mass, optional, ratio, readInput, time } from '../quantity/fields';
+import { mapRange } from '../quantity/range';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity, Range } from '../quantity/types';
 import type { Unit } from '../quantity/units';
@@ -10,7 +11,6 @@ import { shareLeft } from './driedMass';
 import { targetMoistureOf } from './dryingGuide';
 import { leastSquares, studentT } from './leastSquares';
 import { MOISTURE_BASES } from './moistureBasis';
-import { mapRange } from './moistureRange';
 import { modelBasis } from './thinLayer';
 
 const schema = fields({

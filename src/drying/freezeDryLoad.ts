@@ -1,6 +1,7 @@
 import type * as z from 'zod/mini';
 import freezeDryingTable from '../../data/drying/freeze-drying.json';
 import { area, density, fields, length, mass, optional, ratio, readInput } from '../quantity/fields';
+import { mapRange, turnRange } from '../quantity/range';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity, Range } from '../quantity/types';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
@@ -9,7 +10,7 @@ import { caution } from './cautions';
 import { refuseWetter, shareLeft } from './driedMass';
 import { sublimationBasis, sublimationEnthalpy } from './ice';
 import { MOISTURE_BASES } from './moistureBasis';
-import { mapRange, moistureRange, turnRange } from './moistureRange';
+import { moistureRange } from './moistureRange';
 import { freezeDriedMoisture } from './storage';
 import { layerMass, lotsFor } from './trayLoad';
 

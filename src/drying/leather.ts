@@ -2,6 +2,7 @@ import type * as z from 'zod/mini';
 import leatherTable from '../../data/drying/leather.json';
 import { fail } from '../errors/StillroomError';
 import { area, count, density, fields, length, mass, optional, ratio, readInput, volume } from '../quantity/fields';
+import { mapRange, turnRange } from '../quantity/range';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity, Range } from '../quantity/types';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
@@ -10,7 +11,7 @@ import { caution } from './cautions';
 import { refuseWetter, shareLeft } from './driedMass';
 import { targetMoistureOf } from './dryingGuide';
 import { MOISTURE_BASES } from './moistureBasis';
-import { mapRange, moistureRange, turnRange } from './moistureRange';
+import { moistureRange } from './moistureRange';
 import { endsOf, type ItemRow, itemOf, numberOf } from './settings';
 import { lotsFor, massUnitFor } from './trayLoad';
 

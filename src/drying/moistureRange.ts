@@ -50,13 +50,3 @@ export const moistureRange = () =>
       }
     }),
   );
-
-/** The same sum for each end of a range. */
-export const mapRange = <A, B>(range: Range<A>, change: (end: A) => B): Range<B> => ({
-  low: change(range.low),
-  likely: change(range.likely),
-  high: change(range.high),
-});
-
-/** The range turned round: the low end computed from the high one. For answers that fall as the input rises. */
-export const turnRange = <A>(range: Range<A>): Range<A> => ({ low: range.high, likely: range.likely, high: range.low });

@@ -1,12 +1,13 @@
 import type * as z from 'zod/mini';
 import { fields, mass, optional, ratio, readInput } from '../quantity/fields';
+import { mapRange, turnRange } from '../quantity/range';
 import type { Quantity, Range } from '../quantity/types';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
 import { basisOf } from '../sources/table';
 import { caution } from './cautions';
 import { refuseWetter, shareLeft } from './driedMass';
 import { MOISTURE_BASES } from './moistureBasis';
-import { mapRange, moistureRange, turnRange } from './moistureRange';
+import { moistureRange } from './moistureRange';
 import { endsOf, setting } from './settings';
 
 const DRIED = setting('residualMoisture_properlyDriedFood');

@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import { fields, mass, optional, ratio, readInput } from '../quantity/fields';
+import { mapRange, turnRange } from '../quantity/range';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity, Range } from '../quantity/types';
 import type { Basis, Caution } from '../sources/index';
@@ -7,7 +8,7 @@ import { caution } from './cautions';
 import { refuseWetter, shareLeft } from './driedMass';
 import { dryerTemperature, dryingHeatBasis, GUIDE_DRYING_TEMPERATURE, heatToDry, START_C } from './dryingHeat';
 import { MOISTURE_BASES } from './moistureBasis';
-import { mapRange, moistureRange, turnRange } from './moistureRange';
+import { moistureRange } from './moistureRange';
 
 const schema = fields({
   fresh: mass(),

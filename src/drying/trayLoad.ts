@@ -2,12 +2,12 @@ import type * as z from 'zod/mini';
 import { fail } from '../errors/StillroomError';
 import { area, choice, count, density, fields, length, mass, optional, ratio, readInput } from '../quantity/fields';
 import { roundToStep } from '../quantity/fractions';
+import { mapRange, turnRange } from '../quantity/range';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity, Range } from '../quantity/types';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
 import { basisOf } from '../sources/table';
 import { caution } from './cautions';
-import { mapRange, turnRange } from './moistureRange';
 import { endsOf, setting } from './settings';
 
 /** The share of a tray that a single layer of pieces covers without touching: what cooks do; no source prints it. */

@@ -1,9 +1,8 @@
-import { mapRange } from '../drying/moistureRange';
+import { byEnds, mapRange } from '../quantity/range';
 import type { Quantity, Range } from '../quantity/types';
 import { joinBasis } from '../sources/basis';
 import type { LotShare, PlannedProduct, ProductCost } from './dayPlan';
 import { type Kept, NOISE } from './decide';
-import { byEnds } from './energyTaken';
 import type { EnergyUsed } from './energyUsed';
 import { type KnownLot, massOf, massRange } from './makes/context';
 import { costBasis } from './money';

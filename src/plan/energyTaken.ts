@@ -1,4 +1,4 @@
-import { mapRange } from '../drying/moistureRange';
+import { byEnds, mapRange } from '../quantity/range';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity, Range } from '../quantity/types';
 import { type Basis, joinBasis } from '../sources/basis';
@@ -20,8 +20,8 @@ export interface Taken {
   readonly basis: readonly Basis[];
 }
 
-const taken = ({ energy, basis }: EnergyNeeded): Taken => ({ kWh: kilowattHours(energy), basis });
-export const kilowattHours = (energy: Range<Quantity<'energy'>>): Range<number> =>
+const taken = ({ energy, basis }: EnergyNeeded): Taken => ({ kWh: inKilowattHours(energy), basis });
+export const inKilowattHours = (energy: Range<Quantity<'energy'>>): Range<number> =>
   mapRange(energy, (each) => valueIn(each, 'kWh'));
 
 /** The power of a burner where the kitchen names none: common practice, no source. */
@@ -132,17 +132,6 @@ export const likelyBetween = ({
   low,
   likely: quantityIn((valueIn(low, 'h') + valueIn(high, 'h')) / 2, 'h', 'h'),
   high,
-});
-
-/** Low with low, likely with likely, high with high. */
-export const byEnds = (
-  one: Range<number>,
-  other: Range<number>,
-  join: (one: number, other: number) => number,
-): Range<number> => ({
-  low: join(one.low, other.low),
-  likely: join(one.likely, other.likely),
-  high: join(one.high, other.high),
 });
 
 /** A supply with the energy that each raw kg takes: so many kg of it are worked on, each of which takes so much. */

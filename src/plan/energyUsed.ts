@@ -1,7 +1,7 @@
+import { byEnds, scaleRange, sureRange } from '../quantity/range';
 import type { Range } from '../quantity/types';
 import type { DaySchedule, ScheduledTask } from './daySchedule';
 import type { Kept } from './decide';
-import { byEnds } from './energyTaken';
 import { cannersOf } from './kitchen';
 import type { Prepared } from './prepare';
 import { groupsOf } from './program';
@@ -12,9 +12,9 @@ export interface EnergyUsed {
   readonly electricity: Range<number>;
 }
 
-const NONE: Range<number> = { low: 0, likely: 0, high: 0 };
+const NONE = sureRange(0);
 const plus = (one: Range<number>, other: Range<number> = NONE) => byEnds(one, other, (a, b) => a + b);
-const times = (range: Range<number> = NONE, by = 1) => byEnds(range, range, (each) => each * by);
+const times = (range: Range<number> = NONE, by = 1) => scaleRange(range, by);
 
 /**
  * The energy of each product with the batches, trays and loads that it really gets: what is heated, dried or frozen by

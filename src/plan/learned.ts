@@ -4,12 +4,11 @@ import { fail, within } from '../errors/StillroomError';
 import { describeJar } from '../jars/describeJar';
 import { composition } from '../produce/composition';
 import { findForm } from '../produce/forms';
-import { count, fields, list, mass, name, number, optional, ratio, reading, time } from '../quantity/fields';
+import { count, fields, list, mass, name, number, optional, rangeOf, ratio, reading, time } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity, Range } from '../quantity/types';
 import type { Basis } from '../sources/basis';
 
-const rangeOf = <S extends z.ZodMiniType>(one: () => S) => fields({ low: one(), likely: one(), high: one() });
 const perHour = () => number('a drying constant per hour, above 0 and at most 100', { above: 0, max: 100 });
 const minutes = () => number('minutes for each raw pound, above 0 and at most 120', { above: 0, max: 120 });
 

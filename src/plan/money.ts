@@ -1,5 +1,5 @@
 import { Decimal } from '../common/decimal';
-import { parseMoney, toCents } from '../quantity/money';
+import { parseMoney, toCents, withoutNoise } from '../quantity/money';
 import { valueIn } from '../quantity/scale';
 import type { Money, Quantity } from '../quantity/types';
 import type { Basis } from '../sources/basis';
@@ -22,8 +22,6 @@ interface Line {
 
 /** Less than a gram left of a lot is none. */
 const NOTHING_LEFT = 1e-3;
-/** Less than this of a cent is the arithmetic's, and makes no further cent. */
-const DIGITS = 8;
 
 export interface Costs {
   readonly products: readonly ProductCost[];
@@ -81,8 +79,7 @@ export function costsOf(
 }
 
 /** Up to the cent: a jar never looks cheaper than it is. */
-const upToCents = (total: number, parts: number): number =>
-  new Decimal(total).div(parts).toDecimalPlaces(DIGITS).toDecimalPlaces(2, Decimal.ROUND_UP).toNumber();
+const upToCents = (total: number, parts: number): number => toCents(new Decimal(total).div(parts), 'up');
 
 const OUNCE: Quantity<'mass'> = { value: 1, unit: 'oz' };
 const HUNDRED_GRAMS: Quantity<'mass'> = { value: 100, unit: 'g' };
@@ -192,7 +189,7 @@ function toWholeCents(products: readonly (readonly Line[])[]): Line[][] {
   for (const [what, { of }] of kinds) {
     const exact = products.map((own) => own.reduce((sum, line) => sum + (line.what === what ? line.amount : 0), 0));
     const all = exact.reduce((sum, each) => sum + each, 0);
-    shareMoney(new Decimal(all).toDecimalPlaces(DIGITS).toNumber(), exact).forEach((amount, index) => {
+    shareMoney(withoutNoise(all).toNumber(), exact).forEach((amount, index) => {
       if (amount > 0) shared[index]?.push({ what, of, amount });
     });
   }

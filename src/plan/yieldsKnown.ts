@@ -1,3 +1,4 @@
+import { sureRange, turnRange } from '../quantity/range';
 import type { Range } from '../quantity/types';
 import type { Activity } from './activity';
 import type { YieldKnown } from './dayPlan';
@@ -41,16 +42,14 @@ export function yieldsKnown(
 
 /** The same product with its yields narrowed to one of their figures. */
 function knownTo(end: (typeof ENDS)[number], activity: Activity): Activity {
-  const only = (range: Range<number>): Range<number> => ({ low: range[end], likely: range[end], high: range[end] });
+  const only = (range: Range<number>): Range<number> => sureRange(range[end]);
   return {
     ...activity,
     supplies: activity.supplies.map((supply) => ({
       ...supply,
       unitsPerKg: only(supply.unitsPerKg),
       // the more is ready, the less falls off
-      trimmingsPerKg: only(turned(supply.trimmingsPerKg)),
+      trimmingsPerKg: only(turnRange(supply.trimmingsPerKg)),
     })),
   };
 }
-
-const turned = ({ low, likely, high }: Range<number>): Range<number> => ({ low: high, likely, high: low });

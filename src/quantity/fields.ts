@@ -198,6 +198,8 @@ export const list = <S extends z.ZodMiniType>(what: string, item: S, min = 1, ma
 export const optional = z.optional;
 /** An object with just these fields; any other field is an error. */
 export const fields = z.strictObject;
+/** `{ low, likely, high }` of one kind of field; their order is the caller's to check. */
+export const rangeOf = <S extends z.ZodMiniType>(one: () => S) => fields({ low: one(), likely: one(), high: one() });
 
 type Issue = z.core.$ZodIssue;
 

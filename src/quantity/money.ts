@@ -1,6 +1,6 @@
 import { Decimal } from '../common/decimal';
 import { fail } from '../errors/StillroomError';
-import { parseAmount } from './fractions';
+import { parseAmount, type Rounding } from './fractions';
 import type { Money } from './types';
 
 const EXPECTED = 'an amount with its three-letter currency code, such as "24.50 USD"';
@@ -39,7 +39,15 @@ export function parseMoney(given: unknown, path = ''): Money {
   return { value, unit };
 }
 
-/** Rounds to the cent (two places), half up: the last step of every sum of money. */
-export function toCents(value: Decimal | number): number {
-  return new Decimal(value).toDecimalPlaces(2, Decimal.ROUND_HALF_UP).toNumber();
+/** Less than this of a unit of money is the arithmetic's, and makes no further cent. */
+const DIGITS = 8;
+const WAYS = { nearest: Decimal.ROUND_HALF_UP, up: Decimal.ROUND_UP, down: Decimal.ROUND_DOWN } as const;
+
+/** An amount without the noise of its arithmetic, to be rounded or shared out. */
+export const withoutNoise = (value: Decimal | number): Decimal => new Decimal(value).toDecimalPlaces(DIGITS);
+
+/** Rounds to the cent (two places), half up where nothing is said: the last step of every sum of money. */
+export function toCents(value: Decimal | number, rounding: Rounding = 'nearest'): number {
+  const amount = rounding === 'nearest' ? new Decimal(value) : withoutNoise(value);
+  return amount.toDecimalPlaces(2, WAYS[rounding]).toNumber();
 }

@@ -2,7 +2,7 @@ import type * as z from 'zod/mini';
 import type { Given } from '../common/given';
 import { fail } from '../errors/StillroomError';
 import { yieldOf } from '../produce/readyFromRaw';
-import { choice, fields, list, mass, name, number, optional, ratio, readInput } from '../quantity/fields';
+import { choice, fields, list, mass, name, number, optional, rangeOf, ratio, readInput } from '../quantity/fields';
 import { toDecimalIn } from '../quantity/scale';
 import type { Range } from '../quantity/types';
 import { type Basis, type Caution, joinBasis, joinCautions } from '../sources/basis';
@@ -147,7 +147,6 @@ function checkRange(range: Range<number>, path: string, positive: boolean): void
 export const LARGEST = 1e9;
 export const SMALLEST = 1 / LARGEST;
 const figure = (what: string) => number(`${what}: a number`, { min: -LARGEST, max: LARGEST });
-const rangeOf = <S extends z.ZodMiniType>(one: () => S) => fields({ low: one(), likely: one(), high: one() });
 const LONGEST_LIST = 100_000;
 
 const figureSchema = /* @__PURE__ */ fields({

@@ -12,6 +12,7 @@ import { type Form, findForm } from '../produce/forms';
 import { rawForJars } from '../produce/rawForJars';
 import { yieldOf } from '../produce/readyFromRaw';
 import { fields, list, readInput } from '../quantity/fields';
+import { mapRange } from '../quantity/range';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity, Range } from '../quantity/types';
 import type { Unit } from '../quantity/units';
@@ -254,12 +255,6 @@ const HALF_TO_DOUBLE_BASIS: Basis = {
   kind: 'common-practice',
 };
 
-const each = <T>({ low, likely, high }: Range<T>, of: (one: T) => number): Range<number> => ({
-  low: of(low),
-  likely: of(likely),
-  high: of(high),
-});
-
 /** The published range of a figure; for work the customary one. Nothing where none is published. */
 function priorOf({ what, produce, form: shape, jar }: Told, told: readonly Told[]): Prior | undefined {
   if (what === 'minutesPerPound') {
@@ -283,11 +278,11 @@ function priorOf({ what, produce, form: shape, jar }: Told, told: readonly Told[
     }
     if (what === 'rawPerJar') {
       const { raw, basis, cautions } = rawForJars({ produce, form, jar: jar as string, jars: 1 });
-      return { range: each(raw, pounds), scale: 'times', basis, cautions };
+      return { range: mapRange(raw, pounds), scale: 'times', basis, cautions };
     }
     const { hours, basis, cautions } = dryingGuide({ food: produce, form });
     return {
-      range: each(hours, (time) => valueIn(time, 'h')),
+      range: mapRange(hours, (time) => valueIn(time, 'h')),
       scale: 'times',
       basis: basis.filter(({ what: figure }) => figure.startsWith('drying of')),
       cautions,
@@ -308,17 +303,13 @@ const LEAST_SHARE = 0.001;
 const MOST_SHARE = { yield: 1, moisture: 1 - LEAST_SHARE } as const;
 
 /** The figure as an entry holds it, in the unit of the first record that tells it. */
-function figureOf({ what, unit, jar }: Told, { low, likely, high }: Range<number>): Partial<LearnedEntry> {
-  const inUnit = <D extends 'mass' | 'time'>(from: Unit<D>): Range<Quantity<D>> => ({
-    low: quantityIn<D>(low, from, unit as Unit<D>),
-    likely: quantityIn<D>(likely, from, unit as Unit<D>),
-    high: quantityIn<D>(high, from, unit as Unit<D>),
-  });
+function figureOf({ what, unit, jar }: Told, range: Range<number>): Partial<LearnedEntry> {
+  const inUnit = <D extends 'mass' | 'time'>(from: Unit<D>): Range<Quantity<D>> =>
+    mapRange(range, (value) => quantityIn<D>(value, from, unit as Unit<D>));
   if (what === 'rawPerJar') return { rawPerJar: { jar: jar as string, raw: inUnit<'mass'>('lb') } };
   if (what === 'dryingHours') return { dryingHours: inUnit<'time'>('h') };
-  if (what === 'minutesPerPound') return { minutesPerPound: { low, likely, high } };
-  const hold = (share: number) => Math.min(MOST_SHARE[what], Math.max(LEAST_SHARE, share));
-  return { [what]: { low: hold(low), likely: hold(likely), high: hold(high) } };
+  if (what === 'minutesPerPound') return { minutesPerPound: range };
+  return { [what]: mapRange(range, (share) => Math.min(MOST_SHARE[what], Math.max(LEAST_SHARE, share))) };
 }
 
 /** One figure of one subject, with all that was told of it; not learned where no range is published. */

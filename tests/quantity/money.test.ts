@@ -25,3 +25,9 @@ test('cents are rounded half up', () => {
   expect(toCents(1.005)).toBe(1.01);
   expect(toCents(2.675)).toBe(2.68);
 });
+test('or to one side, where the noise of arithmetic makes no cent', () => {
+  expect(toCents(1.001, 'up')).toBe(1.01);
+  expect(toCents(1.009, 'down')).toBe(1);
+  expect(toCents(0.1 + 0.2, 'up')).toBe(0.3);
+  expect(toCents(1 - 1e-12, 'down')).toBe(1);
+});

@@ -1,8 +1,8 @@
 import type * as z from 'zod/mini';
-import { mapRange } from '../../drying/moistureRange';
 import { fields, optional, power, ratio, readInput, time } from '../../quantity/fields';
+import { mapRange, sureRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
-import { type EnergyNeeded, fixed } from './needed';
+import type { EnergyNeeded } from './needed';
 
 /** What a machine draws and for how long. */
 export const appliance = () =>
@@ -36,7 +36,7 @@ export function applianceEnergy(input: ApplianceEnergyInput): EnergyNeeded {
   const given = readInput(schema, input);
   const joules = valueIn(given.power, 'W') * valueIn(given.time, 's') * (given.duty ?? 1);
   return {
-    energy: mapRange(fixed(joules), (each) => quantityIn<'energy'>(each, 'J', 'kWh')),
+    energy: mapRange(sureRange(joules), (each) => quantityIn<'energy'>(each, 'J', 'kWh')),
     basis: [
       { what: 'power and time', kind: 'measured' },
       {

@@ -1,12 +1,12 @@
-import { mapRange } from '../../drying/moistureRange';
 import { fail } from '../../errors/StillroomError';
 import { fields, kitchenElevation, optional, power, ratio, readInput, time, volume } from '../../quantity/fields';
+import { mapRange, sureRange } from '../../quantity/range';
 import { valueIn } from '../../quantity/scale';
 import type { LengthInput, PowerInput, RatioInput, TimeInput, VolumeInput } from '../../quantity/types';
 import { caution } from '../../sources/cautions';
 import { boilOffEnergy } from './boilOffEnergy';
 import { efficiency, HOLDING, holdingBasis } from './burner';
-import { type EnergyNeeded, fixed, kilowattHours } from './needed';
+import { type EnergyNeeded, kilowattHours } from './needed';
 
 const schema = /* @__PURE__ */ fields({
   time: time({ max: { value: 7, unit: 'day' } }),
@@ -83,7 +83,7 @@ export function boilingEnergy(input: BoilingEnergyInput): EnergyNeeded {
   refuse(input, ['efficiency', 'elevation'], 'no such field with the rated power');
   const kilowatts = valueIn(given.burnerPower, 'kW');
   return {
-    energy: mapRange(given.holding === undefined ? HOLDING : fixed(given.holding), (share) =>
+    energy: mapRange(given.holding === undefined ? HOLDING : sureRange(given.holding), (share) =>
       kilowattHours(kilowatts * share * hours),
     ),
     basis: [{ what: 'rated power of the burner', kind: 'measured' }, holdingBasis(given.holding)],

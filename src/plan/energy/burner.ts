@@ -1,15 +1,15 @@
 import { EFFICIENCY } from '../../process/canLoad';
 import { ratio } from '../../quantity/fields';
+import { sureRange } from '../../quantity/range';
 import type { Range } from '../../quantity/types';
 import type { Basis } from '../../sources/basis';
-import { fixed } from './needed';
 
 /** Share of a burner's energy that reaches the pot, as `canLoad` takes it. */
 export const efficiency = () => ratio({ min: 0.05, max: 1 });
 
 /** The share given, or that of gas flames to induction. */
 export const burnerShare = (given: number | undefined): Range<number> =>
-  given === undefined ? EFFICIENCY : fixed(given);
+  given === undefined ? EFFICIENCY : sureRange(given);
 
 export const burnerBasis = (given: number | undefined): Basis => ({
   what: "share of the burner's energy that reaches the pot",

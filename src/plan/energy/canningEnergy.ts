@@ -1,10 +1,11 @@
 import { type CanLoadInput, canLoad } from '../../process/canLoad';
 import { fields, optional, power, ratio, readInput } from '../../quantity/fields';
+import { sureRange } from '../../quantity/range';
 import { valueIn } from '../../quantity/scale';
 import type { Quantity, Range, RatioInput } from '../../quantity/types';
 import { joinBasis, type Refusal } from '../../sources/basis';
 import { HOLDING, holdingBasis } from './burner';
-import { type EnergyNeeded, fixed, kilowattHours } from './needed';
+import { type EnergyNeeded, kilowattHours } from './needed';
 
 const schema = /* @__PURE__ */ fields({ burnerPower: power(), holding: optional(ratio({ above: 0 })) });
 
@@ -60,7 +61,7 @@ export function canningEnergy(input: CanningEnergyInput): CanningEnergy | Refusa
   const timeline = canLoad(load);
   if (!timeline.tested) return timeline;
   const kilowatts = valueIn(given.burnerPower, 'kW');
-  const share = given.holding === undefined ? HOLDING : fixed(given.holding);
+  const share = given.holding === undefined ? HOLDING : sureRange(given.holding);
   const hours = (steps: ReadonlySet<string>, end: keyof Range): number =>
     timeline.steps.reduce((sum, { step, minutes }) => sum + (steps.has(step) ? minutes[end] / 60 : 0), 0);
   const full = (end: keyof Range) => kilowatts * hours(FULL, end);

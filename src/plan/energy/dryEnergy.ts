@@ -2,11 +2,12 @@ import type * as z from 'zod/mini';
 import { type DryingHeatInput, dryingHeat } from '../../drying/dryingHeat';
 import { fail } from '../../errors/StillroomError';
 import { fields, optional, ratio, readInput } from '../../quantity/fields';
+import { sureRange } from '../../quantity/range';
 import type { Quantity, Range } from '../../quantity/types';
 import { joinBasis } from '../../sources/basis';
 import { caution } from '../../sources/cautions';
 import { appliance, applianceEnergy } from './applianceEnergy';
-import { drawn, figureBasis, fixed, type HeatNeeded } from './needed';
+import { drawn, figureBasis, type HeatNeeded } from './needed';
 
 /**
  * Share of a dryer's energy that dries. Printed examples of dryers that burn fuel give 0.26 and 0.474; a home dryer's
@@ -68,7 +69,7 @@ export function dryEnergy(input: DryEnergyInput): DryEnergy {
     return { energy: run.energy, heat, waterRemoved, basis: joinBasis(basis, run.basis), cautions: [] };
   }
   return {
-    energy: drawn(heat.value, given.efficiency === undefined ? DRYER : fixed(given.efficiency)),
+    energy: drawn(heat.value, given.efficiency === undefined ? DRYER : sureRange(given.efficiency)),
     heat,
     waterRemoved,
     basis: joinBasis(

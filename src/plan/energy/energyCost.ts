@@ -1,7 +1,6 @@
-import { Decimal } from '../../common/decimal';
 import { fail } from '../../errors/StillroomError';
-import { choice, energy as energyField, fields, money, readInput } from '../../quantity/fields';
-import { toCents } from '../../quantity/money';
+import { choice, energy as energyField, fields, money, rangeOf, readInput } from '../../quantity/fields';
+import { toCents, withoutNoise } from '../../quantity/money';
 import { toDecimalIn } from '../../quantity/scale';
 import type { EnergyInput, Money, MoneyInput, Quantity, Range } from '../../quantity/types';
 import type { Basis, Caution } from '../../sources/basis';
@@ -12,7 +11,7 @@ const amount = () => energyField({ min: { value: 0, unit: 'kWh' } });
 const price = () => fields({ per: choice('what the price is for', ['kWh', 'therm']), price: money() });
 const schema = /* @__PURE__ */ fields({ energy: amount(), price: price() });
 const rangeSchema = /* @__PURE__ */ fields({
-  energy: fields({ low: amount(), likely: amount(), high: amount() }),
+  energy: rangeOf(amount),
   price: price(),
 });
 
@@ -32,9 +31,6 @@ export interface EnergyCost {
   readonly basis: readonly Basis[];
   readonly cautions: readonly Caution[];
 }
-
-/** Less than this of a cent is the arithmetic's, and makes no further cent. */
-const DIGITS = 8;
 
 /**
  * What energy costs, at a price per kilowatt-hour or per therm of gas.
@@ -62,14 +58,13 @@ const DIGITS = 8;
 export function energyCost(input: EnergyCostInput): EnergyCost {
   const { energy, price: tariff } = readCost(input);
   const { unit } = tariff.price;
-  const cost = (each: Quantity<'energy'>) =>
-    toDecimalIn(each, tariff.per).times(tariff.price.value).toDecimalPlaces(DIGITS);
+  const cost = (each: Quantity<'energy'>) => withoutNoise(toDecimalIn(each, tariff.per).times(tariff.price.value));
   const money = (value: number): Money => ({ value, unit });
   return {
     cost: {
-      low: money(cost(energy.low).toDecimalPlaces(2, Decimal.ROUND_DOWN).toNumber()),
+      low: money(toCents(cost(energy.low), 'down')),
       likely: money(toCents(cost(energy.likely))),
-      high: money(cost(energy.high).toDecimalPlaces(2, Decimal.ROUND_UP).toNumber()),
+      high: money(toCents(cost(energy.high), 'up')),
     },
     basis: [{ what: 'price of energy', kind: 'measured' }, ...(tariff.per === 'therm' ? [figureBasis('therm')] : [])],
     cautions: [],

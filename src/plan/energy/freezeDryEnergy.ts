@@ -2,12 +2,13 @@ import type * as z from 'zod/mini';
 import { sublimationHeat } from '../../drying/ice';
 import { fail } from '../../errors/StillroomError';
 import { fields, mass, optional, ratio, readInput } from '../../quantity/fields';
+import { sureRange } from '../../quantity/range';
 import { valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import { joinBasis } from '../../sources/basis';
 import { caution } from '../../sources/cautions';
 import { appliance, applianceEnergy } from './applianceEnergy';
-import { drawn, fixed, type HeatNeeded } from './needed';
+import { drawn, type HeatNeeded } from './needed';
 
 /** The ice is about this cold while it sublimes, as in `freezeDryLoad`; the heat hardly changes with it. */
 const ICE: Quantity<'temperature'> = { value: -20, unit: 'degC' };
@@ -64,7 +65,7 @@ export function freezeDryEnergy(input: FreezeDryEnergyInput): HeatNeeded {
     return { energy: run.energy, heat, basis: joinBasis(sublimation.basis, run.basis), cautions: [] };
   }
   return {
-    energy: drawn(WAYS * kilojoules, efficiency === undefined ? FREEZE_DRYER : fixed(efficiency)),
+    energy: drawn(WAYS * kilojoules, efficiency === undefined ? FREEZE_DRYER : sureRange(efficiency)),
     heat,
     basis: joinBasis(sublimation.basis, [
       {

@@ -3,11 +3,12 @@ import { fail } from '../../errors/StillroomError';
 import { initialFreezingPoint } from '../../freezing/initialFreezingPoint';
 import { propertiesFromWater } from '../../freezing/propertiesFromWater';
 import { fields, mass, name, number, optional, ratio, readInput, temperature } from '../../quantity/fields';
+import { sureRange } from '../../quantity/range';
 import { valueIn } from '../../quantity/scale';
 import type { MassInput, Range, RatioInput, TemperatureInput } from '../../quantity/types';
 import { type Basis, joinBasis } from '../../sources/basis';
 import { caution } from '../../sources/cautions';
-import { drawn, fixed, type HeatNeeded } from './needed';
+import { drawn, type HeatNeeded } from './needed';
 
 /** Heat that a home freezer takes out for each unit of electricity; common practice, no source. */
 export const PERFORMANCE: Range<number> = { low: 0.8, likely: 1.3, high: 2 };
@@ -155,7 +156,7 @@ export function freezeEnergy(input: FreezeEnergyInput): HeatNeeded {
     below * Math.max(0, Math.min(from, freezes) - to);
   const kilojoules = valueIn(amount, 'kg') * perKilogram;
   return {
-    energy: drawn(kilojoules, performance === undefined ? PERFORMANCE : fixed(performance)),
+    energy: drawn(kilojoules, performance === undefined ? PERFORMANCE : sureRange(performance)),
     heat: { value: kilojoules, unit: 'kJ' },
     basis: joinBasis(basis, [
       { what: 'heat = cooling + freezing + cooling on', kind: 'equation', source: 'earle', locator: 'Example 2.10' },

@@ -1,5 +1,5 @@
 import figures from '../../../data/plan/energy-figures.json';
-import { mapRange } from '../../drying/moistureRange';
+import { mapRange, turnRange } from '../../quantity/range';
 import { quantityIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import type { Basis, Caution } from '../../sources/basis';
@@ -32,10 +32,7 @@ export const figure = (id: string): FigureRow => rows.find((row) => row.id === i
 export const figureBasis = (id: string): Basis => basisOf(figure(id), figure(id).quantity);
 
 export const kilowattHours = (value: number): Quantity<'energy'> => ({ value, unit: 'kWh' });
-export const fixed = (value: number): Range<number> => ({ low: value, likely: value, high: value });
 
 /** kWh for heat in kJ: the best share gives the low end. */
 export const drawn = (kilojoules: number, share: Range<number>): Range<Quantity<'energy'>> =>
-  mapRange({ low: share.high, likely: share.likely, high: share.low }, (each) =>
-    quantityIn(kilojoules / each, 'kJ', 'kWh'),
-  );
+  mapRange(turnRange(share), (each) => quantityIn(kilojoules / each, 'kJ', 'kWh'));

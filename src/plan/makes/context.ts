@@ -2,6 +2,7 @@ import { joinPath, StillroomError } from '../../errors/StillroomError';
 import { type Composition, composition } from '../../produce/composition';
 import { readyFromRaw } from '../../produce/readyFromRaw';
 import { formatQuantity } from '../../quantity/formatQuantity';
+import { mapRange, turnRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import type { Unit } from '../../quantity/units';
@@ -120,20 +121,16 @@ export function yieldFromLot(day: Day, lot: KnownLot, form: string): LotYield {
   // a weighing of the lot itself says more than earlier batches do
   const learned = own === undefined ? learnedFigure(day.learned, 'yield', lot.trade, form) : undefined;
   if (learned !== undefined) {
-    const { low, likely, high } = learned.figure;
     return {
       ready: learned.figure,
-      trimmings: { low: (1 - high) * usable, likely: (1 - likely) * usable, high: (1 - low) * usable },
-      better: likely / published.yield.likely,
+      trimmings: mapRange(turnRange(learned.figure), (ready) => (1 - ready) * usable),
+      better: learned.figure.likely / published.yield.likely,
       basis: [learned.basis],
       cautions: published.cautions,
     };
   }
-  const kilograms = ({ low, likely, high }: Range<Quantity<'mass'>>, share = 1): Range<number> => ({
-    low: low.value * share,
-    likely: likely.value * share,
-    high: high.value * share,
-  });
+  const kilograms = (range: Range<Quantity<'mass'>>, share = 1): Range<number> =>
+    mapRange(range, ({ value }) => value * share);
   return {
     ready: kilograms(answer.ready),
     trimmings: kilograms(answer.trimmings, usable),
@@ -144,11 +141,7 @@ export function yieldFromLot(day: Day, lot: KnownLot, form: string): LotYield {
 }
 
 /** Units from each kg of a lot, from the raw kg that one unit takes; turned round, so that low is the poor end. */
-export const unitsFrom = (rawPerUnit: Range<number>): Range<number> => ({
-  low: 1 / rawPerUnit.high,
-  likely: 1 / rawPerUnit.likely,
-  high: 1 / rawPerUnit.low,
-});
+export const unitsFrom = (rawPerUnit: Range<number>): Range<number> => mapRange(turnRange(rawPerUnit), (kg) => 1 / kg);
 
 export const supplyOf = (lot: KnownLot, given: LotYield, unitsPerKg: Range<number>): Supply => ({
   lot: lot.index,
@@ -193,16 +186,8 @@ const isCanned = ({ make }: Wanted): boolean => make === 'jars' || make === 'jam
 
 /** A mass in the day's own unit. */
 export const massOf = (day: Day, kilograms: number): Quantity<'mass'> => quantityIn(kilograms, 'kg', day.massUnit);
-export const massRange = (day: Day, { low, likely, high }: Range<number>): Range<Quantity<'mass'>> => ({
-  low: massOf(day, low),
-  likely: massOf(day, likely),
-  high: massOf(day, high),
-});
-export const scaleRange = ({ low, likely, high }: Range<number>, by: number): Range<number> => ({
-  low: low * by,
-  likely: likely * by,
-  high: high * by,
-});
+export const massRange = (day: Day, range: Range<number>): Range<Quantity<'mass'>> =>
+  mapRange(range, (kilograms) => massOf(day, kilograms));
 
 /** A volume in the day's own measure: by the cup, or by the millilitre where lots are weighed in metric units. */
 export const volumeOf = (day: Day, amount: Quantity<'volume'>): Quantity<'volume'> =>

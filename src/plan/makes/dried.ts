@@ -1,11 +1,11 @@
 import { dryingGuide } from '../../drying/dryingGuide';
 import { freezeDryLoad } from '../../drying/freezeDryLoad';
 import { type Leather, leather } from '../../drying/leather';
-import { mapRange } from '../../drying/moistureRange';
 import { stopWeight } from '../../drying/stopWeight';
 import { trayLoad } from '../../drying/trayLoad';
 import { formatQuantity } from '../../quantity/formatQuantity';
 import { parseQuantity } from '../../quantity/parseQuantity';
+import { mapRange, scaleRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import { type Basis, joinBasis, joinCautions } from '../../sources/basis';
@@ -26,7 +26,6 @@ import {
   massOf,
   massRange,
   nameOf,
-  scaleRange,
   supplyOf,
   volumeOf,
   waterOf,

@@ -2,6 +2,7 @@ import { StillroomError } from '../../errors/StillroomError';
 import { blanching } from '../../freezing/blanching';
 import { freezingHeadspace } from '../../freezing/freezingHeadspace';
 import { volumeFromMass } from '../../produce/massFromVolume';
+import { scaleRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import { type Basis, type Caution, joinBasis, joinCautions } from '../../sources/basis';
@@ -15,7 +16,6 @@ import {
   lotsFor,
   type Made,
   nameOf,
-  scaleRange,
   supplyOf,
   waterOf,
   within,

@@ -2,6 +2,7 @@ import { fillJar } from '../../jars/fillJar';
 import { canLoad } from '../../process/canLoad';
 import { type TestedProcess, type TestedProcessInput, testedProcess } from '../../process/testedProcess';
 import { rawForJars } from '../../produce/rawForJars';
+import { byEnds, scaleRange, sureRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import { sucroseDensity } from '../../solution/sucroseDensity';
@@ -12,7 +13,7 @@ import type { Canning } from '../activity';
 import { planCaution } from '../cautions';
 import type { Ingredient } from '../dayPlan';
 import { canningEnergy } from '../energy/canningEnergy';
-import { boiledOff, burnerOf, byEnds, cooked, heatedUp, kilowattHours, taking } from '../energyTaken';
+import { boiledOff, burnerOf, cooked, heatedUp, inKilowattHours, taking } from '../energyTaken';
 import { learnedFigure } from '../learned';
 import { type AcidChosen, acidChosen, kgOfMeasure } from '../pantry';
 import type { Kitchen, Wanted } from '../planInput';
@@ -29,7 +30,6 @@ import {
   type Made,
   massOf,
   nameOf,
-  scaleRange,
   supplyOf,
   unitsFrom,
   volumeOf,
@@ -114,10 +114,10 @@ function runnable(
           jars,
           minutes: Math.ceil(load.total.high),
           warmUp: Math.ceil(warmUp),
-          energyPerLoad: kilowattHours(energy.load.energy),
+          energyPerLoad: inKilowattHours(energy.load.energy),
           energyToWarmUp: byEnds(
-            kilowattHours(energy.first.energy),
-            kilowattHours(energy.load.energy),
+            inKilowattHours(energy.first.energy),
+            inKilowattHours(energy.load.energy),
             (first, load) => first - load,
           ),
           range: load.total,
@@ -344,7 +344,7 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
   const yields: LotYield[] = [];
   const basis: Basis[] = [];
   const supplies = lotsFor(day, trade).flatMap((lot) => {
-    const solids = lot.brix === undefined ? printedSolids : same(lot.brix / 100);
+    const solids = lot.brix === undefined ? printedSolids : sureRange(lot.brix / 100);
     if (solids === undefined) return [];
     const given = within(product, () => yieldFromLot(day, lot, form));
     yields.push(given);
@@ -452,6 +452,5 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
 const sugarCups = (kilograms: number): Quantity<'volume'> =>
   quantityIn<'volume'>(kilograms / sugarCupKg(), 'cup', 'cup');
 
-const same = (value: number): Range<number> => ({ low: value, likely: value, high: value });
 /** g/mL of sugar dissolved in fruit (sucrose crystal density). */
 const SUGAR_DENSITY = 1.587;

@@ -1,5 +1,6 @@
 import { powder } from '../../drying/powder';
 import { trayLoad } from '../../drying/trayLoad';
+import { scaleRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import { type Basis, joinBasis } from '../../sources/basis';
@@ -16,7 +17,6 @@ import {
   massOf,
   massRange,
   nameOf,
-  scaleRange,
   supplyOf,
   unitsFrom,
   volumeOf,

@@ -24,6 +24,8 @@ export interface Fitted {
 
 /** Programs solved at the most in looking for one whose work fits. */
 const MOST_TRIALS = 7;
+/** The share of the minutes tried first where no order at all was found for the whole. */
+const FIRST_SHARE = 0.7;
 /** Nearer than this the share of the minutes is not looked for. */
 const NEAR = 0.02;
 
@@ -54,7 +56,7 @@ export function fitDay(
 
   let fitting: Fitted | undefined;
   let [enough, tooMuch] = [0, 1];
-  let share = whole === undefined ? 0.7 : hoursOf(windows) / workedBy(whole.schedule.makespan, windows);
+  let share = whole === undefined ? FIRST_SHARE : hoursOf(windows) / workedBy(whole.schedule.makespan, windows);
   const attempt = (): boolean => {
     const program = minuteShare(prepared.program, share);
     const found = search(program, {

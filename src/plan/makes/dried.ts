@@ -179,7 +179,7 @@ const driedRange = (ready: Range<number>, left: Range<number>): Range<number> =>
 /** Days that a loaded tray is taken: what dries longer than a day and a night leaves none for the next day. */
 const trayDays = ({ request }: Day, longest: Quantity<'time'>): number =>
   Math.min(request.kitchen.hours.length, Math.ceil(valueIn(longest, 'h') / A_NIGHT));
-/** Hours from the loading of one day to that of the next, some left for the work between. */
+/** Hours from the loading of one day to that of the next, some left for the work between: common practice. */
 const A_NIGHT = 18;
 
 /** Puree spread on sheets; a unit is one sheet on one tray. */

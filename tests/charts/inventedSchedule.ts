@@ -57,8 +57,8 @@ const packs = 'peach slices, frozen';
 const powder = 'apple powder';
 
 /** One load of peach halves: cut, heated, filled, canned. */
-const load = (at: number, number: number): Line[] => [
-  ['prepare', at, at + 28, 'marked-down peaches', halves, { hands: 2 }],
+const load = (at: number, number: number, hands = 2): Line[] => [
+  ['prepare', at, at + 28, 'marked-down peaches', halves, { hands }],
   ['cook', at + 28, at + 48, halves, halves, { '12 quart pot': 1, burners: 1 }],
   ['fill', at + 48, at + 58, halves, halves, { hands: 1, '12 quart pot': 1, burners: 1 }],
   ['can', at + 58, at + 118, `${halves}, load ${number}`, halves, { 'water-bath canner': 1, burners: 1 }],
@@ -111,26 +111,8 @@ export const twoDays: ScheduledDay = scheduled(
       ['fill', 60, 90, slices, slices, { hands: 1 }],
       ['dry', 90, 630, slices, slices, { 'dryer trays': 6 }],
       ['heat canner', 100, 140, 'water-bath canner', halves, { 'water-bath canner': 1, burners: 1 }],
-      ...load(90, 1).map(
-        ([kind, start, end, what, of, uses]): Line => [
-          kind,
-          start,
-          end,
-          what,
-          of,
-          uses.hands === 2 ? { hands: 1 } : uses,
-        ],
-      ),
-      ...load(200, 2).map(
-        ([kind, start, end, what, of, uses]): Line => [
-          kind,
-          start,
-          end,
-          what,
-          of,
-          uses.hands === 2 ? { hands: 1 } : uses,
-        ],
-      ),
+      ...load(90, 1, 1),
+      ...load(200, 2, 1),
       ['prepare', 320, 360, 'plums', leather, { hands: 1 }],
       ['fill', 360, 380, leather, leather, { hands: 1 }],
       ['dry', 380, 860, leather, leather, { 'dryer trays': 6 }],

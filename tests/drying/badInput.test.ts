@@ -1,27 +1,20 @@
 import { expect, it } from 'vitest';
 import * as drying from '../../src/drying/index';
 import { StillroomError } from '../../src/errors/index';
+import { GARBAGE } from '../helpers/garbage';
 
 const functions = Object.entries(drying).filter(([, value]) => typeof value === 'function') as [
   string,
   (input: unknown) => unknown,
 ][];
-const GARBAGE: unknown[] = [
-  undefined,
-  null,
-  1,
-  Number.NaN,
-  '',
-  'x'.repeat(10_000),
-  [],
-  {},
-  JSON.parse('{"__proto__": {"fresh": "1 kg"}}'),
+const garbageHere: readonly unknown[] = [
+  ...GARBAGE,
   { fresh: '-1 kg', moisture: '1/0 %', targetMoisture: Number.POSITIVE_INFINITY },
   { food: '', temperature: '10 cups', weighings: 'none', area: '' },
 ];
 
 it.each(functions)('%s throws the one error, at once, for what it cannot read', (_, call) => {
-  for (const garbage of GARBAGE) {
+  for (const garbage of garbageHere) {
     const before = performance.now();
     try {
       expect(JSON.stringify(call(garbage))).not.toMatch(/NaN|Infinity|null/);

@@ -132,12 +132,13 @@ function readyBlock(ready: readonly ToReady[]): string[] {
 function productBlock(product: PlannedProduct, number: number): string[] {
   const { name, make, from, ready, trimmings, recipe, jars, pots, trays, packs, steps, units, cost } = product;
   const lines: string[] = [];
-  const lots = from.map(({ lot, raw }) => `${weight(raw, 'up')} of ${lot}`).join(' and ');
+  const of = trimmings === undefined ? 'of the trimmings of' : 'of';
+  const lots = from.map(({ lot, raw }) => `${weight(raw, 'up')} ${of} ${lot}`).join(' and ');
   const trimmed =
     trimmings === undefined || valueIn(trimmings.high, 'g') < 1 ? '' : `; trimmings ${weights(trimmings)}`;
   lines.push(
     trimmings === undefined
-      ? `Take ${from.map(({ lot, raw }) => `${weight(raw)} of the trimmings of ${lot}`).join(' and ')}.`
+      ? `Take ${lots}.`
       : `Take ${lots}. Ready weight ${weights(ready)}, likely ${weight(ready.likely)}${trimmed}.`,
   );
   if (jars?.acid !== undefined) lines.push(`**Acid, never left out: ${jars.acid}.**`);

@@ -29,6 +29,12 @@ describe('the example, in US measure', () => {
     'Peach halves in quart jars: For yellow-fleshed fruit only',
     '## Where the figures come from',
   ])('says %s', (text) => expect(sheet).toContain(text));
+  test('the trimmings weigh the same in the table, by the clock and in their product', () => {
+    const [taken] = /(?<=Take ).+(?= of the trimmings of apples)/.exec(sheet) ?? expect.fail('no trimmings taken');
+    expect(sheet.split(`${taken} of the trimmings of`).length).toBe(2);
+    expect(sheet.split(`${taken} trimmings of`).length).toBe(2);
+    expect(sheet.split(`Prepare ${taken} of trimmings of`).length).toBe(2);
+  });
   test('lines fit a page, tables aside, and none is said twice', () => {
     const lines = runSheet(planDay(read('haul.json'))).split('\n');
     expect(lines.filter((line) => line.startsWith('- ') && line.length > 92)).toEqual([]);

@@ -16,6 +16,7 @@ const row = z.looseObject({
   source: z.string().refine((id) => known.has(id), 'in the register of sources'),
   locator: z.string(),
   obtained: z.enum(['read', 'read-secondary', 'memory', 'computed', 'derived']),
+  seen: z.enum(['original', 'reproduction', 'citation']).optional(),
   notes: text.optional(),
 });
 const table = z.strictObject({

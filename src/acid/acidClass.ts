@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fields, flag, number, optional, readInput } from '../quantity/fields';
 import { caution } from '../sources/cautions';
 import type { Basis, Caution } from '../sources/index';
@@ -67,7 +68,7 @@ export function acidClass(input: AcidClassInput): AcidClass {
   const rulingLimit = printed(ruling, 'pH');
   const wet = waterActivity > printed(finished, 'waterActivityAbove');
   const above = tomato ? pH >= rulingLimit - NOISE : pH > rulingLimit + NOISE;
-  return {
+  return handOut({
     class: isAcid ? 'acid' : 'low-acid',
     limit,
     margin: limit - pH,
@@ -81,5 +82,5 @@ export function acidClass(input: AcidClassInput): AcidClass {
       ...(input.uncertainty === undefined ? [acidCaution('state-the-uncertainty')] : []),
       caution('follow-local-guidance'),
     ],
-  };
+  });
 }

@@ -1,10 +1,11 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { findNamed, type Named } from '../common/names';
 import { acidOf, acidRowOf, type ProcessAcid } from '../process/acid';
 import { choice, count, fields, name, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
+import { type Basis, type Caution, derived, type Refusal } from '../sources/basis';
 import { caution } from '../sources/cautions';
-import type { Basis, Caution, Refusal } from '../sources/index';
 import { basisOf } from '../sources/table';
 import { acidCaution } from './tables';
 
@@ -57,7 +58,7 @@ const refuse = (reason: string, instead: string): Refusal => ({
   tested: false,
   reason,
   instead,
-  basis: [],
+  basis: [derived('what the acid tables hold')],
   cautions: [acidCaution('low-acid-in-jars'), caution('tested-only'), caution('follow-local-guidance')],
 });
 
@@ -85,16 +86,20 @@ export function acidForJars(input: AcidForJarsInput): AcidForJars | Refusal {
   const { food: asked, jar, jars } = readInput(schema, input);
   const [found] = findNamed(asked, FOODS);
   if (found === undefined) {
-    return refuse(
-      `No amount of acid for each jar is printed for ${asked}; adding acid does not make an untested or low-acid food safe.`,
-      'Ask testedProcess for the food: an acid that belongs to its recipe is said there.',
+    return handOut(
+      refuse(
+        `No amount of acid for each jar is printed for ${asked}; adding acid does not make an untested or low-acid food safe.`,
+        'Ask testedProcess for the food: an acid that belongs to its recipe is said there.',
+      ),
     );
   }
   const row = acidRowOf(found.name, jar);
   if (row === undefined) {
-    return refuse(
-      `The acid for ${found.name} is printed for other jar sizes, not for a ${jar}.`,
-      'Use a jar size of the table: pint or quart.',
+    return handOut(
+      refuse(
+        `The acid for ${found.name} is printed for other jar sizes, not for a ${jar}.`,
+        'Use a jar size of the table: pint or quart.',
+      ),
     );
   }
   const perJar = acidOf(row);
@@ -104,7 +109,7 @@ export function acidForJars(input: AcidForJarsInput): AcidForJars | Refusal {
       [P in K]?: Quantity<'volume'>;
     };
   };
-  return {
+  return handOut({
     food: found.name,
     jars,
     perJar,
@@ -118,5 +123,5 @@ export function acidForJars(input: AcidForJarsInput): AcidForJars | Refusal {
       caution('tested-only'),
       caution('follow-local-guidance'),
     ],
-  };
+  });
 }

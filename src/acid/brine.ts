@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, isMass, mass, massOrVolume, optional, ratio, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -106,7 +107,7 @@ export function brine(input: BrineInput): Brine {
   const spoons = fineSaltSpoons(salt);
   const unit =
     water !== undefined && isMass(water) ? water.unit : ((water === undefined ? produce?.unit : undefined) ?? 'g');
-  return {
+  return handOut({
     salt: quantityIn(salt, 'g', unit),
     fineSalt: spoons.volume,
     ratios: ratiosOf(salt, waterWeight, produceWeight),
@@ -117,7 +118,7 @@ export function brine(input: BrineInput): Brine {
       SALT_SOLUTIONS,
     ],
     cautions: [acidCaution('weigh-the-salt')],
-  };
+  });
 }
 
 const strengthSchema = fields({
@@ -156,7 +157,7 @@ export function brineStrength(input: BrineStrengthInput): BrineStrength {
   const { grams, row } = isMass(salt) ? { grams: valueIn(salt, 'g'), row: undefined } : fineSaltGrams(salt);
   const waterWeight = water === undefined ? undefined : waterGrams(water);
   refuseUndissolved(grams, waterWeight, 'salt', input.salt);
-  return {
+  return handOut({
     ratios: ratiosOf(grams, waterWeight, produce === undefined ? undefined : valueIn(produce, 'g')),
     saltMass: isMass(salt) ? salt : { value: grams, unit: 'g' },
     basis: [
@@ -165,5 +166,5 @@ export function brineStrength(input: BrineStrengthInput): BrineStrength {
       ...(water === undefined || isMass(water) ? [] : [WATER_WEIGHT]),
     ],
     cautions: row === undefined ? [] : [acidCaution('weigh-the-salt')],
-  };
+  });
 }

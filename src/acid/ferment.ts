@@ -1,10 +1,11 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { findNamed, type Named } from '../common/names';
 import { fields, mass, name, readInput, temperature } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
+import { type Basis, type Caution, derived, type Refusal } from '../sources/basis';
 import { caution } from '../sources/cautions';
-import type { Basis, Caution, Refusal } from '../sources/index';
 import { basisOf } from '../sources/table';
 import { fineSaltGrams } from './saltMeasure';
 import {
@@ -37,7 +38,7 @@ const refusal = (asked: string): Refusal => ({
   tested: false,
   reason: `The tables print salt and time for sauerkraut and fermented dill pickles, not for ${asked}.`,
   instead: 'Follow a tested recipe of an extension service for it; brine and brineStrength do its arithmetic.',
-  basis: [],
+  basis: [derived('what the ferment tables hold')],
   cautions: [acidCaution('salt-guards-the-ferment'), caution('follow-local-guidance')],
 });
 
@@ -92,7 +93,7 @@ export interface FermentSalt {
 export function fermentSalt(input: FermentSaltInput): FermentSalt | Refusal {
   const { food: asked, produce } = readInput(saltSchema, input);
   const [found] = findNamed(asked, FERMENTS);
-  if (found === undefined) return refusal(asked);
+  if (found === undefined) return handOut(refusal(asked));
   const pounds = valueIn(produce, 'lb');
   const top = rowWhere(
     FERMENT_SALT,
@@ -109,7 +110,7 @@ export function fermentSalt(input: FermentSaltInput): FermentSalt | Refusal {
     const standard = saltRow('sauerkraut', 'share of the cabbage', 'lacticPercentAtLeast');
     const salt = { value: (printed(row, 'saltTbsp') * pounds) / printed(row, 'produceLb'), unit: 'tbsp' as const };
     const weighed = fineSaltGrams(salt);
-    return {
+    return handOut({
       food: found.name,
       salt,
       saltMass: { value: weighed.grams, unit: 'g' },
@@ -124,14 +125,14 @@ export function fermentSalt(input: FermentSaltInput): FermentSalt | Refusal {
         topBasis,
       ],
       cautions: fermentCautions(),
-    };
+    });
   }
   const row = saltRow('dill pickles', 'brine', 'saltCups');
   const batches = pounds / printed(row, 'produceLb');
   const salt = { value: printed(row, 'saltCups') * batches, unit: 'cup' as const };
   const water = { value: printed(row, 'waterCups') * batches, unit: 'cup' as const };
   const weighed = fineSaltGrams(salt);
-  return {
+  return handOut({
     food: found.name,
     salt,
     saltMass: { value: weighed.grams, unit: 'g' },
@@ -147,7 +148,7 @@ export function fermentSalt(input: FermentSaltInput): FermentSalt | Refusal {
       topBasis,
     ],
     cautions: fermentCautions(),
-  };
+  });
 }
 
 const timeSchema = fields({
@@ -207,7 +208,7 @@ const crockInches = (what: string) => {
 export function fermentTime(input: FermentTimeInput): FermentTime | Refusal {
   const { food: asked, temperature: crock } = readInput(timeSchema, input);
   const [found] = findNamed(asked, FERMENTS);
-  if (found === undefined) return refusal(asked);
+  if (found === undefined) return handOut(refusal(asked));
   const rows = FERMENT_TIME.filter((row) => row.food === found.name);
   const bands = rows.filter((row) => row.what === 'time');
   const cold = rows.find((row) => row.what === 'too cold below');
@@ -219,7 +220,7 @@ export function fermentTime(input: FermentTimeInput): FermentTime | Refusal {
   const refrigerated = rows.find((row) => row.monthsLow !== undefined);
   const served = fit.rows;
   const week = (value: number) => ({ value, unit: 'week' as const });
-  return {
+  return handOut({
     food: found.name,
     fit: fit.fit,
     ...(served.length === 0
@@ -244,7 +245,7 @@ export function fermentTime(input: FermentTimeInput): FermentTime | Refusal {
       ...(refrigerated === undefined ? [] : [basisOf(refrigerated, 'months in the refrigerator')]),
     ],
     cautions: [acidCaution('salt-guards-the-ferment'), caution('follow-local-guidance')],
-  };
+  });
 }
 
 /** Which printed bands answer a temperature, in degF. */

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fields, name, optional, readInput, temperature, time } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -53,13 +54,13 @@ export function pasteurizePickles(input: PasteurizePicklesInput = {}): Pasteuriz
   const where = pickleRule('pasteurization-where');
   const cautions = [acidCaution('keep-the-proportions'), caution('tested-only'), caution('follow-local-guidance')];
   if (recipe !== undefined && /reduced|low|less|no/i.test(recipe) && /sodium|salt/i.test(recipe)) {
-    return {
+    return handOut({
       tested: false,
       reason: 'Low-temperature pasteurization is not for pickles with reduced sodium: salt is part of what keeps them.',
       instead: 'Use the boiling-water time printed for the recipe.',
       basis: [basisOf(where, 'where low-temperature pasteurization is allowed')],
       cautions,
-    };
+    });
   }
   const hold = pickleRule('pasteurization-hold');
   const start = pickleRule('pasteurization-start');
@@ -77,7 +78,7 @@ export function pasteurizePickles(input: PasteurizePicklesInput = {}): Pasteuriz
     valueIn(held, 'min') >= minutes - NOISE;
   const hot = hottest !== undefined && valueIn(hottest, 'degF') > high + NOISE;
   const verdict = met ? (hot ? 'met, but hot enough to soften' : 'met') : 'not met';
-  return {
+  return handOut({
     start: { low: { value: startLow, unit: 'degF' }, high: { value: startHigh, unit: 'degF' } },
     waterOverJars: { value: printed(over, 'value'), unit: 'in' },
     hold: { low: { value: low, unit: 'degF' }, high: { value: high, unit: 'degF' } },
@@ -91,5 +92,5 @@ export function pasteurizePickles(input: PasteurizePicklesInput = {}): Pasteuriz
       basisOf(where, 'only where the recipe says so'),
     ],
     cautions,
-  };
+  });
 }

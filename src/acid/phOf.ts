@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { findNamed, lookUp, type Named, nameKey } from '../common/names';
 import { fields, name, readInput } from '../quantity/fields';
 import { joinBasis } from '../sources/basis';
@@ -111,7 +112,7 @@ export function phOf(input: PhOfInput): PhOf {
   const above = namedAbove(food);
   const isAcid = highest <= acidUpTo && !above;
   const crosses = low <= acidUpTo && !isAcid;
-  return {
+  return handOut({
     food,
     pH: { low, high },
     class: isAcid ? 'acid' : 'low-acid',
@@ -135,5 +136,5 @@ export function phOf(input: PhOfInput): PhOf {
       ...(rows.some((row) => row.obtained === 'memory') ? [caution('from-memory')] : []),
       caution('follow-local-guidance'),
     ],
-  };
+  });
 }

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { lookUp, type Named } from '../common/names';
 import { fields, name, number, optional, ratio, readInput, volume } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -91,7 +92,7 @@ export function pickleRecipe(input: PickleRecipeInput): PickleRecipe {
     (quantity === undefined ? {} : { [key]: { value: quantity.value * times, unit: quantity.unit } }) as {
       [P in K]?: Quantity<'volume'>;
     };
-  return {
+  return handOut({
     recipe: row.recipe,
     produce: row.produce,
     times,
@@ -109,7 +110,7 @@ export function pickleRecipe(input: PickleRecipeInput): PickleRecipe {
     ...(row.notes === undefined ? {} : { note: row.notes }),
     basis: [basisOf(row, 'quantities of the recipe')],
     cautions: [acidCaution('keep-the-proportions'), caution('follow-local-guidance')],
-  };
+  });
 }
 
 const checkSchema = fields({
@@ -170,13 +171,13 @@ export function checkPickleLiquid(input: CheckPickleLiquidInput): PickleLiquidCh
   const least = pickleRule('vinegar-acidity');
   const basis = [basisOf(row, 'vinegar and water of the recipe'), basisOf(least, 'least strength of vinegar')];
   if (acetic < LEAST_ACETIC) {
-    return {
+    return handOut({
       tested: false,
       reason: `The vinegar is ${Number((acetic * 100).toPrecision(3))} % acetic acid. Tested pickles are made with ${LEAST_ACETIC * 100} %; weaker vinegar leaves the jars less acid than the recipe was tested at.`,
       instead: 'Use vinegar labelled 5 % (50 grain) or stronger; keep this one for salads.',
       basis,
       cautions: [acidCaution('vinegar-below-five'), acidCaution('low-acid-in-jars')],
-    };
+    });
   }
   const vinegarCups = valueIn(vinegar, 'cup');
   const waterCups = water === undefined ? 0 : valueIn(water, 'cup');
@@ -186,7 +187,7 @@ export function checkPickleLiquid(input: CheckPickleLiquidInput): PickleLiquidCh
   const enough =
     times === undefined || vinegarCups * acetic >= row.vinegarCups * LEAST_ACETIC * times * (1 - MEASURING);
   const strength = share < 1 - MEASURING ? 'too weak' : share > 1 + MEASURING ? 'stronger' : 'kept';
-  return {
+  return handOut({
     recipe: row.recipe,
     verdict: strength !== 'too weak' && !enough ? 'too little' : strength,
     printedAcetic: printed,
@@ -197,10 +198,10 @@ export function checkPickleLiquid(input: CheckPickleLiquidInput): PickleLiquidCh
     mostWater: quantityIn(Math.max(0, (vinegarCups * acetic) / printed - vinegarCups), 'cup', vinegar.unit),
     basis,
     cautions: [acidCaution('keep-the-proportions'), caution('follow-local-guidance')],
-  };
+  });
 }
 
 /** The names of the printed pickle and relish recipes. */
 export function pickleRecipes(): readonly string[] {
-  return RECIPES.map(({ recipe }) => recipe);
+  return handOut(RECIPES.map(({ recipe }) => recipe));
 }

@@ -1,3 +1,4 @@
+import { handOut } from '../common/handOut';
 import type { Basis } from '../sources/index';
 import { basisOf } from '../sources/table';
 import { PICKLE_RULES } from './tables';
@@ -24,12 +25,14 @@ export interface PickleRule {
  * ```
  */
 export function pickleRules(): readonly PickleRule[] {
-  return PICKLE_RULES.map((row) => ({
-    rule: row.rule,
-    about: row.about,
-    ...(row.value === undefined ? {} : { value: row.value }),
-    ...(row.range === undefined ? {} : { range: row.range }),
-    unit: row.unit,
-    basis: basisOf(row, row.about),
-  }));
+  return handOut(
+    PICKLE_RULES.map((row) => ({
+      rule: row.rule,
+      about: row.about,
+      ...(row.value === undefined ? {} : { value: row.value }),
+      ...(row.range === undefined ? {} : { range: row.range }),
+      unit: row.unit,
+      basis: basisOf(row, row.about),
+    })),
+  );
 }

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { lookUp, type Named } from '../common/names';
 import { fields, isMass, massOrVolume, name, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -88,7 +89,7 @@ export function saltMeasure(input: SaltMeasureInput): SaltMeasure {
   const cautions = recalled ? [acidCaution('weigh-the-salt'), caution('from-memory')] : [];
   if (isMass(salt)) {
     const grams = valueIn(salt, 'g');
-    return {
+    return handOut({
       crystal,
       mass: { low: salt, high: salt },
       volume: {
@@ -97,10 +98,10 @@ export function saltMeasure(input: SaltMeasureInput): SaltMeasure {
       },
       basis,
       cautions,
-    };
+    });
   }
   const measures = valueIn(salt, row.measure);
-  return {
+  return handOut({
     crystal,
     mass: {
       low: quantityIn(measures * row.gramsLow, 'g', 'g'),
@@ -109,5 +110,5 @@ export function saltMeasure(input: SaltMeasureInput): SaltMeasure {
     volume: { low: salt, high: salt },
     basis,
     cautions,
-  };
+  });
 }

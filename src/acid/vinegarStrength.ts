@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { fields, mass, optional, ratio, readInput, volume } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -65,7 +66,7 @@ export function vinegarStrength(input: VinegarStrengthInput): VinegarStrength {
     (otherLiquids === undefined ? 0 : valueIn(otherLiquids, 'mL'));
   const acid = start * strength;
   const soaked = produce === undefined ? undefined : all + (valueIn(produce.mass, 'g') * produce.water) / GRAMS_PER_ML;
-  return {
+  return handOut({
     liquid: quantityIn(all, 'mL', vinegar.unit),
     acetic: acid / all,
     ...(soaked === undefined
@@ -77,7 +78,7 @@ export function vinegarStrength(input: VinegarStrengthInput): VinegarStrength {
       ...(strength < LEAST_ACETIC ? [acidCaution('vinegar-below-five')] : []),
       acidCaution('keep-the-proportions'),
     ],
-  };
+  });
 }
 
 const diluteSchema = fields({ vinegar: volume(), acetic: acetic(), targetAcetic: optional(acetic()) });
@@ -123,10 +124,10 @@ export function diluteVinegar(input: DiluteVinegarInput): DilutedVinegar {
       `at most the strength of the vinegar, ${strength}`,
     );
   }
-  return {
+  return handOut({
     water: { value: vinegar.value * (strength / target - 1), unit: vinegar.unit },
     vinegar: { value: vinegar.value * (strength / target), unit: vinegar.unit },
     basis: [DILUTION, basisOf(pickleRule('vinegar-acidity'), 'least strength of vinegar for pickles')],
     cautions: [...(strength > 0.1 ? [acidCaution('strong-acid-burns')] : []), acidCaution('keep-the-proportions')],
-  };
+  });
 }

@@ -1,3 +1,4 @@
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import type { DayPlan, FeasibleDay, LotShare } from '../plan/index';
 import { formatQuantity } from '../quantity/formatQuantity';
@@ -62,19 +63,21 @@ export function allocationChart(input: AllocationChartInput): ChartSpec<Allocati
   const lots = [...new Set(values.map(({ lot }) => lot))];
   const bars = new Set(values.map(({ product }) => product)).size;
   const trimmings = plan.products.some(({ make }) => OF_TRIMMINGS.has(make));
-  return chart({
-    title: 'What the lots become',
-    subtitle: [
-      ...(plan.invented ? ['An invented example.'] : []),
-      `Raw weight of each lot in each product${trimmings ? '; powder, vinegar and jelly stock are made of trimmings, which are weighed a second time' : ''}.`,
-    ],
-    description: values.map(({ product, lot, raw }) => `${product}: ${weightText(raw, unit)} of ${lot}`).join('; '),
-    values,
-    layer: layersOf(lots, unit),
-    height: Math.max(bars, 2) * ROW_HEIGHT,
-    basis: [plan.basis],
-    cautions: [plan.cautions],
-  });
+  return handOut(
+    chart({
+      title: 'What the lots become',
+      subtitle: [
+        ...(plan.invented ? ['An invented example.'] : []),
+        `Raw weight of each lot in each product${trimmings ? '; powder, vinegar and jelly stock are made of trimmings, which are weighed a second time' : ''}.`,
+      ],
+      description: values.map(({ product, lot, raw }) => `${product}: ${weightText(raw, unit)} of ${lot}`).join('; '),
+      values,
+      layer: layersOf(lots, unit),
+      height: Math.max(bars, 2) * ROW_HEIGHT,
+      basis: [plan.basis],
+      cautions: [plan.cautions],
+    }),
+  );
 }
 
 const OF_TRIMMINGS: ReadonlySet<string> = new Set(['powder', 'vinegar', 'jelly stock']);

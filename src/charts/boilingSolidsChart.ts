@@ -1,3 +1,4 @@
+import { handOut } from '../common/handOut';
 import { elevation, fields, number, optional, readInput } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
 import type { LengthInput } from '../quantity/types';
@@ -57,23 +58,25 @@ export function boilingSolidsChart(input: BoilingSolidsChartInput): ChartSpec<Bo
   const unit = unitText(water.temperature.unit);
   const degrees = (value: number): string => `${digits(value, 1)} ${unit}`;
   const place = formatQuantity(given.elevation);
-  return chart({
-    title: `Soluble solids and boiling temperature at ${place}`,
-    subtitle: [
-      "Line: sucrose syrup by Starzak and Peacock's equation. Band: all published sources at hand.",
-      `Water boils here at ${degrees(water.temperature.value)}; the gel point is ${degrees(gel.temperature.value)}.`,
-    ],
-    description: `At ${place} water boils at ${degrees(water.temperature.value)}, a syrup of 65 degrees Brix at ${degrees(boilingAt(65).temperature.value)}; the gel point is ${degrees(gel.temperature.value)}.`,
-    values,
-    layer: layersOf(
-      unit,
-      gel.temperature.value,
-      `gel point, ${degrees(gel.temperature.value)}`,
-      given.brix === undefined ? [] : [rowOf(given.brix)],
-    ),
-    basis: [water.basis, gel.basis],
-    cautions: [water.cautions, gel.cautions],
-  });
+  return handOut(
+    chart({
+      title: `Soluble solids and boiling temperature at ${place}`,
+      subtitle: [
+        "Line: sucrose syrup by Starzak and Peacock's equation. Band: all published sources at hand.",
+        `Water boils here at ${degrees(water.temperature.value)}; the gel point is ${degrees(gel.temperature.value)}.`,
+      ],
+      description: `At ${place} water boils at ${degrees(water.temperature.value)}, a syrup of 65 degrees Brix at ${degrees(boilingAt(65).temperature.value)}; the gel point is ${degrees(gel.temperature.value)}.`,
+      values,
+      layer: layersOf(
+        unit,
+        gel.temperature.value,
+        `gel point, ${degrees(gel.temperature.value)}`,
+        given.brix === undefined ? [] : [rowOf(given.brix)],
+      ),
+      basis: [water.basis, gel.basis],
+      cautions: [water.cautions, gel.cautions],
+    }),
+  );
 }
 
 function layersOf(unit: string, gel: number, gelText: string, pot: readonly BoilingSolidsRow[]): ChartLayer[] {

@@ -1,3 +1,4 @@
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import type { ProductCost } from '../plan/dayPlan';
 import type { DayPlan } from '../plan/index';
@@ -73,21 +74,23 @@ export function costChart(input: CostChartInput): ChartSpec<CostRow> {
   const unit = cost.total.unit;
   const kinds = KINDS.filter((kind) => values.some(({ what }) => what === kind));
   const bars = new Set(values.map(({ product }) => product)).size;
-  return chart({
-    title: 'What the products cost',
-    subtitle: [
-      ...(plan.invented ? ['An invented example: the prices are made up.'] : []),
-      `${cost.total.value.toFixed(2)} ${unit} in all; ${cost.produceLeft.value.toFixed(2)} ${unit} of it is produce left fresh, which is not in the bars.`,
-    ],
-    description: values
-      .map(({ product, what, amount }) => `${product}: ${what} ${amount.toFixed(2)} ${unit}`)
-      .join('; '),
-    values,
-    layer: layersOf(kinds, unit),
-    height: Math.max(bars, 2) * ROW_HEIGHT,
-    basis: [plan.basis],
-    cautions: [plan.cautions],
-  });
+  return handOut(
+    chart({
+      title: 'What the products cost',
+      subtitle: [
+        ...(plan.invented ? ['An invented example: the prices are made up.'] : []),
+        `${cost.total.value.toFixed(2)} ${unit} in all; ${cost.produceLeft.value.toFixed(2)} ${unit} of it is produce left fresh, which is not in the bars.`,
+      ],
+      description: values
+        .map(({ product, what, amount }) => `${product}: ${what} ${amount.toFixed(2)} ${unit}`)
+        .join('; '),
+      values,
+      layer: layersOf(kinds, unit),
+      height: Math.max(bars, 2) * ROW_HEIGHT,
+      basis: [plan.basis],
+      cautions: [plan.cautions],
+    }),
+  );
 }
 
 function layersOf(kinds: readonly string[], unit: string): ChartLayer[] {

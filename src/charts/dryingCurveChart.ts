@@ -1,3 +1,4 @@
+import { handOut } from '../common/handOut';
 import { type FinishForecast, type FinishForecastInput, finishForecast, type KnownFinish } from '../drying/index';
 import { parseQuantity } from '../quantity/parseQuantity';
 import { parseRatio } from '../quantity/ratio';
@@ -70,15 +71,17 @@ export function dryingCurveChart(input: DryingCurveChartInput): ChartSpec<Drying
       : [];
   const last = points[points.length - 1] as Point;
   const said = forecastText(forecast, last);
-  return chart({
-    title: 'Drying curve and forecast',
-    subtitle: [said],
-    description: `Weight of the tray over time, from ${digits((points[0] as Point).weight, 1)} to ${digits(last.weight, 1)} ${units.mass}; stop weight ${digits(stop, 1)} ${units.mass}. ${said}`,
-    values,
-    layer: layersOf(values, points, stop, forecast, units),
-    basis: [forecast.basis],
-    cautions: [forecast.cautions],
-  });
+  return handOut(
+    chart({
+      title: 'Drying curve and forecast',
+      subtitle: [said],
+      description: `Weight of the tray over time, from ${digits((points[0] as Point).weight, 1)} to ${digits(last.weight, 1)} ${units.mass}; stop weight ${digits(stop, 1)} ${units.mass}. ${said}`,
+      values,
+      layer: layersOf(values, points, stop, forecast, units),
+      basis: [forecast.basis],
+      cautions: [forecast.cautions],
+    }),
+  );
 }
 
 const spanText = ({ time: { low, high } }: KnownFinish): string =>

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { fields, name, optional, ratio, readInput } from '../quantity/fields';
 import type { RatioInput } from '../quantity/types';
@@ -152,15 +153,17 @@ export function isothermChart(input: IsothermChartInput): ChartSpec<IsothermRow>
       : [
           `${capital(batch?.name ?? 'the batch')} at ${digits(100 * point.moisture, 1)} % moisture: water activity ${activityText(point)}. ${VERDICTS[verdict.verdict]}`,
         ];
-  return chart({
-    title: curve.title,
-    subtitle: [...curve.subtitle, ...said],
-    description: `${curve.title}. ${said.join(' ')}`.trim(),
-    values: curve.points,
-    layer: layersOf(estimated, limits, point, batch?.name ?? 'the batch'),
-    basis: [curve.basis, basis],
-    cautions: [curve.cautions, joinCautions(verdict?.cautions ?? [])],
-  });
+  return handOut(
+    chart({
+      title: curve.title,
+      subtitle: [...curve.subtitle, ...said],
+      description: `${curve.title}. ${said.join(' ')}`.trim(),
+      values: curve.points,
+      layer: layersOf(estimated, limits, point, batch?.name ?? 'the batch'),
+      basis: [curve.basis, basis],
+      cautions: [curve.cautions, joinCautions(verdict?.cautions ?? [])],
+    }),
+  );
 }
 
 /** What `keeps` judges: the estimate's own range, or the value, which it gives the uncertainty of a kitchen meter. */

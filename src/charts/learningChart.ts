@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { count, fields, flag, list, name, number, optional, rangeOf, readInput } from '../quantity/fields';
 import type { Range } from '../quantity/types';
@@ -145,15 +146,17 @@ export function learningChart(input: LearningChartInput): ChartSpec<LearningRow>
     `Next batch, 9 times in 10: ${span(after)}; learned from ${batchCount(observed.length)} of your own.`,
     ...asideText,
   ];
-  return chart({
-    title: `Learned: ${what}`,
-    subtitle: [...(invented ? ['An invented example.'] : []), ...said],
-    description: `${capital(what)}. ${said.join(' ')} ${batchesText(values, write, unit)}`.trim(),
-    values,
-    layer: layersOf(given, values, ends),
-    basis: [[{ what: 'ranges and figures as you gave them', kind: 'measured' }]],
-    cautions: [[caution('estimate')]],
-  });
+  return handOut(
+    chart({
+      title: `Learned: ${what}`,
+      subtitle: [...(invented ? ['An invented example.'] : []), ...said],
+      description: `${capital(what)}. ${said.join(' ')} ${batchesText(values, write, unit)}`.trim(),
+      values,
+      layer: layersOf(given, values, ends),
+      basis: [[{ what: 'ranges and figures as you gave them', kind: 'measured' }]],
+      cautions: [[caution('estimate')]],
+    }),
+  );
 }
 
 const batchCount = (n: number): string => (n === 0 ? 'no batch' : n === 1 ? '1 batch' : `${n} batches`);

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { type CanningMethod, type TestedProcess, type TestedProcessInput, testedProcess } from '../process/index';
 import { choice, elevation, fields, optional, readInput } from '../quantity/fields';
@@ -136,7 +137,7 @@ export function processTimeChart(input: ProcessTimeChartInput): ChartSpec<Proces
   const bands = bandsBetween(feet(from), feet(to), (value) => at(value, method));
   const tested = bands.map(({ answer }) => answer).filter((answer): answer is TestedProcess => answer.tested);
   const [first] = tested;
-  if (first === undefined) return (bands[0] as Band).answer as Refusal;
+  if (first === undefined) return handOut((bands[0] as Band).answer as Refusal);
   const inUnit = (value: number): number => toDecimalIn({ value, unit: 'ft' }, to.unit).toNumber();
   const values = bands.map(({ from: foot, to: top, answer }) => rowOf(inUnit(foot), inUnit(top), answer));
   const byPressure = first.pressure !== undefined;
@@ -147,19 +148,21 @@ export function processTimeChart(input: ProcessTimeChartInput): ChartSpec<Proces
     '',
   );
   const minutes = [...new Set(tested.map((answer) => answer.minutes))];
-  return chart({
-    title: `${byPressure ? 'Gauge pressure' : 'Process time'} by elevation`,
-    subtitle: [
-      `${name}; ${METHOD_TEXT[method]}${byPressure ? `, ${minutes.join(' or ')} min at every elevation` : ''}.`,
-      ...(first.acid === undefined ? [] : ['Acid must be added to every jar: see the process.']),
-      sourceLine(first.basis.slice(0, 1)),
-    ],
-    description: `${name}: ${values.map((row) => stepText(row, to.unit)).join('; ')}.`,
-    values,
-    layer: layersOf(values, byPressure, to.unit, kitchen),
-    basis: tested.map(({ basis }) => basis),
-    cautions: tested.map(({ cautions }) => cautions),
-  });
+  return handOut(
+    chart({
+      title: `${byPressure ? 'Gauge pressure' : 'Process time'} by elevation`,
+      subtitle: [
+        `${name}; ${METHOD_TEXT[method]}${byPressure ? `, ${minutes.join(' or ')} min at every elevation` : ''}.`,
+        ...(first.acid === undefined ? [] : ['Acid must be added to every jar: see the process.']),
+        sourceLine(first.basis.slice(0, 1)),
+      ],
+      description: `${name}: ${values.map((row) => stepText(row, to.unit)).join('; ')}.`,
+      values,
+      layer: layersOf(values, byPressure, to.unit, kitchen),
+      basis: tested.map(({ basis }) => basis),
+      cautions: tested.map(({ cautions }) => cautions),
+    }),
+  );
 }
 
 interface Kitchen {

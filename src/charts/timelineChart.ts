@@ -1,3 +1,4 @@
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import type { DaySchedule, ScheduledTask, Window } from '../plan/daySchedule';
 import type { DayPlan, FeasibleDay } from '../plan/index';
@@ -93,25 +94,27 @@ export function timelineChart(input: TimelineChartInput): ChartSpec<TimelineRow>
         ? `; no order of the same work ends before ${hours(schedule.lowerBound)} h`
         : '; no order of the same work ends sooner';
   const quiet = schedule.tasks.some(({ unattended }) => unattended);
-  return chart({
-    title: 'The order of work',
-    subtitle: [
-      ...(plan.invented ? ['An invented example.'] : []),
-      `${work}${bound}.`,
-      ...(quiet
-        ? [
-            `Pale bars go on by themselves, those with an arrow past the chart; everything is done at ${hours(schedule.allDone)} h.`,
-          ]
-        : []),
-      ...lettersText(bars),
-    ],
-    description: `${work}. ${schedule.tasks.slice(0, MOST_READ_OUT).map(taskText).join('; ')}${schedule.tasks.length > MOST_READ_OUT ? '; and more' : ''}.`,
-    values: bars.flatMap(({ stripes }) => stripes),
-    layer: layersOf(bars, lanes, axis, products),
-    height: Math.max(lanes.length, 1) * ROW_HEIGHT,
-    basis: [plan.basis],
-    cautions: [plan.cautions],
-  });
+  return handOut(
+    chart({
+      title: 'The order of work',
+      subtitle: [
+        ...(plan.invented ? ['An invented example.'] : []),
+        `${work}${bound}.`,
+        ...(quiet
+          ? [
+              `Pale bars go on by themselves, those with an arrow past the chart; everything is done at ${hours(schedule.allDone)} h.`,
+            ]
+          : []),
+        ...lettersText(bars),
+      ],
+      description: `${work}. ${schedule.tasks.slice(0, MOST_READ_OUT).map(taskText).join('; ')}${schedule.tasks.length > MOST_READ_OUT ? '; and more' : ''}.`,
+      values: bars.flatMap(({ stripes }) => stripes),
+      layer: layersOf(bars, lanes, axis, products),
+      height: Math.max(lanes.length, 1) * ROW_HEIGHT,
+      basis: [plan.basis],
+      cautions: [plan.cautions],
+    }),
+  );
 }
 
 /** Tasks that the chart's words read out. */

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { fields, mass, ratio, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
@@ -58,11 +59,11 @@ export function driedMass(input: DriedMassInput): DriedMass {
   const { fresh, moisture, targetMoisture } = readInput(schema, input);
   refuseWetter(moisture, targetMoisture, input.targetMoisture);
   const left = shareLeft(moisture, targetMoisture);
-  return {
+  return handOut({
     mass: { value: fresh.value * left, unit: fresh.unit },
     waterRemoved: { value: fresh.value * ((moisture - targetMoisture) / (1 - targetMoisture)), unit: fresh.unit },
     ratio: (1 - targetMoisture) / (1 - moisture),
     basis: [MOISTURE_BASES],
     cautions: [],
-  };
+  });
 }

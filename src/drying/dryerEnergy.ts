@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { area, energy, fields, list, mass, number, optional, power, readInput, time } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -61,7 +62,7 @@ export function dryerEnergy(input: DryerEnergyInput): DryerEnergy {
   const unit = metered?.unit ?? 'kWh';
   const kilojoules = latent ?? latentHeat(valueIn(GUIDE_DRYING_TEMPERATURE, 'degC'));
   const water = waterRemoved === undefined ? undefined : valueIn(waterRemoved, 'kg');
-  return {
+  return handOut({
     energy: quantityIn(joules, 'J', unit),
     ...(water === undefined
       ? {}
@@ -74,7 +75,7 @@ export function dryerEnergy(input: DryerEnergyInput): DryerEnergy {
       ...(water === undefined || latent !== undefined ? [] : [basisOf(vaporizationRow, 'latent heat of vaporization')]),
     ],
     cautions: [],
-  };
+  });
 }
 
 const rateSchema = fields({
@@ -165,7 +166,7 @@ export function dryingRateTime(input: DryingRateTimeInput): DryingRateTime {
   }
   const constantRate = Math.max(...points.map(({ rate }) => rate));
   const constant = points.find(({ rate }) => rate >= CONSTANT_WITHIN * constantRate) as (typeof points)[number];
-  return {
+  return handOut({
     time: { value: (valueIn(drySolids, 'kg') / valueIn(surface, 'm2')) * integral, unit: 's' },
     waterRemoved: { value: drySolids.value * (from - to), unit: drySolids.unit },
     constantRate,
@@ -180,5 +181,5 @@ export function dryingRateTime(input: DryingRateTimeInput): DryingRateTime {
       },
     ],
     cautions: [],
-  };
+  });
 }

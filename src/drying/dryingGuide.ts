@@ -1,6 +1,7 @@
 import type * as z from 'zod/mini';
 import guideTable from '../../data/drying/guide.json';
 import yieldTable from '../../data/drying/yields.json';
+import { handOut } from '../common/handOut';
 import { nameKey } from '../common/names';
 import { fields, name, optional, readInput } from '../quantity/fields';
 import type { Quantity, Range } from '../quantity/types';
@@ -208,7 +209,7 @@ export function dryingGuide(input: DryingGuideInput): DryingGuide {
     [basisOf(setting('dryingTemperature_fruitVegetable'), 'temperature of the dryer')],
     yieldRows.map((row) => basisOf(row, 'yield of dried produce')),
   );
-  return {
+  return handOut({
     food: food.name,
     kind: food.kind,
     // the preparation and blanching of another cut would mislead
@@ -232,5 +233,5 @@ export function dryingGuide(input: DryingGuideInput): DryingGuide {
       ...(basis.some(({ kind }) => kind === 'from-memory') ? [caution('from-memory')] : []),
       caution('follow-local-guidance'),
     ],
-  };
+  });
 }

@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import constants from '../../data/drying/energy-constants.json';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { fields, mass, optional, ratio, readInput, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -101,11 +102,11 @@ export function dryingHeat(input: DryingHeatInput): DryingHeat {
   if (dryerC < startC) fail('CONTRADICTION', 'temperature', input.temperature, 'a dryer warmer than the produce');
   const removed = 1 - shareLeft(moisture, targetMoisture);
   const perKilogram = heatToDry(1, removed, startC, dryerC);
-  return {
+  return handOut({
     waterRemoved: { value: fresh.value * removed, unit: fresh.unit },
     heat: { value: perKilogram * valueIn(fresh, 'kg'), unit: 'kJ' },
     heatPerKilogram: quantityIn(perKilogram, 'kJ', 'kJ'),
     basis: dryingHeatBasis,
     cautions: [],
-  };
+  });
 }

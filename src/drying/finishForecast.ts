@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, list, mass, optional, ratio, readInput, time } from '../quantity/fields';
 import { mapRange } from '../quantity/range';
@@ -251,36 +252,39 @@ export function finishForecast(input: FinishForecastInput): FinishForecast {
     };
   };
   const last = w[w.length - 1] as number;
-  if (last <= stop) return { known: true, done: true, ...times(crossing(series)), ...common };
+  if (last <= stop) return handOut({ known: true, done: true, ...times(crossing(series)), ...common });
   const unknown = (reason: string, instead: string): FinishForecast => ({ known: false, reason, instead, ...common });
   if (first - last <= 3 * (error ?? 0) || first === last) {
-    return unknown(
-      'the weight has not fallen by more than the scale can err',
-      'weigh again when the tray has lost weight',
+    return handOut(
+      unknown('the weight has not fallen by more than the scale can err', 'weigh again when the tray has lost weight'),
     );
   }
   const page = model !== 'lewis';
   if (page && weighings.length < 4 && error === undefined) {
-    return unknown(
-      'three weighings fit the curve exactly and leave nothing to judge its error by',
-      "weigh a fourth time, give the scale's error, or ask for the Lewis model",
+    return handOut(
+      unknown(
+        'three weighings fit the curve exactly and leave nothing to judge its error by',
+        "weigh a fourth time, give the scale's error, or ask for the Lewis model",
+      ),
     );
   }
   const found = estimate(series, page ? 'page' : 'lewis', error);
   if (found === undefined) {
-    return unknown(
-      'the weighings still allow finishing times too far apart to plan with',
-      'weigh again later, at even steps; where the weight has levelled off, check the stop weight and the start moisture',
+    return handOut(
+      unknown(
+        'the weighings still allow finishing times too far apart to plan with',
+        'weigh again later, at even steps; where the weight has levelled off, check the stop weight and the start moisture',
+      ),
     );
   }
-  return {
+  return handOut({
     known: true,
     done: false,
     ...times(found.time),
     curve: { model: page ? 'page' : 'lewis', k: found.k, n: found.n },
     ...(found.scatter === undefined ? {} : { scatter: back(found.scatter) }),
     ...common,
-  };
+  });
 }
 
 /** Times rise, and weights do not by more than the scale errs. */

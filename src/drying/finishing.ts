@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import pasteurizingTable from '../../data/drying/pasteurizing.json';
+import { handOut } from '../common/handOut';
 import { choice, fields, optional, readInput, volume } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity, Range } from '../quantity/types';
@@ -51,7 +52,7 @@ export function conditioning(input: ConditioningInput): Conditioning {
   const [, usual] = endsOf(setting('conditioning_days'));
   const day = (value: number): Quantity<'time'> => ({ value, unit: 'day' });
   const fill = numberOf(FILL);
-  return {
+  return handOut({
     days: { low: day(least), likely: day(usual), high: day(most) },
     fill,
     ...(dried === undefined || container === undefined
@@ -69,7 +70,7 @@ export function conditioning(input: ConditioningInput): Conditioning {
       [basisOf(FILL, 'fill of the containers')],
     ),
     cautions: [caution('condition-dried-fruit'), caution('mould-means-discard')],
-  };
+  });
 }
 
 interface PasteurizingRow extends Sourced {
@@ -162,9 +163,9 @@ export function pasteurizing(input: PasteurizingInput): Pasteurizing {
     method === 'freezer' ? [] : [basisOf(OTHER_OVEN, 'another sheet prints 150 degF for 30 min; the higher is served')],
     method === 'oven' ? [] : [basisOf(OTHER_FREEZER, 'freezer treatment')],
   );
-  return {
+  return handOut({
     treatments: served,
     basis,
     cautions: [caution('pasteurizing-is-for-insects'), caution('sun-drying-fruit-only')],
-  };
+  });
 }

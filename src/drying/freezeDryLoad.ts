@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import freezeDryingTable from '../../data/drying/freeze-drying.json';
+import { handOut } from '../common/handOut';
 import { area, density, fields, length, mass, optional, ratio, readInput } from '../quantity/fields';
 import { mapRange, turnRange } from '../quantity/range';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -120,7 +121,7 @@ export function freezeDryLoad(input: FreezeDryLoadInput): FreezeDryLoad {
   const batches = lotsFor(freshKg, limits[limitedBy]);
   const heat = sublimationEnthalpy(ICE_K);
   const [low, high] = [homeCycle.hours_low as number, homeCycle.hours_high as number];
-  return {
+  return handOut({
     ice: mapRange(left, (share) => ({ value: fresh.value * (1 - share), unit })),
     batches,
     perBatch: { value: fresh.value / batches, unit },
@@ -140,5 +141,5 @@ export function freezeDryLoad(input: FreezeDryLoadInput): FreezeDryLoad {
       [basisOf(homeCycle, 'hours of a home cycle')],
     ),
     cautions: [caution('freeze-dried-must-be-dry'), caution('keep-below-collapse'), caution('estimate')],
-  };
+  });
 }

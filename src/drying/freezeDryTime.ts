@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import freezeDryingTable from '../../data/drying/freeze-drying.json';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import {
   choice,
@@ -144,7 +145,7 @@ export function freezeDryTime(input: FreezeDryTimeInput): FreezeDryTime {
   // through the heat that the layer lets in: the same as through the vapour, and steady where Ps nears P0
   const heat = sublimationEnthalpy(front) * 1000;
   const seconds = (icePerCubicMetre * heat * depth ** 2) / (2 * given.conductivity * (surface - front));
-  return {
+  return handOut({
     iceTemperature: quantityIn(front, 'K', 'degC'),
     icePressure: { value: ice, unit: 'Pa' },
     sublimationTime: quantityIn(seconds, 's', 'h'),
@@ -157,7 +158,7 @@ export function freezeDryTime(input: FreezeDryTimeInput): FreezeDryTime {
       given.targetMoisture === undefined ? residual.basis : [],
     ),
     cautions: [caution('keep-below-collapse'), caution('freeze-dried-must-be-dry'), caution('estimate')],
-  };
+  });
 }
 
 const drynessSchema = fields({
@@ -230,7 +231,7 @@ export function drynessByWeight(input: DrynessByWeightInput): DrynessByWeight {
   const [before, after] = [weights[end - 1] as number, weights[end] as number];
   const lost = before - after;
   const apart = (hours[end] as number) - (hours[end - 1] as number);
-  return {
+  return handOut({
     verdict: lost / before > tolerance ? 'not dry' : apart < LEAST_HOURS ? 'too soon' : 'dry',
     lost: { value: lost, unit },
     lostShare: lost / before,
@@ -239,5 +240,5 @@ export function drynessByWeight(input: DrynessByWeightInput): DrynessByWeight {
       { what: 'dry when an hour or more takes off no more than the tolerance', kind: 'common-practice' },
     ],
     cautions: [caution('freeze-dried-must-be-dry')],
-  };
+  });
 }

@@ -3,6 +3,7 @@ import collapseTable from '../../data/drying/collapse.json';
 import fruitTable from '../../data/drying/glass-transition-fruit.json';
 import sugarTable from '../../data/drying/glass-transition-sugars.json';
 import formulaTable from '../../data/drying/gordon-taylor.json';
+import { handOut } from '../common/handOut';
 import { lookUp, type Named } from '../common/names';
 import { fail } from '../errors/StillroomError';
 import { fields, name, number, optional, ratio, readInput, temperature } from '../quantity/fields';
@@ -185,7 +186,7 @@ export function glassTransition(input: GlassTransitionInput): GlassTransition {
     basis,
   );
   const store = given.storage === undefined ? undefined : valueIn(given.storage, 'degC');
-  return {
+  return handOut({
     temperature: { value: transition, unit: 'degC' },
     ...(store === undefined
       ? {}
@@ -200,7 +201,7 @@ export function glassTransition(input: GlassTransitionInput): GlassTransition {
       ...(estimated ? [caution('estimate')] : []),
       ...(lines.some(({ kind }) => kind === 'from-memory') ? [caution('from-memory')] : []),
     ],
-  };
+  });
 }
 
 const collapseSchema = fields({
@@ -242,10 +243,10 @@ export function freezeDryCollapse(input: FreezeDryCollapseInput): FreezeDryColla
   const ice = valueIn(iceTemperature, 'degC');
   const [low, high] = row.Tc_degC;
   const basis = [basisOf(row, `collapse temperature of ${row.printed}`)];
-  return {
+  return handOut({
     collapses: ice >= high ? 'yes' : ice >= low ? 'perhaps' : 'no',
     collapseTemperature: { low: { value: low, unit: 'degC' }, high: { value: high, unit: 'degC' } },
     basis,
     cautions: [caution('keep-below-collapse'), ...(row.obtained === 'memory' ? [caution('from-memory')] : [])],
-  };
+  });
 }

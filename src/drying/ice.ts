@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import formulaTable from '../../data/drying/ice-formulas.json';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { fields, pressure, readInput, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -88,7 +89,7 @@ export interface IceVapourPressure {
  */
 export function iceVapourPressure(input: IceVapourPressureInput): IceVapourPressure {
   const { temperature: ice } = readInput(schema, input);
-  return { pressure: { value: icePressure(valueIn(ice, 'K')), unit: 'Pa' }, basis: iceBasis, cautions: [] };
+  return handOut({ pressure: { value: icePressure(valueIn(ice, 'K')), unit: 'Pa' }, basis: iceBasis, cautions: [] });
 }
 
 const frostSchema = fields({ pressure: pressure() });
@@ -122,7 +123,7 @@ export function frostPoint(input: FrostPointInput): FrostPoint {
   if (pascal > TRIPLE_PA || pascal < least) {
     fail('OUT_OF_RANGE', 'pressure', input.pressure, `a pressure from ${least.toExponential(2)} to ${TRIPLE_PA} Pa`);
   }
-  return { temperature: quantityIn(iceTemperature(pascal), 'K', 'degC'), basis: iceBasis, cautions: [] };
+  return handOut({ temperature: quantityIn(iceTemperature(pascal), 'K', 'degC'), basis: iceBasis, cautions: [] });
 }
 
 const heatSchema = fields({
@@ -156,9 +157,9 @@ export interface SublimationHeat {
  */
 export function sublimationHeat(input: SublimationHeatInput): SublimationHeat {
   const { temperature: ice } = readInput(heatSchema, input);
-  return {
+  return handOut({
     heatPerKilogram: { value: sublimationEnthalpy(valueIn(ice, 'K')), unit: 'kJ' },
     basis: sublimationBasis,
     cautions: [],
-  };
+  });
 }

@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import jerkyTable from '../../data/drying/jerky.json';
+import { handOut } from '../common/handOut';
 import { choice, fields, length, optional, readInput, temperature, time } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -107,19 +108,18 @@ export function jerky(input: JerkyInput): Jerky {
   const [room, refrigerator, freezer] = keeping.map((row) => row.time as string) as [string, string, string];
   const common = { tested: true, keeps: { room, refrigerator, freezer }, cautions } as const;
   if (heating === 'none')
-    return refuse('drying without a heating step leaves dangerous bacteria alive in the meat', before);
+    return handOut(refuse('drying without a heating step leaves dangerous bacteria alive in the meat', before));
   if (heating === 'before') {
     const [low, high] = DRYER.temperature_degF as readonly [number, number];
     if (!at(given.internalTemperature, degF(inside))) {
-      return refuse(`the meat must be known to reach ${degF(inside)} degF inside before it dries`, before);
+      return handOut(refuse(`the meat must be known to reach ${degF(inside)} degF inside before it dries`, before));
     }
     if (!at(dryer, low)) {
-      return refuse(
-        `a dryer below ${low} degF is too slow to dry before the meat spoils`,
-        `dry at ${low} to ${high} degF`,
+      return handOut(
+        refuse(`a dryer below ${low} degF is too slow to dry before the meat spoils`, `dry at ${low} to ${high} degF`),
       );
     }
-    return {
+    return handOut({
       ...common,
       internalTemperature: quantity(degF(inside)),
       dryer: { low: quantity(low), high: quantity(high) },
@@ -127,24 +127,29 @@ export function jerky(input: JerkyInput): Jerky {
         [basisOf(inside, 'inside temperature before drying'), basisOf(DRYER, 'temperature of the dryer')],
         keeping.map((row) => basisOf(row, 'keeping')),
       ),
-    };
+    });
   }
-  if (poultry) return refuse('the oven step after drying is printed for strips of meat, not for poultry', before);
+  if (poultry)
+    return handOut(refuse('the oven step after drying is printed for strips of meat, not for poultry', before));
   if (given.thickness === undefined || valueIn(given.thickness, 'in') > OVEN_STRIP.value + 1e-9) {
-    return refuse('the oven step after drying is for strips of 1/4 in or less', `cut them thinner, or ${before}`);
+    return handOut(
+      refuse('the oven step after drying is for strips of 1/4 in or less', `cut them thinner, or ${before}`),
+    );
   }
   const longEnough = given.dryingTime !== undefined && valueIn(given.dryingTime, 'h') >= HOT_DRYER_HOURS - 1e-9;
   if (!at(dryer, degF(HOT_DRYER)) || !longEnough) {
-    return refuse(
-      `before the oven step the strips dry at ${degF(HOT_DRYER)} degF or above for at least ${HOT_DRYER_HOURS} hours`,
-      before,
+    return handOut(
+      refuse(
+        `before the oven step the strips dry at ${degF(HOT_DRYER)} degF or above for at least ${HOT_DRYER_HOURS} hours`,
+        before,
+      ),
     );
   }
   const ovenTime = given.oven === undefined ? 0 : valueIn(given.oven.time, 'min');
   if (!at(given.oven?.temperature, degF(OVEN)) || ovenTime < OVEN_MINUTES - 1e-9) {
-    return refuse(`the oven step is ${OVEN_MINUTES} minutes at ${degF(OVEN)} degF`, before);
+    return handOut(refuse(`the oven step is ${OVEN_MINUTES} minutes at ${degF(OVEN)} degF`, before));
   }
-  return {
+  return handOut({
     ...common,
     dryer: { low: quantity(degF(HOT_DRYER)) },
     dryAtLeast: { value: HOT_DRYER_HOURS, unit: 'h' },
@@ -154,5 +159,5 @@ export function jerky(input: JerkyInput): Jerky {
       [basisOf(HOT_DRYER, 'temperature of the dryer'), basisOf(OVEN, 'oven after drying')],
       keeping.map((row) => basisOf(row, 'keeping')),
     ),
-  };
+  });
 }

@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import leatherTable from '../../data/drying/leather.json';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { area, count, density, fields, length, mass, optional, ratio, readInput, volume } from '../quantity/fields';
 import { mapRange, turnRange } from '../quantity/range';
@@ -120,7 +121,7 @@ export function leather(input: LeatherInput): Leather {
   const cups = quantityIn(total, 'mL', 'cup').value;
   const acid = item('ascorbicAcid_per_2cups_lightFruit').value as { mg: number };
   const figure = (id: string, what: string): Basis => basisOf(item(id), what);
-  return {
+  return handOut({
     perSheet: quantityIn(sheetMillilitres, 'mL', volumeUnit),
     weightPerSheet: weigh(sheetMillilitres),
     thickness: quantityIn(depth, 'cm', lengthUnit),
@@ -163,5 +164,5 @@ export function leather(input: LeatherInput): Leather {
       ...(moisture !== undefined && given.targetMoisture === undefined ? [caution('from-memory')] : []),
       caution('follow-local-guidance'),
     ],
-  };
+  });
 }

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fields, ratio, readInput, reading } from '../quantity/fields';
 import { parseRatio } from '../quantity/ratio';
 import type { RatioInput } from '../quantity/types';
@@ -39,7 +40,7 @@ export type DryBasisInput = z.input<typeof dryBasisSchema>;
  */
 export function dryBasis(input: DryBasisInput): MoistureAnswer {
   const { moisture } = readInput(dryBasisSchema, input);
-  return { moisture: moisture / (1 - moisture), basis: [MOISTURE_BASES], cautions: [] };
+  return handOut({ moisture: moisture / (1 - moisture), basis: [MOISTURE_BASES], cautions: [] });
 }
 
 /** Water per weight of dry solids: more than any food holds. */
@@ -67,5 +68,5 @@ export type WetBasisInput = z.input<typeof wetBasisSchema>;
  */
 export function wetBasis(input: WetBasisInput): MoistureAnswer {
   const { moisture } = readInput(wetBasisSchema, input);
-  return { moisture: moisture / (1 + moisture), basis: [MOISTURE_BASES], cautions: [] };
+  return handOut({ moisture: moisture / (1 + moisture), basis: [MOISTURE_BASES], cautions: [] });
 }

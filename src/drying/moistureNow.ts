@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { fields, mass, ratio, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
@@ -47,13 +48,13 @@ export function moistureNow(input: MoistureNowInput): MoistureNow {
   if (now < solids) {
     fail('CONTRADICTION', 'weight', input.weight, `a weight of at least the dry solids, ${solids} ${fresh.unit}`);
   }
-  return {
+  return handOut({
     moisture: (now - solids) / now,
     dryBasis: (now - solids) / solids,
     waterRemoved: { value: fresh.value - now, unit: fresh.unit },
     basis: [MOISTURE_BASES, measured],
     cautions: [],
-  };
+  });
 }
 
 const startSchema = fields({ fresh: mass(), dried: mass(), driedMoisture: ratio({ below: 1 }) });
@@ -88,5 +89,5 @@ export function startMoisture(input: StartMoistureInput): StartMoisture {
   const { fresh, dried, driedMoisture } = readInput(startSchema, input);
   const share = valueIn(dried, fresh.unit) / fresh.value;
   if (share > 1) fail('CONTRADICTION', 'dried', input.dried, 'a weight of at most the fresh produce');
-  return { moisture: 1 - share * (1 - driedMoisture), basis: [MOISTURE_BASES, measured], cautions: [] };
+  return handOut({ moisture: 1 - share * (1 - driedMoisture), basis: [MOISTURE_BASES, measured], cautions: [] });
 }

@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import oxygenTable from '../../data/drying/oxygen.json';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { density, fields, mass, optional, ratio, readInput, volume } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
@@ -76,20 +77,20 @@ export function oxygenAbsorbers(input: OxygenAbsorbersInput): OxygenAbsorbers {
   const limit = numberOf(MOISTEST) / 100;
   const cautions = [caution('low-moisture-only-without-air'), caution('follow-local-guidance')];
   if (moisture > limit) {
-    return {
+    return handOut({
       tested: false,
       reason: `food above ${numberOf(MOISTEST)} % moisture must not be stored without air at room temperature`,
       instead: 'dry it until it snaps, or keep it with air, in the refrigerator or the freezer',
       basis: [basisOf(MOISTEST, 'most moisture for storage without oxygen')],
       cautions,
-    };
+    });
   }
   const oxygen = numberOf(AIR) * (room - food);
-  return {
+  return handOut({
     tested: true,
     oxygen: { value: oxygen, unit: 'mL' },
     ...(absorber === undefined ? {} : { absorbers: lotsFor(oxygen, valueIn(absorber, 'mL')) }),
     basis: [basisOf(AIR, 'oxygen in dry air'), basisOf(MOISTEST, 'most moisture for storage without oxygen')],
     cautions,
-  };
+  });
 }

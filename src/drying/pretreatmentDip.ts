@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import pretreatmentTable from '../../data/drying/pretreatments.json';
+import { handOut } from '../common/handOut';
 import { lookUp, type Named } from '../common/names';
 import { fail } from '../errors/StillroomError';
 import { fields, name, optional, readInput, volume } from '../quantity/fields';
@@ -66,7 +67,7 @@ export function pretreatmentDip(input: PretreatmentDipInput): PretreatmentDip {
   const used = water ?? row.water ?? undefined;
   const times = used === undefined || row.water === null ? 1 : valueIn(used, row.water.unit) / row.water.value;
   const minutes = (value: number): Quantity<'time'> => ({ value, unit: 'min' });
-  return {
+  return handOut({
     treatment: row.name,
     ingredients: row.ingredients.map(({ name: what, amount: [low, high], unit }) => ({
       name: what,
@@ -84,5 +85,5 @@ export function pretreatmentDip(input: PretreatmentDipInput): PretreatmentDip {
       ...(row.sulfite ? [caution('sulfite-sensitive')] : []),
       ...(row.obtained === 'memory' ? [caution('from-memory')] : []),
     ],
-  };
+  });
 }

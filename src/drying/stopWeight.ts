@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fields, mass, optional, ratio, readInput } from '../quantity/fields';
 import { mapRange, turnRange } from '../quantity/range';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -68,7 +69,7 @@ export function stopWeight(input: StopWeightInput): StopWeight {
   const dryerC = valueIn(temperature, 'degC');
   const freshKg = valueIn(fresh, 'kg');
   const left = mapRange(moisture, (start) => shareLeft(start, targetMoisture));
-  return {
+  return handOut({
     weight: turnRange(mapRange(left, (share) => ({ value: empty + fresh.value * share, unit }))),
     safeEnd: 'low',
     waterToRemove: mapRange(left, (share) => ({ value: fresh.value * (1 - share), unit })),
@@ -77,5 +78,5 @@ export function stopWeight(input: StopWeightInput): StopWeight {
     ),
     basis: [MOISTURE_BASES, ...dryingHeatBasis],
     cautions: [caution('estimate')],
-  };
+  });
 }

@@ -1,6 +1,7 @@
 import type * as z from 'zod/mini';
 import generalTable from '../../data/drying/storage-general.json';
 import monthsTable from '../../data/drying/storage-months.json';
+import { handOut } from '../common/handOut';
 import { findNamed } from '../common/names';
 import {
   area,
@@ -109,22 +110,22 @@ export function driedStorage(input: DriedStorageInput): DriedStorage {
   });
   const rowBasis = row === undefined ? [] : [basisOf(row, `months that dried ${row.food} keeps`)];
   if (!upTo(WARM)) {
-    return {
+    return handOut({
       known: false,
       food: food.name,
       reason: 'nothing is printed for a store above 80 degF; dried food deteriorates within months there',
       instead: 'keep it at 60 degF or below, or freeze it',
       basis: [basisOf(item('at_80_to_90degF'), 'keeping above 80 degF')],
       cautions,
-    };
+    });
   }
   if (upTo(COOL)) {
-    if (row?.months_60degF) return answer(row.months_60degF[0], row.months_60degF[1], rowBasis);
-    return answer(row?.months_70degF[0] ?? least, cool, [...rowBasis, ...generalBasis]);
+    if (row?.months_60degF) return handOut(answer(row.months_60degF[0], row.months_60degF[1], rowBasis));
+    return handOut(answer(row?.months_70degF[0] ?? least, cool, [...rowBasis, ...generalBasis]));
   }
-  if (upTo(ROOM) && row !== undefined) return answer(row.months_70degF[0], row.months_70degF[1], rowBasis);
+  if (upTo(ROOM) && row !== undefined) return handOut(answer(row.months_70degF[0], row.months_70degF[1], rowBasis));
   const [low, high] = row?.months_70degF ?? [least, warm];
-  return answer(Math.min(low, warm), Math.min(high, warm), [...rowBasis, ...generalBasis]);
+  return handOut(answer(Math.min(low, warm), Math.min(high, warm), [...rowBasis, ...generalBasis]));
 }
 
 const residualSchema = fields({
@@ -193,10 +194,10 @@ export function moistureAfterStorage(input: MoistureAfterStorageInput): Moisture
     sealed = ((pascals * valueIn(headspace.volume, 'm3')) / (GAS_CONSTANT * kelvin)) * WATER_MOLE;
   }
   const gained = through + sealed;
-  return {
+  return handOut({
     moisture: (moisture * grams + gained) / (grams + gained),
     gained: quantityIn(gained, 'g', 'g'),
     basis: [{ what: 'water gained = through the bag + in the sealed air', kind: 'equation' }],
     cautions: [caution('estimate')],
-  };
+  });
 }

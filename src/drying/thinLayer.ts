@@ -1,6 +1,7 @@
 import type * as z from 'zod/mini';
 import diffusivityTable from '../../data/drying/diffusivity.json';
 import modelTable from '../../data/drying/kinetics-models.json';
+import { handOut } from '../common/handOut';
 import { lookUp, type Named } from '../common/names';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, length, list, name, number, optional, readInput, temperature, time } from '../quantity/fields';
@@ -131,7 +132,7 @@ export function moistureRatio(input: MoistureRatioInput): MoistureRatio {
   const chosen: ThinLayer = MODELS[given.model];
   const value = chosen.ratio(given.time.value, constantsOf(given.model, given));
   if (!Number.isFinite(value)) fail('OUT_OF_RANGE', 'time', input.time, 'a time at which the model stays finite');
-  return { moistureRatio: value, basis: [chosen.basis], cautions: [] };
+  return handOut({ moistureRatio: value, basis: [chosen.basis], cautions: [] });
 }
 
 const timeSchema = fields({
@@ -171,11 +172,11 @@ export function timeToMoistureRatio(input: TimeToMoistureRatioInput): TimeToMois
   const [k = 0, n = 1] = constantsOf(given.model, given);
   const value = (-Math.log(given.moistureRatio) / k) ** (1 / n);
   if (!Number.isFinite(value)) fail('OUT_OF_RANGE', 'k', input.k, 'constants that give a finite time');
-  return {
+  return handOut({
     time: { value: Math.abs(value), unit: given.per },
     basis: [MODELS[given.model].basis],
     cautions: [],
-  };
+  });
 }
 
 const fitSchema = fields({
@@ -257,7 +258,7 @@ export function fitDryingCurve(input: FitDryingCurveInput): DryingCurveFit {
   const fit = leastSquares({ x, y, model: chosen.ratio, start: chosen.start(-Math.log(ratio) / at) });
   const named = (values: readonly number[]): Record<string, number> =>
     Object.fromEntries(values.map((value, i) => [chosen.constants[i] as string, value]));
-  return {
+  return handOut({
     model: name,
     constants: named(fit.parameters),
     deviations: named(fit.sd),
@@ -270,7 +271,7 @@ export function fitDryingCurve(input: FitDryingCurveInput): DryingCurveFit {
       { what: 'certified values that the fitter meets', kind: 'published', source: 'nist-strd' },
     ],
     cautions: fit.converged ? [] : [caution('estimate')],
-  };
+  });
 }
 
 const slabSchema = fields({
@@ -305,7 +306,7 @@ export function slabMoistureRatio(input: SlabMoistureRatioInput): MoistureRatio 
   const { thickness, faces = 'both', diffusivity, time: since } = readInput(slabSchema, input);
   const depth = valueIn(thickness, 'm') / (faces === 'both' ? 2 : 1);
   const fourier = (diffusivity * valueIn(since, 's')) / depth ** 2;
-  return { moistureRatio: slabRatio(fourier), basis: [modelBasis('Fick slab')], cautions: [] };
+  return handOut({ moistureRatio: slabRatio(fourier), basis: [modelBasis('Fick slab')], cautions: [] });
 }
 
 /** The series; below Fo 0.05 its short-time form 1 - 2 sqrt(Fo/pi), which is exact to 9 digits there. */
@@ -385,7 +386,7 @@ export function dryingStudy(input: DryingStudyInput): DryingStudy {
     const inverse = 1 / valueIn(air, 'K') - 1 / (coldest + 273.15);
     diffusivity = range[0] * Math.exp((-row.Ea_kJ_per_mol / GAS_CONSTANT) * inverse);
   }
-  return {
+  return handOut({
     food: row.name,
     ...(range === undefined ? {} : { diffusivityRange: { low: range[0], high: range[1] } }),
     ...(diffusivity === undefined ? {} : { diffusivity }),
@@ -395,5 +396,5 @@ export function dryingStudy(input: DryingStudyInput): DryingStudy {
       diffusivity === undefined ? [] : [modelBasis('Arrhenius')],
     ),
     cautions: [caution('estimate')],
-  };
+  });
 }

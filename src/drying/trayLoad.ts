@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { area, choice, count, density, fields, length, mass, optional, ratio, readInput } from '../quantity/fields';
 import { roundToStep } from '../quantity/fractions';
@@ -98,7 +99,7 @@ export function trayLoad(input: TrayLoadInput): TrayLoad {
   const perLoad = mapRange(kilograms, (kg) =>
     trays === undefined ? 0 : oven ? Math.min(kg * trays, ovenKg) : kg * trays,
   );
-  return {
+  return handOut({
     perTray: mapRange(kilograms, (kg) => quantityIn(kg, 'kg', unit)),
     ...(readyKg === undefined ? {} : { traysNeeded: turnRange(mapRange(kilograms, (kg) => lotsFor(readyKg, kg))) }),
     ...(readyKg === undefined || trays === undefined
@@ -112,5 +113,5 @@ export function trayLoad(input: TrayLoadInput): TrayLoad {
       oven ? [basisOf(OVEN, 'load of an oven, over 2 to 4 trays')] : [],
     ),
     cautions: [caution('estimate')],
-  };
+  });
 }

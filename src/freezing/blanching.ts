@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { lookUp, nameKey } from '../common/names';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, mass, name, optional, readInput } from '../quantity/fields';
@@ -106,7 +107,7 @@ export function blanching(input: BlanchingInput): Blanching | Refusal {
   const second = BLANCHING_WATER.find((row) => row.food === food);
   if (COOKED.has(food)) {
     const boiled = second === undefined ? '' : ` (${second.waterMinutes.join(' to ')} min for beets)`;
-    return {
+    return handOut({
       tested: false,
       reason: `${food} is cooked until tender before freezing, not blanched.`,
       instead: `Cook it through${boiled}, cool it and pack it.`,
@@ -115,7 +116,7 @@ export function blanching(input: BlanchingInput): Blanching | Refusal {
           ? [{ what: 'cooked, not blanched', kind: 'from-memory' }]
           : [basisOf(second, 'cooking time')],
       cautions: [],
-    };
+    });
   }
   const listed = BLANCHING.filter((row) => row.food === food);
   // the second source alone: its row read as one of the list
@@ -130,7 +131,7 @@ export function blanching(input: BlanchingInput): Blanching | Refusal {
   const coolingFactor = food === 'corn on the cob' ? 2 : cooling.low;
   const perPound = rule('blanch-water-per-lb');
   const ice = rule('ice-per-lb');
-  return {
+  return handOut({
     food,
     form: row.form,
     method,
@@ -164,5 +165,5 @@ export function blanching(input: BlanchingInput): Blanching | Refusal {
       freezingCaution('blanching-no-process'),
       ...(row.obtained === 'memory' ? [caution('from-memory')] : []),
     ],
-  };
+  });
 }

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { fields, optional, ratio, readInput, temperature } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
@@ -127,7 +128,7 @@ export function foodProperties(input: FoodPropertiesInput): FoodProperties {
   const density = 1 / volume;
   const solids = 1 - share('water');
   const frozen = t < freezing;
-  return {
+  return handOut({
     density: { value: density, unit: 'kg/m3' },
     specificHeat,
     conductivity,
@@ -161,5 +162,5 @@ export function foodProperties(input: FoodPropertiesInput): FoodProperties {
           ]),
     ],
     cautions: [caution('estimate')],
-  };
+  });
 }

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fields, mass, optional, readInput, volume } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -47,7 +48,7 @@ export function freezerLoad(input: FreezerLoadInput): FreezerLoad {
   const pounds = toFreeze === undefined ? undefined : valueIn(toFreeze, 'lb');
   // a load that fits but for the last digits of the arithmetic is no second day
   const days = (perCubicFoot: number, load: number) => Math.ceil((load / (perCubicFoot * cubicFeet)) * (1 - 1e-12));
-  return {
+  return handOut({
     perDay: { low: daily(printed.low), high: daily(printed.high) },
     ...(pounds === undefined
       ? {}
@@ -57,5 +58,5 @@ export function freezerLoad(input: FreezerLoadInput): FreezerLoad {
         }),
     basis: [basisOf(printed, 'load of the freezer in a day')],
     cautions: [freezingCaution('do-not-overload-freezer')],
-  };
+  });
 }

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { lookUp } from '../common/names';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, isMass, massOrVolume, name, readInput } from '../quantity/fields';
@@ -209,21 +210,21 @@ export function freezerPack(input: FreezerPackInput): FreezerPack | Refusal {
   const quarts = isMass(amount) ? valueIn(amount, 'lb') / weight.pounds : valueIn(amount, 'quart');
   const volume = isMass(amount) ? quantityIn<'volume'>(quarts, 'quart', 'quart') : amount;
   const weightBasis = isMass(amount) ? [basisOf(weight.from, 'weight of a quart')] : [];
-  if (pack === 'dry') return dryPack(food, volume, weightBasis, vegetable);
+  if (pack === 'dry') return handOut(dryPack(food, volume, weightBasis, vegetable));
   if (first === undefined) {
     const packs = [...new Set(printed.map((row) => row.pack))];
-    return {
+    return handOut({
       tested: false,
       reason: `No source in the tables prints a ${pack} pack for ${food}.`,
       instead: `Printed for ${food}: ${packs.join(', ')}; any sound fruit may also be frozen dry, with nothing added.`,
       basis: printed.map((row) => basisOf(row, `${row.pack} pack`)),
       cautions: [],
-    };
+    });
   }
   const massUnit = isMass(amount) ? amount.unit : 'lb';
   const scale = (row: PackRow) => ingredients(row, quarts, massUnit, quarts * weight.pounds);
   const served = scale(first);
-  return {
+  return handOut({
     food,
     pack: first.pack,
     volume,
@@ -234,5 +235,5 @@ export function freezerPack(input: FreezerPackInput): FreezerPack | Refusal {
       [freezingCaution('glass-needs-headspace'), freezingCaution('freezing-does-not-sterilize')],
       first.obtained === 'memory' ? [caution('from-memory')] : [],
     ),
-  };
+  });
 }

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { choice, fields, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/index';
@@ -45,9 +46,9 @@ export function freezingHeadspace(input: FreezingHeadspaceInput): FreezingHeadsp
   const wanted = tablePack(pack);
   const row = HEADSPACE.find((entry) => entry.pack === wanted && entry.opening === opening && entry.size === size);
   if (row === undefined) throw new Error(`no headspace for ${wanted}, ${opening}, ${size}`);
-  return {
+  return handOut({
     headspace: { value: row.inches, unit: 'in' },
     basis: [basisOf(row, 'headspace')],
     cautions: [freezingCaution('glass-needs-headspace')],
-  };
+  });
 }

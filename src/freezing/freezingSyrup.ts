@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { lookUp } from '../common/names';
 import { fail } from '../errors/StillroomError';
 import { fields, name, number, optional, readInput, volume } from '../quantity/fields';
@@ -79,12 +80,12 @@ export function freezingSyrup(input: FreezingSyrupInput): FreezingSyrup {
   if (strength !== undefined) row = lookUp(strength, NAMED, 'strength', 'syrup strength').row;
   else if (percent !== undefined) row = syrupOfPercent(percent);
   else fail('MISSING', 'strength', undefined, 'a strength such as "medium", or a percentage');
-  return {
+  return handOut({
     strength: row.strength,
     percent: row.percent,
     ...scaleSyrup(row, made),
     volume: made,
     basis: [basisOf(row, 'sugar, water and yield of the syrup')],
     cautions: [],
-  };
+  });
 }

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { choice, density, fields, length, number, optional, readInput, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -137,7 +138,7 @@ export function freezingTime(input: FreezingTimeInput): FreezingTime {
     basis,
     cautions: [freezingCaution('plank-short'), caution('estimate')],
   };
-  if (sensible === undefined) return answer;
+  if (sensible === undefined) return handOut(answer);
   const from = valueIn(sensible.from, 'degC');
   const to = valueIn(sensible.to, 'degC');
   if (from < freezing) {
@@ -148,7 +149,7 @@ export function freezingTime(input: FreezingTimeInput): FreezingTime {
   const above = sensible.specificHeatAbove * (from - freezing);
   const below = sensible.specificHeatBelow * (freezing - to);
   const total = above + latentHeat + below;
-  return {
+  return handOut({
     ...answer,
     heat: { above, latent: latentHeat, below, total },
     timeWithSensible: quantityIn(seconds * (total / latentHeat), 's', 'h'),
@@ -161,5 +162,5 @@ export function freezingTime(input: FreezingTimeInput): FreezingTime {
         locator: 'Example 6.7',
       },
     ],
-  };
+  });
 }

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fields, optional, readInput, temperature } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Basis, Caution, Refusal } from '../sources/index';
@@ -39,13 +40,13 @@ export function frozenStorage(input: FrozenStorageInput = {}): FrozenStorage | R
   const basis = [basisOf(months, 'months of storage'), basisOf(limit, 'temperature of the freezer')];
   const cautions = [freezingCaution('freezing-does-not-sterilize')];
   if (freezer !== undefined && valueIn(freezer, 'degF') > limit.high) {
-    return {
+    return handOut({
       tested: false,
       reason: `Storage months are printed for a freezer at ${limit.high} degF (-18 degC) or below; quality falls faster in a warmer one.`,
       instead: 'Turn the freezer colder and check it with a thermometer, or eat what is in it first.',
       basis,
       cautions,
-    };
+    });
   }
-  return { months: { low: months.low, high: months.high }, basis, cautions };
+  return handOut({ months: { low: months.low, high: months.high }, basis, cautions });
 }

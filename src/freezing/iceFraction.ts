@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { fields, optional, ratio, readInput, temperature } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
@@ -64,11 +65,11 @@ export function iceFraction(input: IceFractionInput): IceFraction {
   const below = freezing - degC;
   // the fit overshoots a little: no more ice than water
   const tchigeov = below <= 0 ? 0 : Math.min(water, (1.105 * water) / (1 + 0.7138 / Math.log(below + 1)));
-  return {
+  return handOut({
     ice,
     tchigeov,
     ofWater: ice / water,
     basis: [basisOf(correlation('miles-ice'), 'ice'), basisOf(correlation('tchigeov-ice'), 'ice, for comparison')],
     cautions: [caution('estimate')],
-  };
+  });
 }

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { lookUp, type Named } from '../common/names';
 import { fail, within } from '../errors/StillroomError';
 import { count, fields, optional, readInput, reading } from '../quantity/fields';
@@ -170,7 +171,7 @@ export function canLoads(input: CanLoadsInput): CanLoads {
     size,
   )?.row;
   const tooSmall = kind?.pressure === true && least !== undefined && lastLoad < least.least;
-  return {
+  return handOut({
     loads,
     perLoad: load.jars,
     lastLoad,
@@ -187,5 +188,5 @@ export function canLoads(input: CanLoadsInput): CanLoads {
       ...(tooSmall ? [jarCaution('small-pressure-load')] : []),
       ...(size.name === 'half-gallon' ? [jarCaution('half-gallon-juice-only')] : []),
     ],
-  };
+  });
 }

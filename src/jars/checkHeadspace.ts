@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { findNamed, lookUp, type Named } from '../common/names';
 import { fail } from '../errors/StillroomError';
 import { fields, length, name, optional, readInput } from '../quantity/fields';
@@ -179,7 +180,7 @@ export function checkHeadspace(input: CheckHeadspaceInput): HeadspaceCheck {
     volume: quantityIn(headspaceMilliliters(given.opening, { value: off, unit: 'in' }), 'mL', given.capacity.unit),
   };
   const effects = vacuumFactRows.filter(({ fact }) => fact === 'too-little-or-much');
-  return {
+  return handOut({
     verdict,
     least: quantityIn(published.least, 'in', measured.unit),
     most: quantityIn(published.most, 'in', measured.unit),
@@ -196,5 +197,5 @@ export function checkHeadspace(input: CheckHeadspaceInput): HeadspaceCheck {
       ...(printed === undefined ? [jarCaution('recipe-headspace-first')] : []),
       ...(given === undefined ? [] : [jarCaution('straight-neck')]),
     ],
-  };
+  });
 }

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, flag, optional, readInput, time } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -142,7 +143,7 @@ export function checkSeal(input: CheckSealInput): SealCheck {
   const rules = (left < 0 ? NEXT_LATE : NEXT)[verdict].map(rule);
   const open = verdict === 'not sealed' || verdict === 'doubtful';
   const tooLate = open && left < 0;
-  return {
+  return handOut({
     verdict,
     because: verdict === 'not sealed' ? against.map(({ said }) => said) : signs.map(({ said }) => said),
     next: [...rules.map(({ text }) => text), ...(tooLate ? [jarCaution('unsealed-too-long').text] : [])],
@@ -159,5 +160,5 @@ export function checkSeal(input: CheckSealInput): SealCheck {
       ...(verdict === 'not sealed' && (tooLate || given.lid === 'bulging') ? [jarCaution('spoiled-jar')] : []),
       caution('follow-local-guidance'),
     ],
-  };
+  });
 }

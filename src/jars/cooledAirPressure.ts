@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fields, pressure, readInput, temperature } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -44,9 +45,9 @@ export const IDEAL_GAS: Basis = {
 export function cooledAirPressure(input: CooledAirPressureInput): CooledAirPressure {
   const given = readInput(schema, input);
   const ratio = valueIn(given.to, 'K') / valueIn(given.from, 'K');
-  return {
+  return handOut({
     pressure: { value: given.pressure.value * ratio, unit: given.pressure.unit },
     basis: [IDEAL_GAS],
     cautions: [],
-  };
+  });
 }

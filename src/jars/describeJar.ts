@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { findNamed, lookUp } from '../common/names';
 import { fail, within } from '../errors/StillroomError';
 import { fields, length, name, optional, readInput, reading, volume } from '../quantity/fields';
@@ -197,5 +198,5 @@ export type DescribeJarInput = z.input<typeof schema>;
  */
 export function describeJar(input: DescribeJarInput): Jar {
   const { jar, mouth } = readInput(schema, input);
-  return resolveJar(jar, mouth);
+  return handOut(resolveJar(jar, mouth));
 }

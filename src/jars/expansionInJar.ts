@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { fields, length, optional, ratio, readInput, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -97,7 +98,7 @@ export function expansionInJar(input: ExpansionInJarInput): ExpansionInJar {
   const growth = (1 - share) * (filled.density.value / processed.density.value - 1);
   const overflows = growth > share;
   const volume = (of: number) => room && quantityIn(of * room.capacity, 'mL', room.unit);
-  return {
+  return handOut({
     growth,
     headspaceTaken: growth / share,
     overflows,
@@ -116,5 +117,5 @@ export function expansionInJar(input: ExpansionInJarInput): ExpansionInJar {
       },
     ]),
     cautions: joinCautions(room?.cautions ?? [], overflows ? [jarCaution('overflow')] : []),
-  };
+  });
 }

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { density, fields, length, optional, readInput, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -126,7 +127,7 @@ export function fillJar(input: FillJarInput): FilledJar {
   const water = given.temperature && waterDensity({ temperature: given.temperature });
   const contents = given.density ?? water?.density;
   const massUnit = given.density ? MASS_OF[given.density.unit] : METRIC.has(room.unit) ? 'g' : 'oz';
-  return {
+  return handOut({
     fillVolume: quantityIn(room.fill, 'mL', room.unit),
     headspaceVolume: quantityIn(room.empty, 'mL', room.unit),
     ...(contents && { netMass: quantityIn(room.fill * valueIn(contents, 'g/mL'), 'g', massUnit) }),
@@ -136,5 +137,5 @@ export function fillJar(input: FillJarInput): FilledJar {
       (water?.basis ?? []).map((line) => ({ ...line, what: 'density of water, as that of the contents' })),
     ),
     cautions: room.cautions,
-  };
+  });
 }

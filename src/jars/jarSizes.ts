@@ -1,3 +1,4 @@
+import { handOut } from '../common/handOut';
 import type { Quantity } from '../quantity/types';
 import type { Basis } from '../sources/basis';
 import { basisOf } from '../sources/table';
@@ -27,11 +28,13 @@ export interface JarSize {
  * ```
  */
 export function jarSizes(): JarSize[] {
-  return sizeRows.map((row) => ({
-    name: row.name,
-    otherNames: row.synonyms ?? [],
-    nominal: { value: row.nominal_floz, unit: 'fl oz' },
-    brimful: null,
-    basis: [basisOf(row, `nominal capacity of the ${row.name} jar`)],
-  }));
+  return handOut(
+    sizeRows.map((row) => ({
+      name: row.name,
+      otherNames: row.synonyms ?? [],
+      nominal: { value: row.nominal_floz, unit: 'fl oz' },
+      brimful: null,
+      basis: [basisOf(row, `nominal capacity of the ${row.name} jar`)],
+    })),
+  );
 }

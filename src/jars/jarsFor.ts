@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { fields, length, readInput, volume } from '../quantity/fields';
 import { roundToStep } from '../quantity/fractions';
@@ -66,12 +67,12 @@ export function jarsFor(input: JarsForInput): JarsFor {
   const full = roundToStep(total / room.fill, 1, 'down').toNumber();
   const ready = roundToStep(total / room.fill, 1, 'up').toNumber();
   const left = ready === full ? 0 : total - full * room.fill;
-  return {
+  return handOut({
     full,
     remainder: quantityIn(left, 'mL', given.volume.unit),
     ready,
     fillVolume: quantityIn(room.fill, 'mL', room.unit),
     basis: room.basis,
     cautions: left === 0 ? room.cautions : joinCautions(room.cautions, [jarCaution('part-filled-jar')]),
-  };
+  });
 }

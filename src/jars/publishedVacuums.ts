@@ -1,3 +1,4 @@
+import { handOut } from '../common/handOut';
 import type { Quantity } from '../quantity/types';
 import type { Basis } from '../sources/basis';
 import { basisOf } from '../sources/table';
@@ -26,10 +27,12 @@ export interface PublishedVacuum {
  * ```
  */
 export function publishedVacuums(): PublishedVacuum[] {
-  return containerVacuumRows.map((row) => ({
-    container: row.container,
-    least: { value: row.least, unit: row.unit },
-    most: { value: row.most, unit: row.unit },
-    basis: [basisOf(row, `vacuum of ${row.container}`)],
-  }));
+  return handOut(
+    containerVacuumRows.map((row) => ({
+      container: row.container,
+      least: { value: row.least, unit: row.unit },
+      most: { value: row.most, unit: row.unit },
+      basis: [basisOf(row, `vacuum of ${row.container}`)],
+    })),
+  );
 }

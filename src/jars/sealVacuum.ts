@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { elevation, fields, length, optional, pressure, ratio, readInput, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -118,7 +119,7 @@ export function sealVacuum(input: SealVacuumInput): SealVacuum {
     CUSTOMARY.has(each?.unit ?? ''),
   );
   const answer = (pascals: number) => quantityIn(pascals, 'Pa', customary ? 'inHg' : 'kPa');
-  return {
+  return handOut({
     vacuum: answer(outside - inside),
     inside: answer(inside),
     outside: answer(outside),
@@ -134,5 +135,5 @@ export function sealVacuum(input: SealVacuumInput): SealVacuum {
       [jarCaution('vacuum-model'), jarCaution('no-reading-proves-a-seal')],
       part?.room?.cautions ?? [],
     ),
-  };
+  });
 }

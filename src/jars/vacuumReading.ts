@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { fields, pressure, readInput } from '../quantity/fields';
 import { quantityIn, toDecimalIn } from '../quantity/scale';
@@ -48,9 +49,9 @@ export function vacuumReading(input: VacuumReadingInput): VacuumReading {
   const { outside, inside } = readInput(schema, input);
   const difference = toDecimalIn(outside, outside.unit).minus(toDecimalIn(inside, outside.unit));
   if (difference.isNegative()) fail('CONTRADICTION', 'inside', input.inside, 'at most the pressure outside');
-  return {
+  return handOut({
     vacuum: quantityIn(difference.toNumber(), outside.unit, outside.unit),
     basis: [VACUUM_BASIS],
     cautions: [],
-  };
+  });
 }

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fields, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
@@ -42,9 +43,9 @@ export interface DValueAt {
 export function dValueAt(input: DValueAtInput): DValueAt {
   const { dValue, reference, z, temperature } = readInput(schema, input);
   const moved = equivalentTime({ time: dValue, reference, z, temperature });
-  return {
+  return handOut({
     dValue: moved.time,
     basis: [{ ...RATE_BASIS, what: 'D value' }],
     cautions: [...moved.cautions, lethalityCaution('resistance-varies')],
-  };
+  });
 }

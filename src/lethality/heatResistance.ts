@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import json from '../../data/lethality/heat-resistance.json';
+import { handOut } from '../common/handOut';
 import { fields, name, optional, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
@@ -99,7 +100,7 @@ export function heatResistance(input: HeatResistanceInput): HeatResistance {
   const rows =
     organism === undefined ? table.rows : having(organism, table.rows, (row) => row.organism, 'organism', 'organism');
   const recalled = rows.some((row) => row.obtained === 'memory');
-  return {
+  return handOut({
     entries: rows.map(entryOf),
     basis: joinBasis(rows.map((row) => basisOf(row, `heat resistance of ${row.organism}`))),
     cautions: [
@@ -107,5 +108,5 @@ export function heatResistance(input: HeatResistanceInput): HeatResistance {
       lethalityCaution('published-heat-no-process'),
       ...(recalled ? [caution('from-memory')] : []),
     ],
-  };
+  });
 }

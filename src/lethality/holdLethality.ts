@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fields, list, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Basis, Caution } from '../sources/basis';
@@ -54,7 +55,7 @@ export function holdLethality(input: HoldLethalityInput): HoldLethality {
   const parts = given.holds.map(
     ({ temperature, time }) => valueIn(time, 'min') * rateAt(valueIn(temperature, 'degC'), reference, zDegrees),
   );
-  return {
+  return handOut({
     minutes: parts.reduce((sum, part) => sum + part, 0),
     parts,
     basis: [
@@ -62,5 +63,5 @@ export function holdLethality(input: HoldLethalityInput): HoldLethality {
       { ...RATE_BASIS, what: 'minutes' },
     ],
     cautions: ['record-check-only', 'coldest-spot', 'cooling-counts'].map(lethalityCaution),
-  };
+  });
 }

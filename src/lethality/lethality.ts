@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fields, list, optional, readInput, time } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -109,7 +110,7 @@ export function lethality(input: LethalityInput): Lethality {
   const sum = addUp(log, valueIn(given.reference, 'degC'), zDegrees);
   const hottest = readPoint(given.log[sum.hottest]);
   const coarse = sum.trapezoid - sum.straight > COARSE * sum.trapezoid;
-  return {
+  return handOut({
     minutes: sum.trapezoid,
     straightLineMinutes: sum.straight,
     shareAfterHottest: sum.trapezoid === 0 ? 0 : (sum.trapezoid - sum.untilHottest) / sum.trapezoid,
@@ -125,5 +126,5 @@ export function lethality(input: LethalityInput): Lethality {
       lethalityCaution('cooling-counts'),
       ...(coarse ? [lethalityCaution('coarse-log')] : []),
     ],
-  };
+  });
 }

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fields, number, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -43,11 +44,11 @@ export interface ReductionTime {
  */
 export function reductionTime(input: ReductionTimeInput): ReductionTime {
   const { dValue, reductions } = readInput(timeSchema, input);
-  return {
+  return handOut({
     time: quantityIn(dValue.value * reductions, dValue.unit, dValue.unit),
     basis: basis('time'),
     cautions: ['record-check-only', 'published-heat-no-process', 'resistance-varies'].map(lethalityCaution),
-  };
+  });
 }
 
 const countSchema = /* @__PURE__ */ fields({ time: holdTime(), dValue: holdTime() });
@@ -79,9 +80,9 @@ export interface DecimalReductions {
  */
 export function decimalReductions(input: DecimalReductionsInput): DecimalReductions {
   const { time, dValue } = readInput(countSchema, input);
-  return {
+  return handOut({
     reductions: valueIn(time, 'min') / valueIn(dValue, 'min'),
     basis: basis('reductions'),
     cautions: ['record-check-only', 'resistance-varies'].map(lethalityCaution),
-  };
+  });
 }

@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import json from '../../data/lethality/published-lethality.json';
+import { handOut } from '../common/handOut';
 import { fields, name, optional, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
@@ -78,9 +79,9 @@ function entryOf(row: FigureRow): PublishedLethalityEntry {
 export function publishedLethality(input: PublishedLethalityInput): PublishedLethality {
   const { about } = readInput(schema, input);
   const rows = about === undefined ? table.rows : having(about, table.rows, (row) => row.about, 'about', 'food or aim');
-  return {
+  return handOut({
     entries: rows.map(entryOf),
     basis: joinBasis(rows.map(basisFor)),
     cautions: [lethalityCaution('published-heat-no-process'), lethalityCaution('resistance-varies')],
-  };
+  });
 }

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { fields, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -45,9 +46,9 @@ export function zValue(input: ZValueInput): ZValue {
   if (!(rise * logs > 0)) {
     fail('CONTRADICTION', 'second', input.second, 'a shorter D value at a higher temperature, a longer one at a lower');
   }
-  return {
+  return handOut({
     z: quantityIn(rise / logs, 'delta degC', first.temperature.unit === 'degF' ? 'delta degF' : 'delta degC'),
     basis: [{ ...RATE_BASIS, what: 'z value' }],
     cautions: [lethalityCaution('resistance-varies')],
-  };
+  });
 }

@@ -1,3 +1,4 @@
+import { derived } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import type { InfeasibleDay, LeftOut } from './dayPlan';
 import type { DaySchedule } from './daySchedule';
@@ -29,7 +30,7 @@ const noPlan = (leftOut: readonly LeftOut[], reason: string, conflicts: readonly
   reason,
   conflicts,
   leftOut,
-  basis: [],
+  basis: [derived('the lots, the kitchen and what must be made')],
   cautions: [caution('follow-local-guidance')],
 });
 

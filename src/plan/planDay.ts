@@ -1,5 +1,6 @@
+import { handOut } from '../common/handOut';
 import { valueIn } from '../quantity/scale';
-import { joinBasis, joinCautions } from '../sources/basis';
+import { derived, joinBasis, joinCautions } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { planCaution } from './cautions';
 import { impossible, tooLate } from './conflicts';
@@ -26,7 +27,7 @@ import { yieldsKnown } from './yieldsKnown';
 
 /** The kitchen's program, for checks against another solver: what `planDay` maximizes. */
 export function planProgram(input: PlanDayInput): Program {
-  return prepare(input).program;
+  return handOut(prepare(input).program);
 }
 
 /**
@@ -108,7 +109,7 @@ export function planProgram(input: PlanDayInput): Program {
 export function planDay(input: PlanDayInput): DayPlan {
   const prepared = prepare(input);
   const { request, makings, leftOut, unmetMusts, program } = prepared;
-  if (unmetMusts.length > 0) return impossible(prepared);
+  if (unmetMusts.length > 0) return handOut(impossible(prepared));
   const aim = request.aim ?? 'most worth';
   // what no promise needs stays fresh, unless as much as can be is to be used
   const mayBeNothing = makings.every(({ activity }) => activity.least === 0);
@@ -122,9 +123,9 @@ export function planDay(input: PlanDayInput): DayPlan {
     return !best.feasible && mayBeNothing ? { ...NOTHING, optimal: best.optimal } : best;
   };
   const best = search(program);
-  if (!best.feasible) return impossible(prepared, best);
+  if (!best.feasible) return handOut(impossible(prepared, best));
   const { fits, plan } = fitDay(prepared, best, search);
-  if (!fits || plan === undefined) return tooLate(prepared, plan?.schedule);
+  if (!fits || plan === undefined) return handOut(tooLate(prepared, plan?.schedule));
   const { found, kept, schedule } = plan;
   const made = new Set(kept.map(({ making }) => making));
   const [pots, canners] = [potsOf(request.kitchen), cannersOf(request.kitchen).map(({ label }) => label)];
@@ -141,7 +142,7 @@ export function planDay(input: PlanDayInput): DayPlan {
       costs?.products[index],
     ),
   );
-  return {
+  return handOut({
     feasible: true,
     invented: request.invented ?? false,
     aim,
@@ -164,12 +165,16 @@ export function planDay(input: PlanDayInput): DayPlan {
     schedule,
     work: workOf(prepared, found),
     ...(costs === undefined ? {} : { cost: costs.day }),
-    basis: joinBasis(...products.map(({ basis }) => basis), schedule.tasks.length === 0 ? [] : [WAITS_BASIS]),
+    basis: joinBasis(
+      [derived('what is made of each lot')],
+      ...products.map(({ basis }) => basis),
+      schedule.tasks.length === 0 ? [] : [WAITS_BASIS],
+    ),
     cautions: joinCautions(
       [caution('follow-local-guidance'), caution('hot-liquids-burn'), caution('estimate')],
       products.some((product) => product.pots !== undefined) ? [planCaution('pot-fill-limit')] : [],
     ),
-  };
+  });
 }
 
 /** Without musts a day on which nothing is made meets every bound. */

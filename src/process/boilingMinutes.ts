@@ -1,3 +1,4 @@
+import { handOut } from '../common/handOut';
 import { fields, kitchenElevation, readInput } from '../quantity/fields';
 import type { LengthInput } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
@@ -42,7 +43,7 @@ function minutesOf(rule: 'sterilizing' | 'before-tasting', input: BoilingMinutes
  */
 export function sterilizingMinutes(input: BoilingMinutesInput): BoilingMinutes {
   const found = minutesOf('sterilizing', input, 'sterilizing empty jars');
-  return { ...found, cautions: [caution('hot-liquids-burn'), ...usualCautions()] };
+  return handOut({ ...found, cautions: [caution('hot-liquids-burn'), ...usualCautions()] });
 }
 
 /**
@@ -64,5 +65,5 @@ export function sterilizingMinutes(input: BoilingMinutesInput): BoilingMinutes {
  */
 export function boilBeforeTasting(input: BoilingMinutesInput): BoilingMinutes {
   const found = minutesOf('before-tasting', input, 'boiling before tasting');
-  return { ...found, cautions: [processCaution('not-a-remedy'), ...usualCautions()] };
+  return handOut({ ...found, cautions: [processCaution('not-a-remedy'), ...usualCautions()] });
 }

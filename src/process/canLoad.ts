@@ -1,3 +1,4 @@
+import { handOut } from '../common/handOut';
 import { count, fields, optional, power, ratio, readInput, temperature, volume } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { PowerInput, Range, RatioInput, TemperatureInput, VolumeInput } from '../quantity/types';
@@ -107,7 +108,7 @@ export function canLoad(input: CanLoadInput): CanLoad | Refusal {
   const { jars, water, waterTemperature, fillTemperature, burnerPower, efficiency, ...question } = { ...input };
   const load = readInput(schema, { jars, water, waterTemperature, fillTemperature, burnerPower, efficiency });
   const process = testedProcess(question);
-  if (!process.tested) return process;
+  if (!process.tested) return handOut(process);
 
   const boils = valueIn(boilingTemperature({ elevation: question.elevation }).temperature, 'degC');
   const preheat = toCelsius(ruleFigures(process.pack === 'hot' ? 'preheat-hot' : 'preheat-raw').low);
@@ -168,7 +169,7 @@ export function canLoad(input: CanLoadInput): CanLoad | Refusal {
   const rules = pressure
     ? ['vent', 'pressurize', small ? 'depressurize-pints' : 'depressurize-quarts', 'wait-before-opening']
     : ['rest'];
-  return {
+  return handOut({
     tested: true,
     process,
     steps,
@@ -179,5 +180,5 @@ export function canLoad(input: CanLoadInput): CanLoad | Refusal {
       [{ what: 'burner efficiency, jar mass and handling', kind: 'common-practice' }],
     ),
     cautions: joinCautions(process.cautions, [processCaution('heat-up-varies'), caution('estimate')]),
-  };
+  });
 }

@@ -1,4 +1,5 @@
 import table from '../../data/process/canning-rules.json';
+import { handOut } from '../common/handOut';
 import { choice, fields, optional, readInput } from '../quantity/fields';
 import type { Basis, Caution } from '../sources/basis';
 import { asTable, basisOf, type Sourced } from '../sources/table';
@@ -83,5 +84,5 @@ export function canningRules(input: CanningRulesInput = {}): CanningRules {
     ...(unit === undefined ? {} : { unit }),
     basis: [basisOf(row, rule)],
   }));
-  return { rules: listed, basis: listed.flatMap(({ basis }) => basis), cautions: usualCautions() };
+  return handOut({ rules: listed, basis: listed.flatMap(({ basis }) => basis), cautions: usualCautions() });
 }

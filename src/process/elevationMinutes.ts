@@ -1,5 +1,6 @@
 import table from '../../data/process/elevation-minutes.json';
 import { Decimal } from '../common/decimal';
+import { handOut } from '../common/handOut';
 import { choice, fields, kitchenElevation, name, number, readInput } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
 import { toDecimalIn } from '../quantity/scale';
@@ -100,12 +101,14 @@ export function elevationMinutes(input: ElevationMinutesInput): ElevationMinutes
   const chosen = elevationRuleRows(rule);
   const [first] = chosen as [ElevationRuleRow, ...ElevationRuleRow[]];
   if (rule === 'ten-percent') {
-    return refusal({
-      reason:
-        'the rule of 10 percent more for each 500 ft belongs to recipes of the 1910s to 1940s, whose times are not tested ones',
-      instead: 'look for a tested process of the product (testedProcess), or bring a tested time with its own rule',
-      basis: [own, basisOf(first, 'the old rule')],
-    });
+    return handOut(
+      refusal({
+        reason:
+          'the rule of 10 percent more for each 500 ft belongs to recipes of the 1910s to 1940s, whose times are not tested ones',
+        instead: 'look for a tested process of the product (testedProcess), or bring a tested time with its own rule',
+        basis: [own, basisOf(first, 'the old rule')],
+      }),
+    );
   }
   const answer = (added: number, line: Basis, cautions: readonly string[]): ElevationMinutes => ({
     minutes: new Decimal(baseMinutes).plus(added).ceil().toNumber(),
@@ -114,7 +117,7 @@ export function elevationMinutes(input: ElevationMinutesInput): ElevationMinutes
     cautions: [...['user-time', ...cautions].map(processCaution), ...usualCautions()],
   });
   if (rule === 'sterilizing') {
-    return answer(perThousandFeet(elevation, first), basisOf(first, '1 minute per 1,000 ft'), []);
+    return handOut(answer(perThousandFeet(elevation, first), basisOf(first, '1 minute per 1,000 ft'), []));
   }
   // the per-1000-ft steps begin at 1,000 ft itself; up to there nothing is added
   const below = rule === 'per-1000-ft' && toDecimalIn(elevation, 'ft').lt(first.upToFt as number);
@@ -123,16 +126,20 @@ export function elevationMinutes(input: ElevationMinutesInput): ElevationMinutes
   const row = index === undefined ? undefined : chosen[index];
   if (row === undefined) {
     const end = formatQuantity({ value: ends[ends.length - 1] as number, unit: 'ft' });
-    return refusal({
-      reason: `the rule's table ends at ${end}`,
-      instead: 'use a process printed for that elevation, or another way of keeping the food',
-      basis: [own, basisOf(first, 'the rule')],
-    });
+    return handOut(
+      refusal({
+        reason: `the rule's table ends at ${end}`,
+        instead: 'use a process printed for that elevation, or another way of keeping the food',
+        basis: [own, basisOf(first, 'the rule')],
+      }),
+    );
   }
   const adds = rule === 'per-1000-ft' && baseMinutes > LONGER ? row.addOver20 : row.add;
-  return answer(
-    below ? 0 : (adds as number),
-    basisOf(row, `minutes added (${bandText(ends, index as number)})`),
-    rule === 'bands' ? ['general-bands'] : ['superseded-rule'],
+  return handOut(
+    answer(
+      below ? 0 : (adds as number),
+      basisOf(row, `minutes added (${bandText(ends, index as number)})`),
+      rule === 'bands' ? ['general-bands'] : ['superseded-rule'],
+    ),
   );
 }

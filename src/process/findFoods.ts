@@ -1,3 +1,4 @@
+import { handOut } from '../common/handOut';
 import { nameKey, nearestNames } from '../common/names';
 import { fields, name, readInput } from '../quantity/fields';
 import { type KnownFood, knowledgeOf } from './food';
@@ -62,7 +63,7 @@ export function findFoods(input: FindFoodsInput): FindFoods {
           foods.map((entry) => entry.name),
         );
   const found = holding.length > 0 ? holding : foods.filter((entry) => near.includes(entry.name));
-  return { foods: found.map((entry) => described(knowledgeOf(entry))) };
+  return handOut({ foods: found.map((entry) => described(knowledgeOf(entry))) });
 }
 
 /**
@@ -76,5 +77,5 @@ export function findFoods(input: FindFoodsInput): FindFoods {
  * ```
  */
 export function processFoods(): readonly ProcessFood[] {
-  return foods.map((entry) => described(knowledgeOf(entry)));
+  return handOut(foods.map((entry) => described(knowledgeOf(entry))));
 }

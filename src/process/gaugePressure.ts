@@ -1,4 +1,5 @@
 import table from '../../data/process/gauge-pressure.json';
+import { handOut } from '../common/handOut';
 import { choice, fields, kitchenElevation, readInput } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
 import type { LengthInput, Quantity } from '../quantity/types';
@@ -67,15 +68,17 @@ export function gaugePressure(input: GaugePressureInput): GaugePressure | Refusa
   const row = index === undefined ? undefined : bands[index];
   if (row === undefined || index === undefined) {
     const end = formatQuantity({ value: ends[ends.length - 1] as number, unit: 'ft' });
-    return refusal({
-      reason: `the ${method} tables end at ${end}`,
-      instead: 'use a weighted-gauge canner, whose tables stay open above 1,000 ft',
-      basis: bands.slice(-1).map((last) => basisOf(last, 'the last band')),
-    });
+    return handOut(
+      refusal({
+        reason: `the ${method} tables end at ${end}`,
+        instead: 'use a weighted-gauge canner, whose tables stay open above 1,000 ft',
+        basis: bands.slice(-1).map((last) => basisOf(last, 'the last band')),
+      }),
+    );
   }
-  return {
+  return handOut({
     pressure: { value: acidity === 'acid' ? (row.acidPsi as number) : row.lowAcidPsi, unit: 'psi' },
     basis: [basisOf(row, `gauge pressure (${bandText(ends, index)})`)],
     cautions: [...['vent-ten-minutes', 'restart-if-pressure-drops'].map(processCaution), ...usualCautions()],
-  };
+  });
 }

@@ -1,4 +1,5 @@
 import table from '../../data/process/anti-darkening.json';
+import { handOut } from '../common/handOut';
 import type { Basis, Caution } from '../sources/basis';
 import { asTable, basisOf, type Sourced } from '../sources/table';
 import { processCaution } from './cautions';
@@ -42,9 +43,9 @@ export interface HoldingSolutions {
  */
 export function holdingSolutions(): HoldingSolutions {
   const { rows } = asTable<SolutionRow>(table);
-  return {
+  return handOut({
     solutions: rows.map(({ source, locator, obtained, notes, ...solution }) => solution),
     basis: rows.map((row) => basisOf(row, row.solution)),
     cautions: [processCaution('holding-is-not-acid')],
-  };
+  });
 }

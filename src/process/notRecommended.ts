@@ -1,3 +1,4 @@
+import { handOut } from '../common/handOut';
 import type { Basis, Caution } from '../sources/basis';
 import { basisOf } from '../sources/table';
 import { usualCautions } from './cautions';
@@ -23,9 +24,9 @@ export interface NotRecommended {
  * ```
  */
 export function notRecommended(): NotRecommended {
-  return {
+  return handOut({
     notCanned: notRecommendedRows.map(({ foods, forms, reason, instead }) => ({ foods, forms, reason, instead })),
     basis: notRecommendedRows.map((row) => basisOf(row, row.foods.join(', '))),
     cautions: usualCautions(),
-  };
+  });
 }

@@ -1,3 +1,4 @@
+import { handOut } from '../common/handOut';
 import { fields, name, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
@@ -104,7 +105,7 @@ export function processesFor(input: ProcessesForInput): ProcessesFor {
   const { food, form } = reading;
   const choices = form === undefined ? food.choices : matchForm(food, form);
   const rows = choices.flatMap(rowsOfChoice);
-  return {
+  return handOut({
     food: food.entry.name,
     processes: rows.map(printed),
     notCanned: notCannedOf(food),
@@ -116,5 +117,5 @@ export function processesFor(input: ProcessesForInput): ProcessesFor {
       ...(rows.some((row) => row.acid !== undefined) ? [processCaution('acid-required')] : []),
       ...usualCautions(),
     ],
-  };
+  });
 }

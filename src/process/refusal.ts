@@ -1,4 +1,4 @@
-import { type Basis, type Caution, joinCautions, type Refusal } from '../sources/basis';
+import { type Basis, type Caution, derived, joinCautions, type Refusal } from '../sources/basis';
 import { usualCautions } from './cautions';
 
 /** What a refusal says. */
@@ -14,6 +14,6 @@ export const refusal = ({ reason, instead, basis = [], cautions = [] }: RefusalD
   tested: false,
   reason,
   instead,
-  basis,
+  basis: basis.length === 0 ? [derived('what the process tables hold for this food')] : basis,
   cautions: joinCautions(cautions, usualCautions()),
 });

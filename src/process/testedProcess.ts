@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, kitchenElevation, name, optional, pressure, readInput } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
@@ -387,15 +388,15 @@ export function testedProcess(input: TestedProcessInput): TestedProcess | Refusa
   const text = asked.form ?? reading.form;
   const notCanned = refusedForm(food, text);
   const barred = notCanned.find((row) => row.pack === undefined && row.jar === undefined);
-  if (barred !== undefined) return refuseNotCanned(barred);
+  if (barred !== undefined) return handOut(refuseNotCanned(barred));
   const plain = food.notCanned.find((row) => row.forms.includes('plain'));
-  if (plain !== undefined && text === undefined) return refuseNotCanned(plain);
+  if (plain !== undefined && text === undefined) return handOut(refuseNotCanned(plain));
 
   const form = readForm(reading, asked.form);
   if ('unknown' in form) {
-    if (plain !== undefined) return refuseNotCanned(plain);
+    if (plain !== undefined) return handOut(refuseNotCanned(plain));
     const reason = `no tested process is published for ${food.entry.name} as ${form.unknown || 'such'}`;
-    return refusal({ reason, instead: insteadOf(food) });
+    return handOut(refusal({ reason, instead: insteadOf(food) }));
   }
   const { choice } = form;
   const assumed = form.only ? [`form: ${choice.form}, the only one tested`] : [];
@@ -411,12 +412,14 @@ export function testedProcess(input: TestedProcessInput): TestedProcess | Refusa
         ? `${food.entry.name} (${choice.form}) is low in acid: boiling water does not destroy the spores of botulism in it, only a pressure process is tested`
         : `no ${asked.method} process is published for ${food.entry.name} (${choice.form})`;
     const cautions = lowAcid ? [processCaution('low-acid-botulism')] : [];
-    return refusal({
-      reason,
-      instead,
-      cautions,
-      basis: allRows.slice(0, 1).map((row) => basisOf(row, 'methods that are tested')),
-    });
+    return handOut(
+      refusal({
+        reason,
+        instead,
+        cautions,
+        basis: allRows.slice(0, 1).map((row) => basisOf(row, 'methods that are tested')),
+      }),
+    );
   }
 
   const packs = sorted(rows.map(packOf), PACKS);
@@ -429,11 +432,13 @@ export function testedProcess(input: TestedProcessInput): TestedProcess | Refusa
     const known =
       reasoned.find((row) => row.pack === pack) ??
       food.notCanned.find((row) => row.pack === pack && row.forms.includes('any'));
-    if (known !== undefined) return refuseNotCanned(known);
-    return refusal({
-      reason: `${food.entry.name} (${choice.form}) is not tested in a ${pack} pack for this canner`,
-      instead,
-    });
+    if (known !== undefined) return handOut(refuseNotCanned(known));
+    return handOut(
+      refusal({
+        reason: `${food.entry.name} (${choice.form}) is not tested in a ${pack} pack for this canner`,
+        instead,
+      }),
+    );
   }
 
   const sizes = sorted(
@@ -443,13 +448,15 @@ export function testedProcess(input: TestedProcessInput): TestedProcess | Refusa
   const size = listedSize(jar, sizes);
   if (size === undefined) {
     const known = food.notCanned.find((row) => row.jar === jar.name && refusedForm(food, choice.form).includes(row));
-    if (known !== undefined) return refuseNotCanned(known);
+    if (known !== undefined) return handOut(refuseNotCanned(known));
     const largest = sizes[sizes.length - 1];
-    return refusal({
-      reason: `a ${jar.name} jar is larger than the largest tested for ${food.entry.name} (${choice.form}), a ${largest}`,
-      instead: `use ${sizes.join(' or ')} jars`,
-      basis: [ruleBasis('next-larger', 'no jar larger than the largest listed')],
-    });
+    return handOut(
+      refusal({
+        reason: `a ${jar.name} jar is larger than the largest tested for ${food.entry.name} (${choice.form}), a ${largest}`,
+        instead: `use ${sizes.join(' or ')} jars`,
+        basis: [ruleBasis('next-larger', 'no jar larger than the largest listed')],
+      }),
+    );
   }
 
   const lines = rowsOfPack.filter((row) => row.jars.includes(size));
@@ -458,25 +465,29 @@ export function testedProcess(input: TestedProcessInput): TestedProcess | Refusa
   const band = bandIndex(asked.elevation, bands.upToFt);
   if (band === undefined) {
     const end = bands.upToFt[bands.upToFt.length - 1] as number;
-    return refusal({
-      reason: `the ${asked.method} tables end at ${formatQuantity({ value: end, unit: 'ft' })}; no pressure is printed for a higher place`,
-      instead: 'use a weighted-gauge canner, whose tables stay open above 1,000 ft, or freeze it',
-      basis: [basisOf(bands, 'elevation bands')],
-    });
+    return handOut(
+      refusal({
+        reason: `the ${asked.method} tables end at ${formatQuantity({ value: end, unit: 'ft' })}; no pressure is printed for a higher place`,
+        instead: 'use a weighted-gauge canner, whose tables stay open above 1,000 ft, or freeze it',
+        basis: [basisOf(bands, 'elevation bands')],
+      }),
+    );
   }
   const cells = lines.map((row) => cellOf(row, band));
   const cell = chooseCell(cells, asked);
-  if ('reason' in cell) return refusal(cell);
+  if ('reason' in cell) return handOut(refusal(cell));
   const longest = ruleFigures('steam-time').high;
   if (asked.method === 'atmospheric-steam' && cell.minutes > longest) {
-    return refusal({
-      reason: `the process takes ${cell.minutes} min, and a steam canner may run ${longest} min at most`,
-      instead: 'use a boiling-water canner',
-      basis: [ruleBasis('steam-time', 'longest time of a steam canner')],
-      cautions: [processCaution('steam-canner')],
-    });
+    return handOut(
+      refusal({
+        reason: `the process takes ${cell.minutes} min, and a steam canner may run ${longest} min at most`,
+        instead: 'use a boiling-water canner',
+        basis: [ruleBasis('steam-time', 'longest time of a steam canner')],
+        cautions: [processCaution('steam-canner')],
+      }),
+    );
   }
-  return answer(cell, cells, size, jar, asked, food.entry.name, assumed);
+  return handOut(answer(cell, cells, size, jar, asked, food.entry.name, assumed));
 }
 
 /** Method, pack and line as their fixed words: `Boiling water` is `boiling-water`, `b of 2` is `b`. */

@@ -1,4 +1,5 @@
 import table from '../../data/produce/catalogue.json';
+import { handOut } from '../common/handOut';
 import { lookUp, type Named } from '../common/names';
 import { asTable, type Sourced } from '../sources/table';
 
@@ -54,8 +55,10 @@ export const numbersOf = (row: CatalogueRow): string[] => namesBelow(row).flatMa
  * ```
  */
 export function produceNames(kind?: 'fruit' | 'vegetable'): string[] {
-  return catalogue
-    .filter((row) => kind === undefined || row.kind === kind)
-    .map(({ name }) => name)
-    .sort();
+  return handOut(
+    catalogue
+      .filter((row) => kind === undefined || row.kind === kind)
+      .map(({ name }) => name)
+      .sort(),
+  );
 }

@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import preserved from '../../data/produce/composition-preserved.json';
+import { handOut } from '../common/handOut';
 import { findNamed, lookUp } from '../common/names';
 import { fields, name, readInput } from '../quantity/fields';
 import type { Basis } from '../sources/basis';
@@ -49,7 +50,7 @@ export function foodComposition(input: FoodCompositionInput): FoodComposition {
   const found =
     kept.length === 1 ? (kept[0] as (typeof foods)[number]) : lookUp(given.food, [...raw, ...foods], 'food', 'food');
   const row = 'row' in found ? (found.row as PreservedCompositionRow) : rawRow(found);
-  return {
+  return handOut({
     food: found.name,
     ndb: row.ndb,
     description: row.description,
@@ -62,7 +63,7 @@ export function foodComposition(input: FoodCompositionInput): FoodComposition {
     sugars: row.sugars_g,
     ash: row.ash_g,
     basis: [basisOf(row, 'composition')],
-  };
+  });
 }
 
 /** The row that is quoted first for raw produce. */

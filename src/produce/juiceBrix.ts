@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { lookUp, type Named } from '../common/names';
 import { fields, name, readInput } from '../quantity/fields';
 import type { Basis } from '../sources/basis';
@@ -52,9 +53,9 @@ export function juiceBrix(input: JuiceBrixInput): JuiceBrix {
     const row = brixTables[key].find(({ food }) => food === juice);
     return row === undefined ? [] : [{ key, row }];
   });
-  return {
+  return handOut({
     juice,
     ...Object.fromEntries(found.map(({ key, row }) => [key, row.degBrix])),
     basis: found.map(({ key, row }) => basisOf(row, key)),
-  };
+  });
 }

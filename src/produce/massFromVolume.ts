@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fields, mass, name, optional, readInput, volume } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity, Range } from '../quantity/types';
@@ -82,7 +83,7 @@ export function massFromVolume(input: MassFromVolumeInput): MassOfVolume {
     'g',
     'g',
   );
-  return { ...answer, mass: range.likely, range };
+  return handOut({ ...answer, mass: range.likely, range });
 }
 
 /**
@@ -108,5 +109,5 @@ export function volumeFromMass(input: VolumeFromMassInput): VolumeOfMass {
   const { low, likely, high } = bulk.gramsPerMl;
   const cups = (density: number): Quantity<'volume'> => quantityIn(grams / density, 'mL', 'cup');
   const range = { low: cups(high), likely: cups(likely), high: cups(low) };
-  return { ...answer, volume: range.likely, range };
+  return handOut({ ...answer, volume: range.likely, range });
 }

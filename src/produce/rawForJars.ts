@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { count, fields, mass, name, readInput } from '../quantity/fields';
 import { roundToStep } from '../quantity/fractions';
@@ -218,7 +219,7 @@ export function rawForJars(input: RawForJarsInput): RawForJars {
   const jar = findJar(given.jar);
   const { quart, guide, ...need } = needFor(given.produce, given.form);
   const pounds = poundsFor(jarNeed({ ...need, quart, guide }, jar), given.jars);
-  return { ...need, jar: jar.name, jars: given.jars, raw: spanIn(pounds, 'lb', 'lb') };
+  return handOut({ ...need, jar: jar.name, jars: given.jars, raw: spanIn(pounds, 'lb', 'lb') });
 }
 
 /**
@@ -246,12 +247,12 @@ export function jarsFromRaw(input: JarsFromRawInput): JarsFromRaw {
   const pounds = valueIn(given.raw, 'lb');
   const likely = jarsFilled(one, pounds);
   const whole = (perJar: number): number => roundToStep(pounds / perJar, 1, 'down').toNumber();
-  return {
+  return handOut({
     ...need,
     jar: jar.name,
     jars: { low: Math.min(whole(one.perJar.high), likely), likely, high: Math.max(whole(one.perJar.low), likely) },
     rawPerJar: spanIn(one.perJar, 'lb', given.raw.unit),
-  };
+  });
 }
 
 /**
@@ -284,11 +285,11 @@ export function readyPerQuart(input: ReadyPerQuartInput): ReadyPerQuart {
   // leaves and mushrooms sink to a fraction in the jar: their loose weight says nothing about it
   const ends = [quart.low * span.high, quart.high * span.low, ...(loose * PACKING.high < likely ? [] : [loose])];
   const ready = { low: Math.min(likely, ...ends), likely, high: Math.max(likely, ...ends) };
-  return {
+  return handOut({
     ...need,
     ready: spanIn(ready, 'lb', 'lb'),
     raw: spanIn(quart, 'lb', 'lb'),
     basis: joinBasis(need.basis, share.basis),
     cautions: joinCautions(need.cautions, memoryCaution(share.rows)),
-  };
+  });
 }

@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import { Decimal } from '../common/decimal';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { fields, mass, name, optional, ratio, readInput } from '../quantity/fields';
 import { toDecimalIn } from '../quantity/scale';
@@ -155,12 +156,12 @@ export function readyFromRaw(input: ReadyFromRawInput): ReadyFromRaw {
   const { lost, ...answer } = yieldOf(produce, form, measured, raw);
   const share: Span = answer.yield;
   const ready = { low: times(raw, share.low), likely: times(raw, share.likely), high: times(raw, share.high) };
-  return {
+  return handOut({
     ...answer,
     ready,
     trimmings: { low: less(raw, ready.high), likely: less(raw, ready.likely), high: less(raw, ready.low) },
     parts: lost.map((part) => ({ what: part.what, mass: times(raw, part.share) })),
-  };
+  });
 }
 
 /**
@@ -187,9 +188,9 @@ export function rawForReady(input: RawForReadyInput): RawForReady {
   const { lost: _, ...answer } = yieldOf(produce, form, measured);
   const share: Span = answer.yield;
   const raw = { low: over(ready, share.high), likely: over(ready, share.likely), high: over(ready, share.low) };
-  return {
+  return handOut({
     ...answer,
     raw,
     trimmings: { low: less(raw.low, ready), likely: less(raw.likely, ready), high: less(raw.high, ready) },
-  };
+  });
 }

@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import type { Given } from '../common/given';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import {
   choice,
@@ -251,7 +252,7 @@ export function readRecord(input: unknown): BatchRecord {
  * ```
  */
 export function batchRecord(input: BatchRecordInput): BatchRecord {
-  return readRecord(input);
+  return handOut(readRecord(input));
 }
 
 const LONGEST_JSON = 5_000_000;
@@ -302,5 +303,5 @@ export function parseRecord(json: string): BatchRecord {
     if (version === undefined) fail('MISSING', 'version', version, `version ${RECORD_VERSION}`);
     if (version !== RECORD_VERSION) fail('OUT_OF_RANGE', 'version', version, `version ${RECORD_VERSION}`);
   }
-  return readRecord(value);
+  return handOut(readRecord(value));
 }

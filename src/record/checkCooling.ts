@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import type { Given } from '../common/given';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { fields, list, readInput, temperature, time } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
@@ -100,11 +101,11 @@ export function checkCooling(input: CheckCoolingInput): CheckCooling {
     : stages.some((stage) => stage.verdict === 'open')
       ? 'open'
       : 'kept';
-  return {
+  return handOut({
     verdict,
     stages,
     next: NEXT[verdict],
     basis: coolingRows.map((row) => basisOf(row, row.rule)),
     cautions: [recordCaution('cooling-for-cooked-food'), caution('follow-local-guidance')],
-  };
+  });
 }

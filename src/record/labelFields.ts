@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import type { Given } from '../common/given';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, isMass, list, mass, massOrVolume, name, optional, readInput } from '../quantity/fields';
 import { roundToStep } from '../quantity/fractions';
@@ -139,7 +140,7 @@ export function labelFields(input: LabelFieldsInput): LabelFields {
     ...(rule === 'US' ? ['dual-units', 'pounds-and-ounces'] : []),
     ...(isMass(net) ? [] : ['liquid-at-20degC']),
   ];
-  return {
+  return handOut({
     ...texts,
     lines: Object.values(texts),
     basis: joinBasis(
@@ -147,5 +148,5 @@ export function labelFields(input: LabelFieldsInput): LabelFields {
       heaviest === undefined ? [] : [{ what: 'ingredients by falling weight', kind: 'common-practice' }],
     ),
     cautions: [recordCaution('label-law-differs'), ...(rule === 'US' ? [caution('from-memory')] : [])],
-  };
+  });
 }

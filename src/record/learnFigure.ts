@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import type { Given } from '../common/given';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { yieldOf } from '../produce/readyFromRaw';
 import { choice, fields, list, mass, name, number, optional, rangeOf, ratio, readInput } from '../quantity/fields';
@@ -197,11 +198,11 @@ export function learnFigure(input: LearnFigureInput): LearnedFigure {
     if (wrong !== -1) fail('OUT_OF_RANGE', `observed[${wrong}]`, observed[wrong], POSITIVE);
   }
   const learned = learn(prior, observed, varies);
-  return {
+  return handOut({
     ...learned,
     basis: [{ what: `${what}, as you gave it`, kind: 'measured' }, MODEL, ...ownRecords(learned.n)],
     cautions: cautionsOf(learned),
-  };
+  });
 }
 
 const shareRange = rangeOf(() => ratio());
@@ -235,12 +236,12 @@ export function learnMoisture(input: LearnMoistureInput): LearnedMoisture {
   const { prior, observed } = readInput(moistureSchema, input);
   checkRange(prior, 'prior', false);
   const { figure: moisture, ...learned } = learn(prior, observed, 'share');
-  return {
+  return handOut({
     moisture,
     ...learned,
     basis: [{ what: 'published range, as you gave it', kind: 'measured' }, MODEL, ...ownRecords(learned.n)],
     cautions: cautionsOf({ figure: moisture, ...learned }),
-  };
+  });
 }
 
 const yieldSchema = /* @__PURE__ */ fields({
@@ -314,10 +315,10 @@ export function learnYield(input: LearnYieldInput): LearnedYield {
     return share.toNumber();
   });
   const { figure: share, ...learned } = learn(prior, observed, 'share');
-  return {
+  return handOut({
     yield: share,
     ...learned,
     basis: joinBasis(basis, [MODEL], ownRecords(learned.n)),
     cautions: joinCautions(cautions, cautionsOf({ figure: share, ...learned })),
-  };
+  });
 }

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { findNamed } from '../common/names';
 import { dryingGuide } from '../drying/dryingGuide';
 import { StillroomError, within } from '../errors/StillroomError';
@@ -425,12 +426,12 @@ export function learnFromRecords(input: LearnFromRecordsInput): LearnedFromRecor
         };
       }),
     );
-  return {
+  return handOut({
     learned: grouped(taught, ({ told }) => subjectKey(told[0])).map(entryOf),
     passedOver: [...tellings.flatMap(({ passedOver }) => passedOver), ...untaught].sort((a, b) => a.index - b.index),
     basis: joinBasis([MODEL], ownRecords(records.length), ...taught.map(({ prior }) => (prior as Prior).basis)),
     cautions: joinCautions(
       ...taught.flatMap(({ prior, learned }) => [cautionsOf(learned as Learned), (prior as Prior).cautions]),
     ),
-  };
+  });
 }

@@ -1,6 +1,7 @@
 import type * as z from 'zod/mini';
 import { Decimal } from '../common/decimal';
 import type { Given } from '../common/given';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, isMass, list, massOrVolume, optional, readInput } from '../quantity/fields';
 import { parseAmount } from '../quantity/fractions';
@@ -128,7 +129,7 @@ export function netWeightCheck(input: NetWeightCheckInput): NetWeightCheck {
   const averagePasses = mean.gte(label);
   const inUnit = (value: Decimal) => ({ value: value.toNumber(), unit: labelled.unit }) as Amount;
   const rules = rule === 'US' ? ['average', 'single', 'no-offset', 'tare'] : [];
-  return {
+  return handOut({
     passes: averagePasses && individualPasses,
     mean: inUnit(mean),
     averagePasses,
@@ -150,5 +151,5 @@ export function netWeightCheck(input: NetWeightCheckInput): NetWeightCheck {
           ],
     ),
     cautions: [caution('from-memory'), recordCaution('not-a-sampling-plan'), recordCaution('label-law-differs')],
-  };
+  });
 }

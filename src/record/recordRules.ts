@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { choice, count, fields, name, optional, readInput } from '../quantity/fields';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
 import { caution } from '../sources/cautions';
@@ -54,11 +55,11 @@ export function recordRules(input: RecordRulesInput = {}): RecordRules {
       return { topic: row.topic, rule: row.rule, text: row.text, ...measure, basis: [basisOf(row, row.rule)] };
     });
   const recalled = rules.some(({ basis }) => basis.some(({ kind }) => kind === 'from-memory'));
-  return {
+  return handOut({
     rules,
     basis: joinBasis(...rules.map(({ basis }) => basis)),
     cautions: [...(recalled ? [caution('from-memory')] : []), caution('follow-local-guidance')],
-  };
+  });
 }
 
 const keepSchema = /* @__PURE__ */ fields({ made: isoDate('the day of making') });
@@ -86,11 +87,11 @@ export function keepRecordUntil(input: KeepRecordUntilInput): {
 } {
   const { made } = readInput(keepSchema, input);
   const row = ruleNamed(recordRuleRows, 'retention');
-  return {
+  return handOut({
     until: monthsLater(made, 12 * (row.figure as number)),
     basis: [basisOf(row, 'years a record is kept')],
     cautions: [caution('follow-local-guidance')],
-  };
+  });
 }
 
 const codeSchema = /* @__PURE__ */ fields({
@@ -139,12 +140,12 @@ export function lotCode(input: LotCodeInput): {
     batch,
   ];
   const rules = recordRuleRows.filter(({ topic }) => topic === 'lot code');
-  return {
+  return handOut({
     code: parts.filter((part) => part !== '').join('-'),
     basis: joinBasis(
       rules.map((row) => basisOf(row, row.rule)),
       [{ what: 'day of the year', kind: 'common-practice' }],
     ),
     cautions: [],
-  };
+  });
 }

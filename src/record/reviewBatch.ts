@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { within } from '../errors/StillroomError';
 import { frozenStorage } from '../freezing/frozenStorage';
 import { checkHeadspace } from '../jars/checkHeadspace';
@@ -338,7 +339,7 @@ export function reviewBatch(input: ReviewBatchInput): BatchReview {
   const missing = notRecorded(record);
   const verdict = verdictOf(findings);
   const unsafe = verdict === 'act' || verdict === 'discard';
-  return {
+  return handOut({
     verdict,
     findings,
     ...(tested === undefined ? {} : { process: tested }),
@@ -356,5 +357,5 @@ export function reviewBatch(input: ReviewBatchInput): BatchReview {
       cautions,
       [caution('follow-local-guidance')],
     ),
-  };
+  });
 }

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { fields, number, readInput, temperature, time } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -52,7 +53,7 @@ export function q10(input: Q10Input): {
   const value = ratio ** (10 / apart);
   if (!(value >= 0.01 && value <= 100))
     fail('OUT_OF_RANGE', 'cooler.life', input.cooler.life, 'lives whose Q10 is from 0.01 to 100');
-  return { q10: value, basis: [Q10_BASIS], cautions: cautions() };
+  return handOut({ q10: value, basis: [Q10_BASIS], cautions: cautions() });
 }
 
 const lifeSchema = /* @__PURE__ */ fields({
@@ -91,5 +92,9 @@ export function shelfLifeAt(input: ShelfLifeAtInput): {
   const { known, temperature: other, q10: factor } = readInput(lifeSchema, input);
   const apart = valueIn(known.temperature, 'degC') - valueIn(other, 'degC');
   const { value, unit } = known.life;
-  return { life: quantityIn(value * factor ** (apart / 10), unit, unit), basis: [Q10_BASIS], cautions: cautions() };
+  return handOut({
+    life: quantityIn(value * factor ** (apart / 10), unit, unit),
+    basis: [Q10_BASIS],
+    cautions: cautions(),
+  });
 }

@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import type { Given } from '../common/given';
+import { handOut } from '../common/handOut';
 import { count, fields, list, number, readInput } from '../quantity/fields';
 import type { Range } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
@@ -45,12 +46,12 @@ export function updateMean(input: UpdateMeanInput): UpdatedMean {
   const { prior, sample, spread } = readInput(meanSchema, input);
   const before = 1 / prior.sd ** 2;
   const measured = sample.n / spread ** 2;
-  return {
+  return handOut({
     mean: (before * prior.mean + measured * sample.mean) / (before + measured),
     sd: Math.sqrt(1 / (before + measured)),
     basis: [{ what: 'normal mean, known spread', kind: 'equation', source: 'bayes-lecture', locator: 'normal model' }],
     cautions: [],
-  };
+  });
 }
 
 const spreadSchema = /* @__PURE__ */ fields({
@@ -150,11 +151,11 @@ export function updateMeanAndSpread(input: UpdateMeanAndSpreadInput): UpdatedMea
   );
   const half = halfWidths(known);
   const around = (width: number) => ({ low: known.mean - width, likely: known.mean, high: known.mean + width });
-  return {
+  return handOut({
     ...known,
     next: around(half.next),
     average: around(half.average),
     basis: [{ what: 'normal mean and spread', kind: 'equation', source: 'bayes-first-course', locator: 'section 5.3' }],
     cautions: [],
-  };
+  });
 }

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { type DriedStorageInput, driedStorage } from '../drying/storage';
 import { frozenStorage } from '../freezing/frozenStorage';
 import { sealRows } from '../jars/tables';
@@ -128,13 +129,13 @@ export function useBy(input: UseByInput): UseBy | Refusal {
       : kind === 'dried'
         ? driedMonths(food, store ?? '70 degF')
         : frozenMonths(store);
-  if ('tested' in found) return found;
-  return {
+  if ('tested' in found) return handOut(found);
+  return handOut({
     months: found.months,
     useBy: monthsLater(made, Math.floor(found.months.low)),
     latest: monthsLater(made, Math.floor(found.months.high)),
     notes: found.notes,
     basis: found.basis,
     cautions: joinCautions([recordCaution('quality-not-safety')], found.cautions, [caution('follow-local-guidance')]),
-  };
+  });
 }

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fields, number, readInput } from '../quantity/fields';
 import type { Basis } from '../sources/basis';
 import { brixField, REFERENCE_TEMPERATURE } from './fields';
@@ -36,7 +37,7 @@ export interface Baume {
  */
 export function baume(input: BaumeInput): Baume {
   const { brix } = readInput(schema, input);
-  return { baume: baumeAt(brix), basis: [modulusBasis, ...densityBasis('specific gravity')] };
+  return handOut({ baume: baumeAt(brix), basis: [modulusBasis, ...densityBasis('specific gravity')] });
 }
 
 const HIGHEST = baumeAt(100);
@@ -60,8 +61,8 @@ export type BrixFromBaumeInput = z.input<typeof inverseSchema>;
  */
 export function brixFromBaume(input: BrixFromBaumeInput): BrixReading {
   const given = readInput(inverseSchema, input);
-  return {
+  return handOut({
     brix: brixOfSpecificGravity(MODULUS / (MODULUS - given.baume)),
     basis: [modulusBasis, ...densityBasis('specific gravity')],
-  };
+  });
 }

@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import json from '../../data/solution/sucrose-refractive-index.json';
+import { handOut } from '../common/handOut';
 import { fields, number, optional, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -58,7 +59,7 @@ export function refractiveIndex(input: RefractiveIndexInput): RefractiveIndex {
   const given = readInput(schema, input);
   const t = degrees(given.temperature);
   const { reading, corrected } = readingAt(given.brix, t);
-  return { refractiveIndex: between(byBrix, reading) as number, basis: joinBasis(basis, corrected) };
+  return handOut({ refractiveIndex: between(byBrix, reading) as number, basis: joinBasis(basis, corrected) });
 }
 
 /** What an uncorrected refractometer shows at t degC in a solution of this Brix. */
@@ -95,8 +96,8 @@ export function brixFromRefractiveIndex(input: BrixFromRefractiveIndexInput): Br
   const t = degrees(given.temperature);
   const reading = between(byIndex, given.refractiveIndex) as number;
   const correction = correctionOrFail(reading, t, 'refractiveIndex');
-  return {
+  return handOut({
     brix: reading + correction.correction,
     basis: joinBasis(basis, t === REFERENCE_TEMPERATURE ? [] : correction.basis),
-  };
+  });
 }

@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import json from '../../data/solution/solute-properties.json';
+import { handOut } from '../common/handOut';
 import { lookUp, type Named } from '../common/names';
 import { fail } from '../errors/StillroomError';
 import { fields, name, ratio, readInput } from '../quantity/fields';
@@ -76,7 +77,7 @@ export interface SoluteTable {
  */
 export function soluteTable(input: SoluteTableInput): SoluteTable {
   const solute = lookUp(readInput(tableSchema, input).solute, solutes, 'solute', 'solute');
-  return { solute: solute.name, rows: solute.rows };
+  return handOut({ solute: solute.name, rows: solute.rows });
 }
 
 const schema = fields({ solute: name('a solute such as sucrose, glucose, NaCl or citric acid'), fraction: ratio() });
@@ -129,14 +130,14 @@ export function soluteProperties(input: SolutePropertiesInput): SoluteProperties
   }
   const depression = read('freezingDepression');
   const viscosity = read('viscosity');
-  return {
+  return handOut({
     solute: solute.name,
     density: { value: density, unit: 'g/mL' },
     refractiveIndex,
     ...(depression === undefined ? {} : { freezingPoint: { value: -depression, unit: 'degC' as const } }),
     ...(viscosity === undefined ? {} : { viscosity }),
     basis: solute.rows.slice(0, 1).map((row) => basisOf(row, `solution of ${solute.name}`)),
-  };
+  });
 }
 
 /** Takes off the noise of doubles, so that 0.07 is 7 % and meets its row. */

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fields, number, optional, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Basis } from '../sources/basis';
@@ -38,11 +39,11 @@ export interface SpecificGravity {
 export function specificGravity(input: SpecificGravityInput): SpecificGravity {
   const { brix, temperature } = readInput(schema, input);
   const t = temperature === undefined ? REFERENCE_TEMPERATURE : valueIn(temperature, 'degC');
-  return {
+  return handOut({
     specificGravity: specificGravityAt(brix, t),
     apparent: inAir(densityAt(brix, t)) / inAir(densityAt(0, t)),
     basis: densityBasis('specific gravity'),
-  };
+  });
 }
 
 const HIGHEST = specificGravityAt(100, REFERENCE_TEMPERATURE);
@@ -74,5 +75,5 @@ export const brixOfSpecificGravity = (gravity: number): number =>
  */
 export function brixFromSpecificGravity(input: BrixFromSpecificGravityInput): BrixReading {
   const given = readInput(inverseSchema, input);
-  return { brix: brixOfSpecificGravity(given.specificGravity), basis: densityBasis('Brix') };
+  return handOut({ brix: brixOfSpecificGravity(given.specificGravity), basis: densityBasis('Brix') });
 }

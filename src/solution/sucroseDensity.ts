@@ -1,6 +1,7 @@
 import type * as z from 'zod/mini';
 import polynomialJson from '../../data/solution/sucrose-density-polynomial.json';
 import waterJson from '../../data/solution/water-density-kell.json';
+import { handOut } from '../common/handOut';
 import { fields, optional, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -77,9 +78,9 @@ export function sucroseDensity(input: SucroseDensityInput): SucroseDensity {
   const { brix, temperature } = readInput(schema, input);
   const t = temperature === undefined ? REFERENCE_TEMPERATURE : valueIn(temperature, 'degC');
   const density = densityAt(brix, t);
-  return {
+  return handOut({
     density: { value: density / 1000, unit: 'g/mL' },
     inAir: { value: inAir(density) / 1000, unit: 'g/mL' },
     basis: densityBasis('density'),
-  };
+  });
 }

@@ -1,5 +1,6 @@
 import browneJson from '../../data/solution/boiling-rise-browne.json';
 import equationsJson from '../../data/solution/boiling-rise-equations.json';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { elevation, fields, number, optional, pressure, readInput, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -171,14 +172,14 @@ export function syrupBoilingTemperature(input: SyrupBoilingTemperatureInput): Sy
   const water = valueIn(place.water, 'K');
   const at = (rise: number) => quantityIn(water + rise, 'K', place.water.unit);
   const likely = at(rises[activity.source] as number);
-  return {
+  return handOut({
     temperature: likely,
     range: { low: at(Math.min(...Object.values(rises))), likely, high: at(Math.max(...Object.values(rises))) },
     boiling: place.water,
     rises,
     basis: joinBasis(boilingRiseBasis, place.basis),
     cautions: place.cautions,
-  };
+  });
 }
 
 const inverseSchema = fields({ temperature: temperature(), ...placeFields });
@@ -233,11 +234,11 @@ export function brixFromBoiling(input: BrixFromBoilingInput): BrixFromBoiling {
     const at = (candidate: number) => riseOf(candidate, place.pascals) as number;
     return at(last) < rise ? [] : [solveRising(at, rise, 0, last)];
   });
-  return {
+  return handOut({
     brix,
     range: { low: Math.min(brix, ...others), likely: brix, high: Math.max(brix, ...others) },
     rise,
     basis: joinBasis(boilingRiseBasis, place.basis),
     cautions: place.cautions,
-  };
+  });
 }

@@ -1,4 +1,5 @@
 import register from '../../data/sources.json';
+import { handOut } from '../common/handOut';
 import { type Named, nearestNames } from '../common/names';
 import { fail } from '../errors/StillroomError';
 
@@ -33,12 +34,12 @@ let byId: Map<string, Source> | undefined;
 export function source(id: string): Source {
   byId ??= new Map(entries.map((entry) => [entry.id, entry]));
   const found = byId.get(id);
-  if (found !== undefined) return found;
+  if (found !== undefined) return handOut(found);
   const near = typeof id === 'string' ? nearestNames(id, [...byId.keys()]) : [];
   fail('UNKNOWN_NAME', 'id', id, `the id of a source${near.length === 0 ? '' : `; nearest: ${near.join(', ')}`}`);
 }
 
 /** Every source of the register, in the order of their ids. */
 export function sources(): readonly Source[] {
-  return entries;
+  return handOut(entries);
 }

@@ -1,4 +1,4 @@
-import type { Basis, BasisKind } from './basis';
+import type { Basis, BasisKind, Seen } from './basis';
 
 /** How a figure came into the table. */
 export type Obtained = 'read' | 'read-secondary' | 'memory' | 'computed' | 'derived';
@@ -10,6 +10,8 @@ export interface Sourced {
   /** Where in the source. */
   readonly locator: string;
   readonly obtained: Obtained;
+  /** What was really looked at, of a figure that was read; `read-secondary` means a citation. */
+  readonly seen?: Seen;
   readonly notes?: string;
 }
 
@@ -35,5 +37,12 @@ export const asTable = <Row extends Sourced>(json: unknown): Table<Row> => json 
 
 /** The basis entry of a figure taken from a table row. */
 export function basisOf(row: Sourced, what: string): Basis {
-  return { what, kind: KINDS[row.obtained], source: row.source, locator: row.locator };
+  const seen = row.obtained === 'read-secondary' ? 'citation' : row.seen;
+  return {
+    what,
+    kind: KINDS[row.obtained],
+    source: row.source,
+    locator: row.locator,
+    ...(seen === undefined ? {} : { seen }),
+  };
 }

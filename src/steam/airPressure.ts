@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { elevation, fields, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -39,9 +40,9 @@ export interface AirPressure {
  */
 export function airPressure(input: AirPressureInput): AirPressure {
   const given = readInput(schema, input);
-  return {
+  return handOut({
     pressure: quantityIn(standardPressure(valueIn(given.elevation, 'm')), 'Pa', 'kPa'),
     basis: [atmosphereBasis],
     cautions: [steamCaution('weather-moves-boiling')],
-  };
+  });
 }

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { elevation, fields, list, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -87,10 +88,10 @@ export function gaugeBandPhysics(input: GaugeBandPhysicsInput): GaugeBandPhysics
       againstBase: difference(atTop - base, top),
     };
   });
-  return {
+  return handOut({
     bands,
     shortfall: difference(Math.max(0, base - Math.min(...tops)), given.bands[0]?.top as Quantity),
     basis: [atmosphereBasis, saturationBasis('steam temperature')],
     cautions: steamCautions(),
-  };
+  });
 }

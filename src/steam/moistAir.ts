@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import json from '../../data/steam/moist-air.json';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { elevation, fields, number, optional, pressure, ratio, readInput, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -189,7 +190,7 @@ export function moistAir(input: MoistAirInput): MoistAir {
   const humidity = ratioOf(vapour, total);
   const wet = solve((at) => ratioFromWetBulb(degrees, at, total), humidity, degrees);
   const temperatureOf = (value: number) => quantityIn(value, 'degC', given.temperature.unit);
-  return {
+  return handOut({
     relativeHumidity: Math.min(1, vapour / most),
     humidityRatio: humidity,
     vapourPressure: quantityIn(vapour, 'Pa', 'kPa'),
@@ -208,5 +209,5 @@ export function moistAir(input: MoistAirInput): MoistAir {
       { what: 'moist air', kind: 'equation', source, locator: 'chapter 1, ideal-gas relations' },
     ],
     cautions: [],
-  };
+  });
 }

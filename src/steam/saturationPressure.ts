@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fields, readInput, temperature } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -38,9 +39,9 @@ export interface SaturationPressure {
  */
 export function saturationPressure(input: SaturationPressureInput): SaturationPressure {
   const given = readInput(schema, input);
-  return {
+  return handOut({
     pressure: pressureLike(given.temperature, saturationPascals(valueIn(given.temperature, 'K'))),
     basis: [saturationPressureBasis('saturation pressure')],
     cautions: [],
-  };
+  });
 }

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fields, pressure, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -40,9 +41,9 @@ export interface SaturationTemperature {
  */
 export function saturationTemperature(input: SaturationTemperatureInput): SaturationTemperature {
   const given = readInput(schema, input);
-  return {
+  return handOut({
     temperature: temperatureLike(given.pressure, saturationKelvin(valueIn(given.pressure, 'Pa'))),
     basis: [saturationBasis('temperature')],
     cautions: [],
-  };
+  });
 }

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { elevation, fields, pressure, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -57,10 +58,10 @@ export const steamCautions = (): Caution[] =>
 export function steamTemperature(input: SteamTemperatureInput): SteamTemperature {
   const given = readInput(schema, input);
   const absolute = valueIn(given.gauge, 'Pa') + standardPressure(valueIn(given.elevation, 'm'));
-  return {
+  return handOut({
     temperature: temperatureLike(given.elevation, saturationKelvin(absolute)),
     pressure: pressureLike(given.gauge, absolute),
     basis: [atmosphereBasis, saturationBasis('steam temperature')],
     cautions: steamCautions(),
-  };
+  });
 }

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fields, readInput, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -54,9 +55,9 @@ export function waterDensity(input: WaterDensityInput): WaterDensity {
     kelvin <= SWITCH
       ? { what: 'density', kind: 'equation', source: liquidSource, locator: 'equation 1' }
       : { what: 'density', kind: 'equation', source: saturatedSource, locator: 'equation 2' };
-  return {
+  return handOut({
     density: quantityIn(waterKilogramsPerCubicMetre(kelvin), 'kg/m3', 'kg/m3'),
     basis: [basis],
     cautions: [],
-  };
+  });
 }

@@ -1,3 +1,4 @@
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { fields, mass, optional, ratio, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -96,7 +97,7 @@ export function jamBalance(input: JamBalanceInput): JamBalance {
   const millilitres =
     valueIn({ value: jam, unit }, 'g') / (densityAt(100 * finishSolids, REFERENCE_TEMPERATURE) / 1000);
   const customary = unit === 'lb' || unit === 'oz';
-  return {
+  return handOut({
     sugar: { value: sugar, unit },
     jam: { value: jam, unit },
     waterRemoved: { value: Math.max(0, before - jam), unit },
@@ -106,5 +107,5 @@ export function jamBalance(input: JamBalanceInput): JamBalance {
     volume: quantityIn(millilitres, 'mL', customary ? 'cup' : 'L'),
     basis: [massBalance('jam and water'), ...densityBasis('volume')],
     cautions: joinCautions(route.cautions, [sugarCaution('boiling-sugar-burns'), caution('estimate')]),
-  };
+  });
 }

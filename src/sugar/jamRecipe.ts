@@ -1,6 +1,7 @@
 import packagesJson from '../../data/sugar/pectin-packages.json';
 import recipesJson from '../../data/sugar/recipes.json';
 import remakeJson from '../../data/sugar/remake-jelly.json';
+import { handOut } from '../common/handOut';
 import { findNamed, lookUp, type Named } from '../common/names';
 import { fail } from '../errors/StillroomError';
 import { choice, count, fields, name, number, optional, readInput, volume } from '../quantity/fields';
@@ -152,7 +153,7 @@ function batchOf(row: RecipeRow, times: number): Omit<JamRecipe, 'basis' | 'caut
  */
 export function jamRecipe(input: JamRecipeOf): JamRecipe {
   const row = findRecipe(readInput(schema, input));
-  return { ...batchOf(row, 1), basis: [basisOf(row, 'recipe')], cautions: cautionsOf(row) };
+  return handOut({ ...batchOf(row, 1), basis: [basisOf(row, 'recipe')], cautions: cautionsOf(row) });
 }
 
 const scaleSchema = fields({
@@ -211,19 +212,20 @@ export function scaleRecipe(input: ScaleRecipeInput): ScaledRecipe | Refusal {
     cautions: cautionsOf(row),
   });
   if (row.obtained === 'memory') {
-    return refuse(
-      'This recipe was recalled and not read in a copy.',
-      'Read the printed recipe first, or take another.',
+    return handOut(
+      refuse('This recipe was recalled and not read in a copy.', 'Read the printed recipe first, or take another.'),
     );
   }
   if (row.notes?.includes('do not agree') === true) {
-    return refuse("The copy's quantities and its yield contradict each other.", 'Take another recipe for this fruit.');
+    return handOut(
+      refuse("The copy's quantities and its yield contradict each other.", 'Take another recipe for this fruit.'),
+    );
   }
-  if (given.times !== undefined) return scaleInOnePot(row, given.times, refuse);
+  if (given.times !== undefined) return handOut(scaleInOnePot(row, given.times, refuse));
   if (row.halfPints === undefined) {
-    return refuse('The source prints no yield for this recipe.', 'Give the number of batches, one pot each.');
+    return handOut(refuse('The source prints no yield for this recipe.', 'Give the number of batches, one pot each.'));
   }
-  return scaled(row, Math.ceil((given.halfPints as number) / row.halfPints[0]), 1);
+  return handOut(scaled(row, Math.ceil((given.halfPints as number) / row.halfPints[0]), 1));
 }
 
 function scaleInOnePot(row: RecipeRow, times: number, refuse: (reason: string, instead: string) => Refusal) {
@@ -316,7 +318,7 @@ export function remakeJelly(input: RemakeJellyInput): RemakeJelly {
       : row.pectinTbsp !== undefined
         ? { value: row.pectinTbsp * times, unit: 'tbsp' }
         : undefined;
-  return {
+  return handOut({
     sugar: cups(row.sugar * times),
     water: cups(row.water * times),
     lemonJuice: quantityIn(row.lemonJuice * times, 'tbsp', 'tbsp'),
@@ -325,5 +327,5 @@ export function remakeJelly(input: RemakeJellyInput): RemakeJelly {
     batches: Math.ceil(jelly / JUICE_AT_A_TIME.high - 1e-9),
     basis: [basisOf(row, 'remaking 4 cups of soft jelly')],
     cautions: [...(row.obtained === 'memory' ? [caution('from-memory')] : []), sugarCaution('boiling-sugar-burns')],
-  };
+  });
 }

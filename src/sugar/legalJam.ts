@@ -1,6 +1,7 @@
 import lawJson from '../../data/sugar/composition-law.json';
 import factorsJson from '../../data/sugar/fruit-factors.json';
 import fruitJson from '../../data/sugar/us-jam-fruit.json';
+import { handOut } from '../common/handOut';
 import { findNamed, lookUp, type Named } from '../common/names';
 import { choice, fields, mass, name, optional, ratio, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
@@ -141,7 +142,7 @@ export function legalJam(input: LegalJamInput): LegalJam {
   const checks = rows.flatMap((row) => checksOf(row, fruit, sugar, given.finishSolids, jam));
   const meets: Record<string, boolean> = {};
   for (const check of checks) meets[check.place] = (meets[check.place] ?? true) && check.meets;
-  return {
+  return handOut({
     checks,
     meets,
     basis: rows.map((row) => basisOf(row, row.rule)),
@@ -150,7 +151,7 @@ export function legalJam(input: LegalJamInput): LegalJam {
       caution('follow-local-guidance'),
       ...(checks.some(({ fromMemory }) => fromMemory) ? [caution('from-memory')] : []),
     ],
-  };
+  });
 }
 
 /** Limits are met to the last digits of doubles. */
@@ -223,10 +224,10 @@ export interface LegalFruitWeight {
 export function legalFruitWeight(input: LegalFruitWeightInput): LegalFruitWeight {
   const given = readInput(weightSchema, input);
   const row = lookUp(given.fruitName, factors, 'fruitName', 'fruit with a factor');
-  return {
+  return handOut({
     fruit: { value: given.solubleSolids.value * row.factor, unit: given.solubleSolids.unit },
     factor: row.factor,
     basis: joinBasis([basisOf(row, 'factor')], [massBalance('weight of fruit')]),
     cautions: [sugarCaution('law-may-differ'), caution('from-memory')],
-  };
+  });
 }

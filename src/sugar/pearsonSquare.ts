@@ -1,3 +1,4 @@
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { fields, mass, number, optional, readInput } from '../quantity/fields';
 import type { MassInput, Quantity } from '../quantity/types';
@@ -72,13 +73,13 @@ export function pearsonSquare(input: PearsonSquareInput): PearsonSquare {
   if (one !== undefined && one.parts === 0) {
     fail('CONTRADICTION', one.field, one.mass, 'a mass of the part that the blend takes');
   }
-  return {
+  return handOut({
     highParts,
     lowParts,
     highFraction: highParts / parts,
     ...(one === undefined ? {} : { masses: massesOf(one.mass as Quantity<'mass'>, one.parts, highParts, lowParts) }),
     basis: [massBalance('parts')],
-  };
+  });
 }
 
 function massesOf(known: Quantity<'mass'>, knownParts: number, highParts: number, lowParts: number) {

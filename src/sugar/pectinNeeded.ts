@@ -1,3 +1,4 @@
+import { handOut } from '../common/handOut';
 import { fields, mass, name, number, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { MassInput, Quantity } from '../quantity/types';
@@ -69,7 +70,7 @@ export function pectinNeeded(input: PectinNeededInput): PectinNeeded {
   const known = given.fruitName === undefined ? undefined : pectinClass({ fruit: given.fruitName });
   const row = given.fruitName === undefined ? undefined : pectinRows(given.fruitName)[0];
   const share = row?.pectin ?? undefined;
-  return {
+  return handOut({
     pectin: { value: given.sugar.value / given.grade, unit: given.sugar.unit },
     ...(given.fruit === undefined || share === undefined
       ? {}
@@ -77,7 +78,7 @@ export function pectinNeeded(input: PectinNeededInput): PectinNeeded {
     ...(known === undefined ? {} : { group: known.group, needs: known.needs }),
     basis: joinBasis([gradeBasis('grade'), batchBasis('pectin')], known?.basis ?? []),
     cautions: [...(known?.cautions ?? []), caution('estimate')],
-  };
+  });
 }
 
 const swapSchema = fields({
@@ -112,10 +113,10 @@ export interface SwapPectinGrade {
  */
 export function swapPectinGrade(input: SwapPectinGradeInput): SwapPectinGrade {
   const given = readInput(swapSchema, input);
-  return {
+  return handOut({
     pectin: { value: (given.pectin.value * given.grade) / given.newGrade, unit: given.pectin.unit },
     basis: [gradeBasis('grade'), massBalance('weight')],
-  };
+  });
 }
 
 const strengthSchema = fields({ pectin: mass(), grade: grade('the grade of the pectin'), total: mass() });
@@ -148,8 +149,8 @@ export interface PectinStrength {
  */
 export function pectinStrength(input: PectinStrengthInput): PectinStrength {
   const given = readInput(strengthSchema, input);
-  return {
+  return handOut({
     sag: (valueIn(given.pectin, 'g') * given.grade) / valueIn(given.total, 'g'),
     basis: [{ what: 'SAG', kind: 'published', source: 'practical-action', locator: 'pp. 3, 6' }],
-  };
+  });
 }

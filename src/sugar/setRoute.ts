@@ -1,4 +1,5 @@
 import chemistryJson from '../../data/sugar/gel-chemistry.json';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, number, optional, ratio, readInput } from '../quantity/fields';
 import type { RatioInput } from '../quantity/types';
@@ -65,14 +66,14 @@ export function setRoute(input: SetRouteInput): SetRoute {
   const text = ownProcess
     ? `At ${Number((100 * finishSolids).toFixed(1))} % solids it is no ordinary jam: take a tested ${route} recipe with its own pectin and its own process, or freeze it.`
     : 'Sugar, acid and pectin set it, and it keeps as a jam does.';
-  return {
+  return handOut({
     route,
     pectin,
     ownProcess,
     text,
     basis: [lawBasis('least solids of a jam'), basisOf(ordinary, 'solids at which ordinary pectin sets')],
     cautions: ownProcess ? [sugarCaution('own-process')] : [],
-  };
+  });
 }
 
 const CONDITIONS = ['pH', 'solids', 'calcium', 'addedPectin', 'sag'] as const;
@@ -121,7 +122,7 @@ export interface GelConditions {
  * own, the general one is used; a strength of more than 5 SAG is no fault.
  *
  * @param input - `pectin`: `high-methoxyl` or `low-methoxyl`; any of `pH`, `solids`, `calcium`, `addedPectin`, `sag`
- * @throws StillroomError OUT_OF_RANGE; CONTRADICTION for calcium with high-methoxyl pectin, which does not need it
+ * @throws StillroomError MISSING with none of them; OUT_OF_RANGE; CONTRADICTION for calcium with high-methoxyl pectin, which does not need it
  *
  * @example
  * ```ts
@@ -136,11 +137,12 @@ export function gelConditions(input: GelConditionsInput): GelConditions {
     const raw = given[quantity];
     return raw === undefined ? [] : [judge(quantity, raw, given.pectin)];
   });
-  return {
+  if (found.length === 0) fail('MISSING', '', input, `at least one of ${CONDITIONS.join(', ')} to judge`);
+  return handOut({
     conditions: found.map(({ condition }) => condition),
     sets: found.every(({ condition }) => condition.verdict === 'within'),
     basis: found.map(({ row }) => basisOf(row, `range of ${row.quantity}`)),
-  };
+  });
 }
 
 function judge(quantity: GelRow['quantity'], raw: number, pectin: GelRow['pectin']) {

@@ -1,5 +1,6 @@
 import jellyJson from '../../data/sugar/jelly-juice.json';
 import sugarJson from '../../data/sugar/sugar-for-juice.json';
+import { handOut } from '../common/handOut';
 import { lookUp, type Named } from '../common/names';
 import { choice, fields, mass, name, readInput, volume } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -64,13 +65,13 @@ export interface SugarForJuice {
 export function sugarForJuice(input: SugarForJuiceInput): SugarForJuice {
   const given = readInput(schema, input);
   const row = sugars.find(({ result }) => result === given.result) as SugarRow;
-  return {
+  return handOut({
     sugar: { value: given.juice.value * row.sugar, unit: given.juice.unit },
     sugarMass: { value: valueIn(given.juice, 'cup') * row.sugar * cupOf('sugar'), unit: 'g' },
     atMost: row.atMost === true,
     basis: [basisOf(row, 'sugar for a cup of juice'), ...sweetenerBasis('sugar', 'weight of a cup of sugar')],
     cautions: [sugarCaution('never-taste-alcohol-test')],
-  };
+  });
 }
 
 /** The most juice to cook at a time, cups: Complete Guide to Home Canning, Guide 7 (6 to 8 cups). */
@@ -124,7 +125,7 @@ export function jellyFromFruit(input: JellyFromFruitInput): JellyFromFruit {
   const juice = pounds * JUICE_PER_POUND;
   const cups = (value: number) => ({ value, unit: 'cup' as const });
   const minutes = (value: number) => ({ value, unit: 'min' as const });
-  return {
+  return handOut({
     water: { low: cups(pounds * row.waterPerPound[0]), high: cups(pounds * row.waterPerPound[1]) },
     simmer: { low: minutes(row.simmer[0]), high: minutes(row.simmer[1]) },
     juice: cups(juice),
@@ -134,5 +135,5 @@ export function jellyFromFruit(input: JellyFromFruitInput): JellyFromFruit {
     batches: Math.ceil(juice / JUICE_AT_A_TIME.low - 1e-9),
     basis: [basisOf(row, 'water, minutes, sugar and lemon juice')],
     cautions: [sugarCaution('one-batch'), sugarCaution('boiling-sugar-burns')],
-  };
+  });
 }

@@ -1,4 +1,5 @@
 import json from '../../data/sugar/sugar-stages.json';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { elevation, fields, optional, readInput, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -67,11 +68,11 @@ export interface SugarStages {
 export function sugarStages(input: SugarStagesInput = {}): SugarStages {
   const given = readInput(schema, input);
   const metric = given.elevation !== undefined && given.elevation.unit !== 'ft';
-  return {
+  return handOut({
     stages: stagesAt(given.elevation, metric ? 'degC' : 'degF'),
     basis: rows.slice(0, 1).map((row) => basisOf(row, 'stages')),
     cautions: [sugarCaution('boiling-sugar-burns')],
-  };
+  });
 }
 
 const atSchema = fields({ temperature: temperature(), elevation: optional(elevation()) });
@@ -117,10 +118,10 @@ export function sugarStageAt(input: SugarStageAtInput): SugarStageAt {
       `at least ${first.low.value.toFixed(0)} ${unit}, the thread stage here`,
     );
   }
-  return {
+  return handOut({
     stage,
     within: value <= stage.high.value + 1e-9,
     basis: [basisOf(row, 'stage')],
     cautions: [sugarCaution('boiling-sugar-burns')],
-  };
+  });
 }

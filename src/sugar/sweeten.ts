@@ -1,3 +1,4 @@
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { fields, mass, name, number, optional, ratio, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -91,7 +92,7 @@ export function sweeten(input: SweetenInput): Sweetened {
   const start = given.mass.value;
   const sugar = targetBrix === brix ? 0 : (start * (targetBrix - brix)) / (solids - targetBrix);
   const added = valueIn({ value: sugar, unit }, 'g');
-  return {
+  return handOut({
     sugar: { value: sugar, unit },
     mass: { value: start + sugar, unit },
     ...(row === undefined ? {} : { sugarVolume: { value: added / row.gramsPerCup, unit: 'cup' as const } }),
@@ -104,7 +105,7 @@ export function sweeten(input: SweetenInput): Sweetened {
       ...solubilityBasis('solubility limit'),
     ],
     cautions: [...cautions, ...(row?.name === 'honey' ? [sugarCaution('no-honey-under-one')] : [])],
-  };
+  });
 }
 
 /** The free juice once the sweetener is in it and none of it yet in the fruit; grams. */

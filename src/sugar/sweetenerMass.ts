@@ -1,3 +1,4 @@
+import { handOut } from '../common/handOut';
 import { fields, name, readInput, volume } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity, VolumeInput } from '../quantity/types';
@@ -39,10 +40,10 @@ export function sweetenerMass(input: SweetenerMassInput): SweetenerMass {
   const given = readInput(schema, input);
   const row = findSweetener(given.sweetener, 'sweetener');
   const grams = valueIn(given.volume, 'cup') * row.gramsPerCup;
-  return {
+  return handOut({
     mass: { value: grams, unit: 'g' },
     solids: { value: (grams * row.solids) / 100, unit: 'g' },
     basis: [basisOf(row, `weight and solids of ${row.name}`)],
     cautions: row.name === 'honey' ? [sugarCaution('no-honey-under-one')] : [],
-  };
+  });
 }

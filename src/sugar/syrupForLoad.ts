@@ -1,3 +1,4 @@
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, readInput, reading } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
@@ -85,7 +86,7 @@ export function syrupForLoad(input: SyrupForLoadInput): SyrupForLoad {
   const water = share * (large ? row.water7Quarts : row.water9Pints);
   const brix = brixOfCups(sugar, water);
   const grams = sugar * cupOf('sugar') + water * CUP_OF_WATER;
-  return {
+  return handOut({
     sugar: { value: sugar, unit: 'cup' },
     water: { value: water, unit: 'cup' },
     sugarMass: { value: sugar * cupOf('sugar'), unit: 'g' },
@@ -96,5 +97,5 @@ export function syrupForLoad(input: SyrupForLoadInput): SyrupForLoad {
     packedIn: row.packedIn,
     basis: [basisOf(row, 'cups of water and sugar'), ...sweetenerBasis('sugar', 'weight of a cup of sugar')],
     cautions: [sugarCaution('syrup-not-for-safety')],
-  };
+  });
 }

@@ -1,3 +1,4 @@
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { fields, mass, ratio, readInput } from '../quantity/fields';
 import type { MassInput, Quantity, RatioInput } from '../quantity/types';
@@ -39,9 +40,9 @@ export function waterToThin(input: WaterToThinInput): WaterToThin {
   }
   const { value, unit } = given.mass;
   const total = (value * given.solids) / given.targetSolids;
-  return {
+  return handOut({
     water: { value: total - value, unit },
     mass: { value: total, unit },
     basis: [massBalance('water')],
-  };
+  });
 }

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { nameKey } from '../common/names';
 import { fail, StillroomError } from '../errors/StillroomError';
 import { composition } from '../produce/composition';
@@ -187,7 +188,7 @@ export function fruitWaterActivity(input: FruitWaterActivityInput): FruitWaterAc
     norrish(molality(hexoses, HEXOSE), K_HEXOSE) * norrish(molality(sucrose, SUCROSE), SUCROSE_ROW.K);
   const distance = 1 - waterActivity;
   const fibrous = (own.dissolved + addedSugar) / (own.solids + addedSugar) < SYRUPY;
-  return {
+  return handOut({
     waterActivity,
     range: {
       low: Math.max(waterActivity - DOWNWARDS * distance, 0),
@@ -208,7 +209,7 @@ export function fruitWaterActivity(input: FruitWaterActivityInput): FruitWaterAc
       [activityCaution('sugar-crystals'), activityCaution('measure-before-shelf'), caution('from-memory')],
       fibrous ? [activityCaution('fibre-holds-water')] : [],
     ),
-  };
+  });
 }
 
 /** The published pairs that the error was measured against. */

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fields, number, optional, readInput, temperature } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
@@ -80,11 +81,11 @@ export function growthCautions(aw: number, pH: number | undefined): Caution[] {
 export function growthAt(input: GrowthAtInput): GrowthAt {
   const { waterActivity, pH, temperature: at } = readInput(schema, input);
   const found = growing(waterActivity, pH, at === undefined ? undefined : valueIn(at, 'degC'));
-  return {
+  return handOut({
     mayGrow: found.map(({ name }) => name),
     pathogens: found.filter(({ kind }) => kind === 'pathogen').map(shown),
     spoilers: found.filter(({ kind }) => kind !== 'pathogen').map(shown),
     basis: joinBasis(...(found.length === 0 ? organisms.slice(-1) : found).map(({ basis }) => basis)),
     cautions: growthCautions(waterActivity, pH),
-  };
+  });
 }

@@ -1,3 +1,4 @@
+import { handOut } from '../common/handOut';
 import { isothermFoodsKnown } from './isotherm';
 
 /** One published set of constants. */
@@ -25,13 +26,15 @@ export interface IsothermFoodSets {
  * ```
  */
 export function isothermFoods(): IsothermFoodSets[] {
-  return isothermFoodsKnown.map(({ name, sets }) => ({
-    food: name,
-    sets: sets.map(({ model, state, temperature_degC, source }) => ({
-      model,
-      state,
-      ...(temperature_degC === null ? {} : { temperatures: temperature_degC }),
-      source,
+  return handOut(
+    isothermFoodsKnown.map(({ name, sets }) => ({
+      food: name,
+      sets: sets.map(({ model, state, temperature_degC, source }) => ({
+        model,
+        state,
+        ...(temperature_degC === null ? {} : { temperatures: temperature_degC }),
+        source,
+      })),
     })),
-  }));
+  );
 }

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { fields, number, optional, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
@@ -160,7 +161,7 @@ export function keeps(input: KeepsInput): Keeps {
   const nearest = organisms.filter(
     ({ waterActivity }) => waterActivity === spoilers.limit || waterActivity === pathogens.limit,
   );
-  return {
+  return handOut({
     verdict,
     range,
     pathogens,
@@ -176,7 +177,7 @@ export function keeps(input: KeepsInput): Keeps {
       verdict === 'keeps' ? [] : [activityCaution('measure-before-shelf')],
       assumed ? [caution('estimate')] : [],
     ),
-  };
+  });
 }
 
 function readRange(input: KeepsInput) {

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../common/handOut';
 import { fields, flag, optional, readInput } from '../quantity/fields';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
 import { caution } from '../sources/cautions';
@@ -55,7 +56,7 @@ export function regulatoryClass(input: RegulatoryClassInput): RegulatoryClass {
   const lowAcid = wet && above;
   const line = lowAcid ? LOW_ACID : tomato ? TOMATO : acidAdded ? ACIDIFIED : ACID;
   const kind = lowAcid ? 'low-acid' : !wet ? 'low water activity' : acidAdded ? 'acidified' : 'acid';
-  return {
+  return handOut({
     lowAcid,
     class: kind,
     basis: joinBasis([basisOf(wet ? line : LOW_ACID, 'line of pH and water activity')]),
@@ -64,5 +65,5 @@ export function regulatoryClass(input: RegulatoryClassInput): RegulatoryClass {
       activityCaution('activity-is-not-process'),
       caution('tested-only'),
     ],
-  };
+  });
 }

@@ -5,6 +5,7 @@ import logJson from '../../data/water-activity/salt-log-fits.json';
 import namesJson from '../../data/water-activity/salt-names.json';
 import tableJson from '../../data/water-activity/saturated-salts.json';
 import recalledJson from '../../data/water-activity/saturated-salts-recalled.json';
+import { handOut } from '../common/handOut';
 import { lookUp, type Named } from '../common/names';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, name, optional, readInput, temperature } from '../quantity/fields';
@@ -195,7 +196,7 @@ export function saturatedSaltHumidity(input: SaturatedSaltHumidityInput): Satura
     );
   }
   const basis = basisOf(figure.row, `relative humidity over saturated ${salt}`);
-  return {
+  return handOut({
     waterActivity: figure.rh / 100,
     range: {
       ...rangeAround(figure.rh / 100, 0),
@@ -206,5 +207,5 @@ export function saturatedSaltHumidity(input: SaturatedSaltHumidityInput): Satura
     fit: figure.fit,
     basis: [figure.fit === 'table' || basis.kind === 'from-memory' ? basis : { ...basis, kind: 'equation' }],
     cautions: figure.cautions,
-  };
+  });
 }

@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import heatsJson from '../../data/water-activity/sorption-heats.json';
+import { handOut } from '../common/handOut';
 import { lookUp, type Named } from '../common/names';
 import { fail } from '../errors/StillroomError';
 import { fields, name, number, optional, readInput, temperature } from '../quantity/fields';
@@ -69,7 +70,7 @@ export function shiftWaterActivity(input: ShiftWaterActivityInput): ShiftWaterAc
   const [low = 0, high = 1] = ends;
   if (high >= 1)
     fail('OUT_OF_RANGE', 'to', `${to.value} ${to.unit}`, 'a temperature at which the water activity stays below 1');
-  return {
+  return handOut({
     waterActivity: at(q),
     range: { low, likely: at(q), high },
     basis: [
@@ -79,5 +80,5 @@ export function shiftWaterActivity(input: ShiftWaterActivityInput): ShiftWaterAc
       { what: 'Clausius-Clapeyron equation', kind: 'equation' },
     ],
     cautions: [caution('estimate')],
-  };
+  });
 }

@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import groverJson from '../../data/water-activity/grover.json';
 import modelsJson from '../../data/water-activity/models.json';
+import { handOut } from '../common/handOut';
 import { lookUp, type Named } from '../common/names';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, flag, list, mass, name, optional, readInput } from '../quantity/fields';
@@ -492,7 +493,7 @@ export function solutionWaterActivity(input: SolutionWaterActivityInput): Soluti
   if (solids > MOST_PER_WATER * grams) {
     fail('OUT_OF_RANGE', 'water', `${grams} g`, `at least a thousandth of the ${solids} g of solutes`);
   }
-  if (model === 'grover') return answer(byGrover(given, grams), model, []);
+  if (model === 'grover') return handOut(answer(byGrover(given, grams), model, []));
   const parts = dissolve(given, grams);
   const crystals = checkSolubility(parts, t, supersaturated);
   if (model === 'ross') {
@@ -502,12 +503,12 @@ export function solutionWaterActivity(input: SolutionWaterActivityInput): Soluti
       molality: part.molality,
       waterActivity: alone(part, t, supersaturated).aw,
     }));
-    return answer(result, result.model ?? model, list, crystals);
+    return handOut(answer(result, result.model ?? model, list, crystals));
   }
   const result = byModel(model, parts, t);
   const away = WITH_TEMPERATURE.has(model) ? { error: 0, cautions: [] } : awayFrom25(t);
   const list = parts.map(({ solute, molality }) => ({ solute: solute.name, molality }));
-  return answer({ ...result, error: result.error + away.error }, model, list, [...crystals, ...away.cautions]);
+  return handOut(answer({ ...result, error: result.error + away.error }, model, list, [...crystals, ...away.cautions]));
 }
 
 function answer(

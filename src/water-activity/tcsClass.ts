@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import tcsJson from '../../data/water-activity/tcs.json';
+import { handOut } from '../common/handOut';
 import { fields, flag, readInput } from '../quantity/fields';
 import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
@@ -64,7 +65,7 @@ export function tcsClass(input: TcsClassInput): TcsClass {
       upTo(waterActivity, cell.aw_to, cell.aw_to_included) &&
       upTo(pH, cell.pH_to, cell.pH_to_included),
   ) as TcsRow;
-  return {
+  return handOut({
     class: row.class,
     table,
     cell: { waterActivity: row.aw, pH: row.pH },
@@ -73,5 +74,5 @@ export function tcsClass(input: TcsClassInput): TcsClass {
       ...(row.class === 'PA' ? [activityCaution('product-assessment')] : []),
       caution('follow-local-guidance'),
     ],
-  };
+  });
 }

@@ -8,6 +8,7 @@ export const sourced = {
   source: z.string().min(1),
   locator: z.string(),
   obtained: z.enum(['read', 'read-secondary', 'memory', 'computed', 'derived']),
+  seen: z.enum(['original', 'reproduction', 'citation']).optional(),
   notes: z.string().min(1).optional(),
 };
 

@@ -6,7 +6,7 @@ import { basisOf } from '../../src/sources/table';
 
 test('a source is found by its id', () => {
   expect(source('usda-cghc-2015')).toMatchObject({ year: 2015 });
-  expect(sources()).toContain(source('usda-cghc-2015'));
+  expect(sources()).toContainEqual(source('usda-cghc-2015'));
 });
 
 test('an unknown id offers the nearest', () => {

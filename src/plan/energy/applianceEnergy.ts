@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../../common/handOut';
 import { fields, optional, power, ratio, readInput, time } from '../../quantity/fields';
 import { mapRange, sureRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
@@ -35,7 +36,7 @@ export type ApplianceEnergyInput = z.input<typeof schema>;
 export function applianceEnergy(input: ApplianceEnergyInput): EnergyNeeded {
   const given = readInput(schema, input);
   const joules = valueIn(given.power, 'W') * valueIn(given.time, 's') * (given.duty ?? 1);
-  return {
+  return handOut({
     energy: mapRange(sureRange(joules), (each) => quantityIn<'energy'>(each, 'J', 'kWh')),
     basis: [
       { what: 'power and time', kind: 'measured' },
@@ -47,5 +48,5 @@ export function applianceEnergy(input: ApplianceEnergyInput): EnergyNeeded {
       },
     ],
     cautions: [],
-  };
+  });
 }

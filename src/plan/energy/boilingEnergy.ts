@@ -1,3 +1,4 @@
+import { handOut } from '../../common/handOut';
 import { fail } from '../../errors/StillroomError';
 import { fields, kitchenElevation, optional, power, ratio, readInput, time, volume } from '../../quantity/fields';
 import { mapRange, sureRange } from '../../quantity/range';
@@ -71,24 +72,26 @@ export function boilingEnergy(input: BoilingEnergyInput): EnergyNeeded {
   const hours = valueIn(given.time, 'h');
   if (given.evaporationPerHour !== undefined) {
     refuse(input, ['burnerPower', 'holding'], 'the water that boils away or the burner, and not both');
-    return boilOffEnergy({
-      water: { value: valueIn(given.evaporationPerHour, 'L') * hours, unit: 'kg' },
-      efficiency: given.efficiency,
-      elevation: given.elevation,
-    });
+    return handOut(
+      boilOffEnergy({
+        water: { value: valueIn(given.evaporationPerHour, 'L') * hours, unit: 'kg' },
+        efficiency: given.efficiency,
+        elevation: given.elevation,
+      }),
+    );
   }
   if (given.burnerPower === undefined) {
     fail('MISSING', 'burnerPower', undefined, "the burner's rated power, or what boils away in an hour");
   }
   refuse(input, ['efficiency', 'elevation'], 'no such field with the rated power');
   const kilowatts = valueIn(given.burnerPower, 'kW');
-  return {
+  return handOut({
     energy: mapRange(given.holding === undefined ? HOLDING : sureRange(given.holding), (share) =>
       kilowattHours(kilowatts * share * hours),
     ),
     basis: [{ what: 'rated power of the burner', kind: 'measured' }, holdingBasis(given.holding)],
     cautions: [caution('estimate')],
-  };
+  });
 }
 
 /** The fields that belong to the other way of asking. */

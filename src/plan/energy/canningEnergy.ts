@@ -1,3 +1,4 @@
+import { handOut } from '../../common/handOut';
 import { type CanLoadInput, canLoad } from '../../process/canLoad';
 import { fields, optional, power, ratio, readInput } from '../../quantity/fields';
 import { sureRange } from '../../quantity/range';
@@ -59,7 +60,7 @@ export function canningEnergy(input: CanningEnergyInput): CanningEnergy | Refusa
   const { holding, ...load } = { ...input };
   const given = readInput(schema, { burnerPower: load.burnerPower, holding });
   const timeline = canLoad(load);
-  if (!timeline.tested) return timeline;
+  if (!timeline.tested) return handOut(timeline);
   const kilowatts = valueIn(given.burnerPower, 'kW');
   const share = given.holding === undefined ? HOLDING : sureRange(given.holding);
   const hours = (steps: ReadonlySet<string>, end: keyof Range): number =>
@@ -71,12 +72,12 @@ export function canningEnergy(input: CanningEnergyInput): CanningEnergy | Refusa
     likely: kilowattHours(energy('likely')),
     high: kilowattHours(energy('high')),
   });
-  return {
+  return handOut({
     tested: true,
     energy: ends((end) => full(end) + held(end)),
     heatingUp: ends(full),
     holding: ends(held),
     basis: joinBasis(timeline.basis, [holdingBasis(given.holding)]),
     cautions: timeline.cautions,
-  };
+  });
 }

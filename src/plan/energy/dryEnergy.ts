@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../../common/handOut';
 import { type DryingHeatInput, dryingHeat } from '../../drying/dryingHeat';
 import { fail } from '../../errors/StillroomError';
 import { fields, optional, ratio, readInput } from '../../quantity/fields';
@@ -66,9 +67,9 @@ export function dryEnergy(input: DryEnergyInput): DryEnergy {
   const { heat, waterRemoved, basis } = dryingHeat(question);
   if (given.dryer !== undefined) {
     const run = applianceEnergy(given.dryer);
-    return { energy: run.energy, heat, waterRemoved, basis: joinBasis(basis, run.basis), cautions: [] };
+    return handOut({ energy: run.energy, heat, waterRemoved, basis: joinBasis(basis, run.basis), cautions: [] });
   }
-  return {
+  return handOut({
     energy: drawn(heat.value, given.efficiency === undefined ? DRYER : sureRange(given.efficiency)),
     heat,
     waterRemoved,
@@ -84,5 +85,5 @@ export function dryEnergy(input: DryEnergyInput): DryEnergy {
         : [{ what: "share of the dryer's energy that dries", kind: 'measured' }],
     ),
     cautions: [caution('estimate')],
-  };
+  });
 }

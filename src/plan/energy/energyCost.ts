@@ -1,3 +1,4 @@
+import { handOut } from '../../common/handOut';
 import { fail } from '../../errors/StillroomError';
 import { choice, energy as energyField, fields, money, rangeOf, readInput } from '../../quantity/fields';
 import { toCents, withoutNoise } from '../../quantity/money';
@@ -60,7 +61,7 @@ export function energyCost(input: EnergyCostInput): EnergyCost {
   const { unit } = tariff.price;
   const cost = (each: Quantity<'energy'>) => withoutNoise(toDecimalIn(each, tariff.per).times(tariff.price.value));
   const money = (value: number): Money => ({ value, unit });
-  return {
+  return handOut({
     cost: {
       low: money(toCents(cost(energy.low), 'down')),
       likely: money(toCents(cost(energy.likely))),
@@ -68,7 +69,7 @@ export function energyCost(input: EnergyCostInput): EnergyCost {
     },
     basis: [{ what: 'price of energy', kind: 'measured' }, ...(tariff.per === 'therm' ? [figureBasis('therm')] : [])],
     cautions: [],
-  };
+  });
 }
 
 function readCost(input: EnergyCostInput) {

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../../common/handOut';
 import { sublimationHeat } from '../../drying/ice';
 import { fail } from '../../errors/StillroomError';
 import { fields, mass, optional, ratio, readInput } from '../../quantity/fields';
@@ -62,9 +63,9 @@ export function freezeDryEnergy(input: FreezeDryEnergyInput): HeatNeeded {
   const heat: Quantity<'energy'> = { value: kilojoules, unit: 'kJ' };
   if (machine !== undefined) {
     const run = applianceEnergy(machine);
-    return { energy: run.energy, heat, basis: joinBasis(sublimation.basis, run.basis), cautions: [] };
+    return handOut({ energy: run.energy, heat, basis: joinBasis(sublimation.basis, run.basis), cautions: [] });
   }
-  return {
+  return handOut({
     energy: drawn(WAYS * kilojoules, efficiency === undefined ? FREEZE_DRYER : sureRange(efficiency)),
     heat,
     basis: joinBasis(sublimation.basis, [
@@ -74,5 +75,5 @@ export function freezeDryEnergy(input: FreezeDryEnergyInput): HeatNeeded {
       },
     ]),
     cautions: [caution('estimate')],
-  };
+  });
 }

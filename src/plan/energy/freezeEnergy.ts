@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { handOut } from '../../common/handOut';
 import { fail } from '../../errors/StillroomError';
 import { initialFreezingPoint } from '../../freezing/initialFreezingPoint';
 import { propertiesFromWater } from '../../freezing/propertiesFromWater';
@@ -155,7 +156,7 @@ export function freezeEnergy(input: FreezeEnergyInput): HeatNeeded {
     (from >= freezes && to < freezes ? latent : 0) +
     below * Math.max(0, Math.min(from, freezes) - to);
   const kilojoules = valueIn(amount, 'kg') * perKilogram;
-  return {
+  return handOut({
     energy: drawn(kilojoules, performance === undefined ? PERFORMANCE : sureRange(performance)),
     heat: { value: kilojoules, unit: 'kJ' },
     basis: joinBasis(basis, [
@@ -166,5 +167,5 @@ export function freezeEnergy(input: FreezeEnergyInput): HeatNeeded {
       },
     ]),
     cautions: [caution('estimate')],
-  };
+  });
 }

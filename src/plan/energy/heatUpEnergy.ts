@@ -1,3 +1,4 @@
+import { handOut } from '../../common/handOut';
 import { dryingHeatBasis, heatToDry } from '../../drying/dryingHeat';
 import { fail } from '../../errors/StillroomError';
 import { choice, fields, mass, number, optional, readInput, temperature } from '../../quantity/fields';
@@ -78,10 +79,10 @@ export function heatUpEnergy(input: HeatUpEnergyInput): HeatNeeded {
         ? (dryingHeatBasis[0] as Basis)
         : figureBasis('water-heat')
       : { what: 'specific heat', kind: 'measured' };
-  return {
+  return handOut({
     energy: drawn(kilojoules, burnerShare(given.efficiency)),
     heat: { value: kilojoules, unit: 'kJ' },
     basis: [heatBasis, burnerBasis(given.efficiency)],
     cautions: [caution('estimate')],
-  };
+  });
 }

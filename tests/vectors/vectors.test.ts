@@ -46,7 +46,7 @@ describe.each(files)('vectors %s', (file) => {
       if (PLAIN.has(check.call)) continue;
       expect(answer, `${check.call} in ${check.id}`).toHaveProperty('basis');
       for (const line of (answer as { basis: Basis[] }).basis) {
-        expect(['published', 'equation', 'common-practice', 'from-memory', 'measured']).toContain(line.kind);
+        expect(['published', 'equation', 'common-practice', 'from-memory', 'measured', 'derived']).toContain(line.kind);
         if (line.kind === 'published' || line.kind === 'from-memory') expect(line.source).toBeTruthy();
       }
     }

@@ -12,13 +12,21 @@ const known = new Set(sources().map(({ id }) => id));
 const read = (file: string): unknown => JSON.parse(readFileSync(data + file, 'utf8'));
 
 const text = z.string().trim().min(1);
-const row = z.looseObject({
+/** What the trade does and nobody published has no source, but says why. */
+const practice = z.looseObject({
+  obtained: z.literal('common-practice'),
+  reason: text,
+  source: z.undefined().optional(),
+  locator: z.undefined().optional(),
+});
+const sourced = z.looseObject({
   source: z.string().refine((id) => known.has(id), 'in the register of sources'),
   locator: z.string(),
   obtained: z.enum(['read', 'read-secondary', 'memory', 'computed', 'derived']),
   seen: z.enum(['original', 'reproduction', 'citation']).optional(),
   notes: text.optional(),
 });
+const row = z.union([sourced, practice]);
 const table = z.strictObject({
   table: text,
   title: text,
@@ -67,6 +75,9 @@ describe('tables', () => {
     expect(row.safeParse(good).success).toBe(true);
     expect(row.safeParse({ ...good, source: 'nowhere' }).success).toBe(false);
     expect(row.safeParse({ ...good, obtained: 'guessed' }).success).toBe(false);
+    expect(row.safeParse({ obtained: 'common-practice', reason: 'the jar cools' }).success).toBe(true);
+    expect(row.safeParse({ obtained: 'common-practice' }).success).toBe(false);
+    expect(row.safeParse({ ...good, obtained: 'common-practice', reason: 'the jar cools' }).success).toBe(false);
   });
 });
 

@@ -6,22 +6,22 @@ export interface Named {
   readonly synonyms?: readonly string[];
 }
 
-const IRREGULAR: Readonly<Record<string, string>> = {
-  leaves: 'leaf',
-  loaves: 'loaf',
-  halves: 'half',
-  halved: 'half',
-  cookies: 'cookie',
-  chilies: 'chili',
-  chillies: 'chili',
-  chiles: 'chile',
-  potatoes: 'potato',
-  tomatoes: 'tomato',
-  mangoes: 'mango',
-  radishes: 'radish',
-  peaches: 'peach',
-  squashes: 'squash',
-};
+const IRREGULAR: ReadonlyMap<string, string> = new Map([
+  ['leaves', 'leaf'],
+  ['loaves', 'loaf'],
+  ['halves', 'half'],
+  ['halved', 'half'],
+  ['cookies', 'cookie'],
+  ['chilies', 'chili'],
+  ['chillies', 'chili'],
+  ['chiles', 'chile'],
+  ['potatoes', 'potato'],
+  ['tomatoes', 'tomato'],
+  ['mangoes', 'mango'],
+  ['radishes', 'radish'],
+  ['peaches', 'peach'],
+  ['squashes', 'squash'],
+]);
 /** Words that end in s and are singular. */
 const SINGULAR = new Set([
   'asparagus',
@@ -43,7 +43,7 @@ const SINGULAR = new Set([
 const FILLERS = new Set(['and', 'or', 'of', 'the', 'a', 'in', 'with', 'fresh']);
 
 function singular(word: string): string {
-  const irregular = IRREGULAR[word];
+  const irregular = IRREGULAR.get(word);
   if (irregular !== undefined) return irregular;
   if (word.length < 4 || SINGULAR.has(word) || word.endsWith('ss') || word.endsWith('us')) return word;
   if (word.endsWith('ies')) return `${word.slice(0, -3)}y`;

@@ -21,8 +21,11 @@ export interface ErrorDetails {
   expected: string;
 }
 
+const BRAND = Symbol.for('stillroom.error');
+
 /**
- * The one error that stillroom throws: it names the field, what was given, and what would be right.
+ * The one error that stillroom throws: it names the field, what was given, and what would be right. `instanceof` knows
+ * it whichever copy of the package threw it.
  *
  * An answer that does not exist (no tested process, say) is no error but a refusal, returned as a value.
  *
@@ -40,11 +43,24 @@ export class StillroomError extends Error implements ErrorDetails {
   readonly given: string;
   readonly expected: string;
 
+  /**
+   * Marks the error across copies of the package: an app may load one as ESM and another as CommonJS.
+   * @internal
+   */
+  get [BRAND](): boolean {
+    return true;
+  }
+
+  static override [Symbol.hasInstance](value: unknown): boolean {
+    return value instanceof Object && (value as { [BRAND]?: unknown })[BRAND] === true;
+  }
+
   constructor(details: ErrorDetails) {
-    const where = details.path === '' ? '' : `${details.path}: `;
+    const path = typeof details.path === 'string' ? details.path : show(details.path);
+    const where = path === '' ? '' : `${path}: `;
     super(`${where}expected ${details.expected}, was given ${details.given}`);
     this.code = details.code;
-    this.path = details.path;
+    this.path = path;
     this.given = details.given;
     this.expected = details.expected;
   }

@@ -6,7 +6,7 @@ import * as z from 'zod/mini';
 import { fail, joinPath, StillroomError, show } from '../errors/StillroomError';
 import { formatQuantity } from './formatQuantity';
 import { parseMoney } from './money';
-import { parseQuantity } from './parseQuantity';
+import { parseQuantity, readQuantity } from './parseQuantity';
 import { parseRatio } from './ratio';
 import { toDecimalIn } from './scale';
 import type { Money, MoneyInput, Quantity, QuantityInput, RatioInput } from './types';
@@ -40,23 +40,36 @@ export interface Bounds<D extends Dimension> {
   readonly max?: Quantity<D>;
 }
 
-function checkBounds<D extends Dimension>(quantity: Quantity<D>, bounds: Bounds<D>, given: unknown): Quantity<D> {
+const isInside = <D extends Dimension>(quantity: { value: number; unit: string }, bounds: Bounds<D>): boolean => {
   const compare = (bound: Quantity<D>) => toDecimalIn(quantity, bound.unit).cmp(bound.value);
+  const { above, min, max } = bounds;
+  return (
+    (above === undefined || compare(above) > 0) &&
+    (min === undefined || compare(min) >= 0) &&
+    (max === undefined || compare(max) <= 0)
+  );
+};
+
+function checkBounds<D extends Dimension>(quantity: Quantity<D>, bounds: Bounds<D>, given: unknown): Quantity<D> {
+  if (isInside(quantity, bounds)) return quantity;
   const write = (bound: Quantity<D>) => formatQuantity(bound as Quantity, { step: 1e-6 });
   const { above, min, max } = bounds;
   const low = above === undefined ? (min === undefined ? '' : ` of at least ${write(min)}`) : ` above ${write(above)}`;
   const high = max === undefined ? '' : `${low === '' ? ' of' : ' and'} at most ${write(max)}`;
-  const inside =
-    (above === undefined || compare(above) > 0) &&
-    (min === undefined || compare(min) >= 0) &&
-    (max === undefined || compare(max) <= 0);
-  if (!inside) fail('OUT_OF_RANGE', '', given, `a value${low}${high}`);
-  return quantity;
+  return fail('OUT_OF_RANGE', '', given, `a value${low}${high}`);
 }
+
+/** Reads a quantity within bounds; of two readings of its number, one outside of the bounds is none. */
+const readWithin = <D extends Dimension>(given: unknown, dimension: D, bounds: Bounds<D>): Quantity<D> =>
+  checkBounds(
+    readQuantity(given, dimension, '', (value, unit) => isInside({ value: value.toNumber(), unit }, bounds)),
+    bounds,
+    given,
+  );
 
 /** A quantity of one dimension within bounds. */
 export const quantityField = <D extends Dimension>(dimension: D, bounds: Bounds<D> = {}) =>
-  reading<QuantityInput<D>, Quantity<D>>((given) => checkBounds(parseQuantity(given, dimension), bounds, given));
+  reading<QuantityInput<D>, Quantity<D>>((given) => readWithin(given, dimension, bounds));
 
 const quantity =
   <D extends Dimension>(dimension: D, unit: Unit<D>, largest: number) =>
@@ -197,7 +210,13 @@ export const list = <S extends z.ZodMiniType>(what: string, item: S, min = 1, ma
 
 export const optional = z.optional;
 /** An object with just these fields; any other field is an error. */
-export const fields = z.strictObject;
+export const fields = <Shape extends z.core.$ZodShape>(shape: Shape) =>
+  z.strictObject(shape, { error: ({ code }) => (code === 'invalid_type' ? objectOf(Object.keys(shape)) : undefined) });
+const objectOf = (names: readonly string[]): string =>
+  `an object with ${names.length === 1 ? 'the field' : 'fields of'} ${names.join(', ')}`;
+/** A value that its own reader checks further on; it must be there. `what` says what it is. */
+export const given = (what: string) =>
+  reading<unknown, unknown>((value) => (value === undefined ? fail('MISSING', '', value, what) : value));
 /** `{ low, likely, high }` of one kind of field; their order is the caller's to check. */
 export const rangeOf = <S extends z.ZodMiniType>(one: () => S) => fields({ low: one(), likely: one(), high: one() });
 
@@ -212,7 +231,7 @@ const pathText = (path: readonly PropertyKey[]): string =>
 function toError(issue: Issue, input: unknown): StillroomError {
   const path = pathText(issue.path);
   let given: unknown = input;
-  for (const key of issue.path) given = (given as Record<PropertyKey, unknown> | undefined)?.[key];
+  for (const key of issue.path) given = (given as Record<PropertyKey, unknown> | null | undefined)?.[key];
   const details = { path, given: show(given) };
   if (issue.code === 'custom') {
     const error = issue.params?.error;
@@ -236,9 +255,7 @@ function toError(issue: Issue, input: unknown): StillroomError {
     });
   }
   const expected =
-    issue.message === 'Invalid input' || issue.message === ''
-      ? 'an object with the fields the documentation names'
-      : issue.message;
+    issue.message === 'Invalid input' || issue.message === '' ? 'an object of named fields' : issue.message;
   return new StillroomError({ code: given === undefined ? 'MISSING' : 'WRONG_TYPE', ...details, expected });
 }
 

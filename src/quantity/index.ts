@@ -2,9 +2,10 @@
  * Quantities: kitchen amounts with units, read, converted exactly and written with safe rounding.
  * @module
  */
+export { parseAmount } from './amount';
 export { convert } from './convert';
 export { type FormatOptions, formatQuantity } from './formatQuantity';
-export { parseAmount, type Rounding } from './fractions';
+export type { Rounding } from './fractions';
 export { parseMoney } from './money';
 export { parseQuantity } from './parseQuantity';
 export { parseRatio } from './ratio';

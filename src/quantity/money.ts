@@ -1,13 +1,29 @@
 import { Decimal } from '../common/decimal';
 import { fail } from '../errors/StillroomError';
-import { parseAmount, type Rounding } from './fractions';
+import { amountOf, isTwofold, oneReadingOf } from './amount';
+import type { Rounding } from './fractions';
 import type { Money } from './types';
 
 const EXPECTED = 'an amount with its three-letter currency code, such as "24.50 USD"';
 const LARGEST = 1e12;
+const LONGEST_TEXT = 40;
+const CURRENCY = /^[A-Z]{3}$/;
+
+/** Currencies of countries that write a decimal point only; `1,250 EUR` is read in two ways, `1,250 USD` in one. */
+const POINT_ONLY = new Set(['AUD', 'GBP', 'NZD', 'USD']);
+
+/** The number of an amount of money, where its currency leaves one reading. */
+function readMoneyNumber(text: string, currency: string, path: string): number | undefined {
+  const amount = amountOf(text);
+  if (amount === undefined || (amount.point === undefined && amount.comma === undefined)) return undefined;
+  const { point } = amount;
+  if (point !== undefined && (POINT_ONLY.has(currency) || !isTwofold(amount))) return point.toNumber();
+  return fail('NOT_A_QUANTITY', path, `${text.trim()} ${currency}`, oneReadingOf(amount, currency));
+}
 
 /**
- * Reads an amount of money: `"24.50 USD"` or `{ value, unit }`. Currencies are never converted.
+ * Reads an amount of money: `"24.50 USD"` or `{ value, unit }`. Currencies are never converted. A number that people
+ * of two countries would read differently (`1,250 EUR`) is refused, showing both readings.
  *
  * @throws StillroomError NOT_A_QUANTITY, WRONG_TYPE, OUT_OF_RANGE (below zero or beyond 10^12)
  *
@@ -23,9 +39,9 @@ export function parseMoney(given: unknown, path = ''): Money {
   let value: number | undefined;
   let unit: unknown;
   if (typeof given === 'string') {
-    const match = given.length <= 40 ? /^(.*\S)\s*([A-Z]{3})$/.exec(given.trim()) : null;
-    value = match === null ? undefined : parseAmount(match[1] ?? '')?.toNumber();
-    unit = match?.[2];
+    const text = given.length <= LONGEST_TEXT ? given.trim() : '';
+    unit = text.slice(-3);
+    value = CURRENCY.test(text.slice(-3)) ? readMoneyNumber(text.slice(0, -3), text.slice(-3), path) : undefined;
     if (value === undefined) fail('NOT_A_QUANTITY', path, given, EXPECTED);
   } else {
     if (typeof given !== 'object' || given === null || Array.isArray(given)) fail('WRONG_TYPE', path, given, EXPECTED);
@@ -34,7 +50,7 @@ export function parseMoney(given: unknown, path = ''): Money {
     value = fields.value;
     unit = fields.unit;
   }
-  if (typeof unit !== 'string' || !/^[A-Z]{3}$/.test(unit)) fail('NOT_A_QUANTITY', path, given, EXPECTED);
+  if (typeof unit !== 'string' || !CURRENCY.test(unit)) fail('NOT_A_QUANTITY', path, given, EXPECTED);
   if (!(value >= 0 && value <= LARGEST)) fail('OUT_OF_RANGE', path, given, `${EXPECTED}, not below zero`);
   return { value, unit };
 }

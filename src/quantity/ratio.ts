@@ -1,5 +1,7 @@
 import { fail } from '../errors/StillroomError';
-import { parseAmount } from './fractions';
+import { amountOf, isTwofold, oneReadingOf } from './amount';
+
+const LONGEST_TEXT = 40;
 
 const expectedUpTo = (most: number): string =>
   most === 1 ? 'a ratio from 0 to 1, or a percentage such as "85 %"' : `a ratio from 0 to ${most}, or a percentage`;
@@ -20,6 +22,7 @@ const expectedUpTo = (most: number): string =>
  */
 export function parseRatio(given: unknown, path = '', most = 1): number {
   const expected = expectedUpTo(most);
+  if (typeof most !== 'number' || !(most > 0 && most <= 1e6)) fail('OUT_OF_RANGE', 'most', most, 'a number above 0');
   if (given === undefined) fail('MISSING', path, given, expected);
   if (typeof given === 'number') {
     if (!(given >= 0 && given <= most)) fail('OUT_OF_RANGE', path, given, expected);
@@ -27,8 +30,15 @@ export function parseRatio(given: unknown, path = '', most = 1): number {
   }
   if (typeof given !== 'string') fail('WRONG_TYPE', path, given, expected);
   const text = given.trim();
-  const percent = text.length <= 40 && text.endsWith('%') ? parseAmount(text.slice(0, -1)) : undefined;
-  if (percent === undefined) fail('NOT_A_QUANTITY', path, given, expected);
+  const amount = text.length <= LONGEST_TEXT && text.endsWith('%') ? amountOf(text.slice(0, -1)) : undefined;
+  const { point: percent, comma } = amount ?? {};
+  if (amount === undefined || (percent === undefined && comma === undefined)) {
+    fail('NOT_A_QUANTITY', path, given, expected);
+  }
+  const otherIsPossible = comma === undefined || comma.lte(100 * most);
+  if (percent === undefined || (isTwofold(amount) && otherIsPossible)) {
+    fail('NOT_A_QUANTITY', path, given, oneReadingOf(amount, '%'));
+  }
   const ratio = percent.div(100).toNumber();
   if (!(ratio >= 0 && ratio <= most)) fail('OUT_OF_RANGE', path, given, expected);
   return ratio;

@@ -13,6 +13,8 @@ interface UnitDefinition {
   /** What is subtracted after scaling to reach the anchor's zero (temperatures only). */
   readonly shift?: string;
   readonly plural?: string;
+  /** Of the countries that write a decimal point: `3,400 ft` has one reading. Metric units are written in both ways. */
+  readonly pointOnly?: true;
   readonly spellings: readonly string[];
 }
 
@@ -27,89 +29,130 @@ export const UNITS = {
     mg: { size: '0.001', spellings: ['milligram', 'milligrams'] },
     kg: { size: '1000', spellings: ['kilogram', 'kilograms', 'kilo', 'kilos', 'kgs'] },
     tonne: { size: '1000000', plural: 'tonnes', spellings: ['metric ton', 'metric tons'] },
-    lb: { size: POUND, spellings: ['lbs', 'pound', 'pounds'] },
-    oz: { size: [POUND, '16'], spellings: ['ounce', 'ounces'] },
-    grain: { size: [POUND, '7000'], plural: 'grains', spellings: ['gr'] },
-    cwt: { size: '45359.237', spellings: ['hundredweight', 'US hundredweight'] },
-    'short ton': { size: '907184.74', plural: 'short tons', spellings: ['US ton', 'US tons'] },
+    lb: { pointOnly: true, size: POUND, spellings: ['lbs', 'pound', 'pounds'] },
+    oz: { pointOnly: true, size: [POUND, '16'], spellings: ['ounce', 'ounces'] },
+    grain: { pointOnly: true, size: [POUND, '7000'], plural: 'grains', spellings: ['gr'] },
+    cwt: { pointOnly: true, size: '45359.237', spellings: ['hundredweight', 'US hundredweight'] },
+    'short ton': { pointOnly: true, size: '907184.74', plural: 'short tons', spellings: ['US ton', 'US tons'] },
   },
   volume: {
     mL: { size: '1', spellings: ['milliliter', 'milliliters', 'millilitre', 'millilitres', 'cc', 'cm3', 'cm³'] },
     dL: { size: '100', spellings: ['deciliter', 'deciliters', 'decilitre', 'decilitres'] },
     L: { size: '1000', spellings: ['liter', 'liters', 'litre', 'litres'] },
     m3: { size: '1000000', spellings: ['m³', 'cubic meter', 'cubic meters', 'cubic metre', 'cubic metres'] },
-    tsp: { size: [GALLON, '768'], spellings: ['teaspoon', 'teaspoons', 'tsps'] },
-    tbsp: { size: [GALLON, '256'], spellings: ['tablespoon', 'tablespoons', 'tbs', 'tbsps', 'tbl'] },
+    tsp: { pointOnly: true, size: [GALLON, '768'], spellings: ['teaspoon', 'teaspoons', 'tsps'] },
+    tbsp: { pointOnly: true, size: [GALLON, '256'], spellings: ['tablespoon', 'tablespoons', 'tbs', 'tbsps', 'tbl'] },
     'fl oz': {
+      pointOnly: true,
       size: [GALLON, '128'],
       spellings: ['floz', 'fl. oz.', 'fluid ounce', 'fluid ounces', 'US fl oz', 'US fluid ounce', 'US fluid ounces'],
     },
-    gill: { size: [GALLON, '32'], plural: 'gills', spellings: ['US gill', 'US gills'] },
-    cup: { size: [GALLON, '16'], plural: 'cups', spellings: ['US cup', 'US cups'] },
-    pint: { size: [GALLON, '8'], plural: 'pints', spellings: ['pt', 'pts', 'US pint', 'US pints', 'liquid pint'] },
-    quart: { size: [GALLON, '4'], plural: 'quarts', spellings: ['qt', 'qts', 'US quart', 'US quarts', 'liquid quart'] },
-    gallon: { size: GALLON, plural: 'gallons', spellings: ['gal', 'gals', 'US gallon', 'US gallons'] },
-    'fluid dram': { size: [GALLON, '1024'], plural: 'fluid drams', spellings: ['US fluid dram'] },
-    minim: { size: [GALLON, '61440'], plural: 'minims', spellings: ['US minim'] },
-    'dry pint': { size: [BUSHEL, '64'], plural: 'dry pints', spellings: ['US dry pint', 'US dry pints'] },
-    'dry quart': { size: [BUSHEL, '32'], plural: 'dry quarts', spellings: ['dry qt', 'US dry quart', 'US dry quarts'] },
-    'dry gallon': { size: [BUSHEL, '8'], plural: 'dry gallons', spellings: ['US dry gallon'] },
-    peck: { size: [BUSHEL, '4'], plural: 'pecks', spellings: ['pk', 'US peck'] },
-    bushel: { size: BUSHEL, plural: 'bushels', spellings: ['bu', 'US bushel', 'US bushels'] },
-    'heaped bushel': { size: '45026.98155876', plural: 'heaped bushels', spellings: ['US heaped bushel'] },
-    'dry barrel': { size: '115627.123584', plural: 'dry barrels', spellings: ['US dry barrel'] },
-    'cranberry barrel': { size: '95471.034864', plural: 'cranberry barrels', spellings: [] },
-    in3: { size: '16.387064', spellings: ['in³', 'cu in', 'cubic inch', 'cubic inches'] },
-    ft3: { size: '28316.846592', spellings: ['ft³', 'cu ft', 'cubic foot', 'cubic feet'] },
+    gill: { pointOnly: true, size: [GALLON, '32'], plural: 'gills', spellings: ['US gill', 'US gills'] },
+    cup: { pointOnly: true, size: [GALLON, '16'], plural: 'cups', spellings: ['US cup', 'US cups'] },
+    pint: {
+      pointOnly: true,
+      size: [GALLON, '8'],
+      plural: 'pints',
+      spellings: ['pt', 'pts', 'US pint', 'US pints', 'liquid pint'],
+    },
+    quart: {
+      pointOnly: true,
+      size: [GALLON, '4'],
+      plural: 'quarts',
+      spellings: ['qt', 'qts', 'US quart', 'US quarts', 'liquid quart'],
+    },
+    gallon: { pointOnly: true, size: GALLON, plural: 'gallons', spellings: ['gal', 'gals', 'US gallon', 'US gallons'] },
+    'fluid dram': { pointOnly: true, size: [GALLON, '1024'], plural: 'fluid drams', spellings: ['US fluid dram'] },
+    minim: { pointOnly: true, size: [GALLON, '61440'], plural: 'minims', spellings: ['US minim'] },
+    'dry pint': {
+      pointOnly: true,
+      size: [BUSHEL, '64'],
+      plural: 'dry pints',
+      spellings: ['US dry pint', 'US dry pints'],
+    },
+    'dry quart': {
+      pointOnly: true,
+      size: [BUSHEL, '32'],
+      plural: 'dry quarts',
+      spellings: ['dry qt', 'US dry quart', 'US dry quarts'],
+    },
+    'dry gallon': { pointOnly: true, size: [BUSHEL, '8'], plural: 'dry gallons', spellings: ['US dry gallon'] },
+    peck: { pointOnly: true, size: [BUSHEL, '4'], plural: 'pecks', spellings: ['pk', 'US peck'] },
+    bushel: { pointOnly: true, size: BUSHEL, plural: 'bushels', spellings: ['bu', 'US bushel', 'US bushels'] },
+    'heaped bushel': {
+      pointOnly: true,
+      size: '45026.98155876',
+      plural: 'heaped bushels',
+      spellings: ['US heaped bushel'],
+    },
+    'dry barrel': { pointOnly: true, size: '115627.123584', plural: 'dry barrels', spellings: ['US dry barrel'] },
+    'cranberry barrel': { pointOnly: true, size: '95471.034864', plural: 'cranberry barrels', spellings: [] },
+    in3: { pointOnly: true, size: '16.387064', spellings: ['in³', 'cu in', 'cubic inch', 'cubic inches'] },
+    ft3: { pointOnly: true, size: '28316.846592', spellings: ['ft³', 'cu ft', 'cubic foot', 'cubic feet'] },
     'imperial fl oz': {
+      pointOnly: true,
       size: [IMPERIAL_GALLON, '160'],
       spellings: ['imperial fluid ounce', 'imperial fluid ounces', 'imp fl oz', 'UK fl oz'],
     },
-    'imperial gill': { size: [IMPERIAL_GALLON, '32'], plural: 'imperial gills', spellings: ['imp gill', 'UK gill'] },
-    'imperial cup': { size: [IMPERIAL_GALLON, '16'], plural: 'imperial cups', spellings: ['imp cup'] },
+    'imperial gill': {
+      pointOnly: true,
+      size: [IMPERIAL_GALLON, '32'],
+      plural: 'imperial gills',
+      spellings: ['imp gill', 'UK gill'],
+    },
+    'imperial cup': { pointOnly: true, size: [IMPERIAL_GALLON, '16'], plural: 'imperial cups', spellings: ['imp cup'] },
     'imperial pint': {
+      pointOnly: true,
       size: [IMPERIAL_GALLON, '8'],
       plural: 'imperial pints',
       spellings: ['imp pint', 'imp pt', 'UK pint', 'UK pints'],
     },
     'imperial quart': {
+      pointOnly: true,
       size: [IMPERIAL_GALLON, '4'],
       plural: 'imperial quarts',
       spellings: ['imp quart', 'imp qt', 'UK quart'],
     },
     'imperial gallon': {
+      pointOnly: true,
       size: IMPERIAL_GALLON,
       plural: 'imperial gallons',
       spellings: ['imp gallon', 'imp gal', 'UK gallon', 'UK gallons'],
     },
-    'imperial bushel': { size: '36368.72', plural: 'imperial bushels', spellings: ['imp bushel', 'UK bushel'] },
-    'metric cup': { size: '250', plural: 'metric cups', spellings: [] },
-    'metric tbsp': { size: '15', spellings: ['metric tablespoon', 'metric tablespoons'] },
-    'metric tsp': { size: '5', spellings: ['metric teaspoon', 'metric teaspoons'] },
-    'Australian tbsp': { size: '20', spellings: ['Australian tablespoon', 'Australian tablespoons'] },
-    'labeling cup': { size: '240', plural: 'labeling cups', spellings: ['US nutrition-labeling cup'] },
-    'labeling tbsp': { size: '15', spellings: ['US nutrition-labeling tablespoon'] },
-    'labeling tsp': { size: '5', spellings: ['US nutrition-labeling teaspoon'] },
-    'labeling fl oz': { size: '30', spellings: ['US nutrition-labeling fluid ounce'] },
+    'imperial bushel': {
+      pointOnly: true,
+      size: '36368.72',
+      plural: 'imperial bushels',
+      spellings: ['imp bushel', 'UK bushel'],
+    },
+    'metric cup': { pointOnly: true, size: '250', plural: 'metric cups', spellings: [] },
+    'metric tbsp': { pointOnly: true, size: '15', spellings: ['metric tablespoon', 'metric tablespoons'] },
+    'metric tsp': { pointOnly: true, size: '5', spellings: ['metric teaspoon', 'metric teaspoons'] },
+    'Australian tbsp': { pointOnly: true, size: '20', spellings: ['Australian tablespoon', 'Australian tablespoons'] },
+    'labeling cup': { pointOnly: true, size: '240', plural: 'labeling cups', spellings: ['US nutrition-labeling cup'] },
+    'labeling tbsp': { pointOnly: true, size: '15', spellings: ['US nutrition-labeling tablespoon'] },
+    'labeling tsp': { pointOnly: true, size: '5', spellings: ['US nutrition-labeling teaspoon'] },
+    'labeling fl oz': { pointOnly: true, size: '30', spellings: ['US nutrition-labeling fluid ounce'] },
   },
   length: {
     m: { size: '1', spellings: ['meter', 'meters', 'metre', 'metres'] },
     mm: { size: '0.001', spellings: ['millimeter', 'millimeters', 'millimetre', 'millimetres'] },
     cm: { size: '0.01', spellings: ['centimeter', 'centimeters', 'centimetre', 'centimetres'] },
     km: { size: '1000', spellings: ['kilometer', 'kilometers', 'kilometre', 'kilometres'] },
-    in: { size: '0.0254', spellings: ['inch', 'inches', '"', '″'] },
-    ft: { size: '0.3048', spellings: ['foot', 'feet', "'", '′'] },
+    in: { pointOnly: true, size: '0.0254', spellings: ['inch', 'inches', '"', '″'] },
+    ft: { pointOnly: true, size: '0.3048', spellings: ['foot', 'feet', "'", '′'] },
   },
   area: {
     m2: { size: '1', spellings: ['m²', 'square meter', 'square meters', 'square metre', 'square metres'] },
     cm2: { size: '0.0001', spellings: ['cm²', 'square centimeter', 'square centimeters'] },
-    in2: { size: '0.00064516', spellings: ['in²', 'sq in', 'square inch', 'square inches'] },
-    ft2: { size: '0.09290304', spellings: ['ft²', 'sq ft', 'square foot', 'square feet'] },
+    in2: { pointOnly: true, size: '0.00064516', spellings: ['in²', 'sq in', 'square inch', 'square inches'] },
+    ft2: { pointOnly: true, size: '0.09290304', spellings: ['ft²', 'sq ft', 'square foot', 'square feet'] },
   },
   temperature: {
     K: { size: '1', spellings: ['kelvin', 'kelvins'] },
     degC: { size: '1', shift: '-273.15', spellings: ['°C', 'ºC', 'deg C', 'celsius', 'degrees C', 'degrees celsius'] },
     degF: {
+      pointOnly: true,
       size: ['5', '9'],
       // (F + 459.67) 5/9 = K, so the shift in kelvin is 459.67 x 5/9
       shift: '-255.372222222222222222222222222222222222222222222222222222222222',
@@ -118,7 +161,7 @@ export const UNITS = {
   },
   temperatureDifference: {
     'delta degC': { size: '1', spellings: ['degC', '°C', 'ºC', 'deg C', 'K', 'kelvin', 'celsius'] },
-    'delta degF': { size: ['5', '9'], spellings: ['degF', '°F', 'ºF', 'deg F', 'fahrenheit', 'F'] },
+    'delta degF': { pointOnly: true, size: ['5', '9'], spellings: ['degF', '°F', 'ºF', 'deg F', 'fahrenheit', 'F'] },
   },
   pressure: {
     Pa: { size: '1', spellings: ['pascal', 'pascals'] },
@@ -127,9 +170,13 @@ export const UNITS = {
     MPa: { size: '1000000', spellings: ['megapascal', 'megapascals'] },
     bar: { size: '100000', spellings: ['bars'] },
     // lb x 9.80665 m/s2 / (25.4 mm)2
-    psi: { size: ['4.4482216152605', '0.00064516'], spellings: ['lb/in2', 'psig', 'psia', 'pounds per square inch'] },
+    psi: {
+      pointOnly: true,
+      size: ['4.4482216152605', '0.00064516'],
+      spellings: ['lb/in2', 'psig', 'psia', 'pounds per square inch'],
+    },
     // 13595.1 kg/m3 x 9.80665 m/s2 x 25.4 mm (conventional mercury)
-    inHg: { size: '3386.388640341', spellings: ['in Hg', 'inches of mercury'] },
+    inHg: { pointOnly: true, size: '3386.388640341', spellings: ['in Hg', 'inches of mercury'] },
     mmHg: { size: '133.322387415', spellings: ['mm Hg', 'millimeters of mercury'] },
     torr: { size: ['101325', '760'], spellings: [] },
     atm: { size: '101325', spellings: ['atmosphere', 'atmospheres', 'standard atmosphere'] },
@@ -148,9 +195,9 @@ export const UNITS = {
     MJ: { size: '1000000', spellings: ['megajoule', 'megajoules'] },
     Wh: { size: '3600', spellings: ['watt hour', 'watt hours'] },
     kWh: { size: '3600000', spellings: ['kilowatt hour', 'kilowatt hours'] },
-    BTU: { size: '1055.05585262', spellings: ['Btu', 'Btus', 'BTUs', 'Btu (IT)'] },
-    'BTU (thermochemical)': { size: ['9489.1523804', '9'], spellings: [] },
-    therm: { size: '105505585.262', plural: 'therms', spellings: [] },
+    BTU: { pointOnly: true, size: '1055.05585262', spellings: ['Btu', 'Btus', 'BTUs', 'Btu (IT)'] },
+    'BTU (thermochemical)': { pointOnly: true, size: ['9489.1523804', '9'], spellings: [] },
+    therm: { pointOnly: true, size: '105505585.262', plural: 'therms', spellings: [] },
     cal: { size: '4.184', spellings: ['calorie', 'calories'] },
     'cal (IT)': { size: '4.1868', spellings: ['calorie (IT)'] },
     kcal: { size: '4184', spellings: ['kilocalorie', 'kilocalories', 'Cal'] },
@@ -158,15 +205,15 @@ export const UNITS = {
   power: {
     W: { size: '1', spellings: ['watt', 'watts'] },
     kW: { size: '1000', spellings: ['kilowatt', 'kilowatts'] },
-    'BTU/h': { size: ['1055.05585262', '3600'], spellings: ['Btu/h', 'BTU/hr', 'BTUH'] },
+    'BTU/h': { pointOnly: true, size: ['1055.05585262', '3600'], spellings: ['Btu/h', 'BTU/hr', 'BTUH'] },
   },
   density: {
     'g/mL': { size: '1', spellings: ['g/cm3', 'g/cm³', 'kg/L'] },
     'kg/m3': { size: '0.001', spellings: ['kg/m³', 'g/L'] },
-    'lb/gal': { size: [POUND, GALLON], spellings: ['lb/gallon'] },
-    'lb/ft3': { size: [POUND, '28316.846592'], spellings: ['lb/ft³'] },
-    'g/cup': { size: ['16', GALLON], spellings: [] },
-    'lb/quart': { size: ['1814.36948', GALLON], spellings: ['lb/qt'] },
+    'lb/gal': { pointOnly: true, size: [POUND, GALLON], spellings: ['lb/gallon'] },
+    'lb/ft3': { pointOnly: true, size: [POUND, '28316.846592'], spellings: ['lb/ft³'] },
+    'g/cup': { pointOnly: true, size: ['16', GALLON], spellings: [] },
+    'lb/quart': { pointOnly: true, size: ['1814.36948', GALLON], spellings: ['lb/qt'] },
   },
 } as const satisfies Record<string, Record<string, UnitDefinition>>;
 
@@ -233,6 +280,10 @@ export function pluralOf(unit: string): string {
   const found = byName.get(unit);
   return (found && definitions[found.dimension][found.unit]?.plural) ?? unit;
 }
+
+/** Whether only people with a decimal point write this unit. */
+export const isPointOnly = ({ dimension, unit }: FoundUnit): boolean =>
+  definitions[dimension][unit]?.pointOnly === true;
 
 /** The units of a dimension in the order of the table, for messages. */
 export function unitsOf(dimension: Dimension): string[] {

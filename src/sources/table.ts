@@ -15,8 +15,14 @@ export interface Sourced {
   readonly notes?: string;
 }
 
+/** A row of what the trade does and nobody published: it has no source, and says why. */
+export interface Practice {
+  readonly obtained: 'common-practice';
+  readonly reason: string;
+}
+
 /** A published table as `data/` holds it. */
-export interface Table<Row extends Sourced = Sourced> {
+export interface Table<Row extends Sourced | Practice = Sourced> {
   readonly table: string;
   readonly title: string;
   readonly notes?: string;
@@ -33,7 +39,7 @@ const KINDS: Readonly<Record<Obtained, BasisKind>> = {
 };
 
 /** Gives an imported JSON table its row type; the tests prove it against the table's schema. */
-export const asTable = <Row extends Sourced>(json: unknown): Table<Row> => json as Table<Row>;
+export const asTable = <Row extends Sourced | Practice>(json: unknown): Table<Row> => json as Table<Row>;
 
 /** The basis entry of a figure taken from a table row. */
 export function basisOf(row: Sourced, what: string): Basis {
@@ -46,3 +52,6 @@ export function basisOf(row: Sourced, what: string): Basis {
     ...(seen === undefined ? {} : { seen }),
   };
 }
+
+/** The basis entry of a figure of common practice. */
+export const practiceBasis = (what: string): Basis => ({ what, kind: 'common-practice' });

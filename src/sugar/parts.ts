@@ -1,6 +1,6 @@
 import { fail } from '../errors/StillroomError';
+import { amountOf, isTwofold } from '../quantity/amount';
 import { reading } from '../quantity/fields';
-import { parseAmount } from '../quantity/fractions';
 import type { RatioInput } from '../quantity/types';
 
 /** Sugar to fruit by weight: 1 is pound for pound, `"55:45"` is 55 parts of sugar to 45 of fruit. */
@@ -16,7 +16,8 @@ function partsOf(given: unknown): number | undefined {
   const text = given.trim();
   const [, sugar, fruit] = PARTS.exec(text) ?? [];
   if (sugar !== undefined) return Number(sugar) / Number(fruit);
-  return text.endsWith('%') ? parseAmount(text.slice(0, -1))?.div(100).toNumber() : undefined;
+  const percent = text.endsWith('%') ? amountOf(text.slice(0, -1)) : undefined;
+  return percent === undefined || isTwofold(percent) ? undefined : percent.point?.div(100).toNumber();
 }
 
 /** A field of sugar to fruit by weight; unlike a share it may be above one. */

@@ -11,11 +11,11 @@ describe('formatQuantity', () => {
     [{ value: 1.01, unit: 'cup' }, { rounding: 'up', fraction: 8 }, '1 1/8 cups'],
     [{ value: 1.99, unit: 'cup' }, { rounding: 'down', fraction: 8 }, '1 7/8 cups'],
     [{ value: 437, unit: 'g' }, { step: 5, rounding: 'down' }, '435 g'],
-    [{ value: 3400, unit: 'ft' }, { unit: 'm' }, '1,036 m'],
+    [{ value: 3400, unit: 'ft' }, { unit: 'm' }, '1036 m'],
     [{ value: 62, unit: 'lb' }, { unit: 'kg' }, '28.12 kg'],
     [{ value: 212, unit: 'degF' }, { unit: 'degC' }, '100 °C'],
     [{ value: 5, unit: 'delta degF' }, { unit: 'degC', step: 0.1 }, '2.8 °C'],
-    [{ value: 12345.6, unit: 'J' }, {}, '12,345.6 J'],
+    [{ value: 12345.6, unit: 'J' }, {}, '12345.6 J'],
     [{ value: -12345, unit: 'ft' }, {}, '-12,345 ft'],
   ] as const)('%o %o', (quantity, options, text) => expect(formatQuantity(quantity, options)).toBe(text));
 

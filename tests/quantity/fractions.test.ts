@@ -1,21 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { Decimal } from '../../src/common/decimal';
-import { fractionText, parseAmount, roundToStep } from '../../src/quantity/fractions';
-
-describe('parseAmount', () => {
-  test.each([
-    ['3/8', 0.375],
-    ['1 1/2', 1.5],
-    ['2⅔', 8 / 3],
-    ['⅞', 0.875],
-    ['1,000', 1000],
-    ['-½', -0.5],
-  ])('%s', (text, value) => expect(parseAmount(text)?.toNumber()).toBeCloseTo(value, 15));
-  test.each(['', 'a', '1/0', '1,00', '1 2', '1/2/3', '½½', '1e3', '--1'])('%s is no number', (text) =>
-    expect(parseAmount(text)).toBeUndefined(),
-  );
-});
+import { parseAmount } from '../../src/quantity/amount';
+import { fractionText, roundToStep } from '../../src/quantity/fractions';
 
 describe('fractionText', () => {
   test.each([

@@ -3,7 +3,7 @@ import { parseMoney, toCents } from '../../src/quantity/money';
 
 test.each([
   ['24.50 USD', 24.5, 'USD'],
-  ['1,200 EUR', 1200, 'EUR'],
+  ['1,200 USD', 1200, 'USD'],
   ['0 GBP', 0, 'GBP'],
   [{ value: 3, unit: 'CAD' }, 3, 'CAD'],
 ])('%s', (given, value, unit) => expect(parseMoney(given)).toEqual({ value, unit }));

@@ -1,0 +1,111 @@
+/** Good arguments of every public function: those of the check vectors, and one by hand where a function has none. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { planDay } from '../../src/plan/index';
+import { serializeRecord } from '../../src/record/index';
+import type { VectorFile } from '../vectors/run';
+import { exampleHaul } from './plans';
+
+const shared = new URL('../../shared/', import.meta.url);
+const plan = () => planDay(exampleHaul('haul.json'));
+const canning = {
+  food: 'peach',
+  form: 'halves',
+  pack: 'hot',
+  jar: 'quart',
+  method: 'boiling-water',
+  elevation: '500 ft',
+  jars: 7,
+  water: '12 quarts',
+  burnerPower: '2400 W',
+};
+const tray = [
+  { time: '0 h', weight: '1000 g' },
+  { time: '2 h', weight: '688 g' },
+  { time: '4 h', weight: '461 g' },
+];
+const prior = { low: 6, likely: 9, high: 12 };
+const shares = { low: 0.76, likely: 0.82, high: 0.88 };
+const record = { lot: 'A1', date: '2026-08-14', product: 'jam', produce: [{ produce: 'plum', raw: '5 kg' }] };
+
+/** Arguments of functions that no vector calls; a function that takes none has an empty list. */
+const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
+  pickleRecipes: () => [],
+  pickleRules: () => [],
+  jarSizes: () => [],
+  publishedVacuums: () => [],
+  processFoods: () => [],
+  holdingSolutions: () => [],
+  notRecommended: () => [],
+  recipeYieldNames: () => [],
+  isothermFoods: () => [],
+  sources: () => [],
+  source: () => ['usda-cghc-2015'],
+  allocationChart: () => [{ plan: plan() }],
+  costChart: () => [{ plan: plan() }],
+  timelineChart: () => [{ plan: plan() }],
+  runSheet: () => [plan()],
+  boilingSolidsChart: () => [{ elevation: '3400 ft' }],
+  dryingCurveChart: () => [{ weighings: tray, stopWeight: '188 g', model: 'lewis', scaleError: '5 g' }],
+  isothermChart: () => [{ food: 'kiwifruit', temperature: '30 degC', batch: { moisture: '6 %' } }],
+  learningChart: () => [
+    { what: 'drying time of apple rings', unit: 'h', before: prior, after: prior, observed: [7, 72], setAside: [1] },
+  ],
+  processTimeChart: () => [{ food: 'peaches', form: 'halves', pack: 'hot', jar: 'quart' }],
+  drynessByWeight: () => [{ weighings: tray }],
+  powder: () => [{ trimmings: '2 kg', moisture: '88 %', loss: '3 %' }],
+  moistureAfterStorage: () => [
+    { dried: '500 g', moisture: '2 %', bag: { area: '0.12 m2', transmission: 0.5, time: '365 days' } },
+  ],
+  trayLoad: () => [{ area: '1 ft2', thickness: '1/4 in', ready: '10 lb' }],
+  canningEnergy: () => [canning],
+  canLoad: () => [canning],
+  canningRules: () => [{ topic: 'pressure canner' }],
+  findFoods: () => [{ text: 'mushr' }],
+  processesFor: () => [{ food: 'rhubarb' }],
+  produceNames: () => [{}],
+  volumeFromMass: () => [{ food: 'strawberries', form: 'sliced', mass: '332 g' }],
+  readyPerQuart: () => [{ produce: 'peaches', form: 'slices' }],
+  labelFields: () => [
+    { product: 'Peach jam', net: '18 oz', ingredients: [{ name: 'sugar', mass: '1.2 kg' }], lot: 'PEACH-1' },
+  ],
+  learnFigure: () => [{ prior, observed: [7, 7.5, 7.2, 7.4, 72] }],
+  learnMoisture: () => [{ prior: shares, observed: ['83 %', '84 %', '83.5 %'] }],
+  learnYield: () => [{ prior: shares, records: [{ raw: '40 lb', ready: '29 lb' }] }],
+  lotCode: () => [{ product: 'peach halves', date: '2026-08-14', batch: 1 }],
+  recordRules: () => [{ topic: 'acidified food' }],
+  parseRecord: () => [serializeRecord(record as never)],
+  serializeRecord: () => [record],
+  brixFromBaume: () => [{ baume: 11.1 }],
+  soluteTable: () => [{ solute: 'salt' }],
+  elevationFromBoiling: () => [{ temperature: '203 degF' }],
+  gaugeBandPhysics: () => [{ bands: [{ gauge: '11 psi', bottom: '0 ft', top: '2000 ft' }] }],
+  scaleRecipe: () => [{ fruit: 'peach', product: 'jam', pectin: 'none', halfPints: 20 }],
+  setRoute: () => [{ finishSolids: '65 %' }],
+  shiftWaterActivity: () => [{ waterActivity: 0.5, from: '20 degC', to: '30 degC', food: 'blueberries' }],
+  planProgram: () => [exampleHaul('haul.json')],
+  optimize: () => [{ variables: [{ name: 'a', worth: 1, whole: true, max: 3 }], bounds: [] }],
+  parseAmount: () => ['1 1/2'],
+  parseMoney: () => ['24.50 USD'],
+  parseQuantity: () => ['1 1/2 cups', 'volume'],
+  parseRatio: () => ['85 %'],
+  formatQuantity: () => ['1.51 cup', { fraction: 8 }],
+};
+
+/** Up to `most` different lists of arguments of each function, by its name. */
+export function goodArguments(most: number): Map<string, readonly (readonly unknown[])[]> {
+  const found = new Map<string, Map<string, readonly unknown[]>>();
+  for (const file of readdirSync(shared).filter((name) => name.endsWith('.json'))) {
+    const { checks } = JSON.parse(readFileSync(new URL(file, shared), 'utf8')) as VectorFile;
+    for (const { call, input, expect } of checks) {
+      const list = found.get(call) ?? new Map<string, readonly unknown[]>();
+      found.set(call, list);
+      if (typeof expect === 'object' && expect !== null && 'error' in expect) continue;
+      const args = Array.isArray(input) ? input : [input];
+      // alike in shape, alike in branch: one of each shape is enough
+      const shape = `${file} ${JSON.stringify(args).replace(/"(?:[^"\\]|\\.)*"(?!:)|-?[\d.e+-]+/g, '_')}`;
+      if (list.size < most && !list.has(shape)) list.set(shape, args);
+    }
+  }
+  for (const [name, args] of Object.entries(BY_HAND)) found.set(name, new Map([['by hand', args()]]));
+  return new Map([...found].map(([name, list]) => [name, [...list.values()]]));
+}

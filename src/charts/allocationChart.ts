@@ -1,6 +1,7 @@
 import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import type { DayPlan, FeasibleDay, LotShare } from '../plan/index';
+import { withPlan } from '../plan/withPlan';
 import { formatQuantity } from '../quantity/formatQuantity';
 import { valueIn } from '../quantity/scale';
 import type { Unit } from '../quantity/units';
@@ -52,32 +53,33 @@ export function feasiblePlan(input: { readonly plan: DayPlan }): FeasibleDay {
  * ```
  */
 export function allocationChart(input: AllocationChartInput): ChartSpec<AllocationRow> {
-  const plan = feasiblePlan(input);
-  const unit: Unit<'mass'> = plan.products[0]?.raw.unit ?? plan.leftFresh[0]?.raw.unit ?? 'kg';
-  const shares = (product: string, from: readonly LotShare[]): AllocationRow[] =>
-    from.map(({ lot, raw }) => ({ product, lot, raw: valueIn(raw, unit) }));
-  const values = [
-    ...plan.products.flatMap(({ name, from }) => shares(capital(name), from)),
-    ...shares(capital(LEFT_FRESH), plan.leftFresh),
-  ];
-  const lots = [...new Set(values.map(({ lot }) => lot))];
-  const bars = new Set(values.map(({ product }) => product)).size;
-  const trimmings = plan.products.some(({ make }) => OF_TRIMMINGS.has(make));
-  return handOut(
-    chart({
-      title: 'What the lots become',
-      subtitle: [
-        ...(plan.invented ? ['An invented example.'] : []),
-        `Raw weight of each lot in each product${trimmings ? '; powder, vinegar and jelly stock are made of trimmings, which are weighed a second time' : ''}.`,
-      ],
-      description: values.map(({ product, lot, raw }) => `${product}: ${weightText(raw, unit)} of ${lot}`).join('; '),
-      values,
-      layer: layersOf(lots, unit),
-      height: Math.max(bars, 2) * ROW_HEIGHT,
-      basis: [plan.basis],
-      cautions: [plan.cautions],
-    }),
-  );
+  return withPlan('plan', feasiblePlan(input), (plan) => {
+    const unit: Unit<'mass'> = plan.products[0]?.raw.unit ?? plan.leftFresh[0]?.raw.unit ?? 'kg';
+    const shares = (product: string, from: readonly LotShare[]): AllocationRow[] =>
+      from.map(({ lot, raw }) => ({ product, lot, raw: valueIn(raw, unit) }));
+    const values = [
+      ...plan.products.flatMap(({ name, from }) => shares(capital(name), from)),
+      ...shares(capital(LEFT_FRESH), plan.leftFresh),
+    ];
+    const lots = [...new Set(values.map(({ lot }) => lot))];
+    const bars = new Set(values.map(({ product }) => product)).size;
+    const trimmings = plan.products.some(({ make }) => OF_TRIMMINGS.has(make));
+    return handOut(
+      chart({
+        title: 'What the lots become',
+        subtitle: [
+          ...(plan.invented ? ['An invented example.'] : []),
+          `Raw weight of each lot in each product${trimmings ? '; powder, vinegar and jelly stock are made of trimmings, which are weighed a second time' : ''}.`,
+        ],
+        description: values.map(({ product, lot, raw }) => `${product}: ${weightText(raw, unit)} of ${lot}`).join('; '),
+        values,
+        layer: layersOf(lots, unit),
+        height: Math.max(bars, 2) * ROW_HEIGHT,
+        basis: [plan.basis],
+        cautions: [plan.cautions],
+      }),
+    );
+  });
 }
 
 const OF_TRIMMINGS: ReadonlySet<string> = new Set(['powder', 'vinegar', 'jelly stock']);

@@ -2,6 +2,7 @@ import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import type { ProductCost } from '../plan/dayPlan';
 import type { DayPlan } from '../plan/index';
+import { withPlan } from '../plan/withPlan';
 import { feasiblePlan } from './allocationChart';
 import { type ChartLayer, type ChartSpec, capital, chart, OKABE_ITO } from './spec';
 
@@ -60,37 +61,38 @@ const KINDS = [...COLOURS.keys()];
  * ```
  */
 export function costChart(input: CostChartInput): ChartSpec<CostRow> {
-  const plan = feasiblePlan(input);
-  const { cost } = plan;
-  if (cost === undefined) fail('CONTRADICTION', 'plan', input.plan, 'a plan made with prices');
-  const lines = (own: ProductCost | undefined) => (own?.lines ?? []).filter(({ amount }) => amount.value > 0);
-  const values = plan.products.flatMap(({ name, cost: own }): CostRow[] =>
-    lines(own).map(({ what, of, amount }) => ({
-      product: capital(name),
-      what: of === 'produce' ? of : (TOGETHER.get(what) ?? what),
-      amount: amount.value,
-    })),
-  );
-  const unit = cost.total.unit;
-  const kinds = KINDS.filter((kind) => values.some(({ what }) => what === kind));
-  const bars = new Set(values.map(({ product }) => product)).size;
-  return handOut(
-    chart({
-      title: 'What the products cost',
-      subtitle: [
-        ...(plan.invented ? ['An invented example: the prices are made up.'] : []),
-        `${cost.total.value.toFixed(2)} ${unit} in all; ${cost.produceLeft.value.toFixed(2)} ${unit} of it is produce left fresh, which is not in the bars.`,
-      ],
-      description: values
-        .map(({ product, what, amount }) => `${product}: ${what} ${amount.toFixed(2)} ${unit}`)
-        .join('; '),
-      values,
-      layer: layersOf(kinds, unit),
-      height: Math.max(bars, 2) * ROW_HEIGHT,
-      basis: [plan.basis],
-      cautions: [plan.cautions],
-    }),
-  );
+  return withPlan('plan', feasiblePlan(input), (plan) => {
+    const { cost } = plan;
+    if (cost === undefined) fail('CONTRADICTION', 'plan', input.plan, 'a plan made with prices');
+    const lines = (own: ProductCost | undefined) => (own?.lines ?? []).filter(({ amount }) => amount.value > 0);
+    const values = plan.products.flatMap(({ name, cost: own }): CostRow[] =>
+      lines(own).map(({ what, of, amount }) => ({
+        product: capital(name),
+        what: of === 'produce' ? of : (TOGETHER.get(what) ?? what),
+        amount: amount.value,
+      })),
+    );
+    const unit = cost.total.unit;
+    const kinds = KINDS.filter((kind) => values.some(({ what }) => what === kind));
+    const bars = new Set(values.map(({ product }) => product)).size;
+    return handOut(
+      chart({
+        title: 'What the products cost',
+        subtitle: [
+          ...(plan.invented ? ['An invented example: the prices are made up.'] : []),
+          `${cost.total.value.toFixed(2)} ${unit} in all; ${cost.produceLeft.value.toFixed(2)} ${unit} of it is produce left fresh, which is not in the bars.`,
+        ],
+        description: values
+          .map(({ product, what, amount }) => `${product}: ${what} ${amount.toFixed(2)} ${unit}`)
+          .join('; '),
+        values,
+        layer: layersOf(kinds, unit),
+        height: Math.max(bars, 2) * ROW_HEIGHT,
+        basis: [plan.basis],
+        cautions: [plan.cautions],
+      }),
+    );
+  });
 }
 
 function layersOf(kinds: readonly string[], unit: string): ChartLayer[] {

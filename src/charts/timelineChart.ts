@@ -2,6 +2,7 @@ import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import type { DaySchedule, ScheduledTask, Window } from '../plan/daySchedule';
 import type { DayPlan, FeasibleDay } from '../plan/index';
+import { withPlan } from '../plan/withPlan';
 import { formatQuantity } from '../quantity/formatQuantity';
 import { type ChartLayer, type ChartSpec, chart, coloursFor, digits, OKABE_ITO, QUIET_GREY, WIDTH } from './spec';
 
@@ -80,41 +81,42 @@ function scheduledPlan(input: TimelineChartInput): ScheduledDay {
  * ```
  */
 export function timelineChart(input: TimelineChartInput): ChartSpec<TimelineRow> {
-  const plan = scheduledPlan(input);
-  const { schedule } = plan;
-  const axis = axisOf(schedule);
-  const lanes = lanesOf(schedule.tasks);
-  const products = [...new Set(schedule.tasks.flatMap((task) => task.products))];
-  const bars = lanes.flatMap((lane, row) => lane.tasks.map((task) => barOf(task, lane, row, axis, products)));
-  const work = `Hands, pots and canners are done at ${hours(schedule.makespan)} h`;
-  const bound =
-    schedule.lowerBound <= 0
-      ? ''
-      : schedule.lowerBound < schedule.makespan - EPSILON
-        ? `; no order of the same work ends before ${hours(schedule.lowerBound)} h`
-        : '; no order of the same work ends sooner';
-  const quiet = schedule.tasks.some(({ unattended }) => unattended);
-  return handOut(
-    chart({
-      title: 'The order of work',
-      subtitle: [
-        ...(plan.invented ? ['An invented example.'] : []),
-        `${work}${bound}.`,
-        ...(quiet
-          ? [
-              `Pale bars go on by themselves, those with an arrow past the chart; everything is done at ${hours(schedule.allDone)} h.`,
-            ]
-          : []),
-        ...lettersText(bars),
-      ],
-      description: `${work}. ${schedule.tasks.slice(0, MOST_READ_OUT).map(taskText).join('; ')}${schedule.tasks.length > MOST_READ_OUT ? '; and more' : ''}.`,
-      values: bars.flatMap(({ stripes }) => stripes),
-      layer: layersOf(bars, lanes, axis, products),
-      height: Math.max(lanes.length, 1) * ROW_HEIGHT,
-      basis: [plan.basis],
-      cautions: [plan.cautions],
-    }),
-  );
+  return withPlan('plan', scheduledPlan(input), (plan) => {
+    const { schedule } = plan;
+    const axis = axisOf(schedule);
+    const lanes = lanesOf(schedule.tasks);
+    const products = [...new Set(schedule.tasks.flatMap((task) => task.products))];
+    const bars = lanes.flatMap((lane, row) => lane.tasks.map((task) => barOf(task, lane, row, axis, products)));
+    const work = `Hands, pots and canners are done at ${hours(schedule.makespan)} h`;
+    const bound =
+      schedule.lowerBound <= 0
+        ? ''
+        : schedule.lowerBound < schedule.makespan - EPSILON
+          ? `; no order of the same work ends before ${hours(schedule.lowerBound)} h`
+          : '; no order of the same work ends sooner';
+    const quiet = schedule.tasks.some(({ unattended }) => unattended);
+    return handOut(
+      chart({
+        title: 'The order of work',
+        subtitle: [
+          ...(plan.invented ? ['An invented example.'] : []),
+          `${work}${bound}.`,
+          ...(quiet
+            ? [
+                `Pale bars go on by themselves, those with an arrow past the chart; everything is done at ${hours(schedule.allDone)} h.`,
+              ]
+            : []),
+          ...lettersText(bars),
+        ],
+        description: `${work}. ${schedule.tasks.slice(0, MOST_READ_OUT).map(taskText).join('; ')}${schedule.tasks.length > MOST_READ_OUT ? '; and more' : ''}.`,
+        values: bars.flatMap(({ stripes }) => stripes),
+        layer: layersOf(bars, lanes, axis, products),
+        height: Math.max(lanes.length, 1) * ROW_HEIGHT,
+        basis: [plan.basis],
+        cautions: [plan.cautions],
+      }),
+    );
+  });
 }
 
 /** Tasks that the chart's words read out. */

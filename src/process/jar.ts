@@ -25,14 +25,14 @@ export interface ReadJar {
 
 const EXPECTED =
   'a jar: half-pint, pint, quart, half-gallon, 4 oz, 12 oz, 24 oz, 28 oz, or its volume such as "500 mL"';
-const NAMES: Readonly<Record<string, ListedJar>> = {
-  'half pint': 'half-pint',
-  'half gallon': 'half-gallon',
-  pint: 'pint',
-  pt: 'pint',
-  quart: 'quart',
-  qt: 'quart',
-};
+const NAMES: ReadonlyMap<string, ListedJar> = new Map([
+  ['half pint', 'half-pint'],
+  ['half gallon', 'half-gallon'],
+  ['pint', 'pint'],
+  ['pt', 'pint'],
+  ['quart', 'quart'],
+  ['qt', 'quart'],
+]);
 
 function volumeOf(text: string): Quantity<'volume'> {
   const ounces = /^([\d./ ]+)\s*-?\s*(?:oz|ounces?)$/.exec(text);
@@ -55,7 +55,7 @@ export function readJar(given: unknown): ReadJar {
       .replace(/\b(?:canning|jelly|jars?|wide|regular|mouth)\b|\([\d ]*oz\)/g, ' ')
       .replace(/\s+/g, ' ')
       .trim();
-    const listed = NAMES[text.replace(/s$/, '')];
+    const listed = NAMES.get(text.replace(/s$/, ''));
     try {
       volume = listed === undefined ? volumeOf(text) : NOMINAL[listed];
     } catch (error) {

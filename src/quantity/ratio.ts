@@ -21,8 +21,8 @@ const expectedUpTo = (most: number): string =>
  * ```
  */
 export function parseRatio(given: unknown, path = '', most = 1): number {
-  const expected = expectedUpTo(most);
   if (typeof most !== 'number' || !(most > 0 && most <= 1e6)) fail('OUT_OF_RANGE', 'most', most, 'a number above 0');
+  const expected = expectedUpTo(most);
   if (given === undefined) fail('MISSING', path, given, expected);
   if (typeof given === 'number') {
     if (!(given >= 0 && given <= most)) fail('OUT_OF_RANGE', path, given, expected);

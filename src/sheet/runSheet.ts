@@ -1,5 +1,6 @@
 import type { DayPlan, FeasibleDay, InfeasibleDay, Ingredient, PlannedProduct, ToReady } from '../plan/dayPlan';
 import type { AimWeights, AimWord } from '../plan/planInput';
+import { withPlan } from '../plan/withPlan';
 import { isMass } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
 import { valueIn } from '../quantity/scale';
@@ -8,6 +9,7 @@ import { source } from '../sources/source';
 import { clocks, counted, gauge, hours, isMetric, kilowattHours, price, volume, weight, weights } from './amounts';
 import { clockBlock } from './clock';
 import { costBlock } from './costs';
+import { escapeTexts } from './escape';
 import { bullet, bullets, table } from './markdown';
 
 /**
@@ -17,8 +19,11 @@ import { bullet, bullets, table } from './markdown';
  * Amounts are in kitchen fractions, or in grams and millilitres where the lots are weighed so: acid and times rounded
  * up, weights to stop drying at rounded down.
  *
+ * Names that the caller gave stand as they are: no markup, link or tag in them is one on the page.
+ *
  * @param plan - the answer of `planDay`
  * @returns Markdown
+ * @throws StillroomError WRONG_TYPE for anything that is no answer of `planDay`
  *
  * @example
  * ```ts
@@ -34,7 +39,10 @@ import { bullet, bullets, table } from './markdown';
  * ```
  */
 export function runSheet(plan: DayPlan): string {
-  return plan.feasible ? feasibleSheet(plan) : infeasibleSheet(plan);
+  return withPlan('plan', plan, (given) => {
+    const shown = escapeTexts(given);
+    return shown.feasible ? feasibleSheet(shown) : infeasibleSheet(shown);
+  });
 }
 
 function infeasibleSheet({ reason, conflicts, leftOut, cautions }: InfeasibleDay): string {
@@ -222,12 +230,12 @@ function leftOutBlock(leftOut: FeasibleDay['leftOut']): string[] {
 }
 
 /** What one more of something adds, by the aim. */
-const GAINS: Readonly<Record<AimWord, string>> = {
-  'most worth': 'worth',
-  'least waste': 'kg of produce',
-  'fewest hours': 'minutes saved',
-  'least cost': 'money saved on each jar or pack promised',
-};
+const GAINS: ReadonlyMap<string, string> = new Map<AimWord, string>([
+  ['most worth', 'worth'],
+  ['least waste', 'kg of produce'],
+  ['fewest hours', 'minutes saved'],
+  ['least cost', 'money saved on each jar or pack promised'],
+]);
 const WEIGHED: Readonly<Record<keyof AimWeights, string>> = {
   worth: 'for each unit of worth',
   waste: 'for each kg used',
@@ -251,7 +259,7 @@ function aimOf({ aim, objective, cost, products }: FeasibleDay): string {
 }
 
 function limitsBlock({ limits, yields, aim }: FeasibleDay): string[] {
-  const unit = typeof aim === 'string' ? GAINS[aim] : 'the aim by its weights';
+  const unit = (typeof aim === 'string' ? GAINS.get(aim) : undefined) ?? 'the aim by its weights';
   const written = (gain: number | undefined) =>
     gain === undefined ? '' : gain.toFixed(aim === 'fewest hours' ? 0 : 2);
   const told = yields.filter(({ poor = 0, likely = 0, rich = 0 }) => Math.max(poor, likely, rich) >= WORTH_TELLING);

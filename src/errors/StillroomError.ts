@@ -52,7 +52,7 @@ export class StillroomError extends Error implements ErrorDetails {
   }
 
   static override [Symbol.hasInstance](value: unknown): boolean {
-    return value instanceof Object && (value as { [BRAND]?: unknown })[BRAND] === true;
+    return typeof value === 'object' && value !== null && (value as { [BRAND]?: unknown })[BRAND] === true;
   }
 
   constructor(details: ErrorDetails) {

@@ -13,3 +13,10 @@ assert.throws(() => require('stillroom/quantity').convert('1 cup', 'lb'), all.St
 console.log(
   `CJS: ${modules.length} modules, ${all.formatQuantity(all.convert('1 bushel', 'quart'), { rounding: 'down' })} in a bushel`,
 );
+
+// an app that loads both builds still knows the error of either
+import('stillroom').then((other) => {
+  assert.notEqual(other.StillroomError, all.StillroomError);
+  assert.throws(() => other.convert('1 cup', 'lb'), all.StillroomError);
+  assert.throws(() => all.convert('1 cup', 'lb'), other.StillroomError);
+});

@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { fail, joinPath, StillroomError, show, within } from '../../src/errors/StillroomError';
 
 test('the error says the field, what was given, and what would be right', () => {
@@ -54,4 +54,16 @@ test('within puts the outer field before the inner one', () => {
     }),
   ).toThrow(TypeError);
   expect(within('x', () => 3)).toBe(3);
+});
+
+test('an error of another copy of the package is one too', async () => {
+  vi.resetModules();
+  const other = await import('../../src/errors/StillroomError');
+  expect(other.StillroomError).not.toBe(StillroomError);
+  const thrown = new other.StillroomError({ code: 'MISSING', path: 'raw', given: 'nothing', expected: 'a mass' });
+  expect(thrown).toBeInstanceOf(StillroomError);
+  const fields = { code: 'MISSING', path: 'raw', given: 'nothing', expected: 'a mass' };
+  for (const plain of [new Error('no'), fields, null, undefined, 'StillroomError', Object.create(null)]) {
+    expect(plain instanceof StillroomError).toBe(false);
+  }
 });

@@ -18,10 +18,16 @@ export interface ProcessAcid {
   readonly vinegar?: Quantity<'volume'>;
   /** What the amounts are for, where it is not a jar. */
   readonly per?: string;
+  /** Other bottled juice that may take the place of the acid named, in the same amount. */
+  readonly standIn?: readonly string[];
+  /** Acid that never takes its place. */
+  readonly never?: readonly string[];
   /** The whole requirement in words. */
   readonly text: string;
 }
 
+/** Eighths and thirds are both printed: 2 2/3 cups never reads as 2 5/8. */
+const fractionOf = (value: number): 3 | 8 => (Number.isInteger(value * 8) ? 8 : 3);
 const AGENTS = [
   ['bottledLemonJuice', 'bottled lemon juice'],
   ['citricAcid', 'citric acid'],
@@ -38,17 +44,25 @@ export function acidOf(row: AcidRow): ProcessAcid {
     const amount = row[field];
     if (amount === undefined) return [];
     const quantity = parseQuantity(amount, 'volume', field);
-    return [{ field, quantity, text: `${formatQuantity(quantity, { fraction: 8 })} of ${words}` }];
+    return [
+      { field, quantity, text: `${formatQuantity(quantity, { fraction: fractionOf(quantity.value) })} of ${words}` },
+    ];
   });
   const agents = amounts.map(({ text }) => text).join(row.choose === 'one' ? ', or ' : ' and ');
   const per = row.where === 'each jar' ? 'to each jar' : row.per === undefined ? '' : `per ${row.per}`;
-  const parts = [[agents, per].filter((part) => part !== '').join(' '), row.also].filter((part) => part);
+  const standIn = row.standIn === undefined ? '' : `${row.standIn.join(' or ')} may take its place, in the same amount`;
+  const never = row.never === undefined ? '' : `never ${row.never.join(' or ')} in its place`;
+  const parts = [[agents, per].filter((part) => part !== '').join(' '), standIn, never, row.also].filter(
+    (part) => part,
+  );
   return {
     required: true,
     where: row.where,
     choose: row.choose,
     ...Object.fromEntries(amounts.map(({ field, quantity }) => [field, quantity])),
     ...(row.per === undefined ? {} : { per: row.per }),
+    ...(row.standIn === undefined ? {} : { standIn: row.standIn }),
+    ...(row.never === undefined ? {} : { never: row.never }),
     text: parts.join('; '),
   };
 }

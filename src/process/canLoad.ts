@@ -125,6 +125,7 @@ export function canLoad(input: CanLoadInput): CanLoad | Refusal {
   const second = waterHeat(Math.max(start, preheat), boils);
 
   const pressure = process.pressure !== undefined;
+  const least = process.leastHeatUp ?? 0;
   const printed = (step: string, rule: string): LoadStep => ({
     step,
     minutes: middle(ruleFigures(rule)),
@@ -150,9 +151,9 @@ export function canLoad(input: CanLoadInput): CanLoad | Refusal {
     estimate(
       pressure ? 'heat to steady steam' : 'heat to a boil',
       range(
-        minutes(second + jarHeat * JAR_SHARE.low, share.high),
-        minutes(second + jarHeat * JAR_SHARE.likely, share.likely),
-        minutes(second + jarHeat * JAR_SHARE.high, share.low),
+        Math.max(least, minutes(second + jarHeat * JAR_SHARE.low, share.high)),
+        Math.max(least, minutes(second + jarHeat * JAR_SHARE.likely, share.likely)),
+        Math.max(least, minutes(second + jarHeat * JAR_SHARE.high, share.low)),
       ),
     ),
     ...(pressure ? [printed('vent', 'vent'), printed('come to pressure', 'pressurize')] : []),

@@ -42,7 +42,7 @@ function described({ entry, choices }: KnownFood): ProcessFood {
  * ```ts
  * import { findFoods } from 'stillroom/process';
  *
- * findFoods({ text: 'mushr' }).foods.map(({ name }) => name); // => ['mushroom', 'wild mushroom']
+ * findFoods({ text: 'rhub' }).foods.map(({ name }) => name); // => ['rhubarb']
  * ```
  */
 export function findFoods(input: FindFoodsInput): FindFoods {

@@ -79,6 +79,10 @@ export function gaugePressure(input: GaugePressureInput): GaugePressure | Refusa
   return handOut({
     pressure: { value: acidity === 'acid' ? (row.acidPsi as number) : row.lowAcidPsi, unit: 'psi' },
     basis: [basisOf(row, `gauge pressure (${bandText(ends, index)})`)],
-    cautions: [...['vent-ten-minutes', 'restart-if-pressure-drops'].map(processCaution), ...usualCautions()],
+    cautions: [
+      ...(method === 'dial-gauge' ? [processCaution('dial-gauge-check')] : []),
+      ...['vent-ten-minutes', 'restart-if-pressure-drops'].map(processCaution),
+      ...usualCautions(),
+    ],
   });
 }

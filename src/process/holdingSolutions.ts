@@ -44,7 +44,7 @@ export interface HoldingSolutions {
 export function holdingSolutions(): HoldingSolutions {
   const { rows } = asTable<SolutionRow>(table);
   return handOut({
-    solutions: rows.map(({ source, locator, obtained, notes, ...solution }) => solution),
+    solutions: rows.map(({ source, locator, obtained, seen, notes, ...solution }) => solution),
     basis: rows.map((row) => basisOf(row, row.solution)),
     cautions: [processCaution('holding-is-not-acid')],
   });

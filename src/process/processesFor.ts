@@ -20,7 +20,7 @@ export interface ProcessBand {
   readonly elevation: string;
   readonly minutes?: number;
   readonly pressure?: Quantity<'pressure'>;
-  readonly refused?: 'recalled' | 'not-recommended' | 'no-such-weight';
+  readonly refused?: 'recalled' | 'not-recommended';
 }
 /** One printed line of the tables. */
 export interface PrintedProcess {

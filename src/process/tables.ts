@@ -45,7 +45,11 @@ export interface ProcessRow extends Sourced {
     readonly minutes?: number | readonly number[];
     readonly psi?: readonly number[];
     readonly source: string | null;
+    /** Why a longer time or higher pressure of this copy is not followed. */
+    readonly notServed?: 'older edition' | 'copying fault';
   }[];
+  /** Least minutes on high heat with the vent open, before the venting. */
+  readonly leastHeatUp?: number;
   readonly cautions?: readonly string[];
 }
 
@@ -59,7 +63,13 @@ export interface AcidRow extends Sourced {
   readonly citricAcid?: string;
   readonly vinegar?: string;
   readonly per?: string;
+  /** Other bottled juice that may take its place, in the same amount. */
+  readonly standIn?: readonly string[];
+  /** Acid that never takes its place. */
+  readonly never?: readonly string[];
   readonly also?: string;
+  /** What each copy prints, where copies disagree; the row serves the largest amount. */
+  readonly printed?: readonly { readonly bottledLemonJuice: string; readonly source: string }[];
 }
 
 /** A food by its trade name: its own forms with their other names, and the rows of other names that hold for it. */

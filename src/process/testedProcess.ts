@@ -100,7 +100,15 @@ export interface TestedProcess {
   /** What the caller left open and the tables leave only one answer to. */
   readonly assumed?: readonly string[];
   /** What each copy prints for this place, where copies disagree. */
-  readonly printed?: readonly { readonly minutes?: number; readonly pressure?: number; readonly source?: string }[];
+  readonly printed?: readonly {
+    readonly minutes?: number;
+    readonly pressure?: number;
+    readonly source?: string;
+    /** Why a longer time or higher pressure is not the one served. */
+    readonly notServed?: 'older edition' | 'copying fault';
+  }[];
+  /** Least minutes on high heat with the vent open, before the venting, where the page asks for them. */
+  readonly leastHeatUp?: number;
   readonly basis: readonly Basis[];
   readonly cautions: readonly Caution[];
 }
@@ -110,8 +118,6 @@ const REFUSED_CELLS: Readonly<Record<string, string>> = {
   'not-recommended': 'the source prints this line as not recommended at this elevation',
   recalled:
     'the figure for this elevation was recalled and not read in a copy; the printed figure still has to be read',
-  'no-such-weight':
-    'the one copy read prints 11 lb for this elevation, which no weight gives, so the figure cannot be relied on',
 };
 const RECALLED =
   'the figures of this process were recalled and not read in a copy; the printed ones still have to be read';
@@ -269,6 +275,7 @@ function answer(
     ...(copy.minutes === undefined ? {} : { minutes: perBand(copy.minutes) as number }),
     ...(copy.psi === undefined ? {} : { pressure: copy.psi[band] as number }),
     ...(copy.source === null ? {} : { source: copy.source }),
+    ...(copy.notServed === undefined ? {} : { notServed: copy.notServed }),
   }));
   const differ = new Set(printed.map(({ minutes, pressure }) => `${minutes}/${pressure}`)).size > 1;
   const pasteurize = ruleFigures('low-temperature-pasteurization');
@@ -331,6 +338,7 @@ function answer(
       : {}),
     ...(assumed.length === 0 ? {} : { assumed }),
     ...(differ ? { printed } : {}),
+    ...(row.leastHeatUp === undefined ? {} : { leastHeatUp: row.leastHeatUp }),
     basis,
     cautions: joinCautions(acid === undefined ? [] : [acidCaution(acid)], ids.map(processCaution), usualCautions(), [
       caution('hot-liquids-burn'),
@@ -345,7 +353,8 @@ function answer(
  * The minutes and the pressure are those printed for the elevation band the place lies in: 1,000 ft belongs to the
  * band that ends there, a fraction of a foot more to the next, and a place below sea level to the lowest. A jar
  * smaller than any the table lists takes the next larger listed size's process; a larger one is refused. Where two
- * printed copies disagree the longer time or higher pressure is served and `printed` holds both. A row known only
+ * printed copies disagree the longer time or higher pressure is served, unless only an older edition or a copying
+ * fault has it; `printed` holds both. A row known only
  * from memory is refused. Acid that the process requires is in `acid` and again in the cautions.
  *
  * Where a product has several printed lines (tomatoes under pressure, jam in sterilized jars or not) the first that

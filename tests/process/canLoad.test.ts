@@ -42,6 +42,13 @@ describe('a pressure canner', () => {
     expect(step(answer, 'wait with the weight off')?.likely).toBe(10);
   });
 
+  test('quarts of fish: 20 minutes of heating at the least, however strong the burner', () => {
+    const fish = { ...beans, food: 'salmon', form: 'pieces', pack: 'raw', burnerPower: '30 kW' } as const;
+    expect(step(load(fish), 'heat to steady steam')).toEqual({ low: 20, likely: 20, high: 20 });
+    expect(load(fish).cautions.map(({ id }) => id)).toContain('fish-quart-heating');
+    expect(step(load({ ...fish, jar: 'pint' }), 'heat to steady steam')?.high).toBeLessThan(20);
+  });
+
   test('a load of pints from steady steam: the worked example of 95 minutes less 15 of heat-up', () => {
     // reference, sched-pc-pints: 15 + 10 + 5 + 25 + 30 + 10; the heat-up is an assumption there, 25 min the process of
     // hot-packed carrots in pints

@@ -20,6 +20,8 @@ test.each([
   ['depressurize-quarts', 45, 45],
   ['wait-before-opening', 10, 10],
   ['rest', 5, 5],
+  ['dial-correct', 0, 2],
+  ['dial-replace', 2, 2],
   ['steam-time', 45, 45],
   ['sterilize', 10, 10],
   ['preheat-raw', 140, 140],
@@ -37,6 +39,15 @@ test('least time from steady steam to lid off for quarts of beans is 45 minutes 
 test('a rule that says to drop nothing: the pressure drop restarts the time', () => {
   expect(ruleRow('restart').text).toContain('start the whole time again');
   expect(() => ruleRow('no such rule')).toThrow();
+});
+
+test('a dial gauge that is off is corrected up to 2 psi and replaced beyond', () => {
+  const { rules } = canningRules({ topic: 'pressure canner' });
+  const dial = rules.filter(({ rule }) => rule.startsWith('dial-'));
+  expect(dial.map(({ rule }) => rule)).toEqual(['dial-check', 'dial-correct', 'dial-replace']);
+  for (const { basis } of dial) {
+    expect(basis).toMatchObject([{ source: 'usda-cghc-2015', locator: 'Guide 1, p. 1-20', seen: 'reproduction' }]);
+  }
 });
 
 test('bad input', () => {

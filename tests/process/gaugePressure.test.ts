@@ -36,6 +36,13 @@ test('refuses above the dial-gauge table with what to use instead', () => {
   expect(answer).toMatchObject({ tested: false, reason: 'the dial-gauge tables end at 8,000 ft' });
 });
 
+test('a dial-gauge answer says what to do with a gauge that is off', () => {
+  const ids = (method: 'dial-gauge' | 'weighted-gauge') =>
+    gaugePressure({ method, acidity: 'acid', elevation: '0 ft' }).cautions.map(({ id }) => id);
+  expect(ids('dial-gauge')).toContain('dial-gauge-check');
+  expect(ids('weighted-gauge')).not.toContain('dial-gauge-check');
+});
+
 test('bad input', () => {
   const good = { method: 'dial-gauge', acidity: 'acid', elevation: '0 ft' } as const;
   expect(errorOf(() => gaugePressure({ ...good, method: 'kettle' as 'dial-gauge' }))).toMatchObject({ path: 'method' });

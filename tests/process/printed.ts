@@ -9,7 +9,7 @@ export interface PrintedCheck {
   expect: { tested?: boolean; minutes?: number; pressure?: { value: number }; error?: string };
 }
 
-export const printedChecks: PrintedCheck[] = ['fruit', 'tomato-lowacid', 'pickle-jam'].flatMap((name) => {
+export const printedChecks: PrintedCheck[] = ['fruit', 'tomato-lowacid', 'pickle-jam', 'guide-2015'].flatMap((name) => {
   const file = new URL(`../../shared/process-${name}.json`, import.meta.url);
   return JSON.parse(readFileSync(file, 'utf8')).checks as PrintedCheck[];
 });

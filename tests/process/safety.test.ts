@@ -241,6 +241,8 @@ describe('never', () => {
       );
     fc.assert(
       fc.property(fc.constantFrom(...notCanned), question, (food, input) => {
+        // summer squash relish is a product with a printed process of its own
+        if (food === 'summer squash' && input.form === 'relish') return;
         expect(ask({ ...input, food })?.tested ?? false).toBe(false);
         expect(answered({ ...input, food: `${food} ${input.form ?? 'jam'}`, form: undefined })).toBeUndefined();
       }),

@@ -1,4 +1,5 @@
 import { readdirSync } from 'node:fs';
+import { isDeepStrictEqual } from 'node:util';
 import { describe, expect, test } from 'vitest';
 import * as z from 'zod';
 import { nameKey } from '../../src/common/names';
@@ -9,6 +10,7 @@ import { knowledgeOf, matchForm, readFood } from '../../src/process/food';
 import { canningRules, gaugePressure, processFoods, testedProcess } from '../../src/process/index';
 import { acidRows, foods, notRecommendedRows, type ProcessRow, processRows } from '../../src/process/tables';
 import { parseQuantity } from '../../src/quantity/index';
+import { toDecimalIn } from '../../src/quantity/scale';
 import { checkTables, dataFolder, knownSources, readTable, sourced } from '../helpers/tables';
 
 const jar = z.enum(['half-pint', 'pint', 'quart', 'half-gallon']);
@@ -26,17 +28,19 @@ const process = z.strictObject({
   headspace: z.number().min(0.125).max(1.5),
   acid: z.string().optional(),
   pasteurize: z.literal(true).optional(),
-  refused: z.record(z.string(), z.enum(['not-recommended', 'recalled', 'no-such-weight'])).optional(),
+  refused: z.record(z.string(), z.enum(['not-recommended', 'recalled'])).optional(),
   printed: z
     .array(
       z.strictObject({
         minutes: figure.optional(),
         psi: z.array(z.number()).optional(),
         source: z.string().nullable(),
+        notServed: z.enum(['older edition', 'copying fault']).optional(),
       }),
     )
     .min(2)
     .optional(),
+  leastHeatUp: z.number().positive().optional(),
   cautions: z.array(z.string()).optional(),
   ...sourced,
 });
@@ -54,6 +58,12 @@ const rows = {
     citricAcid: z.string().optional(),
     vinegar: z.string().optional(),
     per: z.string().optional(),
+    standIn: z.array(z.enum(['bottled lemon juice', 'bottled lime juice'])).optional(),
+    never: z.array(z.enum(['vinegar'])).optional(),
+    printed: z
+      .array(z.strictObject({ bottledLemonJuice: z.string(), source: z.string() }))
+      .min(2)
+      .optional(),
     also: z.string().optional(),
     ...sourced,
   }),
@@ -154,6 +164,7 @@ describe('process rows', () => {
     expect(disagreeing.length).toBeGreaterThanOrEqual(8);
     for (const row of disagreeing) {
       for (const copy of row.printed ?? []) {
+        if (copy.notServed !== undefined) continue;
         const most = (figures: number | readonly number[] | undefined) => [figures ?? 0].flat();
         for (const [band, minutes] of most(copy.minutes).entries()) {
           expect([row.minutes].flat()[band]).toBeGreaterThanOrEqual(minutes);
@@ -164,6 +175,19 @@ describe('process rows', () => {
         }
         if (copy.source !== null) expect(knownSources).toContain(copy.source);
       }
+      // the figure served is one that a copy prints
+      const prints = (row.printed ?? []).filter((copy) => copy.notServed === undefined);
+      expect(
+        prints.some(({ minutes, psi }) => isDeepStrictEqual(psi ?? minutes, psi === undefined ? row.minutes : row.psi)),
+      ).toBe(true);
+    }
+  });
+
+  test('each says what was looked at, and none is read from memory', () => {
+    for (const row of [...processRows, ...acidRows]) {
+      if (row.source === 'from-memory') expect(row.obtained).toBe('memory');
+      if (row.obtained === 'read')
+        expect([row, row.seen]).toEqual([row, expect.stringMatching(/^(original|reproduction)$/)]);
     }
   });
 
@@ -233,6 +257,36 @@ describe('acid rows', () => {
       expect(acid.required).toBe(true);
       expect(acid.text.length).toBeGreaterThan(10);
     }
+  });
+
+  test('a salsa has its own acid; where that is lemon or lime juice, vinegar is no choice', () => {
+    const salsas = processRows.filter(({ food, form }) => [food, form].some((name) => /salsa|taco sauce/.test(name)));
+    expect(salsas.length).toBeGreaterThanOrEqual(12);
+    for (const row of salsas) {
+      const acids = acidRows.filter(({ id }) => id === row.acid);
+      expect(acids).toHaveLength(1);
+      const [acid] = acids as [(typeof acids)[number]];
+      expect([row.form, acid.bottledLemonJuice ?? acid.vinegar]).toEqual([row.form, expect.any(String)]);
+      if (acid.bottledLemonJuice === undefined) continue;
+      expect(acid.vinegar).toBeUndefined();
+      expect(acid.never).toEqual(['vinegar']);
+      expect(acidOf(acid).text).toContain('never vinegar in its place');
+    }
+  });
+
+  test('where copies disagree the largest amount is served', () => {
+    const disagreeing = acidRows.filter(({ printed }) => printed !== undefined);
+    expect(disagreeing.map(({ id }) => id)).toEqual(['blueberry pie filling']);
+    for (const row of disagreeing) {
+      const tsp = (amount: string) => toDecimalIn(parseQuantity(amount, 'volume'), 'tsp').toNumber();
+      const amounts = (row.printed ?? []).map(({ bottledLemonJuice }) => tsp(bottledLemonJuice));
+      expect(tsp(row.bottledLemonJuice as string)).toBe(Math.max(...amounts));
+    }
+  });
+
+  test('an amount in thirds is said in thirds', () => {
+    const [ketchup] = acidRows.filter(({ id }) => id === 'country western ketchup');
+    expect(acidOf(ketchup as (typeof acidRows)[number]).text).toContain('2 2/3 cups');
   });
 });
 

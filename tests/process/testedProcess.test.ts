@@ -43,8 +43,9 @@ describe('a whole answer', () => {
     expect(answer.basis[0]).toEqual({
       what: 'minutes (3,001 to 6,000 ft)',
       kind: 'published',
-      source: 'nchfp-copies',
-      locator: expect.any(String),
+      source: 'usda-cghc-2015',
+      locator: 'Guide 2, pp. 2-19, 2-31, 2-32',
+      seen: 'reproduction',
     });
   });
 
@@ -101,7 +102,26 @@ describe('acid', () => {
       per: 'quart of filling',
       text: '1/4 cup of bottled lemon juice per quart of filling; for 7 quarts: 1 3/4 cups',
     });
-    expect(served({ food: 'salsa', form: 'taco sauce' }).acid?.text).toMatch(/^the vinegar/);
+    expect(served({ food: 'salsa', form: 'taco sauce' }).acid).toMatchObject({
+      vinegar: { value: 2.5, unit: 'cup' },
+      standIn: ['bottled lemon juice'],
+      text: expect.stringMatching(
+        /^2 1\/2 cups of vinegar.*bottled lemon juice may take its place, in the same amount$/,
+      ),
+    });
+    const tomatillo = served({ food: 'tomatillo green salsa' }).acid;
+    expect(tomatillo).toMatchObject({ bottledLemonJuice: { value: 1, unit: 'cup' }, never: ['vinegar'] });
+    expect(tomatillo).not.toHaveProperty('vinegar');
+  });
+
+  test('vinegar and lemon juice are both asked for where the page prints both', () => {
+    const { acid } = served({ food: 'three-bean salad' });
+    expect(acid).toMatchObject({
+      choose: 'all',
+      vinegar: { value: 0.5, unit: 'cup' },
+      bottledLemonJuice: { value: 0.25, unit: 'cup' },
+    });
+    expect(acid?.text).toContain('1/4 cup of bottled lemon juice and 1/2 cup of vinegar');
   });
 });
 
@@ -142,6 +162,8 @@ describe('several printed lines', () => {
   test('jam in sterilized jars, or longer in clean ones', () => {
     expect(served({ food: 'strawberry jam' })).toMatchObject({ minutes: 5, sterilizeJars: true });
     expect(served({ food: 'strawberry jam', alternative: 'b' })).toMatchObject({ minutes: 10, sterilizeJars: false });
+    // in clean jars no time is printed higher up
+    expect(served({ food: 'strawberry jam', elevation: '1001 ft' }).alternatives).toHaveLength(1);
   });
 });
 
@@ -150,7 +172,7 @@ describe('copies that disagree', () => {
     const grapes = served({ food: 'grapes', form: 'whole', pack: 'hot', elevation: '7000 ft' });
     expect(grapes.minutes).toBe(25);
     expect(grapes.printed).toEqual([
-      { minutes: 20, source: 'unl-grapes' },
+      { minutes: 20, source: 'usda-cghc-2015' },
       { minutes: 25, source: 'usda-cghc-1994' },
     ]);
     expect(ids(grapes)).toContain('copies-disagree');
@@ -160,22 +182,26 @@ describe('copies that disagree', () => {
 
   test('a copy without a register entry is there without a source', () => {
     expect(served({ food: 'spicy cranberry salsa' })).toMatchObject({
-      minutes: 15,
-      printed: [{ minutes: 10 }, { minutes: 15 }],
+      minutes: 10,
+      printed: [{ minutes: 10 }, { minutes: 15, notServed: 'copying fault' }],
     });
   });
 
-  test('water-packed tomatoes at 6 psi: the longer of 15 and 20 minutes', () => {
+  test('water-packed tomatoes at 6 psi: 15 minutes, and the 20 of an older edition beside it', () => {
     const answer = served({ food: 'tomatoes', form: 'packed in water', pack: 'hot', method: 'dial-gauge' });
     expect(answer.printed).toEqual([
       { minutes: 15, source: 'usda-cghc-2015' },
-      { minutes: 20, source: 'usda-cghc-1994' },
+      { minutes: 20, source: 'usda-cghc-1994', notServed: 'older edition' },
     ]);
-    expect(answer.minutes).toBe(20);
+    expect(answer.minutes).toBe(15);
   });
 
-  test('smoked fish with the weight that does not exist', () => {
-    expect(refused({ food: 'smoked fish', method: 'weighted-gauge' }).reason).toContain('11 lb');
+  test('smoked fish: 10 lb, and the 11 lb of a typing fault beside it', () => {
+    expect(served({ food: 'smoked fish', method: 'weighted-gauge' })).toMatchObject({
+      minutes: 110,
+      pressure: { value: 10, unit: 'psi' },
+      printed: [{ pressure: 10 }, { pressure: 11, notServed: 'copying fault' }],
+    });
     const higher = served({ food: 'smoked fish', method: 'weighted-gauge', elevation: '1001 ft' });
     expect(higher).toMatchObject({ minutes: 110, pressure: { value: 15, unit: 'psi' } });
   });
@@ -200,14 +226,14 @@ describe('refusals say why and what else', () => {
     const answer = refused({ food: 'peach', form: 'butter' });
     expect(answer.reason).toBe('no tested process is published for peach as butter');
     expect(answer.instead).toContain('halved or sliced (hot or raw pack; pint, quart;');
-    // the recalled salsa is not offered
-    expect(answer.instead).not.toContain('salsa');
+    expect(answer.instead).toContain('salsa (hot pack; half-pint');
   });
 
   test('a food without any tested form', () => {
     expect(refused({ food: 'boysenberries', form: 'jam', method: 'dial-gauge' }).instead).toContain('boiling-water');
-    expect(refused({ food: 'cantaloupe pickles' }).reason).toContain('recalled');
-    expect(refused({ food: 'cantaloupe pickles', method: 'dial-gauge' }).instead).toContain('freeze');
+    expect(refused({ food: 'cantaloupe pickles', method: 'dial-gauge' }).instead).toContain('boiling-water');
+    const jam = { food: 'strawberry jam', alternative: 'b', elevation: '1001 ft' } as const;
+    expect(refused(jam).reason).toContain('recalled');
     expect(refused({ food: 'white peach', form: 'halves' }).instead).toBe('freeze them');
   });
 

@@ -37,7 +37,7 @@ describe('pie filling', () => {
   test('quarts left over a load are added in its units', () => {
     expect(amount('apple', 8, 'fruit')?.value).toBeCloseTo(6 + 3.5 / 4, 12);
     expect(amount('peach', 8, 'bottled lemon juice')?.value).toBeCloseTo(1.75 + 0.25, 12);
-    expect(amount('blueberry', 9, 'bottled lemon juice')?.value).toBeCloseTo(0.5 + 7 / 48, 12);
+    expect(amount('blueberry', 9, 'bottled lemon juice')?.value).toBeCloseTo(0.5 + 6 / 16, 12);
   });
 
   test('only the fruits of the printed formulas', () => {

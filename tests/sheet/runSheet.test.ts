@@ -61,7 +61,7 @@ describe('the metric example', () => {
   test('no cups, pounds or degrees Fahrenheit in the amounts; pressure in both', () => {
     const work = sheet.slice(sheet.indexOf('## Have'), sheet.indexOf('## Left fresh'));
     expect(work).not.toMatch(/\bcups?\b|\blb\b|\boz\b|°F/);
-    expect(work).toContain('15 psi (104 kPa) on the gauge');
+    expect(work).toContain('10 psi (69 kPa) on the gauge');
     expect(work).toContain('at 60 °C');
     expect(work).toContain('1/2 in (13 mm) of headspace');
     expect(work).toContain('Blanch in boiling water for 3 min');

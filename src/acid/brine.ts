@@ -17,6 +17,7 @@ const SALT_SOLUTIONS: Basis = {
   kind: 'published',
   source: 'crc-concentrative',
   locator: 'sodium chloride',
+  seen: 'reproduction',
 };
 
 const BASES = ['water', 'brine', 'water + produce', 'produce'] as const;

@@ -10,6 +10,7 @@ export const WATER_WEIGHT: Basis = {
   kind: 'published',
   source: 'crc-water-density',
   locator: 'density of water table',
+  seen: 'reproduction',
 };
 
 /** Water in grams, whether weighed or measured. */

@@ -17,6 +17,7 @@ const schema = /* @__PURE__ */ fields({
   before: range(),
   after: range(),
   observed: list('your own figures in the order of the batches', figure('a figure of your own'), 0, MOST),
+  recalled: optional(flag('whether the range before rests on a recalled figure')),
   setAside: optional(list('places of figures set aside', count('a place in observed, from 0', 0, MOST - 1), 0, MOST)),
   invented: optional(flag('whether the figures are invented')),
 });
@@ -27,8 +28,10 @@ export interface LearningChartInput {
   readonly what: string;
   /** Of the figures: `h`, `lb`, `minutes a pound`. Left out, they are shares from 0 to 1, drawn in percent. */
   readonly unit?: string | undefined;
-  /** The published range. */
+  /** The range before your own figures, published or recalled. */
   readonly before: Range<number>;
+  /** Whether that range rests on a recalled figure: whether its basis has a line `from-memory`. Taken as so when left out. */
+  readonly recalled?: boolean | undefined;
   /** Where the next batch falls 9 times in 10. */
   readonly after: Range<number>;
   /** Your own figures, in the order of the batches: 0 to 2,000. */
@@ -84,15 +87,17 @@ function shown({ before, after, observed, setAside = [] }: Given): Ends {
 }
 
 /**
- * What your batches taught: the published range, your own figures in their order, and the range learned from both.
+ * What your batches taught: the range before them, your own figures in their order, and the range learned from both.
  *
  * The bar on the left is the range before, dashed across; the bar on the right is where the next batch falls 9 times in
  * 10, shaded across. A batch that was set aside is a cross, or an arrow at the edge where it lies far off.
  *
  * @param input.what - what was learned
  * @param input.unit - unit of the figures; left out, they are shares from 0 to 1 (yield, moisture), drawn in percent
- * @param input.before - published range; `after` - learned range, as `learnYield`, `learnFigure` and `learnFromRecords`
- *   return it
+ * @param input.before - range published or recalled; `after` - learned range, as `learnYield`, `learnFigure` and
+ *   `learnFromRecords` return it
+ * @param input.recalled - whether the range before rests on a recalled figure (its basis has a line `from-memory`);
+ *   left out, the chart says "published or recalled"
  * @param input.observed - your own figures, 0 to 2,000, in the order of the batches
  * @param input.setAside - places in `observed`, from 0, of figures that count for little
  * @param input.invented - whether the figures are made up; the chart then says so
@@ -116,7 +121,7 @@ function shown({ before, after, observed, setAside = [] }: Given): Ends {
 export function learningChart(input: LearningChartInput): ChartSpec<LearningRow> {
   const given = readInput(schema, input);
   check(given);
-  const { what, unit, before, after, observed, setAside = [], invented = false } = given;
+  const { what, unit, before, after, recalled = true, observed, setAside = [], invented = false } = given;
   const [low, high] = shown(given);
   const ends: Ends = unit === undefined ? [Math.max(0, low), Math.min(1, high)] : [low, high];
   const values = observed.map((value, index): LearningRow => {
@@ -142,7 +147,7 @@ export function learningChart(input: LearningChartInput): ChartSpec<LearningRow>
             .join(', ')}${aside.length > MOST_NAMED ? `, and ${aside.length - MOST_NAMED} more` : ''}.`,
         ];
   const said = [
-    `Published: ${span(before)}.`,
+    `${recalled ? 'Published or recalled' : 'Published'}: ${span(before)}.`,
     `Next batch, 9 times in 10: ${span(after)}; learned from ${batchCount(observed.length)} of your own.`,
     ...asideText,
   ];
@@ -212,7 +217,7 @@ function layersOf(
     scale: { domain, nice: false },
     axis: {
       values: [first, ...batchTicks(batches, apart, pixels), last],
-      labelExpr: `datum.value < 1 ? 'published' : datum.value > ${batches} ? 'next batch' : format(datum.value, 'd')`,
+      labelExpr: `datum.value < 1 ? 'before' : datum.value > ${batches} ? 'next batch' : format(datum.value, 'd')`,
       labelOverlap: false,
       grid: false,
       ticks: false,

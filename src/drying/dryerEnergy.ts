@@ -176,7 +176,7 @@ export function dryingRateTime(input: DryingRateTimeInput): DryingRateTime {
       {
         what: 'time = (solids / area) x integral of dX / R',
         kind: 'equation',
-        source: 'sh-ife',
+        source: 'singh-heldman',
         locator: 'Example 12.1',
       },
     ],

@@ -9,7 +9,7 @@ import type { Basis, Caution } from '../sources/index';
 export const MOISTURE_BASES: Basis = {
   what: 'moisture wet basis = water / (water + solids); dry basis = water / solids',
   kind: 'equation',
-  source: 'sh-ife',
+  source: 'singh-heldman',
 };
 
 export interface MoistureAnswer {

@@ -8,12 +8,14 @@ import type { Quantity } from '../quantity/types';
 import type { Basis, Caution, Refusal } from '../sources/basis';
 import { asTable, basisOf } from '../sources/table';
 import { caution } from './cautions';
-import { type ItemRow, itemOf, numberOf } from './settings';
+import { type ItemRow, itemOf, numberOf, setting } from './settings';
 import { lotsFor } from './trayLoad';
 
 const rows = asTable<ItemRow>(oxygenTable).rows;
 const AIR = itemOf(rows, 'oxygenFraction_dryAir');
-const MOISTEST = itemOf(rows, 'maxMoisture_percent_for_oxygenFree_storage');
+const MOIST = itemOf(rows, 'moistFoodWithoutAir');
+/** What extension sheets dry a vegetable to: brittle, and the most for any food kept without air. */
+const MOISTEST = setting('residualMoisture_vegetable');
 
 const schema = fields({
   container: volume(),
@@ -41,7 +43,11 @@ export type OxygenAbsorbers = OxygenAbsorbersCount | Refusal;
  *
  * oxygen = 0.20946 x (container - dried / particle density). Use the density of the pieces themselves, not of the
  * heap; without it the whole container counts as air, which errs on the side of more absorbers. Food moister than
- * 10 % is refused: kept without air it can grow botulism.
+ * 10 %, the figure for a dried vegetable that shatters, is refused: moist food kept without air can grow Clostridium
+ * botulinum.
+ *
+ * Sources: Penn State, critical food safety issues, vacuum packaging (no moist food without air at room temperature);
+ * National Center for Home Food Preservation, drying vegetables (10 %). The share of oxygen in air is recalled.
  *
  * @param input.container - full volume of the jar, can or bag
  * @param input.moisture - of the dried food, wet basis, 0 to 1 or percent
@@ -75,13 +81,17 @@ export function oxygenAbsorbers(input: OxygenAbsorbersInput): OxygenAbsorbers {
   const food = dried === undefined || particle === undefined ? 0 : valueIn(dried, 'g') / valueIn(particle, 'g/mL');
   if (food > room) fail('CONTRADICTION', 'dried', input.dried, 'food that fits into the container');
   const limit = numberOf(MOISTEST) / 100;
+  const limits = [
+    basisOf(MOISTEST, 'most moisture for storage without air'),
+    basisOf(MOIST, 'no moist food without air at room temperature'),
+  ];
   const cautions = [caution('low-moisture-only-without-air'), caution('follow-local-guidance')];
   if (moisture > limit) {
     return handOut({
       tested: false,
       reason: `food above ${numberOf(MOISTEST)} % moisture must not be stored without air at room temperature`,
       instead: 'dry it until it snaps, or keep it with air, in the refrigerator or the freezer',
-      basis: [basisOf(MOISTEST, 'most moisture for storage without oxygen')],
+      basis: limits,
       cautions,
     });
   }
@@ -90,7 +100,7 @@ export function oxygenAbsorbers(input: OxygenAbsorbersInput): OxygenAbsorbers {
     tested: true,
     oxygen: { value: oxygen, unit: 'mL' },
     ...(absorber === undefined ? {} : { absorbers: lotsFor(oxygen, valueIn(absorber, 'mL')) }),
-    basis: [basisOf(AIR, 'oxygen in dry air'), basisOf(MOISTEST, 'most moisture for storage without oxygen')],
+    basis: [basisOf(AIR, 'oxygen in dry air'), ...limits],
     cautions,
   });
 }

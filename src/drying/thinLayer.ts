@@ -33,7 +33,13 @@ interface ThinLayer {
 }
 
 /** Printed with its constants in the sour-cherry study, which is the source of the forms that have no row of their own. */
-const studied = (what: string): Basis => ({ what, kind: 'published', source: 'sourcherry2023', locator: 'Table 1' });
+const studied = (what: string): Basis => ({
+  what,
+  kind: 'published',
+  source: 'sourcherry2023',
+  locator: 'Table 1',
+  seen: 'original',
+});
 
 const MODELS = {
   lewis: {
@@ -268,7 +274,7 @@ export function fitDryingCurve(input: FitDryingCurveInput): DryingCurveFit {
     basis: [
       chosen.basis,
       { what: 'the points fitted', kind: 'measured' },
-      { what: 'certified values that the fitter meets', kind: 'published', source: 'nist-strd' },
+      { what: 'certified values that the fitter meets', kind: 'published', source: 'nist-strd', seen: 'reproduction' },
     ],
     cautions: fit.converged ? [] : [caution('estimate')],
   });

@@ -158,7 +158,7 @@ export function freezingTime(input: FreezingTimeInput): FreezingTime {
       {
         what: 'time stretched by all heat over latent heat',
         kind: 'equation',
-        source: 'earle-ch6',
+        source: 'earle',
         locator: 'Example 6.7',
       },
     ],

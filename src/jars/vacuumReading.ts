@@ -25,6 +25,7 @@ export const VACUUM_BASIS: Basis = {
   kind: 'published',
   source: 'iasri-canning',
   locator: 'lesson 3.2.3.3',
+  seen: 'original',
 };
 
 /**

@@ -9,7 +9,7 @@ import type { Quantity, Range } from '../quantity/types';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
 import { asTable, basisOf, type Sourced } from '../sources/table';
 import { type CatalogueRow, findProduce, namesAbove, namesBelow } from './catalogue';
-import { canningRows, containerFruitRows, customaryRows, georgiaRows, handoutRows } from './printed';
+import { canningRows, containerFruitRows, customaryRows } from './printed';
 import { produceField } from './readyFromRaw';
 import { median, memoryCaution, spanIn, spanOf } from './span';
 
@@ -57,7 +57,7 @@ function packedWeights(produce: CatalogueRow): Packed[] {
       ? [{ container: row.container, lb: [row.containerLb], row }]
       : [],
   );
-  const plain = [...containerFruitRows, ...customaryRows, ...georgiaRows, ...handoutRows, ...recalledContainers]
+  const plain = [...containerFruitRows, ...customaryRows, ...recalledContainers]
     .filter((row) => names.has(row.produce))
     .map((row) => ({ container: row.container, lb: row.lb, row }));
   return [...guide, ...plain];

@@ -1,6 +1,4 @@
 import canning from '../../data/produce/canning-yields.json';
-import georgia from '../../data/produce/canning-yields-georgia.json';
-import handout from '../../data/produce/canning-yields-handout.json';
 import customary from '../../data/produce/containers-customary.json';
 import fruit from '../../data/produce/containers-fruit.json';
 import pounds from '../../data/produce/pounds-per-unit.json';
@@ -55,8 +53,6 @@ export interface PoundsRow extends Sourced {
 }
 
 export const canningRows = asTable<CanningRow>(canning).rows;
-export const georgiaRows = asTable<QuartsRow>(georgia).rows;
-export const handoutRows = asTable<QuartsRow>(handout).rows;
 export const customaryRows = asTable<QuartsRow>(customary).rows;
 export const containerFruitRows = asTable<ContainerFruitRow>(fruit).rows;
 export const poundsRows = asTable<PoundsRow>(pounds).rows;
@@ -115,7 +111,7 @@ function quartsRows(names: readonly string[], form: Form): QuartsRow[] {
   const juice = containerFruitRows.flatMap((row) =>
     row.juice_qt === undefined ? [] : [{ ...row, forms: ['juice'], quarts: row.juice_qt }],
   );
-  return [...georgiaRows, ...handoutRows, ...customaryRows, ...juice].filter(
+  return [...customaryRows, ...juice].filter(
     (row) => names.includes(row.produce) && holdsFor(row.forms, form) && poundsPerQuart(row).length > 0,
   );
 }

@@ -2,6 +2,7 @@ import register from '../../data/sources.json';
 import { handOut } from '../common/handOut';
 import { type Named, nearestNames } from '../common/names';
 import { fail } from '../errors/StillroomError';
+import type { Seen } from './basis';
 
 /** One entry of the register of sources. */
 export interface Source extends Omit<Named, 'name'> {
@@ -11,8 +12,10 @@ export interface Source extends Omit<Named, 'name'> {
   readonly year?: number | string;
   readonly locator?: string;
   readonly url?: string;
-  /** What was read of it: a copy, a part, or another work that cites it. */
-  readonly readFrom: string;
+  /** What was looked at: the work itself, a copy of it, or a work that cites it; left out where nothing was seen. */
+  readonly seen?: Seen;
+  /** Which part or copy was seen, and what was not. */
+  readonly note?: string;
 }
 
 const entries = register as readonly Source[];

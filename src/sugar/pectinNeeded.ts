@@ -14,12 +14,14 @@ const gradeBasis = (what: string): Basis => ({
   kind: 'published',
   source: 'lowe',
   locator: 'chapter on jelly: pectin grade',
+  seen: 'reproduction',
 });
 const batchBasis = (what: string): Basis => ({
   what,
   kind: 'published',
   source: 'toledo',
   locator: 'chapter 3, fruit preserves: 1 kg of 100-grade pectin for 100 kg of sugar',
+  seen: 'reproduction',
 });
 
 const schema = fields({
@@ -151,6 +153,6 @@ export function pectinStrength(input: PectinStrengthInput): PectinStrength {
   const given = readInput(strengthSchema, input);
   return handOut({
     sag: (valueIn(given.pectin, 'g') * given.grade) / valueIn(given.total, 'g'),
-    basis: [{ what: 'SAG', kind: 'published', source: 'practical-action', locator: 'pp. 3, 6' }],
+    basis: [{ what: 'SAG', kind: 'published', source: 'practical-action', locator: 'pp. 3, 6', seen: 'reproduction' }],
   });
 }

@@ -47,11 +47,18 @@ test('both ranges and every batch that counts are inside the chart', () => {
 test('the words say both ranges in percent, how many batches, and which is set aside', () => {
   const { title, description } = learningChart({ ...full, after: { low: 0.69, likely: 0.75, high: 0.81 } });
   expect(title.subtitle).toEqual([
-    'Published: 76 to 88 %, likely 85.',
+    'Published or recalled: 76 to 88 %, likely 85.',
     'Next batch, 9 times in 10: 69 to 81 %, likely 75; learned from 5 batches of your own.',
     'Set aside, far from the others: batch 4 (7.9 %).',
   ]);
   expect(description).toContain('72.5, 75, 73.3, 7.9, 74.2');
+});
+
+test('only a range without a recalled figure is called published', () => {
+  const first = (recalled?: boolean) => learningChart({ ...full, recalled }).title.subtitle[0];
+  expect(first(false)).toBe('Published: 76 to 88 %, likely 85.');
+  expect(first(true)).toBe('Published or recalled: 76 to 88 %, likely 85.');
+  expect(first()).toBe(first(true));
 });
 
 test('an invented example says so, another does not', () => {
@@ -74,7 +81,7 @@ test('figures with a unit are drawn as they are, with an answer of learnFigure a
   });
   expect(chart.data.values[4]?.beyond).toBe('above');
   expect(JSON.stringify(chart.layer)).not.toContain('%');
-  expect(chart.title.subtitle[0]).toBe('Published: 6 to 12 h, likely 9.');
+  expect(chart.title.subtitle[0]).toBe('Published or recalled: 6 to 12 h, likely 9.');
 });
 
 test('many batches: their numbers keep clear of each other and of the words, and the texts stay short', async () => {
@@ -92,7 +99,7 @@ test('many batches: their numbers keep clear of each other and of the words, and
     });
   }
   const { svg } = await draw(learningChart(full));
-  expect(svg).toContain('published');
+  expect(svg).toContain('>before<');
   expect(svg).toContain('next batch');
 });
 

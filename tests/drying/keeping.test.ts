@@ -83,6 +83,15 @@ describe('oxygenAbsorbers', () => {
     expect(oxygenAbsorbers({ container: '1 quart', moisture: 0.1001 })).toMatchObject({ tested: false });
     expect(oxygenAbsorbers({ container: '1 quart', moisture: 0.1 })).toMatchObject({ tested: true });
   });
+  it('refuses on what extension sheets print, and says that the share of oxygen is recalled', () => {
+    const moist = oxygenAbsorbers({ container: '1 quart', moisture: 0.11 });
+    expect(moist.basis.map(({ kind, source, seen }) => [kind, source, seen])).toEqual([
+      ['published', 'nchfp-dry', 'reproduction'],
+      ['published', 'psu-safety-issues', 'original'],
+    ]);
+    const dry = oxygenAbsorbers({ container: '1 quart', moisture: 0.05 });
+    expect(dry.basis[0]).toMatchObject({ kind: 'from-memory', source: 'from-memory' });
+  });
   it('throws for half a pair and for food that does not fit', () => {
     expect(errorOf(() => oxygenAbsorbers({ container: '1 L', moisture: 0.05, dried: '1 g' })).path).toBe('density');
     expect(errorOf(() => oxygenAbsorbers({ container: '1 L', moisture: 0.05, density: '1 g/mL' })).path).toBe('dried');

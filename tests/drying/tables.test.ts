@@ -95,7 +95,7 @@ const TABLES: Record<string, z.ZodRawShape> = {
     unit: z.string(),
     moisture_percent: ends.optional(),
   },
-  oxygen: { item: z.string(), value: figure, unit: z.string() },
+  oxygen: { item: z.string(), value: figureOrText, unit: z.string() },
   rehydration: {
     food: z.string(),
     printed: z.string(),
@@ -208,6 +208,7 @@ describe('tables', () => {
       source: z.string().refine((id) => source(id) !== undefined),
       locator: z.string(),
       obtained: z.enum(['read', 'read-secondary', 'memory', 'computed', 'derived']),
+      seen: z.enum(['original', 'reproduction', 'citation']).optional(),
       notes: z.string().min(1).optional(),
     });
     const { table, title, rows } = load(name);

@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { planDay } from '../../src/plan/index';
 import { serializeRecord } from '../../src/record/index';
-import type { VectorFile } from '../vectors/run';
+import type { VectorFile } from '../vectors/schema';
 import { exampleHaul } from './plans';
 
 const shared = new URL('../../shared/', import.meta.url);

@@ -18,6 +18,7 @@ const sourced = {
   source: z.string(),
   locator: z.string().min(1),
   obtained: z.enum(['read', 'read-secondary', 'memory', 'computed', 'derived']),
+  seen: z.enum(['original', 'reproduction', 'citation']).optional(),
   notes: z.string().optional(),
 };
 const jar = z.enum(['4 oz', 'half-pint', '12 oz', 'pint', '24 oz', '28 oz', 'quart', 'half-gallon']);

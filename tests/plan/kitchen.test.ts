@@ -58,7 +58,7 @@ test('the plain numbers of a kitchen', () => {
     trays: 0,
     freezeDryer: { trays: 4, iceKg: 2, loads: 1 },
   });
-  // 2 lb a day for each cubic foot of freezer: Georgia extension handbook, freezing
+  // 2 lb a day for each cubic foot of freezer: So Easy to Preserve, freezing
   expect(capacity.stock).toMatchObject({ 'jar pint': 9, lid: 7, 'freezer room': 20 });
   expect(capacity.stock['freezer load']).toBeCloseTo(20 * 0.45359237, 9);
   expect(capacityOf(request(), []).stock).toEqual({});

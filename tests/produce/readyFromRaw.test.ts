@@ -74,7 +74,7 @@ describe('the range is that of the sources', () => {
       { what: 'core and stem', mass: { value: 1, unit: 'lb' } },
       { what: 'skin', mass: { value: 1.3, unit: 'lb' } },
     ]);
-    expect(basis.map(({ source }) => source)).toEqual(['usda-sr28', 'openwa-bakery-math', 'usda-fbg-az']);
+    expect(basis.map(({ source }) => source)).toEqual(['usda-sr28', 'openwa-bakery-math', 'usda-fbg']);
   });
 
   test('cherries: stems alone, then pits by three sources', () => {

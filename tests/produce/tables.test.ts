@@ -4,7 +4,7 @@ import * as z from 'zod';
 import { catalogue, namesAbove } from '../../src/produce/catalogue';
 import { FORMS } from '../../src/produce/forms';
 import { readyFromRaw } from '../../src/produce/index';
-import { canningRows, georgiaRows, guideQuart, handoutRows } from '../../src/produce/printed';
+import { canningRows, customaryRows, guideQuart } from '../../src/produce/printed';
 import { recipeRows } from '../../src/produce/share';
 import { kitchenWeights, preservedWeights, rawWeights } from '../../src/produce/weights';
 
@@ -12,6 +12,7 @@ const sourced = {
   source: z.string(),
   locator: z.string().min(1),
   obtained: z.enum(['read', 'read-secondary', 'memory', 'computed', 'derived']),
+  seen: z.enum(['original', 'reproduction', 'citation']).optional(),
   notes: z.string().optional(),
 };
 const names = new Set(catalogue.map(({ name }) => name));
@@ -175,8 +176,6 @@ const rows = {
     containerJar: z.enum(['quart', 'pint']).optional(),
     ...sourced,
   }),
-  'canning-yields-georgia': z.strictObject({ ...quarts, cupsPerQuart: pair.optional() }),
-  'canning-yields-handout': z.strictObject(quarts),
   'containers-customary': z.strictObject({ as: z.string(), ...quarts }),
   'containers-fruit': z.strictObject({
     produce,
@@ -319,13 +318,13 @@ describe('the figures', () => {
     expect(mixture.map(({ lbPer9Pints }) => lbPer9Pints)).toEqual([7, 2.5]);
   });
 
-  test('quarts from a container and pounds a quart are of one size in the second and third table', () => {
-    for (const { lb, quarts: from, lbPerQuart, produce: of, notes } of [...georgiaRows, ...handoutRows]) {
+  test('quarts from a container and pounds a quart are of one size in the table of customary weights', () => {
+    for (const { lb, quarts: from, lbPerQuart, produce: of, notes } of customaryRows) {
       if (from === undefined || lbPerQuart === undefined || notes !== undefined) continue;
       const [least, most] = lbPerQuart;
-      // 0.6: the rhubarb row prints 2 lb a quart and 7 to 11 quarts from 15 lb
-      expect(lb[1] / from[0], of).toBeGreaterThan(least * 0.95);
-      expect(lb[0] / from[1], of).toBeLessThan(most * 1.05);
+      expect(from[0], of).toBeLessThan((lb[1] / least) * 1.05);
+      // quarts are whole: a 6 lb basket of grapes gives one, at 4 lb each
+      expect(from[1] + 0.6, of).toBeGreaterThan(lb[0] / most / 1.05);
     }
   });
 

@@ -6,6 +6,7 @@ const sourced = {
   source: z.string().min(1),
   locator: z.string().min(1),
   obtained: z.enum(['read', 'read-secondary', 'memory', 'computed', 'derived']),
+  seen: z.enum(['original', 'reproduction', 'citation']).optional(),
   notes: z.string().optional(),
 };
 const points = z.array(z.tuple([z.number(), z.number()])).min(2);

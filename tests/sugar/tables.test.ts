@@ -8,6 +8,7 @@ const sourced = {
   source: z.string().min(1),
   locator: z.string().min(1),
   obtained: z.enum(['read', 'read-secondary', 'memory', 'computed', 'derived']),
+  seen: z.enum(['original', 'reproduction', 'citation']).optional(),
   notes: z.string().optional(),
 };
 const named = { name: z.string().min(3), synonyms: z.array(z.string()) };

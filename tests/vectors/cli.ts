@@ -4,7 +4,8 @@
  * `--report FILE` also writes what it found as a Markdown page; `--failed` prints only what failed.
  */
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { type Comparison, loadFunctions, type Outcome, runCheck, type VectorFile } from './run';
+import { type Comparison, loadFunctions, type Outcome, runCheck } from './run';
+import { type Check, GROUPS, type Group, groupOf, type VectorFile } from './schema';
 
 const args = process.argv.slice(2);
 const reportAt = args.indexOf('--report');
@@ -37,6 +38,9 @@ const functions = await loadFunctions();
 let failed = 0;
 let passed = 0;
 const sections: string[] = [];
+const counts = new Map<Group, { checks: number; passed: number }>(
+  GROUPS.map((group) => [group, { checks: 0, passed: 0 }]),
+);
 for (const file of files) {
   let vectors: VectorFile;
   try {
@@ -49,10 +53,15 @@ for (const file of files) {
     continue;
   }
   console.log(`\n${vectors.title} (${[vectors.source].flat().join(', ')})`);
-  const outcomes: Outcome[] = vectors.checks.map((check) => runCheck(check, functions));
+  const outcomes = vectors.checks.map((check) => runCheck(check, functions));
   for (const outcome of outcomes) {
     if (outcome.passed) passed += 1;
     else failed += 1;
+    const count = counts.get(groupOf(outcome.check));
+    if (count !== undefined) {
+      count.checks += 1;
+      count.passed += outcome.passed ? 1 : 0;
+    }
     for (const comparison of outcome.comparisons) {
       if (!onlyFailed || !comparison.passed) console.log(line(outcome.check.id, comparison));
     }
@@ -60,7 +69,7 @@ for (const file of files) {
   sections.push(section(vectors, outcomes));
 }
 
-function section(vectors: VectorFile, outcomes: Outcome[]): string {
+function section(vectors: VectorFile, outcomes: Outcome<Check>[]): string {
   const rows = new Map<
     string,
     { checks: number; passed: number; figures: number; worst: number; worstRelative: number }
@@ -95,8 +104,34 @@ function section(vectors: VectorFile, outcomes: Outcome[]): string {
   ].join('\n');
 }
 
+/** What each group of checks can show. */
+const SHOWS: Readonly<Record<Group, string>> = {
+  'published table': 'figures that a source prints, and refusals of what it does not',
+  'worked example': 'questions that a source answers in print',
+  'verification value': 'values that a standard prints so that programs can be checked',
+  'second implementation': 'figures computed apart from the library from what a source prints',
+  'common practice': 'what the trade does; no source',
+  'bad input': 'errors that must be thrown',
+  'recalled with recalled': 'figures that nobody read in a copy, on both sides: they show that the code runs',
+  'table with its own transcription':
+    'rows written from the transcription that the table was made from: they show that the table is served as it is',
+};
+
 if (report !== undefined) {
-  const head = `# Accuracy\n\nWritten by \`npm run check -- --report docs/accuracy.md\`: every check vector of \`shared/\` against the library.\nDifferences are in the published figure's own unit.\n\n${passed} passed, ${failed} failed\n\n`;
+  const head = [
+    '# Accuracy',
+    '',
+    'Written by `npm run check -- --report docs/accuracy.md`: every check vector of `shared/` against the library.',
+    "Differences are in the published figure's own unit.",
+    '',
+    `${passed} passed, ${failed} failed`,
+    '',
+    '| kind of check | passed | what it shows |',
+    '| --- | --- | --- |',
+    ...[...counts].map(([group, count]) => `| ${group} | ${count.passed} of ${count.checks} | ${SHOWS[group]} |`),
+    '',
+    '',
+  ].join('\n');
   writeFileSync(report, head + sections.join('\n'));
 }
 console.log(`\n${passed} passed, ${failed} failed`);

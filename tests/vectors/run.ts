@@ -3,29 +3,7 @@ import { readdirSync } from 'node:fs';
 import { StillroomError } from '../../src/errors/index';
 import { toDecimalIn } from '../../src/quantity/scale';
 import { findUnit } from '../../src/quantity/units';
-
-export type Tolerance = 'exact' | { absolute: number } | { relative: number };
-
-export interface Check {
-  id: string;
-  /** Name of an exported function. */
-  call: string;
-  /** The one argument, or an array of arguments. */
-  input: unknown;
-  /** The part of the answer that is published; `{ error: CODE }` where it must throw. */
-  expect: unknown;
-  tolerance?: Tolerance;
-  locator?: string;
-  kind?: string;
-  /** The check's own source where it differs from the file's. */
-  source?: string;
-}
-
-export interface VectorFile {
-  title: string;
-  source: string | string[];
-  checks: Check[];
-}
+import type { Check, Tolerance } from './schema';
 
 /** One compared figure. */
 export interface Comparison {
@@ -36,8 +14,11 @@ export interface Comparison {
   passed: boolean;
 }
 
-export interface Outcome {
-  check: Check;
+/** What the runner needs of a check. */
+export type Runnable = Pick<Check, 'id' | 'call' | 'input' | 'expect' | 'tolerance'>;
+
+export interface Outcome<One extends Runnable = Runnable> {
+  check: One;
   answer: unknown;
   passed: boolean;
   comparisons: Comparison[];
@@ -118,7 +99,7 @@ function compare(field: string, published: unknown, computed: unknown, tolerance
 }
 
 /** Runs one check; a StillroomError is the answer `{ error: code, path }`. */
-export function runCheck(check: Check, functions: Map<string, AnyFunction>): Outcome {
+export function runCheck<One extends Runnable>(check: One, functions: Map<string, AnyFunction>): Outcome<One> {
   const call = functions.get(check.call);
   let answer: unknown;
   if (call === undefined) answer = { error: `no exported function ${check.call}` };

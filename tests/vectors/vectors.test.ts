@@ -1,7 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { type Basis, type Caution, sources } from '../../src/sources/index';
-import { loadFunctions, runCheck, type VectorFile } from './run';
+import { loadFunctions, runCheck } from './run';
+import { check as checkSchema, GROUPS, groupOf, type VectorFile, vectorFile } from './schema';
 
 const shared = new URL('../../shared/', import.meta.url).pathname;
 const files = readdirSync(shared, { recursive: true })
@@ -12,9 +13,22 @@ const files = readdirSync(shared, { recursive: true })
 const PLAIN = new Set(['convert', 'parseQuantity', 'parseMoney']);
 const functions = await loadFunctions();
 const known = new Set(sources().map(({ id }) => id));
+/** Lines of the process tables whose rows do not yet say what was seen. */
+const processTables = new URL('../../data/process/', import.meta.url).pathname;
+const waiting = new Set(
+  readdirSync(processTables).flatMap((name) => {
+    const { rows = [] } = JSON.parse(readFileSync(processTables + name, 'utf8')) as { rows?: (Basis & object)[] };
+    return rows.filter(({ seen }) => seen === undefined).map(({ source, locator }) => `${source} | ${locator}`);
+  }),
+);
 
 describe.each(files)('vectors %s', (file) => {
   const vectors = JSON.parse(readFileSync(shared + file, 'utf8')) as VectorFile;
+
+  test('is a vector file: closed kinds, nothing unknown', () => {
+    const parsed = vectorFile.safeParse(vectors);
+    expect(parsed.success ? [] : parsed.error.issues.slice(0, 5)).toEqual([]);
+  });
 
   test('names its sources, and each check once', () => {
     for (const id of [vectors.source].flat()) expect(known).toContain(id);
@@ -48,8 +62,41 @@ describe.each(files)('vectors %s', (file) => {
       for (const line of (answer as { basis: Basis[] }).basis) {
         expect(['published', 'equation', 'common-practice', 'from-memory', 'measured', 'derived']).toContain(line.kind);
         if (line.kind === 'published' || line.kind === 'from-memory') expect(line.source).toBeTruthy();
+        if (line.kind === 'published' && !waiting.has(`${line.source} | ${line.locator}`))
+          expect(line.seen, `${line.what} in ${check.id}`).toBeTruthy();
       }
     }
+  });
+});
+
+describe('the schema can fail', () => {
+  const good = {
+    id: 'x',
+    call: 'convert',
+    input: ['1 cup', 'tsp'],
+    expect: { value: 48, unit: 'tsp' },
+    tolerance: 'exact',
+    kind: 'published table',
+  };
+  test.each([
+    ['a whole check passes', good, true],
+    ['a kind of another name', { ...good, kind: 'published' }, false],
+    ['no kind', { ...good, kind: undefined }, false],
+    ['a field of another name', { ...good, notes: 'x' }, false],
+    ['an error that is no bad input', { ...good, expect: { error: 'MISSING' } }, false],
+    ['bad input without an error', { ...good, kind: 'bad input' }, false],
+    ['a tolerance of nothing', { ...good, tolerance: { absolute: 0 } }, false],
+    ['recalled is said or left out', { ...good, recalled: false }, false],
+    ['a recalled figure passes', { ...good, recalled: true }, true],
+  ] as const)('%s', (_, given, passes) => {
+    expect(checkSchema.safeParse(given).success).toBe(passes);
+  });
+
+  test('recalled figures and transcriptions count apart', () => {
+    expect(groupOf({ kind: 'published table' })).toBe('published table');
+    expect(groupOf({ kind: 'published table', transcription: true })).toBe('table with its own transcription');
+    expect(groupOf({ kind: 'worked example', recalled: true })).toBe('recalled with recalled');
+    expect(GROUPS).toHaveLength(8);
   });
 });
 

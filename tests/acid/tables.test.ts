@@ -12,11 +12,13 @@ import {
   RECIPES,
   SALT_MEASURES,
 } from '../../src/acid/tables';
+import { nameKey } from '../../src/common/names';
+import { rowsOf } from '../../src/process/tables';
 import { sourced } from '../helpers/tables';
 
 const positive = z.number().positive();
 const pH = z.number().min(0).max(14);
-const measure = z.strictObject({ value: positive, unit: z.enum(['tsp', 'tbsp', 'cup']) });
+const measure = z.strictObject({ value: positive, unit: z.enum(['tsp', 'tbsp', 'cup', 'quart', 'gallon']) });
 const ascending = <L extends string, H extends string>(low: L, high: H) =>
   ((row: Record<string, unknown>) => row[low] === undefined || Number(row[low]) <= Number(row[high])) as (
     row: unknown,
@@ -51,18 +53,39 @@ const TABLES = {
     rows: 25,
     row: z.strictObject({
       recipe: z.string(),
+      names: z.array(z.string().min(1)),
+      makes: z.enum(['pickle', 'relish', 'ferment']),
+      process: z.strictObject({ food: z.string(), form: z.enum(['pickles', 'relish']) }).optional(),
       produce: z.string(),
       vinegarCups: positive,
       waterCups: z.number().min(0),
       lemonJuiceCups: positive.optional(),
       oilCups: positive.optional(),
       salt: measure.optional(),
+      saltEachJar: z.strictObject({ salt: measure, jar: z.literal('half-pint') }).optional(),
       sugar: measure.optional(),
+      drained: z
+        .array(
+          z.strictObject({
+            what: z.string().min(1),
+            salt: measure.optional(),
+            water: measure.optional(),
+            ice: measure.optional(),
+            vinegar: measure.optional(),
+            sugar: measure.optional(),
+            rounds: z.number().int().min(2).optional(),
+            time: z.strictObject({ low: positive, high: positive, unit: z.enum(['h', 'min']) }).optional(),
+            each: z.literal('gallon').optional(),
+          }),
+        )
+        .min(1)
+        .optional(),
+      also: z.array(z.string().min(1)).min(1).optional(),
       yields: z
         .strictObject({ low: positive, high: positive, jar: z.enum(['pint', 'half-pint', '12-oz']) })
         .refine(ascending('low', 'high'))
         .optional(),
-      before: z.string().optional(),
+      batches: z.strictObject({ most: positive.int(), whole: z.boolean() }),
       ...sourced,
     }),
   },
@@ -178,8 +201,21 @@ test('salt for sauerkraut: every line of the table, as a share of the cabbage', 
   expect([recalled?.percentLow, recalled?.percentHigh]).toEqual([2.25, 2.5]);
 });
 
-test('a recipe is named once', () => {
-  expect(new Set(RECIPES.map(({ recipe }) => recipe)).size).toBe(RECIPES.length);
+test('a recipe is named once, by its own name and by its others', () => {
+  const names = RECIPES.flatMap(({ recipe, names: others }) => [recipe, ...others]).map(nameKey);
+  // `bread and butter pickles` and the name with hyphens are one key of one recipe
+  const owners = new Map<string, Set<string>>();
+  for (const { recipe, names: others } of RECIPES)
+    for (const key of [recipe, ...others].map(nameKey)) owners.set(key, (owners.get(key) ?? new Set()).add(recipe));
+  expect(names.length).toBeGreaterThan(RECIPES.length);
+  expect([...owners].filter(([, recipes]) => recipes.size > 1)).toEqual([]);
+});
+
+test('the process that a recipe names is in the process tables', () => {
+  for (const { recipe, process } of RECIPES) {
+    if (process === undefined) continue;
+    expect(rowsOf(process.food, process.form).length, recipe).toBeGreaterThan(0);
+  }
 });
 
 test('a name that is in no table is our own mistake', () => {

@@ -83,6 +83,8 @@ export interface FermentSaltRow extends Sourced {
   readonly percentLow?: number;
   readonly percentHigh?: number;
   readonly lacticPercentAtLeast?: number;
+  /** The row is the least salt of a ferment, of the water of its brine or of all that is in the crock. */
+  readonly leastOf?: readonly ('water' | 'water and produce')[];
 }
 export interface FermentTimeRow extends Sourced {
   readonly food: string;

@@ -117,6 +117,10 @@ const TABLES = {
       percentLow: positive.optional(),
       percentHigh: positive.optional(),
       lacticPercentAtLeast: positive.optional(),
+      leastOf: z
+        .array(z.enum(['water', 'water and produce']))
+        .min(1)
+        .optional(),
       ...sourced,
     }),
   },

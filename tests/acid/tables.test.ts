@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import * as z from 'zod';
+import { closestReading, READINGS } from '../../src/acid/phReading';
 import {
   acidCaution,
   FERMENT_SALT,
@@ -46,6 +47,15 @@ const TABLES = {
       process: z.string().optional(),
       waterActivityAbove: z.literal(0.85).optional(),
       foods: z.array(z.string()).optional(),
+      ...sourced,
+    }),
+  },
+  'ph-readings': {
+    rows: 3,
+    row: z.strictObject({
+      instrument: z.string(),
+      within: positive,
+      assumed: z.literal(true).optional(),
       ...sourced,
     }),
   },
@@ -175,6 +185,11 @@ test('the limit is 4.6 on every line but the one for tomatoes', () => {
   for (const rule of ['acid-food', 'acidified-food', 'low-acid-food']) expect(pickleRule(rule).value).toBe(4.6);
   expect(pickleRule('water-activity').value).toBe(0.85);
   expect(limitRow('foods named as low-acid').foods).toContain('milk');
+});
+
+test('one instrument is assumed, and not the closest', () => {
+  expect(READINGS.filter((row) => row.assumed === true).map(({ within }) => within)).toEqual([0.1]);
+  expect(closestReading().within).toBe(0.05);
 });
 
 test('recalled pH agrees with the published copy of the same list where both have a row', () => {

@@ -6,6 +6,7 @@ import {
   acidCaution,
   FERMENT_SALT,
   FOOD_PH,
+  LIMITS,
   limitRow,
   pickleRule,
   printed,
@@ -187,8 +188,26 @@ test('the limit is 4.6 on every line but the one for tomatoes', () => {
   expect(limitRow('foods named as low-acid').foods).toContain('milk');
 });
 
+// 21 CFR 114.3 and 113.3(n), USDA Guide 1: every line that is written more than once
+test('each line of the limit table holds its own figures', () => {
+  expect(LIMITS.map(({ pH, relation, waterActivityAbove }) => [pH, relation, waterActivityAbove])).toEqual([
+    [4.6, '>', undefined],
+    [4.6, '<=', undefined],
+    [4.6, '<=', undefined],
+    [4.6, '<=', 0.85],
+    [4.6, '>', 0.85],
+    [4.7, '<', undefined],
+    [4.6, '>', 0.85],
+    [undefined, undefined, undefined],
+    [undefined, undefined, undefined],
+  ]);
+  const { value, lowest, highest } = pickleRule('pasteurization-hold');
+  expect([value, lowest, highest]).toEqual([30, 180, 185]);
+});
+
 test('one instrument is assumed, and not the closest', () => {
   expect(READINGS.filter((row) => row.assumed === true).map(({ within }) => within)).toEqual([0.1]);
+  expect(READINGS.map(({ within }) => within)).toEqual([0.05, 0.1, 0.5]);
   expect(closestReading().within).toBe(0.05);
 });
 
@@ -218,6 +237,8 @@ test('salt for sauerkraut: every line of the table, as a share of the cabbage', 
   ]);
   const recalled = FERMENT_SALT.find((row) => row.use === 'share of the cabbage' && row.obtained === 'memory');
   expect([recalled?.percentLow, recalled?.percentHigh]).toEqual([2.25, 2.5]);
+  // finished sauerkraut of the standard: acid as lactic
+  expect(FERMENT_SALT.flatMap(({ lacticPercentAtLeast: least = 0 }) => (least > 0 ? [least] : []))).toEqual([1.5]);
 });
 
 test('a recipe is named once, by its own name and by its others', () => {

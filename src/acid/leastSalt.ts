@@ -55,21 +55,21 @@ export interface FermentCheck {
   readonly cautions: readonly Caution[];
 }
 
-const grams = (value: number): string => `${Number(value.toPrecision(3))} g`;
-const percent = (share: number): string => `${Number((share * 100).toPrecision(3))} %`;
+/** Doubles in the last digits are no shortage of salt. */
 const NOISE = 1e-9;
-
+/** Tenths of a gram, up: less would be refused again. */
+const grams = (value: number): string => `${Number((Math.ceil(value * 10 - NOISE) / 10).toFixed(1))} g`;
+const percent = (share: number): string => `${Number((share * 100).toPrecision(3))} %`;
 /**
  * Refuses a ferment with less salt than these tables hold for the food; without a food, than they hold for any ferment.
  */
 export function checkFerment(asked: string | undefined, crock: Crock): FermentCheck | { refused: Refusal } {
   const food = asked === undefined ? undefined : findNamed(asked, FERMENTS)[0]?.name;
-  const all = crock.water === undefined && crock.produce === undefined ? 0 : (crock.water ?? 0) + (crock.produce ?? 0);
   const shares = (
     [
       ['water', crock.water],
       // a brine without its produce says nothing of the crock
-      ['water and produce', crock.produce === undefined ? undefined : all],
+      ['water and produce', crock.produce === undefined ? undefined : (crock.water ?? 0) + crock.produce],
     ] as const
   ).flatMap(([of, weight]) => {
     if (weight === undefined) return [];
@@ -94,7 +94,7 @@ export function checkFerment(asked: string | undefined, crock: Crock): FermentCh
       refused: {
         tested: false,
         reason: `The salt is ${percent(short.share)} of ${of}. The least that these tables hold for ${food ?? 'any ferment'} is ${percent(short.least)}: with less, what spoils food and what makes ill can grow before there is acid.`,
-        instead: `Use at least ${grams(short.least * short.weight)} of salt, by a tested recipe (fermentSalt has those for sauerkraut and dill pickles). For a soak, or a brine for fish or meat, set purpose to "other".`,
+        instead: `Use at least ${grams(Math.max(...shares.map(({ least, weight }) => least * weight)))} of salt, by a tested recipe (fermentSalt has those for sauerkraut and dill pickles). For a soak, or a brine for fish or meat, set purpose to "other".`,
         basis: [...basis, derived('salt against the least of the table')],
         cautions: [acidCaution('salt-guards-the-ferment'), caution('follow-local-guidance')],
       },

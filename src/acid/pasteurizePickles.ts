@@ -91,7 +91,7 @@ export function pasteurizePickles(input: PasteurizePicklesInput = {}): Pasteuriz
         .map((entry) => entry.recipe)
         .join(', ')}; not for ${row?.recipe ?? recipe}.`,
       instead:
-        'Ask testedProcess for the boiling-water time of the recipe. If it has none, keep the food in the refrigerator or freezer.',
+        'Ask testedProcess for the tested process of this food. If it has none, keep the food in the refrigerator or freezer.',
       basis: [basisOf(where, 'where low-temperature pasteurization is allowed')],
       cautions: [acidCaution('low-acid-in-jars'), ...cautions()],
     });

@@ -131,6 +131,21 @@ test('the salt that fermentSalt gives is never refused, and less of it is', () =
   }
 });
 
+test('the salt that a refusal asks for is enough', () => {
+  const food = fc.constantFrom('sauerkraut', 'dill pickles', 'kimchi');
+  const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+  fc.assert(
+    fc.property(double(0.05, 50), double(0.2, 5), food, (water, times, name) => {
+      const produce = kg(water * times);
+      for (const crock of [{ water: kg(water) }, { produce }, { water: kg(water), produce }]) {
+        const short = brineStrength({ salt: '0.1 g', ...crock, food: name });
+        const asked = 'instead' in short ? Number(/at least ([\d.]+) g/.exec(short.instead)?.[1]) : Number.NaN;
+        expect(brineStrength({ salt: { value: asked, unit: 'g' }, ...crock, food: name })).toHaveProperty('ratios');
+      }
+    }),
+  );
+});
+
 test('an answer says what it was held to', () => {
   expect(ids(salted({ percent: '5 %', basis: 'brine', water }))).toContain('name-the-ferment');
   expect(ids(salted({ percent: '3 %', basis: 'produce', produce, food: 'kimchi' }))).toContain('ferment-not-in-tables');

@@ -9,9 +9,10 @@ import { caution } from '../sources/cautions';
 import { basisOf } from '../sources/table';
 import { acidCaution } from './tables';
 
+const JARS = ['half-pint', 'pint', 'quart'] as const;
 const schema = fields({
   food: name('a food that is acidified jar by jar: tomatoes, figs, Asian pears, crab meat'),
-  jar: choice('the jar', ['half-pint', 'pint', 'quart']),
+  jar: choice('the jar', JARS),
   jars: count('how many jars', 1, 10_000),
 });
 export type AcidForJarsInput = z.input<typeof schema>;
@@ -66,7 +67,7 @@ const refuse = (reason: string, instead: string): Refusal => ({
  * How much acid a batch of jars takes, where a tested process asks for acid in each jar.
  *
  * The printed amount for the jar times the jars, for each agent alone; the acid goes into the jar, not into the pot. A
- * food for which no amount is printed is refused: acid by guess makes no low-acid food safe.
+ * food whose amount these tables do not hold is refused: acid by guess makes no low-acid food safe.
  *
  * @param input.food - tomatoes (juice, crushed, whole, sauce, tomatillos), figs, Asian pears, crab meat
  * @param input.jar - `half-pint`, `pint` or `quart`
@@ -88,8 +89,8 @@ export function acidForJars(input: AcidForJarsInput): AcidForJars | Refusal {
   if (found === undefined) {
     return handOut(
       refuse(
-        `No amount of acid for each jar is printed for ${asked}; adding acid does not make an untested or low-acid food safe.`,
-        'Ask testedProcess for the food: an acid that belongs to its recipe is said there.',
+        `These tables hold no amount of acid for each jar of ${asked}; acid by guess does not make an untested or low-acid food safe.`,
+        'Ask testedProcess for the food: it gives the acid that belongs to a recipe. If it has no process, freeze or refrigerate the food.',
       ),
     );
   }
@@ -97,8 +98,8 @@ export function acidForJars(input: AcidForJarsInput): AcidForJars | Refusal {
   if (row === undefined) {
     return handOut(
       refuse(
-        `The acid for ${found.name} is printed for other jar sizes, not for a ${jar}.`,
-        'Use a jar size of the table: pint or quart.',
+        `These tables hold the acid for ${found.name} in other jar sizes, not for a ${jar}.`,
+        `Use a jar size of the table: ${JARS.filter((size) => acidRowOf(found.name, size) !== undefined).join(' or ')}.`,
       ),
     );
   }

@@ -1,11 +1,12 @@
 import type * as z from 'zod/mini';
 import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
-import { choice, fields, isMass, mass, massOrVolume, optional, ratio, readInput } from '../quantity/fields';
+import { choice, fields, isMass, mass, massOrVolume, name, optional, ratio, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
-import type { Basis, Caution } from '../sources/index';
+import type { Basis, Caution, Refusal } from '../sources/index';
 import { basisOf } from '../sources/table';
+import { type Crock, checkFerment, type FermentCheck, type ShareOf } from './leastSalt';
 import { fineSaltGrams, fineSaltSpoons } from './saltMeasure';
 import { acidCaution } from './tables';
 import { WATER_WEIGHT, waterGrams } from './water';
@@ -20,12 +21,17 @@ const SALT_SOLUTIONS: Basis = {
   seen: 'reproduction',
 };
 
+const purposeField = () => optional(choice('what the brine is for', ['ferment', 'other']));
+const foodField = () => optional(name('what ferments: "sauerkraut" or "dill pickles"'));
+
 const BASES = ['water', 'brine', 'water + produce', 'produce'] as const;
 const brineSchema = fields({
   percent: ratio({ above: 0, max: 0.35 }),
   basis: choice('what the percentage is of', BASES),
   water: optional(massOrVolume()),
   produce: optional(mass()),
+  purpose: purposeField(),
+  food: foodField(),
 });
 export type BrineInput = z.input<typeof brineSchema>;
 
@@ -46,6 +52,8 @@ export interface Brine {
   /** The same in tablespoons of fine canning salt. */
   readonly fineSalt: Quantity<'volume'>;
   readonly ratios: BrineRatios;
+  /** For a ferment: the least share of salt that these tables hold for it, and what the share is of. */
+  readonly least?: { readonly share: number; readonly of: ShareOf };
   readonly basis: readonly Basis[];
   readonly cautions: readonly Caution[];
 }
@@ -67,6 +75,14 @@ function refuseUndissolved(salt: number, water: number | undefined, path: string
   }
 }
 
+/** A brine is a ferment unless it is said to be something else. */
+const checkPurpose = (
+  purpose: 'ferment' | 'other' = 'ferment',
+  food: string | undefined,
+  crock: Crock,
+): FermentCheck | { refused: Refusal } =>
+  purpose === 'other' ? { basis: [], cautions: [acidCaution('not-a-ferment')] } : checkFerment(food, crock);
+
 /**
  * How much salt a brine takes, whatever its percentage is of.
  *
@@ -74,24 +90,34 @@ function refuseUndissolved(salt: number, water: number | undefined, path: string
  * produce), which is what a ferment comes to; of `produce` p x produce, for dry salting. A 5 % brine by weight is
  * 52.6 g in a kilogram of water, not 50 g.
  *
+ * A brine is taken for a ferment unless `purpose` says otherwise, and a ferment with less salt than these tables hold
+ * is refused: 2 % of water and produce together, 1 1/2 tablespoons a quart (2.9 %) of a brine by itself, and for
+ * cucumbers 1/2 cup in 8 cups of water (7.7 %).
+ *
  * @param input.percent - `"3 %"` or 0.03, up to 35 %
  * @param input.basis - `water`, `brine` (salt + water), `water + produce` or `produce`
  * @param input.water - by measure or by weight
  * @param input.produce - weight of the produce
+ * @param input.purpose - `ferment` (default); `other` for a soak, or a brine for fish or meat
+ * @param input.food - what ferments, `sauerkraut` or `dill pickles`: its own least salt is then asked for
  * @returns `salt` in the unit of the water or produce weighed (grams where the water was measured), `fineSalt` in
- * tablespoons of fine canning salt, and `ratios` the other ways round
+ * tablespoons of fine canning salt, and `ratios` the other ways round; or a refusal
  * @throws StillroomError MISSING for the water or produce that the basis needs, OUT_OF_RANGE beyond what dissolves
  *
  * @example
  * ```ts
  * import { brine } from 'stillroom/acid';
  *
- * brine({ percent: '5 %', basis: 'brine', water: '1 kg' }).salt.value; // ≈ 0.052632
- * brine({ percent: '3 %', basis: 'water + produce', water: '1 kg', produce: '2 kg' }).salt.value; // ≈ 0.09
+ * const strong = brine({ percent: '5 %', basis: 'brine', water: '1 kg' });
+ * 'salt' in strong && strong.salt.value; // ≈ 0.052632
+ * const crock = brine({ percent: '3 %', basis: 'water + produce', water: '1 kg', produce: '2 kg' });
+ * 'salt' in crock && crock.salt.value; // ≈ 0.09
+ * 'salt' in brine({ percent: '1 %', basis: 'produce', produce: '5 lb' }); // => false
+ * 'salt' in brine({ percent: '1 %', basis: 'water', water: '1 kg', purpose: 'other' }); // => true
  * ```
  */
-export function brine(input: BrineInput): Brine {
-  const { percent, basis, water, produce } = readInput(brineSchema, input);
+export function brine(input: BrineInput): Brine | Refusal {
+  const { percent, basis, water, produce, purpose, food } = readInput(brineSchema, input);
   if (basis !== 'produce' && water === undefined) fail('MISSING', 'water', undefined, 'the water of the brine');
   if (basis.endsWith('produce') && produce === undefined)
     fail('MISSING', 'produce', undefined, 'the weight of the produce');
@@ -105,6 +131,8 @@ export function brine(input: BrineInput): Brine {
   }[basis];
   const salt = percent * of;
   refuseUndissolved(salt, waterWeight, 'percent', input.percent);
+  const check = checkPurpose(purpose, food, { salt, water: waterWeight, produce: produceWeight });
+  if ('refused' in check) return handOut(check.refused);
   const spoons = fineSaltSpoons(salt);
   const unit =
     water !== undefined && isMass(water) ? water.unit : ((water === undefined ? produce?.unit : undefined) ?? 'g');
@@ -112,13 +140,15 @@ export function brine(input: BrineInput): Brine {
     salt: quantityIn(salt, 'g', unit),
     fineSalt: spoons.volume,
     ratios: ratiosOf(salt, waterWeight, produceWeight),
+    ...(check.least === undefined ? {} : { least: check.least }),
     basis: [
       EQUATION,
+      ...check.basis,
       ...(water === undefined || isMass(water) ? [] : [WATER_WEIGHT]),
       basisOf(spoons.row, 'tablespoons of fine canning salt'),
       SALT_SOLUTIONS,
     ],
-    cautions: [acidCaution('weigh-the-salt')],
+    cautions: [...check.cautions, acidCaution('weigh-the-salt')],
   });
 }
 
@@ -126,12 +156,16 @@ const strengthSchema = fields({
   salt: massOrVolume(),
   water: optional(massOrVolume()),
   produce: optional(mass()),
+  purpose: purposeField(),
+  food: foodField(),
 });
 export type BrineStrengthInput = z.input<typeof strengthSchema>;
 
 export interface BrineStrength {
   readonly ratios: BrineRatios;
   readonly saltMass: Quantity<'mass'>;
+  /** For a ferment: the least share of salt that these tables hold for it, and what the share is of. */
+  readonly least?: { readonly share: number; readonly of: ShareOf };
   readonly basis: readonly Basis[];
   readonly cautions: readonly Caution[];
 }
@@ -139,33 +173,45 @@ export interface BrineStrength {
 /**
  * How strong a brine or a salted crock is, from the salt, water and produce that went in.
  *
+ * Taken for a ferment unless `purpose` says otherwise: one with less salt than these tables hold is refused, as by
+ * `brine`.
+ *
  * @param input.salt - by weight, or in spoons of fine canning salt
  * @param input.water - by measure or by weight
  * @param input.produce - weight of the produce; `water` or `produce` or both
- * @returns `ratios`: salt to water, of brine, to water and produce, to produce
+ * @param input.purpose - `ferment` (default); `other` for a soak, or a brine for fish or meat
+ * @param input.food - what ferments, `sauerkraut` or `dill pickles`: its own least salt is then asked for
+ * @returns `ratios`: salt to water, of brine, to water and produce, to produce; or a refusal
  * @throws StillroomError MISSING without water and produce, OUT_OF_RANGE beyond what dissolves
  *
  * @example
  * ```ts
  * import { brineStrength } from 'stillroom/acid';
  *
- * brineStrength({ salt: '3 tbsp', produce: '5 lb' }).ratios.toProduce; // ≈ 0.0238
+ * const kraut = brineStrength({ salt: '3 tbsp', produce: '5 lb', food: 'sauerkraut' });
+ * 'ratios' in kraut && kraut.ratios.toProduce; // ≈ 0.0238
+ * 'ratios' in brineStrength({ salt: '10 g', produce: '1 kg' }); // => false
  * ```
  */
-export function brineStrength(input: BrineStrengthInput): BrineStrength {
-  const { salt, water, produce } = readInput(strengthSchema, input);
+export function brineStrength(input: BrineStrengthInput): BrineStrength | Refusal {
+  const { salt, water, produce, purpose, food } = readInput(strengthSchema, input);
   if (water === undefined && produce === undefined) fail('MISSING', 'water', undefined, 'water, or produce, or both');
   const { grams, row } = isMass(salt) ? { grams: valueIn(salt, 'g'), row: undefined } : fineSaltGrams(salt);
   const waterWeight = water === undefined ? undefined : waterGrams(water);
   refuseUndissolved(grams, waterWeight, 'salt', input.salt);
+  const produceWeight = produce === undefined ? undefined : valueIn(produce, 'g');
+  const check = checkPurpose(purpose, food, { salt: grams, water: waterWeight, produce: produceWeight });
+  if ('refused' in check) return handOut(check.refused);
   return handOut({
-    ratios: ratiosOf(grams, waterWeight, produce === undefined ? undefined : valueIn(produce, 'g')),
+    ratios: ratiosOf(grams, waterWeight, produceWeight),
     saltMass: isMass(salt) ? salt : { value: grams, unit: 'g' },
+    ...(check.least === undefined ? {} : { least: check.least }),
     basis: [
       EQUATION,
+      ...check.basis,
       ...(row === undefined ? [] : [basisOf(row, 'weight of a spoon of fine canning salt')]),
       ...(water === undefined || isMass(water) ? [] : [WATER_WEIGHT]),
     ],
-    cautions: row === undefined ? [] : [acidCaution('weigh-the-salt')],
+    cautions: [...check.cautions, ...(row === undefined ? [] : [acidCaution('weigh-the-salt')])],
   });
 }

@@ -1,12 +1,13 @@
 import type * as z from 'zod/mini';
 import { handOut } from '../common/handOut';
-import { findNamed, type Named } from '../common/names';
+import { findNamed } from '../common/names';
 import { fields, mass, name, readInput, temperature } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, derived, type Refusal } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { basisOf } from '../sources/table';
+import { drySaltRow, FERMENTS } from './leastSalt';
 import { fineSaltGrams } from './saltMeasure';
 import {
   acidCaution,
@@ -19,14 +20,6 @@ import {
 } from './tables';
 import { GRAMS_PER_ML, WATER_WEIGHT } from './water';
 
-const FERMENTS: readonly Named[] = [
-  { name: 'sauerkraut', synonyms: ['kraut', 'cabbage', 'fermented cabbage', 'shredded cabbage'] },
-  {
-    name: 'dill pickles',
-    synonyms: ['cucumber', 'pickling cucumber', 'pickles', 'fermented dill pickles', 'dill pickles, fermented'],
-  },
-];
-
 /** The row with this food and use. */
 function saltRow(food: string, use: string, has: keyof FermentSaltRow): FermentSaltRow {
   const wanted = (row: FermentSaltRow) => row.food === food && row.use === use && row[has] !== undefined;
@@ -36,7 +29,7 @@ function saltRow(food: string, use: string, has: keyof FermentSaltRow): FermentS
 /** No salt or time is printed for other ferments here, and none is made up. */
 const refusal = (asked: string): Refusal => ({
   tested: false,
-  reason: `The tables print salt and time for sauerkraut and fermented dill pickles, not for ${asked}.`,
+  reason: `These tables hold salt and time for sauerkraut and fermented dill pickles, not for ${asked}.`,
   instead: 'Follow a tested recipe of an extension service for it; brine and brineStrength do its arithmetic.',
   basis: [derived('what the ferment tables hold')],
   cautions: [acidCaution('salt-guards-the-ferment'), caution('follow-local-guidance')],
@@ -106,7 +99,7 @@ export function fermentSalt(input: FermentSaltInput): FermentSalt | Refusal {
   };
   const topBasis = basisOf(top, 'brine to top up');
   if (found.name === 'sauerkraut') {
-    const row = saltRow('sauerkraut', 'dry salt', 'saltTbsp');
+    const row = drySaltRow();
     const standard = saltRow('sauerkraut', 'share of the cabbage', 'lacticPercentAtLeast');
     const salt = { value: (printed(row, 'saltTbsp') * pounds) / printed(row, 'produceLb'), unit: 'tbsp' as const };
     const weighed = fineSaltGrams(salt);

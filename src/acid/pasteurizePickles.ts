@@ -1,12 +1,15 @@
 import type * as z from 'zod/mini';
 import { handOut } from '../common/handOut';
+import { fail } from '../errors/StillroomError';
+import { rowsOf } from '../process/tables';
 import { fields, name, optional, readInput, temperature, time } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { caution } from '../sources/cautions';
 import type { Basis, Caution, Refusal } from '../sources/index';
 import { basisOf } from '../sources/table';
-import { acidCaution, pickleRule, printed } from './tables';
+import { findRecipe } from './recipes';
+import { acidCaution, pickleRule, printed, RECIPES, type RecipeRow } from './tables';
 
 const schema = fields({
   recipe: optional(name('the pickle recipe')),
@@ -17,6 +20,8 @@ const schema = fields({
 export type PasteurizePicklesInput = z.input<typeof schema>;
 
 export interface PasteurizePickles {
+  /** The recipes whose page allows the treatment: the one asked for, or all of them where none was named. */
+  readonly recipes: readonly string[];
   /** Water that the filled jars go into. */
   readonly start: { readonly low: Quantity<'temperature'>; readonly high: Quantity<'temperature'> };
   /** Water over the jars. */
@@ -24,42 +29,71 @@ export interface PasteurizePickles {
   /** Water during the hold: never below `low`; above `high` pickles may soften. */
   readonly hold: { readonly low: Quantity<'temperature'>; readonly high: Quantity<'temperature'> };
   readonly time: Quantity<'time'>;
-  /** With `coldest` and `held`: whether the record met the printed treatment. */
+  /** With `recipe`, `coldest` and `held`: whether the record met the printed treatment. */
   readonly verdict?: 'met' | 'not met' | 'met, but hot enough to soften';
   readonly basis: readonly Basis[];
   readonly cautions: readonly Caution[];
 }
 
+const cautions = (): Caution[] => [
+  acidCaution('keep-the-proportions'),
+  caution('tested-only'),
+  caution('follow-local-guidance'),
+];
+
+/** Whether every line of the recipe's own process allows the treatment. */
+function isAllowed({ process }: RecipeRow): boolean {
+  const rows = process === undefined ? [] : rowsOf(process.food, process.form);
+  return rows.length > 0 && rows.every((row) => row.pasteurize === true && row.obtained !== 'memory');
+}
+const allowed = (): RecipeRow[] => RECIPES.filter(isAllowed);
+
+/** A doubled degree or minute must not fail a record that is on the line. */
+const NOISE = 1e-9;
+
 /**
  * Low-temperature pasteurization of pickles: the printed treatment, and whether a record met it.
  *
- * Only for a recipe that itself allows it, never for reduced-sodium pickles.
+ * Only seven cucumber and zucchini recipes allow it on their own page. Any other recipe or food is refused, whatever
+ * the temperatures: the treatment is no substitute for a process.
  *
- * @param input.recipe - the recipe; one with reduced sodium (or salt) is refused
+ * @param input.recipe - the recipe; needed to judge a record, and refused where its page does not allow the treatment
  * @param input.coldest - lowest water temperature of the hold
  * @param input.hottest - highest water temperature of the hold
  * @param input.held - how long it was held
- * @returns the treatment, with a `verdict` where `coldest` and `held` are given; or a refusal
+ * @returns the treatment, with a `verdict` where `recipe`, `coldest` and `held` are given; or a refusal
+ * @throws StillroomError MISSING for a record without its recipe, CONTRADICTION where `hottest` is below `coldest`
  *
  * @example
  * ```ts
  * import { pasteurizePickles } from 'stillroom/acid';
  *
- * const check = pasteurizePickles({ coldest: '179 degF', hottest: '184 degF', held: '30 min' });
+ * const recipe = 'quick sweet pickles';
+ * const check = pasteurizePickles({ recipe, coldest: '179 degF', hottest: '184 degF', held: '30 min' });
  * 'verdict' in check && check.verdict; // => 'not met'
+ * 'tested' in pasteurizePickles({ recipe: 'pickled eggs' }); // => true
  * ```
  */
 export function pasteurizePickles(input: PasteurizePicklesInput = {}): PasteurizePickles | Refusal {
   const { recipe, coldest, hottest, held } = readInput(schema, input);
+  if (recipe === undefined && (coldest !== undefined || hottest !== undefined || held !== undefined)) {
+    fail('MISSING', 'recipe', undefined, 'the recipe of the pickles: only some recipes allow this treatment');
+  }
+  if (coldest !== undefined && hottest !== undefined && valueIn(hottest, 'degF') < valueIn(coldest, 'degF') - NOISE) {
+    fail('CONTRADICTION', 'hottest', input.hottest, 'a temperature at or above `coldest`');
+  }
   const where = pickleRule('pasteurization-where');
-  const cautions = [acidCaution('keep-the-proportions'), caution('tested-only'), caution('follow-local-guidance')];
-  if (recipe !== undefined && /reduced|low|less|no/i.test(recipe) && /sodium|salt/i.test(recipe)) {
+  const row = recipe === undefined ? undefined : findRecipe(recipe);
+  if (recipe !== undefined && (row === undefined || !isAllowed(row))) {
     return handOut({
       tested: false,
-      reason: 'Low-temperature pasteurization is not for pickles with reduced sodium: salt is part of what keeps them.',
-      instead: 'Use the boiling-water time printed for the recipe.',
+      reason: `These tables allow low-temperature pasteurization for ${allowed()
+        .map((entry) => entry.recipe)
+        .join(', ')}; not for ${row?.recipe ?? recipe}.`,
+      instead:
+        'Ask testedProcess for the tested process of this food. If it has none, keep the food in the refrigerator or freezer.',
       basis: [basisOf(where, 'where low-temperature pasteurization is allowed')],
-      cautions,
+      cautions: [acidCaution('low-acid-in-jars'), ...cautions()],
     });
   }
   const hold = pickleRule('pasteurization-hold');
@@ -70,7 +104,6 @@ export function pasteurizePickles(input: PasteurizePicklesInput = {}): Pasteuriz
   const minutes = printed(hold, 'value');
   const low = printed(hold, 'lowest');
   const high = printed(highest, 'value');
-  const NOISE = 1e-9;
   const met =
     coldest !== undefined &&
     held !== undefined &&
@@ -79,6 +112,7 @@ export function pasteurizePickles(input: PasteurizePicklesInput = {}): Pasteuriz
   const hot = hottest !== undefined && valueIn(hottest, 'degF') > high + NOISE;
   const verdict = met ? (hot ? 'met, but hot enough to soften' : 'met') : 'not met';
   return handOut({
+    recipes: (row === undefined ? allowed() : [row]).map((entry) => entry.recipe),
     start: { low: { value: startLow, unit: 'degF' }, high: { value: startHigh, unit: 'degF' } },
     waterOverJars: { value: printed(over, 'value'), unit: 'in' },
     hold: { low: { value: low, unit: 'degF' }, high: { value: high, unit: 'degF' } },
@@ -91,6 +125,6 @@ export function pasteurizePickles(input: PasteurizePicklesInput = {}): Pasteuriz
       basisOf(highest, 'upper limit'),
       basisOf(where, 'only where the recipe says so'),
     ],
-    cautions,
+    cautions: cautions(),
   });
 }

@@ -27,17 +27,39 @@ export interface FoodPhRow extends Sourced {
   readonly pHHigh: number;
   readonly prepared?: boolean;
 }
+/** What is done to the vegetables before the covering liquid, and drained: the amounts of one round. */
+export interface DrainedStep {
+  readonly what: string;
+  readonly salt?: Quantity<'volume'>;
+  readonly water?: Quantity<'volume'>;
+  readonly ice?: Quantity<'volume'>;
+  readonly vinegar?: Quantity<'volume'>;
+  readonly sugar?: Quantity<'volume'>;
+  readonly rounds?: number;
+  readonly time?: { readonly low: number; readonly high: number; readonly unit: 'h' | 'min' };
+  /** Where the amounts are for a measure of the water, and not for the recipe. */
+  readonly each?: 'gallon';
+}
 export interface RecipeRow extends Sourced {
   readonly recipe: string;
+  readonly names: readonly string[];
+  readonly makes: 'pickle' | 'relish' | 'ferment';
+  /** Food and form of its rows in the process tables. */
+  readonly process?: { readonly food: string; readonly form: string };
   readonly produce: string;
   readonly vinegarCups: number;
   readonly waterCups: number;
   readonly lemonJuiceCups?: number;
   readonly oilCups?: number;
+  /** Salt of the covering liquid; salt that is drained is in `drained`. */
   readonly salt?: Quantity<'volume'>;
+  readonly saltEachJar?: { readonly salt: Quantity<'volume'>; readonly jar: string };
   readonly sugar?: Quantity<'volume'>;
+  readonly drained?: readonly DrainedStep[];
+  readonly also?: readonly string[];
   readonly yields?: { readonly low: number; readonly high: number; readonly jar: string };
-  readonly before?: string;
+  /** The most times the recipe is scaled, and whether only in whole batches. */
+  readonly batches: { readonly most: number; readonly whole: boolean };
 }
 export interface PickleRuleRow extends Sourced {
   readonly rule: string;
@@ -61,6 +83,8 @@ export interface FermentSaltRow extends Sourced {
   readonly percentLow?: number;
   readonly percentHigh?: number;
   readonly lacticPercentAtLeast?: number;
+  /** The row is the least salt of a ferment, of the water of its brine or of all that is in the crock. */
+  readonly leastOf?: readonly ('water' | 'water and produce')[];
 }
 export interface FermentTimeRow extends Sourced {
   readonly food: string;

@@ -13,6 +13,10 @@ import { GRAMS_PER_ML, WATER_WEIGHT } from './water';
 const STRONGEST = 0.3;
 const acetic = () => ratio({ above: 0, max: STRONGEST });
 
+/** Above 5 %, as `checkPickleLiquid` counts it. */
+const strongCaution = (strength: number): Caution[] =>
+  strength > LEAST_ACETIC * 1.01 ? [acidCaution('stronger-vinegar')] : [];
+
 const strengthSchema = fields({
   vinegar: volume(),
   acetic: acetic(),
@@ -76,6 +80,7 @@ export function vinegarStrength(input: VinegarStrengthInput): VinegarStrength {
     basis: [DILUTION, ...(soaked === undefined ? [] : [WATER_WEIGHT])],
     cautions: [
       ...(strength < LEAST_ACETIC ? [acidCaution('vinegar-below-five')] : []),
+      ...strongCaution(strength),
       acidCaution('keep-the-proportions'),
     ],
   });
@@ -128,6 +133,10 @@ export function diluteVinegar(input: DiluteVinegarInput): DilutedVinegar {
     water: { value: vinegar.value * (strength / target - 1), unit: vinegar.unit },
     vinegar: { value: vinegar.value * (strength / target), unit: vinegar.unit },
     basis: [DILUTION, basisOf(pickleRule('vinegar-acidity'), 'least strength of vinegar for pickles')],
-    cautions: [...(strength > 0.1 ? [acidCaution('strong-acid-burns')] : []), acidCaution('keep-the-proportions')],
+    cautions: [
+      ...strongCaution(strength),
+      ...(strength > 0.1 ? [acidCaution('strong-acid-burns')] : []),
+      acidCaution('keep-the-proportions'),
+    ],
   });
 }

@@ -1,13 +1,14 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { acidClass } from '../../src/acid/index';
+import { regulatoryClass } from '../../src/water-activity/index';
 import { expectError } from '../helpers/errors';
 
 // 21 CFR 114.3 and USDA Guide 1: acid up to and with pH 4.6
 test('a reading on the limit is acid, one above it is low-acid', () => {
   expect(acidClass({ pH: 4.6, uncertainty: 0 })).toMatchObject({ class: 'acid', undecided: false, margin: 0 });
   expect(acidClass({ pH: 4.61, uncertainty: 0 })).toMatchObject({ class: 'low-acid', undecided: false });
-  expect(acidClass({ pH: 4.6 }).canner).toBe('boiling-water canner');
+  expect(acidClass({ pH: 4.6, uncertainty: 0 }).canner).toBe('boiling-water canner');
   expect(acidClass({ pH: 5 }).canner).toBe('pressure canner');
 });
 
@@ -17,6 +18,48 @@ test('a limit within the uncertainty is low-acid and says that it is undecided',
   expect(acidClass({ pH: 4.8, uncertainty: 0.1 })).toMatchObject({ class: 'low-acid', undecided: false });
   // 4.4 + 0.2 is 4.6000000000000005 in doubles
   expect(acidClass({ pH: 4.4, uncertainty: 0.2 })).toMatchObject({ class: 'acid', undecided: false });
+});
+
+test("a reading without its uncertainty is taken as a kitchen meter's, and is undecided near the line", () => {
+  for (const pH of [4.51, 4.55, 4.59, 4.6, 4.61, 4.65, 4.69]) {
+    expect(acidClass({ pH })).toMatchObject({
+      class: 'low-acid',
+      undecided: true,
+      canner: 'pressure canner',
+      uncertainty: 0.1,
+      uncertaintyAssumed: true,
+      regulation: { undecided: true },
+    });
+    expect(acidClass({ pH }).cautions.map(({ id }) => id)).toContain('too-near-the-limit');
+  }
+  expect(acidClass({ pH: 4.5 })).toMatchObject({ class: 'acid', undecided: false });
+  expect(acidClass({ pH: 4.71 })).toMatchObject({ class: 'low-acid', undecided: false });
+  expect(acidClass({ pH: 4.2 }).basis).toContainEqual(expect.objectContaining({ what: 'uncertainty of the reading' }));
+  expect(acidClass({ pH: 4.2, uncertainty: 0.3 })).toMatchObject({ uncertainty: 0.3, uncertaintyAssumed: false });
+  // dry food is on no side of the legal line
+  expect(acidClass({ pH: 4.6, waterActivity: 0.8 }).regulation.undecided).toBe(false);
+  expect(acidClass({ pH: 4.75, tomato: true }).regulation).toEqual({ lowAcid: true, limit: 4.7, undecided: true });
+});
+
+test('the legal line says so too where a reading cannot tell', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 300, max: 600 }), fc.boolean(), (hundredths, tomato) => {
+      const pH = hundredths / 100;
+      const { regulation } = acidClass({ pH, waterActivity: 0.95, tomato });
+      const answer = regulatoryClass({ pH, waterActivity: 0.95, tomato });
+      expect([answer.lowAcid, answer.undecided]).toEqual([regulation.lowAcid, regulation.undecided]);
+      expect(answer.cautions.some(({ id }) => id === 'near-the-legal-line')).toBe(answer.undecided);
+    }),
+  );
+  expect(regulatoryClass({ pH: 4.6, waterActivity: 0.95 })).toMatchObject({ lowAcid: false, undecided: true });
+  expect(regulatoryClass({ pH: 4.5, waterActivity: 0.95 }).undecided).toBe(false);
+  expect(regulatoryClass({ pH: 4.6, waterActivity: 0.85 }).undecided).toBe(false);
+});
+
+test('an uncertainty that no meter has is served with a caution', () => {
+  const ids = (uncertainty: number) => acidClass({ pH: 4.6, uncertainty }).cautions.map(({ id }) => id);
+  expect(ids(0)).toContain('no-meter-so-close');
+  expect(ids(0.05)).not.toContain('no-meter-so-close');
 });
 
 test('the regulation excepts tomatoes below 4.7 and food too dry to spoil; home canning does not', () => {

@@ -34,6 +34,24 @@ test('no printed amount, no answer', () => {
   expect(acidForJars({ food: 'figs', jar: 'half-pint', jars: 7 })).toMatchObject({ tested: false });
 });
 
+test('a refusal speaks of these tables, and what it offers is answered', () => {
+  const figs = acidForJars({ food: 'figs', jar: 'half-pint', jars: 7 });
+  expect('instead' in figs && figs.instead).toBe('Use a jar size of the table: pint or quart.');
+  const crab = acidForJars({ food: 'crab meat', jar: 'quart', jars: 7 });
+  for (const [food, offered, answer] of [
+    ['figs', ['pint', 'quart'], figs],
+    ['crab meat', ['half-pint', 'pint'], crab],
+  ] as const) {
+    if (!('instead' in answer)) throw new Error('not refused');
+    expect(answer.reason).toMatch(/^These tables hold/);
+    for (const jar of ['half-pint', 'pint', 'quart'] as const) {
+      const named = answer.instead.split(/[ .]/).includes(jar);
+      expect(named).toBe((offered as readonly string[]).includes(jar));
+      if (named) expect(acidForJars({ food, jar, jars: 1 })).toHaveProperty('perJar');
+    }
+  }
+});
+
 test('acid grows with the jars, and a quart takes as much as two pints', () => {
   fc.assert(
     fc.property(fc.integer({ min: 1, max: 5000 }), (jars) => {

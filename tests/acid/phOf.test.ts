@@ -62,6 +62,16 @@ test('every answer warns that a typical pH proves nothing', () => {
   }
 });
 
+test.each([
+  'pickled cherry pepper',
+  'cherry peppers',
+  'cherry tomatoes and peppers',
+  'pepper relish',
+  'pickled squash',
+])('a false friend is not served for %s', (food) => {
+  expectError(() => phOf({ food }), 'UNKNOWN_NAME', 'food');
+});
+
 test('bad input', () => {
   expectError(() => phOf({ food: 'granite' }), 'UNKNOWN_NAME', 'food');
   expectError(() => phOf({} as never), 'MISSING', 'food');

@@ -1,10 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import * as z from 'zod';
+import { closestReading, READINGS } from '../../src/acid/phReading';
 import {
   acidCaution,
   FERMENT_SALT,
   FOOD_PH,
+  LIMITS,
   limitRow,
   pickleRule,
   printed,
@@ -12,11 +14,13 @@ import {
   RECIPES,
   SALT_MEASURES,
 } from '../../src/acid/tables';
+import { nameKey } from '../../src/common/names';
+import { rowsOf } from '../../src/process/tables';
 import { sourced } from '../helpers/tables';
 
 const positive = z.number().positive();
 const pH = z.number().min(0).max(14);
-const measure = z.strictObject({ value: positive, unit: z.enum(['tsp', 'tbsp', 'cup']) });
+const measure = z.strictObject({ value: positive, unit: z.enum(['tsp', 'tbsp', 'cup', 'quart', 'gallon']) });
 const ascending = <L extends string, H extends string>(low: L, high: H) =>
   ((row: Record<string, unknown>) => row[low] === undefined || Number(row[low]) <= Number(row[high])) as (
     row: unknown,
@@ -47,22 +51,52 @@ const TABLES = {
       ...sourced,
     }),
   },
+  'ph-readings': {
+    rows: 3,
+    row: z.strictObject({
+      instrument: z.string(),
+      within: positive,
+      assumed: z.literal(true).optional(),
+      ...sourced,
+    }),
+  },
   'pickle-recipes': {
     rows: 25,
     row: z.strictObject({
       recipe: z.string(),
+      names: z.array(z.string().min(1)),
+      makes: z.enum(['pickle', 'relish', 'ferment']),
+      process: z.strictObject({ food: z.string(), form: z.enum(['pickles', 'relish']) }).optional(),
       produce: z.string(),
       vinegarCups: positive,
       waterCups: z.number().min(0),
       lemonJuiceCups: positive.optional(),
       oilCups: positive.optional(),
       salt: measure.optional(),
+      saltEachJar: z.strictObject({ salt: measure, jar: z.literal('half-pint') }).optional(),
       sugar: measure.optional(),
+      drained: z
+        .array(
+          z.strictObject({
+            what: z.string().min(1),
+            salt: measure.optional(),
+            water: measure.optional(),
+            ice: measure.optional(),
+            vinegar: measure.optional(),
+            sugar: measure.optional(),
+            rounds: z.number().int().min(2).optional(),
+            time: z.strictObject({ low: positive, high: positive, unit: z.enum(['h', 'min']) }).optional(),
+            each: z.literal('gallon').optional(),
+          }),
+        )
+        .min(1)
+        .optional(),
+      also: z.array(z.string().min(1)).min(1).optional(),
       yields: z
         .strictObject({ low: positive, high: positive, jar: z.enum(['pint', 'half-pint', '12-oz']) })
         .refine(ascending('low', 'high'))
         .optional(),
-      before: z.string().optional(),
+      batches: z.strictObject({ most: positive.int(), whole: z.boolean() }),
       ...sourced,
     }),
   },
@@ -94,6 +128,10 @@ const TABLES = {
       percentLow: positive.optional(),
       percentHigh: positive.optional(),
       lacticPercentAtLeast: positive.optional(),
+      leastOf: z
+        .array(z.enum(['water', 'water and produce']))
+        .min(1)
+        .optional(),
       ...sourced,
     }),
   },
@@ -150,6 +188,29 @@ test('the limit is 4.6 on every line but the one for tomatoes', () => {
   expect(limitRow('foods named as low-acid').foods).toContain('milk');
 });
 
+// 21 CFR 114.3 and 113.3(n), USDA Guide 1: every line that is written more than once
+test('each line of the limit table holds its own figures', () => {
+  expect(LIMITS.map(({ pH, relation, waterActivityAbove }) => [pH, relation, waterActivityAbove])).toEqual([
+    [4.6, '>', undefined],
+    [4.6, '<=', undefined],
+    [4.6, '<=', undefined],
+    [4.6, '<=', 0.85],
+    [4.6, '>', 0.85],
+    [4.7, '<', undefined],
+    [4.6, '>', 0.85],
+    [undefined, undefined, undefined],
+    [undefined, undefined, undefined],
+  ]);
+  const { value, lowest, highest } = pickleRule('pasteurization-hold');
+  expect([value, lowest, highest]).toEqual([30, 180, 185]);
+});
+
+test('one instrument is assumed, and not the closest', () => {
+  expect(READINGS.filter((row) => row.assumed === true).map(({ within }) => within)).toEqual([0.1]);
+  expect(READINGS.map(({ within }) => within)).toEqual([0.05, 0.1, 0.5]);
+  expect(closestReading().within).toBe(0.05);
+});
+
 test('recalled pH agrees with the published copy of the same list where both have a row', () => {
   // FDA list 2003, quoted or read, against what was recalled of it
   const published = new Map(
@@ -176,10 +237,25 @@ test('salt for sauerkraut: every line of the table, as a share of the cabbage', 
   ]);
   const recalled = FERMENT_SALT.find((row) => row.use === 'share of the cabbage' && row.obtained === 'memory');
   expect([recalled?.percentLow, recalled?.percentHigh]).toEqual([2.25, 2.5]);
+  // finished sauerkraut of the standard: acid as lactic
+  expect(FERMENT_SALT.flatMap(({ lacticPercentAtLeast: least = 0 }) => (least > 0 ? [least] : []))).toEqual([1.5]);
 });
 
-test('a recipe is named once', () => {
-  expect(new Set(RECIPES.map(({ recipe }) => recipe)).size).toBe(RECIPES.length);
+test('a recipe is named once, by its own name and by its others', () => {
+  const names = RECIPES.flatMap(({ recipe, names: others }) => [recipe, ...others]).map(nameKey);
+  // `bread and butter pickles` and the name with hyphens are one key of one recipe
+  const owners = new Map<string, Set<string>>();
+  for (const { recipe, names: others } of RECIPES)
+    for (const key of [recipe, ...others].map(nameKey)) owners.set(key, (owners.get(key) ?? new Set()).add(recipe));
+  expect(names.length).toBeGreaterThan(RECIPES.length);
+  expect([...owners].filter(([, recipes]) => recipes.size > 1)).toEqual([]);
+});
+
+test('the process that a recipe names is in the process tables', () => {
+  for (const { recipe, process } of RECIPES) {
+    if (process === undefined) continue;
+    expect(rowsOf(process.food, process.form).length, recipe).toBeGreaterThan(0);
+  }
 });
 
 test('a name that is in no table is our own mistake', () => {

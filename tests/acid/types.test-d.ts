@@ -37,7 +37,10 @@ test('a quantity of the wrong kind does not compile', () => {
 });
 
 test('answers are plain quantities, or a refusal that must be looked at', () => {
-  expectTypeOf(brine({ percent: 0.05, basis: 'brine', water: '1 kg' }).salt).toEqualTypeOf<Quantity<'mass'>>();
+  const brined = brine({ percent: 0.05, basis: 'brine', water: '1 kg' });
+  if ('salt' in brined) expectTypeOf(brined.salt).toEqualTypeOf<Quantity<'mass'>>();
+  // @ts-expect-error a refusal has no salt
+  brined.salt;
   expectTypeOf(phOf({ food: 'peach' }).class).toEqualTypeOf<'acid' | 'low-acid'>();
   const salt = fermentSalt({ food: 'cabbage', produce: '5 lb' });
   // @ts-expect-error a refusal has no salt

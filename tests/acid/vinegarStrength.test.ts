@@ -49,6 +49,14 @@ test('strong acid carries its own caution', () => {
   );
 });
 
+test('vinegar above 5 % carries a caution wherever it is used', () => {
+  const ids = (answer: { cautions: readonly { id: string }[] }) => answer.cautions.map(({ id }) => id);
+  expect(ids(diluteVinegar({ vinegar: '1 L', acetic: '6 %' }))).toContain('stronger-vinegar');
+  expect(ids(diluteVinegar({ vinegar: '1 L', acetic: '5 %' }))).not.toContain('stronger-vinegar');
+  expect(ids(vinegarStrength({ vinegar: '1 cup', acetic: '10 %' }))).toContain('stronger-vinegar');
+  expect(ids(vinegarStrength({ vinegar: '1 cup', acetic: '5 %' }))).not.toContain('stronger-vinegar');
+});
+
 test('bad input', () => {
   expectError(() => vinegarStrength({ vinegar: '1 lb' as never, acetic: 0.05 }), 'WRONG_DIMENSION', 'vinegar');
   expectError(() => vinegarStrength({ vinegar: '1 cup', acetic: 5 }), 'OUT_OF_RANGE', 'acetic');

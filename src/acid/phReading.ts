@@ -1,0 +1,29 @@
+/** How close a pH reading is. It stands apart from the other tables of acid, which a legal line has no use for. */
+import readingTable from '../../data/acid/ph-readings.json';
+import { asTable, type Sourced } from '../sources/table';
+
+export interface ReadingRow extends Sourced {
+  readonly instrument: string;
+  /** pH units either way. */
+  readonly within: number;
+  readonly assumed?: boolean;
+}
+export const READINGS = asTable<ReadingRow>(readingTable).rows;
+
+/** What a reading is taken to be when its uncertainty is not given: a kitchen meter's. */
+export const assumedReading = (): ReadingRow => READINGS.find((row) => row.assumed === true) as ReadingRow;
+
+/** The closest that any instrument of the table reads. */
+export const closestReading = (): ReadingRow =>
+  READINGS.reduce((closest, row) => (row.within < closest.within ? row : closest));
+
+/** Doubles do not hold 4.4 + 0.2 exactly; a reading on the limit is not above it. */
+const NOISE = 1e-9;
+
+/** Whether a pH is above a limit; a food on the limit is above it only where the rule says "below" for the acid side. */
+export const isAbove = (pH: number, limit: number, onIsAbove = false): boolean =>
+  onIsAbove ? pH >= limit - NOISE : pH > limit + NOISE;
+
+/** Whether the two ends of a reading lie on two sides of a limit. */
+export const isUndecided = (pH: number, within: number, limit: number, onIsAbove = false): boolean =>
+  isAbove(pH + within, limit, onIsAbove) && !isAbove(pH - within, limit, onIsAbove);

@@ -140,6 +140,21 @@ describe('jerky', () => {
       jerky({ meat: 'pork', heating: 'before', internalTemperature: '71.2 degC', dryerTemperature: '60 degC' }).tested,
     ).toBe(true);
   });
+  it('is refused at a dryer or an oven hotter than printed, as at a cooler one', () => {
+    const before = { meat: 'beef', heating: 'before', internalTemperature: '160 degF' } as const;
+    const at = (degF: number) => jerky({ ...before, dryerTemperature: { value: degF, unit: 'degF' } });
+    for (const degF of [100, 120, 129, 141, 145, 180, 212, 300]) {
+      const answer = at(degF);
+      expect(answer.tested, `${degF}`).toBe(false);
+      if (!answer.tested) expect(answer.instead).toBe('dry at 130 to 140 degF');
+    }
+    for (const degF of [130, 135, 140]) expect(at(degF).tested, `${degF}`).toBe(true);
+    const dried = (degF: number) => jerky({ ...after, dryerTemperature: { value: degF, unit: 'degF' } }).tested;
+    expect([144, 145, 155, 156, 200, 275].map(dried)).toEqual([false, true, true, false, false, false]);
+    const oven = (degF: number) =>
+      jerky({ ...after, oven: { temperature: { value: degF, unit: 'degF' }, time: '10 min' } }).tested;
+    expect([274, 275, 276, 350, 500].map(oven)).toEqual([false, true, false, false, false]);
+  });
   it.each<[string, object]>([
     ['no thickness', { thickness: undefined }],
     ['thick strips', { thickness: '3/8 in' }],

@@ -14,6 +14,7 @@ import {
 } from '../../src/drying/index';
 import { source } from '../../src/sources/index';
 import { latentHeat as steamLatentHeat } from '../../src/steam/index';
+import { sourced } from '../helpers/tables';
 
 const ends = z.tuple([z.number(), z.number()]).refine(([low, high]) => low <= high, 'low to high');
 const figure = z.union([z.number(), z.array(z.number()).min(2)]);
@@ -77,9 +78,12 @@ const TABLES: Record<string, z.ZodRawShape> = {
     maxTrays: z.number().optional(),
   },
   jerky: {
+    id: z.string(),
     step: z.string(),
-    temperature_degF: z.union([z.number(), ends]).nullable(),
-    time: z.string().nullable(),
+    temperature_degF: z.tuple([z.number(), z.number().nullable()]).nullable(),
+    atLeast: z.strictObject({ value: z.number().positive(), unit: z.enum(['h', 'min']) }).optional(),
+    thickest_in: z.number().positive().optional(),
+    keeps: z.string().optional(),
     offered: z.boolean(),
   },
   'storage-months': {
@@ -205,10 +209,8 @@ describe('tables', () => {
   it.each(Object.keys(TABLES))('%s fits its schema, row by row', (name) => {
     const row = z.strictObject({
       ...TABLES[name],
+      ...sourced,
       source: z.string().refine((id) => source(id) !== undefined),
-      locator: z.string(),
-      obtained: z.enum(['read', 'read-secondary', 'memory', 'computed', 'derived']),
-      notes: z.string().min(1).optional(),
     });
     const { table, title, rows } = load(name);
     expect(table).toBe(name);
@@ -363,7 +365,7 @@ describe('every row', () => {
     }
   });
   it('of the unsafe jerky direction is marked', () => {
-    const unsafe = rowsOf<{ step: string; offered: boolean }>('jerky').filter(({ offered }) => !offered);
-    expect(unsafe.map(({ step }) => step)).toEqual(['UNSAFE historical direction']);
+    const kept = rowsOf<{ id: string; offered: boolean }>('jerky').filter(({ offered }) => !offered);
+    expect(kept.map(({ id }) => id)).toEqual(['preheat', 'unsafe-1997']);
   });
 });

@@ -45,7 +45,7 @@ export interface HeadspaceRow extends Sourced {
 }
 export interface PackRow extends Sourced {
   readonly foods: readonly string[];
-  readonly pack: 'syrup' | 'sugar' | 'puree' | 'unsweetened' | 'water' | 'juice' | 'sauce';
+  readonly pack: 'syrup' | 'sugar' | 'dry' | 'puree' | 'unsweetened' | 'water' | 'juice' | 'sauce';
   readonly syrupPercent?: Ends;
   readonly sugarCups?: Ends;
   readonly perCups?: number;
@@ -55,6 +55,7 @@ export interface PackRow extends Sourced {
   readonly ascorbicTsp?: number;
   readonly ascorbicPerQuartOf?: 'syrup' | 'fruit' | 'water';
   readonly ascorbicInTbspWater?: number;
+  readonly steamInsteadMinutes?: Ends;
   readonly preheatMinutes?: Ends;
   readonly preheatIn?: string;
 }

@@ -21,7 +21,7 @@ const point = z.number().min(-5).max(0);
 const heats = { specificHeatAbove: positive, specificHeatBelow: positive, latentHeat: positive.max(335) };
 const pack = z.strictObject({
   foods: z.array(z.string()).min(1),
-  pack: z.enum(['syrup', 'sugar', 'puree', 'unsweetened', 'water', 'juice', 'sauce']),
+  pack: z.enum(['syrup', 'sugar', 'dry', 'puree', 'unsweetened', 'water', 'juice', 'sauce']),
   syrupPercent: ends.optional(),
   sugarCups: ends.optional(),
   perCups: positive.optional(),
@@ -31,6 +31,7 @@ const pack = z.strictObject({
   ascorbicTsp: positive.optional(),
   ascorbicPerQuartOf: z.enum(['syrup', 'fruit', 'water']).optional(),
   ascorbicInTbspWater: positive.optional(),
+  steamInsteadMinutes: ends.optional(),
   preheatMinutes: ends.optional(),
   preheatIn: z.string().optional(),
   ...sourced,
@@ -61,7 +62,7 @@ const TABLES: Record<string, { rows: number; row: z.ZodType }> = {
     }),
   },
   rules: {
-    rows: 18,
+    rows: 19,
     row: z.strictObject({
       rule: z.string(),
       about: z.string(),
@@ -81,7 +82,7 @@ const TABLES: Record<string, { rows: number; row: z.ZodType }> = {
       ...sourced,
     }),
   },
-  'fruit-packs': { rows: 35, row: pack },
+  'fruit-packs': { rows: 36, row: pack },
   'fruit-packs-recalled': { rows: 14, row: pack.refine((row) => row.obtained === 'memory') },
   blanching: { rows: 40, row: blanching },
   'blanching-recalled': { rows: 14, row: blanching.refine((row) => row.obtained === 'memory') },

@@ -1,6 +1,7 @@
 import { StillroomError } from '../../errors/StillroomError';
 import { beforeFreezing, cutOf } from '../../freezing/beforeFreezing';
 import { type Blanching, blanching } from '../../freezing/blanching';
+import { freezerPack } from '../../freezing/freezerPack';
 import { freezingHeadspace } from '../../freezing/freezingHeadspace';
 import { type BlanchingRow, freezingCaution, rule } from '../../freezing/tables';
 import { produceNames } from '../../produce/catalogue';
@@ -130,12 +131,31 @@ function coolBySize(timed: readonly { readonly cut: string; readonly answer: Bla
     : `: ${timed.map(({ cut, answer }) => `${cut} ${span(answer.coolingMinutes)} min`).join('; ')}`;
 }
 
+/** A fruit of the freezer packs, dry: with the ascorbic acid where its page prints it. */
+function packedDry(food: string): Before {
+  const pack = freezerPack({ food, pack: 'dry', amount: '1 quart' });
+  if ('tested' in pack) throw new Error(`no dry pack for ${food}`);
+  const { ascorbicAcid: acid, steamInstead: steam, basis, cautions } = pack;
+  const water = acid?.dissolveIn === undefined ? '' : `, dissolved in ${formatQuantity(acid.dissolveIn)} of water,`;
+  return {
+    ...RAW,
+    steps:
+      acid === undefined
+        ? []
+        : [
+            `Sprinkle ${formatQuantity(acid.perQuart)} of ascorbic acid${water} over each quart${steam === undefined ? '' : `, or steam the pieces for ${span(steam)} min and cool them`}.`,
+          ],
+    basis,
+    cautions,
+  };
+}
+
 /** What a food needs before it is frozen; what these tables do not hold is left out, or said. */
 function before(day: Day, food: string, form: string | undefined): Before | Left {
   const found = beforeFreezing(food, form);
   switch (found.does) {
     case 'pack':
-      return { ...RAW, basis: found.rows.slice(0, 1).map((row) => basisOf(row, 'frozen as fruit, without blanching')) };
+      return packedDry(found.food);
     case 'blanch':
       return blanch(day, found.food, found.rows, undefined);
     case 'not printed for this cut':

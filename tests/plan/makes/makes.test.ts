@@ -37,6 +37,7 @@ describe('frozen: vegetables are blanched as the freezing tables print', () => {
     ['tomato', 'pieces', 'cooked until tender'],
     ['spinach', 'leaves', 'Blanch in boiling water for 2 min'],
     ['peach', 'slices', 'Freeze pieces loose'],
+    ['apple', 'slices', 'Sprinkle 1/2 tsp of ascorbic acid, dissolved in 3 tbsp of water, over each quart, or steam'],
   ])('%s', (produce, form, first) => {
     expect(
       made([{ produce, raw: '10 lb' }], [{ make: 'frozen', from: produce, form }]).products[0]?.steps[0],

@@ -28,6 +28,7 @@ const TABLES: Record<string, z.ZodRawShape> = {
     printed: z.string(),
     kind: z.enum(['fruit', 'vegetable']),
     forms: z.array(z.string()).min(1).optional(),
+    thickness_in: ends.optional(),
     preparation: z.string().nullable(),
     steamBlanch_minutes: minutes,
     waterBlanch_minutes: minutes,
@@ -222,6 +223,33 @@ describe('tables', () => {
     expect(new Set(names).size).toBe(names.length);
     for (const name of ['guide', 'yields', 'storage-months', 'rehydration']) {
       for (const { food } of rowsOf<{ food: string }>(name)) expect(names).toContain(food);
+    }
+  });
+});
+
+describe('hours belong to a cut', () => {
+  const hours = (food: string, form?: string) => {
+    const guide = dryingGuide({ food, ...(form === undefined ? {} : { form }) });
+    return [guide.hours.low.value, guide.hours.high.value, guide.hoursAreGeneral];
+  };
+  it('strawberry slices have their own, not those of whole berries', () => {
+    expect(hours('strawberry', 'slices')).toEqual([7, 15, false]);
+    expect(hours('strawberry', 'whole')).toEqual([24, 36, false]);
+    // without a cut: of the first one, never two together
+    expect(hours('strawberry')).toEqual([24, 36, false]);
+    expect(dryingGuide({ food: 'strawberry' }).forms).toEqual(['whole']);
+  });
+  it('every row of a food names its cuts, so that no other cut gets its hours', () => {
+    for (const { food, kind, forms } of rowsOf<{ food: string; kind: string; forms?: string[] }>('guide')) {
+      if (food !== kind) expect(forms, food).toBeDefined();
+    }
+    for (const [food, form] of [
+      ['blueberry', 'halves'],
+      ['boysenberry', 'slices'],
+      ['broccoli', 'slices'],
+      ['garlic', 'slices'],
+    ] as const) {
+      expect(hours(food, form)[2], food).toBe(true);
     }
   });
 });

@@ -185,6 +185,17 @@ describe('rehydrate and pretreatmentDip', () => {
     });
     expect(errorOf(() => rehydrate({ food: 'ham', dried: '1 cup' })).code).toBe('UNKNOWN_NAME');
   });
+  it('serves the read and stronger acid dip, with the weaker ones beside it', () => {
+    const dip = pretreatmentDip({ treatment: 'vitamin C dip', water: '2 quarts' });
+    expect(dip.ingredients[0]?.low).toEqual({ value: 15, unit: 'tsp' });
+    expect(dip.soak?.low).toEqual({ value: 10, unit: 'min' });
+    expect(dip.basis[0]).toMatchObject({ kind: 'published', source: 'ndsu-fn1587' });
+    for (const { ingredients } of dip.others) expect(ingredients[0]?.high.value).toBeLessThan(15);
+    expect(dip.others.length).toBe(2);
+    expect(pretreatmentDip({ treatment: 'lemon juice dip', water: '1 quart' }).ingredients[0]?.low.value).toBeCloseTo(
+      4,
+    );
+  });
   it('scales a dip to the water, and warns of sulfites', () => {
     const dip = pretreatmentDip({ treatment: 'sodium bisulfite', water: '1 gallon' });
     expect(dip.ingredients[0]).toMatchObject({ low: { value: 3, unit: 'tsp' }, high: { value: 6, unit: 'tsp' } });

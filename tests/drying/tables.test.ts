@@ -70,6 +70,13 @@ const TABLES: Record<string, z.ZodRawShape> = {
     value: z.union([figureOrText, z.record(z.string(), z.number())]),
     unit: z.string(),
   },
+  'leather-hours': {
+    where: z.enum(['dryer', 'oven']),
+    thickness_in: z.number().positive().max(0.25),
+    mean_in: z.number().positive().optional(),
+    food: z.string().optional(),
+    hours: z.tuple([z.number().nullable(), z.number()]),
+  },
   pasteurizing: {
     method: z.string(),
     temperature_degF: z.number().nullable(),

@@ -191,6 +191,9 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
       ...(wanted.moisture === undefined ? {} : { targetMoisture: wanted.moisture }),
     }),
   );
+  if (sheet.hours === undefined) {
+    return leftOut(wanted, 'these tables print no hours for leather that thick', 'spread it 1/4 in deep or less');
+  }
   const sheetKg = valueIn(sheet.weightPerSheet, 'kg');
   const lots = lotsAs(day, trade, form, { low: 1, likely: 1, high: 1 }, sheetKg, product);
   const { times, workBasis, ...common } = commonOf(day, trade, wanted, product, form, perUnitKg(lots));

@@ -70,6 +70,11 @@ const TABLES: Record<string, z.ZodRawShape> = {
     value: z.union([figureOrText, z.record(z.string(), z.number())]),
     unit: z.string(),
   },
+  fat: {
+    food: z.string(),
+    synonyms: z.array(z.string()),
+    fat_percent: z.number().positive().max(100),
+  },
   'leather-hours': {
     where: z.enum(['dryer', 'oven']),
     thickness_in: z.number().positive().max(0.25),
@@ -151,6 +156,7 @@ const TABLES: Record<string, z.ZodRawShape> = {
   'freeze-drying': {
     food: z.string(),
     item: z.string().optional(),
+    thickness_mm: z.number().positive().optional(),
     formula: z.string().optional(),
     hours_to_4_percent: z.number().optional(),
     hours_total: figure.optional(),

@@ -110,7 +110,7 @@ export function makeDried(day: Day, wanted: Wanted, product: number, trade: stri
     },
     describe: ({ readyKg, trays }) => {
       const perTray = massOf(day, Math.min(perTrayKg, readyKg.high / Math.max(trays, 1)));
-      const stop = stopWeight({ fresh: perTray, moisture: water, targetMoisture: target });
+      const stop = stopWeight({ food: trade, fresh: perTray, moisture: water, targetMoisture: target });
       return {
         trays: {
           where: 'dryer',
@@ -285,6 +285,7 @@ export function makeFreezeDried(day: Day, wanted: Wanted, product: number, trade
   );
   const load = within(product, () =>
     freezeDryLoad({
+      food: trade,
       fresh: { value: 1, unit: 'kg' },
       moisture: water,
       machine: { iceCapacity: freezeDryer.ice, trayArea },

@@ -60,6 +60,13 @@ test.each(['beets', 'pumpkin', 'winter squash', 'sweet potatoes'])('%s are cooke
   expect(blanching({ food })).toMatchObject({ tested: false, reason: expect.stringContaining('cooked') });
 });
 
+test('beets are cooked by size, as two pages print', () => {
+  const answer = blanching({ food: 'beets' });
+  expect('instead' in answer && answer.instead).toBe(
+    'Cook it until tender, 25 to 30 min (2 in across), 45 to 50 min (medium); cool it and pack it.',
+  );
+});
+
 test('recalled times say so; blanching is no process for jars', () => {
   const ids = (food: string, form?: string) =>
     minutesOf(form === undefined ? { food } : { food, form }).cautions.map(({ id }) => id);

@@ -110,7 +110,7 @@ function blanch(
       inWater
         ? `${times}, counted from the return to the boil: ${pot}${gallons === undefined ? '' : `, with ${gallons} of water`}.`
         : `${times}, counted from the closed lid: ${pot}, in one layer.`,
-      `Cool at once in ice water ${cool} (as much ice as vegetables by weight), and drain well.`,
+      `Cool at once in ice water ${cool}, with as much ice as vegetables by weight, and drain well.`,
     ],
     minutesPerKg: (most + rule('blanch-return-to-boil').high) / batch.kg,
     basis: joinBasis(
@@ -128,7 +128,7 @@ const askFor = ({ food, form, method }: Blanching) => ({ food, method, ...(form 
 function coolBySize(timed: readonly { readonly cut: string; readonly answer: Blanching }[]): string {
   return timed.every(({ answer }) => answer.coolingMinutes.high === answer.minutes.high)
     ? 'for as long'
-    : `: ${timed.map(({ cut, answer }) => `${cut} ${span(answer.coolingMinutes)} min`).join('; ')}`;
+    : `(${timed.map(({ cut, answer }) => `${cut} ${span(answer.coolingMinutes)} min`).join('; ')})`;
 }
 
 /** A fruit of the freezer packs, dry: with the ascorbic acid where its page prints it. */

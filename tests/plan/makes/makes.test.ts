@@ -52,12 +52,21 @@ describe('frozen: vegetables are blanched as the freezing tables print', () => {
     expect(blanch).toContain('at most 2 3/4 lb at a time in the 20 quart pot');
     expect(blanch).toContain('return to the boil');
     expect(blanch).toMatch(/with .* gallons of water/);
-    expect(cool).toContain('ice water for 4 min (as much ice as vegetables by weight)');
+    expect(cool).toContain('ice water for 4 min, with as much ice as vegetables by weight');
     const raw = made([{ produce: 'peach', raw: '40 lb' }], [{ make: 'frozen', from: 'peach' }]).products[0];
     const perPound = (product: typeof raw) => (product?.handsMinutes.prepare ?? 0) / (product?.raw.value ?? 1);
     expect(perPound(frozen())).toBeGreaterThan(perPound(raw) + 0.5);
     const smaller = frozen({ pots: [{ volume: '10 quarts' }] });
     expect(perPound(smaller)).toBeGreaterThan(perPound(frozen()) + 0.5);
+  });
+  test('whole ears are cobs, each size with its own time, cooled twice as long', () => {
+    const steps = made([{ produce: 'corn', raw: '20 lb' }], [{ make: 'frozen', from: 'corn', form: 'whole' }])
+      .products[0]?.steps;
+    expect(steps?.[0]).toContain('large ears 11 min in boiling water');
+    expect(steps?.[0]).not.toContain('kernel');
+    expect(steps?.[1]).toContain(
+      'small ears 14 min; corn on the cob, medium ears 18 min; corn on the cob, large ears 22 min)',
+    );
   });
   test('a minute longer in a high kitchen', () => {
     const plan = made(

@@ -19,6 +19,7 @@ export interface GuideRow extends FoodRow {
   readonly printed: string;
   readonly kind: 'fruit' | 'vegetable';
   readonly forms?: readonly string[];
+  readonly thickness_in?: Ends;
   readonly preparation: string | null;
   readonly steamBlanch_minutes: Ends | null;
   readonly waterBlanch_minutes: Ends | null;
@@ -47,9 +48,18 @@ const schema = fields({
 });
 export type DryingGuideInput = z.input<typeof schema>;
 
+/** How thick pieces are cut; both ends the same where one figure is printed. */
+export interface Thickness {
+  readonly low: Quantity<'length'>;
+  readonly high: Quantity<'length'>;
+}
+
 /** What one publication prints. */
 export interface PrintedDrying {
   readonly preparation?: string;
+  /** The cuts its hours are for. */
+  readonly forms?: readonly string[];
+  readonly thickness?: Thickness;
   readonly steamBlanch?: Range<Quantity<'time'>>;
   readonly waterBlanch?: Range<Quantity<'time'>>;
   readonly syrupBlanch?: Quantity<'time'>;
@@ -76,6 +86,10 @@ export interface DryingGuide {
   readonly food: string;
   readonly kind: 'fruit' | 'vegetable';
   readonly preparation: string;
+  /** The cuts that the hours are printed for; none where they are general. */
+  readonly forms?: readonly string[];
+  /** How thick those pieces are, where it is printed. */
+  readonly thickness?: Thickness;
   readonly steamBlanch?: Range<Quantity<'time'>>;
   readonly waterBlanch?: Range<Quantity<'time'>>;
   readonly syrupBlanch?: Quantity<'time'>;
@@ -111,9 +125,18 @@ function steps(row: GuideRow) {
   };
 }
 
+/** The cut that a row's hours are for. */
+const cut = ({ forms, thickness_in: inches }: GuideRow) => ({
+  ...(forms === undefined ? {} : { forms }),
+  ...(inches === undefined
+    ? {}
+    : { thickness: { low: { value: inches[0], unit: 'in' }, high: { value: inches[1], unit: 'in' } } as const }),
+});
+
 function toPrinted(row: GuideRow): PrintedDrying {
   return {
     ...(row.preparation === null ? {} : { preparation: row.preparation }),
+    ...cut(row),
     ...steps(row),
     ...(row.sulfur_minutes === undefined ? {} : { sulfur: time(row.sulfur_minutes, 'min') }),
     ...(row.hours === null ? {} : { hours: range(row.hours, 'h') }),
@@ -161,8 +184,16 @@ export function targetMoistureOf(kind: 'fruit' | 'vegetable'): { targetMoisture:
   };
 }
 
-const fits = (row: GuideRow, form: string | undefined): boolean =>
-  form === undefined || row.forms === undefined || row.forms.some((cut) => nameKey(cut) === nameKey(form));
+const fits = (row: GuideRow, forms: readonly string[] | undefined): boolean =>
+  forms === undefined ||
+  row.forms === undefined ||
+  row.forms.some((printed) => forms.some((form) => nameKey(printed) === nameKey(form)));
+
+/** The rows of the cut asked for; with none asked for, those of the first row with hours, never two cuts together. */
+function ofOneCut(rows: readonly GuideRow[], form: string | undefined): GuideRow[] {
+  const first = rows.find((row) => row.hours !== null) ?? rows[0];
+  return rows.filter((row) => fits(row, form === undefined ? first?.forms : [form]));
+}
 
 /**
  * The printed drying guide for one food: how to ready it, how hot, how long, how it feels when dry, and to which
@@ -170,6 +201,7 @@ const fits = (row: GuideRow, form: string | undefined): boolean =>
  *
  * Publications disagree about hours; `hours` runs from the shortest to the longest printed for the cut (plan with the
  * high end), and `printed` has each line by itself. They are for quality, not for safety: the dryness test decides.
+ * Hours belong to a cut and a thickness: without a form they are those of the first cut printed, named in `forms`.
  * Where nothing is printed for the food in this cut, the general hours for fruit or vegetables are given and
  * `hoursAreGeneral` says so. Ask for `"fruit"` or `"vegetable"` for a food that is in no table.
  *
@@ -192,7 +224,7 @@ const fits = (row: GuideRow, form: string | undefined): boolean =>
 export function dryingGuide(input: DryingGuideInput): DryingGuide {
   const { food: asked, form } = readInput(schema, input);
   const { food, rows } = rowsOf(asked, guide);
-  const fitting = rows.filter((row) => fits(row, form));
+  const fitting = ofOneCut(rows, form);
   const timed = fitting.filter((row) => row.hours !== null);
   const general = guide.filter((row) => row.food === food.kind);
   const hoursAreGeneral = timed.length === 0;
@@ -214,6 +246,7 @@ export function dryingGuide(input: DryingGuideInput): DryingGuide {
     kind: food.kind,
     // the preparation and blanching of another cut would mislead
     preparation: (fitting.length === 0 ? undefined : lead.preparation) ?? (general[0]?.preparation as string),
+    ...(hoursAreGeneral ? {} : cut(lead)),
     ...(fitting.length === 0 ? {} : steps(lead)),
     temperature: GUIDE_DRYING_TEMPERATURE,
     hours: range(

@@ -9,6 +9,7 @@ import { type Basis, type Caution, joinBasis } from '../sources/basis';
 import { asTable, basisOf, type Sourced } from '../sources/table';
 import { caution } from './cautions';
 import { refuseWetter, shareLeft } from './driedMass';
+import { fatFields, fatOf } from './fat';
 import { sublimationBasis, sublimationEnthalpy } from './ice';
 import { MOISTURE_BASES } from './moistureBasis';
 import { moistureRange } from './moistureRange';
@@ -19,6 +20,7 @@ import { layerMass, lotsFor } from './trayLoad';
 export interface FreezeDryingRow extends Sourced {
   readonly food: string;
   readonly item?: string;
+  readonly thickness_mm?: number;
   readonly hours_low?: number;
   readonly hours_high?: number;
   readonly hours_total?: number | readonly [number, number];
@@ -26,17 +28,24 @@ export interface FreezeDryingRow extends Sourced {
 }
 
 const rows = asTable<FreezeDryingRow>(freezeDryingTable).rows;
-const homeCycle = rows.find(({ item }) => item === 'typical home cycle') as FreezeDryingRow;
-const slab = rows.find(({ food }) => food.startsWith('any, 12.5 mm slab')) as FreezeDryingRow;
+/** The row of this item; items are fixed names of the table. */
+export function freezeDryingRow(item: string): FreezeDryingRow {
+  const found = rows.find((row) => row.item === item);
+  if (found === undefined) throw new Error(`no freeze-drying row ${item}`);
+  return found;
+}
+const homeCycle = freezeDryingRow('typical home cycle');
+const slab = freezeDryingRow('slab');
 
 /** The thickness of the slab that the published times are for. */
-const SLAB: Quantity<'length'> = { value: 12.5, unit: 'mm' };
+const SLAB: Quantity<'length'> = { value: slab.thickness_mm as number, unit: 'mm' };
 /** Pieces or puree spread on a tray: the share covered, as in `trayLoad`; the low end fits in every case. */
 const LEAST_COVER = 0.6;
 /** The ice is about this cold while it sublimes; the heat changes by 0.1 % over 20 degC. */
 const ICE_K = 253.15;
 
 const schema = fields({
+  ...fatFields,
   fresh: mass(),
   moisture: moistureRange(),
   targetMoisture: optional(ratio({ below: 1 })),
@@ -61,6 +70,8 @@ export interface FreezeDryLoad {
   readonly icePerBatch: Quantity<'mass'>;
   /** What is left when dry. */
   readonly dried: Range<Quantity<'mass'>>;
+  /** Share of fat of the food as it goes in, where it is known; it stays, and does not dry. */
+  readonly fat?: number;
   /** Heat to sublime the ice; the machine draws several times as much. */
   readonly energy: Range<Quantity<'energy'>>;
   /** Hours that extension literature gives for a home cycle, per batch. */
@@ -76,6 +87,10 @@ export interface FreezeDryLoad {
  * ice = fresh (moisture - target) / (1 - target), wet basis; the moist end of the range is held against the machine's
  * ice capacity. Tray load = area x thickness x density x covered share. Energy = ice x enthalpy of sublimation.
  *
+ * Fat does not dry: a food above 7 % of fat gets a caution, and so does one whose fat nobody has said.
+ *
+ * @param input.food - what is dried, for its fat: `strawberry`, `avocado`, `cheese` ...
+ * @param input.fat - its share of fat, 0 to below 1 or percent; by `food` if not given
  * @param input.fresh - ready produce before freezing
  * @param input.moisture - its moisture: one ratio or `{ low, likely, high }`, wet basis
  * @param input.targetMoisture - when dry; 2 % if not given (freeze-dried fruit)
@@ -84,13 +99,14 @@ export interface FreezeDryLoad {
  * @param input.cover - share of the trays covered, above 0 to 1: 1 for a puree, 0.6 if not given
  * @param input.density - of the produce; 1 g/mL if not given
  * @returns weights in the unit of `fresh`, `energy` in kWh
- * @throws StillroomError CONTRADICTION when the target is wetter than the start
+ * @throws StillroomError CONTRADICTION when the target is wetter than the start, or fat and water exceed the whole
  *
  * @example
  * ```ts
  * import { freezeDryLoad } from 'stillroom/drying';
  *
  * const load = freezeDryLoad({
+ *   food: 'strawberries',
  *   fresh: '20 lb',
  *   moisture: '90 %',
  *   machine: { iceCapacity: '9 lb', trayArea: '900 in2' },
@@ -105,6 +121,7 @@ export function freezeDryLoad(input: FreezeDryLoadInput): FreezeDryLoad {
   const residual = freezeDriedMoisture();
   const target = given.targetMoisture ?? residual.moisture;
   refuseWetter(moisture.low, target, input.targetMoisture);
+  const fat = fatOf(given.food, given.fat, moisture.likely);
   const { unit } = fresh;
   const back = (kg: number): Quantity<'mass'> => quantityIn(kg, 'kg', unit);
   const freshKg = valueIn(fresh, 'kg');
@@ -129,6 +146,7 @@ export function freezeDryLoad(input: FreezeDryLoadInput): FreezeDryLoad {
     limitedBy,
     icePerBatch: { value: (fresh.value / batches) * iceShare, unit },
     dried: turnRange(mapRange(left, (share) => ({ value: fresh.value * share, unit }))),
+    ...(fat.share === undefined ? {} : { fat: fat.share }),
     energy: mapRange(left, (share) => quantityIn(freshKg * (1 - share) * heat, 'kJ', 'kWh')),
     hoursPerBatch: { low: { value: low, unit: 'h' }, high: { value: high, unit: 'h' } },
     basis: joinBasis(
@@ -139,7 +157,13 @@ export function freezeDryLoad(input: FreezeDryLoadInput): FreezeDryLoad {
       given.thickness === undefined ? [basisOf(slab, 'thickness of the layer')] : [],
       sublimationBasis,
       [basisOf(homeCycle, 'hours of a home cycle')],
+      fat.basis,
     ),
-    cautions: [caution('freeze-dried-must-be-dry'), caution('keep-below-collapse'), caution('estimate')],
+    cautions: [
+      ...fat.cautions,
+      caution('freeze-dried-must-be-dry'),
+      caution('keep-below-collapse'),
+      caution('estimate'),
+    ],
   });
 }

@@ -1,5 +1,4 @@
 import type * as z from 'zod/mini';
-import freezeDryingTable from '../../data/drying/freeze-drying.json';
 import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import {
@@ -20,18 +19,16 @@ import {
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
-import { asTable, basisOf } from '../sources/table';
+import { basisOf } from '../sources/table';
 import { caution } from './cautions';
 import { refuseWetter, shareLeft } from './driedMass';
-import type { FreezeDryingRow } from './freezeDryLoad';
+import { freezeDryingRow } from './freezeDryLoad';
 import { iceBasis, icePressure, iceTemperature, sublimationBasis, sublimationEnthalpy } from './ice';
 import { freezeDriedMoisture } from './storage';
 
-const rows = asTable<FreezeDryingRow>(freezeDryingTable).rows;
-const item = (id: string): FreezeDryingRow => rows.find((row) => row.item === id) as FreezeDryingRow;
-const BALANCE = item('energyMassBalance');
-const TIME = item('sublimationTime');
-const SPLIT = item('coffeeExtractSplit');
+const BALANCE = freezeDryingRow('energyMassBalance');
+const TIME = freezeDryingRow('sublimationTime');
+const SPLIT = freezeDryingRow('coffeeExtractSplit');
 /** Of a 12.5 mm layer of coffee extract: 60 % of the time went into sublimation, 40 % into the bound water. */
 const SUBLIMATION_SHARE = 0.6;
 const TRIPLE_K = 273.16;

@@ -9,26 +9,48 @@ import { asTable, basisOf, type Sourced } from '../sources/table';
 import { caution } from './cautions';
 
 interface JerkyRow extends Sourced {
+  readonly id: string;
   readonly step: string;
-  readonly temperature_degF: number | readonly [number, number] | null;
-  readonly time: string | null;
+  readonly temperature_degF: readonly [least: number, most: number | null] | null;
+  readonly atLeast?: Quantity<'time'>;
+  readonly thickest_in?: number;
+  readonly keeps?: string;
   readonly offered: boolean;
 }
 
 const rows = asTable<JerkyRow>(jerkyTable).rows.filter(({ offered }) => offered);
-const step = (start: string): JerkyRow => rows.find((row) => row.step.startsWith(start)) as JerkyRow;
+function step(id: string): JerkyRow {
+  const found = rows.find((row) => row.id === id);
+  if (found === undefined) throw new Error(`no jerky row ${id}`);
+  return found;
+}
 
-const MEAT = step('internal temperature of meat');
-const POULTRY = step('internal temperature of poultry');
-const DRYER = step('dryer air temperature during drying');
-const HOT_DRYER = step('dryer air temperature, Wisconsin');
-const OVEN = step('post-drying oven');
-/** From the rows' `time`: at least 6 h in the hot dryer, 10 min in the oven, strips of 1/4 in or less. */
-const HOT_DRYER_HOURS = 6;
-const OVEN_MINUTES = 10;
-const OVEN_STRIP: Quantity<'length'> = { value: 0.25, unit: 'in' };
+const MEAT = step('inside-meat');
+const POULTRY = step('inside-poultry');
+const DRYER = step('dryer-after-heating');
+const HOT_DRYER = step('dryer-before-oven');
+const OVEN = step('oven-after');
+const STRIP: Quantity<'length'> = {
+  value: Math.min(HOT_DRYER.thickest_in as number, OVEN.thickest_in as number),
+  unit: 'in',
+};
 
-const degF = (row: JerkyRow): number => row.temperature_degF as number;
+/** The least and the most that a row prints, in degF; no most where it prints none. */
+function printed({ temperature_degF: ends }: JerkyRow): { readonly least: number; readonly most: number } {
+  const [least, most] = ends as readonly [number, number | null];
+  return { least, most: most ?? Number.POSITIVE_INFINITY };
+}
+
+/** Whether a temperature is one that the row prints; none given is not. */
+function within(given: Quantity<'temperature'> | undefined, row: JerkyRow): boolean {
+  if (given === undefined) return false;
+  const [value, { least, most }] = [valueIn(given, 'degF'), printed(row)];
+  return value >= least - 1e-9 && value <= most + 1e-9;
+}
+
+/** Whether a time is as long as the row asks for. */
+const longEnough = (given: Quantity<'time'> | undefined, { atLeast }: JerkyRow): boolean =>
+  given !== undefined && atLeast !== undefined && valueIn(given, 'min') >= valueIn(atLeast, 'min') - 1e-9;
 
 const schema = fields({
   meat: choice('the meat', ['meat', 'beef', 'pork', 'lamb', 'venison', 'game', 'poultry', 'chicken', 'turkey', 'duck']),
@@ -46,7 +68,8 @@ export interface JerkySteps {
   readonly tested: true;
   /** What the meat must reach inside before it dries, by a thermometer. */
   readonly internalTemperature?: Quantity<'temperature'>;
-  readonly dryer: { readonly low: Quantity<'temperature'>; readonly high?: Quantity<'temperature'> };
+  /** Air of the dryer: the least and the most that is printed. */
+  readonly dryer: { readonly low: Quantity<'temperature'>; readonly high: Quantity<'temperature'> };
   readonly dryAtLeast?: Quantity<'time'>;
   /** The oven after drying. */
   readonly oven?: { readonly temperature: Quantity<'temperature'>; readonly time: Quantity<'time'> };
@@ -57,14 +80,15 @@ export interface JerkySteps {
 }
 export type Jerky = JerkySteps | Refusal;
 
-const quantity = (value: number): Quantity<'temperature'> => ({ value, unit: 'degF' });
+const degF = (value: number): Quantity<'temperature'> => ({ value, unit: 'degF' });
 
 /**
  * Whether a way of making jerky holds the heating step that makes it safe, and the printed steps; refused otherwise.
  *
  * Either the meat reaches 160 degF inside (poultry 165 degF) before it dries at 130 to 140 degF; or strips of 1/4 in
- * or less dry at 145 degF or above for at least 6 hours and then stand 10 minutes in an oven at 275 degF (not for
- * poultry). Drying alone is refused at every temperature, and old directions at 120 degF are never offered.
+ * or less dry at 145 to 155 degF for at least 6 hours and then stand 10 minutes in an oven at 275 degF (not for
+ * poultry). Drying alone is refused at every temperature, a dryer or an oven hotter than printed as well as a cooler
+ * one (a hot dryer hardens the outside over a wet middle), and old directions at 120 degF are never offered.
  *
  * @param input.meat - `beef`, `pork`, `lamb`, `venison`, `game`, `meat`; or `poultry`, `chicken`, `turkey`, `duck`
  * @param input.heating - `before` drying, `after` it, or `none`; refused if not given
@@ -86,78 +110,116 @@ const quantity = (value: number): Quantity<'temperature'> => ({ value, unit: 'de
  */
 export function jerky(input: JerkyInput): Jerky {
   const given = readInput(schema, input);
-  const { heating = 'none', dryerTemperature: dryer } = given;
-  const poultry = ['poultry', 'chicken', 'turkey', 'duck'].includes(given.meat);
-  const inside = poultry ? POULTRY : MEAT;
-  const cautions = [caution('jerky-heat-first'), caution('jerky-keeps-briefly'), caution('follow-local-guidance')];
-  const at = (value: Quantity<'temperature'> | undefined, least: number): boolean =>
-    value !== undefined && valueIn(value, 'degF') >= least - 1e-9;
-  const before = `heat the ${poultry ? 'poultry' : 'meat'} to ${degF(inside)} degF inside before it dries`;
-  const refuse = (reason: string, instead: string): Refusal => ({
+  const { heating = 'none' } = given;
+  if (heating === 'before') return handOut(heatedBefore(given));
+  if (heating === 'after') return handOut(heatedAfter(given));
+  return handOut(
+    refusal(given, 'drying without a heating step leaves dangerous bacteria alive in the meat', heatFirst(given)),
+  );
+}
+
+type Given = z.output<typeof schema>;
+const POULTRIES: readonly string[] = ['poultry', 'chicken', 'turkey', 'duck'];
+const isPoultry = ({ meat }: Given): boolean => POULTRIES.includes(meat);
+const insideOf = (given: Given): JerkyRow => (isPoultry(given) ? POULTRY : MEAT);
+const heatFirst = (given: Given): string =>
+  `heat the ${isPoultry(given) ? 'poultry' : 'meat'} to ${printed(insideOf(given)).least} degF inside before it dries`;
+
+const cautions = () => [caution('jerky-heat-first'), caution('jerky-keeps-briefly'), caution('follow-local-guidance')];
+
+function refusal(given: Given, reason: string, instead: string): Refusal {
+  return {
     tested: false,
     reason,
     instead,
     basis: [
-      basisOf(inside, 'inside temperature before drying'),
-      basisOf(HOT_DRYER, 'dryer'),
+      basisOf(insideOf(given), 'inside temperature before drying'),
+      basisOf(DRYER, 'dryer, meat heated before'),
+      basisOf(HOT_DRYER, 'dryer, meat heated afterwards'),
       basisOf(OVEN, 'oven after drying'),
     ],
-    cautions,
-  });
-  const keeping = ['storage, sealed, room', 'storage, refrigerator', 'storage, freezer'].map(step);
-  const [room, refrigerator, freezer] = keeping.map((row) => row.time as string) as [string, string, string];
-  const common = { tested: true, keeps: { room, refrigerator, freezer }, cautions } as const;
-  if (heating === 'none')
-    return handOut(refuse('drying without a heating step leaves dangerous bacteria alive in the meat', before));
-  if (heating === 'before') {
-    const [low, high] = DRYER.temperature_degF as readonly [number, number];
-    if (!at(given.internalTemperature, degF(inside))) {
-      return handOut(refuse(`the meat must be known to reach ${degF(inside)} degF inside before it dries`, before));
-    }
-    if (!at(dryer, low)) {
-      return handOut(
-        refuse(`a dryer below ${low} degF is too slow to dry before the meat spoils`, `dry at ${low} to ${high} degF`),
-      );
-    }
-    return handOut({
-      ...common,
-      internalTemperature: quantity(degF(inside)),
-      dryer: { low: quantity(low), high: quantity(high) },
-      basis: joinBasis(
-        [basisOf(inside, 'inside temperature before drying'), basisOf(DRYER, 'temperature of the dryer')],
-        keeping.map((row) => basisOf(row, 'keeping')),
-      ),
-    });
+    cautions: cautions(),
+  };
+}
+
+/** A dryer that is cooler or hotter than the row prints. */
+function wrongDryer(given: Given, row: JerkyRow): Refusal {
+  const { least, most } = printed(row);
+  const reason =
+    valueIn(given.dryerTemperature, 'degF') < least
+      ? `a dryer below ${least} degF is too slow to dry before the meat spoils`
+      : `no row of these tables dries jerky above ${most} degF: the outside hardens before the middle is dry`;
+  return refusal(given, reason, `dry at ${least} to ${most} degF`);
+}
+
+const ROOM = step('keep-room');
+const REFRIGERATOR = step('keep-refrigerator');
+const FREEZER = step('keep-freezer');
+const keeping = () => ({
+  room: ROOM.keeps as string,
+  refrigerator: REFRIGERATOR.keeps as string,
+  freezer: FREEZER.keeps as string,
+});
+const keepingBasis = () => [ROOM, REFRIGERATOR, FREEZER].map((row) => basisOf(row, 'keeping'));
+const dryerOf = (row: JerkyRow) => ({ low: degF(printed(row).least), high: degF(printed(row).most) });
+
+function heatedBefore(given: Given): Jerky {
+  const inside = insideOf(given);
+  const { least } = printed(inside);
+  if (!within(given.internalTemperature, inside)) {
+    return refusal(given, `the meat must be known to reach ${least} degF inside before it dries`, heatFirst(given));
   }
-  if (poultry)
-    return handOut(refuse('the oven step after drying is printed for strips of meat, not for poultry', before));
-  if (given.thickness === undefined || valueIn(given.thickness, 'in') > OVEN_STRIP.value + 1e-9) {
-    return handOut(
-      refuse('the oven step after drying is for strips of 1/4 in or less', `cut them thinner, or ${before}`),
+  if (!within(given.dryerTemperature, DRYER)) return wrongDryer(given, DRYER);
+  return {
+    tested: true,
+    internalTemperature: degF(least),
+    dryer: dryerOf(DRYER),
+    keeps: keeping(),
+    basis: joinBasis(
+      [basisOf(inside, 'inside temperature before drying'), basisOf(DRYER, 'temperature of the dryer')],
+      keepingBasis(),
+    ),
+    cautions: cautions(),
+  };
+}
+
+function heatedAfter(given: Given): Jerky {
+  const before = heatFirst(given);
+  if (isPoultry(given)) {
+    return refusal(given, 'the oven step after drying is for strips of meat here, not for poultry', before);
+  }
+  if (given.thickness === undefined || valueIn(given.thickness, 'in') > STRIP.value + 1e-9) {
+    return refusal(
+      given,
+      'the oven step after drying is for strips of 1/4 in or less',
+      `cut them thinner, or ${before}`,
     );
   }
-  const longEnough = given.dryingTime !== undefined && valueIn(given.dryingTime, 'h') >= HOT_DRYER_HOURS - 1e-9;
-  if (!at(dryer, degF(HOT_DRYER)) || !longEnough) {
-    return handOut(
-      refuse(
-        `before the oven step the strips dry at ${degF(HOT_DRYER)} degF or above for at least ${HOT_DRYER_HOURS} hours`,
-        before,
-      ),
+  if (!within(given.dryerTemperature, HOT_DRYER)) return wrongDryer(given, HOT_DRYER);
+  const dryAtLeast = HOT_DRYER.atLeast as Quantity<'time'>;
+  const { least } = printed(HOT_DRYER);
+  if (!longEnough(given.dryingTime, HOT_DRYER)) {
+    return refusal(
+      given,
+      `before the oven step the strips dry at ${least} degF or above for at least ${dryAtLeast.value} hours`,
+      before,
     );
   }
-  const ovenTime = given.oven === undefined ? 0 : valueIn(given.oven.time, 'min');
-  if (!at(given.oven?.temperature, degF(OVEN)) || ovenTime < OVEN_MINUTES - 1e-9) {
-    return handOut(refuse(`the oven step is ${OVEN_MINUTES} minutes at ${degF(OVEN)} degF`, before));
+  const ovenTime = OVEN.atLeast as Quantity<'time'>;
+  if (!within(given.oven?.temperature, OVEN) || !longEnough(given.oven?.time, OVEN)) {
+    return refusal(given, `the oven step is ${ovenTime.value} minutes at ${printed(OVEN).least} degF`, before);
   }
-  return handOut({
-    ...common,
-    dryer: { low: quantity(degF(HOT_DRYER)) },
-    dryAtLeast: { value: HOT_DRYER_HOURS, unit: 'h' },
-    oven: { temperature: quantity(degF(OVEN)), time: { value: OVEN_MINUTES, unit: 'min' } },
-    thickestStrip: OVEN_STRIP,
+  return {
+    tested: true,
+    dryer: dryerOf(HOT_DRYER),
+    dryAtLeast,
+    oven: { temperature: degF(printed(OVEN).least), time: ovenTime },
+    thickestStrip: STRIP,
+    keeps: keeping(),
     basis: joinBasis(
       [basisOf(HOT_DRYER, 'temperature of the dryer'), basisOf(OVEN, 'oven after drying')],
-      keeping.map((row) => basisOf(row, 'keeping')),
+      keepingBasis(),
     ),
-  });
+    cautions: cautions(),
+  };
 }

@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import leatherTable from '../../data/drying/leather.json';
+import hoursTable from '../../data/drying/leather-hours.json';
 import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { area, count, density, fields, length, mass, optional, ratio, readInput, volume } from '../quantity/fields';
@@ -7,17 +8,44 @@ import { mapRange, turnRange } from '../quantity/range';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity, Range } from '../quantity/types';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
-import { asTable, basisOf } from '../sources/table';
+import { asTable, basisOf, type Sourced } from '../sources/table';
 import { caution } from './cautions';
 import { refuseWetter, shareLeft } from './driedMass';
 import { targetMoistureOf } from './dryingGuide';
 import { MOISTURE_BASES } from './moistureBasis';
 import { moistureRange } from './moistureRange';
-import { endsOf, type ItemRow, itemOf, numberOf } from './settings';
+import { type ItemRow, itemOf, numberOf } from './settings';
 import { lotsFor, massUnitFor } from './trayLoad';
 
 const rows = asTable<ItemRow>(leatherTable).rows;
 const item = (id: string): ItemRow => itemOf(rows, id);
+
+interface HoursRow extends Sourced {
+  readonly where: 'dryer' | 'oven';
+  readonly thickness_in: number;
+  readonly mean_in?: number;
+  readonly food?: string;
+  readonly hours: readonly [least: number | null, most: number];
+}
+/** From the thinnest sheet to the thickest. */
+const hourRows = [...asTable<HoursRow>(hoursTable).rows].sort((one, other) => one.thickness_in - other.thickness_in);
+
+/** The row of the thinnest printed sheet that is no thinner than this one; none above the thickest. */
+const dryerRow = (inches: number): HoursRow | undefined =>
+  hourRows.find(
+    ({ where, thickness_in: printed, mean_in: mean = printed }) => where === 'dryer' && inches <= mean + 1e-3,
+  );
+
+/** Hours in an oven: from the least that is printed to the most, up to the thickest sheet printed. */
+function ovenHours(inches: number): { low: number; high: number; rows: readonly HoursRow[] } | undefined {
+  const oven = hourRows.filter(({ where }) => where === 'oven');
+  if (inches > Math.max(...oven.map(({ thickness_in: printed }) => printed)) + 1e-3) return undefined;
+  return {
+    low: Math.min(...oven.flatMap(({ hours: [least] }) => (least === null ? [] : [least]))),
+    high: Math.max(...oven.map(({ hours: [, most] }) => most)),
+    rows: oven,
+  };
+}
 
 const SHEET_CUPS = item('fruit_cups_per_13x15in_sheet');
 const SHEET_AREA = 13 * 15; // in2, the sheet the row is for
@@ -50,8 +78,11 @@ export interface Leather {
   /** All the leather there is at the end. */
   readonly leather?: Range<Quantity<'mass'>>;
   readonly temperature: Quantity<'temperature'>;
-  readonly hours: { readonly low: Quantity<'time'>; readonly high: Quantity<'time'> };
-  readonly ovenHours: { readonly low: Quantity<'time'>; readonly high: Quantity<'time'> };
+  /** In a dryer, for a sheet of this thickness; none above the thickest sheet that is printed, 1/4 in. */
+  readonly hours?: { readonly low: Quantity<'time'>; readonly high: Quantity<'time'> };
+  /** The sheet that `hours` are printed for, and the fruit where it is one recipe's. */
+  readonly hoursFor?: { readonly thickness: Quantity<'length'>; readonly food?: string };
+  readonly ovenHours?: { readonly low: Quantity<'time'>; readonly high: Quantity<'time'> };
   /** Against browning, for light fruit; or `ascorbicAcid` instead. */
   readonly lemonJuice: Quantity<'volume'>;
   readonly ascorbicAcid: Quantity<'mass'>;
@@ -64,12 +95,18 @@ export interface Leather {
 const hoursOf = (low: number, high: number) =>
   ({ low: { value: low, unit: 'h' }, high: { value: high, unit: 'h' } }) as const;
 
+const dryerHours = ({ hours: [least, most], thickness_in: printed, food }: HoursRow) => ({
+  hours: hoursOf(least ?? most, most),
+  hoursFor: { thickness: { value: printed, unit: 'in' } as const, ...(food === undefined ? {} : { food }) },
+});
+
 /**
  * Fruit leather: how much puree a sheet takes, how many sheets a batch fills, what a sheet weighs when done, and the
  * printed temperature, hours, additions, dryness test and keeping time.
  *
  * puree on a sheet = area x thickness; without a thickness the printed 2 cups on a 13 x 15 in sheet are scaled (about
- * 1/8 in with thicker edges). End weight = puree (1 - moisture) / (1 - target).
+ * 1/8 in with thicker edges). End weight = puree (1 - moisture) / (1 - target). Hours belong to a thickness: 6 to 8 h
+ * for that sheet, 10 h for one of 1/4 in (printed for mango); none are printed for thicker sheets, and none are given.
  *
  * @param input.area - of one sheet
  * @param input.puree - volume of puree at hand, or
@@ -89,7 +126,8 @@ const hoursOf = (low: number, high: number) =>
  * const answer = leather({ area: '195 in2', puree: '5 cups', moisture: '86 %' });
  * answer.perSheet; // => { value: 2, unit: 'cup' }
  * answer.sheets; // => 3
- * answer.hours.high; // => { value: 8, unit: 'h' }
+ * answer.hours?.high; // => { value: 8, unit: 'h' }
+ * leather({ area: '195 in2', thickness: '1/2 in' }).hours; // => undefined
  * ```
  */
 export function leather(input: LeatherInput): Leather {
@@ -117,7 +155,9 @@ export function leather(input: LeatherInput): Leather {
   const targetMoisture = given.targetMoisture ?? target.targetMoisture;
   if (moisture !== undefined) refuseWetter(moisture.low, targetMoisture, input.targetMoisture);
   const share = moisture && turnRange(mapRange(moisture, (start) => shareLeft(start, targetMoisture)));
-  const [dryerLow, dryerHigh] = endsOf(item('dehydrator_hours'));
+  const inches = quantityIn(depth, 'cm', 'in').value;
+  const dryer = dryerRow(inches);
+  const oven = ovenHours(inches);
   const cups = quantityIn(total, 'mL', 'cup').value;
   const acid = item('ascorbicAcid_per_2cups_lightFruit').value as { mg: number };
   const figure = (id: string, what: string): Basis => basisOf(item(id), what);
@@ -135,8 +175,8 @@ export function leather(input: LeatherInput): Leather {
           leather: mapRange(share, (left) => weigh(total * left)),
         }),
     temperature: { value: numberOf(item('temperature')), unit: 'degF' },
-    hours: hoursOf(dryerLow, dryerHigh),
-    ovenHours: hoursOf(endsOf(item('oven_hours_USDA'))[0], numberOf(item('oven_hours_max'))),
+    ...(dryer === undefined ? {} : dryerHours(dryer)),
+    ...(oven === undefined ? {} : { ovenHours: hoursOf(oven.low, oven.high) }),
     lemonJuice: quantityIn((numberOf(item('lemonJuice_tsp_per_2cups_lightFruit')) * cups) / 2, 'tsp', 'tsp'),
     ascorbicAcid: { value: (acid.mg * cups) / 2, unit: 'mg' },
     drynessTest: item('drynessTest').value as string,
@@ -148,9 +188,8 @@ export function leather(input: LeatherInput): Leather {
       moisture !== undefined && given.targetMoisture === undefined ? target.basis : [],
       [
         figure('temperature', 'temperature of the dryer'),
-        figure('dehydrator_hours', 'hours in a dryer'),
-        figure('oven_hours_USDA', 'hours in an oven, the short end'),
-        figure('oven_hours_max', 'hours in an oven, the long end'),
+        ...(dryer === undefined ? [] : [basisOf(dryer, 'hours in a dryer, by thickness')]),
+        ...(oven?.rows ?? []).map((row) => basisOf(row, 'hours in an oven')),
         figure('lemonJuice_tsp_per_2cups_lightFruit', 'lemon juice for light fruit'),
         figure('ascorbicAcid_per_2cups_lightFruit', 'ascorbic acid for light fruit'),
         figure('drynessTest', 'dryness test'),
@@ -158,6 +197,8 @@ export function leather(input: LeatherInput): Leather {
       ],
     ),
     cautions: [
+      ...(dryer === undefined ? [caution('leather-too-thick')] : []),
+      ...(dryer?.food === undefined ? [] : [caution('leather-hours-of-one-fruit')]),
       caution('dryness-test-decides'),
       caution('mould-means-discard'),
       // the usual end moisture of fruit is recalled

@@ -8,10 +8,12 @@ import type { Basis, Caution } from '../sources/index';
 import { caution } from './cautions';
 import { refuseWetter, shareLeft } from './driedMass';
 import { dryerTemperature, dryingHeatBasis, GUIDE_DRYING_TEMPERATURE, heatToDry, START_C } from './dryingHeat';
+import { fatFields, fatIfNamed } from './fat';
 import { MOISTURE_BASES } from './moistureBasis';
 import { moistureRange } from './moistureRange';
 
 const schema = fields({
+  ...fatFields,
   fresh: mass(),
   moisture: moistureRange(),
   targetMoisture: ratio({ below: 1 }),
@@ -42,6 +44,8 @@ export interface StopWeight {
  * @param input.fresh - the ready produce on the tray as it goes in, without the tray
  * @param input.moisture - its moisture: one ratio, or `{ low, likely, high }`
  * @param input.targetMoisture - the moisture to reach: a number from 0 to below 1 or percent
+ * @param input.food - what is dried: fat does not dry, and a fatty food gets a caution
+ * @param input.fat - its share of fat, 0 to below 1 or percent; by `food` if not given
  * @param input.tare - weight of the empty tray, where the tray is weighed with the produce on it
  * @param input.temperature - of the dryer, 20 to 100 degC, for the energy; 140 degF if not given
  * @returns `weight` and `waterToRemove` in the unit of `fresh`, `energy` in kWh
@@ -62,8 +66,10 @@ export interface StopWeight {
  * ```
  */
 export function stopWeight(input: StopWeightInput): StopWeight {
-  const { fresh, moisture, targetMoisture, tare, temperature = GUIDE_DRYING_TEMPERATURE } = readInput(schema, input);
+  const given = readInput(schema, input);
+  const { fresh, moisture, targetMoisture, tare, temperature = GUIDE_DRYING_TEMPERATURE } = given;
   refuseWetter(moisture.low, targetMoisture, input.targetMoisture);
+  const fat = fatIfNamed(given.food, given.fat, moisture.likely);
   const { unit } = fresh;
   const empty = tare === undefined ? 0 : valueIn(tare, unit);
   const dryerC = valueIn(temperature, 'degC');
@@ -76,7 +82,7 @@ export function stopWeight(input: StopWeightInput): StopWeight {
     energy: mapRange(left, (share) =>
       quantityIn(heatToDry(freshKg, freshKg * (1 - share), START_C, dryerC), 'kJ', 'kWh'),
     ),
-    basis: [MOISTURE_BASES, ...dryingHeatBasis],
-    cautions: [caution('estimate')],
+    basis: [MOISTURE_BASES, ...dryingHeatBasis, ...fat.basis],
+    cautions: [...fat.cautions, caution('estimate')],
   });
 }

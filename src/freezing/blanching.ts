@@ -1,23 +1,30 @@
 import type * as z from 'zod/mini';
 import { handOut } from '../common/handOut';
-import { lookUp, nameKey } from '../common/names';
-import { fail } from '../errors/StillroomError';
-import { choice, fields, mass, name, optional, readInput } from '../quantity/fields';
+import { choice, fields, kitchenElevation, mass, name, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { joinBasis } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import type { Basis, Caution, Refusal } from '../sources/index';
 import { basisOf } from '../sources/table';
-import { namedFoods } from './foodNames';
+import { beforeFreezingOf, cutOf, refuseForm, rowsOfFood, vegetableNamed } from './beforeFreezing';
 import { type Span, spanOf } from './span';
-import { BLANCHING, BLANCHING_WATER, type BlanchingRow, type BlanchingWaterRow, freezingCaution, rule } from './tables';
+import {
+  type BeforeFreezingRow,
+  BLANCHING_WATER,
+  type BlanchingRow,
+  type BlanchingWaterRow,
+  type Ends,
+  freezingCaution,
+  rule,
+} from './tables';
 
 const schema = fields({
   food: name('a vegetable, such as "green bean"'),
   form: optional(name('the form or size, such as "medium" or "sliced"')),
   method: optional(choice('the method', ['water', 'steam'])),
   mass: optional(mass()),
+  elevation: optional(kitchenElevation()),
 });
 export type BlanchingInput = z.input<typeof schema>;
 
@@ -32,45 +39,46 @@ export interface Blanching {
   /** With a mass: boiling water and ice for it. */
   readonly water?: Quantity<'volume'>;
   readonly ice?: Quantity<'mass'>;
-  /** What a second source prints, with the water it was measured in. */
+  /** What a second source prints in boiling water for the same cut, with the water it was measured in. */
   readonly otherSource?: {
     readonly minutes: Span<number>;
-    readonly amount: string;
-    readonly water: Quantity<'volume'>;
+    readonly amount?: string;
+    readonly water?: Quantity<'volume'>;
   };
   readonly basis: readonly Basis[];
   readonly cautions: readonly Caution[];
 }
 
-const COOKED = new Set(['beet', 'pumpkin', 'winter squash', 'sweet potato']);
-const FOODS = namedFoods([...BLANCHING.map(({ food }) => food), ...BLANCHING_WATER.map(({ food }) => food), ...COOKED]);
-
-/** The one row of the form asked for; an error lists the forms. */
-function rowOf(rows: readonly BlanchingRow[], form: string | undefined): BlanchingRow {
-  const words = form === undefined ? [] : nameKey(form).split(' ');
-  const matching = rows.filter((row) => words.every((word) => nameKey(row.form).split(' ').includes(word)));
-  const exact = matching.filter((row) => form !== undefined && nameKey(row.form) === nameKey(form));
-  // a vegetable of one row has no forms to tell apart
-  const [row, second] = rows.length === 1 ? rows : exact.length === 1 ? exact : matching;
+/** The one row of the cut asked for, by the method where several print it; an error lists the cuts. */
+function oneRow(
+  fitting: readonly BlanchingRow[],
+  food: string,
+  form: string | undefined,
+  method: 'water' | 'steam' | undefined,
+): BlanchingRow {
+  const printed = method === undefined ? fitting : fitting.filter((row) => minutesIn(row, method) !== null);
+  const [row, second] = printed.length > 0 ? printed : fitting;
   if (row === undefined || second !== undefined) {
-    const forms = `one of the printed forms: ${rows.map((entry) => entry.form).join('; ')}`;
-    fail(form === undefined ? 'MISSING' : 'UNKNOWN_NAME', 'form', form, forms);
+    refuseForm(
+      food,
+      form,
+      rowsOfFood(food).map((each) => cutOf(each, food)),
+    );
   }
   return row;
 }
 
-/** Minutes by the method: the list's, else in water those of the second source, else in steam the printed factor. */
+const minutesIn = (row: BlanchingRow, method: 'water' | 'steam') =>
+  method === 'water' ? row.waterMinutes : row.steamMinutes;
+
+/** Minutes by the method: as printed, or in steam by the printed factor. */
 function minutesOf(
   row: BlanchingRow,
   method: 'water' | 'steam',
-  second: BlanchingWaterRow | undefined,
-): { minutes: Span<number>; basis: readonly Basis[] } {
-  const printed = method === 'water' ? row.waterMinutes : row.steamMinutes;
+): { minutes: Span<number>; basis: readonly Basis[] } | undefined {
+  const printed = minutesIn(row, method);
   if (printed !== null) return { minutes: spanOf(printed), basis: [basisOf(row, 'blanching time')] };
-  if (row.waterMinutes === null) {
-    if (second === undefined) throw new Error(`no boiling-water time for ${row.food}, ${row.form}`);
-    return { minutes: spanOf(second.waterMinutes), basis: [basisOf(second, 'blanching time')] };
-  }
+  if (row.waterMinutes === null) return undefined;
   const factor = rule('steam-factor');
   const [low, high] = row.waterMinutes;
   return {
@@ -79,18 +87,64 @@ function minutesOf(
   };
 }
 
+/** The answer for a food that is cooked, or frozen raw. */
+function notBlanched(food: string, does: 'cook' | 'raw', rows: readonly BeforeFreezingRow[]): Refusal {
+  const sizes = rows.flatMap(({ minutes, size }) =>
+    minutes === undefined ? [] : [`${minutes.join(' to ')} min${size === undefined ? '' : ` (${size})`}`],
+  );
+  const cooked = sizes.length === 0 ? 'Cook it until tender' : `Cook it until tender, ${sizes.join(', ')}`;
+  return {
+    tested: false,
+    reason:
+      does === 'cook'
+        ? `${food} is cooked until tender before freezing, not blanched.`
+        : `${food} in this cut needs no blanching before freezing.`,
+    instead: does === 'cook' ? `${cooked}; cool it and pack it.` : 'Wash it, cut it, and freeze it raw.',
+    basis: rows.map((row) => basisOf(row, does === 'cook' ? 'cooked, not blanched' : 'frozen without blanching')),
+    cautions: rows.some(({ obtained }) => obtained === 'memory') ? [caution('from-memory')] : [],
+  };
+}
+
+/** Boiling water and ice for a weight of the prepared vegetable. */
+function bath(row: BlanchingRow, method: 'water' | 'steam', prepared: Quantity<'mass'>) {
+  const perPound = rule(row.leafy === true ? 'blanch-water-per-lb-leafy' : 'blanch-water-per-lb');
+  const ice = rule('ice-per-lb');
+  return {
+    amounts: {
+      ...(method === 'water'
+        ? { water: quantityIn<'volume'>(valueIn(prepared, 'lb') * perPound.low, 'gallon', 'gallon') }
+        : {}),
+      ice: quantityIn<'mass'>(prepared.value * ice.low, prepared.unit, prepared.unit),
+    },
+    basis: [...(method === 'water' ? [basisOf(perPound, 'boiling water')] : []), basisOf(ice, 'ice')],
+  };
+}
+
+/** The minutes that a high kitchen adds. */
+function highKitchen(at: Quantity<'length'> | undefined): { more: number; basis: readonly Basis[] } {
+  const from = rule('high-blanch-elevation');
+  if (at === undefined || valueIn(at, 'ft') < from.low - 1e-6) return { more: 0, basis: [] };
+  const more = rule('high-blanch-minutes');
+  return { more: more.low, basis: [basisOf(more, `longer from ${from.low} ft`)] };
+}
+
 /**
  * How long to blanch a vegetable before freezing, how long to cool it, and the water and ice that takes.
  *
- * Boiling-water times count from the return to the boil, which should come within a minute. Where no steam
- * time is printed it is the boiling-water time x 1.5. Cooling takes as long as blanching; corn on the cob twice as long.
+ * A time belongs to a cut and a size. Boiling-water times count from the return to the boil, which should come
+ * within a minute. Where no steam time is printed it is the boiling-water time x 1.5. From 5,000 ft blanching takes
+ * 1 minute longer. Cooling takes as long as blanching; corn on the cob twice as long.
  *
- * @param input.food - `"green beans"`, `"corn on the cob"`
- * @param input.form - size or cut, where the list tells them apart: `"medium"`, `"shredded"`
+ * @param input.food - `"green beans"`, `"corn on the cob"`; a wider name such as `"corn"` needs a form
+ * @param input.form - size or cut, where the list tells them apart: `"medium"`, `"shredded"`, `"kernels"`; a cut that
+ *   the list does not print is refused
  * @param input.method - `water` (default; `steam` where only that is printed) or `steam`
- * @param input.mass - of the prepared vegetable, for `water` (1 gallon for each lb) and `ice` (1 lb for each lb)
- * @returns the times, or a refusal for vegetables that are cooked instead
- * @throws StillroomError UNKNOWN_NAME; MISSING where a form must be named, listing the forms
+ * @param input.mass - of the prepared vegetable, for `water` (1 gallon for each lb, 2 for leafy greens) and `ice`
+ *   (1 lb for each lb)
+ * @param input.elevation - of the kitchen; below 5,000 ft if not given
+ * @returns the times, or a refusal for vegetables that are cooked, or frozen raw, instead
+ * @throws StillroomError UNKNOWN_NAME for a vegetable or a cut that is not in the list; MISSING where a form must be
+ *   named, listing the forms
  *
  * @example
  * ```ts
@@ -99,66 +153,50 @@ function minutesOf(
  * const beans = blanching({ food: 'green beans', mass: '3 lb' });
  * 'minutes' in beans && beans.minutes; // => { low: 3, high: 3 }
  * blanching({ food: 'asparagus' }); // throws StillroomError MISSING
+ * blanching({ food: 'corn', form: 'on the cob' }); // throws StillroomError UNKNOWN_NAME
  * ```
  */
 export function blanching(input: BlanchingInput): Blanching | Refusal {
-  const { food: asked, form, method: askedMethod, mass: prepared } = readInput(schema, input);
-  const food = lookUp(asked, FOODS, 'food', 'vegetable of the blanching list').name;
-  const second = BLANCHING_WATER.find((row) => row.food === food);
-  if (COOKED.has(food)) {
-    const boiled = second === undefined ? '' : ` (${second.waterMinutes.join(' to ')} min for beets)`;
+  const { food: asked, form, method: askedMethod, mass: prepared, elevation: height } = readInput(schema, input);
+  const food = vegetableNamed(asked);
+  const first = beforeFreezingOf(food, form);
+  if (first.does === 'cook' || first.does === 'raw') return handOut(notBlanched(food, first.does, first.rows));
+  const row = oneRow(first.does === 'blanch' ? first.rows : [], food, form, askedMethod);
+  const method = askedMethod ?? (row.waterMinutes === null ? 'steam' : 'water');
+  const timed = minutesOf(row, method);
+  if (timed === undefined) {
     return handOut({
       tested: false,
-      reason: `${food} is cooked until tender before freezing, not blanched.`,
-      instead: `Cook it through${boiled}, cool it and pack it.`,
-      basis:
-        second === undefined
-          ? [{ what: 'cooked, not blanched', kind: 'from-memory' }]
-          : [basisOf(second, 'cooking time')],
+      reason: `These tables hold no boiling-water time for ${food}, ${row.form}.`,
+      instead: `Steam it: ${(row.steamMinutes as Ends).join(' to ')} min.`,
+      basis: [basisOf(row, 'steam time')],
       cautions: [],
     });
   }
-  const listed = BLANCHING.filter((row) => row.food === food);
-  // the second source alone: its row read as one of the list
-  const rows =
-    listed.length > 0 || second === undefined
-      ? listed
-      : [{ ...second, form: '', waterMinutes: second.waterMinutes, steamMinutes: null }];
-  const row = rowOf(rows, form);
-  const method = askedMethod ?? (row.waterMinutes === null ? 'steam' : 'water');
-  const { minutes, basis } = minutesOf(row, method, second);
+  const high = highKitchen(height);
+  const minutes = { low: timed.minutes.low + high.more, high: timed.minutes.high + high.more };
   const cooling = rule('cooling-time');
-  const coolingFactor = food === 'corn on the cob' ? 2 : cooling.low;
-  const perPound = rule('blanch-water-per-lb');
-  const ice = rule('ice-per-lb');
+  const coolingFactor = row.coolingTimes ?? cooling.low;
+  const needs = prepared === undefined ? undefined : bath(row, method, prepared);
+  // a boiling-water time is no second reading of a steam time
+  const second =
+    method === 'water'
+      ? BLANCHING_WATER.find((other) => other.food === row.food && other.form === row.form)
+      : undefined;
   return handOut({
-    food,
+    food: row.food,
     form: row.form,
     method,
     minutes,
     coolingMinutes: { low: minutes.low * coolingFactor, high: minutes.high * coolingFactor },
-    ...(prepared === undefined
-      ? {}
-      : {
-          ...(method === 'water'
-            ? { water: quantityIn<'volume'>(valueIn(prepared, 'lb') * perPound.low, 'gallon', 'gallon') }
-            : {}),
-          ice: quantityIn<'mass'>(prepared.value * ice.low, prepared.unit, prepared.unit),
-        }),
-    ...(second === undefined || listed.length === 0
-      ? {}
-      : {
-          otherSource: {
-            minutes: spanOf(second.waterMinutes),
-            amount: second.amount,
-            water: { value: second.waterQuarts, unit: 'quart' as const },
-          },
-        }),
+    ...needs?.amounts,
+    ...(second === undefined ? {} : { otherSource: otherSource(second) }),
     basis: joinBasis(
-      basis,
-      [basisOf(cooling, 'cooling time')],
-      prepared === undefined ? [] : [basisOf(perPound, 'boiling water'), basisOf(ice, 'ice')],
-      second === undefined || listed.length === 0 ? [] : [basisOf(second, 'times of a second source')],
+      timed.basis,
+      high.basis,
+      [basisOf(row.coolingTimes === undefined ? cooling : row, 'cooling time')],
+      needs?.basis ?? [],
+      second === undefined ? [] : [basisOf(second, 'times of a second source')],
     ),
     cautions: [
       freezingCaution('boiling-water-scalds'),
@@ -167,3 +205,13 @@ export function blanching(input: BlanchingInput): Blanching | Refusal {
     ],
   });
 }
+
+const otherSource = ({
+  waterMinutes,
+  amount,
+  waterQuarts,
+}: BlanchingWaterRow): NonNullable<Blanching['otherSource']> => ({
+  minutes: spanOf(waterMinutes),
+  ...(amount === null ? {} : { amount }),
+  ...(waterQuarts === null ? {} : { water: { value: waterQuarts, unit: 'quart' } }),
+});

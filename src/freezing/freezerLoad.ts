@@ -11,11 +11,13 @@ const schema = fields({ freezerVolume: volume(), mass: optional(mass()) });
 export type FreezerLoadInput = z.input<typeof schema>;
 
 export interface FreezerLoad {
-  /** What the freezer takes in 24 hours; stay at the low end when it is full or opened often. */
+  /** The most the freezer takes in 24 hours; both ends are the same, put in less when it is full or opened often. */
   readonly perDay: { readonly low: Quantity<'mass'>; readonly high: Quantity<'mass'> };
-  /** With a mass: days to put it all in, whole days, at the high and at the low end of the daily load. */
+  /** The higher figure that another page prints: not to be planned with. */
+  readonly alsoPrinted: Quantity<'mass'>;
+  /** With a mass: whole days to put it all in. */
   readonly days?: { readonly low: number; readonly high: number };
-  /** With a mass: whether it may go in at once even at the low end. */
+  /** With a mass: whether it may all go in within one day. */
   readonly atOnce?: boolean;
   readonly basis: readonly Basis[];
   readonly cautions: readonly Caution[];
@@ -24,7 +26,8 @@ export interface FreezerLoad {
 /**
  * How much unfrozen food a freezer takes in 24 hours, and over how many days to spread a harvest.
  *
- * 2 to 3 lb for each cubic foot of freezer. Days are rounded up.
+ * At most 2 lb for each cubic foot of freezer in a day (another page of the same book prints 2 to 3 lb). Days are
+ * rounded up.
  *
  * @param input.freezerVolume - inside volume of the freezer
  * @param input.mass - food to be frozen; left out, only the daily load is answered
@@ -35,13 +38,14 @@ export interface FreezerLoad {
  * import { freezerLoad } from 'stillroom/freezing';
  *
  * const load = freezerLoad({ freezerVolume: '15 ft3', mass: '62 lb' });
- * load.perDay; // => { low: { value: 30, unit: 'lb' }, high: { value: 45, unit: 'lb' } }
- * load.days; // => { low: 2, high: 3 }
+ * load.perDay.high; // => { value: 30, unit: 'lb' }
+ * load.days; // => { low: 3, high: 3 }
  * ```
  */
 export function freezerLoad(input: FreezerLoadInput): FreezerLoad {
   const { freezerVolume, mass: toFreeze } = readInput(schema, input);
   const printed = rule('load-per-ft3-day');
+  const other = rule('load-per-ft3-day-other');
   const cubicFeet = valueIn(freezerVolume, 'ft3');
   const unit = toFreeze?.unit ?? 'lb';
   const daily = (perCubicFoot: number) => quantityIn(perCubicFoot * cubicFeet, 'lb', unit);
@@ -50,13 +54,14 @@ export function freezerLoad(input: FreezerLoadInput): FreezerLoad {
   const days = (perCubicFoot: number, load: number) => Math.ceil((load / (perCubicFoot * cubicFeet)) * (1 - 1e-12));
   return handOut({
     perDay: { low: daily(printed.low), high: daily(printed.high) },
+    alsoPrinted: daily(other.high),
     ...(pounds === undefined
       ? {}
       : {
           days: { low: days(printed.high, pounds), high: days(printed.low, pounds) },
           atOnce: days(printed.low, pounds) <= 1,
         }),
-    basis: [basisOf(printed, 'load of the freezer in a day')],
+    basis: [basisOf(printed, 'load of the freezer in a day'), basisOf(other, 'the higher figure of another page')],
     cautions: [freezingCaution('do-not-overload-freezer')],
   });
 }

@@ -9,10 +9,11 @@ import { joinBasis, joinCautions } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import type { Basis, Caution, Refusal } from '../sources/index';
 import { basisOf } from '../sources/table';
+import { VEGETABLES } from './beforeFreezing';
 import { namedFoods } from './foodNames';
 import { scaleSyrup, syrupOfPercent } from './freezingSyrup';
 import { type Span, spanIn, spanOf } from './span';
-import { BLANCHING, freezingCaution, HEADSPACE, PACKS, type PackRow, type RuleRow, rule } from './tables';
+import { freezingCaution, HEADSPACE, PACKS, type PackRow, type RuleRow, rule } from './tables';
 
 const PACK_NAMES = ['dry', 'sugar', 'syrup', 'puree', 'crushed', 'unsweetened', 'water', 'juice', 'sauce'] as const;
 const schema = fields({
@@ -48,6 +49,8 @@ export interface PackIngredients {
     /** Water to dissolve it in before it is sprinkled over the fruit. */
     readonly dissolveIn?: Quantity<'volume'>;
   };
+  /** Minutes in steam that do instead of the ascorbic acid. */
+  readonly steamInstead?: Span<number>;
   /** Heating in boiling water, or in what `in` names, before packing. */
   readonly preheat?: { readonly minutes: Span<number>; readonly in: string };
   readonly note?: string;
@@ -65,7 +68,10 @@ export interface FreezerPack extends PackIngredients {
 }
 
 const FRUITS = namedFoods(PACKS.flatMap(({ foods }) => foods));
-const FOODS = namedFoods([...PACKS.flatMap(({ foods }) => foods), ...BLANCHING.map(({ food }) => food)]);
+const FOODS = namedFoods([
+  ...PACKS.flatMap(({ foods }) => foods),
+  ...VEGETABLES.map(({ name: vegetable }) => vegetable),
+]);
 
 /** The newer guide before the older; what is only recalled comes last. */
 const SOURCE_ORDER = ['nchfp-freeze', 'mu-ext-seasonal', 'msue-pfs'];
@@ -145,6 +151,7 @@ function ingredients(
               : { dissolveIn: { value: row.ascorbicInTbspWater * quarts, unit: 'tbsp' as const } }),
           },
         }),
+    ...(row.steamInsteadMinutes === undefined ? {} : { steamInstead: spanOf(row.steamInsteadMinutes) }),
     ...(row.preheatMinutes === undefined
       ? {}
       : { preheat: { minutes: spanOf(row.preheatMinutes), in: row.preheatIn ?? 'boiling water' } }),
@@ -153,8 +160,14 @@ function ingredients(
   };
 }
 
-/** A pack with nothing added: any fruit of the tables, or a vegetable after blanching. */
-function dryPack(food: string, volume: Quantity<'volume'>, weight: readonly Basis[], vegetable: boolean): FreezerPack {
+/** A pack with nothing added: any fruit whose own page prints no dry pack, or a vegetable after blanching. */
+function dryPack(
+  food: string,
+  volume: Quantity<'volume'>,
+  weight: readonly Basis[],
+  vegetable: boolean,
+  darkens: boolean,
+): FreezerPack {
   const row = HEADSPACE.find(({ pack }) => pack === 'dry');
   if (row === undefined) throw new Error('no dry pack in the headspace table');
   return {
@@ -166,7 +179,10 @@ function dryPack(food: string, volume: Quantity<'volume'>, weight: readonly Basi
       : 'Nothing is added; freeze on a tray first if pieces should stay apart.',
     basis: joinBasis([basisOf(row, 'dry pack: no sugar or liquid added')], weight),
     others: [],
-    cautions: [freezingCaution('freezing-does-not-sterilize')],
+    cautions: [
+      ...(darkens ? [freezingCaution('fruit-darkens-dry')] : []),
+      freezingCaution('freezing-does-not-sterilize'),
+    ],
   };
 }
 
@@ -177,7 +193,7 @@ function dryPack(food: string, volume: Quantity<'volume'>, weight: readonly Basi
  * quarts by the printed weight of a quart. Syrup covers fruit at 1/2 to 2/3 cup for each pint container.
  *
  * @param input.food - `"peach"`, `"strawberries"`; for a dry pack also a vegetable of the blanching list
- * @param input.pack - `dry` (nothing added), `sugar`, `syrup`, `puree` or `crushed`, `unsweetened` or `water`,
+ * @param input.pack - `dry` (no sugar or liquid; with the ascorbic acid where the page prints it), `sugar`, `syrup`, `puree` or `crushed`, `unsweetened` or `water`,
  * `juice`, `sauce`
  * @param input.amount - prepared fruit (puree, juice) by measure or by weight
  * @returns the ingredients, or a refusal where no source prints that pack for the food
@@ -210,13 +226,16 @@ export function freezerPack(input: FreezerPackInput): FreezerPack | Refusal {
   const quarts = isMass(amount) ? valueIn(amount, 'lb') / weight.pounds : valueIn(amount, 'quart');
   const volume = isMass(amount) ? quantityIn<'volume'>(quarts, 'quart', 'quart') : amount;
   const weightBasis = isMass(amount) ? [basisOf(weight.from, 'weight of a quart')] : [];
-  if (pack === 'dry') return handOut(dryPack(food, volume, weightBasis, vegetable));
+  if (pack === 'dry' && first === undefined) {
+    const darkens = printed.some(({ ascorbicTsp }) => ascorbicTsp !== undefined);
+    return handOut(dryPack(food, volume, weightBasis, vegetable, darkens));
+  }
   if (first === undefined) {
     const packs = [...new Set(printed.map((row) => row.pack))];
     return handOut({
       tested: false,
       reason: `No source in the tables prints a ${pack} pack for ${food}.`,
-      instead: `Printed for ${food}: ${packs.join(', ')}; any sound fruit may also be frozen dry, with nothing added.`,
+      instead: `Printed for ${food}: ${packs.join(', ')}; any sound fruit may also be frozen dry.`,
       basis: printed.map((row) => basisOf(row, `${row.pack} pack`)),
       cautions: [],
     });

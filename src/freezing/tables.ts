@@ -1,4 +1,5 @@
 /** The published tables of freezing, with their row types; the tests prove each against its schema. */
+import beforeTable from '../../data/freezing/before-freezing.json';
 import blanchingTable from '../../data/freezing/blanching.json';
 import blanchingRecalledTable from '../../data/freezing/blanching-recalled.json';
 import blanchingWaterTable from '../../data/freezing/blanching-water.json';
@@ -44,7 +45,7 @@ export interface HeadspaceRow extends Sourced {
 }
 export interface PackRow extends Sourced {
   readonly foods: readonly string[];
-  readonly pack: 'syrup' | 'sugar' | 'puree' | 'unsweetened' | 'water' | 'juice' | 'sauce';
+  readonly pack: 'syrup' | 'sugar' | 'dry' | 'puree' | 'unsweetened' | 'water' | 'juice' | 'sauce';
   readonly syrupPercent?: Ends;
   readonly sugarCups?: Ends;
   readonly perCups?: number;
@@ -54,20 +55,34 @@ export interface PackRow extends Sourced {
   readonly ascorbicTsp?: number;
   readonly ascorbicPerQuartOf?: 'syrup' | 'fruit' | 'water';
   readonly ascorbicInTbspWater?: number;
+  readonly steamInsteadMinutes?: Ends;
   readonly preheatMinutes?: Ends;
   readonly preheatIn?: string;
 }
 export interface BlanchingRow extends Sourced {
   readonly food: string;
+  readonly group?: string;
   readonly form: string;
+  readonly cuts?: readonly string[];
   readonly waterMinutes: Ends | null;
   readonly steamMinutes: Ends | null;
+  readonly coolingTimes?: number;
+  readonly leafy?: boolean;
+  readonly whenNamed?: boolean;
 }
 export interface BlanchingWaterRow extends Sourced {
   readonly food: string;
-  readonly amount: string;
-  readonly waterQuarts: number;
+  readonly form: string;
+  readonly amount: string | null;
+  readonly waterQuarts: number | null;
   readonly waterMinutes: Ends;
+}
+export interface BeforeFreezingRow extends Sourced {
+  readonly food: string;
+  readonly forms?: readonly string[];
+  readonly treatment: 'cook' | 'raw';
+  readonly minutes?: Ends;
+  readonly size?: string;
 }
 export interface ThermalRow extends Sourced {
   readonly food: string;
@@ -137,6 +152,7 @@ export const BLANCHING: readonly BlanchingRow[] = [
   ...asTable<BlanchingRow>(blanchingRecalledTable).rows,
 ];
 export const BLANCHING_WATER = asTable<BlanchingWaterRow>(blanchingWaterTable).rows;
+export const BEFORE_FREEZING = asTable<BeforeFreezingRow>(beforeTable).rows;
 export const THERMAL_VEGETABLES = asTable<ThermalRow>(vegetableTable).rows;
 export const THERMAL_US = asTable<UsUnitRow>(usUnitTable).rows;
 export const THERMAL_TEXTBOOK = asTable<ThermalRow>(textbookTable).rows;

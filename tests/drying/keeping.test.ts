@@ -149,6 +149,21 @@ describe('jerky', () => {
       jerky({ meat: 'pork', heating: 'before', internalTemperature: '71.2 degC', dryerTemperature: '60 degC' }).tested,
     ).toBe(true);
   });
+  it('is refused at a dryer or an oven hotter than printed, as at a cooler one', () => {
+    const before = { meat: 'beef', heating: 'before', internalTemperature: '160 degF' } as const;
+    const at = (degF: number) => jerky({ ...before, dryerTemperature: { value: degF, unit: 'degF' } });
+    for (const degF of [100, 120, 129, 141, 145, 180, 212, 300]) {
+      const answer = at(degF);
+      expect(answer.tested, `${degF}`).toBe(false);
+      if (!answer.tested) expect(answer.instead).toBe('dry at 130 to 140 degF');
+    }
+    for (const degF of [130, 135, 140]) expect(at(degF).tested, `${degF}`).toBe(true);
+    const dried = (degF: number) => jerky({ ...after, dryerTemperature: { value: degF, unit: 'degF' } }).tested;
+    expect([144, 145, 155, 156, 200, 275].map(dried)).toEqual([false, true, true, false, false, false]);
+    const oven = (degF: number) =>
+      jerky({ ...after, oven: { temperature: { value: degF, unit: 'degF' }, time: '10 min' } }).tested;
+    expect([274, 275, 276, 350, 500].map(oven)).toEqual([false, true, false, false, false]);
+  });
   it.each<[string, object]>([
     ['no thickness', { thickness: undefined }],
     ['thick strips', { thickness: '3/8 in' }],
@@ -178,6 +193,17 @@ describe('rehydrate and pretreatmentDip', () => {
       quickFruit: { boilingWater: { value: 5, unit: 'min' } },
     });
     expect(errorOf(() => rehydrate({ food: 'ham', dried: '1 cup' })).code).toBe('UNKNOWN_NAME');
+  });
+  it('serves the read and stronger acid dip, with the weaker ones beside it', () => {
+    const dip = pretreatmentDip({ treatment: 'vitamin C dip', water: '2 quarts' });
+    expect(dip.ingredients[0]?.low).toEqual({ value: 15, unit: 'tsp' });
+    expect(dip.soak?.low).toEqual({ value: 10, unit: 'min' });
+    expect(dip.basis[0]).toMatchObject({ kind: 'published', source: 'ndsu-fn1587' });
+    for (const { ingredients } of dip.others) expect(ingredients[0]?.high.value).toBeLessThan(15);
+    expect(dip.others.length).toBe(2);
+    expect(pretreatmentDip({ treatment: 'lemon juice dip', water: '1 quart' }).ingredients[0]?.low.value).toBeCloseTo(
+      4,
+    );
   });
   it('scales a dip to the water, and warns of sulfites', () => {
     const dip = pretreatmentDip({ treatment: 'sodium bisulfite', water: '1 gallon' });

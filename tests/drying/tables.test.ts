@@ -14,6 +14,7 @@ import {
 } from '../../src/drying/index';
 import { source } from '../../src/sources/index';
 import { latentHeat as steamLatentHeat } from '../../src/steam/index';
+import { sourced } from '../helpers/tables';
 
 const ends = z.tuple([z.number(), z.number()]).refine(([low, high]) => low <= high, 'low to high');
 const figure = z.union([z.number(), z.array(z.number()).min(2)]);
@@ -27,6 +28,7 @@ const TABLES: Record<string, z.ZodRawShape> = {
     printed: z.string(),
     kind: z.enum(['fruit', 'vegetable']),
     forms: z.array(z.string()).min(1).optional(),
+    thickness_in: ends.optional(),
     preparation: z.string().nullable(),
     steamBlanch_minutes: minutes,
     waterBlanch_minutes: minutes,
@@ -68,6 +70,18 @@ const TABLES: Record<string, z.ZodRawShape> = {
     value: z.union([figureOrText, z.record(z.string(), z.number())]),
     unit: z.string(),
   },
+  fat: {
+    food: z.string(),
+    synonyms: z.array(z.string()),
+    fat_percent: z.number().positive().max(100),
+  },
+  'leather-hours': {
+    where: z.enum(['dryer', 'oven']),
+    thickness_in: z.number().positive().max(0.25),
+    mean_in: z.number().positive().optional(),
+    food: z.string().optional(),
+    hours: z.tuple([z.number().nullable(), z.number()]),
+  },
   pasteurizing: {
     method: z.string(),
     temperature_degF: z.number().nullable(),
@@ -77,9 +91,12 @@ const TABLES: Record<string, z.ZodRawShape> = {
     maxTrays: z.number().optional(),
   },
   jerky: {
+    id: z.string(),
     step: z.string(),
-    temperature_degF: z.union([z.number(), ends]).nullable(),
-    time: z.string().nullable(),
+    temperature_degF: z.tuple([z.number(), z.number().nullable()]).nullable(),
+    atLeast: z.strictObject({ value: z.number().positive(), unit: z.enum(['h', 'min']) }).optional(),
+    thickest_in: z.number().positive().optional(),
+    keeps: z.string().optional(),
     offered: z.boolean(),
   },
   'storage-months': {
@@ -139,6 +156,7 @@ const TABLES: Record<string, z.ZodRawShape> = {
   'freeze-drying': {
     food: z.string(),
     item: z.string().optional(),
+    thickness_mm: z.number().positive().optional(),
     formula: z.string().optional(),
     hours_to_4_percent: z.number().optional(),
     hours_total: figure.optional(),
@@ -205,11 +223,8 @@ describe('tables', () => {
   it.each(Object.keys(TABLES))('%s fits its schema, row by row', (name) => {
     const row = z.strictObject({
       ...TABLES[name],
+      ...sourced,
       source: z.string().refine((id) => source(id) !== undefined),
-      locator: z.string(),
-      obtained: z.enum(['read', 'read-secondary', 'memory', 'computed', 'derived']),
-      seen: z.enum(['original', 'reproduction', 'citation']).optional(),
-      notes: z.string().min(1).optional(),
     });
     const { table, title, rows } = load(name);
     expect(table).toBe(name);
@@ -221,6 +236,33 @@ describe('tables', () => {
     expect(new Set(names).size).toBe(names.length);
     for (const name of ['guide', 'yields', 'storage-months', 'rehydration']) {
       for (const { food } of rowsOf<{ food: string }>(name)) expect(names).toContain(food);
+    }
+  });
+});
+
+describe('hours belong to a cut', () => {
+  const hours = (food: string, form?: string) => {
+    const guide = dryingGuide({ food, ...(form === undefined ? {} : { form }) });
+    return [guide.hours.low.value, guide.hours.high.value, guide.hoursAreGeneral];
+  };
+  it('strawberry slices have their own, not those of whole berries', () => {
+    expect(hours('strawberry', 'slices')).toEqual([7, 15, false]);
+    expect(hours('strawberry', 'whole')).toEqual([24, 36, false]);
+    // without a cut: of the first one, never two together
+    expect(hours('strawberry')).toEqual([24, 36, false]);
+    expect(dryingGuide({ food: 'strawberry' }).forms).toEqual(['whole']);
+  });
+  it('every row of a food names its cuts, so that no other cut gets its hours', () => {
+    for (const { food, kind, forms } of rowsOf<{ food: string; kind: string; forms?: string[] }>('guide')) {
+      if (food !== kind) expect(forms, food).toBeDefined();
+    }
+    for (const [food, form] of [
+      ['blueberry', 'halves'],
+      ['boysenberry', 'slices'],
+      ['broccoli', 'slices'],
+      ['garlic', 'slices'],
+    ] as const) {
+      expect(hours(food, form)[2], food).toBe(true);
     }
   });
 });
@@ -364,7 +406,7 @@ describe('every row', () => {
     }
   });
   it('of the unsafe jerky direction is marked', () => {
-    const unsafe = rowsOf<{ step: string; offered: boolean }>('jerky').filter(({ offered }) => !offered);
-    expect(unsafe.map(({ step }) => step)).toEqual(['UNSAFE historical direction']);
+    const kept = rowsOf<{ id: string; offered: boolean }>('jerky').filter(({ offered }) => !offered);
+    expect(kept.map(({ id }) => id)).toEqual(['preheat', 'unsafe-1997']);
   });
 });

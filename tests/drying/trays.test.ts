@@ -87,6 +87,24 @@ describe('trayLoad', () => {
 });
 
 describe('leather', () => {
+  it('has hours for the thicknesses that are printed, and none above', () => {
+    const at = (thickness: '1/16 in' | '1/8 in' | '3/16 in' | '1/4 in' | '5/16 in' | '1/2 in') =>
+      leather({ area: '195 in2', thickness });
+    const ends = (answer: ReturnType<typeof leather>) => [answer.hours?.low.value, answer.hours?.high.value];
+    expect(ends(leather({ area: '195 in2' }))).toEqual([6, 8]);
+    expect(ends(at('1/8 in'))).toEqual([6, 8]);
+    expect(ends(at('1/16 in'))).toEqual([6, 8]);
+    for (const thickness of ['3/16 in', '1/4 in'] as const) {
+      expect(ends(at(thickness))).toEqual([10, 10]);
+      expect(at(thickness).hoursFor).toEqual({ thickness: { value: 0.25, unit: 'in' }, food: 'mango' });
+      expect(at(thickness).cautions.map(({ id }) => id)).toContain('leather-hours-of-one-fruit');
+    }
+    for (const thickness of ['5/16 in', '1/2 in'] as const) {
+      expect(ends(at(thickness))).toEqual([undefined, undefined]);
+      expect(at(thickness).ovenHours).toBeUndefined();
+      expect(at(thickness).cautions[0]?.id).toBe('leather-too-thick');
+    }
+  });
   it('fills sheets by volume, weight or count alike', () => {
     const byVolume = leather({ area: '195 in2', puree: '6 cups' });
     const byWeight = leather({ area: '195 in2', pureeWeight: byVolume.pureeWeight });

@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { blanching } from '../../src/freezing/index';
 import { BLANCHING } from '../../src/freezing/tables';
 import { expectError } from '../helpers/errors';
@@ -20,15 +20,18 @@ test('every row answers by its own name and form', () => {
 test('a form is found by any of its words', () => {
   expect(minutesOf({ food: 'asparagus', form: 'large' }).minutes.high).toBe(4);
   expect(minutesOf({ food: 'carrots', form: 'sliced' }).form).toBe('diced, sliced or strips');
-  // a vegetable with one row has no forms to tell apart
-  expect(minutesOf({ food: 'cauliflower', form: 'small' }).minutes.high).toBe(3);
+  expect(minutesOf({ food: 'cauliflower', form: 'florets' }).minutes.high).toBe(3);
+  expect(minutesOf({ food: 'cauliflower', form: 'large pieces' }).minutes.high).toBe(4);
 });
 
 test('steam: printed where it is, else half as long again', () => {
   expect(minutesOf({ food: 'green beans', method: 'steam' }).minutes).toEqual({ low: 5, high: 5 });
   expect(minutesOf({ food: 'celery', method: 'steam' }).minutes).toEqual({ low: 4.5, high: 4.5 });
   expect(minutesOf({ food: 'mushrooms', form: 'slices' }).method).toBe('steam');
-  expect(minutesOf({ food: 'mushrooms', form: 'slices', method: 'water' }).minutes).toEqual({ low: 3, high: 5 });
+  // the second source boils button and medium mushrooms, never slices
+  expect(blanching({ food: 'mushrooms', form: 'slices', method: 'water' })).toMatchObject({ tested: false });
+  expect(minutesOf({ food: 'mushrooms', form: 'button', method: 'water' }).minutes).toEqual({ low: 3, high: 3 });
+  expect(minutesOf({ food: 'mushrooms', form: 'buttons or quarters' }).minutes).toEqual({ low: 3.5, high: 3.5 });
 });
 
 test('corn on the cob cools twice as long', () => {
@@ -57,12 +60,95 @@ test.each(['beets', 'pumpkin', 'winter squash', 'sweet potatoes'])('%s are cooke
   expect(blanching({ food })).toMatchObject({ tested: false, reason: expect.stringContaining('cooked') });
 });
 
+test('beets are cooked by size, as two pages print', () => {
+  const answer = blanching({ food: 'beets' });
+  expect('instead' in answer && answer.instead).toBe(
+    'Cook it until tender, 25 to 30 min (2 in across), 45 to 50 min (medium); cool it and pack it.',
+  );
+});
+
 test('recalled times say so; blanching is no process for jars', () => {
   const ids = (food: string, form?: string) =>
     minutesOf(form === undefined ? { food } : { food, form }).cautions.map(({ id }) => id);
-  expect(ids('green peas')).toContain('from-memory');
+  expect(ids('parsnip', '1/2 in cubes')).toContain('from-memory');
+  expect(ids('green peas')).not.toContain('from-memory');
   expect(ids('broccoli')).not.toContain('from-memory');
   expect(ids('broccoli')).toContain('blanching-no-process');
+});
+
+describe('corn: cobs by size, kernels by their own time', () => {
+  test.each([
+    ['on the cob, small ears', 7, 10],
+    ['on the cob, medium', 9, 13],
+    ['large ears', 11, 16],
+    ['kernels', 4, 6],
+    ['whole kernel', 4, 6],
+    ['cream style', 4, 6],
+  ])('%s', (form, water, steam) => {
+    for (const food of ['corn', 'sweet corn', 'Sweet Corn']) {
+      expect(minutesOf({ food, form }).minutes).toEqual({ low: water, high: water });
+      expect(minutesOf({ food, form, method: 'steam' }).minutes).toEqual({ low: steam, high: steam });
+    }
+  });
+  test('a size or a cut that is left open is asked for, never filled in', () => {
+    expectError(() => blanching({ food: 'corn', form: 'on the cob' }), 'UNKNOWN_NAME', 'form');
+    expect(() => blanching({ food: 'corn', form: 'on the cob' })).toThrow('corn on the cob, small ears');
+    expectError(() => blanching({ food: 'corn' }), 'MISSING', 'form');
+    expectError(() => blanching({ food: 'sweet corn' }), 'MISSING', 'form');
+    expectError(() => blanching({ food: 'corn on the cob' }), 'MISSING', 'form');
+    expect(minutesOf({ food: 'corn kernels' }).minutes.high).toBe(4);
+  });
+});
+
+test.each([
+  ['cauliflower', 'whole head'],
+  ['zucchini', 'whole'],
+  ['broccoli', 'whole head'],
+  ['eggplant', 'slices'],
+  ['celery', 'slices'],
+  ['corn kernel', 'on the cob'],
+  ['snap bean', 'puree'],
+])('a cut that is not printed is refused, also where a vegetable has one row: %s, %s', (food, form) => {
+  expectError(() => blanching({ food, form }), 'UNKNOWN_NAME', 'form');
+});
+
+test('the cuts that the pages name', () => {
+  expect(minutesOf({ food: 'carrot', form: 'slices' }).minutes.high).toBe(2);
+  expect(minutesOf({ food: 'carrot', form: 'slices' }).otherSource).toEqual({ minutes: { low: 3, high: 3 } });
+  expect(minutesOf({ food: 'green bean', form: 'whole' }).minutes.high).toBe(3);
+  expect(minutesOf({ food: 'spinach', form: 'leaves' }).minutes.high).toBe(2);
+  expect(minutesOf({ food: 'zucchini', form: 'cubes' })).toMatchObject({
+    method: 'steam',
+    minutes: { low: 2, high: 3 },
+  });
+});
+
+test('steam shows no boiling-water time of another source', () => {
+  for (const food of ['broccoli', 'cauliflower', 'corn kernel']) {
+    expect(minutesOf({ food }).otherSource).toBeDefined();
+    expect(minutesOf({ food, method: 'steam' }).otherSource).toBeUndefined();
+  }
+  expect(minutesOf({ food: 'lima bean', form: 'medium' }).otherSource?.minutes.high).toBe(3);
+  expect(minutesOf({ food: 'lima bean', form: 'large' }).otherSource).toBeUndefined();
+});
+
+test('a minute more from 5,000 ft, and as long to cool', () => {
+  const at = (elevation: '4,999 ft' | '5,000 ft' | '1600 m') => minutesOf({ food: 'broccoli', elevation });
+  expect(at('4,999 ft').minutes.high).toBe(3);
+  expect(at('5,000 ft')).toMatchObject({ minutes: { low: 4, high: 4 }, coolingMinutes: { high: 4 } });
+  expect(at('1600 m').minutes.high).toBe(4);
+});
+
+test('leafy greens take twice the water', () => {
+  expect(minutesOf({ food: 'spinach', mass: '2 lb' }).water).toEqual({ value: 4, unit: 'gallon' });
+});
+
+test.each([
+  ['onion', 'chopped'],
+  ['green pepper', 'dices'],
+  ['zucchini', 'grated'],
+])('%s, %s: frozen raw, as printed', (food, form) => {
+  expect(blanching({ food, form })).toMatchObject({ tested: false, reason: expect.stringContaining('no blanching') });
 });
 
 test('bad input', () => {

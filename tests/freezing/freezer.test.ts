@@ -3,10 +3,11 @@ import { expect, test } from 'vitest';
 import { freezerLoad, freezingHeadspace, frozenStorage } from '../../src/freezing/index';
 import { expectError } from '../helpers/errors';
 
-// USDA AIB 410: 2 to 3 lb for each cubic foot in 24 hours
+// no more than 2 lb for each cubic foot in 24 hours; another page of the book prints 2 to 3 lb
 test('what a freezer takes in a day', () => {
   expect(freezerLoad({ freezerVolume: '15 ft3' })).toMatchObject({
-    perDay: { low: { value: 30 }, high: { value: 45 } },
+    perDay: { low: { value: 30 }, high: { value: 30 } },
+    alsoPrinted: { value: 45 },
   });
   expect(freezerLoad({ freezerVolume: '15 ft3' }).days).toBeUndefined();
   expect(freezerLoad({ freezerVolume: '15 ft3', mass: '30 lb' })).toMatchObject({
@@ -14,7 +15,7 @@ test('what a freezer takes in a day', () => {
     atOnce: true,
   });
   expect(freezerLoad({ freezerVolume: '15 ft3', mass: '30.1 lb' })).toMatchObject({
-    days: { low: 1, high: 2 },
+    days: { low: 2, high: 2 },
     atOnce: false,
   });
   expect(freezerLoad({ freezerVolume: '200 L', mass: '20 kg' }).perDay.low.unit).toBe('kg');

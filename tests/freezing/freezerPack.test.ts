@@ -71,6 +71,28 @@ test('a dry pack is for any fruit, and for vegetables after blanching', () => {
   expect(packOf({ food: 'blueberries', pack: 'dry', amount: '4 lb' }).volume.value).toBeCloseTo(3, 12);
 });
 
+test('apples packed dry keep their ascorbic acid, or are steamed', () => {
+  const apple = packOf({ food: 'apples', pack: 'dry', amount: '4 quarts' });
+  expect(apple).toMatchObject({
+    pack: 'dry',
+    ascorbicAcid: {
+      perQuart: { value: 0.5, unit: 'tsp' },
+      of: 'fruit',
+      crystals: { value: 2 },
+      dissolveIn: { value: 12 },
+    },
+    steamInstead: { low: 1.5, high: 2 },
+  });
+  expect(apple.sugar).toBeUndefined();
+  expect(packOf({ food: 'apple', pack: 'dry', amount: '5 lb' }).volume.value).toBe(4);
+});
+
+test('a fruit that browns is never packed dry without a word', () => {
+  const ids = (food: string) => packOf({ food, pack: 'dry', amount: '1 quart' }).cautions.map(({ id }) => id);
+  for (const food of ['peach', 'nectarine', 'apricot']) expect(ids(food)).toContain('fruit-darkens-dry');
+  for (const food of ['blueberry', 'raspberry', 'green bean']) expect(ids(food)).not.toContain('fruit-darkens-dry');
+});
+
 test('recalled packs say so', () => {
   const recalled = packOf({ food: 'raspberries', pack: 'sugar', amount: '1 quart' });
   expect(recalled.cautions.map(({ id }) => id)).toContain('from-memory');

@@ -21,7 +21,7 @@ const point = z.number().min(-5).max(0);
 const heats = { specificHeatAbove: positive, specificHeatBelow: positive, latentHeat: positive.max(335) };
 const pack = z.strictObject({
   foods: z.array(z.string()).min(1),
-  pack: z.enum(['syrup', 'sugar', 'puree', 'unsweetened', 'water', 'juice', 'sauce']),
+  pack: z.enum(['syrup', 'sugar', 'dry', 'puree', 'unsweetened', 'water', 'juice', 'sauce']),
   syrupPercent: ends.optional(),
   sugarCups: ends.optional(),
   perCups: positive.optional(),
@@ -31,15 +31,21 @@ const pack = z.strictObject({
   ascorbicTsp: positive.optional(),
   ascorbicPerQuartOf: z.enum(['syrup', 'fruit', 'water']).optional(),
   ascorbicInTbspWater: positive.optional(),
+  steamInsteadMinutes: ends.optional(),
   preheatMinutes: ends.optional(),
   preheatIn: z.string().optional(),
   ...sourced,
 });
 const blanching = z.strictObject({
   food: z.string(),
+  group: z.string().optional(),
   form: z.string(),
+  cuts: z.array(z.string()).min(1).optional(),
   waterMinutes: ends.nullable(),
   steamMinutes: ends.nullable(),
+  coolingTimes: z.literal(2).optional(),
+  leafy: z.literal(true).optional(),
+  whenNamed: z.literal(true).optional(),
   ...sourced,
 });
 
@@ -56,7 +62,7 @@ const TABLES: Record<string, { rows: number; row: z.ZodType }> = {
     }),
   },
   rules: {
-    rows: 15,
+    rows: 19,
     row: z.strictObject({
       rule: z.string(),
       about: z.string(),
@@ -76,16 +82,28 @@ const TABLES: Record<string, { rows: number; row: z.ZodType }> = {
       ...sourced,
     }),
   },
-  'fruit-packs': { rows: 35, row: pack },
+  'fruit-packs': { rows: 36, row: pack },
   'fruit-packs-recalled': { rows: 14, row: pack.refine((row) => row.obtained === 'memory') },
-  blanching: { rows: 31, row: blanching },
-  'blanching-recalled': { rows: 15, row: blanching.refine((row) => row.obtained === 'memory') },
-  'blanching-water': {
-    rows: 12,
+  blanching: { rows: 40, row: blanching },
+  'blanching-recalled': { rows: 14, row: blanching.refine((row) => row.obtained === 'memory') },
+  'before-freezing': {
+    rows: 9,
     row: z.strictObject({
       food: z.string(),
-      amount: z.string(),
-      waterQuarts: positive,
+      forms: z.array(z.string()).min(1).optional(),
+      treatment: z.enum(['cook', 'raw']),
+      minutes: ends.optional(),
+      size: z.string().optional(),
+      ...sourced,
+    }),
+  },
+  'blanching-water': {
+    rows: 7,
+    row: z.strictObject({
+      food: z.string(),
+      form: z.string(),
+      amount: z.string().nullable(),
+      waterQuarts: positive.nullable(),
       waterMinutes: ends,
       ...sourced,
     }),

@@ -4,7 +4,6 @@ import { type Leather, leather } from '../../drying/leather';
 import { stopWeight } from '../../drying/stopWeight';
 import { trayLoad } from '../../drying/trayLoad';
 import { formatQuantity } from '../../quantity/formatQuantity';
-import { parseQuantity } from '../../quantity/parseQuantity';
 import { mapRange, scaleRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
@@ -67,12 +66,6 @@ function lotsAs(day: Day, trade: string, form: string, left: Range<number>, unit
 const richest = (yields: readonly LotYield[]): number => Math.max(...yields.map(({ ready }) => ready.high));
 const perUnitKg = ({ supplies }: Lots): number => 1 / (supplies[0]?.unitsPerKg.likely ?? 1);
 
-/** The thickness that a preparation asks for, the thin end: thin pieces fill a tray with less weight. */
-function printedThickness(preparation: string): Quantity<'length'> | undefined {
-  const printed = /(\d+\/\d+)(?:(?: to | or |-)[\d/]+)? in\b/.exec(preparation)?.[1];
-  return printed === undefined ? undefined : parseQuantity(`${printed} in`, 'length');
-}
-
 /** Pieces in the dryer: trays, the weight to stop at, hours and dryness test. */
 export function makeDried(day: Day, wanted: Wanted, product: number, trade: string): Made {
   const { dryer } = day.request.kitchen;
@@ -93,7 +86,8 @@ export function makeDried(day: Day, wanted: Wanted, product: number, trade: stri
   // refuses a target that is wetter than the fruit
   within(product, () => stopWeight({ fresh: { value: 1, unit: 'kg' }, moisture: water, targetMoisture: target }));
   const lots = lotsAs(day, trade, form, leftAt(water, target), valueIn(size, 'kg'), product);
-  const thickness = wanted.thickness ?? printedThickness(guide.preparation);
+  // the thin end: thin pieces fill a tray with less weight
+  const thickness = wanted.thickness ?? guide.thickness?.low;
   const tray = within(product, () =>
     trayLoad({ area: dryer.trayArea, ...(thickness === undefined ? {} : { thickness }) }),
   );
@@ -116,7 +110,7 @@ export function makeDried(day: Day, wanted: Wanted, product: number, trade: stri
     },
     describe: ({ readyKg, trays }) => {
       const perTray = massOf(day, Math.min(perTrayKg, readyKg.high / Math.max(trays, 1)));
-      const stop = stopWeight({ fresh: perTray, moisture: water, targetMoisture: target });
+      const stop = stopWeight({ food: trade, fresh: perTray, moisture: water, targetMoisture: target });
       return {
         trays: {
           where: 'dryer',
@@ -197,6 +191,9 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
       ...(wanted.moisture === undefined ? {} : { targetMoisture: wanted.moisture }),
     }),
   );
+  if (sheet.hours === undefined) {
+    return leftOut(wanted, 'these tables print no hours for leather that thick', 'spread it 1/4 in deep or less');
+  }
   const sheetKg = valueIn(sheet.weightPerSheet, 'kg');
   const lots = lotsAs(day, trade, form, { low: 1, likely: 1, high: 1 }, sheetKg, product);
   const { times, workBasis, ...common } = commonOf(day, trade, wanted, product, form, perUnitKg(lots));
@@ -288,6 +285,7 @@ export function makeFreezeDried(day: Day, wanted: Wanted, product: number, trade
   );
   const load = within(product, () =>
     freezeDryLoad({
+      food: trade,
       fresh: { value: 1, unit: 'kg' },
       moisture: water,
       machine: { iceCapacity: freezeDryer.ice, trayArea },
@@ -332,7 +330,7 @@ export function makeFreezeDried(day: Day, wanted: Wanted, product: number, trade
         dried: massRange(day, driedRange(readyKg, left)),
       },
       steps: [
-        'Spread one layer on each tray; weigh trays when they come out and again after two more hours: dry is when the weight no longer falls.',
+        'Spread one layer on each tray. Weigh the trays when they come out, dry them two more hours, and weigh again: go on until two weighings agree.',
       ],
       basis: joinBasis(load.basis, basis, ...lots.yields.map((given) => given.basis), energy.basis, workBasis),
       cautions: joinCautions(load.cautions, ...lots.yields.map(({ cautions }) => cautions)),

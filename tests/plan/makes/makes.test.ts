@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import type { StillroomError } from '../../../src/errors/index';
 import { type PlanDayInput, planDay } from '../../../src/plan/index';
 import { within } from '../../../src/plan/makes/context';
+import { produceNames } from '../../../src/produce/index';
 import { valueIn } from '../../../src/quantity/scale';
 
 const kitchen: PlanDayInput['kitchen'] = {
@@ -25,13 +27,103 @@ const made = (lots: PlanDayInput['lots'], products: PlanDayInput['products'], mo
 describe('frozen: vegetables are blanched as the freezing tables print', () => {
   test.each([
     ['beet', 'slices', 'cooked until tender before freezing'],
-    ['carrot', 'slices', 'minutes depend on one of the printed forms'],
+    ['carrot', 'slices', 'Blanch in boiling water for 2 min'],
+    ['sweet corn', 'kernels', 'Blanch in boiling water for 4 min'],
+    ['corn', 'whole', 'small ears 7 min in boiling water; corn on the cob, medium ears 9 min'],
+    ['green beans', 'pieces', 'Blanch in boiling water for 3 min'],
+    ['broccoli', 'florets', 'Blanch in boiling water for 3 min'],
+    ['zucchini', 'cubes', 'Blanch in steam for 2 to 3 min'],
+    ['onion', 'chopped', 'needs no blanching'],
+    ['tomato', 'pieces', 'cooked until tender'],
     ['spinach', 'leaves', 'Blanch in boiling water for 2 min'],
     ['peach', 'slices', 'Freeze pieces loose'],
+    ['apple', 'slices', 'Sprinkle 1/2 tsp of ascorbic acid, dissolved in 3 tbsp of water, over each quart, or steam'],
   ])('%s', (produce, form, first) => {
     expect(
       made([{ produce, raw: '10 lb' }], [{ make: 'frozen', from: produce, form }]).products[0]?.steps[0],
     ).toContain(first);
+  });
+  test('the pot, the water, the ice and the hands of blanching are in the plan', () => {
+    const frozen = (more: object = {}) =>
+      made([{ produce: 'sweet corn', raw: '40 lb' }], [{ make: 'frozen', from: 'sweet corn', form: 'kernels' }], more)
+        .products[0];
+    const [blanch, cool] = frozen()?.steps ?? [];
+    // a 20 quart pot to its fill limit holds 13.3 quarts: 2.9 lb with a gallon of water for each
+    expect(blanch).toContain('at most 2 3/4 lb at a time in the 20 quart pot');
+    expect(blanch).toContain('return to the boil');
+    expect(blanch).toMatch(/with .* gallons of water/);
+    expect(cool).toContain('ice water for 4 min, with as much ice as vegetables by weight');
+    const raw = made([{ produce: 'peach', raw: '40 lb' }], [{ make: 'frozen', from: 'peach' }]).products[0];
+    const perPound = (product: typeof raw) => (product?.handsMinutes.prepare ?? 0) / (product?.raw.value ?? 1);
+    expect(perPound(frozen())).toBeGreaterThan(perPound(raw) + 0.5);
+    const smaller = frozen({ pots: [{ volume: '10 quarts' }] });
+    expect(perPound(smaller)).toBeGreaterThan(perPound(frozen()) + 0.5);
+  });
+  test('whole ears are cobs, each size with its own time, cooled twice as long', () => {
+    const steps = made([{ produce: 'corn', raw: '20 lb' }], [{ make: 'frozen', from: 'corn', form: 'whole' }])
+      .products[0]?.steps;
+    expect(steps?.[0]).toContain('large ears 11 min in boiling water');
+    expect(steps?.[0]).not.toContain('kernel');
+    expect(steps?.[1]).toContain(
+      'small ears 14 min; corn on the cob, medium ears 18 min; corn on the cob, large ears 22 min)',
+    );
+  });
+  test('a minute longer in a high kitchen', () => {
+    const plan = made(
+      [{ produce: 'broccoli', raw: '10 lb' }],
+      [{ make: 'frozen', from: 'broccoli', form: 'florets' }],
+      {
+        elevation: '5,200 ft',
+      },
+    );
+    expect(plan.products[0]?.steps[0]).toContain('Blanch in boiling water for 4 min');
+  });
+  test.each([
+    ['leek', 'slices', 'hold no blanching time for leek'],
+    ['fava bean', 'whole', 'hold no blanching time for fava bean'],
+    ['broccoli', 'puree', 'no blanching time for broccoli in this cut'],
+    ['sweet corn', 'puree', 'no blanching time for sweet corn in this cut'],
+  ])('never raw without a word: %s, %s is left out', (produce, form, reason) => {
+    const plan = made([{ produce, raw: '10 lb' }], [{ make: 'frozen', from: produce, form }]);
+    expect(plan.products).toEqual([]);
+    expect(plan.leftOut[0]?.reason).toContain(reason);
+  });
+  test('nor in a kitchen without a pot', () => {
+    const plan = made([{ produce: 'carrot', raw: '10 lb' }], [{ make: 'frozen', from: 'carrot', form: 'slices' }], {
+      pots: [],
+    });
+    expect(plan.leftOut[0]?.reason).toContain('no pot');
+  });
+  test('a fruit without a freezer pack says so', () => {
+    const ids = (from: string) =>
+      made([{ produce: from, raw: '10 lb' }], [{ make: 'frozen', from, form: 'slices' }]).products[0]?.cautions.map(
+        ({ id }) => id,
+      );
+    expect(ids('mango')).toContain('fruit-not-in-tables');
+    expect(ids('peach')).not.toContain('fruit-not-in-tables');
+  });
+  test('every vegetable is blanched, cooked, printed as raw, or left out', () => {
+    let seen = 0;
+    for (const produce of produceNames('vegetable')) {
+      for (const form of [undefined, 'whole', 'slices', 'kernels']) {
+        let plan: ReturnType<typeof planDay>;
+        try {
+          plan = planDay({
+            lots: [{ produce, raw: '10 lb' }],
+            kitchen,
+            products: [{ make: 'frozen', from: produce, ...(form === undefined ? {} : { form }) }],
+          });
+        } catch (error) {
+          // no yield or no weight of that cut in the tables
+          expect((error as StillroomError).code, `${produce} ${form}`).toBe('UNKNOWN_NAME');
+          continue;
+        }
+        if (!plan.feasible) throw new Error(produce);
+        for (const { steps } of plan.products) expect(steps.length, `${produce} ${form}`).toBeGreaterThan(1);
+        seen += plan.products.length;
+      }
+    }
+    expect(seen).toBeGreaterThan(30);
   });
   test('no more a day than the freezer takes: 2 lb for each cubic foot', () => {
     const plan = made([{ produce: 'peach', raw: '60 lb' }], [{ make: 'frozen', from: 'peach' }], {

@@ -8,6 +8,7 @@ const sourced = {
   source: z.string().min(1),
   locator: z.string().min(1),
   obtained: z.enum(['read', 'read-secondary', 'memory', 'computed', 'derived']),
+  seen: z.enum(['original', 'reproduction', 'citation']).optional(),
   notes: z.string().optional(),
 };
 const named = { name: z.string().min(3), synonyms: z.array(z.string()) };
@@ -79,6 +80,14 @@ const rows = {
     pectinAmount: z.string().optional(),
     packages: z.int().optional(),
     halfPints: ends.optional(),
+    foods: z.array(z.string()).min(1).optional(),
+    measuredAs: z.enum(['crushed', 'chopped', 'whole']).optional(),
+    lemonKind: z.enum(['lemon juice', 'bottled lemon juice']).optional(),
+    vinegar: z.number().optional(),
+    juice: z.number().optional(),
+    spice: z.string().optional(),
+    spiceTsp: z.number().optional(),
+    quantitiesDisagree: z.literal(true).optional(),
     ...sourced,
   }),
   'sugar-for-juice': z.strictObject({

@@ -117,9 +117,12 @@ function batchOf(printed: PrintedJam, trade: string, jar: string): Batch {
       : undefined;
   const fruitKg = weighed === undefined ? fruitLitres * CRUSHED_DENSITY : valueIn(weighed.mass, 'kg');
   const sugarKg = printed.sugar[1] * sugarCupKg();
-  const lemon = kgOfMeasure('bottled lemon juice', { value: printed.lemonJuice, unit: 'tbsp' });
+  const lemon =
+    printed.lemonJuice > 0 && printed.lemonOptional !== true
+      ? kgOfMeasure('bottled lemon juice', { value: printed.lemonJuice, unit: 'tbsp' })
+      : undefined;
   const pantry = new Map<PantryItem, number>([['sugar', sugarKg]]);
-  if (printed.lemonJuice > 0 && printed.lemonOptional !== true) pantry.set('bottled lemon juice', lemon.kg);
+  if (lemon !== undefined) pantry.set('bottled lemon juice', lemon.kg);
   if (printed.pectinMass !== undefined) pantry.set('pectin', valueIn(printed.pectinMass, 'kg'));
   if (printed.pectinVolume !== undefined)
     pantry.set('liquid pectin', kgOfMeasure('liquid pectin', printed.pectinVolume).kg);
@@ -142,7 +145,7 @@ function batchOf(printed: PrintedJam, trade: string, jar: string): Batch {
     basis: joinBasis(
       [basisOf(printed, 'recipe')],
       weighed?.basis ?? [{ what: 'a litre of crushed fruit as a kilogram', kind: 'common-practice' }],
-      printed.lemonJuice > 0 ? lemon.basis : [],
+      lemon?.basis ?? [],
     ),
   };
 }

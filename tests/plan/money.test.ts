@@ -10,7 +10,6 @@ import {
   heatUpEnergy,
   type PlanDayInput,
   planDay,
-  planProgram,
 } from '../../src/plan/index';
 import { composition } from '../../src/produce/index';
 import type { Quantity } from '../../src/quantity/index';

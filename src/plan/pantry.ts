@@ -4,21 +4,19 @@ import { massFromVolume } from '../produce/massFromVolume';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis } from '../sources/basis';
+import { asTable, type Sourced } from '../sources/table';
 import { type Day, massOf } from './makes/context';
 import { PANTRY, type PantryItem } from './planInput';
 
-interface PantryRow {
+interface PantryRow extends Sourced {
   readonly item: string;
   readonly weighedAs?: string;
   readonly form?: string;
   readonly gramsPerCup?: number;
   readonly measured?: boolean;
   readonly acid?: boolean;
-  readonly reason: string;
 }
-const rows: ReadonlyMap<string, PantryRow> = new Map(
-  (pantryJson as { readonly rows: readonly PantryRow[] }).rows.map((row) => [row.item, row]),
-);
+const rows: ReadonlyMap<string, PantryRow> = new Map(asTable<PantryRow>(pantryJson).rows.map((row) => [row.item, row]));
 
 /** An item of the pantry by the name that a table of recipes gives it. */
 export const pantryItem = (name: string | undefined): PantryItem | undefined => PANTRY.find((item) => item === name);

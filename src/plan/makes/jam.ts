@@ -1,5 +1,6 @@
 import { describeJar } from '../../jars/describeJar';
 import { fillJar } from '../../jars/fillJar';
+import type { TestedProcess } from '../../process/testedProcess';
 import { massFromVolume } from '../../produce/massFromVolume';
 import { formatQuantity } from '../../quantity/formatQuantity';
 import { byEnds, sureRange } from '../../quantity/range';
@@ -167,9 +168,7 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
   const canners = run.canners.flatMap((canner) =>
     canner.jars < batch.jars.high ? [] : [{ ...canner, jars: batch.jars.high }],
   );
-  const { density } = within(product, () => sucroseDensity({ brix: FINISH_BRIX, temperature: '20 degC' }));
-  const filled = fillJar({ jar: process.jar, headspace: process.headspace, density });
-  const netKg = valueIn(filled.netMass as Quantity<'mass'>, 'kg');
+  const netKg = within(product, () => netKgOf(process));
   const form = wanted.form ?? 'crushed';
   const [heat, boil] = [heatedUp(kitchen), boiledOff(kitchen)];
   const yields: LotYield[] = [];
@@ -187,7 +186,6 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
     return taking(supply, sureRange(batches), { stove: energy });
   });
   const { times, workBasis, ...common } = commonOf(day, trade, wanted, product, form, rawPerUnit(supplies));
-  const minutes = times.cook as number;
   const poorest = Math.min(...yields.map(({ ready }) => ready.low));
   const recipe = recipeNamed(RECIPES[printed.pectin]);
   return {
@@ -204,7 +202,7 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
       cook: {
         litresPerKg: (batch.litres * poorest) / batch.fruitKg,
         batchLitres: batch.litres,
-        minutes,
+        minutes: times.cook as number,
         stirred: times.stir ?? false,
       },
       pantry: pantryOf(batch),
@@ -214,7 +212,7 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
     describe: (decided) => ({
       recipe: batchLines(day, batch, decided),
       jars: jarsDescribed(day, process, run.loadMinutes, massOf(day, netKg)),
-      cookMinutes: minutes,
+      cookMinutes: times.cook as number,
       steps: [...recipe.steps, ...jamSteps(day, batch, process.headspace)],
       basis: joinBasis(
         batch.basis,
@@ -243,6 +241,12 @@ const RECIPES: Readonly<Record<PrintedJam['pectin'], string>> = {
 };
 
 const rawPerUnit = ([first]: Activity['supplies']): number => 1 / (first?.unitsPerKg.likely ?? 1);
+
+/** The net weight of a jar of jam. */
+function netKgOf({ jar, headspace }: TestedProcess): number {
+  const { density } = sucroseDensity({ brix: FINISH_BRIX, temperature: '20 degC' });
+  return valueIn(fillJar({ jar, headspace, density }).netMass as Quantity<'mass'>, 'kg');
+}
 
 /** Whether a pot and a canner here hold one whole batch, and whether it fills a jar at all. */
 function roomFor(

@@ -1,10 +1,12 @@
 import type { TestedProcess } from '../../process/testedProcess';
 import { rawForJars } from '../../produce/rawForJars';
+import { mapRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
-import type { Range } from '../../quantity/types';
+import type { Quantity, Range } from '../../quantity/types';
 import { type Basis, joinBasis, joinCautions } from '../../sources/basis';
+import type { Supply } from '../activity';
 import type { Ingredient } from '../dayPlan';
-import { cooked, taking } from '../energyTaken';
+import { type Cooking, cooked, taking } from '../energyTaken';
 import { learnedFigure } from '../learned';
 import { type AcidChosen, acidChosen, kgOfMeasure } from '../pantry';
 import type { Wanted } from '../planInput';
@@ -42,7 +44,8 @@ export function makeJars(day: Day, wanted: Wanted, product: number, trade: strin
   if ('reason' in run) return leftOut(wanted, run.reason, run.instead);
   const { process } = run;
   const recipe = recipeFor(process, trade);
-  if (recipe === undefined || acidIsMissing(process, recipe)) {
+  const acid = acidOfJar(day, process);
+  if (recipe === undefined || acidIsMissing(process, recipe, acid)) {
     return leftOut(
       wanted,
       `these tables hold no printed recipe for ${process.food} (${process.form}): what else goes into the jars, and how they are filled, is not known`,
@@ -52,35 +55,13 @@ export function makeJars(day: Day, wanted: Wanted, product: number, trade: strin
   const shape = form ?? process.form;
   const need = within(product, () => rawForJars({ produce: trade, form: shape, jar, jars: 1 }));
   const learned = learnedFigure(day.learned, 'rawPerJar', trade, shape, jar);
-  const perJar = (better: number, { low, likely, high } = need.raw): Range<number> => ({
-    low: valueIn(low, 'kg') / better,
-    likely: valueIn(likely, 'kg') / better,
-    high: valueIn(high, 'kg') / better,
-  });
   const { times, workBasis, ...common } = commonOf(day, trade, wanted, product, shape, valueIn(need.raw.likely, 'kg'));
   const { cook } = times;
   const cooking =
     process.pack === 'raw' || cook === undefined ? undefined : within(product, () => cooked(day.request.kitchen, cook));
-  const yields = new Map<number, LotYield>();
-  const supplies = lotsFor(day, trade).map((lot) => {
-    const given = within(product, () => yieldFromLot(day, lot, shape));
-    yields.set(lot.index, given);
-    // what jars took before, unless this lot was weighed
-    const own = lot.ready === undefined ? learned : undefined;
-    const supply = supplyOf(
-      lot,
-      given,
-      unitsFrom(own === undefined ? perJar(given.better) : perJar(1, own.figure.raw)),
-    );
-    // all but what falls off is heated, though some of it boils away
-    const { low, likely, high } = given.trimmings;
-    const heated = { low: 1 - high, likely: 1 - likely, high: 1 - low };
-    return cooking === undefined ? supply : taking(supply, heated, { stove: cooking.heat });
-  });
+  const { supplies, yields: given } = suppliesOf(day, trade, shape, product, need.raw, learned, cooking);
   const syrup = wanted.syrup === undefined ? undefined : syrupForJars(wanted.syrup, jar);
-  const given = [...yields.values()];
   const dropped = Math.min(...given.map(({ trimmings }) => trimmings.low));
-  const acid = acidOfJar(day, process);
   return {
     label: nameOf(wanted, trade),
     produce: trade,
@@ -133,9 +114,40 @@ export function makeJars(day: Day, wanted: Wanted, product: number, trade: strin
   };
 }
 
-/** Whether the process needs an acid in its recipe that the recipe here does not name. */
-const acidIsMissing = ({ acid }: TestedProcess, { ingredients }: PrintedRecipe): boolean =>
-  acid?.where === 'recipe' && !ingredients.some(({ role, mustKeep }) => role === 'acid' && mustKeep === true);
+/** The lots as they go into jars that take so much of a usual lot. */
+function suppliesOf(
+  day: Day,
+  trade: string,
+  form: string,
+  product: number,
+  raw: Range<Quantity<'mass'>>,
+  learned: { readonly figure: { readonly raw: Range<Quantity<'mass'>> } } | undefined,
+  cooking: Cooking | undefined,
+): { readonly supplies: readonly Supply[]; readonly yields: readonly LotYield[] } {
+  const perJar = (better: number, each: Range<Quantity<'mass'>>): Range<number> =>
+    mapRange(each, (mass) => valueIn(mass, 'kg') / better);
+  const yields: LotYield[] = [];
+  const supplies = lotsFor(day, trade).map((lot) => {
+    const given = within(product, () => yieldFromLot(day, lot, form));
+    yields.push(given);
+    // what jars took before, unless this lot was weighed
+    const own = lot.ready === undefined ? learned : undefined;
+    const each = own === undefined ? perJar(given.better, raw) : perJar(1, own.figure.raw);
+    const supply = supplyOf(lot, given, unitsFrom(each));
+    // all but what falls off is heated, though some of it boils away
+    const { low, likely, high } = given.trimmings;
+    const heated = { low: 1 - high, likely: 1 - likely, high: 1 - low };
+    return cooking === undefined ? supply : taking(supply, heated, { stove: cooking.heat });
+  });
+  return { supplies, yields };
+}
+
+/** Whether the process needs an acid that neither the recipe here names nor a jar can be given. */
+function acidIsMissing({ acid }: TestedProcess, { ingredients }: PrintedRecipe, chosen: JarAcid | undefined): boolean {
+  if (acid === undefined) return false;
+  if (acid.where === 'each jar') return chosen === undefined;
+  return !ingredients.some(({ role, mustKeep }) => role === 'acid' && mustKeep === true);
+}
 
 /** As much more for each unit. */
 const plus = (one: PerUnit | undefined, perUnit: number): PerUnit => ({

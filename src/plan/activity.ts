@@ -20,8 +20,10 @@ export interface Activity {
   readonly smallest?: number;
   /** Stock that one unit takes: `jar pint`, `lid`, `bag`, `freezer room`. */
   readonly stockPerUnit: Readonly<Record<string, number>>;
-  /** Kg of what the pantry holds for each unit readied, and for each kg of prepared produce. */
-  readonly pantry?: Readonly<Partial<Record<PantryItem, { readonly perUnit: number; readonly perReadyKg: number }>>>;
+  /** Kg of what the pantry holds for each unit readied, for each kg of prepared produce and of raw produce. */
+  readonly pantry?: Readonly<Partial<Record<PantryItem, PantryTaken>>>;
+  /** Units promised of each batch, where only whole batches are made: as many as `cook.batchLitres` gives at least. */
+  readonly unitsPerBatch?: number;
   /** Electricity of one tray in a machine whose power is known, kWh. */
   readonly energyPerTray?: Range<number>;
   /** What is paid for each unit readied and each tray, in the request's currency. */
@@ -41,10 +43,19 @@ export interface Activity {
   readonly freezeDry?: { readonly waterPerKg: number; readonly traysPerKg: number };
 }
 
+/** Kg of one item of the pantry. */
+export interface PantryTaken {
+  readonly perUnit: number;
+  readonly perReadyKg: number;
+  readonly perRawKg?: number;
+}
+
 /** The pot work of a product. */
 export interface Cook {
   /** Litres in the pot for each kg of raw produce at the rich end. */
   readonly litresPerKg: number;
+  /** Litres of one batch that is cooked whole and by itself: never two in one pot, never a part of one. */
+  readonly batchLitres?: number;
   /** Minutes of one batch. */
   readonly minutes: number;
   /** Whether one pair of hands is at the pot as long as it cooks. */

@@ -42,7 +42,16 @@ export function checkRequest(request: PlanRequest, input: PlanDayInput): void {
       'money like the other products, or plain numbers for all',
     );
   }
+  checkStove(request);
   checkAim(request);
+}
+
+/** A price of gas says nothing where no stove burns it: it is asked for, not ignored. */
+function checkStove({ kitchen: { energy } }: PlanRequest): void {
+  if (energy?.gas !== undefined && energy.stove === undefined) {
+    const expected = 'what the stove burns, "gas" or "electric", since a price of gas is given';
+    fail('MISSING', 'kitchen.energy.stove', undefined, expected);
+  }
 }
 
 /** Makes that are filled and sold by weight: no figure says what they measure. */
@@ -52,8 +61,9 @@ const BY_VOLUME: readonly Make[] = ['vinegar', 'jelly stock'];
 
 /** Refuses fields that this make has no use for. */
 function checkOwnFields({ make, pectin = false, pectinGrade, serving }: Wanted, path: string): void {
-  if (pectin && make !== 'jam') fail('CONTRADICTION', `${path}.pectin`, pectin, 'jam, for nothing else takes pectin');
-  if (pectinGrade !== undefined && !pectin)
+  const added = pectin !== false && pectin !== 'none';
+  if (added && make !== 'jam') fail('CONTRADICTION', `${path}.pectin`, pectin, 'jam, for nothing else takes pectin');
+  if (pectinGrade !== undefined && !added)
     fail('CONTRADICTION', `${path}.pectinGrade`, pectinGrade, '`pectin: true` to go with it');
   if (serving !== undefined && !isMass(serving) && BY_WEIGHT.includes(make))
     fail('CONTRADICTION', `${path}.serving`, serving, 'a mass, for it is packed by weight');

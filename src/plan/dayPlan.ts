@@ -102,11 +102,17 @@ export interface HandsMinutes {
   readonly stir: number;
 }
 
+/** What an ingredient is there for. */
+export type IngredientRole = 'acid' | 'fruit' | 'liquid' | 'pectin' | 'spice' | 'starch' | 'sugar' | 'vegetable';
+
 export interface Ingredient {
   readonly what: string;
+  readonly role: IngredientRole;
   readonly amount: Quantity<'mass'> | Quantity<'volume'>;
   /** The same by the cup or by weight, for a kitchen that measures the other way. */
   readonly or?: Quantity<'mass'> | Quantity<'volume'>;
+  /** It is bought for the day, since the pantry of a request does not hold it. */
+  readonly toBuy?: true;
   readonly note?: string;
 }
 
@@ -176,7 +182,10 @@ export interface NotMade {
 export interface ToReady {
   readonly what: string;
   readonly amount: number | Quantity<'mass'> | Quantity<'volume'>;
-  /** What has to be bought besides the stock that was given; none where no stock was given. */
+  /**
+   * What has to be bought besides the stock that was given. Jars, lids and bags are not limited where no stock of them
+   * was given, and have none; what recipes take always has it unless the pantry holds enough.
+   */
   readonly short?: number | Quantity<'mass'> | Quantity<'volume'>;
 }
 

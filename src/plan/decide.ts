@@ -18,8 +18,8 @@ export const isMade = ({ ready, rawKg }: Decided): boolean => ready > 0 || rawKg
 
 /** Kg of something from the pantry that a product takes, at the rich end. */
 export const pantryKgOf = ({ making, decided }: Pick<Kept, 'making' | 'decided'>, item: PantryItem): number => {
-  const { perUnit, perReadyKg } = making.activity.pantry?.[item] ?? { perUnit: 0, perReadyKg: 0 };
-  return perUnit * decided.ready + perReadyKg * decided.readyKg.high;
+  const { perUnit, perReadyKg, perRawKg = 0 } = making.activity.pantry?.[item] ?? { perUnit: 0, perReadyKg: 0 };
+  return perUnit * decided.ready + perReadyKg * decided.readyKg.high + perRawKg * decided.rawKg;
 };
 
 /** What the program's values mean for one product: fruit, units promised, likely and to ready, trays. */

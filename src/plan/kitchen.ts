@@ -3,7 +3,7 @@ import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Activity, Capacity } from './activity';
 import type { Window } from './daySchedule';
-import { jarStock } from './makes/jars';
+import { jarStock } from './makes/canner';
 import type { Kitchen, PlanRequest } from './planInput';
 import { LIFT_A_JAR } from './work';
 

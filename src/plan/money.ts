@@ -151,7 +151,10 @@ function produceShares({ day }: Prepared, kept: readonly Kept[]): Line[][] {
 }
 
 const JARS = 'jars, over their lives';
-const STOCK_LINES: Readonly<Record<string, string>> = { lid: 'lids', bag: 'bags' };
+const STOCK_LINES: ReadonlyMap<string, string> = new Map([
+  ['lid', 'lids'],
+  ['bag', 'bags'],
+]);
 
 /** What a product uses up, not yet in whole cents. */
 function suppliesOf({ stock, pantryKg }: Prices, kept: Kept): Line[] {
@@ -159,7 +162,7 @@ function suppliesOf({ stock, pantryKg }: Prices, kept: Kept): Line[] {
   return [
     ...Object.entries(making.activity.stockPerUnit).map(
       ([name, perUnit]): Line => ({
-        what: STOCK_LINES[name] ?? JARS,
+        what: STOCK_LINES.get(name) ?? JARS,
         of: 'supplies',
         amount: perUnit * (stock[name] ?? 0) * decided.ready,
       }),

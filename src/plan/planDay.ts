@@ -36,24 +36,30 @@ export function planProgram(input: PlanDayInput): Program {
  * An integer program (see `toProgram`): how much of each lot goes into each product, whole jars and packs, batches in
  * each pot, loads of each tested process in each canner, trays. Jars are promised at the poor end of the yields; jars
  * to ready, stock, pots, canners, trays and hours hold at the rich end, so the plan stands whatever the fruit gives
- * within its published range. A product whose process is not tested is left out with the reason. Trimmings are
- * shared out too, among the products made of them. Hot packs are cooked for the canner load they go into: no fewer
+ * within its published range. A product whose process is not tested is left out with the reason, and so is what goes
+ * into jars by no printed recipe of these tables: the recipe's acid, sugar, starch and steps are in the plan. Jam is
+ * made in whole batches of its recipe, each cooked by itself and never doubled, so its jars come in multiples of the
+ * printed yield. Trimmings are shared out too, among the products made of them. Hot packs are cooked for the canner load they go into: no fewer
  * batches than loads.
  *
  * @param input.lots - 1 to 60: `produce`, `raw` weight, and if known `price` of the whole lot, `ready` (its weight when
- *   prepared, as weighed by you), `brix` (for jam), `name`
+ *   prepared, as weighed by you), `brix` as tasted (no printed recipe here asks for it), `name`
  * @param input.kitchen - `elevation`; `hours` of the day (up to 48) or of each of up to 7 days
  *   (up to 20; each starts 24 h after the last); `hands` (1), `burners` (4), `burnerPower`
  *   (2400 W); `pots` with `volume`, `fill` limit (two thirds) and `count`; `canners` with `method` and what each
  *   `holds`; `jars`, `lids` and `bags` in stock (not limited where none are named); `dryer`, `freezeDryer`, `freezer`;
- *   `pantry` (`sugar`, `bottled lemon juice`, `citric acid`, which is taken where there is no lemon juice, `pectin`).
+ *   `pantry` (`sugar`, `brown sugar`, `bottled lemon juice`, `citric acid`, which is taken where there is no lemon juice,
+ *   `vinegar` of 5 percent acidity, `pectin` in powder, `liquid pectin`, `starch for canning`, `apple juice`, `cider`;
+ *   what it lacks is in `ready` with what is short).
  *   Prices, of 0 or more and all of one currency: of each pantry item for its `amount`, of one jar (for its `uses`, 10),
- *   lid or bag; `energy` with `electricity` a kWh and `gas` a therm, the `stove` (`electric`, or `gas`), and in place of
+ *   lid or bag; `energy` with `electricity` a kWh and `gas` a therm, the `stove` (`electric`, or `gas`; never
+ *   left out where gas has a price), and in place of
  *   an estimate by the water `dryerPower` and `freezeDryerPower`; `wage` an hour of one pair of hands
  * @param input.products - 1 to 60: `make` (jars, jam, dried, freeze-dried, leather, frozen, powder, vinegar, jelly
- *   stock), `from`, and what belongs to it: `form`, `pack`, `jar`, `method`, `syrup`, `sugarToFruit` (kg/kg),
- *   `finishSolids`, `pectin` (true: the full dose for the sugar, by `pectinGrade`, 100), `moisture`, `thickness`, `size`
- *   of a pack; `serving` to tell the cost of (a mass or a volume; a customary one where none is given); `least` to
+ *   stock), `from`, and what belongs to it: `form`, `pack`, `jar`, `method`, `syrup`, `pectin` of a
+ *   jam (`none`, `powdered` or `liquid`, or true or false; left out: the pectin that is in the pantry, or the first
+ *   printed recipe), `moisture`, `thickness`, `size` of a pack; a jam with a `sugarToFruit`, `finishSolids` or
+ *   `pectinGrade` of your choice has no printed recipe and is left out; `serving` to tell the cost of (a mass or a volume; a customary one where none is given); `least` to
  *   promise, `most` (units, at the rich end of the yields unless `least` or `smallest` needs more), `smallest` batch worth
  *   making (1 to 5000: no unit of it or at least so many), `worth` of one unit (money or a number; the kg of fruit it uses
  *   where none is given); your own `minutesPerPound`, `minutesPerUnit` (lifting a jar into the canner and out again comes

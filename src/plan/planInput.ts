@@ -99,7 +99,18 @@ const lot = fields({
 });
 
 /** What a recipe takes from the pantry, by weight. */
-export const PANTRY = ['sugar', 'bottled lemon juice', 'citric acid', 'pectin'] as const;
+export const PANTRY = [
+  'sugar',
+  'brown sugar',
+  'bottled lemon juice',
+  'citric acid',
+  'vinegar', // of 5 percent acidity
+  'pectin', // powdered
+  'liquid pectin',
+  'starch for canning',
+  'apple juice',
+  'cider',
+] as const;
 export type PantryItem = (typeof PANTRY)[number];
 
 /** As `applianceEnergy` takes it. */
@@ -172,7 +183,7 @@ const kitchen = fields({
         price: optional(money()),
       }),
       0,
-      10,
+      20,
     ),
   ),
   energy: optional(
@@ -187,6 +198,17 @@ const kitchen = fields({
   wage: optional(money()), // an hour of one pair of hands
 });
 
+/** The pectin of a jam: a word, or whether any is added. */
+const pectinWanted = () =>
+  reading<boolean | PectinWord, boolean | PectinWord>((given) => {
+    if (typeof given === 'boolean') return given;
+    const expected = `whether pectin is added to the jam: true, false, or one of ${PECTINS.join(', ')}`;
+    if (typeof given !== 'string') fail('WRONG_TYPE', '', given, expected);
+    return PECTINS.find((word) => word === given.trim().toLowerCase()) ?? fail('UNKNOWN_NAME', '', given, expected);
+  });
+const PECTINS = ['none', 'powdered', 'liquid'] as const;
+export type PectinWord = (typeof PECTINS)[number];
+
 const product = fields({
   name: optional(name('a name for the product')),
   make: choice('what to make', MAKES),
@@ -197,7 +219,7 @@ const product = fields({
   method: optional(choice('a canning method', ['boiling-water', 'dial-gauge', 'weighted-gauge', 'atmospheric-steam'])),
   syrup: optional(choice('a syrup strength', ['very light', 'light', 'medium', 'heavy', 'very heavy'])),
   sugarToFruit: optional(number('kg of sugar for each kg of fruit, 0 to 3', { min: 0, max: 3 })),
-  pectin: optional(flag('whether pectin is added to the jam')),
+  pectin: optional(pectinWanted()),
   pectinGrade: optional(number('grams of sugar that a gram of the pectin sets, 1 to 1,000', { min: 1, max: 1000 })),
   finishSolids: optional(ratio({ above: 0, below: 1 })),
   moisture: optional(ratio({ above: 0, below: 1 })),

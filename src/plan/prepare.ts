@@ -19,7 +19,8 @@ import {
 } from './makes/context';
 import { makeDried, makeFreezeDried, makeLeather } from './makes/dried';
 import { makeFrozen } from './makes/frozen';
-import { makeJam, makeJars } from './makes/jars';
+import { makeJam } from './makes/jam';
+import { makeJars } from './makes/jars';
 import { makePowder, makeSteeped } from './makes/trimmings';
 import {
   type Kitchen,

@@ -1,7 +1,7 @@
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Range } from '../quantity/types';
 import type { Activity, Cook, Supply } from './activity';
-import { jarStock } from './makes/jars';
+import { jarStock } from './makes/canner';
 import { PANTRY, type PantryItem, type PlanRequest, pricesOf } from './planInput';
 
 /** How often a jar is used in its life, where the kitchen does not say (common practice). */
@@ -87,14 +87,14 @@ function costOfKg(
   { lot, readyPerKg, energyPerKg }: Supply,
   { lotKg, pantryKg, energy, handsMinute }: Prices,
 ): number {
-  const pantryPerReadyKg = PANTRY.reduce(
-    (sum, item) => sum + (pantryKg[item] ?? 0) * (pantry[item]?.perReadyKg ?? 0),
-    0,
-  );
+  const fromPantry = PANTRY.reduce((sum, item) => {
+    const { perReadyKg = 0, perRawKg = 0 } = pantry[item] ?? {};
+    return sum + (pantryKg[item] ?? 0) * (perReadyKg * readyPerKg.high + perRawKg);
+  }, 0);
   return (
     // trimmings are paid for with the fruit they fall from
     (madeOf === 'fruit' ? (lotKg[lot] ?? 0) : 0) +
-    pantryPerReadyKg * readyPerKg.high +
+    fromPantry +
     paidFor(energyPerKg?.stove, energy.stove) +
     paidFor(energyPerKg?.electricity, energy.electricity) +
     handsPerKg * handsMinute

@@ -27,6 +27,8 @@ export const promised = (product: number): string => `promised ${product}`;
 export const made = (product: number): string => `made ${product}`;
 export const readied = (product: number): string => `readied ${product}`;
 export const batches = (product: number, pot: number): string => `batches ${product} pot ${pot}`;
+/** Whole batches of a product that is made in whole batches only. */
+export const wholeBatches = (product: number): string => `whole batches ${product}`;
 export const trays = (product: number): string => `trays ${product}`;
 export const freezeTrays = (product: number): string => `freeze-dryer trays ${product}`;
 export const loads = (key: string, canner: number): string => `loads ${key} canner ${canner}`;
@@ -92,7 +94,7 @@ export function toProgram(activities: readonly Activity[], capacity: Capacity, a
         terms: [[promised(product), -1], ...scaled(({ unitsPerKg }) => unitsPerKg.low)],
         min: 0,
         // fruit that no promise needs stays fresh, unless as much as can be is to be used
-        ...(weights.waste > 0 ? {} : { max: 0 }),
+        ...(weights.waste > 0 && activity.unitsPerBatch === undefined ? {} : { max: 0 }),
       },
       {
         name: `ready ${product}`,
@@ -103,6 +105,14 @@ export function toProgram(activities: readonly Activity[], capacity: Capacity, a
       { name: `most ${product}`, terms: [[readied(product), 1]], max: mostReadied(activity) },
       { name: `most promised ${product}`, terms: [[promised(product), 1]], max: activity.most },
     );
+    if (activity.unitsPerBatch !== undefined) {
+      decide(wholeBatches(product));
+      const terms: Term[] = [
+        [promised(product), 1],
+        [wholeBatches(product), -activity.unitsPerBatch],
+      ];
+      bounds.push({ name: `whole batches ${product}`, terms, min: 0, max: 0 });
+    }
     if (weights.waste > 0) {
       // a part-filled last unit, but nothing that fills not even one
       bounds.push({
@@ -143,10 +153,15 @@ export function toProgram(activities: readonly Activity[], capacity: Capacity, a
     use('hands', ...scaled(() => activity.handsPerKg), [readied(product), activity.handsPerUnit]);
 
     if (activity.cook !== undefined) {
-      const { litresPerKg, minutes, stirred, costPerBatch = 0 } = activity.cook;
-      const room = capacity.pots.map((litres, pot): Term => [batches(product, pot), litres]);
+      const { litresPerKg, batchLitres, minutes, stirred, costPerBatch = 0 } = activity.cook;
+      // a whole batch needs a pot for itself, however large the pot
+      const room = capacity.pots.map((litres, pot): Term => {
+        const held = batchLitres === undefined ? litres : litres >= batchLitres ? 1 : 0;
+        return [batches(product, pot), held];
+      });
+      const taken: Term[] = batchLitres === undefined ? scaled(() => -litresPerKg) : [[wholeBatches(product), -1]];
       for (const [name] of room) decide(name);
-      bounds.push({ name: `pots ${product}`, terms: [...room, ...scaled(() => -litresPerKg)], min: 0 });
+      bounds.push({ name: `pots ${product}`, terms: [...room, ...taken], min: 0 });
       capacity.pots.forEach((_, pot) => {
         use(potBound(pot), [batches(product, pot), minutes]);
         use('burners', [batches(product, pot), minutes]);

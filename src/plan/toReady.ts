@@ -1,7 +1,11 @@
+import { isMass } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
+import type { Quantity } from '../quantity/types';
 import type { ToReady } from './dayPlan';
 import { type Kept, pantryKgOf } from './decide';
-import { jarStock } from './makes/jars';
+import { jarStock } from './makes/canner';
+import { volumeOf } from './makes/context';
+import { spooned } from './makes/recipe';
 import { pantryAmount } from './pantry';
 import { type Kitchen, PANTRY } from './planInput';
 import type { Prepared } from './prepare';
@@ -27,17 +31,31 @@ export function toReady({ request, day }: Prepared, kept: readonly Kept[]): ToRe
     ...PANTRY.flatMap((item): ToReady[] => {
       const need = kept.reduce((sum, each) => sum + pantryKgOf(each, item), 0);
       if (need === 0) return [];
-      const stock = kitchen.pantry?.filter((each) => each.item === item) ?? [];
-      const have = stock.reduce((sum, { amount }) => sum + valueIn(amount, 'kg'), 0);
+      const have = (kitchen.pantry ?? [])
+        .filter((each) => each.item === item)
+        .reduce((sum, { amount }) => sum + valueIn(amount, 'kg'), 0);
       return [
         {
           what: item,
           amount: pantryAmount(day, item, need),
-          ...(stock.length === 0 || have >= need ? {} : { short: pantryAmount(day, item, need - have) }),
+          ...(have >= need ? {} : { short: pantryAmount(day, item, need - have) }),
         },
       ];
     }),
+    ...besidesThePantry(day, kept),
   ];
+}
+
+/** Spices and other parts of recipes that the pantry of a request does not hold: all of it is bought. */
+function besidesThePantry(day: Prepared['day'], kept: readonly Kept[]): ToReady[] {
+  const cups = new Map<string, number>();
+  for (const { what, amount, toBuy } of kept.flatMap(({ said }) => said.recipe ?? [])) {
+    if (toBuy && !isMass(amount)) cups.set(what, (cups.get(what) ?? 0) + valueIn(amount as Quantity<'volume'>, 'cup'));
+  }
+  return [...cups].map(([what, value]) => {
+    const amount = volumeOf(day, spooned(value));
+    return { what, amount, short: amount };
+  });
 }
 
 /** What a stock is called on the list; nothing for what is not laid out, such as freezer room. */

@@ -32,13 +32,13 @@ const BY_MAKE: Readonly<Record<Make, WorkTimes>> = {
   'jelly stock': { perPound: 0.5, perUnit: 2, cook: 40 },
 };
 /** Forms that cook longer than pieces do before they are filled. */
-const COOK_BY_FORM: Readonly<Record<string, number>> = {
-  sauce: 60,
-  puree: 45,
-  juice: 45,
-  butter: 150,
-  'thick sauce': 120,
-};
+const COOK_BY_FORM: ReadonlyMap<string, number> = new Map([
+  ['sauce', 60],
+  ['puree', 45],
+  ['juice', 45],
+  ['butter', 150],
+  ['thick sauce', 120],
+]);
 /** Forms that burn to the pot where nobody stirs. */
 const STIRRED_FORMS = ['butter'];
 const QUICK_FORMS = ['whole', 'sauce', 'puree', 'juice', 'butter'];
@@ -52,7 +52,7 @@ export function workTimes(make: Make, form: string | undefined, pack: string | u
   return {
     perPound,
     perUnit: times.perUnit,
-    cook: COOK_BY_FORM[form ?? ''] ?? 20,
+    cook: COOK_BY_FORM.get(form ?? '') ?? 20,
     ...(STIRRED_FORMS.includes(form ?? '') ? { stir: true } : {}),
   };
 }

@@ -189,12 +189,11 @@ function productBlock(product: PlannedProduct, number: number): string[] {
   ];
 }
 
-function ingredient({ what, amount, or, note }: Ingredient): string {
-  const acid = /lemon|citric/.test(what);
+function ingredient({ what, role, amount, or, note }: Ingredient): string {
   const write = (value: Ingredient['amount']): string =>
     isMass(value as Quantity)
       ? weight(value as Quantity<'mass'>)
-      : volume(value as Quantity<'volume'>, acid ? 'up' : 'nearest');
+      : volume(value as Quantity<'volume'>, role === 'acid' ? 'up' : 'nearest');
   return `${capital(what)}: ${write(amount)}${or === undefined ? '' : ` (${write(or)})`}${note === undefined ? '' : `; ${note}`}.`;
 }
 

@@ -20,7 +20,7 @@ export type AddedPectin = (typeof KINDS)[number];
 const PRODUCTS = ['jam', 'jelly', 'preserves'] as const;
 
 type Ends = readonly [least: number, most: number];
-interface RecipeRow extends Sourced, Named {
+export interface RecipeRow extends Sourced, Named {
   readonly product: (typeof PRODUCTS)[number];
   readonly pectin: AddedPectin;
   readonly fruit: Ends;
@@ -33,6 +33,15 @@ interface RecipeRow extends Sourced, Named {
   readonly pectinAmount?: string;
   readonly packages?: number;
   readonly halfPints?: Ends;
+  readonly foods?: readonly string[];
+  readonly measuredAs?: 'crushed' | 'chopped' | 'whole';
+  readonly lemonKind?: 'lemon juice' | 'bottled lemon juice';
+  /** Cups of vinegar, and of the strained juice that the sugar is for. */
+  readonly vinegar?: number;
+  readonly juice?: number;
+  readonly spice?: string;
+  readonly spiceTsp?: number;
+  readonly quantitiesDisagree?: true;
 }
 const recipes = asTable<RecipeRow>(recipesJson).rows;
 
@@ -42,6 +51,28 @@ interface PackageRow extends Sourced {
   readonly millilitres?: number;
 }
 const packages = asTable<PackageRow>(packagesJson).rows;
+
+/**
+ * The printed jam recipes that name a food, in the order of the table: read in a copy, with a yield and without a
+ * contradiction.
+ */
+export const printedJams = (food: string): readonly PrintedJam[] =>
+  recipes.flatMap((row) =>
+    row.product === 'jam' &&
+    row.obtained !== 'memory' &&
+    row.quantitiesDisagree !== true &&
+    row.halfPints !== undefined &&
+    row.foods?.includes(food) === true
+      ? [{ ...row, halfPints: row.halfPints, ...pectinOf(row) }]
+      : [],
+  );
+/** The foods that some printed jam recipe names. */
+export const foodsOfJams = (): string[] =>
+  [...new Set(recipes.flatMap(({ foods = [] }) => foods))].filter((food) => printedJams(food).length > 0);
+/** A jam recipe as the plan reads it: one batch. */
+export interface PrintedJam extends RecipeRow, Pick<JamRecipe, 'pectinMass' | 'pectinVolume'> {
+  readonly halfPints: Ends;
+}
 
 /** So many packages on a scale (powdered) or in a measure (liquid). */
 function pectinOf(row: RecipeRow): Pick<JamRecipe, 'pectinMass' | 'pectinVolume'> {
@@ -77,8 +108,12 @@ export interface JamRecipe {
   readonly sugar: Volumes;
   readonly lemonJuice?: Quantity<'volume'>;
   readonly lemonOptional?: boolean;
+  /** Vinegar of 5 percent acidity that the recipe holds. */
+  readonly vinegar?: Quantity<'volume'>;
+  /** Strained juice that the sugar is for, where the fruit is measured before it is strained. */
+  readonly juice?: Quantity<'volume'>;
   readonly water?: Quantity<'volume'>;
-  /** Raw fruit for the juice. */
+  /** Raw fruit for the juice or the prepared fruit. */
   readonly raw?: Quantity<'mass'>;
   /** Added pectin as printed, */
   readonly pectin?: string;
@@ -124,6 +159,8 @@ function batchOf(row: RecipeRow, times: number): Omit<JamRecipe, 'basis' | 'caut
     sugar: ends(row.sugar, times),
     ...(row.lemonJuice === 0 ? {} : { lemonJuice: { value: row.lemonJuice * times, unit: 'tbsp' as const } }),
     ...(row.lemonOptional === undefined ? {} : { lemonOptional: row.lemonOptional }),
+    ...(row.vinegar === undefined ? {} : { vinegar: cups(row.vinegar * times) }),
+    ...(row.juice === undefined ? {} : { juice: cups(row.juice * times) }),
     ...(row.water === undefined ? {} : { water: cups(row.water * times) }),
     ...(row.rawPounds === undefined ? {} : { raw: { value: row.rawPounds * times, unit: 'lb' as const } }),
     ...(row.pectinAmount === undefined ? {} : { pectin: row.pectinAmount }),
@@ -216,7 +253,7 @@ export function scaleRecipe(input: ScaleRecipeInput): ScaledRecipe | Refusal {
       refuse('This recipe was recalled and not read in a copy.', 'Read the printed recipe first, or take another.'),
     );
   }
-  if (row.notes?.includes('do not agree') === true) {
+  if (row.quantitiesDisagree === true) {
     return handOut(
       refuse("The copy's quantities and its yield contradict each other.", 'Take another recipe for this fruit.'),
     );

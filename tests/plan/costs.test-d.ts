@@ -22,8 +22,8 @@ test('prices are money, powers are powers, a serving is weighed or measured', ()
   const weighed: Kitchen = { ...kitchen, bags: { count: '6 oz' } };
   // @ts-expect-error a wage is money
   const paid: Kitchen = { ...kitchen, wage: 12 };
-  // @ts-expect-error pectin is added or not
-  const gelled: Product = { make: 'jam', from: 'plum', pectin: 'liquid' };
+  // @ts-expect-error there is no such pectin
+  const gelled: Product = { make: 'jam', from: 'plum', pectin: 'gelatin' };
   // @ts-expect-error a serving takes no time
   const long: Product = { make: 'jam', from: 'plum', serving: '5 min' };
   // @ts-expect-error there is no such item

@@ -10,13 +10,11 @@ import {
   heatUpEnergy,
   type PlanDayInput,
   planDay,
-  planProgram,
 } from '../../src/plan/index';
 import { composition } from '../../src/produce/index';
 import type { Quantity } from '../../src/quantity/index';
 import { valueIn } from '../../src/quantity/scale';
 import { sucroseDensity } from '../../src/solution/index';
-import { jamBalance } from '../../src/sugar/index';
 import { codeText } from '../helpers/errors';
 
 const usd = (value: number) => ({ value, unit: 'USD' });
@@ -99,7 +97,7 @@ test('what is short is to be bought', () => {
 });
 
 describe('energy, checked by hand against the energy functions', () => {
-  const energy = { electricity: '0.30 USD', gas: '1.50 USD' } as const;
+  const energy = { stove: 'electric', electricity: '0.30 USD', gas: '1.50 USD' } as const;
   const cooking = (plan: FeasibleDay['products'][number]) => {
     const heat = heatUpEnergy({
       mass: plan.ready.likely,
@@ -140,7 +138,7 @@ describe('energy, checked by hand against the energy functions', () => {
   test('a gas stove burns therms, at the price of gas; with no price of what it burns there is no line', () => {
     const gas = only({ ...input, kitchen: { ...input.kitchen, energy: { ...energy, stove: 'gas' } } });
     expect(line(gas)).toBe(cents(((gas.energy?.likely.value ?? 0) / 29.307107) * 1.5));
-    const free = only({ ...input, kitchen: { ...input.kitchen, energy: { gas: '1.50 USD' } } });
+    const free = only({ ...input, kitchen: { ...input.kitchen, energy: { stove: 'electric', gas: '1.50 USD' } } });
     expect(free.cost?.lines.some(({ of }) => of === 'energy')).toBe(false);
   });
   test('two products of one process share their loads by the jar', () => {
@@ -165,34 +163,32 @@ describe('energy, checked by hand against the energy functions', () => {
     const perJar = (each: typeof peach) => ((each.energy?.likely.value ?? 0) - cooking(each)) / each.units.ready;
     expect(perJar(peach)).toBeCloseTo(perJar(pear), 3);
   });
-  test('jam boils off the water of its balance', () => {
+  test('jam: fruit and sugar are heated, and what the printed yield leaves out is boiled off', () => {
     const product = only({
-      lots: [{ produce: 'plum', raw: '3 kg' }],
+      lots: [{ produce: 'peach', raw: '3 kg' }],
       kitchen: {
         ...input.kitchen,
-        canners: [{ method: 'boiling-water', holds: { pint: 12 } }],
-        jars: [{ jar: 'pint', count: 20 }],
+        canners: [{ method: 'boiling-water', holds: { 'half-pint': 12 } }],
+        jars: [{ jar: 'half-pint', count: 20 }],
       },
-      products: [{ make: 'jam', from: 'plum', jar: 'pint', method: 'boiling-water' }],
+      products: [{ make: 'jam', from: 'peach', method: 'boiling-water' }],
     });
-    const { solubleSolids } = composition({ produce: 'plum' });
-    const fruit = product.ready.likely;
-    const { waterRemoved } = jamBalance({
-      fruit,
-      fruitSolids: solubleSolids?.likely ?? 0,
-      sugarToFruit: 1,
-      finishSolids: 0.65,
-    });
+    // one batch: 6 cups of crushed peaches, 5 cups of sugar, 6 to 7 half-pints
+    expect(product.units).toMatchObject({ promised: 6, ready: 7 });
+    const inPot = 6 * 0.2365882365 + 5 * 0.2;
     const heat = heatUpEnergy({
-      mass: { value: 2 * fruit.value, unit: fruit.unit },
+      mass: { value: inPot, unit: 'kg' },
       from: '20 degC',
       to: { value: 99.67, unit: 'degC' },
       food: 'food',
     });
-    const off = boilOffEnergy({ water: waterRemoved, elevation: '100 m' });
+    const off = boilOffEnergy({
+      water: { value: inPot - 6.5 * kg(product.jars?.netMass), unit: 'kg' },
+      elevation: '100 m',
+    });
     const load = canningEnergy({
-      food: 'plum jam',
-      jar: 'pint',
+      food: 'peach jam',
+      jar: 'half-pint',
       method: 'boiling-water',
       elevation: '100 m',
       jars: 12,
@@ -320,41 +316,28 @@ describe('acid, pectin and bags', () => {
     expect(product?.cost?.lines).toEqual([{ what: 'citric acid', of: 'supplies', amount: usd(cents(jars * 0.5)) }]);
     expect(product?.jars?.acid).toContain('citric acid');
   });
-  test('pectin: a gram for the sugar that its grade sets', () => {
-    const request = (more: object): PlanDayInput => ({
-      lots: [{ produce: 'plum', raw: '5 kg' }],
-      kitchen: {
-        ...input.kitchen,
-        canners: [{ method: 'boiling-water', holds: { pint: 12 } }],
-        jars: [{ jar: 'pint', count: 30 }],
-        lids: { count: 30 },
-        pantry: [{ item: 'pectin', amount: '30 g', price: '6 USD' }],
-      },
-      products: [{ make: 'jam', from: 'plum', jar: 'pint', method: 'boiling-water', sugarToFruit: 0.8, ...more }],
-    });
-    const jam = (more: object) => feasible(request(more));
+  test('pectin by the package of the printed recipe, bought where the pantry lacks it', () => {
+    const jam = (more: object) =>
+      feasible({
+        lots: [{ produce: 'peach', raw: '5 kg' }],
+        kitchen: {
+          ...input.kitchen,
+          canners: [{ method: 'boiling-water', holds: { 'half-pint': 12 } }],
+          jars: [{ jar: 'half-pint', count: 30 }],
+          lids: { count: 30 },
+          pantry: [{ item: 'pectin', amount: '30 g', price: '6 USD' }],
+        },
+        products: [{ make: 'jam', from: 'peach', method: 'boiling-water', most: 12, ...more }],
+      });
     const plan = jam({ pectin: true });
     const [product] = plan.products;
-    const ofReady = (mass: Quantity<'mass'> | undefined) => (kg(mass) * 0.8) / 100;
-    const pectin = product?.recipe.find(({ what }) => what === 'pectin');
-    expect(kg(pectin?.amount as Quantity<'mass'>)).toBeCloseTo(ofReady(product?.ready.likely), 9);
-    const most = ofReady(product?.ready.high);
-    expect(product?.cost?.lines).toEqual([{ what: 'pectin', of: 'supplies', amount: usd(cents(most * 200)) }]);
-    expect(kg(plan.ready.find(({ what }) => what === 'pectin')?.short as Quantity<'mass'>)).toBeCloseTo(most - 0.03, 9);
-    const [strong] = jam({ pectin: true, pectinGrade: 150 }).products;
-    const less = strong?.recipe.find(({ what }) => what === 'pectin');
-    expect(kg(less?.amount as Quantity<'mass'>)).toBeCloseTo(ofReady(strong?.ready.likely) / 1.5, 9);
-    // it counts among the solids that are cooked to 65 %
-    const [plain] = jam({}).products;
-    const unitsPerKg = (more: object) =>
-      planProgram(request(more))
-        .bounds.find(({ name }) => name === 'promise 0')
-        ?.terms.reduce((sum, [name, weight]) => sum + (name.startsWith('kg of lot') ? weight : 0), 0) ?? 0;
-    const jamPerKg = (more: object) => unitsPerKg(more) * kg(plain?.jars?.netMass);
-    const lowest = kg(plain?.ready.low) / kg(plain?.raw);
-    expect(jamPerKg({ pectin: true }) - jamPerKg({})).toBeCloseTo((lowest * 0.008) / 0.65, 9);
-    expect(jam({ pectin: false }).products[0]?.recipe.some(({ what }) => what === 'pectin')).toBe(false);
-    expect(jam({ pectin: true }).products[0]?.basis).toContainEqual(expect.objectContaining({ what: 'pectin' }));
+    expect(product?.units).toMatchObject({ promised: 10, ready: 12 });
+    const pectin = product?.recipe.find(({ role }) => role === 'pectin');
+    // two batches, a package of 1 3/4 oz in each
+    expect(kg(pectin?.amount as Quantity<'mass'>)).toBeCloseTo(2 * 0.0496, 9);
+    expect(product?.cost?.lines).toEqual([{ what: 'pectin', of: 'supplies', amount: usd(cents(0.0992 * 200)) }]);
+    expect(kg(plan.ready.find(({ what }) => what === 'pectin')?.short as Quantity<'mass'>)).toBeCloseTo(0.0692, 9);
+    expect(jam({ pectin: false }).products[0]?.recipe.some(({ role }) => role === 'pectin')).toBe(false);
   });
   const bagged = (bags: object): PlanDayInput => ({
     lots: [{ produce: 'peach', raw: '20 lb' }],
@@ -404,13 +387,13 @@ describe('what an ounce, 100 g and a serving cost', () => {
   test('jam by its own density', () => {
     const plan = only({
       ...apples({}),
-      lots: [{ produce: 'plum', raw: '9 lb', price: '10.00 USD' }],
+      lots: [{ produce: 'peach', raw: '9 lb', price: '10.00 USD' }],
       kitchen: {
         ...input.kitchen,
         canners: [{ method: 'boiling-water', holds: { pint: 9 } }],
         jars: [{ jar: 'pint', count: 9 }],
       },
-      products: [{ make: 'jam', from: 'plum', jar: 'pint', serving: '2 tbsp' }],
+      products: [{ make: 'jam', from: 'peach', jar: 'pint', serving: '2 tbsp' }],
     });
     const exact = (plan.cost?.total.value ?? 0) / plan.units.promised;
     const net = valueIn(plan.jars?.netMass as Quantity<'mass'>, 'oz');
@@ -463,7 +446,7 @@ describe('prices of zero and below', () => {
         lids: { count: 20, price },
         bags: { price },
         pantry: [{ item: 'sugar', amount: '10 lb', price }],
-        energy: { electricity: price, gas: price },
+        energy: { stove: 'electric', electricity: price, gas: price },
         wage: price,
       },
       products: input.products,
@@ -508,7 +491,8 @@ describe('prices of zero and below', () => {
     ['CONTRADICTION kitchen.wage', { kitchen: { ...kitchen, wage: '9 EUR' } }],
     ['CONTRADICTION kitchen.bags.price', { kitchen: { ...kitchen, bags: { price: '9 EUR' } } }],
     ['CONTRADICTION kitchen.energy.gas', { kitchen: { ...kitchen, energy: { gas: '9 EUR' } } }],
-    ['WRONG_TYPE products[0].pectin', { products: [{ ...product, make: 'jam', pectin: 'yes' }] }],
+    ['UNKNOWN_NAME products[0].pectin', { products: [{ ...product, make: 'jam', pectin: 'yes' }] }],
+    ['WRONG_TYPE products[0].pectin', { products: [{ ...product, make: 'jam', pectin: 1 }] }],
     ['CONTRADICTION products[0].pectin', { products: [{ ...product, pectin: true }] }],
     ['CONTRADICTION products[0].pectinGrade', { products: [{ ...product, make: 'jam', pectinGrade: 150 }] }],
     ['CONTRADICTION products[0].serving', { products: [{ make: 'frozen', from: 'peach', serving: '1 cup' }] }],

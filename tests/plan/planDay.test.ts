@@ -450,7 +450,7 @@ describe('bad input: the one error names the field', () => {
       },
     ],
     [
-      'reduced-sugar',
+      'another share of sugar',
       {
         kitchen: { ...kitchen, canners: [{ method: 'boiling-water', holds: { pint: 9 } }] },
         products: [{ make: 'jam', from: 'peach', jar: 'pint', sugarToFruit: 0 }],

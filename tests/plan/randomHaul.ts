@@ -96,7 +96,7 @@ function pricesOf(random: () => number) {
     pantry: [{ item: acid, amount: '400 g' as const, ...sometimes(0.8, { price: euros(2, 9) }) }],
     bags: { ...sometimes(0.5, { count: 4 + Math.floor(30 * random()) }), ...sometimes(0.7, { price: euros(0, 0.6) }) },
     energy: {
-      ...sometimes(0.5, { stove: 'gas' as const }),
+      stove: random() < 0.5 ? ('gas' as const) : ('electric' as const),
       ...sometimes(0.8, { electricity: euros(0.1, 0.45) }),
       ...sometimes(0.8, { gas: euros(1, 4) }),
       ...sometimes(0.4, { dryerPower: { value: 500, unit: 'W' as const } }),

@@ -51,7 +51,7 @@ describe('the metric example', () => {
     expect(blocks.length).toBe(2);
     for (const block of blocks) {
       expect(block).toContain('**Acid, never left out: ');
-      expect(block.indexOf('**Acid')).toBeLessThan(block.indexOf('fill hot'));
+      expect(block.indexOf('**Acid')).toBeLessThan(block.indexOf('Fill hot'));
     }
     // 2 tbsp a quart, 1 tbsp a pint: USDA guide, Guide 3, acidification
     expect(sheet).toContain('**Acid, never left out: 2 tbsp of bottled lemon juice, or 1/2 tsp of citric acid');

@@ -208,19 +208,19 @@ export function waterOf(day: Day, trade: string): { readonly water: Range<number
 }
 
 /** What other modules' fields are called in the request. */
-const OWN_NAMES: Readonly<Record<string, string>> = {
-  food: 'from',
-  produce: 'from',
-  targetMoisture: 'moisture',
-  brix: 'finishSolids',
-  mass: 'size',
-  elevation: 'kitchen.elevation',
-  burnerPower: 'kitchen.burnerPower',
-  jars: 'kitchen.canners',
-  water: 'kitchen.canners',
-  area: 'kitchen.dryer.trayArea',
-  machine: 'kitchen.freezeDryer',
-};
+const OWN_NAMES: ReadonlyMap<string, string> = new Map([
+  ['food', 'from'],
+  ['produce', 'from'],
+  ['targetMoisture', 'moisture'],
+  ['brix', 'finishSolids'],
+  ['mass', 'size'],
+  ['elevation', 'kitchen.elevation'],
+  ['burnerPower', 'kitchen.burnerPower'],
+  ['jars', 'kitchen.canners'],
+  ['water', 'kitchen.canners'],
+  ['area', 'kitchen.dryer.trayArea'],
+  ['machine', 'kitchen.freezeDryer'],
+]);
 
 /** Puts the product's place before the path of an error that another module throws for one of its fields. */
 export function within<T>(product: number, work: () => T): T {
@@ -229,7 +229,7 @@ export function within<T>(product: number, work: () => T): T {
   } catch (error) {
     if (!(error instanceof StillroomError)) throw error;
     const [field = ''] = error.path.split('.');
-    const own = OWN_NAMES[field] ?? field;
+    const own = OWN_NAMES.get(field) ?? field;
     throw new StillroomError({
       code: error.code,
       path: own.startsWith('kitchen.') ? own : joinPath(`products[${product}]`, own),

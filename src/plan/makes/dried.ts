@@ -230,6 +230,7 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
       recipe: [
         {
           what: 'bottled lemon juice, for light fruit',
+          role: 'acid',
           amount: volumeOf(day, quantityIn((sheet.lemonJuice.value * readyKg.likely) / sheetKg, 'tsp', 'tsp')),
         },
       ],

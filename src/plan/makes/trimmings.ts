@@ -169,6 +169,7 @@ export function makeSteeped(day: Day, wanted: Wanted, product: number, trade: st
       recipe: [
         {
           what: 'water',
+          role: 'liquid' as const,
           amount: volumeOf(day, quantityIn(how.water.value * ready, how.water.unit, how.water.unit)),
         },
         ...(how.sugar === undefined
@@ -176,6 +177,7 @@ export function makeSteeped(day: Day, wanted: Wanted, product: number, trade: st
           : [
               {
                 what: 'sugar',
+                role: 'sugar' as const,
                 amount: massOf(day, sugarKg * ready),
                 ...(day.metric ? {} : { or: quantityIn<'volume'>(valueIn(how.sugar, 'cup') * ready, 'cup', 'cup') }),
               },

@@ -1,0 +1,133 @@
+import { fillJar } from '../../jars/fillJar';
+import { canLoad } from '../../process/canLoad';
+import { type TestedProcess, type TestedProcessInput, testedProcess } from '../../process/testedProcess';
+import { byEnds } from '../../quantity/range';
+import type { Quantity, Range } from '../../quantity/types';
+import type { Basis } from '../../sources/basis';
+import type { Canning } from '../activity';
+import { canningEnergy } from '../energy/canningEnergy';
+import { burnerOf, inKilowattHours } from '../energyTaken';
+import type { Kitchen, Wanted } from '../planInput';
+import { type Day, type JarsDescribed, volumeOf } from './context';
+
+type Method = NonNullable<Wanted['method']>;
+
+/** A process that this kitchen can run. */
+export interface Runnable {
+  readonly basis: readonly Basis[];
+  readonly process: TestedProcess;
+  readonly canners: Canning['canners'];
+  readonly loadMinutes: Range<number>;
+}
+
+/** Water in a canner where the kitchen names none: common practice, no source. */
+const WATER: Readonly<Record<Method, Quantity<'volume'>>> = {
+  'boiling-water': { value: 12, unit: 'quart' },
+  'atmospheric-steam': { value: 2, unit: 'quart' },
+  'dial-gauge': { value: 3, unit: 'quart' },
+  'weighted-gauge': { value: 3, unit: 'quart' },
+};
+/** The water that hot and raw packed jars are put into, as the guides print it (see canningRules in stillroom/process). */
+const PREHEATED: Readonly<Record<'hot' | 'raw', Quantity<'temperature'>>> = {
+  hot: { value: 180, unit: 'degF' },
+  raw: { value: 140, unit: 'degF' },
+};
+/** Whether jars of this size are in stock; where no stock is named, it is not limited. */
+export const hasJars = ({ jars }: Kitchen, jar: string): boolean => jars?.some((stock) => stock.jar === jar) ?? true;
+
+/** The stock name of a jar size. */
+export const jarStock = (jar: string): string => `jar ${jar}`;
+
+/** Finds the tested process that a canner of this kitchen can run; or the reason why there is none. */
+export function runnable(
+  day: Day,
+  wanted: Wanted,
+  food: string,
+  form: string | undefined,
+  jar: string,
+): Runnable | { reason: string; instead: string } {
+  const { kitchen } = day.request;
+  const canners = (kitchen.canners ?? []).flatMap((canner) => Array.from({ length: canner.count ?? 1 }, () => canner));
+  const methods = [
+    ...new Set<Method>(wanted.method === undefined ? canners.map(({ method }) => method) : [wanted.method]),
+  ];
+  if (methods.length === 0) return { reason: 'the kitchen has no canner', instead: 'freeze or dry it' };
+  let refused: { reason: string; instead: string } | undefined;
+  for (const method of methods) {
+    const question: TestedProcessInput = { food, form, pack: wanted.pack, jar, method, elevation: kitchen.elevation };
+    const process = testedProcess(question);
+    if (!process.tested) {
+      refused ??= { reason: process.reason, instead: process.instead };
+      continue;
+    }
+    const able = canners.flatMap((canner, index) => {
+      const jars = Object.entries(canner.holds).find(([size]) => size === jar)?.[1];
+      if (canner.method !== method || jars === undefined) return [];
+      const lit = {
+        ...question,
+        jars,
+        water: canner.water ?? WATER[method],
+        burnerPower: burnerOf(kitchen),
+      };
+      // the canner heats up while the food is prepared, and a second load starts hot
+      const warm = { ...lit, waterTemperature: PREHEATED[process.pack === 'raw' ? 'raw' : 'hot'] };
+      const load = canLoad(warm);
+      const cold = canLoad(lit);
+      const energy = { load: canningEnergy(warm), first: canningEnergy(lit) };
+      if (!load.tested || !cold.tested || !energy.load.tested || !energy.first.tested) return [];
+      const warmUp = cold.steps.find(({ step }) => step === 'heat the water')?.minutes.high ?? 0;
+      return [
+        {
+          canner: index,
+          jars,
+          minutes: Math.ceil(load.total.high),
+          warmUp: Math.ceil(warmUp),
+          energyPerLoad: inKilowattHours(energy.load.energy),
+          energyToWarmUp: byEnds(
+            inKilowattHours(energy.first.energy),
+            inKilowattHours(energy.load.energy),
+            (first, load) => first - load,
+          ),
+          range: load.total,
+          basis: energy.load.basis,
+        },
+      ];
+    });
+    const [first] = able;
+    if (first !== undefined) return { process, canners: able, loadMinutes: first.range, basis: first.basis };
+    refused ??= {
+      reason: `no ${method} canner here holds ${jar} jars`,
+      instead: 'name a canner that does, or use another jar',
+    };
+  }
+  return refused as { reason: string; instead: string };
+}
+
+export function jarsDescribed(
+  day: Day,
+  process: TestedProcess,
+  loadMinutes: Range<number>,
+  netMass?: Quantity<'mass'>,
+): JarsDescribed {
+  const acid = process.acid?.text;
+  const fill = fillJar({ jar: process.jar, headspace: process.headspace });
+  return {
+    jar: process.jar,
+    headspace: process.headspace,
+    fillVolume: volumeOf(day, fill.fillVolume),
+    ...(netMass === undefined ? {} : { netMass }),
+    pack: process.pack,
+    method: process.method,
+    minutes: process.minutes,
+    ...(process.pressure === undefined ? {} : { pressure: process.pressure }),
+    ...(acid === undefined ? {} : { acid }),
+    sterilizeJars: process.sterilizeJars,
+    loadMinutes,
+  };
+}
+
+export const canningOf = ({ process, canners }: Runnable): Canning => ({
+  key: [process.method, process.jar, `${process.minutes} min`, process.pressure?.value ?? ''].join(' ').trim(),
+  jar: process.jar,
+  canners,
+});

@@ -1,0 +1,131 @@
+import { describe, expect, test } from 'vitest';
+import { StillroomError } from '../../src/errors/StillroomError';
+import * as plan from '../../src/plan/index';
+import * as sugar from '../../src/sugar/index';
+
+/** What people and programs pass by mistake. */
+const GARBAGE: readonly unknown[] = [
+  undefined,
+  null,
+  0,
+  Number.NaN,
+  'text',
+  true,
+  [],
+  [1, 'two', null],
+  {},
+  { toString: 1 },
+  JSON.parse('{"__proto__": {"food": "peach"}, "constructor": 1}'),
+  Object.create(null),
+  Symbol('name'),
+  10n,
+  () => 1,
+  new Date(0),
+];
+/** Names that every object has. */
+const NAMES = ['constructor', '__proto__', 'toString', 'hasOwnProperty', 'valueOf'];
+
+const callable = (module: object) =>
+  Object.entries(module).filter(
+    (entry): entry is [string, (...given: unknown[]) => unknown] => typeof entry[1] === 'function',
+  );
+/** The solver has a test for itself. */
+const functions = [...callable(plan), ...callable(sugar)].filter(([name]) => name !== 'solveProgram');
+
+/** What a call throws that is none of our errors. */
+function foreign(call: () => unknown): string | undefined {
+  try {
+    call();
+  } catch (error) {
+    return error instanceof StillroomError ? undefined : String(error);
+  }
+  return undefined;
+}
+
+describe('garbage throws the one error', () => {
+  test.each(functions)('%s', (_, call) => {
+    for (const given of GARBAGE) expect(foreign(() => call(given))).toBeUndefined();
+    expect(foreign(() => call())).toBeUndefined();
+  });
+});
+
+const canning = {
+  food: 'peach',
+  form: 'halves',
+  pack: 'hot',
+  jar: 'quart',
+  method: 'boiling-water',
+  elevation: '500 ft',
+  jars: 7,
+  water: '12 quarts',
+  burnerPower: '2400 W',
+};
+const day = {
+  lots: [{ produce: 'peach', raw: '20 lb', name: 'crate' }],
+  kitchen: {
+    elevation: '500 ft',
+    hours: '8 h',
+    pots: [{ volume: '12 quarts' }],
+    canners: [{ name: 'big', method: 'boiling-water', holds: { pint: 9 } }],
+    jars: [{ jar: 'pint', count: 20, price: '1 USD' }],
+    pantry: [{ item: 'sugar', amount: '10 lb' }],
+    energy: { stove: 'gas', gas: '1 USD' },
+    dryer: { trays: 9, trayArea: '1200 cm2' },
+  },
+  products: [{ make: 'jars', from: 'peach', form: 'halves', pack: 'hot', jar: 'pint', syrup: 'light', name: 'jars' }],
+  aim: 'most worth',
+};
+
+/** Every input with one leaf replaced. */
+function* withLeaf(input: unknown, leaf: unknown): Generator<unknown> {
+  if (typeof input !== 'object' || input === null) {
+    yield leaf;
+    return;
+  }
+  for (const [key, value] of Object.entries(input)) {
+    for (const changed of withLeaf(value, leaf)) {
+      yield Array.isArray(input)
+        ? input.map((each, index) => (String(index) === key ? changed : each))
+        : { ...input, [key]: changed };
+    }
+    yield Array.isArray(input) ? [leaf] : { ...input, [key]: leaf };
+  }
+}
+
+/** The same with a name put everywhere but for the jar. */
+function* withJar(rest: object, jar: unknown, leaf: unknown): Generator<unknown> {
+  for (const changed of withLeaf(rest, leaf)) yield { ...(changed as object), jar };
+}
+
+describe('one wrong leaf is one error of ours', () => {
+  const examples: readonly (readonly [string, (given: never) => unknown, unknown])[] = [
+    ['planDay', plan.planDay, day],
+    ['canningEnergy', plan.canningEnergy, canning],
+    ['applianceEnergy', plan.applianceEnergy, { power: '500 W', time: '2 h' }],
+    ['boilOffEnergy', plan.boilOffEnergy, { water: '1 kg', elevation: '500 ft' }],
+    ['boilingEnergy', plan.boilingEnergy, { time: '20 min', burnerPower: '2400 W' }],
+    ['dryEnergy', plan.dryEnergy, { fresh: '1 kg', moisture: 0.8, targetMoisture: 0.2 }],
+    ['energyCost', plan.energyCost, { energy: '1 kWh', price: { per: 'kWh', price: '0.3 USD' } }],
+    ['freezeDryEnergy', plan.freezeDryEnergy, { ice: '1 kg' }],
+    ['freezeEnergy', plan.freezeEnergy, { mass: '1 kg', water: 0.8, from: '20 degC', to: '-18 degC' }],
+    ['heatUpEnergy', plan.heatUpEnergy, { mass: '1 kg', from: '20 degC', to: '90 degC', food: 'food' }],
+    ['jamRecipe', sugar.jamRecipe, { fruit: 'peach', product: 'jam', pectin: 'none' }],
+    ['scaleRecipe', sugar.scaleRecipe, { fruit: 'peach', product: 'jam', pectin: 'none', times: 1 }],
+    ['jamBalance', sugar.jamBalance, { fruit: '1 kg', fruitSolids: 0.12, sugarToFruit: 1, finishSolids: 0.65 }],
+    ['syrup', sugar.syrup, { strength: 'light', volume: '1 quart' }],
+  ];
+  test.each(examples)('%s', (_, call, input) => {
+    expect(foreign(() => call(input as never))).toBeUndefined();
+    for (const leaf of [...GARBAGE, ...NAMES]) {
+      // names of jars are read by the module that owns the jars
+      const { jar: own, ...rest } = input as { jar?: unknown };
+      const changed = typeof leaf === 'string' && own !== undefined ? withJar(rest, own, leaf) : withLeaf(input, leaf);
+      for (const given of changed) expect([leaf, foreign(() => call(given as never))]).toEqual([leaf, undefined]);
+    }
+  });
+  test.each(NAMES)('a jar size called %s in a canner', (name) => {
+    const holds = JSON.parse(`{"${name}": 7, "pint": 9}`) as object;
+    const canners = [{ method: 'boiling-water', holds }];
+    expect(() => plan.planDay({ ...day, kitchen: { ...day.kitchen, canners } } as never)).toThrow(StillroomError);
+  });
+});

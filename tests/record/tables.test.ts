@@ -64,7 +64,8 @@ const rows = {
 checkTables('record', rows);
 
 test('the folder holds these tables and no other', () => {
-  expectFolder('record', Object.keys(rows));
+  // the last three have lines of common practice: tests/record/evidence.test.ts holds their shapes
+  expectFolder('record', [...Object.keys(rows), 'evidence', 'food-kinds', 'mixed-recipes']);
 });
 
 describe('figures', () => {

@@ -46,6 +46,9 @@ export interface BatchReview {
   readonly cautions: readonly Caution[];
 }
 
+/** Advice for jars that were processed right; beside food in doubt it would say that boiling mends it. */
+const FOR_RIGHT_JARS: ReadonlySet<string> = new Set(['boil-before-tasting']);
+
 const acidRule = (rule: string) => ruleNamed(recordRuleRows, rule);
 
 /** Readings of pH against the limit of acid food, and how they were made. */
@@ -183,6 +186,7 @@ export function reviewBatch(input: ReviewBatchInput): BatchReview {
   const missing = notRecorded(record);
   const verdict = verdictOf(findings);
   const unsafe = verdict === 'act' || verdict === 'discard';
+  const right = verdict === 'kept' || verdict === 'watch';
   return handOut({
     verdict,
     findings,
@@ -200,7 +204,7 @@ export function reviewBatch(input: ReviewBatchInput): BatchReview {
       unsafe ? [recordCaution('sealed-is-not-safe'), recordCaution('when-in-doubt')] : [],
       verdict === 'cannot tell' ? [recordCaution('record-needs-more'), recordCaution('when-in-doubt')] : [],
       seals.cautions,
-      cautions,
+      right ? cautions : cautions.filter(({ id }) => !FOR_RIGHT_JARS.has(id)),
       [caution('follow-local-guidance')],
     ),
   });

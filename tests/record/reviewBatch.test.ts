@@ -119,6 +119,21 @@ describe('the heat process', () => {
     expect(rules({ ...beans, ...change } as Process)).toEqual(broken);
   });
 
+  // one rule for doubt: boiling before tasting is advice for jars that were processed right, never a mend
+  test('food in doubt is not tasted, and nothing beside it says that boiling mends it', () => {
+    const advice = (process: Process, since?: '1 h' | '30 h') =>
+      review(process, {}, since).cautions.map(({ id }) => id);
+    expect(advice(beans)).toContain('boil-before-tasting');
+    for (const wrong of [{ minutes: 20 }, { pressure: undefined }, { lowestPressure: '5 psi' as const }]) {
+      expect(advice({ ...beans, ...wrong } as Process, '1 h')).not.toContain('boil-before-tasting');
+      expect(advice({ ...beans, ...wrong } as Process, '30 h')).toContain('when-in-doubt');
+    }
+    const { text } = review({ ...beans, minutes: 20 }).cautions.find(({ id }) => id === 'when-in-doubt') ?? {
+      text: '',
+    };
+    expect(text).toMatch(/never tasted.*boiling does not mend it.*hours last.*throw it out/s);
+  });
+
   test('a missing pressure clears nothing', () => {
     expect(review({ ...beans, pressure: undefined }).verdict).toBe('cannot tell');
   });

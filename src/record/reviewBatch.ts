@@ -24,7 +24,7 @@ const schema = /* @__PURE__ */ fields({
 });
 export interface ReviewBatchInput {
   readonly record: BatchRecord | BatchRecordInput;
-  /** Time since the jars came out of the canner. */
+  /** Time since the jars came out of the canner, or since the food was made. */
   readonly sinceProcessing?: TimeInput | undefined;
 }
 
@@ -131,15 +131,23 @@ function verdictOf(findings: readonly Finding[]): BatchReview['verdict'] {
  * pH, headspace, seals, storage and freezer temperature, weights in and out, and deviations left open. A batch whose
  * process was wrong is canned again within 2 h, refrigerated or frozen within 24 h, and thrown out after that; food
  * canned by no tested process is thrown out after the first 2 h. Jars that did not seal in a right process have 24 h.
- * The review clears nothing that the record leaves out: such a batch is `cannot tell`.
+ *
+ * `kept` needs evidence, by the way the food was put up, its kind and where it is kept. Jars on a shelf: a tested process
+ * for this very food, run as printed, and seals counted. Dried on a shelf: fruit at most 20 % moisture, vegetables 10 %
+ * (or water activity 0.60); meat at most water activity 0.85, and heated as `jerky` says wherever it is kept. In oil: a
+ * shelf only for a tested recipe with oil. Refrigerator: 41 degF or below and a use-by day within 7 days. Freezer: its
+ * temperature. What the record leaves out is `cannot tell`, with the field and what must stand there in `evidence`.
  *
  * @param input.record - from `batchRecord` or `parseRecord`
- * @param input.sinceProcessing - time since the jars came out; without it every remedy is listed with its time
- * @returns `verdict`, `findings` (rule, field, found, wanted, remedies, next, within), `process`, `notRecorded`
+ * @param input.sinceProcessing - time since the jars came out, or since the food was made; without it every remedy is
+ *   listed with its time
+ * @returns `verdict`, `findings` (rule, field, found, wanted, remedies, next, within), `evidence` (line, state, field,
+ *   wanted, next), `process`, `notRecorded`
  * @throws StillroomError as `batchRecord` and `testedProcess`, with the path inside `record`
  *
  * Source: University of Nebraska-Lincoln (2 h), Iowa State (24 h) and Kansas State (untested) extension; USDA guide to home
- * canning, guide 1 (seals); 21 CFR 114.80 and 114.100; the process tables named in the basis.
+ * canning, guide 1 (seals); 21 CFR 114.3, 114.80 and 114.100; Georgia extension handbook (dried food); USDA FSIS (jerky);
+ * Penn State extension (oil); Minnesota Rules 4626.0400 (refrigerator); the process tables named in the basis.
  *
  * @example
  * ```ts
@@ -158,6 +166,10 @@ function verdictOf(findings: readonly Finding[]): BatchReview['verdict'] {
  * findings[0].wanted; // => 'at least 35 min'
  * findings[0].remedies; // => ['refrigerate', 'freeze']
  * findings[0].within; // => { value: 10, unit: 'h' }
+ *
+ * const dried = { lot: 'P1', date: '2026-08-14', product: 'dried peach', produce: [{ produce: 'peach', raw: '5 lb' }], dryer: { time: '9 h' } } as const;
+ * reviewBatch({ record: dried }).verdict; // => 'cannot tell'
+ * reviewBatch({ record: dried }).evidence[0].field; // => 'dryer.endMoisture'
  * ```
  */
 export function reviewBatch(input: ReviewBatchInput): BatchReview {

@@ -5,7 +5,7 @@ import { jerky } from '../drying/jerky';
 import { readFood, readForm } from '../process/food';
 import { valueIn } from '../quantity/scale';
 import { type Basis, joinBasis } from '../sources/basis';
-import { basisOf, type Sourced } from '../sources/table';
+import { asTable, basisOf, type Sourced } from '../sources/table';
 import type { BatchRecord } from './batchRecord';
 import { dayNumber } from './date';
 import { type Finding, note, type Remedy, type RuleBroken, remedyMistake } from './findings';
@@ -30,7 +30,7 @@ export interface Evidence {
   readonly next: string;
 }
 
-type EvidenceRow = Partial<Omit<Sourced, 'notes'>> & {
+interface EvidenceRow extends Sourced {
   readonly line: string;
   readonly how: readonly How[];
   readonly where: readonly Where[];
@@ -44,8 +44,8 @@ type EvidenceRow = Partial<Omit<Sourced, 'notes'>> & {
   readonly remedies: readonly Remedy[];
   readonly hours?: number;
   readonly reason: string;
-};
-const { rows } = evidenceJson as { readonly rows: readonly EvidenceRow[] };
+}
+const { rows } = asTable<EvidenceRow>(evidenceJson);
 
 /** What the other checks of the review found, and the kind of food a row is asked for. */
 interface Shown {
@@ -129,10 +129,11 @@ interface Line extends Evidence {
   readonly hours?: number;
 }
 
+/** A figure that no page prints for this use is common practice. */
 const basisOfRow = (row: EvidenceRow): Basis =>
-  row.source === undefined
+  row.obtained === 'derived'
     ? { what: `evidence: ${row.line}`, kind: 'common-practice' }
-    : basisOf(row as Sourced, `evidence: ${row.line}`);
+    : basisOf(row, `evidence: ${row.line}`);
 
 /** Rows of one line are ways to show the same: one that holds is enough, and none may show the opposite. */
 function lineOf(ways: readonly EvidenceRow[], shown: Shown): Line {

@@ -1,5 +1,5 @@
 /** What kind of food a record's names stand for, and whether a word of them says oil. */
-import kindsJson from '../../data/record/food-kinds.json';
+import kindsJson from '../../data/record/kinds-of-foods.json';
 import { findNamed, type Named, nameKey } from '../common/names';
 import { StillroomError } from '../errors/StillroomError';
 import { readFood } from '../process/food';
@@ -10,7 +10,8 @@ export type FoodKind = 'fruit' | 'vegetable' | 'meat' | 'poultry' | 'fish' | 'eg
 interface KindRow extends Named {
   readonly kind: FoodKind;
 }
-const { rows: kinds } = kindsJson as { readonly rows: readonly KindRow[] };
+/** Foods that are no fruit or vegetable, sorted by trade use: common practice. */
+const kinds = kindsJson as readonly KindRow[];
 
 /** The answer of other modules, or nothing where their tables do not know the name or need to hear more. */
 export function orNothing<T>(ask: () => T): T | undefined {

@@ -1,17 +1,18 @@
 /** Whether the process of a record is printed for the food that the record says is in the jars. */
-import mixedJson from '../../data/record/mixed-recipes.json';
+import mixedJson from '../../data/record/mixed-foods.json';
 import { type FormChoice, type KnownFood, matchForm, readFood, readForm, refusedForm } from '../process/food';
 import type { BatchRecord } from './batchRecord';
 import { kindByName, orNothing } from './foodKinds';
 
+/** A process food whose printed recipe holds several foods. */
 interface MixedRow {
-  readonly food: string;
+  readonly name: string;
   /** Its forms that are mixtures; every form where left out. */
   readonly forms?: readonly string[];
 }
-const { rows: mixed } = mixedJson as { readonly rows: readonly MixedRow[] };
+const mixed = mixedJson as readonly MixedRow[];
 const isMixed = ({ food, form }: FormChoice): boolean =>
-  mixed.some((row) => row.food === food && (row.forms?.includes(form) ?? true));
+  mixed.some((row) => row.name === food && (row.forms?.includes(form) ?? true));
 
 /** `same`; `other`: the tables know it as something else; `open`: they do not know, or the form is another one. */
 type Match = 'same' | 'other' | 'open';

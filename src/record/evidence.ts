@@ -9,7 +9,7 @@ import { asTable, basisOf, type Sourced } from '../sources/table';
 import type { BatchRecord } from './batchRecord';
 import { dayNumber } from './date';
 import { type Finding, note, type Remedy, type RuleBroken, remedyMistake } from './findings';
-import { type FoodKind, inOil, kindOf, orNothing } from './foodKinds';
+import { type FoodKind, inOil, kindByName, kindOf, orNothing } from './foodKinds';
 import { sameFood } from './sameFood';
 
 type How = 'jars' | 'dried' | 'oil' | 'other';
@@ -83,15 +83,14 @@ function meatHeat({ record: { dryer }, kind }: Shown): EvidenceState {
 
 /** Whether the tested process is one whose printed recipe holds oil. */
 function oilRecipe({ record: { process }, process: state }: Shown, { foods = [] }: EvidenceRow): EvidenceState {
-  if (process === undefined || state !== 'held') return 'broken';
+  if (process === undefined) return 'broken';
   const read = orNothing(() => readForm(readFood(process.food, process.form), process.form));
   const used = read === undefined || 'unknown' in read ? process.food : read.choice.food;
-  return findNamed(
+  const named = findNamed(
     used,
     foods.map((name) => ({ name })),
-  ).length > 0
-    ? 'held'
-    : 'broken';
+  );
+  return named.length > 0 ? state : 'broken';
 }
 
 const SAME_FOOD = { same: 'held', open: 'missing', other: 'broken' } as const;
@@ -102,7 +101,7 @@ const MEASURES = {
   'same food': ({ record }: Shown) => (record.process === undefined ? 'held' : SAME_FOOD[sameFood(record)]),
   // jars that did not seal are a finding of their own, with the hours left for each jar
   seals: ({ record: { jars } }: Shown) =>
-    jars?.sealed === undefined ? 'missing' : jars.sealed === jars.filled ? 'held' : 'broken',
+    jars?.sealed === undefined || jars.filled === 0 ? 'missing' : jars.sealed === jars.filled ? 'held' : 'broken',
   moisture: ({ record }: Shown, { most }: EvidenceRow) => atMost(record.dryer?.endMoisture, most),
   'water activity': ({ record }: Shown, { most }: EvidenceRow) => atMost(record.dryer?.waterActivity, most),
   'meat heat': meatHeat,
@@ -174,7 +173,10 @@ const worse = (one: Line, other: Line): Line =>
 
 /** The lines of a keeping: one for each hazard, for every kind of food in the batch the strictest. */
 function linesOf(record: BatchRecord, process: EvidenceState, how: readonly How[], where: Where): Line[] {
-  const kinds = [...new Set(record.produce.map(({ produce }) => kindOf(produce)))];
+  const { product, produce, added = [] } = record;
+  // a produce without a kind has no evidence; a product's name or an addition without one adds none
+  const more = [kindOf(product), ...added.map(({ what }) => kindByName(what))].filter((kind) => kind !== undefined);
+  const kinds = [...new Set([...produce.map((row) => kindOf(row.produce)), ...more])];
   const lines = new Map<string, Line>();
   for (const way of how) {
     for (const kind of kinds) {

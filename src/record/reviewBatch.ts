@@ -187,11 +187,12 @@ export function reviewBatch(input: ReviewBatchInput): BatchReview {
     ...reviewPh(record, hours),
   ];
   const lines = evidenceFor(record, processState(record, ofProcess));
+  const ofEvidence = evidenceFindings(lines, record, hours);
   const findings = [
     ...ofProcess,
-    ...evidenceFindings(lines, record, hours),
+    ...ofEvidence,
     ...(tested?.tested === true ? reviewHeadspaces(record, tested) : []),
-    ...seals.findings.map((finding) => likeTheRest(finding, ofProcess)),
+    ...seals.findings.map((finding) => likeTheRest(finding, [...ofProcess, ...ofEvidence])),
     ...reviewStore(record),
     ...reviewEntries(record),
   ];

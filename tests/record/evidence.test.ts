@@ -285,10 +285,33 @@ describe('kept needs evidence: each case has its verdict and says what is missin
     expect(review(record, '3 h').verdict).toBe('discard');
   });
 
+  test('an unsealed jar of another food goes no other way than the sealed ones', () => {
+    const record = of('pumpkin', { process: beans, jars: { filled: 7, sealed: 6 } });
+    const remedies = (since: '1 h' | '3 h') => review(record, since).findings.map(({ remedies: each }) => each);
+    expect(remedies('1 h').flat()).not.toContain('reprocess');
+    expect(remedies('3 h')).toEqual([['discard'], ['discard']]);
+  });
+
+  test('meat in the name or among what was added asks for its own evidence', () => {
+    const dryer: Dryer = { time: '9 h', endMoisture: 0.1 };
+    const lines = (record: BatchRecordInput) => review(record).evidence.map(({ line }) => line);
+    expect(lines(of('carrot', { dryer }))).not.toContain('meat-heated');
+    expect(lines(of('carrot', { dryer, added: [{ what: 'ground beef', mass: '1 lb' }] }))).toContain('meat-heated');
+    expect(lines(of('carrot', { dryer, product: 'turkey jerky' }))).toContain('meat-heated');
+  });
+
+  test('no jar filled is no jar sealed', () => {
+    expect(review(of('green beans', { process: beans, jars: { filled: 0, sealed: 0 } })).verdict).toBe('cannot tell');
+  });
+
   test('a tested recipe with oil may stand on the shelf', () => {
     const tuna: Process = { ...beans, food: 'tuna', pack: undefined, jar: 'pint', minutes: 100 };
     const record = of('tuna', { process: tuna, jars: sealed, added: [{ what: 'oil', mass: '1 lb' }] });
-    expect(review(record).evidence.find(({ line }) => line === 'oil-in-tested-recipe')?.state).toBe('held');
+    const state = (given: BatchRecordInput) =>
+      review(given).evidence.find(({ line }) => line === 'oil-in-tested-recipe')?.state;
+    expect(state(record)).toBe('held');
+    expect(state({ ...record, process: { ...tuna, vented: undefined } })).toBe('missing');
+    expect(state({ ...record, process: { ...tuna, minutes: 90 } })).toBe('broken');
   });
 
   test('a recipe of several foods counts when the record says it was followed', () => {

@@ -74,7 +74,7 @@ const records = [
     product: 'dried apple slices',
     produce: [{ produce: 'apple', form: 'slices', raw: '6.2 lb', ready: '4.7 lb' }],
     work: { prepare: '11 min', hands: 2 },
-    dryer: { time: '8.5 h', temperature: '140 degF' },
+    dryer: { time: '8.5 h', temperature: '140 degF', endMoisture: '18 %' },
   }),
 ];
 

@@ -2,7 +2,7 @@ import type * as z from 'zod/mini';
 import { handOut } from '../common/handOut';
 import { findNamed, lookUp, type Named } from '../common/names';
 import { fail } from '../errors/StillroomError';
-import { fields, length, name, optional, readInput } from '../quantity/fields';
+import { choice, fields, flag, length, name, optional, ratio, readInput, time } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
@@ -11,6 +11,7 @@ import { basisOf } from '../sources/table';
 import { jarCaution } from './cautions';
 import { jarField, mouthField, resolveJar } from './describeJar';
 import { headspaceMilliliters } from './fillJar';
+import { type Handling, handleProcessed } from './liquidLost';
 import { headspaceRows, vacuumFactRows } from './tables';
 
 const words = (text: string): string[] => text.split(', ');
@@ -70,11 +71,17 @@ const LAST_WORDS: readonly Named[] = [
 const READING_IN = 1 / 16;
 
 const schema = /* @__PURE__ */ fields({
+  food: optional(name('a food or a class of food, such as peach, jam, pickles, vegetables or poultry')),
+  form: optional(name('a form, such as halves, sauce or juice')),
   product: optional(name('a product, such as jam, fruit, pickles, vegetables or poultry')),
   measured: length({ min: { value: 0, unit: 'in' } }),
   printed: optional(length()),
   jar: optional(jarField()),
   mouth: mouthField(),
+  when: optional(choice('when it was measured', ['before processing', 'after processing'])),
+  liquidLost: optional(ratio()),
+  sealed: optional(flag('whether the jar has sealed, by checkSeal')),
+  sinceProcessing: optional(time({ min: { value: 0, unit: 'h' } })),
 });
 export type CheckHeadspaceInput = z.input<typeof schema>;
 
@@ -86,7 +93,11 @@ export interface HeadspaceCheck {
   readonly most: Quantity<'length'>;
   /** What the verdict means. */
   readonly meaning: string;
-  /** What to take out, or to add, to be right; where a jar is given. */
+  /** What to do now. */
+  readonly next: readonly string[];
+  /** What becomes of the jar; after processing. */
+  readonly handling?: Handling;
+  /** What to take out, or to add, to be right; where a jar is given, before processing. */
   readonly adjust?: { readonly action: 'take out' | 'add'; readonly volume: Quantity<'volume'> };
   readonly basis: readonly Basis[];
   readonly cautions: readonly Caution[];
@@ -95,9 +106,18 @@ export interface HeadspaceCheck {
 const MEANING: Readonly<Record<HeadspaceCheck['verdict'], string>> = {
   right: 'The headspace is the published one.',
   'too little':
-    'Food may boil out under the lid and keep it from sealing, the vacuum is weak and the process may not be enough. Take some out before processing.',
-  'too much':
-    'The process may not drive all the air out: the food can darken and spoil and the seal be weak. Add food or liquid before processing.',
+    'Food may boil out under the lid and keep it from sealing, the vacuum is weak and the process may not be enough.',
+  'too much': 'The process may not drive all the air out: the food can darken and spoil and the seal be weak.',
+};
+const MEANING_AFTER: typeof MEANING = {
+  right: 'Food and liquid stand where they were filled.',
+  'too little': 'The jar was filled too high, or its food swelled: food under the lid can keep it from sealing.',
+  'too much': 'Liquid left the jar in the canner, or air left the food and it shrank.',
+};
+const NEXT_BEFORE: Readonly<Record<HeadspaceCheck['verdict'], readonly string[]>> = {
+  right: [],
+  'too little': ['Take some out before processing.'],
+  'too much': ['Add food or liquid before processing.'],
 };
 
 /** How a food is cut, which leaves its headspace alone: `peach halves`, `sliced carrots`. */
@@ -106,19 +126,19 @@ const CUT =
 const CUT_CLASSES: ReadonlySet<string> = new Set(['fruit', 'tomato', 'vegetable']);
 
 /** The class that a product's name belongs to. */
-function classOf(product: string): string {
+function classOf(product: string, path: string): string {
   const [exact] = findNamed(product, CLASSES);
   if (exact !== undefined) return exact.name;
   const [byLastWord] = findNamed(/\S+$/.exec(product)?.[0] ?? '', LAST_WORDS);
   if (byLastWord !== undefined) return byLastWord.name;
   const [uncut] = findNamed(product.replace(CUT, ' '), CLASSES);
   if (uncut !== undefined && CUT_CLASSES.has(uncut.name)) return uncut.name;
-  return lookUp(product, CLASSES, 'product', CLASS_NAMES).name;
+  return lookUp(product, CLASSES, path, CLASS_NAMES).name;
 }
 
 /** The published headspace of a class; where several copies print it, what all of them allow. */
-function publishedFor(product: string): { least: number; most: number; basis: Basis[] } {
-  const productClass = classOf(product);
+function publishedFor(product: string, path: string): { least: number; most: number; basis: Basis[] } {
+  const productClass = classOf(product, path);
   const rows = headspaceRows.filter((row) => row.productClass === productClass);
   return {
     least: Math.max(...rows.map(({ least_in }) => least_in)),
@@ -127,43 +147,85 @@ function publishedFor(product: string): { least: number; most: number; basis: Ba
   };
 }
 
+/** The food asked about, and the field it was asked in; nothing where neither is given. */
+function askedFor({
+  food,
+  form,
+  product,
+}: {
+  food?: string | undefined;
+  form?: string | undefined;
+  product?: string | undefined;
+}): { text: string; path: string } | undefined {
+  if (food !== undefined && product !== undefined)
+    fail('CONTRADICTION', 'product', product, 'food or product, not both');
+  if (form !== undefined && food === undefined) fail('MISSING', 'food', food, 'the food of that form');
+  if (product !== undefined) return { text: product, path: 'product' };
+  return food === undefined ? undefined : { text: form === undefined ? food : `${food} ${form}`, path: 'food' };
+}
+
 /**
- * Whether the headspace measured in a jar is the published one for its product, before the jar is processed.
+ * Whether the headspace measured in a jar is the published one for its food, and what to do about it: before
+ * processing, take out or add; after it, never open the jar to fill it up.
  *
  * Headspace runs from the rim down to the food or liquid. Jams and jellies, juices and purees 1/4 in; fruit,
  * tomatoes and pickles 1/2 in; vegetables and red meat 1 in; poultry 1 1/4 in; low-acid food in general 1 to
  * 1 1/4 in. A reading within 1/16 in counts as the figure (common practice: half a mark of a kitchen ruler).
  *
- * Source: USDA Complete Guide to Home Canning, Guide 1; Penn State, Clemson, Illinois, Michigan State and
- * Nebraska Extension. What too little and too much do: U.S. FDA guide to inspections, headspace section.
+ * After processing, a sealed jar that lost less than half its liquid is stored and used first. Where half or more is
+ * gone, break the seal, refrigerate it and eat it within 2 to 3 days; found later than a day, throw it out untasted.
  *
- * @param input.product - `jam`, `jelly`, `fruit`, `tomatoes`, `pickles`, `juice`, `vegetables`, `meat`, `poultry`,
- *   `low-acid`, or a food for which every tested recipe agrees with its class
+ * Source: USDA Complete Guide to Home Canning, Guide 1; Penn State, Clemson, Illinois, Michigan State and
+ * Nebraska Extension. What too little and too much do: U.S. FDA guide to inspections, headspace section. Liquid lost:
+ * Nebraska Extension quoting the National Center for Home Food Preservation; Michigan State Extension (never refill).
+ *
+ * @param input.food - a class (`jam`, `jelly`, `fruit`, `tomatoes`, `pickles`, `juice`, `vegetables`, `meat`, `poultry`,
+ *   `low-acid`), or a food for which every tested recipe agrees with its class
+ * @param input.form - its form: `halves`, `sauce`, `juice`
+ * @param input.product - food and form in one text, in place of `food`
  * @param input.measured - from the rim down to the food, zero or more
- * @param input.printed - the headspace printed with your tested recipe; it goes before the class
- * @param input.jar - a jar (see `fillJar`), to learn how much to take out or to add
- * @returns the verdict, the figures in the unit of `measured`, what it means and what to change
- * @throws StillroomError UNKNOWN_NAME for a product in no class, MISSING when neither product nor printed is given
+ * @param input.printed - the headspace printed with your tested recipe; it overrides the class
+ * @param input.jar - a jar (see `fillJar`), to learn how much to take out or to add before processing
+ * @param input.when - `before processing` (the default) or `after processing`
+ * @param input.liquidLost - after processing: the share of the liquid that is gone, 0 to 1 or percent
+ * @param input.sealed - after processing: whether the jar has sealed
+ * @param input.sinceProcessing - time since the jar came out of the canner
+ * @returns the verdict, the figures in the unit of `measured`, what it means and what to do next; after processing
+ *   `handling` says what becomes of the jar
+ * @throws StillroomError UNKNOWN_NAME for a food in no class, MISSING when neither food nor printed is given,
+ *   CONTRADICTION for liquid lost or a seal before processing
  *
  * @example
  * ```ts
  * import { checkHeadspace } from 'stillroom/jars';
  *
- * checkHeadspace({ product: 'jam', measured: '1/4 in' }).verdict; // => 'right'
- * checkHeadspace({ product: 'peaches', measured: '1 in' }).verdict; // => 'too much'
- * checkHeadspace({ product: 'poultry', measured: '2.5 cm' }).verdict; // => 'too little'
- * const pint = checkHeadspace({ product: 'fruit', measured: '1 in', jar: 'pint' });
+ * checkHeadspace({ food: 'jam', measured: '1/4 in' }).verdict; // => 'right'
+ * checkHeadspace({ food: 'peach', form: 'halves', measured: '1 in' }).verdict; // => 'too much'
+ * checkHeadspace({ food: 'poultry', measured: '2.5 cm' }).verdict; // => 'too little'
+ * const pint = checkHeadspace({ food: 'fruit', measured: '1 in', jar: 'pint' });
  * pint.adjust.volume.value; // ≈ 1.23
+ * const processed = { food: 'peach', measured: '3 in', when: 'after processing', sealed: true } as const;
+ * checkHeadspace({ ...processed, liquidLost: '30 %' }).handling; // => 'use first'
+ * checkHeadspace({ ...processed, liquidLost: '60 %' }).handling; // => 'refrigerate'
  * ```
  */
 export function checkHeadspace(input: CheckHeadspaceInput): HeadspaceCheck {
-  const { product, measured, printed, jar, mouth } = readInput(schema, input);
-  if (product === undefined && printed === undefined) {
-    fail('MISSING', 'product', product, 'a product, or the headspace printed with your recipe');
+  const given = readInput(schema, input);
+  const { measured, printed, jar, mouth, when = 'before processing', liquidLost, sealed, sinceProcessing } = given;
+  const after = when === 'after processing';
+  if (!after) {
+    for (const [field, value] of Object.entries({ liquidLost, sealed, sinceProcessing })) {
+      if (value !== undefined)
+        fail('CONTRADICTION', field, input[field as 'sealed'], "when: 'after processing' with it");
+    }
+  }
+  const asked = askedFor(given);
+  if (asked === undefined && printed === undefined) {
+    fail('MISSING', 'food', undefined, 'a food, or the headspace printed with your recipe');
   }
   const published =
     printed === undefined
-      ? publishedFor(product as string)
+      ? publishedFor((asked as { text: string }).text, (asked as { path: string }).path)
       : {
           least: valueIn(printed, 'in'),
           most: valueIn(printed, 'in'),
@@ -174,28 +236,41 @@ export function checkHeadspace(input: CheckHeadspaceInput): HeadspaceCheck {
   const highest = published.most + READING_IN;
   const verdict = depth < lowest ? 'too little' : depth > highest ? 'too much' : 'right';
   const off = verdict === 'too little' ? published.least - depth : depth - published.most;
-  const given = jar === undefined || verdict === 'right' ? undefined : resolveJar(jar, mouth);
-  const adjust = given && {
+  const room = after || jar === undefined || verdict === 'right' ? undefined : resolveJar(jar, mouth);
+  const adjust = room && {
     action: verdict === 'too little' ? ('take out' as const) : ('add' as const),
-    volume: quantityIn(headspaceMilliliters(given.opening, { value: off, unit: 'in' }), 'mL', given.capacity.unit),
+    volume: quantityIn(headspaceMilliliters(room.opening, { value: off, unit: 'in' }), 'mL', room.capacity.unit),
   };
+  const processed = after
+    ? handleProcessed({
+        low: verdict === 'too much',
+        liquidLost,
+        sealed,
+        hours: sinceProcessing === undefined ? undefined : valueIn(sinceProcessing, 'h'),
+      })
+    : undefined;
   const effects = vacuumFactRows.filter(({ fact }) => fact === 'too-little-or-much');
   return handOut({
     verdict,
     least: quantityIn(published.least, 'in', measured.unit),
     most: quantityIn(published.most, 'in', measured.unit),
-    meaning: MEANING[verdict],
+    meaning: (after ? MEANING_AFTER : MEANING)[verdict],
+    next: processed?.next ?? NEXT_BEFORE[verdict],
+    ...(processed === undefined ? {} : { handling: processed.handling }),
     ...(adjust === undefined ? {} : { adjust }),
     basis: joinBasis(
       published.basis,
       [{ what: 'a reading within 1/16 in counts as the figure', kind: 'common-practice' }],
       verdict === 'right' ? [] : effects.map((row) => basisOf(row, 'what too little and too much headspace do')),
-      given?.basis ?? [],
+      room?.basis ?? [],
+      processed?.basis ?? [],
     ),
     cautions: [
       caution('tested-only'),
       ...(printed === undefined ? [jarCaution('recipe-headspace-first')] : []),
-      ...(given === undefined ? [] : [jarCaution('straight-neck')]),
+      ...(room === undefined ? [] : [jarCaution('straight-neck')]),
+      ...(processed === undefined ? [] : [jarCaution('no-reading-proves-a-seal')]),
+      ...(processed?.handling === 'discard' ? [jarCaution('liquid-lost-late')] : []),
     ],
   });
 }

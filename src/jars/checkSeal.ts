@@ -14,13 +14,15 @@ const schema = /* @__PURE__ */ fields({
   sinceProcessing: time({ min: { value: 0, unit: 'h' } }),
   buttonDown: optional(flag('whether the middle of the lid stays down when pressed')),
   lid: optional(choice('the lid at eye level', ['concave', 'flat', 'bulging'])),
+  leaking: optional(flag('whether the closed jar leaks, or spurts when it is opened')),
   ringsWhenTapped: optional(flag('whether the lid rings when tapped with a spoon')),
   holdsByLid: optional(flag('whether the jar hangs from its lid with the band off')),
 });
 export type CheckSealInput = z.input<typeof schema>;
 
 export interface SealCheck {
-  readonly verdict: 'sealed' | 'not sealed' | 'doubtful' | 'too early';
+  /** `discard`: the lid bulges or the jar leaks, which means spoilage; it is never processed again. */
+  readonly verdict: 'sealed' | 'not sealed' | 'doubtful' | 'too early' | 'discard';
   /** What was seen that speaks for the verdict. */
   readonly because: readonly string[];
   /** What to do now. */
@@ -36,17 +38,18 @@ const rule = (name: string): SealRuleRow => sealRows.find((row) => row.rule === 
 /** One test: what it says when it fails, when it leaves doubt, and the rule it stands on. */
 interface Sign {
   readonly said: string;
-  readonly speaks: 'for' | 'against' | 'doubt';
+  readonly speaks: 'for' | 'against' | 'doubt' | 'spoiled';
   readonly basis: Basis;
 }
 
 function signsOf(given: {
   buttonDown?: boolean | undefined;
   lid?: 'concave' | 'flat' | 'bulging' | undefined;
+  leaking?: boolean | undefined;
   ringsWhenTapped?: boolean | undefined;
   holdsByLid?: boolean | undefined;
 }): Sign[] {
-  const { buttonDown, lid, ringsWhenTapped, holdsByLid } = given;
+  const { buttonDown, lid, leaking, ringsWhenTapped, holdsByLid } = given;
   const signs: Sign[] = [];
   if (buttonDown !== undefined) {
     const basis = basisOf(rule('press'), 'press test');
@@ -57,8 +60,12 @@ function signsOf(given: {
     );
   }
   if (lid !== undefined) {
-    const speaks = ({ concave: 'for', flat: 'doubt', bulging: 'against' } as const)[lid];
+    const speaks = ({ concave: 'for', flat: 'doubt', bulging: 'spoiled' } as const)[lid];
     signs.push({ said: `the lid is ${lid}`, speaks, basis: basisOf(rule('look'), 'look at eye level') });
+  }
+  // a jar that does not leak may still be open: only leaking tells anything
+  if (leaking === true) {
+    signs.push({ said: 'the jar leaks', speaks: 'spoiled', basis: basisOf(rule('spoiled'), 'signs of spoilage') });
   }
   if (ringsWhenTapped !== undefined) {
     const basis = basisOf(rule('tap'), 'tap test');
@@ -95,23 +102,35 @@ const NEXT: Readonly<Record<Verdict, readonly string[]>> = {
   'too early': ['cool-first', 'cooling-space', 'no-retightening'],
   doubtful: ['press', 'look', 'tap', 'reprocess-within', 'refrigerate-instead', 'freeze-instead'],
   'not sealed': ['reprocess-within', 'refrigerate-instead', 'freeze-instead'],
+  discard: ['spoiled', 'detoxify'],
 };
+/** What the tests come to; before the jar is cool none counts, and heat alone can bulge a lid. */
+function verdictOf(signs: readonly Sign[], early: boolean): Verdict {
+  if (early) return 'too early';
+  const said = new Set(signs.map(({ speaks }) => speaks));
+  if (said.has('spoiled')) return 'discard';
+  return said.has('against') ? 'not sealed' : said.has('doubt') ? 'doubtful' : 'sealed';
+}
+
 /** The same once the time to process again has passed. */
 const NEXT_LATE: typeof NEXT = { ...NEXT, doubtful: ['press', 'look', 'tap'], 'not sealed': [] };
 
 /**
  * Whether a processed jar has sealed, by the usual tests, and what to do with it now.
  *
- * Jars cool 12 to 24 h before the tests count. A lid that springs up, bulges or comes off has not sealed; a flat lid
- * or a dull note leaves doubt, and a jar in doubt is treated as unsealed. Within 24 h of processing an unsealed jar
- * can be processed again (full time, new lid), put in the refrigerator or frozen; later it is thrown out.
+ * Jars cool 12 to 24 h before the tests count. A lid that springs up or comes off has not sealed; a flat lid or a dull
+ * note leaves doubt, and a jar in doubt is treated as unsealed. Within 24 h of processing an unsealed jar can be
+ * processed again (full time, new lid), put in the refrigerator or frozen; later it is thrown out. A cooled jar whose
+ * lid bulges, or that leaks, is thrown out at once and never processed again.
  *
- * Source: USDA Complete Guide to Home Canning, Guide 1 (press, tap and look, 24 h); AIB 539, Guide 1 (12 to 24 h).
+ * Source: USDA Complete Guide to Home Canning, Guide 1 (press, tap and look, 24 h); AIB 539, Guide 1 (12 to 24 h);
+ * University of Georgia Extension (spoiled jars).
  * Holding the jar by its lid, and throwing out what stood unsealed longer than 24 h, are common practice.
  *
  * @param input.sinceProcessing - time since the jar came out of the canner
  * @param input.buttonDown - the middle of the lid stays down when pressed
  * @param input.lid - at eye level: `concave`, `flat` or `bulging`
+ * @param input.leaking - the closed jar leaks, or spurts when opened; `false` alone is no test of a seal
  * @param input.ringsWhenTapped - a ringing note under a spoon
  * @param input.holdsByLid - with the band off, the jar hangs from its lid
  * @throws StillroomError MISSING when no test is given
@@ -125,27 +144,34 @@ const NEXT_LATE: typeof NEXT = { ...NEXT, doubtful: ['press', 'look', 'tap'], 'n
  * open.verdict; // => 'not sealed'
  * open.reprocessWithin; // => { value: 10, unit: 'h' }
  * checkSeal({ sinceProcessing: '2 h', buttonDown: false }).verdict; // => 'too early'
+ * checkSeal({ sinceProcessing: '14 h', lid: 'bulging' }).verdict; // => 'discard'
  * ```
  */
 export function checkSeal(input: CheckSealInput): SealCheck {
   const given = readInput(schema, input);
   const signs = signsOf(given);
   if (signs.length === 0)
-    fail('MISSING', 'buttonDown', undefined, 'at least one test: buttonDown, lid, ringsWhenTapped or holdsByLid');
+    fail(
+      'MISSING',
+      'buttonDown',
+      undefined,
+      'at least one test: buttonDown, lid, ringsWhenTapped or holdsByLid; or leaking: true',
+    );
   const hours = valueIn(given.sinceProcessing, 'h');
   const cooled = rule('cool-first');
   const again = rule('reprocess-within');
   const early = hours < (cooled.least as number);
   const left = (again.most as number) - hours;
-  const against = signs.filter(({ speaks }) => speaks === 'against');
-  const doubt = signs.filter(({ speaks }) => speaks === 'doubt');
-  const verdict = early ? 'too early' : against.length > 0 ? 'not sealed' : doubt.length > 0 ? 'doubtful' : 'sealed';
+  const saying = (speaks: Sign['speaks']) => signs.filter((sign) => sign.speaks === speaks);
+  const verdict = verdictOf(signs, early);
   const rules = (left < 0 ? NEXT_LATE : NEXT)[verdict].map(rule);
   const open = verdict === 'not sealed' || verdict === 'doubtful';
   const tooLate = open && left < 0;
   return handOut({
     verdict,
-    because: verdict === 'not sealed' ? against.map(({ said }) => said) : signs.map(({ said }) => said),
+    because: (verdict === 'discard' ? saying('spoiled') : verdict === 'not sealed' ? saying('against') : signs).map(
+      ({ said }) => said,
+    ),
     next: [...rules.map(({ text }) => text), ...(tooLate ? [jarCaution('unsealed-too-long').text] : [])],
     ...(open && !tooLate ? { reprocessWithin: quantityIn(left, 'h', given.sinceProcessing.unit) } : {}),
     basis: joinBasis(
@@ -157,7 +183,7 @@ export function checkSeal(input: CheckSealInput): SealCheck {
     cautions: [
       jarCaution('no-reading-proves-a-seal'),
       ...(tooLate ? [jarCaution('unsealed-too-long')] : []),
-      ...(verdict === 'not sealed' && (tooLate || given.lid === 'bulging') ? [jarCaution('spoiled-jar')] : []),
+      ...(verdict === 'discard' || (verdict === 'not sealed' && tooLate) ? [jarCaution('spoiled-jar')] : []),
       caution('follow-local-guidance'),
     ],
   });

@@ -13,6 +13,7 @@ export { type ExpansionInJar, type ExpansionInJarInput, expansionInJar } from '.
 export { type FilledJar, type FillJarInput, fillJar } from './fillJar';
 export { type JarSize, jarSizes } from './jarSizes';
 export { type JarsFor, type JarsForInput, jarsFor } from './jarsFor';
+export type { Handling } from './liquidLost';
 export { type PublishedVacuum, publishedVacuums } from './publishedVacuums';
 export { type SealVacuum, type SealVacuumInput, sealVacuum } from './sealVacuum';
 export type { JarMouth } from './tables';

@@ -2,159 +2,10 @@ import type * as z from 'zod/mini';
 import type { Given } from '../common/given';
 import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
-import {
-  choice,
-  count,
-  fields,
-  flag,
-  kitchenElevation,
-  length,
-  list,
-  mass,
-  name,
-  number,
-  optional,
-  pressure,
-  ratio,
-  readInput,
-  reading,
-  temperature,
-  time,
-  volume,
-} from '../quantity/fields';
+import { readInput } from '../quantity/fields';
 import { toDecimalIn } from '../quantity/scale';
-import { isoDate } from './date';
-
-/** The newest version of the record that this release writes and reads. */
-export const RECORD_VERSION = 1;
-const LONGEST_TEXT = 10_000;
-
-/** A longer text: notes. */
-const prose = (what: string) =>
-  reading<string, string>((given) => {
-    if (typeof given !== 'string') fail(given === undefined ? 'MISSING' : 'WRONG_TYPE', '', given, what);
-    if (given.length > LONGEST_TEXT) fail('TOO_MUCH', '', given, `${what}, at most ${LONGEST_TEXT} characters`);
-    return given;
-  });
-
-const minutes = (what: string) => number(`${what}: minutes, 0 to 10,000`, { min: 0, max: 10_000 });
-const weighed = (what: string) => fields({ what: name(what), mass: mass({ min: { value: 0, unit: 'g' } }) });
-
-const acidAdded = /* @__PURE__ */ fields({
-  bottledLemonJuice: optional(volume()),
-  citricAcid: optional(volume()),
-  vinegar: optional(volume()),
-  asInRecipe: optional(flag('whether all the acid of the tested recipe went in')),
-});
-
-const processUsed = /* @__PURE__ */ fields({
-  food: name('the food as the process table names it, such as "peach"'),
-  form: optional(name('a form, such as "halves"')),
-  pack: optional(choice('the pack', ['hot', 'raw', 'not stated'])),
-  jar: name('a jar, such as "pint"'),
-  method: choice('the canner', ['boiling-water', 'dial-gauge', 'weighted-gauge', 'atmospheric-steam']),
-  elevation: kitchenElevation(),
-  minutes: minutes('process time'),
-  pressure: optional(pressure({ min: { value: 0, unit: 'psi' } })),
-  lowestPressure: optional(pressure({ min: { value: 0, unit: 'psi' } })),
-  interrupted: optional(flag('whether the boil stopped, or steam or pressure was lost')),
-  restarted: optional(flag('whether the whole time was started again after that')),
-  vented: optional(time({ min: { value: 0, unit: 'min' } })),
-  sterilizedJars: optional(flag('whether the empty jars were sterilized')),
-  acid: optional(acidAdded),
-});
-
-/** Time on the clock and the pairs of hands at work in it. */
-const workDone = /* @__PURE__ */ fields({
-  prepare: optional(time()),
-  fill: optional(time()),
-  hands: optional(count('pairs of hands', 1, 50)),
-});
-
-const dryerLoad = /* @__PURE__ */ fields({
-  time: time(),
-  temperature: optional(temperature()),
-  freshMoisture: optional(ratio({ above: 0, below: 1 })),
-  endMoisture: optional(ratio({ below: 1 })),
-});
-
-const KEPT = ['shelf', 'refrigerator', 'freezer'] as const;
-const AT = ['fill', 'canner', 'cooling', 'store', 'freezer', 'refrigerator', 'dryer', 'other'] as const;
-
-const schema = /* @__PURE__ */ fields({
-  version: optional(count('version of the record', RECORD_VERSION, RECORD_VERSION)),
-  lot: name('a lot code'),
-  date: isoDate('the day of making'),
-  product: name('what was made, such as "peach halves in light syrup"'),
-  place: optional(name('the kitchen')),
-  recordedBy: optional(name('initials of who wrote it')),
-  produce: list(
-    'what was put up',
-    fields({
-      produce: name('a fruit or vegetable'),
-      form: optional(name('a form, such as "halves"')),
-      raw: mass(),
-      ready: optional(mass()),
-      trimmings: optional(mass({ min: { value: 0, unit: 'g' } })),
-    }),
-    1,
-    100,
-  ),
-  added: optional(list('what was added: sugar, water, brine', weighed('what was added'), 0, 100)),
-  made: optional(list('what came out, by weight', weighed('what came out'), 0, 100)),
-  work: optional(workDone),
-  process: optional(processUsed),
-  dryer: optional(dryerLoad),
-  keptIn: optional(choice('where it is kept', KEPT)),
-  temperatures: optional(
-    list(
-      'temperatures read',
-      fields({
-        of: choice('what was measured', AT),
-        temperature: temperature(),
-        at: optional(isoDate('when it was read')),
-      }),
-      0,
-      1000,
-    ),
-  ),
-  ph: optional(
-    list(
-      'pH readings',
-      fields({
-        ph: number('a pH from 0 to 14', { min: 0, max: 14 }),
-        by: choice('how it was measured', ['meter', 'paper', 'other']),
-        at: optional(isoDate('when it was read')),
-      }),
-      0,
-      1000,
-    ),
-  ),
-  headspaces: optional(
-    list('headspaces measured before processing', length({ min: { value: 0, unit: 'in' } }), 0, 1000),
-  ),
-  jars: optional(
-    fields({
-      filled: count('jars filled', 0),
-      sealed: optional(count('jars that sealed', 0)),
-      sealsTestedAfter: optional(time({ min: { value: 0, unit: 'h' } })),
-    }),
-  ),
-  deviations: optional(
-    list(
-      'what went otherwise than planned',
-      fields({
-        what: name('what happened'),
-        action: optional(name('what was done')),
-        disposition: optional(name('where the food went')),
-      }),
-      0,
-      100,
-    ),
-  ),
-  distribution: optional(list('where it went', name('a place or a person'), 0, 1000)),
-  notes: optional(prose('notes')),
-});
+import { dayNumber } from './date';
+import { RECORD_VERSION, recordSchema as schema } from './recordFields';
 
 export type BatchRecordInput = Given<z.input<typeof schema>>;
 /** A record of one batch: plain JSON, quantities as `{ value, unit }`, with its version. */
@@ -193,6 +44,9 @@ function checkAmounts(record: z.output<typeof schema>): void {
   if (process?.restarted === true && process.interrupted !== true && process.lowestPressure === undefined) {
     fail('CONTRADICTION', 'process.restarted', true, 'interrupted: true, or the lowest pressure, beside it');
   }
+  if (record.useBy !== undefined && dayNumber(record.useBy) < dayNumber(record.date)) {
+    fail('CONTRADICTION', 'useBy', record.useBy, 'a day not before the day of making');
+  }
 }
 
 /** Checks a record and puts its fields in their order. */
@@ -217,19 +71,22 @@ export function readRecord(input: unknown): BatchRecord {
  * @param input.work - `{ prepare?, fill?, hands? }`: time on the clock for washing, peeling, cutting, and for filling or
  *   packing, at least one of them; and the pairs of hands at work, 1 if left out
  * @param input.process - `{ food, form?, pack?, jar, method, elevation, minutes, pressure?, lowestPressure?,
- *   interrupted?, restarted?, vented?, sterilizedJars?, acid? }`; `minutes` is the last unbroken run at the boil or at
- *   the pressure; acid is what went into each jar, or `{ asInRecipe: true }`
- * @param input.dryer - `{ time, temperature?, freshMoisture?, endMoisture? }`: hours of the load, and moistures on wet
- *   basis, 0 to 1 or percent, the fresh one higher
+ *   interrupted?, restarted?, vented?, sterilizedJars?, acid?, recipeFollowed? }`; `minutes` is the last unbroken run at
+ *   the boil or at the pressure; acid is what went into each jar, or `{ asInRecipe: true }`; `recipeFollowed`: whether
+ *   the batch was the recipe of several foods (salsa, relish, soup) that the process is printed for
+ * @param input.dryer - `{ time, temperature?, freshMoisture?, endMoisture?, waterActivity?, meat? }`: hours of the load,
+ *   moistures on wet basis, 0 to 1 or percent, the fresh one higher, and water activity, 0 to 1, when it came off;
+ *   `meat`: `{ heating, internalTemperature?, oven?, thickness? }` as `jerky` takes them
  * @param input.keptIn - `shelf`, `refrigerator` or `freezer`
+ * @param input.useBy - the day to use it by, as ISO text, not before `date`
  * @param input.temperatures - `{ of, temperature, at? }`, `of` being `fill`, `canner`, `cooling`, `store`, `freezer` ...
  * @param input.ph - `{ ph, by, at? }`, `by` being `meter`, `paper` or `other`
  * @param input.headspaces - as measured before processing
  * @param input.jars - `{ filled, sealed?, sealsTestedAfter? }`
  * @param input.deviations - `{ what, action?, disposition? }`
  * @param input - `place`, `recordedBy`, `distribution`, `notes`: texts
- * @returns the record, with `version: 1`; no basis, for every figure in it is your own. `form`, `work` and `dryer` came
- *   later and are optional: records of version 1 kept before them read as they are
+ * @returns the record, with `version: 1`; no basis, for every figure in it is your own. `form`, `work`, `dryer`, `useBy`
+ *   and `recipeFollowed` came later and are optional: older records of version 1 read as they are
  * @throws StillroomError CONTRADICTION for more ready than raw, more sealed than filled or more moisture after the dryer
  *   than before it, and for any bad field
  *

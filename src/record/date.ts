@@ -45,3 +45,10 @@ export function dayOfYear(date: string): { year: number; day: number } {
   for (let before = 1; before < month; before++) total += daysIn(year, before);
   return { year, day: total };
 }
+
+/** Days from one fixed day, so that two dates can be subtracted; the time of day is left out. */
+export function dayNumber(date: string): number {
+  const { year, day } = dayOfYear(date);
+  const before = year - 1;
+  return before * 365 + Math.floor(before / 4) - Math.floor(before / 100) + Math.floor(before / 400) + day;
+}

@@ -5,7 +5,8 @@ import { basisOf } from '../sources/table';
 import { mistakeRows, ruleNamed } from './tables';
 
 /**
- * `mistake`: the process was not the tested one. `untested`: there is no tested one. `seal`: jars that did not seal.
+ * `mistake`: the process was not the tested one, or the record shows that the food does not keep as it is. `untested`:
+ * no tested process of these tables is for this food. `seal`: jars that did not seal.
  * `missing`: the record leaves open whether a rule was kept. `quality`: safe, but worse for it. `entry`: the record
  * itself is in want of something.
  */

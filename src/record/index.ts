@@ -4,6 +4,7 @@
  */
 export { type BatchRecord, type BatchRecordInput, batchRecord, parseRecord, serializeRecord } from './batchRecord';
 export { type CheckCooling, type CheckCoolingInput, type CoolingStage, checkCooling } from './checkCooling';
+export type { Evidence, EvidenceState } from './evidence';
 export type { Finding, FindingKind, Remedy, RuleBroken } from './findings';
 export { type LabelFields, type LabelFieldsInput, labelFields } from './labelFields';
 export {

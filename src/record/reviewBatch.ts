@@ -1,20 +1,19 @@
 import * as z from 'zod/mini';
 import { handOut } from '../common/handOut';
 import { within } from '../errors/StillroomError';
-import { frozenStorage } from '../freezing/frozenStorage';
 import { checkHeadspace } from '../jars/checkHeadspace';
-import { checkSeal } from '../jars/checkSeal';
-import { sealRows } from '../jars/tables';
 import type { TestedProcess } from '../process/testedProcess';
 import { fields, optional, readInput, time } from '../quantity/fields';
-import { toDecimalIn, valueIn } from '../quantity/scale';
+import { valueIn } from '../quantity/scale';
 import type { TimeInput } from '../quantity/types';
 import { type Basis, type Caution, joinBasis, joinCautions, type Refusal } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { basisOf } from '../sources/table';
 import { type BatchRecord, type BatchRecordInput, readRecord } from './batchRecord';
 import { recordCaution } from './cautions';
+import { type Evidence, type EvidenceState, evidenceFindings, evidenceFor } from './evidence';
 import { type Finding, note, type RuleBroken, remedyMistake } from './findings';
+import { likeTheRest, notRecorded, reviewEntries, reviewSeals, reviewStore } from './reviewKeeping';
 import { reviewProcess } from './reviewProcess';
 import { recordRuleRows, ruleNamed } from './tables';
 import { written } from './written';
@@ -25,17 +24,20 @@ const schema = /* @__PURE__ */ fields({
 });
 export interface ReviewBatchInput {
   readonly record: BatchRecord | BatchRecordInput;
-  /** Time since the jars came out of the canner. */
+  /** Time since the jars came out of the canner, or since the food was made. */
   readonly sinceProcessing?: TimeInput | undefined;
 }
 
 export interface BatchReview {
   /**
    * `discard`: nothing else is left. `act`: something can still be done, see each finding. `cannot tell`: the record
-   * leaves out what decides. `watch`: safe by the record, but not as it should be. `kept`: every rule checked was kept.
+   * leaves out what decides. `watch`: safe by the record, but not as it should be. `kept`: every rule was kept, and the
+   * record shows all the evidence that its food needs where it is kept.
    */
   readonly verdict: 'kept' | 'watch' | 'cannot tell' | 'act' | 'discard';
   readonly findings: readonly Finding[];
+  /** What the record of such a batch must show, and whether it does. */
+  readonly evidence: readonly Evidence[];
   /** The process the record was held against. */
   readonly process?: TestedProcess | Refusal;
   /** Fields that commercial rules want in a record and this one leaves out. */
@@ -43,6 +45,9 @@ export interface BatchReview {
   readonly basis: readonly Basis[];
   readonly cautions: readonly Caution[];
 }
+
+/** Advice for jars that were processed right; beside food in doubt it would say that boiling mends it. */
+const FOR_RIGHT_JARS: ReadonlySet<string> = new Set(['boil-before-tasting']);
 
 const acidRule = (rule: string) => ruleNamed(recordRuleRows, rule);
 
@@ -91,10 +96,7 @@ function reviewHeadspaces(record: BatchRecord, tested: TestedProcess): Finding[]
       field: `headspaces[${index}]`,
       found: written(measured, { step: 0.01 }),
       wanted: written(tested.headspace, { fraction: 8 }),
-      basis: joinBasis(
-        tested.basis.filter(({ what }) => what === 'headspace'),
-        checked.basis,
-      ),
+      basis: joinBasis(tested.basis, checked.basis),
     };
     return [
       note(
@@ -106,168 +108,11 @@ function reviewHeadspaces(record: BatchRecord, tested: TestedProcess): Finding[]
   });
 }
 
-/** Jars that did not seal, by the seal rules of the jars module. */
-function reviewSeals(
-  { jars, process, keptIn }: BatchRecord,
-  hours: number | undefined,
-): { findings: Finding[]; cautions: readonly Caution[] } {
-  const findings: Finding[] = [];
-  if (jars === undefined || process === undefined) return { findings, cautions: [] };
-  const cooled = sealRows.find(({ rule }) => rule === 'cool-first') as (typeof sealRows)[number];
-  const { filled, sealed, sealsTestedAfter } = jars;
-  if (sealsTestedAfter !== undefined && valueIn(sealsTestedAfter, 'h') < (cooled.least as number)) {
-    const found = written(sealsTestedAfter);
-    const broken: RuleBroken = {
-      rule: 'seals-tested-too-early',
-      kind: 'missing',
-      field: 'jars.sealsTestedAfter',
-      found,
-      wanted: `${cooled.least} to ${cooled.most} h`,
-      basis: [basisOf(cooled, 'cooling before the tests')],
-    };
-    findings.push(note(broken, cooled.text));
-  }
-  if (sealed === undefined) {
-    if (filled > 0 && keptIn !== 'refrigerator' && keptIn !== 'freezer') {
-      const broken: RuleBroken = {
-        rule: 'seals-not-recorded',
-        kind: 'missing',
-        field: 'jars.sealed',
-        found: 'nothing',
-        wanted: `how many of ${filled}`,
-        basis: [basisOf(cooled, 'cooling before the tests')],
-      };
-      findings.push(note(broken, cooled.text));
-    }
-    return { findings, cautions: [] };
-  }
-  // a jar in the refrigerator or the freezer needs no seal
-  if (sealed === filled || keptIn === 'refrigerator' || keptIn === 'freezer') return { findings, cautions: [] };
-  const since = hours ?? (sealsTestedAfter === undefined ? (cooled.least as number) : valueIn(sealsTestedAfter, 'h'));
-  const check = checkSeal({ sinceProcessing: { value: since, unit: 'h' }, buttonDown: false });
-  const late = check.verdict === 'not sealed' && check.reprocessWithin === undefined;
-  const again = sealRows.find(({ rule }) => rule === 'reprocess-within') as (typeof sealRows)[number];
-  const left = (again.most as number) - (hours ?? 0);
-  findings.push({
-    rule: 'jars-not-sealed',
-    kind: 'seal',
-    field: 'jars.sealed',
-    found: `${filled - sealed} of ${filled} jars not sealed`,
-    wanted: 'every jar sealed',
-    remedies: late
-      ? ['discard']
-      : ['reprocess', 'refrigerate', 'freeze', ...(hours === undefined ? ['discard' as const] : [])],
-    next: check.next,
-    ...(late ? {} : { within: { value: left, unit: 'h' } }),
-    basis: check.basis,
-  });
-  return { findings, cautions: check.cautions };
-}
-
-/** Temperatures of the place where it is kept. */
-function reviewStore({ temperatures = [] }: BatchRecord): Finding[] {
-  const hottest = sealRows.find(({ rule }) => rule === 'never-above') as (typeof sealRows)[number];
-  return temperatures.flatMap(({ of, temperature }, index): Finding[] => {
-    const place = { kind: 'quality' as const, field: `temperatures[${index}]`, found: written(temperature) };
-    // a millionth of a degree for the conversion of units
-    if (of === 'store' && valueIn(temperature, 'degF') > (hottest.most as number) + 1e-6) {
-      const basis = [basisOf(hottest, 'storage temperature')];
-      const wanted = `${hottest.most} degF or below`;
-      return [note({ ...place, rule: 'store-too-warm', wanted, basis }, hottest.text)];
-    }
-    const frozen = of === 'freezer' ? frozenStorage({ temperature }) : undefined;
-    if (frozen === undefined || !('tested' in frozen)) return [];
-    const { basis, reason, instead } = frozen;
-    return [note({ ...place, rule: 'freezer-too-warm', wanted: '0 degF or below', basis }, reason, instead)];
-  });
-}
-
-/** What is wrong with the record as a record. */
-function reviewEntries({
-  produce,
-  added = [],
-  made = [],
-  deviations = [],
-  process,
-  jars,
-  keptIn,
-}: BatchRecord): Finding[] {
-  const findings: Finding[] = [];
-  const total = (masses: readonly { value: number; unit: string }[]) =>
-    masses
-      .map((mass) => toDecimalIn(mass, 'g'))
-      .reduce((sum, mass) => sum.plus(mass), toDecimalIn({ value: 0, unit: 'g' }, 'g'));
-  const into = total([...produce.map(({ raw }) => raw), ...added.map(({ mass }) => mass)]);
-  const out = total(made.map(({ mass }) => mass));
-  if (out.gt(into)) {
-    const kilograms = (grams: typeof out) => written({ value: grams.toNumber(), unit: 'g' }, { unit: 'kg' });
-    const broken: RuleBroken = {
-      rule: 'more-out-than-in',
-      kind: 'entry',
-      field: 'made',
-      found: `${kilograms(out)} out of ${kilograms(into)}`,
-      wanted: 'no more out than in',
-      basis: [{ what: 'mass in and out', kind: 'equation' }],
-    };
-    findings.push(
-      note(
-        broken,
-        'Weigh again, take the jars off the weight, or write down the syrup, brine, sugar or water that went in.',
-      ),
-    );
-  }
-  const departures = acidRule('departures');
-  deviations.forEach(({ what, action, disposition }, index) => {
-    if (action !== undefined && disposition !== undefined) return;
-    const broken: RuleBroken = {
-      rule: 'deviation-left-open',
-      kind: 'missing',
-      field: `deviations[${index}]`,
-      found: what,
-      wanted: 'what was done, and where the food went',
-      basis: [basisOf(departures, 'departures from the process')],
-    };
-    findings.push(note(broken, departures.text));
-  });
-  if (process === undefined && (jars?.filled ?? 0) > 0 && keptIn !== 'freezer' && keptIn !== 'refrigerator') {
-    const broken: RuleBroken = {
-      rule: 'process-not-recorded',
-      kind: 'missing',
-      field: 'process',
-      found: 'nothing',
-      wanted: 'the process, or keptIn: freezer or refrigerator',
-      basis: [{ what: 'jars kept on a shelf are processed', kind: 'common-practice' }],
-    };
-    findings.push(note(broken, 'Jars that were not processed belong in the refrigerator or the freezer.'));
-  }
-  return findings;
-}
-
-/** The fields that commercial rules want and the record leaves out. */
-function notRecorded(record: BatchRecord): { field: string; text: string; basis: Basis }[] {
-  return recordRuleRows.flatMap((row) => {
-    if (row.field === undefined) return [];
-    const value = row.field
-      .split('.')
-      .reduce<unknown>((inner, key) => (inner as Record<string, unknown> | undefined)?.[key], record);
-    return value === undefined ? [{ field: row.field, text: row.text, basis: basisOf(row, `field ${row.field}`) }] : [];
-  });
-}
-
-/** An unsealed jar of a wrong process can go no other way, and no longer, than the sealed ones beside it. */
-function likeTheRest(finding: Finding, ofProcess: readonly Finding[]): Finding {
-  const wrong = ofProcess.filter(({ kind }) => kind === 'mistake' || kind === 'untested');
-  if (finding.kind !== 'seal' || wrong.length === 0) return finding;
-  const remedies = finding.remedies.filter((remedy) => wrong.every((other) => other.remedies.includes(remedy)));
-  const hours = [finding, ...wrong].map(({ within: left }) => (left === undefined ? 0 : valueIn(left, 'h')));
-  const least = Math.min(...hours);
-  const { within: _, ...rest } = finding;
-  return {
-    ...rest,
-    remedies: remedies.length === 0 ? ['discard'] : remedies,
-    next: [...new Set(wrong.flatMap(({ next }) => next))],
-    ...(least > 0 ? { within: { value: least, unit: 'h' as const } } : {}),
-  };
+/** What the review of the process comes to as evidence. */
+function processState({ process }: BatchRecord, findings: readonly Finding[]): EvidenceState {
+  if (process === undefined) return 'missing';
+  if (findings.some(({ kind }) => kind === 'mistake' || kind === 'untested')) return 'broken';
+  return findings.some(({ kind }) => kind === 'missing') ? 'missing' : 'held';
 }
 
 function verdictOf(findings: readonly Finding[]): BatchReview['verdict'] {
@@ -286,15 +131,23 @@ function verdictOf(findings: readonly Finding[]): BatchReview['verdict'] {
  * pH, headspace, seals, storage and freezer temperature, weights in and out, and deviations left open. A batch whose
  * process was wrong is canned again within 2 h, refrigerated or frozen within 24 h, and thrown out after that; food
  * canned by no tested process is thrown out after the first 2 h. Jars that did not seal in a right process have 24 h.
- * The review clears nothing that the record leaves out: such a batch is `cannot tell`.
+ *
+ * `kept` needs evidence, by the way the food was put up, its kind and where it is kept. Jars on a shelf: a tested process
+ * for this very food, run as printed, and seals counted. Dried on a shelf: fruit at most 20 % moisture, vegetables 10 %
+ * (or water activity 0.60); meat at most water activity 0.85, and heated as `jerky` says wherever it is kept. In oil: a
+ * shelf only for a tested recipe with oil. Refrigerator: 41 degF or below and a use-by day within 7 days. Freezer: its
+ * temperature. What the record leaves out is `cannot tell`, with the field and what must stand there in `evidence`.
  *
  * @param input.record - from `batchRecord` or `parseRecord`
- * @param input.sinceProcessing - time since the jars came out; without it every remedy is listed with its time
- * @returns `verdict`, `findings` (rule, field, found, wanted, remedies, next, within), `process`, `notRecorded`
+ * @param input.sinceProcessing - time since the jars came out, or since the food was made; without it every remedy is
+ *   listed with its time
+ * @returns `verdict`, `findings` (rule, field, found, wanted, remedies, next, within), `evidence` (line, state, field,
+ *   wanted, next), `process`, `notRecorded`
  * @throws StillroomError as `batchRecord` and `testedProcess`, with the path inside `record`
  *
  * Source: University of Nebraska-Lincoln (2 h), Iowa State (24 h) and Kansas State (untested) extension; USDA guide to home
- * canning, guide 1 (seals); 21 CFR 114.80 and 114.100; the process tables named in the basis.
+ * canning, guide 1 (seals); 21 CFR 114.3, 114.80 and 114.100; Georgia extension handbook (dried food); USDA FSIS (jerky);
+ * Penn State extension (oil); Minnesota Rules 4626.0400 (refrigerator); the process tables named in the basis.
  *
  * @example
  * ```ts
@@ -313,6 +166,10 @@ function verdictOf(findings: readonly Finding[]): BatchReview['verdict'] {
  * findings[0].wanted; // => 'at least 35 min'
  * findings[0].remedies; // => ['refrigerate', 'freeze']
  * findings[0].within; // => { value: 10, unit: 'h' }
+ *
+ * const dried = { lot: 'P1', date: '2026-08-14', product: 'dried peach', produce: [{ produce: 'peach', raw: '5 lb' }], dryer: { time: '9 h' } } as const;
+ * reviewBatch({ record: dried }).verdict; // => 'cannot tell'
+ * reviewBatch({ record: dried }).evidence[0].field; // => 'dryer.endMoisture'
  * ```
  */
 export function reviewBatch(input: ReviewBatchInput): BatchReview {
@@ -329,24 +186,30 @@ export function reviewBatch(input: ReviewBatchInput): BatchReview {
     ),
     ...reviewPh(record, hours),
   ];
+  const lines = evidenceFor(record, processState(record, ofProcess));
+  const ofEvidence = evidenceFindings(lines, record, hours);
   const findings = [
     ...ofProcess,
+    ...ofEvidence,
     ...(tested?.tested === true ? reviewHeadspaces(record, tested) : []),
-    ...seals.findings.map((finding) => likeTheRest(finding, ofProcess)),
+    ...seals.findings.map((finding) => likeTheRest(finding, [...ofProcess, ...ofEvidence])),
     ...reviewStore(record),
     ...reviewEntries(record),
   ];
   const missing = notRecorded(record);
   const verdict = verdictOf(findings);
   const unsafe = verdict === 'act' || verdict === 'discard';
+  const right = verdict === 'kept' || verdict === 'watch';
   return handOut({
     verdict,
     findings,
+    evidence: lines.map(({ line, state, field, wanted, next }) => ({ line, state, field, wanted, next })),
     ...(tested === undefined ? {} : { process: tested }),
     notRecorded: missing.map(({ field, text }) => ({ field, text })),
     basis: joinBasis(
       basis,
       findings.flatMap((finding) => finding.basis),
+      lines.flatMap((line) => line.basis),
       missing.map(({ basis }) => basis),
       [{ what: 'the record', kind: 'measured' }],
     ),
@@ -354,7 +217,7 @@ export function reviewBatch(input: ReviewBatchInput): BatchReview {
       unsafe ? [recordCaution('sealed-is-not-safe'), recordCaution('when-in-doubt')] : [],
       verdict === 'cannot tell' ? [recordCaution('record-needs-more'), recordCaution('when-in-doubt')] : [],
       seals.cautions,
-      cautions,
+      right ? cautions : cautions.filter(({ id }) => !FOR_RIGHT_JARS.has(id)),
       [caution('follow-local-guidance')],
     ),
   });

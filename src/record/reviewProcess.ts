@@ -91,7 +91,7 @@ const AGENT_WORDS = {
 function reviewAcid({ acid }: Process, tested: TestedProcess): RuleBroken[] {
   const needed = tested.acid;
   if (needed === undefined) return [];
-  const basis = tested.basis.filter(({ what }) => what === 'acid');
+  const { basis } = tested;
   const broken = (rule: string, found: string): RuleBroken[] => [
     { rule, kind: 'mistake', field: 'process.acid', found, wanted: needed.text, basis },
   ];
@@ -229,11 +229,7 @@ export function reviewProcess(record: BatchRecord): {
   }
   const lines: readonly Line[] = tested.alternatives ?? [tested];
   const broken = [
-    ...reviewMinutesAndPressure(
-      process,
-      lines,
-      basis.filter(({ what }) => /^(?:minutes|gauge)/.test(what)),
-    ),
+    ...reviewMinutesAndPressure(process, lines, basis),
     ...reviewAcid(process, tested),
     ...reviewRunning(process, lines),
     ...reviewSteam(record, tested),

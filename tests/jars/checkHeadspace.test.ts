@@ -72,6 +72,49 @@ describe('checkHeadspace', () => {
     expect(checkHeadspace({ product: 'fruit', measured: '1/2 in', jar: 'pint' }).adjust).toBeUndefined();
   });
 
+  test('takes food and form apart', () => {
+    expect(checkHeadspace({ food: 'peach', form: 'halves', measured: '1/2 in' }).verdict).toBe('right');
+    expect(checkHeadspace({ food: 'apple', form: 'sauce', measured: '1/2 in' }).verdict).toBe('right');
+    expect(checkHeadspace({ food: 'apple', form: 'juice', measured: '1/4 in' }).verdict).toBe('right');
+  });
+
+  test('a processed jar is never told to take out or add', () => {
+    for (const measured of ['0 in', '1/2 in', '3 in'] as const) {
+      const { next, adjust, meaning } = checkHeadspace({
+        food: 'peach',
+        measured,
+        jar: 'pint',
+        when: 'after processing',
+      });
+      expect([...next, meaning].join(' ')).not.toMatch(/before processing|take some out|add food/i);
+      expect(next[0]).toMatch(/^Never open a processed jar/);
+      expect(adjust).toBeUndefined();
+    }
+    expect(checkHeadspace({ food: 'peach', measured: '3 in' }).next).toEqual(['Add food or liquid before processing.']);
+  });
+
+  // Nebraska Extension: less than half lost and sealed, use first; more, refrigerate and eat within 2 to 3 days
+  test.each([
+    ['3 in', { liquidLost: 0.49, sealed: true }, 'use first'],
+    ['3 in', { liquidLost: 0.5, sealed: true }, 'refrigerate'],
+    ['3 in', { liquidLost: '60 %', sealed: true }, 'refrigerate'],
+    ['3 in', { liquidLost: '60 %', sealed: false }, 'refrigerate'],
+    ['3 in', { liquidLost: '60 %', sealed: true, sinceProcessing: '24 h' }, 'refrigerate'],
+    ['3 in', { liquidLost: '60 %', sealed: true, sinceProcessing: '3 weeks' }, 'discard'],
+    ['3 in', { liquidLost: 0.3 }, 'test the seal'],
+    ['3 in', { liquidLost: 0.3, sealed: false }, 'test the seal'],
+    ['3 in', { sealed: true }, 'measure the liquid'],
+    ['1/2 in', { sealed: true }, 'store'],
+    ['1/2 in', {}, 'test the seal'],
+    ['1/2 in', { liquidLost: 0.2, sealed: true }, 'use first'],
+    ['0 in', { sealed: true }, 'store'],
+  ] as const)('after processing, %s and %j: %s', (measured, more, handling) => {
+    const answer = checkHeadspace({ food: 'peach', measured, when: 'after processing', ...more });
+    expect(answer.handling).toBe(handling);
+    if (handling === 'refrigerate') expect(answer.next.join(' ')).toContain('within 2 to 3 days');
+    if (handling === 'discard') expect(answer.next.join(' ')).toContain('without tasting');
+  });
+
   test('the verdict only ever goes from too little over right to too much as the headspace grows', () => {
     const order = ['too little', 'right', 'too much'];
     fc.assert(
@@ -95,7 +138,13 @@ describe('checkHeadspace', () => {
     // only whole grapes are printed
     [{ product: 'grape halves', measured: '1 in' }, 'UNKNOWN_NAME', 'product'],
     [{ product: '', measured: '1 in' }, 'UNKNOWN_NAME', 'product'],
-    [{ measured: '1 in' }, 'MISSING', 'product'],
+    [{ measured: '1 in' }, 'MISSING', 'food'],
+    [{ food: 'jam', product: 'jam', measured: '1 in' }, 'CONTRADICTION', 'product'],
+    [{ form: 'halves', measured: '1 in' }, 'MISSING', 'food'],
+    [{ food: 'lima beans', measured: '1 in' }, 'UNKNOWN_NAME', 'food'],
+    [{ food: 'jam', measured: '1 in', liquidLost: 0.2 }, 'CONTRADICTION', 'liquidLost'],
+    [{ food: 'jam', measured: '1 in', when: 'before processing', sealed: true }, 'CONTRADICTION', 'sealed'],
+    [{ food: 'jam', measured: '1 in', when: 'later' }, 'UNKNOWN_NAME', 'when'],
     [{ product: 'jam' }, 'MISSING', 'measured'],
     [{ product: 'jam', measured: '-1 in' }, 'OUT_OF_RANGE', 'measured'],
     [{ product: 'jam', measured: '1 cup' }, 'WRONG_DIMENSION', 'measured'],

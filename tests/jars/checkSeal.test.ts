@@ -17,7 +17,6 @@ describe('checkSeal', () => {
 
   test.each([
     [{ buttonDown: false }, 'springs up'],
-    [{ lid: 'bulging' }, 'bulging'],
     [{ holdsByLid: false }, 'comes off'],
   ] as const)('one failed test is enough, whatever the others say: %j', (failed, said) => {
     const answer = checkSeal({ sinceProcessing: '18 h', ...good, ...failed });
@@ -55,8 +54,25 @@ describe('checkSeal', () => {
     expect(ids(late)).not.toContain('spoiled-jar');
   });
 
-  test('a bulging lid warns of spoilage', () => {
-    expect(ids(checkSeal({ sinceProcessing: '18 h', lid: 'bulging' }))).toContain('spoiled-jar');
+  test.each([{ lid: 'bulging' }, { leaking: true }, { leaking: true, lid: 'concave' }] as const)(
+    '%j means spoilage: the jar is thrown out and never processed again',
+    (sign) => {
+      for (const sinceProcessing of ['12 h', '18 h', '3 weeks'] as const) {
+        const answer = checkSeal({ sinceProcessing, ...good, ...sign });
+        expect(answer.verdict).toBe('discard');
+        expect(answer.reprocessWithin).toBeUndefined();
+        expect(answer.next.join(' ')).toMatch(/throw the jar out without tasting/);
+        expect(answer.next.join(' ')).not.toMatch(/again for the full time|refrigerator|freezer/);
+        expect(ids(answer)).toContain('spoiled-jar');
+        expect(answer.because).toHaveLength(1);
+      }
+    },
+  );
+
+  test('a jar that does not leak has shown nothing yet, and a hot lid may bulge', () => {
+    expect(codeOf(() => checkSeal({ sinceProcessing: '18 h', leaking: false }))).toBe('MISSING');
+    expect(checkSeal({ sinceProcessing: '18 h', leaking: false, buttonDown: true }).verdict).toBe('sealed');
+    expect(checkSeal({ sinceProcessing: '1 h', lid: 'bulging' }).verdict).toBe('too early');
     expect(ids(checkSeal({ sinceProcessing: '18 h', buttonDown: false }))).not.toContain('spoiled-jar');
   });
 

@@ -33,8 +33,12 @@ const beans: Process = {
   vented: '10 min',
 };
 
+/** The food of a process, as the record names it in produce. */
+const produceOf = (process: Process | undefined): BatchRecordInput['produce'] => [
+  { produce: process === undefined ? 'peach' : process.food, raw: '20 lb' },
+];
 const review = (process: Process | undefined, more: Partial<BatchRecordInput> = {}, sinceProcessing?: `${number} h`) =>
-  reviewBatch({ record: { ...base, process, ...more }, sinceProcessing });
+  reviewBatch({ record: { ...base, produce: produceOf(process), process, ...more }, sinceProcessing });
 const rules = (...args: Parameters<typeof review>) => review(...args).findings.map(({ rule }) => rule);
 
 describe('the heat process', () => {
@@ -113,6 +117,21 @@ describe('the heat process', () => {
     ['the pressure in kPa', { pressure: '75.9 kPa' }, []],
   ] as const)('beans under pressure: %s', (_, change, broken) => {
     expect(rules({ ...beans, ...change } as Process)).toEqual(broken);
+  });
+
+  // one rule for doubt: boiling before tasting is advice for jars that were processed right, never a mend
+  test('food in doubt is not tasted, and nothing beside it says that boiling mends it', () => {
+    const advice = (process: Process, since?: '1 h' | '30 h') =>
+      review(process, {}, since).cautions.map(({ id }) => id);
+    expect(advice(beans)).toContain('boil-before-tasting');
+    for (const wrong of [{ minutes: 20 }, { pressure: undefined }, { lowestPressure: '5 psi' as const }]) {
+      expect(advice({ ...beans, ...wrong } as Process, '1 h')).not.toContain('boil-before-tasting');
+      expect(advice({ ...beans, ...wrong } as Process, '30 h')).toContain('when-in-doubt');
+    }
+    const { text } = review({ ...beans, minutes: 20 }).cautions.find(({ id }) => id === 'when-in-doubt') ?? {
+      text: '',
+    };
+    expect(text).toMatch(/never tasted.*boiling does not mend it.*hours last.*throw it out/s);
   });
 
   test('a missing pressure clears nothing', () => {
@@ -209,9 +228,14 @@ describe('what else a record shows', () => {
       'seals-tested-too-early',
     ]);
     expect(rules(peaches, { jars: { ...jars, sealsTestedAfter: '13 h' } })).toEqual(['jars-not-sealed']);
-    expect(rules(peaches, { jars, keptIn: 'refrigerator' })).toEqual([]);
+    const cold = { keptIn: 'refrigerator', temperatures: [{ of: 'refrigerator', temperature: '38 degF' }] } as const;
+    expect(rules(peaches, { jars, keptIn: 'refrigerator' })).toEqual([
+      'refrigerator-not-recorded',
+      'use-by-not-recorded',
+    ]);
+    expect(rules(peaches, { jars, ...cold, temperatures: [...cold.temperatures], useBy: '2026-08-17' })).toEqual([]);
     expect(rules(peaches, { jars: { filled: 7 } })).toEqual(['seals-not-recorded']);
-    expect(rules(peaches, { jars: { filled: 7 }, keptIn: 'freezer' })).toEqual([]);
+    expect(rules(peaches, { jars: { filled: 7 }, keptIn: 'freezer' })).toEqual(['frozen-not-recorded']);
   });
   test('jars of a wrong process that did not seal go the way of the sealed ones', () => {
     const jars = { filled: 7, sealed: 6 };
@@ -270,8 +294,11 @@ describe('what else a record shows', () => {
     expect(rules(peaches, { deviations: [{ what: 'lid bent', action: 'new lid', disposition: 'shelf' }] })).toEqual([]);
     expect(rules(undefined)).toEqual(['process-not-recorded']);
     expect(review(undefined).verdict).toBe('cannot tell');
-    expect(rules(undefined, { keptIn: 'freezer' })).toEqual([]);
-    expect(rules(undefined, { jars: undefined })).toEqual([]);
+    expect(rules(undefined, { keptIn: 'freezer' })).toEqual(['frozen-not-recorded']);
+    expect(rules(undefined, { keptIn: 'freezer', temperatures: [{ of: 'freezer', temperature: '0 degF' }] })).toEqual(
+      [],
+    );
+    expect(rules(undefined, { jars: undefined })).toEqual(['keeping-not-recorded']);
   });
 
   test('fields left out are listed', () => {
@@ -281,7 +308,7 @@ describe('what else a record shows', () => {
 });
 
 test('a record as it was kept can be reviewed; a bad one names its field', () => {
-  const record = batchRecord({ ...base, process: peaches });
+  const record = batchRecord({ ...base, produce: produceOf(peaches), process: peaches });
   expect(reviewBatch({ record }).verdict).toBe('kept');
   expectError(() => reviewBatch({} as never), 'MISSING', 'record');
   expectError(

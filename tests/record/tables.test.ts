@@ -59,12 +59,30 @@ const rows = {
     max_hours: z.number(),
     ...sourced,
   }),
+  evidence: z.strictObject({
+    line: z.string().min(4),
+    how: z.array(z.enum(['jars', 'dried', 'oil', 'other'])).min(1),
+    where: z.array(z.enum(['shelf', 'refrigerator', 'freezer'])).min(1),
+    kinds: z.array(z.enum(['any', 'fruit', 'vegetable', 'meat', 'poultry', 'fish', 'egg', 'dairy'])).min(1),
+    measure: z.string(),
+    most: z.number().positive().optional(),
+    unit: z.string().optional(),
+    foods: z.array(z.string()).min(1).optional(),
+    field: z.string().min(4),
+    wanted: text,
+    next: text,
+    remedies: z.array(z.enum(['refrigerate', 'freeze', 'discard'])).min(1),
+    hours: z.number().positive().optional(),
+    reason: text,
+    ...sourced,
+  }),
   'vitamin-c-stored': z.strictObject({ place: text, mean_degF: z.number(), retention_percent: z.number(), ...sourced }),
 };
 checkTables('record', rows);
 
 test('the folder holds these tables and no other', () => {
-  expectFolder('record', Object.keys(rows));
+  // lists of names, whose shapes are in tests/record/evidence.test.ts
+  expectFolder('record', [...Object.keys(rows), 'kinds-of-foods', 'mixed-foods']);
 });
 
 describe('figures', () => {

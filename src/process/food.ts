@@ -1,14 +1,16 @@
 /** Finds the food and form a caller means among the names of the tables. */
 import { findNamed, lookUp, nameKey } from '../common/names';
 import { fail } from '../errors/StillroomError';
-import { type FoodEntry, foods, type NotRecommendedRow, notRecommendedRows, type Pack } from './tables';
+import { foodsOf, isItself } from './scope';
+import { type FoodEntry, foods, type NotRecommendedRow, notRecommendedRows, rowsOf } from './tables';
 
-/** A form that is tested for a food: the food and form of its rows, and the one pack it is limited to. */
+/** A form that is tested for a food: the food and form of its rows. */
 export interface FormChoice {
   readonly food: string;
   readonly form: string;
-  readonly pack?: Pack;
-  /** Whether the rows are the food's own or its kind's (a blueberry is a berry), and not another product of it. */
+  /** The food it is tested for, which the page of its rows names. */
+  readonly asked: string;
+  /** Whether the page is for the food as such (a blueberry is a berry), and not for a product made of it. */
   readonly own: boolean;
   readonly keys: ReadonlySet<string>;
 }
@@ -20,40 +22,55 @@ export interface KnownFood {
   readonly notCanned: readonly NotRecommendedRow[];
 }
 
-const keysOf = (names: readonly string[]): Set<string> => new Set(names.map(nameKey));
-const entryOf = (name: string): FoodEntry | undefined => foods.find((entry) => entry.name === name);
+/**
+ * The form in which forms are compared. Food packed in syrup is not a syrup, though small words drop out of names:
+ * `cherries in syrup` are cherries.
+ */
+const formKey = (text: string): string =>
+  nameKey(text.replace(/\bin\s(?:[a-z]{1,12}\s){0,2}syrup\b/i, 'syrup-packed'));
+const keysOf = (names: readonly string[]): Set<string> => new Set(names.map(formKey));
 
-function choicesOf(entry: FoodEntry): FormChoice[] {
-  const own = Object.entries(entry.forms ?? {}).map(([form, names]) => ({
-    food: entry.name,
-    form,
-    own: true,
-    keys: keysOf([form, ...names, ...(entry.alone?.[form] ?? [])]),
-  }));
-  const others = (lines: readonly string[], kin: boolean) =>
-    lines.flatMap((line) => {
-      const [name = '', form, pack] = line.split('/');
-      const other = entryOf(name);
-      return Object.entries(other?.forms ?? {})
-        .filter(([candidate]) => form === undefined || candidate === form)
-        .map(([candidate, names]) => ({
-          food: name,
-          form: candidate,
-          ...(pack === undefined ? {} : { pack: pack as Pack }),
-          own: kin,
-          // `pickled beets` and `ketchup` name the form of a beet and a tomato
-          keys: keysOf([candidate, ...names, name, ...(other?.synonyms ?? [])]),
-        }));
-    });
-  return [...own, ...others(entry.of ?? [], true), ...others(entry.also ?? [], false)];
-}
+/** The rows that a choice stands for: of its food and form, those whose page names the food asked for. */
+export const rowsOfChoice = ({ food, form, asked }: Pick<FormChoice, 'food' | 'form' | 'asked'>) =>
+  rowsOf(food, form).filter((row) => foodsOf(row).includes(asked));
+
+/** Every form of every food as a choice for the food asked for, whether or not its page names that food. */
+const allForms = (asked: string): (FormChoice & { readonly head: FoodEntry })[] =>
+  foods.flatMap((head) =>
+    Object.entries(head.forms ?? {}).map(([form, names]) => ({
+      head,
+      food: head.name,
+      form,
+      asked,
+      own: head.name === asked || rowsOf(head.name, form).some((row) => isItself(row, asked)),
+      keys: keysOf(
+        head.name === asked
+          ? [form, ...names, ...(head.alone?.[form] ?? [])]
+          : // `pickled beets` and `ketchup` name the form of a beet and a tomato
+            [form, ...names, head.name, ...(head.synonyms ?? [])],
+      ),
+    })),
+  );
+
+const choicesOf = (entry: FoodEntry): FormChoice[] =>
+  allForms(entry.name)
+    .filter((choice) => rowsOfChoice(choice).length > 0)
+    .map(({ head, ...choice }) => choice);
+
+/** Forms of a wide name (a syrup of berries, a puree of fruit) that go by this text, and do not name the food. */
+export const unnamedForms = (entry: FoodEntry, text: string): readonly FormChoice[] =>
+  allForms(entry.name).filter(
+    (choice) => choice.head.wide === true && choice.keys.has(formKey(text)) && rowsOfChoice(choice).length === 0,
+  );
+
+const entryOf = (name: string): FoodEntry | undefined => foods.find((entry) => entry.name === name);
 
 const known = new Map<FoodEntry, KnownFood>();
 /** What the tables hold on a food. */
 export function knowledgeOf(entry: FoodEntry): KnownFood {
   let found = known.get(entry);
   if (found === undefined) {
-    const kinds = [entry.name, ...(entry.of ?? []).map((line) => line.split('/')[0] ?? '')];
+    const kinds = [entry.name, ...(entry.of ?? [])];
     const notCanned = notRecommendedRows.filter((row) => row.foods.some((name) => kinds.includes(name)));
     found = { entry, choices: choicesOf(entry), notCanned };
     known.set(entry, found);
@@ -63,18 +80,18 @@ export function knowledgeOf(entry: FoodEntry): KnownFood {
 
 /** The tested forms of a food that a text names; a form's own name beats another's synonym, own rows beat a family's. */
 export function matchForm(food: KnownFood, text: string): readonly FormChoice[] {
-  const key = nameKey(text);
+  const key = formKey(text);
   const found = food.choices.filter((choice) => choice.keys.has(key));
   const own = found.filter((choice) => choice.own);
   const best = own.length > 0 ? own : found;
-  const exact = best.filter((choice) => nameKey(choice.form) === key);
+  const exact = best.filter((choice) => formKey(choice.form) === key);
   return exact.length > 0 ? exact : best;
 }
 
 /** The not-recommended rows that speak of this form by name, or of the whole food. */
 export const refusedForm = (food: KnownFood, text: string | undefined): readonly NotRecommendedRow[] =>
   food.notCanned.filter(
-    (row) => row.forms.includes('any') || (text !== undefined && keysOf(row.forms).has(nameKey(text))),
+    (row) => row.forms.includes('any') || (text !== undefined && keysOf(row.forms).has(formKey(text))),
   );
 
 /** Every name of every food as a list of words, for texts that hold food and form together. */
@@ -104,7 +121,7 @@ function isFormWord(word: string): boolean {
     ...OTHER_FORMS,
     ...foods.flatMap((entry) =>
       Object.entries(entry.forms ?? {}).flatMap(([form, names]) =>
-        [form, ...names].flatMap((name) => nameKey(name).split(' ')),
+        [form, ...names].flatMap((name) => formKey(name).split(' ')),
       ),
     ),
   ]);
@@ -113,7 +130,7 @@ function isFormWord(word: string): boolean {
 
 /** Reads `peach halves`, `grape jelly`, `white peach jam`: the best food whose name is part of the text. */
 function readPhrase(text: string): Reading | undefined {
-  const words = nameKey(text).split(' ');
+  const words = formKey(text).split(' ');
   phrases ??= foods.flatMap((entry) =>
     [entry.name, ...(entry.synonyms ?? [])].map((name) => ({ entry, words: nameKey(name).split(' ') })),
   );
@@ -169,7 +186,7 @@ export type FormReading = { readonly choice: FormChoice; readonly only: boolean 
 
 /** A choice in words. */
 export const choiceText = (choice: FormChoice): string =>
-  choice.own || choice.food === 'fruit' || choice.food === choice.form
+  choice.own || choice.food === choice.form || entryOf(choice.food)?.wide === true
     ? choice.form
     : `${choice.form} (${choice.food})`;
 

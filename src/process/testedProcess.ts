@@ -13,7 +13,7 @@ import { acidCaution, acidOf, acidRowOf, type ProcessAcid } from './acid';
 import { bandIndex, bandsOf, bandText } from './bands';
 import { ruleBasis, ruleFigures } from './canningRules';
 import { processCaution, usualCautions } from './cautions';
-import { choiceText, type FormChoice, type KnownFood, readFood, readForm, refusedForm } from './food';
+import { choiceText, type FormChoice, type KnownFood, readFood, readForm, refusedForm, rowsOfChoice } from './food';
 import { LISTED_JARS, listedSize, type ProcessJarInput, type ReadJar, readJar } from './jar';
 import { type RefusalDetails, refusal } from './refusal';
 import {
@@ -122,10 +122,6 @@ const sorted = <T extends string>(found: Iterable<T>, order: readonly T[]): T[] 
 };
 const packOf = (row: ProcessRow): Pack | 'not stated' => row.pack ?? 'not stated';
 const PACKS = ['hot', 'raw', 'not stated'] as const;
-
-/** The rows a choice stands for. */
-export const rowsOfChoice = (choice: FormChoice): readonly ProcessRow[] =>
-  rowsOf(choice.food, choice.form).filter((row) => choice.pack === undefined || row.pack === choice.pack);
 
 /** Whether a food and form is low in acid: it has pressure processes at 10 psi or more, and none in boiling water. */
 export const isLowAcid = (rows: readonly ProcessRow[]): boolean =>

@@ -150,10 +150,10 @@ function readPhrase(text: string): Reading | undefined {
 
 /**
  * Which of several foods of one name has the form: `dry beans` with tomato sauce. Not where one of them is never
- * canned at all: `squash` in cubes could still be the summer squash that has no process.
+ * canned as such: `squash` in cubes could still be the summer squash that has no process.
  */
 function tellApart(candidates: readonly KnownFood[], form: string): KnownFood | undefined {
-  if (candidates.some((food) => food.choices.length === 0)) return undefined;
+  if (candidates.some((food) => !food.choices.some((choice) => choice.own))) return undefined;
   const having = candidates.filter((food) => matchForm(food, form).length > 0);
   return having.length === 1 ? having[0] : undefined;
 }

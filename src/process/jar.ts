@@ -1,5 +1,6 @@
 /** Jar sizes as the process tables see them: a jar takes the process of the next size the table lists. */
 import { fail, StillroomError } from '../errors/StillroomError';
+import { reading } from '../quantity/fields';
 import { parseQuantity } from '../quantity/parseQuantity';
 import { toDecimalIn } from '../quantity/scale';
 import type { Quantity, VolumeInput } from '../quantity/types';
@@ -25,45 +26,48 @@ export interface ReadJar {
 
 const EXPECTED =
   'a jar: half-pint, pint, quart, half-gallon, 4 oz, 12 oz, 24 oz, 28 oz, or its volume such as "500 mL"';
-const NAMES: Readonly<Record<string, ListedJar>> = {
-  'half pint': 'half-pint',
-  'half gallon': 'half-gallon',
-  pint: 'pint',
-  pt: 'pint',
-  quart: 'quart',
-  qt: 'quart',
-};
+const NAMES: ReadonlyMap<string, ListedJar> = new Map([
+  ['half pint', 'half-pint'],
+  ['half gallon', 'half-gallon'],
+  ['pint', 'pint'],
+  ['pt', 'pint'],
+  ['quart', 'quart'],
+  ['qt', 'quart'],
+]);
 
 function volumeOf(text: string): Quantity<'volume'> {
   const ounces = /^([\d./ ]+)\s*-?\s*(?:oz|ounces?)$/.exec(text);
   return parseQuantity(ounces === null ? text : `${ounces[1]} fl oz`, 'volume', 'jar');
 }
 
+/** A listed size as a jar. */
+export const listedJar = (size: ListedJar): ReadJar => ({ name: size, volume: NOMINAL[size] });
+
 /** Reads a jar; the name of a listed size wherever the volume is just that. */
-export function readJar(given: unknown): ReadJar {
-  if (given === undefined) fail('MISSING', 'jar', given, EXPECTED);
+export function readJar(given: unknown, path = 'jar'): ReadJar {
+  if (given === undefined) fail('MISSING', path, given, EXPECTED);
   if (typeof given !== 'string' && (typeof given !== 'object' || given === null)) {
-    fail('WRONG_TYPE', 'jar', given, EXPECTED);
+    fail('WRONG_TYPE', path, given, EXPECTED);
   }
   let volume: Quantity<'volume'>;
   let text = '';
   if (typeof given === 'string') {
-    if (given.length > 100) fail('UNKNOWN_NAME', 'jar', given, EXPECTED);
+    if (given.length > 100) fail('UNKNOWN_NAME', path, given, EXPECTED);
     text = given
       .toLowerCase()
       .replace(/(?<=[a-z\d])-(?=[a-z])|_/g, ' ')
       .replace(/\b(?:canning|jelly|jars?|wide|regular|mouth)\b|\([\d ]*oz\)/g, ' ')
       .replace(/\s+/g, ' ')
       .trim();
-    const listed = NAMES[text.replace(/s$/, '')];
+    const listed = NAMES.get(text.replace(/s$/, ''));
     try {
       volume = listed === undefined ? volumeOf(text) : NOMINAL[listed];
     } catch (error) {
       if (!(error instanceof StillroomError)) throw error;
-      fail(error.code === 'WRONG_DIMENSION' ? 'WRONG_DIMENSION' : 'UNKNOWN_NAME', 'jar', given, EXPECTED);
+      fail(error.code === 'WRONG_DIMENSION' ? 'WRONG_DIMENSION' : 'UNKNOWN_NAME', path, given, EXPECTED);
     }
-  } else volume = parseQuantity(given, 'volume', 'jar');
-  if (!(volume.value > 0)) fail('OUT_OF_RANGE', 'jar', given, EXPECTED);
+  } else volume = parseQuantity(given, 'volume', path);
+  if (!(volume.value > 0)) fail('OUT_OF_RANGE', path, given, EXPECTED);
   const listed = LISTED_JARS.find((size) => toDecimalIn(volume, 'mL').eq(toDecimalIn(NOMINAL[size], 'mL')));
   return { name: listed ?? (text === '' ? `${volume.value} ${volume.unit}` : text), volume };
 }
@@ -75,3 +79,6 @@ export function listedSize(jar: ReadJar, sizes: readonly ListedJar[]): ListedJar
     toDecimalIn(NOMINAL[size], 'mL').gte(volume),
   );
 }
+
+/** The field of a jar: left out, it says what a jar is. */
+export const jarField = () => reading<ProcessJarInput, ReadJar>((given) => readJar(given, ''));

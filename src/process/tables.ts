@@ -18,6 +18,8 @@ export type CanningMethod = PrintedMethod | 'atmospheric-steam';
 /** Jar sizes that the tables print. */
 export type ListedJar = 'half-pint' | 'pint' | 'quart' | 'half-gallon';
 export type Pack = 'hot' | 'raw';
+/** Ways of keeping food that are not canning. */
+export type Keep = 'freeze' | 'dry' | 'refrigerate' | 'ferment' | 'eat fresh';
 
 /** One printed line of a process table. */
 export interface ProcessRow extends Sourced {
@@ -99,12 +101,18 @@ export interface NotRecommendedRow extends Sourced {
   readonly quality?: boolean;
   readonly reason: string;
   readonly instead: string;
+  /** Ways of keeping it that are not canning. */
+  readonly keeps: readonly Keep[];
+  /** Whether `instead` speaks of canning it another way. */
+  readonly cans?: boolean;
 }
 
 export interface BandRow extends Sourced {
   readonly method: PrintedMethod;
   /** Upper end of each band in feet, inclusive; `null` is open. */
   readonly upToFt: readonly (number | null)[];
+  /** Above this elevation in feet the air is too thin for the highest pressure printed. */
+  readonly thinAirFt?: number;
 }
 
 export const processRows: readonly ProcessRow[] = [fruitTable, lowAcidTable, pickleTable, jamTable].flatMap(

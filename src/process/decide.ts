@@ -7,7 +7,7 @@ import { bandIndex, bandsOf, thinAir } from './bands';
 import { ruleBasis, ruleFigures } from './canningRules';
 import { processCaution } from './cautions';
 import { type Cell, cellOf, chooseCell, type WantedLine } from './cells';
-import { type FormChoice, type KnownFood, refusedForm, rowsOfChoice } from './food';
+import { type FormChoice, type KnownFood, refusedChoice, rowsOfChoice } from './food';
 import { LISTED_JARS, listedSize, type ReadJar } from './jar';
 import type { Refused } from './refusal';
 import type { CanningMethod, ListedJar, NotRecommendedRow, Pack, PrintedMethod, ProcessRow } from './tables';
@@ -29,8 +29,10 @@ export interface Question extends WantedLine {
 
 const PACKS = ['hot', 'raw', 'not stated'] as const;
 export const packOf = (row: ProcessRow): Pack | 'not stated' => row.pack ?? 'not stated';
-export const packsOf = (rows: readonly ProcessRow[]) => PACKS.filter((pack) => rows.some((row) => packOf(row) === pack));
-const sizesOf = (rows: readonly ProcessRow[]) => LISTED_JARS.filter((size) => rows.some((row) => row.jars.includes(size)));
+export const packsOf = (rows: readonly ProcessRow[]) =>
+  PACKS.filter((pack) => rows.some((row) => packOf(row) === pack));
+const sizesOf = (rows: readonly ProcessRow[]) =>
+  LISTED_JARS.filter((size) => rows.some((row) => row.jars.includes(size)));
 
 /** Whether a food and form is low in acid: it has pressure processes at 10 psi or more, and none in boiling water. */
 export const isLowAcid = (rows: readonly ProcessRow[]): boolean =>
@@ -65,10 +67,9 @@ function rowsOfMethod(name: string, choice: FormChoice, method: CanningMethod): 
 function rowsOfPack(food: KnownFood, choice: FormChoice, rows: readonly ProcessRow[], pack: string) {
   const found = rows.filter((row) => packOf(row) === pack);
   if (found.length > 0) return found;
-  const known = [
-    ...refusedForm(food, choice.form),
-    ...food.notCanned.filter(({ forms }) => forms.includes('any')),
-  ].find((row) => row.pack === pack);
+  const known = [...refusedChoice(food, choice), ...food.notCanned.filter(({ forms }) => forms.includes('any'))].find(
+    (row) => row.pack === pack,
+  );
   if (known !== undefined) return notCannedRow(known);
   return {
     reason: `${food.entry.name} (${choice.form}) is not tested in a ${pack} pack for this canner`,
@@ -79,7 +80,7 @@ function sizeFor(food: KnownFood, choice: FormChoice, rows: readonly ProcessRow[
   const sizes = sizesOf(rows);
   const size = listedSize(jar, sizes);
   if (size !== undefined) return size;
-  const known = refusedForm(food, choice.form).find((row) => row.jar === jar.name);
+  const known = refusedChoice(food, choice).find((row) => row.jar === jar.name);
   if (known !== undefined) return notCannedRow(known);
   const [row] = rows as readonly [ProcessRow];
   return {
@@ -116,7 +117,7 @@ function bandFor(row: ProcessRow, { method, elevation }: Question): number | Ref
  * @throws StillroomError MISSING for a pack that must be chosen
  */
 export function decide(food: KnownFood, choice: FormChoice, asked: Question): Served | Refused {
-  const barred = refusedForm(food, choice.form).find((row) => row.pack === undefined && row.jar === undefined);
+  const barred = refusedChoice(food, choice).find((row) => row.pack === undefined && row.jar === undefined);
   if (barred !== undefined) return notCannedRow(barred);
   const ofMethod = rowsOfMethod(food.entry.name, choice, asked.method);
   if ('reason' in ofMethod) return ofMethod;

@@ -2,7 +2,7 @@ import table from '../../data/process/elevation-minutes.json';
 import { Decimal } from '../common/decimal';
 import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
-import { choice, fields, kitchenElevation, number, reading, readInput } from '../quantity/fields';
+import { choice, fields, kitchenElevation, number, readInput, reading } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
 import { toDecimalIn } from '../quantity/scale';
 import type { LengthInput, Quantity } from '../quantity/types';
@@ -40,8 +40,14 @@ const citationField = () =>
     if (given === undefined) fail('MISSING', '', given, CITATION);
     if (typeof given !== 'string') fail('WRONG_TYPE', '', given, CITATION);
     const text = given.trim();
-    const words = new Set(text.slice(0, LONGEST_CITATION).toLowerCase().match(/\p{L}{3,}/gu) ?? []);
-    if (text.length > LONGEST_CITATION || words.size < (/\d/.test(text) ? 2 : 3)) fail('UNKNOWN_NAME', '', given, CITATION);
+    const words = new Set(
+      text
+        .slice(0, LONGEST_CITATION)
+        .toLowerCase()
+        .match(/\p{L}{3,}/gu) ?? [],
+    );
+    if (text.length > LONGEST_CITATION || words.size < (/\d/.test(text) ? 2 : 3))
+      fail('UNKNOWN_NAME', '', given, CITATION);
     return text;
   });
 

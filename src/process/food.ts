@@ -2,7 +2,7 @@
 import { findNamed, lookUp, nameKey } from '../common/names';
 import { fail } from '../errors/StillroomError';
 import { foodsOf, isItself } from './scope';
-import { type FoodEntry, foods, type NotRecommendedRow, notRecommendedRows, rowsOf } from './tables';
+import { type FoodEntry, foods, type NotRecommendedRow, notRecommendedRows, type ProcessRow, rowsOf } from './tables';
 
 /** A form that is tested for a food: the food and form of its rows. */
 export interface FormChoice {
@@ -12,6 +12,8 @@ export interface FormChoice {
   readonly asked: string;
   /** Whether the page is for the food as such (a blueberry is a berry), and not for a product made of it. */
   readonly own: boolean;
+  /** The form's name, and all its names, as they are compared. */
+  readonly key: string;
   readonly keys: ReadonlySet<string>;
 }
 
@@ -26,13 +28,21 @@ export interface KnownFood {
  * The form in which forms are compared. Food packed in syrup is not a syrup, though small words drop out of names:
  * `cherries in syrup` are cherries.
  */
-const formKey = (text: string): string =>
-  nameKey(text.replace(/\bin\s(?:[a-z]{1,12}\s){0,2}syrup\b/i, 'syrup-packed'));
+const formKey = (text: string): string => nameKey(text.replace(/\bin\s(?:[a-z]{1,12}\s){0,2}syrup\b/i, 'syrup-packed'));
 const keysOf = (names: readonly string[]): Set<string> => new Set(names.map(formKey));
 
-/** The rows that a choice stands for: of its food and form, those whose page names the food asked for. */
-export const rowsOfChoice = ({ food, form, asked }: Pick<FormChoice, 'food' | 'form' | 'asked'>) =>
+const rowsNaming = (food: string, form: string, asked: string) =>
   rowsOf(food, form).filter((row) => foodsOf(row).includes(asked));
+const rowsByChoice = new WeakMap<FormChoice, readonly ProcessRow[]>();
+/** The rows that a choice stands for: of its food and form, those whose page names the food asked for. */
+export function rowsOfChoice(choice: FormChoice): readonly ProcessRow[] {
+  let rows = rowsByChoice.get(choice);
+  if (rows === undefined) {
+    rows = rowsNaming(choice.food, choice.form, choice.asked);
+    rowsByChoice.set(choice, rows);
+  }
+  return rows;
+}
 
 /** Every form of every food as a choice for the food asked for, whether or not its page names that food. */
 const allForms = (asked: string): (FormChoice & { readonly head: FoodEntry })[] =>
@@ -43,6 +53,7 @@ const allForms = (asked: string): (FormChoice & { readonly head: FoodEntry })[] 
       form,
       asked,
       own: head.name === asked || rowsOf(head.name, form).some((row) => isItself(row, asked)),
+      key: formKey(form),
       keys: keysOf(
         head.name === asked
           ? [form, ...names, ...(head.alone?.[form] ?? [])]
@@ -57,11 +68,16 @@ const choicesOf = (entry: FoodEntry): FormChoice[] =>
     .filter((choice) => rowsOfChoice(choice).length > 0)
     .map(({ head, ...choice }) => choice);
 
+const wideForms = new Map<string, readonly FormChoice[]>();
 /** Forms of a wide name (a syrup of berries, a puree of fruit) that go by this text, and do not name the food. */
-export const unnamedForms = (entry: FoodEntry, text: string): readonly FormChoice[] =>
-  allForms(entry.name).filter(
-    (choice) => choice.head.wide === true && choice.keys.has(formKey(text)) && rowsOfChoice(choice).length === 0,
-  );
+export function unnamedForms(entry: FoodEntry, text: string): readonly FormChoice[] {
+  let forms = wideForms.get(entry.name);
+  if (forms === undefined) {
+    forms = allForms(entry.name).filter((choice) => choice.head.wide === true && rowsOfChoice(choice).length === 0);
+    wideForms.set(entry.name, forms);
+  }
+  return forms.filter((choice) => choice.keys.has(formKey(text)));
+}
 
 const entryOf = (name: string): FoodEntry | undefined => foods.find((entry) => entry.name === name);
 
@@ -84,15 +100,21 @@ export function matchForm(food: KnownFood, text: string): readonly FormChoice[] 
   const found = food.choices.filter((choice) => choice.keys.has(key));
   const own = found.filter((choice) => choice.own);
   const best = own.length > 0 ? own : found;
-  const exact = best.filter((choice) => formKey(choice.form) === key);
+  const exact = best.filter((choice) => choice.key === key);
   return exact.length > 0 ? exact : best;
 }
 
+const refusedKeys = new Map(notRecommendedRows.map((row) => [row, keysOf(row.forms)]));
 /** The not-recommended rows that speak of this form by name, or of the whole food. */
 export const refusedForm = (food: KnownFood, text: string | undefined): readonly NotRecommendedRow[] =>
+  food.notCanned.length === 0 ? [] : refusedKey(food, text === undefined ? undefined : formKey(text));
+const refusedKey = (food: KnownFood, key: string | undefined): readonly NotRecommendedRow[] =>
   food.notCanned.filter(
-    (row) => row.forms.includes('any') || (text !== undefined && keysOf(row.forms).has(formKey(text))),
+    (row) => row.forms.includes('any') || (key !== undefined && refusedKeys.get(row)?.has(key) === true),
   );
+/** The same for a form that is tested. */
+export const refusedChoice = (food: KnownFood, choice: FormChoice): readonly NotRecommendedRow[] =>
+  refusedKey(food, choice.key);
 
 /** Every name of every food as a list of words, for texts that hold food and form together. */
 let phrases: { entry: FoodEntry; words: readonly string[] }[] | undefined;

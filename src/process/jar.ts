@@ -1,4 +1,5 @@
 /** Jar sizes as the process tables see them: a jar takes the process of the next size the table lists. */
+import type { Decimal } from '../common/decimal';
 import { fail, StillroomError } from '../errors/StillroomError';
 import { reading } from '../quantity/fields';
 import { parseQuantity } from '../quantity/parseQuantity';
@@ -17,6 +18,14 @@ const NOMINAL: Readonly<Record<ListedJar, Quantity<'volume'>>> = {
   'half-gallon': { value: 0.5, unit: 'gallon' },
 };
 export const LISTED_JARS = Object.keys(NOMINAL) as readonly ListedJar[];
+
+const nominals = new Map<ListedJar, Decimal>();
+/** The nominal volume of a listed size, mL. */
+function nominal(size: ListedJar): Decimal {
+  const known = nominals.get(size) ?? toDecimalIn(NOMINAL[size], 'mL');
+  nominals.set(size, known);
+  return known;
+}
 
 /** A jar as the caller named it, with its nominal volume. */
 export interface ReadJar {
@@ -68,16 +77,14 @@ export function readJar(given: unknown, path = 'jar'): ReadJar {
     }
   } else volume = parseQuantity(given, 'volume', path);
   if (!(volume.value > 0)) fail('OUT_OF_RANGE', path, given, EXPECTED);
-  const listed = LISTED_JARS.find((size) => toDecimalIn(volume, 'mL').eq(toDecimalIn(NOMINAL[size], 'mL')));
+  const listed = LISTED_JARS.find((size) => toDecimalIn(volume, 'mL').eq(nominal(size)));
   return { name: listed ?? (text === '' ? `${volume.value} ${volume.unit}` : text), volume };
 }
 
 /** The smallest of the listed sizes that holds at least as much as the jar; undefined for a larger jar. */
 export function listedSize(jar: ReadJar, sizes: readonly ListedJar[]): ListedJar | undefined {
   const volume = toDecimalIn(jar.volume, 'mL');
-  return LISTED_JARS.filter((size) => sizes.includes(size)).find((size) =>
-    toDecimalIn(NOMINAL[size], 'mL').gte(volume),
-  );
+  return LISTED_JARS.find((size) => sizes.includes(size) && nominal(size).gte(volume));
 }
 
 /** The field of a jar: left out, it says what a jar is. */

@@ -12,7 +12,15 @@ import {
   unnamedForms,
 } from './food';
 import { LISTED_JARS, listedJar, listedSize } from './jar';
-import { type CanningWay, keepText, type ProcessRefusal, type Refused, refusal, USUAL_KEEPS, type Way } from './refusal';
+import {
+  type CanningWay,
+  keepText,
+  type ProcessRefusal,
+  type Refused,
+  refusal,
+  USUAL_KEEPS,
+  type Way,
+} from './refusal';
 import { type CanningMethod, type FoodEntry, foods, type ListedJar } from './tables';
 
 const METHODS: readonly CanningMethod[] = ['boiling-water', 'dial-gauge', 'weighted-gauge'];
@@ -84,7 +92,10 @@ export function refuse(food: KnownFood, refused: Refused, asked: Question, choic
     instead: insteadText(food, refused, list),
     ways,
     basis: refused.basis ?? [],
-    cautions: [...(refused.cautions ?? []), ...(refused.notCanned?.obtained === 'memory' ? [caution('from-memory')] : [])],
+    cautions: [
+      ...(refused.cautions ?? []),
+      ...(refused.notCanned?.obtained === 'memory' ? [caution('from-memory')] : []),
+    ],
   });
 }
 

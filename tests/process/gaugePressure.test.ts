@@ -13,7 +13,14 @@ test('the printed bands, edges included', () => {
   expect(dial.map((value) => at('dial-gauge', 'low-acid', value))).toEqual([11, 11, 12, 12, 13, 13, 14, 14, undefined]);
   expect(dial.map((value) => at('dial-gauge', 'acid', value))).toEqual([6, 6, 7, 7, 8, 8, 9, 9, undefined]);
   const weighted = [0, 1000, 1000.1, 12300, 12300.1, 16000];
-  expect(weighted.map((value) => at('weighted-gauge', 'low-acid', value))).toEqual([10, 10, 15, 15, undefined, undefined]);
+  expect(weighted.map((value) => at('weighted-gauge', 'low-acid', value))).toEqual([
+    10,
+    10,
+    15,
+    15,
+    undefined,
+    undefined,
+  ]);
   expect(weighted.map((value) => at('weighted-gauge', 'acid', value))).toEqual([5, 5, 10, 10, undefined, undefined]);
 });
 

@@ -1,6 +1,7 @@
 /** A process is served to the foods that its printed page names, and to no other. */
 import { describe, expect, test } from 'vitest';
 import { StillroomError } from '../../src/errors/index';
+import { knowledgeOf, matchForm } from '../../src/process/food';
 import { type TestedProcess, type TestedProcessInput, testedProcess } from '../../src/process/index';
 import { foodsOf } from '../../src/process/scope';
 import { foods, processRows, scopeRows } from '../../src/process/tables';
@@ -26,13 +27,15 @@ const SYRUP = ['blueberry', 'cherry', 'sweet cherry', 'sour cherry', 'grape', 'r
 const WHOLE_HOT = ['berry', 'blueberry', 'currant', 'gooseberry', 'huckleberry'];
 const WHOLE = [...WHOLE_HOT, 'blackberry', 'dewberry', 'loganberry', 'mulberry', 'raspberry'];
 
-/** Every food in every form, pack and canner that is served. */
+/** Every food in every form it goes by, and now and then in a form of others, in each pack and canner: what is served. */
 function* served(): Generator<TestedProcess> {
-  for (const { name: food } of foods) {
-    for (const form of forms) {
+  for (const [turn, entry] of foods.entries()) {
+    const known = knowledgeOf(entry);
+    for (const [index, form] of forms.entries()) {
+      if (matchForm(known, form).length === 0 && (index + turn) % 29 !== 0) continue;
       for (const method of METHODS) {
         for (const pack of PACKS) {
-          const answer = ask({ ...at, food, form, pack, method });
+          const answer = ask({ ...at, food: entry.name, form, pack, method });
           if (answer?.tested === true) yield answer;
         }
       }
@@ -124,7 +127,9 @@ describe('berries', () => {
       expect(ask({ ...at, food })?.tested ?? false).toBe(false);
     }
     expect(ask({ ...at, food: 'strawberries', form: 'in heavy syrup' })).toMatchObject({ tested: false });
-    expect(ask({ ...at, food: 'sweet potatoes', form: 'in syrup', method: 'dial-gauge' })).toMatchObject({ tested: true });
+    expect(ask({ ...at, food: 'sweet potatoes', form: 'in syrup', method: 'dial-gauge' })).toMatchObject({
+      tested: true,
+    });
   });
 });
 

@@ -62,10 +62,6 @@ const isCautions = (file: string): boolean => file.endsWith('cautions.json');
 const isNames = (file: string): boolean => file.endsWith('foods.json');
 const tables = files.filter((file) => file !== 'sources.json' && !isCautions(file) && !isNames(file));
 
-/** Tables whose rows do not yet say what was seen of their source. */
-const SEEN_LATER = ['acid', 'canning-rules', 'elevation-bands', 'elevation-minutes', 'fruit', 'gauge-pressure', 'jam']
-  .concat(['anti-darkening', 'not-recommended', 'older-gauge-pressure', 'pickle', 'tomato-low-acid'])
-  .map((name) => `process/${name}.json`);
 /** Ids that stand for no document. */
 const NO_DOCUMENT = ['from-memory', 'derived', 'computed', 'identity'];
 
@@ -76,21 +72,17 @@ describe('the register', () => {
     expect(new Set(entries.map(({ id }) => id)).size).toBe(entries.length);
   });
 
-  // entries that only the tables of SEEN_LATER still use wait for them
-  const waiting = new Set(SEEN_LATER.flatMap((file) => readFileSync(data + file, 'utf8').match(/"[\w.-]+"/g) ?? []));
-  const settled = entries.filter(({ id }) => !waiting.has(`"${id}"`));
-
   test('one work is one entry', () => {
-    const names = settled.map(({ title, publisher, year }) => `${title} | ${publisher} | ${year}`);
+    const names = entries.map(({ title, publisher, year }) => `${title} | ${publisher} | ${year}`);
     expect(names.filter((name, index) => names.indexOf(name) !== index)).toEqual([]);
-    const links = settled.flatMap(({ url }) => (url === undefined || new URL(url).pathname === '/' ? [] : [url]));
+    const links = entries.flatMap(({ url }) => (url === undefined || new URL(url).pathname === '/' ? [] : [url]));
     expect(links.filter((link, index) => links.indexOf(link) !== index)).toEqual([]);
   });
 
   test('names no site that copies, no program and no account', () => {
     const site = /\b[\w-]+\.(com|ru|info|ms|io)\b|github|scribd|docslib/i;
     const program = /repositor|recipe|\bcode|librar(y|ies)|package|implementation|homework|hobby/i;
-    expect(settled.filter(({ title, note = '' }) => site.test(`${title} ${note}`) || program.test(note))).toEqual([]);
+    expect(entries.filter(({ title, note = '' }) => site.test(`${title} ${note}`) || program.test(note))).toEqual([]);
   });
 
   test('an entry that stands for no document was not seen', () => {
@@ -104,7 +96,7 @@ describe('tables', () => {
     expect(parsed.success ? [] : parsed.error.issues.slice(0, 5)).toEqual([]);
   });
 
-  test.each(tables.filter((file) => !SEEN_LATER.includes(file)))('%s says what was seen of what was read', (file) => {
+  test.each(tables)('%s says what was seen of what was read', (file) => {
     const { rows } = read(file) as { rows: Row[] };
     const seenOf = (id: string) => sources().find((entry) => entry.id === id)?.seen;
     const wrong = rows.filter(({ source: id, obtained, seen: looked }) => {
@@ -115,10 +107,6 @@ describe('tables', () => {
       return looked !== undefined && !(obtained === 'read-secondary' && looked === 'citation');
     });
     expect(wrong).toEqual([]);
-  });
-
-  test('the tables that wait are tables', () => {
-    expect(tables).toEqual(expect.arrayContaining(SEEN_LATER));
   });
 
   test('a row without its source is refused', () => {

@@ -1,9 +1,11 @@
 /** Elevation bands: which one a place belongs to, compared in decimals so that 304.8 m is exactly 1,000 ft. */
 
-import { groupThousands } from '../quantity/formatQuantity';
+import { formatQuantity, groupThousands } from '../quantity/formatQuantity';
 import { toDecimalIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
-import { type BandRow, bandRows, type ProcessRow } from './tables';
+import { basisOf } from '../sources/table';
+import type { Refused } from './refusal';
+import { type BandRow, bandRows, type CanningMethod, type ProcessRow } from './tables';
 
 /** Index of the first band whose upper end the elevation does not pass; undefined above the last. */
 export function bandIndex(elevation: Quantity<'length'>, upToFt: readonly (number | null)[]): number | undefined {
@@ -28,4 +30,15 @@ export function bandText(upToFt: readonly (number | null)[], index: number): str
   const upTo = upToFt[index];
   if (upTo === null || upTo === undefined) return `above ${feet(before)} ft`;
   return `${before === 0 ? '0' : feet(before + 1)} to ${feet(upTo)} ft`;
+}
+
+/** Why no pressure of this canner holds at a place: its highest printed one is too low for air as thin as there. */
+export function thinAir(method: CanningMethod, elevation: Quantity<'length'>): Refused | undefined {
+  const band = bandRows.find((row) => row.method === method && row.thinAirFt !== undefined);
+  if (band?.thinAirFt === undefined || toDecimalIn(elevation, 'ft').lte(band.thinAirFt)) return undefined;
+  const end = formatQuantity({ value: band.thinAirFt, unit: 'ft' });
+  return {
+    reason: `above about ${end} the air is so thin that steam at the highest pressure printed for a ${method} canner is cooler than the tables allow anywhere`,
+    basis: [basisOf(band, 'elevation bands'), { what: 'steam temperature at the highest pressure', kind: 'derived' }],
+  };
 }

@@ -47,9 +47,9 @@ export function sterilizingMinutes(input: BoilingMinutesInput): BoilingMinutes {
 }
 
 /**
- * How long home-canned low-acid or tomato food is boiled before it is tasted, when anything about its process may
- * have gone wrong: 10 minutes below 1,000 ft, and 1 minute more for each 1,000 ft, any part counted whole. A
- * precaution, not a remedy: food that shows spoilage is thrown away.
+ * How long home-canned low-acid or tomato food is boiled before it is tasted: 10 minutes below 1,000 ft, and 1 minute
+ * more for each 1,000 ft, any part counted whole. It is a last care for jars that were processed right, and never a
+ * remedy: food that shows a fault, or whose process may have been wrong, is thrown out without tasting.
  *
  * Source: USDA Complete Guide to Home Canning, guide 1.
  *

@@ -1,7 +1,8 @@
 import table from '../../data/process/elevation-minutes.json';
 import { Decimal } from '../common/decimal';
 import { handOut } from '../common/handOut';
-import { choice, fields, kitchenElevation, name, number, readInput } from '../quantity/fields';
+import { fail } from '../errors/StillroomError';
+import { choice, fields, kitchenElevation, number, readInput, reading } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
 import { toDecimalIn } from '../quantity/scale';
 import type { LengthInput, Quantity } from '../quantity/types';
@@ -27,14 +28,34 @@ export interface ElevationRuleRow extends Sourced {
 const rows = asTable<ElevationRuleRow>(table).rows;
 export const elevationRuleRows = (rule: ElevationRuleRow['rule']) => rows.filter((row) => row.rule === rule);
 
+const LONGEST_CITATION = 300;
 /** Base times over this many minutes take the larger addition of the per-1000-ft rule. */
 const LONGER = 20;
+
+const CITATION =
+  'where the tested time is published: its title and a year, edition, bulletin number or page, or a title of three words or more';
+/** A citation that can be followed up: three words of three letters or more, or two and a number. */
+const citationField = () =>
+  reading<string, string>((given) => {
+    if (given === undefined) fail('MISSING', '', given, CITATION);
+    if (typeof given !== 'string') fail('WRONG_TYPE', '', given, CITATION);
+    const text = given.trim();
+    const words = new Set(
+      text
+        .slice(0, LONGEST_CITATION)
+        .toLowerCase()
+        .match(/\p{L}{3,}/gu) ?? [],
+    );
+    if (text.length > LONGEST_CITATION || words.size < (/\d/.test(text) ? 2 : 3))
+      fail('UNKNOWN_NAME', '', given, CITATION);
+    return text;
+  });
 
 const schema = /* @__PURE__ */ fields({
   baseMinutes: number('the tested minutes at the lowest elevations, above 0 and up to 600', { above: 0, max: 600 }),
   rule: choice('the rule of the source', RULES),
   elevation: kitchenElevation(),
-  citation: name('where the tested time is published: title, edition and page'),
+  citation: citationField(),
 });
 
 export interface ElevationMinutesInput {
@@ -43,13 +64,15 @@ export interface ElevationMinutesInput {
   /** The rule that the source of the tested time goes by. */
   readonly rule: ElevationRule;
   readonly elevation: LengthInput;
-  /** Where the tested time is published. */
+  /** Where the tested time is published: two words of its title and a year, edition, number or page; or three words. */
   readonly citation: string;
 }
 export interface ElevationMinutes {
   readonly minutes: number;
   /** The minutes added for elevation. */
   readonly added: number;
+  /** The minutes by `bands`, where they are more than these: use the longer time. */
+  readonly byBands?: number;
   readonly basis: readonly Basis[];
   readonly cautions: readonly Caution[];
 }
@@ -67,21 +90,25 @@ export function perThousandFeet(elevation: Quantity<'length'>, row: { add?: numb
  * (`testedProcess`) always come first, because the tables do not all add alike.
  *
  * - `bands`: 5, 10, 15 and 20 minutes more above 1,000, 3,000, 6,000 and 8,000 ft; never less than any printed
- *   table adds; ends at 10,000 ft.
+ *   table adds; ends at 10,000 ft. The first three are what the printed tables add at most; the last adds 5 minutes
+ *   more than they do, on the safe side.
  * - `per-1000-ft`, older: 1 minute per 1,000 ft for a base of 20 minutes or less, 2 for a longer one; any part of a
  *   thousand above 1,000 ft counts whole; ends at 10,000 ft.
- * - `sterilizing`: 1 minute per 1,000 ft from 1,000 ft on, as for sterilizing empty jars.
+ * - `sterilizing`: 1 minute per 1,000 ft from 1,000 ft on, for sterilizing empty jars; ends at 10,000 ft, where the
+ *   bands end.
  * - `ten-percent`, of the 1910s to 1940s: recognised, and refused.
  *
- * The result is rounded up to whole minutes.
+ * The result is rounded up to whole minutes. A rule that gives fewer minutes than `bands` says so: `byBands` holds the
+ * longer time, with the caution `fewer-than-bands`.
  *
- * Source: `bands` Amendt 2001; `per-1000-ft` Jeanroy, Table 4-1; `sterilizing` Michigan State 01600946;
- * `ten-percent` a household book of 1918.
+ * Source: `bands` the boiling-water tables of the USDA Complete Guide to Home Canning; `per-1000-ft` a handbook that
+ * repeats older bulletins; `sterilizing` Michigan State 01600946; `ten-percent` a household book of 1918.
  *
  * @param input.baseMinutes - above 0, up to 600
  * @param input.rule - `bands`, `per-1000-ft`, `sterilizing` or `ten-percent`
  * @param input.elevation - above -500 m, to 5,000 m
- * @param input.citation - where the tested time is published; required
+ * @param input.citation - where the tested time is published: two words of three letters or more with a number (year,
+ * edition, bulletin or page), or three such words
  * @returns the minutes, or a refusal where the rule's table ends
  * @throws StillroomError MISSING, OUT_OF_RANGE, UNKNOWN_NAME
  *
@@ -96,10 +123,10 @@ export function perThousandFeet(elevation: Quantity<'length'>, row: { add?: numb
  * ```
  */
 export function elevationMinutes(input: ElevationMinutesInput): ElevationMinutes | Refusal {
-  const { baseMinutes, rule, elevation, citation } = readInput(schema, input);
+  const asked = readInput(schema, input);
+  const { baseMinutes, rule, citation } = asked;
   const own: Basis = { what: 'time before the addition', kind: 'measured', locator: citation };
-  const chosen = elevationRuleRows(rule);
-  const [first] = chosen as [ElevationRuleRow, ...ElevationRuleRow[]];
+  const [first] = elevationRuleRows(rule) as [ElevationRuleRow, ...ElevationRuleRow[]];
   if (rule === 'ten-percent') {
     return handOut(
       refusal({
@@ -110,36 +137,53 @@ export function elevationMinutes(input: ElevationMinutesInput): ElevationMinutes
       }),
     );
   }
-  const answer = (added: number, line: Basis, cautions: readonly string[]): ElevationMinutes => ({
-    minutes: new Decimal(baseMinutes).plus(added).ceil().toNumber(),
-    added,
-    basis: [own, line],
-    cautions: [...['user-time', ...cautions].map(processCaution), ...usualCautions()],
-  });
-  if (rule === 'sterilizing') {
-    return handOut(answer(perThousandFeet(elevation, first), basisOf(first, '1 minute per 1,000 ft'), []));
-  }
-  // the per-1000-ft steps begin at 1,000 ft itself; up to there nothing is added
-  const below = rule === 'per-1000-ft' && toDecimalIn(elevation, 'ft').lt(first.upToFt as number);
-  const ends = chosen.map((row) => row.upToFt as number);
-  const index = bandIndex(elevation, ends);
-  const row = index === undefined ? undefined : chosen[index];
-  if (row === undefined) {
-    const end = formatQuantity({ value: ends[ends.length - 1] as number, unit: 'ft' });
+  const bands = added('bands', asked);
+  const found = rule === 'bands' ? bands : added(rule, asked);
+  if (found === undefined || bands === undefined) {
+    const ends = elevationRuleRows('bands').map((row) => row.upToFt as number);
     return handOut(
       refusal({
-        reason: `the rule's table ends at ${end}`,
+        reason: `the rule's table ends at ${formatQuantity({ value: Math.max(...ends), unit: 'ft' })}`,
         instead: 'use a process printed for that elevation, or another way of keeping the food',
         basis: [own, basisOf(first, 'the rule')],
       }),
     );
   }
+  const minutes = (more: number) => new Decimal(baseMinutes).plus(more).ceil().toNumber();
+  const short = found.minutes < bands.minutes;
+  const cautions = ['user-time', RULE_CAUTIONS[rule], ...(short ? ['fewer-than-bands'] : [])];
+  return handOut({
+    minutes: minutes(found.minutes),
+    added: found.minutes,
+    ...(short ? { byBands: minutes(bands.minutes) } : {}),
+    basis: [own, found.basis, ...(short ? [bands.basis] : [])],
+    cautions: [...cautions.map(processCaution), ...usualCautions()],
+  });
+}
+
+/** The caution that belongs to each rule. */
+const RULE_CAUTIONS = {
+  bands: 'general-bands',
+  'per-1000-ft': 'superseded-rule',
+  sterilizing: 'sterilizing-rule',
+} as const;
+
+/** What a rule adds at a place; undefined above the end of its table. */
+function added(
+  rule: keyof typeof RULE_CAUTIONS,
+  { baseMinutes, elevation }: { baseMinutes: number; elevation: Quantity<'length'> },
+): { readonly minutes: number; readonly basis: Basis } | undefined {
+  const chosen = elevationRuleRows(rule);
+  const [first] = chosen as [ElevationRuleRow, ...ElevationRuleRow[]];
+  if (rule === 'sterilizing') {
+    return { minutes: perThousandFeet(elevation, first), basis: basisOf(first, '1 minute per 1,000 ft') };
+  }
+  const ends = chosen.map((row) => row.upToFt as number);
+  const index = bandIndex(elevation, ends);
+  const row = index === undefined ? undefined : chosen[index];
+  if (row === undefined || index === undefined) return undefined;
+  // the per-1000-ft steps begin at 1,000 ft itself; up to there nothing is added
+  const below = rule === 'per-1000-ft' && toDecimalIn(elevation, 'ft').lt(first.upToFt as number);
   const adds = rule === 'per-1000-ft' && baseMinutes > LONGER ? row.addOver20 : row.add;
-  return handOut(
-    answer(
-      below ? 0 : (adds as number),
-      basisOf(row, `minutes added (${bandText(ends, index as number)})`),
-      rule === 'bands' ? ['general-bands'] : ['superseded-rule'],
-    ),
-  );
+  return { minutes: below ? 0 : (adds as number), basis: basisOf(row, `minutes added (${bandText(ends, index)})`) };
 }

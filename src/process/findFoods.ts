@@ -1,9 +1,8 @@
 import { handOut } from '../common/handOut';
 import { nameKey, nearestNames } from '../common/names';
 import { fields, name, readInput } from '../quantity/fields';
-import { type KnownFood, knowledgeOf } from './food';
+import { type KnownFood, knowledgeOf, rowsOfChoice } from './food';
 import { foods } from './tables';
-import { rowsOfChoice } from './testedProcess';
 
 const schema = /* @__PURE__ */ fields({ text: name('part of the name of a food') });
 

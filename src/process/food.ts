@@ -1,15 +1,19 @@
 /** Finds the food and form a caller means among the names of the tables. */
 import { findNamed, lookUp, nameKey } from '../common/names';
 import { fail } from '../errors/StillroomError';
-import { type FoodEntry, foods, type NotRecommendedRow, notRecommendedRows, type Pack } from './tables';
+import { foodsOf, isItself } from './scope';
+import { type FoodEntry, foods, type NotRecommendedRow, notRecommendedRows, type ProcessRow, rowsOf } from './tables';
 
-/** A form that is tested for a food: the food and form of its rows, and the one pack it is limited to. */
+/** A form that is tested for a food: the food and form of its rows. */
 export interface FormChoice {
   readonly food: string;
   readonly form: string;
-  readonly pack?: Pack;
-  /** Whether the rows are the food's own or its kind's (a blueberry is a berry), and not another product of it. */
+  /** The food it is tested for, which the page of its rows names. */
+  readonly asked: string;
+  /** Whether the page is for the food as such (a blueberry is a berry), and not for a product made of it. */
   readonly own: boolean;
+  /** The form's name, and all its names, as they are compared. */
+  readonly key: string;
   readonly keys: ReadonlySet<string>;
 }
 
@@ -20,40 +24,69 @@ export interface KnownFood {
   readonly notCanned: readonly NotRecommendedRow[];
 }
 
-const keysOf = (names: readonly string[]): Set<string> => new Set(names.map(nameKey));
-const entryOf = (name: string): FoodEntry | undefined => foods.find((entry) => entry.name === name);
+/**
+ * The form in which forms are compared. Food packed in syrup is not a syrup, though small words drop out of names:
+ * `cherries in syrup` are cherries.
+ */
+const formKey = (text: string): string => nameKey(text.replace(/\bin\s(?:[a-z]{1,12}\s){0,2}syrup\b/i, 'syrup-packed'));
+const keysOf = (names: readonly string[]): Set<string> => new Set(names.map(formKey));
 
-function choicesOf(entry: FoodEntry): FormChoice[] {
-  const own = Object.entries(entry.forms ?? {}).map(([form, names]) => ({
-    food: entry.name,
-    form,
-    own: true,
-    keys: keysOf([form, ...names, ...(entry.alone?.[form] ?? [])]),
-  }));
-  const others = (lines: readonly string[], kin: boolean) =>
-    lines.flatMap((line) => {
-      const [name = '', form, pack] = line.split('/');
-      const other = entryOf(name);
-      return Object.entries(other?.forms ?? {})
-        .filter(([candidate]) => form === undefined || candidate === form)
-        .map(([candidate, names]) => ({
-          food: name,
-          form: candidate,
-          ...(pack === undefined ? {} : { pack: pack as Pack }),
-          own: kin,
-          // `pickled beets` and `ketchup` name the form of a beet and a tomato
-          keys: keysOf([candidate, ...names, name, ...(other?.synonyms ?? [])]),
-        }));
-    });
-  return [...own, ...others(entry.of ?? [], true), ...others(entry.also ?? [], false)];
+const rowsNaming = (food: string, form: string, asked: string) =>
+  rowsOf(food, form).filter((row) => foodsOf(row).includes(asked));
+const rowsByChoice = new WeakMap<FormChoice, readonly ProcessRow[]>();
+/** The rows that a choice stands for: of its food and form, those whose page names the food asked for. */
+export function rowsOfChoice(choice: FormChoice): readonly ProcessRow[] {
+  let rows = rowsByChoice.get(choice);
+  if (rows === undefined) {
+    rows = rowsNaming(choice.food, choice.form, choice.asked);
+    rowsByChoice.set(choice, rows);
+  }
+  return rows;
 }
+
+/** Every form of every food as a choice for the food asked for, whether or not its page names that food. */
+const allForms = (asked: string): (FormChoice & { readonly head: FoodEntry })[] =>
+  foods.flatMap((head) =>
+    Object.entries(head.forms ?? {}).map(([form, names]) => ({
+      head,
+      food: head.name,
+      form,
+      asked,
+      own: head.name === asked || rowsOf(head.name, form).some((row) => isItself(row, asked)),
+      key: formKey(form),
+      keys: keysOf(
+        head.name === asked
+          ? [form, ...names, ...(head.alone?.[form] ?? [])]
+          : // `pickled beets` and `ketchup` name the form of a beet and a tomato
+            [form, ...names, head.name, ...(head.synonyms ?? [])],
+      ),
+    })),
+  );
+
+const choicesOf = (entry: FoodEntry): FormChoice[] =>
+  allForms(entry.name)
+    .filter((choice) => rowsOfChoice(choice).length > 0)
+    .map(({ head, ...choice }) => choice);
+
+const wideForms = new Map<string, readonly FormChoice[]>();
+/** Forms of a wide name (a syrup of berries, a puree of fruit) that go by this text, and do not name the food. */
+export function unnamedForms(entry: FoodEntry, text: string): readonly FormChoice[] {
+  let forms = wideForms.get(entry.name);
+  if (forms === undefined) {
+    forms = allForms(entry.name).filter((choice) => choice.head.wide === true && rowsOfChoice(choice).length === 0);
+    wideForms.set(entry.name, forms);
+  }
+  return forms.filter((choice) => choice.keys.has(formKey(text)));
+}
+
+const entryOf = (name: string): FoodEntry | undefined => foods.find((entry) => entry.name === name);
 
 const known = new Map<FoodEntry, KnownFood>();
 /** What the tables hold on a food. */
 export function knowledgeOf(entry: FoodEntry): KnownFood {
   let found = known.get(entry);
   if (found === undefined) {
-    const kinds = [entry.name, ...(entry.of ?? []).map((line) => line.split('/')[0] ?? '')];
+    const kinds = [entry.name, ...(entry.of ?? [])];
     const notCanned = notRecommendedRows.filter((row) => row.foods.some((name) => kinds.includes(name)));
     found = { entry, choices: choicesOf(entry), notCanned };
     known.set(entry, found);
@@ -63,19 +96,25 @@ export function knowledgeOf(entry: FoodEntry): KnownFood {
 
 /** The tested forms of a food that a text names; a form's own name beats another's synonym, own rows beat a family's. */
 export function matchForm(food: KnownFood, text: string): readonly FormChoice[] {
-  const key = nameKey(text);
+  const key = formKey(text);
   const found = food.choices.filter((choice) => choice.keys.has(key));
   const own = found.filter((choice) => choice.own);
   const best = own.length > 0 ? own : found;
-  const exact = best.filter((choice) => nameKey(choice.form) === key);
+  const exact = best.filter((choice) => choice.key === key);
   return exact.length > 0 ? exact : best;
 }
 
+const refusedKeys = new Map(notRecommendedRows.map((row) => [row, keysOf(row.forms)]));
 /** The not-recommended rows that speak of this form by name, or of the whole food. */
 export const refusedForm = (food: KnownFood, text: string | undefined): readonly NotRecommendedRow[] =>
+  food.notCanned.length === 0 ? [] : refusedKey(food, text === undefined ? undefined : formKey(text));
+const refusedKey = (food: KnownFood, key: string | undefined): readonly NotRecommendedRow[] =>
   food.notCanned.filter(
-    (row) => row.forms.includes('any') || (text !== undefined && keysOf(row.forms).has(nameKey(text))),
+    (row) => row.forms.includes('any') || (key !== undefined && refusedKeys.get(row)?.has(key) === true),
   );
+/** The same for a form that is tested. */
+export const refusedChoice = (food: KnownFood, choice: FormChoice): readonly NotRecommendedRow[] =>
+  refusedKey(food, choice.key);
 
 /** Every name of every food as a list of words, for texts that hold food and form together. */
 let phrases: { entry: FoodEntry; words: readonly string[] }[] | undefined;
@@ -104,7 +143,7 @@ function isFormWord(word: string): boolean {
     ...OTHER_FORMS,
     ...foods.flatMap((entry) =>
       Object.entries(entry.forms ?? {}).flatMap(([form, names]) =>
-        [form, ...names].flatMap((name) => nameKey(name).split(' ')),
+        [form, ...names].flatMap((name) => formKey(name).split(' ')),
       ),
     ),
   ]);
@@ -113,7 +152,7 @@ function isFormWord(word: string): boolean {
 
 /** Reads `peach halves`, `grape jelly`, `white peach jam`: the best food whose name is part of the text. */
 function readPhrase(text: string): Reading | undefined {
-  const words = nameKey(text).split(' ');
+  const words = formKey(text).split(' ');
   phrases ??= foods.flatMap((entry) =>
     [entry.name, ...(entry.synonyms ?? [])].map((name) => ({ entry, words: nameKey(name).split(' ') })),
   );
@@ -133,10 +172,10 @@ function readPhrase(text: string): Reading | undefined {
 
 /**
  * Which of several foods of one name has the form: `dry beans` with tomato sauce. Not where one of them is never
- * canned at all: `squash` in cubes could still be the summer squash that has no process.
+ * canned as such: `squash` in cubes could still be the summer squash that has no process.
  */
 function tellApart(candidates: readonly KnownFood[], form: string): KnownFood | undefined {
-  if (candidates.some((food) => food.choices.length === 0)) return undefined;
+  if (candidates.some((food) => !food.choices.some((choice) => choice.own))) return undefined;
   const having = candidates.filter((food) => matchForm(food, form).length > 0);
   return having.length === 1 ? having[0] : undefined;
 }
@@ -169,7 +208,7 @@ export type FormReading = { readonly choice: FormChoice; readonly only: boolean 
 
 /** A choice in words. */
 export const choiceText = (choice: FormChoice): string =>
-  choice.own || choice.food === 'fruit' || choice.food === choice.form
+  choice.own || choice.food === choice.form || entryOf(choice.food)?.wide === true
     ? choice.form
     : `${choice.form} (${choice.food})`;
 

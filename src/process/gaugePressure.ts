@@ -5,9 +5,9 @@ import { formatQuantity } from '../quantity/formatQuantity';
 import type { LengthInput, Quantity } from '../quantity/types';
 import type { Basis, Caution, Refusal } from '../sources/basis';
 import { asTable, basisOf, type Sourced } from '../sources/table';
-import { bandIndex, bandText } from './bands';
+import { bandIndex, bandText, thinAir } from './bands';
 import { processCaution, usualCautions } from './cautions';
-import { refusal } from './refusal';
+import { keepText, refusal, USUAL_KEEPS } from './refusal';
 
 const METHODS = ['dial-gauge', 'weighted-gauge'] as const;
 const ACIDITIES = ['low-acid', 'acid'] as const;
@@ -48,7 +48,8 @@ export interface GaugePressure {
  *
  * @param input.method - `dial-gauge` or `weighted-gauge`
  * @param input.acidity - `low-acid` or `acid`
- * @param input.elevation - above -500 m, to 5,000 m; the dial-gauge tables end at 8,000 ft
+ * @param input.elevation - above -500 m, to 5,000 m; the dial-gauge tables end at 8,000 ft, and above 12,300 ft the air is
+ * too thin for a weighted gauge
  * @returns the gauge pressure, or a refusal above the end of the table
  * @throws StillroomError MISSING, UNKNOWN_NAME, OUT_OF_RANGE
  *
@@ -62,6 +63,10 @@ export interface GaugePressure {
  */
 export function gaugePressure(input: GaugePressureInput): GaugePressure | Refusal {
   const { method, acidity, elevation } = readInput(schema, input);
+  const thin = thinAir(method, elevation);
+  if (thin !== undefined) {
+    return handOut(refusal({ reason: thin.reason, instead: keepText(USUAL_KEEPS), basis: thin.basis ?? [] }));
+  }
   const bands = rows.filter((row) => row.method === method);
   const ends = bands.map((row) => row.upToFt);
   const index = bandIndex(elevation, ends);
@@ -71,7 +76,10 @@ export function gaugePressure(input: GaugePressureInput): GaugePressure | Refusa
     return handOut(
       refusal({
         reason: `the ${method} tables end at ${end}`,
-        instead: 'use a weighted-gauge canner, whose tables stay open above 1,000 ft',
+        instead:
+          thinAir('weighted-gauge', elevation) === undefined
+            ? 'use a weighted-gauge canner, whose tables go higher'
+            : keepText(USUAL_KEEPS),
         basis: bands.slice(-1).map((last) => basisOf(last, 'the last band')),
       }),
     );

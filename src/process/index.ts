@@ -31,5 +31,6 @@ export {
   type ProcessesForInput,
   processesFor,
 } from './processesFor';
-export type { CanningMethod, ListedJar, Pack, PrintedMethod } from './tables';
+export type { CanningWay, ProcessRefusal, Way } from './refusal';
+export type { CanningMethod, Keep, ListedJar, Pack, PrintedMethod } from './tables';
 export { type ProcessLine, type TestedProcess, type TestedProcessInput, testedProcess } from './testedProcess';

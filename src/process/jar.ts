@@ -1,5 +1,7 @@
 /** Jar sizes as the process tables see them: a jar takes the process of the next size the table lists. */
+import type { Decimal } from '../common/decimal';
 import { fail, StillroomError } from '../errors/StillroomError';
+import { reading } from '../quantity/fields';
 import { parseQuantity } from '../quantity/parseQuantity';
 import { toDecimalIn } from '../quantity/scale';
 import type { Quantity, VolumeInput } from '../quantity/types';
@@ -16,6 +18,14 @@ const NOMINAL: Readonly<Record<ListedJar, Quantity<'volume'>>> = {
   'half-gallon': { value: 0.5, unit: 'gallon' },
 };
 export const LISTED_JARS = Object.keys(NOMINAL) as readonly ListedJar[];
+
+const nominals = new Map<ListedJar, Decimal>();
+/** The nominal volume of a listed size, mL. */
+function nominal(size: ListedJar): Decimal {
+  const known = nominals.get(size) ?? toDecimalIn(NOMINAL[size], 'mL');
+  nominals.set(size, known);
+  return known;
+}
 
 /** A jar as the caller named it, with its nominal volume. */
 export interface ReadJar {
@@ -39,16 +49,19 @@ function volumeOf(text: string): Quantity<'volume'> {
   return parseQuantity(ounces === null ? text : `${ounces[1]} fl oz`, 'volume', 'jar');
 }
 
+/** A listed size as a jar. */
+export const listedJar = (size: ListedJar): ReadJar => ({ name: size, volume: NOMINAL[size] });
+
 /** Reads a jar; the name of a listed size wherever the volume is just that. */
-export function readJar(given: unknown): ReadJar {
-  if (given === undefined) fail('MISSING', 'jar', given, EXPECTED);
+export function readJar(given: unknown, path = 'jar'): ReadJar {
+  if (given === undefined) fail('MISSING', path, given, EXPECTED);
   if (typeof given !== 'string' && (typeof given !== 'object' || given === null)) {
-    fail('WRONG_TYPE', 'jar', given, EXPECTED);
+    fail('WRONG_TYPE', path, given, EXPECTED);
   }
   let volume: Quantity<'volume'>;
   let text = '';
   if (typeof given === 'string') {
-    if (given.length > 100) fail('UNKNOWN_NAME', 'jar', given, EXPECTED);
+    if (given.length > 100) fail('UNKNOWN_NAME', path, given, EXPECTED);
     text = given
       .toLowerCase()
       .replace(/(?<=[a-z\d])-(?=[a-z])|_/g, ' ')
@@ -60,18 +73,19 @@ export function readJar(given: unknown): ReadJar {
       volume = listed === undefined ? volumeOf(text) : NOMINAL[listed];
     } catch (error) {
       if (!(error instanceof StillroomError)) throw error;
-      fail(error.code === 'WRONG_DIMENSION' ? 'WRONG_DIMENSION' : 'UNKNOWN_NAME', 'jar', given, EXPECTED);
+      fail(error.code === 'WRONG_DIMENSION' ? 'WRONG_DIMENSION' : 'UNKNOWN_NAME', path, given, EXPECTED);
     }
-  } else volume = parseQuantity(given, 'volume', 'jar');
-  if (!(volume.value > 0)) fail('OUT_OF_RANGE', 'jar', given, EXPECTED);
-  const listed = LISTED_JARS.find((size) => toDecimalIn(volume, 'mL').eq(toDecimalIn(NOMINAL[size], 'mL')));
+  } else volume = parseQuantity(given, 'volume', path);
+  if (!(volume.value > 0)) fail('OUT_OF_RANGE', path, given, EXPECTED);
+  const listed = LISTED_JARS.find((size) => toDecimalIn(volume, 'mL').eq(nominal(size)));
   return { name: listed ?? (text === '' ? `${volume.value} ${volume.unit}` : text), volume };
 }
 
 /** The smallest of the listed sizes that holds at least as much as the jar; undefined for a larger jar. */
 export function listedSize(jar: ReadJar, sizes: readonly ListedJar[]): ListedJar | undefined {
   const volume = toDecimalIn(jar.volume, 'mL');
-  return LISTED_JARS.filter((size) => sizes.includes(size)).find((size) =>
-    toDecimalIn(NOMINAL[size], 'mL').gte(volume),
-  );
+  return LISTED_JARS.find((size) => sizes.includes(size) && nominal(size).gte(volume));
 }
+
+/** The field of a jar: left out, it says what a jar is. */
+export const jarField = () => reading<ProcessJarInput, ReadJar>((given) => readJar(given, ''));

@@ -6,9 +6,8 @@ import { basisOf } from '../sources/table';
 import { acidOf, acidRowOf, type ProcessAcid } from './acid';
 import { bandsOf, bandText } from './bands';
 import { processCaution, usualCautions } from './cautions';
-import { type KnownFood, matchForm, readFood } from './food';
+import { type KnownFood, matchForm, readFood, rowsOfChoice } from './food';
 import type { AcidRow, ListedJar, Pack, PrintedMethod, ProcessRow } from './tables';
-import { rowsOfChoice } from './testedProcess';
 
 const schema = /* @__PURE__ */ fields({ food: name('the name of a food, such as "peach"') });
 

@@ -6,6 +6,7 @@ import fruitTable from '../../data/process/fruit.json';
 import jamTable from '../../data/process/jam.json';
 import notRecommendedTable from '../../data/process/not-recommended.json';
 import pickleTable from '../../data/process/pickle.json';
+import scopeTable from '../../data/process/scopes.json';
 import lowAcidTable from '../../data/process/tomato-low-acid.json';
 import type { Named } from '../common/names';
 import { asTable, type Sourced } from '../sources/table';
@@ -17,6 +18,8 @@ export type CanningMethod = PrintedMethod | 'atmospheric-steam';
 /** Jar sizes that the tables print. */
 export type ListedJar = 'half-pint' | 'pint' | 'quart' | 'half-gallon';
 export type Pack = 'hot' | 'raw';
+/** Ways of keeping food that are not canning. */
+export type Keep = 'freeze' | 'dry' | 'refrigerate' | 'ferment' | 'eat fresh';
 
 /** One printed line of a process table. */
 export interface ProcessRow extends Sourced {
@@ -72,15 +75,30 @@ export interface AcidRow extends Sourced {
   readonly printed?: readonly { readonly bottledLemonJuice: string; readonly source: string }[];
 }
 
-/** A food by its trade name: its own forms with their other names, and the rows of other names that hold for it. */
+/** A food by its trade name, and its own forms with their other names. */
 export interface FoodEntry extends Named {
   readonly forms?: Readonly<Record<string, readonly string[]>>;
   /** Names that stand for food and form together: `applesauce`. */
   readonly alone?: Readonly<Record<string, readonly string[]>>;
-  /** The kind the food is one of, as `food`, `food/form` or `food/form/pack` of its rows: a blueberry is a berry. */
+  /** Whether the name stands for several foods, each of which a page must name: `berry`, `fruit`. */
+  readonly wide?: boolean;
+  /** The wider foods it is one of. What is refused for those is refused for it; no process comes from them. */
   readonly of?: readonly string[];
-  /** Other products of the food, in the same way: beets pickled, peaches as jam. */
-  readonly also?: readonly string[];
+}
+
+/** The foods that the page of a process names. */
+export interface ScopeRow extends Sourced {
+  readonly food: string;
+  /** Every form where left out. */
+  readonly form?: string;
+  readonly pack?: Pack;
+  /** Foods that the page is for as such. */
+  readonly foods: readonly string[];
+  /** Foods that the page names as what the product is made of: strawberries in a jam. */
+  readonly madeOf?: readonly string[];
+  /** Foods that the page, or later guidance, leaves out. */
+  readonly excludes?: readonly string[];
+  readonly cautions?: readonly string[];
 }
 
 /** A food or form that is not canned. */
@@ -93,12 +111,18 @@ export interface NotRecommendedRow extends Sourced {
   readonly quality?: boolean;
   readonly reason: string;
   readonly instead: string;
+  /** Ways of keeping it that are not canning. */
+  readonly keeps: readonly Keep[];
+  /** Whether `instead` speaks of canning it another way. */
+  readonly cans?: boolean;
 }
 
 export interface BandRow extends Sourced {
   readonly method: PrintedMethod;
   /** Upper end of each band in feet, inclusive; `null` is open. */
   readonly upToFt: readonly (number | null)[];
+  /** Above this elevation in feet the air is too thin for the highest pressure printed. */
+  readonly thinAirFt?: number;
 }
 
 export const processRows: readonly ProcessRow[] = [fruitTable, lowAcidTable, pickleTable, jamTable].flatMap(
@@ -107,6 +131,7 @@ export const processRows: readonly ProcessRow[] = [fruitTable, lowAcidTable, pic
 export const acidRows = asTable<AcidRow>(acidTable).rows;
 export const foods = foodTable as readonly FoodEntry[];
 export const notRecommendedRows = asTable<NotRecommendedRow>(notRecommendedTable).rows;
+export const scopeRows = asTable<ScopeRow>(scopeTable).rows;
 export const bandRows = asTable<BandRow>(bandTable).rows;
 
 /** The rows of a food and form, whatever the jar and method. */

@@ -77,7 +77,7 @@ describe('every rule', () => {
       added: 5,
       basis: [
         { kind: 'measured', locator: citation },
-        { kind: 'published', source: 'amendt-2001', what: 'minutes added (1,001 to 3,000 ft)' },
+        { kind: 'equation', source: 'usda-cghc-1994', what: 'minutes added (1,001 to 3,000 ft)' },
       ],
     });
     expect(answer.cautions.map(({ id }) => id)).toEqual([
@@ -96,6 +96,53 @@ describe('every rule', () => {
     // the book prints 132 minutes at 1,500 ft for 120: recognised, and not served
     const old = elevationMinutes({ baseMinutes: 120, rule: 'ten-percent', elevation: '1500 ft', citation });
     expect(old).toMatchObject({ tested: false, reason: expect.stringContaining('1910s') });
+  });
+
+  test('fewer minutes than the bands are said to be fewer, with the longer time', () => {
+    const at = (rule: 'per-1000-ft' | 'sterilizing' | 'bands', baseMinutes: number) =>
+      elevationMinutes({ baseMinutes, rule, elevation: '2,000 ft', citation });
+    for (const [rule, caution] of [
+      ['per-1000-ft', 'superseded-rule'],
+      ['sterilizing', 'sterilizing-rule'],
+    ] as const) {
+      const answer = at(rule, 15);
+      expect(answer).toMatchObject({ minutes: 17, byBands: 20 });
+      expect(answer.cautions.map(({ id }) => id)).toEqual(expect.arrayContaining([caution, 'fewer-than-bands']));
+    }
+    expect(at('bands', 15)).not.toHaveProperty('byBands');
+    fc.assert(
+      fc.property(base, fc.constantFrom('per-1000-ft' as const, 'sterilizing' as const), feet, (time, rule, place) => {
+        const answer = elevationMinutes({ baseMinutes: time, rule, elevation: place, citation });
+        const bands = minutes({ baseMinutes: time, elevation: place });
+        if (!('minutes' in answer)) expect.fail(answer.reason);
+        const short = answer.cautions.some(({ id }) => id === 'fewer-than-bands');
+        expect(short).toBe(answer.minutes < bands);
+        expect(answer.byBands).toBe(short ? bands : undefined);
+      }),
+    );
+  });
+
+  test('the sterilizing rule ends where the bands end', () => {
+    const question = { baseMinutes: 10, rule: 'sterilizing', citation } as const;
+    expect(elevationMinutes({ ...question, elevation: '10,000 ft' })).toMatchObject({ minutes: 20 });
+    expect(elevationMinutes({ ...question, elevation: '10,001 ft' })).toMatchObject({ tested: false });
+  });
+
+  test.each(['', 'yes', 'grandma', 'my grandma', 'grandma 1950', 'yes yes yes yes', '12345 67', 'a b c d 3', 7])(
+    'a citation that cannot be followed up: %o',
+    (wrong) => {
+      const error = errorOf(() => minutes({ citation: wrong as string }));
+      expect(error.path).toBe('citation');
+      expect(error.expected).toContain('where the tested time is published');
+    },
+  );
+
+  test.each([
+    'extension bulletin 12',
+    'USDA Complete Guide to Home Canning, 2015',
+    'Kansas State University newsletter',
+  ])('a citation that can: %s', (citation) => {
+    expect(minutes({ citation })).toBe(15);
   });
 
   test.each([

@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
 import { gaugePressure, testedProcess } from '../../src/process/index';
+import { valueIn } from '../../src/quantity/scale';
+import { steamTemperature } from '../../src/steam/index';
 import { thrownBy as errorOf } from '../helpers/errors';
 
 test('the printed bands, edges included', () => {
@@ -10,9 +12,16 @@ test('the printed bands, edges included', () => {
   const dial = [-100, 2000, 2000.1, 4000, 4001, 6000, 6001, 8000, 8000.1];
   expect(dial.map((value) => at('dial-gauge', 'low-acid', value))).toEqual([11, 11, 12, 12, 13, 13, 14, 14, undefined]);
   expect(dial.map((value) => at('dial-gauge', 'acid', value))).toEqual([6, 6, 7, 7, 8, 8, 9, 9, undefined]);
-  const weighted = [0, 1000, 1000.1, 16000];
-  expect(weighted.map((value) => at('weighted-gauge', 'low-acid', value))).toEqual([10, 10, 15, 15]);
-  expect(weighted.map((value) => at('weighted-gauge', 'acid', value))).toEqual([5, 5, 10, 10]);
+  const weighted = [0, 1000, 1000.1, 12300, 12300.1, 16000];
+  expect(weighted.map((value) => at('weighted-gauge', 'low-acid', value))).toEqual([
+    10,
+    10,
+    15,
+    15,
+    undefined,
+    undefined,
+  ]);
+  expect(weighted.map((value) => at('weighted-gauge', 'acid', value))).toEqual([5, 5, 10, 10, undefined, undefined]);
 });
 
 test('agrees with the process tables', () => {
@@ -27,6 +36,34 @@ test('agrees with the process tables', () => {
           pressure: process.tested ? process.pressure : undefined,
         });
       }
+    }
+  }
+});
+
+test('the weighted gauge ends where its steam would be cooler than the coolest that is printed', () => {
+  const degrees = (psi: number, feet: number) =>
+    valueIn(
+      steamTemperature({ gauge: { value: psi, unit: 'psi' }, elevation: { value: feet, unit: 'ft' } }).temperature,
+      'degF',
+    );
+  for (const [low, high] of [
+    [10, 15],
+    [5, 10],
+  ] as const) {
+    const coolest = degrees(low, 1000);
+    expect(degrees(high, 12_300)).toBeGreaterThan(coolest);
+    expect(degrees(high, 12_500)).toBeLessThan(coolest);
+  }
+  for (const [method, elevation] of [
+    ['weighted-gauge', '12,301 ft'],
+    ['dial-gauge', '12,301 ft'],
+    ['dial-gauge', '8,001 ft'],
+  ] as const) {
+    const answer = gaugePressure({ method, acidity: 'low-acid', elevation });
+    expect(answer).toMatchObject({ tested: false });
+    if ('instead' in answer) {
+      if (elevation === '8,001 ft') expect(answer.instead).toContain('weighted-gauge');
+      else expect(answer.instead).not.toContain('weighted');
     }
   }
 });

@@ -51,7 +51,7 @@ describe('a whole answer', () => {
 
   test('what was left open and has one answer is said', () => {
     expect(served({ food: 'rhubarb' }).assumed).toEqual([
-      'form: stewed, the only one tested',
+      'form: stewed, as none was named',
       'pack: hot, the only one tested',
     ]);
   });
@@ -218,13 +218,13 @@ describe('refusals say why and what else', () => {
 
   test('an acid food without a pressure process is not called low in acid', () => {
     const answer = refused({ food: 'figs', method: 'dial-gauge' });
-    expect(answer.reason).toBe('no dial-gauge process is published for fig (whole)');
+    expect(answer.reason).toBe('no tested dial-gauge process for fig (whole) is in these tables');
     expect(ids(answer)).not.toContain('low-acid-botulism');
   });
 
   test('a known food in a form that is not tested lists those that are', () => {
     const answer = refused({ food: 'peach', form: 'butter' });
-    expect(answer.reason).toBe('no tested process is published for peach as butter');
+    expect(answer.reason).toBe('no tested process for peach as butter is in these tables');
     expect(answer.instead).toContain('halved or sliced (hot or raw pack; pint, quart;');
     expect(answer.instead).toContain('salsa (hot pack; half-pint');
   });
@@ -258,8 +258,28 @@ describe('refusals say why and what else', () => {
       14,
     );
     expect(
-      served({ food: 'carrots', pack: 'hot', method: 'weighted-gauge', elevation: '5000 m' }).pressure?.value,
+      served({ food: 'carrots', pack: 'hot', method: 'weighted-gauge', elevation: '12,300 ft' }).pressure?.value,
     ).toBe(15);
+  });
+
+  test('a place where the air is too thin for a weighted gauge', () => {
+    const low = refused({ food: 'carrots', pack: 'hot', method: 'weighted-gauge', elevation: '12,301 ft' });
+    expect(low.reason).toContain('12,300 ft');
+    expect(low.ways).toContainEqual({ keep: 'freeze' });
+    // pickled carrots have a boiling-water process; nothing under pressure holds there
+    for (const way of low.ways) if ('method' in way) expect(way.method).toBe('boiling-water');
+    // acid food has its boiling-water process there
+    const acid = refused({ food: 'applesauce', method: 'weighted-gauge', elevation: '12,301 ft' });
+    expect(acid.ways[0]).toMatchObject({ form: 'sauce', method: 'boiling-water', jar: 'pint' });
+  });
+
+  test('a jar left out says what a jar is', () => {
+    const error = errorOf(() => ask({ food: 'figs', jar: undefined as unknown as string }));
+    expect(error).toMatchObject({ code: 'MISSING', path: 'jar' });
+    expect(error.expected).toMatch(/^a jar: half-pint/);
+    for (const jar of ['constructor', 'toString', '__proto__']) {
+      expect(errorOf(() => ask({ food: 'figs', jar }))).toMatchObject({ code: 'UNKNOWN_NAME', path: 'jar' });
+    }
   });
 
   test('a food kept out from memory says so', () => {

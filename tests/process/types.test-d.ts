@@ -4,18 +4,18 @@ import {
   elevationMinutes,
   gaugePressure,
   type ProcessAcid,
+  type ProcessRefusal,
   type TestedProcess,
   testedProcess,
 } from '../../src/process/index';
 import type { Quantity } from '../../src/quantity/index';
-import type { Refusal } from '../../src/sources/index';
 
 const question = { food: 'peach', jar: 'pint', method: 'boiling-water', elevation: '0 ft' } as const;
 
 describe('a caller must look at the answer', () => {
   test('minutes are only there once tested is known', () => {
     const answer = testedProcess(question);
-    expectTypeOf(answer).toEqualTypeOf<TestedProcess | Refusal>();
+    expectTypeOf(answer).toEqualTypeOf<TestedProcess | ProcessRefusal>();
     // @ts-expect-error a refusal has no minutes
     answer.minutes;
     if (answer.tested) expectTypeOf(answer.minutes).toEqualTypeOf<number>();

@@ -19,12 +19,14 @@ const row = z.looseObject({
   seen: z.enum(['original', 'reproduction', 'citation']).optional(),
   notes: text.optional(),
 });
+/** What the trade does: no source, but a reason. */
+const practice = z.looseObject({ obtained: z.literal('common practice'), reason: text, source: z.undefined() });
 const table = z.strictObject({
   table: text,
   title: text,
   notes: text.optional(),
   columns: z.record(text, z.string()),
-  rows: z.array(row).min(1),
+  rows: z.array(z.union([row, practice])).min(1),
 });
 const caution = z.strictObject({
   id: z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/),

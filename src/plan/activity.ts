@@ -100,6 +100,8 @@ export interface Capacity {
   /** Litres that may be cooked in each pot at once: its volume times its fill limit. */
   readonly pots: readonly number[];
   readonly canners: number;
+  /** For each canner the pot that is the same vessel, by its place. */
+  readonly vessels?: readonly (number | undefined)[];
   /** Minutes of each day before the first canner load can start. */
   readonly lead: number;
   /** Stock on hand, by the same names as `stockPerUnit`; what is not listed is not limited. */

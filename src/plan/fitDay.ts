@@ -1,13 +1,12 @@
-import { valueIn } from '../quantity/scale';
+import { brokenRules } from './checkSchedule';
 import type { DaySchedule, Window } from './daySchedule';
 import { decide, isMade, type Kept } from './decide';
-import { cannersOf, potsOf, windowsOf } from './kitchen';
+import { windowsOf } from './kitchen';
 import { nodesFor } from './limits';
 import type { Program } from './linearProgram';
 import type { Prepared } from './prepare';
 import { minuteShare } from './program';
 import { workedBy } from './schedule/bound';
-import type { Means } from './schedule/job';
 import { jobsOf } from './schedule/jobs';
 import { scheduleJobs } from './schedule/scheduleJobs';
 import { reachOf, type Solved, type SolveOptions } from './solve';
@@ -44,13 +43,14 @@ export function fitDay(
   search: (program: Program, options: SolveOptions) => Solved,
 ): { readonly fits: boolean; readonly plan: Fitted | undefined } {
   const windows = windowsOf(prepared.request.kitchen);
-  const means = meansOf(prepared);
   const orderOf = (found: Solved, program: Program, share: number): Fitted | undefined => {
     const kept = keptOf(prepared, found);
-    const schedule = scheduleJobs(jobsOf(prepared, kept, found.values), means, windows);
+    const schedule = scheduleJobs(jobsOf(prepared, kept, found.values), prepared.means, windows);
     return schedule && { found, program, share, kept, schedule };
   };
-  const fits = (plan: Fitted | undefined): boolean => plan !== undefined && !isLate(plan.schedule, windows);
+  // an order of work that breaks a wait is no plan, whatever it is worth
+  const fits = (plan: Fitted | undefined): boolean =>
+    plan !== undefined && !isLate(plan.schedule, windows) && brokenRules(plan.schedule).length === 0;
   const whole = orderOf(best, prepared.program, 1);
   if (fits(whole)) return { fits: true, plan: whole };
 
@@ -99,16 +99,3 @@ const keptOf = ({ makings }: Prepared, found: Solved): Kept[] =>
     const decided = decide(making, found.values);
     return isMade(decided) ? [{ making, decided, said: making.describe(decided) }] : [];
   });
-
-function meansOf({ request, capacity }: Prepared): Means {
-  const { kitchen } = request;
-  const load = capacity.stock['freezer load'];
-  return {
-    hands: capacity.hands,
-    burners: capacity.burners,
-    pots: potsOf(kitchen).map(({ label, most }) => ({ label, litres: valueIn(most, 'L') })),
-    canners: cannersOf(kitchen).map(({ label }) => label),
-    trays: kitchen.dryer?.trays ?? 0,
-    ...(load === undefined ? {} : { freezerKg: load / capacity.days }),
-  };
-}

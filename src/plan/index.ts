@@ -2,7 +2,9 @@
  * The whole day: lots shared out among products within the kitchen, the hours and the tested processes.
  * @module
  */
+
 export type { Activity, Canning, Capacity, Cook, Supply } from './activity';
+export { type BrokenRule, checkSchedule, type ScheduleChecked } from './checkSchedule';
 export type {
   CannerLoad,
   CostKind,

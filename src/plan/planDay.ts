@@ -20,8 +20,8 @@ import { type Prepared, prepare } from './prepare';
 import { leastFruit, weightsOf } from './program';
 import type { Solved, SolveOptions } from './solve';
 import { toReady } from './toReady';
+import { WAITS_BASIS } from './waits';
 import { whyNotMade } from './whyNotMade';
-import { WAITS_BASIS } from './work';
 import { type WorkDone, workDone } from './workDone';
 import { yieldsKnown } from './yieldsKnown';
 

@@ -58,6 +58,8 @@ export interface Means {
   /** Each pot: its name and the litres that may be cooked in it at once. */
   readonly pots: readonly { readonly label: string; readonly litres: number }[];
   readonly canners: readonly string[];
+  /** For each canner the pot that is the same vessel, by its place; none where it is a vessel by itself. */
+  readonly vessels?: readonly (number | undefined)[];
   readonly trays: number;
   /** Kg that the freezer freezes in a day; without a figure it is not limited. */
   readonly freezerKg?: number;

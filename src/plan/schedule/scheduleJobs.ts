@@ -1,6 +1,6 @@
 import { seeded } from '../../common/seeded';
 import type { DaySchedule, ScheduledTask, Window } from '../daySchedule';
-import { shared } from './blocks';
+import { rowsOf, shared } from './blocks';
 import { lowerBound, workedBy } from './bound';
 import type { Job, Means } from './job';
 import { newDay } from './place';
@@ -48,10 +48,11 @@ export function scheduleJobs(jobs: readonly Job[], means: Means, windows: readon
     const day = newDay(means, windows, overtime, longest);
     for (const job of order) if (!day.place(job)) return undefined;
     const tasks = day.tasks();
-    const attended = tasks.filter(({ kind, unattended }) => !unattended && kind !== 'pack');
+    const attended = tasks.filter(({ kind }) => kind !== 'pack');
     return {
       tasks,
-      makespan: Math.max(0, ...attended.map(({ end }) => end)),
+      // what goes on by itself has been loaded by somebody when it starts
+      makespan: Math.max(0, ...attended.map(({ start, end, unattended }) => (unattended ? start : end))),
       sum: tasks.reduce((total, { end }) => total + end, 0),
     };
   };
@@ -74,6 +75,10 @@ export function scheduleJobs(jobs: readonly Job[], means: Means, windows: readon
   return {
     tasks,
     windows,
+    resources: rowsOf(means).map(({ name, capacity }) => ({
+      resource: name,
+      ...(Number.isFinite(capacity) ? { amount: capacity } : {}),
+    })),
     makespan,
     lowerBound: bound,
     gap: bound === 0 ? 0 : workedBy(makespan, windows) / workedBy(bound, windows) - 1,

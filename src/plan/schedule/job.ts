@@ -64,3 +64,15 @@ export interface Means {
   /** Kg that the freezer freezes in a day; without a figure it is not limited. */
   readonly freezerKg?: number;
 }
+
+/** Minutes of one job with nothing beside it: a day that long after the last window always has room for all. */
+export const minutesAlone = ({ portions, into }: Job): number =>
+  portions.reduce(
+    (total, { prepare, cook, fill }) => total + Math.ceil(prepare) + (cook?.minutes ?? 0) + Math.ceil(fill),
+    0,
+  ) +
+  (into === undefined
+    ? 0
+    : into.kind === 'can'
+      ? Math.max(...into.canners.map((each) => each.minutes + each.warmUp))
+      : 0);

@@ -1,12 +1,13 @@
 import type { Activity } from '../activity';
-import type { CanStep, Job, Means, Portion } from './job';
+import { type CanStep, type Job, type Means, minutesAlone, type Portion } from './job';
 import { newDay } from './place';
 
-/** A day long enough for any one load. */
-const LONG_DAY = [{ from: 0, to: 3 * 24 * 60 }];
+/** Minutes that a day with one load has left over, for parts that are rounded up. */
+const SPARE = 30;
 
 /** Whether a kitchen with nothing else to do can fill and run this load without a jar that waits too long. */
-export const fitsAlone = (job: Job, means: Means): boolean => newDay(means, LONG_DAY, 0, 0).place(job);
+export const fitsAlone = (job: Job, means: Means): boolean =>
+  newDay(means, [{ from: 0, to: minutesAlone(job) + SPARE }], 0, 0).place(job);
 
 /**
  * Jars of each batch when a load is cooked in several pots side by side: the fewest of the largest pots, as even as

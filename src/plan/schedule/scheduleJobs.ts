@@ -2,7 +2,7 @@ import { seeded } from '../../common/seeded';
 import type { DaySchedule, ScheduledTask, Window } from '../daySchedule';
 import { rowsOf, shared } from './blocks';
 import { lowerBound, workedBy } from './bound';
-import type { Job, Means } from './job';
+import { type Job, type Means, minutesAlone } from './job';
 import { newDay } from './place';
 
 /** Orders of the jobs that are tried; a long day gets fewer. */
@@ -15,18 +15,6 @@ interface Tried {
   /** Among orders that end together the one whose work is done earlier. */
   readonly sum: number;
 }
-
-/** Minutes of one job with nothing beside it: a day that long after the last window always has room for all. */
-const alone = ({ portions, into }: Job): number =>
-  portions.reduce(
-    (total, { prepare, cook, fill }) => total + Math.ceil(prepare) + (cook?.minutes ?? 0) + Math.ceil(fill),
-    0,
-  ) +
-  (into === undefined
-    ? 0
-    : into.kind === 'can'
-      ? Math.max(...into.canners.map((each) => each.minutes + each.warmUp))
-      : 0);
 
 const quietMinutes = ({ into }: Job): number => (into === undefined || into.kind === 'can' ? 0 : into.minutes);
 
@@ -42,7 +30,7 @@ const quietMinutes = ({ into }: Job): number => (into === undefined || into.kind
  */
 export function scheduleJobs(jobs: readonly Job[], means: Means, windows: readonly Window[]): DaySchedule | undefined {
   const longest = Math.max(0, ...jobs.map(quietMinutes));
-  const overtime = Math.ceil(jobs.reduce((total, job) => total + alone(job) + 1, 0) + quietRounds(jobs, means));
+  const overtime = Math.ceil(jobs.reduce((total, job) => total + minutesAlone(job) + 1, 0) + quietRounds(jobs, means));
 
   const attempt = (order: readonly Job[]): Tried | undefined => {
     const day = newDay(means, windows, overtime, longest);

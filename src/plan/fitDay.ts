@@ -1,8 +1,8 @@
 import { brokenRules } from './checkSchedule';
 import type { DaySchedule, Window } from './daySchedule';
 import { decide, isMade, type Kept } from './decide';
+import { type Effort, FEWEST_NODES, nodesFor } from './effort';
 import { windowsOf } from './kitchen';
-import { nodesFor } from './limits';
 import type { Program } from './linearProgram';
 import type { Prepared } from './prepare';
 import { minuteShare } from './program';
@@ -14,6 +14,8 @@ import { reachOf, type Solved, type SolveOptions } from './solve';
 /** A plan with its order of work. */
 export interface Fitted {
   readonly found: Solved;
+  /** The same as the search of `program` left it: how far it is proven against that. */
+  readonly solved: Solved;
   /** The program it is the best of, and the share of the day's minutes in it: 1, or less where more would run late. */
   readonly program: Program;
   readonly share: number;
@@ -41,12 +43,13 @@ export function fitDay(
   prepared: Prepared,
   best: Solved,
   search: (program: Program, options: SolveOptions) => Solved,
+  effort: Effort,
 ): { readonly fits: boolean; readonly plan: Fitted | undefined } {
   const windows = windowsOf(prepared.request.kitchen);
   const orderOf = (found: Solved, program: Program, share: number): Fitted | undefined => {
     const kept = keptOf(prepared, found);
-    const schedule = scheduleJobs(jobsOf(prepared, kept, found.values), prepared.means, windows);
-    return schedule && { found, program, share, kept, schedule };
+    const schedule = scheduleJobs(jobsOf(prepared, kept, found.values), prepared.means, windows, effort);
+    return schedule && { found, solved: found, program, share, kept, schedule };
   };
   // an order of work that breaks a wait is no plan, whatever it is worth
   const fits = (plan: Fitted | undefined): boolean =>
@@ -60,8 +63,9 @@ export function fitDay(
   const attempt = (): boolean => {
     const program = minuteShare(prepared.program, share);
     const found = search(program, {
-      nodes: nodesFor(program),
-      ...(fitting === undefined ? {} : { start: fitting.found }),
+      nodes: Math.max(FEWEST_NODES, Math.min(nodesFor(program), effort.nodes)),
+      effort,
+      ...(fitting === undefined ? {} : { start: fitting.solved }),
     });
     // with musts that not even their minutes are left for, more minutes are needed, not fewer
     if (!found.feasible) return true;

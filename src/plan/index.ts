@@ -41,8 +41,8 @@ export { type FreezeEnergyInput, type FreezingProperties, freezeEnergy } from '.
 export { type HeatUpEnergyInput, heatUpEnergy } from './energy/heatUpEnergy';
 export type { EnergyNeeded, HeatNeeded } from './energy/needed';
 export type { Bound, Program, Variable } from './linearProgram';
-export { optimize as solveProgram } from './optimize';
 export { planDay, planProgram } from './planDay';
 export type { AimWeights, AimWord, Make, PlanDayInput } from './planInput';
 export type { Aim } from './program';
 export type { Solved } from './solve';
+export { solveProgram } from './solveProgram';

@@ -4,13 +4,14 @@ import { derived, joinBasis, joinCautions } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { planCaution } from './cautions';
 import { impossible, tooLate } from './conflicts';
-import type { DayPlan, FeasibleDay, Limit, LotShare } from './dayPlan';
+import type { DayPlan, FeasibleDay, LotShare } from './dayPlan';
 import type { Kept } from './decide';
 import { describeProduct } from './describeProduct';
+import { type Effort, effortFor } from './effort';
 import { type EnergyUsed, energyUsed } from './energyUsed';
 import { type Fitted, fitDay } from './fitDay';
 import { cannersOf, potsOf } from './kitchen';
-import { limitsOf, useOf, wideningsOf } from './limits';
+import { type Limits, limitsOf, useOf, wideningsOf } from './limits';
 import type { Program } from './linearProgram';
 import { massOf } from './makes/context';
 import { costsOf } from './money';
@@ -44,8 +45,8 @@ export function planProgram(input: PlanDayInput): Program {
  *   prepared, as weighed by you), `brix` (for jam), `name`
  * @param input.kitchen - `elevation`; `hours` of the day (up to 48) or of each of up to 7 days
  *   (up to 20; each starts 24 h after the last); `hands` (1), `burners` (4), `burnerPower`
- *   (2400 W); `pots` with `volume`, `fill` limit (two thirds) and `count`; `canners` with `method` and what each
- *   `holds`; `jars`, `lids` and `bags` in stock (not limited where none are named); `dryer`, `freezeDryer`, `freezer`;
+ *   (2400 W); `pots` with `volume`, `fill` limit (two thirds), `count` and `name`; `canners` with `method` and what
+ *   each `holds` (a canner with the `name` of a pot is that pot, and never both at once); `jars`, `lids` and `bags` in stock (not limited where none are named); `dryer`, `freezeDryer`, `freezer`;
  *   `pantry` (`sugar`, `bottled lemon juice`, `citric acid`, which is taken where there is no lemon juice, `pectin`).
  *   Prices, of 0 or more and all of one currency: of each pantry item for its `amount`, of one jar (for its `uses`, 10),
  *   lid or bag; `energy` with `electricity` a kWh and `gas` a therm, the `stove` (`electric`, or `gas`), and in place of
@@ -74,8 +75,8 @@ export function planProgram(input: PlanDayInput): Program {
  * @throws StillroomError for a field that is wrong, naming it
  *
  * `schedule` is an order of work that fits the hours: what to do when, on hands, burners, pots, canners and trays. Fruit
- * that is prepared waits an hour at the most, filled jars go into the canner within 20 minutes, each load of a hot pack
- * is cooked for itself, and the dryer runs overnight. Where the best plan by the sums of minutes would run late, a
+ * that is prepared waits an hour at the most, every jar goes into the canner within 20 minutes of being filled, each load
+ * of a hot pack is cooked for itself, and the dryer runs overnight. `checkSchedule` finds nothing wrong with it. Where the best plan by the sums of minutes would run late, a
  * smaller one is taken and `gap` says how far it may be from the best.
  *
  * `energy` of a product is what stove, dryer, freeze-dryer and freezer take for it, by the functions of this module: food
@@ -122,9 +123,10 @@ export function planDay(input: PlanDayInput): DayPlan {
     // not one jar can be promised, and none must be
     return !best.feasible && mayBeNothing ? { ...NOTHING, optimal: best.optimal } : best;
   };
+  const effort = effortFor(program);
   const best = search(program);
   if (!best.feasible) return handOut(impossible(prepared, best));
-  const { fits, plan } = fitDay(prepared, best, search);
+  const { fits, plan } = fitDay(prepared, best, search, effort);
   if (!fits || plan === undefined) return handOut(tooLate(prepared, plan?.schedule));
   const { found, kept, schedule } = plan;
   const made = new Set(kept.map(({ making }) => making));
@@ -142,6 +144,7 @@ export function planDay(input: PlanDayInput): DayPlan {
       costs?.products[index],
     ),
   );
+  const limits = limitsFor(prepared, plan, effort);
   return handOut({
     feasible: true,
     invented: request.invented ?? false,
@@ -157,11 +160,12 @@ export function planDay(input: PlanDayInput): DayPlan {
       .filter((making) => !made.has(making))
       .map((making) => ({
         product: making.label,
-        reason: whyNotMade(making, { ...prepared, program: plan.program }, found),
+        reason: whyNotMade(making, { ...prepared, program: plan.program }, plan.solved, effort),
       })),
     ready: toReady(prepared, kept),
-    limits: limitsFor(prepared, plan),
-    yields: yieldsKnown(prepared, plan, search),
+    limits: limits.limits,
+    limitsNotComputed: limits.notComputed,
+    yields: yieldsKnown(prepared, plan, search, effort),
     schedule,
     work: workOf(prepared, found),
     ...(costs === undefined ? {} : { cost: costs.day }),
@@ -190,11 +194,11 @@ function leftFresh({ day }: Prepared, kept: readonly Kept[]): LotShare[] {
   });
 }
 
-function limitsFor({ request, day, capacity }: Prepared, { program, found }: Fitted): Limit[] {
-  const { hands, burners, minutes, pots } = capacity;
+function limitsFor({ request, day, capacity }: Prepared, { program, solved }: Fitted, effort: Effort): Limits {
+  const { hands, burners, minutes, pots, vessels = [] } = capacity;
   return limitsOf(
     program,
-    found,
+    solved,
     wideningsOf(program, {
       lots: day.lots.map(({ label }) => label),
       canners: cannersOf(request.kitchen).map(({ label }) => label),
@@ -202,7 +206,9 @@ function limitsFor({ request, day, capacity }: Prepared, { program, found }: Fit
       burners,
       minutes,
       pots: pots.length,
+      vessels,
     }),
+    effort,
   );
 }
 

@@ -1,4 +1,5 @@
 import type { ScheduledTask, TaskKind, Use, Window } from '../daySchedule';
+import type { Effort } from '../effort';
 import { longestWait } from '../waits';
 import { blocksOf, type CannerChoice, lifting, rowsOf } from './blocks';
 import { type Block, emptyBoard, type Row } from './board';
@@ -37,12 +38,18 @@ const QUIET: ReadonlySet<TaskKind> = new Set(['dry', 'freeze-dry', 'freeze']);
  * @param overtime - minutes after the last of them that work may run on
  * @param quiet - minutes after that for what goes on by itself
  */
-export function newDay(means: Means, windows: readonly Window[], overtime: number, quiet: number): Day {
+export function newDay(
+  means: Means,
+  windows: readonly Window[],
+  overtime: number,
+  quiet: number,
+  effort?: Pick<Effort, 'looks'>,
+): Day {
   const last = windows[windows.length - 1] as Window;
   const horizon = last.to + overtime + quiet;
   const open = [...windows.slice(0, -1), { from: last.from, to: last.to + overtime }];
   const rows = rowsOf(means);
-  const board = emptyBoard(rows, open, horizon);
+  const board = emptyBoard(rows, open, horizon, effort);
   const blocks = blocksOf(means);
   const placed: Placed[] = [];
   /** When the last load of each canner ends. */

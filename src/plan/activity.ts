@@ -77,6 +77,8 @@ export interface Canning {
   readonly canners: readonly {
     readonly canner: number;
     readonly jars: number;
+    /** Jars it holds, where fewer of this product can be ready for it in time. */
+    readonly holds?: number;
     readonly minutes: number;
     /** Minutes to heat its water before the first load of a day, at the slow end. */
     readonly warmUp: number;

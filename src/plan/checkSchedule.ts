@@ -108,9 +108,13 @@ function overlaps({ tasks, resources }: Pick<DaySchedule, 'tasks' | 'resources'>
   });
 }
 
-/** Work stands inside one of the windows; what goes on by itself is at least started inside one. */
+/**
+ * Work stands inside one of the windows; what goes on by itself is at least started inside one. Only a freeze-dryer may be
+ * loaded after hours, when its last run is done: the trays wait for it in the freezer.
+ */
 function hoursOf({ kind, what, start, end, unattended }: ScheduledTask, windows: readonly Window[]): BrokenRule[] {
   if (end < start) return [rule('order', start, `${kind} ${what}: ends before it starts`)];
+  if (kind === 'freeze-dry') return [];
   const until = unattended ? start : end;
   return windows.some(({ from, to }) => from <= start + NEAR && until <= to + NEAR)
     ? []

@@ -8,7 +8,10 @@ export interface DaySchedule {
   readonly windows: readonly Window[];
   /** Everything that tasks use, and how much of it there is; without an amount it is not limited. */
   readonly resources: readonly { readonly resource: string; readonly amount?: number }[];
-  /** When the last work of hands, pots and canners ends and all is loaded; to pack what comes dry later is not counted. */
+  /**
+   * When the last work of hands, pots and canners ends and dryer and freezer are loaded. To pack what comes dry later,
+   * and to load the freeze-dryer again, is not counted.
+   */
   readonly makespan: number;
   /** No order of the same work ends before this. */
   readonly lowerBound: number;

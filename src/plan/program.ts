@@ -317,7 +317,7 @@ function warmUpsOf(
 }
 
 /** The canners of a process, each with the most jars that any of its products may have in a load. */
-function cannersFor(group: readonly Activity[]): Canning['canners'] {
+export function cannersFor(group: readonly Activity[]): Canning['canners'] {
   const [first] = group;
   return (first?.canning?.canners ?? []).map((each, index) => ({
     ...each,

@@ -5,7 +5,7 @@ import type { KnownLot } from '../makes/context';
 import { massOf } from '../makes/context';
 import type { Wanted } from '../planInput';
 import type { Prepared } from '../prepare';
-import { loads } from '../program';
+import { cannersFor, loads } from '../program';
 import { decidedOf } from '../relaxation';
 import { LIFT_A_JAR } from '../work';
 import type { Job, Portion, QuietStep, Trimmings } from './job';
@@ -84,7 +84,10 @@ function cannedJobs(prepared: Whole, kept: readonly Kept[], values: ReadonlyMap<
     if (canning !== undefined) groups.set(canning.key, [...(groups.get(canning.key) ?? []), each]);
   }
   return [...groups.values()].flatMap((group) => {
-    const canning = group[0]?.making.activity.canning as Canning;
+    const canning: Canning = {
+      ...(group[0]?.making.activity.canning as Canning),
+      canners: cannersFor(group.map(({ making }) => making.activity)),
+    };
     const planned = canning.canners.flatMap(({ canner, jars }) =>
       Array.from({ length: decidedOf(values, loads(canning.key, canner)) }, () => jars),
     );

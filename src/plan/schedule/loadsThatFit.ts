@@ -89,7 +89,7 @@ export function loadsThatFit(activities: readonly Activity[], means: Means, lift
       if (fits(jars)) enough = jars;
       else tooMany = jars;
     }
-    const canners = canning.canners.map((each) => ({ ...each, jars: Math.min(each.jars, enough) }));
+    const canners = canning.canners.map((each) => ({ ...each, holds: each.jars, jars: Math.min(each.jars, enough) }));
     return { ...activity, canning: { ...canning, canners } };
   };
   const capped = activities.map(cappedOf);

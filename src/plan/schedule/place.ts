@@ -311,7 +311,8 @@ export function newDay(
     };
     if (step.kind === 'freeze-dry') {
       const loaded = placeAlone(job, from, filled);
-      const start = loaded === undefined ? undefined : attendedStart(block, loaded);
+      // its trays wait in the freezer, and go in whenever it is free
+      const start = loaded === undefined ? undefined : board.earliest(block, loaded);
       if (start !== undefined) run(start);
       return start !== undefined;
     }

@@ -44,7 +44,7 @@ export function scheduleJobs(
     const day = newDay(means, windows, overtime, longest, effort);
     for (const job of order) if (!day.place(job)) return undefined;
     const tasks = day.tasks();
-    const attended = tasks.filter(({ kind }) => kind !== 'pack');
+    const attended = tasks.filter(({ kind }) => kind !== 'pack' && kind !== 'freeze-dry');
     return {
       tasks,
       // what goes on by itself has been loaded by somebody when it starts

@@ -20,7 +20,7 @@ const row = z.looseObject({
   notes: text.optional(),
 });
 /** What the trade does: no source, but a reason. */
-const practice = z.looseObject({ obtained: z.literal('common practice'), reason: text, source: z.undefined() });
+const practice = z.looseObject({ obtained: z.literal('common practice'), reason: text, source: z.never().optional() });
 const table = z.strictObject({
   table: text,
   title: text,

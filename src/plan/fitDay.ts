@@ -1,3 +1,4 @@
+import { fail } from '../errors/StillroomError';
 import { brokenRules } from './checkSchedule';
 import type { DaySchedule, Window } from './daySchedule';
 import { decide, isMade, type Kept } from './decide';
@@ -27,6 +28,8 @@ export interface Fitted {
 const MOST_TRIALS = 7;
 /** The share of the minutes tried first where no order at all was found for the whole. */
 const FIRST_SHARE = 0.7;
+/** Loads, dryer and freezer fillings that an order of work is looked for, in some seconds. */
+const MOST_JOBS = 600;
 /** Nearer than this the share of the minutes is not looked for. */
 const NEAR = 0.02;
 
@@ -48,7 +51,15 @@ export function fitDay(
   const windows = windowsOf(prepared.request.kitchen);
   const orderOf = (found: Solved, program: Program, share: number): Fitted | undefined => {
     const kept = keptOf(prepared, found);
-    const schedule = scheduleJobs(jobsOf(prepared, kept, found.values), prepared.means, windows, effort);
+    const jobs = jobsOf(prepared, kept, found.values);
+    if (jobs.length > MOST_JOBS)
+      fail(
+        'TOO_MUCH',
+        'lots',
+        jobs.length,
+        `at most ${MOST_JOBS} loads, runs and batches in one plan: plan it in parts`,
+      );
+    const schedule = scheduleJobs(jobs, prepared.means, windows, effort);
     return schedule && { found, solved: found, program, share, kept, schedule };
   };
   // an order of work that breaks a wait is no plan, whatever it is worth

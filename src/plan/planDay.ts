@@ -109,8 +109,13 @@ export function planProgram(input: PlanDayInput): Program {
  */
 export function planDay(input: PlanDayInput): DayPlan {
   const prepared = prepare(input);
+  return handOut(planOf(prepared, effortFor(prepared.program)));
+}
+
+/** The plan of a day that was read, within so much work: `effort` is left with what was not needed. */
+export function planOf(prepared: Prepared, effort: Effort): DayPlan {
   const { request, makings, leftOut, unmetMusts, program } = prepared;
-  if (unmetMusts.length > 0) return handOut(impossible(prepared));
+  if (unmetMusts.length > 0) return impossible(prepared);
   const aim = request.aim ?? 'most worth';
   // what no promise needs stays fresh, unless as much as can be is to be used
   const mayBeNothing = makings.every(({ activity }) => activity.least === 0);
@@ -123,11 +128,10 @@ export function planDay(input: PlanDayInput): DayPlan {
     // not one jar can be promised, and none must be
     return !best.feasible && mayBeNothing ? { ...NOTHING, optimal: best.optimal } : best;
   };
-  const effort = effortFor(program);
   const best = search(program);
-  if (!best.feasible) return handOut(impossible(prepared, best));
+  if (!best.feasible) return impossible(prepared, best);
   const { fits, plan } = fitDay(prepared, best, search, effort);
-  if (!fits || plan === undefined) return handOut(tooLate(prepared, plan?.schedule));
+  if (!fits || plan === undefined) return tooLate(prepared, plan?.schedule);
   const { found, kept, schedule } = plan;
   const made = new Set(kept.map(({ making }) => making));
   const [pots, canners] = [potsOf(request.kitchen), cannersOf(request.kitchen).map(({ label }) => label)];
@@ -145,7 +149,7 @@ export function planDay(input: PlanDayInput): DayPlan {
     ),
   );
   const limits = limitsFor(prepared, plan, effort);
-  return handOut({
+  return {
     feasible: true,
     invented: request.invented ?? false,
     aim,
@@ -178,7 +182,7 @@ export function planDay(input: PlanDayInput): DayPlan {
       [caution('follow-local-guidance'), caution('hot-liquids-burn'), caution('estimate')],
       products.some((product) => product.pots !== undefined) ? [planCaution('pot-fill-limit')] : [],
     ),
-  });
+  };
 }
 
 /** Without musts a day on which nothing is made meets every bound. */

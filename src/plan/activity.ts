@@ -88,6 +88,8 @@ export interface Canning {
   readonly canners: readonly {
     readonly canner: number;
     readonly jars: number;
+    /** Jars it holds, where fewer of this product can be ready for it in time. */
+    readonly holds?: number;
     readonly minutes: number;
     /** Minutes to heat its water before the first load of a day, at the slow end. */
     readonly warmUp: number;
@@ -111,6 +113,8 @@ export interface Capacity {
   /** Litres that may be cooked in each pot at once: its volume times its fill limit. */
   readonly pots: readonly number[];
   readonly canners: number;
+  /** For each canner the pot that is the same vessel, by its place. */
+  readonly vessels?: readonly (number | undefined)[];
   /** Minutes of each day before the first canner load can start. */
   readonly lead: number;
   /** Stock on hand, by the same names as `stockPerUnit`; what is not listed is not limited. */

@@ -2,8 +2,10 @@ import { derived } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import type { InfeasibleDay, LeftOut } from './dayPlan';
 import type { DaySchedule } from './daySchedule';
+import { type Effort, effortFor } from './effort';
 import { minutesLate } from './fitDay';
 import { windowsOf } from './kitchen';
+import { searchAgain } from './limits';
 import type { Program } from './linearProgram';
 import type { Making } from './makes/context';
 import type { Prepared } from './prepare';
@@ -58,8 +60,9 @@ const mustsInWords = (some: readonly Making[]): string[] =>
  * try; beyond that a set that none can be taken out of.
  */
 function smallestConflict(program: Program, musts: readonly Making[]): readonly Making[] {
+  const effort = effortFor(program);
   const together = (some: readonly Making[]): boolean =>
-    canMeet(program, new Set(some.map(({ activity }) => activity.product)));
+    mayMeet(program, new Set(some.map(({ activity }) => activity.product)), effort);
   let left = MOST_TRIED;
   for (let size = 1; size < musts.length; size++) {
     const sets = setsOf(musts, size);
@@ -80,10 +83,13 @@ function setsOf<T>(things: readonly T[], size: number): T[][] {
   return things.flatMap((first, index) => setsOf(things.slice(index + 1), size - 1).map((rest) => [first, ...rest]));
 }
 
-function canMeet({ variables, bounds }: Program, products: ReadonlySet<number>): boolean {
+/** Whether these musts can be met together, or the search could not rule it out. */
+function mayMeet({ variables, bounds }: Program, products: ReadonlySet<number>, effort: Effort): boolean {
   const kept = new Set([...products].map(leastBound));
-  return solve({
+  const some: Program = {
     variables: variables.map((variable) => ({ ...variable, worth: 0 })),
     bounds: bounds.filter(({ name }) => !name.startsWith(leastBound('')) || kept.has(name)),
-  }).feasible;
+  };
+  const found = searchAgain(effort, some, (nodes) => solve(some, { nodes, effort }));
+  return found === undefined || found.feasible || !found.optimal;
 }

@@ -38,6 +38,8 @@ export interface FeasibleDay {
   readonly notMade: readonly NotMade[];
   readonly ready: readonly ToReady[];
   readonly limits: readonly Limit[];
+  /** What may limit the plan too: the search was cut short before it found a gain or ruled one out. */
+  readonly limitsNotComputed: readonly string[];
   /** How the plan leans on the yields. */
   readonly yields: readonly YieldKnown[];
   /** What to do when. */
@@ -190,14 +192,18 @@ export interface ToReady {
 }
 
 /**
- * What it would add to the aim to know the yield of a fruit beforehand, by where in its range it lies; missing where the
- * search found no plan.
+ * What it would add to the aim to know the yield of a fruit beforehand, by where in its range it lies. Never below 0: the
+ * plan stands whatever the fruit gives.
  */
 export interface YieldKnown {
   readonly produce: string;
   readonly poor?: number;
   readonly likely?: number;
   readonly rich?: number;
+  /** Where the search was cut short: the figure above is what it would add at least, and this at the most. */
+  readonly atMost?: { readonly poor?: number; readonly likely?: number; readonly rich?: number };
+  /** Where the search found nothing and had not ruled it out. */
+  readonly notComputed?: readonly ('poor' | 'likely' | 'rich')[];
 }
 
 /** What one more of something would give. */
@@ -206,8 +212,10 @@ export interface Limit {
   readonly used: number;
   readonly available: number;
   readonly oneMore: string;
-  /** What it adds to the aim. */
+  /** What it adds to the aim, by the sums of minutes: proven, or with `atMost` the least it adds. */
   readonly gain: number;
+  /** Where the search was cut short: the most it could add. */
+  readonly atMost?: number;
 }
 
 export interface Work {

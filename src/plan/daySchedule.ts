@@ -6,7 +6,12 @@ export interface DaySchedule {
   readonly tasks: readonly ScheduledTask[];
   /** The hours of work; between two of them only what needs nobody goes on. */
   readonly windows: readonly Window[];
-  /** When the last work of hands, pots and canners ends; to pack what comes dry later is not counted. */
+  /** Everything that tasks use, and how much of it there is; without an amount it is not limited. */
+  readonly resources: readonly { readonly resource: string; readonly amount?: number }[];
+  /**
+   * When the last work of hands, pots and canners ends and dryer and freezer are loaded. To pack what comes dry later,
+   * and to load the freeze-dryer again, is not counted.
+   */
   readonly makespan: number;
   /** No order of the same work ends before this. */
   readonly lowerBound: number;

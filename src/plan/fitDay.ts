@@ -1,13 +1,13 @@
-import { valueIn } from '../quantity/scale';
+import { fail } from '../errors/StillroomError';
+import { brokenRules } from './checkSchedule';
 import type { DaySchedule, Window } from './daySchedule';
 import { decide, isMade, type Kept } from './decide';
-import { cannersOf, potsOf, windowsOf } from './kitchen';
-import { nodesFor } from './limits';
+import { type Effort, FEWEST_NODES, nodesFor } from './effort';
+import { windowsOf } from './kitchen';
 import type { Program } from './linearProgram';
 import type { Prepared } from './prepare';
 import { minuteShare } from './program';
 import { workedBy } from './schedule/bound';
-import type { Means } from './schedule/job';
 import { jobsOf } from './schedule/jobs';
 import { scheduleJobs } from './schedule/scheduleJobs';
 import { reachOf, type Solved, type SolveOptions } from './solve';
@@ -15,6 +15,8 @@ import { reachOf, type Solved, type SolveOptions } from './solve';
 /** A plan with its order of work. */
 export interface Fitted {
   readonly found: Solved;
+  /** The same as the search of `program` left it: how far it is proven against that. */
+  readonly solved: Solved;
   /** The program it is the best of, and the share of the day's minutes in it: 1, or less where more would run late. */
   readonly program: Program;
   readonly share: number;
@@ -26,6 +28,8 @@ export interface Fitted {
 const MOST_TRIALS = 7;
 /** The share of the minutes tried first where no order at all was found for the whole. */
 const FIRST_SHARE = 0.7;
+/** Loads, dryer and freezer fillings that an order of work is looked for, in some seconds. */
+const MOST_JOBS = 600;
 /** Nearer than this the share of the minutes is not looked for. */
 const NEAR = 0.02;
 
@@ -42,15 +46,25 @@ export function fitDay(
   prepared: Prepared,
   best: Solved,
   search: (program: Program, options: SolveOptions) => Solved,
+  effort: Effort,
 ): { readonly fits: boolean; readonly plan: Fitted | undefined } {
   const windows = windowsOf(prepared.request.kitchen);
-  const means = meansOf(prepared);
   const orderOf = (found: Solved, program: Program, share: number): Fitted | undefined => {
     const kept = keptOf(prepared, found);
-    const schedule = scheduleJobs(jobsOf(prepared, kept, found.values), means, windows);
-    return schedule && { found, program, share, kept, schedule };
+    const jobs = jobsOf(prepared, kept, found.values);
+    if (jobs.length > MOST_JOBS)
+      fail(
+        'TOO_MUCH',
+        'lots',
+        jobs.length,
+        `at most ${MOST_JOBS} loads, runs and batches in one plan: plan it in parts`,
+      );
+    const schedule = scheduleJobs(jobs, prepared.means, windows, effort);
+    return schedule && { found, solved: found, program, share, kept, schedule };
   };
-  const fits = (plan: Fitted | undefined): boolean => plan !== undefined && !isLate(plan.schedule, windows);
+  // an order of work that breaks a wait is no plan, whatever it is worth
+  const fits = (plan: Fitted | undefined): boolean =>
+    plan !== undefined && !isLate(plan.schedule, windows) && brokenRules(plan.schedule).length === 0;
   const whole = orderOf(best, prepared.program, 1);
   if (fits(whole)) return { fits: true, plan: whole };
 
@@ -60,8 +74,9 @@ export function fitDay(
   const attempt = (): boolean => {
     const program = minuteShare(prepared.program, share);
     const found = search(program, {
-      nodes: nodesFor(program),
-      ...(fitting === undefined ? {} : { start: fitting.found }),
+      nodes: Math.max(FEWEST_NODES, Math.min(nodesFor(program), effort.nodes)),
+      effort,
+      ...(fitting === undefined ? {} : { start: fitting.solved }),
     });
     // with musts that not even their minutes are left for, more minutes are needed, not fewer
     if (!found.feasible) return true;
@@ -99,16 +114,3 @@ const keptOf = ({ makings }: Prepared, found: Solved): Kept[] =>
     const decided = decide(making, found.values);
     return isMade(decided) ? [{ making, decided, said: making.describe(decided) }] : [];
   });
-
-function meansOf({ request, capacity }: Prepared): Means {
-  const { kitchen } = request;
-  const load = capacity.stock['freezer load'];
-  return {
-    hands: capacity.hands,
-    burners: capacity.burners,
-    pots: potsOf(kitchen).map(({ label, most }) => ({ label, litres: valueIn(most, 'L') })),
-    canners: cannersOf(kitchen).map(({ label }) => label),
-    trays: kitchen.dryer?.trays ?? 0,
-    ...(load === undefined ? {} : { freezerKg: load / capacity.days }),
-  };
-}

@@ -2,7 +2,9 @@
  * The whole day: lots shared out among products within the kitchen, the hours and the tested processes.
  * @module
  */
+
 export type { Activity, Canning, Capacity, Cook, Supply } from './activity';
+export { type BrokenRule, checkSchedule, type ScheduleChecked } from './checkSchedule';
 export type {
   CannerLoad,
   CostKind,
@@ -39,8 +41,8 @@ export { type FreezeEnergyInput, type FreezingProperties, freezeEnergy } from '.
 export { type HeatUpEnergyInput, heatUpEnergy } from './energy/heatUpEnergy';
 export type { EnergyNeeded, HeatNeeded } from './energy/needed';
 export type { Bound, Program, Variable } from './linearProgram';
-export { optimize as solveProgram } from './optimize';
 export { planDay, planProgram } from './planDay';
 export type { AimWeights, AimWord, Make, PlanDayInput } from './planInput';
 export type { Aim } from './program';
 export type { Solved } from './solve';
+export { solveProgram } from './solveProgram';

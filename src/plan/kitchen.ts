@@ -5,6 +5,7 @@ import type { Activity, Capacity } from './activity';
 import type { Window } from './daySchedule';
 import { jarStock } from './makes/canner';
 import type { Kitchen, PlanRequest } from './planInput';
+import type { Means } from './schedule/job';
 import { LIFT_A_JAR } from './work';
 
 /** How full a pot may be, so that nothing boils over, where the kitchen names no limit (common practice). */
@@ -21,9 +22,9 @@ export interface Pot {
 /** Each single pot, the many of one kind spread out. */
 export const potsOf = (kitchen: Kitchen): Pot[] =>
   toldApart(
-    (kitchen.pots ?? []).flatMap(({ volume, count = 1, fill = POT_FILL }) =>
+    (kitchen.pots ?? []).flatMap(({ name, volume, count = 1, fill = POT_FILL }) =>
       Array.from({ length: count }, () => ({
-        label: `${volume.value} ${volume.unit} pot`,
+        label: name ?? `${volume.value} ${volume.unit} pot`,
         most: { value: volume.value * fill, unit: volume.unit },
       })),
     ),
@@ -32,13 +33,48 @@ export const potsOf = (kitchen: Kitchen): Pot[] =>
 export interface Canner {
   readonly label: string;
 }
-/** Each single canner. */
-export const cannersOf = (kitchen: Kitchen): Canner[] =>
+/** Each single canner; one that is a pot as well has that pot's label. */
+export function cannersOf(kitchen: Kitchen): Canner[] {
+  const pots = potsOf(kitchen);
+  return namedCanners(kitchen).map((canner, index) => {
+    const pot = vesselsOf(kitchen)[index];
+    return pot === undefined ? canner : { label: (pots[pot] as Pot).label };
+  });
+}
+const namedCanners = (kitchen: Kitchen): Canner[] =>
   toldApart(
     (kitchen.canners ?? []).flatMap(({ name, method, count = 1 }) =>
       Array.from({ length: count }, () => ({ label: name ?? `${method} canner` })),
     ),
   );
+
+/**
+ * For each canner the pot that is the same vessel, by its place: the pot of that name, or of that size where the canner
+ * is called after it (`12 quart pot`). Of several pots called the same the first is the canner.
+ */
+export function vesselsOf(kitchen: Kitchen): (number | undefined)[] {
+  const plain = (label: string) =>
+    label
+      .trim()
+      .toLowerCase()
+      .replace(/[\s-]+/g, ' ');
+  const called = (kitchen.pots ?? []).flatMap(({ name, volume, count = 1 }) =>
+    Array.from({ length: count }, () => plain(name ?? `${volume.value} ${volume.unit} pot`)),
+  );
+  const pots = potsOf(kitchen).map(({ label }) => plain(label));
+  const taken = new Set<number>();
+  const names = (kitchen.canners ?? []).flatMap(({ name, count = 1 }) =>
+    Array.from({ length: count }, () => (name === undefined ? undefined : plain(name))),
+  );
+  return names.map((name) => {
+    if (name === undefined) return undefined;
+    const exact = pots.findIndex((label, pot) => label === name && !taken.has(pot));
+    const pot = exact >= 0 ? exact : called.findIndex((label, each) => label === name && !taken.has(each));
+    if (pot < 0) return undefined;
+    taken.add(pot);
+    return pot;
+  });
+}
 
 /** Numbers behind labels that several share. */
 const toldApart = <T extends { readonly label: string }>(things: readonly T[]): T[] =>
@@ -51,6 +87,20 @@ const toldApart = <T extends { readonly label: string }>(things: readonly T[]): 
 export const windowsOf = ({ hours }: Kitchen): Window[] =>
   hours.map((day, index) => ({ from: index * DAY, to: index * DAY + Math.floor(valueIn(day, 'min') + 1e-6) }));
 const DAY = 24 * 60;
+
+/** The kitchen as the order of work sees it. */
+export function meansOf(kitchen: Kitchen, { hands, burners, stock, days }: Capacity): Means {
+  const load = stock['freezer load'];
+  return {
+    hands,
+    burners,
+    pots: potsOf(kitchen).map(({ label, most }) => ({ label, litres: valueIn(most, 'L') })),
+    canners: cannersOf(kitchen).map(({ label }) => label),
+    vessels: vesselsOf(kitchen),
+    trays: kitchen.dryer?.trays ?? 0,
+    ...(load === undefined ? {} : { freezerKg: load / days }),
+  };
+}
 
 /** The kitchen in the program's plain numbers. */
 export function capacityOf({ lots, kitchen }: PlanRequest, activities: readonly Activity[]): Capacity {
@@ -76,6 +126,7 @@ export function capacityOf({ lots, kitchen }: PlanRequest, activities: readonly 
     burners: kitchen.burners ?? BURNERS,
     pots: potsOf(kitchen).map(({ most }) => valueIn(most, 'L')),
     canners: cannersOf(kitchen).length,
+    vessels: vesselsOf(kitchen),
     lead: leadOf(activities, hands),
     stock,
     trays: days * (kitchen.dryer?.trays ?? 0),

@@ -1,9 +1,10 @@
 import type { Limit } from './dayPlan';
+import { type Effort, FEWEST_NODES, nodesFor } from './effort';
 import type { Program } from './linearProgram';
 import { optimize } from './optimize';
-import { cannerBound, lotBound, potBound } from './program';
+import { cannerBound, lotBound, potBound, vesselBound } from './program';
 import { decidedOf } from './relaxation';
-import type { Solved } from './solve';
+import { reachOf, type Solved } from './solve';
 
 /** One way to widen the kitchen a little: the bounds it moves, and by how much. */
 export interface Widening {
@@ -14,54 +15,95 @@ export interface Widening {
   readonly more: Readonly<Record<string, number>>;
 }
 
-const usedBy = (
+/** What limited a plan, and of what it was not worked out. */
+export interface Limits {
+  readonly limits: readonly Limit[];
+  readonly notComputed: readonly string[];
+}
+
+/** How much better the best of one program is than the best of another, as far as their searches prove it. */
+export interface Gain {
+  /** At least this; exactly this where `most` is the same. */
+  readonly least: number;
+  readonly most: number;
+}
+
+/**
+ * What a day with something more adds to the day at hand. The day at hand can always be done as it is, so it adds
+ * nothing at the least; a search that was cut short leaves a range, from what it found to what its bound still allows.
+ */
+export function gainOver(found: Solved, again: Solved | undefined): Gain {
+  if (again === undefined || !again.feasible) return { least: 0, most: again?.optimal ? 0 : Number.POSITIVE_INFINITY };
+  const noise = 1e-6 * Math.max(1, Math.abs(found.worth));
+  const clean = (gain: number) => (gain > noise ? gain : 0);
+  const most = clean(reachOf(again) - found.worth);
+  // what a better plan of the same day would give is not due to what is added
+  const least = Math.min(most, clean(again.worth - reachOf(found)));
+  return most - least <= noise ? { least: most, most } : { least, most };
+}
+
+/** The use of a named bound by the plan. */
+export function useOf(
   { bounds }: Program,
   values: ReadonlyMap<string, number>,
   name: string,
-): { used: number; available: number } | undefined => {
+): { used: number; available: number } | undefined {
   const bound = bounds.find((each) => each.name === name);
   if (bound?.max === undefined) return undefined;
   return {
     used: bound.terms.reduce((sum, [variable, weight]) => sum + weight * decidedOf(values, variable), 0),
     available: bound.max,
   };
-};
-
-/** The use of a named bound by the plan. */
-export const useOf = usedBy;
-
-/** Whether so little of a resource is left that it may be what holds the plan back: less than one step of anything takes. */
-function isTight({ bounds }: Program, name: string, { used, available }: { used: number; available: number }): boolean {
-  const weights = bounds.find((each) => each.name === name)?.terms.map(([, weight]) => weight) ?? [];
-  return available - used < Math.max(0.05 * available, ...weights);
 }
 
-/** Nodes to look for a gain with: where a search ends early the gain is at least what it found. */
-export const nodesFor = ({ variables, bounds }: Program): number =>
-  Math.max(20, Math.min(5_000, Math.floor(1e9 / (bounds.length ** 2 * (variables.length + 1)))));
+/** The program with more of something. */
+export const widened = (program: Program, more: Widening['more']): Program => ({
+  ...program,
+  bounds: program.bounds.map((bound) =>
+    bound.max === undefined || more[bound.name] === undefined
+      ? bound
+      : { ...bound, max: bound.max + (more[bound.name] ?? 0) },
+  ),
+});
+
+/** A search that starts from the plan at hand, within the effort that is left; nothing where none is. */
+export function searchAgain(effort: Effort, program: Program, search: (nodes: number) => Solved): Solved | undefined {
+  const nodes = Math.min(nodesFor(program), effort.nodes);
+  return nodes < FEWEST_NODES ? undefined : search(nodes);
+}
 
 /**
- * What limited the plan: each resource that is well used is widened a little and the day solved again; what adds to
- * the aim is listed, the largest gain first.
+ * What limited the plan: each resource is widened a little and the day solved again from the plan at hand; what adds
+ * to the aim is listed, the largest gain first. A gain is proven, or a range from what was found to what the search had
+ * not ruled out. Where nothing was found and more was not ruled out, the resource is named in `notComputed`.
  */
-export function limitsOf(program: Program, found: Solved, widenings: readonly Widening[]): Limit[] {
+export function limitsOf(program: Program, found: Solved, widenings: readonly Widening[], effort: Effort): Limits {
   const limits: Limit[] = [];
-  for (const { what, oneMore, main, more } of widenings) {
-    const use = usedBy(program, found.values, main);
-    if (use === undefined || !isTight(program, main, use)) continue;
-    const widened: Program = {
-      ...program,
-      bounds: program.bounds.map((bound) =>
-        bound.max === undefined || more[bound.name] === undefined
-          ? bound
-          : { ...bound, max: bound.max + (more[bound.name] ?? 0) },
-      ),
-    };
-    const gain = optimize(widened, { start: found, nodes: nodesFor(program) }).worth - found.worth;
-    if (gain > 1e-6 * Math.max(1, Math.abs(found.worth)))
-      limits.push({ what, used: use.used, available: use.available, oneMore, gain });
+  const notComputed: string[] = [];
+  const start = { ...found, optimal: false };
+  // what is used up first: it is likelier to be what holds the plan back
+  const used = widenings
+    .flatMap((widening) => {
+      const use = useOf(program, found.values, widening.main);
+      return use === undefined ? [] : [{ ...widening, use, share: use.available > 0 ? use.used / use.available : 1 }];
+    })
+    .sort((one, other) => other.share - one.share);
+  for (const { what, oneMore, more, use } of used) {
+    const wider = widened(program, more);
+    const again = searchAgain(effort, wider, (nodes) => optimize(wider, { start, nodes, effort }));
+    const { least, most } = gainOver(found, again);
+    if (least > 0)
+      limits.push({
+        what,
+        used: use.used,
+        available: use.available,
+        oneMore,
+        gain: least,
+        ...(most > least ? { atMost: most } : {}),
+      });
+    else if (most > 0) notComputed.push(what);
   }
-  return limits.sort((one, other) => other.gain - one.gain);
+  return { limits: limits.sort((one, other) => other.gain - one.gain), notComputed };
 }
 
 /** The ways to widen this kitchen that a cook can think of. */
@@ -74,12 +116,16 @@ export function wideningsOf(
     burners: number;
     minutes: number;
     pots: number;
+    vessels?: readonly (number | undefined)[];
   },
 ): Widening[] {
   const names = new Set(program.bounds.map(({ name }) => name));
   const jars = [...names].filter((name) => name.startsWith('jar '));
   const anHour: Record<string, number> = { hands: 60 * labels.hands, burners: 60 * labels.burners };
-  for (let pot = 0; pot < labels.pots; pot++) anHour[potBound(pot)] = 60;
+  for (let pot = 0; pot < labels.pots; pot++) {
+    anHour[potBound(pot)] = 60;
+    anHour[vesselBound(pot)] = 60;
+  }
   labels.canners.forEach((_, canner) => {
     anHour[cannerBound(canner)] = 60;
   });
@@ -88,6 +134,11 @@ export function wideningsOf(
       0,
       ...(program.bounds.find(({ name }) => name === cannerBound(canner))?.terms.map(([, minutes]) => minutes) ?? []),
     );
+  const vesselOf = (canner: number): Record<string, number> => {
+    const pot = labels.vessels?.[canner];
+    const terms = pot === undefined ? [] : (program.bounds.find(({ name }) => name === vesselBound(pot))?.terms ?? []);
+    return pot === undefined ? {} : { [vesselBound(pot)]: Math.max(0, ...terms.map(([, minutes]) => minutes)) };
+  };
   return [
     { what: 'hours of work', oneMore: 'one hour more', main: 'hands', more: anHour },
     { what: 'hands', oneMore: 'one more pair of hands', main: 'hands', more: { hands: labels.minutes } },
@@ -95,7 +146,7 @@ export function wideningsOf(
       what: label,
       oneMore: 'one more load',
       main: cannerBound(canner),
-      more: { [cannerBound(canner)]: loadOf(canner), burners: loadOf(canner) },
+      more: { [cannerBound(canner)]: loadOf(canner), burners: loadOf(canner), ...vesselOf(canner) },
     })),
     ...jars.map((name) => ({
       what: `${name.slice(4)} jars`,

@@ -21,11 +21,16 @@ export function optimize(program: Program, options: SolveOptions = {}): Solved {
   const { per, ...linear } = program;
   if (per === undefined) return solve(program, options);
   const nodes = options.nodes ?? mostNodes(program);
-  const { start } = options;
-  let best = start !== undefined && sumOf(per, start.values) > 0 ? start : solve(linear, { nodes });
+  const { start, effort } = options;
+  const counted = effort === undefined ? {} : { effort };
+  let best = start !== undefined && sumOf(per, start.values) > 0 ? start : solve(linear, { nodes, ...counted });
   if (!best.feasible) return best;
   for (let step = 0; step < MOST_STEPS; step++) {
-    const found = solve(minus(linear, rateOf(program, best.values), per), { start: { ...best, worth: 0 }, nodes });
+    const found = solve(minus(linear, rateOf(program, best.values), per), {
+      start: { ...best, worth: 0 },
+      nodes,
+      ...counted,
+    });
     if (found.worth > STEP * Math.max(STEP, Math.abs(worthOf(program, best.values)))) best = found;
     else {
       best = {
@@ -70,7 +75,7 @@ function rateGap(program: Program, values: Values, missed: number): number {
 }
 
 /** Of the plans at this rate the one with the largest sum. */
-function largest(program: Program, rate: number, best: Solved, { among }: SolveOptions, nodes: number): Values {
+function largest(program: Program, rate: number, best: Solved, { among, effort }: SolveOptions, nodes: number): Values {
   const { per = [], variables, bounds } = program;
   const slack = STEP * Math.abs(rate);
   const terms = worthTerms(minus(program, rate, per));
@@ -83,6 +88,7 @@ function largest(program: Program, rate: number, best: Solved, { among }: SolveO
       ...(among === undefined ? {} : { among }),
       start: { ...best, worth: sumOf(per, best.values) },
       nodes: Math.ceil(nodes / 4),
+      ...(effort === undefined ? {} : { effort }),
     },
   );
   return rateOf(program, found.values) >= rate - 2 * slack ? found.values : best.values;

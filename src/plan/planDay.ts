@@ -4,13 +4,14 @@ import { derived, joinBasis, joinCautions } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { planCaution } from './cautions';
 import { impossible, tooLate } from './conflicts';
-import type { DayPlan, FeasibleDay, Limit, LotShare } from './dayPlan';
+import type { DayPlan, FeasibleDay, LotShare } from './dayPlan';
 import type { Kept } from './decide';
 import { describeProduct } from './describeProduct';
+import { type Effort, effortFor } from './effort';
 import { type EnergyUsed, energyUsed } from './energyUsed';
 import { type Fitted, fitDay } from './fitDay';
 import { cannersOf, potsOf } from './kitchen';
-import { limitsOf, useOf, wideningsOf } from './limits';
+import { type Limits, limitsOf, useOf, wideningsOf } from './limits';
 import type { Program } from './linearProgram';
 import { massOf } from './makes/context';
 import { costsOf } from './money';
@@ -20,8 +21,8 @@ import { type Prepared, prepare } from './prepare';
 import { leastFruit, weightsOf } from './program';
 import type { Solved, SolveOptions } from './solve';
 import { toReady } from './toReady';
+import { WAITS_BASIS } from './waits';
 import { whyNotMade } from './whyNotMade';
-import { WAITS_BASIS } from './work';
 import { type WorkDone, workDone } from './workDone';
 import { yieldsKnown } from './yieldsKnown';
 
@@ -46,8 +47,8 @@ export function planProgram(input: PlanDayInput): Program {
  *   prepared, as weighed by you), `brix` as tasted (no printed recipe here asks for it), `name`
  * @param input.kitchen - `elevation`; `hours` of the day (up to 48) or of each of up to 7 days
  *   (up to 20; each starts 24 h after the last); `hands` (1), `burners` (4), `burnerPower`
- *   (2400 W); `pots` with `volume`, `fill` limit (two thirds) and `count`; `canners` with `method` and what each
- *   `holds`; `jars`, `lids` and `bags` in stock (not limited where none are named); `dryer`, `freezeDryer`, `freezer`;
+ *   (2400 W); `pots` with `volume`, `fill` limit (two thirds), `count` and `name`; `canners` with `method` and what each
+ *   `holds` (a canner with the `name` of a pot is that pot, and never both at once); `jars`, `lids` and `bags` in stock (not limited where none are named); `dryer`, `freezeDryer`, `freezer`;
  *   `pantry` (`sugar`, `brown sugar`, `bottled lemon juice`, `citric acid`, which is taken where there is no lemon juice,
  *   `vinegar` of 5 percent acidity, `pectin` in powder, `liquid pectin`, `starch for canning`, `apple juice`, `cider`;
  *   what it lacks is in `ready` with what is short).
@@ -80,8 +81,8 @@ export function planProgram(input: PlanDayInput): Program {
  * @throws StillroomError for a field that is wrong, naming it
  *
  * `schedule` is an order of work that fits the hours: what to do when, on hands, burners, pots, canners and trays. Fruit
- * that is prepared waits an hour at the most, filled jars go into the canner within 20 minutes, each load of a hot pack
- * is cooked for itself, and the dryer runs overnight. Where the best plan by the sums of minutes would run late, a
+ * that is prepared waits an hour at the most, every jar goes into the canner within 20 minutes of being filled, each load
+ * of a hot pack is cooked for itself, and the dryer runs overnight. `checkSchedule` finds nothing wrong with it. Where the best plan by the sums of minutes would run late, a
  * smaller one is taken and `gap` says how far it may be from the best.
  *
  * `energy` of a product is what stove, dryer, freeze-dryer and freezer take for it, by the functions of this module: food
@@ -114,8 +115,13 @@ export function planProgram(input: PlanDayInput): Program {
  */
 export function planDay(input: PlanDayInput): DayPlan {
   const prepared = prepare(input);
+  return handOut(planOf(prepared, effortFor(prepared.program)));
+}
+
+/** The plan of a day that was read, within so much work: `effort` is left with what was not needed. */
+export function planOf(prepared: Prepared, effort: Effort): DayPlan {
   const { request, makings, leftOut, unmetMusts, program } = prepared;
-  if (unmetMusts.length > 0) return handOut(impossible(prepared));
+  if (unmetMusts.length > 0) return impossible(prepared);
   const aim = request.aim ?? 'most worth';
   // what no promise needs stays fresh, unless as much as can be is to be used
   const mayBeNothing = makings.every(({ activity }) => activity.least === 0);
@@ -129,9 +135,9 @@ export function planDay(input: PlanDayInput): DayPlan {
     return !best.feasible && mayBeNothing ? { ...NOTHING, optimal: best.optimal } : best;
   };
   const best = search(program);
-  if (!best.feasible) return handOut(impossible(prepared, best));
-  const { fits, plan } = fitDay(prepared, best, search);
-  if (!fits || plan === undefined) return handOut(tooLate(prepared, plan?.schedule));
+  if (!best.feasible) return impossible(prepared, best);
+  const { fits, plan } = fitDay(prepared, best, search, effort);
+  if (!fits || plan === undefined) return tooLate(prepared, plan?.schedule);
   const { found, kept, schedule } = plan;
   const made = new Set(kept.map(({ making }) => making));
   const [pots, canners] = [potsOf(request.kitchen), cannersOf(request.kitchen).map(({ label }) => label)];
@@ -148,7 +154,8 @@ export function planDay(input: PlanDayInput): DayPlan {
       costs?.products[index],
     ),
   );
-  return handOut({
+  const limits = limitsFor(prepared, plan, effort);
+  return {
     feasible: true,
     invented: request.invented ?? false,
     aim,
@@ -163,11 +170,12 @@ export function planDay(input: PlanDayInput): DayPlan {
       .filter((making) => !made.has(making))
       .map((making) => ({
         product: making.label,
-        reason: whyNotMade(making, { ...prepared, program: plan.program }, found),
+        reason: whyNotMade(making, { ...prepared, program: plan.program }, plan.solved, effort),
       })),
     ready: toReady(prepared, kept),
-    limits: limitsFor(prepared, plan),
-    yields: yieldsKnown(prepared, plan, search),
+    limits: limits.limits,
+    limitsNotComputed: limits.notComputed,
+    yields: yieldsKnown(prepared, plan, search, effort),
     schedule,
     work: workOf(prepared, found),
     ...(costs === undefined ? {} : { cost: costs.day }),
@@ -180,7 +188,7 @@ export function planDay(input: PlanDayInput): DayPlan {
       [caution('follow-local-guidance'), caution('hot-liquids-burn'), caution('estimate')],
       products.some((product) => product.pots !== undefined) ? [planCaution('pot-fill-limit')] : [],
     ),
-  });
+  };
 }
 
 /** Without musts a day on which nothing is made meets every bound. */
@@ -196,11 +204,11 @@ function leftFresh({ day }: Prepared, kept: readonly Kept[]): LotShare[] {
   });
 }
 
-function limitsFor({ request, day, capacity }: Prepared, { program, found }: Fitted): Limit[] {
-  const { hands, burners, minutes, pots } = capacity;
+function limitsFor({ request, day, capacity }: Prepared, { program, solved }: Fitted, effort: Effort): Limits {
+  const { hands, burners, minutes, pots, vessels = [] } = capacity;
   return limitsOf(
     program,
-    found,
+    solved,
     wideningsOf(program, {
       lots: day.lots.map(({ label }) => label),
       canners: cannersOf(request.kitchen).map(({ label }) => label),
@@ -208,7 +216,9 @@ function limitsFor({ request, day, capacity }: Prepared, { program, found }: Fit
       burners,
       minutes,
       pots: pots.length,
+      vessels,
     }),
+    effort,
   );
 }
 

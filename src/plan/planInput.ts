@@ -126,6 +126,7 @@ const kitchen = fields({
     list(
       'pots',
       fields({
+        name: optional(name('a name for the pot; a canner of the same name is the same vessel')),
         volume: volume(),
         count: optional(count('pots of this size', 1, 20)),
         fill: optional(ratio({ above: 0 })),

@@ -1,10 +1,10 @@
 import { fail, StillroomError, within } from '../errors/StillroomError';
 import { describeJar } from '../jars/describeJar';
 import { readInput } from '../quantity/fields';
-import type { Capacity } from './activity';
+import type { Activity, Capacity } from './activity';
 import { checkRequest } from './checkRequest';
 import type { LeftOut } from './dayPlan';
-import { capacityOf } from './kitchen';
+import { capacityOf, meansOf } from './kitchen';
 import { learnedOf } from './learned';
 import type { Program } from './linearProgram';
 import {
@@ -33,7 +33,10 @@ import {
 } from './planInput';
 import { pricesIn, withPrices } from './prices';
 import { toProgram } from './program';
+import type { Means } from './schedule/job';
+import { loadsThatFit } from './schedule/loadsThatFit';
 import { tellApart } from './tellApart';
+import { LIFT_A_JAR } from './work';
 
 type Maker = (day: Day, wanted: Wanted, product: number, trade: string) => Made;
 const MAKERS: Readonly<Record<Make, Maker>> = {
@@ -57,6 +60,7 @@ export interface Prepared {
   /** Left out, though at least one was to be made: the day is impossible as asked. */
   readonly unmetMusts: readonly string[];
   readonly capacity: Capacity;
+  readonly means: Means;
   readonly program: Program;
 }
 
@@ -104,11 +108,18 @@ export function prepare(input: PlanDayInput): Prepared {
     return isMaking(each) ? { ...each, label } : { ...each, product: label };
   });
   const prices = pricesIn(request);
-  const makings = named
-    .filter(isMaking)
-    .map((making) => ({ ...making, activity: withPrices(making.activity, prices) }));
-  const activities = makings.map(({ activity }) => activity);
-  const capacity = capacityOf(request, activities);
+  const priced = named.filter(isMaking).map((making) => ({ ...making, activity: withPrices(making.activity, prices) }));
+  const capacity = capacityOf(
+    request,
+    priced.map(({ activity }) => activity),
+  );
+  const means = meansOf(request.kitchen, capacity);
+  const activities = loadsThatFit(
+    priced.map(({ activity }) => activity),
+    means,
+    LIFT_A_JAR / 2,
+  );
+  const makings = priced.map((making, index) => ({ ...making, activity: activities[index] as Activity }));
   return {
     request,
     day,
@@ -119,6 +130,7 @@ export function prepare(input: PlanDayInput): Prepared {
       return isMaking(each) || least === 0 ? [] : [`at least ${least} of ${each.product}: ${each.reason}`];
     }),
     capacity,
+    means,
     program: toProgram(activities, capacity, request.aim ?? 'most worth'),
   };
 }

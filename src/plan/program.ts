@@ -1,4 +1,4 @@
-import type { Activity, Capacity } from './activity';
+import type { Activity, Canning, Capacity } from './activity';
 import type { Bound, Program } from './linearProgram';
 import type { AimWeights, AimWord } from './planInput';
 
@@ -41,9 +41,11 @@ export const lotBound = (lot: number): string => `lot ${lot}`;
 export const smallestBound = (product: number): string => `smallest ${product}`;
 export const leastBound = (product: number | ''): string => `least ${product}`;
 export const potBound = (pot: number): string => `pot ${pot}`;
+/** A canner that is one of the pots has that pot's minutes for both. */
+export const vesselBound = (pot: number): string => `vessel ${pot}`;
 export const cannerBound = (canner: number): string => `canner ${canner}`;
 /** The bounds that are minutes of the day. */
-const MINUTE_BOUNDS = /^(hands|burners|pot \d+|canner \d+)$/;
+const MINUTE_BOUNDS = /^(hands|burners|pot \d+|canner \d+|vessel \d+)$/;
 /** The program with a share of its minutes. */
 export const minuteShare = (program: Program, share: number): Program => ({
   ...program,
@@ -164,6 +166,7 @@ export function toProgram(activities: readonly Activity[], capacity: Capacity, a
       bounds.push({ name: `pots ${product}`, terms: [...room, ...taken], min: 0 });
       capacity.pots.forEach((_, pot) => {
         use(potBound(pot), [batches(product, pot), minutes]);
+        if (capacity.vessels?.includes(pot)) use(vesselBound(pot), [batches(product, pot), minutes]);
         use('burners', [batches(product, pot), minutes]);
         if (stirred) use('hands', [batches(product, pot), minutes]);
         use('cost', [batches(product, pot), costPerBatch]);
@@ -194,10 +197,13 @@ export function toProgram(activities: readonly Activity[], capacity: Capacity, a
   }
 
   for (const [key, group] of groupsOf(activities)) {
-    const canners = group[0]?.canning?.canners ?? [];
-    for (const { canner, minutes, costPerLoad = 0 } of canners) {
+    const canners = cannersFor(group);
+    for (const { canner, minutes, warmUp, costPerLoad = 0 } of canners) {
       decide(loads(key, canner));
       use(cannerBound(canner), [loads(key, canner), minutes]);
+      const pot = capacity.vessels?.[canner];
+      // its water is heated for each load, for it cooks between them
+      if (pot !== undefined) use(vesselBound(pot), [loads(key, canner), minutes + warmUp]);
       use('burners', [loads(key, canner), minutes]);
       use('cost', [loads(key, canner), costPerLoad]);
     }
@@ -205,7 +211,7 @@ export function toProgram(activities: readonly Activity[], capacity: Capacity, a
       name: `loads ${key}`,
       terms: [
         ...canners.map(({ canner, jars }): Term => [loads(key, canner), jars]),
-        ...group.map(({ product }): Term => [readied(product), -1]),
+        ...group.map((activity): Term => [readied(activity.product), -placesOf(activity, canners)]),
       ],
       min: 0,
     });
@@ -245,6 +251,7 @@ export function toProgram(activities: readonly Activity[], capacity: Capacity, a
   limit('hands', capacity.hands * capacity.minutes);
   limit('burners', capacity.burners * capacity.minutes);
   for (let pot = 0; pot < capacity.pots.length; pot++) limit(potBound(pot), capacity.minutes);
+  for (let pot = 0; pot < capacity.pots.length; pot++) limit(vesselBound(pot), capacity.minutes);
   for (let canner = 0; canner < capacity.canners; canner++) {
     limit(cannerBound(canner), Math.max(0, capacity.minutes - capacity.days * capacity.lead));
   }
@@ -281,7 +288,7 @@ export function toProgram(activities: readonly Activity[], capacity: Capacity, a
 function freshForEachLoad(key: string, group: readonly Activity[], { pots }: Capacity): Bound[] {
   const cooked = group.filter(({ cook }) => cook !== undefined);
   if (cooked.length === 0) return [];
-  const canners = group[0]?.canning?.canners ?? [];
+  const canners = cannersFor(group);
   const all = cooked.length === group.length;
   const jars = all ? 1 : Math.max(0, ...canners.map((canner) => canner.jars));
   return [
@@ -323,6 +330,19 @@ function warmUpsOf(
     }));
   });
 }
+
+/** The canners of a process, each with the most jars that any of its products may have in a load. */
+export function cannersFor(group: readonly Activity[]): Canning['canners'] {
+  const [first] = group;
+  return (first?.canning?.canners ?? []).map((each, index) => ({
+    ...each,
+    jars: Math.max(...group.map(({ canning }) => canning?.canners[index]?.jars ?? 0)),
+  }));
+}
+
+/** Places in a load that one jar takes: more than 1 where fewer of it than of others can be ready in time. */
+const placesOf = ({ canning }: Activity, canners: Canning['canners']): number =>
+  Math.max(1, ...canners.map(({ jars }, index) => jars / Math.max(1, canning?.canners[index]?.jars ?? jars)));
 
 /** The products that may share canner loads, by their process. */
 export function groupsOf(activities: readonly Activity[]): Map<string, Activity[]> {

@@ -1,3 +1,4 @@
+import { costOf, type Effort } from './effort';
 import type { Program } from './linearProgram';
 import { decidedOf, type Range, type Ranges, type Relaxed, relaxation } from './relaxation';
 
@@ -18,14 +19,16 @@ export interface SolveOptions {
   readonly start?: Solved;
   /** Nodes the search may open, where fewer than usual will do. */
   readonly nodes?: number;
+  /** What the nodes that are opened are taken off. */
+  readonly effort?: Pick<Effort, 'nodes'>;
 }
 
 /**
  * Nodes the search may open before it returns the best so far with its gap. A node costs about rows x rows x columns
  * of arithmetic, so that a large day gets fewer of them and no day takes more than some seconds.
  */
-export const mostNodes = ({ variables, bounds }: Program): number =>
-  Math.max(1_000, Math.min(50_000, Math.floor(1.5e10 / (bounds.length ** 2 * (variables.length + 1)))));
+export const mostNodes = (program: Program): number =>
+  Math.max(200, Math.min(50_000, Math.floor(1.5e10 / costOf(program))));
 /** A value this near a whole number is one: the simplex works in doubles. */
 const WHOLE = 1e-6;
 
@@ -97,7 +100,7 @@ function branchingVariable(
  * @param options - see `SolveOptions`
  * @returns the best plan and whether it is proven best; `feasible: false` when no values meet every bound
  */
-export function solve(program: Program, { among, start, nodes: given }: SolveOptions = {}): Solved {
+export function solve(program: Program, { among, start, nodes: given, effort }: SolveOptions = {}): Solved {
   const most = given ?? mostNodes(program);
   const wholes = program.variables.filter(({ integer }) => integer).map(({ name }) => name);
   const valuedWholes = program.variables.filter(({ integer, worth }) => integer && worth !== 0).map(({ name }) => name);
@@ -133,7 +136,10 @@ export function solve(program: Program, { among, start, nodes: given }: SolveOpt
   };
 
   const root = relax(new Map());
-  if (root === undefined) return { feasible: false, optimal: true, gap: 0, worth: 0, values: new Map() };
+  if (root === undefined) {
+    if (effort !== undefined) effort.nodes = Math.max(0, effort.nodes - 1);
+    return { feasible: false, optimal: true, gap: 0, worth: 0, values: new Map() };
+  }
   const open: Node[] = [{ ...root, ranges: new Map(), depth: 0 }];
   let current: Node | undefined;
   while (nodes < most) {
@@ -168,6 +174,8 @@ export function solve(program: Program, { among, start, nodes: given }: SolveOpt
     if (other !== undefined) open.push(other);
     current = next;
   }
+  // the root costs what a node does
+  if (effort !== undefined) effort.nodes = Math.max(0, effort.nodes - nodes - 1);
   const left = [...open, ...(current === undefined ? [] : [current])].filter(({ worth }) => couldBeat(worth));
   if (best === undefined) return { feasible: false, optimal: left.length === 0, gap: 0, worth: 0, values: new Map() };
   const whole = rounded(best.values, wholes);

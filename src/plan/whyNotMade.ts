@@ -1,4 +1,5 @@
-import { nodesFor } from './limits';
+import type { Effort } from './effort';
+import { searchAgain } from './limits';
 import type { Program } from './linearProgram';
 import type { Making } from './makes/context';
 import { optimize } from './optimize';
@@ -12,6 +13,7 @@ export function whyNotMade(
   { activity, unit }: Making,
   { capacity, request, program }: Pick<Prepared, 'capacity' | 'request' | 'program'>,
   found: Solved,
+  effort: Effort,
 ): string {
   const { supplies, cook, canning, traysPerKg, freezeDry, madeOf, smallest = 1 } = activity;
   const { aim = 'most worth' } = request;
@@ -39,15 +41,17 @@ export function whyNotMade(
     if (kgOfFew * freezeDry.traysPerKg > trays * loads || kgOfFew * freezeDry.waterPerKg > iceKg * loads)
       return `the freeze-dryer holds less than ${few}`;
   }
-  if (smallest > 1 && wouldMakeFewer(activity.product, program, found))
+  if (smallest > 1 && wouldMakeFewer(activity.product, program, found, effort))
     return `the aim has use for some of it, but not for ${few}`;
   if (aim === 'least cost') return 'it would not lower the cost of each jar or pack promised';
   return 'the fruit, the stock and the hours do more for the aim elsewhere';
 }
 
 /** Whether a plan without this one smallest batch would promise some of the product. */
-function wouldMakeFewer(product: number, program: Program, found: Solved): boolean {
+function wouldMakeFewer(product: number, program: Program, found: Solved, effort: Effort): boolean {
   const bounds = program.bounds.filter(({ name }) => name !== smallestBound(product));
-  const freed = optimize({ ...program, bounds }, { start: found, nodes: nodesFor(program) });
-  return decidedOf(freed.values, promised(product)) > 0;
+  const freed = searchAgain(effort, program, (nodes) =>
+    optimize({ ...program, bounds }, { start: found, nodes, effort }),
+  );
+  return freed !== undefined && decidedOf(freed.values, promised(product)) > 0;
 }

@@ -58,8 +58,3 @@ export function workTimes(make: Make, form: string | undefined, pack: string | u
 }
 
 export const WORK_BASIS: Basis = { what: 'minutes of work and of cooking', kind: 'common-practice' };
-/** The longest waits in an order of work (see `schedule/place`). */
-export const WAITS_BASIS: Basis = {
-  what: 'waits of prepared fruit, filled jars and hot water in the order of work',
-  kind: 'common-practice',
-};

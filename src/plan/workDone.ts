@@ -26,7 +26,7 @@ export function workDone(
   const litres = decided.rawKg * (making.activity.cook?.litresPerKg ?? 0);
   const [first] = pots;
   const holds: Record<number, number> = {};
-  for (const { canner, jars } of making.activity.canning?.canners ?? []) holds[canner] = jars;
+  for (const { canner, jars, holds: most = jars } of making.activity.canning?.canners ?? []) holds[canner] = most;
   const { activity } = making;
   return {
     hands: {

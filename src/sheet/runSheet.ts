@@ -257,10 +257,13 @@ function aimOf({ aim, objective, cost, products }: FeasibleDay): string {
   return `a mix (${weights.join(', ')})`;
 }
 
-function limitsBlock({ limits, yields, aim }: FeasibleDay): string[] {
+function limitsBlock({ limits, limitsNotComputed, yields, aim }: FeasibleDay): string[] {
   const unit = (typeof aim === 'string' ? GAINS.get(aim) : undefined) ?? 'the aim by its weights';
-  const written = (gain: number | undefined) =>
-    gain === undefined ? '' : gain.toFixed(aim === 'fewest hours' ? 0 : 2);
+  const places = aim === 'fewest hours' ? 0 : 2;
+  const written = (gain: number | undefined, most = gain) =>
+    gain === undefined || most === undefined
+      ? ''
+      : `${gain.toFixed(places)}${most > gain ? ` to ${most.toFixed(places)}` : ''}`;
   const told = yields.filter(({ poor = 0, likely = 0, rich = 0 }) => Math.max(poor, likely, rich) >= WORTH_TELLING);
   return [
     ...(limits.length === 0
@@ -269,16 +272,22 @@ function limitsBlock({ limits, yields, aim }: FeasibleDay): string[] {
           '## What limited the day',
           table(
             ['what', 'one more', `adds to the plan (${unit})`],
-            limits.map(({ what, oneMore, gain }) => [what, oneMore, written(gain)]),
+            limits.map(({ what, oneMore, gain, atMost }) => [what, oneMore, written(gain, atMost)]),
           ),
         ]),
+    ...(limitsNotComputed.length === 0 ? [] : [`Not worked out, too large a search: ${limitsNotComputed.join(', ')}.`]),
     ...(told.length === 0
       ? []
       : [
           `To know the yield before the jars are readied, by a first batch that is weighed, would add (${unit}):`,
           table(
             ['of', 'if it is poor', 'likely', 'rich'],
-            told.map(({ produce, poor, likely, rich }) => [produce, written(poor), written(likely), written(rich)]),
+            told.map(({ produce, poor, likely, rich, atMost }) => [
+              produce,
+              written(poor, atMost?.poor),
+              written(likely, atMost?.likely),
+              written(rich, atMost?.rich),
+            ]),
           ),
         ]),
   ];

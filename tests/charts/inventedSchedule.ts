@@ -33,6 +33,9 @@ export function scheduleOf(lines: readonly Line[], windows: readonly Window[]): 
   return {
     tasks,
     windows,
+    resources: [...new Set(tasks.flatMap(({ uses }) => uses.map(({ resource }) => resource)))].map((resource) => ({
+      resource,
+    })),
     makespan,
     lowerBound,
     gap: makespan === 0 ? 0 : makespan / lowerBound - 1,

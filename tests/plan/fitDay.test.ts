@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type FeasibleDay, type PlanDayInput, planDay } from '../../src/plan/index';
+import { checkSchedule, type FeasibleDay, type PlanDayInput, planDay } from '../../src/plan/index';
 import { workedBy } from '../../src/plan/schedule/bound';
 import type { Quantity } from '../../src/quantity/index';
 import { valueIn } from '../../src/quantity/scale';
@@ -30,9 +30,13 @@ function capacityOf({ kitchen }: PlanDayInput): Map<string, number> {
 }
 
 /** What must hold of a plan's order of work, by the answer alone. */
-function broken(input: PlanDayInput, { products, schedule }: FeasibleDay): string[] {
+function broken(input: PlanDayInput, plan: FeasibleDay): string[] {
+  const { products, schedule } = plan;
   const { tasks, windows, makespan } = schedule;
-  const wrong = clashes(tasks, capacityOf(input), windows);
+  const wrong = [
+    ...clashes(tasks, capacityOf(input), windows),
+    ...checkSchedule(plan).broken.map(({ rule, text }) => `${rule}: ${text}`),
+  ];
   const must = (holds: boolean, what: string) => {
     if (!holds) wrong.push(what);
   };
@@ -124,7 +128,8 @@ describe('on seeded random hauls, on one day and on two', () => {
     expect(sorted.length).toBeGreaterThan(60);
     // half of them end at the bound itself; what is left over for a second day's dryer is what the bound does not know
     expect(sorted[sorted.length >> 1]).toBe(0);
-    expect(smaller.length).toBeLessThan(gaps.length / 10);
+    // that no jar waits over 20 minutes takes time which the sums do not know
+    expect(smaller.length).toBeLessThan(gaps.length / 8);
   });
 });
 
@@ -168,7 +173,7 @@ describe('musts that fit the hours as sums only', () => {
     kitchen: {
       elevation: '100 m',
       hours: { value: hours, unit: 'h' },
-      pots: [{ volume: '6 quarts' }],
+      pots: [{ volume: '14 quarts' }],
       burners: 2,
       canners: [{ method: 'boiling-water', holds: { quart: 7 } }],
     },

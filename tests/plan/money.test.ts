@@ -147,7 +147,8 @@ describe('energy, checked by hand against the energy functions', () => {
         { produce: 'peach', raw: '4 lb' },
         { produce: 'pear', raw: '6 lb' },
       ],
-      kitchen: { ...input.kitchen, energy },
+      // each is cooked in a pot for itself, so that no jar waits for the other
+      kitchen: { ...input.kitchen, pots: [{ volume: '12 quarts', count: 2 }], energy },
       products: (['peach', 'pear'] as const).map((from) => ({
         make: 'jars',
         from,

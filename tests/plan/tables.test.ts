@@ -3,7 +3,9 @@ import * as z from 'zod/mini';
 import cautions from '../../data/plan/cautions.json';
 import { planCaution } from '../../src/plan/cautions';
 import { MAKES } from '../../src/plan/planInput';
+import { longestWait, type WaitId } from '../../src/plan/waits';
 import { workTimes } from '../../src/plan/work';
+import { readTable } from '../helpers/tables';
 
 test('the cautions of the plan', () => {
   const schema = z.array(z.strictObject({ id: z.string().check(z.regex(/^[a-z-]+$/)), text: z.string() }));
@@ -14,4 +16,28 @@ test('every make has work times; what is packed raw is not cooked', () => {
   for (const make of MAKES) expect(workTimes(make, undefined, undefined).perPound).toBeGreaterThan(0);
   expect(workTimes('jars', 'halves', 'raw').cook).toBeUndefined();
   expect(workTimes('jars', 'butter', 'hot')).toEqual({ perPound: 1.5, perUnit: 2, cook: 150, stir: true });
+});
+
+test('the longest waits: each with its reason, and no jar waits over 20 minutes', () => {
+  const text = z.string().check(z.minLength(1));
+  const row = z.strictObject({
+    id: z.enum(['filled-jar', 'filled-tray', 'prepared', 'hot-canner']),
+    what: text,
+    from: text,
+    until: text,
+    minutes: z.int().check(z.positive()),
+    reason: text,
+    obtained: z.literal('common-practice'),
+  });
+  const { rows, columns } = readTable('plan', 'waits');
+  const read = z.array(row).parse(rows);
+  expect(Object.keys(columns)).toEqual(Object.keys(read[0] as object).filter((name) => name !== 'obtained'));
+  expect(read.map(({ id, minutes }) => [id, minutes])).toEqual([
+    ['filled-jar', 20],
+    ['filled-tray', 20],
+    ['prepared', 60],
+    ['hot-canner', 60],
+  ]);
+  for (const { id, minutes } of read) expect(longestWait(id)).toBe(minutes);
+  expect(() => longestWait('none such' as WaitId)).toThrow('no wait');
 });

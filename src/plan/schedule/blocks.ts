@@ -8,7 +8,7 @@ const QUIET = { dry: 2, 'freeze-dry': 3, freeze: 4 } as const;
 const POTS = 5;
 
 /** The resources of a kitchen by the names that tasks use. */
-export function rowsOf({ hands, burners, pots, canners, trays, freezerKg }: Means): Row[] {
+export function rowsOf({ hands, burners, pots, canners, vessels, trays, freezerKg }: Means): Row[] {
   const row = (name: string, capacity: number, attended = true): Row => ({ name, capacity, attended });
   return [
     row('hands', hands),
@@ -17,8 +17,18 @@ export function rowsOf({ hands, burners, pots, canners, trays, freezerKg }: Mean
     row('freeze-dryer', 1, false),
     row('freezer', freezerKg ?? Number.POSITIVE_INFINITY, false),
     ...pots.map(({ label }) => row(label, 1)),
-    ...canners.map((label) => row(label, 1)),
+    // a canner that is one of the pots has that pot's row
+    ...canners.flatMap((label, canner) => (vessels?.[canner] === undefined ? [row(label, 1)] : [])),
   ];
+}
+
+/** The row of each canner. */
+function cannerRows({ pots, canners, vessels }: Means): number[] {
+  let next = POTS + pots.length;
+  return canners.map((_, canner) => {
+    const pot = vessels?.[canner];
+    return pot === undefined ? next++ : POTS + pot;
+  });
 }
 
 /** Minutes by the clock of work that so many pairs of hands share. */
@@ -36,8 +46,8 @@ export interface Blocks {
   readonly cuts: (portion: Portion) => Block[];
   /** Cooking and filling in one piece: the pot stays on its burner until the last jar is filled. */
   readonly stoves: (portion: Portion) => Block[];
-  /** One load, from the first jar in to the last jar out. */
-  readonly load: (step: CanStep, choice: CannerChoice) => Block;
+  /** One load, from the first jar in to the last jar out; with the minutes just before it that its water is heated. */
+  readonly load: (step: CanStep, choice: CannerChoice, heated: number) => Block;
   /** The water of a canner that stood cold. */
   readonly heat: (choice: CannerChoice) => Block;
   readonly quiet: (step: QuietStep) => Block;
@@ -47,9 +57,11 @@ export interface Blocks {
 
 const part = (row: number, amount: number, at: number, minutes: number): Part => ({ row, amount, at, minutes });
 
-export function blocksOf({ hands, pots }: Means): Blocks {
+export function blocksOf(means: Means): Blocks {
+  const { hands, pots } = means;
   const handsTried = Array.from({ length: hands }, (_, index) => hands - index);
-  const canner = (which: number) => POTS + pots.length + which;
+  const rows = cannerRows(means);
+  const canner = (which: number) => rows[which] as number;
   const potsFor = ({ cook }: Portion): (number | undefined)[] =>
     cook === undefined
       ? [undefined]
@@ -76,15 +88,15 @@ export function blocksOf({ hands, pots }: Means): Blocks {
             return { minutes, parts: [part(HANDS, cutters, 0, minutes)] };
           }),
     stoves: (portion) => potsFor(portion).flatMap((pot) => handsTried.map((fillers) => stove(portion, fillers, pot))),
-    load: (step, choice) => {
-      const { minutes } = choice;
-      const lift = lifting(step, minutes);
+    load: (step, choice, heated) => {
+      const lift = lifting(step, choice.minutes);
+      const minutes = heated + choice.minutes;
       return {
         minutes,
         parts: [
           part(canner(choice.canner), 1, 0, minutes),
           part(BURNERS, 1, 0, minutes),
-          part(HANDS, 1, 0, lift),
+          part(HANDS, 1, heated, lift),
           part(HANDS, 1, minutes - lift, lift),
         ],
       };

@@ -1,4 +1,5 @@
 import type { Window } from '../daySchedule';
+import type { Effort } from '../effort';
 
 /** One thing that can be busy: how much of it there is, and whether it works only while somebody is there. */
 export interface Row {
@@ -35,8 +36,17 @@ export interface Board {
 /** Amounts are compared with this much slack: kilograms are no whole numbers. */
 const SLACK = 1e-6;
 
-/** An empty board of so many minutes. Attended rows are free in the windows only. */
-export function emptyBoard(rows: readonly Row[], windows: readonly Window[], horizon: number): Board {
+/**
+ * An empty board of so many minutes. Attended rows are free in the windows only.
+ *
+ * @param effort - what the minutes that are looked at are taken off
+ */
+export function emptyBoard(
+  rows: readonly Row[],
+  windows: readonly Window[],
+  horizon: number,
+  effort: Pick<Effort, 'looks'> = { looks: 0 },
+): Board {
   const free: (Float64Array | undefined)[] = rows.map(() => undefined);
   const rowFree = (row: number): Float64Array => {
     const known = free[row];
@@ -51,12 +61,14 @@ export function emptyBoard(rows: readonly Row[], windows: readonly Window[], hor
   /** The minute in which a part does not fit, the last one or the first; none where it fits. */
   const lastClash = ({ row, amount, at, minutes }: Part, start: number): number | undefined => {
     const left = rowFree(row);
+    effort.looks -= minutes;
     for (let minute = start + at + minutes - 1; minute >= start + at; minute--)
       if ((left[minute] as number) < amount - SLACK) return minute;
     return undefined;
   };
   const firstClash = ({ row, amount, at, minutes }: Part, start: number): number | undefined => {
     const left = rowFree(row);
+    effort.looks -= minutes;
     for (let minute = start + at; minute < start + at + minutes; minute++)
       if ((left[minute] as number) < amount - SLACK) return minute;
     return undefined;

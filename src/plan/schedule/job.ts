@@ -58,7 +58,21 @@ export interface Means {
   /** Each pot: its name and the litres that may be cooked in it at once. */
   readonly pots: readonly { readonly label: string; readonly litres: number }[];
   readonly canners: readonly string[];
+  /** For each canner the pot that is the same vessel, by its place; none where it is a vessel by itself. */
+  readonly vessels?: readonly (number | undefined)[];
   readonly trays: number;
   /** Kg that the freezer freezes in a day; without a figure it is not limited. */
   readonly freezerKg?: number;
 }
+
+/** Minutes of one job with nothing beside it: a day that long after the last window always has room for all. */
+export const minutesAlone = ({ portions, into }: Job): number =>
+  portions.reduce(
+    (total, { prepare, cook, fill }) => total + Math.ceil(prepare) + (cook?.minutes ?? 0) + Math.ceil(fill),
+    0,
+  ) +
+  (into === undefined
+    ? 0
+    : into.kind === 'can'
+      ? Math.max(...into.canners.map((each) => each.minutes + each.warmUp))
+      : 0);

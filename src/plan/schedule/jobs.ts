@@ -5,17 +5,18 @@ import type { KnownLot } from '../makes/context';
 import { massOf } from '../makes/context';
 import type { Wanted } from '../planInput';
 import type { Prepared } from '../prepare';
-import { loads } from '../program';
+import { cannersFor, loads } from '../program';
 import { decidedOf } from '../relaxation';
 import { LIFT_A_JAR } from '../work';
 import type { Job, Portion, QuietStep, Trimmings } from './job';
+import { batchesOver, fitsAlone } from './loadsThatFit';
 
 /** Minutes by the clock that all hands prepare at a stretch before it goes on trays or into packs: common practice. */
 const STRETCH = 45;
 /** A freezer load is given a day to freeze through, the day of `freezerLoad`. */
 const FREEZE = 24 * 60;
 
-type Whole = Pick<Prepared, 'day' | 'request' | 'capacity'>;
+type Whole = Pick<Prepared, 'day' | 'request' | 'capacity' | 'means'>;
 
 /** What a plan decided, as jobs that can be put in order. */
 export function jobsOf(prepared: Whole, kept: readonly Kept[], values: ReadonlyMap<string, number>): Job[] {
@@ -83,11 +84,14 @@ function cannedJobs(prepared: Whole, kept: readonly Kept[], values: ReadonlyMap<
     if (canning !== undefined) groups.set(canning.key, [...(groups.get(canning.key) ?? []), each]);
   }
   return [...groups.values()].flatMap((group) => {
-    const canning = group[0]?.making.activity.canning as Canning;
+    const canning: Canning = {
+      ...(group[0]?.making.activity.canning as Canning),
+      canners: cannersFor(group.map(({ making }) => making.activity)),
+    };
     const planned = canning.canners.flatMap(({ canner, jars }) =>
       Array.from({ length: decidedOf(values, loads(canning.key, canner)) }, () => jars),
     );
-    return sharedOut(group, planned).map((load): Job => cannedJob(prepared, canning, load));
+    return sharedOut(group, planned).flatMap((load): Job[] => jobsThatFit(prepared, canning, load));
   });
 }
 
@@ -139,15 +143,28 @@ function evenCount(places: readonly number[], jars: number): number {
   return count;
 }
 
+/** A load as one job; as two smaller ones, and so on, where its first jars would wait too long for its last. */
+function jobsThatFit(prepared: Whole, canning: Canning, load: Load): Job[] {
+  const job = cannedJob(prepared, canning, load);
+  const jars = load.reduce((sum, part) => sum + part.jars, 0);
+  if (jars <= 1 || fitsAlone(job, prepared.means)) return [job];
+  // two products first part from each other, then a load of one is halved
+  const parts: Load[] =
+    load.length > 1
+      ? load.map((part) => [part])
+      : evenly(jars, 2).map((some) => load.map(({ each }) => ({ each, jars: some })));
+  return parts.flatMap((part) => jobsThatFit(prepared, canning, part));
+}
+
 function cannedJob(prepared: Whole, canning: Canning, load: Load): Job {
   const jars = load.reduce((sum, part) => sum + part.jars, 0);
   const portions = load.flatMap(({ each, jars: own }) => {
     const { decided, making } = each;
-    const batches = Math.min(own, batchesOf(prepared, each, own / decided.ready));
+    const { cook } = making.activity;
+    const litresPerJar = ((cook?.litresPerKg ?? 0) * decided.rawKg) / decided.ready;
     const perJar = making.activity.handsPerUnit - LIFT_A_JAR;
-    return evenly(own, batches).map((some) =>
-      portionOf(prepared, each, some / decided.ready, some, Math.max(0, perJar) * some),
-    );
+    const batches = cook === undefined ? [own] : batchesOver(own, litresPerJar, prepared.capacity.pots);
+    return batches.map((some) => portionOf(prepared, each, some / decided.ready, some, Math.max(0, perJar) * some));
   });
   const { jar } = canning;
   return {

@@ -1,14 +1,12 @@
 import type { ScheduledTask, TaskKind, Use, Window } from '../daySchedule';
-import { blocksOf, type CannerChoice, lifting, rowsOf, shared } from './blocks';
+import type { Effort } from '../effort';
+import { longestWait } from '../waits';
+import { blocksOf, type CannerChoice, lifting, rowsOf } from './blocks';
 import { type Block, emptyBoard, type Row } from './board';
 import type { CanStep, Job, Means, Portion, QuietStep, Trimmings } from './job';
 
-/** Longest wait of prepared fruit before it is cooked or filled, held in an anti-darkening bath: common practice. */
-const HOLD_PREPARED = 60;
-/** Longest wait of a canner whose water is hot, under its lid: common practice. */
-const HOLD_HOT = 60;
-/** Longest wait of a filled jar, tray or bag before it goes into the canner, dryer or freezer: common practice. */
-const HOLD_FILLED = 20;
+const HOLD_PREPARED = longestWait('prepared');
+const HOLD_HOT = longestWait('hot-canner');
 
 /** A block that stands on the board, and the tasks that it is made of. */
 interface Placed {
@@ -40,12 +38,18 @@ const QUIET: ReadonlySet<TaskKind> = new Set(['dry', 'freeze-dry', 'freeze']);
  * @param overtime - minutes after the last of them that work may run on
  * @param quiet - minutes after that for what goes on by itself
  */
-export function newDay(means: Means, windows: readonly Window[], overtime: number, quiet: number): Day {
+export function newDay(
+  means: Means,
+  windows: readonly Window[],
+  overtime: number,
+  quiet: number,
+  effort?: Pick<Effort, 'looks'>,
+): Day {
   const last = windows[windows.length - 1] as Window;
   const horizon = last.to + overtime + quiet;
   const open = [...windows.slice(0, -1), { from: last.from, to: last.to + overtime }];
   const rows = rowsOf(means);
-  const board = emptyBoard(rows, open, horizon);
+  const board = emptyBoard(rows, open, horizon, effort);
   const blocks = blocksOf(means);
   const placed: Placed[] = [];
   /** When the last load of each canner ends. */
@@ -71,11 +75,11 @@ export function newDay(means: Means, windows: readonly Window[], overtime: numbe
     unattended: QUIET.has(kind),
   });
 
-  /** The last way to do something that ends by a minute, not longer before it than may be waited. */
-  const latestOf = (ways: readonly Block[], by: number, wait: number, from: number): Fitting | undefined => {
+  /** The last way to do something that ends by a minute, and starts not before another. */
+  const latestOf = (ways: readonly Block[], by: number, from: (block: Block) => number): Fitting | undefined => {
     let best: Fitting | undefined;
     for (const block of ways) {
-      const start = board.latest(block, by, Math.max(from, by - wait - block.minutes));
+      const start = board.latest(block, by, from(block));
       if (start !== undefined && (best === undefined || start > best.start)) best = { block, start };
     }
     return best;
@@ -90,23 +94,39 @@ export function newDay(means: Means, windows: readonly Window[], overtime: numbe
     );
 
   /**
-   * Places a portion so that it is filled by a minute and not longer before it than may be waited.
+   * The first start of a portion on the stove from which none of it waits too long for what begins at a minute: of jars
+   * the first one that is filled, of trays and bags the last. What goes on by itself in the freezer can wait there.
+   */
+  const firstStart =
+    ({ cook, filled }: Portion, into: Job['into'], by: number) =>
+    (block: Block): number => {
+      const boils = cook?.minutes ?? 0;
+      const fills = block.minutes - boils;
+      if (into === undefined || into.kind === 'freeze-dry') return Number.NEGATIVE_INFINITY;
+      if (into.kind === 'can')
+        return Math.ceil(by - longestWait('filled-jar') - boils - fills / Math.max(1, filled.count) - 1e-9);
+      return block.minutes === 0 ? by : by - longestWait('filled-tray') - block.minutes;
+    };
+
+  /**
+   * Places a portion so that it is filled by a minute and does not wait too long for it.
    *
    * @returns nothing where it is placed; otherwise the next minute worth trying, to be asked with the job off the board
    */
-  const placePortion = (portion: Portion, by: number, wait: number, from: number): Retry | undefined => {
+  const placePortion = (portion: Portion, { into }: Job, by: number, from: number): Retry | undefined => {
     const ways = blocks.stoves(portion);
     const cuts = blocks.cuts(portion);
     const { drops } = portion;
+    const first = firstStart(portion, into, by);
     let next: Retry | undefined;
     // cooked as late as can be; earlier where it could not be prepared in time for that
     for (let latest = by; ; ) {
-      const cook = latestOf(ways, latest, wait - (by - latest), from);
+      const cook = latestOf(ways, latest, (block) => Math.max(from, first(block)));
       if (cook === undefined) return next ?? (() => nextEnd(ways, by, from));
       const mark = placed.length;
-      put({ ...cook, tasks: cookTasks(portion, cook), ...(cuts.length === 0 ? { drops } : {}) });
+      put({ ...cook, tasks: cookTasks(portion, cook, into?.kind === 'can'), ...(cuts.length === 0 ? { drops } : {}) });
       if (cuts.length === 0) return undefined;
-      const cut = latestOf(cuts, cook.start, HOLD_PREPARED, from);
+      const cut = latestOf(cuts, cook.start, ({ minutes }) => Math.max(from, cook.start - HOLD_PREPARED - minutes));
       if (cut !== undefined) {
         const facts = { what: portion.what, products: [portion.product], raw: portion.raw };
         put({ ...cut, tasks: [task('prepare', facts, cut.start, cut.start + cut.block.minutes)], drops });
@@ -114,40 +134,37 @@ export function newDay(means: Means, windows: readonly Window[], overtime: numbe
       }
       const { start } = cook;
       next ??= () => nextEnd(cuts, start, from) + Math.min(...ways.map(({ minutes }) => minutes));
-      const earlier = latestOf(cuts, cook.start - HOLD_PREPARED, Number.POSITIVE_INFINITY, from);
+      const earlier = latestOf(cuts, cook.start - HOLD_PREPARED, () => from);
       takeBackTo(mark);
       if (earlier === undefined) return next;
       latest = Math.min(latest - 1, earlier.start + earlier.block.minutes + HOLD_PREPARED + cook.block.minutes);
     }
   };
 
-  /** What a portion on the stove is said to be: cooked, then filled. */
-  const cookTasks = ({ product, cook, filled }: Portion, { block, start }: Fitting): Placed['tasks'] => {
+  /** What a portion on the stove is said to be: cooked, then filled; jars are filled even where that takes no minutes. */
+  const cookTasks = (
+    { product, cook, filled }: Portion,
+    { block, start }: Fitting,
+    inJars: boolean,
+  ): Placed['tasks'] => {
     const facts = { what: product, products: [product] };
     const filling = start + (cook?.minutes ?? 0);
     const end = start + block.minutes;
     return [
       ...(cook === undefined ? [] : [task('cook', facts, start, filling)]),
-      ...(end > filling ? [task('fill', { ...facts, units: filled }, filling, end)] : []),
+      ...(end > filling || inJars ? [task('fill', { ...facts, units: filled }, filling, end)] : []),
     ];
   };
-
-  /** Minutes by the clock of a portion with all hands on it. */
-  const portionMinutes = ({ prepare, cook, fill }: Portion): number =>
-    shared(prepare, means.hands) + (cook?.minutes ?? 0) + shared(fill, cook?.stirred ? 1 : means.hands);
 
   /** Places all portions of a job so that they are filled when the next step starts; answers as `placePortion`. */
   const placePortions = (job: Job, by: number, from: number): Retry | undefined => {
     const mark = placed.length;
-    let wait = HOLD_FILLED;
-    // the last one first: what comes before it waits as long as it takes
     for (const portion of [...job.portions].reverse()) {
-      const next = placePortion(portion, by, wait, from);
+      const next = placePortion(portion, job, by, from);
       if (next !== undefined) {
         takeBackTo(mark);
         return next;
       }
-      wait += portionMinutes(portion);
     }
     return undefined;
   };
@@ -194,6 +211,16 @@ export function newDay(means: Means, windows: readonly Window[], overtime: numbe
     return warmUp > 0 && !open.some(({ from, to }) => before > from && before <= to && at < to);
   };
 
+  /** When the first pot for a load goes on, or its first jar is filled: of what has been placed since a mark. */
+  const begun = (mark: number): number =>
+    Math.min(
+      ...placed
+        .slice(mark)
+        .flatMap(({ tasks }) => tasks)
+        .filter(({ kind }) => kind === 'cook' || kind === 'fill')
+        .map(({ start }) => start),
+    );
+
   /** Places a load in one canner as early as its portions can be filled in time, ending before `beat`; or nothing. */
   const placeLoad = (
     job: Job,
@@ -203,32 +230,40 @@ export function newDay(means: Means, windows: readonly Window[], overtime: numbe
     filled: number,
     beat: number,
   ): number | undefined => {
-    const block = blocks.load(step, choice);
+    // a pot that is the canner as well cooks between its loads: it is heated for each of them, and holds nothing meanwhile
+    const heated = means.vessels?.[choice.canner] === undefined ? 0 : choice.warmUp;
+    const block = blocks.load(step, choice, heated);
     const heat = blocks.heat(choice);
     const free = Math.max(0, cannerEnds[choice.canner] as number);
     const lift = lifting(step, choice.minutes);
     const facts = { ...factsOf(job), units: step.jars };
-    const longest = HOLD_HOT + job.portions.reduce((sum, each) => sum + portionMinutes(each), 0);
-    for (let at = Math.max(filled, free); ; ) {
-      const start = board.earliest(block, at);
-      const end = (start ?? 0) + choice.minutes;
-      if (start === undefined || end >= beat) return undefined;
+    const canner = { what: means.canners[choice.canner] as string, products: facts.products };
+    const heating = (at: number) => task('heat canner', canner, at, at + choice.warmUp);
+    for (let at = Math.max(filled, heated === 0 ? free : heated); ; ) {
+      const first = board.earliest(block, at - heated);
+      const start = (first ?? 0) + heated;
+      const end = start + choice.minutes;
+      if (first === undefined || end >= beat) return undefined;
       const mark = placed.length;
       put({
         block,
-        start,
+        start: first,
         tasks: [
+          ...(heated > 0 ? [heating(first)] : []),
           task('load', facts, start, start + lift),
           task('can', facts, start, end),
           task('unload', facts, end - lift, end),
         ],
       });
       const next = placePortions(job, start, from);
-      if (next === undefined && !isCold(choice, start)) return start;
-      const hot = next === undefined ? latestOf([heat], start, longest, free) : undefined;
+      if (next === undefined && (heated > 0 || !isCold(choice, start))) return start;
+      const longest = HOLD_HOT + start - Math.min(start, begun(mark));
+      const hot =
+        next === undefined
+          ? latestOf([heat], start, ({ minutes }) => Math.max(free, start - longest - minutes))
+          : undefined;
       if (hot !== undefined) {
-        const canner = { what: means.canners[choice.canner] as string, products: facts.products };
-        put({ ...hot, tasks: [task('heat canner', canner, hot.start, hot.start + heat.minutes)] });
+        put({ ...hot, tasks: [heating(hot.start)] });
         return start;
       }
       takeBackTo(mark);
@@ -255,6 +290,17 @@ export function newDay(means: Means, windows: readonly Window[], overtime: numbe
     return true;
   };
 
+  /** The first start from a minute on at which somebody is there to load what goes on by itself. */
+  const attendedStart = (block: Block, from: number): number | undefined => {
+    for (let at = from; ; ) {
+      const start = board.earliest(block, at);
+      if (start === undefined || open.some((window) => window.from <= start && start <= window.to)) return start;
+      const later = open.find((window) => window.from > start);
+      if (later === undefined) return undefined;
+      at = later.from;
+    }
+  };
+
   /** What goes on by itself starts when it is loaded; the freeze-dryer when it is free, its trays in the freezer. */
   const placeQuiet = (job: Job, step: QuietStep, from: number, filled: number): boolean => {
     const block = blocks.quiet(step);
@@ -265,12 +311,13 @@ export function newDay(means: Means, windows: readonly Window[], overtime: numbe
     };
     if (step.kind === 'freeze-dry') {
       const loaded = placeAlone(job, from, filled);
+      // its trays wait in the freezer, and go in whenever it is free
       const start = loaded === undefined ? undefined : board.earliest(block, loaded);
       if (start !== undefined) run(start);
       return start !== undefined;
     }
     for (let at = filled; ; ) {
-      const start = board.earliest(block, at);
+      const start = attendedStart(block, at);
       if (start === undefined) return false;
       const next = placePortions(job, start, from);
       if (next === undefined) {
@@ -283,11 +330,12 @@ export function newDay(means: Means, windows: readonly Window[], overtime: numbe
 
   /** What comes dry while somebody is there is packed; what comes dry at night waits for the morning. */
   const packLater = (job: Job, { pack }: QuietStep, from: number): void => {
-    const within = windows.find((window) => from >= window.from && from < window.to);
-    if (pack <= 0 || within === undefined) return;
-    const block = blocks.alone(Math.ceil(pack));
-    const start = board.earliest(block, from);
+    const minutes = Math.ceil(pack);
+    const block = blocks.alone(minutes);
+    const start = pack <= 0 ? undefined : board.earliest(block, from);
     if (start === undefined) return;
+    const within = windows.find((window) => from >= window.from && from < window.to);
+    if (within === undefined || start + minutes > within.to) return;
     put({ block, start, tasks: [task('pack', factsOf(job), start, start + block.minutes)] });
   };
 

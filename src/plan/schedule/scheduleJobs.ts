@@ -1,8 +1,9 @@
 import { seeded } from '../../common/seeded';
 import type { DaySchedule, ScheduledTask, Window } from '../daySchedule';
-import { shared } from './blocks';
+import type { Effort } from '../effort';
+import { rowsOf, shared } from './blocks';
 import { lowerBound, workedBy } from './bound';
-import type { Job, Means } from './job';
+import { type Job, type Means, minutesAlone } from './job';
 import { newDay } from './place';
 
 /** Orders of the jobs that are tried; a long day gets fewer. */
@@ -16,18 +17,6 @@ interface Tried {
   readonly sum: number;
 }
 
-/** Minutes of one job with nothing beside it: a day that long after the last window always has room for all. */
-const alone = ({ portions, into }: Job): number =>
-  portions.reduce(
-    (total, { prepare, cook, fill }) => total + Math.ceil(prepare) + (cook?.minutes ?? 0) + Math.ceil(fill),
-    0,
-  ) +
-  (into === undefined
-    ? 0
-    : into.kind === 'can'
-      ? Math.max(...into.canners.map((each) => each.minutes + each.warmUp))
-      : 0);
-
 const quietMinutes = ({ into }: Job): number => (into === undefined || into.kind === 'can' ? 0 : into.minutes);
 
 /**
@@ -40,18 +29,26 @@ const quietMinutes = ({ into }: Job): number => (into === undefined || into.kind
  * @param windows - the hours of work in minutes from the start; the last one is lengthened where the work needs it
  * @returns nothing where a job fits nowhere
  */
-export function scheduleJobs(jobs: readonly Job[], means: Means, windows: readonly Window[]): DaySchedule | undefined {
+export function scheduleJobs(
+  jobs: readonly Job[],
+  means: Means,
+  windows: readonly Window[],
+  effort: Pick<Effort, 'looks'> = { looks: Number.POSITIVE_INFINITY },
+): DaySchedule | undefined {
+  // at most half of what is left, for there may be a shorter day to try after this one
+  const enough = effort.looks / 2;
   const longest = Math.max(0, ...jobs.map(quietMinutes));
-  const overtime = Math.ceil(jobs.reduce((total, job) => total + alone(job) + 1, 0) + quietRounds(jobs, means));
+  const overtime = Math.ceil(jobs.reduce((total, job) => total + minutesAlone(job) + 1, 0) + quietRounds(jobs, means));
 
   const attempt = (order: readonly Job[]): Tried | undefined => {
-    const day = newDay(means, windows, overtime, longest);
+    const day = newDay(means, windows, overtime, longest, effort);
     for (const job of order) if (!day.place(job)) return undefined;
     const tasks = day.tasks();
-    const attended = tasks.filter(({ kind, unattended }) => !unattended && kind !== 'pack');
+    const attended = tasks.filter(({ kind }) => kind !== 'pack' && kind !== 'freeze-dry');
     return {
       tasks,
-      makespan: Math.max(0, ...attended.map(({ end }) => end)),
+      // what goes on by itself has been loaded by somebody when it starts
+      makespan: Math.max(0, ...attended.map(({ start, end, unattended }) => (unattended ? start : end))),
       sum: tasks.reduce((total, { end }) => total + end, 0),
     };
   };
@@ -64,16 +61,21 @@ export function scheduleJobs(jobs: readonly Job[], means: Means, windows: readon
     const tried = attempt(order);
     if (tried !== undefined && (best === undefined || better(tried, best.tried))) best = { order, tried };
   };
-  for (const order of customaryOrders(jobs, means)) keep(order);
+  const mayTry = () => best === undefined || effort.looks > enough;
+  for (const order of customaryOrders(jobs, means)) if (mayTry()) keep(order);
   const random = seeded(1);
   const orders = Math.max(4, Math.min(MOST_ORDERS, Math.floor(PLACINGS / Math.max(1, jobs.length))));
-  for (let tries = 0; tries < orders && best !== undefined && best.tried.makespan > bound; tries++)
+  for (let tries = 0; tries < orders && best !== undefined && best.tried.makespan > bound && mayTry(); tries++)
     keep(moved(best.order, random));
   if (best === undefined) return undefined;
   const { tasks, makespan } = best.tried;
   return {
     tasks,
     windows,
+    resources: rowsOf(means).map(({ name, capacity }) => ({
+      resource: name,
+      ...(Number.isFinite(capacity) ? { amount: capacity } : {}),
+    })),
     makespan,
     lowerBound: bound,
     gap: bound === 0 ? 0 : workedBy(makespan, windows) / workedBy(bound, windows) - 1,

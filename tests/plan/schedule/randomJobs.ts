@@ -30,13 +30,15 @@ export function randomJobs(seed: number): { jobs: Job[]; means: Means; windows: 
   const jobs = Array.from({ length: whole(3, 20) }, (_, index): Job => {
     const product = `product ${index}`;
     const kind = (['can', 'can', 'can', 'dry', 'freeze', 'freeze-dry', 'alone'] as const)[whole(0, 6)];
-    const portions = Array.from({ length: kind === 'can' ? whole(1, 2) : 1 }, () => portion(product, random() < 0.6));
+    // what is made of one product is made alike
+    const cooked = random() < 0.6;
+    const portions = Array.from({ length: kind === 'can' ? whole(1, 2) : 1 }, () => portion(product, cooked));
     if (kind === 'can') {
       return {
         portions,
         into: {
           kind: 'can',
-          jars: { count: 7, unit: 'jar' },
+          jars: { count: 7 * portions.length, unit: 'jar' },
           lift: 3.5,
           canners: means.canners.map((_, canner) => ({ canner, minutes: whole(40, 90), warmUp: whole(0, 50) })),
         },
@@ -102,50 +104,4 @@ export function clashes(
     if (!inside) wrong.push(`${kind} at ${start} to ${end}, when nobody is there`);
   }
   return wrong;
-}
-
-/** Minutes that may be waited at the most; said again here, so that a change of them is seen. */
-const HOLD_PREPARED = 60;
-const HOLD_FILLED = 20;
-const HOLD_HOT = 60;
-
-/** What waits too long, or is used before it is there, product by product (every product has one job here). */
-export function waits(jobs: readonly Job[], tasks: readonly ScheduledTask[]): string[] {
-  return jobs.flatMap(({ portions, into }): string[] => {
-    const product = portions[0]?.product ?? '';
-    const own = (kind: string) => tasks.filter((each) => each.kind === kind && each.products.includes(product));
-    const wrong: string[] = [];
-    const prepared = own('prepare');
-    const next = [...own('cook'), ...(own('cook').length === 0 ? own('fill') : [])];
-    const cooked = portions.every(({ cook }) => cook !== undefined);
-    if (portions.length === 1 && prepared.length === 1 && next.length === 1) {
-      const wait = (next[0] as ScheduledTask).start - (prepared[0] as ScheduledTask).end;
-      if (wait < 0 || wait > HOLD_PREPARED) wrong.push(`${product}: prepared, then waits ${wait} min`);
-    }
-    const [cook] = own('cook');
-    const [fill] = own('fill');
-    if (portions.length === 1 && cooked && cook !== undefined && fill !== undefined && fill.start !== cook.end)
-      wrong.push(`${product}: not filled hot`);
-    const [hot] = own('heat canner');
-    const [can] = own('can');
-    if (hot !== undefined && can !== undefined) {
-      const working = portions.reduce(
-        (sum, each) => sum + Math.ceil(each.prepare) + (each.cook?.minutes ?? 0) + Math.ceil(each.fill),
-        0,
-      );
-      if (hot.end > can.start || can.start - hot.end > HOLD_HOT + working) wrong.push(`${product}: hot for nothing`);
-    }
-    const [step] = into === undefined ? [] : own(into.kind);
-    if (into !== undefined) {
-      if (step === undefined) return [`${product}: no ${into.kind}`];
-      const ends = own('fill').map(({ end }) => end);
-      if (ends.some((end) => end > step.start)) wrong.push(`${product}: filled after it went in`);
-      const later = portions
-        .slice(1)
-        .reduce((sum, each) => sum + Math.ceil(each.prepare) + (each.cook?.minutes ?? 0) + Math.ceil(each.fill), 0);
-      const longest = into.kind === 'freeze-dry' ? Number.POSITIVE_INFINITY : HOLD_FILLED + later;
-      if (ends.some((end) => step.start - end > longest + 1e-9)) wrong.push(`${product}: filled, then waits`);
-    }
-    return wrong;
-  });
 }

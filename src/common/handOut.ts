@@ -24,13 +24,20 @@ function copy(value: unknown, where: string): unknown {
 }
 
 /**
+ * A copy of plain data.
+ *
+ * @throws Error for a number that is not finite, or anything that is not plain data
+ */
+export const plainCopy = <T>(value: T): T => copy(value, '') as T;
+
+/**
  * Copies an answer on its way out. Every public function returns through here.
  *
  * @throws Error for a number that is not finite, an undefined value, or a `basis` without a line
  */
 export function handOut<T>(value: T): T {
-  const copied = copy(value, '');
+  const copied = plainCopy(value);
   const basis = (copied as { basis?: unknown } | null)?.basis;
   if (Array.isArray(basis) && basis.length === 0) refuse('basis', 'an empty list');
-  return copied as T;
+  return copied;
 }

@@ -92,7 +92,7 @@ export function iceVapourPressure(input: IceVapourPressureInput): IceVapourPress
   return handOut({ pressure: { value: icePressure(valueIn(ice, 'K')), unit: 'Pa' }, basis: iceBasis, cautions: [] });
 }
 
-const frostSchema = fields({ pressure: pressure() });
+const frostSchema = fields({ pressure: pressure({ max: { value: TRIPLE_PA, unit: 'Pa' } }) });
 export type FrostPointInput = z.input<typeof frostSchema>;
 
 export interface FrostPoint {

@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { plainCopy } from '../common/handOut';
 import { fail, StillroomError } from '../errors/StillroomError';
 
 const EXPECTED = 'a plan as planDay answered it, unchanged';
@@ -13,7 +13,7 @@ const EXPECTED = 'a plan as planDay answered it, unchanged';
  */
 export function withPlan<Plan, T>(path: string, given: Plan, work: (plan: Plan) => T): T {
   try {
-    return work(handOut(given));
+    return work(plainCopy(given));
   } catch (error) {
     if (error instanceof StillroomError && error.path === path) throw error;
     return fail('WRONG_TYPE', path, given, EXPECTED);

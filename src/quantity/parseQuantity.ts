@@ -118,7 +118,7 @@ function oneValue(
   if (point !== undefined) {
     if (!isTwofold(amount) || isPointOnly({ dimension, unit })) return point;
     const may = (value: Decimal) => isUsualSize(value, unit, dimension) && possible(value, unit);
-    if (comma !== undefined && may(point) && !may(comma)) return point;
+    if (comma !== undefined && !may(comma)) return point;
   }
   return fail('NOT_A_QUANTITY', path, text, oneReadingOf(amount, unit));
 }

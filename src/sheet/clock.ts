@@ -55,7 +55,7 @@ function sentence({ products }: FeasibleDay, { kind, what, products: names, raw,
     case 'cook':
       return `Cook ${what}`;
     case 'fill':
-      return `${FILL[make ?? 'jars'] ?? 'Fill'} ${what}${many}`;
+      return `${FILL.get(make ?? 'jars') ?? 'Fill'} ${what}${many}`;
     case 'can': {
       const pressure = jars?.pressure === undefined ? '' : ` at ${gauge(jars.pressure, isMetric(ready?.low))}`;
       return `Can ${what}${many}: **process ${jars?.minutes} min${pressure}**`;
@@ -72,7 +72,11 @@ function sentence({ products }: FeasibleDay, { kind, what, products: names, raw,
 }
 
 /** What a cook calls the filling of things that are no jars. */
-const FILL: Readonly<Partial<Record<Make, string>>> = { frozen: 'Pack', leather: 'Spread', vinegar: 'Steep' };
+const FILL: ReadonlyMap<Make, string> = new Map([
+  ['frozen', 'Pack'],
+  ['leather', 'Spread'],
+  ['vinegar', 'Steep'],
+]);
 
 /** Hands, and the pot, canner or trays; burners are counted, not named. */
 const means = ({ uses, unattended }: ScheduledTask): string =>

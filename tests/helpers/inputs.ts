@@ -40,6 +40,7 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   isothermFoods: () => [],
   sources: () => [],
   source: () => ['usda-cghc-2015'],
+  checkSchedule: () => [plan()],
   allocationChart: () => [{ plan: plan() }],
   costChart: () => [{ plan: plan() }],
   timelineChart: () => [{ plan: plan() }],

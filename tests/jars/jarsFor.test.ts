@@ -51,7 +51,7 @@ describe('jarsFor', () => {
     [{ volume: '3 lb', jar: 'pint', headspace: '1/2 in' }, 'WRONG_DIMENSION', 'volume'],
     [{ volume: '', jar: 'pint', headspace: '1/2 in' }, 'NOT_A_QUANTITY', 'volume'],
     [{ volume: '1/0 cup', jar: 'pint', headspace: '1/2 in' }, 'NOT_A_QUANTITY', 'volume'],
-    [{ volume: '10,000 L', jar: 'pint', headspace: '1/2 in' }, 'TOO_MUCH', 'volume'],
+    [{ volume: '10000 L', jar: 'pint', headspace: '1/2 in' }, 'TOO_MUCH', 'volume'],
     [{ volume: '3 L', jar: 'pint', headspace: '10 in' }, 'OUT_OF_RANGE', 'headspace'],
     [{ volume: '3 L', headspace: '1/2 in' }, 'MISSING', 'jar'],
   ])('%j fails with %s at %s', (input, code, path) => {

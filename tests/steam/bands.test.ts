@@ -44,7 +44,6 @@ test('every printed gauge row is looked at', () => {
   expect(series.map(([name]) => name).sort()).toEqual([
     'dial-gauge 11/12/13/14',
     'dial-gauge 6/7/8/9',
-    'weighted-gauge /15',
     'weighted-gauge 10/15',
     'weighted-gauge 15/',
     'weighted-gauge 5/10',

@@ -60,7 +60,8 @@ const NEAR = 1e-6;
  *   { ...fill, uses: [{ resource: 'hands', amount: 1 }], unattended: false },
  *   { ...can, uses: [{ resource: 'canner', amount: 1 }], unattended: false },
  * ];
- * checkSchedule({ ...day, tasks }).broken.map(({ rule, minute }) => [rule, minute]); // => [['wait', 2]]
+ * const [first] = checkSchedule({ ...day, tasks }).broken;
+ * first; // => { rule: 'wait', minute: 2, text: 'peaches: a jar is filled, and no load takes it within 20 min' }
  * ```
  */
 export function checkSchedule(given: DaySchedule | FeasibleDay | object): ScheduleChecked {

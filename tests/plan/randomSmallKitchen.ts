@@ -41,11 +41,13 @@ export function randomSmallKitchen(seed: number): PlanDayInput {
     kitchen: {
       elevation: { value: whole(0, 1800), unit: 'm' },
       hours: random() < 0.2 ? ['6 h', '6 h'] : { value: whole(5, 12), unit: 'h' },
-      hands: kind === 'one pair of hands' ? 1 : whole(1, 2),
+      hands: kind === 'one pair of hands' ? 1 : kind === 'shared loads' ? whole(2, 3) : whole(1, 2),
       burners: whole(1, 3),
       pots: [
         { volume: { value: kind === 'small pot, big canner' ? whole(3, 6) : whole(6, 14), unit: 'quart' } },
-        ...(kind === 'large loads' || kind === 'one pair of hands' ? [{ volume: '5 quarts' as const, count: 2 }] : []),
+        ...(kind === 'large loads' || kind === 'one pair of hands' || kind === 'shared loads'
+          ? [{ volume: '5 quarts' as const, count: 2 }]
+          : []),
       ],
       canners: [
         { method: 'boiling-water', holds },

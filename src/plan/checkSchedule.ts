@@ -8,6 +8,7 @@ import { placedInTime } from './checkWaits';
 import type { FeasibleDay, PlannedProduct } from './dayPlan';
 import type { DaySchedule, ScheduledTask, TaskKind, Window } from './daySchedule';
 import { longestWait, WAITS_BASIS } from './waits';
+import { withPlan } from './withPlan';
 
 /** One rule that an order of work breaks. */
 export interface BrokenRule {
@@ -66,7 +67,10 @@ const NEAR = 1e-6;
  */
 export function checkSchedule(given: DaySchedule | FeasibleDay | object): ScheduleChecked {
   const { schedule, products } = checkedSchedule(given);
-  const broken = [...brokenRules(schedule), ...(products === undefined ? [] : planRules(products, schedule))];
+  const broken = [
+    ...brokenRules(schedule),
+    ...(products === undefined ? [] : withPlan('products', products, (plan) => planRules(plan, schedule))),
+  ];
   return handOut({
     broken: broken.sort((one, other) => one.minute - other.minute),
     basis: [WAITS_BASIS],

@@ -305,7 +305,14 @@ describe('kept needs evidence: each case has its verdict and says what is missin
   });
 
   test('a tested recipe with oil may stand on the shelf', () => {
-    const tuna: Process = { ...beans, food: 'tuna', form: 'precooked, packed in water or oil', pack: undefined, jar: 'pint', minutes: 100 };
+    const tuna: Process = {
+      ...beans,
+      food: 'tuna',
+      form: 'precooked, packed in water or oil',
+      pack: undefined,
+      jar: 'pint',
+      minutes: 100,
+    };
     const record = of('tuna', { process: tuna, jars: sealed, added: [{ what: 'oil', mass: '1 lb' }] });
     const state = (given: BatchRecordInput) =>
       review(given).evidence.find(({ line }) => line === 'oil-in-tested-recipe')?.state;

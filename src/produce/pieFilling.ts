@@ -33,12 +33,15 @@ export interface PieFillingRow extends Sourced {
   readonly filling: string;
   readonly oneQuart: Amounts;
   readonly sevenQuarts: Amounts;
+  /** The acid of one quart counts for every quart: the column for seven prints less of it. */
+  readonly acidByQuart?: true;
 }
 export const pieFillings = asTable<PieFillingRow>(table).rows;
 const fillings = pieFillings.map((row) => ({ name: row.filling, synonyms: [`${row.filling} pie filling`], row }));
 
 const UNITS = { cups: 'cup', qt: 'quart', tbsp: 'tbsp', tsp: 'tsp' } as const;
 const QUARTS_IN_LOAD = 7;
+const ACID = 'bottled lemon juice';
 
 /** `bottledLemonJuice_tbsp` -> `bottled lemon juice` and its unit. */
 function readKey(key: string): { ingredient: string; unit: 'cup' | 'quart' | 'tbsp' | 'tsp' } {
@@ -59,7 +62,8 @@ const amountsOf = (amounts: Amounts, times: number) =>
  * What goes into so many quarts of pie filling, by the printed formula.
  *
  * The guide prints a column for one quart and one for seven, and they are not multiples of each other: full canner
- * loads of seven quarts take the second, the quarts left over the first.
+ * loads of seven quarts take the second, the quarts left over the first. Where the second prints less lemon juice a quart
+ * than the first because the page contradicts itself (blueberry), every quart takes that of the first.
  *
  * @param input.fruit - `apple`, `blueberry`, `sour cherry` or `peach`
  * @param input.quarts - 1 to 10,000
@@ -80,10 +84,12 @@ export function pieFilling(input: PieFillingInput): PieFilling {
   const { row } = lookUp(fruit, fillings, 'fruit', 'fruit with a tested pie filling');
   const loads = Math.floor(quarts / QUARTS_IN_LOAD);
   const single = quarts % QUARTS_IN_LOAD;
+  const isAcid = ({ ingredient }: PieFillingIngredient) => row.acidByQuart === true && ingredient === ACID;
   const parts = [
     ...(loads > 0 ? amountsOf(row.sevenQuarts, loads) : []),
     ...(single > 0 ? amountsOf(row.oneQuart, single) : []),
-  ];
+  ].filter((part) => !isAcid(part));
+  parts.push(...amountsOf(row.oneQuart, quarts).filter(isAcid));
   const ingredients = new Map<string, Quantity<'volume'>>();
   for (const { ingredient, amount } of parts) {
     const before = ingredients.get(ingredient);

@@ -232,7 +232,13 @@ const rows = {
     reduction: z.string().optional(),
     ...sourced,
   }),
-  'pie-fillings': z.strictObject({ filling: z.string(), oneQuart: amounts, sevenQuarts: amounts, ...sourced }),
+  'pie-fillings': z.strictObject({
+    filling: z.string(),
+    oneQuart: amounts,
+    sevenQuarts: amounts,
+    acidByQuart: z.literal(true).optional(),
+    ...sourced,
+  }),
 };
 
 const folder = new URL('../../data/produce/', import.meta.url);

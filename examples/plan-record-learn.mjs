@@ -19,8 +19,8 @@ import {
   useBy,
 } from 'stillroom';
 
-const haul = JSON.parse(readFileSync(new URL('./haul.json', import.meta.url), 'utf8'));
-const { elevation } = haul.kitchen;
+const day = JSON.parse(readFileSync(new URL('./day.json', import.meta.url), 'utf8'));
+const { elevation } = day.kitchen;
 const date = '2026-08-14';
 
 const lines = [];
@@ -37,7 +37,7 @@ const span = (range, write) => `${write(range.low)} to ${write(range.high)}`;
 say('A DAY PLANNED, RECORDED, LEARNED FROM, PLANNED AGAIN', 'An invented example: nobody weighed this fruit.');
 
 // 1. The day, planned from the book.
-const plan = planDay(haul);
+const plan = planDay(day);
 if (!plan.feasible) throw new Error(plan.reason);
 heading(`${date}: what the book promises`);
 const planned = [28, 9, 7, 9];
@@ -134,19 +134,19 @@ for (const { produce, form, n, ...figures } of learned) {
 for (const { index, what, reason } of passedOver)
   say(`Nothing learned of the ${what} of ${records[index].lot}: ${reason}`);
 
-// 5. The next haul, planned from the book and from the records.
+// 5. The next day, planned from the book and from the records.
 const next = {
   invented: true,
   lots: [
     { name: 'second crate of peaches', produce: 'peach', raw: '60 lb', price: '45.00 USD' },
     { name: 'windfall apples', produce: 'apple', raw: '40 lb' },
   ],
-  kitchen: haul.kitchen,
-  products: haul.products.filter(({ from }) => from === 'peaches' || from === 'apples'),
+  kitchen: day.kitchen,
+  products: day.products.filter(({ from }) => from === 'peaches' || from === 'apples'),
 };
 const [byBook, byRecords] = [planDay(next), planDay({ ...next, learned })];
 if (!byBook.feasible || !byRecords.feasible) throw new Error('the second day cannot be planned');
-heading('The next haul: promised and ready for, by the book and by the records');
+heading('The next day: promised and ready for, by the book and by the records');
 const compared = [28, 12, 12];
 say(pad(['product', 'book', 'records'], compared));
 const names = new Set([...byBook.products, ...byRecords.products].map(({ name }) => name));

@@ -60,11 +60,11 @@ const exact = [
 console.log(`a cup in teaspoons (48): ${exact.map(([name, value]) => `${name} ${value}`).join(', ')}`);
 
 console.log('\nPlanner: the same program by stillroom’s solver and by HiGHS (stillroom = 1)');
-const haul = JSON.parse(readFileSync(new URL('../../examples/haul.json', import.meta.url), 'utf8'));
-const program = stillroom.planProgram(haul);
+const request = JSON.parse(readFileSync(new URL('../../examples/day.json', import.meta.url), 'utf8'));
+const program = stillroom.planProgram(request);
 const highs = await loadHighs();
 const text = toLp(program);
-const planned = timed(() => stillroom.planDay(haul), quick ? 1 : 3);
+const planned = timed(() => stillroom.planDay(request), quick ? 1 : 3);
 const ours = timed(() => stillroom.solveProgram(program), quick ? 1 : 3);
 print('planDay, the whole answer', planned, ours);
 print('stillroom, solving', ours, ours);
@@ -75,13 +75,13 @@ print(
 );
 const reference = highs.solve(text, { output_flag: false }).ObjectiveValue;
 console.log(`objective: stillroom ${stillroom.solveProgram(program).worth}, HiGHS ${reference}`);
-const { schedule } = stillroom.planDay(haul);
+const { schedule } = stillroom.planDay(request);
 console.log(
   `order of work: ${schedule.tasks.length} tasks, done at ${schedule.makespan} min, no order before ${schedule.lowerBound} min`,
 );
 
 console.log('\nPlanner: invented days of 8 lots and 12 products (HiGHS on the same program beside it)');
-const days = Array.from({ length: quick ? 4 : 20 }, (_, index) => largeHaul(index + 1));
+const days = Array.from({ length: quick ? 4 : 20 }, (_, index) => largeDay(index + 1));
 const solved = days.map((day) => {
   const large = stillroom.planProgram(day);
   const begun = performance.now();
@@ -157,7 +157,7 @@ function toLp({ variables, bounds }) {
 }
 
 /** Invented: 8 lots of four kinds of fruit and 12 products of them, in a well found kitchen. */
-function largeHaul(seed) {
+function largeDay(seed) {
   let state = seed;
   const random = () => {
     state = (state * 48271) % 2147483647;

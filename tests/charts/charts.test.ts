@@ -17,8 +17,8 @@ import { appleTray, pageCharts } from '../docs/pageCharts';
 import { oneDay, tenProducts, twoDays } from './inventedSchedule';
 import { draw, schemaErrors } from './rendering';
 
-const haul = JSON.parse(readFileSync(new URL('../../examples/haul.json', import.meta.url), 'utf8'));
-const plan = planDay(haul);
+const request = JSON.parse(readFileSync(new URL('../../examples/day.json', import.meta.url), 'utf8'));
+const plan = planDay(request);
 
 const unfinished = dryingCurveChart({ weighings: appleTray.weighings.slice(0, 3), stopWeight: '165 g' });
 const finished = dryingCurveChart({ ...appleTray, stopWeight: '400 g' });

@@ -3,12 +3,12 @@ import { expect, test } from 'vitest';
 import { allocationChart, costChart } from '../../src/charts/index';
 import { type FeasibleDay, planDay } from '../../src/plan/index';
 
-const haul = JSON.parse(readFileSync(new URL('../../examples/haul.json', import.meta.url), 'utf8'));
-const plan = planDay(haul) as FeasibleDay;
+const request = JSON.parse(readFileSync(new URL('../../examples/day.json', import.meta.url), 'utf8'));
+const plan = planDay(request) as FeasibleDay;
 
 test('the bars of the allocation add up to each lot: what is used whole, and what is left fresh', () => {
   const { values } = allocationChart({ plan }).data;
-  for (const { name, raw } of haul.lots as { name: string; raw: string }[]) {
+  for (const { name, raw } of request.lots as { name: string; raw: string }[]) {
     const ofTrimmings = plan.products.filter(({ make }) => ['powder', 'vinegar', 'jelly stock'].includes(make));
     const names = new Set(ofTrimmings.map((product) => product.name.toLowerCase()));
     const bars = values.filter(({ lot, product }) => lot === name && !names.has(product.toLowerCase()));
@@ -49,7 +49,7 @@ test('a plan with nothing made still has its bar of what is left fresh', () => {
 
 test('without a feasible plan, or without prices, there is no chart', () => {
   const infeasible = planDay({
-    ...haul,
+    ...request,
     products: [{ make: 'jam', from: 'peaches', jar: 'half-pint', least: 900 }],
   });
   expect(infeasible.feasible).toBe(false);
@@ -64,7 +64,7 @@ test('without a feasible plan, or without prices, there is no chart', () => {
 
 test('each kind of cost has its own colour, the same in every chart; a lot of any name is produce', () => {
   const kitchen = {
-    ...haul.kitchen,
+    ...request.kitchen,
     bags: { price: '0.20 USD' },
     energy: { electricity: '0.30 USD' },
     wage: '12 USD',
@@ -79,11 +79,11 @@ test('each kind of cost has its own colour, the same in every chart; a lot of an
     const { domain, range } = (color as { scale: Record<string, string[]> }).scale;
     return new Map(domain?.map((kind, index) => [kind, range?.[index]]));
   };
-  const lots = haul.lots.map((lot: object, index: number) => (index === 0 ? { ...lot, name: 'sugar' } : lot));
-  const products = haul.products.map((each: { make: string }) =>
+  const lots = request.lots.map((lot: object, index: number) => (index === 0 ? { ...lot, name: 'sugar' } : lot));
+  const products = request.products.map((each: { make: string }) =>
     each.make === 'jam' ? { ...each, pectin: true, least: 1 } : each,
   );
-  const whole = planDay({ ...haul, lots, kitchen, products }) as FeasibleDay;
+  const whole = planDay({ ...request, lots, kitchen, products }) as FeasibleDay;
   const all = colours(whole);
   expect([...all.keys()]).toEqual([
     'produce',

@@ -20,7 +20,7 @@ function tested(spec: ReturnType<typeof processTimeChart>): ChartSpec {
   throw new Error(spec.reason);
 }
 
-const haul = JSON.parse(readFileSync(new URL('../../examples/haul.json', import.meta.url), 'utf8')) as PlanDayInput;
+const request = JSON.parse(readFileSync(new URL('../../examples/day.json', import.meta.url), 'utf8')) as PlanDayInput;
 
 /** Six invented batches of peach halves, ready over raw. */
 function learnedYield(): ChartSpec {
@@ -54,8 +54,8 @@ export const appleTray: DryingCurveChartInput = {
 };
 
 export const pageCharts = (): Readonly<Record<string, ChartSpec>> => ({
-  timeline: timelineChart({ plan: planDay(haul) }),
-  allocation: allocationChart({ plan: planDay(haul) }),
+  timeline: timelineChart({ plan: planDay(request) }),
+  allocation: allocationChart({ plan: planDay(request) }),
   'learned-yield': learnedYield(),
   'process-time': tested(
     processTimeChart({ food: 'peaches', form: 'halves', pack: 'hot', jar: 'quart', elevation: '3400 ft' }),

@@ -3,10 +3,10 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { planDay } from '../../src/plan/index';
 import { serializeRecord } from '../../src/record/index';
 import type { VectorFile } from '../vectors/schema';
-import { exampleHaul } from './plans';
+import { exampleDay } from './plans';
 
 const shared = new URL('../../shared/', import.meta.url);
-const plan = () => planDay(exampleHaul('haul.json'));
+const plan = () => planDay(exampleDay('day.json'));
 const canning = {
   food: 'peach',
   form: 'halves',
@@ -86,7 +86,7 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   scaleRecipe: () => [{ fruit: 'peach', product: 'jam', pectin: 'none', halfPints: 20 }],
   setRoute: () => [{ finishSolids: '65 %' }],
   shiftWaterActivity: () => [{ waterActivity: 0.5, from: '20 degC', to: '30 degC', food: 'blueberries' }],
-  planProgram: () => [exampleHaul('haul.json')],
+  planProgram: () => [exampleDay('day.json')],
   parseAmount: () => ['1 1/2'],
   parseMoney: () => ['24.50 USD'],
   parseQuantity: () => ['1 1/2 cups', 'volume'],

@@ -2,8 +2,8 @@
 import { readFileSync } from 'node:fs';
 import { type FeasibleDay, type PlanDayInput, planDay } from '../../src/plan/index';
 
-/** A haul of the examples, by the name of its file. */
-export const exampleHaul = (name: string): PlanDayInput =>
+/** A day of the examples, by the name of its file. */
+export const exampleDay = (name: string): PlanDayInput =>
   JSON.parse(readFileSync(new URL(`../../examples/${name}`, import.meta.url), 'utf8'));
 
 /** The plan of a day that has one. */

@@ -3,17 +3,17 @@ import { checkSchedule, type FeasibleDay, type PlanDayInput, planDay } from '../
 import { workedBy } from '../../src/plan/schedule/bound';
 import type { Quantity } from '../../src/quantity/index';
 import { valueIn } from '../../src/quantity/scale';
-import { randomHaul } from './randomHaul';
+import { randomDay } from './randomDay';
 import { clashes } from './schedule/randomJobs';
 
-/** The hours of a haul over two days: five eighths on the first. */
-function overTwoDays(haul: PlanDayInput): PlanDayInput {
-  const hours = valueIn(haul.kitchen.hours as Quantity<'time'>, 'h');
+/** The hours of a plan over two days: five eighths on the first. */
+function overTwoDays(request: PlanDayInput): PlanDayInput {
+  const hours = valueIn(request.kitchen.hours as Quantity<'time'>, 'h');
   const day = (share: number) => ({ value: hours * share, unit: 'h' }) as const;
-  return { ...haul, kitchen: { ...haul.kitchen, hours: [day(5 / 8), day(3 / 8)] } };
+  return { ...request, kitchen: { ...request.kitchen, hours: [day(5 / 8), day(3 / 8)] } };
 }
 
-/** What each resource of a random haul's kitchen can do at once. */
+/** What each resource of a random day's kitchen can do at once. */
 function capacityOf({ kitchen }: PlanDayInput): Map<string, number> {
   return new Map<string, number>([
     ['hands', kitchen.hands ?? 1],
@@ -97,13 +97,13 @@ function broken(input: PlanDayInput, plan: FeasibleDay): string[] {
   return wrong;
 }
 
-describe('on seeded random hauls, on one day and on two', () => {
+describe('on seeded random days, on one day and on two', () => {
   const gaps: number[] = [];
   const smaller: number[] = [];
   test.each(Array.from({ length: 50 }, (_, index) => index + 1))(
-    'haul %i',
+    'day %i',
     (seed) => {
-      for (const input of [randomHaul(seed), overTwoDays(randomHaul(seed))]) {
+      for (const input of [randomDay(seed), overTwoDays(randomDay(seed))]) {
         const plan = planDay(input);
         if (!plan.feasible) {
           expect(input.products.some(({ least = 0 }) => least > 0)).toBe(true);
@@ -199,10 +199,10 @@ describe('musts that fit the hours as sums only', () => {
 });
 
 describe('hours of several days', () => {
-  const haul = randomHaul(7);
+  const request = randomDay(7);
   const answer = (hours: unknown) => {
     try {
-      planDay({ ...haul, kitchen: { ...haul.kitchen, hours: hours as '6 h' } });
+      planDay({ ...request, kitchen: { ...request.kitchen, hours: hours as '6 h' } });
       return 'ok';
     } catch (error) {
       return `${(error as { code: string }).code} at ${(error as { path: string }).path}`;

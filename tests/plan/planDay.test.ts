@@ -5,8 +5,8 @@ import { testedProcess } from '../../src/process/index';
 import type { Quantity } from '../../src/quantity/index';
 import { valueIn } from '../../src/quantity/scale';
 import { runSheet } from '../../src/sheet/index';
-import { exampleHaul, feasible } from '../helpers/plans';
-import { randomHaul } from './randomHaul';
+import { exampleDay, feasible } from '../helpers/plans';
+import { randomDay } from './randomDay';
 
 const kg = (mass: Quantity<'mass'>) => valueIn(mass, 'kg');
 const NEAR = 1e-4;
@@ -154,11 +154,11 @@ function untrueMinutes(input: PlanDayInput, plan: FeasibleDay): string[] {
   });
 }
 
-describe('on seeded random hauls', () => {
+describe('on seeded random days', () => {
   const seeds = Array.from({ length: 60 }, (_, index) => index + 1);
   const conflicts: number[] = [];
-  test.each(seeds)('haul %i: nothing is exceeded, mass and money add up, minutes are the tables', (seed) => {
-    const input = randomHaul(seed);
+  test.each(seeds)('day %i: nothing is exceeded, mass and money add up, minutes are the tables', (seed) => {
+    const input = randomDay(seed);
     const before = JSON.stringify(input);
     const plan = planDay(input);
     expect(JSON.stringify(input)).toBe(before);
@@ -180,8 +180,8 @@ describe('on seeded random hauls', () => {
 });
 
 describe('the examples', () => {
-  test.each(['haul.json', 'haul-metric.json'])('%s: proven best, within everything', (name) => {
-    const input = exampleHaul(name);
+  test.each(['day.json', 'day-metric.json'])('%s: proven best, within everything', (name) => {
+    const input = exampleDay(name);
     const plan = feasible(input);
     expect(plan.provenBest).toBe(true);
     expect(untrueMinutes(input, plan)).toEqual([]);
@@ -189,14 +189,14 @@ describe('the examples', () => {
     expect(planProgram(input).variables.length).toBeGreaterThan(10);
   });
   test('the untested product is left out with the reason and never gets minutes', () => {
-    const plan = feasible(exampleHaul('haul.json'));
+    const plan = feasible(exampleDay('day.json'));
     expect(plan.leftOut).toMatchObject([
       { product: 'peach sauce in pint jars', reason: expect.stringContaining('no tested process') },
     ]);
     expect(plan.products.every(({ name }) => name !== 'peach sauce in pint jars')).toBe(true);
   });
   test('low-acid beans are refused in boiling water and acid is on every tomato jar', () => {
-    const plan = feasible(exampleHaul('haul-metric.json'));
+    const plan = feasible(exampleDay('day-metric.json'));
     expect(plan.leftOut).toMatchObject([{ reason: expect.stringContaining('low in acid') }]);
     const tomatoes = plan.products.filter(({ produce, jars }) => produce === 'tomato' && jars !== undefined);
     expect(tomatoes.length).toBe(2);
@@ -205,32 +205,32 @@ describe('the examples', () => {
 });
 
 describe('aims', () => {
-  const haul = exampleHaul('haul.json');
+  const request = exampleDay('day.json');
   test('least waste uses at least as much produce as most worth', () => {
     const left = (plan: FeasibleDay) => plan.leftFresh.reduce((sum, { raw }) => sum + kg(raw), 0);
-    const [waste, worth] = [feasible({ ...haul, aim: 'least waste' }), feasible(haul)];
+    const [waste, worth] = [feasible({ ...request, aim: 'least waste' }), feasible(request)];
     expect(left(waste)).toBeLessThanOrEqual(left(worth) + NEAR);
     expect(waste.products.every(({ units }) => units.promised >= 1)).toBe(true);
   });
   test('fewest hours meets the musts and makes nothing else', () => {
-    const plan = feasible({ ...haul, aim: 'fewest hours' });
+    const plan = feasible({ ...request, aim: 'fewest hours' });
     expect(plan.products.map(({ name, units }) => [name, units.promised])).toEqual([['peach halves in quart jars', 7]]);
     expect(plan.notMade.every(({ reason }) => reason.startsWith('no must'))).toBe(true);
-    expect(plan.work.hands.minutes).toBeLessThan(feasible(haul).work.hands.minutes);
+    expect(plan.work.hands.minutes).toBeLessThan(feasible(request).work.hands.minutes);
   });
 });
 
 describe('least cost and weights', () => {
-  const haul = exampleHaul('haul.json');
+  const request = exampleDay('day.json');
   const money = ({ cost }: FeasibleDay) =>
     [cost?.produceUsed, cost?.supplies, cost?.energy].reduce((sum, kind) => sum + (kind?.value ?? 0), 0);
   const units = ({ products }: FeasibleDay) => products.reduce((sum, each) => sum + each.units.promised, 0);
   test('least cost: no other aim makes a unit as cheaply', () => {
-    const least = feasible({ ...haul, aim: 'least cost' });
+    const least = feasible({ ...request, aim: 'least cost' });
     expect(least).toMatchObject({ aim: 'least cost', provenBest: true });
     expect(least.objective).toBeCloseTo(-money(least) / units(least), 2);
     for (const aim of ['most worth', 'least waste', 'fewest hours'] as const) {
-      const other = feasible({ ...haul, aim });
+      const other = feasible({ ...request, aim });
       expect(money(other) / units(other)).toBeGreaterThan(-least.objective);
     }
   });
@@ -254,8 +254,8 @@ describe('least cost and weights', () => {
     expect(runSheet(plan)).toContain('Aim: least cost; no better plan');
   });
   test('one weight is the aim of its word', () => {
-    const { aim: _, ...byWord } = feasible({ ...haul, aim: 'least waste' });
-    const { aim, ...byWeight } = feasible({ ...haul, aim: { waste: 1 } });
+    const { aim: _, ...byWord } = feasible({ ...request, aim: 'least waste' });
+    const { aim, ...byWeight } = feasible({ ...request, aim: { waste: 1 } });
     expect(aim).toEqual({ waste: 1 });
     expect(byWeight).toEqual(byWord);
   });
@@ -268,12 +268,12 @@ describe('least cost and weights', () => {
     expect(plan.objective).toBeCloseTo(4 * units(plan) + 0.5 * used - 2 * money(plan) - (3 * minutes) / 60, 1);
   });
   test('heavier hours, fewer hours', () => {
-    const minutes = [0, 4, 40].map((hours) => feasible({ ...haul, aim: { worth: 1, hours } }).work.hands.minutes);
+    const minutes = [0, 4, 40].map((hours) => feasible({ ...request, aim: { worth: 1, hours } }).work.hands.minutes);
     expect(minutes).toEqual([...minutes].sort((one, other) => other - one));
     expect(minutes[0]).toBeGreaterThan(minutes[2] as number);
   });
-  test.each(Array.from({ length: 12 }, (_, index) => index + 1))('haul %i: nothing is exceeded', (seed) => {
-    const input = randomHaul(seed);
+  test.each(Array.from({ length: 12 }, (_, index) => index + 1))('day %i: nothing is exceeded', (seed) => {
+    const input = randomDay(seed);
     for (const aim of ['least cost', { worth: 1, waste: 0.2, cost: 1, hours: 2 }] as const) {
       const plan = planDay({ ...input, aim });
       if (!plan.feasible) continue;
@@ -282,9 +282,9 @@ describe('least cost and weights', () => {
     }
   });
   test.each(Array.from({ length: 12 }, (_, index) => index + 1))(
-    'haul %i: no batch smaller than its smallest',
+    'day %i: no batch smaller than its smallest',
     (seed) => {
-      const input = randomHaul(seed);
+      const input = randomDay(seed);
       const products = input.products.map((each, index) => ({ ...each, most: 30, smallest: 3 + index }));
       const plan = planDay({ ...input, products, aim: seed % 2 === 0 ? 'most worth' : 'least waste' });
       if (!plan.feasible) return;
@@ -306,7 +306,7 @@ describe('bad input: the one error names the field', () => {
     freezeDryer: { trays: 4, trayArea: '100 in2', ice: '5 lb' },
   };
   const halves = { make: 'jars', from: 'peaches', form: 'halves', pack: 'hot', jar: 'quart' };
-  const haul = (parts: object = {}) => ({ lots: [lot], kitchen, products: [halves], ...parts });
+  const request = (parts: object = {}) => ({ lots: [lot], kitchen, products: [halves], ...parts });
   const raws = [
     '-3 lb',
     '0 lb',
@@ -320,7 +320,7 @@ describe('bad input: the one error names the field', () => {
     { value: Number.NaN, unit: 'lb' },
   ];
   test.each(raws.map((raw) => [raw]))('raw weight %s', (raw) => {
-    expect(() => planDay(haul({ lots: [lot, { ...lot, raw }] }) as never)).toThrow(
+    expect(() => planDay(request({ lots: [lot, { ...lot, raw }] }) as never)).toThrow(
       expect.objectContaining({ path: 'lots[1].raw' }),
     );
   });
@@ -410,7 +410,7 @@ describe('bad input: the one error names the field', () => {
     ],
     ['OUT_OF_RANGE', 'kitchen.dryer.trayArea', { kitchen: { ...kitchen, dryer: { trays: 1, trayArea: '0 in2' } } }],
   ] as const)('%s at %s', (code, path, parts) => {
-    const input = haul(parts);
+    const input = request(parts);
     const before = JSON.stringify(input);
     let error: unknown;
     try {
@@ -423,10 +423,10 @@ describe('bad input: the one error names the field', () => {
     expect(JSON.stringify(input)).toBe(before);
   });
   test('__proto__ is never a field', () => {
-    const text = JSON.stringify(haul()).replace('"quart":7', '"__proto__":7');
+    const text = JSON.stringify(request()).replace('"quart":7', '"__proto__":7');
     expect(() => planDay(JSON.parse(text))).toThrow(expect.objectContaining({ code: 'UNKNOWN_FIELD' }));
   });
-  const refused = (parts: object): FeasibleDay => feasible(haul(parts) as never);
+  const refused = (parts: object): FeasibleDay => feasible(request(parts) as never);
   test.each([
     ['no canner', { kitchen: { ...kitchen, canners: undefined } }],
     ['no quart jars are in stock', { kitchen: { ...kitchen, jars: [{ jar: 'pint', count: 4 }] } }],
@@ -476,7 +476,7 @@ describe('bad input: the one error names the field', () => {
     );
   });
   test('impossible musts are an answer, not an error', () => {
-    expect(planDay(haul({ products: [{ ...halves, least: 40 }] }) as never)).toMatchObject({
+    expect(planDay(request({ products: [{ ...halves, least: 40 }] }) as never)).toMatchObject({
       feasible: false,
       conflicts: ['at least 40 of peach halves in quart jars'],
     });

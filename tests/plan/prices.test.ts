@@ -6,7 +6,7 @@ import type { PlanRequest } from '../../src/plan/planInput';
 import { prepare } from '../../src/plan/prepare';
 import { pricesIn, withPrices } from '../../src/plan/prices';
 import { leastFruit } from '../../src/plan/program';
-import { randomHaul } from './randomHaul';
+import { randomDay } from './randomDay';
 
 const usd = (value: number) => ({ value, unit: 'USD' });
 const request = {
@@ -123,8 +123,8 @@ describe('by hand', () => {
  */
 describe('least cost: the cost told', () => {
   let alike = 0;
-  test.each(Array.from({ length: 30 }, (_, index) => index + 1))('haul %i', (seed) => {
-    const input = { ...randomHaul(seed), aim: 'least cost' as const };
+  test.each(Array.from({ length: 30 }, (_, index) => index + 1))('day %i', (seed) => {
+    const input = { ...randomDay(seed), aim: 'least cost' as const };
     const plan = planDay(input);
     if (!plan.feasible || plan.cost === undefined || plan.products.length === 0) return;
     const { produceUsed, supplies, energy, hands } = plan.cost;

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { planProgram, solveProgram } from '../../src/plan/index';
 import { codeText } from '../helpers/errors';
 import { GARBAGE } from '../helpers/garbage';
-import { randomHaul } from './randomHaul';
+import { randomDay } from './randomDay';
 
 const program = {
   variables: [
@@ -14,7 +14,7 @@ const program = {
 const code = (given: unknown, options?: unknown) => codeText(() => solveProgram(given as never, options as never));
 
 test('a program of a day is solved', () => {
-  const found = solveProgram(planProgram(randomHaul(3)));
+  const found = solveProgram(planProgram(randomDay(3)));
   expect(found).toMatchObject({ feasible: true, optimal: true, gap: 0 });
 });
 test('no nodes, no proof', () => {

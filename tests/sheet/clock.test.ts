@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { clockBlock, clockText } from '../../src/sheet/clock';
-import { exampleHaul, feasible } from '../helpers/plans';
+import { exampleDay, feasible } from '../helpers/plans';
 
 const rows = (text: string) => text.split('\n').filter((line) => /^\| [\dd]/.test(line));
 
@@ -13,7 +13,7 @@ test('minutes as the clock shows them, later days by their number', () => {
 });
 
 describe('the example by the clock', () => {
-  const plan = feasible(exampleHaul('haul.json'));
+  const plan = feasible(exampleDay('day.json'));
   const text = clockBlock(plan).join('\n\n');
   test('one line for each task but lifting, in the order of their starts', () => {
     const told = plan.schedule.tasks.filter(({ kind }) => kind !== 'load' && kind !== 'unload');
@@ -33,14 +33,14 @@ describe('the example by the clock', () => {
   });
 });
 test('a day that ends later than its bound says so; on two days each time names its day', () => {
-  const input = exampleHaul('haul.json');
+  const input = exampleDay('day.json');
   const text = clockBlock(feasible({ ...input, kitchen: { ...input.kitchen, hours: ['6 h', '8 h'] } })).join('\n\n');
   expect(text).toMatch(/no order of the same work ends before day 2, \d+:\d\d/);
   expect(text).toContain('each day from its own');
   expect(rows(text).every((row) => /^\| day [12], \d/.test(row))).toBe(true);
 });
 test('under pressure the gauge is told, in metric measure as well', () => {
-  const text = clockBlock(feasible(exampleHaul('haul-metric.json'))).join('\n\n');
+  const text = clockBlock(feasible(exampleDay('day-metric.json'))).join('\n\n');
   expect(text).toMatch(
     /Can tomato crushed in quart jars \(\d\): \*\*process \d+ min at \d+ psi \(\d+ kPa\) on the gauge\*\*/,
   );

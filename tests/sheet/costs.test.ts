@@ -2,10 +2,10 @@ import { describe, expect, test } from 'vitest';
 import type { FeasibleDay, PlanDayInput } from '../../src/plan/index';
 import { costBlock } from '../../src/sheet/costs';
 import { runSheet } from '../../src/sheet/index';
-import { exampleHaul, feasible } from '../helpers/plans';
+import { exampleDay, feasible } from '../helpers/plans';
 
 const whole = (name: string, unit: string): PlanDayInput => {
-  const input = exampleHaul(name);
+  const input = exampleDay(name);
   return {
     ...input,
     kitchen: {
@@ -28,7 +28,7 @@ const rowsOf = (text: string): Map<string, string[]> =>
   );
 
 describe('the example with energy and own hours', () => {
-  const plan = feasible(whole('haul.json', 'USD'));
+  const plan = feasible(whole('day.json', 'USD'));
   const text = costBlock(plan).join('\n\n');
   const rows = rowsOf(text);
   test('the kinds add up to the total as they are printed', () => {
@@ -64,14 +64,14 @@ describe('the example with energy and own hours', () => {
   });
 });
 test('a metric day by 100 g, and a serving that was asked about', () => {
-  const input = whole('haul-metric.json', 'EUR');
+  const input = whole('day-metric.json', 'EUR');
   const products = input.products.map((each) => (each.make === 'dried' ? { ...each, serving: '33 g' as const } : each));
   const text = costBlock(feasible({ ...input, products })).join('\n');
   expect(text).toMatch(/\d 100 g +\| [\d.]+ for 33 g/);
   expect(text).not.toContain('an ounce');
 });
 test('kinds and products that cost nothing are not listed; without a price there is no block', () => {
-  const input = exampleHaul('haul.json');
+  const input = exampleDay('day.json');
   const { energy: _, bags: __, ...kitchen } = input.kitchen;
   const rows = rowsOf(costBlock(feasible({ ...input, kitchen })).join('\n'));
   expect(rows.has('energy')).toBe(false);

@@ -9,7 +9,7 @@ const read = (name: string): PlanDayInput =>
 const unwrapped = (sheet: string) => sheet.replace(/\n {2}/g, ' ');
 
 describe('the example, in US measure', () => {
-  const sheet = unwrapped(runSheet(planDay(read('haul.json'))));
+  const sheet = unwrapped(runSheet(planDay(read('day.json'))));
   test.each([
     '**An invented example**',
     'Kitchen at 3,450 ft.',
@@ -36,7 +36,7 @@ describe('the example, in US measure', () => {
     expect(sheet.split(`Prepare ${taken} of trimmings of`).length).toBe(2);
   });
   test('lines fit a page, tables aside, and none is said twice', () => {
-    const lines = runSheet(planDay(read('haul.json'))).split('\n');
+    const lines = runSheet(planDay(read('day.json'))).split('\n');
     expect(lines.filter((line) => line.startsWith('- ') && line.length > 92)).toEqual([]);
     const cautions = sheet.split('## Cautions')[1]?.split('## Where')[0]?.split('\n- ') ?? [];
     expect(cautions.length).toBeGreaterThan(8);
@@ -45,7 +45,7 @@ describe('the example, in US measure', () => {
 });
 
 describe('the metric example', () => {
-  const sheet = unwrapped(runSheet(planDay(read('haul-metric.json'))));
+  const sheet = unwrapped(runSheet(planDay(read('day-metric.json'))));
   test('acid stands in bold with each tomato product, before it is filled, and among the cautions', () => {
     const blocks = sheet.split('\n## ').filter((block) => /^\d+\. Tomato crushed/.test(block));
     expect(blocks.length).toBe(2);
@@ -68,7 +68,7 @@ describe('the metric example', () => {
   });
 });
 
-const haul = read('haul.json');
+const request = read('day.json');
 test.each([
   ['most worth', 'Aim: most worth; no better plan', 'adds to the plan (worth)'],
   ['least cost', / Aim: least cost \(\d\.\d\d USD for each jar or pack promised\); no better plan/, ''],
@@ -78,16 +78,16 @@ test.each([
     'adds to the plan (the aim by its weights)',
   ],
 ] as const)('the aim %o in words', (aim, words, gain) => {
-  const sheet = unwrapped(runSheet(planDay({ ...haul, aim })));
+  const sheet = unwrapped(runSheet(planDay({ ...request, aim })));
   expect(sheet).toMatch(words);
   expect(sheet).toContain(gain);
 });
 test('nothing to make, and no plan at all', () => {
-  const nothing = runSheet(planDay({ ...haul, products: [{ make: 'vinegar', from: 'plum' }] }));
+  const nothing = runSheet(planDay({ ...request, products: [{ make: 'vinegar', from: 'plum' }] }));
   expect(nothing).toContain('Nothing of what was asked for can be made today.');
   const none = runSheet(
     planDay({
-      ...haul,
+      ...request,
       products: [
         { make: 'jam', from: 'peach', jar: 'half-pint', least: 900 },
         { make: 'jars', from: 'peach', form: 'sauce', jar: 'pint' },
@@ -100,7 +100,7 @@ test('nothing to make, and no plan at all', () => {
 });
 test('every make, every aim, and what is to buy', () => {
   const kitchen = {
-    ...haul.kitchen,
+    ...request.kitchen,
     freezeDryer: { trays: 4, trayArea: '100 in2', ice: '8 lb' },
     dryer: { trays: 40, trayArea: '200 in2' },
     pantry: [{ item: 'sugar', amount: '1 lb' }],
@@ -133,6 +133,6 @@ test('every make, every aim, and what is to buy', () => {
   for (const sheet of sheets) expect(sheet).not.toMatch(/NaN|undefined|Infinity/);
 });
 test('a plan that is not proven says how much better one could be', () => {
-  const plan = planDay(haul) as FeasibleDay;
+  const plan = planDay(request) as FeasibleDay;
   expect(runSheet({ ...plan, provenBest: false, gap: 0.0213 })).toContain('a plan up to 2.2 % better may exist');
 });

@@ -3,8 +3,8 @@ import type { PlanDayInput } from '../../src/plan/index';
 
 type Products = PlanDayInput['products'];
 
-/** Invented: a small haul of 1 to 3 lots and 2 to 6 products of every make, as a cook would write it. */
-export function randomHaul(seed: number): PlanDayInput {
+/** Invented: a small day of 1 to 3 lots and 2 to 6 products of every make, as a cook would write it. */
+export function randomDay(seed: number): PlanDayInput {
   const random = seeded(seed);
   const between = (low: number, high: number) => low + (high - low) * random();
   const whole = (low: number, high: number) => Math.floor(between(low, high + 1));
@@ -84,7 +84,7 @@ export function randomHaul(seed: number): PlanDayInput {
   };
 }
 
-/** What is drawn from a stream of its own, so that a seed gives the same haul otherwise: what else has a price. */
+/** What is drawn from a stream of its own, so that a seed gives the same day otherwise: what else has a price. */
 function pricesOf(random: () => number) {
   const euros = (low: number, high: number) => ({
     value: Math.round(100 * (low + (high - low) * random())) / 100,

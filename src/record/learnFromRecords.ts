@@ -140,7 +140,7 @@ function subjectsOf({ produce, process }: BatchRecord): (Shaped | string)[] {
     const shape = own ?? (produce.length === 1 && process !== undefined ? processed(process).form : undefined);
     if (shape === undefined) return `the record names no form of ${name}`;
     const form = formNamed(shape);
-    return form === undefined ? `no figures are published for ${name} as ${shape}` : { produce: name, form: form.name };
+    return form === undefined ? `these tables hold no figures for ${name} as ${shape}` : { produce: name, form: form.name };
   });
 }
 
@@ -234,7 +234,7 @@ function jarsOf(record: BatchRecord, process: NonNullable<BatchRecord['process']
   if (inJars !== name) return `the process is for ${process.food}, the produce is ${name}`;
   if (shape === undefined) return `the process names no form of ${name}`;
   const form = formNamed(shape);
-  if (form === undefined) return `no raw weight is published for a jar of ${name} as ${shape}`;
+  if (form === undefined) return `these tables hold no raw weight for a jar of ${name} as ${shape}`;
   const size = known(() => describeJar({ jar: process.jar }))?.size;
   return size === undefined
     ? `${process.jar} is no jar size of the tables`
@@ -422,7 +422,7 @@ export function learnFromRecords(input: LearnFromRecordsInput): LearnedFromRecor
         return {
           index,
           what,
-          reason: `no range is published for the ${NAMES[what]} of ${produce}${form === undefined ? '' : ` as ${form}`}`,
+          reason: `these tables hold no range for the ${NAMES[what]} of ${produce}${form === undefined ? '' : ` as ${form}`}`,
         };
       }),
     );

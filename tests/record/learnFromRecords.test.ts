@@ -316,7 +316,7 @@ describe('what is passed over, never guessed', () => {
     // lemons are in the food tables, and in no drying table
     const found = learn(slices('peach'), slices('lemon', { dryer: { time: '9 h', freshMoisture: 0.88 } }));
     expect(found.passedOver).toEqual([
-      { index: 1, what: 'dryingHours', reason: 'no range is published for the drying hours of lemon as slices' },
+      { index: 1, what: 'dryingHours', reason: 'these tables hold no range for the drying hours of lemon as slices' },
     ]);
     expect(found.learned.map(({ produce }) => produce)).toContain('lemon');
     expect(found.learned.every(({ dryingHours }) => dryingHours === undefined)).toBe(true);

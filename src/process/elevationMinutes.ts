@@ -7,6 +7,7 @@ import { formatQuantity } from '../quantity/formatQuantity';
 import { toDecimalIn } from '../quantity/scale';
 import type { LengthInput, Quantity } from '../quantity/types';
 import type { Basis, Caution, Refusal } from '../sources/basis';
+import { caution } from '../sources/cautions';
 import { asTable, basisOf, type Sourced } from '../sources/table';
 import { bandIndex, bandText } from './bands';
 import { processCaution, usualCautions } from './cautions';
@@ -101,8 +102,8 @@ export function perThousandFeet(elevation: Quantity<'length'>, row: { add?: numb
  * The result is rounded up to whole minutes. A rule that gives fewer minutes than `bands` says so: `byBands` holds the
  * longer time, with the caution `fewer-than-bands`.
  *
- * Source: `bands` the boiling-water tables of the USDA Complete Guide to Home Canning; `per-1000-ft` a handbook that
- * repeats older bulletins; `sterilizing` Michigan State 01600946; `ten-percent` a household book of 1918.
+ * Source: `bands` the boiling-water tables of the USDA Complete Guide to Home Canning; `per-1000-ft` an older federal
+ * bulletin, recalled and not seen; `sterilizing` Michigan State 01600946; `ten-percent` a household book of 1918.
  *
  * @param input.baseMinutes - above 0, up to 600
  * @param input.rule - `bands`, `per-1000-ft`, `sterilizing` or `ten-percent`
@@ -157,7 +158,11 @@ export function elevationMinutes(input: ElevationMinutesInput): ElevationMinutes
     added: found.minutes,
     ...(short ? { byBands: minutes(bands.minutes) } : {}),
     basis: [own, found.basis, ...(short ? [bands.basis] : [])],
-    cautions: [...cautions.map(processCaution), ...usualCautions()],
+    cautions: [
+      ...(found.basis.kind === 'from-memory' ? [caution('from-memory')] : []),
+      ...cautions.map(processCaution),
+      ...usualCautions(),
+    ],
   });
 }
 

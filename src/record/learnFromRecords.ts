@@ -140,7 +140,9 @@ function subjectsOf({ produce, process }: BatchRecord): (Shaped | string)[] {
     const shape = own ?? (produce.length === 1 && process !== undefined ? processed(process).form : undefined);
     if (shape === undefined) return `the record names no form of ${name}`;
     const form = formNamed(shape);
-    return form === undefined ? `these tables hold no figures for ${name} as ${shape}` : { produce: name, form: form.name };
+    return form === undefined
+      ? `these tables hold no figures for ${name} as ${shape}`
+      : { produce: name, form: form.name };
   });
 }
 

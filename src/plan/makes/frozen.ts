@@ -63,8 +63,12 @@ function batchIn(day: Day, leafy: boolean): Batch | undefined {
   return { label: largest.label, kg: largest.litres / (litresPerKg + 1) };
 }
 
-const span = ({ low, high }: { readonly low: number; readonly high: number }): string =>
-  low === high ? `${low}` : `${low} to ${high}`;
+/** `3 min`, `2 to 3 min`, and by the second where the time is under a minute: `10 to 15 s`. */
+function span({ low, high }: { readonly low: number; readonly high: number }): string {
+  const [by, unit] = high < 1 ? [60, 's'] : [1, 'min'];
+  const [least, most] = [low, high].map((minutes) => Number((minutes * by).toFixed(2)));
+  return least === most ? `${least} ${unit}` : `${least} to ${most} ${unit}`;
+}
 
 /** The steps of blanching, one time for each size where the cook has not named one. */
 function blanch(
@@ -96,15 +100,15 @@ function blanch(
   const most = Math.max(...timed.map(({ answer }) => answer.minutes.high));
   const times =
     timed.length === 1
-      ? `Blanch in ${BLANCH_IN[first.answer.method]} for ${span(first.answer.minutes)} min`
+      ? `Blanch in ${BLANCH_IN[first.answer.method]} for ${span(first.answer.minutes)}`
       : `Blanch by size: ${timed
-          .map(({ cut, answer }) => `${cut} ${span(answer.minutes)} min in ${BLANCH_IN[answer.method]}`)
+          .map(({ cut, answer }) => `${cut} ${span(answer.minutes)} in ${BLANCH_IN[answer.method]}`)
           .join('; ')}`;
   const water = blanching({ ...askFor(first.answer), mass: massOf(day, batch.kg) });
   const gallons =
     'water' in water && water.water !== undefined ? formatQuantity(volumeOf(day, water.water)) : undefined;
   const pot = `at most ${formatQuantity(massOf(day, batch.kg), { rounding: 'down' })} at a time in the ${batch.label}`;
-  const cool = timed.length === 1 ? `for ${span(first.answer.coolingMinutes)} min` : coolBySize(timed);
+  const cool = timed.length === 1 ? `for ${span(first.answer.coolingMinutes)}` : coolBySize(timed);
   return {
     steps: [
       inWater
@@ -128,7 +132,7 @@ const askFor = ({ food, form, method }: Blanching) => ({ food, method, ...(form 
 function coolBySize(timed: readonly { readonly cut: string; readonly answer: Blanching }[]): string {
   return timed.every(({ answer }) => answer.coolingMinutes.high === answer.minutes.high)
     ? 'for as long'
-    : `(${timed.map(({ cut, answer }) => `${cut} ${span(answer.coolingMinutes)} min`).join('; ')})`;
+    : `(${timed.map(({ cut, answer }) => `${cut} ${span(answer.coolingMinutes)}`).join('; ')})`;
 }
 
 /** A fruit of the freezer packs, dry: with the ascorbic acid where its page prints it. */
@@ -143,7 +147,7 @@ function packedDry(food: string): Before {
       acid === undefined
         ? []
         : [
-            `Sprinkle ${formatQuantity(acid.perQuart)} of ascorbic acid${water} over each quart${steam === undefined ? '' : `, or steam the pieces for ${span(steam)} min and cool them`}.`,
+            `Sprinkle ${formatQuantity(acid.perQuart)} of ascorbic acid${water} over each quart${steam === undefined ? '' : `, or steam the pieces for ${span(steam)} and cool them`}.`,
           ],
     basis,
     cautions,
@@ -161,7 +165,7 @@ function before(day: Day, food: string, form: string | undefined): Before | Left
     case 'not printed for this cut':
       return {
         left: `these tables hold no blanching time for ${food} in this cut${form === undefined ? '' : ` (${form})`}, and it is not frozen raw`,
-        instead: `freeze it in a printed cut: ${found.printed.filter((cut) => cut !== '').join('; ')}`,
+        instead: insteadOfCut(found.printed.filter((cut) => cut !== '')),
       };
     case 'cook':
     case 'raw': {
@@ -179,6 +183,11 @@ function before(day: Day, food: string, form: string | undefined): Before | Left
       };
   }
 }
+
+const insteadOfCut = (printed: readonly string[]): string =>
+  printed.length === 0
+    ? 'leave the form out: one blanching time is printed for it, without a cut'
+    : `freeze it in a printed cut: ${printed.join('; ')}`;
 
 const FRUITS = new Set(produceNames('fruit'));
 

@@ -29,6 +29,8 @@ describe('frozen: vegetables are blanched as the freezing tables print', () => {
     ['beet', 'slices', 'cooked until tender before freezing'],
     ['carrot', 'slices', 'Blanch in boiling water for 2 min'],
     ['sweet corn', 'kernels', 'Blanch in boiling water for 4 min'],
+    ['sweet corn', 'cut from the cob', 'Blanch in boiling water for 4 min'],
+    ['onion', 'slices', 'Blanch in boiling water for 10 to 15 s,'],
     ['corn', 'whole', 'small ears 7 min in boiling water; corn on the cob, medium ears 9 min'],
     ['green beans', 'pieces', 'Blanch in boiling water for 3 min'],
     ['broccoli', 'florets', 'Blanch in boiling water for 3 min'],
@@ -42,6 +44,15 @@ describe('frozen: vegetables are blanched as the freezing tables print', () => {
     expect(
       made([{ produce, raw: '10 lb' }], [{ make: 'frozen', from: produce, form }]).products[0]?.steps[0],
     ).toContain(first);
+  });
+  test('a vegetable whose one time is for no cut says so', () => {
+    const [left] = made(
+      [{ produce: 'celery', raw: '10 lb' }],
+      [{ make: 'frozen', from: 'celery', form: 'slices' }],
+    ).leftOut;
+    expect(left?.instead).toMatch(/leave the form out/);
+    const plain = made([{ produce: 'celery', raw: '10 lb' }], [{ make: 'frozen', from: 'celery' }]);
+    expect(plain.products[0]?.steps[0]).toContain('Blanch in boiling water for 3 min');
   });
   test('the pot, the water, the ice and the hands of blanching are in the plan', () => {
     const frozen = (more: object = {}) =>

@@ -4,7 +4,7 @@ import { valueIn } from '../quantity/scale';
 import type { Money, Quantity, Range } from '../quantity/types';
 
 const METRIC: ReadonlySet<string> = new Set(['g', 'mg', 'kg', 'tonne']);
-/** Whether a plan's weights are told in metric units. */
+/** Whether a plan's weights are in metric units. */
 export const isMetric = (mass: Quantity<'mass'> | undefined): boolean => mass !== undefined && METRIC.has(mass.unit);
 const ONE_UNIT = /^([\d.,/ ]+) ([a-z]+)$/;
 const OUNCES_IN_POUND = 16;

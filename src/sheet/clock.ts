@@ -15,7 +15,7 @@ export function clockText(minute: number, days: number): string {
   return days === 1 && day === 0 ? text : `day ${day + 1}, ${text}`;
 }
 
-/** Kinds that are told with the canner load they belong to. */
+/** Kinds that share the row of the canner load they belong to. */
 const WITH_LOAD: ReadonlySet<ScheduledTask['kind']> = new Set(['load', 'unload']);
 
 /** The day by the clock: what starts when, how long, and with what. */

@@ -102,7 +102,7 @@ function cautionsOf({ cautions, products }: FeasibleDay): string[] {
   );
   return [...general, ...own];
 }
-/** Up to so many products are named before a caution that is theirs. */
+/** The most products that are named before a caution of theirs. */
 const FEW = 2;
 
 const proof = ({ provenBest, gap }: FeasibleDay): string =>

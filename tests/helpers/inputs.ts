@@ -7,7 +7,8 @@ import { exampleDay } from './plans';
 
 const shared = new URL('../../shared/', import.meta.url);
 const plan = () => planDay(exampleDay('day.json'));
-const canning = {
+/** A load of peaches in a boiling-water canner. */
+export const CANNING = {
   food: 'peach',
   form: 'halves',
   pack: 'hot',
@@ -58,8 +59,8 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
     { dried: '500 g', moisture: '2 %', bag: { area: '0.12 m2', transmission: 0.5, time: '365 days' } },
   ],
   trayLoad: () => [{ area: '1 ft2', thickness: '1/4 in', ready: '10 lb' }],
-  canningEnergy: () => [canning],
-  canLoad: () => [canning],
+  canningEnergy: () => [CANNING],
+  canLoad: () => [CANNING],
   canningRules: () => [{ topic: 'pressure canner' }],
   findFoods: () => [{ text: 'mushr' }],
   processesFor: () => [{ food: 'rhubarb' }],
@@ -78,7 +79,12 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   serializeRecord: () => [record],
   batchRecord: () => [record],
   describeProduce: () => [{ produce: 'peaches' }],
-  solveProgram: () => [{ variables: [{ name: 'a', worth: 1, whole: true, max: 3 }], bounds: [] }],
+  solveProgram: () => [
+    {
+      variables: [{ name: 'jars', worth: 2, integer: true }],
+      bounds: [{ name: 'fruit', terms: [['jars', 1.4]], max: 10 }],
+    },
+  ],
   brixFromBaume: () => [{ baume: 11.1 }],
   soluteTable: () => [{ solute: 'salt' }],
   elevationFromBoiling: () => [{ temperature: '203 degF' }],

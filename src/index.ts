@@ -8,6 +8,7 @@ export * from './charts/index';
 export * from './drying/index';
 export * from './errors/index';
 export * from './freezing/index';
+export * from './heat/index';
 export * from './jars/index';
 export * from './lethality/index';
 export * from './plan/index';

@@ -10,6 +10,7 @@ const LAYERS: Readonly<Record<string, number>> = {
   sources: 0,
   steam: 1,
   solution: 1,
+  heat: 1,
   produce: 2,
   jars: 2,
   process: 2,

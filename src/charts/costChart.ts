@@ -1,8 +1,8 @@
 import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
-import type { ProductCost } from '../plan/dayPlan';
+import { withPlan } from '../plan/answer/withPlan';
 import type { DayPlan } from '../plan/index';
-import { withPlan } from '../plan/withPlan';
+import type { ProductCost } from '../plan/request/dayPlan';
 import { feasiblePlan } from './allocationChart';
 import { type ChartLayer, type ChartSpec, capital, chart, OKABE_ITO } from './spec';
 

@@ -1,8 +1,8 @@
 import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
-import type { DaySchedule, ScheduledTask, Window } from '../plan/daySchedule';
+import { withPlan } from '../plan/answer/withPlan';
 import type { DayPlan, FeasibleDay } from '../plan/index';
-import { withPlan } from '../plan/withPlan';
+import type { DaySchedule, ScheduledTask, Window } from '../plan/request/daySchedule';
 import { formatQuantity } from '../quantity/formatQuantity';
 import { type ChartLayer, type ChartSpec, chart, coloursFor, digits, OKABE_ITO, QUIET_GREY, WIDTH } from './spec';
 

@@ -5,6 +5,7 @@
  */
 export { type Blanching, type BlanchingInput, blanching } from './blanching';
 export { type FoodProperties, type FoodPropertiesInput, foodProperties } from './foodProperties';
+export { type FreezeEnergyInput, type FreezingProperties, freezeEnergy } from './freezeEnergy';
 export { type FreezerLoad, type FreezerLoadInput, freezerLoad } from './freezerLoad';
 export { type FreezerPack, type FreezerPackInput, freezerPack, type PackIngredients } from './freezerPack';
 export { type FreezingHeadspace, type FreezingHeadspaceInput, freezingHeadspace } from './freezingHeadspace';

@@ -3,8 +3,9 @@
  * @module
  */
 
-export type { Activity, Canning, Capacity, Cook, Supply } from './activity';
-export { type BrokenRule, checkSchedule, type ScheduleChecked } from './checkSchedule';
+export { planDay, planProgram } from './planDay';
+export type { Aim } from './program/program';
+export type { Activity, Canning, Capacity, Cook, Supply } from './request/activity';
 export type {
   CannerLoad,
   CostKind,
@@ -28,21 +29,10 @@ export type {
   Units,
   Work,
   YieldKnown,
-} from './dayPlan';
-export type { DaySchedule, ScheduledTask, TaskKind, Use, Window } from './daySchedule';
-export { type ApplianceEnergyInput, applianceEnergy } from './energy/applianceEnergy';
-export { type BoilingEnergyInput, boilingEnergy } from './energy/boilingEnergy';
-export { type BoilOffEnergyInput, boilOffEnergy } from './energy/boilOffEnergy';
-export { type CanningEnergy, type CanningEnergyInput, canningEnergy } from './energy/canningEnergy';
-export { type DryEnergy, type DryEnergyInput, dryEnergy } from './energy/dryEnergy';
-export { type EnergyCost, type EnergyCostInput, energyCost } from './energy/energyCost';
-export { type FreezeDryEnergyInput, freezeDryEnergy } from './energy/freezeDryEnergy';
-export { type FreezeEnergyInput, type FreezingProperties, freezeEnergy } from './energy/freezeEnergy';
-export { type HeatUpEnergyInput, heatUpEnergy } from './energy/heatUpEnergy';
-export type { EnergyNeeded, HeatNeeded } from './energy/needed';
-export type { Bound, Program, Variable } from './linearProgram';
-export { planDay, planProgram } from './planDay';
-export type { AimWeights, AimWord, Make, PlanDayInput } from './planInput';
-export type { Aim } from './program';
-export type { Solved } from './solve';
-export { solveProgram } from './solveProgram';
+} from './request/dayPlan';
+export type { DaySchedule, ScheduledTask, TaskKind, Use, Window } from './request/daySchedule';
+export type { AimWeights, AimWord, Make, PlanDayInput } from './request/planInput';
+export { type BrokenRule, checkSchedule, type ScheduleChecked } from './schedule/checkSchedule';
+export type { Bound, Program, Variable } from './solver/linearProgram';
+export type { Solved } from './solver/solve';
+export { solveProgram } from './solver/solveProgram';

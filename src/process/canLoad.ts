@@ -1,4 +1,5 @@
 import { handOut } from '../common/handOut';
+import { EFFICIENCY } from '../heat/burner';
 import { count, fields, optional, power, ratio, readInput, temperature, volume } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { PowerInput, Range, RatioInput, TemperatureInput, VolumeInput } from '../quantity/types';
@@ -10,8 +11,6 @@ import { processCaution } from './cautions';
 import { readJar } from './jar';
 import { type TestedProcess, type TestedProcessInput, testedProcess } from './testedProcess';
 
-/** Share of a burner's heat that reaches the pot, gas flame to induction; common practice, no source. */
-export const EFFICIENCY: Range<number> = { low: 0.35, likely: 0.55, high: 0.8 };
 /** Share of the jars' own heating that is done before the boil or the steady steam; estimate. */
 const JAR_SHARE: Range<number> = { low: 0, likely: 0.5, high: 1 };
 /** Minutes to put a jar in or lift it out; common practice, no source. */

@@ -5,6 +5,7 @@
 export type { ProcessAcid } from './acid';
 export { type BoilingMinutes, type BoilingMinutesInput, boilBeforeTasting, sterilizingMinutes } from './boilingMinutes';
 export { type CanLoad, type CanLoadInput, canLoad, type LoadStep } from './canLoad';
+export { type CanningEnergy, type CanningEnergyInput, canningEnergy } from './canningEnergy';
 export {
   type CanningRule,
   type CanningRules,

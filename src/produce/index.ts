@@ -3,17 +3,16 @@
  * @module
  */
 export { produceNames } from './catalogue';
-export { type Composition, type CompositionInput, composition } from './composition';
-export { type ContainerWeight, type ContainerWeightInput, containerWeight } from './containerWeight';
+export { type Composition, type CompositionInput, composition } from './composition/composition';
 export {
   type DescribeProduceInput,
   describeProduce,
   type ProduceDescription,
   type Proximates,
-} from './describeProduce';
-export { type FoodComposition, type FoodCompositionInput, foodComposition } from './foodComposition';
-export { type FrozenPintsFromRaw, type FrozenPintsFromRawInput, frozenPintsFromRaw } from './frozenPintsFromRaw';
-export { type JuiceBrix, type JuiceBrixInput, juiceBrix } from './juiceBrix';
+} from './composition/describeProduce';
+export { type FoodComposition, type FoodCompositionInput, foodComposition } from './composition/foodComposition';
+export { type JuiceBrix, type JuiceBrixInput, juiceBrix } from './composition/juiceBrix';
+export { type ContainerWeight, type ContainerWeightInput, containerWeight } from './weights/containerWeight';
 export {
   type MassFromVolumeInput,
   type MassOfVolume,
@@ -21,8 +20,9 @@ export {
   type VolumeFromMassInput,
   type VolumeOfMass,
   volumeFromMass,
-} from './massFromVolume';
-export { type PieFilling, type PieFillingIngredient, type PieFillingInput, pieFilling } from './pieFilling';
+} from './weights/massFromVolume';
+export { type FrozenPintsFromRaw, type FrozenPintsFromRawInput, frozenPintsFromRaw } from './yields/frozenPintsFromRaw';
+export { type PieFilling, type PieFillingIngredient, type PieFillingInput, pieFilling } from './yields/pieFilling';
 export {
   type JarsFromRaw,
   type JarsFromRawInput,
@@ -34,7 +34,7 @@ export {
   rawForJars,
   readyPerQuart,
   type YieldRoad,
-} from './rawForJars';
+} from './yields/rawForJars';
 export {
   type RawForReady,
   type RawForReadyInput,
@@ -43,5 +43,5 @@ export {
   rawForReady,
   readyFromRaw,
   type TrimmingsPart,
-} from './readyFromRaw';
-export { type RecipeYield, type RecipeYieldInput, recipeYield, recipeYieldNames } from './recipeYield';
+} from './yields/readyFromRaw';
+export { type RecipeYield, type RecipeYieldInput, recipeYield, recipeYieldNames } from './yields/recipeYield';

@@ -1,7 +1,7 @@
 /** What a batch must show before it counts as kept: by how it was put up, where it is kept and what food it is. */
 import evidenceJson from '../../data/record/evidence.json';
 import { findNamed } from '../common/names';
-import { jerky } from '../drying/jerky';
+import { jerky } from '../drying/guide/jerky';
 import { readFood, readForm } from '../process/food';
 import { valueIn } from '../quantity/scale';
 import { type Basis, joinBasis } from '../sources/basis';

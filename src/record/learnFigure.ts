@@ -2,7 +2,7 @@ import type * as z from 'zod/mini';
 import type { Given } from '../common/given';
 import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
-import { yieldOf } from '../produce/readyFromRaw';
+import { yieldOf } from '../produce/yields/readyFromRaw';
 import { choice, fields, list, mass, name, number, optional, rangeOf, ratio, readInput } from '../quantity/fields';
 import { toDecimalIn } from '../quantity/scale';
 import type { Range } from '../quantity/types';

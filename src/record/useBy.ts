@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import { handOut } from '../common/handOut';
-import { type DriedStorageInput, driedStorage } from '../drying/storage';
+import { type DriedStorageInput, driedStorage } from '../drying/keep/storage';
 import { frozenStorage } from '../freezing/frozenStorage';
 import { sealRows } from '../jars/tables';
 import { choice, fields, name, optional, readInput, temperature } from '../quantity/fields';

@@ -1,6 +1,6 @@
-import type { FeasibleDay } from '../plan/dayPlan';
-import type { ScheduledTask, Window } from '../plan/daySchedule';
-import type { Make } from '../plan/planInput';
+import type { FeasibleDay } from '../plan/request/dayPlan';
+import type { ScheduledTask, Window } from '../plan/request/daySchedule';
+import type { Make } from '../plan/request/planInput';
 import { canningRules } from '../process/canningRules';
 import { counted, gauge, isMetric, weight } from './amounts';
 import { bullets, table } from './markdown';

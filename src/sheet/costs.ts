@@ -1,4 +1,4 @@
-import type { FeasibleDay, PlannedProduct } from '../plan/dayPlan';
+import type { FeasibleDay, PlannedProduct } from '../plan/request/dayPlan';
 import { formatQuantity } from '../quantity/formatQuantity';
 import type { Quantity } from '../quantity/types';
 import { kilowattHours } from './amounts';

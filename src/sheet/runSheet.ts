@@ -1,6 +1,6 @@
-import type { DayPlan, FeasibleDay, InfeasibleDay, Ingredient, PlannedProduct, ToReady } from '../plan/dayPlan';
-import type { AimWeights, AimWord } from '../plan/planInput';
-import { withPlan } from '../plan/withPlan';
+import { withPlan } from '../plan/answer/withPlan';
+import type { DayPlan, FeasibleDay, InfeasibleDay, Ingredient, PlannedProduct, ToReady } from '../plan/request/dayPlan';
+import type { AimWeights, AimWord } from '../plan/request/planInput';
 import { isMass } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
 import { valueIn } from '../quantity/scale';

@@ -2,7 +2,7 @@ import type * as z from 'zod/mini';
 import { handOut } from '../common/handOut';
 import { nameKey } from '../common/names';
 import { fail, StillroomError } from '../errors/StillroomError';
-import { composition } from '../produce/composition';
+import { composition } from '../produce/composition/composition';
 import { fields, name, number, optional, ratio, readInput } from '../quantity/fields';
 import type { Range } from '../quantity/types';
 import { type Basis, type Caution, joinBasis, joinCautions } from '../sources/basis';

@@ -1,6 +1,6 @@
 /** An invented day for the timeline: not a plan of any kitchen, but of the shape and size of one. */
 import type { ScheduledDay } from '../../src/charts/index';
-import type { DaySchedule, ScheduledTask, TaskKind, Window } from '../../src/plan/daySchedule';
+import type { DaySchedule, ScheduledTask, TaskKind, Window } from '../../src/plan/request/daySchedule';
 
 type Uses = Readonly<Record<string, number>>;
 type Line = readonly [

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type TimelineRow, timelineChart } from '../../src/charts/index';
-import type { ScheduledTask } from '../../src/plan/daySchedule';
+import type { ScheduledTask } from '../../src/plan/request/daySchedule';
 import { expectError } from '../helpers/errors';
 import { oneDay, scheduled, scheduleOf, tenProducts, twoDays } from './inventedSchedule';
 import { draw } from './rendering';

@@ -1,16 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  driedMass,
-  dryBasis,
-  dryerEnergy,
-  dryingHeat,
-  dryingRateTime,
-  moistureNow,
-  startMoisture,
-  stopWeight,
-  wetBasis,
-} from '../../src/drying/index';
+import { driedMass, dryBasis, moistureNow, startMoisture, stopWeight, wetBasis } from '../../src/drying/index';
+import { dryerEnergy, dryingHeat, dryingRateTime } from '../../src/heat/index';
 import { errorOf } from './helpers';
 
 const moisture = fc.double({ min: 0.05, max: 0.98, noNaN: true });

@@ -1,14 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  drynessByWeight,
-  freezeDryCollapse,
-  freezeDryTime,
-  frostPoint,
-  glassTransition,
-  iceVapourPressure,
-  sublimationHeat,
-} from '../../src/drying/index';
+import { drynessByWeight, freezeDryCollapse, freezeDryTime, glassTransition } from '../../src/drying/index';
+import { frostPoint, iceVapourPressure, sublimationHeat } from '../../src/heat/index';
 import { errorOf } from './helpers';
 
 const degC = (value: number) => ({ value, unit: 'degC' as const });

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { DRIED_FOODS as foods } from '../../src/drying/foodNames';
+import { DRIED_FOODS as foods } from '../../src/drying/guide/foodNames';
 import {
   conditioning,
   driedStorage,

@@ -1,17 +1,16 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import * as z from 'zod';
-import { DRIED_FOODS } from '../../src/drying/foodNames';
+import { DRIED_FOODS } from '../../src/drying/guide/foodNames';
 import {
   dryingGuide,
-  dryingHeat,
   dryingStudy,
   freezeDryCollapse,
   glassTransition,
-  iceVapourPressure,
   moistureRatio,
   pretreatmentDip,
 } from '../../src/drying/index';
+import { dryingHeat, iceVapourPressure } from '../../src/heat/index';
 import { source } from '../../src/sources/index';
 import { latentHeat as steamLatentHeat } from '../../src/steam/index';
 import { sourced } from '../helpers/tables';

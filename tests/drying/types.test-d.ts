@@ -4,13 +4,13 @@ import {
   driedMass,
   finishForecast,
   freezeDryLoad,
-  iceVapourPressure,
   type Jerky,
   leather,
   oxygenAbsorbers,
   stopWeight,
   trayLoad,
 } from '../../src/drying/index';
+import { iceVapourPressure } from '../../src/heat/index';
 import type { Quantity, Range } from '../../src/quantity/index';
 
 test('wrong dimensions do not compile', () => {

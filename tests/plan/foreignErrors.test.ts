@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { StillroomError } from '../../src/errors/StillroomError';
+import * as freezing from '../../src/freezing/index';
+import * as heat from '../../src/heat/index';
 import * as plan from '../../src/plan/index';
+import * as process from '../../src/process/index';
 import * as sugar from '../../src/sugar/index';
 import { CANNING as canning } from '../helpers/inputs';
 
@@ -84,15 +87,15 @@ function* withLeaf(input: unknown, leaf: unknown): Generator<unknown> {
 describe('one wrong leaf is one error of ours', () => {
   const examples: readonly (readonly [string, (given: never) => unknown, unknown])[] = [
     ['planDay', plan.planDay, day],
-    ['canningEnergy', plan.canningEnergy, canning],
-    ['applianceEnergy', plan.applianceEnergy, { power: '500 W', time: '2 h' }],
-    ['boilOffEnergy', plan.boilOffEnergy, { water: '1 kg', elevation: '500 ft' }],
-    ['boilingEnergy', plan.boilingEnergy, { time: '20 min', burnerPower: '2400 W' }],
-    ['dryEnergy', plan.dryEnergy, { fresh: '1 kg', moisture: 0.8, targetMoisture: 0.2 }],
-    ['energyCost', plan.energyCost, { energy: '1 kWh', price: { per: 'kWh', price: '0.3 USD' } }],
-    ['freezeDryEnergy', plan.freezeDryEnergy, { ice: '1 kg' }],
-    ['freezeEnergy', plan.freezeEnergy, { mass: '1 kg', water: 0.8, from: '20 degC', to: '-18 degC' }],
-    ['heatUpEnergy', plan.heatUpEnergy, { mass: '1 kg', from: '20 degC', to: '90 degC', food: 'food' }],
+    ['canningEnergy', process.canningEnergy, canning],
+    ['applianceEnergy', heat.applianceEnergy, { power: '500 W', time: '2 h' }],
+    ['boilOffEnergy', heat.boilOffEnergy, { water: '1 kg', elevation: '500 ft' }],
+    ['boilingEnergy', heat.boilingEnergy, { time: '20 min', burnerPower: '2400 W' }],
+    ['dryEnergy', heat.dryEnergy, { fresh: '1 kg', moisture: 0.8, targetMoisture: 0.2 }],
+    ['energyCost', heat.energyCost, { energy: '1 kWh', price: { per: 'kWh', price: '0.3 USD' } }],
+    ['freezeDryEnergy', heat.freezeDryEnergy, { ice: '1 kg' }],
+    ['freezeEnergy', freezing.freezeEnergy, { mass: '1 kg', water: 0.8, from: '20 degC', to: '-18 degC' }],
+    ['heatUpEnergy', heat.heatUpEnergy, { mass: '1 kg', from: '20 degC', to: '90 degC', food: 'food' }],
     ['jamRecipe', sugar.jamRecipe, { fruit: 'peach', product: 'jam', pectin: 'none' }],
     ['scaleRecipe', sugar.scaleRecipe, { fruit: 'peach', product: 'jam', pectin: 'none', times: 1 }],
     ['jamBalance', sugar.jamBalance, { fruit: '1 kg', fruitSolids: 0.12, sugarToFruit: 1, finishSolids: 0.65 }],

@@ -1,6 +1,6 @@
 import { seeded } from '../../src/common/seeded';
-import type { Activity, Canning, Capacity } from '../../src/plan/activity';
-import type { Program } from '../../src/plan/linearProgram';
+import type { Activity, Canning, Capacity } from '../../src/plan/request/activity';
+import type { Program } from '../../src/plan/solver/linearProgram';
 
 /** Invented: a kitchen with 2 to 8 lots and 3 to 12 products of every kind, all priced; with smallest batches or without. */
 export function randomKitchen(

@@ -2,9 +2,9 @@ import { expect, test } from 'vitest';
 import * as z from 'zod/mini';
 import cautions from '../../data/plan/cautions.json';
 import { planCaution } from '../../src/plan/cautions';
-import { MAKES } from '../../src/plan/planInput';
-import { longestWait, type WaitId } from '../../src/plan/waits';
-import { workTimes } from '../../src/plan/work';
+import { workTimes } from '../../src/plan/makes/work';
+import { MAKES } from '../../src/plan/request/planInput';
+import { longestWait, type WaitId } from '../../src/plan/schedule/waits';
 import { readTable } from '../helpers/tables';
 
 test('the cautions of the plan', () => {

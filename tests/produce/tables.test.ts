@@ -2,11 +2,11 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import * as z from 'zod';
 import { catalogue, namesAbove } from '../../src/produce/catalogue';
-import { FORMS } from '../../src/produce/forms';
 import { readyFromRaw } from '../../src/produce/index';
-import { canningRows, customaryRows, guideQuart } from '../../src/produce/printed';
-import { recipeRows } from '../../src/produce/share';
-import { kitchenWeights, preservedWeights, rawWeights } from '../../src/produce/weights';
+import { kitchenWeights, preservedWeights, rawWeights } from '../../src/produce/weights/weights';
+import { FORMS } from '../../src/produce/yields/forms';
+import { canningRows, customaryRows, guideQuart } from '../../src/produce/yields/printed';
+import { recipeRows } from '../../src/produce/yields/share';
 
 const sourced = {
   source: z.string(),

@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
 import { findProduce } from '../../src/produce/catalogue';
-import { findForm } from '../../src/produce/forms';
 import { readyFromRaw } from '../../src/produce/index';
-import { canningRows, guideQuart } from '../../src/produce/printed';
-import { PACKING } from '../../src/produce/rawForJars';
-import { poundsInQuart } from '../../src/produce/share';
-import { produceDensity } from '../../src/produce/weights';
+import { produceDensity } from '../../src/produce/weights/weights';
+import { findForm } from '../../src/produce/yields/forms';
+import { canningRows, guideQuart } from '../../src/produce/yields/printed';
+import { PACKING } from '../../src/produce/yields/rawForJars';
+import { poundsInQuart } from '../../src/produce/yields/share';
 
 /**
  * Two roads to the raw pounds for a quart: what the canning guide prints, and the weight of a loose quart of the

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { dryingGuide } from '../../src/drying/index';
-import { workTimes } from '../../src/plan/work';
+import { workTimes } from '../../src/plan/makes/work';
 import { composition, rawForJars, readyFromRaw } from '../../src/produce/index';
 import { type BatchRecordInput, batchRecord, learnFigure, learnFromRecords, learnYield } from '../../src/record/index';
 import { expectError } from '../helpers/errors';

@@ -1,14 +1,14 @@
 import { fillJar } from '../../jars/fillJar';
 import { canLoad } from '../../process/canLoad';
+import { canningEnergy } from '../../process/canningEnergy';
 import { type TestedProcess, type TestedProcessInput, testedProcess } from '../../process/testedProcess';
 import { byEnds } from '../../quantity/range';
 import type { Quantity, Range } from '../../quantity/types';
 import type { Basis } from '../../sources/basis';
-import type { Canning } from '../activity';
-import { canningEnergy } from '../energy/canningEnergy';
-import { burnerOf, inKilowattHours } from '../energyTaken';
-import type { Kitchen, Wanted } from '../planInput';
-import { type Day, type JarsDescribed, volumeOf } from './context';
+import type { Canning } from '../request/activity';
+import type { Kitchen, Wanted } from '../request/planInput';
+import { burnerOf, inKilowattHours } from './energyTaken';
+import { type Day, type JarsDescribed, volumeOf } from './making';
 
 type Method = NonNullable<Wanted['method']>;
 

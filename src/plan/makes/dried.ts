@@ -1,20 +1,19 @@
-import { dryingGuide } from '../../drying/dryingGuide';
-import { freezeDryLoad } from '../../drying/freezeDryLoad';
-import { type Leather, leather } from '../../drying/leather';
-import { stopWeight } from '../../drying/stopWeight';
-import { trayLoad } from '../../drying/trayLoad';
+import { freezeDryLoad } from '../../drying/freeze-dry/freezeDryLoad';
+import { dryingGuide } from '../../drying/guide/dryingGuide';
+import { type Leather, leather } from '../../drying/guide/leather';
+import { trayLoad } from '../../drying/guide/trayLoad';
+import { stopWeight } from '../../drying/moisture/stopWeight';
 import { formatQuantity } from '../../quantity/formatQuantity';
 import { mapRange, scaleRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import { type Basis, joinBasis, joinCautions } from '../../sources/basis';
-import type { Activity, Supply } from '../activity';
 import { planCaution } from '../cautions';
-import type { TrayWork } from '../dayPlan';
-import { cooked, type Drying, dried, freezeDried, likelyBetween, taking } from '../energyTaken';
-import { hoursByConstant, learnedFigure } from '../learned';
-import { kgOfMeasure } from '../pantry';
-import type { Wanted } from '../planInput';
+import type { Activity, Supply } from '../request/activity';
+import type { TrayWork } from '../request/dayPlan';
+import { hoursByConstant, learnedFigure } from '../request/learned';
+import type { Wanted } from '../request/planInput';
+import { cooked, type Drying, dried, freezeDried, likelyBetween, taking } from './energyTaken';
 import {
   commonOf,
   type Day,
@@ -30,7 +29,8 @@ import {
   waterOf,
   within,
   yieldFromLot,
-} from './context';
+} from './making';
+import { kgOfMeasure } from './pantry';
 
 /** A bag of dried food, where the cook names no other size. */
 export const BAG: Quantity<'mass'> = { value: 8, unit: 'oz' };

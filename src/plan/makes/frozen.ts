@@ -5,16 +5,16 @@ import { freezerPack } from '../../freezing/freezerPack';
 import { freezingHeadspace } from '../../freezing/freezingHeadspace';
 import { type BlanchingRow, freezingCaution, rule } from '../../freezing/tables';
 import { produceNames } from '../../produce/catalogue';
-import { type VolumeOfMass, volumeFromMass } from '../../produce/massFromVolume';
+import { type VolumeOfMass, volumeFromMass } from '../../produce/weights/massFromVolume';
 import { formatQuantity } from '../../quantity/formatQuantity';
 import { scaleRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import { type Basis, type Caution, joinBasis, joinCautions } from '../../sources/basis';
 import { basisOf } from '../../sources/table';
-import { frozen, taking } from '../energyTaken';
-import { potsOf } from '../kitchen';
-import type { Wanted } from '../planInput';
+import { potsOf } from '../program/kitchen';
+import type { Wanted } from '../request/planInput';
+import { frozen, taking } from './energyTaken';
 import {
   commonOf,
   type Day,
@@ -29,7 +29,7 @@ import {
   waterOf,
   within,
   yieldFromLot,
-} from './context';
+} from './making';
 
 /** A freezer pack, where the cook names no other size. */
 const PACK: Quantity<'mass'> = { value: 1, unit: 'lb' };

@@ -1,7 +1,7 @@
 import { describeJar } from '../../jars/describeJar';
 import { fillJar } from '../../jars/fillJar';
 import type { TestedProcess } from '../../process/testedProcess';
-import { massFromVolume } from '../../produce/massFromVolume';
+import { massFromVolume } from '../../produce/weights/massFromVolume';
 import { formatQuantity } from '../../quantity/formatQuantity';
 import { byEnds, sureRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
@@ -12,15 +12,14 @@ import { basisOf } from '../../sources/table';
 import { sugarCaution } from '../../sugar/cautions';
 import { gelTemperature } from '../../sugar/gelTemperature';
 import { foodsOfJams, type PrintedJam, printedJams } from '../../sugar/jamRecipe';
-import type { Activity } from '../activity';
 import { planCaution } from '../cautions';
-import type { Ingredient } from '../dayPlan';
-import { boiledOff, heatedUp, taking } from '../energyTaken';
-import { potsOf } from '../kitchen';
-import { kgOfMeasure } from '../pantry';
-import type { PantryItem, Wanted } from '../planInput';
-import { sugarCupKg } from '../syrupForJars';
+import { potsOf } from '../program/kitchen';
+import type { Activity } from '../request/activity';
+import type { Ingredient } from '../request/dayPlan';
+import type { PantryItem, Wanted } from '../request/planInput';
 import { canningOf, hasJars, jarStock, jarsDescribed, runnable } from './canner';
+import { boiledOff, heatedUp, taking } from './energyTaken';
+import { PART_FILLED } from './jars';
 import {
   commonOf,
   type Day,
@@ -36,9 +35,10 @@ import {
   volumeOf,
   within,
   yieldFromLot,
-} from './context';
-import { PART_FILLED } from './jars';
+} from './making';
+import { kgOfMeasure } from './pantry';
 import { recipeNamed, spooned } from './recipe';
+import { sugarCupKg } from './syrupForJars';
 
 /** Jam foams up: it takes half as much room again as other food in a pot (common practice). */
 const FOAM = 1.5;

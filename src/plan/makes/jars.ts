@@ -1,17 +1,15 @@
 import type { TestedProcess } from '../../process/testedProcess';
-import { rawForJars } from '../../produce/rawForJars';
+import { rawForJars } from '../../produce/yields/rawForJars';
 import { mapRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import { type Basis, joinBasis, joinCautions } from '../../sources/basis';
-import type { Supply } from '../activity';
-import type { Ingredient } from '../dayPlan';
-import { type Cooking, cooked, taking } from '../energyTaken';
-import { learnedFigure } from '../learned';
-import { type AcidChosen, acidChosen, kgOfMeasure } from '../pantry';
-import type { Wanted } from '../planInput';
-import { type SyrupForJars, syrupForJars } from '../syrupForJars';
+import type { Supply } from '../request/activity';
+import type { Ingredient } from '../request/dayPlan';
+import { learnedFigure } from '../request/learned';
+import type { Wanted } from '../request/planInput';
 import { canningOf, hasJars, jarStock, jarsDescribed, runnable } from './canner';
+import { type Cooking, cooked, taking } from './energyTaken';
 import {
   commonOf,
   type Day,
@@ -28,8 +26,10 @@ import {
   volumeOf,
   within,
   yieldFromLot,
-} from './context';
+} from './making';
+import { type AcidChosen, acidChosen, kgOfMeasure } from './pantry';
 import { ingredientLines, type PrintedRecipe, pantryOf, recipeFor } from './recipe';
+import { type SyrupForJars, syrupForJars } from './syrupForJars';
 
 /** Food in a pot counts as water: close enough for how full the pot is. */
 const POT_DENSITY = 1;

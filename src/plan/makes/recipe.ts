@@ -8,10 +8,10 @@ import type { Quantity } from '../../quantity/types';
 import type { Unit } from '../../quantity/units';
 import type { Basis } from '../../sources/basis';
 import { asTable, basisOf, type Sourced } from '../../sources/table';
-import type { Activity } from '../activity';
-import type { Ingredient, IngredientRole } from '../dayPlan';
-import { kgOfMeasure, pantryItem } from '../pantry';
-import { type Day, type Decided, massOf, volumeOf } from './context';
+import type { Activity } from '../request/activity';
+import type { Ingredient, IngredientRole } from '../request/dayPlan';
+import { type Day, type Decided, massOf, volumeOf } from './making';
+import { kgOfMeasure, pantryItem } from './pantry';
 
 /** Which printed recipe a canned product is made by. */
 export interface RecipeRow extends Sourced {

@@ -1,13 +1,12 @@
-import { powder } from '../../drying/powder';
-import { trayLoad } from '../../drying/trayLoad';
+import { trayLoad } from '../../drying/guide/trayLoad';
+import { powder } from '../../drying/moisture/powder';
 import { scaleRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import { type Basis, joinBasis } from '../../sources/basis';
 import { planCaution } from '../cautions';
-import { cooked, dried, taking } from '../energyTaken';
-import type { Wanted } from '../planInput';
-import { sugarCupKg } from '../syrupForJars';
+import type { Wanted } from '../request/planInput';
+import { cooked, dried, taking } from './energyTaken';
 import {
   commonOf,
   type Day,
@@ -22,7 +21,8 @@ import {
   volumeOf,
   waterOf,
   within,
-} from './context';
+} from './making';
+import { sugarCupKg } from './syrupForJars';
 
 /** A jar of powder, where the cook names no other size. */
 export const POWDER_JAR: Quantity<'mass'> = { value: 2, unit: 'oz' };

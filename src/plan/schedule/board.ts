@@ -1,5 +1,5 @@
-import type { Window } from '../daySchedule';
-import type { Effort } from '../effort';
+import type { Effort } from '../makes/effort';
+import type { Window } from '../request/daySchedule';
 
 /** One thing that can be busy: how much of it there is, and whether it works only while somebody is there. */
 export interface Row {

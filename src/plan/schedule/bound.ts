@@ -1,4 +1,4 @@
-import type { Window } from '../daySchedule';
+import type { Window } from '../request/daySchedule';
 import { shared } from './blocks';
 import type { Job, Means, Portion } from './job';
 

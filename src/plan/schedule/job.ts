@@ -1,5 +1,5 @@
 import type { Quantity } from '../../quantity/types';
-import type { ScheduledTask, TaskKind } from '../daySchedule';
+import type { ScheduledTask, TaskKind } from '../request/daySchedule';
 
 /** So many kg of a lot's trimmings. */
 export interface Trimmings {

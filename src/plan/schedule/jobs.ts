@@ -1,13 +1,13 @@
 import { valueIn } from '../../quantity/scale';
-import type { Canning } from '../activity';
-import { type Kept, NOISE } from '../decide';
-import type { KnownLot } from '../makes/context';
-import { massOf } from '../makes/context';
-import type { Wanted } from '../planInput';
-import type { Prepared } from '../prepare';
-import { cannersFor, loads } from '../program';
-import { decidedOf } from '../relaxation';
-import { LIFT_A_JAR } from '../work';
+import type { KnownLot } from '../makes/making';
+import { massOf } from '../makes/making';
+import { LIFT_A_JAR } from '../makes/work';
+import { type Kept, NOISE } from '../program/decide';
+import type { Prepared } from '../program/prepare';
+import { cannersFor, loads } from '../program/program';
+import type { Canning } from '../request/activity';
+import type { Wanted } from '../request/planInput';
+import { decidedOf } from '../solver/relaxation';
 import type { Job, Portion, QuietStep, Trimmings } from './job';
 import { batchesOver, fitsAlone } from './loadsThatFit';
 

@@ -1,4 +1,4 @@
-import type { Activity } from '../activity';
+import type { Activity } from '../request/activity';
 import { type CanStep, type Job, type Means, minutesAlone, type Portion } from './job';
 import { newDay } from './place';
 

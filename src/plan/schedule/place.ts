@@ -1,9 +1,9 @@
-import type { ScheduledTask, TaskKind, Use, Window } from '../daySchedule';
-import type { Effort } from '../effort';
-import { longestWait } from '../waits';
+import type { Effort } from '../makes/effort';
+import type { ScheduledTask, TaskKind, Use, Window } from '../request/daySchedule';
 import { blocksOf, type CannerChoice, lifting, rowsOf } from './blocks';
 import { type Block, emptyBoard, type Row } from './board';
 import type { CanStep, Job, Means, Portion, QuietStep, Trimmings } from './job';
+import { longestWait } from './waits';
 
 const HOLD_PREPARED = longestWait('prepared');
 const HOLD_HOT = longestWait('hot-canner');

@@ -1,6 +1,6 @@
 import { seeded } from '../../common/seeded';
-import type { DaySchedule, ScheduledTask, Window } from '../daySchedule';
-import type { Effort } from '../effort';
+import type { Effort } from '../makes/effort';
+import type { DaySchedule, ScheduledTask, Window } from '../request/daySchedule';
 import { rowsOf, shared } from './blocks';
 import { lowerBound, workedBy } from './bound';
 import { type Job, type Means, minutesAlone } from './job';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { StillroomError } from '../../../src/errors/index';
 import { type PlanDayInput, planDay } from '../../../src/plan/index';
-import { within } from '../../../src/plan/makes/context';
+import { within } from '../../../src/plan/makes/making';
 import { produceNames } from '../../../src/produce/index';
 import { valueIn } from '../../../src/quantity/scale';
 

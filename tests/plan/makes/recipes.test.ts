@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import pantryJson from '../../../data/plan/pantry.json';
 import { type PlanDayInput, planDay } from '../../../src/plan/index';
+import { isAcid, kgOfMeasure, pantryItem } from '../../../src/plan/makes/pantry';
 import { ingredientRows, recipeRows, stepRows } from '../../../src/plan/makes/recipe';
-import { isAcid, kgOfMeasure, pantryItem } from '../../../src/plan/pantry';
-import { PANTRY } from '../../../src/plan/planInput';
+import { PANTRY } from '../../../src/plan/request/planInput';
 import { testedProcess } from '../../../src/process/testedProcess';
 import { valueIn } from '../../../src/quantity/scale';
 import type { Quantity } from '../../../src/quantity/types';

@@ -1,5 +1,5 @@
 import { seeded } from '../../../src/common/seeded';
-import type { ScheduledTask, Window } from '../../../src/plan/daySchedule';
+import type { ScheduledTask, Window } from '../../../src/plan/request/daySchedule';
 import type { Job, Means, Portion } from '../../../src/plan/schedule/job';
 
 /** Invented: a kitchen and 3 to 20 jobs of every kind, on one day or two. */

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { checkSchedule } from '../../../src/plan/checkSchedule';
-import type { DaySchedule } from '../../../src/plan/daySchedule';
+import type { DaySchedule } from '../../../src/plan/request/daySchedule';
 import { rowsOf } from '../../../src/plan/schedule/blocks';
 import { clockAt, workedBy } from '../../../src/plan/schedule/bound';
+import { checkSchedule } from '../../../src/plan/schedule/checkSchedule';
 import type { Job, Means } from '../../../src/plan/schedule/job';
 import { fitsAlone } from '../../../src/plan/schedule/loadsThatFit';
 import { scheduleJobs } from '../../../src/plan/schedule/scheduleJobs';

@@ -1,0 +1,88 @@
+import { handOut } from '../common/handOut';
+import { fail } from '../errors/StillroomError';
+import { choice, energy as energyField, fields, money, rangeOf, readInput } from '../quantity/fields';
+import { toCents, withoutNoise } from '../quantity/money';
+import { toDecimalIn } from '../quantity/scale';
+import type { EnergyInput, Money, MoneyInput, Quantity, Range } from '../quantity/types';
+import type { Basis, Caution } from '../sources/basis';
+import { figureBasis } from './needed';
+
+/** No energy at all has its price too: what is already hot. */
+const amount = () => energyField({ min: { value: 0, unit: 'kWh' } });
+const price = () => fields({ per: choice('what the price is for', ['kWh', 'therm']), price: money() });
+const schema = /* @__PURE__ */ fields({ energy: amount(), price: price() });
+const rangeSchema = /* @__PURE__ */ fields({
+  energy: rangeOf(amount),
+  price: price(),
+});
+
+export interface EnergyCostInput {
+  /** One energy, or the range that the functions of this family answer. */
+  readonly energy: EnergyInput | Range<EnergyInput>;
+  /** `{ per: 'kWh', price: '0.31 USD' }`. */
+  readonly price: {
+    readonly per: 'kWh' | 'therm';
+    readonly price: MoneyInput;
+  };
+}
+
+export interface EnergyCost {
+  /** In whole cents: the low end down, the high end up. */
+  readonly cost: Range<Money>;
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+/**
+ * What energy costs, at a price per kilowatt-hour or per therm of gas.
+ *
+ * cost = energy x price, in decimals, in whole cents. A therm is 100,000 Btu (IT), 105.505585262 MJ or 29.3071 kWh: the
+ * therm (EC). The therm (U.S.) of US gas bills, 105.4804 MJ by law, is 0.024 % smaller, which is less than a cent in
+ * $40. A gas burner's energy is the heat of the fuel it burns, so that its efficiency is in the energy already.
+ *
+ * Source: NIST Special Publication 811, Appendix B.8, as transcribed in unit libraries.
+ *
+ * @param input.energy - an energy from 0, or a range of them such as the answer's `energy`
+ * @param input.price - `per` `kWh` or `therm`, and the `price`
+ * @returns `cost` as a range in the currency of the price, the low end rounded down and the high end up to the cent
+ * @throws StillroomError OUT_OF_RANGE, NOT_A_QUANTITY, CONTRADICTION for a range that does not rise
+ *
+ * @example
+ * ```ts
+ * import { boilOffEnergy, energyCost } from 'stillroom/heat';
+ *
+ * const { energy } = boilOffEnergy({ water: '3.65 kg' });
+ * energyCost({ energy, price: { per: 'kWh', price: '0.31 USD' } }).cost.high; // => { value: 2.03, unit: 'USD' }
+ * energyCost({ energy: '1 therm', price: { per: 'therm', price: '1.54 USD' } }).cost.likely.value; // => 1.54
+ * ```
+ */
+export function energyCost(input: EnergyCostInput): EnergyCost {
+  const { energy, price: tariff } = readCost(input);
+  const { unit } = tariff.price;
+  const cost = (each: Quantity<'energy'>) => withoutNoise(toDecimalIn(each, tariff.per).times(tariff.price.value));
+  const money = (value: number): Money => ({ value, unit });
+  return handOut({
+    cost: {
+      low: money(toCents(cost(energy.low), 'down')),
+      likely: money(toCents(cost(energy.likely))),
+      high: money(toCents(cost(energy.high), 'up')),
+    },
+    basis: [{ what: 'price of energy', kind: 'measured' }, ...(tariff.per === 'therm' ? [figureBasis('therm')] : [])],
+    cautions: [],
+  });
+}
+
+function readCost(input: EnergyCostInput) {
+  const asked: unknown = (input as Partial<EnergyCostInput> | null | undefined)?.energy;
+  if (typeof asked !== 'object' || asked === null || !('low' in asked)) {
+    const { energy, ...rest } = readInput(schema, input);
+    return { energy: { low: energy, likely: energy, high: energy }, ...rest };
+  }
+  const given = readInput(rangeSchema, input);
+  const { low, likely, high } = given.energy;
+  const joules = (each: Quantity<'energy'>) => toDecimalIn(each, 'J');
+  if (joules(low).gt(joules(likely)) || joules(likely).gt(joules(high))) {
+    fail('CONTRADICTION', 'energy', input.energy, 'low, likely and high in rising order');
+  }
+  return given;
+}

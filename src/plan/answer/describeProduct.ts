@@ -1,0 +1,66 @@
+import { byEnds, mapRange } from '../../quantity/range';
+import type { Quantity, Range } from '../../quantity/types';
+import { joinBasis } from '../../sources/basis';
+import { type KnownLot, massOf, massRange } from '../makes/making';
+import { type Kept, NOISE } from '../program/decide';
+import type { Prepared } from '../program/prepare';
+import { raw } from '../program/program';
+import type { LotShare, PlannedProduct, ProductCost } from '../request/dayPlan';
+import type { Wanted } from '../request/planInput';
+import { decidedOf } from '../solver/relaxation';
+import type { EnergyUsed } from './energyUsed';
+import { costBasis } from './money';
+import type { WorkDone } from './workDone';
+
+/** One product as the plan answers it. */
+export function describeProduct(
+  { day, request }: Prepared,
+  { making, decided, said }: Kept,
+  values: ReadonlyMap<string, number>,
+  { pots, loads, hands }: WorkDone,
+  { stove, electricity }: EnergyUsed,
+  cost: ProductCost | undefined,
+): PlannedProduct {
+  const { activity, label, produce, form, unit } = making;
+  const wanted = request.products[activity.product] as Wanted;
+  const from: LotShare[] = activity.supplies.flatMap(({ lot }) => {
+    const kg = decidedOf(values, raw(lot, activity.product));
+    const { label: name } = day.lots[lot] as KnownLot;
+    return kg > NOISE ? [{ lot: name, produce, raw: massOf(day, kg) }] : [];
+  });
+  const trimmed = activity.supplies.reduce<Range<number>>(
+    (sum, { lot, trimmingsPerKg }) => {
+      const kg = decidedOf(values, raw(lot, activity.product));
+      return {
+        low: sum.low + kg * trimmingsPerKg.low,
+        likely: sum.likely + kg * trimmingsPerKg.likely,
+        high: sum.high + kg * trimmingsPerKg.high,
+      };
+    },
+    { low: 0, likely: 0, high: 0 },
+  );
+  const { jars } = said;
+  const energy = byEnds(stove, electricity, (one, other) => one + other);
+  return {
+    name: label,
+    make: wanted.make,
+    produce,
+    ...(form === undefined ? {} : { form }),
+    from,
+    raw: massOf(day, decided.rawKg),
+    ready: massRange(day, decided.readyKg),
+    ...(activity.madeOf === 'fruit' ? { trimmings: massRange(day, trimmed) } : {}),
+    units: { unit, promised: decided.promised, likely: decided.likely, ready: decided.ready },
+    handsMinutes: hands,
+    ...(energy.high > 0 ? { energy: mapRange(energy, (value): Quantity<'energy'> => ({ value, unit: 'kWh' })) } : {}),
+    recipe: said.recipe ?? [],
+    ...(jars === undefined ? {} : { jars: { ...jars, loads } }),
+    ...(pots === undefined ? {} : { pots }),
+    ...(said.trays === undefined ? {} : { trays: said.trays }),
+    ...(said.packs === undefined ? {} : { packs: said.packs }),
+    steps: said.steps,
+    ...(cost === undefined ? {} : { cost }),
+    basis: cost === undefined ? said.basis : joinBasis(said.basis, costBasis(cost)),
+    cautions: said.cautions,
+  };
+}

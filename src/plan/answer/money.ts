@@ -1,0 +1,200 @@
+import { Decimal } from '../../common/decimal';
+import { parseMoney, toCents, withoutNoise } from '../../quantity/money';
+import { valueIn } from '../../quantity/scale';
+import type { Money, Quantity } from '../../quantity/types';
+import type { Basis } from '../../sources/basis';
+import { type Kept, pantryKgOf } from '../program/decide';
+import type { Prepared } from '../program/prepare';
+import { type Prices, pricesIn } from '../program/prices';
+import type { CostKind, DayCost, ProductCost } from '../request/dayPlan';
+import { PANTRY, type Wanted } from '../request/planInput';
+import type { EnergyUsed } from './energyUsed';
+import { shareMoney } from './shareMoney';
+import { customaryServing, servingsIn, unitSize } from './unitSize';
+import type { WorkDone } from './workDone';
+
+/** One line of what a product costs. */
+interface Line {
+  readonly what: string;
+  readonly of: CostKind;
+  readonly amount: number;
+}
+
+/** Less than a gram left of a lot is none. */
+const NOTHING_LEFT = 1e-3;
+
+export interface Costs {
+  readonly products: readonly ProductCost[];
+  readonly day: DayCost;
+}
+
+/**
+ * What each product and the day cost. The price of a lot is shared out to the cent among the products made of it and
+ * what is left fresh; products of trimmings take no share. Jars over their lives, lids, bags, sugar and acid count as
+ * they are used, at the rich end; energy at its likely figure; hands by their minutes. Each of these is summed up over
+ * the day and rounded once, and the cents are shared out among the products, so that all lines add up to the day.
+ *
+ * @returns nothing where the request names no price
+ */
+export function costsOf(
+  prepared: Prepared,
+  kept: readonly Kept[],
+  work: readonly WorkDone[],
+  energy: readonly EnergyUsed[],
+): Costs | undefined {
+  const prices = pricesIn(prepared.request);
+  if (prices === undefined) return undefined;
+  const money = (value: number): Money => parseMoney({ value, unit: prices.currency });
+  const byKind = [
+    produceShares(prepared, kept),
+    toWholeCents(kept.map((each) => suppliesOf(prices, each))),
+    toWholeCents(energy.map((used) => [energyLine(prices, used)])),
+    toWholeCents(work.map((done) => [handsLine(prices, done)])),
+  ];
+  const lines = kept.map((_, index) => byKind.flatMap((kind) => kind[index] ?? []));
+  const sum = (own: readonly Line[]) => toCents(own.reduce((total, { amount }) => total + amount, 0));
+  const of = (kind: CostKind) => sum(lines.flat().filter((line) => line.of === kind));
+  const paid = toCents(prepared.request.lots.reduce((total, { price }) => total + toCents(price?.value ?? 0), 0));
+  const day = { supplies: of('supplies'), energy: of('energy'), hands: of('hands') };
+  return {
+    products: kept.map((each, index) => {
+      const own = lines[index] ?? [];
+      const total = sum(own);
+      return {
+        lines: own.map(({ what, of: kind, amount }) => ({ what, of: kind, amount: money(amount) })),
+        total: money(total),
+        // `parts` of one unit: what is promised is all that the money is sure to give
+        ...ratesOf(prepared, each, (parts) => money(upToCents(total, Math.max(each.decided.promised, 1) * parts))),
+      };
+    }),
+    day: {
+      produceUsed: money(of('produce')),
+      produceLeft: money(toCents(paid - of('produce'))),
+      supplies: money(day.supplies),
+      energy: money(day.energy),
+      hands: money(day.hands),
+      total: money(toCents(paid + day.supplies + day.energy + day.hands)),
+    },
+  };
+}
+
+/** Up to the cent: a jar never looks cheaper than it is. */
+const upToCents = (total: number, parts: number): number => toCents(new Decimal(total).div(parts), 'up');
+
+const OUNCE: Quantity<'mass'> = { value: 1, unit: 'oz' };
+const HUNDRED_GRAMS: Quantity<'mass'> = { value: 100, unit: 'g' };
+
+/** What one unit costs, an ounce or 100 g of it, and a serving; `each` prices one of so many parts of a unit. */
+function ratesOf(
+  { day, request }: Prepared,
+  { making, said }: Kept,
+  each: (parts: number) => Money,
+): Omit<ProductCost, 'lines' | 'total'> {
+  const wanted = request.products[making.activity.product] as Wanted;
+  const size = unitSize(wanted, said);
+  const per = day.metric ? HUNDRED_GRAMS : OUNCE;
+  const serving = wanted.serving ?? customaryServing(wanted.make, day.metric);
+  const servings = serving && servingsIn(size, serving);
+  return {
+    perUnit: each(1),
+    ...(size.net === undefined
+      ? {}
+      : {
+          perNet: {
+            amount: each(size.net.kg / valueIn(per, 'kg')),
+            per,
+            ...(size.net.estimated ? { estimated: true as const } : {}),
+          },
+        }),
+    ...(serving === undefined || servings === undefined
+      ? {}
+      : {
+          perServing: {
+            amount: each(servings),
+            serving,
+            ...(wanted.serving === undefined ? { customary: true as const } : {}),
+          },
+        }),
+  };
+}
+
+/** What the rates of a cost rest on. */
+export function costBasis({ lines, perNet, perServing }: ProductCost): Basis[] {
+  return [
+    { what: 'prices', kind: 'measured' },
+    ...(lines.some(({ what }) => what === JARS)
+      ? [{ what: 'ten uses of a jar in its life, where none are named', kind: 'common-practice' } as const]
+      : []),
+    ...(perNet?.estimated
+      ? [{ what: 'net weight for its cost, a litre in a jar as a kilogram', kind: 'common-practice' } as const]
+      : []),
+    ...(perServing?.customary ? [{ what: 'customary serving', kind: 'common-practice' } as const] : []),
+  ];
+}
+
+/** The price of each lot shared out by the weight that goes into each product. */
+function produceShares({ day }: Prepared, kept: readonly Kept[]): Line[][] {
+  const lines: Line[][] = kept.map(() => []);
+  for (const lot of day.lots) {
+    if (lot.price === undefined) continue;
+    const used = kept.map(({ making, decided }) =>
+      making.activity.madeOf === 'fruit' ? (decided.rawByLot.get(lot.index) ?? 0) : 0,
+    );
+    const left = valueIn(lot.raw, 'kg') - used.reduce((sum, kg) => sum + kg, 0);
+    const shares = shareMoney(lot.price.value, [...used, left > NOTHING_LEFT ? left : 0]);
+    lines.forEach((own, index) => {
+      const amount = shares[index] ?? 0;
+      if (amount > 0) own.push({ what: lot.label, of: 'produce', amount });
+    });
+  }
+  return lines;
+}
+
+const JARS = 'jars, over their lives';
+const STOCK_LINES: ReadonlyMap<string, string> = new Map([
+  ['lid', 'lids'],
+  ['bag', 'bags'],
+]);
+
+/** What a product uses up, not yet in whole cents. */
+function suppliesOf({ stock, pantryKg }: Prices, kept: Kept): Line[] {
+  const { making, decided } = kept;
+  return [
+    ...Object.entries(making.activity.stockPerUnit).map(
+      ([name, perUnit]): Line => ({
+        what: STOCK_LINES.get(name) ?? JARS,
+        of: 'supplies',
+        amount: perUnit * (stock[name] ?? 0) * decided.ready,
+      }),
+    ),
+    ...PANTRY.map(
+      (item): Line => ({ what: item, of: 'supplies', amount: (pantryKg[item] ?? 0) * pantryKgOf(kept, item) }),
+    ),
+  ];
+}
+
+const energyLine = ({ energy }: Prices, { stove, electricity }: EnergyUsed): Line => ({
+  what: 'energy',
+  of: 'energy',
+  amount: energy.stove * stove.likely + energy.electricity * electricity.likely,
+});
+
+const handsLine = ({ handsMinute }: Prices, { hands: { prepare, fill, stir } }: WorkDone): Line => ({
+  what: 'own hours',
+  of: 'hands',
+  amount: handsMinute * (prepare + fill + stir),
+});
+
+/** Each kind of line summed up over the products, rounded to the cent and shared out again; lines of nothing fall away. */
+function toWholeCents(products: readonly (readonly Line[])[]): Line[][] {
+  const shared: Line[][] = products.map(() => []);
+  const kinds = new Map(products.flat().map((line) => [line.what, line]));
+  for (const [what, { of }] of kinds) {
+    const exact = products.map((own) => own.reduce((sum, line) => sum + (line.what === what ? line.amount : 0), 0));
+    const all = exact.reduce((sum, each) => sum + each, 0);
+    shareMoney(withoutNoise(all).toNumber(), exact).forEach((amount, index) => {
+      if (amount > 0) shared[index]?.push({ what, of, amount });
+    });
+  }
+  return shared;
+}

@@ -1,0 +1,73 @@
+import { isMass } from '../../quantity/fields';
+import { valueIn } from '../../quantity/scale';
+import type { Quantity } from '../../quantity/types';
+import { jarStock } from '../makes/canner';
+import { volumeOf } from '../makes/making';
+import { pantryAmount } from '../makes/pantry';
+import { spooned } from '../makes/recipe';
+import { type Kept, pantryKgOf } from '../program/decide';
+import type { Prepared } from '../program/prepare';
+import type { ToReady } from '../request/dayPlan';
+import { type Kitchen, PANTRY } from '../request/planInput';
+
+/** What must be at hand, and what of it the stock does not hold. */
+export function toReady({ request, day }: Prepared, kept: readonly Kept[]): ToReady[] {
+  const { kitchen } = request;
+  const counts = new Map<string, { label: string; need: number; have: number | undefined }>();
+  for (const { making, decided } of kept) {
+    for (const stock of Object.keys(making.activity.stockPerUnit)) {
+      const label = labelOf(stock);
+      if (label === undefined) continue;
+      const known = counts.get(stock) ?? { label, need: 0, have: inStock(kitchen, stock) };
+      counts.set(stock, { ...known, need: known.need + decided.ready });
+    }
+  }
+  return [
+    ...[...counts.values()].map(({ label, need, have }) => ({
+      what: label,
+      amount: need,
+      ...(have === undefined || have >= need ? {} : { short: need - have }),
+    })),
+    ...PANTRY.flatMap((item): ToReady[] => {
+      const need = kept.reduce((sum, each) => sum + pantryKgOf(each, item), 0);
+      if (need === 0) return [];
+      const have = (kitchen.pantry ?? [])
+        .filter((each) => each.item === item)
+        .reduce((sum, { amount }) => sum + valueIn(amount, 'kg'), 0);
+      return [
+        {
+          what: item,
+          amount: pantryAmount(day, item, need),
+          ...(have >= need ? {} : { short: pantryAmount(day, item, need - have) }),
+        },
+      ];
+    }),
+    ...besidesThePantry(day, kept),
+  ];
+}
+
+/** Spices and other parts of recipes that the pantry of a request does not hold: all of it is bought. */
+function besidesThePantry(day: Prepared['day'], kept: readonly Kept[]): ToReady[] {
+  const cups = new Map<string, number>();
+  for (const { what, amount, toBuy } of kept.flatMap(({ said }) => said.recipe ?? [])) {
+    if (toBuy && !isMass(amount)) cups.set(what, (cups.get(what) ?? 0) + valueIn(amount as Quantity<'volume'>, 'cup'));
+  }
+  return [...cups].map(([what, value]) => {
+    const amount = volumeOf(day, spooned(value));
+    return { what, amount, short: amount };
+  });
+}
+
+/** What a stock is called on the list; nothing for what is not laid out, such as freezer room. */
+function labelOf(stock: string): string | undefined {
+  if (stock === 'lid') return 'new lids';
+  if (stock === 'bag') return 'bags or boxes';
+  return stock.startsWith(jarStock('')) ? `${stock.slice(jarStock('').length)} jars, clean and hot` : undefined;
+}
+
+/** How many the kitchen has; nothing where no stock is named. */
+function inStock({ lids, bags, jars }: Kitchen, stock: string): number | undefined {
+  if (stock === 'lid') return lids?.count;
+  if (stock === 'bag') return bags?.count;
+  return jars?.filter(({ jar }) => jarStock(jar) === stock).reduce((sum, { count }) => sum + count, 0);
+}

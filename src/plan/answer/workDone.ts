@@ -1,0 +1,65 @@
+import { quantityIn } from '../../quantity/scale';
+import type { Kept } from '../program/decide';
+import type { Pot } from '../program/kitchen';
+import type { CannerLoad, HandsMinutes, PotWork } from '../request/dayPlan';
+import type { DaySchedule, ScheduledTask } from '../request/daySchedule';
+
+/** What a schedule gives one product to do: its batches in each pot, its loads in each canner, minutes of hands. */
+export interface WorkDone {
+  readonly pots?: PotWork;
+  readonly loads: readonly CannerLoad[];
+  readonly hands: HandsMinutes;
+}
+
+/** Looks up what the tasks of a schedule say of one product. */
+export function workDone(
+  { making, decided, said }: Kept,
+  { tasks }: DaySchedule,
+  pots: readonly Pot[],
+  canners: readonly string[],
+): WorkDone {
+  const own = (kind: ScheduledTask['kind']) =>
+    tasks.filter((task) => task.kind === kind && task.products.includes(making.label));
+  const uses = ({ uses: used }: ScheduledTask, resource: string) => used.some((use) => use.resource === resource);
+  const cooked = own('cook');
+  const canned = own('can');
+  const litres = decided.rawKg * (making.activity.cook?.litresPerKg ?? 0);
+  const [first] = pots;
+  const holds: Record<number, number> = {};
+  for (const { canner, jars, holds: most = jars } of making.activity.canning?.canners ?? []) holds[canner] = most;
+  const { activity } = making;
+  return {
+    hands: {
+      prepare: activity.handsPerKg * decided.rawKg,
+      fill: activity.handsPerUnit * decided.ready,
+      stir: activity.cook?.stirred ? cooked.length * (said.cookMinutes ?? 0) : 0,
+    },
+    ...(cooked.length === 0 || first === undefined
+      ? {}
+      : {
+          pots: {
+            minutesEach: said.cookMinutes ?? 0,
+            volume: quantityIn<'volume'>(litres, 'L', first.most.unit),
+            batches: pots.flatMap(({ label, most }) => {
+              const batches = cooked.filter((task) => uses(task, label)).length;
+              return batches > 0 ? [{ pot: label, batches, most }] : [];
+            }),
+          },
+        }),
+    loads: canners.flatMap((canner, index) => {
+      const loads = canned.filter((task) => uses(task, canner));
+      const [one] = loads;
+      if (one === undefined) return [];
+      const others = new Set(loads.flatMap(({ products }) => products).filter((name) => name !== making.label));
+      return [
+        {
+          canner,
+          loads: loads.length,
+          jarsPerLoad: holds[index] ?? 0,
+          minutesEach: one.end - one.start,
+          sharedWith: [...others],
+        },
+      ];
+    }),
+  };
+}

@@ -1,0 +1,33 @@
+import type { Program } from '../solver/linearProgram';
+
+/**
+ * The work that a plan may still take, counted and not timed, so that the same question always has the same answer.
+ * What does work takes it off.
+ */
+export interface Effort {
+  /** Nodes of searches besides the first one: shorter days, one more of something, yields known. */
+  nodes: number;
+  /** Minutes of a day's board that are looked at in placing its work. */
+  looks: number;
+}
+
+/** About what a node costs: rows x rows x columns of arithmetic. */
+export const costOf = ({ variables, bounds }: Program): number => bounds.length ** 2 * (variables.length + 1);
+
+/** All such nodes together cost less than half of what the first search may. */
+const MOST_COST = 6e9;
+const MOST_NODES = 6_000;
+/** A second or so, by measurement. */
+const MOST_LOOKS = 3e8;
+
+/** The effort for a day: a large day's nodes cost more, so there are fewer. */
+export const effortFor = (program: Program): Effort => ({
+  nodes: Math.min(MOST_NODES, Math.floor(MOST_COST / costOf(program))),
+  looks: MOST_LOOKS,
+});
+
+/** Nodes of one such search: enough to settle a small day. */
+export const nodesFor = (program: Program): number => Math.max(20, Math.min(5_000, Math.floor(1e9 / costOf(program))));
+
+/** The fewest nodes that a search is begun with. */
+export const FEWEST_NODES = 20;

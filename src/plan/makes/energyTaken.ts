@@ -1,0 +1,154 @@
+import { freezeEnergy } from '../../freezing/freezeEnergy';
+import { applianceEnergy } from '../../heat/applianceEnergy';
+import { boilingEnergy } from '../../heat/boilingEnergy';
+import { boilOffEnergy } from '../../heat/boilOffEnergy';
+import { dryEnergy } from '../../heat/dryEnergy';
+import { freezeDryEnergy } from '../../heat/freezeDryEnergy';
+import { heatUpEnergy } from '../../heat/heatUpEnergy';
+import type { EnergyNeeded } from '../../heat/needed';
+import { byEnds, mapRange } from '../../quantity/range';
+import { quantityIn, valueIn } from '../../quantity/scale';
+import type { Quantity, Range } from '../../quantity/types';
+import { type Basis, joinBasis } from '../../sources/basis';
+import { boilingTemperature } from '../../steam/boilingTemperature';
+import type { Supply } from '../request/activity';
+import type { Kitchen } from '../request/planInput';
+
+/** Energy in kWh that a piece of work takes, by the functions of `energy/`, and what the figure rests on. */
+export interface Taken {
+  readonly kWh: Range<number>;
+  readonly basis: readonly Basis[];
+}
+
+const taken = ({ energy, basis }: EnergyNeeded): Taken => ({ kWh: inKilowattHours(energy), basis });
+export const inKilowattHours = (energy: Range<Quantity<'energy'>>): Range<number> =>
+  mapRange(energy, (each) => valueIn(each, 'kWh'));
+
+/** The power of a burner where the kitchen names none: common practice, no source. */
+const BURNER: Quantity<'power'> = { value: 2400, unit: 'W' };
+export const burnerOf = ({ burnerPower = BURNER }: Kitchen): Quantity<'power'> => burnerPower;
+
+const KG: Quantity<'mass'> = { value: 1, unit: 'kg' };
+/** Food as it comes to the stove or into the freezer, and as it is kept there: common practice. */
+const ROOM: Quantity<'temperature'> = { value: 20, unit: 'degC' };
+const FREEZER: Quantity<'temperature'> = { value: -18, unit: 'degC' };
+const ROOM_BASIS: Basis = { what: 'food at 20 degC before it is heated or frozen', kind: 'common-practice' };
+
+/** A kg of food heated to the boil. */
+export function heatedUp({ elevation }: Kitchen): Taken {
+  const { temperature } = boilingTemperature({ elevation });
+  const { kWh, basis } = taken(heatUpEnergy({ mass: KG, from: ROOM, to: temperature, food: 'food' }));
+  return { kWh, basis: [...basis, ROOM_BASIS] };
+}
+
+export interface Cooking {
+  readonly minutes: number;
+  /** To heat a kg, and to hold one batch at the boil. */
+  readonly heat: Range<number>;
+  readonly hold: Range<number>;
+  readonly basis: readonly Basis[];
+}
+
+/** Food heated to the boil and held there as long as it cooks. Syrup and brine beside it are not counted. */
+export function cooked(kitchen: Kitchen, minutes: number): Cooking {
+  const heat = heatedUp(kitchen);
+  const hold = taken(boilingEnergy({ time: { value: minutes, unit: 'min' }, burnerPower: burnerOf(kitchen) }));
+  return { minutes, heat: heat.kWh, hold: hold.kWh, basis: joinBasis(heat.basis, hold.basis) };
+}
+
+/** A kg of water boiled off. */
+export const boiledOff = ({ elevation }: Kitchen): Taken => taken(boilOffEnergy({ water: KG, elevation }));
+
+/** A kg of food frozen. */
+export function frozen(water: Range<number>): Taken {
+  const { kWh, basis } = taken(freezeEnergy({ mass: KG, water: water.likely, from: ROOM, to: FREEZER }));
+  return { kWh, basis: [...basis, ROOM_BASIS] };
+}
+
+/** Of a machine that dries: by the kg of food, or by the tray where its power is known. */
+export interface Drying {
+  readonly perKg?: Range<number>;
+  readonly perTray?: Range<number>;
+  readonly basis: readonly Basis[];
+}
+
+/** A kg of prepared produce in the dryer; or a tray, by the power of the dryer and the hours. */
+export function dried(
+  { energy, dryer }: Kitchen,
+  {
+    water,
+    target,
+    at,
+    hours,
+  }: {
+    readonly water: Range<number>;
+    readonly target: number;
+    readonly at?: Quantity<'temperature'>;
+    readonly hours: Range<Quantity<'time'>>;
+  },
+): Drying {
+  if (energy?.dryerPower !== undefined && dryer !== undefined) return tray(energy.dryerPower, hours, dryer.trays);
+  const { kWh, basis } = taken(
+    dryEnergy({
+      fresh: KG,
+      moisture: water.likely,
+      targetMoisture: target,
+      ...(at === undefined ? {} : { temperature: at }),
+    }),
+  );
+  return { perKg: kWh, basis };
+}
+
+/** A kg of prepared produce in the freeze-dryer by its ice; or a tray, by the power of the machine and the hours. */
+export function freezeDried(
+  { energy, freezeDryer }: Kitchen,
+  ice: Range<number>,
+  hours: Range<Quantity<'time'>>,
+): Drying {
+  if (energy?.freezeDryerPower !== undefined && freezeDryer !== undefined)
+    return tray(energy.freezeDryerPower, hours, freezeDryer.trays);
+  const { kWh, basis } = taken(freezeDryEnergy({ ice: KG }));
+  return { perKg: byEnds(ice, kWh, (kg, each) => kg * each), basis };
+}
+
+/** A tray counts as its share of a full machine, whether the others are loaded or not. */
+function tray(power: Quantity<'power'>, hours: Range<Quantity<'time'>>, trays: number): Drying {
+  const kWh = mapRange(hours, (time) => taken(applianceEnergy({ power, time })).kWh.likely / trays);
+  const { basis } = applianceEnergy({ power, time: hours.likely });
+  return {
+    perTray: kWh,
+    basis: [...basis, { what: 'a tray takes its share of the energy of a full machine', kind: 'common-practice' }],
+  };
+}
+
+/** Printed hours that name two ends only, with the middle as likely. */
+export const likelyBetween = ({
+  low,
+  high,
+}: {
+  readonly low: Quantity<'time'>;
+  readonly high: Quantity<'time'>;
+}): Range<Quantity<'time'>> => ({
+  low,
+  likely: quantityIn((valueIn(low, 'h') + valueIn(high, 'h')) / 2, 'h', 'h'),
+  high,
+});
+
+/** A supply with the energy that each raw kg takes: so many kg of it are worked on, each of which takes so much. */
+export const taking = (
+  supply: Supply,
+  kg: Range<number>,
+  {
+    stove,
+    electricity,
+  }: { readonly stove?: Range<number> | undefined; readonly electricity?: Range<number> | undefined },
+): Supply => {
+  const inAll = (perKg: Range<number>) => byEnds(kg, perKg, (some, each) => some * each);
+  return {
+    ...supply,
+    energyPerKg: {
+      ...(stove === undefined ? {} : { stove: inAll(stove) }),
+      ...(electricity === undefined ? {} : { electricity: inAll(electricity) }),
+    },
+  };
+};

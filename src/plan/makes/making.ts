@@ -1,0 +1,240 @@
+import { joinPath, StillroomError } from '../../errors/StillroomError';
+import { type Composition, composition } from '../../produce/composition/composition';
+import { readyFromRaw } from '../../produce/yields/readyFromRaw';
+import { formatQuantity } from '../../quantity/formatQuantity';
+import { mapRange, turnRange } from '../../quantity/range';
+import { quantityIn, valueIn } from '../../quantity/scale';
+import type { Quantity, Range } from '../../quantity/types';
+import type { Unit } from '../../quantity/units';
+import type { Basis, Caution } from '../../sources/basis';
+import type { Activity, Supply } from '../request/activity';
+import type { Ingredient, JarWork, LeftOut, PackWork, TrayWork } from '../request/dayPlan';
+import { type Learned, learnedFigure } from '../request/learned';
+import type { Lot, PlanRequest, Wanted } from '../request/planInput';
+import { LIFT_A_JAR, WORK_BASIS, type WorkTimes, workTimes } from './work';
+
+/** A lot with its produce by its trade name. */
+export interface KnownLot extends Lot {
+  readonly index: number;
+  readonly label: string;
+  readonly trade: string;
+}
+
+/** What every make needs to know of the day. */
+export interface Day {
+  readonly request: PlanRequest;
+  readonly lots: readonly KnownLot[];
+  /** What the cook's own batches have taught. */
+  readonly learned: readonly Learned[];
+  /** The unit of mass that answers are given in. */
+  readonly massUnit: Unit<'mass'>;
+  readonly metric: boolean;
+}
+
+/** A product that can be made, as the program sees it, and what the sheet says of it once it is decided. */
+export interface Making {
+  readonly activity: Activity;
+  readonly label: string;
+  readonly produce: string;
+  readonly form?: string;
+  readonly unit: string;
+  readonly describe: (decided: Decided) => Described;
+}
+
+/** What the program decided of one product. */
+export interface Decided {
+  /** Kg of each lot that go into it. */
+  readonly rawByLot: ReadonlyMap<number, number>;
+  readonly rawKg: number;
+  readonly readyKg: Range<number>;
+  readonly promised: number;
+  readonly likely: number;
+  readonly ready: number;
+  readonly trays: number;
+}
+
+export interface Described {
+  readonly recipe?: readonly Ingredient[];
+  readonly jars?: JarsDescribed;
+  readonly cookMinutes?: number;
+  readonly trays?: TrayWork;
+  readonly packs?: PackWork;
+  readonly steps: readonly string[];
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+/** The jar work of a product before its loads are shared out. */
+export type JarsDescribed = Omit<JarWork, 'loads'>;
+
+export type Made = Making | LeftOut;
+export const isMaking = (made: Made): made is Making => 'activity' in made;
+
+export const leftOut = (wanted: Wanted, reason: string, instead: string): LeftOut => ({
+  product: nameOf(wanted),
+  reason,
+  instead,
+});
+
+/** What a product is called on the sheet. */
+export function nameOf({ name, make, from, form, jar }: Wanted, trade = from): string {
+  if (name !== undefined) return name;
+  const what =
+    {
+      jars: form ?? '',
+      jam: 'jam',
+      dried: `${form ?? 'slices'}, dried`,
+      frozen: `${form ?? 'slices'}, frozen`,
+      'freeze-dried': `${form ?? 'slices'}, freeze-dried`,
+    }[make as string] ?? make;
+  const where = jar === undefined ? '' : ` in ${jar} jars`;
+  if (make === 'jars' && form === 'whole') return `whole ${trade}${where}`;
+  return `${trade} ${what}${where}`.replace(/\s+/g, ' ').trim();
+}
+
+/** The lots a product can be made of. */
+export const lotsFor = (day: Day, trade: string): KnownLot[] => day.lots.filter((lot) => lot.trade === trade);
+
+const KG: Quantity<'mass'> = { value: 1, unit: 'kg' };
+
+/** What one kg of a lot gives ready in a form; the cook's own weighing of the lot where there is one. */
+export interface LotYield {
+  readonly ready: Range<number>;
+  /** What falls off and can be used, water boiled away not counted. */
+  readonly trimmings: Range<number>;
+  /** How the cook's own yield compares with the published one: above 1 the lot gives more. */
+  readonly better: number;
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+export function yieldFromLot(day: Day, lot: KnownLot, form: string): LotYield {
+  const published = readyFromRaw({ produce: lot.trade, form, raw: KG });
+  const own = lot.ready === undefined ? undefined : valueIn(lot.ready, 'kg') / valueIn(lot.raw, 'kg');
+  const answer =
+    own === undefined ? published : readyFromRaw({ produce: lot.trade, form, raw: KG, measured: { ratio: own } });
+  const lost = published.parts.reduce((sum, part) => sum + part.mass.value, 0);
+  const water = published.parts
+    .filter(({ what }) => what.includes('water'))
+    .reduce((sum, part) => sum + part.mass.value, 0);
+  const usable = lost === 0 ? 0 : (lost - water) / lost;
+  // a weighing of the lot itself says more than earlier batches do
+  const learned = own === undefined ? learnedFigure(day.learned, 'yield', lot.trade, form) : undefined;
+  if (learned !== undefined) {
+    return {
+      ready: learned.figure,
+      trimmings: mapRange(turnRange(learned.figure), (ready) => (1 - ready) * usable),
+      better: learned.figure.likely / published.yield.likely,
+      basis: [learned.basis],
+      cautions: published.cautions,
+    };
+  }
+  const kilograms = (range: Range<Quantity<'mass'>>, share = 1): Range<number> =>
+    mapRange(range, ({ value }) => value * share);
+  return {
+    ready: kilograms(answer.ready),
+    trimmings: kilograms(answer.trimmings, usable),
+    better: own === undefined ? 1 : own / published.yield.likely,
+    basis: answer.basis,
+    cautions: answer.cautions,
+  };
+}
+
+/** Units from each kg of a lot, from the raw kg that one unit takes; turned round, so that low is the poor end. */
+export const unitsFrom = (rawPerUnit: Range<number>): Range<number> => mapRange(turnRange(rawPerUnit), (kg) => 1 / kg);
+
+export const supplyOf = (lot: KnownLot, given: LotYield, unitsPerKg: Range<number>): Supply => ({
+  lot: lot.index,
+  unitsPerKg,
+  trimmingsPerKg: given.trimmings,
+  readyPerKg: given.ready,
+});
+
+const POUNDS_PER_KG = 1 / 0.45359237;
+
+/** The parts of an activity that every make shares. */
+export function commonOf(
+  day: Day,
+  trade: string,
+  wanted: Wanted,
+  product: number,
+  form: string | undefined,
+  worthOfUnit: number,
+): Pick<Activity, 'product' | 'worth' | 'least' | 'most' | 'smallest' | 'handsPerKg' | 'handsPerUnit'> & {
+  times: WorkTimes;
+  workBasis: readonly Basis[];
+} {
+  const times = workTimes(wanted.make, form, wanted.pack);
+  const learned =
+    wanted.minutesPerPound === undefined ? learnedFigure(day.learned, 'minutesPerPound', trade, form) : undefined;
+  return {
+    product,
+    // without a worth of its own a unit counts as the kg of fruit it saves
+    worth: wanted.worth?.value ?? worthOfUnit,
+    least: wanted.least ?? 0,
+    most: wanted.most ?? 5000,
+    ...(wanted.smallest === undefined ? {} : { smallest: wanted.smallest }),
+    // hours hold at the slow end
+    handsPerKg: (wanted.minutesPerPound ?? learned?.figure.high ?? times.perPound) * POUNDS_PER_KG,
+    handsPerUnit: (wanted.minutesPerUnit ?? times.perUnit) + (isCanned(wanted) ? LIFT_A_JAR : 0),
+    times: wanted.cook === undefined ? times : { ...times, cook: valueIn(wanted.cook, 'min') },
+    workBasis: [WORK_BASIS, ...(learned === undefined ? [] : [learned.basis])],
+  };
+}
+
+const isCanned = ({ make }: Wanted): boolean => make === 'jars' || make === 'jam';
+
+/** A mass in the day's own unit. */
+export const massOf = (day: Day, kilograms: number): Quantity<'mass'> => quantityIn(kilograms, 'kg', day.massUnit);
+export const massRange = (day: Day, range: Range<number>): Range<Quantity<'mass'>> =>
+  mapRange(range, (kilograms) => massOf(day, kilograms));
+
+/** A volume in the day's own measure: by the cup, or by the millilitre where lots are weighed in metric units. */
+export const volumeOf = (day: Day, amount: Quantity<'volume'>): Quantity<'volume'> =>
+  day.metric ? quantityIn<'volume'>(valueIn(amount, 'mL'), 'mL', 'mL') : amount;
+
+/** A headspace as tables print it, in inches, with millimetres beside it on a metric day. */
+export function headspaceText({ metric }: Day, headspace: Quantity<'length'>): string {
+  const printed = formatQuantity(headspace, { fraction: 8 });
+  return metric ? `${printed} (${formatQuantity(headspace, { unit: 'mm', rounding: 'up' })})` : printed;
+}
+
+export const compositionOf = (trade: string): Composition => composition({ produce: trade });
+
+/** The water of a produce as it is bought: learned, or else published. */
+export function waterOf(day: Day, trade: string): { readonly water: Range<number>; readonly basis: readonly Basis[] } {
+  const learned = learnedFigure(day.learned, 'moisture', trade, undefined);
+  return learned === undefined ? compositionOf(trade) : { water: learned.figure, basis: [learned.basis] };
+}
+
+/** What other modules' fields are called in the request. */
+const OWN_NAMES: ReadonlyMap<string, string> = new Map([
+  ['food', 'from'],
+  ['produce', 'from'],
+  ['targetMoisture', 'moisture'],
+  ['brix', 'finishSolids'],
+  ['mass', 'size'],
+  ['elevation', 'kitchen.elevation'],
+  ['burnerPower', 'kitchen.burnerPower'],
+  ['jars', 'kitchen.canners'],
+  ['water', 'kitchen.canners'],
+  ['area', 'kitchen.dryer.trayArea'],
+  ['machine', 'kitchen.freezeDryer'],
+]);
+
+/** Puts the product's place before the path of an error that another module throws for one of its fields. */
+export function within<T>(product: number, work: () => T): T {
+  try {
+    return work();
+  } catch (error) {
+    if (!(error instanceof StillroomError)) throw error;
+    const [field = ''] = error.path.split('.');
+    const own = OWN_NAMES.get(field) ?? field;
+    throw new StillroomError({
+      code: error.code,
+      path: own.startsWith('kitchen.') ? own : joinPath(`products[${product}]`, own),
+      given: error.given,
+      expected: error.expected,
+    });
+  }
+}

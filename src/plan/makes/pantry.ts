@@ -1,0 +1,64 @@
+import pantryJson from '../../../data/plan/pantry.json';
+import type { ProcessAcid } from '../../process/acid';
+import { massFromVolume } from '../../produce/weights/massFromVolume';
+import { quantityIn, valueIn } from '../../quantity/scale';
+import type { Quantity } from '../../quantity/types';
+import type { Basis } from '../../sources/basis';
+import { asTable, type Sourced } from '../../sources/table';
+import { PANTRY, type PantryItem } from '../request/planInput';
+import { type Day, massOf } from './making';
+
+interface PantryRow extends Sourced {
+  readonly item: string;
+  readonly weighedAs?: string;
+  readonly form?: string;
+  readonly gramsPerCup?: number;
+  readonly measured?: boolean;
+  readonly acid?: boolean;
+}
+const rows: ReadonlyMap<string, PantryRow> = new Map(asTable<PantryRow>(pantryJson).rows.map((row) => [row.item, row]));
+
+/** An item of the pantry by the name that a table of recipes gives it. */
+export const pantryItem = (name: string | undefined): PantryItem | undefined => PANTRY.find((item) => item === name);
+
+/** Whether a recipe is unsafe without it. */
+export const isAcid = (item: PantryItem): boolean => rows.get(item)?.acid === true;
+
+/** Kg of a measure, by the weights of measures that `massFromVolume` holds. */
+export function kgOfMeasure(
+  item: PantryItem,
+  volume: Quantity<'volume'>,
+): { readonly kg: number; readonly basis: readonly Basis[] } {
+  const { weighedAs = item, form, gramsPerCup } = rows.get(item) ?? {};
+  if (gramsPerCup !== undefined) {
+    return {
+      kg: (valueIn(volume, 'cup') * gramsPerCup) / 1000,
+      basis: [{ what: `weight of a measure of ${item}`, kind: 'common-practice' }],
+    };
+  }
+  const { mass, basis } = massFromVolume({ food: weighedAs, ...(form === undefined ? {} : { form }), volume });
+  return { kg: valueIn(mass, 'kg'), basis };
+}
+
+/** So many kg as the day's recipes write it: by weight, or by the cup or the millilitre. */
+export function pantryAmount(day: Day, item: PantryItem, kg: number): Quantity<'mass'> | Quantity<'volume'> {
+  if (rows.get(item)?.measured !== true) return massOf(day, kg);
+  const cups = kg / kgOfMeasure(item, { value: 1, unit: 'cup' }).kg;
+  return quantityIn<'volume'>(cups, 'cup', day.metric ? 'mL' : 'cup');
+}
+
+export interface AcidChosen {
+  readonly item: PantryItem;
+  readonly perJar: Quantity<'volume'>;
+}
+
+/** The acid of each jar, where the process leaves the choice: lemon juice, unless only citric acid is in the pantry. */
+export function acidChosen(
+  { request }: Day,
+  { bottledLemonJuice, citricAcid }: Pick<ProcessAcid, 'bottledLemonJuice' | 'citricAcid'>,
+): AcidChosen | undefined {
+  const has = (item: PantryItem) => (request.kitchen.pantry ?? []).some((each) => each.item === item);
+  if (citricAcid !== undefined && has('citric acid') && !has('bottled lemon juice'))
+    return { item: 'citric acid', perJar: citricAcid };
+  return bottledLemonJuice === undefined ? undefined : { item: 'bottled lemon juice', perJar: bottledLemonJuice };
+}

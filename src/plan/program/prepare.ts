@@ -1,0 +1,185 @@
+import { fail, StillroomError, within } from '../../errors/StillroomError';
+import { describeJar } from '../../jars/describeJar';
+import { readInput } from '../../quantity/fields';
+import { makeDried, makeFreezeDried, makeLeather } from '../makes/dried';
+import { makeFrozen } from '../makes/frozen';
+import { makeJam } from '../makes/jam';
+import { makeJars } from '../makes/jars';
+import {
+  compositionOf,
+  type Day,
+  within as inProduct,
+  isMaking,
+  type KnownLot,
+  type Made,
+  type Making,
+  nameOf,
+} from '../makes/making';
+import { makePowder, makeSteeped } from '../makes/trimmings';
+import { LIFT_A_JAR } from '../makes/work';
+import type { Activity, Capacity } from '../request/activity';
+import type { LeftOut } from '../request/dayPlan';
+import { learnedOf } from '../request/learned';
+import {
+  type Kitchen,
+  type Lot,
+  type Make,
+  type PlanDayInput,
+  type PlanRequest,
+  planSchema,
+  type Wanted,
+} from '../request/planInput';
+import type { Means } from '../schedule/job';
+import { loadsThatFit } from '../schedule/loadsThatFit';
+import type { Program } from '../solver/linearProgram';
+import { checkRequest } from './checkRequest';
+import { capacityOf, meansOf } from './kitchen';
+import { pricesIn, withPrices } from './prices';
+import { toProgram } from './program';
+import { tellApart } from './tellApart';
+
+type Maker = (day: Day, wanted: Wanted, product: number, trade: string) => Made;
+const MAKERS: Readonly<Record<Make, Maker>> = {
+  jars: makeJars,
+  jam: makeJam,
+  dried: makeDried,
+  'freeze-dried': makeFreezeDried,
+  leather: makeLeather,
+  frozen: makeFrozen,
+  powder: makePowder,
+  vinegar: makeSteeped,
+  'jelly stock': makeSteeped,
+};
+
+/** The day as asked, read and turned into a program. */
+export interface Prepared {
+  readonly request: PlanRequest;
+  readonly day: Day;
+  readonly makings: readonly Making[];
+  readonly leftOut: readonly LeftOut[];
+  /** Left out, though at least one was to be made: the day is impossible as asked. */
+  readonly unmetMusts: readonly string[];
+  readonly capacity: Capacity;
+  readonly means: Means;
+  readonly program: Program;
+}
+
+const METRIC: ReadonlySet<string> = new Set(['g', 'mg', 'kg', 'tonne']);
+
+/** Ways to put a lot into a product that a plan can be found among in a few seconds. */
+const MOST_PAIRS = 300;
+
+/** Reads the request, makes each product ready for the program, and writes the program. */
+export function prepare(input: PlanDayInput): Prepared {
+  const read = readInput(planSchema, input);
+  checkRequest(read, input);
+  const request: PlanRequest = {
+    ...read,
+    kitchen: withJarNames(read.kitchen),
+    products: read.products.map(withJarName),
+  };
+  const lots = knownLots(request.lots);
+  const massUnit = (request.lots[0] as Lot).raw.unit;
+  const day: Day = { request, lots, learned: learnedOf(read.learned), massUnit, metric: METRIC.has(massUnit) };
+  const trades = request.products.map(({ from }, product) => inProduct(product, () => compositionOf(from).produce));
+  const pairs = trades.reduce((sum, trade) => sum + lots.filter((lot) => lot.trade === trade).length, 0);
+  if (pairs > MOST_PAIRS) {
+    fail(
+      'TOO_MUCH',
+      'lots',
+      pairs,
+      `at most ${MOST_PAIRS} pairs of a lot and a product made of it: put lots of the same produce together`,
+    );
+  }
+  const names = tellApart(request.products, trades);
+  const made = request.products.map((wanted, product): Made => {
+    const trade = trades[product] as string;
+    if (!lots.some((lot) => lot.trade === trade)) {
+      return {
+        product: nameOf(wanted, trade),
+        reason: `no lot is ${trade}`,
+        instead: 'add the lot, or take the product off',
+      };
+    }
+    return MAKERS[wanted.make](day, wanted, product, trade);
+  });
+  const named = made.map((each, product): Made => {
+    const label = names[product] as string;
+    return isMaking(each) ? { ...each, label } : { ...each, product: label };
+  });
+  const prices = pricesIn(request);
+  const priced = named.filter(isMaking).map((making) => ({ ...making, activity: withPrices(making.activity, prices) }));
+  const capacity = capacityOf(
+    request,
+    priced.map(({ activity }) => activity),
+  );
+  const means = meansOf(request.kitchen, capacity);
+  const activities = loadsThatFit(
+    priced.map(({ activity }) => activity),
+    means,
+    LIFT_A_JAR / 2,
+  );
+  const makings = priced.map((making, index) => ({ ...making, activity: activities[index] as Activity }));
+  return {
+    request,
+    day,
+    makings,
+    leftOut: named.filter((each): each is LeftOut => !isMaking(each)),
+    unmetMusts: named.flatMap((each, product) => {
+      const least = request.products[product]?.least ?? 0;
+      return isMaking(each) || least === 0 ? [] : [`at least ${least} of ${each.product}: ${each.reason}`];
+    }),
+    capacity,
+    means,
+    program: toProgram(activities, capacity, request.aim ?? 'most worth'),
+  };
+}
+
+/** The lots by their trade names, each with a label of its own. */
+function knownLots(lots: PlanRequest['lots']): KnownLot[] {
+  const trades = lots.map(({ produce }, index) => within(`lots[${index}]`, () => compositionOf(produce).produce));
+  const labels = lots.map(({ name }, index) => name ?? (trades[index] as string));
+  return lots.map((lot, index) => {
+    const label = labels[index] as string;
+    const sameBefore = labels.slice(0, index).filter((each) => each === label).length;
+    const several = labels.filter((each) => each === label).length > 1;
+    return { ...lot, index, trade: trades[index] as string, label: several ? `${label} ${sameBefore + 1}` : label };
+  });
+}
+
+/** The jar's name in the table of sizes, so that `pints` and `16 oz` are one stock. */
+function jarName(jar: string, path: string): string {
+  try {
+    const { size, name } = describeJar({ jar });
+    return size ?? name;
+  } catch (error) {
+    if (!(error instanceof StillroomError)) throw error;
+    return fail(error.code, path, jar, error.expected);
+  }
+}
+
+const withJarName = (wanted: Wanted, product: number): Wanted =>
+  wanted.jar === undefined ? wanted : { ...wanted, jar: jarName(wanted.jar, `products[${product}].jar`) };
+
+function withJarNames(kitchen: Kitchen): Kitchen {
+  const { jars, canners } = kitchen;
+  return {
+    ...kitchen,
+    ...(jars === undefined
+      ? {}
+      : { jars: jars.map((stock, index) => ({ ...stock, jar: jarName(stock.jar, `kitchen.jars[${index}].jar`) })) }),
+    ...(canners === undefined
+      ? {}
+      : {
+          canners: canners.map((canner, index) => ({
+            ...canner,
+            holds: Object.fromEntries(
+              Object.entries(canner.holds).map(([jar, held]) => [
+                jarName(jar, `kitchen.canners[${index}].holds`),
+                held,
+              ]),
+            ),
+          })),
+        }),
+  };
+}

@@ -1,0 +1,116 @@
+import { quantityIn, valueIn } from '../../quantity/scale';
+import type { Range } from '../../quantity/types';
+import { jarStock } from '../makes/canner';
+import type { Activity, Cook, Supply } from '../request/activity';
+import { PANTRY, type PantryItem, type PlanRequest, pricesOf } from '../request/planInput';
+
+/** How often a jar is used in its life, where the kitchen does not say (common practice). */
+const JAR_USES = 10;
+
+/** What one of everything costs, in the request's currency; what has no price costs nothing. */
+export interface Prices {
+  readonly currency: string;
+  /** A kg of each lot: its price shared out by weight. */
+  readonly lotKg: readonly number[];
+  /** One of each stock: a jar over its life, a lid, a bag. */
+  readonly stock: Readonly<Record<string, number>>;
+  /** A kg of what the pantry holds. */
+  readonly pantryKg: Readonly<Partial<Record<PantryItem, number>>>;
+  /** A kWh of the stove, by what it burns, and of electricity. */
+  readonly energy: { readonly stove: number; readonly electricity: number };
+  /** A minute of one pair of hands. */
+  readonly handsMinute: number;
+}
+
+/** Nothing where the request names no price. */
+export function pricesIn(request: PlanRequest): Prices | undefined {
+  const currency = pricesOf(request).find(({ path }) => !path.endsWith('.worth'))?.price.unit;
+  if (currency === undefined) return undefined;
+  const { jars = [], lids, bags, pantry = [], energy = {}, wage } = request.kitchen;
+  const stock: Record<string, number> = {};
+  for (const { jar, price, uses = JAR_USES } of jars) {
+    if (price !== undefined) stock[jarStock(jar)] ??= price.value / uses;
+  }
+  if (lids?.price !== undefined) stock.lid = lids.price.value;
+  if (bags?.price !== undefined) stock.bag = bags.price.value;
+  const pantryKg: Partial<Record<PantryItem, number>> = {};
+  for (const { item, amount, price } of pantry) {
+    if (price !== undefined) pantryKg[item] ??= price.value / valueIn(amount, 'kg');
+  }
+  const electricity = energy.electricity?.value ?? 0;
+  const gas = (energy.gas?.value ?? 0) * quantityIn<'energy'>(1, 'kWh', 'therm').value;
+  return {
+    currency,
+    lotKg: request.lots.map(({ price, raw }) => (price?.value ?? 0) / valueIn(raw, 'kg')),
+    stock,
+    pantryKg,
+    energy: { stove: energy.stove === 'gas' ? gas : electricity, electricity },
+    handsMinute: (wage?.value ?? 0) / 60,
+  };
+}
+
+/** Energy is paid for at its likely figure. */
+const paidFor = (kWh: Range<number> | undefined, price: number): number => (kWh?.likely ?? 0) * price;
+
+/**
+ * What the plan pays for an activity, written into it: by the kg the produce, the work on it, what goes in by its weight
+ * and what heats, dries or freezes it; by the unit jars, lids, bags and filling; by the batch, the tray and the load the
+ * energy of each. `costsOf` counts the same when the day is decided, in whole cents, and by the batches and loads of the
+ * order of work, which may be more than the least that the program needs.
+ */
+export function withPrices(activity: Activity, prices: Prices | undefined): Activity {
+  if (prices === undefined) return activity;
+  const { supplies, energyPerTray, cook, canning } = activity;
+  return {
+    ...activity,
+    supplies: supplies.map((supply) => ({ ...supply, costPerKg: costOfKg(activity, supply, prices) })),
+    costPerUnit: costOfUnit(activity, prices),
+    ...(energyPerTray === undefined ? {} : { costPerTray: paidFor(energyPerTray, prices.energy.electricity) }),
+    ...(cook === undefined ? {} : { cook: { ...cook, costPerBatch: costOfBatch(cook, prices) } }),
+    ...(canning === undefined
+      ? {}
+      : {
+          canning: {
+            ...canning,
+            canners: canning.canners.map((canner) => ({
+              ...canner,
+              costPerLoad: paidFor(canner.energyPerLoad, prices.energy.stove),
+              costToWarmUp: paidFor(canner.energyToWarmUp, prices.energy.stove),
+            })),
+          },
+        }),
+  };
+}
+
+function costOfKg(
+  { madeOf, pantry = {}, handsPerKg }: Activity,
+  { lot, readyPerKg, energyPerKg }: Supply,
+  { lotKg, pantryKg, energy, handsMinute }: Prices,
+): number {
+  const fromPantry = PANTRY.reduce((sum, item) => {
+    const { perReadyKg = 0, perRawKg = 0 } = pantry[item] ?? {};
+    return sum + (pantryKg[item] ?? 0) * (perReadyKg * readyPerKg.high + perRawKg);
+  }, 0);
+  return (
+    // trimmings are paid for with the fruit they fall from
+    (madeOf === 'fruit' ? (lotKg[lot] ?? 0) : 0) +
+    fromPantry +
+    paidFor(energyPerKg?.stove, energy.stove) +
+    paidFor(energyPerKg?.electricity, energy.electricity) +
+    handsPerKg * handsMinute
+  );
+}
+
+function costOfUnit(
+  { stockPerUnit, pantry = {}, handsPerUnit }: Activity,
+  { stock, pantryKg, handsMinute }: Prices,
+): number {
+  const ofStock = Object.entries(stockPerUnit).reduce((sum, [name, perUnit]) => sum + perUnit * (stock[name] ?? 0), 0);
+  return PANTRY.reduce(
+    (sum, item) => sum + (pantryKg[item] ?? 0) * (pantry[item]?.perUnit ?? 0),
+    ofStock + handsPerUnit * handsMinute,
+  );
+}
+
+const costOfBatch = ({ minutes, stirred, energyPerBatch }: Cook, { energy, handsMinute }: Prices): number =>
+  paidFor(energyPerBatch, energy.stove) + (stirred ? minutes * handsMinute : 0);

@@ -1,0 +1,125 @@
+import type { Range } from '../../quantity/types';
+import type { PantryItem } from './planInput';
+
+/**
+ * What one wanted product asks of the lots and the kitchen, in plain numbers (kg, L, min): all that the program
+ * needs to know of it. `low` is always the poor end of what nature gives, `high` the rich one.
+ */
+export interface Activity {
+  /** Place of the product in the list that was asked for. */
+  readonly product: number;
+  /** The lots it can be made of; empty where it is made of trimmings, which then come from `trimmingsOf`. */
+  readonly supplies: readonly Supply[];
+  /** Whether it takes whole fruit or what falls off when other products are made. */
+  readonly madeOf: 'fruit' | 'trimmings';
+  /** What one promised unit is worth, in the objective's own measure. */
+  readonly worth: number;
+  readonly least: number;
+  readonly most: number;
+  /** If any is promised at all, then at least so many: the smallest batch worth the trouble. */
+  readonly smallest?: number;
+  /** Stock that one unit takes: `jar pint`, `lid`, `bag`, `freezer room`. */
+  readonly stockPerUnit: Readonly<Record<string, number>>;
+  /** Kg of what the pantry holds for each unit readied, for each kg of prepared produce and of raw produce. */
+  readonly pantry?: Readonly<Partial<Record<PantryItem, PantryTaken>>>;
+  /** Units promised of each batch, where only whole batches are made: as many as `cook.batchLitres` gives at least. */
+  readonly unitsPerBatch?: number;
+  /** Electricity of one tray in a machine whose power is known, kWh. */
+  readonly energyPerTray?: Range<number>;
+  /** What is paid for each unit readied and each tray, in the request's currency. */
+  readonly costPerUnit?: number;
+  readonly costPerTray?: number;
+  /** Minutes of hands for each kg of raw produce and for each unit filled, in and out of the canner included. */
+  readonly handsPerKg: number;
+  readonly handsPerUnit: number;
+  readonly cook?: Cook;
+  /** The canner work. Products with the same key share a load. */
+  readonly canning?: Canning;
+  /** Dryer trays filled by each kg of raw produce at the rich end. */
+  readonly traysPerKg?: number;
+  /** Days that a loaded tray is taken; 1 where it is dry by the next morning. */
+  readonly trayDays?: number;
+  /** Water that each kg of raw produce gives up in the freeze-dryer, in kg, and its trays. */
+  readonly freezeDry?: { readonly waterPerKg: number; readonly traysPerKg: number };
+}
+
+/** Kg of one item of the pantry. */
+export interface PantryTaken {
+  readonly perUnit: number;
+  readonly perReadyKg: number;
+  readonly perRawKg?: number;
+}
+
+/** The pot work of a product. */
+export interface Cook {
+  /** Litres in the pot for each kg of raw produce at the rich end. */
+  readonly litresPerKg: number;
+  /** Litres of one batch that is cooked whole and by itself: never two in one pot, never a part of one. */
+  readonly batchLitres?: number;
+  /** Minutes of one batch. */
+  readonly minutes: number;
+  /** Whether one pair of hands is at the pot as long as it cooks. */
+  readonly stirred: boolean;
+  /** To hold one batch at the boil, kWh of the stove. */
+  readonly energyPerBatch?: Range<number>;
+  readonly costPerBatch?: number;
+}
+
+/** One lot as it goes into one product. */
+export interface Supply {
+  readonly lot: number;
+  /** Units from each kg of raw produce (or of trimmings). */
+  readonly unitsPerKg: Range<number>;
+  /** Kg of trimmings from each kg of raw produce. */
+  readonly trimmingsPerKg: Range<number>;
+  /** Kg of ready produce from each kg of raw produce. */
+  readonly readyPerKg: Range<number>;
+  /** KWh for each kg of raw produce: of the stove, and of electricity. */
+  readonly energyPerKg?: { readonly stove?: Range<number>; readonly electricity?: Range<number> };
+  /** What is paid for each kg of raw produce, the work on it and what goes in by its weight. */
+  readonly costPerKg?: number;
+}
+
+export interface Canning {
+  /** Same key, same process: such products may stand in one load together. */
+  readonly key: string;
+  readonly jar: string;
+  /** Minutes of one whole load in each canner that can run it, heat-up to unloading, at the slow end. */
+  readonly canners: readonly {
+    readonly canner: number;
+    readonly jars: number;
+    /** Jars it holds, where fewer of this product can be ready for it in time. */
+    readonly holds?: number;
+    readonly minutes: number;
+    /** Minutes to heat its water before the first load of a day, at the slow end. */
+    readonly warmUp: number;
+    /** KWh of the stove: for one load whose water is hot, and to heat that water. */
+    readonly energyPerLoad?: Range<number>;
+    readonly energyToWarmUp?: Range<number>;
+    readonly costPerLoad?: number;
+    readonly costToWarmUp?: number;
+  }[];
+}
+
+/** The kitchen in the same plain numbers. */
+export interface Capacity {
+  /** Raw mass of each lot, kg. */
+  readonly lots: readonly number[];
+  readonly days: number;
+  /** Minutes of work in all, and how many pairs of hands work through them. */
+  readonly minutes: number;
+  readonly hands: number;
+  readonly burners: number;
+  /** Litres that may be cooked in each pot at once: its volume times its fill limit. */
+  readonly pots: readonly number[];
+  readonly canners: number;
+  /** For each canner the pot that is the same vessel, by its place. */
+  readonly vessels?: readonly (number | undefined)[];
+  /** Minutes of each day before the first canner load can start. */
+  readonly lead: number;
+  /** Stock on hand, by the same names as `stockPerUnit`; what is not listed is not limited. */
+  readonly stock: Readonly<Record<string, number>>;
+  /** Dryer trays, each counted once a day. */
+  readonly trays: number;
+  readonly freezeDryer?: { readonly trays: number; readonly iceKg: number; readonly loads: number };
+}

@@ -1,0 +1,63 @@
+import type { Quantity } from '../../quantity/types';
+
+/** The order of work of a day, as the plan answers it. Minutes count from the start of the first day. */
+export interface DaySchedule {
+  /** In the order of their starts. */
+  readonly tasks: readonly ScheduledTask[];
+  /** The hours of work; between two of them only what needs nobody goes on. */
+  readonly windows: readonly Window[];
+  /** Everything that tasks use, and how much of it there is; without an amount it is not limited. */
+  readonly resources: readonly { readonly resource: string; readonly amount?: number }[];
+  /**
+   * When the last work of hands, pots and canners ends and dryer and freezer are loaded. To pack what comes dry later,
+   * and to load the freeze-dryer again, is not counted.
+   */
+  readonly makespan: number;
+  /** No order of the same work ends before this. */
+  readonly lowerBound: number;
+  /** How much longer than that the order found is, in hours of work against the bound's. */
+  readonly gap: number;
+  /** When the last dryer, freeze-dryer or freezer load is done. */
+  readonly allDone: number;
+}
+
+export interface Window {
+  readonly from: number;
+  readonly to: number;
+}
+
+export type TaskKind =
+  | 'heat canner' // water in a canner, before its first load of a day
+  | 'prepare' // washing, peeling, cutting
+  | 'cook'
+  | 'fill' // jars filled, wiped, lidded; bags and boxes packed; trays spread
+  | 'load' // jars lifted into the canner
+  | 'can' // one canner load, jars in to jars out
+  | 'unload' // jars lifted out again
+  | 'dry'
+  | 'freeze-dry'
+  | 'freeze'
+  | 'pack'; // what comes dry off its trays
+
+export interface ScheduledTask {
+  readonly kind: TaskKind;
+  /** What is at hand: the lots that are prepared, or else the product; of a canner to be heated, its name. */
+  readonly what: string;
+  /** The products that it is for. */
+  readonly products: readonly string[];
+  /** Raw weight of what is prepared. */
+  readonly raw?: Quantity<'mass'>;
+  /** What is filled, canned or laid on trays: so many of them. */
+  readonly units?: { readonly count: number; readonly unit: string };
+  readonly start: number;
+  readonly end: number;
+  readonly uses: readonly Use[];
+  /** Whether it goes on by itself, overnight as well. */
+  readonly unattended: boolean;
+}
+
+/** What a task keeps busy from its start to its end: `hands` 2, `burners` 1, `12 quart pot` 1, `dryer trays` 7. */
+export interface Use {
+  readonly resource: string;
+  readonly amount: number;
+}

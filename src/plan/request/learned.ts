@@ -1,0 +1,158 @@
+import type * as z from 'zod/mini';
+import { timeToMoistureRatio } from '../../drying/curve/thinLayer';
+import { fail, within } from '../../errors/StillroomError';
+import { describeJar } from '../../jars/describeJar';
+import { composition } from '../../produce/composition/composition';
+import { findForm } from '../../produce/yields/forms';
+import {
+  count,
+  fields,
+  list,
+  mass,
+  name,
+  number,
+  optional,
+  rangeOf,
+  ratio,
+  reading,
+  time,
+} from '../../quantity/fields';
+import { valueIn } from '../../quantity/scale';
+import type { Quantity, Range } from '../../quantity/types';
+import type { Basis } from '../../sources/basis';
+
+const perHour = () => number('a drying constant per hour, above 0 and at most 100', { above: 0, max: 100 });
+const minutes = () => number('minutes for each raw pound, above 0 and at most 120', { above: 0, max: 120 });
+
+/** Figures of the cook's own batches, as `learnFromRecords` gives them. */
+export const learnedSchema = list(
+  'learned figures',
+  fields({
+    produce: name('a fruit or vegetable, such as "peach"'),
+    form: optional(name('a form, such as "halves"')),
+    yield: optional(rangeOf(() => ratio({ above: 0 }))),
+    moisture: optional(rangeOf(() => ratio({ above: 0, below: 1 }))),
+    minutesPerPound: optional(rangeOf(minutes)),
+    rawPerJar: optional(fields({ jar: name('a jar size, such as "pint"'), raw: rangeOf(() => mass()) })),
+    dryingHours: optional(rangeOf(() => time({ max: { value: 168, unit: 'h' } }))),
+    dryingConstant: optional(rangeOf(perHour)),
+    n: optional(count('records')),
+    setAside: optional(reading<unknown, unknown>((given) => given)),
+  }),
+  0,
+  1000,
+);
+type Given = z.output<typeof learnedSchema>[number];
+
+/** A learned entry by the names of the tables, with its place in the list. */
+export interface Learned extends Omit<Given, 'setAside'> {
+  readonly index: number;
+}
+type Figure = 'yield' | 'moisture' | 'minutesPerPound' | 'rawPerJar' | 'dryingHours' | 'dryingConstant';
+
+const inKg = (quantity: Quantity<'mass'>) => valueIn(quantity, 'kg');
+const inHours = (quantity: Quantity<'time'>) => valueIn(quantity, 'h');
+
+/** The entries by the names of the tables; refuses ranges out of order and a figure that is given twice. */
+export function learnedOf(given: readonly Given[] = []): Learned[] {
+  const entries = given.map(
+    ({ setAside: _, ...entry }, index): Learned =>
+      within(`learned[${index}]`, () => {
+        const { produce, form, rawPerJar } = entry;
+        inOrder(entry);
+        return {
+          ...entry,
+          index,
+          produce: composition({ produce }).produce,
+          ...(form === undefined ? {} : { form: findForm(form).name }),
+          ...(rawPerJar === undefined ? {} : { rawPerJar: { ...rawPerJar, jar: jarSize(rawPerJar.jar) } }),
+        };
+      }),
+  );
+  const seen = new Set<string>();
+  for (const { index, produce, form, n: _, ...figures } of entries) {
+    for (const figure of Object.keys(figures)) {
+      const key = [produce, form, figure, figures.rawPerJar?.jar].join('|');
+      if (seen.has(key)) fail('CONTRADICTION', `learned[${index}].${figure}`, produce, 'each figure of a form once');
+      seen.add(key);
+    }
+  }
+  return entries;
+}
+
+const jarSize = (jar: string): string =>
+  within('rawPerJar', () => {
+    const { size, name: plain } = describeJar({ jar });
+    return size ?? plain;
+  });
+
+function inOrder({ yield: share, moisture, minutesPerPound, rawPerJar, dryingHours, dryingConstant }: Given): void {
+  const check = <T>(path: string, range: Range<T> | undefined, of: (end: T) => number): void => {
+    if (range === undefined) return;
+    const [low, likely, high] = [of(range.low), of(range.likely), of(range.high)];
+    if (low > likely || likely > high) fail('CONTRADICTION', path, range, 'low, likely and high in rising order');
+  };
+  const plain = (value: number) => value;
+  check('yield', share, plain);
+  check('moisture', moisture, plain);
+  check('minutesPerPound', minutesPerPound, plain);
+  check('rawPerJar.raw', rawPerJar?.raw, inKg);
+  check('dryingHours', dryingHours, inHours);
+  check('dryingConstant', dryingConstant, plain);
+}
+
+/** What was learned of one figure, and the line of the basis that says so. */
+export interface Lesson<T> {
+  readonly figure: T;
+  readonly basis: Basis;
+}
+
+/** A learned figure of a produce; of a form where one is named, for a figure of one form holds for no other. */
+export function learnedFigure<F extends Figure>(
+  entries: readonly Learned[],
+  figure: F,
+  produce: string,
+  form: string | undefined,
+  jar?: string,
+): Lesson<NonNullable<Learned[F]>> | undefined {
+  const shape = form === undefined ? undefined : formName(form);
+  const found = entries.find(
+    (entry) =>
+      entry[figure] !== undefined &&
+      entry.produce === produce &&
+      (figure === 'moisture' || entry.form === shape) &&
+      (figure !== 'rawPerJar' || entry.rawPerJar?.jar === jar),
+  );
+  if (found === undefined) return undefined;
+  const batches = found.n === undefined ? 'your own batches' : `${found.n} of your own batches`;
+  const what = `${NAMES[figure]} of ${produce}${found.form === undefined ? '' : ` ${found.form}`}, learned from ${batches}`;
+  return { figure: found[figure] as NonNullable<Learned[F]>, basis: { what, kind: 'measured' } };
+}
+
+const NAMES: Readonly<Record<Figure, string>> = {
+  yield: 'yield',
+  moisture: 'moisture',
+  minutesPerPound: 'minutes a pound',
+  rawPerJar: 'raw weight a jar',
+  dryingHours: 'drying hours',
+  dryingConstant: 'drying constant',
+};
+
+const formName = (form: string): string => findForm(form).name;
+
+/**
+ * Drying hours by a learned constant: t = ln(X0 / X) / k, X the dry-basis moisture at the start and the end and what
+ * the air leaves in the food neglected; the fast end from the driest fruit and the quickest constant.
+ */
+export function hoursByConstant(
+  { low, likely, high }: Range<number>,
+  water: Range<number>,
+  target: number,
+): Range<Quantity<'time'>> {
+  const dry = (moisture: number) => moisture / (1 - moisture);
+  const hours = (k: number, moisture: number): Quantity<'time'> => {
+    const moistureRatio = Math.min(1, dry(target) / dry(moisture));
+    return timeToMoistureRatio({ model: 'lewis', moistureRatio, k, per: 'h' }).time;
+  };
+  return { low: hours(high, water.low), likely: hours(likely, water.likely), high: hours(low, water.high) };
+}

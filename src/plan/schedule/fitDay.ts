@@ -1,0 +1,116 @@
+import { fail } from '../../errors/StillroomError';
+import { type Effort, FEWEST_NODES, nodesFor } from '../makes/effort';
+import { decide, isMade, type Kept } from '../program/decide';
+import { windowsOf } from '../program/kitchen';
+import type { Prepared } from '../program/prepare';
+import { minuteShare } from '../program/program';
+import type { DaySchedule, Window } from '../request/daySchedule';
+import type { Program } from '../solver/linearProgram';
+import { reachOf, type Solved, type SolveOptions } from '../solver/solve';
+import { workedBy } from './bound';
+import { brokenRules } from './checkSchedule';
+import { jobsOf } from './jobs';
+import { scheduleJobs } from './scheduleJobs';
+
+/** A plan with its order of work. */
+export interface Fitted {
+  readonly found: Solved;
+  /** The same as the search of `program` left it: how far it is proven against that. */
+  readonly solved: Solved;
+  /** The program it is the best of, and the share of the day's minutes in it: 1, or less where more would run late. */
+  readonly program: Program;
+  readonly share: number;
+  readonly kept: readonly Kept[];
+  readonly schedule: DaySchedule;
+}
+
+/** Programs solved at the most in looking for one whose work fits. */
+const MOST_TRIALS = 7;
+/** The share of the minutes tried first where no order at all was found for the whole. */
+const FIRST_SHARE = 0.7;
+/** Loads, dryer and freezer fillings that an order of work is looked for, in some seconds. */
+const MOST_JOBS = 600;
+/** Nearer than this the share of the minutes is not looked for. */
+const NEAR = 0.02;
+
+/**
+ * The best plan whose work fits the hours in an order that was found.
+ *
+ * The program knows minutes as sums; an order of work needs some more, for fruit is cut before it is cooked and canners
+ * wait for their first load. Where the best plan by the sums runs late, the minutes are shortened, by bisection, until
+ * the work fits. The best by the sums stays the bound that `gap` is told against.
+ *
+ * @returns the plan; or where none fits the one by the sums, which runs late
+ */
+export function fitDay(
+  prepared: Prepared,
+  best: Solved,
+  search: (program: Program, options: SolveOptions) => Solved,
+  effort: Effort,
+): { readonly fits: boolean; readonly plan: Fitted | undefined } {
+  const windows = windowsOf(prepared.request.kitchen);
+  const orderOf = (found: Solved, program: Program, share: number): Fitted | undefined => {
+    const kept = keptOf(prepared, found);
+    const jobs = jobsOf(prepared, kept, found.values);
+    if (jobs.length > MOST_JOBS)
+      fail(
+        'TOO_MUCH',
+        'lots',
+        jobs.length,
+        `at most ${MOST_JOBS} loads, runs and batches in one plan: plan it in parts`,
+      );
+    const schedule = scheduleJobs(jobs, prepared.means, windows, effort);
+    return schedule && { found, solved: found, program, share, kept, schedule };
+  };
+  // an order of work that breaks a wait is no plan, whatever it is worth
+  const fits = (plan: Fitted | undefined): boolean =>
+    plan !== undefined && !isLate(plan.schedule, windows) && brokenRules(plan.schedule).length === 0;
+  const whole = orderOf(best, prepared.program, 1);
+  if (fits(whole)) return { fits: true, plan: whole };
+
+  let fitting: Fitted | undefined;
+  let [enough, tooMuch] = [0, 1];
+  let share = whole === undefined ? FIRST_SHARE : hoursOf(windows) / workedBy(whole.schedule.makespan, windows);
+  const attempt = (): boolean => {
+    const program = minuteShare(prepared.program, share);
+    const found = search(program, {
+      nodes: Math.max(FEWEST_NODES, Math.min(nodesFor(program), effort.nodes)),
+      effort,
+      ...(fitting === undefined ? {} : { start: fitting.solved }),
+    });
+    // with musts that not even their minutes are left for, more minutes are needed, not fewer
+    if (!found.feasible) return true;
+    const plan = orderOf(found, program, share);
+    if (fits(plan)) fitting = plan;
+    return fits(plan);
+  };
+  for (let trial = 0; trial < MOST_TRIALS && tooMuch - enough > NEAR; trial++) {
+    if (attempt()) enough = share;
+    else tooMuch = share;
+    share = (enough + tooMuch) / 2;
+  }
+  if (fitting === undefined) {
+    // what needs no minutes, or nothing at all
+    share = 0;
+    attempt();
+  }
+  if (fitting === undefined) return { fits: false, plan: whole };
+  const { found } = fitting;
+  const missed = reachOf(best) - found.worth;
+  const optimal = best.optimal && missed <= 1e-6 * Math.max(1, Math.abs(found.worth));
+  const gap = optimal ? 0 : missed / Math.max(Math.abs(found.worth), 1e-6);
+  return { fits: true, plan: { ...fitting, found: { ...found, optimal, gap } } };
+}
+
+const hoursOf = (windows: readonly Window[]): number => windows.reduce((sum, { from, to }) => sum + to - from, 0);
+const isLate = ({ makespan }: DaySchedule, windows: readonly Window[]): boolean => minutesLate(makespan, windows) > 0;
+/** Minutes that a day runs on after its hours. */
+export const minutesLate = (makespan: number, windows: readonly Window[]): number =>
+  Math.max(0, makespan - (windows[windows.length - 1] as Window).to);
+
+/** What is made, what was decided of it, and what is to be said of it. */
+const keptOf = ({ makings }: Prepared, found: Solved): Kept[] =>
+  makings.flatMap((making) => {
+    const decided = decide(making, found.values);
+    return isMade(decided) ? [{ making, decided, said: making.describe(decided) }] : [];
+  });

@@ -1,0 +1,27 @@
+import table from '../../../data/plan/waits.json';
+import type { Basis } from '../../sources/basis';
+
+/** What may wait in an order of work. */
+export type WaitId = 'filled-jar' | 'filled-tray' | 'prepared' | 'hot-canner';
+
+interface WaitRow {
+  readonly id: string;
+  readonly what: string;
+  readonly minutes: number;
+}
+
+const { rows } = table as { readonly rows: readonly WaitRow[] };
+const minutesOf = new Map(rows.map(({ id, minutes }) => [id, minutes]));
+
+/** The longest wait of its kind, in minutes. */
+export function longestWait(id: WaitId): number {
+  const minutes = minutesOf.get(id);
+  if (minutes === undefined) throw new Error(`no wait ${id}`);
+  return minutes;
+}
+
+/** The longest waits in an order of work. */
+export const WAITS_BASIS: Basis = {
+  what: 'waits of prepared fruit, filled jars and hot water in the order of work',
+  kind: 'common-practice',
+};

@@ -1,0 +1,83 @@
+import { handOut } from '../common/handOut';
+import { HOLDING, holdingBasis } from '../heat/burner';
+import { type EnergyNeeded, kilowattHours } from '../heat/needed';
+import { fields, optional, power, ratio, readInput } from '../quantity/fields';
+import { sureRange } from '../quantity/range';
+import { valueIn } from '../quantity/scale';
+import type { Quantity, Range, RatioInput } from '../quantity/types';
+import { joinBasis, type Refusal } from '../sources/basis';
+import { type CanLoadInput, canLoad } from './canLoad';
+
+const schema = /* @__PURE__ */ fields({ burnerPower: power(), holding: optional(ratio({ above: 0 })) });
+
+export interface CanningEnergyInput extends CanLoadInput {
+  /** Share of the burner's power that holds the boil or the pressure, above 0 to 100 %; 25 to 70 % when left out. */
+  readonly holding?: RatioInput | undefined;
+}
+
+export interface CanningEnergy extends EnergyNeeded {
+  readonly tested: true;
+  /** Of the energy, what brings water and jars to the boil or to pressure, kWh. */
+  readonly heatingUp: Range<Quantity<'energy'>>;
+  /** And what holds them there while jars go in, steam vents and the process runs, kWh. */
+  readonly holding: Range<Quantity<'energy'>>;
+}
+
+/** What the burner does in each step of `canLoad`. */
+const FULL: ReadonlySet<string> = new Set([
+  'heat the water',
+  'heat to a boil',
+  'heat to steady steam',
+  'come to pressure',
+]);
+const HELD: ReadonlySet<string> = new Set(['load the jars', 'vent', 'process']);
+
+/**
+ * The energy of one canner load, from cold water to the end of the process; a second load starts hot.
+ *
+ * energy = burner power x (minutes of heating up + share x minutes held), with the minutes of `canLoad`. The burner is
+ * full on until the boil or the pressure is there, and holds it at 25 to 70 % of its power (likely 40 %) unless given,
+ * which is common practice; it is off while the canner rests, cools and is emptied. The process is never shortened to
+ * save energy.
+ *
+ * @param input - the question of `canLoad`, with
+ * @param input.holding - share of the burner's power that holds the boil or the pressure, above 0 to 1
+ * @returns `energy` in kWh, in the two parts `heatingUp` and `holding`, or the refusal of `testedProcess`
+ * @throws StillroomError as `canLoad`
+ *
+ * @example
+ * ```ts
+ * import { canningEnergy } from 'stillroom/process';
+ *
+ * const load = canningEnergy({
+ *   food: 'peach', form: 'halves', pack: 'hot', jar: 'quart', method: 'boiling-water', elevation: '500 ft',
+ *   jars: 7, water: '12 quarts', burnerPower: '2400 W',
+ * });
+ * load.tested && load.energy.likely.value; // ≈ 2.7
+ * ```
+ */
+export function canningEnergy(input: CanningEnergyInput): CanningEnergy | Refusal {
+  const { holding, ...load } = { ...input };
+  const given = readInput(schema, { burnerPower: load.burnerPower, holding });
+  const timeline = canLoad(load);
+  if (!timeline.tested) return handOut(timeline);
+  const kilowatts = valueIn(given.burnerPower, 'kW');
+  const share = given.holding === undefined ? HOLDING : sureRange(given.holding);
+  const hours = (steps: ReadonlySet<string>, end: keyof Range): number =>
+    timeline.steps.reduce((sum, { step, minutes }) => sum + (steps.has(step) ? minutes[end] / 60 : 0), 0);
+  const full = (end: keyof Range) => kilowatts * hours(FULL, end);
+  const held = (end: keyof Range) => kilowatts * share[end] * hours(HELD, end);
+  const ends = (energy: (end: keyof Range) => number): Range<Quantity<'energy'>> => ({
+    low: kilowattHours(energy('low')),
+    likely: kilowattHours(energy('likely')),
+    high: kilowattHours(energy('high')),
+  });
+  return handOut({
+    tested: true,
+    energy: ends((end) => full(end) + held(end)),
+    heatingUp: ends(full),
+    holding: ends(held),
+    basis: joinBasis(timeline.basis, [holdingBasis(given.holding)]),
+    cautions: timeline.cautions,
+  });
+}

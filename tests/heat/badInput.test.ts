@@ -1,0 +1,20 @@
+import { expect, it } from 'vitest';
+import { StillroomError } from '../../src/errors/index';
+import * as plan from '../../src/plan/index';
+import { GARBAGE } from '../helpers/garbage';
+
+const functions = Object.entries(plan).filter(([name]) => /Energy$|^energyCost$/.test(name)) as [
+  string,
+  (input: unknown) => unknown,
+][];
+const garbageHere: readonly unknown[] = [
+  ...GARBAGE,
+  { mass: '1e400 kg', from: '20 degC', to: Number.POSITIVE_INFINITY, efficiency: Number.NaN },
+  { energy: { low: {}, likely: null, high: 'much' }, price: null },
+  { power: '1/0 W', time: [], dryer: 3, machine: 'big', ice: { value: Number.NaN, unit: 'kg' } },
+];
+
+it('the family is whole', () => expect(functions).toHaveLength(9));
+it.each(functions)('%s throws the one error for what it cannot read', (_, call) => {
+  for (const garbage of garbageHere) expect(() => call(garbage)).toThrow(StillroomError);
+});

@@ -1,0 +1,56 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { dryEnergy, dryingHeat } from '../../src/heat/index';
+import { expectError } from '../helpers/errors';
+import { ends, expectRising, kg } from './helpers';
+
+const beans = { fresh: '18 lb', moisture: '90.3 %', targetMoisture: '6 %' } as const;
+
+describe('dryEnergy', () => {
+  it('is the drying heat over 100, 50 and 25 % where no efficiency is given', () => {
+    const { heat, energy, waterRemoved } = dryEnergy(beans);
+    expect({ heat, waterRemoved }).toEqual({
+      heat: dryingHeat(beans).heat,
+      waterRemoved: dryingHeat(beans).waterRemoved,
+    });
+    expect(ends(energy)).toEqual([1, 0.5, 0.25].map((share) => expect.closeTo(heat.value / 3600 / share, 9)));
+  });
+  it('reaches the printed 5.4 kWh for 18 lb of green beans, at its low end', () => {
+    const { energy } = dryEnergy(beans);
+    expect(energy.low.value).toBeLessThan(5.4);
+    expect(energy.likely.value).toBeGreaterThan(5.4);
+    expect(energy.low.value / 5.4).toBeCloseTo(0.95, 2);
+  });
+  it('is power x time x duty where the dryer is known, with the heat beside it', () => {
+    const known = dryEnergy({ ...beans, dryer: { power: '600 W', time: '10 h', duty: '75 %' } });
+    expect(ends(known.energy)).toEqual([4.5, 4.5, 4.5]);
+    expect(known.heat).toEqual(dryingHeat(beans).heat);
+    expect(known.cautions).toEqual([]);
+  });
+  it('rises with the load and its moisture, and falls as the efficiency rises', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.1, max: 100, noNaN: true }),
+        fc.double({ min: 0.3, max: 0.95, noNaN: true }),
+        fc.double({ min: 0.05, max: 0.99, noNaN: true }),
+        (fresh, moisture, efficiency) => {
+          const asked = { fresh: kg(fresh), moisture, targetMoisture: 0.1 };
+          const one = dryEnergy(asked);
+          expectRising(one);
+          const more = (change: object) => dryEnergy({ ...asked, ...change }).energy.likely.value;
+          expect(more({ fresh: kg(2 * fresh) })).toBeCloseTo(2 * one.energy.likely.value, 6);
+          expect(more({ moisture: moisture + 0.01 })).toBeGreaterThan(one.energy.likely.value);
+          expect(more({ efficiency })).toBeGreaterThan(more({ efficiency: 1 }));
+        },
+      ),
+    );
+  });
+  it('refuses what cannot be', () => {
+    const dryer = { power: '600 W', time: '10 h' } as const;
+    expectError(() => dryEnergy({ ...beans, efficiency: 0.5, dryer }), 'CONTRADICTION', 'dryer');
+    expectError(() => dryEnergy({ ...beans, targetMoisture: '95 %' }), 'CONTRADICTION', 'targetMoisture');
+    expectError(() => dryEnergy({ ...beans, efficiency: 0.01 }), 'OUT_OF_RANGE', 'efficiency');
+    expectError(() => dryEnergy({ ...beans, dryer: { ...dryer, power: '0 W' } }), 'OUT_OF_RANGE', 'dryer.power');
+    expectError(() => dryEnergy({ ...beans, oven: 1 } as never), 'UNKNOWN_FIELD', 'oven');
+  });
+});

@@ -1,0 +1,501 @@
+import { describe, expect, test } from 'vitest';
+import { freezeEnergy } from '../../../src/freezing/index';
+import { boilingEnergy, boilOffEnergy, dryEnergy, freezeDryEnergy, heatUpEnergy } from '../../../src/heat/index';
+import { type FeasibleDay, type PlanDayInput, planDay } from '../../../src/plan/index';
+import { canningEnergy } from '../../../src/process/index';
+import { composition } from '../../../src/produce/index';
+import type { Quantity } from '../../../src/quantity/index';
+import { valueIn } from '../../../src/quantity/scale';
+import { sucroseDensity } from '../../../src/solution/index';
+import { codeText } from '../../helpers/errors';
+
+const usd = (value: number) => ({ value, unit: 'USD' });
+const feasible = (input: PlanDayInput): FeasibleDay => {
+  const plan = planDay(input);
+  if (!plan.feasible) throw new Error(plan.reason);
+  return plan;
+};
+const only = (input: PlanDayInput) => {
+  const plan = feasible(input);
+  expect(plan.products.length).toBe(1);
+  return plan.products[0] as FeasibleDay['products'][number];
+};
+const kg = (mass: Quantity<'mass'> | undefined) => valueIn(mass as Quantity<'mass'>, 'kg');
+const cents = (value: number) => Math.round(value * 100) / 100;
+
+const input: PlanDayInput = {
+  lots: [{ name: 'sugar', produce: 'peach', raw: '30 lb', price: '20.00 USD' }],
+  kitchen: {
+    elevation: '100 m',
+    hours: '10 h',
+    hands: 2,
+    pots: [{ volume: '12 quarts' }],
+    canners: [{ method: 'boiling-water', holds: { quart: 7 } }],
+    jars: [{ jar: 'quart', count: 9, price: '1.50 USD', uses: 5 }],
+    lids: { count: 20, price: '0.25 USD' },
+    pantry: [{ item: 'sugar', amount: '10 lb', price: '8.00 USD' }],
+  },
+  products: [{ make: 'jars', from: 'peaches', form: 'halves', pack: 'hot', jar: 'quart', syrup: 'light' }],
+};
+// 2 1/4 cups of sugar for 7 quarts, 200 g a cup, 0.80 USD a lb
+const sugar = cents((((9 / 7) * 2.25 * 200) / 453.59237) * 0.8);
+test('by hand: 18 of 30 lb, nine jars over five uses, nine lids, sugar for nine quarts', () => {
+  const plan = feasible(input);
+  // 6 quarts promised at 3 lb a quart; 9 to ready at 2 lb
+  expect(plan.products[0]?.units).toMatchObject({ promised: 6, ready: 9 });
+  const total = 16.95 + sugar;
+  const litres = valueIn(plan.products[0]?.jars?.fillVolume as Quantity<'volume'>, 'L');
+  const up = (value: number) => usd(Math.ceil(value * 100 - 1e-9) / 100);
+  expect(plan.products[0]?.cost).toEqual({
+    lines: [
+      { what: 'sugar', of: 'produce', amount: usd(12) }, // the lot of that name
+      { what: 'jars, over their lives', of: 'supplies', amount: usd(2.7) },
+      { what: 'lids', of: 'supplies', amount: usd(2.25) },
+      { what: 'sugar', of: 'supplies', amount: usd(sugar) },
+    ],
+    total: usd(cents(total)),
+    perUnit: up(total / 6),
+    // a litre as a kilogram
+    perNet: { amount: up((total / 6 / litres) * 0.028349523125), per: { value: 1, unit: 'oz' }, estimated: true },
+    perServing: {
+      amount: up((total / 6 / litres) * 0.11829411825),
+      serving: { value: 0.5, unit: 'cup' },
+      customary: true,
+    },
+  });
+  expect(plan.cost).toEqual({
+    produceUsed: usd(12),
+    produceLeft: usd(8),
+    supplies: usd(cents(4.95 + sugar)),
+    energy: usd(0),
+    hands: usd(0),
+    total: usd(cents(24.95 + sugar)),
+  });
+  expect(plan.products[0]?.basis).toContainEqual({ what: 'customary serving', kind: 'common-practice' });
+});
+test('no price, no cost', () => {
+  const { price: _, ...lot } = input.lots[0] as PlanDayInput['lots'][number] & { price: string };
+  const { jars: __, lids: ___, pantry: ____, ...kitchen } = input.kitchen;
+  const plan = feasible({ ...input, lots: [lot], kitchen });
+  expect(plan.cost).toBeUndefined();
+  expect(plan.products[0]?.energy?.likely.value).toBeGreaterThan(1);
+});
+test('what is short is to be bought', () => {
+  const plan = feasible({ ...input, kitchen: { ...input.kitchen, pantry: [{ item: 'sugar', amount: '1 oz' }] } });
+  expect(plan.ready.find(({ what }) => what === 'sugar')?.short).toMatchObject({
+    unit: 'lb',
+    value: expect.closeTo(((9 / 7) * 2.25 * 200) / 453.59237 - 1 / 16, 9),
+  });
+});
+
+describe('energy, checked by hand against the energy functions', () => {
+  const energy = { stove: 'electric', electricity: '0.30 USD', gas: '1.50 USD' } as const;
+  const cooking = (plan: FeasibleDay['products'][number]) => {
+    const heat = heatUpEnergy({
+      mass: plan.ready.likely,
+      from: '20 degC',
+      to: { value: 99.67, unit: 'degC' }, // at 100 m
+      food: 'food',
+    }).energy.likely.value;
+    const batches = (plan.pots?.batches ?? []).reduce((sum, each) => sum + each.batches, 0);
+    const time = { value: batches * (plan.pots?.minutesEach ?? 0), unit: 'min' } as const;
+    return heat + (batches === 0 ? 0 : boilingEnergy({ time, burnerPower: '2400 W' }).energy.likely.value);
+  };
+  const line = ({ cost }: FeasibleDay['products'][number]) =>
+    cost?.lines.find(({ of }) => of === 'energy')?.amount.value ?? 0;
+
+  test('jars: the food is heated and held, one load from cold water and one from hot', () => {
+    const product = only({ ...input, kitchen: { ...input.kitchen, energy } });
+    const load = {
+      food: 'peach',
+      form: 'halves',
+      pack: 'hot',
+      jar: 'quart',
+      method: 'boiling-water',
+      elevation: '100 m',
+      jars: 7,
+      water: '12 quarts',
+      burnerPower: '2400 W',
+    } as const;
+    const [cold, hot] = [canningEnergy(load), canningEnergy({ ...load, waterTemperature: '180 degF' })];
+    if (!cold.tested || !hot.tested) throw new Error('a tested process');
+    expect(product.jars?.loads).toMatchObject([{ loads: 2 }]);
+    const byHand = cooking(product) + cold.energy.likely.value + hot.energy.likely.value;
+    expect(product.energy?.likely.value).toBeCloseTo(byHand, 3);
+    expect(line(product)).toBe(cents((product.energy?.likely.value ?? 0) * 0.3));
+    const { low, likely, high } = product.energy as NonNullable<typeof product.energy>;
+    expect(low.value).toBeLessThan(likely.value);
+    expect(likely.value).toBeLessThan(high.value);
+  });
+  test('a gas stove burns therms, at the price of gas; with no price of what it burns there is no line', () => {
+    const gas = only({ ...input, kitchen: { ...input.kitchen, energy: { ...energy, stove: 'gas' } } });
+    expect(line(gas)).toBe(cents(((gas.energy?.likely.value ?? 0) / 29.307107) * 1.5));
+    const free = only({ ...input, kitchen: { ...input.kitchen, energy: { stove: 'electric', gas: '1.50 USD' } } });
+    expect(free.cost?.lines.some(({ of }) => of === 'energy')).toBe(false);
+  });
+  test('two products of one process share their loads by the jar', () => {
+    const plan = feasible({
+      lots: [
+        { produce: 'peach', raw: '4 lb' },
+        { produce: 'pear', raw: '6 lb' },
+      ],
+      // each is cooked in a pot for itself, so that no jar waits for the other
+      kitchen: { ...input.kitchen, pots: [{ volume: '12 quarts', count: 2 }], energy },
+      products: (['peach', 'pear'] as const).map((from) => ({
+        make: 'jars',
+        from,
+        form: 'halves',
+        pack: 'hot',
+        jar: 'quart',
+        method: 'boiling-water',
+        least: 1,
+      })),
+    });
+    const [peach, pear] = plan.products as [FeasibleDay['products'][number], FeasibleDay['products'][number]];
+    expect(peach.jars?.loads[0]?.sharedWith).toEqual([pear.name]);
+    const perJar = (each: typeof peach) => ((each.energy?.likely.value ?? 0) - cooking(each)) / each.units.ready;
+    expect(perJar(peach)).toBeCloseTo(perJar(pear), 3);
+  });
+  test('jam: fruit and sugar are heated, and what the printed yield leaves out is boiled off', () => {
+    const product = only({
+      lots: [{ produce: 'peach', raw: '3 kg' }],
+      kitchen: {
+        ...input.kitchen,
+        canners: [{ method: 'boiling-water', holds: { 'half-pint': 12 } }],
+        jars: [{ jar: 'half-pint', count: 20 }],
+      },
+      products: [{ make: 'jam', from: 'peach', method: 'boiling-water' }],
+    });
+    // one batch: 6 cups of crushed peaches, 5 cups of sugar, 6 to 7 half-pints
+    expect(product.units).toMatchObject({ promised: 6, ready: 7 });
+    const inPot = 6 * 0.2365882365 + 5 * 0.2;
+    const heat = heatUpEnergy({
+      mass: { value: inPot, unit: 'kg' },
+      from: '20 degC',
+      to: { value: 99.67, unit: 'degC' },
+      food: 'food',
+    });
+    const off = boilOffEnergy({
+      water: { value: inPot - 6.5 * kg(product.jars?.netMass), unit: 'kg' },
+      elevation: '100 m',
+    });
+    const load = canningEnergy({
+      food: 'peach jam',
+      jar: 'half-pint',
+      method: 'boiling-water',
+      elevation: '100 m',
+      jars: 12,
+      water: '12 quarts',
+      burnerPower: '2400 W',
+    });
+    expect(product.jars?.loads).toMatchObject([{ loads: 1 }]);
+    expect(product.energy?.likely.value).toBeCloseTo(
+      heat.energy.likely.value + off.energy.likely.value + (load.tested ? load.energy.likely.value : 0),
+      3,
+    );
+  });
+  const dry: PlanDayInput = {
+    lots: [{ produce: 'apple', raw: '5 kg' }],
+    kitchen: { elevation: '100 m', hours: '8 h', dryer: { trays: 10, trayArea: '1200 cm2' }, energy },
+    products: [{ make: 'dried', from: 'apples', form: 'slices', size: '100 g' }],
+  };
+  const water = composition({ produce: 'apple' }).water.likely;
+  test('the dryer by the water, or by its power, the hours and its share of trays', () => {
+    const product = only(dry);
+    const { ready, trays } = product;
+    const target = 1 - ((1 - water) * kg(ready.likely)) / kg(trays?.dried.likely);
+    const drying = dryEnergy({
+      fresh: ready.likely,
+      moisture: water,
+      targetMoisture: target,
+      temperature: trays?.temperature as Quantity<'temperature'>,
+    });
+    expect(product.energy?.likely.value).toBeCloseTo(drying.energy.likely.value, 6);
+    expect(line(product)).toBe(cents(drying.energy.likely.value * 0.3));
+    const known = only({ ...dry, kitchen: { ...dry.kitchen, energy: { ...energy, dryerPower: '600 W' } } });
+    const hours = valueIn(known.trays?.hours?.likely as Quantity<'time'>, 'h');
+    expect(known.energy?.likely.value).toBeCloseTo((0.6 * hours * (known.trays?.trays ?? 0)) / 10, 9);
+  });
+  test('the freeze-dryer by the ice, or by its power; the freezer by the weight', () => {
+    const kitchen: PlanDayInput['kitchen'] = {
+      elevation: '100 m',
+      hours: '8 h',
+      freezeDryer: { trays: 4, trayArea: '1200 cm2', ice: '5 kg' },
+      freezer: { room: '30 L' },
+    };
+    const iced = only({ ...dry, kitchen, products: [{ make: 'freeze-dried', from: 'apples', size: '100 g' }] });
+    const ice = kg(iced.ready.likely) - kg(iced.trays?.dried.likely);
+    expect(iced.energy?.likely.value).toBeCloseTo(
+      freezeDryEnergy({ ice: { value: ice, unit: 'kg' } }).energy.likely.value,
+      6,
+    );
+    const known = only({
+      ...dry,
+      kitchen: { ...kitchen, energy: { freezeDryerPower: '1 kW' } },
+      products: [{ make: 'freeze-dried', from: 'apples', size: '100 g' }],
+    });
+    const { hours } = known.trays ?? {};
+    const middle = ((hours?.low.value ?? 0) + (hours?.high.value ?? 0)) / 2;
+    expect(known.energy?.likely.value).toBeCloseTo((middle * (known.trays?.trays ?? 0)) / 4, 9);
+    const frozen = only({ ...dry, kitchen, products: [{ make: 'frozen', from: 'apples' }] });
+    expect(frozen.energy?.likely.value).toBeCloseTo(
+      freezeEnergy({ mass: frozen.ready.likely, water, from: '20 degC', to: '-18 degC' }).energy.likely.value,
+      6,
+    );
+  });
+  test('what is neither heated nor frozen takes none', () => {
+    const plan = feasible({
+      ...dry,
+      lots: [{ produce: 'apple', raw: '30 kg' }],
+      kitchen: { ...dry.kitchen, dryer: { trays: 60, trayArea: '1200 cm2' } },
+      products: [...dry.products, { make: 'vinegar', from: 'apple', least: 1 }],
+    });
+    expect(plan.products.find(({ make }) => make === 'vinegar')?.energy).toBeUndefined();
+  });
+});
+
+test('a kind is rounded once and shared out: 3 and 3 bags at 0.335 are 2.01 and not twice 1.01', () => {
+  const plan = feasible({
+    lots: [
+      { produce: 'peach', raw: '20 lb' },
+      { produce: 'plum', raw: '20 lb' },
+    ],
+    kitchen: { elevation: '1 m', hours: '9 h', freezer: { room: '90 L' }, bags: { price: '0.335 USD' } },
+    products: (['peach', 'plum'] as const).map((from) => ({ make: 'frozen', from, form: 'slices', most: 3 })),
+  });
+  expect(plan.products.map(({ units }) => units.ready)).toEqual([3, 3]);
+  expect(plan.cost?.supplies).toEqual(usd(2.01));
+  expect(plan.products.map(({ cost }) => cost?.total.value)).toEqual([1.01, 1]);
+});
+
+describe('own hours', () => {
+  test('each product by its minutes, and together to the cent', () => {
+    const plan = feasible({ ...input, kitchen: { ...input.kitchen, wage: '13.37 USD' } });
+    const { prepare, fill, stir } = plan.products[0]?.handsMinutes ?? { prepare: 0, fill: 0, stir: 0 };
+    expect(plan.cost?.hands).toEqual(usd(cents((13.37 * (prepare + fill + stir)) / 60)));
+    expect(plan.products[0]?.cost?.lines.at(-1)).toEqual({ what: 'own hours', of: 'hands', amount: plan.cost?.hands });
+  });
+});
+
+describe('acid, pectin and bags', () => {
+  const tomatoes: PlanDayInput = {
+    lots: [{ produce: 'tomato', raw: '40 lb' }],
+    kitchen: { ...input.kitchen, jars: [{ jar: 'quart', count: 9 }], lids: { count: 20 } },
+    products: [{ make: 'jars', from: 'tomatoes', form: 'crushed', jar: 'quart', method: 'boiling-water' }],
+  };
+  const withPantry = (pantry: NonNullable<PlanDayInput['kitchen']['pantry']>) =>
+    feasible({ ...tomatoes, kitchen: { ...tomatoes.kitchen, pantry } });
+  test('lemon juice by its weight of 244 g a cup: 2 tbsp a quart', () => {
+    const plan = withPantry([
+      { item: 'bottled lemon juice', amount: '122 g', price: '2.00 USD' },
+      { item: 'citric acid', amount: '50 g', price: '3 USD' },
+    ]);
+    const [product] = plan.products;
+    const jars = product?.units.ready ?? 0;
+    expect(jars).toBeGreaterThan(4);
+    // 16 tbsp to the cup
+    expect(product?.cost?.lines).toEqual([
+      { what: 'bottled lemon juice', of: 'supplies', amount: usd(cents(((jars * 2) / 16) * 2 * 2)) },
+    ]);
+    const ready = plan.ready.find(({ what }) => what === 'bottled lemon juice');
+    expect(ready?.amount).toEqual({ value: expect.closeTo(jars / 8, 9), unit: 'cup' });
+    expect(ready?.short).toEqual({ value: expect.closeTo(jars / 8 - 0.5, 9), unit: 'cup' });
+  });
+  test('citric acid where the pantry holds no lemon juice: 1/2 tsp a quart, 4.6 g a tsp', () => {
+    const plan = withPantry([{ item: 'citric acid', amount: '46 g', price: '10.00 USD' }]);
+    const [product] = plan.products;
+    const jars = product?.units.ready ?? 0;
+    expect(product?.recipe).toMatchObject([{ what: 'citric acid', amount: { unit: 'tbsp' } }]);
+    expect(product?.cost?.lines).toEqual([{ what: 'citric acid', of: 'supplies', amount: usd(cents(jars * 0.5)) }]);
+    expect(product?.jars?.acid).toContain('citric acid');
+  });
+  test('pectin by the package of the printed recipe, bought where the pantry lacks it', () => {
+    const jam = (more: object) =>
+      feasible({
+        lots: [{ produce: 'peach', raw: '5 kg' }],
+        kitchen: {
+          ...input.kitchen,
+          canners: [{ method: 'boiling-water', holds: { 'half-pint': 12 } }],
+          jars: [{ jar: 'half-pint', count: 30 }],
+          lids: { count: 30 },
+          pantry: [{ item: 'pectin', amount: '30 g', price: '6 USD' }],
+        },
+        products: [{ make: 'jam', from: 'peach', method: 'boiling-water', most: 12, ...more }],
+      });
+    const plan = jam({ pectin: true });
+    const [product] = plan.products;
+    expect(product?.units).toMatchObject({ promised: 10, ready: 12 });
+    const pectin = product?.recipe.find(({ role }) => role === 'pectin');
+    // two batches, a package of 1 3/4 oz in each
+    expect(kg(pectin?.amount as Quantity<'mass'>)).toBeCloseTo(2 * 0.0496, 9);
+    expect(product?.cost?.lines).toEqual([{ what: 'pectin', of: 'supplies', amount: usd(cents(0.0992 * 200)) }]);
+    expect(kg(plan.ready.find(({ what }) => what === 'pectin')?.short as Quantity<'mass'>)).toBeCloseTo(0.0692, 9);
+    expect(jam({ pectin: false }).products[0]?.recipe.some(({ role }) => role === 'pectin')).toBe(false);
+  });
+  const bagged = (bags: object): PlanDayInput => ({
+    lots: [{ produce: 'peach', raw: '20 lb' }],
+    kitchen: { elevation: '100 m', hours: '8 h', freezer: { room: '50 L' }, bags },
+    products: [{ make: 'frozen', from: 'peach', size: '1 lb' }],
+  });
+  test('bags are paid for and limit what is packed, where they are counted', () => {
+    const free = feasible(bagged({ price: '0.15 USD' }));
+    const count = free.products[0]?.units.ready ?? 0;
+    expect(count).toBeGreaterThan(8);
+    expect(free.cost?.supplies).toEqual(usd(cents(0.15 * count)));
+    expect(free.ready).toEqual([{ what: 'bags or boxes', amount: count }]);
+    const few = feasible(bagged({ count: 5 }));
+    expect(few.products[0]?.units.ready).toBe(5);
+    expect(few.limits).toContainEqual(expect.objectContaining({ what: 'bags', used: 5, available: 5 }));
+    expect(feasible(bagged({ count: 0 })).products).toEqual([]);
+  });
+});
+
+describe('what an ounce, 100 g and a serving cost', () => {
+  const apples = (product: object, unit: 'lb' | 'kg' = 'lb'): PlanDayInput => ({
+    lots: [{ produce: 'apple', raw: { value: 30, unit }, price: '20.00 USD' }],
+    kitchen: {
+      ...input.kitchen,
+      jars: [{ jar: 'quart', count: 9 }],
+      canners: [{ method: 'boiling-water', holds: { quart: 7, pint: 9 } }],
+      dryer: { trays: 20, trayArea: '1200 cm2' },
+      freezer: { room: '30 L' },
+    },
+    products: [{ from: 'apple', ...product } as PlanDayInput['products'][number]],
+  });
+  const rates = (product: object, unit: 'lb' | 'kg' = 'lb') => {
+    const { cost, units } = only(apples(product, unit));
+    if (cost === undefined) throw new Error('a cost');
+    return { ...cost, exact: cost.total.value / units.promised };
+  };
+  const up = (value: number) => usd(Math.ceil(value * 100 - 1e-6) / 100);
+
+  test('a bag by its size, on a metric day by 100 g', () => {
+    const bag = rates({ make: 'dried', form: 'slices', size: '8 oz' });
+    expect(bag.perNet).toEqual({ amount: up(bag.exact / 8), per: { value: 1, unit: 'oz' } });
+    expect(bag.perServing).toMatchObject({ amount: up((bag.exact * 1.5) / 8), customary: true });
+    const metric = rates({ make: 'dried', form: 'slices', size: '250 g' }, 'kg');
+    expect(metric.perNet).toEqual({ amount: up(metric.exact / 2.5), per: { value: 100, unit: 'g' } });
+    expect(metric.perServing?.serving).toEqual({ value: 40, unit: 'g' });
+  });
+  test('jam by its own density', () => {
+    const plan = only({
+      ...apples({}),
+      lots: [{ produce: 'peach', raw: '9 lb', price: '10.00 USD' }],
+      kitchen: {
+        ...input.kitchen,
+        canners: [{ method: 'boiling-water', holds: { pint: 9 } }],
+        jars: [{ jar: 'pint', count: 9 }],
+      },
+      products: [{ make: 'jam', from: 'peach', jar: 'pint', serving: '2 tbsp' }],
+    });
+    const exact = (plan.cost?.total.value ?? 0) / plan.units.promised;
+    const net = valueIn(plan.jars?.netMass as Quantity<'mass'>, 'oz');
+    expect(plan.cost?.perNet).toEqual({ amount: up(exact / net), per: { value: 1, unit: 'oz' } });
+    const spoons = valueIn(plan.jars?.fillVolume as Quantity<'volume'>, 'tbsp');
+    expect(plan.cost?.perServing).toEqual({ amount: up((2 * exact) / spoons), serving: { value: 2, unit: 'tbsp' } });
+    const { density } = sucroseDensity({ brix: 65, temperature: '20 degC' });
+    const grams = valueIn(plan.jars?.fillVolume as Quantity<'volume'>, 'mL') * valueIn(density, 'g/mL');
+    expect(net).toBeCloseTo(grams / 28.349523125, 6);
+  });
+  test('a jar of sauce by the volume, said to be an estimate', () => {
+    const sauce = rates({ make: 'jars', form: 'sauce', jar: 'quart', serving: '4 oz' });
+    expect(sauce.perNet?.estimated).toBe(true);
+    expect(sauce.perServing?.amount.value).toBeGreaterThan(3 * (sauce.perNet?.amount.value ?? 0));
+  });
+  test.each([
+    ['frozen', { make: 'frozen', size: '1 lb' }],
+    ['leather', { make: 'leather' }],
+  ])('%s has both', (_, product) => {
+    const { perNet, perServing } = rates(product);
+    expect(perNet?.amount.value).toBeGreaterThan(0);
+    expect(perServing?.customary).toBe(true);
+  });
+  test('vinegar and stock have no net weight, and stock is not served', () => {
+    const plan = feasible({
+      ...apples({ make: 'dried', form: 'slices', size: '4 oz' }),
+      lots: [{ produce: 'apple', raw: '90 lb', price: '20 USD' }],
+      products: [
+        { make: 'dried', from: 'apple', form: 'slices', size: '4 oz' },
+        { make: 'jars', from: 'apple', form: 'slices', jar: 'quart' },
+        { make: 'vinegar', from: 'apple', least: 1 },
+        { make: 'jelly stock', from: 'apple', least: 1 },
+      ],
+    });
+    const [vinegar, stock] = ['vinegar', 'jelly stock'].map((make) => plan.products.find((each) => each.make === make));
+    expect(vinegar?.cost).toMatchObject({ perServing: { serving: { value: 1, unit: 'tbsp' } } });
+    expect(vinegar?.cost?.perNet).toBeUndefined();
+    expect(stock?.cost?.perNet).toBeUndefined();
+    expect(stock?.cost?.perServing).toBeUndefined();
+  });
+});
+
+describe('prices of zero and below', () => {
+  const priced = (price: string) =>
+    ({
+      lots: [{ produce: 'peach', raw: '30 lb', price }],
+      kitchen: {
+        ...input.kitchen,
+        jars: [{ jar: 'quart', count: 9, price }],
+        lids: { count: 20, price },
+        bags: { price },
+        pantry: [{ item: 'sugar', amount: '10 lb', price }],
+        energy: { stove: 'electric', electricity: price, gas: price },
+        wage: price,
+      },
+      products: input.products,
+    }) as unknown as PlanDayInput;
+  test('what was free costs nothing, in all of its figures', () => {
+    const plan = feasible(priced('0 USD'));
+    for (const money of Object.values(plan.cost ?? {})) expect(money).toEqual(usd(0));
+    expect(plan.products[0]?.cost).toMatchObject({ lines: [], total: usd(0), perUnit: usd(0) });
+    expect(Object.is(plan.products[0]?.cost?.perUnit.value, 0)).toBe(true);
+    // nothing is cheaper than nothing: as much as there is
+    const least = feasible({ ...priced('0 USD'), aim: 'least cost' });
+    expect(least.products[0]?.units.promised).toBe(plan.products[0]?.units.promised);
+    expect(Math.abs(least.objective)).toBe(0);
+  });
+  const below = (path: string, parts: object) => [path, parts] as const;
+  const { kitchen, products } = input;
+  const [product] = products;
+  test.each([
+    below('lots[0].price', { lots: [{ produce: 'peach', raw: '30 lb', price: '-1 USD' }] }),
+    below('kitchen.jars[0].price', { kitchen: { ...kitchen, jars: [{ jar: 'quart', count: 9, price: '-1 USD' }] } }),
+    below('kitchen.lids.price', { kitchen: { ...kitchen, lids: { count: 9, price: '-0.01 USD' } } }),
+    below('kitchen.bags.price', { kitchen: { ...kitchen, bags: { price: '-1 USD' } } }),
+    below('kitchen.bags.count', { kitchen: { ...kitchen, bags: { count: -1 } } }),
+    below('kitchen.bags.count', { kitchen: { ...kitchen, bags: { count: 2.5 } } }),
+    below('kitchen.pantry[0].price', {
+      kitchen: { ...kitchen, pantry: [{ item: 'pectin', amount: '1 oz', price: '-1 USD' }] },
+    }),
+    below('kitchen.energy.electricity', { kitchen: { ...kitchen, energy: { electricity: '-0.3 USD' } } }),
+    below('kitchen.energy.gas', { kitchen: { ...kitchen, energy: { gas: { value: -1, unit: 'USD' } } } }),
+    below('kitchen.energy.dryerPower', { kitchen: { ...kitchen, energy: { dryerPower: '0 W' } } }),
+    below('kitchen.energy.freezeDryerPower', { kitchen: { ...kitchen, energy: { freezeDryerPower: '101 kW' } } }),
+    below('kitchen.wage', { kitchen: { ...kitchen, wage: '-12 USD' } }),
+    below('products[0].pectinGrade', { products: [{ ...product, make: 'jam', pectin: true, pectinGrade: 0 }] }),
+    below('products[0].serving', { products: [{ ...product, serving: '0 oz' }] }),
+  ])('%s', (path, parts) => {
+    expect(codeText(() => planDay({ ...input, ...parts } as never))).toBe(`OUT_OF_RANGE ${path}`);
+  });
+  test.each([
+    ['UNKNOWN_NAME kitchen.energy.stove', { kitchen: { ...kitchen, energy: { stove: 'wood' } } }],
+    ['UNKNOWN_NAME kitchen.pantry[0].item', { kitchen: { ...kitchen, pantry: [{ item: 'honey', amount: '1 lb' }] } }],
+    ['UNKNOWN_FIELD kitchen.energy.oil', { kitchen: { ...kitchen, energy: { oil: '1 USD' } } }],
+    ['CONTRADICTION kitchen.wage', { kitchen: { ...kitchen, wage: '9 EUR' } }],
+    ['CONTRADICTION kitchen.bags.price', { kitchen: { ...kitchen, bags: { price: '9 EUR' } } }],
+    ['CONTRADICTION kitchen.energy.gas', { kitchen: { ...kitchen, energy: { gas: '9 EUR' } } }],
+    ['UNKNOWN_NAME products[0].pectin', { products: [{ ...product, make: 'jam', pectin: 'yes' }] }],
+    ['WRONG_TYPE products[0].pectin', { products: [{ ...product, make: 'jam', pectin: 1 }] }],
+    ['CONTRADICTION products[0].pectin', { products: [{ ...product, pectin: true }] }],
+    ['CONTRADICTION products[0].pectinGrade', { products: [{ ...product, make: 'jam', pectinGrade: 150 }] }],
+    ['CONTRADICTION products[0].serving', { products: [{ make: 'frozen', from: 'peach', serving: '1 cup' }] }],
+    ['CONTRADICTION products[0].serving', { products: [{ make: 'vinegar', from: 'peach', serving: '1 oz' }] }],
+    ['WRONG_DIMENSION products[0].serving', { products: [{ ...product, serving: '1 h' }] }],
+    [
+      'CONTRADICTION aim',
+      { lots: [{ produce: 'peach', raw: '30 lb' }], kitchen: { elevation: '1 m', hours: '9 h' }, aim: 'least cost' },
+    ],
+  ])('%s', (error, parts) => {
+    expect(codeText(() => planDay({ ...input, ...parts } as never))).toBe(error);
+  });
+});

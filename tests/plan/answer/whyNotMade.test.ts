@@ -1,0 +1,61 @@
+import { expect, test } from 'vitest';
+import { planDay } from '../../../src/plan/index';
+
+const kitchen = {
+  elevation: '100 m',
+  hours: '6 h',
+  pots: [{ volume: '12 quarts' }],
+  canners: [{ method: 'boiling-water', holds: { quart: 7 } }],
+  dryer: { trays: 2, trayArea: '20 cm2' },
+  freezeDryer: { trays: 1, trayArea: '20 cm2', ice: '10 g' },
+  freezer: { room: '20 L' },
+};
+const halves = { make: 'jars', from: 'peaches', form: 'halves', pack: 'hot', jar: 'quart' };
+const why = (product: object, more: object = {}, raw = '10 lb') => {
+  const plan = planDay({
+    lots: [{ produce: 'peach', raw }],
+    kitchen: { ...kitchen, ...more },
+    products: [product],
+  } as never);
+  return plan.feasible && plan.notMade.map(({ reason }) => reason).join();
+};
+test.each([
+  ['less than one quart jar', halves, {}, '1 lb'],
+  ['no pot', halves, { pots: [] }],
+  ['the pots are too small', halves, { pots: [{ volume: '1 tsp' }] }],
+  ['too short for one canner load', halves, { hours: '1 h' }],
+  ["the dryer's trays hold less", { make: 'dried', from: 'peach' }, {}],
+  ['the freeze-dryer holds less', { make: 'freeze-dried', from: 'peach' }, {}],
+  ['too few trimmings', { make: 'vinegar', from: 'peach' }, {}],
+  ['none of it is wanted', { ...halves, most: 0 }, {}],
+  ['less than its smallest batch of 9', { ...halves, smallest: 9 }, {}],
+  [
+    "the dryer's trays hold less than its smallest batch of 2",
+    { make: 'dried', from: 'peach', smallest: 2 },
+    {},
+    '60 lb',
+  ],
+  [
+    'some of it, but not for its smallest batch of 3',
+    { ...halves, smallest: 3 },
+    { jars: [{ jar: 'quart', count: 4 }] },
+  ],
+  ['elsewhere', { make: 'frozen', from: 'peach', worth: 0 }, {}],
+] as const)('%s', (reason, product, more, raw?) => {
+  expect(why(product, more, raw)).toContain(reason);
+});
+test('least cost: what is dearer is not made, and with no pay for making only musts are', () => {
+  const lots = [{ produce: 'peach', raw: '30 lb', price: '20 USD' }];
+  const products = [
+    { make: 'frozen', from: 'peach', size: '2 lb' },
+    { make: 'frozen', from: 'peach', size: '1 lb' },
+  ];
+  const reasons = (aim: unknown, more: object = {}) => {
+    const plan = planDay({ lots, kitchen, products: [products[0], { ...products[1], ...more }], aim } as never);
+    return plan.feasible && plan.notMade.map(({ product, reason }) => `${product}: ${reason}`);
+  };
+  const cost = 'it would not lower the cost of each jar or pack promised';
+  expect(reasons('least cost')).toEqual([`peach slices, frozen, 2 lb: ${cost}`]);
+  const must = 'no must asks for it, and each product takes time or money';
+  expect(reasons({ cost: 1 }, { least: 2 })).toEqual([`peach slices, frozen, 2 lb: ${must}`]);
+});

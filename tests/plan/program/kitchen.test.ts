@@ -1,0 +1,94 @@
+import { expect, test } from 'vitest';
+import { cannersOf, capacityOf, potsOf } from '../../../src/plan/program/kitchen';
+import type { PlanRequest } from '../../../src/plan/request/planInput';
+
+const kitchen = {
+  elevation: { value: 100, unit: 'm' as const },
+  hours: [{ value: 2, unit: 'h' as const }],
+};
+const request = (more: object = {}): PlanRequest =>
+  ({
+    lots: [{ produce: 'peach', raw: { value: 10, unit: 'kg' } }],
+    kitchen: { ...kitchen, ...more },
+    products: [],
+  }) as never;
+
+test('pots are spread out and filled to two thirds where nothing is said', () => {
+  const pots = potsOf({
+    ...kitchen,
+    pots: [
+      { volume: { value: 9, unit: 'L' }, count: 2 },
+      { volume: { value: 5, unit: 'L' }, fill: 0.5 },
+    ],
+  });
+  expect(pots.map(({ label }) => label)).toEqual(['9 L pot 1', '9 L pot 2', '5 L pot']);
+  expect(pots.map(({ most }) => most.value)).toEqual([6, 6, 2.5]);
+  expect(potsOf(kitchen)).toEqual([]);
+});
+test('canners by name or method', () => {
+  const canners = cannersOf({
+    ...kitchen,
+    canners: [
+      { method: 'dial-gauge', holds: { pint: 9 }, count: 2 },
+      { name: 'old one', method: 'boiling-water', holds: { pint: 9 } },
+    ],
+  });
+  expect(canners.map(({ label }) => label)).toEqual(['dial-gauge canner 1', 'dial-gauge canner 2', 'old one']);
+  expect(cannersOf(kitchen)).toEqual([]);
+});
+test('the plain numbers of a kitchen', () => {
+  const capacity = capacityOf(
+    request({
+      jars: [
+        { jar: 'pint', count: 4 },
+        { jar: 'pint', count: 5 },
+      ],
+      lids: { count: 7 },
+      freezer: { room: { value: 20, unit: 'L' }, volume: { value: 10, unit: 'ft3' } },
+      freezeDryer: { trays: 4, trayArea: { value: 1, unit: 'ft2' }, ice: { value: 2, unit: 'kg' } },
+    }),
+    [],
+  );
+  expect(capacity).toMatchObject({
+    lots: [10],
+    minutes: 120,
+    hands: 1,
+    burners: 4,
+    lead: 0,
+    trays: 0,
+    freezeDryer: { trays: 4, iceKg: 2, loads: 1 },
+  });
+  // 2 lb a day for each cubic foot of freezer: So Easy to Preserve, freezing
+  expect(capacity.stock).toMatchObject({ 'jar pint': 9, lid: 7, 'freezer room': 20 });
+  expect(capacity.stock['freezer load']).toBeCloseTo(20 * 0.45359237, 9);
+  expect(capacityOf(request(), []).stock).toEqual({});
+});
+test('the first load waits for a first jar to be prepared, cooked and filled, or for hot water', () => {
+  const activity = {
+    product: 0,
+    madeOf: 'fruit',
+    worth: 1,
+    least: 0,
+    most: 9,
+    stockPerUnit: {},
+    handsPerKg: 6,
+    handsPerUnit: 2 + 1, // a minute of it lifts the jar in and out
+    supplies: [
+      {
+        lot: 0,
+        unitsPerKg: { low: 1, likely: 2, high: 3 },
+        trimmingsPerKg: { low: 0, likely: 0, high: 0 },
+        readyPerKg: { low: 1, likely: 1, high: 1 },
+      },
+    ],
+    cook: { litresPerKg: 1, minutes: 20, stirred: false },
+    canning: { key: 'a', jar: 'pint', canners: [{ canner: 0, jars: 8, minutes: 40, warmUp: 0 }] },
+  } as const;
+  // a jar from 1/3 kg: (6 / 3 + 2) / 2 hands + 20 min
+  expect(capacityOf(request({ hands: 2 }), [activity]).lead).toBe(22);
+  const [canner] = activity.canning.canners;
+  const cold = { ...activity, canning: { ...activity.canning, canners: [{ ...canner, warmUp: 50 }] } };
+  expect(capacityOf(request({ hands: 2 }), [cold]).lead).toBe(50);
+  const { canning: _, ...dry } = activity;
+  expect(capacityOf(request(), [dry]).lead).toBe(0);
+});

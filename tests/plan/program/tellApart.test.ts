@@ -1,0 +1,64 @@
+import { expect, test } from 'vitest';
+import { tellApart } from '../../../src/plan/program/tellApart';
+
+const jars = { make: 'jars', from: 'peaches', form: 'halves', jar: 'quart' } as const;
+test.each([
+  [
+    'by the pack',
+    [
+      { ...jars, pack: 'hot' },
+      { ...jars, pack: 'raw' },
+    ],
+    ['peach halves in quart jars, hot pack', 'peach halves in quart jars, raw pack'],
+  ],
+  [
+    'by the syrup',
+    [jars, { ...jars, syrup: 'light' }],
+    ['peach halves in quart jars', 'peach halves in quart jars, light syrup'],
+  ],
+  [
+    'by the canner',
+    [{ ...jars, method: 'dial-gauge' }, jars],
+    ['peach halves in quart jars, dial-gauge', 'peach halves in quart jars'],
+  ],
+  [
+    'by the size',
+    [
+      { make: 'frozen', from: 'x', size: { value: 1, unit: 'lb' } },
+      { make: 'frozen', from: 'x', size: { value: 2, unit: 'lb' } },
+    ],
+    ['peach slices, frozen, 1 lb', 'peach slices, frozen, 2 lb'],
+  ],
+  [
+    'by the thickness',
+    [
+      { make: 'leather', from: 'x', thickness: { value: 3, unit: 'mm' } },
+      { make: 'leather', from: 'x' },
+    ],
+    ['peach leather, 3 mm', 'peach leather'],
+  ],
+  ['by number', [jars, jars], ['peach halves in quart jars (1)', 'peach halves in quart jars (2)']],
+  [
+    'by the make',
+    [
+      { ...jars, name: 'gift' },
+      { make: 'jam', from: 'x', name: 'gift' },
+    ],
+    ['gift, jars', 'gift, jam'],
+  ],
+] as const)('%s', (_, products, names) => {
+  expect(tellApart(products as never, ['peach', 'peach'])).toEqual(names);
+});
+test('whole fruit is named as such', () => {
+  expect(
+    tellApart(
+      [
+        { ...jars, form: 'whole' },
+        { make: 'dried', from: 'x' },
+        { make: 'freeze-dried', from: 'x' },
+        { make: 'vinegar', from: 'x' },
+      ] as never,
+      ['plum', 'plum', 'plum', 'plum'],
+    ),
+  ).toEqual(['whole plum in quart jars', 'plum slices, dried', 'plum slices, freeze-dried', 'plum vinegar']);
+});

@@ -1,0 +1,116 @@
+import * as fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { massFromVolume, volumeFromMass } from '../../../src/produce/index';
+import { kitchenWeights, preservedWeights, rawWeights } from '../../../src/produce/weights/weights';
+import { thrownBy as errorOf } from '../../helpers/errors';
+
+const grams = (food: string, volume: `${number} cup`, form?: string) =>
+  massFromVolume({ food, volume, ...(form === undefined ? {} : { form }) }).mass.value;
+
+describe('mass from volume', () => {
+  test('volume from mass turns it round, whatever the food', () => {
+    const foods = [
+      ...new Set([...rawWeights.filter(({ unit }) => unit).map(({ produce }) => produce), 'sugar', 'honey']),
+    ];
+    fc.assert(
+      fc.property(fc.constantFrom(...foods), fc.double({ min: 0.01, max: 1e4, noNaN: true }), (food, cups) => {
+        const { mass, range } = massFromVolume({ food, volume: { value: cups, unit: 'cup' } });
+        const back = volumeFromMass({ food, mass });
+        expect(Math.abs(back.volume.value / cups - 1)).toBeLessThan(1e-12);
+        expect(range.low.value <= mass.value && mass.value <= range.high.value).toBe(true);
+        expect(back.range.low.value <= back.volume.value && back.volume.value <= back.range.high.value).toBe(true);
+      }),
+    );
+  });
+
+  test('every printed volume weighs within what the answers give as range, or is a spoon of a food weighed by the cup', () => {
+    for (const { produce, unit, amount, grams: printed, forms } of rawWeights) {
+      if (unit === undefined) continue;
+      for (const form of forms?.length ? forms : [undefined]) {
+        const answer = massFromVolume({
+          food: produce,
+          volume: { value: amount, unit },
+          ...(form === undefined ? {} : { form }),
+        });
+        const off = Math.min(
+          ...[answer.range.low, answer.mass, answer.range.high].map(({ value }) => Math.abs(value / printed - 1)),
+        );
+        // a spoon's weight is printed to the nearest half gram or so
+        expect(off, `${produce} ${form}`).toBeLessThan(unit === 'cup' ? 0.2 : 0.45);
+      }
+    }
+  });
+
+  test('a cut that is not printed takes the figure of one that fills alike', () => {
+    expect(grams('tomato', '1 cup', 'diced')).toBe(180); // chopped or sliced
+    expect(grams('winter squash', '1 cup', 'diced')).toBe(116); // cubes
+    expect(grams('peach', '1 cup', 'halves')).toBe(154); // slices
+    expect(grams('carrot', '1 cup', 'shredded')).toBe(110); // grated
+  });
+
+  test('the peel changes a cup of apple slices by a gram, which the range holds', () => {
+    const { range, mass } = massFromVolume({ food: 'apples', form: 'slices', volume: '1 cup' });
+    expect(mass.value).toBeCloseTo(109, 9);
+    expect(range.high.value).toBeCloseTo(110, 9);
+  });
+
+  test('sauce, puree and juice of a raw food are its stored food', () => {
+    expect(grams('apple', '1 cup', 'sauce')).toBeCloseTo(244, 9);
+    expect(grams('tomato', '1 cup', 'juice')).toBeCloseTo(243, 9);
+    expect(grams('tomato', '1 cup', 'puree')).toBeCloseTo(250, 9);
+    expect(grams('strawberry', '1 cup', 'puree')).toBeCloseTo(232, 9);
+    expect(grams('pumpkin', '1 cup', 'puree')).toBeCloseTo(245, 9);
+  });
+
+  test('a puree that no table weighs is that of other fruit, and says so', () => {
+    const { mass, range, cautions, basis } = massFromVolume({ food: 'peach', form: 'puree', volume: '1 cup' });
+    expect(mass.value).toBeGreaterThan(225);
+    expect(mass.value).toBeLessThan(250);
+    expect(range.low.value).toBeLessThan(range.high.value);
+    expect(cautions.map(({ id }) => id)).toContain('estimate');
+    expect(basis.map(({ kind }) => kind)).toEqual(['equation']);
+  });
+
+  test('stored foods by their state, and without one', () => {
+    expect(grams('brown sugar', '1 cup', 'packed')).toBeCloseTo(220, 9);
+    expect(grams('brown sugar', '1 cup', 'unpacked')).toBeCloseTo(145, 9);
+    expect(grams('raisins', '1 cup', 'not packed')).toBeCloseTo(145, 9);
+    expect(grams('powdered sugar', '1 cup', 'sifted')).toBeCloseTo(100, 9);
+    expect(grams('frozen strawberry unsweetened', '1 cup', 'thawed')).toBeCloseTo(221, 9);
+    expect(grams('canned carrot drained', '1 cup', 'sliced')).toBeCloseTo(146, 9);
+    expect(grams('prunes', '1 cup')).toBeCloseTo(174, 9);
+  });
+
+  test('kitchen weights widen the range where the two differ: maple syrup 315 and 340 g', () => {
+    const { mass, range } = massFromVolume({ food: 'maple syrup', volume: '1 cup' });
+    expect(mass.value).toBeCloseTo(315, 9);
+    expect(range.high.value).toBeCloseTo(340, 9);
+  });
+
+  test('citric acid has only a recalled weight, which it says', () => {
+    const { mass, cautions } = massFromVolume({ food: 'citric acid', volume: '1 tsp' });
+    expect(mass.value).toBeCloseTo(4.6, 9);
+    expect(cautions.map(({ id }) => id)).toContain('from-memory');
+    expect(kitchenWeights.filter(({ g_per_tsp }) => g_per_tsp !== undefined)).toHaveLength(2);
+  });
+
+  test('a form or food that no table weighs is refused, with those it does', () => {
+    const form = errorOf(() => massFromVolume({ food: 'snap bean', form: 'shredded', volume: '1 cup' }));
+    expect([form.path, form.expected]).toEqual(['form', 'a form weighed for snap bean: pieces']);
+    const stored = errorOf(() => massFromVolume({ food: 'applesauce', form: 'carved', volume: '1 cup' }));
+    expect(stored.expected).toContain('leave it out');
+    const state = errorOf(() =>
+      massFromVolume({ food: 'strawberry frozen unsweetened', form: 'pureed', volume: '1 cup' }),
+    );
+    expect(state.expected).toContain('unthawed');
+    const piece = errorOf(() => massFromVolume({ food: 'fig', volume: '1 cup' }));
+    expect([piece.path, piece.expected]).toEqual(['food', 'a food with a weight per measure; fig has none']);
+    expect(errorOf(() => massFromVolume({ food: 'shugar', volume: '1 cup' })).expected).toContain('sugar');
+  });
+
+  test('every stored row is reached by its name', () => {
+    for (const { food, unit } of preservedWeights) {
+      if (unit !== undefined) expect(massFromVolume({ food, volume: '1 cup' }).food).toBe(food);
+    }
+  });
+});

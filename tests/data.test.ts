@@ -38,6 +38,7 @@ const table = z.strictObject({
 });
 const caution = z.strictObject({
   id: z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/),
+  severity: z.enum(['danger', 'quality', 'note']),
   text: text.min(20),
   source: z
     .string()
@@ -63,7 +64,7 @@ const isNames = (file: string): boolean => file.endsWith('foods.json');
 const tables = files.filter((file) => file !== 'sources.json' && !isCautions(file) && !isNames(file));
 
 /** Ids that stand for no document. */
-const NO_DOCUMENT = ['from-memory', 'derived', 'computed', 'identity'];
+const NO_DOCUMENT = ['recalled', 'derived', 'computed', 'identity'];
 
 describe('the register', () => {
   const entries = register.parse(read('sources.json'));

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, flag, number, optional, readInput } from '../quantity/fields';
 import { caution } from '../sources/cautions';
 import type { Basis, Caution } from '../sources/index';
@@ -78,7 +78,7 @@ export function acidClass(input: AcidClassInput): AcidClass {
   const wet = waterActivity > printed(finished, 'waterActivityAbove');
   const undecided = isUndecided(pH, uncertainty, limit);
   const unsaid = input.uncertainty === undefined;
-  return handOut({
+  return answer({
     class: isAcid ? 'acid' : 'low-acid',
     limit,
     margin: limit - pH,

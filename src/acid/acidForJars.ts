@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { findNamed, type Named } from '../common/names';
 import { acidOf, acidRowOf, type ProcessAcid } from '../process/acid';
 import { choice, count, fields, name, readInput } from '../quantity/fields';
@@ -87,7 +87,7 @@ export function acidForJars(input: AcidForJarsInput): AcidForJars | Refusal {
   const { food: asked, jar, jars } = readInput(schema, input);
   const [found] = findNamed(asked, FOODS);
   if (found === undefined) {
-    return handOut(
+    return answer(
       refuse(
         `These tables hold no amount of acid for each jar of ${asked}; acid by guess does not make an untested or low-acid food safe.`,
         'Ask testedProcess for the food: it gives the acid that belongs to a recipe. If it has no process, freeze or refrigerate the food.',
@@ -96,7 +96,7 @@ export function acidForJars(input: AcidForJarsInput): AcidForJars | Refusal {
   }
   const row = acidRowOf(found.name, jar);
   if (row === undefined) {
-    return handOut(
+    return answer(
       refuse(
         `These tables hold the acid for ${found.name} in other jar sizes, not for a ${jar}.`,
         `Use a jar size of the table: ${JARS.filter((size) => acidRowOf(found.name, size) !== undefined).join(' or ')}.`,
@@ -110,7 +110,7 @@ export function acidForJars(input: AcidForJarsInput): AcidForJars | Refusal {
       [P in K]?: Quantity<'volume'>;
     };
   };
-  return handOut({
+  return answer({
     food: found.name,
     jars,
     perJar,

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, isMass, mass, massOrVolume, name, optional, ratio, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -14,7 +14,7 @@ import { WATER_WEIGHT, waterGrams } from './water';
 /** Salt is dissolved up to here, share of the brine: the last row of the handbook's table of salt solutions. */
 const STRONGEST_BRINE = 0.26;
 const SALT_SOLUTIONS: Basis = {
-  what: 'strongest brine, 26 % by weight',
+  of: 'strongest brine, 26 % by weight',
   kind: 'published',
   source: 'crc-concentrative',
   locator: 'sodium chloride',
@@ -58,7 +58,7 @@ export interface Brine {
   readonly cautions: readonly Caution[];
 }
 
-const EQUATION: Basis = { what: 'salt by weight of what the percentage is of', kind: 'equation' };
+const EQUATION: Basis = { of: 'salt by weight of what the percentage is of', kind: 'equation' };
 
 function ratiosOf(salt: number, water: number | undefined, produce: number | undefined): BrineRatios {
   return {
@@ -132,11 +132,11 @@ export function brine(input: BrineInput): Brine | Refusal {
   const salt = percent * of;
   refuseUndissolved(salt, waterWeight, 'percent', input.percent);
   const check = checkPurpose(purpose, food, { salt, water: waterWeight, produce: produceWeight });
-  if ('refused' in check) return handOut(check.refused);
+  if ('refused' in check) return answer(check.refused);
   const spoons = fineSaltSpoons(salt);
   const unit =
     water !== undefined && isMass(water) ? water.unit : ((water === undefined ? produce?.unit : undefined) ?? 'g');
-  return handOut({
+  return answer({
     salt: quantityIn(salt, 'g', unit),
     fineSalt: spoons.volume,
     ratios: ratiosOf(salt, waterWeight, produceWeight),
@@ -201,8 +201,8 @@ export function brineStrength(input: BrineStrengthInput): BrineStrength | Refusa
   refuseUndissolved(grams, waterWeight, 'salt', input.salt);
   const produceWeight = produce === undefined ? undefined : valueIn(produce, 'g');
   const check = checkPurpose(purpose, food, { salt: grams, water: waterWeight, produce: produceWeight });
-  if ('refused' in check) return handOut(check.refused);
-  return handOut({
+  if ('refused' in check) return answer(check.refused);
+  return answer({
     ratios: ratiosOf(grams, waterWeight, produceWeight),
     saltMass: isMass(salt) ? salt : { value: grams, unit: 'g' },
     ...(check.least === undefined ? {} : { least: check.least }),

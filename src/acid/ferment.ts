@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { findNamed } from '../common/names';
 import { fields, mass, name, readInput, temperature } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
@@ -86,7 +86,7 @@ export interface FermentSalt {
 export function fermentSalt(input: FermentSaltInput): FermentSalt | Refusal {
   const { food: asked, produce } = readInput(saltSchema, input);
   const [found] = findNamed(asked, FERMENTS);
-  if (found === undefined) return handOut(refusal(asked));
+  if (found === undefined) return answer(refusal(asked));
   const pounds = valueIn(produce, 'lb');
   const top = rowWhere(
     FERMENT_SALT,
@@ -103,7 +103,7 @@ export function fermentSalt(input: FermentSaltInput): FermentSalt | Refusal {
     const standard = saltRow('sauerkraut', 'share of the cabbage', 'lacticPercentAtLeast');
     const salt = { value: (printed(row, 'saltTbsp') * pounds) / printed(row, 'produceLb'), unit: 'tbsp' as const };
     const weighed = fineSaltGrams(salt);
-    return handOut({
+    return answer({
       food: found.name,
       salt,
       saltMass: { value: weighed.grams, unit: 'g' },
@@ -125,7 +125,7 @@ export function fermentSalt(input: FermentSaltInput): FermentSalt | Refusal {
   const salt = { value: printed(row, 'saltCups') * batches, unit: 'cup' as const };
   const water = { value: printed(row, 'waterCups') * batches, unit: 'cup' as const };
   const weighed = fineSaltGrams(salt);
-  return handOut({
+  return answer({
     food: found.name,
     salt,
     saltMass: { value: weighed.grams, unit: 'g' },
@@ -201,7 +201,7 @@ const crockInches = (what: string) => {
 export function fermentTime(input: FermentTimeInput): FermentTime | Refusal {
   const { food: asked, temperature: crock } = readInput(timeSchema, input);
   const [found] = findNamed(asked, FERMENTS);
-  if (found === undefined) return handOut(refusal(asked));
+  if (found === undefined) return answer(refusal(asked));
   const rows = FERMENT_TIME.filter((row) => row.food === found.name);
   const bands = rows.filter((row) => row.what === 'time');
   const cold = rows.find((row) => row.what === 'too cold below');
@@ -213,7 +213,7 @@ export function fermentTime(input: FermentTimeInput): FermentTime | Refusal {
   const refrigerated = rows.find((row) => row.monthsLow !== undefined);
   const served = fit.rows;
   const week = (value: number) => ({ value, unit: 'week' as const });
-  return handOut({
+  return answer({
     food: found.name,
     fit: fit.fit,
     ...(served.length === 0

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { rowsOf } from '../process/tables';
 import { fields, name, optional, readInput, temperature, time } from '../quantity/fields';
@@ -85,7 +85,7 @@ export function pasteurizePickles(input: PasteurizePicklesInput = {}): Pasteuriz
   const where = pickleRule('pasteurization-where');
   const row = recipe === undefined ? undefined : findRecipe(recipe);
   if (recipe !== undefined && (row === undefined || !isAllowed(row))) {
-    return handOut({
+    return answer({
       tested: false,
       reason: `These tables allow low-temperature pasteurization for ${allowed()
         .map((entry) => entry.recipe)
@@ -111,7 +111,7 @@ export function pasteurizePickles(input: PasteurizePicklesInput = {}): Pasteuriz
     valueIn(held, 'min') >= minutes - NOISE;
   const hot = hottest !== undefined && valueIn(hottest, 'degF') > high + NOISE;
   const verdict = met ? (hot ? 'met, but hot enough to soften' : 'met') : 'not met';
-  return handOut({
+  return answer({
     recipes: (row === undefined ? allowed() : [row]).map((entry) => entry.recipe),
     start: { low: { value: startLow, unit: 'degF' }, high: { value: startHigh, unit: 'degF' } },
     waterOverJars: { value: printed(over, 'value'), unit: 'in' },

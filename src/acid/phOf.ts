@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { findNamed, lookUp, type Named, nameKey } from '../common/names';
 import { fields, name, readInput } from '../quantity/fields';
 import { joinBasis } from '../sources/basis';
@@ -112,7 +112,7 @@ export function phOf(input: PhOfInput): PhOf {
   const above = namedAbove(food);
   const isAcid = highest <= acidUpTo && !above;
   const crosses = low <= acidUpTo && !isAcid;
-  return handOut({
+  return answer({
     food,
     pH: { low, high },
     class: isAcid ? 'acid' : 'low-acid',
@@ -133,7 +133,7 @@ export function phOf(input: PhOfInput): PhOf {
       acidCaution('typical-ph-no-proof'),
       ...(isAcid ? [] : [acidCaution('low-acid-in-jars')]),
       ...(above ? [acidCaution('acidify-every-jar')] : crosses ? [acidCaution('both-sides-of-limit')] : []),
-      ...(rows.some((row) => row.obtained === 'memory') ? [caution('from-memory')] : []),
+      ...(rows.some((row) => row.obtained === 'memory') ? [caution('recalled')] : []),
       caution('follow-local-guidance'),
     ],
   });

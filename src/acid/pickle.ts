@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, name, number, optional, ratio, readInput, volume } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -132,7 +132,7 @@ export function pickleRecipe(input: PickleRecipeInput): PickleRecipe {
   checkTimes(row, by, input.times);
   const scaled = <K extends string>(key: K, quantity: Quantity<'volume'> | undefined) =>
     (quantity === undefined ? {} : { [key]: times(quantity, by) }) as { [P in K]?: Quantity<'volume'> };
-  return handOut({
+  return answer({
     recipe: row.recipe,
     produce: row.produce,
     times: by,
@@ -152,7 +152,7 @@ export function pickleRecipe(input: PickleRecipeInput): PickleRecipe {
     ...(row.notes === undefined ? {} : { note: row.notes }),
     basis: [
       basisOf(row, 'quantities of the recipe'),
-      ...(by === 1 ? [] : [{ what: 'how many batches', kind: 'common-practice' as const }]),
+      ...(by === 1 ? [] : [{ of: 'how many batches', kind: 'common-practice' as const }]),
     ],
     cautions: [
       acidCaution('keep-the-proportions'),
@@ -270,7 +270,7 @@ export function checkPickleLiquid(input: CheckPickleLiquidInput): PickleLiquidCh
   const least = pickleRule('vinegar-acidity');
   const basis = [basisOf(row, 'vinegar and water of the recipe'), basisOf(least, 'least strength of vinegar')];
   const refused = refusalOf(row, acetic);
-  if (refused !== undefined) return handOut({ tested: false, ...refused, basis });
+  if (refused !== undefined) return answer({ tested: false, ...refused, basis });
   const liquid = {
     vinegar: valueIn(vinegar, 'cup'),
     water: water === undefined ? 0 : valueIn(water, 'cup'),
@@ -280,7 +280,7 @@ export function checkPickleLiquid(input: CheckPickleLiquidInput): PickleLiquidCh
   };
   const withVinegar = (printedCups: number) =>
     quantityIn((liquid.vinegar * printedCups) / row.vinegarCups, 'cup', vinegar.unit);
-  return handOut({
+  return answer({
     recipe: row.recipe,
     verdict: verdictOn(row, liquid),
     printedAcetic: printedAcetic(row),
@@ -300,5 +300,5 @@ export function checkPickleLiquid(input: CheckPickleLiquidInput): PickleLiquidCh
 
 /** The names of the printed pickle and relish recipes. */
 export function pickleRecipes(): readonly string[] {
-  return handOut(RECIPES.map(({ recipe }) => recipe));
+  return answer(RECIPES.map(({ recipe }) => recipe));
 }

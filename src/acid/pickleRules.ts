@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import type { Basis } from '../sources/index';
 import { basisOf } from '../sources/table';
 import { PICKLE_RULES } from './tables';
@@ -25,7 +25,7 @@ export interface PickleRule {
  * ```
  */
 export function pickleRules(): readonly PickleRule[] {
-  return handOut(
+  return answer(
     PICKLE_RULES.map((row) => ({
       rule: row.rule,
       about: row.about,

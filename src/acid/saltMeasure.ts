@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { lookUp, type Named } from '../common/names';
 import { fields, isMass, massOrVolume, name, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -86,10 +86,10 @@ export function saltMeasure(input: SaltMeasureInput): SaltMeasure {
   const row = rowFor(crystal, salt);
   const recalled = row.obtained === 'memory';
   const basis = [basisOf(row, `weight of a ${row.measure} of salt`)];
-  const cautions = recalled ? [acidCaution('weigh-the-salt'), caution('from-memory')] : [];
+  const cautions = recalled ? [acidCaution('weigh-the-salt'), caution('recalled')] : [];
   if (isMass(salt)) {
     const grams = valueIn(salt, 'g');
-    return handOut({
+    return answer({
       crystal,
       mass: { low: salt, high: salt },
       volume: {
@@ -101,7 +101,7 @@ export function saltMeasure(input: SaltMeasureInput): SaltMeasure {
     });
   }
   const measures = valueIn(salt, row.measure);
-  return handOut({
+  return answer({
     crystal,
     mass: {
       low: quantityIn(measures * row.gramsLow, 'g', 'g'),

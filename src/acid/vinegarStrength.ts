@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, mass, optional, ratio, readInput, volume } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -39,7 +39,7 @@ export interface VinegarStrength {
   readonly cautions: readonly Caution[];
 }
 
-const DILUTION: Basis = { what: 'acid stays, liquids add up by volume', kind: 'equation' };
+const DILUTION: Basis = { of: 'acid stays, liquids add up by volume', kind: 'equation' };
 
 /**
  * How strong vinegar still is after water, other liquids and the water in the produce have diluted it.
@@ -70,7 +70,7 @@ export function vinegarStrength(input: VinegarStrengthInput): VinegarStrength {
     (otherLiquids === undefined ? 0 : valueIn(otherLiquids, 'mL'));
   const acid = start * strength;
   const soaked = produce === undefined ? undefined : all + (valueIn(produce.mass, 'g') * produce.water) / GRAMS_PER_ML;
-  return handOut({
+  return answer({
     liquid: quantityIn(all, 'mL', vinegar.unit),
     acetic: acid / all,
     ...(soaked === undefined
@@ -129,7 +129,7 @@ export function diluteVinegar(input: DiluteVinegarInput): DilutedVinegar {
       `at most the strength of the vinegar, ${strength}`,
     );
   }
-  return handOut({
+  return answer({
     water: { value: vinegar.value * (strength / target - 1), unit: vinegar.unit },
     vinegar: { value: vinegar.value * (strength / target), unit: vinegar.unit },
     basis: [DILUTION, basisOf(pickleRule('vinegar-acidity'), 'least strength of vinegar for pickles')],

@@ -6,7 +6,7 @@ import type { Basis } from '../sources/basis';
 /** Density of water at 20 degC, g/mL: CRC handbook, density of water table (998.2071 kg/m3). */
 export const GRAMS_PER_ML = 0.9982071;
 export const WATER_WEIGHT: Basis = {
-  what: 'weight of water at 20 degC',
+  of: 'weight of water at 20 degC',
   kind: 'published',
   source: 'crc-water-density',
   locator: 'density of water table',

@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { withPlan } from '../plan/answer/withPlan';
 import type { DayPlan, FeasibleDay, LotShare } from '../plan/index';
@@ -64,7 +64,7 @@ export function allocationChart(input: AllocationChartInput): ChartSpec<Allocati
     const lots = [...new Set(values.map(({ lot }) => lot))];
     const bars = new Set(values.map(({ product }) => product)).size;
     const trimmings = plan.products.some(({ make }) => OF_TRIMMINGS.has(make));
-    return handOut(
+    return answer(
       chart({
         title: 'What the lots become',
         subtitle: [

@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { elevation, fields, number, optional, readInput } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
 import type { LengthInput } from '../quantity/types';
@@ -58,7 +58,7 @@ export function boilingSolidsChart(input: BoilingSolidsChartInput): ChartSpec<Bo
   const unit = unitText(water.temperature.unit);
   const degrees = (value: number): string => `${digits(value, 1)} ${unit}`;
   const place = formatQuantity(given.elevation);
-  return handOut(
+  return answer(
     chart({
       title: `Soluble solids and boiling temperature at ${place}`,
       subtitle: [

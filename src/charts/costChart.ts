@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { withPlan } from '../plan/answer/withPlan';
 import type { DayPlan } from '../plan/index';
@@ -75,7 +75,7 @@ export function costChart(input: CostChartInput): ChartSpec<CostRow> {
     const unit = cost.total.unit;
     const kinds = KINDS.filter((kind) => values.some(({ what }) => what === kind));
     const bars = new Set(values.map(({ product }) => product)).size;
-    return handOut(
+    return answer(
       chart({
         title: 'What the products cost',
         subtitle: [

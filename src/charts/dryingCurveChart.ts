@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { type FinishForecast, type FinishForecastInput, finishForecast, type KnownFinish } from '../drying/index';
 import { parseQuantity } from '../quantity/parseQuantity';
 import { parseRatio } from '../quantity/ratio';
@@ -71,7 +71,7 @@ export function dryingCurveChart(input: DryingCurveChartInput): ChartSpec<Drying
       : [];
   const last = points[points.length - 1] as Point;
   const said = forecastText(forecast, last);
-  return handOut(
+  return answer(
     chart({
       title: 'Drying curve and forecast',
       subtitle: [said],

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, name, optional, ratio, readInput } from '../quantity/fields';
 import type { RatioInput } from '../quantity/types';
@@ -153,7 +153,7 @@ export function isothermChart(input: IsothermChartInput): ChartSpec<IsothermRow>
       : [
           `${capital(batch?.name ?? 'the batch')} at ${digits(100 * point.moisture, 1)} % moisture: water activity ${activityText(point)}. ${VERDICTS[verdict.verdict]}`,
         ];
-  return handOut(
+  return answer(
     chart({
       title: curve.title,
       subtitle: [...curve.subtitle, ...said],

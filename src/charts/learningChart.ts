@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { count, fields, flag, list, name, number, optional, rangeOf, readInput } from '../quantity/fields';
 import type { Range } from '../quantity/types';
@@ -151,14 +151,14 @@ export function learningChart(input: LearningChartInput): ChartSpec<LearningRow>
     `Next batch, 9 times in 10: ${span(after)}; learned from ${batchCount(observed.length)} of your own.`,
     ...asideText,
   ];
-  return handOut(
+  return answer(
     chart({
       title: `Learned: ${what}`,
       subtitle: [...(invented ? ['An invented example.'] : []), ...said],
       description: `${capital(what)}. ${said.join(' ')} ${batchesText(values, write, unit)}`.trim(),
       values,
       layer: layersOf(given, values, ends),
-      basis: [[{ what: 'ranges and figures as you gave them', kind: 'measured' }]],
+      basis: [[{ of: 'ranges and figures as you gave them', kind: 'measured' }]],
       cautions: [[caution('estimate')]],
     }),
   );

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { type CanningMethod, type TestedProcess, type TestedProcessInput, testedProcess } from '../process/index';
 import { choice, elevation, fields, optional, readInput } from '../quantity/fields';
@@ -137,7 +137,7 @@ export function processTimeChart(input: ProcessTimeChartInput): ChartSpec<Proces
   const bands = bandsBetween(feet(from), feet(to), (value) => at(value, method));
   const tested = bands.map(({ answer }) => answer).filter((answer): answer is TestedProcess => answer.tested);
   const [first] = tested;
-  if (first === undefined) return handOut((bands[0] as Band).answer as Refusal);
+  if (first === undefined) return answer((bands[0] as Band).answer as Refusal);
   const inUnit = (value: number): number => toDecimalIn({ value, unit: 'ft' }, to.unit).toNumber();
   const values = bands.map(({ from: foot, to: top, answer }) => rowOf(inUnit(foot), inUnit(top), answer));
   const byPressure = first.pressure !== undefined;
@@ -148,7 +148,7 @@ export function processTimeChart(input: ProcessTimeChartInput): ChartSpec<Proces
     '',
   );
   const minutes = [...new Set(tested.map((answer) => answer.minutes))];
-  return handOut(
+  return answer(
     chart({
       title: `${byPressure ? 'Gauge pressure' : 'Process time'} by elevation`,
       subtitle: [

@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { withPlan } from '../plan/answer/withPlan';
 import type { DayPlan, FeasibleDay } from '../plan/index';
@@ -95,7 +95,7 @@ export function timelineChart(input: TimelineChartInput): ChartSpec<TimelineRow>
           ? `; no order of the same work ends before ${hours(schedule.lowerBound)} h`
           : '; no order of the same work ends sooner';
     const quiet = schedule.tasks.some(({ unattended }) => unattended);
-    return handOut(
+    return answer(
       chart({
         title: 'The order of work',
         subtitle: [

@@ -160,17 +160,12 @@ export function lookUp<T extends Named>(text: string, entries: readonly T[], pat
     text,
     entries.map(({ name }) => name),
   );
-  const near =
+  const nearest =
     names.length > 0
       ? names
       : nearestNames(
           text,
           entries.flatMap(({ synonyms = [] }) => synonyms),
         );
-  fail(
-    'UNKNOWN_NAME',
-    path,
-    text,
-    near.length === 0 ? `a known ${what}` : `a known ${what}; nearest: ${near.join(', ')}`,
-  );
+  fail('UNKNOWN_NAME', path, text, `a known ${what}`, { nearest });
 }

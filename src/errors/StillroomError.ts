@@ -15,11 +15,19 @@ export interface ErrorDetails {
   code: ErrorCode;
   /** The field, as a path into the argument: `lots[0].raw`; empty for the argument itself. */
   path: string;
-  /** What was given, shortened for reading. */
-  given: string;
+  /** What was given: strings, numbers and the like unchanged, an object or a list as a few words. */
+  given: Given;
   /** What would be right. */
   expected: string;
+  /** Every right choice, where they are few. */
+  options?: readonly string[];
+  /** The right choices nearest to what was given, best first. */
+  nearest?: readonly string[];
 }
+/** What an error repeats of the input. */
+export type Given = string | number | bigint | boolean | null | undefined;
+/** The right choices, as `fail` takes them. */
+export type Choices = Pick<ErrorDetails, 'options' | 'nearest'>;
 
 const BRAND = Symbol.for('stillroom.error');
 
@@ -40,8 +48,10 @@ export class StillroomError extends Error implements ErrorDetails {
   override readonly name = 'StillroomError';
   readonly code: ErrorCode;
   readonly path: string;
-  readonly given: string;
+  readonly given: Given;
   readonly expected: string;
+  readonly options?: readonly string[];
+  readonly nearest?: readonly string[];
 
   /**
    * Marks the error across copies of the package: an app may load one as ESM and another as CommonJS.
@@ -55,16 +65,37 @@ export class StillroomError extends Error implements ErrorDetails {
     return typeof value === 'object' && value !== null && (value as { [BRAND]?: unknown })[BRAND] === true;
   }
 
-  constructor(details: ErrorDetails) {
+  constructor(details: Omit<ErrorDetails, 'given'> & { readonly given: unknown }) {
+    const { code, given, expected, options, nearest } = details;
     const path = typeof details.path === 'string' ? details.path : show(details.path);
-    const where = path === '' ? '' : `${path}: `;
-    super(`${where}expected ${details.expected}, was given ${details.given}`);
-    this.code = details.code;
+    super(`${path === '' ? '' : `${path}: `}${messageOf(code, given, expected, nearest)}`);
+    this.code = code;
     this.path = path;
-    this.given = details.given;
-    this.expected = details.expected;
+    this.given = repeated(given);
+    this.expected = expected;
+    if (options !== undefined) this.options = [...options];
+    if (nearest !== undefined && nearest.length > 0) this.nearest = [...nearest];
+    inputs.set(this, given);
   }
 }
+
+/** What each error was given, as it was: an error that is thrown on with a longer path says it again. */
+const inputs = new WeakMap<StillroomError, unknown>();
+
+function messageOf(code: ErrorCode, given: unknown, expected: string, nearest: readonly string[] = []): string {
+  if (code === 'UNKNOWN_FIELD') {
+    const [first] = nearest;
+    return `unknown field ${show(given)}${first === undefined ? `; expected ${expected}` : `; did you mean "${first}"?`}`;
+  }
+  return `expected ${expected}${nearest.length === 0 ? '' : `; nearest: ${nearest.join(nearest.some((name) => name.includes(',')) ? '; ' : ', ')}`}, was given ${show(given)}`;
+}
+
+const repeated = (given: unknown): Given =>
+  typeof given === 'object' && given !== null
+    ? show(given)
+    : typeof given === 'function' || typeof given === 'symbol'
+      ? show(given)
+      : (given as Given);
 
 const LONGEST = 60;
 
@@ -85,10 +116,14 @@ export function show(value: unknown): string {
   return keys.length === 0 ? 'an empty object' : `an object with ${keys.map((key) => show(key)).join(', ')}`;
 }
 
-/** Throws the error; `given` may be any value. */
-export function fail(code: ErrorCode, path: string, given: unknown, expected: string): never {
-  throw new StillroomError({ code, path, given: show(given), expected });
+/** Throws the error; `given` may be any value. `choices` are the right ones, as data. */
+export function fail(code: ErrorCode, path: string, given: unknown, expected: string, choices: Choices = {}): never {
+  throw new StillroomError({ code, path, given, expected, ...choices });
 }
+
+/** The same error with another path. */
+export const atPath = (error: StillroomError, path: string): StillroomError =>
+  new StillroomError({ ...error, code: error.code, path, given: inputs.has(error) ? inputs.get(error) : error.given });
 
 /** Runs `work`, putting `prefix` before the path of any StillroomError it throws. */
 export function within<T>(prefix: string, work: () => T): T {
@@ -96,8 +131,7 @@ export function within<T>(prefix: string, work: () => T): T {
     return work();
   } catch (error) {
     if (!(error instanceof StillroomError) || prefix === '') throw error;
-    const { code, given, expected } = error;
-    throw new StillroomError({ code, path: joinPath(prefix, error.path), given, expected });
+    throw atPath(error, joinPath(prefix, error.path));
   }
 }
 

@@ -2,4 +2,4 @@
  * The one typed error of the library.
  * @module
  */
-export { type ErrorCode, type ErrorDetails, StillroomError } from './StillroomError';
+export { type ErrorCode, type ErrorDetails, type Given, StillroomError } from './StillroomError';

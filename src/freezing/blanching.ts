@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { choice, fields, kitchenElevation, mass, name, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -101,7 +101,7 @@ function notBlanched(food: string, does: 'cook' | 'raw', rows: readonly BeforeFr
         : `${food} in this cut needs no blanching before freezing.`,
     instead: does === 'cook' ? `${cooked}; cool it and pack it.` : 'Wash it, cut it, and freeze it raw.',
     basis: rows.map((row) => basisOf(row, does === 'cook' ? 'cooked, not blanched' : 'frozen without blanching')),
-    cautions: rows.some(({ obtained }) => obtained === 'memory') ? [caution('from-memory')] : [],
+    cautions: rows.some(({ obtained }) => obtained === 'memory') ? [caution('recalled')] : [],
   };
 }
 
@@ -160,12 +160,12 @@ export function blanching(input: BlanchingInput): Blanching | Refusal {
   const { food: asked, form, method: askedMethod, mass: prepared, elevation: height } = readInput(schema, input);
   const food = vegetableNamed(asked);
   const first = beforeFreezingOf(food, form);
-  if (first.does === 'cook' || first.does === 'raw') return handOut(notBlanched(food, first.does, first.rows));
+  if (first.does === 'cook' || first.does === 'raw') return answer(notBlanched(food, first.does, first.rows));
   const row = oneRow(first.does === 'blanch' ? first.rows : [], food, form, askedMethod);
   const method = askedMethod ?? (row.waterMinutes === null ? 'steam' : 'water');
   const timed = minutesOf(row, method);
   if (timed === undefined) {
-    return handOut({
+    return answer({
       tested: false,
       reason: `These tables hold no boiling-water time for ${food}, ${row.form}.`,
       instead: `Steam it: ${(row.steamMinutes as Ends).join(' to ')} min.`,
@@ -183,7 +183,7 @@ export function blanching(input: BlanchingInput): Blanching | Refusal {
     method === 'water'
       ? BLANCHING_WATER.find((other) => other.food === row.food && other.form === row.form)
       : undefined;
-  return handOut({
+  return answer({
     food: row.food,
     form: row.form,
     method,
@@ -201,7 +201,7 @@ export function blanching(input: BlanchingInput): Blanching | Refusal {
     cautions: [
       freezingCaution('boiling-water-scalds'),
       freezingCaution('blanching-no-process'),
-      ...(row.obtained === 'memory' ? [caution('from-memory')] : []),
+      ...(row.obtained === 'memory' ? [caution('recalled')] : []),
     ],
   });
 }

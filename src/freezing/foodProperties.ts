@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, optional, ratio, readInput, temperature } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
@@ -128,7 +128,7 @@ export function foodProperties(input: FoodPropertiesInput): FoodProperties {
   const density = 1 / volume;
   const solids = 1 - share('water');
   const frozen = t < freezing;
-  return handOut({
+  return answer({
     density: { value: density, unit: 'kg/m3' },
     specificHeat,
     conductivity,

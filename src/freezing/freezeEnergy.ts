@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { drawn, type HeatNeeded } from '../heat/needed';
 import { fields, mass, name, number, optional, ratio, readInput, temperature } from '../quantity/fields';
@@ -92,13 +92,13 @@ function ofFood(food: string): Properties {
 
 function ofWater(water: number): Properties {
   const { specificHeatAbove, specificHeatBelow, latentHeat, basis } = propertiesFromWater({ water });
-  const earle = basis.filter(({ what }) => /^earle (cp|latent)/.test(what));
+  const earle = basis.filter(({ of: what }) => /^earle (cp|latent)/.test(what));
   return {
     freezes: FREEZES,
     above: specificHeatAbove.earle,
     below: specificHeatBelow.earle,
     latent: latentHeat.earle,
-    basis: [...earle, { what: 'where it begins to freeze', kind: 'common-practice' }],
+    basis: [...earle, { of: 'where it begins to freeze', kind: 'common-practice' }],
   };
 }
 
@@ -108,7 +108,7 @@ function own({ freezing, specificHeatAbove, specificHeatBelow, latentHeat }: Own
     above: specificHeatAbove,
     below: specificHeatBelow,
     latent: latentHeat,
-    basis: [{ what: 'freezing point, specific heats and latent heat', kind: 'measured' }],
+    basis: [{ of: 'freezing point, specific heats and latent heat', kind: 'measured' }],
   };
 }
 
@@ -156,13 +156,13 @@ export function freezeEnergy(input: FreezeEnergyInput): HeatNeeded {
     (from >= freezes && to < freezes ? latent : 0) +
     below * Math.max(0, Math.min(from, freezes) - to);
   const kilojoules = valueIn(amount, 'kg') * perKilogram;
-  return handOut({
+  return answer({
     energy: drawn(kilojoules, performance === undefined ? PERFORMANCE : sureRange(performance)),
     heat: { value: kilojoules, unit: 'kJ' },
     basis: joinBasis(basis, [
-      { what: 'heat = cooling + freezing + cooling on', kind: 'equation', source: 'earle', locator: 'Example 2.10' },
+      { of: 'heat = cooling + freezing + cooling on', kind: 'equation', source: 'earle', locator: 'Example 2.10' },
       {
-        what: 'coefficient of performance of the freezer',
+        of: 'coefficient of performance of the freezer',
         kind: performance === undefined ? 'common-practice' : 'measured',
       },
     ]),

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, mass, optional, readInput, volume } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -52,7 +52,7 @@ export function freezerLoad(input: FreezerLoadInput): FreezerLoad {
   const pounds = toFreeze === undefined ? undefined : valueIn(toFreeze, 'lb');
   // a load that fits but for the last digits of the arithmetic is no second day
   const days = (perCubicFoot: number, load: number) => Math.ceil((load / (perCubicFoot * cubicFeet)) * (1 - 1e-12));
-  return handOut({
+  return answer({
     perDay: { low: daily(printed.low), high: daily(printed.high) },
     alsoPrinted: daily(other.high),
     ...(pounds === undefined

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { lookUp } from '../common/names';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, isMass, massOrVolume, name, readInput } from '../quantity/fields';
@@ -228,11 +228,11 @@ export function freezerPack(input: FreezerPackInput): FreezerPack | Refusal {
   const weightBasis = isMass(amount) ? [basisOf(weight.from, 'weight of a quart')] : [];
   if (pack === 'dry' && first === undefined) {
     const darkens = printed.some(({ ascorbicTsp }) => ascorbicTsp !== undefined);
-    return handOut(dryPack(food, volume, weightBasis, vegetable, darkens));
+    return answer(dryPack(food, volume, weightBasis, vegetable, darkens));
   }
   if (first === undefined) {
     const packs = [...new Set(printed.map((row) => row.pack))];
-    return handOut({
+    return answer({
       tested: false,
       reason: `No source in the tables prints a ${pack} pack for ${food}.`,
       instead: `Printed for ${food}: ${packs.join(', ')}; any sound fruit may also be frozen dry.`,
@@ -243,7 +243,7 @@ export function freezerPack(input: FreezerPackInput): FreezerPack | Refusal {
   const massUnit = isMass(amount) ? amount.unit : 'lb';
   const scale = (row: PackRow) => ingredients(row, quarts, massUnit, quarts * weight.pounds);
   const served = scale(first);
-  return handOut({
+  return answer({
     food,
     pack: first.pack,
     volume,
@@ -252,7 +252,7 @@ export function freezerPack(input: FreezerPackInput): FreezerPack | Refusal {
     others: rest.map(scale),
     cautions: joinCautions(
       [freezingCaution('glass-needs-headspace'), freezingCaution('freezing-does-not-sterilize')],
-      first.obtained === 'memory' ? [caution('from-memory')] : [],
+      first.obtained === 'memory' ? [caution('recalled')] : [],
     ),
   });
 }

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { choice, fields, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/index';
@@ -46,7 +46,7 @@ export function freezingHeadspace(input: FreezingHeadspaceInput): FreezingHeadsp
   const wanted = tablePack(pack);
   const row = HEADSPACE.find((entry) => entry.pack === wanted && entry.opening === opening && entry.size === size);
   if (row === undefined) throw new Error(`no headspace for ${wanted}, ${opening}, ${size}`);
-  return handOut({
+  return answer({
     headspace: { value: row.inches, unit: 'in' },
     basis: [basisOf(row, 'headspace')],
     cautions: [freezingCaution('glass-needs-headspace')],

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { lookUp } from '../common/names';
 import { fail } from '../errors/StillroomError';
 import { fields, name, number, optional, readInput, volume } from '../quantity/fields';
@@ -80,7 +80,7 @@ export function freezingSyrup(input: FreezingSyrupInput): FreezingSyrup {
   if (strength !== undefined) row = lookUp(strength, NAMED, 'strength', 'syrup strength').row;
   else if (percent !== undefined) row = syrupOfPercent(percent);
   else fail('MISSING', 'strength', undefined, 'a strength such as "medium", or a percentage');
-  return handOut({
+  return answer({
     strength: row.strength,
     percent: row.percent,
     ...scaleSyrup(row, made),

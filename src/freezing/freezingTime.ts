@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { choice, density, fields, length, number, optional, readInput, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -132,13 +132,13 @@ export function freezingTime(input: FreezingTimeInput): FreezingTime {
   const heatPerVolume = valueIn(given.density, 'kg/m3') * latentHeat * 1000;
   const seconds = (heatPerVolume / (freezing - medium)) * ((P * size) / effective + (R * size * size) / frozen);
   const basis = [basisOf(correlation('plank'), 'freezing time'), basisOf(row, 'shape constants P and R')];
-  const answer = {
+  const found = {
     time: quantityIn(seconds, 's', 'h'),
     effectiveCoefficient: effective,
     basis,
     cautions: [freezingCaution('plank-short'), caution('estimate')],
   };
-  if (sensible === undefined) return handOut(answer);
+  if (sensible === undefined) return answer(found);
   const from = valueIn(sensible.from, 'degC');
   const to = valueIn(sensible.to, 'degC');
   if (from < freezing) {
@@ -149,14 +149,14 @@ export function freezingTime(input: FreezingTimeInput): FreezingTime {
   const above = sensible.specificHeatAbove * (from - freezing);
   const below = sensible.specificHeatBelow * (freezing - to);
   const total = above + latentHeat + below;
-  return handOut({
-    ...answer,
+  return answer({
+    ...found,
     heat: { above, latent: latentHeat, below, total },
     timeWithSensible: quantityIn(seconds * (total / latentHeat), 's', 'h'),
     basis: [
       ...basis,
       {
-        what: 'time stretched by all heat over latent heat',
+        of: 'time stretched by all heat over latent heat',
         kind: 'equation',
         source: 'earle',
         locator: 'Example 6.7',

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, optional, readInput, temperature } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Basis, Caution, Refusal } from '../sources/index';
@@ -40,7 +40,7 @@ export function frozenStorage(input: FrozenStorageInput = {}): FrozenStorage | R
   const basis = [basisOf(months, 'months of storage'), basisOf(limit, 'temperature of the freezer')];
   const cautions = [freezingCaution('freezing-does-not-sterilize')];
   if (freezer !== undefined && valueIn(freezer, 'degF') > limit.high) {
-    return handOut({
+    return answer({
       tested: false,
       reason: `Storage months are printed for a freezer at ${limit.high} degF (-18 degC) or below; quality falls faster in a warmer one.`,
       instead: 'Turn the freezer colder and check it with a thermometer, or eat what is in it first.',
@@ -48,5 +48,5 @@ export function frozenStorage(input: FrozenStorageInput = {}): FrozenStorage | R
       cautions,
     });
   }
-  return handOut({ months: { low: months.low, high: months.high }, basis, cautions });
+  return answer({ months: { low: months.low, high: months.high }, basis, cautions });
 }

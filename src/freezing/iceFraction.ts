@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, optional, ratio, readInput, temperature } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
@@ -65,7 +65,7 @@ export function iceFraction(input: IceFractionInput): IceFraction {
   const below = freezing - degC;
   // the fit overshoots a little: no more ice than water
   const tchigeov = below <= 0 ? 0 : Math.min(water, (1.105 * water) / (1 + 0.7138 / Math.log(below + 1)));
-  return handOut({
+  return answer({
     ice,
     tchigeov,
     ofWater: ice / water,

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { lookUp } from '../common/names';
 import { fields, name, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
@@ -100,10 +100,10 @@ export function initialFreezingPoint(input: InitialFreezingPointInput): InitialF
   const entries = FIGURES.filter((entry) => entry.food === food);
   const [first, ...rest] = entries;
   if (first === undefined) throw new Error(`no freezing point for ${food}`);
-  return handOut({
+  return answer({
     food,
     ...first.figures(),
     others: rest.map(({ figures }) => figures()),
-    cautions: entries.every(({ row }) => row.obtained === 'memory') ? [caution('from-memory')] : [],
+    cautions: entries.every(({ row }) => row.obtained === 'memory') ? [caution('recalled')] : [],
   });
 }

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, ratio, readInput } from '../quantity/fields';
 import { caution } from '../sources/cautions';
 import type { Basis, Caution } from '../sources/index';
@@ -48,7 +48,7 @@ export function propertiesFromWater(input: PropertiesFromWaterInput): Properties
   const SWEAT_FROM = 0.6;
   const ids = ['earle-cp-above', 'earle-cp-below', 'earle-latent', 'earle-k-above', 'earle-k-below'];
   const compared = ['siebel-cp-above', 'siebel-cp-below', 'siebel-latent', ...(w > SWEAT_FROM ? ['sweat-k'] : [])];
-  return handOut({
+  return answer({
     specificHeatAbove: { earle: 4.19 * w + 0.84 * dry, siebel: 0.837 + 3.349 * w },
     specificHeatBelow: { earle: 2.1 * w + 0.84 * dry, siebel: 0.837 + 1.256 * w },
     latentHeat: { earle: 335 * w, siebel: 334 * w },

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, optional, power, ratio, readInput, time } from '../quantity/fields';
 import { mapRange, sureRange } from '../quantity/range';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -36,12 +36,12 @@ export type ApplianceEnergyInput = z.input<typeof schema>;
 export function applianceEnergy(input: ApplianceEnergyInput): EnergyNeeded {
   const given = readInput(schema, input);
   const joules = valueIn(given.power, 'W') * valueIn(given.time, 's') * (given.duty ?? 1);
-  return handOut({
+  return answer({
     energy: mapRange(sureRange(joules), (each) => quantityIn<'energy'>(each, 'J', 'kWh')),
     basis: [
-      { what: 'power and time', kind: 'measured' },
+      { of: 'power and time', kind: 'measured' },
       {
-        what: 'energy = power x time x duty',
+        of: 'energy = power x time x duty',
         kind: 'equation',
         source: 'doe-appliance',
         locator: 'formula and window-fan example',

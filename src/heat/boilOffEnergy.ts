@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, kitchenElevation, mass, optional, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { LengthInput, MassInput, Quantity, RatioInput } from '../quantity/types';
@@ -55,7 +55,7 @@ export function boilOffEnergy(input: BoilOffEnergyInput): HeatNeeded {
   const boil = boilingTemperature({ elevation });
   const latent = latentHeat({ temperature: boil.temperature });
   const kilojoules = valueIn(water, 'kg') * valueIn(latent.energy, 'kJ');
-  return handOut({
+  return answer({
     energy: drawn(kilojoules, burnerShare(share)),
     heat: { value: kilojoules, unit: 'kJ' },
     basis: joinBasis(boil.basis, latent.basis, [burnerBasis(share)]),

@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, kitchenElevation, optional, power, ratio, readInput, time, volume } from '../quantity/fields';
 import { mapRange, sureRange } from '../quantity/range';
@@ -72,7 +72,7 @@ export function boilingEnergy(input: BoilingEnergyInput): EnergyNeeded {
   const hours = valueIn(given.time, 'h');
   if (given.evaporationPerHour !== undefined) {
     refuse(input, ['burnerPower', 'holding'], 'the water that boils away or the burner, and not both');
-    return handOut(
+    return answer(
       boilOffEnergy({
         water: { value: valueIn(given.evaporationPerHour, 'L') * hours, unit: 'kg' },
         efficiency: given.efficiency,
@@ -85,11 +85,11 @@ export function boilingEnergy(input: BoilingEnergyInput): EnergyNeeded {
   }
   refuse(input, ['efficiency', 'elevation'], 'no such field with the rated power');
   const kilowatts = valueIn(given.burnerPower, 'kW');
-  return handOut({
+  return answer({
     energy: mapRange(given.holding === undefined ? HOLDING : sureRange(given.holding), (share) =>
       kilowattHours(kilowatts * share * hours),
     ),
-    basis: [{ what: 'rated power of the burner', kind: 'measured' }, holdingBasis(given.holding)],
+    basis: [{ of: 'rated power of the burner', kind: 'measured' }, holdingBasis(given.holding)],
     cautions: [caution('estimate')],
   });
 }

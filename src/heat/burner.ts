@@ -14,7 +14,7 @@ export const burnerShare = (given: number | undefined): Range<number> =>
   given === undefined ? EFFICIENCY : sureRange(given);
 
 export const burnerBasis = (given: number | undefined): Basis => ({
-  what: "share of the burner's energy that reaches the pot",
+  of: "share of the burner's energy that reaches the pot",
   kind: given === undefined ? 'common-practice' : 'measured',
 });
 
@@ -25,6 +25,6 @@ export const burnerBasis = (given: number | undefined): Basis => ({
  */
 export const HOLDING: Range<number> = { low: 0.25, likely: 0.4, high: 0.7 };
 export const holdingBasis = (given: number | undefined): Basis => ({
-  what: "share of the burner's rated power that holds the boil",
+  of: "share of the burner's rated power that holds the boil",
   kind: given === undefined ? 'common-practice' : 'measured',
 });

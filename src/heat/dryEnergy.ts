@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, optional, ratio, readInput } from '../quantity/fields';
 import { sureRange } from '../quantity/range';
@@ -67,9 +67,9 @@ export function dryEnergy(input: DryEnergyInput): DryEnergy {
   const { heat, waterRemoved, basis } = dryingHeat(question);
   if (given.dryer !== undefined) {
     const run = applianceEnergy(given.dryer);
-    return handOut({ energy: run.energy, heat, waterRemoved, basis: joinBasis(basis, run.basis), cautions: [] });
+    return answer({ energy: run.energy, heat, waterRemoved, basis: joinBasis(basis, run.basis), cautions: [] });
   }
-  return handOut({
+  return answer({
     energy: drawn(heat.value, given.efficiency === undefined ? DRYER : sureRange(given.efficiency)),
     heat,
     waterRemoved,
@@ -80,9 +80,9 @@ export function dryEnergy(input: DryEnergyInput): DryEnergy {
             figureBasis('dryer-diesel'),
             figureBasis('dryer-gas'),
             figureBasis('dryer-beans'),
-            { what: "likely share of a dryer's energy that dries", kind: 'common-practice' },
+            { of: "likely share of a dryer's energy that dries", kind: 'common-practice' },
           ]
-        : [{ what: "share of the dryer's energy that dries", kind: 'measured' }],
+        : [{ of: "share of the dryer's energy that dries", kind: 'measured' }],
     ),
     cautions: [caution('estimate')],
   });

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { area, energy, fields, list, mass, number, optional, power, readInput, time } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -62,7 +62,7 @@ export function dryerEnergy(input: DryerEnergyInput): DryerEnergy {
   const unit = metered?.unit ?? 'kWh';
   const kilojoules = latent ?? latentHeat(valueIn(GUIDE_DRYING_TEMPERATURE, 'degC'));
   const water = waterRemoved === undefined ? undefined : valueIn(waterRemoved, 'kg');
-  return handOut({
+  return answer({
     energy: quantityIn(joules, 'J', unit),
     ...(water === undefined
       ? {}
@@ -71,7 +71,7 @@ export function dryerEnergy(input: DryerEnergyInput): DryerEnergy {
           efficiency: (water * kilojoules * 1000) / joules,
         }),
     basis: [
-      { what: 'energy used', kind: 'measured' },
+      { of: 'energy used', kind: 'measured' },
       ...(water === undefined || latent !== undefined ? [] : [basisOf(vaporizationRow, 'latent heat of vaporization')]),
     ],
     cautions: [],
@@ -166,15 +166,15 @@ export function dryingRateTime(input: DryingRateTimeInput): DryingRateTime {
   }
   const constantRate = Math.max(...points.map(({ rate }) => rate));
   const constant = points.find(({ rate }) => rate >= CONSTANT_WITHIN * constantRate) as (typeof points)[number];
-  return handOut({
+  return answer({
     time: { value: (valueIn(drySolids, 'kg') / valueIn(surface, 'm2')) * integral, unit: 's' },
     waterRemoved: { value: drySolids.value * (from - to), unit: drySolids.unit },
     constantRate,
     criticalMoisture: constant.moisture,
     basis: [
-      { what: 'rate curve', kind: 'measured' },
+      { of: 'rate curve', kind: 'measured' },
       {
-        what: 'time = (solids / area) x integral of dX / R',
+        of: 'time = (solids / area) x integral of dX / R',
         kind: 'equation',
         source: 'singh-heldman',
         locator: 'Example 12.1',

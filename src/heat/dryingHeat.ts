@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import constants from '../../data/heat/drying-constants.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, mass, optional, ratio, readInput, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -31,7 +31,7 @@ export const dryingHeatBasis: readonly Basis[] = [
   basisOf(foodHeat, 'specific heat of the produce'),
   basisOf(vaporizationRow, 'latent heat of vaporization'),
   {
-    what: 'heat = warming the produce + evaporating the water',
+    of: 'heat = warming the produce + evaporating the water',
     kind: 'equation',
     source: 'earle',
     locator: 'Example 7.2',
@@ -102,7 +102,7 @@ export function dryingHeat(input: DryingHeatInput): DryingHeat {
   if (dryerC < startC) fail('CONTRADICTION', 'temperature', input.temperature, 'a dryer warmer than the produce');
   const removed = 1 - shareLeft(moisture, targetMoisture);
   const perKilogram = heatToDry(1, removed, startC, dryerC);
-  return handOut({
+  return answer({
     waterRemoved: { value: fresh.value * removed, unit: fresh.unit },
     heat: { value: perKilogram * valueIn(fresh, 'kg'), unit: 'kJ' },
     heatPerKilogram: quantityIn(perKilogram, 'kJ', 'kJ'),

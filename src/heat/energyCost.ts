@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { choice, energy as energyField, fields, money, rangeOf, readInput } from '../quantity/fields';
 import { toCents, withoutNoise } from '../quantity/money';
@@ -61,13 +61,13 @@ export function energyCost(input: EnergyCostInput): EnergyCost {
   const { unit } = tariff.price;
   const cost = (each: Quantity<'energy'>) => withoutNoise(toDecimalIn(each, tariff.per).times(tariff.price.value));
   const money = (value: number): Money => ({ value, unit });
-  return handOut({
+  return answer({
     cost: {
       low: money(toCents(cost(energy.low), 'down')),
       likely: money(toCents(cost(energy.likely))),
       high: money(toCents(cost(energy.high), 'up')),
     },
-    basis: [{ what: 'price of energy', kind: 'measured' }, ...(tariff.per === 'therm' ? [figureBasis('therm')] : [])],
+    basis: [{ of: 'price of energy', kind: 'measured' }, ...(tariff.per === 'therm' ? [figureBasis('therm')] : [])],
     cautions: [],
   });
 }

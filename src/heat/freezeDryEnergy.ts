@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, mass, optional, ratio, readInput } from '../quantity/fields';
 import { sureRange } from '../quantity/range';
@@ -63,14 +63,14 @@ export function freezeDryEnergy(input: FreezeDryEnergyInput): HeatNeeded {
   const heat: Quantity<'energy'> = { value: kilojoules, unit: 'kJ' };
   if (machine !== undefined) {
     const run = applianceEnergy(machine);
-    return handOut({ energy: run.energy, heat, basis: joinBasis(sublimation.basis, run.basis), cautions: [] });
+    return answer({ energy: run.energy, heat, basis: joinBasis(sublimation.basis, run.basis), cautions: [] });
   }
-  return handOut({
+  return answer({
     energy: drawn(WAYS * kilojoules, efficiency === undefined ? FREEZE_DRYER : sureRange(efficiency)),
     heat,
     basis: joinBasis(sublimation.basis, [
       {
-        what: "share of the machine's energy that is heat of the ice",
+        of: "share of the machine's energy that is heat of the ice",
         kind: efficiency === undefined ? 'common-practice' : 'measured',
       },
     ]),

@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, mass, number, optional, readInput, temperature } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
@@ -78,8 +78,8 @@ export function heatUpEnergy(input: HeatUpEnergyInput): HeatNeeded {
       ? isFood
         ? (dryingHeatBasis[0] as Basis)
         : figureBasis('water-heat')
-      : { what: 'specific heat', kind: 'measured' };
-  return handOut({
+      : { of: 'specific heat', kind: 'measured' };
+  return answer({
     energy: drawn(kilojoules, burnerShare(given.efficiency)),
     heat: { value: kilojoules, unit: 'kJ' },
     basis: [heatBasis, burnerBasis(given.efficiency)],

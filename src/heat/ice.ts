@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import formulaTable from '../../data/heat/ice-formulas.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, pressure, readInput, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -89,7 +89,7 @@ export interface IceVapourPressure {
  */
 export function iceVapourPressure(input: IceVapourPressureInput): IceVapourPressure {
   const { temperature: ice } = readInput(schema, input);
-  return handOut({ pressure: { value: icePressure(valueIn(ice, 'K')), unit: 'Pa' }, basis: iceBasis, cautions: [] });
+  return answer({ pressure: { value: icePressure(valueIn(ice, 'K')), unit: 'Pa' }, basis: iceBasis, cautions: [] });
 }
 
 const frostSchema = fields({ pressure: pressure({ max: { value: TRIPLE_PA, unit: 'Pa' } }) });
@@ -123,7 +123,7 @@ export function frostPoint(input: FrostPointInput): FrostPoint {
   if (pascal > TRIPLE_PA || pascal < least) {
     fail('OUT_OF_RANGE', 'pressure', input.pressure, `a pressure from ${least.toExponential(2)} to ${TRIPLE_PA} Pa`);
   }
-  return handOut({ temperature: quantityIn(iceTemperature(pascal), 'K', 'degC'), basis: iceBasis, cautions: [] });
+  return answer({ temperature: quantityIn(iceTemperature(pascal), 'K', 'degC'), basis: iceBasis, cautions: [] });
 }
 
 const heatSchema = fields({
@@ -157,7 +157,7 @@ export interface SublimationHeat {
  */
 export function sublimationHeat(input: SublimationHeatInput): SublimationHeat {
   const { temperature: ice } = readInput(heatSchema, input);
-  return handOut({
+  return answer({
     heatPerKilogram: { value: sublimationEnthalpy(valueIn(ice, 'K')), unit: 'kJ' },
     basis: sublimationBasis,
     cautions: [],

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, mass, readInput, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -43,9 +43,9 @@ export function brimfulCapacity(input: BrimfulCapacityInput): BrimfulCapacity {
   const given = readInput(schema, input);
   const water = waterDensity({ temperature: given.temperature });
   const unit = given.water.unit === 'lb' || given.water.unit === 'oz' ? 'fl oz' : 'mL';
-  return handOut({
+  return answer({
     brimful: quantityIn(valueIn(given.water, 'g') / valueIn(water.density, 'g/mL'), 'mL', unit),
-    basis: joinBasis([{ what: 'weight of the water', kind: 'measured' }], water.basis),
+    basis: joinBasis([{ of: 'weight of the water', kind: 'measured' }], water.basis),
     cautions: [],
   });
 }

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { lookUp, type Named } from '../common/names';
 import { fail, within } from '../errors/StillroomError';
 import { count, fields, optional, readInput, reading } from '../quantity/fields';
@@ -108,7 +108,7 @@ function ownCanner(canner: object): Load[] {
   return Object.entries(held).map(([size, jars]) => ({
     size: sizeNamed(size, `canner.${size}`).name,
     jars,
-    basis: [{ what: `${size} jars in a full load`, kind: 'measured' }],
+    basis: [{ of: `${size} jars in a full load`, kind: 'measured' }],
   }));
 }
 
@@ -171,7 +171,7 @@ export function canLoads(input: CanLoadsInput): CanLoads {
     size,
   )?.row;
   const tooSmall = kind?.pressure === true && least !== undefined && lastLoad < least.least;
-  return handOut({
+  return answer({
     loads,
     perLoad: load.jars,
     lastLoad,
@@ -180,7 +180,7 @@ export function canLoads(input: CanLoadsInput): CanLoads {
       tooSmall ? [basisOf(least, `least ${least.jar} jars in a pressure load`)] : [],
       load.size === size.name
         ? []
-        : [{ what: `${size.name} jars counted as ${load.size} jars in a load`, kind: 'common-practice' }],
+        : [{ of: `${size.name} jars counted as ${load.size} jars in a load`, kind: 'common-practice' }],
     ),
     cautions: [
       ...(kind === undefined ? [] : [jarCaution('rack-differs')]),

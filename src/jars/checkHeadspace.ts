@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { findNamed, lookUp, type Named } from '../common/names';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, flag, length, name, optional, ratio, readInput, time } from '../quantity/fields';
@@ -229,7 +229,7 @@ export function checkHeadspace(input: CheckHeadspaceInput): HeadspaceCheck {
       : {
           least: valueIn(printed, 'in'),
           most: valueIn(printed, 'in'),
-          basis: [{ what: 'headspace printed with the recipe', kind: 'measured' } satisfies Basis],
+          basis: [{ of: 'headspace printed with the recipe', kind: 'measured' } satisfies Basis],
         };
   const depth = valueIn(measured, 'in');
   const lowest = published.least - READING_IN;
@@ -250,7 +250,7 @@ export function checkHeadspace(input: CheckHeadspaceInput): HeadspaceCheck {
       })
     : undefined;
   const effects = vacuumFactRows.filter(({ fact }) => fact === 'too-little-or-much');
-  return handOut({
+  return answer({
     verdict,
     least: quantityIn(published.least, 'in', measured.unit),
     most: quantityIn(published.most, 'in', measured.unit),
@@ -260,7 +260,7 @@ export function checkHeadspace(input: CheckHeadspaceInput): HeadspaceCheck {
     ...(adjust === undefined ? {} : { adjust }),
     basis: joinBasis(
       published.basis,
-      [{ what: 'a reading within 1/16 in counts as the figure', kind: 'common-practice' }],
+      [{ of: 'a reading within 1/16 in counts as the figure', kind: 'common-practice' }],
       verdict === 'right' ? [] : effects.map((row) => basisOf(row, 'what too little and too much headspace do')),
       room?.basis ?? [],
       processed?.basis ?? [],

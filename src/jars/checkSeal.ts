@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, flag, optional, readInput, time } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -76,7 +76,7 @@ function signsOf(given: {
     );
   }
   if (holdsByLid !== undefined) {
-    const basis: Basis = { what: 'holding the jar by its lid, band off, over something soft', kind: 'common-practice' };
+    const basis: Basis = { of: 'holding the jar by its lid, band off, over something soft', kind: 'common-practice' };
     signs.push(
       holdsByLid
         ? { said: 'the jar hangs from its lid', speaks: 'for', basis }
@@ -167,7 +167,7 @@ export function checkSeal(input: CheckSealInput): SealCheck {
   const rules = (left < 0 ? NEXT_LATE : NEXT)[verdict].map(rule);
   const open = verdict === 'not sealed' || verdict === 'doubtful';
   const tooLate = open && left < 0;
-  return handOut({
+  return answer({
     verdict,
     because: (verdict === 'discard' ? saying('spoiled') : verdict === 'not sealed' ? saying('against') : signs).map(
       ({ said }) => said,
@@ -178,7 +178,7 @@ export function checkSeal(input: CheckSealInput): SealCheck {
       signs.map(({ basis }) => basis),
       [basisOf(cooled, 'cooling before the tests'), basisOf(again, 'time to process again')],
       rules.map((row) => basisOf(row, `what to do: ${row.rule}`)),
-      tooLate ? [{ what: 'throwing out what stood unsealed for longer', kind: 'common-practice' }] : [],
+      tooLate ? [{ of: 'throwing out what stood unsealed for longer', kind: 'common-practice' }] : [],
     ),
     cautions: [
       jarCaution('no-reading-proves-a-seal'),

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, pressure, readInput, temperature } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -18,7 +18,7 @@ export interface CooledAirPressure {
 
 /** The law of ideal gases at constant volume. */
 export const IDEAL_GAS: Basis = {
-  what: 'pressure of air by the ideal gas law',
+  of: 'pressure of air by the ideal gas law',
   kind: 'equation',
   source: 'borgnakke',
   locator: 'ideal-gas chapter problem',
@@ -45,7 +45,7 @@ export const IDEAL_GAS: Basis = {
 export function cooledAirPressure(input: CooledAirPressureInput): CooledAirPressure {
   const given = readInput(schema, input);
   const ratio = valueIn(given.to, 'K') / valueIn(given.from, 'K');
-  return handOut({
+  return answer({
     pressure: { value: given.pressure.value * ratio, unit: given.pressure.unit },
     basis: [IDEAL_GAS],
     cautions: [],

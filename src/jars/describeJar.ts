@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { findNamed, lookUp } from '../common/names';
 import { fail, within } from '../errors/StillroomError';
 import { parseAmount } from '../quantity/amount';
@@ -102,7 +102,7 @@ function namedJar(text: string, mouth: string | undefined): Jar {
   const row = mouthNamed(asked ?? said ?? 'regular', 'mouth');
   const assumed: Basis[] =
     asked === undefined && said === undefined
-      ? [{ what: 'a regular mouth, as none was named', kind: 'common-practice' }]
+      ? [{ of: 'a regular mouth, as none was named', kind: 'common-practice' }]
       : [];
   return {
     name: row.name === 'wide' ? `wide-mouth ${size.name}` : size.name,
@@ -141,8 +141,8 @@ function ownJar(given: MeasuredJar, mouth: string | undefined): Jar {
     basis: [
       measured === undefined && size !== undefined
         ? sizeBasis(size)
-        : { what: `${capacityIs} capacity of the jar`, kind: 'measured' },
-      row === undefined ? { what: 'diameter of the mouth', kind: 'measured' } : openingBasis(row),
+        : { of: `${capacityIs} capacity of the jar`, kind: 'measured' },
+      row === undefined ? { of: 'diameter of the mouth', kind: 'measured' } : openingBasis(row),
     ],
     cautions: [...(capacityIs === 'nominal' ? [jarCaution('nominal-capacity')] : []), ...sizeCautions(size)],
   };
@@ -198,5 +198,5 @@ export type DescribeJarInput = z.input<typeof schema>;
  */
 export function describeJar(input: DescribeJarInput): Jar {
   const { jar, mouth } = readInput(schema, input);
-  return handOut(resolveJar(jar, mouth));
+  return answer(resolveJar(jar, mouth));
 }

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, length, optional, ratio, readInput, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -98,7 +98,7 @@ export function expansionInJar(input: ExpansionInJarInput): ExpansionInJar {
   const growth = (1 - share) * (filled.density.value / processed.density.value - 1);
   const overflows = growth > share;
   const volume = (of: number) => room && quantityIn(of * room.capacity, 'mL', room.unit);
-  return handOut({
+  return answer({
     growth,
     headspaceTaken: growth / share,
     overflows,
@@ -110,7 +110,7 @@ export function expansionInJar(input: ExpansionInJarInput): ExpansionInJar {
         }),
     basis: joinBasis(room?.basis ?? [], filled.basis, processed.basis, [
       {
-        what: 'contents that swell as water does, in rigid glass',
+        of: 'contents that swell as water does, in rigid glass',
         kind: 'equation',
         source: 'derived',
         locator: 'ratio of densities',

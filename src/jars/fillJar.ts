@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { density, fields, length, optional, readInput, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -76,9 +76,9 @@ export function roomIn(jar: Jar, headspace: Quantity<'length'>, given: unknown):
     fill: capacity - empty,
     unit: jar.capacityIs === 'nominal' && METRIC.has(headspace.unit) ? 'mL' : jar.capacity.unit,
     basis: joinBasis(jar.basis, [
-      { what: 'headspace volume: area of the opening times its depth', kind: 'equation' },
+      { of: 'headspace volume: area of the opening times its depth', kind: 'equation' },
       {
-        what: `fill volume: ${jar.capacityIs} capacity less headspace volume`,
+        of: `fill volume: ${jar.capacityIs} capacity less headspace volume`,
         kind: jar.capacityIs === 'brimful' ? 'equation' : 'common-practice',
       },
     ]),
@@ -127,13 +127,13 @@ export function fillJar(input: FillJarInput): FilledJar {
   const water = given.temperature && waterDensity({ temperature: given.temperature });
   const contents = given.density ?? water?.density;
   const massUnit = given.density ? MASS_OF[given.density.unit] : METRIC.has(room.unit) ? 'g' : 'oz';
-  return handOut({
+  return answer({
     fillVolume: quantityIn(room.fill, 'mL', room.unit),
     headspaceVolume: quantityIn(room.empty, 'mL', room.unit),
     ...(contents && { netMass: quantityIn(room.fill * valueIn(contents, 'g/mL'), 'g', massUnit) }),
     basis: joinBasis(
       room.basis,
-      given.density ? [{ what: 'density of the contents', kind: 'measured' }] : [],
+      given.density ? [{ of: 'density of the contents', kind: 'measured' }] : [],
       (water?.basis ?? []).map((line) => ({ ...line, what: 'density of water, as that of the contents' })),
     ),
     cautions: room.cautions,

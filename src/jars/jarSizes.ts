@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import type { Quantity } from '../quantity/types';
 import type { Basis } from '../sources/basis';
 import { basisOf } from '../sources/table';
@@ -28,7 +28,7 @@ export interface JarSize {
  * ```
  */
 export function jarSizes(): JarSize[] {
-  return handOut(
+  return answer(
     sizeRows.map((row) => ({
       name: row.name,
       otherNames: row.synonyms ?? [],

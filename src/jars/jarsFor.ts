@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, length, readInput, volume } from '../quantity/fields';
 import { roundToStep } from '../quantity/fractions';
@@ -67,7 +67,7 @@ export function jarsFor(input: JarsForInput): JarsFor {
   const full = roundToStep(total / room.fill, 1, 'down').toNumber();
   const ready = roundToStep(total / room.fill, 1, 'up').toNumber();
   const left = ready === full ? 0 : total - full * room.fill;
-  return handOut({
+  return answer({
     full,
     remainder: quantityIn(left, 'mL', given.volume.unit),
     ready,

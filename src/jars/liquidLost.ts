@@ -60,7 +60,7 @@ export function handleProcessed(jar: ProcessedJar): JarHandling {
     next: [...rules.map(({ text }) => text), ...(late ? [jarCaution('liquid-lost-late').text] : [])],
     basis: [
       ...rules.map((row) => basisOf(row, `what to do: ${row.rule}`)),
-      ...(late ? [{ what: 'throwing out what is found later', kind: 'common-practice' } as const] : []),
+      ...(late ? [{ of: 'throwing out what is found later', kind: 'common-practice' } as const] : []),
     ],
   };
 }

@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import type { Quantity } from '../quantity/types';
 import type { Basis } from '../sources/basis';
 import { basisOf } from '../sources/table';
@@ -27,7 +27,7 @@ export interface PublishedVacuum {
  * ```
  */
 export function publishedVacuums(): PublishedVacuum[] {
-  return handOut(
+  return answer(
     containerVacuumRows.map((row) => ({
       container: row.container,
       least: { value: row.least, unit: row.unit },

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { elevation, fields, length, optional, pressure, ratio, readInput, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -52,7 +52,7 @@ function outsideAir(
   if (place !== undefined && measured !== undefined) {
     fail('CONTRADICTION', 'pressure', measured.value, 'elevation or pressure, not both');
   }
-  if (measured !== undefined) return { pressure: measured, basis: [{ what: 'air pressure', kind: 'measured' }] };
+  if (measured !== undefined) return { pressure: measured, basis: [{ of: 'air pressure', kind: 'measured' }] };
   if (place === undefined) fail('MISSING', 'elevation', place, 'the elevation of the kitchen, or its air pressure');
   return airPressure({ elevation: place });
 }
@@ -118,11 +118,11 @@ export function sealVacuum(input: SealVacuumInput): SealVacuum {
   const customary = [given.elevation, given.headspace, closingTemperature].some((each) =>
     CUSTOMARY.has(each?.unit ?? ''),
   );
-  const answer = (pascals: number) => quantityIn(pascals, 'Pa', customary ? 'inHg' : 'kPa');
-  return handOut({
-    vacuum: answer(outside - inside),
-    inside: answer(inside),
-    outside: answer(outside),
+  const shown = (pascals: number) => quantityIn(pascals, 'Pa', customary ? 'inHg' : 'kPa');
+  return answer({
+    vacuum: shown(outside - inside),
+    inside: shown(inside),
+    outside: shown(outside),
     basis: joinBasis(
       [VACUUM_BASIS],
       air.basis,

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, pressure, readInput } from '../quantity/fields';
 import { quantityIn, toDecimalIn } from '../quantity/scale';
@@ -21,7 +21,7 @@ export interface VacuumReading {
 
 /** How a vacuum gauge on a lid reads. */
 export const VACUUM_BASIS: Basis = {
-  what: 'vacuum: outside pressure less inside pressure',
+  of: 'vacuum: outside pressure less inside pressure',
   kind: 'published',
   source: 'iasri-canning',
   locator: 'lesson 3.2.3.3',
@@ -50,7 +50,7 @@ export function vacuumReading(input: VacuumReadingInput): VacuumReading {
   const { outside, inside } = readInput(schema, input);
   const difference = toDecimalIn(outside, outside.unit).minus(toDecimalIn(inside, outside.unit));
   if (difference.isNegative()) fail('CONTRADICTION', 'inside', input.inside, 'at most the pressure outside');
-  return handOut({
+  return answer({
     vacuum: quantityIn(difference.toNumber(), outside.unit, outside.unit),
     basis: [VACUUM_BASIS],
     cautions: [],

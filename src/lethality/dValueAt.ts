@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
@@ -43,7 +43,7 @@ export interface DValueAt {
 export function dValueAt(input: DValueAtInput): DValueAt {
   const { dValue, reference, z, temperature } = readInput(schema, input);
   const moved = equivalentTime({ time: dValue, reference, z, temperature });
-  return handOut({
+  return answer({
     dValue: moved.time,
     basis: [{ ...RATE_BASIS, what: 'D value' }],
     cautions: [...moved.cautions, lethalityCaution('resistance-varies')],

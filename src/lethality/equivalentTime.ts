@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -58,7 +58,7 @@ export function equivalentTime(input: EquivalentTimeInput): EquivalentTime {
   if (rate < 1 / LONGEST || rate > LONGEST) {
     fail('OUT_OF_RANGE', 'temperature', input.temperature, 'a temperature within 12 z of the reference');
   }
-  return handOut({
+  return answer({
     time: quantityIn(given.time.value / rate, given.time.unit, given.time.unit),
     basis: [{ ...RATE_BASIS, what: 'time' }],
     cautions: ['record-check-only', 'published-heat-no-process'].map(lethalityCaution),

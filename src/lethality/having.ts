@@ -19,11 +19,5 @@ export function having<Row>(
     return words.every((word) => known.has(word));
   });
   if (found.length > 0) return found;
-  const near = nearestNames(text, [...new Set(rows.map(nameOf))]);
-  fail(
-    'UNKNOWN_NAME',
-    path,
-    text,
-    near.length === 0 ? `a known ${what}` : `a known ${what}; nearest: ${near.join('; ')}`,
-  );
+  fail('UNKNOWN_NAME', path, text, `a known ${what}`, { nearest: nearestNames(text, [...new Set(rows.map(nameOf))]) });
 }

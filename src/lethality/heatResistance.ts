@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import json from '../../data/lethality/heat-resistance.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, name, optional, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
@@ -100,13 +100,13 @@ export function heatResistance(input: HeatResistanceInput): HeatResistance {
   const rows =
     organism === undefined ? table.rows : having(organism, table.rows, (row) => row.organism, 'organism', 'organism');
   const recalled = rows.some((row) => row.obtained === 'memory');
-  return handOut({
+  return answer({
     entries: rows.map(entryOf),
     basis: joinBasis(rows.map((row) => basisOf(row, `heat resistance of ${row.organism}`))),
     cautions: [
       lethalityCaution('resistance-varies'),
       lethalityCaution('published-heat-no-process'),
-      ...(recalled ? [caution('from-memory')] : []),
+      ...(recalled ? [caution('recalled')] : []),
     ],
   });
 }

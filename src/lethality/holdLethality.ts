@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, list, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Basis, Caution } from '../sources/basis';
@@ -55,11 +55,11 @@ export function holdLethality(input: HoldLethalityInput): HoldLethality {
   const parts = given.holds.map(
     ({ temperature, time }) => valueIn(time, 'min') * rateAt(valueIn(temperature, 'degC'), reference, zDegrees),
   );
-  return handOut({
+  return answer({
     minutes: parts.reduce((sum, part) => sum + part, 0),
     parts,
     basis: [
-      { what: 'temperatures', kind: 'measured' },
+      { of: 'temperatures', kind: 'measured' },
       { ...RATE_BASIS, what: 'minutes' },
     ],
     cautions: ['record-check-only', 'coldest-spot', 'cooling-counts'].map(lethalityCaution),

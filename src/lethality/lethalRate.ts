@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Basis, Caution } from '../sources/basis';
@@ -40,7 +40,7 @@ export interface LethalRate {
  */
 export function lethalRate(input: LethalRateInput): LethalRate {
   const given = readInput(schema, input);
-  return handOut({
+  return answer({
     rate: rateAt(valueIn(given.temperature, 'degC'), valueIn(given.reference, 'degC'), valueIn(given.z, 'delta degC')),
     basis: [RATE_BASIS],
     cautions: [lethalityCaution('record-check-only')],

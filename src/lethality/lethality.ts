@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, list, optional, readInput, time } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -110,14 +110,14 @@ export function lethality(input: LethalityInput): Lethality {
   const sum = addUp(log, valueIn(given.reference, 'degC'), zDegrees);
   const hottest = readPoint(given.log[sum.hottest]);
   const coarse = sum.trapezoid - sum.straight > COARSE * sum.trapezoid;
-  return handOut({
+  return answer({
     minutes: sum.trapezoid,
     straightLineMinutes: sum.straight,
     shareAfterHottest: sum.trapezoid === 0 ? 0 : (sum.trapezoid - sum.untilHottest) / sum.trapezoid,
     hottest,
     longestGap: quantityIn(sum.gap, 'min', hottest.time.unit),
     basis: [
-      { what: 'temperatures', kind: 'measured' },
+      { of: 'temperatures', kind: 'measured' },
       { ...RATE_BASIS, what: 'minutes' },
     ],
     cautions: [

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, number, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -8,7 +8,7 @@ import { lethalityCaution } from './cautions';
 import { holdTime } from './terms';
 
 const basis = (what: string): Basis[] => [
-  { what, kind: 'equation', source: 'tdt-encyclopedia', locator: 'TDT calculations' },
+  { of: what, kind: 'equation', source: 'tdt-encyclopedia', locator: 'TDT calculations' },
 ];
 
 const timeSchema = /* @__PURE__ */ fields({
@@ -44,7 +44,7 @@ export interface ReductionTime {
  */
 export function reductionTime(input: ReductionTimeInput): ReductionTime {
   const { dValue, reductions } = readInput(timeSchema, input);
-  return handOut({
+  return answer({
     time: quantityIn(dValue.value * reductions, dValue.unit, dValue.unit),
     basis: basis('time'),
     cautions: ['record-check-only', 'published-heat-no-process', 'resistance-varies'].map(lethalityCaution),
@@ -80,7 +80,7 @@ export interface DecimalReductions {
  */
 export function decimalReductions(input: DecimalReductionsInput): DecimalReductions {
   const { time, dValue } = readInput(countSchema, input);
-  return handOut({
+  return answer({
     reductions: valueIn(time, 'min') / valueIn(dValue, 'min'),
     basis: basis('reductions'),
     cautions: ['record-check-only', 'resistance-varies'].map(lethalityCaution),

@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import json from '../../data/lethality/published-lethality.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, name, optional, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
@@ -79,7 +79,7 @@ function entryOf(row: FigureRow): PublishedLethalityEntry {
 export function publishedLethality(input: PublishedLethalityInput): PublishedLethality {
   const { about } = readInput(schema, input);
   const rows = about === undefined ? table.rows : having(about, table.rows, (row) => row.about, 'about', 'food or aim');
-  return handOut({
+  return answer({
     entries: rows.map(entryOf),
     basis: joinBasis(rows.map(basisFor)),
     cautions: [lethalityCaution('published-heat-no-process'), lethalityCaution('resistance-varies')],

@@ -23,7 +23,7 @@ export const rateAt = (temperature: number, reference: number, z: number): numbe
 
 // FAO Fisheries Circular 784, section 1.5: lethal rates added up over a temperature record
 export const RATE_BASIS: Basis = {
-  what: 'lethal rate',
+  of: 'lethal rate',
   kind: 'equation',
   source: 'fao-fishcan-1985',
   locator: 'section 1.5',

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -46,7 +46,7 @@ export function zValue(input: ZValueInput): ZValue {
   if (!(rise * logs > 0)) {
     fail('CONTRADICTION', 'second', input.second, 'a shorter D value at a higher temperature, a longer one at a lower');
   }
-  return handOut({
+  return answer({
     z: quantityIn(rise / logs, 'delta degC', first.temperature.unit === 'degF' ? 'delta degF' : 'delta degC'),
     basis: [{ ...RATE_BASIS, what: 'z value' }],
     cautions: [lethalityCaution('resistance-varies')],

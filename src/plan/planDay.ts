@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { valueIn } from '../quantity/scale';
 import { derived, joinBasis, joinCautions } from '../sources/basis';
 import { caution } from '../sources/cautions';
@@ -28,7 +28,7 @@ import type { Solved, SolveOptions } from './solver/solve';
 
 /** The kitchen's program, for checks against another solver: what `planDay` maximizes. */
 export function planProgram(input: PlanDayInput): Program {
-  return handOut(prepare(input).program);
+  return answer(prepare(input).program);
 }
 
 /**
@@ -115,7 +115,7 @@ export function planProgram(input: PlanDayInput): Program {
  */
 export function planDay(input: PlanDayInput): DayPlan {
   const prepared = prepare(input);
-  return handOut(planOf(prepared, effortFor(prepared.program)));
+  return answer(planOf(prepared, effortFor(prepared.program)));
 }
 
 /** The plan of a day that was read, within so much work: `effort` is left with what was not needed. */

@@ -39,6 +39,6 @@ export function thinAir(method: CanningMethod, elevation: Quantity<'length'>): R
   const end = formatQuantity({ value: band.thinAirFt, unit: 'ft' });
   return {
     reason: `above about ${end} the air is so thin that steam at the highest pressure printed for a ${method} canner is cooler than the tables allow anywhere`,
-    basis: [basisOf(band, 'elevation bands'), { what: 'steam temperature at the highest pressure', kind: 'derived' }],
+    basis: [basisOf(band, 'elevation bands'), { of: 'steam temperature at the highest pressure', kind: 'derived' }],
   };
 }

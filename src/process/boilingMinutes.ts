@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, kitchenElevation, readInput } from '../quantity/fields';
 import type { LengthInput } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
@@ -43,7 +43,7 @@ function minutesOf(rule: 'sterilizing' | 'before-tasting', input: BoilingMinutes
  */
 export function sterilizingMinutes(input: BoilingMinutesInput): BoilingMinutes {
   const found = minutesOf('sterilizing', input, 'sterilizing empty jars');
-  return handOut({ ...found, cautions: [caution('hot-liquids-burn'), ...usualCautions()] });
+  return answer({ ...found, cautions: [caution('hot-liquids-burn'), ...usualCautions()] });
 }
 
 /**
@@ -65,5 +65,5 @@ export function sterilizingMinutes(input: BoilingMinutesInput): BoilingMinutes {
  */
 export function boilBeforeTasting(input: BoilingMinutesInput): BoilingMinutes {
   const found = minutesOf('before-tasting', input, 'boiling before tasting');
-  return handOut({ ...found, cautions: [processCaution('not-a-remedy'), ...usualCautions()] });
+  return answer({ ...found, cautions: [processCaution('not-a-remedy'), ...usualCautions()] });
 }

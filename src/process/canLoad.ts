@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { EFFICIENCY } from '../heat/burner';
 import { count, fields, optional, power, ratio, readInput, temperature, volume } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
@@ -107,7 +107,7 @@ export function canLoad(input: CanLoadInput): CanLoad | Refusal {
   const { jars, water, waterTemperature, fillTemperature, burnerPower, efficiency, ...question } = { ...input };
   const load = readInput(schema, { jars, water, waterTemperature, fillTemperature, burnerPower, efficiency });
   const process = testedProcess(question);
-  if (!process.tested) return handOut(process);
+  if (!process.tested) return answer(process);
 
   const boils = valueIn(boilingTemperature({ elevation: question.elevation }).temperature, 'degC');
   const preheat = toCelsius(ruleFigures(process.pack === 'hot' ? 'preheat-hot' : 'preheat-raw').low);
@@ -169,7 +169,7 @@ export function canLoad(input: CanLoadInput): CanLoad | Refusal {
   const rules = pressure
     ? ['vent', 'pressurize', small ? 'depressurize-pints' : 'depressurize-quarts', 'wait-before-opening']
     : ['rest'];
-  return handOut({
+  return answer({
     tested: true,
     process,
     steps,
@@ -177,7 +177,7 @@ export function canLoad(input: CanLoadInput): CanLoad | Refusal {
     basis: joinBasis(
       process.basis,
       rules.map((rule) => ruleBasis(rule, `minutes to ${rule}`)),
-      [{ what: 'burner efficiency, jar mass and handling', kind: 'common-practice' }],
+      [{ of: 'burner efficiency, jar mass and handling', kind: 'common-practice' }],
     ),
     cautions: joinCautions(process.cautions, [processCaution('heat-up-varies'), caution('estimate')]),
   });

@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { HOLDING, holdingBasis } from '../heat/burner';
 import { type EnergyNeeded, kilowattHours } from '../heat/needed';
 import { fields, optional, power, ratio, readInput } from '../quantity/fields';
@@ -60,7 +60,7 @@ export function canningEnergy(input: CanningEnergyInput): CanningEnergy | Refusa
   const { holding, ...load } = { ...input };
   const given = readInput(schema, { burnerPower: load.burnerPower, holding });
   const timeline = canLoad(load);
-  if (!timeline.tested) return handOut(timeline);
+  if (!timeline.tested) return answer(timeline);
   const kilowatts = valueIn(given.burnerPower, 'kW');
   const share = given.holding === undefined ? HOLDING : sureRange(given.holding);
   const hours = (steps: ReadonlySet<string>, end: keyof Range): number =>
@@ -72,7 +72,7 @@ export function canningEnergy(input: CanningEnergyInput): CanningEnergy | Refusa
     likely: kilowattHours(energy('likely')),
     high: kilowattHours(energy('high')),
   });
-  return handOut({
+  return answer({
     tested: true,
     energy: ends((end) => full(end) + held(end)),
     heatingUp: ends(full),

@@ -1,5 +1,5 @@
 import table from '../../data/process/canning-rules.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { choice, fields, optional, readInput } from '../quantity/fields';
 import type { Basis, Caution } from '../sources/basis';
 import { asTable, basisOf, type Sourced } from '../sources/table';
@@ -84,5 +84,5 @@ export function canningRules(input: CanningRulesInput = {}): CanningRules {
     ...(unit === undefined ? {} : { unit }),
     basis: [basisOf(row, rule)],
   }));
-  return handOut({ rules: listed, basis: listed.flatMap(({ basis }) => basis), cautions: usualCautions() });
+  return answer({ rules: listed, basis: listed.flatMap(({ basis }) => basis), cautions: usualCautions() });
 }

@@ -1,6 +1,6 @@
 import table from '../../data/process/elevation-minutes.json';
+import { answer } from '../common/answer';
 import { Decimal } from '../common/decimal';
-import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, kitchenElevation, number, readInput, reading } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
@@ -126,10 +126,10 @@ export function perThousandFeet(elevation: Quantity<'length'>, row: { add?: numb
 export function elevationMinutes(input: ElevationMinutesInput): ElevationMinutes | Refusal {
   const asked = readInput(schema, input);
   const { baseMinutes, rule, citation } = asked;
-  const own: Basis = { what: 'time before the addition', kind: 'measured', locator: citation };
+  const own: Basis = { of: 'time before the addition', kind: 'measured', locator: citation };
   const [first] = elevationRuleRows(rule) as [ElevationRuleRow, ...ElevationRuleRow[]];
   if (rule === 'ten-percent') {
-    return handOut(
+    return answer(
       refusal({
         reason:
           'the rule of 10 percent more for each 500 ft belongs to recipes of the 1910s to 1940s, whose times are not tested ones',
@@ -142,7 +142,7 @@ export function elevationMinutes(input: ElevationMinutesInput): ElevationMinutes
   const found = rule === 'bands' ? bands : added(rule, asked);
   if (found === undefined || bands === undefined) {
     const ends = elevationRuleRows('bands').map((row) => row.upToFt as number);
-    return handOut(
+    return answer(
       refusal({
         reason: `the rule's table ends at ${formatQuantity({ value: Math.max(...ends), unit: 'ft' })}`,
         instead: 'use a process printed for that elevation, or another way of keeping the food',
@@ -153,13 +153,13 @@ export function elevationMinutes(input: ElevationMinutesInput): ElevationMinutes
   const minutes = (more: number) => new Decimal(baseMinutes).plus(more).ceil().toNumber();
   const short = found.minutes < bands.minutes;
   const cautions = ['user-time', RULE_CAUTIONS[rule], ...(short ? ['fewer-than-bands'] : [])];
-  return handOut({
+  return answer({
     minutes: minutes(found.minutes),
     added: found.minutes,
     ...(short ? { byBands: minutes(bands.minutes) } : {}),
     basis: [own, found.basis, ...(short ? [bands.basis] : [])],
     cautions: [
-      ...(found.basis.kind === 'from-memory' ? [caution('from-memory')] : []),
+      ...(found.basis.kind === 'recalled' ? [caution('recalled')] : []),
       ...cautions.map(processCaution),
       ...usualCautions(),
     ],

@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { nameKey, nearestNames } from '../common/names';
 import { fields, name, readInput } from '../quantity/fields';
 import { type KnownFood, knowledgeOf, rowsOfChoice } from './food';
@@ -62,7 +62,7 @@ export function findFoods(input: FindFoodsInput): FindFoods {
           foods.map((entry) => entry.name),
         );
   const found = holding.length > 0 ? holding : foods.filter((entry) => near.includes(entry.name));
-  return handOut({ foods: found.map((entry) => described(knowledgeOf(entry))) });
+  return answer({ foods: found.map((entry) => described(knowledgeOf(entry))) });
 }
 
 /**
@@ -76,5 +76,5 @@ export function findFoods(input: FindFoodsInput): FindFoods {
  * ```
  */
 export function processFoods(): readonly ProcessFood[] {
-  return handOut(foods.map((entry) => described(knowledgeOf(entry))));
+  return answer(foods.map((entry) => described(knowledgeOf(entry))));
 }

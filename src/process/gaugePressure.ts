@@ -1,5 +1,5 @@
 import table from '../../data/process/gauge-pressure.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { choice, fields, kitchenElevation, readInput } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
 import type { LengthInput, Quantity } from '../quantity/types';
@@ -65,7 +65,7 @@ export function gaugePressure(input: GaugePressureInput): GaugePressure | Refusa
   const { method, acidity, elevation } = readInput(schema, input);
   const thin = thinAir(method, elevation);
   if (thin !== undefined) {
-    return handOut(refusal({ reason: thin.reason, instead: keepText(USUAL_KEEPS), basis: thin.basis ?? [] }));
+    return answer(refusal({ reason: thin.reason, instead: keepText(USUAL_KEEPS), basis: thin.basis ?? [] }));
   }
   const bands = rows.filter((row) => row.method === method);
   const ends = bands.map((row) => row.upToFt);
@@ -73,7 +73,7 @@ export function gaugePressure(input: GaugePressureInput): GaugePressure | Refusa
   const row = index === undefined ? undefined : bands[index];
   if (row === undefined || index === undefined) {
     const end = formatQuantity({ value: ends[ends.length - 1] as number, unit: 'ft' });
-    return handOut(
+    return answer(
       refusal({
         reason: `the ${method} tables end at ${end}`,
         instead:
@@ -84,7 +84,7 @@ export function gaugePressure(input: GaugePressureInput): GaugePressure | Refusa
       }),
     );
   }
-  return handOut({
+  return answer({
     pressure: { value: acidity === 'acid' ? (row.acidPsi as number) : row.lowAcidPsi, unit: 'psi' },
     basis: [basisOf(row, `gauge pressure (${bandText(ends, index)})`)],
     cautions: [

@@ -1,5 +1,5 @@
 import table from '../../data/process/anti-darkening.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import type { Basis, Caution } from '../sources/basis';
 import { asTable, basisOf, type Sourced } from '../sources/table';
 import { processCaution } from './cautions';
@@ -43,7 +43,7 @@ export interface HoldingSolutions {
  */
 export function holdingSolutions(): HoldingSolutions {
   const { rows } = asTable<SolutionRow>(table);
-  return handOut({
+  return answer({
     solutions: rows.map(({ source, locator, obtained, seen, notes, ...solution }) => solution),
     basis: rows.map((row) => basisOf(row, row.solution)),
     cautions: [processCaution('holding-is-not-acid')],

@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import type { Basis, Caution } from '../sources/basis';
 import { basisOf } from '../sources/table';
 import { usualCautions } from './cautions';
@@ -24,7 +24,7 @@ export interface NotRecommended {
  * ```
  */
 export function notRecommended(): NotRecommended {
-  return handOut({
+  return answer({
     notCanned: notRecommendedRows.map(({ foods, forms, reason, instead }) => ({ foods, forms, reason, instead })),
     basis: notRecommendedRows.map((row) => basisOf(row, row.foods.join(', '))),
     cautions: usualCautions(),

@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, name, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
@@ -104,7 +104,7 @@ export function processesFor(input: ProcessesForInput): ProcessesFor {
   const { food, form } = reading;
   const choices = form === undefined ? food.choices : matchForm(food, form);
   const rows = choices.flatMap(rowsOfChoice);
-  return handOut({
+  return answer({
     food: food.entry.name,
     processes: rows.map(printed),
     notCanned: notCannedOf(food),

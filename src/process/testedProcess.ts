@@ -1,17 +1,17 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { choice, fields, kitchenElevation, name, optional, pressure, readInput } from '../quantity/fields';
 import type { LengthInput, PressureInput } from '../quantity/types';
-import { answer, type TestedProcess } from './answer';
 import { decide, notCannedRow } from './decide';
 import { readFood, readForm, refusedForm, unnamedForms } from './food';
 import { jarField, type ProcessJarInput } from './jar';
 import type { ProcessRefusal, Refused } from './refusal';
 import { foodsOf } from './scope';
+import { servedAnswer, type TestedProcess } from './servedAnswer';
 import { type CanningMethod, type FoodEntry, type Pack, rowsOf } from './tables';
 import { refuse, refuseWide } from './ways';
 
-export type { TestedProcess } from './answer';
 export type { ProcessLine } from './cells';
+export type { TestedProcess } from './servedAnswer';
 
 const METHODS = ['boiling-water', 'dial-gauge', 'weighted-gauge', 'atmospheric-steam'] as const;
 
@@ -125,23 +125,23 @@ export function testedProcess(input: TestedProcessInput): TestedProcess | Proces
   const text = asked.form ?? reading.form;
   const barred = refusedForm(food, text).find((row) => row.pack === undefined && row.jar === undefined);
   const plain = food.notCanned.find((row) => row.forms.includes('plain'));
-  if (barred !== undefined) return handOut(refuse(food, notCannedRow(barred), asked));
-  if (plain !== undefined && text === undefined) return handOut(refuse(food, notCannedRow(plain), asked));
+  if (barred !== undefined) return answer(refuse(food, notCannedRow(barred), asked));
+  if (plain !== undefined && text === undefined) return answer(refuse(food, notCannedRow(plain), asked));
 
   const form = readForm(reading, asked.form);
   if ('unknown' in form) {
-    if (plain !== undefined) return handOut(refuse(food, notCannedRow(plain), asked));
+    if (plain !== undefined) return answer(refuse(food, notCannedRow(plain), asked));
     const wide = refuseWide(entry, form.unknown, asked);
-    if (wide !== undefined) return handOut(wide);
-    return handOut(refuse(food, unknownForm(entry, asked.form ?? '', asked.food), asked));
+    if (wide !== undefined) return answer(wide);
+    return answer(refuse(food, unknownForm(entry, asked.form ?? '', asked.food), asked));
   }
   const decided = decide(food, form.choice, asked);
-  if ('reason' in decided) return handOut(refuse(food, decided, asked, form.choice));
+  if ('reason' in decided) return answer(refuse(food, decided, asked, form.choice));
   const assumed = [
     ...(form.only ? [`form: ${form.choice.form}, as none was named`] : []),
     ...(decided.onlyPack ? [`pack: ${decided.cell.row.pack}, the only one tested`] : []),
   ];
-  return handOut(answer(decided, asked, entry.name, assumed));
+  return answer(servedAnswer(decided, asked, entry.name, assumed));
 }
 
 /** Method, pack and line as their fixed words: `Boiling water` is `boiling-water`, `b of 2` is `b`. */

@@ -92,10 +92,7 @@ export function refuse(food: KnownFood, refused: Refused, asked: Question, choic
     instead: insteadText(food, refused, list),
     ways,
     basis: refused.basis ?? [],
-    cautions: [
-      ...(refused.cautions ?? []),
-      ...(refused.notCanned?.obtained === 'memory' ? [caution('from-memory')] : []),
-    ],
+    cautions: [...(refused.cautions ?? []), ...(refused.notCanned?.obtained === 'memory' ? [caution('recalled')] : [])],
   });
 }
 

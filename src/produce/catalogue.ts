@@ -1,5 +1,5 @@
 import table from '../../data/produce/catalogue.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { lookUp, type Named } from '../common/names';
 import { asTable, type Sourced } from '../sources/table';
 
@@ -55,7 +55,7 @@ export const numbersOf = (row: CatalogueRow): string[] => namesBelow(row).flatMa
  * ```
  */
 export function produceNames(kind?: 'fruit' | 'vegetable'): string[] {
-  return handOut(
+  return answer(
     catalogue
       .filter((row) => kind === undefined || row.kind === kind)
       .map(({ name }) => name)

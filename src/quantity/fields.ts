@@ -3,7 +3,8 @@
  * throws the library's one error. Internal: modules import it, callers see only the types it yields.
  */
 import * as z from 'zod/mini';
-import { fail, joinPath, StillroomError, show } from '../errors/StillroomError';
+import { nearestNames } from '../common/names';
+import { atPath, fail, joinPath, StillroomError } from '../errors/StillroomError';
 import { formatQuantity } from './formatQuantity';
 import { parseMoney } from './money';
 import { parseQuantity, readQuantity } from './parseQuantity';
@@ -182,7 +183,8 @@ export const choice = <const T extends string>(what: string, words: readonly T[]
     if (given === undefined) fail('MISSING', '', given, expected);
     if (typeof given !== 'string') fail('WRONG_TYPE', '', given, expected);
     const word = words.find((candidate) => candidate === given.trim().toLowerCase() || candidate === given);
-    if (word === undefined) fail('UNKNOWN_NAME', '', given, expected);
+    if (word === undefined)
+      fail('UNKNOWN_NAME', '', given, expected, { options: words, nearest: nearestNames(given, words) });
     return word;
   });
 
@@ -211,7 +213,13 @@ export const list = <S extends z.ZodMiniType>(what: string, item: S, min = 1, ma
 export const optional = z.optional;
 /** An object with just these fields; any other field is an error. */
 export const fields = <Shape extends z.core.$ZodShape>(shape: Shape) =>
-  z.strictObject(shape, { error: ({ code }) => (code === 'invalid_type' ? objectOf(Object.keys(shape)) : undefined) });
+  z.strictObject(shape, {
+    error: ({ code }) => {
+      const names = Object.keys(shape);
+      // zod keeps only a message: for an unknown field it is the list of the known ones
+      return code === 'unrecognized_keys' ? names.join(' ') : code === 'invalid_type' ? objectOf(names) : undefined;
+    },
+  });
 const objectOf = (names: readonly string[]): string =>
   `an object with ${names.length === 1 ? 'the field' : 'fields of'} ${names.join(', ')}`;
 /** A value that its own reader checks further on; it must be there. `what` says what it is. */
@@ -232,26 +240,21 @@ function toError(issue: Issue, input: unknown): StillroomError {
   const path = pathText(issue.path);
   let given: unknown = input;
   for (const key of issue.path) given = (given as Record<PropertyKey, unknown> | null | undefined)?.[key];
-  const details = { path, given: show(given) };
+  const details = { path, given };
   if (issue.code === 'custom') {
     const error = issue.params?.error;
-    if (error instanceof StillroomError) {
-      return new StillroomError({
-        ...error,
-        path: joinPath(path, error.path),
-        code: error.code,
-        given: error.given,
-        expected: error.expected,
-      });
-    }
+    if (error instanceof StillroomError) return atPath(error, joinPath(path, error.path));
   }
   if (issue.code === 'unrecognized_keys') {
     const key = issue.keys[0] ?? '';
+    const options = issue.message.split(' ');
     return new StillroomError({
       code: 'UNKNOWN_FIELD',
       path: joinPath(path, key.slice(0, LONGEST_NAME)),
-      given: show(key),
-      expected: 'no field of that name',
+      given: key,
+      expected: `one of the fields ${options.join(', ')}`,
+      options,
+      nearest: nearestNames(key, options),
     });
   }
   const expected =

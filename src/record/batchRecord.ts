@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
+import { answer } from '../common/answer';
 import type { Given } from '../common/given';
-import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { readInput } from '../quantity/fields';
 import { toDecimalIn } from '../quantity/scale';
@@ -109,7 +109,7 @@ export function readRecord(input: unknown): BatchRecord {
  * ```
  */
 export function batchRecord(input: BatchRecordInput): BatchRecord {
-  return handOut(readRecord(input));
+  return answer(readRecord(input));
 }
 
 const LONGEST_JSON = 5_000_000;
@@ -160,5 +160,5 @@ export function parseRecord(json: string): BatchRecord {
     if (version === undefined) fail('MISSING', 'version', version, `version ${RECORD_VERSION}`);
     if (version !== RECORD_VERSION) fail('OUT_OF_RANGE', 'version', version, `version ${RECORD_VERSION}`);
   }
-  return handOut(readRecord(value));
+  return answer(readRecord(value));
 }

@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
+import { answer } from '../common/answer';
 import type { Given } from '../common/given';
-import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { fields, list, readInput, temperature, time } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
@@ -101,7 +101,7 @@ export function checkCooling(input: CheckCoolingInput): CheckCooling {
     : stages.some((stage) => stage.verdict === 'open')
       ? 'open'
       : 'kept';
-  return handOut({
+  return answer({
     verdict,
     stages,
     next: NEXT[verdict],

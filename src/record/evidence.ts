@@ -131,7 +131,7 @@ interface Line extends Evidence {
 /** A figure that no page prints for this use is common practice. */
 const basisOfRow = (row: EvidenceRow): Basis =>
   row.obtained === 'derived'
-    ? { what: `evidence: ${row.line}`, kind: 'common-practice' }
+    ? { of: `evidence: ${row.line}`, kind: 'common-practice' }
     : basisOf(row, `evidence: ${row.line}`);
 
 /** Rows of one line are ways to show the same: one that holds is enough, and none may show the opposite. */
@@ -158,7 +158,7 @@ const NOTHING_KNOWN: Line = {
   wanted: 'a tested process, a dryer load whose dryness these tables know, or keptIn: refrigerator or freezer',
   next: 'These tables hold nothing that shows that this food keeps in this way: refrigerate it and eat it soon, or freeze it.',
   remedies: [],
-  basis: [{ what: 'evidence: none is in these tables', kind: 'derived' }],
+  basis: [{ of: 'evidence: none is in these tables', kind: 'derived' }],
 };
 const NO_PLACE: Line = {
   ...NOTHING_KNOWN,

@@ -68,7 +68,7 @@ export function remedyMistake(broken: RuleBroken, hours: number | undefined): Fi
     basis: joinBasis(
       broken.basis,
       rows.map((row) => basisOf(row, `what to do: ${row.rule}`)),
-      untested ? [{ what: 'the first hours, as hot food', kind: 'common-practice' }] : [],
+      untested ? [{ of: 'the first hours, as hot food', kind: 'common-practice' }] : [],
     ),
   };
 }

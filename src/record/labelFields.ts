@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
+import { answer } from '../common/answer';
 import type { Given } from '../common/given';
-import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, isMass, list, mass, massOrVolume, name, optional, readInput } from '../quantity/fields';
 import { roundToStep } from '../quantity/fractions';
@@ -140,13 +140,13 @@ export function labelFields(input: LabelFieldsInput): LabelFields {
     ...(rule === 'US' ? ['dual-units', 'pounds-and-ounces'] : []),
     ...(isMass(net) ? [] : ['liquid-at-20degC']),
   ];
-  return handOut({
+  return answer({
     ...texts,
     lines: Object.values(texts),
     basis: joinBasis(
       rules.map((id) => basisOf(ruleNamed(labelRuleRows, id), `net contents: ${id}`)),
-      heaviest === undefined ? [] : [{ what: 'ingredients by falling weight', kind: 'common-practice' }],
+      heaviest === undefined ? [] : [{ of: 'ingredients by falling weight', kind: 'common-practice' }],
     ),
-    cautions: [recordCaution('label-law-differs'), ...(rule === 'US' ? [caution('from-memory')] : [])],
+    cautions: [recordCaution('label-law-differs'), ...(rule === 'US' ? [caution('recalled')] : [])],
   });
 }

@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
+import { answer } from '../common/answer';
 import type { Given } from '../common/given';
-import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { yieldOf } from '../produce/yields/readyFromRaw';
 import { choice, fields, list, mass, name, number, optional, rangeOf, ratio, readInput } from '../quantity/fields';
@@ -113,13 +113,13 @@ export function learn(range: Range<number>, observed: readonly number[], scale: 
 }
 
 export const MODEL: Basis = {
-  what: 'normal mean and spread, both unknown; next batch by Student t',
+  of: 'normal mean and spread, both unknown; next batch by Student t',
   kind: 'equation',
   source: 'bayes-first-course',
   locator: 'section 5.3',
 };
 export const ownRecords = (n: number): Basis[] =>
-  n === 0 ? [] : [{ what: `${n} records of your own`, kind: 'measured' }];
+  n === 0 ? [] : [{ of: `${n} records of your own`, kind: 'measured' }];
 
 export function cautionsOf({ n, setAside }: Learned): Caution[] {
   return [
@@ -198,9 +198,9 @@ export function learnFigure(input: LearnFigureInput): LearnedFigure {
     if (wrong !== -1) fail('OUT_OF_RANGE', `observed[${wrong}]`, observed[wrong], POSITIVE);
   }
   const learned = learn(prior, observed, varies);
-  return handOut({
+  return answer({
     ...learned,
-    basis: [{ what: `${what}, as you gave it`, kind: 'measured' }, MODEL, ...ownRecords(learned.n)],
+    basis: [{ of: `${what}, as you gave it`, kind: 'measured' }, MODEL, ...ownRecords(learned.n)],
     cautions: cautionsOf(learned),
   });
 }
@@ -236,10 +236,10 @@ export function learnMoisture(input: LearnMoistureInput): LearnedMoisture {
   const { prior, observed } = readInput(moistureSchema, input);
   checkRange(prior, 'prior', false);
   const { figure: moisture, ...learned } = learn(prior, observed, 'share');
-  return handOut({
+  return answer({
     moisture,
     ...learned,
-    basis: [{ what: 'published range, as you gave it', kind: 'measured' }, MODEL, ...ownRecords(learned.n)],
+    basis: [{ of: 'published range, as you gave it', kind: 'measured' }, MODEL, ...ownRecords(learned.n)],
     cautions: cautionsOf({ figure: moisture, ...learned }),
   });
 }
@@ -264,7 +264,7 @@ function priorOf(given: z.output<typeof yieldSchema>): { prior: Range<number>; b
       fail('CONTRADICTION', 'prior', prior, 'either a prior range, or a produce and form with a published one');
     }
     checkRange(prior, 'prior', false);
-    return { prior, basis: [{ what: 'published range, as you gave it', kind: 'measured' }], cautions: [] };
+    return { prior, basis: [{ of: 'published range, as you gave it', kind: 'measured' }], cautions: [] };
   }
   if (produce === undefined) fail('MISSING', 'prior', prior, 'a published range, or a produce and form that have one');
   if (form === undefined) fail('MISSING', 'form', form, 'a form, such as "halves"');
@@ -315,7 +315,7 @@ export function learnYield(input: LearnYieldInput): LearnedYield {
     return share.toNumber();
   });
   const { figure: share, ...learned } = learn(prior, observed, 'share');
-  return handOut({
+  return answer({
     yield: share,
     ...learned,
     basis: joinBasis(basis, [MODEL], ownRecords(learned.n)),

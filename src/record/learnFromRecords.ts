@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { findNamed } from '../common/names';
 import { dryingGuide } from '../drying/guide/dryingGuide';
 import { StillroomError, within } from '../errors/StillroomError';
@@ -254,7 +254,7 @@ interface Prior {
 /** How far work may be from the customary figure (a choice of this library, common practice). */
 const HALF_TO_DOUBLE = { low: 0.5, high: 2 };
 const HALF_TO_DOUBLE_BASIS: Basis = {
-  what: 'customary minutes of work, taken as half to double (a choice of this library)',
+  of: 'customary minutes of work, taken as half to double (a choice of this library)',
   kind: 'common-practice',
 };
 
@@ -272,7 +272,7 @@ function priorOf({ what, produce, form: shape, jar }: Told, told: readonly Told[
   return known((): Prior => {
     if (what === 'moisture') {
       const { water: range, basis, cautions } = composition({ produce });
-      return { range, scale: 'share', basis: basis.filter(({ what: figure }) => figure === 'water'), cautions };
+      return { range, scale: 'share', basis: basis.filter(({ of: figure }) => figure === 'water'), cautions };
     }
     const form = shape as string;
     if (what === 'yield') {
@@ -287,7 +287,7 @@ function priorOf({ what, produce, form: shape, jar }: Told, told: readonly Told[
     return {
       range: mapRange(hours, (time) => valueIn(time, 'h')),
       scale: 'times',
-      basis: basis.filter(({ what: figure }) => figure.startsWith('drying of')),
+      basis: basis.filter(({ of: figure }) => figure.startsWith('drying of')),
       cautions,
     };
   });
@@ -428,7 +428,7 @@ export function learnFromRecords(input: LearnFromRecordsInput): LearnedFromRecor
         };
       }),
     );
-  return handOut({
+  return answer({
     learned: grouped(taught, ({ told }) => subjectKey(told[0])).map(entryOf),
     passedOver: [...tellings.flatMap(({ passedOver }) => passedOver), ...untaught].sort((a, b) => a.index - b.index),
     basis: joinBasis([MODEL], ownRecords(records.length), ...taught.map(({ prior }) => (prior as Prior).basis)),

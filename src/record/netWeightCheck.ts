@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
+import { answer } from '../common/answer';
 import { Decimal } from '../common/decimal';
 import type { Given } from '../common/given';
-import { handOut } from '../common/handOut';
 import { fail } from '../errors/StillroomError';
 import { parseAmount } from '../quantity/amount';
 import { choice, fields, isMass, list, massOrVolume, optional, readInput } from '../quantity/fields';
@@ -129,7 +129,7 @@ export function netWeightCheck(input: NetWeightCheckInput): NetWeightCheck {
   const averagePasses = mean.gte(label);
   const inUnit = (value: Decimal) => ({ value: value.toNumber(), unit: labelled.unit }) as Amount;
   const rules = rule === 'US' ? ['average', 'single', 'no-offset', 'tare'] : [];
-  return handOut({
+  return answer({
     passes: averagePasses && individualPasses,
     mean: inUnit(mean),
     averagePasses,
@@ -144,12 +144,12 @@ export function netWeightCheck(input: NetWeightCheckInput): NetWeightCheck {
         ? []
         : [
             {
-              what: 'packers rules: average, 2.5 % short, none twice as short',
-              kind: 'from-memory',
+              of: 'packers rules: average, 2.5 % short, none twice as short',
+              kind: 'recalled',
               source: 'from-memory',
             },
           ],
     ),
-    cautions: [caution('from-memory'), recordCaution('not-a-sampling-plan'), recordCaution('label-law-differs')],
+    cautions: [caution('recalled'), recordCaution('not-a-sampling-plan'), recordCaution('label-law-differs')],
   });
 }

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { choice, count, fields, name, optional, readInput } from '../quantity/fields';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
 import { caution } from '../sources/cautions';
@@ -54,11 +54,11 @@ export function recordRules(input: RecordRulesInput = {}): RecordRules {
       const measure = figure === undefined || unit === undefined ? {} : { figure, unit };
       return { topic: row.topic, rule: row.rule, text: row.text, ...measure, basis: [basisOf(row, row.rule)] };
     });
-  const recalled = rules.some(({ basis }) => basis.some(({ kind }) => kind === 'from-memory'));
-  return handOut({
+  const recalled = rules.some(({ basis }) => basis.some(({ kind }) => kind === 'recalled'));
+  return answer({
     rules,
     basis: joinBasis(...rules.map(({ basis }) => basis)),
-    cautions: [...(recalled ? [caution('from-memory')] : []), caution('follow-local-guidance')],
+    cautions: [...(recalled ? [caution('recalled')] : []), caution('follow-local-guidance')],
   });
 }
 
@@ -87,7 +87,7 @@ export function keepRecordUntil(input: KeepRecordUntilInput): {
 } {
   const { made } = readInput(keepSchema, input);
   const row = ruleNamed(recordRuleRows, 'retention');
-  return handOut({
+  return answer({
     until: monthsLater(made, 12 * (row.figure as number)),
     basis: [basisOf(row, 'years a record is kept')],
     cautions: [caution('follow-local-guidance')],
@@ -140,11 +140,11 @@ export function lotCode(input: LotCodeInput): {
     batch,
   ];
   const rules = recordRuleRows.filter(({ topic }) => topic === 'lot code');
-  return handOut({
+  return answer({
     code: parts.filter((part) => part !== '').join('-'),
     basis: joinBasis(
       rules.map((row) => basisOf(row, row.rule)),
-      [{ what: 'day of the year', kind: 'common-practice' }],
+      [{ of: 'day of the year', kind: 'common-practice' }],
     ),
     cautions: [],
   });

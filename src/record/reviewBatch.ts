@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { within } from '../errors/StillroomError';
 import { checkHeadspace } from '../jars/checkHeadspace';
 import type { TestedProcess } from '../process/testedProcess';
@@ -200,7 +200,7 @@ export function reviewBatch(input: ReviewBatchInput): BatchReview {
   const verdict = verdictOf(findings);
   const unsafe = verdict === 'act' || verdict === 'discard';
   const right = verdict === 'kept' || verdict === 'watch';
-  return handOut({
+  return answer({
     verdict,
     findings,
     evidence: lines.map(({ line, state, field, wanted, next }) => ({ line, state, field, wanted, next })),
@@ -211,7 +211,7 @@ export function reviewBatch(input: ReviewBatchInput): BatchReview {
       findings.flatMap((finding) => finding.basis),
       lines.flatMap((line) => line.basis),
       missing.map(({ basis }) => basis),
-      [{ what: 'the record', kind: 'measured' }],
+      [{ of: 'the record', kind: 'measured' }],
     ),
     cautions: joinCautions(
       unsafe ? [recordCaution('sealed-is-not-safe'), recordCaution('when-in-doubt')] : [],

@@ -90,7 +90,7 @@ export function reviewEntries({ produce, added = [], made = [], deviations = [] 
       field: 'made',
       found: `${kilograms(out)} out of ${kilograms(into)}`,
       wanted: 'no more out than in',
-      basis: [{ what: 'mass in and out', kind: 'equation' }],
+      basis: [{ of: 'mass in and out', kind: 'equation' }],
     };
     findings.push(
       note(

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, number, readInput, temperature, time } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -10,7 +10,7 @@ import { recordCaution } from './cautions';
 
 const store = () => temperature({ min: { value: -40, unit: 'degC' }, max: { value: 60, unit: 'degC' } });
 const life = () => fields({ life: time(), temperature: store() });
-const Q10_BASIS: Basis = { what: 'Q10', kind: 'equation', source: 'labuza-ift', locator: 'Q10 paragraph' };
+const Q10_BASIS: Basis = { of: 'Q10', kind: 'equation', source: 'labuza-ift', locator: 'Q10 paragraph' };
 const cautions = (): Caution[] => [
   recordCaution('one-temperature-rule'),
   recordCaution('quality-not-safety'),
@@ -53,7 +53,7 @@ export function q10(input: Q10Input): {
   const value = ratio ** (10 / apart);
   if (!(value >= 0.01 && value <= 100))
     fail('OUT_OF_RANGE', 'cooler.life', input.cooler.life, 'lives whose Q10 is from 0.01 to 100');
-  return handOut({ q10: value, basis: [Q10_BASIS], cautions: cautions() });
+  return answer({ q10: value, basis: [Q10_BASIS], cautions: cautions() });
 }
 
 const lifeSchema = /* @__PURE__ */ fields({
@@ -92,7 +92,7 @@ export function shelfLifeAt(input: ShelfLifeAtInput): {
   const { known, temperature: other, q10: factor } = readInput(lifeSchema, input);
   const apart = valueIn(known.temperature, 'degC') - valueIn(other, 'degC');
   const { value, unit } = known.life;
-  return handOut({
+  return answer({
     life: quantityIn(value * factor ** (apart / 10), unit, unit),
     basis: [Q10_BASIS],
     cautions: cautions(),

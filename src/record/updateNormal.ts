@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
+import { answer } from '../common/answer';
 import type { Given } from '../common/given';
-import { handOut } from '../common/handOut';
 import { count, fields, list, number, readInput } from '../quantity/fields';
 import type { Range } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
@@ -46,10 +46,10 @@ export function updateMean(input: UpdateMeanInput): UpdatedMean {
   const { prior, sample, spread } = readInput(meanSchema, input);
   const before = 1 / prior.sd ** 2;
   const measured = sample.n / spread ** 2;
-  return handOut({
+  return answer({
     mean: (before * prior.mean + measured * sample.mean) / (before + measured),
     sd: Math.sqrt(1 / (before + measured)),
-    basis: [{ what: 'normal mean, known spread', kind: 'equation', source: 'bayes-lecture', locator: 'normal model' }],
+    basis: [{ of: 'normal mean, known spread', kind: 'equation', source: 'bayes-lecture', locator: 'normal model' }],
     cautions: [],
   });
 }
@@ -151,11 +151,11 @@ export function updateMeanAndSpread(input: UpdateMeanAndSpreadInput): UpdatedMea
   );
   const half = halfWidths(known);
   const around = (width: number) => ({ low: known.mean - width, likely: known.mean, high: known.mean + width });
-  return handOut({
+  return answer({
     ...known,
     next: around(half.next),
     average: around(half.average),
-    basis: [{ what: 'normal mean and spread', kind: 'equation', source: 'bayes-first-course', locator: 'section 5.3' }],
+    basis: [{ of: 'normal mean and spread', kind: 'equation', source: 'bayes-first-course', locator: 'section 5.3' }],
     cautions: [],
   });
 }

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { type DriedStorageInput, driedStorage } from '../drying/keep/storage';
 import { frozenStorage } from '../freezing/frozenStorage';
 import { sealRows } from '../jars/tables';
@@ -129,8 +129,8 @@ export function useBy(input: UseByInput): UseBy | Refusal {
       : kind === 'dried'
         ? driedMonths(food, store ?? '70 degF')
         : frozenMonths(store);
-  if ('tested' in found) return handOut(found);
-  return handOut({
+  if ('tested' in found) return answer(found);
+  return answer({
     months: found.months,
     useBy: monthsLater(made, Math.floor(found.months.low)),
     latest: monthsLater(made, Math.floor(found.months.high)),

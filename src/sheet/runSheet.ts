@@ -304,8 +304,8 @@ function sourcesOf({ basis }: FeasibleDay): string {
       `${title}.${publisher === 'none' ? '' : ` ${publisher}`}${year === undefined ? '' : `, ${year}`}${publisher === 'none' ? '' : '.'}`,
     );
   });
-  const practice = [...new Set(basis.filter(({ kind }) => kind === 'common-practice').map(({ what }) => what))];
-  const memory = [...new Set(basis.filter(({ kind }) => kind === 'from-memory').map(({ what }) => what))];
+  const practice = [...new Set(basis.filter(({ kind }) => kind === 'common-practice').map(({ of: what }) => what))];
+  const memory = [...new Set(basis.filter(({ kind }) => kind === 'recalled').map(({ of: what }) => what))];
   return [
     ...cited,
     ...(practice.length === 0 ? [] : [bullet(`Common practice, no source: ${practice.join('; ')}.`)]),

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, number, readInput } from '../quantity/fields';
 import type { Basis } from '../sources/basis';
 import { brixField, REFERENCE_TEMPERATURE } from './fields';
@@ -8,7 +8,7 @@ import { densityBasis } from './sucroseDensity';
 
 /** Modulus of the scale for liquids heavier than water, at 20 degC: recalled; it reproduces both printed tables. */
 const MODULUS = 145;
-const modulusBasis: Basis = { what: 'Baume modulus 145', kind: 'from-memory', source: 'nbs-c440' };
+const modulusBasis: Basis = { of: 'Baume modulus 145', kind: 'recalled', source: 'nbs-c440' };
 const baumeAt = (brix: number): number => MODULUS - MODULUS / specificGravityAt(brix, REFERENCE_TEMPERATURE);
 
 const schema = fields({ brix: brixField() });
@@ -37,7 +37,7 @@ export interface Baume {
  */
 export function baume(input: BaumeInput): Baume {
   const { brix } = readInput(schema, input);
-  return handOut({ baume: baumeAt(brix), basis: [modulusBasis, ...densityBasis('specific gravity')] });
+  return answer({ baume: baumeAt(brix), basis: [modulusBasis, ...densityBasis('specific gravity')] });
 }
 
 const HIGHEST = baumeAt(100);
@@ -61,7 +61,7 @@ export type BrixFromBaumeInput = z.input<typeof inverseSchema>;
  */
 export function brixFromBaume(input: BrixFromBaumeInput): BrixReading {
   const given = readInput(inverseSchema, input);
-  return handOut({
+  return answer({
     brix: brixOfSpecificGravity(MODULUS / (MODULUS - given.baume)),
     basis: [modulusBasis, ...densityBasis('specific gravity')],
   });

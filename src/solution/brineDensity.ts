@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { density, fields, ratio, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
@@ -49,7 +49,7 @@ export function brineDensity(input: BrineDensityInput): BrineDensity {
   const { points, basis } = brinePoints();
   const value = between(points, Number((100 * salt).toPrecision(12)));
   if (value === undefined) fail('OUT_OF_RANGE', 'salt', input.salt, 'at most 26 % salt in the mass of the brine');
-  return handOut({
+  return answer({
     density: { value, unit: 'g/mL' },
     specificGravity: value / (points[0] as Point)[1],
     basis,
@@ -87,5 +87,5 @@ export function saltFromDensity(input: SaltFromDensityInput): SaltFromDensity {
     const [high] = byDensity.at(-1) as Point;
     fail('OUT_OF_RANGE', 'density', input.density, `${low.toFixed(4)} to ${high.toFixed(4)} g/mL, at 20 degC`);
   }
-  return handOut({ salt: percent / 100, basis });
+  return answer({ salt: percent / 100, basis });
 }

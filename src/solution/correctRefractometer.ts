@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import newerJson from '../../data/solution/refractometer-correction-newer.json';
 import olderJson from '../../data/solution/refractometer-correction-older.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, readInput, temperature } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
@@ -114,7 +114,7 @@ export function correctRefractometer(input: CorrectRefractometerInput): Correcte
   const { reading } = given;
   const found = correctionOrFail(reading, valueIn(given.temperature, 'degC'), 'reading');
   const { low, likely, high } = found.range;
-  return handOut({
+  return answer({
     brix: reading + found.correction,
     correction: found.correction,
     range: { low: reading + low, likely: reading + likely, high: reading + high },

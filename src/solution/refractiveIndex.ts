@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import json from '../../data/solution/sucrose-refractive-index.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, number, optional, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -59,7 +59,7 @@ export function refractiveIndex(input: RefractiveIndexInput): RefractiveIndex {
   const given = readInput(schema, input);
   const t = degrees(given.temperature);
   const { reading, corrected } = readingAt(given.brix, t);
-  return handOut({ refractiveIndex: between(byBrix, reading) as number, basis: joinBasis(basis, corrected) });
+  return answer({ refractiveIndex: between(byBrix, reading) as number, basis: joinBasis(basis, corrected) });
 }
 
 /** What an uncorrected refractometer shows at t degC in a solution of this Brix. */
@@ -96,7 +96,7 @@ export function brixFromRefractiveIndex(input: BrixFromRefractiveIndexInput): Br
   const t = degrees(given.temperature);
   const reading = between(byIndex, given.refractiveIndex) as number;
   const correction = correctionOrFail(reading, t, 'refractiveIndex');
-  return handOut({
+  return answer({
     brix: reading + correction.correction,
     basis: joinBasis(basis, t === REFERENCE_TEMPERATURE ? [] : correction.basis),
   });

@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import json from '../../data/solution/solute-properties.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { lookUp, type Named } from '../common/names';
 import { fail } from '../errors/StillroomError';
 import { fields, name, ratio, readInput } from '../quantity/fields';
@@ -77,7 +77,7 @@ export interface SoluteTable {
  */
 export function soluteTable(input: SoluteTableInput): SoluteTable {
   const solute = lookUp(readInput(tableSchema, input).solute, solutes, 'solute', 'solute');
-  return handOut({ solute: solute.name, rows: solute.rows });
+  return answer({ solute: solute.name, rows: solute.rows });
 }
 
 const schema = fields({ solute: name('a solute such as sucrose, glucose, NaCl or citric acid'), fraction: ratio() });
@@ -130,7 +130,7 @@ export function soluteProperties(input: SolutePropertiesInput): SoluteProperties
   }
   const depression = read('freezingDepression');
   const viscosity = read('viscosity');
-  return handOut({
+  return answer({
     solute: solute.name,
     density: { value: density, unit: 'g/mL' },
     refractiveIndex,

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, number, optional, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Basis } from '../sources/basis';
@@ -39,7 +39,7 @@ export interface SpecificGravity {
 export function specificGravity(input: SpecificGravityInput): SpecificGravity {
   const { brix, temperature } = readInput(schema, input);
   const t = temperature === undefined ? REFERENCE_TEMPERATURE : valueIn(temperature, 'degC');
-  return handOut({
+  return answer({
     specificGravity: specificGravityAt(brix, t),
     apparent: inAir(densityAt(brix, t)) / inAir(densityAt(0, t)),
     basis: densityBasis('specific gravity'),
@@ -75,5 +75,5 @@ export const brixOfSpecificGravity = (gravity: number): number =>
  */
 export function brixFromSpecificGravity(input: BrixFromSpecificGravityInput): BrixReading {
   const given = readInput(inverseSchema, input);
-  return handOut({ brix: brixOfSpecificGravity(given.specificGravity), basis: densityBasis('Brix') });
+  return answer({ brix: brixOfSpecificGravity(given.specificGravity), basis: densityBasis('Brix') });
 }

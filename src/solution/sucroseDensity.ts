@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import polynomialJson from '../../data/solution/sucrose-density-polynomial.json';
 import waterJson from '../../data/solution/water-density-kell.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, optional, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -78,7 +78,7 @@ export function sucroseDensity(input: SucroseDensityInput): SucroseDensity {
   const { brix, temperature } = readInput(schema, input);
   const t = temperature === undefined ? REFERENCE_TEMPERATURE : valueIn(temperature, 'degC');
   const density = densityAt(brix, t);
-  return handOut({
+  return answer({
     density: { value: density / 1000, unit: 'g/mL' },
     inAir: { value: inAir(density) / 1000, unit: 'g/mL' },
     basis: densityBasis('density'),

@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import tableJson from '../../data/solution/sucrose-solubility.json';
 import equationsJson from '../../data/solution/sucrose-solubility-equations.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity, Range } from '../quantity/types';
@@ -76,7 +76,7 @@ export function sucroseSolubility(input: SucroseSolubilityInput): SucroseSolubil
   const t = valueIn(readInput(schema, input).temperature, 'degC');
   const range = solubilityAt(t);
   const brix = range.likely;
-  return handOut({
+  return answer({
     brix,
     sugarPerWater: brix / (100 - brix),
     range,

@@ -1,6 +1,6 @@
 import browneJson from '../../data/solution/boiling-rise-browne.json';
 import equationsJson from '../../data/solution/boiling-rise-equations.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { elevation, fields, number, optional, pressure, readInput, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -172,7 +172,7 @@ export function syrupBoilingTemperature(input: SyrupBoilingTemperatureInput): Sy
   const water = valueIn(place.water, 'K');
   const at = (rise: number) => quantityIn(water + rise, 'K', place.water.unit);
   const likely = at(rises[activity.source] as number);
-  return handOut({
+  return answer({
     temperature: likely,
     range: { low: at(Math.min(...Object.values(rises))), likely, high: at(Math.max(...Object.values(rises))) },
     boiling: place.water,
@@ -234,7 +234,7 @@ export function brixFromBoiling(input: BrixFromBoilingInput): BrixFromBoiling {
     const at = (candidate: number) => riseOf(candidate, place.pascals) as number;
     return at(last) < rise ? [] : [solveRising(at, rise, 0, last)];
   });
-  return handOut({
+  return answer({
     brix,
     range: { low: Math.min(brix, ...others), likely: brix, high: Math.max(brix, ...others) },
     rise,

@@ -1,5 +1,5 @@
 import register from '../../data/sources.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { type Named, nearestNames } from '../common/names';
 import { fail } from '../errors/StillroomError';
 import type { Seen } from './basis';
@@ -37,12 +37,12 @@ let byId: Map<string, Source> | undefined;
 export function source(id: string): Source {
   byId ??= new Map(entries.map((entry) => [entry.id, entry]));
   const found = byId.get(id);
-  if (found !== undefined) return handOut(found);
-  const near = typeof id === 'string' ? nearestNames(id, [...byId.keys()]) : [];
-  fail('UNKNOWN_NAME', 'id', id, `the id of a source${near.length === 0 ? '' : `; nearest: ${near.join(', ')}`}`);
+  if (found !== undefined) return answer(found);
+  const nearest = typeof id === 'string' ? nearestNames(id, [...byId.keys()]) : [];
+  fail('UNKNOWN_NAME', 'id', id, 'the id of a source', { nearest });
 }
 
 /** Every source of the register, in the order of their ids. */
 export function sources(): readonly Source[] {
-  return handOut(entries);
+  return answer(entries);
 }

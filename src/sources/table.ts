@@ -33,7 +33,7 @@ export interface Table<Row extends Sourced | Practice = Sourced> {
 const KINDS: Readonly<Record<Obtained, BasisKind>> = {
   read: 'published',
   'read-secondary': 'published',
-  memory: 'from-memory',
+  memory: 'recalled',
   computed: 'equation',
   derived: 'equation',
 };
@@ -41,17 +41,22 @@ const KINDS: Readonly<Record<Obtained, BasisKind>> = {
 /** Gives an imported JSON table its row type; the tests prove it against the table's schema. */
 export const asTable = <Row extends Sourced | Practice>(json: unknown): Table<Row> => json as Table<Row>;
 
-/** The basis entry of a figure taken from a table row. */
-export function basisOf(row: Sourced, what: string): Basis {
+/** The basis line of a figure taken from a table row: `of` is the path of the answer's field. */
+export function basisOf(row: Sourced, of: string, note?: string): Basis {
   const seen = row.obtained === 'read-secondary' ? 'citation' : row.seen;
   return {
-    what,
+    of,
     kind: KINDS[row.obtained],
     source: row.source,
     locator: row.locator,
     ...(seen === undefined ? {} : { seen }),
+    ...(note === undefined ? {} : { note }),
   };
 }
 
-/** The basis entry of a figure of common practice. */
-export const practiceBasis = (what: string): Basis => ({ what, kind: 'common-practice' });
+/** The basis line of a figure of common practice: `of` is the path of the answer's field. */
+export const practiceBasis = (of: string, note?: string): Basis => ({
+  of,
+  kind: 'common-practice',
+  ...(note === undefined ? {} : { note }),
+});

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { elevation, fields, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -40,7 +40,7 @@ export interface AirPressure {
  */
 export function airPressure(input: AirPressureInput): AirPressure {
   const given = readInput(schema, input);
-  return handOut({
+  return answer({
     pressure: quantityIn(standardPressure(valueIn(given.elevation, 'm')), 'Pa', 'kPa'),
     basis: [atmosphereBasis],
     cautions: [steamCaution('weather-moves-boiling')],

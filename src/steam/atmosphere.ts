@@ -13,7 +13,7 @@ interface Constant extends Sourced {
 const table = asTable<Constant>(json);
 /** Basis of a pressure of the standard atmosphere. */
 export const atmosphereBasis: Basis = {
-  what: 'air pressure',
+  of: 'air pressure',
   kind: 'equation',
   source: table.rows[0]?.source as string,
   locator: 'formula and constants of the lowest layer',

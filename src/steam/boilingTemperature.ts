@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { elevation, fields, optional, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
@@ -54,7 +54,7 @@ export function boilingTemperature(input: BoilingTemperatureInput): BoilingTempe
     fail('CONTRADICTION', 'pressure', input.pressure, 'an elevation or a pressure, not both');
   }
   if (given.pressure !== undefined) {
-    return handOut({
+    return answer({
       temperature: temperatureLike(given.pressure, saturationKelvin(valueIn(given.pressure, 'Pa'))),
       basis: [saturationBasis('boiling temperature')],
       cautions: [steamCaution('station-pressure')],
@@ -64,7 +64,7 @@ export function boilingTemperature(input: BoilingTemperatureInput): BoilingTempe
     fail('MISSING', 'elevation', undefined, 'the elevation, such as "3,400 ft", or the pressure in the room');
   }
   const pascals = standardPressure(valueIn(given.elevation, 'm'));
-  return handOut({
+  return answer({
     temperature: temperatureLike(given.elevation, saturationKelvin(pascals)),
     basis: [atmosphereBasis, saturationBasis('boiling temperature')],
     cautions: [steamCaution('weather-moves-boiling')],

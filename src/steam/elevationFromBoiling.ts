@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, optional, readInput, temperature, temperatureDifference } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -70,9 +70,9 @@ export function elevationFromBoiling(input: ElevationFromBoilingInput): Elevatio
   }
   const at = (temperature: number): Quantity<'length'> =>
     quantityIn(standardElevation(saturationPascals(temperature)), 'm', unit);
-  return handOut({
+  return answer({
     elevation: { low: at(kelvin + doubt), likely: at(kelvin), high: at(kelvin - doubt) },
-    basis: [saturationPressureBasis('air pressure'), { ...atmosphereBasis, what: 'elevation' }],
+    basis: [saturationPressureBasis('air pressure'), { ...atmosphereBasis, of: 'elevation' }],
     cautions: ['elevation-from-map', 'weather-moves-boiling'].map(steamCaution),
   });
 }

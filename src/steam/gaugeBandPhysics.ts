@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { elevation, fields, list, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -88,7 +88,7 @@ export function gaugeBandPhysics(input: GaugeBandPhysicsInput): GaugeBandPhysics
       againstBase: difference(atTop - base, top),
     };
   });
-  return handOut({
+  return answer({
     bands,
     shortfall: difference(Math.max(0, base - Math.min(...tops)), given.bands[0]?.top as Quantity),
     basis: [atmosphereBasis, saturationBasis('steam temperature')],

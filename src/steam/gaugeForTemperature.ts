@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { elevation, fields, readInput, temperature } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
@@ -55,7 +55,7 @@ export function gaugeForTemperature(input: GaugeForTemperatureInput): GaugeForTe
     const boiling = formatQuantity(temperatureLike(given.elevation, saturationKelvin(air)), { step: 0.1 });
     fail('OUT_OF_RANGE', 'temperature', input.temperature, `at least the boiling point there, ${boiling}`);
   }
-  return handOut({
+  return answer({
     gauge: pressureLike(given.elevation, gauge),
     basis: [saturationPressureBasis('steam pressure'), atmosphereBasis],
     cautions: steamCautions(),

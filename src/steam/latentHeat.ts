@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, mass, optional, readInput, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -45,9 +45,9 @@ export function latentHeat(input: LatentHeatInput): LatentHeat {
   const given = readInput(schema, input);
   const kilograms = given.mass === undefined ? 1 : valueIn(given.mass, 'kg');
   const joules = kilograms * vaporizationHeat(valueIn(given.temperature, 'K'));
-  return handOut({
+  return answer({
     energy: quantityIn(joules, 'J', given.mass !== undefined && POUNDS.has(given.mass.unit) ? 'BTU' : 'kJ'),
-    basis: [{ what: 'latent heat', kind: 'equation', source: saturatedSource, locator: 'equations 1 to 3' }],
+    basis: [{ of: 'latent heat', kind: 'equation', source: saturatedSource, locator: 'equations 1 to 3' }],
     cautions: [],
   });
 }

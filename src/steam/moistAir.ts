@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import json from '../../data/steam/moist-air.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { elevation, fields, number, optional, pressure, ratio, readInput, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -190,7 +190,7 @@ export function moistAir(input: MoistAirInput): MoistAir {
   const humidity = ratioOf(vapour, total);
   const wet = solve((at) => ratioFromWetBulb(degrees, at, total), humidity, degrees);
   const temperatureOf = (value: number) => quantityIn(value, 'degC', given.temperature.unit);
-  return handOut({
+  return answer({
     relativeHumidity: Math.min(1, vapour / most),
     humidityRatio: humidity,
     vapourPressure: quantityIn(vapour, 'Pa', 'kPa'),
@@ -206,7 +206,7 @@ export function moistAir(input: MoistAirInput): MoistAir {
     enthalpyPerKg: { value: AIR_HEAT * degrees + humidity * (VAPORIZATION + STEAM_HEAT * degrees), unit: 'kJ' },
     basis: [
       ...(given.pressure === undefined ? [atmosphereBasis] : []),
-      { what: 'moist air', kind: 'equation', source, locator: 'chapter 1, ideal-gas relations' },
+      { of: 'moist air', kind: 'equation', source, locator: 'chapter 1, ideal-gas relations' },
     ],
     cautions: [],
   });

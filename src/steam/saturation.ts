@@ -12,14 +12,14 @@ const table = asTable<Coefficient>(json);
 const source = table.rows[0]?.source as string;
 /** Basis of a pressure on the saturation line. */
 export const saturationPressureBasis = (what: string): Basis => ({
-  what,
+  of: what,
   kind: 'equation',
   source,
   locator: 'equation 30, Table 34',
 });
 /** Basis of a temperature on the saturation line. */
 export const saturationBasis = (what: string): Basis => ({
-  what,
+  of: what,
   kind: 'equation',
   source,
   locator: 'equation 31, Table 34',

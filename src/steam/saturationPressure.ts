@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, readInput, temperature } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -39,7 +39,7 @@ export interface SaturationPressure {
  */
 export function saturationPressure(input: SaturationPressureInput): SaturationPressure {
   const given = readInput(schema, input);
-  return handOut({
+  return answer({
     pressure: pressureLike(given.temperature, saturationPascals(valueIn(given.temperature, 'K'))),
     basis: [saturationPressureBasis('saturation pressure')],
     cautions: [],

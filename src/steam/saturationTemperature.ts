@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, pressure, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -41,7 +41,7 @@ export interface SaturationTemperature {
  */
 export function saturationTemperature(input: SaturationTemperatureInput): SaturationTemperature {
   const given = readInput(schema, input);
-  return handOut({
+  return answer({
     temperature: temperatureLike(given.pressure, saturationKelvin(valueIn(given.pressure, 'Pa'))),
     basis: [saturationBasis('temperature')],
     cautions: [],

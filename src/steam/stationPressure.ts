@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { elevation, fields, optional, pressure, readInput, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -58,9 +58,9 @@ export function stationPressure(input: StationPressureInput): StationPressure {
   const outside = given.temperature === undefined ? standardAirTemperature(metres) : valueIn(given.temperature, 'K');
   const scaleHeight = (GAS_CONSTANT * (outside + HALF_LAPSE * metres)) / GRAVITY;
   const pascals = valueIn(given.seaLevelPressure, 'Pa') * Math.exp(-metres / scaleHeight);
-  return handOut({
+  return answer({
     pressure: quantityIn(pascals, 'Pa', given.seaLevelPressure.unit),
-    basis: [{ what: 'station pressure', kind: 'equation', source: 'ashrae-hof-2017', locator: 'chapter 1' }],
+    basis: [{ of: 'station pressure', kind: 'equation', source: 'ashrae-hof-2017', locator: 'chapter 1' }],
     cautions: [steamCaution('station-pressure')],
   });
 }

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { elevation, fields, pressure, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -58,7 +58,7 @@ export const steamCautions = (): Caution[] =>
 export function steamTemperature(input: SteamTemperatureInput): SteamTemperature {
   const given = readInput(schema, input);
   const absolute = valueIn(given.gauge, 'Pa') + standardPressure(valueIn(given.elevation, 'm'));
-  return handOut({
+  return answer({
     temperature: temperatureLike(given.elevation, saturationKelvin(absolute)),
     pressure: pressureLike(given.gauge, absolute),
     basis: [atmosphereBasis, saturationBasis('steam temperature')],

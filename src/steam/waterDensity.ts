@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, readInput, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -53,9 +53,9 @@ export function waterDensity(input: WaterDensityInput): WaterDensity {
   const kelvin = valueIn(readInput(schema, input).temperature, 'K');
   const basis: Basis =
     kelvin <= SWITCH
-      ? { what: 'density', kind: 'equation', source: liquidSource, locator: 'equation 1' }
-      : { what: 'density', kind: 'equation', source: saturatedSource, locator: 'equation 2' };
-  return handOut({
+      ? { of: 'density', kind: 'equation', source: liquidSource, locator: 'equation 1' }
+      : { of: 'density', kind: 'equation', source: saturatedSource, locator: 'equation 2' };
+  return answer({
     density: quantityIn(waterKilogramsPerCubicMetre(kelvin), 'kg/m3', 'kg/m3'),
     basis: [basis],
     cautions: [],

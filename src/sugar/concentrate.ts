@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, length, mass, optional, ratio, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -72,7 +72,7 @@ export function concentrate(input: ConcentrateInput): Concentrated {
   const endMl = (grams * ratioLeft) / (densityAt(100 * targetSolids, MEASURED_AT) / 1000);
   const depths = pot === undefined ? {} : depthsIn(pot, startMl, endMl);
   const customary = start.unit === 'lb' || start.unit === 'oz';
-  return handOut({
+  return answer({
     mass: { value: left, unit: start.unit },
     waterRemoved: { value: start.value - left, unit: start.unit },
     ratio: ratioLeft,

@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { choice, count, fields, isMass, massOrVolume, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -85,5 +85,5 @@ export function fruitForJam(input: FruitForJamInput): FruitForJam {
     sugarToFruit,
     finishSolids,
   });
-  return handOut({ fruit, sugar, jam, volume, waterRemoved, basis, cautions });
+  return answer({ fruit, sugar, jam, volume, waterRemoved, basis, cautions });
 }

@@ -1,6 +1,6 @@
 import gelJson from '../../data/sugar/gel-point.json';
 import rulesJson from '../../data/sugar/gel-point-rules.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { choice, fields, kitchenElevation, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { LengthInput, Quantity } from '../quantity/types';
@@ -82,7 +82,7 @@ export function gelTemperature(input: GelTemperatureInput): GelTemperature {
             temperature: quantityIn(row.temperature, 'degF', unit),
           },
         };
-  return handOut({
+  return answer({
     temperature: quantityIn(boiling + rule.value, 'degF', unit),
     boiling: water.temperature,
     ...shown,

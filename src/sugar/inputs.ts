@@ -16,7 +16,7 @@ export function oneOf<Name extends string>(
 
 /** Masses of water, solids and sugar add up: no source needed, and none claimed. */
 export const massBalance = (what: string): Basis => ({
-  what,
+  of: what,
   kind: 'equation',
   source: 'derived',
   locator: 'mass balance of water and dissolved solids',

@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, mass, optional, ratio, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -97,7 +97,7 @@ export function jamBalance(input: JamBalanceInput): JamBalance {
   const millilitres =
     valueIn({ value: jam, unit }, 'g') / (densityAt(100 * finishSolids, REFERENCE_TEMPERATURE) / 1000);
   const customary = unit === 'lb' || unit === 'oz';
-  return handOut({
+  return answer({
     sugar: { value: sugar, unit },
     jam: { value: jam, unit },
     waterRemoved: { value: Math.max(0, before - jam), unit },

@@ -1,7 +1,7 @@
 import packagesJson from '../../data/sugar/pectin-packages.json';
 import recipesJson from '../../data/sugar/recipes.json';
 import remakeJson from '../../data/sugar/remake-jelly.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { findNamed, lookUp, type Named } from '../common/names';
 import { fail } from '../errors/StillroomError';
 import { choice, count, fields, name, number, optional, readInput, volume } from '../quantity/fields';
@@ -145,7 +145,7 @@ function findRecipe({ fruit, product, pectin }: JamRecipeOf): RecipeRow {
 }
 
 const cautionsOf = (row: RecipeRow): Caution[] => [
-  ...(row.obtained === 'memory' ? [caution('from-memory')] : []),
+  ...(row.obtained === 'memory' ? [caution('recalled')] : []),
   ...(row.lemonJuice > 0 && row.lemonOptional !== true ? [sugarCaution('acid-for-set')] : []),
   sugarCaution('one-batch'),
   sugarCaution('boiling-sugar-burns'),
@@ -190,7 +190,7 @@ function batchOf(row: RecipeRow, times: number): Omit<JamRecipe, 'basis' | 'caut
  */
 export function jamRecipe(input: JamRecipeOf): JamRecipe {
   const row = findRecipe(readInput(schema, input));
-  return handOut({ ...batchOf(row, 1), basis: [basisOf(row, 'recipe')], cautions: cautionsOf(row) });
+  return answer({ ...batchOf(row, 1), basis: [basisOf(row, 'recipe')], cautions: cautionsOf(row) });
 }
 
 const scaleSchema = fields({
@@ -249,20 +249,20 @@ export function scaleRecipe(input: ScaleRecipeInput): ScaledRecipe | Refusal {
     cautions: cautionsOf(row),
   });
   if (row.obtained === 'memory') {
-    return handOut(
+    return answer(
       refuse('This recipe was recalled and not read in a copy.', 'Read the printed recipe first, or take another.'),
     );
   }
   if (row.quantitiesDisagree === true) {
-    return handOut(
+    return answer(
       refuse("The copy's quantities and its yield contradict each other.", 'Take another recipe for this fruit.'),
     );
   }
-  if (given.times !== undefined) return handOut(scaleInOnePot(row, given.times, refuse));
+  if (given.times !== undefined) return answer(scaleInOnePot(row, given.times, refuse));
   if (row.halfPints === undefined) {
-    return handOut(refuse('The source prints no yield for this recipe.', 'Give the number of batches, one pot each.'));
+    return answer(refuse('The source prints no yield for this recipe.', 'Give the number of batches, one pot each.'));
   }
-  return handOut(scaled(row, Math.ceil((given.halfPints as number) / row.halfPints[0]), 1));
+  return answer(scaled(row, Math.ceil((given.halfPints as number) / row.halfPints[0]), 1));
 }
 
 function scaleInOnePot(row: RecipeRow, times: number, refuse: (reason: string, instead: string) => Refusal) {
@@ -355,7 +355,7 @@ export function remakeJelly(input: RemakeJellyInput): RemakeJelly {
       : row.pectinTbsp !== undefined
         ? { value: row.pectinTbsp * times, unit: 'tbsp' }
         : undefined;
-  return handOut({
+  return answer({
     sugar: cups(row.sugar * times),
     water: cups(row.water * times),
     lemonJuice: quantityIn(row.lemonJuice * times, 'tbsp', 'tbsp'),
@@ -363,6 +363,6 @@ export function remakeJelly(input: RemakeJellyInput): RemakeJelly {
     boil: { low: seconds(row.boilSeconds[0]), high: seconds(row.boilSeconds[1]) },
     batches: Math.ceil(jelly / JUICE_AT_A_TIME.high - 1e-9),
     basis: [basisOf(row, 'remaking 4 cups of soft jelly')],
-    cautions: [...(row.obtained === 'memory' ? [caution('from-memory')] : []), sugarCaution('boiling-sugar-burns')],
+    cautions: [...(row.obtained === 'memory' ? [caution('recalled')] : []), sugarCaution('boiling-sugar-burns')],
   });
 }

@@ -1,7 +1,7 @@
 import lawJson from '../../data/sugar/composition-law.json';
 import factorsJson from '../../data/sugar/fruit-factors.json';
 import fruitJson from '../../data/sugar/us-jam-fruit.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { findNamed, lookUp, type Named } from '../common/names';
 import { choice, fields, mass, name, optional, ratio, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
@@ -142,14 +142,14 @@ export function legalJam(input: LegalJamInput): LegalJam {
   const checks = rows.flatMap((row) => checksOf(row, fruit, sugar, given.finishSolids, jam));
   const meets: Record<string, boolean> = {};
   for (const check of checks) meets[check.place] = (meets[check.place] ?? true) && check.meets;
-  return handOut({
+  return answer({
     checks,
     meets,
     basis: rows.map((row) => basisOf(row, row.rule)),
     cautions: [
       sugarCaution('law-may-differ'),
       caution('follow-local-guidance'),
-      ...(checks.some(({ fromMemory }) => fromMemory) ? [caution('from-memory')] : []),
+      ...(checks.some(({ fromMemory }) => fromMemory) ? [caution('recalled')] : []),
     ],
   });
 }
@@ -224,10 +224,10 @@ export interface LegalFruitWeight {
 export function legalFruitWeight(input: LegalFruitWeightInput): LegalFruitWeight {
   const given = readInput(weightSchema, input);
   const row = lookUp(given.fruitName, factors, 'fruitName', 'fruit with a factor');
-  return handOut({
+  return answer({
     fruit: { value: given.solubleSolids.value * row.factor, unit: given.solubleSolids.unit },
     factor: row.factor,
     basis: joinBasis([basisOf(row, 'factor')], [massBalance('weight of fruit')]),
-    cautions: [sugarCaution('law-may-differ'), caution('from-memory')],
+    cautions: [sugarCaution('law-may-differ'), caution('recalled')],
   });
 }

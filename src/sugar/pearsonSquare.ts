@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, mass, number, optional, readInput } from '../quantity/fields';
 import type { MassInput, Quantity } from '../quantity/types';
@@ -73,7 +73,7 @@ export function pearsonSquare(input: PearsonSquareInput): PearsonSquare {
   if (one !== undefined && one.parts === 0) {
     fail('CONTRADICTION', one.field, one.mass, 'a mass of the part that the blend takes');
   }
-  return handOut({
+  return answer({
     highParts,
     lowParts,
     highFraction: highParts / parts,

@@ -1,6 +1,6 @@
 import classesJson from '../../data/sugar/pectin-classes.json';
 import contentJson from '../../data/sugar/pectin-content.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { findNamed, lookUp, type Named, nameKey } from '../common/names';
 import { fields, name, readInput } from '../quantity/fields';
 import type { Basis, Caution } from '../sources/basis';
@@ -89,7 +89,7 @@ export function pectinClass(input: PectinClassInput): PectinClass {
   const [row, ...others] = [...rows].sort((a, b) => b.group - a.group) as [ClassRow, ...ClassRow[]];
   const asked = pectinRows(fruit);
   const content = asked.length > 0 ? asked : pectinRows(row.name);
-  return handOut({
+  return answer({
     fruit: row.name,
     group: row.group,
     needs: NEEDS[row.group],
@@ -139,7 +139,7 @@ export function pectinContent(input: PectinContentInput): PectinContent {
   const { fruit } = readInput(schema, input);
   const found = pectinRows(fruit);
   const rows = found.length > 0 ? found : [lookUp(fruit, contents, 'fruit', 'fruit of the composition table')];
-  return handOut({
+  return answer({
     fruit: (rows[0] as ContentRow).name,
     ...compositionOf(rows),
     basis: rows.map((row) => basisOf(row, `composition of ${row.name}`)),

@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, mass, name, number, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { MassInput, Quantity } from '../quantity/types';
@@ -10,14 +10,14 @@ import { pectinClass, pectinRows } from './pectinClass';
 const grade = (what: string) => number(`${what}: grams of sugar set by a gram, 1 to 1,000`, { min: 1, max: 1000 });
 /** Grade: grams of sugar that a gram of pectin sets as a standard jelly of 65 % solids. */
 const gradeBasis = (what: string): Basis => ({
-  what,
+  of: what,
   kind: 'published',
   source: 'lowe',
   locator: 'chapter on jelly: pectin grade',
   seen: 'reproduction',
 });
 const batchBasis = (what: string): Basis => ({
-  what,
+  of: what,
   kind: 'published',
   source: 'toledo',
   locator: 'chapter 3, fruit preserves: 1 kg of 100-grade pectin for 100 kg of sugar',
@@ -72,7 +72,7 @@ export function pectinNeeded(input: PectinNeededInput): PectinNeeded {
   const known = given.fruitName === undefined ? undefined : pectinClass({ fruit: given.fruitName });
   const row = given.fruitName === undefined ? undefined : pectinRows(given.fruitName)[0];
   const share = row?.pectin ?? undefined;
-  return handOut({
+  return answer({
     pectin: { value: given.sugar.value / given.grade, unit: given.sugar.unit },
     ...(given.fruit === undefined || share === undefined
       ? {}
@@ -115,7 +115,7 @@ export interface SwapPectinGrade {
  */
 export function swapPectinGrade(input: SwapPectinGradeInput): SwapPectinGrade {
   const given = readInput(swapSchema, input);
-  return handOut({
+  return answer({
     pectin: { value: (given.pectin.value * given.grade) / given.newGrade, unit: given.pectin.unit },
     basis: [gradeBasis('grade'), massBalance('weight')],
   });
@@ -151,8 +151,8 @@ export interface PectinStrength {
  */
 export function pectinStrength(input: PectinStrengthInput): PectinStrength {
   const given = readInput(strengthSchema, input);
-  return handOut({
+  return answer({
     sag: (valueIn(given.pectin, 'g') * given.grade) / valueIn(given.total, 'g'),
-    basis: [{ what: 'SAG', kind: 'published', source: 'practical-action', locator: 'pp. 3, 6', seen: 'reproduction' }],
+    basis: [{ of: 'SAG', kind: 'published', source: 'practical-action', locator: 'pp. 3, 6', seen: 'reproduction' }],
   });
 }

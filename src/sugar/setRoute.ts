@@ -1,5 +1,5 @@
 import chemistryJson from '../../data/sugar/gel-chemistry.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, number, optional, ratio, readInput } from '../quantity/fields';
 import type { RatioInput } from '../quantity/types';
@@ -66,7 +66,7 @@ export function setRoute(input: SetRouteInput): SetRoute {
   const text = ownProcess
     ? `At ${Number((100 * finishSolids).toFixed(1))} % solids it is no ordinary jam: take a tested ${route} recipe with its own pectin and its own process, or freeze it.`
     : 'Sugar, acid and pectin set it, and it keeps as a jam does.';
-  return handOut({
+  return answer({
     route,
     pectin,
     ownProcess,
@@ -138,7 +138,7 @@ export function gelConditions(input: GelConditionsInput): GelConditions {
     return raw === undefined ? [] : [judge(quantity, raw, given.pectin)];
   });
   if (found.length === 0) fail('MISSING', '', input, `at least one of ${CONDITIONS.join(', ')} to judge`);
-  return handOut({
+  return answer({
     conditions: found.map(({ condition }) => condition),
     sets: found.every(({ condition }) => condition.verdict === 'within'),
     basis: found.map(({ row }) => basisOf(row, `range of ${row.quantity}`)),

@@ -1,6 +1,6 @@
 import jellyJson from '../../data/sugar/jelly-juice.json';
 import sugarJson from '../../data/sugar/sugar-for-juice.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { lookUp, type Named } from '../common/names';
 import { choice, fields, mass, name, readInput, volume } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -65,7 +65,7 @@ export interface SugarForJuice {
 export function sugarForJuice(input: SugarForJuiceInput): SugarForJuice {
   const given = readInput(schema, input);
   const row = sugars.find(({ result }) => result === given.result) as SugarRow;
-  return handOut({
+  return answer({
     sugar: { value: given.juice.value * row.sugar, unit: given.juice.unit },
     sugarMass: { value: valueIn(given.juice, 'cup') * row.sugar * cupOf('sugar'), unit: 'g' },
     atMost: row.atMost === true,
@@ -125,7 +125,7 @@ export function jellyFromFruit(input: JellyFromFruitInput): JellyFromFruit {
   const juice = pounds * JUICE_PER_POUND;
   const cups = (value: number) => ({ value, unit: 'cup' as const });
   const minutes = (value: number) => ({ value, unit: 'min' as const });
-  return handOut({
+  return answer({
     water: { low: cups(pounds * row.waterPerPound[0]), high: cups(pounds * row.waterPerPound[1]) },
     simmer: { low: minutes(row.simmer[0]), high: minutes(row.simmer[1]) },
     juice: cups(juice),

@@ -1,5 +1,5 @@
 import json from '../../data/sugar/sugar-stages.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { elevation, fields, optional, readInput, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -68,7 +68,7 @@ export interface SugarStages {
 export function sugarStages(input: SugarStagesInput = {}): SugarStages {
   const given = readInput(schema, input);
   const metric = given.elevation !== undefined && given.elevation.unit !== 'ft';
-  return handOut({
+  return answer({
     stages: stagesAt(given.elevation, metric ? 'degC' : 'degF'),
     basis: rows.slice(0, 1).map((row) => basisOf(row, 'stages')),
     cautions: [sugarCaution('boiling-sugar-burns')],
@@ -118,7 +118,7 @@ export function sugarStageAt(input: SugarStageAtInput): SugarStageAt {
       `at least ${first.low.value.toFixed(0)} ${unit}, the thread stage here`,
     );
   }
-  return handOut({
+  return answer({
     stage,
     within: value <= stage.high.value + 1e-9,
     basis: [basisOf(row, 'stage')],

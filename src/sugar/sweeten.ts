@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, mass, name, number, optional, ratio, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -92,7 +92,7 @@ export function sweeten(input: SweetenInput): Sweetened {
   const start = given.mass.value;
   const sugar = targetBrix === brix ? 0 : (start * (targetBrix - brix)) / (solids - targetBrix);
   const added = valueIn({ value: sugar, unit }, 'g');
-  return handOut({
+  return answer({
     sugar: { value: sugar, unit },
     mass: { value: start + sugar, unit },
     ...(row === undefined ? {} : { sugarVolume: { value: added / row.gramsPerCup, unit: 'cup' as const } }),

@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, isMass, massOrVolume, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -53,10 +53,10 @@ export function sweetenToTaste(input: SweetenToTasteInput): SweetenedToTaste {
       : valueIn(pot as Quantity<'volume'>, 'mL') / valueIn(sample as Quantity<'volume'>, 'mL');
   const sugar = { ...added, value: Number((added.value * times).toPrecision(14)) };
   const grams = isMass(sugar) ? valueIn(sugar, 'g') : valueIn(sugar as Quantity<'volume'>, 'cup') * cupOf('sugar');
-  return handOut({
+  return answer({
     sugar,
     mass: quantityIn(grams, 'g', isMass(added) ? added.unit : 'g'),
-    basis: [{ what: 'sugar for the pot', kind: 'measured' }, ...sweetenerBasis('sugar', 'weight of a cup of sugar')],
+    basis: [{ of: 'sugar for the pot', kind: 'measured' }, ...sweetenerBasis('sugar', 'weight of a cup of sugar')],
     cautions: [sugarCaution('taste-at-serving-temperature'), caution('estimate')],
   });
 }

@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, name, readInput, volume } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity, VolumeInput } from '../quantity/types';
@@ -40,7 +40,7 @@ export function sweetenerMass(input: SweetenerMassInput): SweetenerMass {
   const given = readInput(schema, input);
   const row = findSweetener(given.sweetener, 'sweetener');
   const grams = valueIn(given.volume, 'cup') * row.gramsPerCup;
-  return handOut({
+  return answer({
     mass: { value: grams, unit: 'g' },
     solids: { value: (grams * row.solids) / 100, unit: 'g' },
     basis: [basisOf(row, `weight and solids of ${row.name}`)],

@@ -1,5 +1,5 @@
 import syrupsJson from '../../data/sugar/canning-syrups.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, mass, optional, readInput, volume } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -124,7 +124,7 @@ export function syrup(input: SyrupInput): Syrup {
   const massUnit = given.mass?.unit ?? 'g';
   const volumeUnit = given.volume?.unit ?? 'cup';
   const sugar = (grams * brix) / 100;
-  return handOut({
+  return answer({
     brix,
     sugar: quantityIn(sugar, 'g', massUnit),
     water: quantityIn(grams - sugar, 'g', massUnit),

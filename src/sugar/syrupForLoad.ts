@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, readInput, reading } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
@@ -86,7 +86,7 @@ export function syrupForLoad(input: SyrupForLoadInput): SyrupForLoad {
   const water = share * (large ? row.water7Quarts : row.water9Pints);
   const brix = brixOfCups(sugar, water);
   const grams = sugar * cupOf('sugar') + water * CUP_OF_WATER;
-  return handOut({
+  return answer({
     sugar: { value: sugar, unit: 'cup' },
     water: { value: water, unit: 'cup' },
     sugarMass: { value: sugar * cupOf('sugar'), unit: 'g' },

@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, mass, ratio, readInput } from '../quantity/fields';
 import type { MassInput, Quantity, RatioInput } from '../quantity/types';
@@ -40,7 +40,7 @@ export function waterToThin(input: WaterToThinInput): WaterToThin {
   }
   const { value, unit } = given.mass;
   const total = (value * given.solids) / given.targetSolids;
-  return handOut({
+  return answer({
     water: { value: total - value, unit },
     mass: { value: total, unit },
     basis: [massBalance('water')],

@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import bandsJson from '../../data/water-activity/activity-bands.json';
 import saltJson from '../../data/water-activity/salt-bands.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, readInput } from '../quantity/fields';
 import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
@@ -59,7 +59,7 @@ export function activityBand(input: ActivityBandInput): ActivityBand {
   // bands run from wet to dry; drier than the last printed one is as dry as it
   const row = (bands.find(({ low }) => waterActivity >= low) ?? bands.at(-1)) as BandRow;
   const salted = saltBands.find(({ low }) => waterActivity >= low);
-  return handOut({
+  return answer({
     band: [row.low, row.high],
     stoppedBelow: row.inhibited_below,
     foods: row.foods,

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, list, mass, number, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Basis, Caution } from '../sources/basis';
@@ -59,9 +59,9 @@ export function dryMixActivity(input: DryMixActivityInput): DryMixActivity {
   const weights = parts.map(({ slope, solids }) => slope * valueIn(solids, 'g'));
   const all = weights.reduce((sum, weight) => sum + weight, 0);
   const waterActivity = parts.reduce((sum, part, i) => sum + part.waterActivity * ((weights[i] ?? 0) / all), 0);
-  return handOut({
+  return answer({
     waterActivity,
     basis: [equationBasis('salwin-slawson')],
-    cautions: [caution('estimate'), caution('from-memory')],
+    cautions: [caution('estimate'), caution('recalled')],
   });
 }

@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import pointsJson from '../../data/water-activity/isotherm-points.json';
 import sugarsJson from '../../data/water-activity/sugar-moisture.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { lookUp, type Named } from '../common/names';
 import { fields, name, readInput } from '../quantity/fields';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
@@ -75,7 +75,7 @@ export interface EquilibriumPoints {
 export function equilibriumPoints(input: EquilibriumPointsInput): EquilibriumPoints {
   const food = lookUp(readInput(schema, input).food, foods, 'food', 'food with printed equilibrium points');
   const damaged = food.series.some(({ row }) => row.source === 'sloan-labuza-1975');
-  return handOut({
+  return answer({
     food: food.name,
     series: food.series.map(({ state, points }) => ({ state, points })),
     basis: joinBasis(food.series.map(({ row }) => basisOf(row, `equilibrium moisture of ${food.name}`))),

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, readInput, temperature } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Basis, Caution } from '../sources/basis';
@@ -35,9 +35,9 @@ export interface FreezingPointActivity {
  */
 export function freezingPointActivity(input: FreezingPointActivityInput): FreezingPointActivity {
   const t = valueIn(readInput(schema, input).freezingPoint, 'degC');
-  return handOut({
+  return answer({
     waterActivity: fromFreezing(-t),
     basis: [equationBasis('freezing-point')],
-    cautions: [caution('estimate'), caution('from-memory')],
+    cautions: [caution('estimate'), caution('recalled')],
   });
 }

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { nameKey } from '../common/names';
 import { fail, StillroomError } from '../errors/StillroomError';
 import { composition } from '../produce/composition/composition';
@@ -97,7 +97,7 @@ function ownOf(
     if (dissolved > given.solids + 1e-9) {
       fail('CONTRADICTION', 'composition', given, 'sugars and acid that are together no more than the solids');
     }
-    return { solids: given.solids, dissolved, basis: [{ what: 'composition', kind: 'measured' }], cautions: [] };
+    return { solids: given.solids, dissolved, basis: [{ of: 'composition', kind: 'measured' }], cautions: [] };
   }
   const plain = nameKey(fruit as string)
     .split(' ')
@@ -114,7 +114,7 @@ function ownOf(
   return {
     solids,
     dissolved: Math.min(sugars.likely + (acid?.likely ?? 0), solids),
-    basis: found.basis.filter(({ what }) => ['water', 'sugars', 'acid'].includes(what)),
+    basis: found.basis.filter(({ of: what }) => ['water', 'sugars', 'acid'].includes(what)),
     cautions: found.cautions,
   };
 }
@@ -188,7 +188,7 @@ export function fruitWaterActivity(input: FruitWaterActivityInput): FruitWaterAc
     norrish(molality(hexoses, HEXOSE), K_HEXOSE) * norrish(molality(sucrose, SUCROSE), SUCROSE_ROW.K);
   const distance = 1 - waterActivity;
   const fibrous = (own.dissolved + addedSugar) / (own.solids + addedSugar) < SYRUPY;
-  return handOut({
+  return answer({
     waterActivity,
     range: {
       low: Math.max(waterActivity - DOWNWARDS * distance, 0),
@@ -206,7 +206,7 @@ export function fruitWaterActivity(input: FruitWaterActivityInput): FruitWaterAc
     cautions: joinCautions(
       [caution('estimate'), activityCaution('fruit-estimate'), activityCaution('wettest-piece')],
       own.cautions,
-      [activityCaution('sugar-crystals'), activityCaution('measure-before-shelf'), caution('from-memory')],
+      [activityCaution('sugar-crystals'), activityCaution('measure-before-shelf'), caution('recalled')],
       fibrous ? [activityCaution('fibre-holds-water')] : [],
     ),
   });

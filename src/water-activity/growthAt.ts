@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, number, optional, readInput, temperature } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
@@ -81,7 +81,7 @@ export function growthCautions(aw: number, pH: number | undefined): Caution[] {
 export function growthAt(input: GrowthAtInput): GrowthAt {
   const { waterActivity, pH, temperature: at } = readInput(schema, input);
   const found = growing(waterActivity, pH, at === undefined ? undefined : valueIn(at, 'degC'));
-  return handOut({
+  return answer({
     mayGrow: found.map(({ name }) => name),
     pathogens: found.filter(({ kind }) => kind === 'pathogen').map(shown),
     spoilers: found.filter(({ kind }) => kind !== 'pathogen').map(shown),

@@ -164,7 +164,7 @@ function ofFood(asked: string, choice: IsothermChoice): Isotherm {
       ...(row.temperature_degC === null ? [activityCaution('isotherm-temperature-assumed')] : []),
       ...(given === undefined ? [activityCaution('isotherm-temperature-chosen')] : []),
       ...(row.caution === undefined ? [] : [activityCaution(row.caution)]),
-      ...(form.kind === 'from-memory' || row.obtained === 'memory' ? [caution('from-memory')] : []),
+      ...(form.kind === 'recalled' || row.obtained === 'memory' ? [caution('recalled')] : []),
     ],
     moisture: (aw) => equation.moisture(aw, row.parameters, t),
   };
@@ -250,13 +250,13 @@ function ofParameters(parameters: IsothermParameters, { temperature: asked, mode
     ...(asked === undefined ? {} : { temperature: asked }),
     awRange: [low, Math.min(high, pole)],
     basis: [
-      { what: 'isotherm constants', kind: 'measured' },
+      { of: 'isotherm constants', kind: 'measured' },
       form.kind === 'published' ? { ...form, kind: 'equation' } : form,
     ],
     cautions: [
       activityCaution('isotherm-state'),
       activityCaution('wettest-piece'),
-      ...(form.kind === 'from-memory' ? [caution('from-memory')] : []),
+      ...(form.kind === 'recalled' ? [caution('recalled')] : []),
     ],
     moisture: (aw) => equation.moisture(aw, constants, t ?? REFERENCE_TEMPERATURE),
   };

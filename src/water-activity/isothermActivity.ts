@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, number, readInput } from '../quantity/fields';
 import { activityOn, chooseIsotherm, isothermFields } from './isotherm';
 import { type IsothermUsed, usedOf } from './isothermMoisture';
@@ -37,5 +37,5 @@ export interface IsothermActivity extends IsothermUsed {
 export function isothermActivity(input: IsothermActivityInput): IsothermActivity {
   const { moisture, ...choice } = readInput(schema, input);
   const isotherm = chooseIsotherm(choice);
-  return handOut({ waterActivity: activityOn(isotherm, moisture), ...usedOf(isotherm) });
+  return answer({ waterActivity: activityOn(isotherm, moisture), ...usedOf(isotherm) });
 }

@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { isothermFoodsKnown } from './isotherm';
 
 /** One published set of constants. */
@@ -26,7 +26,7 @@ export interface IsothermFoodSets {
  * ```
  */
 export function isothermFoods(): IsothermFoodSets[] {
-  return handOut(
+  return answer(
     isothermFoodsKnown.map(({ name, sets }) => ({
       food: name,
       sets: sets.map(({ model, state, temperature_degC, source }) => ({

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
@@ -58,5 +58,5 @@ export function isothermMoisture(input: IsothermMoistureInput): IsothermMoisture
   const { waterActivity, ...choice } = readInput(schema, input);
   const isotherm = chooseIsotherm(choice);
   const moisture = moistureOn(isotherm, waterActivity);
-  return handOut({ moisture, wetBasis: moisture / (1 + moisture), ...usedOf(isotherm) });
+  return answer({ moisture, wetBasis: moisture / (1 + moisture), ...usedOf(isotherm) });
 }

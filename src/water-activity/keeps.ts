@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, number, optional, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
@@ -161,14 +161,14 @@ export function keeps(input: KeepsInput): Keeps {
   const nearest = organisms.filter(
     ({ waterActivity }) => waterActivity === spoilers.limit || waterActivity === pathogens.limit,
   );
-  return handOut({
+  return answer({
     verdict,
     range,
     pathogens,
     spoilers,
     advice: adviceFor(pathogens, spoilers),
     basis: joinBasis(
-      assumed ? [{ what: 'uncertainty of the reading, 0.02', kind: 'common-practice' }] : [],
+      assumed ? [{ of: 'uncertainty of the reading, 0.02', kind: 'common-practice' }] : [],
       ...[...rested, ...nearest].map(({ basis }) => basis),
     ),
     cautions: joinCautions(

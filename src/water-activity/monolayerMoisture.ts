@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import monolayersJson from '../../data/water-activity/monolayers.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { lookUp, type Named } from '../common/names';
 import { fields, name, readInput } from '../quantity/fields';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
@@ -54,7 +54,7 @@ export function monolayerMoisture(input: MonolayerMoistureInput): MonolayerMoist
   const food = lookUp(readInput(schema, input).food, foods, 'food', 'food with a published monolayer value');
   const ends = food.values.flatMap(({ M0_g_per_g_dry }) => M0_g_per_g_dry);
   const memory = food.values.some(({ obtained }) => obtained === 'memory');
-  return handOut({
+  return answer({
     food: food.name,
     moisture: [Math.min(...ends), Math.max(...ends)],
     values: food.values.map(({ model, state, temperature_degC, M0_g_per_g_dry }) => ({
@@ -64,6 +64,6 @@ export function monolayerMoisture(input: MonolayerMoistureInput): MonolayerMoist
       moisture: M0_g_per_g_dry,
     })),
     basis: joinBasis(food.values.map((row) => basisOf(row, `monolayer moisture of ${food.name}`))),
-    cautions: [activityCaution('isotherm-state'), ...(memory ? [caution('from-memory')] : [])],
+    cautions: [activityCaution('isotherm-state'), ...(memory ? [caution('recalled')] : [])],
   });
 }

@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import { assumedReading, isAbove, isUndecided } from '../acid/phReading';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, flag, optional, readInput } from '../quantity/fields';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
 import { caution } from '../sources/cautions';
@@ -62,7 +62,7 @@ export function regulatoryClass(input: RegulatoryClassInput): RegulatoryClass {
   const undecided = wet && isUndecided(pH, reading.within, limit, tomato);
   const line = lowAcid ? LOW_ACID : tomato ? TOMATO : acidAdded ? ACIDIFIED : ACID;
   const kind = lowAcid ? 'low-acid' : !wet ? 'low water activity' : acidAdded ? 'acidified' : 'acid';
-  return handOut({
+  return answer({
     lowAcid,
     class: kind,
     undecided,

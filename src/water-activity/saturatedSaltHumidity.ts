@@ -5,7 +5,7 @@ import logJson from '../../data/water-activity/salt-log-fits.json';
 import namesJson from '../../data/water-activity/salt-names.json';
 import tableJson from '../../data/water-activity/saturated-salts.json';
 import recalledJson from '../../data/water-activity/saturated-salts-recalled.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { lookUp, type Named } from '../common/names';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, name, optional, readInput, temperature } from '../quantity/fields';
@@ -108,7 +108,7 @@ function fromRows(rows: readonly PrintedRow[], t: number): Figure | undefined {
     row: below,
     cautions: [
       ...(share === 0 ? [] : [activityCaution('salt-between-rows')]),
-      ...(below.obtained === 'memory' ? [caution('from-memory')] : []),
+      ...(below.obtained === 'memory' ? [caution('recalled')] : []),
     ],
   };
 }
@@ -196,7 +196,7 @@ export function saturatedSaltHumidity(input: SaturatedSaltHumidityInput): Satura
     );
   }
   const basis = basisOf(figure.row, `relative humidity over saturated ${salt}`);
-  return handOut({
+  return answer({
     waterActivity: figure.rh / 100,
     range: {
       ...rangeAround(figure.rh / 100, 0),
@@ -205,7 +205,7 @@ export function saturatedSaltHumidity(input: SaturatedSaltHumidityInput): Satura
     },
     relativeHumidity: figure.rh,
     fit: figure.fit,
-    basis: [figure.fit === 'table' || basis.kind === 'from-memory' ? basis : { ...basis, kind: 'equation' }],
+    basis: [figure.fit === 'table' || basis.kind === 'recalled' ? basis : { ...basis, kind: 'equation' }],
     cautions: figure.cautions,
   });
 }

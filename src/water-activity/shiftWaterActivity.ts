@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import heatsJson from '../../data/water-activity/sorption-heats.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { lookUp, type Named } from '../common/names';
 import { fail } from '../errors/StillroomError';
 import { fields, name, number, optional, readInput, temperature } from '../quantity/fields';
@@ -70,14 +70,14 @@ export function shiftWaterActivity(input: ShiftWaterActivityInput): ShiftWaterAc
   const [low = 0, high = 1] = ends;
   if (high >= 1)
     fail('OUT_OF_RANGE', 'to', `${to.value} ${to.unit}`, 'a temperature at which the water activity stays below 1');
-  return handOut({
+  return answer({
     waterActivity: at(q),
     range: { low, likely: at(q), high },
     basis: [
       row === undefined
-        ? { what: 'heat of sorption', kind: 'measured' }
+        ? { of: 'heat of sorption', kind: 'measured' }
         : basisOf(row, `heat of sorption of ${row.name}`),
-      { what: 'Clausius-Clapeyron equation', kind: 'equation' },
+      { of: 'Clausius-Clapeyron equation', kind: 'equation' },
     ],
     cautions: [caution('estimate')],
   });

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, mass, name, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -79,7 +79,7 @@ export function soluteForActivity(input: SoluteForActivityInput): SoluteForActiv
     else high = middle;
   }
   const { basis, cautions } = at(high);
-  return handOut({
+  return answer({
     mass: quantityIn(high * valueIn(water, 'g'), 'g', water.unit),
     fraction: high / (1 + high),
     basis,

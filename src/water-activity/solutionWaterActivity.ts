@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import groverJson from '../../data/water-activity/grover.json';
 import modelsJson from '../../data/water-activity/models.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { lookUp, type Named } from '../common/names';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, flag, list, mass, name, optional, readInput } from '../quantity/fields';
@@ -425,7 +425,7 @@ function checkSolubility(parts: readonly Dissolved[], t: number, supersaturated:
     if (limit === undefined || perWater / (1 + perWater) <= limit.fraction + SLACK) continue;
     if (supersaturated) return [activityCaution('supersaturated')];
     const most = ((limit.fraction / (1 - limit.fraction)) * 100).toFixed(1);
-    const memory = limit.basis[0]?.kind === 'from-memory' ? ', a figure from memory' : '';
+    const memory = limit.basis[0]?.kind === 'recalled' ? ', a figure from memory' : '';
     fail(
       'OUT_OF_RANGE',
       path,
@@ -493,7 +493,7 @@ export function solutionWaterActivity(input: SolutionWaterActivityInput): Soluti
   if (solids > MOST_PER_WATER * grams) {
     fail('OUT_OF_RANGE', 'water', `${grams} g`, `at least a thousandth of the ${solids} g of solutes`);
   }
-  if (model === 'grover') return handOut(answer(byGrover(given, grams), model, []));
+  if (model === 'grover') return answer(answerBy(byGrover(given, grams), model, []));
   const parts = dissolve(given, grams);
   const crystals = checkSolubility(parts, t, supersaturated);
   if (model === 'ross') {
@@ -503,21 +503,23 @@ export function solutionWaterActivity(input: SolutionWaterActivityInput): Soluti
       molality: part.molality,
       waterActivity: alone(part, t, supersaturated).aw,
     }));
-    return handOut(answer(result, result.model ?? model, list, crystals));
+    return answer(answerBy(result, result.model ?? model, list, crystals));
   }
   const result = byModel(model, parts, t);
   const away = WITH_TEMPERATURE.has(model) ? { error: 0, cautions: [] } : awayFrom25(t);
   const list = parts.map(({ solute, molality }) => ({ solute: solute.name, molality }));
-  return handOut(answer({ ...result, error: result.error + away.error }, model, list, [...crystals, ...away.cautions]));
+  return answer(
+    answerBy({ ...result, error: result.error + away.error }, model, list, [...crystals, ...away.cautions]),
+  );
 }
 
-function answer(
+function answerBy(
   { aw, error, basis, cautions = [] }: Result,
   model: SolutionModel,
   parts: SolutionWaterActivity['parts'],
   more: readonly Caution[] = [],
 ): SolutionWaterActivity {
-  const memory = basis.some(({ kind }) => kind === 'from-memory') ? [caution('from-memory')] : [];
+  const memory = basis.some(({ kind }) => kind === 'recalled') ? [caution('recalled')] : [];
   return {
     waterActivity: aw,
     range: rangeAround(aw, error),

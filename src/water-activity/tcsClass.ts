@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import tcsJson from '../../data/water-activity/tcs.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fields, flag, readInput } from '../quantity/fields';
 import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
@@ -65,7 +65,7 @@ export function tcsClass(input: TcsClassInput): TcsClass {
       upTo(waterActivity, cell.aw_to, cell.aw_to_included) &&
       upTo(pH, cell.pH_to, cell.pH_to_included),
   ) as TcsRow;
-  return handOut({
+  return answer({
     class: row.class,
     table,
     cell: { waterActivity: row.aw, pH: row.pH },

@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import foodsJson from '../../data/water-activity/food-water-activity.json';
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { lookUp, type Named } from '../common/names';
 import { fields, name, readInput } from '../quantity/fields';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
@@ -46,11 +46,11 @@ export function typicalWaterActivity(input: TypicalWaterActivityInput): TypicalW
   const { food } = readInput(schema, input);
   const row = lookUp(food, foodActivityRows, 'food', 'food with a published water activity');
   const moisture = row.moisture_pct;
-  return handOut({
+  return answer({
     food: row.name,
     waterActivity: [row.low, row.high],
     ...(moisture === undefined ? {} : { moisture: [moisture[0] / 100, moisture[1] / 100] as const }),
     basis: joinBasis([basisOf(row, `water activity of ${row.name}`)]),
-    cautions: [caution('estimate'), ...(row.obtained === 'memory' ? [caution('from-memory')] : [])],
+    cautions: [caution('estimate'), ...(row.obtained === 'memory' ? [caution('recalled')] : [])],
   });
 }

@@ -49,11 +49,11 @@ test('a list on both sides of the limit is low-acid and says so', () => {
 test('recalled rows make the class stricter, widen nothing that is published, and say so', () => {
   const persimmon = phOf({ food: 'persimmons' });
   expect(persimmon).toMatchObject({ class: 'low-acid', pH: { low: 4.42, high: 4.7 } });
-  expect(persimmon.cautions.map(({ id }) => id)).toContain('from-memory');
+  expect(persimmon.cautions.map(({ id }) => id)).toContain('recalled');
   const tomato = phOf({ food: 'tomato' });
   expect(tomato.pH).toEqual({ low: 4, high: 4.6 });
   expect(tomato.figures.some(({ high, recalled }) => recalled && high === 4.9)).toBe(true);
-  expect(phOf({ food: 'mango' }).cautions.map(({ id }) => id)).not.toContain('from-memory');
+  expect(phOf({ food: 'mango' }).cautions.map(({ id }) => id)).not.toContain('recalled');
 });
 
 test('every answer warns that a typical pH proves nothing', () => {

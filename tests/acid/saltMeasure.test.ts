@@ -14,8 +14,8 @@ test('fine salt by the printed measure of each size (SR28: 6 g, 18 g, 292 g)', (
 test('coarse and flake salt give a range, from memory, and say to weigh', () => {
   const flake = saltMeasure({ salt: '1 tbsp', crystal: 'flake kosher salt' });
   expect(flake.mass.low.value).toBeLessThan(flake.mass.high.value);
-  expect(flake.basis.map(({ kind }) => kind)).toEqual(['from-memory']);
-  expect(flake.cautions.map(({ id }) => id)).toEqual(['weigh-the-salt', 'from-memory']);
+  expect(flake.basis.map(({ kind }) => kind)).toEqual(['recalled']);
+  expect(flake.cautions.map(({ id }) => id)).toEqual(['weigh-the-salt', 'recalled']);
   const back = saltMeasure({ salt: flake.mass.high, crystal: 'flake salt' });
   expect(back.volume.low.value).toBeCloseTo(1, 12);
 });

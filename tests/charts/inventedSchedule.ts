@@ -47,7 +47,7 @@ export const scheduled = (schedule: DaySchedule): ScheduledDay => ({
   feasible: true,
   invented: true,
   schedule,
-  basis: [{ what: 'minutes of work and of cooking', kind: 'common-practice' }],
+  basis: [{ of: 'minutes of work and of cooking', kind: 'common-practice' }],
   cautions: [],
 });
 

@@ -118,7 +118,7 @@ describe('glassTransition', () => {
   it('takes a mixture of sugars between its parts, as an estimate', () => {
     const half = glassTransition({ sugars: { sucrose: 1, fructose: 1 }, moisture: 0 });
     expect(half.temperature.value).toBeCloseTo((62 + 5) / 2, 12);
-    expect(half.cautions.map(({ id }) => id)).toEqual(expect.arrayContaining(['estimate', 'from-memory']));
+    expect(half.cautions.map(({ id }) => id)).toEqual(expect.arrayContaining(['estimate', 'recalled']));
     // one sugar alone has the correlation's k, within its rounding of the printed one
     const alone = glassTransition({ sugars: { sucrose: 3 }, moisture: 0.1 }).temperature.value;
     expect(alone).toBeCloseTo(glassTransition({ food: 'sucrose', moisture: 0.1 }).temperature.value, 0);
@@ -144,7 +144,7 @@ describe('freezeDryCollapse', () => {
   });
   it('labels what is from memory', () => {
     const ids = (food: string) => freezeDryCollapse({ food, iceTemperature: '-30 degC' }).cautions.map(({ id }) => id);
-    expect(ids('tomato')).toContain('from-memory');
-    expect(ids('potato')).not.toContain('from-memory');
+    expect(ids('tomato')).toContain('recalled');
+    expect(ids('potato')).not.toContain('recalled');
   });
 });

@@ -90,7 +90,7 @@ describe('oxygenAbsorbers', () => {
       ['published', 'psu-safety-issues', 'original'],
     ]);
     const dry = oxygenAbsorbers({ container: '1 quart', moisture: 0.05 });
-    expect(dry.basis[0]).toMatchObject({ kind: 'from-memory', source: 'from-memory' });
+    expect(dry.basis[0]).toMatchObject({ kind: 'recalled', source: 'recalled' });
   });
   it('throws for half a pair and for food that does not fit', () => {
     expect(errorOf(() => oxygenAbsorbers({ container: '1 L', moisture: 0.05, dried: '1 g' })).path).toBe('density');

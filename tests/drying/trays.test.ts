@@ -13,10 +13,10 @@ describe('dryingGuide', () => {
   });
   it('labels what is from memory, and what was read', () => {
     const peach = dryingGuide({ food: 'peach' });
-    expect(peach.cautions.map(({ id }) => id)).toContain('from-memory');
+    expect(peach.cautions.map(({ id }) => id)).toContain('recalled');
     expect(peach.printed[0]?.obtained).toBe('memory');
     expect(dryingGuide({ food: 'apple' }).printed[0]?.obtained).toBe('read');
-    expect(peach.basis.some(({ kind }) => kind === 'from-memory')).toBe(true);
+    expect(peach.basis.some(({ kind }) => kind === 'recalled')).toBe(true);
   });
   it('gives general hours for another cut, without the blanching of the first', () => {
     const slices = dryingGuide({ food: 'peaches', form: 'slices' });

@@ -5,7 +5,7 @@ test('the error says the field, what was given, and what would be right', () => 
   const error = new StillroomError({
     code: 'OUT_OF_RANGE',
     path: 'lots[0].raw',
-    given: '"-1 lb"',
+    given: '-1 lb',
     expected: 'a mass above zero',
   });
   expect(error).toBeInstanceOf(Error);
@@ -14,9 +14,32 @@ test('the error says the field, what was given, and what would be right', () => 
     name: 'StillroomError',
     code: 'OUT_OF_RANGE',
     path: 'lots[0].raw',
-    given: '"-1 lb"',
+    given: '-1 lb',
     expected: 'a mass above zero',
   });
+});
+
+test('it repeats a primitive unchanged and an object in a few words', () => {
+  const long = 'x'.repeat(1000);
+  const given = (value: unknown) =>
+    new StillroomError({ code: 'WRONG_TYPE', path: '', given: value, expected: 'a mass' });
+  expect(given(long).given).toBe(long);
+  expect(given(long).message.length).toBeLessThan(150);
+  expect(given(3).given).toBe(3);
+  expect(given([1, 2]).given).toBe('a list of 2');
+  expect(given([1, 2]).message).toBe('expected a mass, was given a list of 2');
+  expect(() => within('lots[0]', () => fail('WRONG_TYPE', 'raw', [1, 2], 'a mass'))).toThrow(
+    'lots[0].raw: expected a mass, was given a list of 2',
+  );
+});
+
+test('the right choices are data, and the nearest stand in the message', () => {
+  const nearest = ['pint', 'quart'];
+  const error = new StillroomError({ code: 'UNKNOWN_NAME', path: 'jar', given: 'pnt', expected: 'a jar', nearest });
+  expect(error.nearest).toEqual(nearest);
+  expect(error.nearest).not.toBe(nearest);
+  expect(error.options).toBeUndefined();
+  expect(error.message).toBe('jar: expected a jar; nearest: pint, quart, was given "pnt"');
 });
 
 describe('show never throws and stays short', () => {

@@ -70,9 +70,9 @@ test('beets are cooked by size, as two pages print', () => {
 test('recalled times say so; blanching is no process for jars', () => {
   const ids = (food: string, form?: string) =>
     minutesOf(form === undefined ? { food } : { food, form }).cautions.map(({ id }) => id);
-  expect(ids('parsnip', '1/2 in cubes')).toContain('from-memory');
-  expect(ids('green peas')).not.toContain('from-memory');
-  expect(ids('broccoli')).not.toContain('from-memory');
+  expect(ids('parsnip', '1/2 in cubes')).toContain('recalled');
+  expect(ids('green peas')).not.toContain('recalled');
+  expect(ids('broccoli')).not.toContain('recalled');
   expect(ids('broccoli')).toContain('blanching-no-process');
 });
 

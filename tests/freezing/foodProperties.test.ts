@@ -168,7 +168,7 @@ describe('initial freezing points', () => {
 
   test('a recalled point says so and has no heats', () => {
     const figs = initialFreezingPoint({ food: 'figs' });
-    expect(figs.cautions.map(({ id }) => id)).toEqual(['from-memory']);
+    expect(figs.cautions.map(({ id }) => id)).toEqual(['recalled']);
     expect(figs.specificHeatAbove).toBeUndefined();
   });
 

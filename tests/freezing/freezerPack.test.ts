@@ -95,17 +95,17 @@ test('a fruit that browns is never packed dry without a word', () => {
 
 test('recalled packs say so', () => {
   const recalled = packOf({ food: 'raspberries', pack: 'sugar', amount: '1 quart' });
-  expect(recalled.cautions.map(({ id }) => id)).toContain('from-memory');
+  expect(recalled.cautions.map(({ id }) => id)).toContain('recalled');
   expect(packOf({ food: 'apples', pack: 'sugar', amount: '1 quart' }).cautions.map(({ id }) => id)).not.toContain(
-    'from-memory',
+    'recalled',
   );
 });
 
 test('what was read stands before what was recalled', () => {
   const { syrup, others, cautions } = packOf({ food: 'apricots', pack: 'syrup', amount: '1 quart' });
   expect(syrup?.[0]?.percent).toBe(50);
-  expect(others[0]?.basis[0]?.kind).toBe('from-memory');
-  expect(cautions.map(({ id }) => id)).not.toContain('from-memory');
+  expect(others[0]?.basis[0]?.kind).toBe('recalled');
+  expect(cautions.map(({ id }) => id)).not.toContain('recalled');
 });
 
 test('a pack that is not printed is refused, naming those that are', () => {

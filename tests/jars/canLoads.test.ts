@@ -43,7 +43,7 @@ describe('canLoads', () => {
   test('your own canner goes before the printed load', () => {
     const own = canLoads({ jars: 20, jar: 'pint', canner: { quart: 5, pint: 8 } });
     expect(own).toMatchObject({ loads: 3, perLoad: 8, lastLoad: 4, cautions: [] });
-    expect(own.basis).toEqual([{ what: 'pint jars in a full load', kind: 'measured' }]);
+    expect(own.basis).toEqual([{ of: 'pint jars in a full load', kind: 'measured' }]);
     expect(canLoads({ jars: 20, jar: 'half-pint', canner: { quarts: 5 } }).perLoad).toBe(5);
     expect(canLoads({ jars: 4, jar: { size: 'pint', brimful: '495 mL' } }).perLoad).toBe(9);
   });
@@ -58,7 +58,7 @@ describe('canLoads', () => {
   test('a small last load matters only under pressure; the figure is recalled and says so', () => {
     const pressure = canLoads({ jars: 10, jar: 'pint', canner: 'pressure' });
     expect(ids(pressure)).toContain('small-pressure-load');
-    expect(pressure.basis.at(-1)).toMatchObject({ kind: 'from-memory' });
+    expect(pressure.basis.at(-1)).toMatchObject({ kind: 'recalled' });
     expect(ids(canLoads({ jars: 10, jar: 'pint' }))).not.toContain('small-pressure-load');
     expect(ids(canLoads({ jars: 13, jar: 'pint', canner: 'pressure' }))).not.toContain('small-pressure-load');
   });

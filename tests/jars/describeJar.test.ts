@@ -32,7 +32,7 @@ describe('describeJar', () => {
     expect(describeJar({ jar: 'pint', mouth: 'wide' }).opening).toEqual({ value: 3, unit: 'in' });
     expect(describeJar({ jar: 'pint', mouth: 'regular' }).basis).toHaveLength(2);
     expect(describeJar({ jar: 'pint' }).basis).toContainEqual({
-      what: 'a regular mouth, as none was named',
+      of: 'a regular mouth, as none was named',
       kind: 'common-practice',
     });
   });

@@ -37,7 +37,7 @@ describe('fillJar', () => {
     const jar = { brimful: '1003.14159 mL', opening: '2 cm' } as const;
     const filled = fillJar({ jar, headspace: '1 cm', temperature: '100 degC' });
     expect(filled.netMass?.value).toBeCloseTo(958.4, 0);
-    expect(filled.basis.at(-1)?.what).toBe('density of water, as that of the contents');
+    expect(filled.basis.at(-1)?.of).toBe('density of water, as that of the contents');
     expect(fillJar({ jar: 'pint', headspace: '1/2 in', temperature: '180 degF' }).netMass?.unit).toBe('oz');
     expect(fillJar({ jar: 'pint', headspace: '1/2 in' }).netMass).toBeUndefined();
   });
@@ -64,7 +64,7 @@ describe('fillJar', () => {
   test('the assumption about the nominal capacity is common practice, with its cautions', () => {
     const named = fillJar({ jar: 'pint', headspace: '1/2 in' });
     expect(named.basis.at(-1)).toEqual({
-      what: 'fill volume: nominal capacity less headspace volume',
+      of: 'fill volume: nominal capacity less headspace volume',
       kind: 'common-practice',
     });
     expect(named.cautions.map(({ id }) => id)).toEqual(['nominal-capacity', 'straight-neck']);

@@ -54,7 +54,7 @@ test('every row of heat resistance is served as it stands', () => {
     expect([entry?.dValue?.low.value ?? null, entry?.dValue?.high.value ?? null]).toEqual([row.dLow, row.dHigh]);
     expect([entry?.z?.low.value ?? null, entry?.z?.high.value ?? null]).toEqual([row.zLow, row.zHigh]);
     if (entry?.z !== undefined) expect(entry.z.low.unit).toBe(`delta ${row.unit}`);
-    expect(entry?.basis.kind).toBe(row.obtained === 'memory' ? 'from-memory' : 'published');
+    expect(entry?.basis.kind).toBe(row.obtained === 'memory' ? 'recalled' : 'published');
   }
 });
 

@@ -122,8 +122,8 @@ test('any words of a name find all its lines; a recalled line is said to be reca
   const ids = (input: Parameters<typeof heatResistance>[0]) => heatResistance(input).cautions.map(({ id }) => id);
   expect(heatResistance({ organism: 'clostridium botulinum' }).entries).toHaveLength(2);
   expect(heatResistance({ organism: 'Spores' }).entries.length).toBeGreaterThan(5);
-  expect(ids({ organism: 'botulinum' })).not.toContain('from-memory');
-  expect(ids({ organism: 'Listeria' })).toContain('from-memory');
+  expect(ids({ organism: 'botulinum' })).not.toContain('recalled');
+  expect(ids({ organism: 'Listeria' })).toContain('recalled');
   expect(heatResistance({ organism: 'Listeria' }).entries[0]).not.toHaveProperty('dValue');
   expect(publishedLethality({ about: 'juices' }).entries).toHaveLength(6);
   expect(publishedLethality({ about: 'apple cider' }).entries[0]).not.toHaveProperty('z');

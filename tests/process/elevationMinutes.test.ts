@@ -77,7 +77,7 @@ describe('every rule', () => {
       added: 5,
       basis: [
         { kind: 'measured', locator: citation },
-        { kind: 'equation', source: 'usda-cghc-1994', what: 'minutes added (1,001 to 3,000 ft)' },
+        { kind: 'equation', source: 'usda-cghc-1994', of: 'minutes added (1,001 to 3,000 ft)' },
       ],
     });
     expect(answer.cautions.map(({ id }) => id)).toEqual([

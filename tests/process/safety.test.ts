@@ -263,7 +263,7 @@ describe('never', () => {
             id: 'acid-required',
             text: expect.stringContaining(answer.acid?.text ?? '-'),
           });
-          expect(answer.basis.map(({ what }) => what)).toContain('acid');
+          expect(answer.basis.map(({ of: what }) => what)).toContain('acid');
         },
       ),
       { numRuns: 1000 },
@@ -332,7 +332,7 @@ test('every answer carries its basis and cautions, and no figure is NaN', () => 
       if (answer.tested) {
         expect(answer.minutes).toBeGreaterThan(0);
         for (const what of ['headspace', 'elevation bands'])
-          expect(answer.basis.map((line) => line.what)).toContain(what);
+          expect(answer.basis.map((line) => line.of)).toContain(what);
         for (const { kind } of answer.basis) expect(['published', 'equation']).toContain(kind);
       }
     }),

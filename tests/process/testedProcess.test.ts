@@ -41,7 +41,7 @@ describe('a whole answer', () => {
       'hot-liquids-burn',
     ]);
     expect(answer.basis[0]).toEqual({
-      what: 'minutes (3,001 to 6,000 ft)',
+      of: 'minutes (3,001 to 6,000 ft)',
       kind: 'published',
       source: 'usda-cghc-2015',
       locator: 'Guide 2, pp. 2-19, 2-31, 2-32',
@@ -283,8 +283,8 @@ describe('refusals say why and what else', () => {
   });
 
   test('a food kept out from memory says so', () => {
-    expect(ids(refused({ food: 'pumpkin butter' }))).toContain('from-memory');
-    expect(ids(refused({ food: 'banana' }))).not.toContain('from-memory');
+    expect(ids(refused({ food: 'pumpkin butter' }))).toContain('recalled');
+    expect(ids(refused({ food: 'banana' }))).not.toContain('recalled');
   });
 
   test('zucchini is told what was withdrawn, and is still pickled', () => {
@@ -317,7 +317,7 @@ describe('jars', () => {
   test('a smaller one says whose process it takes', () => {
     const answer = served({ food: 'applesauce', jar: '12 oz jelly jar' });
     expect(answer).toMatchObject({ jar: '12 oz', minutes: 15 });
-    expect(answer.basis.map(({ what }) => what)).toContain('a 12 oz jar takes the process of a pint');
+    expect(answer.basis.map(({ of: what }) => what)).toContain('a 12 oz jar takes the process of a pint');
   });
 
   test('half-gallons only where they are printed', () => {

@@ -8,8 +8,8 @@ describe('netWeightCheck', () => {
   test('the figures recalled say so', () => {
     for (const rule of ['US', 'EU'] as const) {
       const { basis, cautions } = netWeightCheck({ labelled: '340 g', measured: ['340 g'], rule });
-      expect(basis.some(({ kind }) => kind === 'from-memory')).toBe(true);
-      expect(cautions.map(({ id }) => id)).toEqual(['from-memory', 'not-a-sampling-plan', 'label-law-differs']);
+      expect(basis.some(({ kind }) => kind === 'recalled')).toBe(true);
+      expect(cautions.map(({ id }) => id)).toEqual(['recalled', 'not-a-sampling-plan', 'label-law-differs']);
     }
   });
   test('the average, each package, and no offset', () => {
@@ -117,7 +117,7 @@ describe('labelFields', () => {
       'Best used by 2027-08-14',
       'Home kitchen, Hill farm',
     ]);
-    expect(basis.some(({ kind }) => kind === 'from-memory')).toBe(true);
+    expect(basis.some(({ kind }) => kind === 'recalled')).toBe(true);
     expect(labelFields({ product: 'x', net: '8 fl oz', place: 'here' }).maker).toBe('here');
   });
   test('bad input', () => {

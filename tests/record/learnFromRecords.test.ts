@@ -191,8 +191,8 @@ describe('what is learned', () => {
     });
     expect([entry?.form, entry?.n, more]).toEqual(['slices', 2, []]);
     const { basis } = learn(record(7, 0.85));
-    expect(basis.map(({ what }) => what)).toEqual(expect.arrayContaining(['water', 'drying of apples']));
-    expect(basis.map(({ what }) => what)).not.toContain('sugars');
+    expect(basis.map(({ of: what }) => what)).toEqual(expect.arrayContaining(['water', 'drying of apples']));
+    expect(basis.map(({ of: what }) => what)).not.toContain('sugars');
   });
 
   test('moisture is one figure for all forms of a produce, and needs none', () => {
@@ -242,7 +242,7 @@ describe('what is learned', () => {
     expect(answer.basis.map(({ kind }) => kind)).toEqual(
       expect.arrayContaining(['equation', 'measured', 'published', 'common-practice']),
     );
-    expect(answer.basis.some(({ what }) => what.includes('half to double'))).toBe(true);
+    expect(answer.basis.some(({ of: what }) => what.includes('half to double'))).toBe(true);
     expect(answer.cautions.map(({ id }) => id)).toEqual(expect.arrayContaining(['few-records', 'estimate']));
   });
 });

@@ -149,8 +149,8 @@ describe('figures', () => {
     for (const topic of [...RECORD_TOPICS, 'label'] as const)
       expect(recordRules({ topic }).rules.length).toBeGreaterThan(0);
     for (const rule of rules) expect(rule.basis).toHaveLength(1);
-    expect(cautions.map(({ id }) => id)).toContain('from-memory');
-    expect(recordRules({ topic: 'filing' }).cautions.map(({ id }) => id)).not.toContain('from-memory');
+    expect(cautions.map(({ id }) => id)).toContain('recalled');
+    expect(recordRules({ topic: 'filing' }).cautions.map(({ id }) => id)).not.toContain('recalled');
     expect(rules.filter(({ figure }) => figure !== undefined).every(({ unit }) => unit !== undefined)).toBe(true);
   });
 

@@ -25,7 +25,7 @@ test('there and back', () => {
 const pick = (value: number) => ({ specificGravity: value });
 
 test('the modulus of the Baume scale is said to be recalled', () => {
-  expect(baume({ brix: 20 }).basis[0]?.kind).toBe('from-memory');
+  expect(baume({ brix: 20 }).basis[0]?.kind).toBe('recalled');
 });
 
 test('bad readings', () => {

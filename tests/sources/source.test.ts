@@ -18,17 +18,17 @@ test('an unknown id offers the nearest', () => {
 test('a row says how its figure was obtained', () => {
   const row = { source: 'usda-cghc-2015', locator: 'p. 2-6' };
   expect(basisOf({ ...row, obtained: 'read' }, 'process time')).toEqual({
-    what: 'process time',
+    of: 'process time',
     kind: 'published',
     ...row,
   });
   expect(basisOf({ ...row, obtained: 'read-secondary' }, 'x').kind).toBe('published');
-  expect(basisOf({ ...row, obtained: 'memory' }, 'x').kind).toBe('from-memory');
+  expect(basisOf({ ...row, obtained: 'memory' }, 'x').kind).toBe('recalled');
   expect(basisOf({ ...row, obtained: 'derived' }, 'x').kind).toBe('equation');
 });
 
 test('lists join without repeating', () => {
-  const line = { what: 'a', kind: 'published', source: 's', locator: 'l' } as const;
+  const line = { of: 'a', kind: 'published', source: 's', locator: 'l' } as const;
   expect(joinBasis([line], [{ ...line }, { ...line, locator: 'm' }])).toHaveLength(2);
   const burn = caution('hot-liquids-burn');
   expect(joinCautions([burn], [burn, caution('estimate')])).toHaveLength(2);

@@ -31,7 +31,7 @@ test('a berry finds the row of the berries; packages are weighed', () => {
 
 test('a recalled row says so', () => {
   expect(jamRecipe({ fruit: 'mayhaw', product: 'jelly', pectin: 'none' }).cautions.map(({ id }) => id)).toContain(
-    'from-memory',
+    'recalled',
   );
 });
 
@@ -102,5 +102,5 @@ test('soft jelly again', () => {
   });
   expect(remakeJelly({ jelly: '12 cups', pectin: 'none' })).toMatchObject({ lemonJuice: { value: 6 }, batches: 2 });
   expect(remakeJelly({ jelly: '12 cups', pectin: 'none' }).pectin).toBeUndefined();
-  expect(remakeJelly({ jelly: '4 cups', pectin: 'liquid' }).cautions.map(({ id }) => id)).toContain('from-memory');
+  expect(remakeJelly({ jelly: '4 cups', pectin: 'liquid' }).cautions.map(({ id }) => id)).toContain('recalled');
 });

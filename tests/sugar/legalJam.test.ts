@@ -34,9 +34,9 @@ test('a fruit with a rule of its own is not under the general one', () => {
 test('rules that were recalled say so', () => {
   const { checks, cautions } = legalJam({ product: 'jam', fruitName: 'plum', ...batch });
   expect(checks.filter(({ fromMemory }) => fromMemory).map(({ place }) => place)).toContain('Codex');
-  expect(cautions.map(({ id }) => id)).toContain('from-memory');
+  expect(cautions.map(({ id }) => id)).toContain('recalled');
   expect(legalJam({ product: 'fruit curd', fruitName: 'lemon', ...batch }).cautions.map(({ id }) => id)).not.toContain(
-    'from-memory',
+    'recalled',
   );
 });
 

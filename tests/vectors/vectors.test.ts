@@ -60,10 +60,10 @@ describe.each(files)('vectors %s', (file) => {
       if (PLAIN.has(check.call)) continue;
       expect(answer, `${check.call} in ${check.id}`).toHaveProperty('basis');
       for (const line of (answer as { basis: Basis[] }).basis) {
-        expect(['published', 'equation', 'common-practice', 'from-memory', 'measured', 'derived']).toContain(line.kind);
-        if (line.kind === 'published' || line.kind === 'from-memory') expect(line.source).toBeTruthy();
+        expect(['published', 'equation', 'common-practice', 'recalled', 'measured', 'derived']).toContain(line.kind);
+        if (line.kind === 'published' || line.kind === 'recalled') expect(line.source).toBeTruthy();
         if (line.kind === 'published' && !waiting.has(`${line.source} | ${line.locator}`))
-          expect(line.seen, `${line.what} in ${check.id}`).toBeTruthy();
+          expect(line.seen, `${line.of} in ${check.id}`).toBeTruthy();
       }
     }
   });

@@ -64,8 +64,8 @@ describe.each(rows)('set %s', (_, row) => {
     const { basis, cautions } = isothermMoisture({ ...ask(row, middle), waterActivity: 0.4 });
     expect(basis[0]?.source).toBe(row.source);
     if (row.caution !== undefined) expect(ids({ cautions })).toContain(row.caution);
-    const formFromMemory = basis.some(({ kind }) => kind === 'from-memory');
-    expect(ids({ cautions }).includes('from-memory')).toBe(formFromMemory);
+    const formFromMemory = basis.some(({ kind }) => kind === 'recalled');
+    expect(ids({ cautions }).includes('recalled')).toBe(formFromMemory);
   });
 });
 
@@ -241,8 +241,8 @@ describe('own constants, refused', () => {
 
 describe('monolayer values', () => {
   test('recalled ones say so', () => {
-    expect(ids(monolayerMoisture({ food: 'gelatin' }))).toContain('from-memory');
-    expect(ids(monolayerMoisture({ food: 'kiwi' }))).not.toContain('from-memory');
+    expect(ids(monolayerMoisture({ food: 'gelatin' }))).toContain('recalled');
+    expect(ids(monolayerMoisture({ food: 'kiwi' }))).not.toContain('recalled');
     expect(errorOf(() => monolayerMoisture({ food: 'chalk' }))).toEqual(['UNKNOWN_NAME', 'food']);
   });
 });

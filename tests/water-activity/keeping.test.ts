@@ -107,7 +107,7 @@ describe('keeps', () => {
   test('a reading without its uncertainty takes 0.02 and says so', () => {
     const plain = keeps({ waterActivity: 0.59 });
     expect(plain.verdict).toBe('may spoil');
-    expect(plain.basis[0]).toEqual({ what: 'uncertainty of the reading, 0.02', kind: 'common-practice' });
+    expect(plain.basis[0]).toEqual({ of: 'uncertainty of the reading, 0.02', kind: 'common-practice' });
   });
 
   test('advice for each verdict', () => {

@@ -75,8 +75,8 @@ test('freezing water has the activity 1, and a point above 0 degC is refused', (
 test('typical foods by their kitchen names; recalled ones say so', () => {
   expect(typicalWaterActivity({ food: 'jam' }).food).toBe('jams and jellies');
   const leather = typicalWaterActivity({ food: 'fruit leather' });
-  expect(leather.cautions.map(({ id }) => id)).toContain('from-memory');
-  expect(typicalWaterActivity({ food: 'raisin' }).cautions.map(({ id }) => id)).not.toContain('from-memory');
+  expect(leather.cautions.map(({ id }) => id)).toContain('recalled');
+  expect(typicalWaterActivity({ food: 'raisin' }).cautions.map(({ id }) => id)).not.toContain('recalled');
   expect(errorOf(() => typicalWaterActivity({ food: 'gravel' }))).toEqual(['UNKNOWN_NAME', 'food']);
 });
 

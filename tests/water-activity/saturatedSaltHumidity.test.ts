@@ -24,7 +24,7 @@ describe('saturatedSaltHumidity', () => {
     expect(saturatedSaltHumidity({ salt: 'NaCl', temperature: '2 degC' }).fit).toBe('cubic');
     expect(saturatedSaltHumidity({ salt: 'CH3COOK', temperature: '40 degC' }).relativeHumidity).toBeCloseTo(18.89, 2);
     expect(saturatedSaltHumidity({ salt: 'NH4Cl' }).fit).toBe('exponential');
-    expect(saturatedSaltHumidity({ salt: 'KBr' }).cautions.map(({ id }) => id)).toEqual(['from-memory']);
+    expect(saturatedSaltHumidity({ salt: 'KBr' }).cautions.map(({ id }) => id)).toEqual(['recalled']);
   });
 
   test('names, formulas and hydrates', () => {

@@ -81,8 +81,8 @@ describe('what the answer says of itself', () => {
     expect(
       ids(solutionWaterActivity({ water: '50 g', solutes: { sucrose: '40 g' }, temperature: '40 degC' })),
     ).toContain('model-at-25-degc');
-    expect(ids(solutionWaterActivity({ water: '50 g', solutes: { sucrose: '40 g' } }))).toContain('from-memory');
-    expect(ids(solutionWaterActivity({ water: '50 g', solutes: { glycerol: '40 g' } }))).not.toContain('from-memory');
+    expect(ids(solutionWaterActivity({ water: '50 g', solutes: { sucrose: '40 g' } }))).toContain('recalled');
+    expect(ids(solutionWaterActivity({ water: '50 g', solutes: { glycerol: '40 g' } }))).not.toContain('recalled');
   });
 
   test('basis gives a source for every figure', () => {

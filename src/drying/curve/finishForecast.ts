@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../../common/handOut';
+import { answer } from '../../common/answer';
 import { fail } from '../../errors/StillroomError';
 import { choice, fields, list, mass, optional, ratio, readInput, time } from '../../quantity/fields';
 import { mapRange } from '../../quantity/range';
@@ -238,7 +238,7 @@ export function finishForecast(input: FinishForecastInput): FinishForecast {
   const common: Common = {
     stopWeight: back(stop),
     basis: joinBasis(
-      [{ what: 'weighings', kind: 'measured' }, modelBasis(model === 'lewis' ? 'Lewis' : 'Page'), MOISTURE_BASES],
+      [{ of: 'weighings', kind: 'measured' }, modelBasis(model === 'lewis' ? 'Lewis' : 'Page'), MOISTURE_BASES],
       given.equilibriumWeight === undefined && given.targetMoisture === undefined ? assumed.basis : [],
     ),
     cautions: [caution('dryness-test-decides'), caution('estimate')],
@@ -252,16 +252,16 @@ export function finishForecast(input: FinishForecastInput): FinishForecast {
     };
   };
   const last = w[w.length - 1] as number;
-  if (last <= stop) return handOut({ known: true, done: true, ...times(crossing(series)), ...common });
+  if (last <= stop) return answer({ known: true, done: true, ...times(crossing(series)), ...common });
   const unknown = (reason: string, instead: string): FinishForecast => ({ known: false, reason, instead, ...common });
   if (first - last <= 3 * (error ?? 0) || first === last) {
-    return handOut(
+    return answer(
       unknown('the weight has not fallen by more than the scale can err', 'weigh again when the tray has lost weight'),
     );
   }
   const page = model !== 'lewis';
   if (page && weighings.length < 4 && error === undefined) {
-    return handOut(
+    return answer(
       unknown(
         'three weighings fit the curve exactly and leave nothing to judge its error by',
         "weigh a fourth time, give the scale's error, or ask for the Lewis model",
@@ -270,14 +270,14 @@ export function finishForecast(input: FinishForecastInput): FinishForecast {
   }
   const found = estimate(series, page ? 'page' : 'lewis', error);
   if (found === undefined) {
-    return handOut(
+    return answer(
       unknown(
         'the weighings still allow finishing times too far apart to plan with',
         'weigh again later, at even steps; where the weight has levelled off, check the stop weight and the start moisture',
       ),
     );
   }
-  return handOut({
+  return answer({
     known: true,
     done: false,
     ...times(found.time),

@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import diffusivityTable from '../../../data/drying/diffusivity.json';
 import modelTable from '../../../data/drying/kinetics-models.json';
-import { handOut } from '../../common/handOut';
+import { answer } from '../../common/answer';
 import { lookUp, type Named } from '../../common/names';
 import { fail } from '../../errors/StillroomError';
 import {
@@ -45,7 +45,7 @@ interface ThinLayer {
 
 /** Printed with its constants in the sour-cherry study, which is the source of the forms that have no row of their own. */
 const studied = (what: string): Basis => ({
-  what,
+  of: what,
   kind: 'published',
   source: 'sourcherry2023',
   locator: 'Table 1',
@@ -149,7 +149,7 @@ export function moistureRatio(input: MoistureRatioInput): MoistureRatio {
   const chosen: ThinLayer = MODELS[given.model];
   const value = chosen.ratio(given.time.value, constantsOf(given.model, given));
   if (!Number.isFinite(value)) fail('OUT_OF_RANGE', 'time', input.time, 'a time at which the model stays finite');
-  return handOut({ moistureRatio: value, basis: [chosen.basis], cautions: [] });
+  return answer({ moistureRatio: value, basis: [chosen.basis], cautions: [] });
 }
 
 const timeSchema = fields({
@@ -189,7 +189,7 @@ export function timeToMoistureRatio(input: TimeToMoistureRatioInput): TimeToMois
   const [k = 0, n = 1] = constantsOf(given.model, given);
   const value = (-Math.log(given.moistureRatio) / k) ** (1 / n);
   if (!Number.isFinite(value)) fail('OUT_OF_RANGE', 'k', input.k, 'constants that give a finite time');
-  return handOut({
+  return answer({
     time: { value: Math.abs(value), unit: given.per },
     basis: [MODELS[given.model].basis],
     cautions: [],
@@ -275,7 +275,7 @@ export function fitDryingCurve(input: FitDryingCurveInput): DryingCurveFit {
   const fit = leastSquares({ x, y, model: chosen.ratio, start: chosen.start(-Math.log(ratio) / at) });
   const named = (values: readonly number[]): Record<string, number> =>
     Object.fromEntries(values.map((value, i) => [chosen.constants[i] as string, value]));
-  return handOut({
+  return answer({
     model: name,
     constants: named(fit.parameters),
     deviations: named(fit.sd),
@@ -284,8 +284,8 @@ export function fitDryingCurve(input: FitDryingCurveInput): DryingCurveFit {
     degreesOfFreedom: fit.degreesOfFreedom,
     basis: [
       chosen.basis,
-      { what: 'the points fitted', kind: 'measured' },
-      { what: 'certified values that the fitter meets', kind: 'published', source: 'nist-strd', seen: 'reproduction' },
+      { of: 'the points fitted', kind: 'measured' },
+      { of: 'certified values that the fitter meets', kind: 'published', source: 'nist-strd', seen: 'reproduction' },
     ],
     cautions: fit.converged ? [] : [caution('estimate')],
   });
@@ -323,7 +323,7 @@ export function slabMoistureRatio(input: SlabMoistureRatioInput): MoistureRatio 
   const { thickness, faces = 'both', diffusivity, time: since } = readInput(slabSchema, input);
   const depth = valueIn(thickness, 'm') / (faces === 'both' ? 2 : 1);
   const fourier = (diffusivity * valueIn(since, 's')) / depth ** 2;
-  return handOut({ moistureRatio: slabRatio(fourier), basis: [modelBasis('Fick slab')], cautions: [] });
+  return answer({ moistureRatio: slabRatio(fourier), basis: [modelBasis('Fick slab')], cautions: [] });
 }
 
 /** The series; below Fo 0.05 its short-time form 1 - 2 sqrt(Fo/pi), which is exact to 9 digits there. */
@@ -403,7 +403,7 @@ export function dryingStudy(input: DryingStudyInput): DryingStudy {
     const inverse = 1 / valueIn(air, 'K') - 1 / (coldest + 273.15);
     diffusivity = range[0] * Math.exp((-row.Ea_kJ_per_mol / GAS_CONSTANT) * inverse);
   }
-  return handOut({
+  return answer({
     food: row.name,
     ...(range === undefined ? {} : { diffusivityRange: { low: range[0], high: range[1] } }),
     ...(diffusivity === undefined ? {} : { diffusivity }),

@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import freezeDryingTable from '../../../data/drying/freeze-drying.json';
-import { handOut } from '../../common/handOut';
+import { answer } from '../../common/answer';
 import { sublimationBasis, sublimationEnthalpy } from '../../heat/ice';
 import { area, density, fields, length, mass, optional, ratio, readInput } from '../../quantity/fields';
 import { mapRange, turnRange } from '../../quantity/range';
@@ -138,7 +138,7 @@ export function freezeDryLoad(input: FreezeDryLoadInput): FreezeDryLoad {
   const batches = lotsFor(freshKg, limits[limitedBy]);
   const heat = sublimationEnthalpy(ICE_K);
   const [low, high] = [homeCycle.hours_low as number, homeCycle.hours_high as number];
-  return handOut({
+  return answer({
     ice: mapRange(left, (share) => ({ value: fresh.value * (1 - share), unit })),
     batches,
     perBatch: { value: fresh.value / batches, unit },
@@ -152,8 +152,8 @@ export function freezeDryLoad(input: FreezeDryLoadInput): FreezeDryLoad {
     basis: joinBasis(
       [MOISTURE_BASES],
       given.targetMoisture === undefined ? residual.basis : [],
-      [{ what: 'ice capacity and trays of the machine', kind: 'measured' }],
-      cover === LEAST_COVER ? [{ what: 'share of the trays covered', kind: 'common-practice' }] : [],
+      [{ of: 'ice capacity and trays of the machine', kind: 'measured' }],
+      cover === LEAST_COVER ? [{ of: 'share of the trays covered', kind: 'common-practice' }] : [],
       given.thickness === undefined ? [basisOf(slab, 'thickness of the layer')] : [],
       sublimationBasis,
       [basisOf(homeCycle, 'hours of a home cycle')],

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../../common/handOut';
+import { answer } from '../../common/answer';
 import { fail } from '../../errors/StillroomError';
 import { iceBasis, icePressure, iceTemperature, sublimationBasis, sublimationEnthalpy } from '../../heat/ice';
 import {
@@ -142,7 +142,7 @@ export function freezeDryTime(input: FreezeDryTimeInput): FreezeDryTime {
   // through the heat that the layer lets in: the same as through the vapour, and steady where Ps nears P0
   const heat = sublimationEnthalpy(front) * 1000;
   const seconds = (icePerCubicMetre * heat * depth ** 2) / (2 * given.conductivity * (surface - front));
-  return handOut({
+  return answer({
     iceTemperature: quantityIn(front, 'K', 'degC'),
     icePressure: { value: ice, unit: 'Pa' },
     sublimationTime: quantityIn(seconds, 's', 'h'),
@@ -228,13 +228,13 @@ export function drynessByWeight(input: DrynessByWeightInput): DrynessByWeight {
   const [before, after] = [weights[end - 1] as number, weights[end] as number];
   const lost = before - after;
   const apart = (hours[end] as number) - (hours[end - 1] as number);
-  return handOut({
+  return answer({
     verdict: lost / before > tolerance ? 'not dry' : apart < LEAST_HOURS ? 'too soon' : 'dry',
     lost: { value: lost, unit },
     lostShare: lost / before,
     basis: [
-      { what: 'weighings', kind: 'measured' },
-      { what: 'dry when an hour or more takes off no more than the tolerance', kind: 'common-practice' },
+      { of: 'weighings', kind: 'measured' },
+      { of: 'dry when an hour or more takes off no more than the tolerance', kind: 'common-practice' },
     ],
     cautions: [caution('freeze-dried-must-be-dry')],
   });

@@ -3,7 +3,7 @@ import collapseTable from '../../../data/drying/collapse.json';
 import fruitTable from '../../../data/drying/glass-transition-fruit.json';
 import sugarTable from '../../../data/drying/glass-transition-sugars.json';
 import formulaTable from '../../../data/drying/gordon-taylor.json';
-import { handOut } from '../../common/handOut';
+import { answer } from '../../common/answer';
 import { lookUp, type Named } from '../../common/names';
 import { fail } from '../../errors/StillroomError';
 import { fields, name, number, optional, ratio, readInput, temperature } from '../../quantity/fields';
@@ -125,7 +125,7 @@ function solidsOf(
     return {
       degC: valueIn(solids.glassTransition, 'degC'),
       k: solids.k,
-      basis: [{ what: 'constants of the solids', kind: 'measured' }],
+      basis: [{ of: 'constants of the solids', kind: 'measured' }],
       estimated: false,
     };
   }
@@ -186,7 +186,7 @@ export function glassTransition(input: GlassTransitionInput): GlassTransition {
     basis,
   );
   const store = given.storage === undefined ? undefined : valueIn(given.storage, 'degC');
-  return handOut({
+  return answer({
     temperature: { value: transition, unit: 'degC' },
     ...(store === undefined
       ? {}
@@ -199,7 +199,7 @@ export function glassTransition(input: GlassTransitionInput): GlassTransition {
     cautions: [
       caution('powder-cakes'),
       ...(estimated ? [caution('estimate')] : []),
-      ...(lines.some(({ kind }) => kind === 'from-memory') ? [caution('from-memory')] : []),
+      ...(lines.some(({ kind }) => kind === 'recalled') ? [caution('recalled')] : []),
     ],
   });
 }
@@ -243,10 +243,10 @@ export function freezeDryCollapse(input: FreezeDryCollapseInput): FreezeDryColla
   const ice = valueIn(iceTemperature, 'degC');
   const [low, high] = row.Tc_degC;
   const basis = [basisOf(row, `collapse temperature of ${row.printed}`)];
-  return handOut({
+  return answer({
     collapses: ice >= high ? 'yes' : ice >= low ? 'perhaps' : 'no',
     collapseTemperature: { low: { value: low, unit: 'degC' }, high: { value: high, unit: 'degC' } },
     basis,
-    cautions: [caution('keep-below-collapse'), ...(row.obtained === 'memory' ? [caution('from-memory')] : [])],
+    cautions: [caution('keep-below-collapse'), ...(row.obtained === 'memory' ? [caution('recalled')] : [])],
   });
 }

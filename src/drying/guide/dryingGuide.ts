@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import guideTable from '../../../data/drying/guide.json';
 import yieldTable from '../../../data/drying/yields.json';
-import { handOut } from '../../common/handOut';
+import { answer } from '../../common/answer';
 import { nameKey } from '../../common/names';
 import { GUIDE_DRYING_TEMPERATURE } from '../../heat/dryingHeat';
 import { fields, name, optional, readInput } from '../../quantity/fields';
@@ -241,7 +241,7 @@ export function dryingGuide(input: DryingGuideInput): DryingGuide {
     [basisOf(setting('dryingTemperature_fruitVegetable'), 'temperature of the dryer')],
     yieldRows.map((row) => basisOf(row, 'yield of dried produce')),
   );
-  return handOut({
+  return answer({
     food: food.name,
     kind: food.kind,
     // the preparation and blanching of another cut would mislead
@@ -263,7 +263,7 @@ export function dryingGuide(input: DryingGuideInput): DryingGuide {
     cautions: [
       caution('dryness-test-decides'),
       caution('condition-dried-fruit'),
-      ...(basis.some(({ kind }) => kind === 'from-memory') ? [caution('from-memory')] : []),
+      ...(basis.some(({ kind }) => kind === 'recalled') ? [caution('recalled')] : []),
       caution('follow-local-guidance'),
     ],
   });

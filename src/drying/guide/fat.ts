@@ -61,12 +61,12 @@ export function fatOf(food: string | undefined, fat: number | undefined, moistur
     basis: [
       fat === undefined && row !== undefined
         ? basisOf(row, `fat of ${row.food}`)
-        : { what: 'fat of the food', kind: 'measured' },
+        : { of: 'fat of the food', kind: 'measured' },
       basisOf(MOST, 'most fat of food to be dried'),
     ],
     cautions: [
       ...(share > numberOf(MOST) / 100 + 1e-9 ? [caution('fat-does-not-dry')] : []),
-      ...(fat === undefined && row?.obtained === 'memory' ? [caution('from-memory')] : []),
+      ...(fat === undefined && row?.obtained === 'memory' ? [caution('recalled')] : []),
     ],
   };
 }

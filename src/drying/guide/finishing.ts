@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import pasteurizingTable from '../../../data/drying/pasteurizing.json';
-import { handOut } from '../../common/handOut';
+import { answer } from '../../common/answer';
 import { choice, fields, optional, readInput, volume } from '../../quantity/fields';
 import { valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
@@ -52,7 +52,7 @@ export function conditioning(input: ConditioningInput): Conditioning {
   const [, usual] = endsOf(setting('conditioning_days'));
   const day = (value: number): Quantity<'time'> => ({ value, unit: 'day' });
   const fill = numberOf(FILL);
-  return handOut({
+  return answer({
     days: { low: day(least), likely: day(usual), high: day(most) },
     fill,
     ...(dried === undefined || container === undefined
@@ -163,7 +163,7 @@ export function pasteurizing(input: PasteurizingInput): Pasteurizing {
     method === 'freezer' ? [] : [basisOf(OTHER_OVEN, 'another sheet prints 150 degF for 30 min; the higher is served')],
     method === 'oven' ? [] : [basisOf(OTHER_FREEZER, 'freezer treatment')],
   );
-  return handOut({
+  return answer({
     treatments: served,
     basis,
     cautions: [caution('pasteurizing-is-for-insects'), caution('sun-drying-fruit-only')],

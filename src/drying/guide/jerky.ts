@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import jerkyTable from '../../../data/drying/jerky.json';
-import { handOut } from '../../common/handOut';
+import { answer } from '../../common/answer';
 import { choice, fields, length, optional, readInput, temperature, time } from '../../quantity/fields';
 import { valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
@@ -111,9 +111,9 @@ const degF = (value: number): Quantity<'temperature'> => ({ value, unit: 'degF' 
 export function jerky(input: JerkyInput): Jerky {
   const given = readInput(schema, input);
   const { heating = 'none' } = given;
-  if (heating === 'before') return handOut(heatedBefore(given));
-  if (heating === 'after') return handOut(heatedAfter(given));
-  return handOut(
+  if (heating === 'before') return answer(heatedBefore(given));
+  if (heating === 'after') return answer(heatedAfter(given));
+  return answer(
     refusal(given, 'drying without a heating step leaves dangerous bacteria alive in the meat', heatFirst(given)),
   );
 }

@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import leatherTable from '../../../data/drying/leather.json';
 import hoursTable from '../../../data/drying/leather-hours.json';
-import { handOut } from '../../common/handOut';
+import { answer } from '../../common/answer';
 import { fail } from '../../errors/StillroomError';
 import { area, count, density, fields, length, mass, optional, ratio, readInput, volume } from '../../quantity/fields';
 import { mapRange, turnRange } from '../../quantity/range';
@@ -161,7 +161,7 @@ export function leather(input: LeatherInput): Leather {
   const cups = quantityIn(total, 'mL', 'cup').value;
   const acid = item('ascorbicAcid_per_2cups_lightFruit').value as { mg: number };
   const figure = (id: string, what: string): Basis => basisOf(item(id), what);
-  return handOut({
+  return answer({
     perSheet: quantityIn(sheetMillilitres, 'mL', volumeUnit),
     weightPerSheet: weigh(sheetMillilitres),
     thickness: quantityIn(depth, 'cm', lengthUnit),
@@ -183,7 +183,7 @@ export function leather(input: LeatherInput): Leather {
     keepsMonths: { room: numberOf(item('storage_roomTemperature')), freezer: numberOf(item('storage_freezer')) },
     basis: joinBasis(
       given.thickness === undefined ? [basisOf(SHEET_CUPS, 'puree on a sheet of 13 by 15 in')] : [],
-      given.density === undefined ? [{ what: 'puree of 1.05 g/mL', kind: 'common-practice' }] : [],
+      given.density === undefined ? [{ of: 'puree of 1.05 g/mL', kind: 'common-practice' }] : [],
       moisture === undefined ? [] : [MOISTURE_BASES],
       moisture !== undefined && given.targetMoisture === undefined ? target.basis : [],
       [
@@ -202,7 +202,7 @@ export function leather(input: LeatherInput): Leather {
       caution('dryness-test-decides'),
       caution('mould-means-discard'),
       // the usual end moisture of fruit is recalled
-      ...(moisture !== undefined && given.targetMoisture === undefined ? [caution('from-memory')] : []),
+      ...(moisture !== undefined && given.targetMoisture === undefined ? [caution('recalled')] : []),
       caution('follow-local-guidance'),
     ],
   });

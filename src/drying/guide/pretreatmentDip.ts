@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import pretreatmentTable from '../../../data/drying/pretreatments.json';
-import { handOut } from '../../common/handOut';
+import { answer } from '../../common/answer';
 import { lookUp, type Named } from '../../common/names';
 import { fail } from '../../errors/StillroomError';
 import { fields, name, optional, readInput, volume } from '../../quantity/fields';
@@ -100,7 +100,7 @@ export function pretreatmentDip(input: PretreatmentDipInput): PretreatmentDip {
   }
   const others = rows.filter((other) => other.name === row.name && other !== row);
   const first = recipe(row, water);
-  return handOut({
+  return answer({
     treatment: row.name,
     ...first,
     others: others.map((other) => recipe(other, first.water)),
@@ -110,7 +110,7 @@ export function pretreatmentDip(input: PretreatmentDipInput): PretreatmentDip {
     ),
     cautions: [
       ...(row.sulfite ? [caution('sulfite-sensitive')] : []),
-      ...(row.obtained === 'memory' ? [caution('from-memory')] : []),
+      ...(row.obtained === 'memory' ? [caution('recalled')] : []),
     ],
   });
 }

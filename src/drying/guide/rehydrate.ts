@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import rehydrationTable from '../../../data/drying/rehydration.json';
 import generalTable from '../../../data/drying/rehydration-general.json';
-import { handOut } from '../../common/handOut';
+import { answer } from '../../common/answer';
 import { fields, name, readInput, volume } from '../../quantity/fields';
 import type { Quantity } from '../../quantity/types';
 import { type Basis, type Caution, joinBasis } from '../../sources/basis';
@@ -69,7 +69,7 @@ export function rehydrate(input: RehydrateInput): Rehydrate {
   const [steamLow, steamHigh] = endsOf(item('fruit_steam_minutes'));
   const doubled = item('yield_cups_rehydrated_per_cup_dried');
   const cold = item('soak_over_hours_refrigerate');
-  return handOut({
+  return answer({
     food: food.name,
     water: { value: value * row.water_cups_per_cup_dried, unit },
     waterIs: fruit ? 'warm or cold' : 'boiling',
@@ -97,6 +97,6 @@ export function rehydrate(input: RehydrateInput): Rehydrate {
           ]
         : [basisOf(item('vegetables_start_cups_water_per_cup'), 'another sheet starts with 1 1/2 to 2 cups a cup')],
     ),
-    cautions: [caution('soaking-food-spoils'), caution('from-memory')],
+    cautions: [caution('soaking-food-spoils'), caution('recalled')],
   });
 }

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../../common/handOut';
+import { answer } from '../../common/answer';
 import { fail } from '../../errors/StillroomError';
 import { area, choice, count, density, fields, length, mass, optional, ratio, readInput } from '../../quantity/fields';
 import { roundToStep } from '../../quantity/fractions';
@@ -99,7 +99,7 @@ export function trayLoad(input: TrayLoadInput): TrayLoad {
   const perLoad = mapRange(kilograms, (kg) =>
     trays === undefined ? 0 : oven ? Math.min(kg * trays, ovenKg) : kg * trays,
   );
-  return handOut({
+  return answer({
     perTray: mapRange(kilograms, (kg) => quantityIn(kg, 'kg', unit)),
     ...(readyKg === undefined ? {} : { traysNeeded: turnRange(mapRange(kilograms, (kg) => lotsFor(readyKg, kg))) }),
     ...(readyKg === undefined || trays === undefined
@@ -107,9 +107,9 @@ export function trayLoad(input: TrayLoadInput): TrayLoad {
       : { loads: turnRange(mapRange(perLoad, (kg) => lotsFor(readyKg, kg))) }),
     ...(oven ? { ovenLoad: { low: quantityIn(ovenLow, 'lb', unit), high: quantityIn(ovenHigh, 'lb', unit) } } : {}),
     basis: joinBasis(
-      [{ what: 'load = area x thickness x density x covered share', kind: 'equation' }],
-      cover === undefined ? [{ what: 'share of the tray covered, 0.6 to 0.9', kind: 'common-practice' }] : [],
-      given.density === undefined ? [{ what: 'pieces as heavy as water', kind: 'common-practice' }] : [],
+      [{ of: 'load = area x thickness x density x covered share', kind: 'equation' }],
+      cover === undefined ? [{ of: 'share of the tray covered, 0.6 to 0.9', kind: 'common-practice' }] : [],
+      given.density === undefined ? [{ of: 'pieces as heavy as water', kind: 'common-practice' }] : [],
       oven ? [basisOf(OVEN, 'load of an oven, over 2 to 4 trays')] : [],
     ),
     cautions: [caution('estimate')],

@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import oxygenTable from '../../../data/drying/oxygen.json';
-import { handOut } from '../../common/handOut';
+import { answer } from '../../common/answer';
 import { fail } from '../../errors/StillroomError';
 import { density, fields, mass, optional, ratio, readInput, volume } from '../../quantity/fields';
 import { valueIn } from '../../quantity/scale';
@@ -87,7 +87,7 @@ export function oxygenAbsorbers(input: OxygenAbsorbersInput): OxygenAbsorbers {
   ];
   const cautions = [caution('low-moisture-only-without-air'), caution('follow-local-guidance')];
   if (moisture > limit) {
-    return handOut({
+    return answer({
       tested: false,
       reason: `food above ${numberOf(MOISTEST)} % moisture must not be stored without air at room temperature`,
       instead: 'dry it until it snaps, or keep it with air, in the refrigerator or the freezer',
@@ -96,7 +96,7 @@ export function oxygenAbsorbers(input: OxygenAbsorbersInput): OxygenAbsorbers {
     });
   }
   const oxygen = numberOf(AIR) * (room - food);
-  return handOut({
+  return answer({
     tested: true,
     oxygen: { value: oxygen, unit: 'mL' },
     ...(absorber === undefined ? {} : { absorbers: lotsFor(oxygen, valueIn(absorber, 'mL')) }),

@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import generalTable from '../../../data/drying/storage-general.json';
 import monthsTable from '../../../data/drying/storage-months.json';
-import { handOut } from '../../common/handOut';
+import { answer } from '../../common/answer';
 import { findNamed } from '../../common/names';
 import {
   area,
@@ -101,7 +101,7 @@ export function driedStorage(input: DriedStorageInput): DriedStorage {
     'vegetable_fraction_of_fruit',
     'recommended_range_months',
   ].map((id) => basisOf(item(id), 'months that dried fruit keeps, and vegetables half of it'));
-  const answer = (low: number, high: number, basis: readonly Basis[]): DriedStorage => ({
+  const known = (low: number, high: number, basis: readonly Basis[]): DriedStorage => ({
     known: true,
     food: food.name,
     months: { low: Math.min(low, high), high },
@@ -110,7 +110,7 @@ export function driedStorage(input: DriedStorageInput): DriedStorage {
   });
   const rowBasis = row === undefined ? [] : [basisOf(row, `months that dried ${row.food} keeps`)];
   if (!upTo(WARM)) {
-    return handOut({
+    return answer({
       known: false,
       food: food.name,
       reason: 'nothing is printed for a store above 80 degF; dried food deteriorates within months there',
@@ -120,12 +120,12 @@ export function driedStorage(input: DriedStorageInput): DriedStorage {
     });
   }
   if (upTo(COOL)) {
-    if (row?.months_60degF) return handOut(answer(row.months_60degF[0], row.months_60degF[1], rowBasis));
-    return handOut(answer(row?.months_70degF[0] ?? least, cool, [...rowBasis, ...generalBasis]));
+    if (row?.months_60degF) return answer(known(row.months_60degF[0], row.months_60degF[1], rowBasis));
+    return answer(known(row?.months_70degF[0] ?? least, cool, [...rowBasis, ...generalBasis]));
   }
-  if (upTo(ROOM) && row !== undefined) return handOut(answer(row.months_70degF[0], row.months_70degF[1], rowBasis));
+  if (upTo(ROOM) && row !== undefined) return answer(known(row.months_70degF[0], row.months_70degF[1], rowBasis));
   const [low, high] = row?.months_70degF ?? [least, warm];
-  return handOut(answer(Math.min(low, warm), Math.min(high, warm), [...rowBasis, ...generalBasis]));
+  return answer(known(Math.min(low, warm), Math.min(high, warm), [...rowBasis, ...generalBasis]));
 }
 
 const residualSchema = fields({
@@ -194,10 +194,10 @@ export function moistureAfterStorage(input: MoistureAfterStorageInput): Moisture
     sealed = ((pascals * valueIn(headspace.volume, 'm3')) / (GAS_CONSTANT * kelvin)) * WATER_MOLE;
   }
   const gained = through + sealed;
-  return handOut({
+  return answer({
     moisture: (moisture * grams + gained) / (grams + gained),
     gained: quantityIn(gained, 'g', 'g'),
-    basis: [{ what: 'water gained = through the bag + in the sealed air', kind: 'equation' }],
+    basis: [{ of: 'water gained = through the bag + in the sealed air', kind: 'equation' }],
     cautions: [caution('estimate')],
   });
 }

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../../common/handOut';
+import { answer } from '../../common/answer';
 import { fields, mass, ratio, readInput } from '../../quantity/fields';
 import type { Quantity } from '../../quantity/types';
 import { refuseWetter, shareLeft } from '../../solution/massBalance';
@@ -57,7 +57,7 @@ export function driedMass(input: DriedMassInput): DriedMass {
   refuseWetter(moisture, targetMoisture, input.targetMoisture);
   const left = shareLeft(moisture, targetMoisture);
   const fat = fatIfNamed(food, given, moisture);
-  return handOut({
+  return answer({
     mass: { value: fresh.value * left, unit: fresh.unit },
     waterRemoved: { value: fresh.value * ((moisture - targetMoisture) / (1 - targetMoisture)), unit: fresh.unit },
     ratio: (1 - targetMoisture) / (1 - moisture),

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../../common/handOut';
+import { answer } from '../../common/answer';
 import { fields, ratio, readInput, reading } from '../../quantity/fields';
 import { parseRatio } from '../../quantity/ratio';
 import type { RatioInput } from '../../quantity/types';
@@ -7,7 +7,7 @@ import type { Basis, Caution } from '../../sources/index';
 
 /** Where the two ways of stating moisture are defined, and worked. */
 export const MOISTURE_BASES: Basis = {
-  what: 'moisture wet basis = water / (water + solids); dry basis = water / solids',
+  of: 'moisture wet basis = water / (water + solids); dry basis = water / solids',
   kind: 'equation',
   source: 'singh-heldman',
 };
@@ -40,7 +40,7 @@ export type DryBasisInput = z.input<typeof dryBasisSchema>;
  */
 export function dryBasis(input: DryBasisInput): MoistureAnswer {
   const { moisture } = readInput(dryBasisSchema, input);
-  return handOut({ moisture: moisture / (1 - moisture), basis: [MOISTURE_BASES], cautions: [] });
+  return answer({ moisture: moisture / (1 - moisture), basis: [MOISTURE_BASES], cautions: [] });
 }
 
 /** Water per weight of dry solids: more than any food holds. */
@@ -68,5 +68,5 @@ export type WetBasisInput = z.input<typeof wetBasisSchema>;
  */
 export function wetBasis(input: WetBasisInput): MoistureAnswer {
   const { moisture } = readInput(wetBasisSchema, input);
-  return handOut({ moisture: moisture / (1 + moisture), basis: [MOISTURE_BASES], cautions: [] });
+  return answer({ moisture: moisture / (1 + moisture), basis: [MOISTURE_BASES], cautions: [] });
 }

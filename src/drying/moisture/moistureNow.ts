@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../../common/handOut';
+import { answer } from '../../common/answer';
 import { fail } from '../../errors/StillroomError';
 import { fields, mass, ratio, readInput } from '../../quantity/fields';
 import { valueIn } from '../../quantity/scale';
@@ -20,7 +20,7 @@ export interface MoistureNow {
   readonly cautions: readonly Caution[];
 }
 
-const measured: Basis = { what: 'the weights', kind: 'measured' };
+const measured: Basis = { of: 'the weights', kind: 'measured' };
 
 /**
  * The moisture a tray has come down to, from its weight now.
@@ -48,7 +48,7 @@ export function moistureNow(input: MoistureNowInput): MoistureNow {
   if (now < solids) {
     fail('CONTRADICTION', 'weight', input.weight, `a weight of at least the dry solids, ${solids} ${fresh.unit}`);
   }
-  return handOut({
+  return answer({
     moisture: (now - solids) / now,
     dryBasis: (now - solids) / solids,
     waterRemoved: { value: fresh.value - now, unit: fresh.unit },
@@ -89,5 +89,5 @@ export function startMoisture(input: StartMoistureInput): StartMoisture {
   const { fresh, dried, driedMoisture } = readInput(startSchema, input);
   const share = valueIn(dried, fresh.unit) / fresh.value;
   if (share > 1) fail('CONTRADICTION', 'dried', input.dried, 'a weight of at most the fresh produce');
-  return handOut({ moisture: 1 - share * (1 - driedMoisture), basis: [MOISTURE_BASES, measured], cautions: [] });
+  return answer({ moisture: 1 - share * (1 - driedMoisture), basis: [MOISTURE_BASES, measured], cautions: [] });
 }

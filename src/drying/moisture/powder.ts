@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../../common/handOut';
+import { answer } from '../../common/answer';
 import { fields, mass, optional, ratio, readInput } from '../../quantity/fields';
 import { mapRange, turnRange } from '../../quantity/range';
 import type { Quantity, Range } from '../../quantity/types';
@@ -57,7 +57,7 @@ export function powder(input: PowderInput): Powder {
   refuseWetter(moisture.low, targetMoisture, input.targetMoisture);
   const { value, unit } = trimmings;
   const left = turnRange(mapRange(moisture, (start) => shareLeft(start, targetMoisture)));
-  return handOut({
+  return answer({
     dried: mapRange(left, (share) => ({ value: value * share, unit })),
     powder: mapRange(left, (share) => ({ value: value * share * (1 - loss), unit })),
     waterRemoved: turnRange(mapRange(left, (share) => ({ value: value * (1 - share), unit }))),

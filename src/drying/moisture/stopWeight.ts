@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../../common/handOut';
+import { answer } from '../../common/answer';
 import { dryerTemperature, dryingHeatBasis, GUIDE_DRYING_TEMPERATURE, heatToDry, START_C } from '../../heat/dryingHeat';
 import { fields, mass, optional, ratio, readInput } from '../../quantity/fields';
 import { mapRange, turnRange } from '../../quantity/range';
@@ -75,7 +75,7 @@ export function stopWeight(input: StopWeightInput): StopWeight {
   const dryerC = valueIn(temperature, 'degC');
   const freshKg = valueIn(fresh, 'kg');
   const left = mapRange(moisture, (start) => shareLeft(start, targetMoisture));
-  return handOut({
+  return answer({
     weight: turnRange(mapRange(left, (share) => ({ value: empty + fresh.value * share, unit }))),
     safeEnd: 'low',
     waterToRemove: mapRange(left, (share) => ({ value: fresh.value * (1 - share), unit })),

@@ -121,14 +121,14 @@ function ratesOf(
 /** What the rates of a cost rest on. */
 export function costBasis({ lines, perNet, perServing }: ProductCost): Basis[] {
   return [
-    { what: 'prices', kind: 'measured' },
+    { of: 'prices', kind: 'measured' },
     ...(lines.some(({ what }) => what === JARS)
-      ? [{ what: 'ten uses of a jar in its life, where none are named', kind: 'common-practice' } as const]
+      ? [{ of: 'ten uses of a jar in its life, where none are named', kind: 'common-practice' } as const]
       : []),
     ...(perNet?.estimated
-      ? [{ what: 'net weight for its cost, a litre in a jar as a kilogram', kind: 'common-practice' } as const]
+      ? [{ of: 'net weight for its cost, a litre in a jar as a kilogram', kind: 'common-practice' } as const]
       : []),
-    ...(perServing?.customary ? [{ what: 'customary serving', kind: 'common-practice' } as const] : []),
+    ...(perServing?.customary ? [{ of: 'customary serving', kind: 'common-practice' } as const] : []),
   ];
 }
 

@@ -1,4 +1,4 @@
-import { plainCopy } from '../../common/handOut';
+import { plainCopy } from '../../common/answer';
 import { fail, StillroomError } from '../../errors/StillroomError';
 
 const EXPECTED = 'a plan as planDay answered it, unchanged';

@@ -32,7 +32,7 @@ const KG: Quantity<'mass'> = { value: 1, unit: 'kg' };
 /** Food as it comes to the stove or into the freezer, and as it is kept there: common practice. */
 const ROOM: Quantity<'temperature'> = { value: 20, unit: 'degC' };
 const FREEZER: Quantity<'temperature'> = { value: -18, unit: 'degC' };
-const ROOM_BASIS: Basis = { what: 'food at 20 degC before it is heated or frozen', kind: 'common-practice' };
+const ROOM_BASIS: Basis = { of: 'food at 20 degC before it is heated or frozen', kind: 'common-practice' };
 
 /** A kg of food heated to the boil. */
 export function heatedUp({ elevation }: Kitchen): Taken {
@@ -117,7 +117,7 @@ function tray(power: Quantity<'power'>, hours: Range<Quantity<'time'>>, trays: n
   const { basis } = applianceEnergy({ power, time: hours.likely });
   return {
     perTray: kWh,
-    basis: [...basis, { what: 'a tray takes its share of the energy of a full machine', kind: 'common-practice' }],
+    basis: [...basis, { of: 'a tray takes its share of the energy of a full machine', kind: 'common-practice' }],
   };
 }
 

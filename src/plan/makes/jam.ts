@@ -145,7 +145,7 @@ function batchOf(printed: PrintedJam, trade: string, jar: string): Batch {
     pantry,
     basis: joinBasis(
       [basisOf(printed, 'recipe')],
-      weighed?.basis ?? [{ what: 'a litre of crushed fruit as a kilogram', kind: 'common-practice' }],
+      weighed?.basis ?? [{ of: 'a litre of crushed fruit as a kilogram', kind: 'common-practice' }],
       lemon?.basis ?? [],
     ),
   };

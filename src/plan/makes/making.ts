@@ -1,4 +1,4 @@
-import { joinPath, StillroomError } from '../../errors/StillroomError';
+import { atPath, joinPath, StillroomError } from '../../errors/StillroomError';
 import { type Composition, composition } from '../../produce/composition/composition';
 import { readyFromRaw } from '../../produce/yields/readyFromRaw';
 import { formatQuantity } from '../../quantity/formatQuantity';
@@ -230,11 +230,6 @@ export function within<T>(product: number, work: () => T): T {
     if (!(error instanceof StillroomError)) throw error;
     const [field = ''] = error.path.split('.');
     const own = OWN_NAMES.get(field) ?? field;
-    throw new StillroomError({
-      code: error.code,
-      path: own.startsWith('kitchen.') ? own : joinPath(`products[${product}]`, own),
-      given: error.given,
-      expected: error.expected,
-    });
+    throw atPath(error, own.startsWith('kitchen.') ? own : joinPath(`products[${product}]`, own));
   }
 }

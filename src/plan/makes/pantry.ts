@@ -33,7 +33,7 @@ export function kgOfMeasure(
   if (gramsPerCup !== undefined) {
     return {
       kg: (valueIn(volume, 'cup') * gramsPerCup) / 1000,
-      basis: [{ what: `weight of a measure of ${item}`, kind: 'common-practice' }],
+      basis: [{ of: `weight of a measure of ${item}`, kind: 'common-practice' }],
     };
   }
   const { mass, basis } = massFromVolume({ food: weighedAs, ...(form === undefined ? {} : { form }), volume });

@@ -93,7 +93,7 @@ export function makePowder(day: Day, wanted: Wanted, product: number, trade: str
       },
       steps: ['Dry until the peels snap when cold, grind, sift, and jar at once with as little air as you can.'],
       basis: joinBasis(ground.basis, tray.basis, basis, energy.basis, [
-        { what: 'hours that peels dry', kind: 'common-practice' },
+        { of: 'hours that peels dry', kind: 'common-practice' },
         ...workBasis,
       ]),
       cautions: ground.cautions,
@@ -143,7 +143,7 @@ export function makeSteeped(day: Day, wanted: Wanted, product: number, trade: st
   });
   const sugarKg = how.sugar === undefined ? 0 : valueIn(how.sugar, 'cup') * sugarCupKg();
   const basis: Basis[] = [
-    { what: `trimmings and water for a quart of ${make}`, kind: 'common-practice' },
+    { of: `trimmings and water for a quart of ${make}`, kind: 'common-practice' },
     ...(cooking?.basis ?? []),
     ...workBasis,
   ];

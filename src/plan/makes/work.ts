@@ -57,4 +57,4 @@ export function workTimes(make: Make, form: string | undefined, pack: string | u
   };
 }
 
-export const WORK_BASIS: Basis = { what: 'minutes of work and of cooking', kind: 'common-practice' };
+export const WORK_BASIS: Basis = { of: 'minutes of work and of cooking', kind: 'common-practice' };

@@ -126,7 +126,7 @@ export function learnedFigure<F extends Figure>(
   if (found === undefined) return undefined;
   const batches = found.n === undefined ? 'your own batches' : `${found.n} of your own batches`;
   const what = `${NAMES[figure]} of ${produce}${found.form === undefined ? '' : ` ${found.form}`}, learned from ${batches}`;
-  return { figure: found[figure] as NonNullable<Learned[F]>, basis: { what, kind: 'measured' } };
+  return { figure: found[figure] as NonNullable<Learned[F]>, basis: { of: what, kind: 'measured' } };
 }
 
 const NAMES: Readonly<Record<Figure, string>> = {

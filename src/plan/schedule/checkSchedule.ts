@@ -1,4 +1,4 @@
-import { handOut } from '../../common/handOut';
+import { answer } from '../../common/answer';
 import { fail, StillroomError } from '../../errors/StillroomError';
 import { valueIn } from '../../quantity/scale';
 import { type Basis, type Caution, joinCautions } from '../../sources/basis';
@@ -71,7 +71,7 @@ export function checkSchedule(given: DaySchedule | FeasibleDay | object): Schedu
     ...brokenRules(schedule),
     ...(products === undefined ? [] : withPlan('products', products, (plan) => planRules(plan, schedule))),
   ];
-  return handOut({
+  return answer({
     broken: broken.sort((one, other) => one.minute - other.minute),
     basis: [WAITS_BASIS],
     cautions: joinCautions([caution('follow-local-guidance')]),

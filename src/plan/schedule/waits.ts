@@ -22,6 +22,6 @@ export function longestWait(id: WaitId): number {
 
 /** The longest waits in an order of work. */
 export const WAITS_BASIS: Basis = {
-  what: 'waits of prepared fruit, filled jars and hot water in the order of work',
+  of: 'waits of prepared fruit, filled jars and hot water in the order of work',
   kind: 'common-practice',
 };

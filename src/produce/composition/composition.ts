@@ -7,7 +7,7 @@ import citrus from '../../../data/produce/citrus-juice-acid.json';
 import compositionJson from '../../../data/produce/composition-raw.json';
 import belitz from '../../../data/produce/sugar-acid-belitz.json';
 import mcgee from '../../../data/produce/sugar-acid-mcgee.json';
-import { handOut } from '../../common/handOut';
+import { answer } from '../../common/answer';
 import { fail } from '../../errors/StillroomError';
 import { fields, readInput } from '../../quantity/fields';
 import type { Range } from '../../quantity/types';
@@ -208,7 +208,7 @@ const likelyOf = (figures: readonly Figure[], group: boolean): number =>
  * ```
  */
 export function composition(input: CompositionInput): Composition {
-  return handOut(compositionOf(findProduce(readInput(schema, input).produce)));
+  return answer(compositionOf(findProduce(readInput(schema, input).produce)));
 }
 
 /** `composition` of a catalogue row. */

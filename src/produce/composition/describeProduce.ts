@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import facts from '../../../data/produce/extension-facts.json';
-import { handOut } from '../../common/handOut';
+import { answer } from '../../common/answer';
 import { fields, readInput } from '../../quantity/fields';
 import type { Quantity, Range } from '../../quantity/types';
 import { type Basis, type Caution, joinBasis, joinCautions } from '../../sources/basis';
@@ -107,7 +107,7 @@ export function describeProduce(input: DescribeProduceInput): ProduceDescription
   );
   const customary = factRows.filter((row) => names.includes(row.produce));
   const inside = parts.length === 0 ? undefined : compositionOf(produce);
-  return handOut({
+  return answer({
     produce: produce.name,
     kind: produce.kind,
     synonyms: produce.synonyms ?? [],

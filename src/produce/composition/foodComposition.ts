@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import preserved from '../../../data/produce/composition-preserved.json';
-import { handOut } from '../../common/handOut';
+import { answer } from '../../common/answer';
 import { findNamed, lookUp } from '../../common/names';
 import { fields, name, readInput } from '../../quantity/fields';
 import type { Basis } from '../../sources/basis';
@@ -50,7 +50,7 @@ export function foodComposition(input: FoodCompositionInput): FoodComposition {
   const found =
     kept.length === 1 ? (kept[0] as (typeof foods)[number]) : lookUp(given.food, [...raw, ...foods], 'food', 'food');
   const row = 'row' in found ? (found.row as PreservedCompositionRow) : rawRow(found);
-  return handOut({
+  return answer({
     food: found.name,
     ndb: row.ndb,
     description: row.description,

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../../common/handOut';
+import { answer } from '../../common/answer';
 import { lookUp, type Named } from '../../common/names';
 import { fields, name, readInput } from '../../quantity/fields';
 import type { Basis } from '../../sources/basis';
@@ -53,7 +53,7 @@ export function juiceBrix(input: JuiceBrixInput): JuiceBrix {
     const row = brixTables[key].find(({ food }) => food === juice);
     return row === undefined ? [] : [{ key, row }];
   });
-  return handOut({
+  return answer({
     juice,
     ...Object.fromEntries(found.map(({ key, row }) => [key, row.degBrix])),
     basis: found.map(({ key, row }) => basisOf(row, key)),

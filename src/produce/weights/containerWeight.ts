@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import recalled from '../../../data/produce/containers-recalled.json';
 import legal from '../../../data/produce/legal-bushels.json';
-import { handOut } from '../../common/handOut';
+import { answer } from '../../common/answer';
 import { lookUp, nameKey } from '../../common/names';
 import { fail } from '../../errors/StillroomError';
 import { fields, name, optional, readInput } from '../../quantity/fields';
@@ -107,7 +107,7 @@ export function containerWeight(input: ContainerWeightInput): ContainerWeight {
   const wanted = nameKey(given.container);
   if (given.state !== undefined) {
     if (wanted !== 'bushel') fail('CONTRADICTION', 'state', given.state, 'a State only with a bushel');
-    return handOut(legalBushel(produce, given.state));
+    return answer(legalBushel(produce, given.state));
   }
   const all = packedWeights(produce);
   const packed = all.filter(({ container }) => nameKey(container) === wanted);
@@ -127,7 +127,7 @@ export function containerWeight(input: ContainerWeightInput): ContainerWeight {
   const read = packed.filter(({ row }) => row.obtained !== 'memory').flatMap(({ lb }) => lb);
   const fromGuide = canningRows.some((row) => row === first.row);
   const likely = fromGuide ? (first.lb[0] as number) : median(read.length > 0 ? read : figures);
-  return handOut({
+  return answer({
     produce: produce.name,
     container: first.container,
     weight: spanIn(spanOf(likely, figures), 'lb', 'lb'),

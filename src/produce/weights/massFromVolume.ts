@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../../common/handOut';
+import { answer } from '../../common/answer';
 import { fields, mass, name, optional, readInput, volume } from '../../quantity/fields';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
@@ -76,14 +76,14 @@ function weighed(given: { food: string; form?: string | undefined }): Weighed & 
  */
 export function massFromVolume(input: MassFromVolumeInput): MassOfVolume {
   const given = readInput(massSchema, input);
-  const { bulk, ...answer } = weighed(given);
+  const { bulk, ...weight } = weighed(given);
   const millilitres = valueIn(given.volume, 'mL');
   const range = spanIn(
     mapSpan(bulk.gramsPerMl, (density) => density * millilitres),
     'g',
     'g',
   );
-  return handOut({ ...answer, mass: range.likely, range });
+  return answer({ ...weight, mass: range.likely, range });
 }
 
 /**
@@ -104,10 +104,10 @@ export function massFromVolume(input: MassFromVolumeInput): MassOfVolume {
  */
 export function volumeFromMass(input: VolumeFromMassInput): VolumeOfMass {
   const given = readInput(volumeSchema, input);
-  const { bulk, ...answer } = weighed(given);
+  const { bulk, ...weight } = weighed(given);
   const grams = valueIn(given.mass, 'g');
   const { low, likely, high } = bulk.gramsPerMl;
   const cups = (density: number): Quantity<'volume'> => quantityIn(grams / density, 'mL', 'cup');
   const range = { low: cups(high), likely: cups(likely), high: cups(low) };
-  return handOut({ ...answer, volume: range.likely, range });
+  return answer({ ...weight, volume: range.likely, range });
 }

@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import fruit from '../../../data/produce/frozen-yields-fruit.json';
 import vegetable from '../../../data/produce/frozen-yields-vegetable.json';
-import { handOut } from '../../common/handOut';
+import { answer } from '../../common/answer';
 import { fail } from '../../errors/StillroomError';
 import { fields, mass, readInput } from '../../quantity/fields';
 import { roundToStep } from '../../quantity/fractions';
@@ -81,7 +81,7 @@ export function frozenPintsFromRaw(input: FrozenPintsFromRawInput): FrozenPintsF
   const { low, high } = spanOf(figures[0] as number, figures);
   const perPint: Span = { low, likely: (low + high) / 2, high };
   const pounds = valueIn(given.raw, 'lb');
-  return handOut({
+  return answer({
     produce: produce.name,
     pints: mapSpan({ low: high, likely: perPint.likely, high: low }, (lb) =>
       roundToStep(pounds / lb, 1, 'down').toNumber(),

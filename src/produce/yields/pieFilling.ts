@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import table from '../../../data/produce/pie-fillings.json';
+import { answer } from '../../common/answer';
 import { Decimal } from '../../common/decimal';
-import { handOut } from '../../common/handOut';
 import { lookUp } from '../../common/names';
 import { count, fields, name, readInput } from '../../quantity/fields';
 import { quantityIn } from '../../quantity/scale';
@@ -96,7 +96,7 @@ export function pieFilling(input: PieFillingInput): PieFilling {
     const more = before === undefined ? amount : quantityIn(amount.value, amount.unit, before.unit);
     ingredients.set(ingredient, before === undefined ? more : { value: before.value + more.value, unit: before.unit });
   }
-  return handOut({
+  return answer({
     fruit: row.filling,
     quarts,
     ingredients: [...ingredients].map(([ingredient, amount]) => ({ ingredient, amount })),

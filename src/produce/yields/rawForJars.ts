@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../../common/handOut';
+import { answer } from '../../common/answer';
 import { fail } from '../../errors/StillroomError';
 import { count, fields, mass, name, readInput } from '../../quantity/fields';
 import { roundToStep } from '../../quantity/fractions';
@@ -219,7 +219,7 @@ export function rawForJars(input: RawForJarsInput): RawForJars {
   const jar = findJar(given.jar);
   const { quart, guide, ...need } = needFor(given.produce, given.form);
   const pounds = poundsFor(jarNeed({ ...need, quart, guide }, jar), given.jars);
-  return handOut({ ...need, jar: jar.name, jars: given.jars, raw: spanIn(pounds, 'lb', 'lb') });
+  return answer({ ...need, jar: jar.name, jars: given.jars, raw: spanIn(pounds, 'lb', 'lb') });
 }
 
 /**
@@ -247,7 +247,7 @@ export function jarsFromRaw(input: JarsFromRawInput): JarsFromRaw {
   const pounds = valueIn(given.raw, 'lb');
   const likely = jarsFilled(one, pounds);
   const whole = (perJar: number): number => roundToStep(pounds / perJar, 1, 'down').toNumber();
-  return handOut({
+  return answer({
     ...need,
     jar: jar.name,
     jars: { low: Math.min(whole(one.perJar.high), likely), likely, high: Math.max(whole(one.perJar.low), likely) },
@@ -285,7 +285,7 @@ export function readyPerQuart(input: ReadyPerQuartInput): ReadyPerQuart {
   // leaves and mushrooms sink to a fraction in the jar: their loose weight says nothing about it
   const ends = [quart.low * span.high, quart.high * span.low, ...(loose * PACKING.high < likely ? [] : [loose])];
   const ready = { low: Math.min(likely, ...ends), likely, high: Math.max(likely, ...ends) };
-  return handOut({
+  return answer({
     ...need,
     ready: spanIn(ready, 'lb', 'lb'),
     raw: spanIn(quart, 'lb', 'lb'),

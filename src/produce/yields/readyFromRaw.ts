@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
+import { answer } from '../../common/answer';
 import { Decimal } from '../../common/decimal';
-import { handOut } from '../../common/handOut';
 import { fail } from '../../errors/StillroomError';
 import { fields, mass, name, optional, ratio, readInput } from '../../quantity/fields';
 import { toDecimalIn } from '../../quantity/scale';
@@ -85,7 +85,7 @@ export function yieldOf(produceText: string, formText: string, measured: Measure
       preparation: 'measured',
       yield: { low: own, likely: own, high: own },
       lost: own < 1 ? [{ what: 'trimmings', share: 1 - own }] : [],
-      basis: [{ what: 'share left', kind: 'measured' }],
+      basis: [{ of: 'share left', kind: 'measured' }],
       cautions: [],
     };
   }
@@ -153,11 +153,11 @@ const less = (one: Mass, other: Mass): Mass => ({
  */
 export function readyFromRaw(input: ReadyFromRawInput): ReadyFromRaw {
   const { produce, form, raw, measured } = readInput(readySchema, input);
-  const { lost, ...answer } = yieldOf(produce, form, measured, raw);
-  const share: Span = answer.yield;
+  const { lost, ...found } = yieldOf(produce, form, measured, raw);
+  const share: Span = found.yield;
   const ready = { low: times(raw, share.low), likely: times(raw, share.likely), high: times(raw, share.high) };
-  return handOut({
-    ...answer,
+  return answer({
+    ...found,
     ready,
     trimmings: { low: less(raw, ready.high), likely: less(raw, ready.likely), high: less(raw, ready.low) },
     parts: lost.map((part) => ({ what: part.what, mass: times(raw, part.share) })),
@@ -185,11 +185,11 @@ export function readyFromRaw(input: ReadyFromRawInput): ReadyFromRaw {
  */
 export function rawForReady(input: RawForReadyInput): RawForReady {
   const { produce, form, ready, measured } = readInput(rawSchema, input);
-  const { lost: _, ...answer } = yieldOf(produce, form, measured);
-  const share: Span = answer.yield;
+  const { lost: _, ...found } = yieldOf(produce, form, measured);
+  const share: Span = found.yield;
   const raw = { low: over(ready, share.high), likely: over(ready, share.likely), high: over(ready, share.low) };
-  return handOut({
-    ...answer,
+  return answer({
+    ...found,
     raw,
     trimmings: { low: less(raw.low, ready), likely: less(raw.likely, ready), high: less(raw.high, ready) },
   });

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { handOut } from '../../common/handOut';
+import { answer } from '../../common/answer';
 import { lookUp, type Named } from '../../common/names';
 import { fields, name, readInput } from '../../quantity/fields';
 import type { Basis, Caution } from '../../sources/basis';
@@ -54,7 +54,7 @@ export const recipeYieldNames = (): string[] => products.map((product) => produc
 export function recipeYield(input: RecipeYieldInput): RecipeYield {
   const given = readInput(schema, input);
   const { row } = lookUp(given.product, products, 'product', 'product with a printed batch yield');
-  return handOut({
+  return answer({
     product: row.product,
     batch: row.batch,
     jars: { low: row.jars[0], high: row.jars[1] },

@@ -41,11 +41,11 @@ export function median(values: readonly number[]): number {
 
 /** The caution that belongs to figures from memory, where any is. */
 export const memoryCaution = (rows: readonly Sourced[]): Caution[] =>
-  rows.some(({ obtained }) => obtained === 'memory') ? [caution('from-memory')] : [];
+  rows.some(({ obtained }) => obtained === 'memory') ? [caution('recalled')] : [];
 
 /** A line of basis for what is ours: arithmetic over published rows. */
 export const workedOut = (what: string, locator: string): Basis => ({
-  what,
+  of: what,
   kind: 'equation',
   source: 'derived',
   locator,

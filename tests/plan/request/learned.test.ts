@@ -36,7 +36,7 @@ describe('a learned figure takes the place of the published one', () => {
     const plan = day(frozen, learned);
     expect(only(plan).units).toMatchObject({ promised: 28, likely: 28, ready: 30 });
     expect(only(plan).basis).toContainEqual({
-      what: 'yield of peach slices, learned from 6 of your own batches',
+      of: 'yield of peach slices, learned from 6 of your own batches',
       kind: 'measured',
     });
     expect(only(day(frozen)).units.promised).not.toBe(28);

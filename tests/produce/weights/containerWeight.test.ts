@@ -24,7 +24,7 @@ describe('container weight', () => {
   test('recalled weights do not move the likely one where others were read, and are marked', () => {
     const lug = containerWeight({ produce: 'peach', container: 'lug' });
     expect(lug.weight.likely.value).toBe(20.5); // 19 to 22, twice; the recalled 22 stays out
-    expect(lug.cautions.map(({ id }) => id)).toContain('from-memory');
+    expect(lug.cautions.map(({ id }) => id)).toContain('recalled');
     expect(pounds('eggplant', 'bushel')).toEqual([33, 33, 33]);
   });
 
@@ -36,7 +36,7 @@ describe('container weight', () => {
   test('the law of a State', () => {
     const { weight, basis } = containerWeight({ produce: 'potatoes', container: 'bushel', state: 'arkansas' });
     expect(weight.likely.value).toBe(60);
-    expect(basis[0]?.what).toBe('legal weight of the bushel');
+    expect(basis[0]?.of).toBe('legal weight of the bushel');
     expect(errorOf(() => containerWeight({ produce: 'apple', container: 'bushel', state: 'Ohio' })).path).toBe('state');
     expect(codeOf(() => containerWeight({ produce: 'kale', container: 'bushel', state: 'Iowa' }))).toBe('UNKNOWN_NAME');
     expect(codeOf(() => containerWeight({ produce: 'apple', container: 'peck', state: 'Iowa' }))).toBe('CONTRADICTION');
@@ -63,10 +63,10 @@ describe('frozen pints', () => {
     const { pints, rawPerPint, cautions } = frozenPintsFromRaw({ produce: 'apple', raw: '48 lb' });
     expect(pints).toEqual({ low: 32, likely: 34, high: 38 });
     expect([rawPerPint.low.value, rawPerPint.high.value]).toEqual([1.25, 1.5]);
-    expect(cautions.map(({ id }) => id)).not.toContain('from-memory');
+    expect(cautions.map(({ id }) => id)).not.toContain('recalled');
     const beans = frozenPintsFromRaw({ produce: 'snap beans', raw: '30 lb' });
     expect(beans.pints).toMatchObject({ low: 30, high: 44 }); // 30 / 0.667, printed as 45
-    expect(beans.cautions.map(({ id }) => id)).toContain('from-memory');
+    expect(beans.cautions.map(({ id }) => id)).toContain('recalled');
   });
 
   test('rows printed by the quart or pint of fruit go by the crate', () => {

@@ -90,7 +90,7 @@ describe('mass from volume', () => {
   test('citric acid has only a recalled weight, which it says', () => {
     const { mass, cautions } = massFromVolume({ food: 'citric acid', volume: '1 tsp' });
     expect(mass.value).toBeCloseTo(4.6, 9);
-    expect(cautions.map(({ id }) => id)).toContain('from-memory');
+    expect(cautions.map(({ id }) => id)).toContain('recalled');
     expect(kitchenWeights.filter(({ g_per_tsp }) => g_per_tsp !== undefined)).toHaveLength(2);
   });
 

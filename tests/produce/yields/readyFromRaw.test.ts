@@ -61,7 +61,7 @@ describe('the range is that of the sources', () => {
     expect(peeled.yield).toEqual({ low: 0.76, likely: 0.85, high: 0.88 });
     expect(peeled.preparation).toBe('peeled');
     expect(peeled.parts.map(({ what }) => what)).toEqual(['skins and pits']);
-    expect(peeled.cautions.map(({ id }) => id)).toContain('from-memory');
+    expect(peeled.cautions.map(({ id }) => id)).toContain('recalled');
     expect(readyFromRaw({ produce: 'peach', form: 'pitted', raw: '100 lb' }).yield.likely).toBe(0.96);
   });
 
@@ -178,7 +178,7 @@ describe('your own measure', () => {
     expect(answer.ready.low).toEqual(answer.ready.high);
     expect(answer.ready.likely.value).toBe(16);
     expect(answer.trimmings.likely.value).toBe(4);
-    expect(answer.basis).toEqual([{ what: 'share left', kind: 'measured' }]);
+    expect(answer.basis).toEqual([{ of: 'share left', kind: 'measured' }]);
     expect(answer.preparation).toBe('measured');
   });
 

@@ -144,7 +144,7 @@ function pasteurizing(): NonNullable<TestedProcess['pasteurize']> {
 }
 
 /** The answer of a printed line, for a food by its trade name; `assumed` is what the caller left open. */
-export function answer(served: Served, asked: Question, food: string, assumed: readonly string[]): TestedProcess {
+export function servedAnswer(served: Served, asked: Question, food: string, assumed: readonly string[]): TestedProcess {
   const { cell, cells, size } = served;
   const { row, band, minutes, psi } = cell;
   const steam = asked.method === 'atmospheric-steam';

@@ -30,14 +30,30 @@ function copy(value: unknown, where: string): unknown {
  */
 export const plainCopy = <T>(value: T): T => copy(value, '') as T;
 
+const SEVERITIES = ['danger', 'quality', 'note'];
+const rank = (caution: { severity?: unknown }): number => SEVERITIES.indexOf(String(caution.severity));
+
+/** Each line once, in the order of the first. */
+const distinct = <T>(lines: readonly T[], keyOf: (line: T) => string): T[] =>
+  [...new Map(lines.map((line) => [keyOf(line), line] as const).reverse()).values()].reverse();
+
 /**
- * Copies an answer on its way out. Every public function returns through here.
+ * Copies an answer on its way out. Every public function returns through here. Lines of `basis` and `cautions` come
+ * out once each, and the cautions in the order of danger, quality, note.
  *
  * @throws Error for a number that is not finite, an undefined value, or a `basis` without a line
  */
-export function handOut<T>(value: T): T {
+export function answer<T>(value: T): T {
   const copied = plainCopy(value);
-  const basis = (copied as { basis?: unknown } | null)?.basis;
-  if (Array.isArray(basis) && basis.length === 0) refuse('basis', 'an empty list');
+  const said = copied as { basis?: unknown; cautions?: unknown } | null;
+  if (Array.isArray(said?.basis)) {
+    if (said.basis.length === 0) refuse('basis', 'an empty list');
+    said.basis = distinct(said.basis, (line) => JSON.stringify(line));
+  }
+  if (Array.isArray(said?.cautions)) {
+    said.cautions = distinct<{ id?: unknown; severity?: unknown }>(said.cautions, ({ id }) => String(id)).sort(
+      (one, other) => rank(one) - rank(other),
+    );
+  }
   return copied;
 }

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import { handOut } from '../../src/common/handOut';
+import { answer } from '../../src/common/answer';
 
 test('an answer is a copy through and through', () => {
   const row = { basis: [{ what: 'one' }], value: { low: 1 }, list: ['a'] };
-  const copy = handOut(row);
+  const copy = answer(row);
   expect(copy).toEqual(row);
   copy.basis[0] = { what: 'other' };
   copy.value.low = 2;
@@ -19,5 +19,5 @@ test.each([
   ['a function', { a: () => 1 }, /a function \(at a\)/],
   ['an object that is not plain data', { a: new Map() }, /not plain data \(at a\)/],
 ])('%s stops here', (_, value, message) => {
-  expect(() => handOut(value)).toThrow(message);
+  expect(() => answer(value)).toThrow(message);
 });

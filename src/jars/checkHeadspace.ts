@@ -2,7 +2,7 @@ import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { findNamed, lookUp, type Named } from '../common/names';
 import { fail } from '../errors/StillroomError';
-import { choice, fields, flag, length, name, optional, ratio, readInput, time } from '../quantity/fields';
+import { choice, fields, flag, length, name, optional, readInput, share, time } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
@@ -79,7 +79,7 @@ const schema = /* @__PURE__ */ fields({
   jar: optional(jarField()),
   mouth: mouthField(),
   when: optional(choice('when it was measured', ['before processing', 'after processing'])),
-  liquidLost: optional(ratio()),
+  liquidLost: optional(share()),
   sealed: optional(flag('whether the jar has sealed, by checkSeal')),
   sinceProcessing: optional(time({ min: { value: 0, unit: 'h' } })),
 });

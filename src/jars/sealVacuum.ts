@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { elevation, fields, length, optional, pressure, ratio, readInput, temperature } from '../quantity/fields';
+import { elevation, fields, length, optional, pressure, readInput, share, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, joinBasis, joinCautions } from '../sources/basis';
@@ -30,7 +30,7 @@ const schema = /* @__PURE__ */ fields({
   jar: optional(jarField()),
   mouth: mouthField(),
   headspace: optional(length()),
-  headspaceShare: optional(ratio({ above: 0, below: 1 })),
+  headspaceShare: optional(share({ above: 0, below: 1 })),
 });
 export type SealVacuumInput = z.input<typeof schema>;
 

@@ -1,8 +1,8 @@
 import { answer } from '../common/answer';
 import { EFFICIENCY } from '../heat/burner';
-import { count, fields, optional, power, ratio, readInput, temperature, volume } from '../quantity/fields';
+import { count, fields, optional, power, readInput, share, temperature, volume } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
-import type { PowerInput, Range, RatioInput, TemperatureInput, VolumeInput } from '../quantity/types';
+import type { PowerInput, Range, ShareInput, TemperatureInput, VolumeInput } from '../quantity/types';
 import { type Basis, type Caution, joinBasis, joinCautions, type Refusal } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { boilingTemperature } from '../steam/boilingTemperature';
@@ -29,7 +29,7 @@ const schema = /* @__PURE__ */ fields({
   waterTemperature: optional(temperature({ min: { value: 0, unit: 'degC' }, max: { value: 100, unit: 'degC' } })),
   fillTemperature: optional(temperature({ min: { value: 0, unit: 'degC' }, max: { value: 100, unit: 'degC' } })),
   burnerPower: power({ min: { value: 100, unit: 'W' }, max: { value: 100, unit: 'kW' } }),
-  efficiency: optional(ratio({ min: 0.05, max: 1 })),
+  efficiency: optional(share({ min: 0.05, max: 1 })),
 });
 
 export interface CanLoadInput extends TestedProcessInput {
@@ -44,7 +44,7 @@ export interface CanLoadInput extends TestedProcessInput {
   /** The burner's rated power, 100 W to 100 kW. */
   readonly burnerPower: PowerInput;
   /** Share of it that reaches the pot; 35 to 80 % when left out. */
-  readonly efficiency?: RatioInput | undefined;
+  readonly efficiency?: ShareInput | undefined;
 }
 
 export interface LoadStep {

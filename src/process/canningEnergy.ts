@@ -1,18 +1,18 @@
 import { answer } from '../common/answer';
 import { HOLDING, holdingBasis } from '../heat/burner';
 import { type EnergyNeeded, kilowattHours } from '../heat/needed';
-import { fields, optional, power, ratio, readInput } from '../quantity/fields';
+import { fields, optional, power, readInput, share } from '../quantity/fields';
 import { sureRange } from '../quantity/range';
 import { valueIn } from '../quantity/scale';
-import type { Quantity, Range, RatioInput } from '../quantity/types';
+import type { Quantity, Range, ShareInput } from '../quantity/types';
 import { joinBasis, type Refusal } from '../sources/basis';
 import { type CanLoadInput, canLoad } from './canLoad';
 
-const schema = /* @__PURE__ */ fields({ burnerPower: power(), holding: optional(ratio({ above: 0 })) });
+const schema = /* @__PURE__ */ fields({ burnerPower: power(), holding: optional(share({ above: 0 })) });
 
 export interface CanningEnergyInput extends CanLoadInput {
   /** Share of the burner's power that holds the boil or the pressure, above 0 to 100 %; 25 to 70 % when left out. */
-  readonly holding?: RatioInput | undefined;
+  readonly holding?: ShareInput | undefined;
 }
 
 export interface CanningEnergy extends EnergyNeeded {

@@ -96,7 +96,7 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   parseAmount: () => ['1 1/2'],
   parseMoney: () => ['24.50 USD'],
   parseQuantity: () => ['1 1/2 cups', 'volume'],
-  parseRatio: () => ['85 %'],
+  parseShare: () => ['85 %'],
   formatQuantity: () => ['1.51 cup', { fraction: 8 }],
 };
 

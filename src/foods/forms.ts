@@ -19,6 +19,8 @@ export interface Form {
   names: string[];
   /** The forms it is a case of: halves are pieces. */
   within?: string[];
+  /** The forms that a page prints together as this one: halves and slices. */
+  either?: string[];
 }
 
 /**
@@ -40,11 +42,12 @@ export function forms(input: FormsInput = {}): Form[] {
   return handOut(
     formRows
       .filter(({ id }) => known === undefined || known.has(id))
-      .map(({ id, name, names, within = [] }) => ({
+      .map(({ id, name, names, within = [], either = [] }) => ({
         form: name,
         id,
         names: [...names],
         ...(within.length === 0 ? {} : { within: within.map(formName) }),
+        ...(either.length === 0 ? {} : { either: either.map(formName) }),
       })),
   );
 }

@@ -1,5 +1,5 @@
 /** Finds foods and forms by name. Names are compared by `nameKey`, and looked up in maps that are made once. */
-import { nameKey, nearestNames } from '../common/names';
+import { nameKey, nearestNames, wordsOf } from '../common/names';
 import { foodRows, formRows, sharedNames } from './tables';
 
 /** A food by its id, in the form that the name says: applesauce is apple, `sauce`. */
@@ -18,6 +18,8 @@ interface JoiningForm {
   readonly words: readonly string[];
 }
 interface Index {
+  /** By the words in their order: tomato paste is no paste tomato. */
+  readonly inOrder: ReadonlyMap<string, FoodAndForm>;
   readonly foods: ReadonlyMap<string, readonly FoodAndForm[]>;
   readonly forms: ReadonlyMap<string, string>;
   readonly joining: readonly JoiningForm[];
@@ -27,13 +29,18 @@ interface Index {
 
 function makeIndex(): Index {
   const foods = new Map<string, readonly FoodAndForm[]>();
+  const inOrder = new Map<string, FoodAndForm>();
   const printed = new Map<string, string>();
+  const put = (name: string, found: FoodAndForm): void => {
+    inOrder.set(wordsOf(name).join(' '), found);
+    foods.set(nameKey(name), [found]);
+  };
   for (const { id, name, names, asForm = [] } of foodRows) {
+    for (const { name: each, form } of asForm) put(each, { id, form });
     for (const each of [name, ...names]) {
-      foods.set(nameKey(each), [{ id }]);
+      put(each, { id });
       printed.set(each, id);
     }
-    for (const { name: each, form } of asForm) foods.set(nameKey(each), [{ id, form }]);
   }
   for (const { name, foods: ids } of sharedNames) {
     foods.set(
@@ -51,7 +58,7 @@ function makeIndex(): Index {
   }
   // the form with most words first: "heavy syrup" before "syrup"
   joining.sort((one, other) => other.words.length - one.words.length);
-  return { foods, forms, joining, printed };
+  return { inOrder, foods, forms, joining, printed };
 }
 let made: Index | undefined;
 const index = (): Index => {
@@ -89,7 +96,10 @@ function split(key: string): readonly FoodAndForm[] {
 
 /** The foods that a text may name: none, one, or the several that share the name. */
 export function foodsNamed(text: string): readonly FoodAndForm[] {
-  const key = nameKey(text.slice(0, LONGEST));
+  const short = text.slice(0, LONGEST);
+  const exact = index().inOrder.get(wordsOf(short).join(' '));
+  if (exact !== undefined) return [exact];
+  const key = nameKey(short);
   return index().foods.get(key) ?? split(key);
 }
 

@@ -42,7 +42,10 @@ export interface FormRow {
   readonly id: string;
   readonly name: string;
   readonly names: readonly string[];
+  /** Whether people put it beside the name of a food: `peach halves`. */
   readonly joins: boolean;
+  /** The forms that a page prints together as one: `halved or sliced`. */
+  readonly either?: readonly string[];
   readonly within?: readonly string[];
 }
 export interface CraftRow {

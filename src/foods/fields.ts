@@ -28,11 +28,12 @@ export function readFood(given: unknown, path = ''): FoundFood {
     return { id, name: nameOf(id), ...(form === undefined ? {} : { form }) };
   }
   if (first !== undefined) {
-    return fail('UNKNOWN_NAME', path, given, `one food; that name could be ${or(found.map(({ id }) => nameOf(id)))}`);
+    const options = found.map(({ id }) => nameOf(id));
+    return fail('UNKNOWN_NAME', path, given, `one food; that name could be ${or(options)}`, { options });
   }
-  const near = nearestFoods(given).map(({ name }) => name);
-  const hint = near.length > 0 ? `; the nearest are ${near.join(', ')}` : '';
-  return fail('UNKNOWN_NAME', path, given, `a food of the pantry${hint}`);
+  return fail('UNKNOWN_NAME', path, given, 'the name of a food', {
+    nearest: nearestFoods(given).map(({ name }) => name),
+  });
 }
 
 /** Reads the name of a form, and gives its id; `path` is where it stands in the argument. */
@@ -42,9 +43,7 @@ export function readForm(given: unknown, path = ''): string {
   if (typeof given !== 'string') fail('WRONG_TYPE', path, given, what);
   const id = formNamed(given);
   if (id !== undefined) return id;
-  const near = nearestForms(given);
-  const hint = near.length > 0 ? `; the nearest are ${near.join(', ')}` : '';
-  return fail('UNKNOWN_NAME', path, given, `a form of the pantry${hint}`);
+  return fail('UNKNOWN_NAME', path, given, what, { nearest: nearestForms(given) });
 }
 
 /** A food, by any name it goes by. */

@@ -1,4 +1,4 @@
-import { handOut } from '../common/handOut';
+import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { foodsNamed, narrowerOf, nearestFoods } from './lookUpFood';
 import { type FoodKind, foodOf, formName, nameOf } from './tables';
@@ -73,7 +73,7 @@ export function findFood(text: string): FindFoodAnswer {
   if (first !== undefined && found.length === 1) {
     const { id, name, kind, names, not = [] } = foodOf(first.id);
     const narrower = narrowerOf(id).map(nameOf);
-    return handOut<FindFoodAnswer>({
+    return answer<FindFoodAnswer>({
       known: true,
       food: name,
       id,
@@ -87,9 +87,9 @@ export function findFood(text: string): FindFoodAnswer {
   if (first !== undefined) {
     const instead = found.map(({ id }) => ({ text: nameOf(id), food: nameOf(id) }));
     const text = `This name could be ${instead.map(({ food }) => food).join(' or ')}. Say which.`;
-    return handOut<FindFoodAnswer>({ known: false, reason: { code: 'several foods', text }, instead });
+    return answer<FindFoodAnswer>({ known: false, reason: { code: 'several foods', text }, instead });
   }
   const instead = nearestFoods(text).map(({ id, name }) => ({ text: name, food: nameOf(id) }));
   const sentence = 'These tables have no food of this name. Check the spelling, or ask for one of the foods offered.';
-  return handOut<FindFoodAnswer>({ known: false, reason: { code: 'not in the pantry', text: sentence }, instead });
+  return answer<FindFoodAnswer>({ known: false, reason: { code: 'not in the pantry', text: sentence }, instead });
 }

@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
+import { answer } from '../common/answer';
 import type { Given } from '../common/given';
-import { handOut } from '../common/handOut';
 import { choice, fields, optional, readInput } from '../quantity/fields';
 import { type FoodKind, foodRows, KINDS } from './tables';
 
@@ -35,7 +35,7 @@ export interface Food {
  */
 export function foods(input: FoodsInput = {}): Food[] {
   const { kind } = readInput(schema, input);
-  return handOut(
+  return answer(
     foodRows
       .filter((row) => kind === undefined || row.kind === kind)
       .map((row) => ({ food: row.name, id: row.id, kind: row.kind, names: [...row.names] })),

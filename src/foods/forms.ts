@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
+import { answer } from '../common/answer';
 import type { Given } from '../common/given';
-import { handOut } from '../common/handOut';
 import { fields, optional, readInput } from '../quantity/fields';
 import { food } from './fields';
 import { formName, formRows, knownOf } from './tables';
@@ -39,7 +39,7 @@ export interface Form {
 export function forms(input: FormsInput = {}): Form[] {
   const { food: asked } = readInput(schema, input);
   const known = asked === undefined ? undefined : new Set(knownOf(asked.id).flatMap((craft) => craft.forms));
-  return handOut(
+  return answer(
     formRows
       .filter(({ id }) => known === undefined || known.has(id))
       .map(({ id, name, names, within = [], either = [] }) => ({

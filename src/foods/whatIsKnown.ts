@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
+import { answer } from '../common/answer';
 import type { Given } from '../common/given';
-import { handOut } from '../common/handOut';
 import { fields, readInput } from '../quantity/fields';
 import { food } from './fields';
 import { figuresFor } from './figuresFor';
@@ -56,5 +56,5 @@ export function whatIsKnown(input: WhatIsKnownInput): WhatIsKnownAnswer {
     }
     return [];
   });
-  return handOut({ food: name, id, known });
+  return answer({ food: name, id, known });
 }

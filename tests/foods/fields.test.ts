@@ -29,13 +29,13 @@ describe('the field of a food', () => {
     expect(thrown(() => readInput(schema, { food: 'strawbery', form: 'whole' }))).toMatchObject({
       code: 'UNKNOWN_NAME',
       path: 'food',
-      given: '"strawbery"',
-      expected: expect.stringContaining('strawberry'),
+      given: 'strawbery',
+      nearest: expect.arrayContaining(['strawberry']),
     });
     expect(thrown(() => readInput(schema, { food: 'peach', form: 'havles' }))).toMatchObject({
       code: 'UNKNOWN_NAME',
       path: 'form',
-      expected: expect.stringContaining('halves'),
+      nearest: expect.arrayContaining(['halves']),
     });
     expect(thrown(() => readFood('chili', 'lots[0].food'))).toMatchObject({
       path: 'lots[0].food',

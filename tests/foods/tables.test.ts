@@ -38,7 +38,6 @@ const SCHEMAS: Readonly<Record<string, z.ZodType>> = {
   forms: z.strictObject({
     id,
     name: text,
-    group: text,
     names: z.array(text),
     alone: z.array(text).min(1).optional(),
     joins: z.boolean(),

@@ -42,10 +42,10 @@ export function forms(input: FormsInput = {}): Form[] {
   return answer(
     formRows
       .filter(({ id }) => known === undefined || known.has(id))
-      .map(({ id, name, names, within = [], either = [] }) => ({
+      .map(({ id, name, names, alone = [], within = [], either = [] }) => ({
         form: name,
         id,
-        names: [...names],
+        names: [...names, ...alone],
         ...(within.length === 0 ? {} : { within: within.map(formName) }),
         ...(either.length === 0 ? {} : { either: either.map(formName) }),
       })),

@@ -50,7 +50,8 @@ function makeIndex(): Index {
   }
   const forms = new Map<string, string>();
   const joining: JoiningForm[] = [];
-  for (const { id, name, names, joins } of formRows) {
+  for (const { id, name, names, alone = [], joins } of formRows) {
+    for (const each of alone) forms.set(nameKey(each), id);
     for (const key of [name, ...names].map(nameKey)) {
       forms.set(key, id);
       if (joins) joining.push({ id, words: key.split(' ') });

@@ -42,6 +42,8 @@ export interface FormRow {
   readonly id: string;
   readonly name: string;
   readonly names: readonly string[];
+  /** Other names that are not put beside the name of a food: an apple pie is no apple pie filling. */
+  readonly alone?: readonly string[];
   /** Whether people put it beside the name of a food: `peach halves`. */
   readonly joins: boolean;
   /** The forms that a page prints together as one: `halved or sliced`. */

@@ -68,8 +68,8 @@ test('isWithin follows the forms; formsIn holds only what a page prints together
 });
 
 test('every name of a form means it', () => {
-  for (const { id, name, names } of formRows) {
-    for (const each of [name, ...names]) expect(readForm(each), each).toBe(id);
+  for (const { id, name, names, alone = [] } of formRows) {
+    for (const each of [name, ...names, ...alone]) expect(readForm(each), each).toBe(id);
   }
 });
 

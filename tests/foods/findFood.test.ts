@@ -63,6 +63,9 @@ describe('findFood', () => {
     expect(formOf('paste tomatoes')).toEqual(['tomato', undefined]);
     // a food in a form is not put into another
     expect(idOf('applesauce slices')).toBeUndefined();
+    // nor is every word of a form one beside a food
+    for (const text of ['apple pie', 'pork rind', 'egg roll', 'corn chips']) expect(idOf(text), text).toBeUndefined();
+    expect(idOf('fish sauce')).toBe('fish-sauce');
   });
 
   test('a wide food names the foods it stands for', () => {

@@ -38,8 +38,8 @@ const SCHEMAS: Readonly<Record<string, z.ZodType>> = {
   forms: z.strictObject({
     id,
     name: text,
-    group: text,
     names: z.array(text),
+    alone: z.array(text).min(1).optional(),
     joins: z.boolean(),
     either: z.array(form).min(2).optional(),
     within: z.array(form).min(1).optional(),
@@ -119,7 +119,7 @@ test('no food has a name twice, and no name means it plain and in a form', () =>
 });
 
 test('no two forms share a name', () => {
-  expect(twice(formRows.flatMap(({ name, names }) => [name, ...names].map(nameKey)))).toEqual([]);
+  expect(twice(formRows.flatMap(({ name, names, alone = [] }) => [name, ...names, ...alone].map(nameKey)))).toEqual([]);
 });
 
 test('nothing is wider than itself, however far one goes', () => {

@@ -8,6 +8,7 @@ const LAYERS: Readonly<Record<string, number>> = {
   errors: 0,
   quantity: 0,
   sources: 0,
+  words: 0,
   steam: 1,
   solution: 1,
   heat: 1,

@@ -4,7 +4,6 @@
  */
 export type { ProcessAcid } from './acid';
 export { type BoilingMinutes, type BoilingMinutesInput, boilBeforeTasting, sterilizingMinutes } from './boilingMinutes';
-export { type CanLoad, type CanLoadInput, canLoad, type LoadStep } from './canLoad';
 export { type CanningEnergy, type CanningEnergyInput, canningEnergy } from './canningEnergy';
 export {
   type CanningRule,
@@ -23,6 +22,7 @@ export { type FindFoods, type FindFoodsInput, findFoods, type ProcessFood, proce
 export { type GaugePressure, type GaugePressureInput, gaugePressure } from './gaugePressure';
 export { type HoldingSolution, type HoldingSolutions, holdingSolutions } from './holdingSolutions';
 export type { ProcessJarInput } from './jar';
+export { type LoadStep, type LoadTimeline, type LoadTimelineInput, loadTimeline } from './loadTimeline';
 export { type NotRecommended, notRecommended } from './notRecommended';
 export {
   type NotCanned,

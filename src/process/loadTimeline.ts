@@ -6,9 +6,9 @@ import type { PowerInput, Range, RatioInput, TemperatureInput, VolumeInput } fro
 import { type Basis, type Caution, joinBasis, joinCautions, type Refusal } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { boilingTemperature } from '../steam/boilingTemperature';
+import { readJar } from '../words/jar';
 import { ruleBasis, ruleFigures } from './canningRules';
 import { processCaution } from './cautions';
-import { readJar } from './jar';
 import { type TestedProcess, type TestedProcessInput, testedProcess } from './testedProcess';
 
 /** Share of the jars' own heating that is done before the boil or the steady steam; estimate. */

@@ -36,6 +36,14 @@ const table = z.strictObject({
   columns: z.record(text, z.string()),
   rows: z.array(row).min(1),
 });
+const pantry = z.strictObject({
+  table: text,
+  title: text,
+  obtained: z.literal('common-practice'),
+  reason: text,
+  columns: z.record(text, z.string()),
+  rows: z.array(z.looseObject({ source: z.undefined().optional(), locator: z.undefined().optional() })).min(1),
+});
 const caution = z.strictObject({
   id: z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/),
   severity: z.enum(['danger', 'quality', 'note']),
@@ -60,8 +68,12 @@ const register = z.array(
 
 const isCautions = (file: string): boolean => file.endsWith('cautions.json');
 /** A list of names and synonyms holds words of the trade, no figures, and needs no source. */
-const isNames = (file: string): boolean => file.endsWith('foods.json');
-const tables = files.filter((file) => file !== 'sources.json' && !isCautions(file) && !isNames(file));
+const isNames = (file: string): boolean => file.endsWith('foods.json') && !isPantry(file);
+/** The pantry is common practice from end to end: the table says why, once. */
+const isPantry = (file: string): boolean => file.startsWith('foods/');
+const tables = files.filter(
+  (file) => file !== 'sources.json' && !isCautions(file) && !isNames(file) && !isPantry(file),
+);
 
 /** Ids that stand for no document. */
 const NO_DOCUMENT = ['recalled', 'derived', 'computed', 'identity'];
@@ -119,6 +131,11 @@ describe('tables', () => {
     expect(row.safeParse({ obtained: 'common-practice' }).success).toBe(false);
     expect(row.safeParse({ ...good, obtained: 'common-practice', reason: 'the jar cools' }).success).toBe(false);
   });
+});
+
+test.each(files.filter(isPantry))('%s is common practice, and says why', (file) => {
+  const parsed = pantry.safeParse(read(file));
+  expect(parsed.success ? [] : parsed.error.issues.slice(0, 5)).toEqual([]);
 });
 
 test('a list of names holds names only', () => {

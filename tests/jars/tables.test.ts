@@ -116,7 +116,7 @@ describe('every row is read', () => {
       const answer = checkHeadspace({ product: row.productClass, measured: { value, unit: 'in' } });
       expect(answer.verdict).toBe('right');
       expect(answer.basis).toContainEqual(
-        expect.objectContaining({ source: row.source, locator: row.locator, what: `headspace of ${row.printed}` }),
+        expect.objectContaining({ source: row.source, locator: row.locator, of: `headspace of ${row.printed}` }),
       );
     }
   });

@@ -348,7 +348,7 @@ describe('names', () => {
   ] as const)('%o', (input, code, path, expected) => {
     const error = errorOf(() => ask(input as { food: string }));
     expect(error).toMatchObject({ code, path });
-    expect(error.expected).toMatch(expected);
+    expect(error.message).toMatch(expected);
   });
 
   test('a wrong argument altogether', () => {

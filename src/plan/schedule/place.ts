@@ -2,7 +2,7 @@ import type { Effort } from '../makes/effort';
 import type { ScheduledTask, TaskKind, Use, Window } from '../request/daySchedule';
 import { blocksOf, type CannerChoice, lifting, rowsOf } from './blocks';
 import { type Block, emptyBoard, type Row } from './board';
-import type { CanStep, Job, Means, Portion, QuietStep, Trimmings } from './job';
+import { type CanStep, heatOf, type Job, type Means, type Portion, type QuietStep, type Trimmings } from './job';
 import { longestWait } from './waits';
 
 const HOLD_PREPARED = longestWait('prepared');
@@ -100,7 +100,7 @@ export function newDay(
   const firstStart =
     ({ cook, filled }: Portion, into: Job['into'], by: number) =>
     (block: Block): number => {
-      const boils = cook?.minutes ?? 0;
+      const boils = heatOf(cook) + (cook?.minutes ?? 0);
       const fills = block.minutes - boils;
       if (into === undefined || into.kind === 'freeze-dry') return Number.NEGATIVE_INFINITY;
       if (into.kind === 'can')
@@ -126,18 +126,20 @@ export function newDay(
       const mark = placed.length;
       put({ ...cook, tasks: cookTasks(portion, cook, into?.kind === 'can'), ...(cuts.length === 0 ? { drops } : {}) });
       if (cuts.length === 0) return undefined;
-      const cut = latestOf(cuts, cook.start, ({ minutes }) => Math.max(from, cook.start - HOLD_PREPARED - minutes));
+      // the water may heat while the vegetable is still cut
+      const fed = cook.start + heatOf(portion.cook);
+      const cut = latestOf(cuts, fed, ({ minutes }) => Math.max(from, fed - HOLD_PREPARED - minutes));
       if (cut !== undefined) {
         const facts = { what: portion.what, products: [portion.product], raw: portion.raw };
         put({ ...cut, tasks: [task('prepare', facts, cut.start, cut.start + cut.block.minutes)], drops });
         return undefined;
       }
-      const { start } = cook;
-      next ??= () => nextEnd(cuts, start, from) + Math.min(...ways.map(({ minutes }) => minutes));
-      const earlier = latestOf(cuts, cook.start - HOLD_PREPARED, () => from);
+      const heat = heatOf(portion.cook);
+      next ??= () => nextEnd(cuts, fed, from) + Math.min(...ways.map(({ minutes }) => minutes)) - heat;
+      const earlier = latestOf(cuts, fed - HOLD_PREPARED, () => from);
       takeBackTo(mark);
       if (earlier === undefined) return next;
-      latest = Math.min(latest - 1, earlier.start + earlier.block.minutes + HOLD_PREPARED + cook.block.minutes);
+      latest = Math.min(latest - 1, earlier.start + earlier.block.minutes + HOLD_PREPARED + cook.block.minutes - heat);
     }
   };
 
@@ -148,10 +150,18 @@ export function newDay(
     inJars: boolean,
   ): Placed['tasks'] => {
     const facts = { what: product, products: [product] };
-    const filling = start + (cook?.minutes ?? 0);
+    const fed = start + heatOf(cook);
+    const filling = fed + (cook?.minutes ?? 0);
     const end = start + block.minutes;
+    const blanch = cook?.blanch;
     return [
-      ...(cook === undefined ? [] : [task('cook', facts, start, filling)]),
+      ...(cook === undefined || blanch !== undefined ? [] : [task('cook', facts, start, filling)]),
+      ...(blanch === undefined
+        ? []
+        : [
+            ...(fed > start ? [task('heat water', facts, start, fed)] : []),
+            task('blanch', { ...facts, units: { count: blanch.batches, unit: 'batch' } }, fed, filling),
+          ]),
       ...(end > filling || inJars ? [task('fill', { ...facts, units: filled }, filling, end)] : []),
     ];
   };
@@ -175,7 +185,8 @@ export function newDay(
     for (const portion of job.portions) {
       const cuts = blocks.cuts(portion);
       const cut = cuts.length === 0 ? from : nextEnd(cuts, from, from);
-      ready = Math.max(ready, nextEnd(blocks.stoves(portion), cut, cut));
+      const lit = Math.max(from, cut - heatOf(portion.cook));
+      ready = Math.max(ready, nextEnd(blocks.stoves(portion), cut, lit));
     }
     return Number.isFinite(ready) ? ready : undefined;
   };

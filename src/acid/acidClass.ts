@@ -4,8 +4,9 @@ import { fields, flag, number, optional, readInput } from '../quantity/fields';
 import { caution } from '../sources/cautions';
 import type { Basis, Caution } from '../sources/index';
 import { basisOf } from '../sources/table';
+import { limitRow } from './phLimits';
 import { assumedReading, closestReading, isAbove, isUndecided } from './phReading';
-import { acidCaution, limitRow, printed } from './tables';
+import { acidCaution, printed } from './tables';
 
 const schema = fields({
   pH: number('a pH from 0 to 14', { min: 0, max: 14 }),
@@ -68,12 +69,12 @@ export interface AcidClass {
 export function acidClass(input: AcidClassInput): AcidClass {
   const assumed = assumedReading();
   const { pH, uncertainty = assumed.within, waterActivity = 1, tomato = false } = readInput(schema, input);
-  const lowAcid = limitRow('low-acid food (home');
-  const acid = limitRow('acid food (home');
+  const lowAcid = limitRow('home-low-acid');
+  const acid = limitRow('home-acid');
   const limit = printed(acid, 'pH');
   const isAcid = !isAbove(pH + uncertainty, limit);
-  const finished = limitRow('low-acid food: finished');
-  const ruling = tomato ? limitRow('tomatoes and tomato products') : finished;
+  const finished = limitRow('law-low-acid');
+  const ruling = tomato ? limitRow('law-tomato') : finished;
   const rulingLimit = printed(ruling, 'pH');
   const wet = waterActivity > printed(finished, 'waterActivityAbove');
   const undecided = isUndecided(pH, uncertainty, limit);

@@ -34,7 +34,6 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   foods: () => [{ kind: 'fruit' }],
   forms: () => [{ food: 'peaches' }],
   whatIsKnown: () => [{ food: 'peaches' }],
-  pickleRecipes: () => [],
   pickleRules: () => [],
   jarSizes: () => [],
   publishedVacuums: () => [],

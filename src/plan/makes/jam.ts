@@ -11,7 +11,7 @@ import { type Basis, joinBasis, joinCautions } from '../../sources/basis';
 import { basisOf } from '../../sources/table';
 import { sugarCaution } from '../../sugar/cautions';
 import { gelTemperature } from '../../sugar/gelTemperature';
-import { foodsOfJams, type PrintedJam, printedJams } from '../../sugar/jamRecipe';
+import { foodsOfJams, type PrintedJam, printedJams } from '../../sugar/jamRecipes';
 import { planCaution } from '../cautions';
 import { potsOf } from '../program/kitchen';
 import type { Activity } from '../request/activity';

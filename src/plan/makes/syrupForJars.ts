@@ -3,8 +3,8 @@ import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import type { Basis } from '../../sources/basis';
 import { basisOf } from '../../sources/table';
+import { canningSyrup, type SyrupStrength } from '../../sugar/printedSyrups';
 import { cupOf } from '../../sugar/sweeteners';
-import { canningSyrup, type SyrupStrength } from '../../sugar/syrup';
 
 /** A cup of granulated sugar, kg. */
 export const sugarCupKg = (): number => cupOf('sugar') / 1000;

@@ -121,8 +121,8 @@ function judge(quantity: GelRow['quantity'], value: number, pectin: GelRow['pect
     fail('CONTRADICTION', quantity, value, 'nothing: only low-methoxyl pectin needs it');
   }
   const scale = row.percent === true ? 100 : 1;
-  const low = row.low / scale;
-  const high = row.high / scale;
+  const low = Number((row.low / scale).toPrecision(12));
+  const high = Number((row.high / scale).toPrecision(12));
   const unit = row.percent === true ? 'share by weight' : row.unit;
   const over = quantity === 'sag' ? false : value > high * (1 + 1e-12);
   const verdict = value < low * (1 - 1e-12) ? 'too low' : over ? 'too high' : 'within';

@@ -4,11 +4,12 @@ import { type FoundFood, food as foodField } from '../foods/fields';
 import { figuresFor } from '../foods/figuresFor';
 import { narrowerOf } from '../foods/lookUpFood';
 import { nameOf } from '../foods/tables';
-import { choice, fields, readInput } from '../quantity/fields';
+import { choice, fields, list, optional, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, derived } from '../sources/basis';
 import { type NotKnown, notKnown } from '../sources/no';
 import { basisOf } from '../sources/table';
+import { oneOf } from './inputs';
 import {
   type Ends,
   PECTINS,
@@ -21,8 +22,10 @@ import {
 } from './jamRecipes';
 
 export const recipeFields = {
-  /** The fruit; a name that a page prints or a kind of it. */
-  food: foodField(),
+  /** The fruit; or */
+  food: optional(foodField()),
+  /** the fruits that go into one pot, 2 to 5. */
+  foods: optional(list('the fruits that go into one pot', foodField(), 2, 5)),
   /** `jam`, `jelly` or `preserves`. */
   product: choice('a product', SPREADS),
   /** `none`, `powdered` or `liquid`: they are different recipes, not substitutes. */
@@ -89,9 +92,20 @@ export const cupsOf = ([low, high]: Ends, times: number): Volumes => ({
 
 const namesFood = (row: RecipeRow, id: string): boolean => row.food === id || row.foods?.includes(id) === true;
 
-/** The recipe of a food: one that is of it alone, one that names it, or one of a wider food. */
-export function findJam({ food, product, pectin }: JamAsked): RecipeRow | undefined {
-  const printed = recipes.filter((row) => row.product === product && row.pectin === pectin);
+/** The foods that are asked for: one, or those of one pot. */
+export function foodsAsked(asked: JamAsked): readonly [FoundFood, ...FoundFood[]] {
+  oneOf(asked, ['food', 'foods']);
+  return asked.food === undefined ? (asked.foods as [FoundFood, ...FoundFood[]]) : [asked.food];
+}
+
+/** The recipe of a food: one that is of it alone, one that names it, or one of a wider food; of several, their own. */
+export function findJam(asked: JamAsked): RecipeRow | undefined {
+  const [food, ...more] = foodsAsked(asked);
+  const printed = recipes.filter((row) => row.product === asked.product && row.pectin === asked.pectin);
+  if (more.length > 0) {
+    const ids = [food, ...more].map(({ id }) => id).sort();
+    return printed.find((row) => row.together === true && [...(row.foods ?? [])].sort().join() === ids.join());
+  }
   return figuresFor(food.id, 'jam')
     .flatMap((id) => [printed.find((row) => row.food === id), printed.find((row) => namesFood(row, id))])
     .find((row) => row !== undefined);
@@ -102,13 +116,14 @@ const pectinWords = (pectin: RecipeRow['pectin']): string =>
 const foodsOfRow = ({ food, foods }: RecipeRow): readonly string[] => foods ?? (food === undefined ? [] : [food]);
 
 /** No recipe: what there is for the food, or for its kinds. */
-export function noJam(asked: { readonly food: FoundFood } & Pick<JamAsked, 'product' | 'pectin'>): NotKnown {
-  const { food, product, pectin } = asked;
-  const near = [food.id, ...narrowerOf(food.id)];
+export function noJam(asked: JamAsked): NotKnown {
+  const { product, pectin } = asked;
+  const foods = foodsAsked(asked);
+  const near = foods.flatMap(({ id }) => [id, ...narrowerOf(id)]);
   const others = recipes.filter((row) => near.some((id) => namesFood(row, id)));
   return notKnown({
     code: 'no-printed-recipe',
-    text: `These tables hold no recipe for ${food.name} ${product} with ${pectinWords(pectin)}.`,
+    text: `These tables hold no recipe for ${foods.map(({ name }) => name).join(' and ')} ${product} with ${pectinWords(pectin)}.`,
     instead:
       others.length > 0
         ? others.map((row) => ({
@@ -147,8 +162,8 @@ export function batchOf(row: RecipeRow, times: number): JamBatch {
 }
 
 /** The basis line of a recipe; names the wider food whose recipe serves. */
-export function jamBasis(row: RecipeRow, of: string, food: FoundFood): Basis {
-  const own = namesFood(row, food.id);
+export function jamBasis(row: RecipeRow, of: string, asked: JamAsked): Basis {
+  const own = foodsAsked(asked).every(({ id }) => namesFood(row, id));
   return {
     ...basisOf(row, of, 'the recipe'),
     ...(own ? {} : { food: nameOf(row.food ?? (foodsOfRow(row)[0] as string)) }),
@@ -161,7 +176,7 @@ export function jamBasis(row: RecipeRow, of: string, food: FoundFood): Basis {
  * Sources: Complete Guide to Home Canning, Guide 7; university extension pages; Home and Garden Bulletin 56; each row
  * says which. Rows recalled and not seen carry the caution for it. Ask `testedProcess` for the heat process.
  *
- * @param input - `food`, `product` (`jam`, `jelly`, `preserves`), `pectin` (`none`, `powdered`, `liquid`)
+ * @param input - `food`, or `foods` that go into one pot; `product` (`jam`, `jelly`, `preserves`), `pectin` (`none`, `powdered`, `liquid`)
  * @returns the batch; or `known: false` where these tables hold no such recipe, with the recipes of the food
  * @throws StillroomError UNKNOWN_NAME for a name that is no food
  *
@@ -178,5 +193,5 @@ export function jamRecipe(input: JamRecipeInput): JamRecipe | NotKnown {
   const asked = readInput(schema, input);
   const row = findJam(asked);
   if (row === undefined) return answer(noJam(asked));
-  return answer({ ...batchOf(row, 1), basis: [jamBasis(row, 'fruit', asked.food)], cautions: recipeCautions(row) });
+  return answer({ ...batchOf(row, 1), basis: [jamBasis(row, 'fruit', asked)], cautions: recipeCautions(row) });
 }

@@ -124,13 +124,13 @@ export function scaleJamRecipe(input: ScaleJamRecipeInput): ScaledJamRecipe | No
   if (row === undefined) return answer(noJam(given));
   const cautions = recipeCautions(row);
   const pots = potsFor(row, given.times, given.halfPints);
-  if ('code' in pots) return answer(notKnown({ ...pots, basis: [jamBasis(row, 'reason', given.food)], cautions }));
+  if ('code' in pots) return answer(notKnown({ ...pots, basis: [jamBasis(row, 'reason', given)], cautions }));
   const { batches, times } = pots;
   return answer({
     batches,
     batch: batchOf(row, times),
     total: { fruit: cupsOf(row.fruit, times * batches), sugar: cupsOf(row.sugar, times * batches) },
-    basis: [jamBasis(row, 'batch', given.food), potBasis('juice-at-a-time-high', 'batches')],
+    basis: [jamBasis(row, 'batch', given), potBasis('juice-at-a-time-high', 'batches')],
     cautions,
   });
 }

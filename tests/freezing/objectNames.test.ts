@@ -12,7 +12,6 @@ const CALLS: Record<string, Call> = {
   'freezerPack food': (food) => freezing.freezerPack({ food, pack: 'dry', amount: '1 quart' }),
   'freezerPack pack': (pack) => freezing.freezerPack({ food: 'apple', pack: pack as never, amount: '1 quart' }),
   freezingHeadspace: (pack) => freezing.freezingHeadspace({ pack: pack as never, opening: 'wide', size: 'pint' }),
-  freezingSyrup: (strength) => freezing.freezingSyrup({ strength: strength as never, volume: '1 quart' }),
   freezingTime: (shape) => freezing.freezingTime({ shape } as never),
   foodProperties: (food) => freezing.foodProperties({ food, temperature: '-10 degC' } as never),
   'dryingGuide food': (food) => drying.dryingGuide({ food }),

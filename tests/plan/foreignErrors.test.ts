@@ -96,9 +96,9 @@ describe('one wrong leaf is one error of ours', () => {
     ['freezeDryEnergy', heat.freezeDryEnergy, { ice: '1 kg' }],
     ['freezeEnergy', freezing.freezeEnergy, { mass: '1 kg', water: 0.8, from: '20 degC', to: '-18 degC' }],
     ['heatUpEnergy', heat.heatUpEnergy, { mass: '1 kg', from: '20 degC', to: '90 degC', food: 'food' }],
-    ['jamRecipe', sugar.jamRecipe, { fruit: 'peach', product: 'jam', pectin: 'none' }],
-    ['scaleRecipe', sugar.scaleRecipe, { fruit: 'peach', product: 'jam', pectin: 'none', times: 1 }],
-    ['jamBalance', sugar.jamBalance, { fruit: '1 kg', fruitSolids: 0.12, sugarToFruit: 1, finishSolids: 0.65 }],
+    ['jamRecipe', sugar.jamRecipe, { food: 'peach', product: 'jam', pectin: 'none' }],
+    ['scaleJamRecipe', sugar.scaleJamRecipe, { food: 'peach', product: 'jam', pectin: 'none', times: 1 }],
+    ['jamBalance', sugar.jamBalance, { ready: '1 kg', solids: 0.12, sugarToFruit: 1, finishSolids: 0.65 }],
     ['syrup', sugar.syrup, { strength: 'light', volume: '1 quart' }],
   ];
   test.each(examples)('%s', (_, call, input) => {

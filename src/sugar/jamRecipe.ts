@@ -127,7 +127,7 @@ export function noJam(asked: JamAsked): NotKnown {
     instead:
       others.length > 0
         ? others.map((row) => ({
-            text: `Take the recipe for ${row.printed} ${row.product} with ${pectinWords(row.pectin)}.`,
+            text: `Take the recipe for ${row.name} ${row.product} with ${pectinWords(row.pectin)}.`,
             recipe: row.id,
             food: nameOf(row.food ?? (foodsOfRow(row)[0] as string)),
           }))
@@ -140,7 +140,7 @@ export function noJam(asked: JamAsked): NotKnown {
 /** One pot of a recipe, times a number. */
 export function batchOf(row: RecipeRow, times: number): JamBatch {
   return {
-    name: row.printed,
+    name: row.name,
     foods: foodsOfRow(row).map(nameOf),
     together: row.together === true,
     fruit: cupsOf(row.fruit, times),

@@ -24,7 +24,7 @@ export const recipeRow = () =>
     id: id(),
     product: z.enum(SPREADS),
     pectin: z.enum(PECTINS),
-    printed: text(),
+    name: text(),
     food: z.exactOptional(id()),
     /** The foods that the page names: no other goes into its jars. */
     foods: z.exactOptional(z.array(id()).check(z.minLength(1))),

@@ -93,9 +93,9 @@ export function acidClass(input: AcidClassInput): AcidClass {
       undecided: wet && isUndecided(pH, uncertainty, rulingLimit, tomato),
     },
     basis: [
-      basisOf(isAcid ? acid : lowAcid, 'limit', 'line between acid and low-acid'),
-      basisOf(ruling, 'regulation.limit'),
-      ...(unsaid ? [basisOf(assumed, 'uncertainty', 'uncertainty of a kitchen meter')] : []),
+      basisOf(isAcid ? acid : lowAcid, 'limit between acid and low-acid'),
+      basisOf(ruling, 'regulation'),
+      ...(unsaid ? [basisOf(assumed, 'uncertainty of the reading')] : []),
     ],
     cautions: [
       ...(isAcid ? [] : [acidCaution('low-acid-in-jars')]),

@@ -191,8 +191,7 @@ export const noPectin = (food: string): NotKnown =>
   notKnown({
     code: 'no-pectin',
     text: `These tables hold nothing of the pectin of ${food}.`,
-    instead:
-      'Test its juice: jelly says how much sugar it can set. Or take a printed recipe with added pectin.',
+    instead: 'Test its juice: jelly says how much sugar it can set. Or take a printed recipe with added pectin.',
     basis: [derived('reason', 'what the pectin tables hold')],
     cautions: [],
   });

@@ -7,6 +7,7 @@ export * from './acid/index';
 export * from './charts/index';
 export * from './drying/index';
 export * from './errors/index';
+export * from './foods/index';
 export * from './freezing/index';
 export * from './heat/index';
 export * from './jars/index';

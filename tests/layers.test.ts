@@ -6,8 +6,10 @@ import { expect, test } from 'vitest';
 const LAYERS: Readonly<Record<string, number>> = {
   common: 0,
   errors: 0,
+  foods: 0,
   quantity: 0,
   sources: 0,
+  words: 0,
   steam: 1,
   solution: 1,
   heat: 1,

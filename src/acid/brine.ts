@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { choice, fields, isMass, mass, massOrVolume, name, optional, ratio, readInput } from '../quantity/fields';
+import { choice, fields, isMass, mass, massOrVolume, name, optional, readInput, share } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution, Refusal } from '../sources/index';
@@ -26,7 +26,7 @@ const foodField = () => optional(name('what ferments: "sauerkraut" or "dill pick
 
 const BASES = ['water', 'brine', 'water + produce', 'produce'] as const;
 const brineSchema = fields({
-  percent: ratio({ above: 0, max: 0.35 }),
+  percent: share({ above: 0, max: 0.35 }),
   basis: choice('what the percentage is of', BASES),
   water: optional(massOrVolume()),
   produce: optional(mass()),

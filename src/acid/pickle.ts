@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { fields, name, number, optional, ratio, readInput, volume } from '../quantity/fields';
+import { fields, name, number, optional, readInput, share, volume } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { caution } from '../sources/cautions';
@@ -166,7 +166,7 @@ export function pickleRecipe(input: PickleRecipeInput): PickleRecipe {
 const checkSchema = fields({
   recipe: name('a pickle recipe, such as "pickled beets"'),
   vinegar: volume(),
-  acetic: ratio({ above: 0, max: 0.3 }),
+  acetic: share({ above: 0, max: 0.3 }),
   water: optional(volume({ min: { value: 0, unit: 'L' } })),
   lemonJuice: optional(volume({ min: { value: 0, unit: 'L' } })),
   times: timesField(),

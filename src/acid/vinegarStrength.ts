@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { fields, mass, optional, ratio, readInput, volume } from '../quantity/fields';
+import { fields, mass, optional, readInput, share, volume } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/index';
@@ -11,7 +11,7 @@ import { GRAMS_PER_ML, WATER_WEIGHT } from './water';
 
 /** Above this a bottle is acetic acid rather than vinegar, and volumes no longer just add. */
 const STRONGEST = 0.3;
-const acetic = () => ratio({ above: 0, max: STRONGEST });
+const acetic = () => share({ above: 0, max: STRONGEST });
 
 /** Above 5 %, as `checkPickleLiquid` counts it. */
 const strongCaution = (strength: number): Caution[] =>
@@ -22,7 +22,7 @@ const strengthSchema = fields({
   acetic: acetic(),
   water: optional(volume()),
   otherLiquids: optional(volume()),
-  produce: optional(fields({ mass: mass(), water: ratio({ above: 0 }) })),
+  produce: optional(fields({ mass: mass(), water: share({ above: 0 }) })),
 });
 export type VinegarStrengthInput = z.input<typeof strengthSchema>;
 

@@ -1,8 +1,8 @@
 import { answer } from '../common/answer';
 import { type FinishForecast, type FinishForecastInput, finishForecast, type KnownFinish } from '../drying/index';
 import { parseQuantity } from '../quantity/parseQuantity';
-import { parseRatio } from '../quantity/ratio';
 import { valueIn } from '../quantity/scale';
+import { parseShare } from '../quantity/share';
 import type { Quantity } from '../quantity/types';
 import type { Unit } from '../quantity/units';
 import { type ChartLayer, type ChartSpec, chart, digits, OKABE_ITO } from './spec';
@@ -101,7 +101,7 @@ function floorOf(input: FinishForecastInput, forecast: KnownFinish, unit: Unit<'
     valueIn(parseQuantity(given, 'mass') as Quantity<'mass'>, unit);
   if (input.equilibriumWeight !== undefined) return inUnit(input.equilibriumWeight);
   const tare = input.tare === undefined ? 0 : inUnit(input.tare);
-  const target = input.targetMoisture === undefined ? USUAL_TARGET : parseRatio(input.targetMoisture);
+  const target = input.targetMoisture === undefined ? USUAL_TARGET : parseShare(input.targetMoisture);
   return tare + (forecast.stopWeight.value - tare) * (1 - target);
 }
 /** What `finishForecast` takes where no target moisture is given. */

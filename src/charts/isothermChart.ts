@@ -1,8 +1,8 @@
 import * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { fields, name, optional, ratio, readInput } from '../quantity/fields';
-import type { RatioInput } from '../quantity/types';
+import { fields, name, optional, readInput, share } from '../quantity/fields';
+import type { ShareInput } from '../quantity/types';
 import { type Basis, type Caution, joinCautions } from '../sources/basis';
 import {
   type FruitWaterActivityInput,
@@ -24,14 +24,14 @@ const schema = fields({
   composition: optional(z.unknown()),
   addedSugar: optional(z.unknown()),
   inverted: optional(z.unknown()),
-  batch: optional(fields({ moisture: ratio({ above: 0, below: 1 }), name: optional(name('a name for the batch')) })),
+  batch: optional(fields({ moisture: share({ above: 0, below: 1 }), name: optional(name('a name for the batch')) })),
 });
 
 /** Which curve: a food's published isotherm, or a fruit's estimate from its composition. */
 export type IsothermChartInput = Omit<IsothermMoistureInput, 'waterActivity'> &
   Omit<FruitWaterActivityInput, 'moisture'> & {
     /** Its moisture, wet basis: a number from 0 to 1 or percent. */
-    readonly batch?: { readonly moisture: RatioInput; readonly name?: string } | undefined;
+    readonly batch?: { readonly moisture: ShareInput; readonly name?: string } | undefined;
   };
 
 /** One point of the curve. */

@@ -51,12 +51,9 @@ function singular(word: string): string {
   return word.endsWith('s') ? word.slice(0, -1) : word;
 }
 
-/**
- * The form in which names are compared: lower case, singular, without punctuation, accents and small words, and
- * in alphabetical order, so that `Cherries, sour` and `sour cherry` are one name.
- */
-export function nameKey(text: string): string {
-  const words = text
+/** The words of a name, in its order: lower case, singular, without punctuation, accents and small words. */
+export const wordsOf = (text: string): string[] =>
+  text
     .toLowerCase()
     .normalize('NFD')
     .replace(/[\u0300-\u036f]/g, '')
@@ -65,8 +62,12 @@ export function nameKey(text: string): string {
     .split(' ')
     .filter((word) => !FILLERS.has(word))
     .map(singular);
-  return words.sort().join(' ');
-}
+
+/**
+ * The form in which names are compared: its words in alphabetical order, so that `Cherries, sour` and `sour cherry`
+ * are one name.
+ */
+export const nameKey = (text: string): string => wordsOf(text).sort().join(' ');
 
 /** How many letters must be put in, left out, changed or swapped with a neighbour to make one word the other. */
 export function editDistance(one: string, other: string): number {

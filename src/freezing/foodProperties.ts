@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { fields, optional, ratio, readInput, temperature } from '../quantity/fields';
+import { fields, optional, readInput, share, temperature } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { caution } from '../sources/cautions';
@@ -15,12 +15,12 @@ type Part = (typeof PARTS)[number];
 
 const schema = fields({
   composition: fields({
-    water: ratio(),
-    protein: optional(ratio()),
-    fat: optional(ratio()),
-    carbohydrate: optional(ratio()),
-    fibre: optional(ratio()),
-    ash: optional(ratio()),
+    water: share(),
+    protein: optional(share()),
+    fat: optional(share()),
+    carbohydrate: optional(share()),
+    fibre: optional(share()),
+    ash: optional(share()),
   }),
   temperature: temperature({ min: { value: -40, unit: 'degC' }, max: { value: 150, unit: 'degC' } }),
   initialFreezing: optional(temperature({ max: { value: 0, unit: 'degC' } })),

@@ -2,10 +2,10 @@ import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { drawn, type HeatNeeded } from '../heat/needed';
-import { fields, mass, name, number, optional, ratio, readInput, temperature } from '../quantity/fields';
+import { fields, mass, name, number, optional, readInput, share, temperature } from '../quantity/fields';
 import { sureRange } from '../quantity/range';
 import { valueIn } from '../quantity/scale';
-import type { MassInput, Range, RatioInput, TemperatureInput } from '../quantity/types';
+import type { MassInput, Range, ShareInput, TemperatureInput } from '../quantity/types';
 import { type Basis, joinBasis } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { initialFreezingPoint } from './initialFreezingPoint';
@@ -20,7 +20,7 @@ const specificHeat = () => number('a specific heat in kJ/(kg K), from 0.5 to 5',
 const schema = /* @__PURE__ */ fields({
   mass: mass(),
   food: optional(name('a food, such as "peach"')),
-  water: optional(ratio({ above: 0 })),
+  water: optional(share({ above: 0 })),
   properties: optional(
     fields({
       freezing: temperature({ min: { value: -40, unit: 'degC' }, max: { value: 0, unit: 'degC' } }),
@@ -50,7 +50,7 @@ export interface FreezeEnergyInput {
   /** A food whose specific heats are printed, such as `peach`; or */
   readonly food?: string | undefined;
   /** its water, share of the weight; or */
-  readonly water?: RatioInput | undefined;
+  readonly water?: ShareInput | undefined;
   /** its own properties. */
   readonly properties?: FreezingProperties | undefined;
   /** As it goes in, -60 to 100 degC. */

@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { fields, optional, ratio, readInput, temperature } from '../quantity/fields';
+import { fields, optional, readInput, share, temperature } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import { caution } from '../sources/cautions';
 import type { Basis, Caution } from '../sources/index';
@@ -9,8 +9,8 @@ import { basisOf } from '../sources/table';
 import { correlation } from './tables';
 
 const schema = fields({
-  water: ratio({ above: 0 }),
-  protein: optional(ratio()),
+  water: share({ above: 0 }),
+  protein: optional(share()),
   initialFreezing: temperature({ max: { value: 0, unit: 'degC' } }),
   temperature: temperature({ min: { value: -40, unit: 'degC' } }),
 });

@@ -1,12 +1,12 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
-import { fields, ratio, readInput } from '../quantity/fields';
+import { fields, readInput, share } from '../quantity/fields';
 import { caution } from '../sources/cautions';
 import type { Basis, Caution } from '../sources/index';
 import { basisOf } from '../sources/table';
 import { correlation } from './tables';
 
-const schema = fields({ water: ratio() });
+const schema = fields({ water: share() });
 export type PropertiesFromWaterInput = z.input<typeof schema>;
 
 export interface PropertiesFromWater {

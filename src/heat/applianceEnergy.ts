@@ -1,13 +1,13 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
-import { fields, optional, power, ratio, readInput, time } from '../quantity/fields';
+import { fields, optional, power, readInput, share, time } from '../quantity/fields';
 import { mapRange, sureRange } from '../quantity/range';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { EnergyNeeded } from './needed';
 
 /** What a machine draws and for how long. */
 export const appliance = () =>
-  fields({ power: power({ max: { value: 100, unit: 'kW' } }), time: time(), duty: optional(ratio({ above: 0 })) });
+  fields({ power: power({ max: { value: 100, unit: 'kW' } }), time: time(), duty: optional(share({ above: 0 })) });
 const schema = /* @__PURE__ */ appliance();
 export type ApplianceEnergyInput = z.input<typeof schema>;
 

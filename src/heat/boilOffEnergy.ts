@@ -1,7 +1,7 @@
 import { answer } from '../common/answer';
 import { fields, kitchenElevation, mass, optional, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
-import type { LengthInput, MassInput, Quantity, RatioInput } from '../quantity/types';
+import type { LengthInput, MassInput, Quantity, ShareInput } from '../quantity/types';
 import { joinBasis } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { boilingTemperature } from '../steam/boilingTemperature';
@@ -22,7 +22,7 @@ export interface BoilOffEnergyInput {
   /** What boils away; `concentrate` and `jamBalance` answer it as `waterRemoved`. */
   readonly water: MassInput;
   /** Share of the burner's energy that reaches the pot, 5 to 100 %; 35 to 80 % when left out. */
-  readonly efficiency?: RatioInput | undefined;
+  readonly efficiency?: ShareInput | undefined;
   /** Of the kitchen, up to 5,000 m; sea level when left out. */
   readonly elevation?: LengthInput | undefined;
 }

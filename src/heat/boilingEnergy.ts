@@ -1,9 +1,9 @@
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { fields, kitchenElevation, optional, power, ratio, readInput, time, volume } from '../quantity/fields';
+import { fields, kitchenElevation, optional, power, readInput, share, time, volume } from '../quantity/fields';
 import { mapRange, sureRange } from '../quantity/range';
 import { valueIn } from '../quantity/scale';
-import type { LengthInput, PowerInput, RatioInput, TimeInput, VolumeInput } from '../quantity/types';
+import type { LengthInput, PowerInput, ShareInput, TimeInput, VolumeInput } from '../quantity/types';
 import { caution } from '../sources/cautions';
 import { boilOffEnergy } from './boilOffEnergy';
 import { efficiency, HOLDING, holdingBasis } from './burner';
@@ -12,7 +12,7 @@ import { type EnergyNeeded, kilowattHours } from './needed';
 const schema = /* @__PURE__ */ fields({
   time: time({ max: { value: 7, unit: 'day' } }),
   burnerPower: optional(power({ max: { value: 100, unit: 'kW' } })),
-  holding: optional(ratio({ above: 0 })),
+  holding: optional(share({ above: 0 })),
   evaporationPerHour: optional(volume({ max: { value: 100, unit: 'L' } })),
   efficiency: optional(efficiency()),
   elevation: optional(kitchenElevation()),
@@ -27,7 +27,7 @@ export type BoilingEnergyInput = {
       /** The burner's rated power, up to 100 kW. */
       readonly burnerPower: PowerInput;
       /** Share of it that holds the boil, above 0 to 100 %; 25 to 70 % when left out. */
-      readonly holding?: RatioInput | undefined;
+      readonly holding?: ShareInput | undefined;
       readonly evaporationPerHour?: undefined;
       readonly efficiency?: undefined;
       readonly elevation?: undefined;
@@ -36,7 +36,7 @@ export type BoilingEnergyInput = {
       /** What boils away in an hour, up to 100 L. */
       readonly evaporationPerHour: VolumeInput;
       /** Share of the burner's energy that reaches the pot, 5 to 100 %; 35 to 80 % when left out. */
-      readonly efficiency?: RatioInput | undefined;
+      readonly efficiency?: ShareInput | undefined;
       /** Of the kitchen; sea level when left out. */
       readonly elevation?: LengthInput | undefined;
       readonly burnerPower?: undefined;

@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { fields, optional, ratio, readInput } from '../quantity/fields';
+import { fields, optional, readInput, share } from '../quantity/fields';
 import { sureRange } from '../quantity/range';
 import type { Quantity, Range } from '../quantity/types';
 import { joinBasis } from '../sources/basis';
@@ -17,7 +17,7 @@ import { drawn, figureBasis, type HeatNeeded } from './needed';
 export const DRYER: Range<number> = { low: 0.25, likely: 0.5, high: 1 };
 
 const schema = /* @__PURE__ */ fields({
-  efficiency: optional(ratio({ min: 0.05, max: 1 })),
+  efficiency: optional(share({ min: 0.05, max: 1 })),
   dryer: optional(appliance()),
 });
 type Drawn = z.input<typeof schema>;

@@ -2,7 +2,7 @@ import type * as z from 'zod/mini';
 import constants from '../../data/heat/drying-constants.json';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { fields, mass, optional, ratio, readInput, temperature } from '../quantity/fields';
+import { fields, mass, optional, readInput, share, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { refuseWetter, shareLeft } from '../solution/massBalance';
@@ -49,8 +49,8 @@ export const dryerTemperature = () =>
 
 const schema = fields({
   fresh: mass(),
-  moisture: ratio({ below: 1 }),
-  targetMoisture: ratio({ below: 1 }),
+  moisture: share({ below: 1 }),
+  targetMoisture: share({ below: 1 }),
   start: optional(temperature({ min: { value: 0, unit: 'degC' }, max: { value: 100, unit: 'degC' } })),
   temperature: optional(dryerTemperature()),
 });

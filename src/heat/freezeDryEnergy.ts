@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { fields, mass, optional, ratio, readInput } from '../quantity/fields';
+import { fields, mass, optional, readInput, share } from '../quantity/fields';
 import { sureRange } from '../quantity/range';
 import { valueIn } from '../quantity/scale';
 import type { Quantity, Range } from '../quantity/types';
@@ -23,7 +23,7 @@ export const FREEZE_DRYER: Range<number> = { low: 0.12, likely: 0.2, high: 0.6 }
 
 const schema = /* @__PURE__ */ fields({
   ice: mass(),
-  efficiency: optional(ratio({ min: 0.01, max: 1 })),
+  efficiency: optional(share({ min: 0.01, max: 1 })),
   machine: optional(appliance()),
 });
 export type FreezeDryEnergyInput = z.input<typeof schema>;

@@ -2,7 +2,7 @@ import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, mass, number, optional, readInput, temperature } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
-import type { MassInput, RatioInput, TemperatureInput } from '../quantity/types';
+import type { MassInput, ShareInput, TemperatureInput } from '../quantity/types';
 import type { Basis } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { burnerBasis, burnerShare, efficiency } from './burner';
@@ -31,7 +31,7 @@ export interface HeatUpEnergyInput {
   /** Its own specific heat, kJ/(kg K), in place of `food`; see `initialFreezingPoint` and `foodProperties`. */
   readonly specificHeat?: number | undefined;
   /** Share of the burner's energy that reaches the pot, 5 to 100 %; 35 to 80 % when left out. */
-  readonly efficiency?: RatioInput | undefined;
+  readonly efficiency?: ShareInput | undefined;
 }
 
 /**

@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { elevation, fields, length, optional, pressure, ratio, readInput, temperature } from '../quantity/fields';
+import { elevation, fields, length, optional, pressure, readInput, share, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, joinBasis, joinCautions } from '../sources/basis';
@@ -9,9 +9,11 @@ import { airPressure } from '../steam/airPressure';
 import { boilingTemperature } from '../steam/boilingTemperature';
 import { saturationPressure } from '../steam/saturationPressure';
 import { waterDensity } from '../steam/waterDensity';
+import { jar } from '../words/jar';
+import { mouth } from '../words/mouth';
 import { jarCaution } from './cautions';
 import { IDEAL_GAS } from './cooledAirPressure';
-import { jarField, mouthField } from './describeJar';
+
 import { shareOfHeadspace } from './expansionInJar';
 import { VACUUM_BASIS } from './vacuumReading';
 
@@ -27,10 +29,10 @@ const schema = /* @__PURE__ */ fields({
   cooledTo: optional(temperature({ min: FREEZING, max: { value: 130, unit: 'degC' } })),
   elevation: optional(elevation()),
   pressure: optional(pressure()),
-  jar: optional(jarField()),
-  mouth: mouthField(),
+  jar: optional(jar()),
+  mouth: optional(mouth()),
   headspace: optional(length()),
-  headspaceShare: optional(ratio({ above: 0, below: 1 })),
+  headspaceShare: optional(share({ above: 0, below: 1 })),
 });
 export type SealVacuumInput = z.input<typeof schema>;
 

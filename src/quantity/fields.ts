@@ -8,9 +8,9 @@ import { atPath, fail, joinPath, StillroomError } from '../errors/StillroomError
 import { formatQuantity } from './formatQuantity';
 import { parseMoney } from './money';
 import { parseQuantity, readQuantity } from './parseQuantity';
-import { parseRatio } from './ratio';
 import { toDecimalIn } from './scale';
-import type { Money, MoneyInput, Quantity, QuantityInput, RatioInput } from './types';
+import { parseShare } from './share';
+import type { Money, MoneyInput, Quantity, QuantityInput, ShareInput } from './types';
 import { type Dimension, findUnit, type Unit } from './units';
 
 /** What zod hands to a transform; enough of it to report an error. */
@@ -131,15 +131,15 @@ export const elevation = () =>
 export const kitchenElevation = () =>
   quantityField('length', { above: { value: -500, unit: 'm' }, max: { value: 5000, unit: 'm' } });
 
-/** A ratio as a number from 0 to 1, or a text in percent; limits are on the number. */
-export const ratio = (limits: { min?: number; max?: number; above?: number; below?: number } = {}) =>
-  reading<RatioInput, number>((given) => {
-    const value = parseRatio(given);
+/** A share as a number from 0 to 1, or a text in percent; limits are on the number. */
+export const share = (limits: { min?: number; max?: number; above?: number; below?: number } = {}) =>
+  reading<ShareInput, number>((given) => {
+    const value = parseShare(given);
     const { min = 0, max = 1, above = -1, below = 2 } = limits;
     if (value < min || value > max || value <= above || value >= below) {
       const low = above >= 0 ? `above ${above}` : `of at least ${min}`;
       const high = below <= 1 ? `below ${below}` : `at most ${max}`;
-      fail('OUT_OF_RANGE', '', given, `a ratio ${low} and ${high} (or the same in percent)`);
+      fail('OUT_OF_RANGE', '', given, `a share ${low} and ${high} (or the same in percent)`);
     }
     return value;
   });

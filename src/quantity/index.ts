@@ -8,7 +8,7 @@ export { type FormatOptions, formatQuantity } from './formatQuantity';
 export type { Rounding } from './fractions';
 export { parseMoney } from './money';
 export { parseQuantity } from './parseQuantity';
-export { parseRatio } from './ratio';
+export { parseShare } from './share';
 export type {
   AreaInput,
   DensityInput,
@@ -22,7 +22,7 @@ export type {
   Quantity,
   QuantityInput,
   Range,
-  RatioInput,
+  ShareInput,
   TemperatureDifferenceInput,
   TemperatureInput,
   TimeInput,

@@ -109,8 +109,8 @@ export interface Range<T = Quantity> {
   readonly high: T;
 }
 
-/** A ratio (moisture, solids, salt, yield): a number from 0 to 1, or a text in percent such as `"85 %"`. */
-export type RatioInput = number | `${number}%` | `${number} %`;
+/** A share (moisture, solids, salt, yield): a number from 0 to 1, or a text in percent such as `"85 %"`. */
+export type ShareInput = number | `${number}%` | `${number} %`;
 
 /** An amount of money with its plain currency code. */
 export interface Money {

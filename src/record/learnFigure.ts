@@ -3,7 +3,7 @@ import { answer } from '../common/answer';
 import type { Given } from '../common/given';
 import { fail } from '../errors/StillroomError';
 import { yieldOf } from '../produce/yields/readyFromRaw';
-import { choice, fields, list, mass, name, number, optional, rangeOf, ratio, readInput } from '../quantity/fields';
+import { choice, fields, list, mass, name, number, optional, rangeOf, readInput, share } from '../quantity/fields';
 import { toDecimalIn } from '../quantity/scale';
 import type { Range } from '../quantity/types';
 import { type Basis, type Caution, joinBasis, joinCautions } from '../sources/basis';
@@ -205,10 +205,10 @@ export function learnFigure(input: LearnFigureInput): LearnedFigure {
   });
 }
 
-const shareRange = rangeOf(() => ratio());
+const shareRange = rangeOf(() => share());
 const moistureSchema = /* @__PURE__ */ fields({
   prior: shareRange,
-  observed: list('your own moistures', ratio(), 0, LONGEST_LIST),
+  observed: list('your own moistures', share(), 0, LONGEST_LIST),
 });
 export type LearnMoistureInput = Given<z.input<typeof moistureSchema>>;
 export interface LearnedMoisture extends Omit<LearnedFigure, 'figure'> {

@@ -13,8 +13,8 @@ import {
   number,
   optional,
   pressure,
-  ratio,
   reading,
+  share,
   temperature,
   time,
   volume,
@@ -79,8 +79,8 @@ const meatHeat = /* @__PURE__ */ fields({
 const dryerLoad = /* @__PURE__ */ fields({
   time: time(),
   temperature: optional(temperature()),
-  freshMoisture: optional(ratio({ above: 0, below: 1 })),
-  endMoisture: optional(ratio({ below: 1 })),
+  freshMoisture: optional(share({ above: 0, below: 1 })),
+  endMoisture: optional(share({ below: 1 })),
   waterActivity: optional(number('a water activity from 0 to 1', { min: 0, max: 1 })),
   meat: optional(meatHeat),
 });

@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { density, fields, ratio, readInput } from '../quantity/fields';
+import { density, fields, readInput, share } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis } from '../sources/basis';
@@ -20,7 +20,7 @@ function brinePoints(): { points: readonly Point[]; basis: readonly Basis[] } {
   };
 }
 
-const schema = fields({ salt: ratio() });
+const schema = fields({ salt: share() });
 export type BrineDensityInput = z.input<typeof schema>;
 export interface BrineDensity {
   readonly density: Quantity<'density'>;

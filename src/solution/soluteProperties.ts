@@ -3,7 +3,7 @@ import json from '../../data/solution/solute-properties.json';
 import { answer } from '../common/answer';
 import { lookUp, type Named } from '../common/names';
 import { fail } from '../errors/StillroomError';
-import { fields, name, ratio, readInput } from '../quantity/fields';
+import { fields, name, readInput, share } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
 import type { Basis } from '../sources/basis';
 import { asTable, basisOf, type Sourced } from '../sources/table';
@@ -80,7 +80,7 @@ export function soluteTable(input: SoluteTableInput): SoluteTable {
   return answer({ solute: solute.name, rows: solute.rows });
 }
 
-const schema = fields({ solute: name('a solute such as sucrose, glucose, NaCl or citric acid'), fraction: ratio() });
+const schema = fields({ solute: name('a solute such as sucrose, glucose, NaCl or citric acid'), fraction: share() });
 export type SolutePropertiesInput = z.input<typeof schema>;
 export interface SoluteProperties {
   readonly solute: string;

@@ -2,7 +2,7 @@ import type * as z from 'zod/mini';
 import json from '../../data/steam/moist-air.json';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { elevation, fields, number, optional, pressure, ratio, readInput, temperature } from '../quantity/fields';
+import { elevation, fields, number, optional, pressure, readInput, share, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
@@ -26,7 +26,7 @@ const schema = /* @__PURE__ */ fields({
   temperature: temperature({ min: COLDEST, max: HOTTEST }),
   elevation: optional(elevation()),
   pressure: optional(pressure({ min: { value: 1, unit: 'kPa' }, max: { value: 5, unit: 'MPa' } })),
-  relativeHumidity: optional(ratio()),
+  relativeHumidity: optional(share()),
   wetBulb: optional(temperature({ min: COLDEST, max: HOTTEST })),
   dewPoint: optional(temperature({ min: COLDEST, max: HOTTEST })),
   humidityRatio: optional(number('kg of water per kg of dry air: a number from 0 to 10', { min: 0, max: 10 })),

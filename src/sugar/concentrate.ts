@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { fields, length, mass, optional, ratio, readInput } from '../quantity/fields';
+import { fields, length, mass, optional, readInput, share } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { densityAt, densityBasis } from '../solution/sucroseDensity';
@@ -14,11 +14,11 @@ const MEASURED_AT = 95; // degC: just off the boil
 /** How full a pot may be before it boils over, where the cook names no other limit. */
 const USUAL_FILL = 2 / 3; // common practice: a third of the pot is left for foam
 
-const potSchema = fields({ diameter: length(), depth: optional(length()), fillLimit: optional(ratio({ above: 0 })) });
+const potSchema = fields({ diameter: length(), depth: optional(length()), fillLimit: optional(share({ above: 0 })) });
 const schema = fields({
   mass: mass(),
-  solids: ratio({ above: 0 }),
-  targetSolids: ratio({ above: 0 }),
+  solids: share({ above: 0 }),
+  targetSolids: share({ above: 0 }),
   pot: optional(potSchema),
 });
 export type ConcentrateInput = z.input<typeof schema>;

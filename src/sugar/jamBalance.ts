@@ -1,8 +1,8 @@
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { fields, mass, optional, ratio, readInput } from '../quantity/fields';
+import { fields, mass, optional, readInput, share } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
-import type { MassInput, Quantity, RatioInput } from '../quantity/types';
+import type { MassInput, Quantity, ShareInput } from '../quantity/types';
 import { REFERENCE_TEMPERATURE } from '../solution/fields';
 import { densityAt, densityBasis } from '../solution/sucroseDensity';
 import { type Basis, type Caution, joinCautions } from '../sources/basis';
@@ -13,19 +13,19 @@ import { type PartsInput, partsField } from './parts';
 import { type SetRoute, setRoute } from './setRoute';
 
 export const jamFields = {
-  fruitSolids: ratio({ below: 1 }),
+  fruitSolids: share({ below: 1 }),
   sugarToFruit: partsField(),
-  finishSolids: ratio({ above: 0 }),
+  finishSolids: share({ above: 0 }),
 };
 const schema = fields({ fruit: mass(), ...jamFields, pectin: optional(mass()), acid: optional(mass()) });
 
 export interface JamRecipeInput {
   /** Soluble solids of the fruit (its Brix over 100). */
-  readonly fruitSolids: RatioInput;
+  readonly fruitSolids: ShareInput;
   /** Sugar to fruit by weight, 0 to 10. */
   readonly sugarToFruit: PartsInput;
   /** Soluble solids at which the cooking stops. */
-  readonly finishSolids: RatioInput;
+  readonly finishSolids: ShareInput;
 }
 export interface JamBalanceInput extends JamRecipeInput {
   /** Prepared fruit. */

@@ -3,9 +3,9 @@ import factorsJson from '../../data/sugar/fruit-factors.json';
 import fruitJson from '../../data/sugar/us-jam-fruit.json';
 import { answer } from '../common/answer';
 import { findNamed, lookUp, type Named } from '../common/names';
-import { choice, fields, mass, name, optional, ratio, readInput } from '../quantity/fields';
+import { choice, fields, mass, name, optional, readInput, share } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
-import type { MassInput, Quantity, RatioInput } from '../quantity/types';
+import type { MassInput, Quantity, ShareInput } from '../quantity/types';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { asTable, basisOf, type Sourced } from '../sources/table';
@@ -77,7 +77,7 @@ const schema = fields({
   fruit: mass(),
   sugar: mass({ min: { value: 0, unit: 'kg' } }),
   jam: optional(mass()),
-  finishSolids: ratio(),
+  finishSolids: share(),
 });
 export interface LegalJamInput {
   readonly product: JamProduct;
@@ -88,7 +88,7 @@ export interface LegalJamInput {
   readonly sugar: MassInput;
   /** The finished product, for the rules that count fruit in a kilogram of it. */
   readonly jam?: MassInput;
-  readonly finishSolids: RatioInput;
+  readonly finishSolids: ShareInput;
 }
 export interface LegalCheck {
   readonly place: string;

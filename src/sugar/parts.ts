@@ -1,10 +1,10 @@
 import { fail } from '../errors/StillroomError';
 import { amountOf, isTwofold } from '../quantity/amount';
 import { reading } from '../quantity/fields';
-import type { RatioInput } from '../quantity/types';
+import type { ShareInput } from '../quantity/types';
 
 /** Sugar to fruit by weight: 1 is pound for pound, `"55:45"` is 55 parts of sugar to 45 of fruit. */
-export type PartsInput = RatioInput | `${number}:${number}`;
+export type PartsInput = ShareInput | `${number}:${number}`;
 
 const PARTS = /^(\d{1,6}(?:\.\d{1,6})?)\s*:\s*(\d{1,6}(?:\.\d{1,6})?)$/;
 const EXPECTED = 'sugar to fruit by weight: a number from 0 to 10, a percentage, or parts such as "55:45"';

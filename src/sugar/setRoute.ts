@@ -1,8 +1,8 @@
 import chemistryJson from '../../data/sugar/gel-chemistry.json';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { choice, fields, number, optional, ratio, readInput } from '../quantity/fields';
-import type { RatioInput } from '../quantity/types';
+import { choice, fields, number, optional, readInput, share } from '../quantity/fields';
+import type { ShareInput } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
 import { asTable, basisOf, type Sourced } from '../sources/table';
 import { sugarCaution } from './cautions';
@@ -20,10 +20,10 @@ const chemistry = asTable<GelRow>(chemistryJson).rows;
 const gelRow = (pectin: GelRow['pectin'], quantity: GelRow['quantity']): GelRow | undefined =>
   chemistry.find((row) => row.pectin === pectin && row.quantity === quantity);
 
-const routeSchema = fields({ finishSolids: ratio({ above: 0 }), sugarToFruit: optional(partsField()) });
+const routeSchema = fields({ finishSolids: share({ above: 0 }), sugarToFruit: optional(partsField()) });
 export interface SetRouteInput {
   /** Soluble solids of the finished jam: 0 to 1 or percent. */
-  readonly finishSolids: RatioInput;
+  readonly finishSolids: ShareInput;
   /** Sugar to fruit by weight; 0 is the no-sugar route. */
   readonly sugarToFruit?: PartsInput;
 }
@@ -80,20 +80,20 @@ const CONDITIONS = ['pH', 'solids', 'calcium', 'addedPectin', 'sag'] as const;
 const conditionSchema = fields({
   pectin: choice('a kind of pectin', ['high-methoxyl', 'low-methoxyl'] as const),
   pH: optional(number('a pH from 0 to 14', { min: 0, max: 14 })),
-  solids: optional(ratio()),
+  solids: optional(share()),
   calcium: optional(number('mg of calcium in a gram of pectin, 0 to 1,000', { min: 0, max: 1000 })),
-  addedPectin: optional(ratio()),
+  addedPectin: optional(share()),
   sag: optional(number('grade times mass fraction of pectin, 0 to 100', { min: 0, max: 100 })),
 });
 export interface GelConditionsInput {
   readonly pectin: 'high-methoxyl' | 'low-methoxyl';
   readonly pH?: number;
   /** Soluble solids of the finished jam. */
-  readonly solids?: RatioInput;
+  readonly solids?: ShareInput;
   /** mg of calcium in a gram of low-methoxyl pectin. */
   readonly calcium?: number;
   /** Dry pectin in the mass of the jam. */
-  readonly addedPectin?: RatioInput;
+  readonly addedPectin?: ShareInput;
   /** Strength of the mix: grade times mass fraction of pectin. */
   readonly sag?: number;
 }

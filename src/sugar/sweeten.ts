@@ -1,8 +1,8 @@
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { fields, mass, name, number, optional, ratio, readInput } from '../quantity/fields';
+import { fields, mass, name, number, optional, readInput, share } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
-import type { MassInput, Quantity, RatioInput, TemperatureInput } from '../quantity/types';
+import type { MassInput, Quantity, ShareInput, TemperatureInput } from '../quantity/types';
 import { brixField, liquidTemperature, REFERENCE_TEMPERATURE } from '../solution/fields';
 import { solubilityAt, solubilityBasis } from '../solution/sucroseSolubility';
 import type { Basis, Caution } from '../sources/basis';
@@ -20,7 +20,7 @@ const schema = fields({
   withBrix: optional(
     number('the Brix of the syrup it is sweetened with: above 0 and at most 100', { above: 0, max: 100 }),
   ),
-  juiceShare: optional(ratio({ above: 0 })),
+  juiceShare: optional(share({ above: 0 })),
   temperature: optional(liquidTemperature()),
 });
 export interface SweetenInput {
@@ -33,7 +33,7 @@ export interface SweetenInput {
   /** Instead of `with`: another syrup, by its Brix. */
   readonly withBrix?: number;
   /** The share of the mass that is free juice, where the fruit is in pieces: the sugar dissolves there first. */
-  readonly juiceShare?: RatioInput;
+  readonly juiceShare?: ShareInput;
   /** At which it must stay dissolved; 20 degC when left out. */
   readonly temperature?: TemperatureInput;
 }

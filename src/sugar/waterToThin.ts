@@ -1,16 +1,16 @@
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { fields, mass, ratio, readInput } from '../quantity/fields';
-import type { MassInput, Quantity, RatioInput } from '../quantity/types';
+import { fields, mass, readInput, share } from '../quantity/fields';
+import type { MassInput, Quantity, ShareInput } from '../quantity/types';
 import type { Basis } from '../sources/basis';
 import { massBalance } from './inputs';
 
-const schema = fields({ mass: mass(), solids: ratio(), targetSolids: ratio({ above: 0 }) });
+const schema = fields({ mass: mass(), solids: share(), targetSolids: share({ above: 0 }) });
 export interface WaterToThinInput {
   readonly mass: MassInput;
   /** Solids it has (Brix over 100) and is to have: 0 to 1 or percent. */
-  readonly solids: RatioInput;
-  readonly targetSolids: RatioInput;
+  readonly solids: ShareInput;
+  readonly targetSolids: ShareInput;
 }
 export interface WaterToThin {
   readonly water: Quantity<'mass'>;

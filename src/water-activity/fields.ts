@@ -1,8 +1,8 @@
-import { ratio, temperature } from '../quantity/fields';
+import { share, temperature } from '../quantity/fields';
 import type { Range } from '../quantity/types';
 
 /** A water activity between 0 and 1, both exclusive; a percentage is the relative humidity it stands with. */
-export const activityField = () => ratio({ above: 0, below: 1 });
+export const activityField = () => share({ above: 0, below: 1 });
 
 /** The temperatures of a kitchen, a dryer and a boiling syrup: 0 to 100 degC. */
 export const solutionTemperature = () =>

@@ -3,7 +3,7 @@ import { answer } from '../common/answer';
 import { nameKey } from '../common/names';
 import { fail, StillroomError } from '../errors/StillroomError';
 import { composition } from '../produce/composition/composition';
-import { fields, name, number, optional, ratio, readInput } from '../quantity/fields';
+import { fields, name, number, optional, readInput, share } from '../quantity/fields';
 import type { Range } from '../quantity/types';
 import { type Basis, type Caution, joinBasis, joinCautions } from '../sources/basis';
 import { caution } from '../sources/cautions';
@@ -18,16 +18,16 @@ const schema = fields({
   fruit: optional(name('the name of a fruit')),
   composition: optional(
     fields({
-      solids: ratio({ above: 0 }),
-      sugars: ratio(),
-      acid: optional(ratio()),
+      solids: share({ above: 0 }),
+      sugars: share(),
+      acid: optional(share()),
     }),
   ),
-  moisture: ratio({ above: 0, below: 1 }),
+  moisture: share({ above: 0, below: 1 }),
   addedSugar: optional(
     number('sugar added for each unit of raw fruit, by weight: a number from 0 to 100', { min: 0, max: 100 }),
   ),
-  inverted: optional(ratio()),
+  inverted: optional(share()),
 });
 export type FruitWaterActivityInput = z.input<typeof schema>;
 export interface FruitWaterActivity {

@@ -3,7 +3,7 @@ import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, number, optional, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
-import type { Range, RatioInput, TemperatureInput } from '../quantity/types';
+import type { Range, ShareInput, TemperatureInput } from '../quantity/types';
 import { type Basis, type Caution, joinBasis, joinCautions } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { activityCaution } from './cautions';
@@ -29,7 +29,7 @@ function end() {
 
 export interface KeepsInput {
   /** Measured, with its `uncertainty`; or the `range` of another answer. */
-  readonly waterActivity: RatioInput | Range<number>;
+  readonly waterActivity: ShareInput | Range<number>;
   /** Either way; a meter of the better sort has about 0.01. Left out, 0.02. */
   readonly uncertainty?: number;
   readonly pH?: number;

@@ -34,7 +34,7 @@ test("a reading without its uncertainty is taken as a kitchen meter's, and is un
   }
   expect(acidClass({ pH: 4.5 })).toMatchObject({ class: 'acid', undecided: false });
   expect(acidClass({ pH: 4.71 })).toMatchObject({ class: 'low-acid', undecided: false });
-  expect(acidClass({ pH: 4.2 }).basis).toContainEqual(expect.objectContaining({ what: 'uncertainty of the reading' }));
+  expect(acidClass({ pH: 4.2 }).basis).toContainEqual(expect.objectContaining({ of: 'uncertainty of the reading' }));
   expect(acidClass({ pH: 4.2, uncertainty: 0.3 })).toMatchObject({ uncertainty: 0.3, uncertaintyAssumed: false });
   // dry food is on no side of the legal line
   expect(acidClass({ pH: 4.6, waterActivity: 0.8 }).regulation.undecided).toBe(false);

@@ -35,6 +35,10 @@ const record = { lot: 'A1', date: '2026-08-14', product: 'jam', produce: [{ prod
 
 /** Arguments of functions that no vector calls; a function that takes none has an empty list. */
 const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
+  findFood: () => ['string beans'],
+  foods: () => [{ kind: 'fruit' }],
+  forms: () => [{ food: 'peaches' }],
+  whatIsKnown: () => [{ food: 'peaches' }],
   pickleRecipes: () => [],
   pickleRules: () => [],
   jarSizes: () => [],
@@ -65,7 +69,7 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   ],
   trayLoad: () => [{ area: '1 ft2', thickness: '1/4 in', ready: '10 lb' }],
   canningEnergy: () => [CANNING],
-  canLoad: () => [CANNING],
+  loadTimeline: () => [CANNING],
   canningRules: () => [{ topic: 'pressure canner' }],
   findFoods: () => [{ text: 'mushr' }],
   processesFor: () => [{ food: 'rhubarb' }],
@@ -101,7 +105,7 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   parseAmount: () => ['1 1/2'],
   parseMoney: () => ['24.50 USD'],
   parseQuantity: () => ['1 1/2 cups', 'volume'],
-  parseRatio: () => ['85 %'],
+  parseShare: () => ['85 %'],
   formatQuantity: () => ['1.51 cup', { fraction: 8 }],
 };
 

@@ -37,7 +37,7 @@ describe('fillJar', () => {
     const jar = { brimful: '1003.14159 mL', opening: '2 cm' } as const;
     const filled = fillJar({ jar, headspace: '1 cm', temperature: '100 degC' });
     expect(filled.netMass?.value).toBeCloseTo(958.4, 0);
-    expect(filled.basis.at(-1)?.of).toBe('density of water, as that of the contents');
+    expect(filled.basis.map(({ of }) => of)).toContain('density');
     expect(fillJar({ jar: 'pint', headspace: '1/2 in', temperature: '180 degF' }).netMass?.unit).toBe('oz');
     expect(fillJar({ jar: 'pint', headspace: '1/2 in' }).netMass).toBeUndefined();
   });

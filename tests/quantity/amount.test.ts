@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseAmount } from '../../src/quantity/amount';
-import { parseMoney, parseQuantity, parseRatio } from '../../src/quantity/index';
+import { parseMoney, parseQuantity, parseShare } from '../../src/quantity/index';
 import { codeOf, thrownBy } from '../helpers/errors';
 
 describe('parseAmount', () => {
@@ -33,7 +33,7 @@ describe('parseAmount', () => {
       expect(parseAmount(`1${gap.repeat(1e5)}1/2`)).toBeUndefined();
       expect(codeOf(() => parseQuantity(`1${gap.repeat(1e5)}1/2 cup`))).toBe('NOT_A_QUANTITY');
       expect(codeOf(() => parseMoney(`1${gap.repeat(1e5)} USD`))).toBe('NOT_A_QUANTITY');
-      expect(codeOf(() => parseRatio(`1${gap.repeat(1e5)} %`))).toBe('NOT_A_QUANTITY');
+      expect(codeOf(() => parseShare(`1${gap.repeat(1e5)} %`))).toBe('NOT_A_QUANTITY');
     }
   });
 
@@ -102,10 +102,10 @@ describe('a number that two readers would read differently', () => {
     expect(codeOf(() => parseMoney('1.250 EUR'))).toBe('NOT_A_QUANTITY');
     expect(codeOf(() => parseMoney('24,50 EUR'))).toBe('NOT_A_QUANTITY');
     expect(parseMoney('1,250 USD')).toEqual({ value: 1250, unit: 'USD' });
-    expect(codeOf(() => parseRatio('12,5 %'))).toBe('NOT_A_QUANTITY');
-    expect(codeOf(() => parseRatio('0,500 %'))).toBe('NOT_A_QUANTITY');
-    expect(codeOf(() => parseRatio('1.250 %', '', 100))).toBe('NOT_A_QUANTITY');
-    expect(parseRatio('12.345 %')).toBe(0.12345);
+    expect(codeOf(() => parseShare('12,5 %'))).toBe('NOT_A_QUANTITY');
+    expect(codeOf(() => parseShare('0,500 %'))).toBe('NOT_A_QUANTITY');
+    expect(codeOf(() => parseShare('1.250 %', '', 100))).toBe('NOT_A_QUANTITY');
+    expect(parseShare('12.345 %')).toBe(0.12345);
   });
 
   // The two readers, said again in their own words: groups of three behind one sign, the part of one behind the other.

@@ -3,7 +3,7 @@ import * as f from '../../src/quantity/fields';
 
 const schema = f.fields({
   raw: f.mass(),
-  moisture: f.optional(f.ratio({ min: 0.1, below: 1 })),
+  moisture: f.optional(f.share({ min: 0.1, below: 1 })),
   jar: f.optional(f.choice('a jar', ['pint', 'quart'])),
   lots: f.optional(f.list('lots', f.fields({ mass: f.mass() }), 1, 3)),
   pH: f.optional(f.number('a pH from 0 to 14', { min: 0, max: 14 })),
@@ -110,8 +110,8 @@ describe('readInput', () => {
       'raw: expected a value above 0 kg and at most 1000000 kg, was given "0 lb"',
     );
     expect(() => read({ raw, elevation: '9000 m' })).toThrow('of at least -500 m and at most 5000 m');
-    expect(() => f.readInput(f.fields({ x: f.ratio({ above: 0 }) }), { x: 0 })).toThrow(
-      'a ratio above 0 and at most 1',
+    expect(() => f.readInput(f.fields({ x: f.share({ above: 0 }) }), { x: 0 })).toThrow(
+      'a share above 0 and at most 1',
     );
     expect(() =>
       f.readInput(f.fields({ x: f.quantityField('mass', { max: { value: 1, unit: 'g' } }) }), { x: '2 g' }),

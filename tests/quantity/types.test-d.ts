@@ -5,7 +5,7 @@ import {
   type LengthInput,
   type MassInput,
   type Quantity,
-  type RatioInput,
+  type ShareInput,
   type VolumeInput,
 } from '../../src/quantity/index';
 
@@ -18,7 +18,7 @@ test('a quantity is written with a unit of its own dimension', () => {
   assertType<VolumeInput>('12 fl oz');
   assertType<LengthInput>('3,400 ft');
   assertType<LengthInput>('½ in');
-  assertType<RatioInput>('85 %');
+  assertType<ShareInput>('85 %');
   // @ts-expect-error a mass where a volume belongs
   assertType<VolumeInput>('62 lb');
   // @ts-expect-error a volume where a mass belongs

@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import { answer } from '../../common/answer';
 import { fail } from '../../errors/StillroomError';
-import { choice, fields, list, mass, optional, ratio, readInput, time } from '../../quantity/fields';
+import { choice, fields, list, mass, optional, readInput, share, time } from '../../quantity/fields';
 import { mapRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
@@ -22,8 +22,8 @@ const schema = fields({
     1000,
   ),
   stopWeight: optional(mass()),
-  moisture: optional(ratio({ below: 1 })),
-  targetMoisture: optional(ratio({ below: 1 })),
+  moisture: optional(share({ below: 1 })),
+  targetMoisture: optional(share({ below: 1 })),
   tare: optional(mass({ min: { value: 0, unit: 'g' } })),
   equilibriumWeight: optional(mass()),
   scaleError: optional(mass()),

@@ -2,7 +2,7 @@ import type * as z from 'zod/mini';
 import freezeDryingTable from '../../../data/drying/freeze-drying.json';
 import { answer } from '../../common/answer';
 import { sublimationBasis, sublimationEnthalpy } from '../../heat/ice';
-import { area, density, fields, length, mass, optional, ratio, readInput } from '../../quantity/fields';
+import { area, density, fields, length, mass, optional, readInput, share } from '../../quantity/fields';
 import { mapRange, turnRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
@@ -48,10 +48,10 @@ const schema = fields({
   ...fatFields,
   fresh: mass(),
   moisture: moistureRange(),
-  targetMoisture: optional(ratio({ below: 1 })),
+  targetMoisture: optional(share({ below: 1 })),
   machine: fields({ iceCapacity: mass(), trayArea: area(), maxLoad: optional(mass()) }),
   thickness: optional(length({ max: { value: 10, unit: 'cm' } })),
-  cover: optional(ratio({ above: 0 })),
+  cover: optional(share({ above: 0 })),
   density: optional(density({ max: { value: 2, unit: 'g/mL' } })),
 });
 export type FreezeDryLoadInput = z.input<typeof schema>;

@@ -12,8 +12,8 @@ import {
   number,
   optional,
   pressure,
-  ratio,
   readInput,
+  share,
   temperature,
   time,
 } from '../../quantity/fields';
@@ -36,8 +36,8 @@ const TRIPLE_K = 273.16;
 const schema = fields({
   thickness: length({ max: { value: 10, unit: 'cm' } }),
   faces: optional(choice('which faces dry', ['one', 'both'])),
-  moisture: ratio({ below: 1 }),
-  targetMoisture: optional(ratio({ below: 1 })),
+  moisture: share({ below: 1 }),
+  targetMoisture: optional(share({ below: 1 })),
   density: optional(density({ max: { value: 2, unit: 'g/mL' } })),
   conductivity: number('thermal conductivity of the dry layer in W/(m K), above 0 and at most 10', {
     above: 0,
@@ -165,7 +165,7 @@ const drynessSchema = fields({
     2,
     1000,
   ),
-  tolerance: optional(ratio({ above: 0, max: 0.05 })),
+  tolerance: optional(share({ above: 0, max: 0.05 })),
 });
 export type DrynessByWeightInput = z.input<typeof drynessSchema>;
 

@@ -6,7 +6,7 @@ import formulaTable from '../../../data/drying/gordon-taylor.json';
 import { answer } from '../../common/answer';
 import { lookUp, type Named } from '../../common/names';
 import { fail } from '../../errors/StillroomError';
-import { fields, name, number, optional, ratio, readInput, temperature } from '../../quantity/fields';
+import { fields, name, number, optional, readInput, share, temperature } from '../../quantity/fields';
 import { valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import { type Basis, type Caution, joinBasis } from '../../sources/basis';
@@ -58,17 +58,17 @@ const SOLIDS: readonly Solids[] = [
   ),
 ];
 
-const share = () => optional(number('a part by weight, 0 to 1,000', { min: 0, max: 1000 }));
+const partByMass = () => optional(number('a part by weight, 0 to 1,000', { min: 0, max: 1000 }));
 const schema = fields({
   food: optional(name('a dried fruit or a sugar')),
   sugars: optional(
     fields({
-      fructose: share(),
-      glucose: share(),
-      sucrose: share(),
-      maltose: share(),
-      lactose: share(),
-      sorbitol: share(),
+      fructose: partByMass(),
+      glucose: partByMass(),
+      sucrose: partByMass(),
+      maltose: partByMass(),
+      lactose: partByMass(),
+      sorbitol: partByMass(),
     }),
   ),
   solids: optional(
@@ -77,7 +77,7 @@ const schema = fields({
       k: number('k above 0 and at most 20', { above: 0, max: 20 }),
     }),
   ),
-  moisture: ratio({ below: 1 }),
+  moisture: share({ below: 1 }),
   storage: optional(temperature({ min: { value: -60, unit: 'degC' }, max: { value: 80, unit: 'degC' } })),
 });
 export type GlassTransitionInput = z.input<typeof schema>;

@@ -1,7 +1,7 @@
 import fatTable from '../../../data/drying/fat.json';
 import { findNamed, type Named } from '../../common/names';
 import { fail } from '../../errors/StillroomError';
-import { name, optional, ratio } from '../../quantity/fields';
+import { name, optional, share } from '../../quantity/fields';
 import type { Basis, Caution } from '../../sources/basis';
 import { asTable, basisOf, type Sourced } from '../../sources/table';
 import { caution } from '../cautions';
@@ -25,7 +25,7 @@ const MOST = setting('fat_most');
 /** The fields of an argument that say what is dried. */
 export const fatFields = {
   food: optional(name('what is dried: strawberry, avocado, cheese ...')),
-  fat: optional(ratio({ below: 1 })),
+  fat: optional(share({ below: 1 })),
 };
 
 /** What the fat of a food means for drying it. */

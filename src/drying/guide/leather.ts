@@ -3,7 +3,7 @@ import leatherTable from '../../../data/drying/leather.json';
 import hoursTable from '../../../data/drying/leather-hours.json';
 import { answer } from '../../common/answer';
 import { fail } from '../../errors/StillroomError';
-import { area, count, density, fields, length, mass, optional, ratio, readInput, volume } from '../../quantity/fields';
+import { area, count, density, fields, length, mass, optional, readInput, share, volume } from '../../quantity/fields';
 import { mapRange, turnRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
@@ -60,7 +60,7 @@ const schema = fields({
   thickness: optional(length({ max: { value: 2, unit: 'cm' } })),
   density: optional(density({ max: { value: 2, unit: 'g/mL' } })),
   moisture: optional(moistureRange()),
-  targetMoisture: optional(ratio({ below: 1 })),
+  targetMoisture: optional(share({ below: 1 })),
 });
 export type LeatherInput = z.input<typeof schema>;
 

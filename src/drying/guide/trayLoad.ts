@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import { answer } from '../../common/answer';
 import { fail } from '../../errors/StillroomError';
-import { area, choice, count, density, fields, length, mass, optional, ratio, readInput } from '../../quantity/fields';
+import { area, choice, count, density, fields, length, mass, optional, readInput, share } from '../../quantity/fields';
 import { roundToStep } from '../../quantity/fractions';
 import { mapRange, turnRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
@@ -32,7 +32,7 @@ export const massUnitFor = (unit: string): 'lb' | 'kg' => (unit === 'in2' || uni
 const schema = fields({
   area: area(),
   thickness: optional(length({ max: { value: 10, unit: 'cm' } })),
-  cover: optional(ratio({ above: 0 })),
+  cover: optional(share({ above: 0 })),
   density: optional(density({ max: { value: 2, unit: 'g/mL' } })),
   ready: optional(mass()),
   trays: optional(count('trays', 1, 1000)),

@@ -2,7 +2,7 @@ import type * as z from 'zod/mini';
 import oxygenTable from '../../../data/drying/oxygen.json';
 import { answer } from '../../common/answer';
 import { fail } from '../../errors/StillroomError';
-import { density, fields, mass, optional, ratio, readInput, volume } from '../../quantity/fields';
+import { density, fields, mass, optional, readInput, share, volume } from '../../quantity/fields';
 import { valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import type { Basis, Caution, Refusal } from '../../sources/basis';
@@ -19,7 +19,7 @@ const MOISTEST = setting('residualMoisture_vegetable');
 
 const schema = fields({
   container: volume(),
-  moisture: ratio(),
+  moisture: share(),
   dried: optional(mass()),
   density: optional(density({ max: { value: 3, unit: 'g/mL' } })),
   absorber: optional(volume()),

@@ -10,8 +10,8 @@ import {
   name,
   number,
   optional,
-  ratio,
   readInput,
+  share,
   temperature,
   time,
   volume,
@@ -130,7 +130,7 @@ export function driedStorage(input: DriedStorageInput): DriedStorage {
 
 const residualSchema = fields({
   dried: mass(),
-  moisture: ratio({ below: 1 }),
+  moisture: share({ below: 1 }),
   bag: optional(
     fields({
       area: area(),
@@ -141,7 +141,7 @@ const residualSchema = fields({
   headspace: optional(
     fields({
       volume: volume(),
-      humidity: ratio(),
+      humidity: share(),
       temperature: temperature({ min: { value: 0, unit: 'degC' }, max: { value: 60, unit: 'degC' } }),
     }),
   ),

@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import { answer } from '../../common/answer';
-import { fields, mass, ratio, readInput } from '../../quantity/fields';
+import { fields, mass, readInput, share } from '../../quantity/fields';
 import type { Quantity } from '../../quantity/types';
 import { refuseWetter, shareLeft } from '../../solution/massBalance';
 import type { Basis, Caution } from '../../sources/index';
@@ -10,8 +10,8 @@ import { MOISTURE_BASES } from './moistureBasis';
 const schema = fields({
   ...fatFields,
   fresh: mass(),
-  moisture: ratio({ below: 1 }),
-  targetMoisture: ratio({ below: 1 }),
+  moisture: share({ below: 1 }),
+  targetMoisture: share({ below: 1 }),
 });
 export type DriedMassInput = z.input<typeof schema>;
 

@@ -1,8 +1,8 @@
 import type * as z from 'zod/mini';
 import { answer } from '../../common/answer';
-import { fields, ratio, readInput, reading } from '../../quantity/fields';
-import { parseRatio } from '../../quantity/ratio';
-import type { RatioInput } from '../../quantity/types';
+import { fields, readInput, reading, share } from '../../quantity/fields';
+import { parseShare } from '../../quantity/share';
+import type { ShareInput } from '../../quantity/types';
 import type { Basis, Caution } from '../../sources/index';
 
 /** Where the two ways of stating moisture are defined, and worked. */
@@ -19,7 +19,7 @@ export interface MoistureAnswer {
   readonly cautions: readonly Caution[];
 }
 
-const dryBasisSchema = fields({ moisture: ratio({ below: 1 }) });
+const dryBasisSchema = fields({ moisture: share({ below: 1 }) });
 export type DryBasisInput = z.input<typeof dryBasisSchema>;
 
 /**
@@ -46,7 +46,7 @@ export function dryBasis(input: DryBasisInput): MoistureAnswer {
 /** Water per weight of dry solids: more than any food holds. */
 const WETTEST = 1_000_000;
 const wetBasisSchema = fields({
-  moisture: reading<RatioInput, number>((given) => parseRatio(given, '', WETTEST)),
+  moisture: reading<ShareInput, number>((given) => parseShare(given, '', WETTEST)),
 });
 export type WetBasisInput = z.input<typeof wetBasisSchema>;
 

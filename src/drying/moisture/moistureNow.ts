@@ -1,13 +1,13 @@
 import type * as z from 'zod/mini';
 import { answer } from '../../common/answer';
 import { fail } from '../../errors/StillroomError';
-import { fields, mass, ratio, readInput } from '../../quantity/fields';
+import { fields, mass, readInput, share } from '../../quantity/fields';
 import { valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import type { Basis, Caution } from '../../sources/basis';
 import { MOISTURE_BASES } from './moistureBasis';
 
-const nowSchema = fields({ fresh: mass(), moisture: ratio({ below: 1 }), weight: mass() });
+const nowSchema = fields({ fresh: mass(), moisture: share({ below: 1 }), weight: mass() });
 export type MoistureNowInput = z.input<typeof nowSchema>;
 
 export interface MoistureNow {
@@ -57,7 +57,7 @@ export function moistureNow(input: MoistureNowInput): MoistureNow {
   });
 }
 
-const startSchema = fields({ fresh: mass(), dried: mass(), driedMoisture: ratio({ below: 1 }) });
+const startSchema = fields({ fresh: mass(), dried: mass(), driedMoisture: share({ below: 1 }) });
 export type StartMoistureInput = z.input<typeof startSchema>;
 
 export interface StartMoisture {

@@ -1,17 +1,17 @@
 import * as z from 'zod/mini';
 import { fail, StillroomError } from '../../errors/StillroomError';
-import { parseRatio } from '../../quantity/ratio';
-import type { Range, RatioInput } from '../../quantity/types';
+import { parseShare } from '../../quantity/share';
+import type { Range, ShareInput } from '../../quantity/types';
 
 /** A moisture that is one ratio, or a range of them. */
 export type MoistureRangeInput =
-  | RatioInput
-  | { readonly low: RatioInput; readonly likely: RatioInput; readonly high: RatioInput };
+  | ShareInput
+  | { readonly low: ShareInput; readonly likely: ShareInput; readonly high: ShareInput };
 
 const BELOW_ONE = 'a moisture of at least 0 and below 1 (or the same in percent)';
 
 function readOne(given: unknown, path: string): number {
-  const value = parseRatio(given, path);
+  const value = parseShare(given, path);
   if (value >= 1) fail('OUT_OF_RANGE', path, given, BELOW_ONE);
   return value;
 }

@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import { answer } from '../../common/answer';
-import { fields, mass, optional, ratio, readInput } from '../../quantity/fields';
+import { fields, mass, optional, readInput, share } from '../../quantity/fields';
 import { mapRange, turnRange } from '../../quantity/range';
 import type { Quantity, Range } from '../../quantity/types';
 import { refuseWetter, shareLeft } from '../../solution/massBalance';
@@ -16,8 +16,8 @@ const DRIED = setting('residualMoisture_properlyDriedFood');
 const schema = fields({
   trimmings: mass(),
   moisture: moistureRange(),
-  targetMoisture: optional(ratio({ below: 1 })),
-  loss: optional(ratio({ below: 1 })),
+  targetMoisture: optional(share({ below: 1 })),
+  loss: optional(share({ below: 1 })),
 });
 export type PowderInput = z.input<typeof schema>;
 

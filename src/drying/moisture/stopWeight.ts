@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import { answer } from '../../common/answer';
 import { dryerTemperature, dryingHeatBasis, GUIDE_DRYING_TEMPERATURE, heatToDry, START_C } from '../../heat/dryingHeat';
-import { fields, mass, optional, ratio, readInput } from '../../quantity/fields';
+import { fields, mass, optional, readInput, share } from '../../quantity/fields';
 import { mapRange, turnRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
@@ -16,7 +16,7 @@ const schema = fields({
   ...fatFields,
   fresh: mass(),
   moisture: moistureRange(),
-  targetMoisture: ratio({ below: 1 }),
+  targetMoisture: share({ below: 1 }),
   tare: optional(mass({ min: { value: 0, unit: 'g' } })),
   temperature: optional(dryerTemperature()),
 });

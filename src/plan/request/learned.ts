@@ -13,8 +13,8 @@ import {
   number,
   optional,
   rangeOf,
-  ratio,
   reading,
+  share,
   time,
 } from '../../quantity/fields';
 import { valueIn } from '../../quantity/scale';
@@ -30,8 +30,8 @@ export const learnedSchema = list(
   fields({
     produce: name('a fruit or vegetable, such as "peach"'),
     form: optional(name('a form, such as "halves"')),
-    yield: optional(rangeOf(() => ratio({ above: 0 }))),
-    moisture: optional(rangeOf(() => ratio({ above: 0, below: 1 }))),
+    yield: optional(rangeOf(() => share({ above: 0 }))),
+    moisture: optional(rangeOf(() => share({ above: 0, below: 1 }))),
     minutesPerPound: optional(rangeOf(minutes)),
     rawPerJar: optional(fields({ jar: name('a jar size, such as "pint"'), raw: rangeOf(() => mass()) })),
     dryingHours: optional(rangeOf(() => time({ max: { value: 168, unit: 'h' } }))),

@@ -2,7 +2,7 @@ import type * as z from 'zod/mini';
 import { answer } from '../../common/answer';
 import { Decimal } from '../../common/decimal';
 import { fail } from '../../errors/StillroomError';
-import { fields, mass, name, optional, ratio, readInput } from '../../quantity/fields';
+import { fields, mass, name, optional, readInput, share } from '../../quantity/fields';
 import { toDecimalIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import { type Basis, type Caution, joinBasis, joinCautions } from '../../sources/basis';
@@ -15,7 +15,7 @@ import { memoryCaution, type Span } from './span';
 export const produceField = name('a fruit or vegetable, such as "peach"');
 export const formField = name('a form, such as "halves", "slices", "sauce" or "juice"');
 export const measuredField = optional(
-  fields({ ready: optional(mass()), raw: optional(mass()), ratio: optional(ratio({ above: 0 })) }),
+  fields({ ready: optional(mass()), raw: optional(mass()), ratio: optional(share({ above: 0 })) }),
 );
 const readySchema = fields({ produce: produceField, form: formField, raw: mass(), measured: measuredField });
 const rawSchema = fields({ produce: produceField, form: formField, ready: mass(), measured: measuredField });

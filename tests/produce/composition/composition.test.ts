@@ -117,7 +117,7 @@ describe('juice Brix', () => {
     expect(juiceBrix({ juice: 'Mandarins' })).toMatchObject({ minimumEU: 11.2 });
     expect(juiceBrix({ juice: 'acerola' }).averageUS).toBeUndefined();
     expect(juiceBrix({ juice: 'acerola' }).basis).toHaveLength(1);
-    expect(errorOf(() => juiceBrix({ juice: 'appel' })).expected).toContain('apple');
+    expect(errorOf(() => juiceBrix({ juice: 'appel' })).nearest).toContain('apple');
   });
 });
 
@@ -172,6 +172,6 @@ describe('describe produce', () => {
   });
 
   test('an unknown name offers the nearest', () => {
-    expect(errorOf(() => describeProduce({ produce: 'aple' })).expected).toContain('apple');
+    expect(errorOf(() => describeProduce({ produce: 'aple' })).nearest).toContain('apple');
   });
 });

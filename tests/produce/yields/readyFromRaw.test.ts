@@ -241,7 +241,7 @@ describe('names', () => {
   });
 
   test('an unknown name offers the nearest', () => {
-    expect(errorOf(() => readyFromRaw({ produce: 'peechs', form: 'whole', raw: '1 lb' })).expected).toContain('peach');
-    expect(errorOf(() => readyFromRaw({ produce: 'peach', form: 'slised', raw: '1 lb' })).expected).toContain('slices');
+    expect(errorOf(() => readyFromRaw({ produce: 'peechs', form: 'whole', raw: '1 lb' })).nearest).toContain('peach');
+    expect(errorOf(() => readyFromRaw({ produce: 'peach', form: 'slised', raw: '1 lb' })).nearest).toContain('slices');
   });
 });

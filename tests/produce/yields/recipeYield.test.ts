@@ -20,7 +20,7 @@ describe('recipe yield', () => {
   });
 
   test('an unknown product offers the nearest', () => {
-    expect(errorOf(() => recipeYield({ product: 'appel butter' })).expected).toContain('apple butter');
+    expect(errorOf(() => recipeYield({ product: 'appel butter' })).nearest).toContain('apple butter');
   });
 });
 

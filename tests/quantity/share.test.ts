@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { parseRatio } from '../../src/quantity/ratio';
+import { parseShare } from '../../src/quantity/share';
 
 test.each([
   [0, 0],
@@ -8,7 +8,7 @@ test.each([
   ['85.5 %', 0.855],
   ['85.5%', 0.855],
   ['0 %', 0],
-])('%s is %d', (given, value) => expect(parseRatio(given)).toBe(value));
+])('%s is %d', (given, value) => expect(parseShare(given)).toBe(value));
 
 test.each<[unknown, string]>([
   [85, 'OUT_OF_RANGE'],
@@ -21,4 +21,4 @@ test.each<[unknown, string]>([
   [`${'1'.repeat(1000)}%`, 'NOT_A_QUANTITY'],
   [null, 'WRONG_TYPE'],
   [undefined, 'MISSING'],
-])('%s: %s', (given, code) => expect(() => parseRatio(given)).toThrow(expect.objectContaining({ code })));
+])('%s: %s', (given, code) => expect(() => parseShare(given)).toThrow(expect.objectContaining({ code })));

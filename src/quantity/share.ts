@@ -4,23 +4,23 @@ import { amountOf, isTwofold, oneReadingOf } from './amount';
 const LONGEST_TEXT = 40;
 
 const expectedUpTo = (most: number): string =>
-  most === 1 ? 'a ratio from 0 to 1, or a percentage such as "85 %"' : `a ratio from 0 to ${most}, or a percentage`;
+  most === 1 ? 'a share from 0 to 1, or a percentage such as "85 %"' : `a share from 0 to ${most}, or a percentage`;
 
 /**
- * Reads a ratio: a number from 0 to 1, or a text in percent.
+ * Reads a share of a whole: a number from 0 to 1, or a text in percent.
  *
  * @param most - the largest it may be: 1, or more where the whole is not what it is a share of (moisture on dry basis)
  * @throws StillroomError WRONG_TYPE, NOT_A_QUANTITY, OUT_OF_RANGE
  *
  * @example
  * ```ts
- * import { parseRatio } from 'stillroom/quantity';
+ * import { parseShare } from 'stillroom/quantity';
  *
- * parseRatio('85.5 %'); // => 0.855
- * parseRatio(85); // throws StillroomError OUT_OF_RANGE
+ * parseShare('85.5 %'); // => 0.855
+ * parseShare(85); // throws StillroomError OUT_OF_RANGE
  * ```
  */
-export function parseRatio(given: unknown, path = '', most = 1): number {
+export function parseShare(given: unknown, path = '', most = 1): number {
   if (typeof most !== 'number' || !(most > 0 && most <= 1e6)) fail('OUT_OF_RANGE', 'most', most, 'a number above 0');
   const expected = expectedUpTo(most);
   if (given === undefined) fail('MISSING', path, given, expected);
@@ -39,7 +39,7 @@ export function parseRatio(given: unknown, path = '', most = 1): number {
   if (percent === undefined || (isTwofold(amount) && otherIsPossible)) {
     fail('NOT_A_QUANTITY', path, given, oneReadingOf(amount, '%'));
   }
-  const ratio = percent.div(100).toNumber();
-  if (!(ratio >= 0 && ratio <= most)) fail('OUT_OF_RANGE', path, given, expected);
-  return ratio;
+  const share = percent.div(100).toNumber();
+  if (!(share >= 0 && share <= most)) fail('OUT_OF_RANGE', path, given, expected);
+  return share;
 }

@@ -1,0 +1,52 @@
+/** The fields `food` and `form` of an argument, for the schemas of every module that takes a food. */
+import { fail } from '../errors/StillroomError';
+import { reading } from '../quantity/fields';
+import { foodsNamed, formNamed, nearestFoods, nearestForms } from './lookUpFood';
+import { nameOf } from './tables';
+
+/** A food that a caller named. */
+export interface FoundFood {
+  /** Its id in the pantry: what tables are looked up by. */
+  readonly id: string;
+  /** Its trade name: what answers and messages say. */
+  readonly name: string;
+  /** Id of the form that the name says: `sauce` of applesauce. */
+  readonly form?: string;
+}
+
+const or = (names: readonly string[]): string => names.join(' or ');
+
+/** Reads the name of a food; `path` is where it stands in the argument. */
+export function readFood(given: unknown, path = ''): FoundFood {
+  const what = 'the name of a food';
+  if (given === undefined) fail('MISSING', path, given, what);
+  if (typeof given !== 'string') fail('WRONG_TYPE', path, given, what);
+  const found = foodsNamed(given);
+  const [first] = found;
+  if (first !== undefined && found.length === 1) {
+    const { id, form } = first;
+    return { id, name: nameOf(id), ...(form === undefined ? {} : { form }) };
+  }
+  if (first !== undefined) {
+    const options = found.map(({ id }) => nameOf(id));
+    return fail('UNKNOWN_NAME', path, given, `one food; that name could be ${or(options)}`, { options });
+  }
+  return fail('UNKNOWN_NAME', path, given, 'the name of a food', {
+    nearest: nearestFoods(given).map(({ name }) => name),
+  });
+}
+
+/** Reads the name of a form, and gives its id; `path` is where it stands in the argument. */
+export function readForm(given: unknown, path = ''): string {
+  const what = 'the name of a form such as "halves"';
+  if (given === undefined) fail('MISSING', path, given, what);
+  if (typeof given !== 'string') fail('WRONG_TYPE', path, given, what);
+  const id = formNamed(given);
+  if (id !== undefined) return id;
+  return fail('UNKNOWN_NAME', path, given, what, { nearest: nearestForms(given) });
+}
+
+/** A food, by any name it goes by. */
+export const food = () => reading<string, FoundFood>((given) => readFood(given));
+/** A form, by any name it goes by; it yields the id. */
+export const form = () => reading<string, string>((given) => readForm(given));

@@ -1,0 +1,191 @@
+/** The pantry's own tables: ids, names, links. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import * as z from 'zod';
+import { nameKey, wordsOf } from '../../src/common/names';
+import { figuresFor } from '../../src/foods/figuresFor';
+import { craftRows, foodRows, formRows, KINDS, knownRows, sharedNames } from '../../src/foods/tables';
+import { knownNow, makeKnown, rowsOf } from './known';
+
+const text = z.string().trim().min(1);
+const id = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/);
+const foodIds = new Set(foodRows.map((row) => row.id));
+const formIds = new Set(formRows.map((row) => row.id));
+const craftIds = new Set(craftRows.map((row) => row.id));
+const food = id.refine((each) => foodIds.has(each), 'a food of the pantry');
+const form = id.refine((each) => formIds.has(each), 'a form of the pantry');
+const craft = id.refine((each) => craftIds.has(each), 'a craft');
+const SCHEMAS: Readonly<Record<string, z.ZodType>> = {
+  foods: z.strictObject({
+    id,
+    name: text,
+    kind: z.enum(KINDS),
+    names: z.array(text),
+    wider: z
+      .array(z.strictObject({ food, crafts: z.array(craft).min(1) }))
+      .min(1)
+      .optional(),
+    asForm: z
+      .array(z.strictObject({ name: text, form }))
+      .min(1)
+      .optional(),
+    not: z
+      .array(z.strictObject({ name: text, food }))
+      .min(1)
+      .optional(),
+    reason: text.optional(),
+  }),
+  forms: z.strictObject({
+    id,
+    name: text,
+    names: z.array(text),
+    alone: z.array(text).min(1).optional(),
+    joins: z.boolean(),
+    either: z.array(form).min(2).optional(),
+    within: z.array(form).min(1).optional(),
+  }),
+  crafts: z.strictObject({ id, what: text, lends: z.boolean(), tables: z.array(text).min(1) }),
+  'shared-names': z.strictObject({ name: text, foods: z.array(food).min(2), reason: text }),
+  known: z.strictObject({
+    food,
+    crafts: z.array(z.strictObject({ craft, forms: z.array(form) })).min(1),
+  }),
+};
+const data = new URL('../../data/', import.meta.url);
+const kebab = (name: string): string =>
+  name
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-|-$/g, '');
+/** The texts that stand twice in a list. */
+const twice = (texts: readonly string[]): string[] => texts.filter((each, index) => texts.indexOf(each) !== index);
+
+describe.each(Object.entries(SCHEMAS))('%s', (table, schema) => {
+  const whole = JSON.parse(readFileSync(new URL(`foods/${table}.json`, data), 'utf8')) as {
+    columns: Record<string, string>;
+    rows: Record<string, unknown>[];
+  };
+
+  test('reads, row by row', () => {
+    expect(z.array(schema).safeParse(whole.rows).error?.issues ?? []).toEqual([]);
+  });
+
+  test('explains each of its columns, and no other', () => {
+    const named = new Set<string>();
+    const walk = (value: unknown, path: string): void => {
+      if (Array.isArray(value)) for (const item of value) walk(item, `${path}[]`);
+      else if (typeof value === 'object' && value !== null) {
+        for (const [key, inner] of Object.entries(value)) {
+          const here = path === '' ? key : `${path}.${key}`;
+          named.add(here);
+          walk(inner, here);
+        }
+      }
+    };
+    for (const row of whole.rows) walk(row, '');
+    // what no row needs yet may be explained
+    expect([...named].filter((column) => !(column in whole.columns))).toEqual([]);
+    expect(Object.keys(whole.columns).filter((column) => column !== 'reason' && !named.has(column))).toEqual([]);
+  });
+});
+
+test('the tables of the folder are all here', () => {
+  const files = readdirSync(new URL('foods/', data)).map((file) => file.replace('.json', ''));
+  expect(files.sort()).toEqual(Object.keys(SCHEMAS).sort());
+});
+
+test('an id is the name, and stands once', () => {
+  for (const row of [...foodRows, ...formRows]) expect(kebab(row.name), row.id).toBe(row.id);
+  expect(twice(foodRows.map((row) => row.id))).toEqual([]);
+  expect(twice(formRows.map((row) => row.id))).toEqual([]);
+  expect(twice(craftRows.map((row) => row.id))).toEqual([]);
+});
+
+test('no two foods share a name', () => {
+  const names = foodRows.flatMap(({ id: own, name, names: others, asForm = [] }) => [
+    ...new Set([name, ...others, ...asForm.map((each) => each.name)].map((each) => `${nameKey(each)} ${own}`)),
+  ]);
+  const keys = names.map((each) => each.slice(0, each.lastIndexOf(' ')));
+  expect(twice(keys)).toEqual([]);
+  for (const { name } of sharedNames) expect(keys, name).not.toContain(nameKey(name));
+});
+
+test('no food has a name twice, and no name means it plain and in a form', () => {
+  for (const { id: own, name, names, asForm = [] } of foodRows) {
+    expect(twice([name, ...names].map(nameKey)), own).toEqual([]);
+    const inOrder = [name, ...names, ...asForm.map((each) => each.name)].map((each) => wordsOf(each).join(' '));
+    expect(twice(inOrder), own).toEqual([]);
+  }
+});
+
+test('no two forms share a name', () => {
+  expect(twice(formRows.flatMap(({ name, names, alone = [] }) => [name, ...names, ...alone].map(nameKey)))).toEqual([]);
+});
+
+test('nothing is wider than itself, however far one goes', () => {
+  const above = (own: string, trail: readonly string[]): void => {
+    expect(trail).not.toContain(own);
+    for (const wider of foodRows.find((row) => row.id === own)?.wider ?? []) above(wider.food, [...trail, own]);
+  };
+  for (const row of foodRows) above(row.id, []);
+  const within = (own: string, trail: readonly string[]): void => {
+    expect(trail).not.toContain(own);
+    for (const wider of formRows.find((row) => row.id === own)?.within ?? []) within(wider, [...trail, own]);
+  };
+  for (const row of formRows) within(row.id, []);
+  for (const { id: own, either = [] } of formRows) expect(either, own).not.toContain(own);
+});
+
+/** What keeps food safe in a jar, and what refuses it: no wider food lends it. */
+const NEVER_LENT = ['process', 'not-recommended', 'acidification', 'fermenting', 'growth', 'heat-resistance'];
+
+test('no wider food lends a heat process, an acidification, a growth limit or a refusal', () => {
+  expect(
+    craftRows
+      .filter((row) => !row.lends)
+      .map((row) => row.id)
+      .sort(),
+  ).toEqual([...NEVER_LENT].sort());
+  for (const { id: own, wider = [] } of foodRows) {
+    for (const { food: from, crafts } of wider) {
+      expect(
+        crafts.filter((each) => NEVER_LENT.includes(each)),
+        `${own} from ${from}`,
+      ).toEqual([]);
+    }
+    for (const each of NEVER_LENT) expect(figuresFor(own, each)).toEqual([own]);
+  }
+});
+
+test('a food that is not this one is another, and goes by the name', () => {
+  const byKey = new Map(
+    foodRows.flatMap((row) =>
+      [row.name, ...row.names, ...(row.asForm ?? []).map((each) => each.name)].map((each) => [nameKey(each), row.id]),
+    ),
+  );
+  for (const { id: own, not = [] } of foodRows) {
+    for (const other of not) {
+      expect(other.food, own).not.toBe(own);
+      expect(byKey.get(nameKey(other.name)), `${own}: ${other.name}`).toBe(other.food);
+    }
+  }
+});
+
+test('a craft names tables that are there, each once', () => {
+  const tables = craftRows.flatMap((row) => row.tables);
+  expect(twice(tables)).toEqual([]);
+  for (const table of tables) expect(rowsOf(table).length, table).toBeGreaterThan(0);
+});
+
+test('every kind of food has a food', () => {
+  for (const kind of KINDS)
+    expect(
+      foodRows.some((row) => row.kind === kind),
+      kind,
+    ).toBe(true);
+});
+
+test('the index is what the tables say (npx tsx tests/foods/known.ts)', () => {
+  expect(knownNow()).toBe(makeKnown());
+  expect(knownRows.length).toBeGreaterThan(100);
+});

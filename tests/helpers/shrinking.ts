@@ -1,21 +1,24 @@
-/** Lists of what is not yet as it should be. A list may only shrink: nothing new goes on it, and what is mended comes off. */
+/**
+ * Lists of what is not yet as it should be. A list may only shrink: nothing new goes on it, and what is mended comes
+ * off. `npm run lists` takes off what is mended, and begins a list that is not there.
+ */
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
-import { expect } from 'vitest';
 
 const root = new URL('../../', import.meta.url).pathname;
-/** Set by `npm run lists`: what is mended is taken off the lists, and a list that is not there is begun. */
+/** Set by `npm run lists`. */
 const SHRINK = process.env.SHRINK_LISTS === '1';
 
 const read = <T>(file: string): T | undefined =>
   existsSync(root + file) ? (JSON.parse(readFileSync(root + file, 'utf8')) as T) : undefined;
-const write = (file: string, content: unknown): void =>
-  writeFileSync(root + file, `${JSON.stringify(content, null, 2)}\n`);
-const byName = ([one]: [string, unknown], [other]: [string, unknown]): number => (one < other ? -1 : 1);
-const lines = (title: string, names: readonly string[]): string =>
+const write = (file: string, content: object): void => {
+  const sorted = Object.entries(content).sort(([one], [other]) => (one < other ? -1 : 1));
+  writeFileSync(root + file, `${JSON.stringify(Object.fromEntries(sorted), null, 2)}\n`);
+};
+const section = (title: string, names: readonly string[]): string =>
   names.length === 0 ? '' : `\n${title}\n${names.map((name) => `  ${name}`).join('\n')}`;
 
-/** What a test found, against its list. */
-export interface Shrinking {
+/** Names with a reason each, and what was found under them, with how to mend one. */
+export interface Listed {
   /** Path of the list from the top of the repository. */
   readonly file: string;
   /** What is not yet right, each with what a reader of the failure needs to see. */
@@ -24,55 +27,70 @@ export interface Shrinking {
   readonly mend: string;
 }
 
-/** The reason a list gives at its beginning. */
-export const TO_MEND = 'to be mended';
-
-/** Names with a reason each: fails for a name that is not listed, and for a listed one that is right by now. */
-export function expectListed({ file, found, mend }: Shrinking, reason = TO_MEND): void {
-  const known = read<Record<string, string>>(file);
-  if (SHRINK) {
-    const kept = known ?? Object.fromEntries([...found.keys()].map((name) => [name, reason]));
-    write(
-      file,
-      Object.fromEntries(
-        Object.entries(kept)
-          .filter(([name]) => found.has(name))
-          .sort(byName),
-      ),
-    );
-  }
-  const listed = SHRINK ? (read<Record<string, string>>(file) ?? {}) : (known ?? {});
+/** What is wrong with a list of names; nothing where it names just what was found. */
+export function namesReport(listed: Readonly<Record<string, string>>, { file, found, mend }: Listed): string {
   const more = [...found].filter(([name]) => !Object.hasOwn(listed, name)).map(([name, seen]) => `${name}: ${seen}`);
   const mended = Object.keys(listed).filter((name) => !found.has(name));
-  const report =
-    lines(`NEW, and not allowed. ${mend}`, more) + lines(`MENDED: take off ${file} (npm run lists)`, mended);
-  expect(report, report).toBe('');
-  expect(Object.keys(listed).filter((name) => !listed[name]?.trim())).toEqual([]);
+  const bare = Object.keys(listed).filter((name) => listed[name]?.trim() === '');
+  return [
+    section(`NEW, and not allowed. ${mend}`, more),
+    section(`MENDED: take off ${file} (npm run lists)`, mended),
+    section(`WITHOUT A REASON in ${file}`, bare),
+  ].join('');
 }
 
-/** Counts: fails where there are more than the list says, and where there are fewer. */
-export function expectCounts(
-  { file, found, mend }: { file: string; found: ReadonlyMap<string, readonly string[]>; mend: string },
-  most = 25,
-): void {
-  const known = read<Record<string, number>>(file);
-  const numbers = new Map([...found].map(([name, each]) => [name, each.length]));
+/** Fails for a name that is not listed, and for a listed one that is right by now. */
+export function expectListed(listing: Listed, reason = 'to be mended'): void {
+  const { file, found } = listing;
+  let listed = read<Record<string, string>>(file) ?? {};
   if (SHRINK) {
-    const lower = [...numbers].map(([name, now]) => [
-      name,
-      Math.min(now, known === undefined ? now : (known[name] ?? 0)),
-    ]);
-    write(file, Object.fromEntries((lower as [string, number][]).filter(([, now]) => now > 0).sort(byName)));
+    const begun = existsSync(root + file)
+      ? listed
+      : Object.fromEntries([...found.keys()].map((name) => [name, reason]));
+    listed = Object.fromEntries(Object.entries(begun).filter(([name]) => found.has(name)));
+    write(file, listed);
   }
-  const listed = SHRINK ? (read<Record<string, number>>(file) ?? {}) : (known ?? {});
-  const reports = [...new Set([...numbers.keys(), ...Object.keys(listed)])].sort().flatMap((name) => {
-    const now = numbers.get(name) ?? 0;
-    const ceiling = listed[name] ?? 0;
-    if (now === ceiling) return [];
-    if (now < ceiling) return [`\n${name}: ${now}, listed ${ceiling}. Lower it in ${file} (npm run lists)`];
-    const each = found.get(name) ?? [];
-    const rest = each.length > most ? [`... and ${each.length - most} more`] : [];
-    return [lines(`${name}: ${now}, at most ${ceiling}. ${mend}`, [...each.slice(0, most), ...rest])];
-  });
-  expect(reports.join(''), reports.join('')).toBe('');
+  const report = namesReport(listed, listing);
+  if (report !== '') throw new Error(report);
+}
+
+/** Things without a name of their own, counted. */
+export interface Counted {
+  readonly file: string;
+  readonly found: ReadonlyMap<string, readonly string[]>;
+  readonly mend: string;
+}
+
+const MOST_SHOWN = 25;
+
+/** What is wrong with a list of counts; nothing where every count is the real one. */
+export function countsReport(listed: Readonly<Record<string, number>>, { file, found, mend }: Counted): string {
+  return [...new Set([...found.keys(), ...Object.keys(listed)])]
+    .sort()
+    .map((name) => {
+      const each = found.get(name) ?? [];
+      const ceiling = listed[name] ?? 0;
+      if (each.length === ceiling) return '';
+      if (each.length < ceiling)
+        return `\n${name}: ${each.length}, listed ${ceiling}. Lower it in ${file} (npm run lists)`;
+      const rest = each.length > MOST_SHOWN ? [`... and ${each.length - MOST_SHOWN} more`] : [];
+      return section(`${name}: ${each.length}, at most ${ceiling}. ${mend}`, [...each.slice(0, MOST_SHOWN), ...rest]);
+    })
+    .join('');
+}
+
+/** Fails where there are more than the list says, and where there are fewer. */
+export function expectCounts(counting: Counted): void {
+  const { file, found } = counting;
+  let listed = read<Record<string, number>>(file);
+  if (SHRINK) {
+    const lower = [...found].map(([name, { length }]) => [
+      name,
+      Math.min(length, listed?.[name] ?? (listed ? 0 : length)),
+    ]);
+    listed = Object.fromEntries((lower as [string, number][]).filter(([, count]) => count > 0));
+    write(file, listed);
+  }
+  const report = countsReport(listed ?? {}, counting);
+  if (report !== '') throw new Error(report);
 }

@@ -12,7 +12,7 @@ import { applianceEnergy, boilOffEnergy, energyCost, heatUpEnergy, iceVapourPres
 import { brimfulCapacity, checkHeadspace, fillJar, jarsFor } from '../../src/jars/index';
 import { lethality } from '../../src/lethality/index';
 import { type PlanDayInput, planDay, solveProgram } from '../../src/plan/index';
-import { canLoad, elevationMinutes, testedProcess } from '../../src/process/index';
+import { elevationMinutes, loadTimeline, testedProcess } from '../../src/process/index';
 import { convert, type MassInput, type MoneyInput, type Range, type VolumeInput } from '../../src/quantity/index';
 import { keepRecordUntil, netWeightCheck, parseRecord } from '../../src/record/index';
 import { runSheet } from '../../src/sheet/index';
@@ -69,7 +69,7 @@ describe('quantity', () => {
 describe('process', () => {
   test('right', () => {
     testedProcess(batch);
-    canLoad({ ...batch, jars: 7, water: '12 quarts', burnerPower: '2400 W' });
+    loadTimeline({ ...batch, jars: 7, water: '12 quarts', burnerPower: '2400 W' });
     elevationMinutes({ baseMinutes: 20, rule: 'per-1000-ft', elevation: '1200 ft', citation: 'p. 1' });
     const answer = testedProcess(batch);
     if (answer.tested) expectTypeOf(answer.minutes).toEqualTypeOf<number>();
@@ -86,7 +86,7 @@ describe('process', () => {
     // @ts-expect-error an elevation has a unit
     testedProcess({ ...batch, elevation: 1200 });
     // @ts-expect-error jars are counted
-    canLoad({ ...batch, jars: '7', water: '12 quarts', burnerPower: '2400 W' });
+    loadTimeline({ ...batch, jars: '7', water: '12 quarts', burnerPower: '2400 W' });
     // @ts-expect-error no such rule
     elevationMinutes({ baseMinutes: 20, rule: 'by feel', elevation: '1200 ft', citation: 'p. 1' });
     // @ts-expect-error a time that is adjusted names where it is printed

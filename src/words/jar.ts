@@ -134,7 +134,7 @@ function measuredJar(given: MeasuredJar): ReadJar {
   const size = sold?.size ?? (nominal && sizeOfVolume(nominal));
   const own = size === undefined ? undefined : capacity(size);
   // of two figures the larger: a process must never be that of a smaller jar
-  const nominals = [own, nominal].filter((each) => each !== undefined);
+  const nominals = [nominal, own].filter((each) => each !== undefined);
   const held = nominals.sort(compare).pop() ?? brimful;
   if (held === undefined) fail('MISSING', 'brimful', undefined, 'what the jar holds when full to the rim');
   if (nominal) checkSize(nominal, size, 'nominal', given.nominal);

@@ -29,8 +29,9 @@ export function plainJar(given: string): { text: string; beside?: string } {
   const beside = BRACKETS.exec(given)?.[1];
   const text = given
     .replace(BRACKETS, ' ')
+    .replace(/_/g, ' ')
     .replace(/\b(?:canning|mason|preserving|jelly|jars?)\b/gi, ' ')
-    .replace(/(?<=[a-z\d½¼¾])-(?=[a-z])|_/gi, ' ')
+    .replace(/(?<=[a-z\d½¼¾])-(?=[a-z])/gi, ' ')
     .replace(/\bone\b/gi, '1')
     .replace(/\s+/g, ' ')
     .replace(/^[\s,;]+|[\s,;.]+$/g, '')

@@ -34,6 +34,15 @@ const rows = {
   'canner-loads': z
     .strictObject({ canner: z.enum(['usual', 'small', 'large']), jar, least: count, most: count, ...sourced })
     .refine((row) => row.least <= row.most),
+  canners: z.strictObject({
+    name: z.string(),
+    synonyms: z.array(z.string()).min(1),
+    methods: z.array(z.string()),
+    load: z.enum(['usual', 'small', 'large']),
+    pressure: z.boolean(),
+    obtained: z.literal('common-practice'),
+    reason: z.string().min(1),
+  }),
   'least-loads': z.strictObject({ jar, least: count, ...sourced }),
   'seal-rules': z.strictObject({
     rule: z.string().regex(/^[a-z-]+$/),

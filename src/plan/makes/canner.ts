@@ -7,6 +7,7 @@ import type { Quantity, Range } from '../../quantity/types';
 import type { Basis } from '../../sources/basis';
 import type { Canning } from '../request/activity';
 import type { Kitchen, Wanted } from '../request/planInput';
+import { type InStock, jarsOf, LIDS } from '../request/stock';
 import { burnerOf, inKilowattHours } from './energyTaken';
 import { type Day, type JarsDescribed, volumeOf } from './making';
 
@@ -35,8 +36,11 @@ const PREHEATED: Readonly<Record<'hot' | 'raw', Quantity<'temperature'>>> = {
 /** Whether jars of this size are in stock; where no stock is named, it is not limited. */
 export const hasJars = ({ jars }: Kitchen, jar: string): boolean => jars?.some((stock) => stock.jar === jar) ?? true;
 
-/** The stock name of a jar size. */
-export const jarStock = (jar: string): string => `jar ${jar}`;
+/** What one jar takes of the stock. */
+export const jarAndLid = (jar: string): InStock[] => [
+  { stock: jarsOf(jar), amount: 1 },
+  { stock: LIDS, amount: 1 },
+];
 
 /** Finds the tested process that a canner of this kitchen can run; or the reason why there is none. */
 export function runnable(

@@ -13,6 +13,7 @@ import type { Activity, Supply } from '../request/activity';
 import type { TrayWork } from '../request/dayPlan';
 import { hoursByConstant, learnedFigure } from '../request/learned';
 import type { Wanted } from '../request/planInput';
+import { BAGS } from '../request/stock';
 import { cooked, type Drying, dried, freezeDried, likelyBetween, taking } from './energyTaken';
 import {
   commonOf,
@@ -103,7 +104,7 @@ export function makeDried(day: Day, wanted: Wanted, product: number, trade: stri
       ...common,
       madeOf: 'fruit',
       supplies: lots.supplies.map((supply) => taking(supply, supply.readyPerKg, { electricity: energy.perKg })),
-      stockPerUnit: { bag: 1 },
+      stockPerUnit: [{ stock: BAGS, amount: 1 }],
       ...trayEnergy(energy),
       traysPerKg: richest(lots.yields) / perTrayKg,
       trayDays: trayDays(day, hours.high),
@@ -215,7 +216,7 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
       supplies: lots.supplies.map((supply) =>
         taking(supply, supply.readyPerKg, { stove: cooking.heat, electricity: energy.perKg }),
       ),
-      stockPerUnit: {},
+      stockPerUnit: [],
       pantry: { 'bottled lemon juice': { perUnit: 0, perReadyKg: lemon.kg / sheetKg } },
       ...trayEnergy(energy),
       traysPerKg: most / sheetKg,
@@ -318,7 +319,7 @@ export function makeFreezeDried(day: Day, wanted: Wanted, product: number, trade
       ...common,
       madeOf: 'fruit',
       supplies: lots.supplies.map((supply) => taking(supply, supply.readyPerKg, { electricity: energy.perKg })),
-      stockPerUnit: { bag: 1 },
+      stockPerUnit: [{ stock: BAGS, amount: 1 }],
       ...trayEnergy(energy),
       freezeDry: { waterPerKg: most * load.ice.high.value, traysPerKg: (most * freezeDryer.trays) / mostKg },
     },

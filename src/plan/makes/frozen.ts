@@ -7,6 +7,7 @@ import type { Quantity } from '../../quantity/types';
 import { joinBasis, joinCautions } from '../../sources/basis';
 import type { Cook } from '../request/activity';
 import type { Wanted } from '../request/planInput';
+import { BAGS, FREEZER_LOAD, FREEZER_ROOM } from '../request/stock';
 import { before, type PotBefore } from './beforeFreezer';
 import { frozen, taking } from './energyTaken';
 import {
@@ -70,7 +71,11 @@ export function makeFrozen(day: Day, wanted: Wanted, product: number, trade: str
       ...common,
       madeOf: 'fruit',
       supplies,
-      stockPerUnit: { bag: 1, 'freezer room': valueIn(room.range.high, 'L'), 'freezer load': sizeKg },
+      stockPerUnit: [
+        { stock: BAGS, amount: 1 },
+        { stock: FREEZER_ROOM, amount: valueIn(room.range.high, 'L') },
+        { stock: FREEZER_LOAD, amount: sizeKg },
+      ],
       ...(first.pot === undefined ? {} : { cook: cookOf(first.pot, yields) }),
     },
     describe: () => ({

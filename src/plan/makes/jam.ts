@@ -17,7 +17,7 @@ import { potsOf } from '../program/kitchen';
 import type { Activity } from '../request/activity';
 import type { Ingredient } from '../request/dayPlan';
 import type { PantryItem, Wanted } from '../request/planInput';
-import { canningOf, hasJars, jarStock, jarsDescribed, runnable } from './canner';
+import { canningOf, hasJars, jarAndLid, jarsDescribed, runnable } from './canner';
 import { boiledOff, heatedUp, taking } from './energyTaken';
 import { PART_FILLED } from './jars';
 import {
@@ -197,7 +197,7 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
       ...common,
       madeOf: 'fruit',
       supplies,
-      stockPerUnit: { [jarStock(jar)]: 1, lid: 1 },
+      stockPerUnit: jarAndLid(jar),
       unitsPerBatch: batch.jars.low,
       cook: {
         litresPerKg: (batch.litres * poorest) / batch.fruitKg,

@@ -8,7 +8,7 @@ import type { Supply } from '../request/activity';
 import type { Ingredient } from '../request/dayPlan';
 import { learnedFigure } from '../request/learned';
 import type { Wanted } from '../request/planInput';
-import { canningOf, hasJars, jarStock, jarsDescribed, runnable } from './canner';
+import { canningOf, hasJars, jarAndLid, jarsDescribed, runnable } from './canner';
 import { type Cooking, cooked, taking } from './energyTaken';
 import {
   commonOf,
@@ -71,7 +71,7 @@ export function makeJars(day: Day, wanted: Wanted, product: number, trade: strin
       ...common,
       madeOf: 'fruit',
       supplies,
-      stockPerUnit: { [jarStock(jar)]: 1, lid: 1 },
+      stockPerUnit: jarAndLid(jar),
       pantry: {
         ...pantryOf(recipe, process.jar),
         ...(syrup === undefined ? {} : { sugar: plus(pantryOf(recipe, process.jar).sugar, syrup.sugarKg(1)) }),

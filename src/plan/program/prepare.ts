@@ -31,8 +31,8 @@ import {
 } from '../request/planInput';
 import type { Means } from '../schedule/job';
 import { loadsThatFit } from '../schedule/loadsThatFit';
-import type { Program } from '../solver/linearProgram';
 import { checkRequest } from './checkRequest';
+import type { DayProgram } from './decisions';
 import { capacityOf, meansOf } from './kitchen';
 import { pricesIn, withPrices } from './prices';
 import { toProgram } from './program';
@@ -61,7 +61,7 @@ export interface Prepared {
   readonly unmetMusts: readonly string[];
   readonly capacity: Capacity;
   readonly means: Means;
-  readonly program: Program;
+  readonly program: DayProgram;
 }
 
 const METRIC: ReadonlySet<string> = new Set(['g', 'mg', 'kg', 'tonne']);

@@ -3,11 +3,12 @@ import type { KnownLot } from '../makes/making';
 import { massOf } from '../makes/making';
 import { LIFT_A_JAR } from '../makes/work';
 import { type Kept, NOISE } from '../program/decide';
+import { amountIn, loads } from '../program/decisions';
 import type { Prepared } from '../program/prepare';
-import { cannersFor, loads } from '../program/program';
+import { cannersFor } from '../program/resources/canners';
 import type { Canning, Cook } from '../request/activity';
 import type { Wanted } from '../request/planInput';
-import { decidedOf } from '../solver/relaxation';
+import { amountOf, FREEZER_LOAD } from '../request/stock';
 import type { Cooking, Job, Portion, QuietStep, Trimmings } from './job';
 import { batchesOver, fitsAlone } from './loadsThatFit';
 
@@ -107,7 +108,7 @@ function cannedJobs(prepared: Whole, kept: readonly Kept[], values: ReadonlyMap<
       canners: cannersFor(group.map(({ making }) => making.activity)),
     };
     const planned = canning.canners.flatMap(({ canner, jars }) =>
-      Array.from({ length: decidedOf(values, loads(canning.key, canner)) }, () => jars),
+      Array.from({ length: amountIn(values, loads(canning.key, canner)) }, () => jars),
     );
     return sharedOut(group, planned).flatMap((load): Job[] => jobsThatFit(prepared, canning, load));
   });
@@ -290,9 +291,9 @@ function potsFull(prepared: Whole, each: Kept): number {
 /** Packs for the freezer, a stretch of work at a time. */
 function frozenJobs(prepared: Whole, each: Kept): Job[] {
   const { decided, making } = each;
-  const kgPerPack = making.activity.stockPerUnit['freezer load'] ?? 0;
+  const kgPerPack = amountOf(making.activity.stockPerUnit, FREEZER_LOAD) ?? 0;
   const { capacity } = prepared;
-  const aDay = (capacity.stock['freezer load'] ?? Number.POSITIVE_INFINITY) / capacity.days;
+  const aDay = (amountOf(capacity.stock, FREEZER_LOAD) ?? Number.POSITIVE_INFINITY) / capacity.days;
   const fewest = Math.max(
     1,
     stretchesOf(prepared, each),

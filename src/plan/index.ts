@@ -31,4 +31,5 @@ export type {
 } from './request/dayPlan';
 export type { DaySchedule, ScheduledTask, TaskKind, Use, Window } from './request/daySchedule';
 export type { AimWeights, AimWord, Make, PlanDayInput } from './request/planInput';
-export { type BrokenRule, checkSchedule, type ScheduleChecked } from './schedule/checkSchedule';
+export type { BrokenRule } from './schedule/brokenRule';
+export { checkSchedule, type ScheduleChecked } from './schedule/checkSchedule';

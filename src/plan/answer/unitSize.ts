@@ -1,7 +1,7 @@
 import { isMass } from '../../quantity/fields';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
-import { BAG } from '../makes/dried';
+import { BAG } from '../makes/dryingLots';
 import { POWDER_JAR } from '../makes/trimmings';
 import type { Kept } from '../program/decide';
 import type { Make, Wanted } from '../request/planInput';

@@ -1,10 +1,12 @@
 import { fail, StillroomError, within } from '../../errors/StillroomError';
 import { describeJar } from '../../jars/describeJar';
 import { readInput } from '../../quantity/fields';
-import { makeDried, makeFreezeDried, makeLeather } from '../makes/dried';
+import { makeDried } from '../makes/dried';
+import { makeFreezeDried } from '../makes/freezeDried';
 import { makeFrozen } from '../makes/frozen';
 import { makeJam } from '../makes/jam';
 import { makeJars } from '../makes/jars';
+import { makeLeather } from '../makes/leather';
 import {
   compositionOf,
   type Day,

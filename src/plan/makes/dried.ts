@@ -5,6 +5,7 @@ import { valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import { type Basis, joinBasis, joinCautions } from '../../sources/basis';
 import { planCaution } from '../cautions';
+import { customary } from '../customary';
 import { hoursByConstant, learnedFigure } from '../request/learned';
 import type { Wanted } from '../request/planInput';
 import { BAGS } from '../request/stock';
@@ -109,6 +110,4 @@ function dryingHours(
 
 /** Days that a loaded tray is taken: what dries longer than a day and a night leaves none for the next day. */
 const trayDays = ({ request }: Day, longest: Quantity<'time'>): number =>
-  Math.min(request.kitchen.hours.length, Math.ceil(valueIn(longest, 'h') / A_NIGHT));
-/** Hours from the loading of one day to that of the next, some left for the work between: common practice. */
-const A_NIGHT = 18;
+  Math.min(request.kitchen.hours.length, Math.ceil(valueIn(longest, 'h') / customary('day-of-drying')));

@@ -1,11 +1,12 @@
 import { valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
+import { customary } from '../customary';
 import type { Activity, Supply } from '../request/activity';
 import type { Drying } from './energyTaken';
 import { type Day, type LotYield, lotsFor, supplyOf, within, yieldFromLot } from './making';
 
 /** A bag of dried food, where the cook names no other size. */
-export const BAG: Quantity<'mass'> = { value: 8, unit: 'oz' };
+export const BAG: Quantity<'mass'> = { value: customary('bag'), unit: 'oz' };
 
 /** Share of the ready weight that is left at a target moisture; low is the poor end, from the wettest fruit. */
 export const leftAt = (water: Range<number>, target: number): Range<number> => ({

@@ -11,6 +11,7 @@ import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import { type Basis, joinBasis } from '../../sources/basis';
 import { boilingTemperature } from '../../steam/boilingTemperature';
+import { customary } from '../customary';
 import type { Supply } from '../request/activity';
 import type { Kitchen } from '../request/planInput';
 
@@ -24,14 +25,15 @@ const taken = ({ energy, basis }: EnergyNeeded): Taken => ({ kWh: inKilowattHour
 export const inKilowattHours = (energy: Range<Quantity<'energy'>>): Range<number> =>
   mapRange(energy, (each) => valueIn(each, 'kWh'));
 
-/** The power of a burner where the kitchen names none: common practice, no source. */
-const BURNER: Quantity<'power'> = { value: 2400, unit: 'W' };
-export const burnerOf = ({ burnerPower = BURNER }: Kitchen): Quantity<'power'> => burnerPower;
+/** The power of a burner, the kitchen's own or a customary one. */
+export const burnerOf = ({
+  burnerPower = { value: customary('burner-power'), unit: 'W' },
+}: Kitchen): Quantity<'power'> => burnerPower;
 
 const KG: Quantity<'mass'> = { value: 1, unit: 'kg' };
-/** Food as it comes to the stove or into the freezer, and as it is kept there: common practice. */
-const ROOM: Quantity<'temperature'> = { value: 20, unit: 'degC' };
-const FREEZER: Quantity<'temperature'> = { value: -18, unit: 'degC' };
+/** Food as it comes to the stove or into the freezer, and as it is kept there. */
+const ROOM: Quantity<'temperature'> = { value: customary('room-temperature'), unit: 'degC' };
+const FREEZER: Quantity<'temperature'> = { value: customary('freezer-temperature'), unit: 'degC' };
 const ROOM_BASIS: Basis = { of: 'food at 20 degC before it is heated or frozen', kind: 'common-practice' };
 
 /** A kg of food heated to the boil. */

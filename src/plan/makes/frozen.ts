@@ -5,6 +5,7 @@ import { scaleRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import { joinBasis, joinCautions } from '../../sources/basis';
+import { customary } from '../customary';
 import type { Cook } from '../request/activity';
 import type { Wanted } from '../request/planInput';
 import { BAGS, FREEZER_LOAD, FREEZER_ROOM } from '../request/stock';
@@ -25,7 +26,7 @@ import {
 } from './making';
 
 /** A freezer pack, where the cook names no other size. */
-const PACK: Quantity<'mass'> = { value: 1, unit: 'lb' };
+const PACK: Quantity<'mass'> = { value: customary('freezer-pack'), unit: 'lb' };
 
 /** Room in the freezer: by the cut, or by the measures of the food's other cuts where that one is not weighed. */
 function roomOf(food: string, form: string, mass: Quantity<'mass'>): VolumeOfMass {

@@ -8,6 +8,7 @@ import { joinBasis, joinCautions } from '../../sources/basis';
 import { sugarCaution } from '../../sugar/cautions';
 import type { PrintedJam } from '../../sugar/jamRecipe';
 import { planCaution } from '../cautions';
+import { customary } from '../customary';
 import type { Activity } from '../request/activity';
 import type { Wanted } from '../request/planInput';
 import { canningOf, hasJars, jarAndLid, jarsDescribed, runnable } from './canner';
@@ -28,9 +29,6 @@ import {
   yieldFromLot,
 } from './making';
 import { recipeNamed } from './recipe';
-
-/** Soluble solids of finished jam, for its net weight: 21 CFR 150.160 asks for no less. */
-const FINISH_BRIX = 65;
 
 /** Jam: whole batches of a printed recipe, each cooked by itself and canned in a load for itself. */
 export function makeJam(day: Day, wanted: Wanted, product: number, trade: string): Made {
@@ -125,7 +123,7 @@ const rawPerUnit = ([first]: Activity['supplies']): number => 1 / (first?.unitsP
 
 /** The net weight of a jar of jam. */
 function netKgOf({ jar, headspace }: TestedProcess): number {
-  const { density } = sucroseDensity({ brix: FINISH_BRIX, temperature: '20 degC' });
+  const { density } = sucroseDensity({ brix: customary('jam-brix'), temperature: '20 degC' });
   return valueIn(fillJar({ jar, headspace, density }).netMass as Quantity<'mass'>, 'kg');
 }
 

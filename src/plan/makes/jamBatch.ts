@@ -6,20 +6,12 @@ import type { Quantity } from '../../quantity/types';
 import { type Basis, joinBasis } from '../../sources/basis';
 import { basisOf } from '../../sources/table';
 import { foodsOfJams, type PrintedJam, printedJams } from '../../sugar/jamRecipe';
+import { customary } from '../customary';
 import { potsOf } from '../program/kitchen';
 import type { PantryItem, Wanted } from '../request/planInput';
 import type { Day } from './making';
 import { kgOfMeasure } from './pantry';
 import { sugarCupKg } from './syrupForJars';
-
-/** Jam foams up: it takes half as much room again as other food in a pot (common practice). */
-const FOAM = 1.5;
-
-/** Crushed or chopped fruit in its juice counts as water: kg of a litre (common practice). */
-const CRUSHED_DENSITY = 1;
-
-/** g/mL of sugar dissolved in fruit (sucrose crystal density). */
-const SUGAR_DENSITY = 1.587;
 
 /** One batch of a printed recipe in plain numbers; the fuller end where a range is printed. */
 export interface Batch {
@@ -92,7 +84,7 @@ export function batchOf(printed: PrintedJam, trade: string, jar: string): Batch 
     printed.measuredAs === 'whole'
       ? massFromVolume({ food: trade, form: 'whole', volume: cups(printed.fruit[1]) })
       : undefined;
-  const fruitKg = weighed === undefined ? fruitLitres * CRUSHED_DENSITY : valueIn(weighed.mass, 'kg');
+  const fruitKg = weighed === undefined ? fruitLitres * customary('pot-density') : valueIn(weighed.mass, 'kg');
   const sugarKg = printed.sugar[1] * sugarCupKg();
   const lemon =
     printed.lemonJuice > 0 && printed.lemonOptional !== true
@@ -109,9 +101,9 @@ export function batchOf(printed: PrintedJam, trade: string, jar: string): Batch 
     fruitKg,
     sugarKg,
     litres:
-      FOAM *
-      (fruitKg / CRUSHED_DENSITY +
-        sugarKg / SUGAR_DENSITY +
+      customary('jam-foam') *
+      (fruitKg / customary('pot-density') +
+        sugarKg / customary('sugar-density') +
         valueIn(cups(printed.water ?? 0), 'L') +
         valueIn({ value: printed.lemonJuice, unit: 'tbsp' }, 'L')),
     jars: {

@@ -1,17 +1,13 @@
 import { freezerLoad } from '../../freezing/freezerLoad';
 import { valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
+import { customary } from '../customary';
 import { LIFT_A_JAR } from '../makes/work';
 import type { Activity, Capacity } from '../request/activity';
 import type { Window } from '../request/daySchedule';
 import type { Kitchen, PlanRequest } from '../request/planInput';
 import { amountOf, BAGS, FREEZER_LOAD, FREEZER_ROOM, type InStock, jarsOf, LIDS, type Stock } from '../request/stock';
 import type { Means } from '../schedule/job';
-
-/** How full a pot may be, so that nothing boils over, where the kitchen names no limit (common practice). */
-export const POT_FILL = 2 / 3;
-/** Burners of a usual stove (common practice). */
-const BURNERS = 4;
 
 export interface Pot {
   readonly label: string;
@@ -22,7 +18,7 @@ export interface Pot {
 /** Each single pot, the many of one kind spread out. */
 export const potsOf = (kitchen: Kitchen): Pot[] =>
   toldApart(
-    (kitchen.pots ?? []).flatMap(({ name, volume, count = 1, fill = POT_FILL }) =>
+    (kitchen.pots ?? []).flatMap(({ name, volume, count = 1, fill = customary('pot-fill') }) =>
       Array.from({ length: count }, () => ({
         label: name ?? `${volume.value} ${volume.unit} pot`,
         most: { value: volume.value * fill, unit: volume.unit },
@@ -113,7 +109,7 @@ export function capacityOf({ lots, kitchen }: PlanRequest, activities: readonly 
     days,
     minutes: windows.reduce((sum, { from, to }) => sum + to - from, 0),
     hands,
-    burners: kitchen.burners ?? BURNERS,
+    burners: kitchen.burners ?? customary('burners'),
     pots: potsOf(kitchen).map(({ most }) => valueIn(most, 'L')),
     canners: cannersOf(kitchen).length,
     vessels: vesselsOf(kitchen),

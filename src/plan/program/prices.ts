@@ -1,11 +1,9 @@
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Money, Range } from '../../quantity/types';
+import { customary } from '../customary';
 import type { Activity, Cook, Supply } from '../request/activity';
 import { PANTRY, type PantryItem, type PlanRequest, pricesOf } from '../request/planInput';
 import { amountOf, BAGS, firstOfEach, type InStock, jarsOf, LIDS, type Stock } from '../request/stock';
-
-/** How often a jar is used in its life, where the kitchen does not say (common practice). */
-const JAR_USES = 10;
 
 /** What one of everything costs, in the request's currency; what has no price costs nothing. */
 export interface Prices {
@@ -28,7 +26,7 @@ export function pricesIn(request: PlanRequest): Prices | undefined {
   if (currency === undefined) return undefined;
   const { jars = [], lids, bags, pantry = [], energy = {}, wage } = request.kitchen;
   const stock = firstOfEach([
-    ...jars.flatMap(({ jar, price, uses = JAR_USES }) => priced(jarsOf(jar), price, uses)),
+    ...jars.flatMap(({ jar, price, uses = customary('jar-uses') }) => priced(jarsOf(jar), price, uses)),
     ...priced(LIDS, lids?.price),
     ...priced(BAGS, bags?.price),
   ]);

@@ -1,4 +1,5 @@
 import { valueIn } from '../../quantity/scale';
+import { customary } from '../customary';
 import type { Kept } from '../program/decide';
 import type { Wanted } from '../request/planInput';
 import { amountOf, FREEZER_LOAD } from '../request/stock';
@@ -7,7 +8,7 @@ import type { Job, QuietStep } from './job';
 import { batchesOf, evenly, needsOf, portionOf, STRETCH, stretchesOf, type Whole } from './portion';
 
 /** A freezer load is given a day to freeze through, the day of `freezerLoad`. */
-const FREEZE = 24 * 60;
+const FREEZE = 60 * customary('freeze-through');
 
 /** What a plan decided, as jobs that can be put in order. */
 export function jobsOf(prepared: Whole, kept: readonly Kept[], values: ReadonlyMap<string, number>): Job[] {

@@ -1,3 +1,4 @@
+import { customary } from '../customary';
 import type { KnownLot } from '../makes/making';
 import { massOf } from '../makes/making';
 import { type Kept, NOISE } from '../program/decide';
@@ -5,8 +6,8 @@ import type { Prepared } from '../program/prepare';
 import type { Cook } from '../request/activity';
 import type { Cooking, Portion, Trimmings } from './job';
 
-/** Minutes by the clock that all hands prepare at a stretch before it goes on trays or into packs: common practice. */
-export const STRETCH = 45;
+/** Minutes by the clock that all hands prepare at a stretch before it goes on trays or into packs. */
+export const STRETCH = customary('stretch');
 
 export type Whole = Pick<Prepared, 'day' | 'request' | 'capacity' | 'means'>;
 

@@ -6,7 +6,12 @@ import type { VectorFile } from '../vectors/schema';
 import { exampleDay } from './plans';
 
 const shared = new URL('../../shared/', import.meta.url);
-const plan = () => planDay(exampleDay('day.json'));
+let planned: ReturnType<typeof planDay> | undefined;
+/** A whole plan, made once. */
+const plan = () => {
+  planned ??= planDay(exampleDay('day.json'));
+  return structuredClone(planned);
+};
 /** A load of peaches in a boiling-water canner. */
 export const CANNING = {
   food: 'peach',

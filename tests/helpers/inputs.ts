@@ -88,12 +88,6 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   serializeRecord: () => [record],
   batchRecord: () => [record],
   describeProduce: () => [{ produce: 'peaches' }],
-  solveProgram: () => [
-    {
-      variables: [{ name: 'jars', worth: 2, integer: true }],
-      bounds: [{ name: 'fruit', terms: [['jars', 1.4]], max: 10 }],
-    },
-  ],
   brixFromBaume: () => [{ baume: 11.1 }],
   soluteTable: () => [{ solute: 'salt' }],
   elevationFromBoiling: () => [{ temperature: '203 degF' }],
@@ -101,7 +95,6 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   scaleRecipe: () => [{ fruit: 'peach', product: 'jam', pectin: 'none', halfPints: 20 }],
   setRoute: () => [{ finishSolids: '65 %' }],
   shiftWaterActivity: () => [{ waterActivity: 0.5, from: '20 degC', to: '30 degC', food: 'blueberries' }],
-  planProgram: () => [exampleDay('day.json')],
   parseAmount: () => ['1 1/2'],
   parseMoney: () => ['24.50 USD'],
   parseQuantity: () => ['1 1/2 cups', 'volume'],

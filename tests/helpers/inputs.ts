@@ -89,8 +89,6 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
       bounds: [{ name: 'fruit', terms: [['jars', 1.4]], max: 10 }],
     },
   ],
-  brixFromBaume: () => [{ baume: 11.1 }],
-  soluteTable: () => [{ solute: 'salt' }],
   elevationFromBoiling: () => [{ temperature: '203 degF' }],
   gaugeBandPhysics: () => [{ bands: [{ gauge: '11 psi', bottom: '0 ft', top: '2000 ft' }] }],
   scaleRecipe: () => [{ fruit: 'peach', product: 'jam', pectin: 'none', halfPints: 20 }],

@@ -31,25 +31,25 @@ describe('isothermChart of a published isotherm', () => {
 
 describe('isothermChart of a fruit by its composition', () => {
   test('every point and its band are the answers of fruitWaterActivity', () => {
-    for (const { waterActivity, moisture, low, high } of isothermChart({ fruit: 'apple' }).data.values) {
+    for (const { waterActivity, moisture, low, high } of isothermChart({ food: 'apple' }).data.values) {
       const answer = fruitWaterActivity({ fruit: 'apple', moisture });
       expect([low, waterActivity, high]).toEqual([answer.range.low, answer.waterActivity, answer.range.high]);
     }
   });
 
   test('the verdict counts the range of the estimate', () => {
-    const wet = isothermChart({ fruit: 'apple', batch: { moisture: '30 %', name: 'the apples' } });
+    const wet = isothermChart({ food: 'apple', batch: { moisture: '30 %', name: 'the apples' } });
     expect(keeps({ waterActivity: fruitWaterActivity({ fruit: 'apple', moisture: 0.3 }).range }).verdict).toBe(
       'not shown to be safe',
     );
     expect(said(wet)).toContain('The apples at 30 % moisture');
     expect(said(wet)).toContain('Not shown to be safe');
-    expect(said(isothermChart({ fruit: 'apple', batch: { moisture: '20 %' } }))).toContain('Yeasts and molds');
-    expect(said(isothermChart({ fruit: 'apple', batch: { moisture: '60 %' } }))).toContain('Not safe');
+    expect(said(isothermChart({ food: 'apple', batch: { moisture: '20 %' } }))).toContain('Yeasts and molds');
+    expect(said(isothermChart({ food: 'apple', batch: { moisture: '60 %' } }))).toContain('Not safe');
   });
 
   test('the limits are the lowest published: 0.60 for molds and yeasts (Banwart 1989), 0.83 for S. aureus', () => {
-    const text = JSON.stringify(isothermChart({ fruit: 'peach' }).layer);
+    const text = JSON.stringify(isothermChart({ food: 'peach' }).layer);
     expect(text).toContain('{"waterActivity":0.6,"text":"yeasts, molds\\nfrom 0.60"}');
     expect(text).toContain('{"waterActivity":0.83,"text":"harmful bacteria\\nfrom 0.83"}');
   });

@@ -9,6 +9,7 @@ const LAYERS: Readonly<Record<string, number>> = {
   foods: 0,
   quantity: 0,
   sources: 0,
+  words: 0,
   steam: 1,
   solution: 1,
   heat: 1,

@@ -1,18 +1,19 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { findNamed, type Named } from '../common/names';
-import { acidOf, acidRowOf, type ProcessAcid } from '../process/acid';
-import { choice, count, fields, name, readInput } from '../quantity/fields';
+import { acidOf, acidRowOf, acidSizes, type ProcessAcid } from '../process/acid';
+import { LISTED_JARS } from '../process/tables';
+import { count, fields, name, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, derived, type Refusal } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { basisOf } from '../sources/table';
+import { jar as jarWord, listedSize } from '../words/jar';
 import { acidCaution } from './tables';
 
-const JARS = ['half-pint', 'pint', 'quart'] as const;
 const schema = fields({
   food: name('a food that is acidified jar by jar: tomatoes, figs, Asian pears, crab meat'),
-  jar: choice('the jar', JARS),
+  jar: jarWord(),
   jars: count('how many jars', 1, 10_000),
 });
 export type AcidForJarsInput = z.input<typeof schema>;
@@ -70,7 +71,8 @@ const refuse = (reason: string, instead: string): Refusal => ({
  * food whose amount these tables do not hold is refused: acid by guess makes no low-acid food safe.
  *
  * @param input.food - tomatoes (juice, crushed, whole, sauce, tomatillos), figs, Asian pears, crab meat
- * @param input.jar - `half-pint`, `pint` or `quart`
+ * @param input.jar - a size by name, a volume or a measured jar; it takes the acid of the size it is, or of the
+ *   next larger of half-pint, pint, quart and half-gallon
  * @param input.jars - how many
  * @returns the totals, with `perJar`; or a refusal
  *
@@ -94,12 +96,13 @@ export function acidForJars(input: AcidForJarsInput): AcidForJars | Refusal {
       ),
     );
   }
-  const row = acidRowOf(found.name, jar);
+  const size = listedSize(jar, LISTED_JARS);
+  const row = size === undefined ? undefined : acidRowOf(found.name, size);
   if (row === undefined) {
     return answer(
       refuse(
-        `These tables hold the acid for ${found.name} in other jar sizes, not for a ${jar}.`,
-        `Use a jar size of the table: ${JARS.filter((size) => acidRowOf(found.name, size) !== undefined).join(' or ')}.`,
+        `These tables hold the acid for ${found.name} in other jar sizes, not for a ${jar.name}.`,
+        `Use a jar size of the table: ${acidSizes(found.name).join(' or ')}.`,
       ),
     );
   }

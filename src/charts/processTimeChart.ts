@@ -1,16 +1,15 @@
 import * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { type CanningMethod, type TestedProcess, type TestedProcessInput, testedProcess } from '../process/index';
-import { choice, elevation, fields, optional, readInput } from '../quantity/fields';
+import { type TestedProcess, type TestedProcessInput, testedProcess } from '../process/index';
+import { elevation, fields, optional, readInput } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
 import { toDecimalIn, valueIn } from '../quantity/scale';
 import type { LengthInput, Quantity } from '../quantity/types';
 import type { Unit } from '../quantity/units';
 import type { Refusal } from '../sources/basis';
+import { type CanningMethod, METHODS, method } from '../words/method';
 import { type ChartLayer, type ChartSpec, capital, chart, HEIGHT, OKABE_ITO, QUIET_GREY, sourceLine } from './spec';
-
-const METHODS = ['boiling-water', 'dial-gauge', 'weighted-gauge', 'atmospheric-steam'] as const;
 
 const schema = fields({
   food: optional(z.unknown()),
@@ -19,7 +18,7 @@ const schema = fields({
   jar: optional(z.unknown()),
   alternative: optional(z.unknown()),
   pressure: optional(z.unknown()),
-  method: optional(choice('the canner', METHODS)),
+  method: optional(method()),
   from: optional(elevation()),
   to: optional(elevation()),
   elevation: optional(elevation()),

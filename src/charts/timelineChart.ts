@@ -203,7 +203,7 @@ function rank(resource: string, tasks: readonly ScheduledTask[]): number {
   const kinds = tasks.map(({ kind }) => kind);
   const quiet = QUIET.findIndex((kind) => kinds.includes(kind));
   if (quiet !== -1) return 3 + quiet;
-  return kinds.includes('cook') ? 1 : 2;
+  return kinds.some((kind) => kind === 'cook' || kind === 'blanch') ? 1 : 2;
 }
 
 function lanesOf(all: readonly ScheduledTask[]): Lane[] {
@@ -299,13 +299,16 @@ function barOf(task: ScheduledTask, { resource }: Lane, row: number, axis: Axis,
 const LETTERS: Readonly<Partial<Record<ScheduledTask['kind'], string>>> = {
   prepare: 'p',
   cook: 'c',
+  blanch: 'b',
+  'heat water': 'w',
   fill: 'f',
   pack: 'k',
   'heat canner': 'h',
   load: 'l',
   unload: 'u',
 };
-const wordOf = (kind: ScheduledTask['kind']): string => (kind === 'heat canner' ? 'heat' : kind);
+const wordOf = (kind: ScheduledTask['kind']): string =>
+  kind === 'heat canner' || kind === 'heat water' ? 'heat' : kind;
 
 /** What the letters in the bars stand for. */
 function lettersText(bars: readonly Bar[]): string[] {

@@ -6,7 +6,7 @@ import type { Basis } from '../sources/basis';
 /** Share of a burner's heat that reaches the pot, gas flame to induction; common practice, no source. */
 export const EFFICIENCY: Range<number> = { low: 0.35, likely: 0.55, high: 0.8 };
 
-/** Share of a burner's energy that reaches the pot, as `canLoad` takes it. */
+/** Share of a burner's energy that reaches the pot, as `loadTimeline` takes it. */
 export const efficiency = () => share({ min: 0.05, max: 1 });
 
 /** The share given, or that of gas flames to induction. */

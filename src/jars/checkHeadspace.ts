@@ -8,8 +8,10 @@ import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { basisOf } from '../sources/table';
+import { jar } from '../words/jar';
+import { mouth } from '../words/mouth';
 import { jarCaution } from './cautions';
-import { jarField, mouthField, resolveJar } from './describeJar';
+import { resolveJar } from './describeJar';
 import { headspaceMilliliters } from './fillJar';
 import { type Handling, handleProcessed } from './liquidLost';
 import { headspaceRows, vacuumFactRows } from './tables';
@@ -76,8 +78,8 @@ const schema = /* @__PURE__ */ fields({
   product: optional(name('a product, such as jam, fruit, pickles, vegetables or poultry')),
   measured: length({ min: { value: 0, unit: 'in' } }),
   printed: optional(length()),
-  jar: optional(jarField()),
-  mouth: mouthField(),
+  jar: optional(jar()),
+  mouth: optional(mouth()),
   when: optional(choice('when it was measured', ['before processing', 'after processing'])),
   liquidLost: optional(share()),
   sealed: optional(flag('whether the jar has sealed, by checkSeal')),

@@ -6,16 +6,18 @@ import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, joinBasis, joinCautions } from '../sources/basis';
 import { waterDensity } from '../steam/waterDensity';
+import { jar, type ReadJar } from '../words/jar';
+import { type JarMouth, mouth } from '../words/mouth';
 import { jarCaution } from './cautions';
-import { type JarInput, jarField, mouthField, resolveJar } from './describeJar';
+import { resolveJar } from './describeJar';
 import { type JarRoom, roomIn } from './fillJar';
 
 /** Cold to hot: water that is neither ice nor hotter than any canner. */
 const liquid = () => temperature({ min: { value: 0, unit: 'degC' }, max: { value: 130, unit: 'degC' } });
 
 const schema = /* @__PURE__ */ fields({
-  jar: optional(jarField()),
-  mouth: mouthField(),
+  jar: optional(jar()),
+  mouth: optional(mouth()),
   headspace: optional(length()),
   headspaceShare: optional(share({ above: 0, below: 1 })),
   fillTemperature: liquid(),
@@ -39,8 +41,8 @@ export interface ExpansionInJar {
 
 /** A headspace as a share of the jar: given so, or from a jar and a depth; nothing when neither is given. */
 export function shareOfHeadspace(given: {
-  jar?: JarInput | undefined;
-  mouth?: string | undefined;
+  jar?: ReadJar | undefined;
+  mouth?: JarMouth | undefined;
   headspace?: Quantity<'length'> | undefined;
   headspaceShare?: number | undefined;
 }): { share: number; room?: JarRoom } | undefined {

@@ -7,12 +7,14 @@ import type { Quantity } from '../quantity/types';
 import type { Unit } from '../quantity/units';
 import { type Basis, type Caution, joinBasis, joinCautions } from '../sources/basis';
 import { waterDensity } from '../steam/waterDensity';
+import { jar } from '../words/jar';
+import { mouth } from '../words/mouth';
 import { jarCaution } from './cautions';
-import { type Jar, jarField, mouthField, resolveJar } from './describeJar';
+import { type Jar, resolveJar } from './describeJar';
 
 const schema = /* @__PURE__ */ fields({
-  jar: jarField(),
-  mouth: mouthField(),
+  jar: jar(),
+  mouth: optional(mouth()),
   headspace: length(),
   density: optional(density()),
   temperature: optional(temperature({ min: { value: 0, unit: 'degC' }, max: { value: 100, unit: 'degC' } })),

@@ -3,18 +3,20 @@
  * heating and cooling do inside a jar, and whether it sealed.
  * @module
  */
+
+export type { JarInput, MeasuredJar } from '../words/jar';
+export type { JarMouth } from '../words/mouth';
 export { type BrimfulCapacity, type BrimfulCapacityInput, brimfulCapacity } from './brimfulCapacity';
-export { type CanLoads, type CanLoadsInput, type CannerInput, canLoads } from './canLoads';
 export { type CheckHeadspaceInput, checkHeadspace, type HeadspaceCheck } from './checkHeadspace';
 export { type CheckSealInput, checkSeal, type SealCheck } from './checkSeal';
 export { type CooledAirPressure, type CooledAirPressureInput, cooledAirPressure } from './cooledAirPressure';
-export { type DescribeJarInput, describeJar, type Jar, type JarInput, type MeasuredJar } from './describeJar';
+export { type DescribeJarInput, describeJar, type Jar } from './describeJar';
 export { type ExpansionInJar, type ExpansionInJarInput, expansionInJar } from './expansionInJar';
 export { type FilledJar, type FillJarInput, fillJar } from './fillJar';
 export { type JarSize, jarSizes } from './jarSizes';
 export { type JarsFor, type JarsForInput, jarsFor } from './jarsFor';
 export type { Handling } from './liquidLost';
+export { type CannerInput, type LoadsFor, type LoadsForInput, loadsFor } from './loadsFor';
 export { type PublishedVacuum, publishedVacuums } from './publishedVacuums';
 export { type SealVacuum, type SealVacuumInput, sealVacuum } from './sealVacuum';
-export type { JarMouth } from './tables';
 export { type VacuumReading, type VacuumReadingInput, vacuumReading } from './vacuumReading';

@@ -2,7 +2,7 @@ import { answer } from '../common/answer';
 import type { Quantity } from '../quantity/types';
 import type { Basis } from '../sources/basis';
 import { basisOf } from '../sources/table';
-import { sizeRows } from './tables';
+import { sizeRows } from '../words/jar';
 
 /** One published jar size. */
 export interface JarSize {

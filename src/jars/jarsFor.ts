@@ -1,13 +1,15 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { fields, length, readInput, volume } from '../quantity/fields';
+import { fields, length, optional, readInput, volume } from '../quantity/fields';
 import { roundToStep } from '../quantity/fractions';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, joinCautions } from '../sources/basis';
+import { jar } from '../words/jar';
+import { mouth } from '../words/mouth';
 import { jarCaution } from './cautions';
-import { jarField, mouthField, resolveJar } from './describeJar';
+import { resolveJar } from './describeJar';
 import { roomIn } from './fillJar';
 
 /** More jars than a kitchen fills at once; asking for more is taken as a slip. */
@@ -15,8 +17,8 @@ export const MOST_JARS = 5000;
 
 const schema = /* @__PURE__ */ fields({
   volume: volume(),
-  jar: jarField(),
-  mouth: mouthField(),
+  jar: jar(),
+  mouth: optional(mouth()),
   headspace: length(),
 });
 export type JarsForInput = z.input<typeof schema>;

@@ -9,9 +9,11 @@ import { airPressure } from '../steam/airPressure';
 import { boilingTemperature } from '../steam/boilingTemperature';
 import { saturationPressure } from '../steam/saturationPressure';
 import { waterDensity } from '../steam/waterDensity';
+import { jar } from '../words/jar';
+import { mouth } from '../words/mouth';
 import { jarCaution } from './cautions';
 import { IDEAL_GAS } from './cooledAirPressure';
-import { jarField, mouthField } from './describeJar';
+
 import { shareOfHeadspace } from './expansionInJar';
 import { VACUUM_BASIS } from './vacuumReading';
 
@@ -27,8 +29,8 @@ const schema = /* @__PURE__ */ fields({
   cooledTo: optional(temperature({ min: FREEZING, max: { value: 130, unit: 'degC' } })),
   elevation: optional(elevation()),
   pressure: optional(pressure()),
-  jar: optional(jarField()),
-  mouth: mouthField(),
+  jar: optional(jar()),
+  mouth: optional(mouth()),
   headspace: optional(length()),
   headspaceShare: optional(share({ above: 0, below: 1 })),
 });

@@ -1,23 +1,11 @@
 import loadsJson from '../../data/jars/canner-loads.json';
 import vacuumsJson from '../../data/jars/container-vacuums.json';
 import headspaceJson from '../../data/jars/headspace.json';
-import sizesJson from '../../data/jars/jar-sizes.json';
 import leastLoadsJson from '../../data/jars/least-loads.json';
-import mouthsJson from '../../data/jars/mouths.json';
 import sealJson from '../../data/jars/seal-rules.json';
 import vacuumFactsJson from '../../data/jars/vacuum-facts.json';
-import type { Named } from '../common/names';
 import { asTable, type Sourced } from '../sources/table';
 
-export interface JarSizeRow extends Sourced, Named {
-  readonly nominal_floz: number;
-  readonly nominal_mL: string;
-}
-export interface MouthRow extends Sourced, Named {
-  readonly name: JarMouth;
-  /** A kitchen fraction. */
-  readonly opening_in: string;
-}
 export interface HeadspaceRow extends Sourced {
   readonly productClass: string;
   readonly printed: string;
@@ -54,11 +42,6 @@ export interface ContainerVacuumRow extends Sourced {
   readonly unit: 'inHg' | 'mmHg';
 }
 
-/** The two mouths of home-canning jars. */
-export type JarMouth = 'regular' | 'wide';
-
-export const sizeRows = asTable<JarSizeRow>(sizesJson).rows;
-export const mouthRows = asTable<MouthRow>(mouthsJson).rows;
 export const headspaceRows = asTable<HeadspaceRow>(headspaceJson).rows;
 export const loadRows = asTable<CannerLoadRow>(loadsJson).rows;
 export const leastLoadRows = asTable<LeastLoadRow>(leastLoadsJson).rows;

@@ -86,8 +86,8 @@ export function planProgram(input: PlanDayInput): Program {
  * smaller one is taken and `gap` says how far it may be from the best.
  *
  * `energy` of a product is what stove, dryer, freeze-dryer and freezer take for it, by the functions of this module: food
- * heated from 20 degC and held at the boil, the water of a jam boiled off, canner loads, the first of a day from cold
- * water; syrup, brine and blanching are not counted. Its `cost` takes the likely figure. All lines of all products add up
+ * heated from 20 degC and held at the boil, the water that vegetables are blanched in, the water of a jam boiled off,
+ * canner loads, the first of a day from cold water; syrup and brine are not counted. Its `cost` takes the likely figure. All lines of all products add up
  * to the day's `cost` to the cent; the aim counts the same money, but no batch or heating up that only the order of work
  * makes necessary.
  *

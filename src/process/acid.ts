@@ -3,7 +3,7 @@ import { parseQuantity } from '../quantity/parseQuantity';
 import type { Quantity } from '../quantity/types';
 import type { Caution } from '../sources/basis';
 import { processCaution } from './cautions';
-import { type AcidRow, acidRows, type ListedJar } from './tables';
+import { type AcidRow, acidRows, LISTED_JARS, type ListedJar } from './tables';
 
 /** The acid that a process requires. It belongs to the process: without it the minutes do not hold. */
 export interface ProcessAcid {
@@ -37,6 +37,10 @@ const AGENTS = [
 /** The acid row of a process line for a listed jar size. */
 export const acidRowOf = (id: string, jar: ListedJar): AcidRow | undefined =>
   acidRows.find((row) => row.id === id && (row.jar === undefined || row.jar === jar));
+
+/** The listed sizes that a process's acid is printed for; every size where it is the same in all. */
+export const acidSizes = (id: string): readonly ListedJar[] =>
+  LISTED_JARS.filter((jar) => acidRowOf(id, jar) !== undefined);
 
 /** The acid of a row as an answer holds it. */
 export function acidOf(row: AcidRow): ProcessAcid {

@@ -4,8 +4,9 @@ import { formatQuantity, groupThousands } from '../quantity/formatQuantity';
 import { toDecimalIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { basisOf } from '../sources/table';
+import type { CanningMethod } from '../words/method';
 import type { Refused } from './refusal';
-import { type BandRow, bandRows, type CanningMethod, type ProcessRow } from './tables';
+import { type BandRow, bandRows, type ProcessRow } from './tables';
 
 /** Index of the first band whose upper end the elevation does not pass; undefined above the last. */
 export function bandIndex(elevation: Quantity<'length'>, upToFt: readonly (number | null)[]): number | undefined {

@@ -6,11 +6,11 @@ import { sureRange } from '../quantity/range';
 import { valueIn } from '../quantity/scale';
 import type { Quantity, Range, ShareInput } from '../quantity/types';
 import { joinBasis, type Refusal } from '../sources/basis';
-import { type CanLoadInput, canLoad } from './canLoad';
+import { type LoadTimelineInput, loadTimeline } from './loadTimeline';
 
 const schema = /* @__PURE__ */ fields({ burnerPower: power(), holding: optional(share({ above: 0 })) });
 
-export interface CanningEnergyInput extends CanLoadInput {
+export interface CanningEnergyInput extends LoadTimelineInput {
   /** Share of the burner's power that holds the boil or the pressure, above 0 to 100 %; 25 to 70 % when left out. */
   readonly holding?: ShareInput | undefined;
 }
@@ -23,7 +23,7 @@ export interface CanningEnergy extends EnergyNeeded {
   readonly holding: Range<Quantity<'energy'>>;
 }
 
-/** What the burner does in each step of `canLoad`. */
+/** What the burner does in each step of `loadTimeline`. */
 const FULL: ReadonlySet<string> = new Set([
   'heat the water',
   'heat to a boil',
@@ -35,15 +35,15 @@ const HELD: ReadonlySet<string> = new Set(['load the jars', 'vent', 'process']);
 /**
  * The energy of one canner load, from cold water to the end of the process; a second load starts hot.
  *
- * energy = burner power x (minutes of heating up + share x minutes held), with the minutes of `canLoad`. The burner is
+ * energy = burner power x (minutes of heating up + share x minutes held), with the minutes of `loadTimeline`. The burner is
  * full on until the boil or the pressure is there, and holds it at 25 to 70 % of its power (likely 40 %) unless given,
  * which is common practice; it is off while the canner rests, cools and is emptied. The process is never shortened to
  * save energy.
  *
- * @param input - the question of `canLoad`, with
+ * @param input - the question of `loadTimeline`, with
  * @param input.holding - share of the burner's power that holds the boil or the pressure, above 0 to 1
  * @returns `energy` in kWh, in the two parts `heatingUp` and `holding`, or the refusal of `testedProcess`
- * @throws StillroomError as `canLoad`
+ * @throws StillroomError as `loadTimeline`
  *
  * @example
  * ```ts
@@ -59,7 +59,7 @@ const HELD: ReadonlySet<string> = new Set(['load the jars', 'vent', 'process']);
 export function canningEnergy(input: CanningEnergyInput): CanningEnergy | Refusal {
   const { holding, ...load } = { ...input };
   const given = readInput(schema, { burnerPower: load.burnerPower, holding });
-  const timeline = canLoad(load);
+  const timeline = loadTimeline(load);
   if (!timeline.tested) return answer(timeline);
   const kilowatts = valueIn(given.burnerPower, 'kW');
   const share = given.holding === undefined ? HOLDING : sureRange(given.holding);

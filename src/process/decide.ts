@@ -3,14 +3,16 @@ import { fail } from '../errors/StillroomError';
 import { formatQuantity } from '../quantity/formatQuantity';
 import type { Quantity } from '../quantity/types';
 import { basisOf } from '../sources/table';
+import { listedSize, type ReadJar } from '../words/jar';
+import type { CanningMethod } from '../words/method';
+import { type AnyPack, PACKS } from '../words/pack';
 import { bandIndex, bandsOf, thinAir } from './bands';
 import { ruleBasis, ruleFigures } from './canningRules';
 import { processCaution } from './cautions';
 import { type Cell, cellOf, chooseCell, type WantedLine } from './cells';
 import { type FormChoice, type KnownFood, refusedChoice, rowsOfChoice } from './food';
-import { LISTED_JARS, listedSize, type ReadJar } from './jar';
 import type { Refused } from './refusal';
-import type { CanningMethod, ListedJar, NotRecommendedRow, Pack, PrintedMethod, ProcessRow } from './tables';
+import { LISTED_JARS, type ListedJar, type NotRecommendedRow, type PrintedMethod, type ProcessRow } from './tables';
 
 /** The line that is served, those printed beside it, and the listed jar size it is printed for. */
 export interface Served {
@@ -22,13 +24,12 @@ export interface Served {
 }
 export interface Question extends WantedLine {
   readonly method: CanningMethod;
-  readonly pack?: Pack | 'not-stated' | 'not stated' | undefined;
+  readonly pack?: AnyPack | undefined;
   readonly jar: ReadJar;
   readonly elevation: Quantity<'length'>;
 }
 
-const PACKS = ['hot', 'raw', 'not stated'] as const;
-export const packOf = (row: ProcessRow): Pack | 'not stated' => row.pack ?? 'not stated';
+export const packOf = (row: ProcessRow): AnyPack => row.pack ?? 'not stated';
 export const packsOf = (rows: readonly ProcessRow[]) =>
   PACKS.filter((pack) => rows.some((row) => packOf(row) === pack));
 const sizesOf = (rows: readonly ProcessRow[]) =>
@@ -122,7 +123,7 @@ export function decide(food: KnownFood, choice: FormChoice, asked: Question): Se
   const ofMethod = rowsOfMethod(food.entry.name, choice, asked.method);
   if ('reason' in ofMethod) return ofMethod;
   const packs = packsOf(ofMethod);
-  const pack = asked.pack === 'not-stated' ? 'not stated' : (asked.pack ?? (packs.length === 1 ? packs[0] : undefined));
+  const pack = asked.pack ?? (packs.length === 1 ? packs[0] : undefined);
   if (pack === undefined) fail('MISSING', 'pack', asked.pack, `one of the tested packs: ${packs.join(', ')}`);
   const ofPack = rowsOfPack(food, choice, ofMethod, pack);
   if ('reason' in ofPack) return ofPack;

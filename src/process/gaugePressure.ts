@@ -1,19 +1,21 @@
 import table from '../../data/process/gauge-pressure.json';
 import { answer } from '../common/answer';
-import { choice, fields, kitchenElevation, readInput } from '../quantity/fields';
+import { fields, kitchenElevation, readInput } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
 import type { LengthInput, Quantity } from '../quantity/types';
 import type { Basis, Caution, Refusal } from '../sources/basis';
 import { asTable, basisOf, type Sourced } from '../sources/table';
+import { type Acidity, acidity } from '../words/acidity';
+import { method } from '../words/method';
 import { bandIndex, bandText, thinAir } from './bands';
 import { processCaution, usualCautions } from './cautions';
 import { keepText, refusal, USUAL_KEEPS } from './refusal';
 
-const METHODS = ['dial-gauge', 'weighted-gauge'] as const;
-const ACIDITIES = ['low-acid', 'acid'] as const;
+const GAUGES = ['dial-gauge', 'weighted-gauge'] as const;
+type Gauge = (typeof GAUGES)[number];
 
 interface PressureRow extends Sourced {
-  readonly method: (typeof METHODS)[number];
+  readonly method: Gauge;
   readonly upToFt: number | null;
   readonly lowAcidPsi: number;
   readonly acidPsi: number | null;
@@ -22,15 +24,15 @@ interface PressureRow extends Sourced {
 const rows = asTable<PressureRow>(table).rows.filter((row) => row.obtained === 'read');
 
 const schema = /* @__PURE__ */ fields({
-  method: choice('the canner', METHODS),
-  acidity: choice('the food', ACIDITIES),
+  method: method(GAUGES),
+  acidity: acidity(),
   elevation: kitchenElevation(),
 });
 
 export interface GaugePressureInput {
-  readonly method: (typeof METHODS)[number];
+  readonly method: Gauge;
   /** `low-acid` for vegetables, meat, poultry and fish; `acid` for fruit. */
-  readonly acidity: (typeof ACIDITIES)[number];
+  readonly acidity: Acidity;
   readonly elevation: LengthInput;
 }
 export interface GaugePressure {
@@ -62,12 +64,12 @@ export interface GaugePressure {
  * ```
  */
 export function gaugePressure(input: GaugePressureInput): GaugePressure | Refusal {
-  const { method, acidity, elevation } = readInput(schema, input);
-  const thin = thinAir(method, elevation);
+  const { method: gauge, acidity: kind, elevation } = readInput(schema, input);
+  const thin = thinAir(gauge, elevation);
   if (thin !== undefined) {
     return answer(refusal({ reason: thin.reason, instead: keepText(USUAL_KEEPS), basis: thin.basis ?? [] }));
   }
-  const bands = rows.filter((row) => row.method === method);
+  const bands = rows.filter((row) => row.method === gauge);
   const ends = bands.map((row) => row.upToFt);
   const index = bandIndex(elevation, ends);
   const row = index === undefined ? undefined : bands[index];
@@ -75,7 +77,7 @@ export function gaugePressure(input: GaugePressureInput): GaugePressure | Refusa
     const end = formatQuantity({ value: ends[ends.length - 1] as number, unit: 'ft' });
     return answer(
       refusal({
-        reason: `the ${method} tables end at ${end}`,
+        reason: `the ${gauge} tables end at ${end}`,
         instead:
           thinAir('weighted-gauge', elevation) === undefined
             ? 'use a weighted-gauge canner, whose tables go higher'
@@ -85,10 +87,10 @@ export function gaugePressure(input: GaugePressureInput): GaugePressure | Refusa
     );
   }
   return answer({
-    pressure: { value: acidity === 'acid' ? (row.acidPsi as number) : row.lowAcidPsi, unit: 'psi' },
+    pressure: { value: kind === 'acid' ? (row.acidPsi as number) : row.lowAcidPsi, unit: 'psi' },
     basis: [basisOf(row, `gauge pressure (${bandText(ends, index)})`)],
     cautions: [
-      ...(method === 'dial-gauge' ? [processCaution('dial-gauge-check')] : []),
+      ...(gauge === 'dial-gauge' ? [processCaution('dial-gauge-check')] : []),
       ...['vent-ten-minutes', 'restart-if-pressure-drops'].map(processCaution),
       ...usualCautions(),
     ],

@@ -2,9 +2,12 @@
  * Heat processes: the published time and pressure for a food, form, pack, jar and canner at an elevation, or a refusal.
  * @module
  */
+export type { Acidity } from '../words/acidity';
+export type { JarInput, MeasuredJar } from '../words/jar';
+export type { CanningMethod } from '../words/method';
+export type { AnyPack, Pack } from '../words/pack';
 export type { ProcessAcid } from './acid';
 export { type BoilingMinutes, type BoilingMinutesInput, boilBeforeTasting, sterilizingMinutes } from './boilingMinutes';
-export { type CanLoad, type CanLoadInput, canLoad, type LoadStep } from './canLoad';
 export { type CanningEnergy, type CanningEnergyInput, canningEnergy } from './canningEnergy';
 export {
   type CanningRule,
@@ -22,7 +25,7 @@ export {
 export { type FindFoods, type FindFoodsInput, findFoods, type ProcessFood, processFoods } from './findFoods';
 export { type GaugePressure, type GaugePressureInput, gaugePressure } from './gaugePressure';
 export { type HoldingSolution, type HoldingSolutions, holdingSolutions } from './holdingSolutions';
-export type { ProcessJarInput } from './jar';
+export { type LoadStep, type LoadTimeline, type LoadTimelineInput, loadTimeline } from './loadTimeline';
 export { type NotRecommended, notRecommended } from './notRecommended';
 export {
   type NotCanned,
@@ -33,5 +36,5 @@ export {
   processesFor,
 } from './processesFor';
 export type { CanningWay, ProcessRefusal, Way } from './refusal';
-export type { CanningMethod, Keep, ListedJar, Pack, PrintedMethod } from './tables';
+export type { Keep, ListedJar, PrintedMethod } from './tables';
 export { type ProcessLine, type TestedProcess, type TestedProcessInput, testedProcess } from './testedProcess';

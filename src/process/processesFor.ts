@@ -3,11 +3,12 @@ import { fields, name, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
 import { basisOf } from '../sources/table';
+import type { AnyPack } from '../words/pack';
 import { acidOf, acidRowOf, type ProcessAcid } from './acid';
 import { bandsOf, bandText } from './bands';
 import { processCaution, usualCautions } from './cautions';
 import { type KnownFood, matchForm, readFood, rowsOfChoice } from './food';
-import type { AcidRow, ListedJar, Pack, PrintedMethod, ProcessRow } from './tables';
+import type { AcidRow, ListedJar, PrintedMethod, ProcessRow } from './tables';
 
 const schema = /* @__PURE__ */ fields({ food: name('the name of a food, such as "peach"') });
 
@@ -24,7 +25,7 @@ export interface ProcessBand {
 /** One printed line of the tables. */
 export interface PrintedProcess {
   readonly form: string;
-  readonly pack: Pack | 'not stated';
+  readonly pack: AnyPack;
   readonly jars: readonly ListedJar[];
   readonly method: PrintedMethod;
   readonly alternative?: string;

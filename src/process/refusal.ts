@@ -1,12 +1,14 @@
 import { type Basis, type Caution, derived, joinCautions, type Refusal } from '../sources/basis';
+import type { CanningMethod } from '../words/method';
+import type { AnyPack } from '../words/pack';
 import { usualCautions } from './cautions';
-import type { CanningMethod, Keep, NotRecommendedRow, Pack } from './tables';
+import type { Keep, NotRecommendedRow } from './tables';
 
 /** A question of `testedProcess` that is answered at the same elevation. */
 export interface CanningWay {
   readonly food: string;
   readonly form: string;
-  readonly pack: Pack | 'not stated';
+  readonly pack: AnyPack;
   readonly jar: string;
   readonly method: CanningMethod;
 }

@@ -5,6 +5,8 @@ import { type Basis, type Caution, joinBasis, joinCautions } from '../sources/ba
 import { caution } from '../sources/cautions';
 import { basisOf } from '../sources/table';
 import { boilingTemperature } from '../steam/boilingTemperature';
+import type { CanningMethod } from '../words/method';
+import type { AnyPack } from '../words/pack';
 import { acidCaution, acidOf, acidRowOf, type ProcessAcid } from './acid';
 import { bandsOf, bandText } from './bands';
 import { ruleBasis, ruleFigures } from './canningRules';
@@ -12,7 +14,7 @@ import { processCaution, usualCautions } from './cautions';
 import { lineOf, needsSterileJars, type ProcessLine, psiQuantity } from './cells';
 import { isLowAcid, packOf, type Question, type Served } from './decide';
 import { foodsOf, scopeOf } from './scope';
-import { type CanningMethod, type Pack, type ProcessRow, rowsOf } from './tables';
+import { type ProcessRow, rowsOf } from './tables';
 
 /** A published process at an elevation. */
 export interface TestedProcess {
@@ -21,7 +23,7 @@ export interface TestedProcess {
   /** The foods that the printed page names; `food` is one of them. */
   readonly scope: readonly string[];
   readonly form: string;
-  readonly pack: Pack | 'not stated';
+  readonly pack: AnyPack;
   readonly jar: string;
   readonly method: CanningMethod;
   /** Process time: from the full boil, or from the moment the pressure is reached. */

@@ -10,14 +10,13 @@ import scopeTable from '../../data/process/scopes.json';
 import lowAcidTable from '../../data/process/tomato-low-acid.json';
 import type { Named } from '../common/names';
 import { asTable, type Sourced } from '../sources/table';
+import type { Pack } from '../words/pack';
 
 /** The canners that a process is printed for. */
 export type PrintedMethod = 'boiling-water' | 'dial-gauge' | 'weighted-gauge';
-/** How food is heated in its jars: the printed methods, and the steam canner that borrows the boiling-water times. */
-export type CanningMethod = PrintedMethod | 'atmospheric-steam';
-/** Jar sizes that the tables print. */
-export type ListedJar = 'half-pint' | 'pint' | 'quart' | 'half-gallon';
-export type Pack = 'hot' | 'raw';
+/** Jar sizes that the tables print, from the smallest up. */
+export const LISTED_JARS = ['half-pint', 'pint', 'quart', 'half-gallon'] as const;
+export type ListedJar = (typeof LISTED_JARS)[number];
 /** Ways of keeping food that are not canning. */
 export type Keep = 'freeze' | 'dry' | 'refrigerate' | 'ferment' | 'eat fresh';
 

@@ -1,36 +1,26 @@
 import { answer } from '../common/answer';
 import { choice, fields, kitchenElevation, name, optional, pressure, readInput } from '../quantity/fields';
 import type { LengthInput, PressureInput } from '../quantity/types';
+import { type JarInput, jar } from '../words/jar';
+import { type CanningMethod, method } from '../words/method';
+import { type AnyPack, pack } from '../words/pack';
 import { decide, notCannedRow } from './decide';
 import { readFood, readForm, refusedForm, unnamedForms } from './food';
-import { jarField, type ProcessJarInput } from './jar';
 import type { ProcessRefusal, Refused } from './refusal';
 import { foodsOf } from './scope';
 import { servedAnswer, type TestedProcess } from './servedAnswer';
-import { type CanningMethod, type FoodEntry, type Pack, rowsOf } from './tables';
+import { type FoodEntry, rowsOf } from './tables';
 import { refuse, refuseWide } from './ways';
 
 export type { ProcessLine } from './cells';
 export type { TestedProcess } from './servedAnswer';
 
-const METHODS = ['boiling-water', 'dial-gauge', 'weighted-gauge', 'atmospheric-steam'] as const;
-
-/** A word for a fixed choice, with spaces or hyphens and in any case: `Boiling water`. */
-const word = (given: unknown): unknown =>
-  typeof given === 'string' && given.length < 100
-    ? given
-        .trim()
-        .toLowerCase()
-        .replace(/[\s_]+/g, '-')
-        .replace(/-(?:canner|pack)$/, '')
-    : given;
-
 const schema = /* @__PURE__ */ fields({
   food: name('the name of a food, such as "peach"'),
   form: optional(name('a form, such as "halves"')),
-  pack: optional(choice('the pack', ['hot', 'raw', 'not-stated'])),
-  jar: jarField(),
-  method: choice('the canner', METHODS),
+  pack: optional(pack()),
+  jar: jar(),
+  method: method(),
   elevation: kitchenElevation(),
   alternative: optional(choice('which of the printed lines', ['a', 'b', 'c'])),
   pressure: optional(pressure()),
@@ -42,8 +32,8 @@ export interface TestedProcessInput {
   /** Needed where the food is tested in several: `halves`, `sauce`, `whole kernel`. */
   readonly form?: string | undefined;
   /** Needed where both are tested. */
-  readonly pack?: Pack | 'not stated' | undefined;
-  readonly jar: ProcessJarInput;
+  readonly pack?: AnyPack | undefined;
+  readonly jar: JarInput;
   readonly method: CanningMethod;
   readonly elevation: LengthInput;
   /** Which of several printed lines to follow; the first one that holds when left out. */
@@ -118,7 +108,7 @@ const namedOf = ({ food, form }: { food: string; form: string }): string[] => [
  * ```
  */
 export function testedProcess(input: TestedProcessInput): TestedProcess | ProcessRefusal {
-  const asked = readInput(schema, wordsOf(input));
+  const asked = readInput(schema, lineAsked(input));
   const reading = readFood(asked.food, asked.form);
   const { food } = reading;
   const { entry } = food;
@@ -144,11 +134,8 @@ export function testedProcess(input: TestedProcessInput): TestedProcess | Proces
   return answer(servedAnswer(decided, asked, entry.name, assumed));
 }
 
-/** Method, pack and line as their fixed words: `Boiling water` is `boiling-water`, `b of 2` is `b`. */
-function wordsOf(input: TestedProcessInput): unknown {
-  if (typeof input !== 'object' || input === null || Array.isArray(input)) return input;
-  const fixed: Record<string, unknown> = { ...input };
-  for (const field of ['method', 'pack'] as const) if (field in input) fixed[field] = word(input[field]);
-  if (typeof input.alternative === 'string') fixed.alternative = (input.alternative as string).replace(/ of [23]$/, '');
-  return fixed;
+/** The line of an answer, `b of 2`, as the letter that asks for it. */
+function lineAsked(input: TestedProcessInput): unknown {
+  if (typeof input !== 'object' || input === null || typeof input.alternative !== 'string') return input;
+  return { ...input, alternative: (input.alternative as string).replace(/ of [23]$/, '') };
 }

@@ -1,5 +1,7 @@
 /** What a refusal offers: the processes that are served at the same place, and ways of keeping that are not canning. */
 import { caution } from '../sources/cautions';
+import { listedSize, readJar } from '../words/jar';
+import type { CanningMethod } from '../words/method';
 import { decide, packsOf, printedMethod, type Question } from './decide';
 import {
   choiceText,
@@ -11,7 +13,6 @@ import {
   rowsOfChoice,
   unnamedForms,
 } from './food';
-import { LISTED_JARS, listedJar, listedSize } from './jar';
 import {
   type CanningWay,
   keepText,
@@ -21,7 +22,7 @@ import {
   USUAL_KEEPS,
   type Way,
 } from './refusal';
-import { type CanningMethod, type FoodEntry, foods, type ListedJar } from './tables';
+import { type FoodEntry, foods, LISTED_JARS, type ListedJar } from './tables';
 
 const METHODS: readonly CanningMethod[] = ['boiling-water', 'dial-gauge', 'weighted-gauge'];
 
@@ -44,7 +45,7 @@ function found(food: KnownFood, choices: readonly FormChoice[], asked: Question)
     methods.flatMap((method) =>
       packsOf(rowsOfChoice(choice)).flatMap((pack) => {
         const holds = (size: ListedJar) =>
-          'cell' in decide(food, choice, { method, pack, jar: listedJar(size), elevation: asked.elevation });
+          'cell' in decide(food, choice, { method, pack, jar: readJar(size), elevation: asked.elevation });
         const printed = rowsOfChoice(choice).filter((row) => row.method === printedMethod(method));
         const sizes = LISTED_JARS.filter((size) => printed.some(({ jars }) => jars.includes(size)) && holds(size));
         if (sizes.length === 0) return [];

@@ -52,6 +52,10 @@ function sentence({ products }: FeasibleDay, { kind, what, products: names, raw,
       return `Heat the water of the ${what}`;
     case 'prepare':
       return `Prepare ${raw === undefined ? '' : `${weight(raw, 'up')} of `}${what} for ${names.join(' and ')}`;
+    case 'heat water':
+      return `Heat the water to blanch ${what}`;
+    case 'blanch':
+      return `Blanch ${what}${units === undefined || units.count === 1 ? '' : ` (${units.count} batches)`}`;
     case 'cook':
       return `Cook ${what}`;
     case 'fill':

@@ -1,9 +1,9 @@
 /** Errors, and ends of ranges, that no source prints: `data/water-activity/assumptions.json`. Internal. */
 import assumptionsJson from '../../data/water-activity/assumptions.json';
 import { asTable } from '../sources/table';
-import type { RowOf } from './schemas';
+import type { TableRow } from './schemas';
 
-const values = new Map(asTable<RowOf<'assumptions'>>(assumptionsJson).rows.map(({ id, value }) => [id, value]));
+const values = new Map(asTable<TableRow<'assumptions'>>(assumptionsJson).rows.map(({ id, value }) => [id, value]));
 
 /** The figure of this id; the id comes from our own code, so a missing one is met by every test. */
 export function assumed(id: string): number {

@@ -2,9 +2,9 @@
 import modelsJson from '../../data/water-activity/models.json';
 import type { Basis } from '../sources/basis';
 import { asTable, basisOf } from '../sources/table';
-import type { RowOf } from './schemas';
+import type { TableRow } from './schemas';
 
-type ModelRow = RowOf<'models'>;
+type ModelRow = TableRow<'models'>;
 type ModelFigure = 'least_activity' | 'least_E' | 'most_E' | 'most_below_zero_degC';
 
 const rows = new Map(asTable<ModelRow>(modelsJson).rows.map((row) => [row.id, row]));

@@ -16,7 +16,7 @@ import { activityCaution } from './cautions';
 import { equationBasis } from './equations';
 import type { Limits } from './isothermTypes';
 import { norrish } from './models';
-import type { RowOf } from './schemas';
+import type { TableRow } from './schemas';
 import { type NorrishRow, norrishOf, type Solute, soluteOf } from './solutes';
 import { foodActivityRows } from './typicalWaterActivity';
 
@@ -64,7 +64,7 @@ export interface FruitWaterActivity {
 }
 
 /** The fresh fruit that a dried one of another name is made from. */
-const freshOf = new Map(asTable<RowOf<'dried-from'>>(driedFromJson).rows.map((row) => [row.food, row.from]));
+const freshOf = new Map(asTable<TableRow<'dried-from'>>(driedFromJson).rows.map((row) => [row.food, row.from]));
 
 /** Glucose and fructose, and the fruit acids with them, count as hexose. */
 const HEXOSE = soluteOf('glucose');

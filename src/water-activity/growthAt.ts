@@ -92,8 +92,8 @@ export function growthCautions(aw: number, pH: number | undefined): Caution[] {
  * the law. An organism without a published water-activity limit counts down to 0.85. Spoilage yeasts, molds and
  * bacteria are judged by water activity alone. Recalled limits are not used, and no food lends a limit to another.
  * `band` is the classic band (a value on a border belongs to the wetter one), for orientation only.
- * Sources: USDA-ARS and FDA tables of growth factors; Banwart 1989 for groups; 21 CFR 114.3; Beuchat 1981 and ICMSF
- * 1980 for the bands.
+ * Sources: USDA-ARS and FDA tables of growth factors, and papers that print a wider limit (D'Aoust 1991, Salmonella
+ * at 2 degC); Banwart 1989 for groups; 21 CFR 114.3; Beuchat 1981 and ICMSF 1980 for the bands.
  *
  * @param input - `waterActivity`: above 0 and below 1; `pH`: 0 to 14; `temperature`: -40 to 100 degC, of storage
  * @throws StillroomError OUT_OF_RANGE

@@ -3,10 +3,10 @@ import bandsJson from '../../data/water-activity/activity-bands.json';
 import saltJson from '../../data/water-activity/salt-bands.json';
 import type { Basis } from '../sources/basis';
 import { asTable, basisOf } from '../sources/table';
-import type { RowOf } from './schemas';
+import type { TableRow } from './schemas';
 
-const bands = asTable<RowOf<'activity-bands'>>(bandsJson).rows;
-const saltBands = asTable<RowOf<'salt-bands'>>(saltJson).rows;
+const bands = asTable<TableRow<'activity-bands'>>(bandsJson).rows;
+const saltBands = asTable<TableRow<'salt-bands'>>(saltJson).rows;
 
 /** The classic band that a water activity falls in. */
 export interface GrowthBand {
@@ -33,7 +33,7 @@ export interface SaltedFish {
 
 /** A value on a border belongs to the wetter band; drier than the last printed band counts as in it. */
 export function bandOf(waterActivity: number): { readonly band: GrowthBand; readonly basis: readonly Basis[] } {
-  const row = (bands.find(({ low }) => waterActivity >= low) ?? bands.at(-1)) as RowOf<'activity-bands'>;
+  const row = (bands.find(({ low }) => waterActivity >= low) ?? bands.at(-1)) as TableRow<'activity-bands'>;
   const salted = saltBands.find(({ low }) => waterActivity >= low);
   const fish: SaltedFish | undefined =
     salted === undefined

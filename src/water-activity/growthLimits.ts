@@ -7,20 +7,22 @@ import othersJson from '../../data/water-activity/growth-limits-others.json';
 import { lowAcidByLaw, pHLimit } from '../acid/phLimits';
 import { type Basis, joinBasis } from '../sources/basis';
 import { asTable, basisOf } from '../sources/table';
-import type { RowOf } from './schemas';
+import type { TableRow } from './schemas';
 
 /** What every table of single organisms has in common. */
-type LimitRow = RowOf<'growth-limits-others'>;
-type GroupRow = RowOf<'growth-limits-groups'>;
+type LimitRow = TableRow<'growth-limits-others'>;
+type GroupRow = TableRow<'growth-limits-groups'>;
 
 const pathogenRows: readonly LimitRow[] = [
-  ...asTable<RowOf<'growth-limits'>>(limitsJson).rows,
-  ...asTable<RowOf<'growth-limits-older'>>(olderJson).rows,
+  ...asTable<TableRow<'growth-limits'>>(limitsJson).rows,
+  ...asTable<TableRow<'growth-limits-older'>>(olderJson).rows,
   ...asTable<LimitRow>(othersJson).rows,
 ];
 const groupRows = asTable<GroupRow>(groupsJson).rows;
 /** The organisms that the law counts as growing above its own pH line, each with the id of that line. */
-const byLaw = new Map(asTable<RowOf<'growth-by-law'>>(byLawJson).rows.map(({ organism, limit }) => [organism, limit]));
+const byLaw = new Map(
+  asTable<TableRow<'growth-by-law'>>(byLawJson).rows.map(({ organism, limit }) => [organism, limit]),
+);
 
 /** What kind of organism it is: `pathogen` makes ill, the others spoil. */
 export type OrganismKind = GroupRow['kind'];

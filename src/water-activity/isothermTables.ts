@@ -6,14 +6,14 @@ import { asTable, basisOf } from '../sources/table';
 import { assumed } from './assumptions';
 import { equationNamed, type IsothermEquation, poleOf } from './isothermEquations';
 import type { Limits } from './isothermTypes';
-import type { RowOf } from './schemas';
+import type { TableRow } from './schemas';
 
-export type IsothermRow = RowOf<'isotherms'>;
+export type IsothermRow = TableRow<'isotherms'>;
 export const isotherms = asTable<IsothermRow>(isothermsJson).rows;
-const equations = new Map(asTable<RowOf<'isotherm-equations'>>(equationsJson).rows.map((row) => [row.id, row]));
+const equations = new Map(asTable<TableRow<'isotherm-equations'>>(equationsJson).rows.map((row) => [row.id, row]));
 
 /** The row of the equation that an isotherm is of. */
-export function equationRow({ row }: IsothermEquation): RowOf<'isotherm-equations'> {
+export function equationRow({ row }: IsothermEquation): TableRow<'isotherm-equations'> {
   const found = equations.get(row);
   if (found === undefined) throw new Error(`no equation ${row}`);
   return found;

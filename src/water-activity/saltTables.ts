@@ -12,14 +12,14 @@ import { asTable, type Sourced } from '../sources/table';
 import { assumed } from './assumptions';
 import { activityCaution } from './cautions';
 import { KELVIN } from './fields';
-import type { RowOf } from './schemas';
+import type { TableRow } from './schemas';
 
-const salts = asTable<RowOf<'salt-names'>>(namesJson).rows;
-const printed = asTable<RowOf<'saturated-salts'>>(tableJson).rows;
-const recalled = asTable<RowOf<'saturated-salts-recalled'>>(recalledJson).rows;
-const cubics = asTable<RowOf<'salt-cubic-fits'>>(cubicJson).rows;
-const exponentials = asTable<RowOf<'salt-exponential-fits'>>(exponentialJson).rows;
-const logs = asTable<RowOf<'salt-log-fits'>>(logJson).rows;
+const salts = asTable<TableRow<'salt-names'>>(namesJson).rows;
+const printed = asTable<TableRow<'saturated-salts'>>(tableJson).rows;
+const recalled = asTable<TableRow<'saturated-salts-recalled'>>(recalledJson).rows;
+const cubics = asTable<TableRow<'salt-cubic-fits'>>(cubicJson).rows;
+const exponentials = asTable<TableRow<'salt-exponential-fits'>>(exponentialJson).rows;
+const logs = asTable<TableRow<'salt-log-fits'>>(logJson).rows;
 
 export const FITS = ['table', 'cubic', 'exponential', 'log'] as const;
 export type Fit = (typeof FITS)[number];

@@ -3,22 +3,12 @@
  * themselves run in the tests only. Internal.
  */
 import * as z from 'zod/mini';
+import { id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
 
-const text = () => z.string().check(z.minLength(1));
 const number = () => z.number();
-const positive = () => z.number().check(z.gt(0));
 const maybe = () => z.nullable(z.number());
 const share = () => z.number().check(z.gte(0), z.lte(1));
 const pair = () => z.tuple([z.number(), z.number()]);
-const id = () => z.string().check(z.regex(/^[a-z0-9]+(?:-[a-z0-9]+)*$/));
-const sourced = () => ({
-  source: text(),
-  locator: text(),
-  obtained: z.enum(['read', 'read-secondary', 'memory', 'computed', 'derived']),
-  seen: z.exactOptional(z.enum(['original', 'reproduction', 'citation'])),
-  notes: z.exactOptional(text()),
-});
-const practice = () => ({ obtained: z.literal('common-practice'), reason: text() });
 /** A row that is linked to the pantry: one food, or several, and the words of the page. */
 const linked = () => ({
   food: z.exactOptional(id()),
@@ -41,9 +31,9 @@ const limits = () => ({
 /** The schema of a row, by the name of its table. */
 export const tables = {
   'activity-bands': () =>
-    z.strictObject({ low: share(), high: share(), inhibited_below: text(), foods: text(), ...sourced() }),
-  assumptions: () => z.strictObject({ id: id(), value: number(), what: text(), ...practice() }),
-  'dried-from': () => z.strictObject({ food: id(), from: id(), ...practice() }),
+    z.strictObject({ low: share(), high: share(), inhibited_below: text(), foods: text(), ...sourcedColumns() }),
+  assumptions: () => z.strictObject({ id: id(), value: number(), what: text(), ...practiceColumns() }),
+  'dried-from': () => z.strictObject({ food: id(), from: id(), ...practiceColumns() }),
   'extended-debye-huckel': () =>
     z.strictObject({
       salt: text(),
@@ -54,7 +44,7 @@ export const tables = {
       E: number(),
       beta: number(),
       max_m: positive(),
-      ...sourced(),
+      ...sourcedColumns(),
     }),
   'food-water-activity': () =>
     z.strictObject({
@@ -63,7 +53,7 @@ export const tables = {
       high: share(),
       printed_activity: text(),
       moisture_pct: z.exactOptional(pair()),
-      ...sourced(),
+      ...sourcedColumns(),
     }),
   glycerol: () =>
     z.strictObject({
@@ -75,11 +65,12 @@ export const tables = {
       v2: positive(),
       t_min_K: number(),
       t_max_K: number(),
-      ...sourced(),
+      ...sourcedColumns(),
     }),
-  grover: () => z.strictObject({ ...named(), ingredient: text(), E: z.number().check(z.gte(0)), ...sourced() }),
-  'growth-by-law': () => z.strictObject({ organism: text(), limit: id(), ...practice() }),
-  'growth-limits': () => z.strictObject({ ...limits(), aw_opt: maybe(), pH_opt: z.nullable(text()), ...sourced() }),
+  grover: () => z.strictObject({ ...named(), ingredient: text(), E: z.number().check(z.gte(0)), ...sourcedColumns() }),
+  'growth-by-law': () => z.strictObject({ organism: text(), limit: id(), ...practiceColumns() }),
+  'growth-limits': () =>
+    z.strictObject({ ...limits(), aw_opt: maybe(), pH_opt: z.nullable(text()), ...sourcedColumns() }),
   'growth-limits-groups': () =>
     z.strictObject({
       organism: text(),
@@ -87,15 +78,15 @@ export const tables = {
       aw_min_low: share(),
       aw_min_high: share(),
       printed: z.tuple([text(), text()]),
-      ...sourced(),
+      ...sourcedColumns(),
     }),
   'growth-limits-older': () =>
     z.strictObject({
       ...limits(),
       printed: z.strictObject({ aw: z.string(), pH: z.string(), t_degC: z.string() }),
-      ...sourced(),
+      ...sourcedColumns(),
     }),
-  'growth-limits-others': () => z.strictObject({ ...limits(), ...sourced() }),
+  'growth-limits-others': () => z.strictObject({ ...limits(), ...sourcedColumns() }),
   'isotherm-equations': () =>
     z.strictObject({
       id: id(),
@@ -103,7 +94,7 @@ export const tables = {
       formula: text(),
       inverse: z.string(),
       activities: z.nullable(pair()),
-      ...sourced(),
+      ...sourcedColumns(),
     }),
   'isotherm-points': () =>
     z.strictObject({
@@ -111,7 +102,7 @@ export const tables = {
       temperature_degC: number(),
       aw: share(),
       X_g_per_g_dry: positive(),
-      ...sourced(),
+      ...sourcedColumns(),
     }),
   isotherms: () =>
     z.strictObject({
@@ -123,7 +114,7 @@ export const tables = {
       activities: z.nullable(pair()),
       parameters: z.record(z.string(), z.number()),
       caution: z.exactOptional(text()),
-      ...sourced(),
+      ...sourcedColumns(),
     }),
   models: () =>
     z.strictObject({
@@ -135,7 +126,7 @@ export const tables = {
       least_E: z.exactOptional(positive()),
       most_E: z.exactOptional(positive()),
       most_below_zero_degC: z.exactOptional(positive()),
-      ...sourced(),
+      ...sourcedColumns(),
     }),
   monolayers: () =>
     z.strictObject({
@@ -144,7 +135,7 @@ export const tables = {
       model: z.enum(['BET', 'GAB']),
       temperature_degC: z.nullable(pair()),
       M0_g_per_g_dry: z.tuple([positive(), positive()]),
-      ...sourced(),
+      ...sourcedColumns(),
     }),
   norrish: () =>
     z.strictObject({
@@ -152,9 +143,10 @@ export const tables = {
       K: number(),
       uncertainty: z.nullable(z.number().check(z.gte(0))),
       alternative: z.exactOptional(z.literal(true)),
-      ...sourced(),
+      ...sourcedColumns(),
     }),
-  'norrish-log10': () => z.strictObject({ solute: text(), k_log10: number(), K_natural: number(), ...sourced() }),
+  'norrish-log10': () =>
+    z.strictObject({ solute: text(), k_log10: number(), K_natural: number(), ...sourcedColumns() }),
   pitzer: () =>
     z.strictObject({
       set: text(),
@@ -164,7 +156,7 @@ export const tables = {
       Cphi: number(),
       max_m: positive(),
       served: z.exactOptional(z.literal(true)),
-      ...sourced(),
+      ...sourcedColumns(),
     }),
   'salt-bands': () =>
     z.strictObject({
@@ -176,10 +168,10 @@ export const tables = {
       spoilage: text(),
       salt_from: z.nullable(share()),
       salt_to: z.nullable(share()),
-      ...sourced(),
+      ...sourcedColumns(),
     }),
   'salt-cubic-fits': () =>
-    z.strictObject({ salt: text(), A0: number(), A1: number(), A2: number(), A3: number(), ...sourced() }),
+    z.strictObject({ salt: text(), A0: number(), A1: number(), A2: number(), A3: number(), ...sourcedColumns() }),
   'salt-exponential-fits': () =>
     z.strictObject({
       salt: text(),
@@ -189,10 +181,10 @@ export const tables = {
       A: positive(),
       B: number(),
       rh25_pct: number(),
-      ...sourced(),
+      ...sourcedColumns(),
     }),
-  'salt-log-fits': () => z.strictObject({ salt: text(), k1: number(), k2: number(), ...sourced() }),
-  'salt-names': () => z.strictObject({ ...named(), ...sourced() }),
+  'salt-log-fits': () => z.strictObject({ salt: text(), k1: number(), k2: number(), ...sourcedColumns() }),
+  'salt-names': () => z.strictObject({ ...named(), ...sourcedColumns() }),
   'saturated-salts': () =>
     z.strictObject({
       salt: text(),
@@ -200,23 +192,28 @@ export const tables = {
       rh_pct: z.number().check(z.gte(0), z.lte(100)),
       u_pct: z.nullable(positive()),
       spread_pct: z.exactOptional(pair()),
-      ...sourced(),
+      ...sourcedColumns(),
     }),
   'saturated-salts-recalled': () =>
-    z.strictObject({ salt: text(), t_degC: number(), rh_pct: z.number().check(z.gte(0), z.lte(100)), ...sourced() }),
+    z.strictObject({
+      salt: text(),
+      t_degC: number(),
+      rh_pct: z.number().check(z.gte(0), z.lte(100)),
+      ...sourcedColumns(),
+    }),
   solubility: () =>
     z.strictObject({
       solute: text(),
       t_degC: number(),
       mass_pct: z.number().check(z.gte(0), z.lte(100)),
-      ...sourced(),
+      ...sourcedColumns(),
     }),
   'solute-mixtures': () =>
     z.strictObject({
       id: id(),
       ...named(),
       parts: z.array(z.strictObject({ solute: id(), share: share() })).check(z.minLength(2)),
-      ...sourced(),
+      ...sourcedColumns(),
     }),
   solutes: () =>
     z.strictObject({
@@ -225,10 +222,16 @@ export const tables = {
       ions: z.number().check(z.int(), z.gt(0)),
       M_g_mol: positive(),
       hexose: z.exactOptional(z.literal(true)),
-      ...sourced(),
+      ...sourcedColumns(),
     }),
   'sorption-heats': () =>
-    z.strictObject({ ...ofFood(), q_kJ_mol: number(), u_kJ_mol: number(), moisture_g_per_g_dry: pair(), ...sourced() }),
+    z.strictObject({
+      ...ofFood(),
+      q_kJ_mol: number(),
+      u_kJ_mol: number(),
+      moisture_g_per_g_dry: pair(),
+      ...sourcedColumns(),
+    }),
   'sucrose-equations': () =>
     z.strictObject({
       id: id(),
@@ -237,7 +240,7 @@ export const tables = {
       range: text(),
       most_mol_kg: z.exactOptional(positive()),
       least_mass_fraction: z.exactOptional(share()),
-      ...sourced(),
+      ...sourcedColumns(),
     }),
   'sugar-moisture': () =>
     z.strictObject({
@@ -245,7 +248,7 @@ export const tables = {
       state: text(),
       points: z.array(pair()).check(z.minLength(1)),
       caution: z.exactOptional(text()),
-      ...sourced(),
+      ...sourcedColumns(),
     }),
   tcs: () =>
     z.strictObject({
@@ -257,9 +260,9 @@ export const tables = {
       pH_to: number(),
       pH_to_included: z.boolean(),
       class: z.enum(['non-TCS', 'PA']),
-      ...sourced(),
+      ...sourcedColumns(),
     }),
 };
 
-/** A row of one of the tables. */
-export type RowOf<Name extends keyof typeof tables> = z.infer<ReturnType<(typeof tables)[Name]>>;
+/** A row of the table of this name. */
+export type TableRow<Name extends keyof typeof tables> = RowOf<(typeof tables)[Name]>;

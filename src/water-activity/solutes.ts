@@ -13,21 +13,21 @@ import { solubilityAt, solubilityBasis } from '../solution/sucroseSolubility';
 import type { Basis } from '../sources/basis';
 import { asTable, basisOf } from '../sources/table';
 import type { GlycerolSet, SucroseSets } from './models';
-import type { RowOf } from './schemas';
+import type { TableRow } from './schemas';
 
-export type Solute = RowOf<'solutes'>;
-export type NorrishRow = RowOf<'norrish'>;
-type SucroseRow = RowOf<'sucrose-equations'>;
+export type Solute = TableRow<'solutes'>;
+export type NorrishRow = TableRow<'norrish'>;
+type SucroseRow = TableRow<'sucrose-equations'>;
 
 const solutes = asTable<Solute>(solutesJson).rows;
 const dissolved = solutes.filter(({ id }) => id !== 'water');
-const mixtures = asTable<RowOf<'solute-mixtures'>>(mixturesJson).rows;
+const mixtures = asTable<TableRow<'solute-mixtures'>>(mixturesJson).rows;
 const norrishRows = asTable<NorrishRow>(norrishJson).rows;
-const log10Rows = asTable<RowOf<'norrish-log10'>>(log10Json).rows;
-const pitzerRows = asTable<RowOf<'pitzer'>>(pitzerJson).rows;
-const debyeHuckelRows = asTable<RowOf<'extended-debye-huckel'>>(debyeHuckelJson).rows;
+const log10Rows = asTable<TableRow<'norrish-log10'>>(log10Json).rows;
+const pitzerRows = asTable<TableRow<'pitzer'>>(pitzerJson).rows;
+const debyeHuckelRows = asTable<TableRow<'extended-debye-huckel'>>(debyeHuckelJson).rows;
 const sucroseRows = asTable<SucroseRow>(sucroseJson).rows;
-const solubilityRows = asTable<RowOf<'solubility'>>(solubilityJson).rows;
+const solubilityRows = asTable<TableRow<'solubility'>>(solubilityJson).rows;
 
 /** The solute of this id; the id comes from our own code and tables, so a missing one is met by every test. */
 export function soluteOf(id: string): Solute {
@@ -51,18 +51,18 @@ export const norrishOf = (solute: string): NorrishRow | undefined =>
   norrishRows.find((row) => row.solute === solute && row.alternative === undefined);
 
 /** The constant of the older form in common logarithms. */
-export const log10Of = (solute: string): RowOf<'norrish-log10'> | undefined =>
+export const log10Of = (solute: string): TableRow<'norrish-log10'> | undefined =>
   log10Rows.find((row) => row.solute === solute);
 
 /** The ion-interaction parameters of a salt: the set that has them all. */
-export const pitzerOf = (salt: string): RowOf<'pitzer'> | undefined =>
+export const pitzerOf = (salt: string): TableRow<'pitzer'> | undefined =>
   pitzerRows.find((row) => row.salt === salt && row.served === true);
 
 /** The extended Debye-Huckel constants of a salt. */
-export const debyeHuckelOf = (salt: string): RowOf<'extended-debye-huckel'> | undefined =>
+export const debyeHuckelOf = (salt: string): TableRow<'extended-debye-huckel'> | undefined =>
   debyeHuckelRows.find((row) => row.salt === salt);
 
-const glycerolRow = asTable<RowOf<'glycerol'>>(glycerolJson).rows[0] as RowOf<'glycerol'>;
+const glycerolRow = asTable<TableRow<'glycerol'>>(glycerolJson).rows[0] as TableRow<'glycerol'>;
 export const glycerol: GlycerolSet = glycerolRow;
 export const glycerolBasis = (): Basis => basisOf(glycerolRow, 'waterActivity', 'constants of glycerol');
 

@@ -7,7 +7,7 @@ import { assumed } from './assumptions';
 import { equationBasis, publishedEnd } from './equations';
 import type { SolutionModel } from './modelNames';
 import * as models from './models';
-import type { RowOf } from './schemas';
+import type { TableRow } from './schemas';
 import {
   type Dissolved,
   debyeHuckelAlone,
@@ -18,7 +18,7 @@ import {
 } from './soluteModels';
 import { log10Of, sucrose, sucroseBasis, sucroseEnd } from './solutes';
 
-const groverRows = asTable<RowOf<'grover'>>(groverJson).rows;
+const groverRows = asTable<TableRow<'grover'>>(groverJson).rows;
 
 /** One amount as the caller named it. */
 export interface Given {

@@ -17,13 +17,13 @@ import { asTable, basisOf, type Sourced } from '../sources/table';
 import { activityCaution } from './cautions';
 import { activitiesOf, type IsothermRow, isotherms, temperaturesOf } from './isothermTables';
 import type { Limits } from './isothermTypes';
-import type { RowOf } from './schemas';
+import type { TableRow } from './schemas';
 
-type HeatRow = RowOf<'sorption-heats'>;
-const points = asTable<RowOf<'isotherm-points'>>(pointsJson).rows;
-const monolayers = asTable<RowOf<'monolayers'>>(monolayersJson).rows;
+type HeatRow = TableRow<'sorption-heats'>;
+const points = asTable<TableRow<'isotherm-points'>>(pointsJson).rows;
+const monolayers = asTable<TableRow<'monolayers'>>(monolayersJson).rows;
 const heats = asTable<HeatRow>(heatsJson).rows;
-const sugars = asTable<RowOf<'sugar-moisture'>>(sugarsJson).rows;
+const sugars = asTable<TableRow<'sugar-moisture'>>(sugarsJson).rows;
 
 const schema = fields({
   /** The food, or a pure sugar, salt or starch, by any name. */
@@ -128,7 +128,7 @@ const shownSet = (row: IsothermRow): SorptionSet => ({
   degC: temperaturesOf(row),
   waterActivityLimits: activitiesOf(row),
 });
-const shownMonolayer = (row: RowOf<'monolayers'>): Monolayer => ({
+const shownMonolayer = (row: TableRow<'monolayers'>): Monolayer => ({
   model: row.model,
   state: row.state,
   ...(row.form === undefined ? {} : { form: formName(row.form) }),

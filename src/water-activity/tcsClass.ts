@@ -7,9 +7,9 @@ import { caution } from '../sources/cautions';
 import { asTable, basisOf } from '../sources/table';
 import { activityCaution } from './cautions';
 import { activityField, pHField } from './fields';
-import type { RowOf } from './schemas';
+import type { TableRow } from './schemas';
 
-type TcsRow = RowOf<'tcs'>;
+type TcsRow = TableRow<'tcs'>;
 const rows = asTable<TcsRow>(tcsJson).rows;
 
 const schema = fields({

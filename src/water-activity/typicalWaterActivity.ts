@@ -13,9 +13,9 @@ import { type NotKnown, notKnown } from '../sources/no';
 import { asTable, basisOf } from '../sources/table';
 import { activityCaution } from './cautions';
 import type { Limits } from './isothermTypes';
-import type { RowOf } from './schemas';
+import type { TableRow } from './schemas';
 
-export type FoodActivityRow = RowOf<'food-water-activity'>;
+export type FoodActivityRow = TableRow<'food-water-activity'>;
 export const foodActivityRows = asTable<FoodActivityRow>(foodsJson).rows;
 
 const schema = fields({

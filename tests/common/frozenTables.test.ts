@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import jars from '../../data/jars/jar-sizes.json';
+import jars from '../../data/words/jar-sizes.json';
 
 test('the tables are frozen here, so that a function that writes into one fails its test', () => {
   const table = jars as { rows: { name: string }[] };

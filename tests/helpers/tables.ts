@@ -21,7 +21,7 @@ export const readTable = (module: string, name: string): any =>
 export const knownSources: ReadonlySet<string> = new Set(sources().map(({ id }) => id));
 
 /** Every table of a module has the shape its schema says, a registered source in each row, and explained columns. */
-export function checkTables(module: string, rows: Readonly<Record<string, z.ZodType>>): void {
+export function checkTables(module: string, rows: Readonly<Record<string, z.core.$ZodType>>): void {
   describe.each(Object.entries(rows))(`table ${module}/%s`, (name, row) => {
     const table = readTable(module, name);
 

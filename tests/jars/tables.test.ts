@@ -1,18 +1,18 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import * as z from 'zod';
-import { canLoads, checkHeadspace, checkSeal, describeJar, jarSizes, publishedVacuums } from '../../src/jars/index';
+import { checkHeadspace, checkSeal, describeJar, jarSizes, loadsFor, publishedVacuums } from '../../src/jars/index';
 import {
   containerVacuumRows,
   headspaceRows,
   leastLoadRows,
   loadRows,
-  mouthRows,
   sealRows,
-  sizeRows,
   vacuumFactRows,
 } from '../../src/jars/tables';
 import { convert, parseAmount } from '../../src/quantity/index';
+import { sizeRows } from '../../src/words/jar';
+import { mouthRows } from '../../src/words/mouth';
 
 const sourced = {
   source: z.string(),
@@ -130,7 +130,7 @@ describe('every row is read', () => {
 
   test.each(loadRows)('a load of $jar jars in a $canner canner ($obtained, $source)', (row) => {
     const canner = { usual: 'boiling-water', small: 'small pressure', large: 'large pressure' }[row.canner];
-    const { perLoad, basis } = canLoads({ jars: row.most, jar: row.jar, canner });
+    const { perLoad, basis } = loadsFor({ jars: row.most, jar: row.jar, canner });
     expect(perLoad).toBe(row.most);
     // a recalled row is never what an answer stands on
     expect(basis.some(({ source }) => source === row.source)).toBe(row.obtained !== 'memory');
@@ -138,7 +138,7 @@ describe('every row is read', () => {
 
   test.each(leastLoadRows)('least pressure load of $jar jars', ({ jar: size, least }) => {
     const small = (jars: number) =>
-      canLoads({ jars, jar: size, canner: 'pressure' }).cautions.some(({ id }) => id === 'small-pressure-load');
+      loadsFor({ jars, jar: size, canner: 'pressure' }).cautions.some(({ id }) => id === 'small-pressure-load');
     expect(small(least)).toBe(false);
     expect(small(least - 1)).toBe(true);
   });

@@ -1,13 +1,13 @@
 import { expectTypeOf, test } from 'vitest';
 import {
-  type CanLoads,
-  canLoads,
   checkHeadspace,
   checkSeal,
   fillJar,
   type HeadspaceCheck,
   type JarsFor,
   jarsFor,
+  type LoadsFor,
+  loadsFor,
   sealVacuum,
 } from '../../src/jars/index';
 import type { Quantity } from '../../src/quantity/index';
@@ -22,7 +22,7 @@ test('a quantity of the wrong kind does not compile', () => {
   // @ts-expect-error a measured jar has a volume
   fillJar({ jar: { brimful: '500 g', opening: '60 mm' }, headspace: '1/2 in' });
   // @ts-expect-error jars are counted
-  canLoads({ jars: '9', jar: 'pint' });
+  loadsFor({ jars: '9', jar: 'pint' });
   // @ts-expect-error a reading is a length
   checkHeadspace({ product: 'jam', measured: '1 oz' });
   // @ts-expect-error the lid has three looks
@@ -33,7 +33,7 @@ test('a quantity of the wrong kind does not compile', () => {
 
 test('answers are plain values', () => {
   expectTypeOf(jarsFor).returns.toEqualTypeOf<JarsFor>();
-  expectTypeOf(canLoads).returns.toEqualTypeOf<CanLoads>();
+  expectTypeOf(loadsFor).returns.toEqualTypeOf<LoadsFor>();
   expectTypeOf<HeadspaceCheck['verdict']>().toEqualTypeOf<'right' | 'too little' | 'too much'>();
   expectTypeOf<JarsFor['remainder']>().toEqualTypeOf<Quantity<'volume'>>();
 });

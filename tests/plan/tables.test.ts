@@ -2,13 +2,20 @@ import { expect, test } from 'vitest';
 import * as z from 'zod/mini';
 import cautions from '../../data/plan/cautions.json';
 import { planCaution } from '../../src/plan/cautions';
+import { customary, customaryRange } from '../../src/plan/customary';
 import { workTimes } from '../../src/plan/makes/work';
 import { MAKES } from '../../src/plan/request/planInput';
 import { longestWait, type WaitId } from '../../src/plan/schedule/waits';
 import { readTable } from '../helpers/tables';
 
 test('the cautions of the plan', () => {
-  const schema = z.array(z.strictObject({ id: z.string().check(z.regex(/^[a-z-]+$/)), text: z.string() }));
+  const schema = z.array(
+    z.strictObject({
+      id: z.string().check(z.regex(/^[a-z-]+$/)),
+      severity: z.enum(['danger', 'quality', 'note']),
+      text: z.string(),
+    }),
+  );
   for (const { id, text } of schema.parse(cautions)) expect(planCaution(id).text).toBe(text);
   expect(() => planCaution('none such')).toThrow('no caution');
 });
@@ -40,4 +47,26 @@ test('the longest waits: each with its reason, and no jar waits over 20 minutes'
   ]);
   for (const { id, minutes } of read) expect(longestWait(id)).toBe(minutes);
   expect(() => longestWait('none such' as WaitId)).toThrow('no wait');
+});
+
+test('customary figures: each with its reason, and read by its id', () => {
+  const text = z.string().check(z.minLength(1));
+  const row = z.strictObject({
+    id: z.string().check(z.regex(/^[a-z-]+$/)),
+    what: text,
+    value: z.number().check(z.positive()),
+    low: z.optional(z.number().check(z.positive())),
+    high: z.optional(z.number().check(z.positive())),
+    unit: z.string(),
+    reason: text,
+    obtained: z.literal('common-practice'),
+  });
+  const read = z.array(row).parse(readTable('plan', 'customary').rows);
+  expect(new Set(read.map(({ id }) => id)).size).toBe(read.length);
+  for (const { id, value, low = value, high = value } of read) {
+    expect(customary(id)).toBe(value);
+    expect(customaryRange(id)).toEqual({ low, likely: value, high });
+    expect(low <= value && value <= high, id).toBe(true);
+  }
+  expect(() => customary('none such')).toThrow('no customary figure');
 });

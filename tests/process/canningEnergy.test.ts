@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type CanningEnergyInput, canLoad, canningEnergy } from '../../src/process/index';
+import { type CanningEnergyInput, canningEnergy, loadTimeline } from '../../src/process/index';
 import { ends, expectRising } from '../heat/helpers';
 import { expectError } from '../helpers/errors';
 
@@ -42,7 +42,7 @@ describe('canningEnergy', () => {
       ['lose pressure', 'wait with the weight off', 'unload'],
     ],
   ])('counts every step of a load in %s, once', (_, input, full, held, off) => {
-    const load = canLoad(input);
+    const load = loadTimeline(input);
     if (!load.tested) throw new Error(load.reason);
     expect(load.steps.map(({ step }) => step).sort()).toEqual([...full, ...held, ...off].sort());
     const minutes = (names: string[]) =>

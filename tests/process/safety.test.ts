@@ -3,8 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { StillroomError } from '../../src/errors/index';
 import { type TestedProcess, type TestedProcessInput, testedProcess } from '../../src/process/index';
-import { LISTED_JARS } from '../../src/process/jar';
-import { foods, processRows } from '../../src/process/tables';
+import { foods, LISTED_JARS, processRows } from '../../src/process/tables';
 import type { Refusal } from '../../src/sources/index';
 import { printedLines } from './printed';
 

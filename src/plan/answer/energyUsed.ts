@@ -6,6 +6,13 @@ import type { Prepared } from '../program/prepare';
 import { groupsOf } from '../program/program';
 import type { DaySchedule, ScheduledTask } from '../request/daySchedule';
 
+/** The batches of some tasks in the pot: a task of blanching holds several. */
+export const batchesDone = (tasks: readonly ScheduledTask[]): number =>
+  tasks.reduce((sum, { kind, units }) => {
+    if (kind === 'blanch') return sum + (units?.count ?? 1);
+    return kind === 'cook' ? sum + 1 : sum;
+  }, 0);
+
 /** KWh that a product takes on the stove, and of electricity. */
 export interface EnergyUsed {
   readonly stove: Range<number>;
@@ -18,7 +25,7 @@ const times = (range: Range<number> = NONE, by = 1) => scaleRange(range, by);
 
 /**
  * The energy of each product with the batches, trays and loads that it really gets: what is heated, dried or frozen by
- * its weight, each batch held at the boil, trays, and its share of the canner loads.
+ * its weight, each batch held at the boil, the water of each blanching, trays, and its share of the canner loads.
  */
 export function energyUsed(prepared: Prepared, kept: readonly Kept[], { tasks }: DaySchedule): EnergyUsed[] {
   const canning = canningOf(prepared, kept, tasks);
@@ -28,11 +35,13 @@ export function energyUsed(prepared: Prepared, kept: readonly Kept[], { tasks }:
         (sum, { lot, energyPerKg }) => plus(sum, times(energyPerKg?.[of], decided.rawByLot.get(lot) ?? 0)),
         NONE,
       );
-    const batches = tasks.filter(({ kind, products }) => kind === 'cook' && products.includes(label)).length;
-    const held = times(activity.cook?.energyPerBatch, batches);
+    const own = tasks.filter(({ products }) => products.includes(label));
+    const held = times(activity.cook?.energyPerBatch, batchesDone(own));
+    const heatings = own.filter(({ kind }) => kind === 'heat water').length;
+    const water = times(activity.cook?.blanch?.energy, heatings);
     const loads = times(canning.get(activity.canning?.key ?? ''), decided.ready);
     return {
-      stove: plus(plus(perKg('stove'), held), loads),
+      stove: [held, water, loads].reduce(plus, perKg('stove')),
       electricity: plus(perKg('electricity'), times(activity.energyPerTray, decided.trays)),
     };
   });

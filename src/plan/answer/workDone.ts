@@ -3,6 +3,7 @@ import type { Kept } from '../program/decide';
 import type { Pot } from '../program/kitchen';
 import type { CannerLoad, HandsMinutes, PotWork } from '../request/dayPlan';
 import type { DaySchedule, ScheduledTask } from '../request/daySchedule';
+import { batchesDone } from './energyUsed';
 
 /** What a schedule gives one product to do: its batches in each pot, its loads in each canner, minutes of hands. */
 export interface WorkDone {
@@ -21,7 +22,7 @@ export function workDone(
   const own = (kind: ScheduledTask['kind']) =>
     tasks.filter((task) => task.kind === kind && task.products.includes(making.label));
   const uses = ({ uses: used }: ScheduledTask, resource: string) => used.some((use) => use.resource === resource);
-  const cooked = own('cook');
+  const cooked = [...own('cook'), ...own('blanch')];
   const canned = own('can');
   const litres = decided.rawKg * (making.activity.cook?.litresPerKg ?? 0);
   const [first] = pots;
@@ -32,7 +33,7 @@ export function workDone(
     hands: {
       prepare: activity.handsPerKg * decided.rawKg,
       fill: activity.handsPerUnit * decided.ready,
-      stir: activity.cook?.stirred ? cooked.length * (said.cookMinutes ?? 0) : 0,
+      stir: activity.cook?.stirred ? batchesDone(cooked) * (said.cookMinutes ?? 0) : 0,
     },
     ...(cooked.length === 0 || first === undefined
       ? {}
@@ -41,7 +42,7 @@ export function workDone(
             minutesEach: said.cookMinutes ?? 0,
             volume: quantityIn<'volume'>(litres, 'L', first.most.unit),
             batches: pots.flatMap(({ label, most }) => {
-              const batches = cooked.filter((task) => uses(task, label)).length;
+              const batches = batchesDone(cooked.filter((task) => uses(task, label)));
               return batches > 0 ? [{ pot: label, batches, most }] : [];
             }),
           },

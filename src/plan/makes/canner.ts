@@ -1,6 +1,6 @@
 import { fillJar } from '../../jars/fillJar';
-import { canLoad } from '../../process/canLoad';
 import { canningEnergy } from '../../process/canningEnergy';
+import { loadTimeline } from '../../process/loadTimeline';
 import { type TestedProcess, type TestedProcessInput, testedProcess } from '../../process/testedProcess';
 import { byEnds } from '../../quantity/range';
 import type { Quantity, Range } from '../../quantity/types';
@@ -71,8 +71,8 @@ export function runnable(
       };
       // the canner heats up while the food is prepared, and a second load starts hot
       const warm = { ...lit, waterTemperature: PREHEATED[process.pack === 'raw' ? 'raw' : 'hot'] };
-      const load = canLoad(warm);
-      const cold = canLoad(lit);
+      const load = loadTimeline(warm);
+      const cold = loadTimeline(lit);
       const energy = { load: canningEnergy(warm), first: canningEnergy(lit) };
       if (!load.tested || !cold.tested || !energy.load.tested || !energy.first.tested) return [];
       const warmUp = cold.steps.find(({ step }) => step === 'heat the water')?.minutes.high ?? 0;

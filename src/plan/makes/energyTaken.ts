@@ -56,6 +56,18 @@ export function cooked(kitchen: Kitchen, minutes: number): Cooking {
   return { minutes, heat: heat.kWh, hold: hold.kWh, basis: joinBasis(heat.basis, hold.basis) };
 }
 
+/** Some litres of water brought to the boil, and the minutes that takes at the slow end. */
+export function waterBoiled(kitchen: Kitchen, litres: number): Taken & { readonly minutes: number } {
+  const { elevation } = kitchen;
+  const { temperature } = boilingTemperature({ elevation });
+  // a litre of cold water counts as a kilogram
+  const { kWh, basis } = taken(
+    heatUpEnergy({ mass: { value: litres, unit: 'kg' }, from: ROOM, to: temperature, food: 'water' }),
+  );
+  const minutes = Math.ceil((60 * kWh.high) / valueIn(burnerOf(kitchen), 'kW'));
+  return { kWh, minutes, basis: [...basis, ROOM_BASIS] };
+}
+
 /** A kg of water boiled off. */
 export const boiledOff = ({ elevation }: Kitchen): Taken => taken(boilOffEnergy({ water: KG, elevation }));
 

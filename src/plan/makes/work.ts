@@ -1,4 +1,4 @@
-import { MINUTES_A_JAR } from '../../process/canLoad';
+import { MINUTES_A_JAR } from '../../process/loadTimeline';
 import type { Basis } from '../../sources/basis';
 import type { Make } from '../request/planInput';
 

@@ -66,7 +66,7 @@ export function withPrices(activity: Activity, prices: Prices | undefined): Acti
     supplies: supplies.map((supply) => ({ ...supply, costPerKg: costOfKg(activity, supply, prices) })),
     costPerUnit: costOfUnit(activity, prices),
     ...(energyPerTray === undefined ? {} : { costPerTray: paidFor(energyPerTray, prices.energy.electricity) }),
-    ...(cook === undefined ? {} : { cook: { ...cook, costPerBatch: costOfBatch(cook, prices) } }),
+    ...(cook === undefined ? {} : { cook: pricedCook(cook, prices) }),
     ...(canning === undefined
       ? {}
       : {
@@ -111,6 +111,14 @@ function costOfUnit(
     ofStock + handsPerUnit * handsMinute,
   );
 }
+
+const pricedCook = (cook: Cook, prices: Prices): Cook => ({
+  ...cook,
+  costPerBatch: costOfBatch(cook, prices),
+  ...(cook.blanch === undefined
+    ? {}
+    : { blanch: { ...cook.blanch, cost: paidFor(cook.blanch.energy, prices.energy.stove) } }),
+});
 
 const costOfBatch = ({ minutes, stirred, energyPerBatch }: Cook, { energy, handsMinute }: Prices): number =>
   paidFor(energyPerBatch, energy.stove) + (stirred ? minutes * handsMinute : 0);

@@ -62,7 +62,20 @@ export interface Cook {
   readonly stirred: boolean;
   /** To hold one batch at the boil, kWh of the stove. */
   readonly energyPerBatch?: Range<number>;
+  /** What is paid for one batch, in the request's currency. */
   readonly costPerBatch?: number;
+  /** Where it is blanched, batch after batch in one water: that water, heated before the first batch. */
+  readonly blanch?: BlanchWater;
+}
+
+/** The water that a vegetable is blanched in. */
+export interface BlanchWater {
+  /** To bring it to the boil, at the slow end. */
+  readonly minutes: number;
+  /** The same in kWh of the stove. */
+  readonly energy: Range<number>;
+  /** What is paid for that, in the request's currency. */
+  readonly cost?: number;
 }
 
 /** One lot as it goes into one product. */

@@ -29,6 +29,8 @@ export interface Window {
 export type TaskKind =
   | 'heat canner' // water in a canner, before its first load of a day
   | 'prepare' // washing, peeling, cutting
+  | 'heat water' // water in a pot, before a vegetable is blanched in it
+  | 'blanch' // batch after batch in the same water; each with its return to the boil
   | 'cook'
   | 'fill' // jars filled, wiped, lidded; bags and boxes packed; trays spread
   | 'load' // jars lifted into the canner

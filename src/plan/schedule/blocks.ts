@@ -1,5 +1,5 @@
 import type { Block, Part, Row } from './board';
-import type { CanStep, Means, Portion, QuietStep } from './job';
+import { type CanStep, heatOf, type Means, type Portion, type QuietStep } from './job';
 
 /** The rows of the board, by where they stand: hands, burners, dryer trays, freeze-dryer, freezer, pots, canners. */
 const HANDS = 0;
@@ -44,7 +44,7 @@ export type CannerChoice = CanStep['canners'][number];
 export interface Blocks {
   /** Preparing a portion, by so many pairs of hands; none where there is nothing to prepare. */
   readonly cuts: (portion: Portion) => Block[];
-  /** Cooking and filling in one piece: the pot stays on its burner until the last jar is filled. */
+  /** Cooking and filling in one piece: the pot stays on its burner until the last jar is filled, or the last batch is blanched. */
   readonly stoves: (portion: Portion) => Block[];
   /** One load, from the first jar in to the last jar out; with the minutes just before it that its water is heated. */
   readonly load: (step: CanStep, choice: CannerChoice, heated: number) => Block;
@@ -68,14 +68,17 @@ export function blocksOf(means: Means): Blocks {
       : pots.flatMap(({ litres }, pot) => (litres >= cook.litres - 1e-6 ? [POTS + pot] : []));
   const stove = ({ cook, fill }: Portion, fillers: number, pot: number | undefined): Block => {
     const boils = cook?.minutes ?? 0;
+    const heat = heatOf(cook);
     const fills = shared(fill, fillers);
-    const minutes = boils + fills;
+    const minutes = heat + boils + fills;
+    // what is blanched is cooled and drained before it is packed: its pot is free
+    const inPot = cook?.blanch === undefined ? minutes : heat + boils;
     return {
       minutes,
       parts: [
-        ...(pot === undefined ? [] : [part(pot, 1, 0, minutes), part(BURNERS, 1, 0, minutes)]),
-        ...(cook?.stirred ? [part(HANDS, 1, 0, boils)] : []),
-        ...(fills > 0 ? [part(HANDS, fillers, boils, fills)] : []),
+        ...(pot === undefined ? [] : [part(pot, 1, 0, inPot), part(BURNERS, 1, 0, inPot)]),
+        ...(cook?.stirred ? [part(HANDS, 1, heat, boils)] : []),
+        ...(fills > 0 ? [part(HANDS, fillers, heat + boils, fills)] : []),
       ],
     };
   };

@@ -1,6 +1,6 @@
 import type { Window } from '../request/daySchedule';
 import { shared } from './blocks';
-import type { Job, Means, Portion } from './job';
+import { heatOf, type Job, type Means, type Portion } from './job';
 
 /** The minute at which so many minutes of work have passed: breaks between the windows do not count. */
 export function clockAt(worked: number, windows: readonly Window[]): number {
@@ -42,10 +42,15 @@ export function lowerBound(jobs: readonly Job[], means: Means, windows: readonly
   const sum = (some: readonly Job[], each: (job: Job) => number) => some.reduce((total, job) => total + each(job), 0);
   const least = (some: readonly Job[], each: (job: Job) => number) => Math.min(...some.map(each));
   const cut = ({ prepare }: Portion) => shared(prepare, means.hands);
-  const pot = ({ cook, fill }: Portion) => (cook === undefined ? 0 : cook.minutes + shared(fill, means.hands));
+  const pot = ({ cook, fill }: Portion) => {
+    if (cook === undefined) return 0;
+    return heatOf(cook) + cook.minutes + (cook.blanch === undefined ? shared(fill, means.hands) : 0);
+  };
+  // water heats while the food is cut
+  const fed = (portion: Portion) => Math.max(cut(portion), heatOf(portion.cook));
   const stove = ({ cook, fill }: Portion) => (cook?.minutes ?? 0) + shared(fill, means.hands);
   const potMinutes = ({ portions }: Job) => portions.reduce((total, portion) => total + pot(portion), 0);
-  const filled = ({ portions }: Job) => Math.max(0, ...portions.map((portion) => cut(portion) + stove(portion)));
+  const filled = ({ portions }: Job) => Math.max(0, ...portions.map((portion) => fed(portion) + stove(portion)));
   const quickest = ({ into }: Job) =>
     into?.kind === 'can' ? Math.min(...into.canners.map(({ minutes }) => minutes)) : 0;
   const warmUp = ({ into }: Job) => (into?.kind === 'can' ? Math.min(...into.canners.map((each) => each.warmUp)) : 0);
@@ -57,7 +62,10 @@ export function lowerBound(jobs: readonly Job[], means: Means, windows: readonly
     );
 
   const cooked = jobs.filter(({ portions }) => portions.some(({ cook }) => cook !== undefined));
-  const firstCut = ({ portions }: Job) => Math.min(...portions.filter(({ cook }) => cook !== undefined).map(cut));
+  const firstCut = ({ portions }: Job) =>
+    Math.min(
+      ...portions.filter(({ cook }) => cook !== undefined).map((portion) => fed(portion) - heatOf(portion.cook)),
+    );
   const worked = Math.max(
     sum(jobs, handMinutes) / means.hands,
     sum(jobs, (job) => potMinutes(job) + quickest(job)) / means.burners,

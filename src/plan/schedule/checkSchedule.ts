@@ -86,6 +86,7 @@ export function brokenRules(schedule: Pick<DaySchedule, 'tasks' | 'windows' | 'r
     ...schedule.tasks.flatMap((task) => hoursOf(task, schedule.windows)),
     ...products.flatMap((product) => stepsOf(product, schedule.tasks)),
     ...canners(schedule.tasks),
+    ...schedule.tasks.flatMap((task) => boils(task, schedule.tasks)),
     ...jars(schedule.tasks),
   ];
 }
@@ -132,7 +133,7 @@ const by = (edge: 'start' | 'end') => (one: ScheduledTask, other: ScheduledTask)
 function stepsOf(product: string, tasks: readonly ScheduledTask[]): BrokenRule[] {
   const own = (...kinds: TaskKind[]) =>
     tasks.filter((task) => kinds.includes(task.kind) && task.products.includes(product));
-  const [prepared, cooked, filled] = [own('prepare').sort(by('end')), own('cook'), own('fill')];
+  const [prepared, cooked, filled] = [own('prepare').sort(by('end')), own('cook', 'blanch'), own('fill')];
   const quiet = own('dry', 'freeze').sort(by('start'));
   const next = [cooked, filled, quiet].find((some) => some.length > 0) ?? [];
   const broken: BrokenRule[] = [];
@@ -207,6 +208,19 @@ function canners(tasks: readonly ScheduledTask[]): BrokenRule[] {
   });
 }
 
+/** A vegetable goes into water that boils: heated in the same pot, or from the blanching just before it. */
+function boils(task: ScheduledTask, tasks: readonly ScheduledTask[]): BrokenRule[] {
+  if (task.kind !== 'blanch') return [];
+  const vessels = task.uses.map(({ resource }) => resource).filter((name) => name !== 'burners' && name !== 'hands');
+  const before = tasks.some(
+    ({ kind, end, uses }) =>
+      (kind === 'heat water' || kind === 'blanch') &&
+      Math.abs(end - task.start) <= NEAR &&
+      uses.some(({ resource }) => vessels.includes(resource)),
+  );
+  return before ? [] : [rule('order', task.start, `${task.what}: blanched in water that was not brought to the boil`)];
+}
+
 /** Every single jar goes into a load of its product, soon after it is filled. */
 function jars(tasks: readonly ScheduledTask[]): BrokenRule[] {
   const loads = tasks.filter(({ kind }) => kind === 'can');
@@ -275,9 +289,14 @@ function workOf(product: PlannedProduct, { tasks }: Pick<DaySchedule, 'tasks'>):
   }
   if (pots !== undefined) {
     const batches = pots.batches.reduce((sum, each) => sum + each.batches, 0);
-    must(own('cook').length === batches, `${own('cook').length} batches are cooked of ${batches}`);
+    const done = own('cook').length + count(own('blanch'));
+    must(done === batches, `${done} batches are cooked or blanched of ${batches}`);
     for (const { start, end } of own('cook'))
       must(end - start >= pots.minutesEach - NEAR, `cooked ${end - start} min of ${pots.minutesEach}`, start);
+    for (const { start, end, units: each } of own('blanch')) {
+      const least = pots.minutesEach * (each?.count ?? 1);
+      must(end - start >= least - NEAR, `blanched ${end - start} min of ${least}`, start);
+    }
   }
   if (trays !== undefined) {
     const runs = own(trays.where === 'dryer' ? 'dry' : 'freeze-dry');

@@ -7,6 +7,21 @@ export interface Trimmings {
   readonly kg: number;
 }
 
+/** What a portion does in a pot. */
+export interface Cooking {
+  /** All of it, from the food in to the food out. */
+  readonly minutes: number;
+  /** In the pot at once. */
+  readonly litres: number;
+  /** Whether one pair of hands stays at the pot. */
+  readonly stirred: boolean;
+  /** Where it is blanched: the minutes its water takes to boil before, and the batches that go in one after the other. */
+  readonly blanch?: { readonly heat: number; readonly batches: number };
+}
+
+/** Minutes that pot and burner are busy before the food goes in. */
+export const heatOf = (cook: Cooking | undefined): number => cook?.blanch?.heat ?? 0;
+
 /** One batch of one product: prepared, cooked if it is cooked, and filled, without a wait that spoils it. */
 export interface Portion {
   readonly product: string;
@@ -17,7 +32,7 @@ export interface Portion {
   /** Minutes of one pair of hands to prepare it, and to fill it. */
   readonly prepare: number;
   readonly fill: number;
-  readonly cook?: { readonly minutes: number; readonly litres: number; readonly stirred: boolean };
+  readonly cook?: Cooking;
   /** What falls off when it is prepared, at the poor end. */
   readonly drops: readonly Trimmings[];
 }
@@ -68,7 +83,8 @@ export interface Means {
 /** Minutes of one job with nothing beside it: a day that long after the last window always has room for all. */
 export const minutesAlone = ({ portions, into }: Job): number =>
   portions.reduce(
-    (total, { prepare, cook, fill }) => total + Math.ceil(prepare) + (cook?.minutes ?? 0) + Math.ceil(fill),
+    (total, { prepare, cook, fill }) =>
+      total + Math.ceil(prepare) + heatOf(cook) + (cook?.minutes ?? 0) + Math.ceil(fill),
     0,
   ) +
   (into === undefined

@@ -5,10 +5,10 @@ import { LIFT_A_JAR } from '../makes/work';
 import { type Kept, NOISE } from '../program/decide';
 import type { Prepared } from '../program/prepare';
 import { cannersFor, loads } from '../program/program';
-import type { Canning } from '../request/activity';
+import type { Canning, Cook } from '../request/activity';
 import type { Wanted } from '../request/planInput';
 import { decidedOf } from '../solver/relaxation';
-import type { Job, Portion, QuietStep, Trimmings } from './job';
+import type { Cooking, Job, Portion, QuietStep, Trimmings } from './job';
 import { batchesOver, fitsAlone } from './loadsThatFit';
 
 /** Minutes by the clock that all hands prepare at a stretch before it goes on trays or into packs: common practice. */
@@ -36,11 +36,18 @@ export function jobsOf(prepared: Whole, kept: readonly Kept[], values: ReadonlyM
 }
 
 /** A share of a product's work as one portion. */
-function portionOf({ day }: Whole, { making, decided }: Kept, share: number, units: number, fill: number): Portion {
+function portionOf(
+  { day, capacity }: Whole,
+  { making, decided }: Kept,
+  share: number,
+  units: number,
+  fill: number,
+): Portion {
   const { activity, label, unit } = making;
   const lots = [...decided.rawByLot].filter(([, kg]) => kg > NOISE).map(([lot]) => day.lots[lot] as KnownLot);
   const { cook } = activity;
   const kg = decided.rawKg * share;
+  const largest = Math.max(...capacity.pots, NOISE);
   return {
     product: label,
     what: `${activity.madeOf === 'trimmings' ? 'trimmings of ' : ''}${lots.map((lot) => lot.label).join(' and ')}`,
@@ -48,9 +55,7 @@ function portionOf({ day }: Whole, { making, decided }: Kept, share: number, uni
     filled: { count: units, unit },
     prepare: activity.handsPerKg * kg,
     fill,
-    ...(cook === undefined
-      ? {}
-      : { cook: { minutes: Math.ceil(cook.minutes), litres: cook.litresPerKg * kg, stirred: cook.stirred } }),
+    ...(cook === undefined ? {} : { cook: cookingOf(cook, cook.litresPerKg * kg, largest) }),
     drops:
       activity.madeOf === 'trimmings'
         ? []
@@ -63,6 +68,19 @@ function portionOf({ day }: Whole, { making, decided }: Kept, share: number, uni
   };
 }
 
+/** A portion in its pot: at once, or where it is blanched a batch after the other in the same water. */
+function cookingOf({ minutes, stirred, blanch }: Cook, litres: number, largest: number): Cooking {
+  if (blanch === undefined) return { minutes: Math.ceil(minutes), litres, stirred };
+  const batches = batchesIn(litres, largest);
+  return {
+    minutes: Math.ceil(minutes * batches - NOISE),
+    litres: litres / batches,
+    stirred,
+    blanch: { heat: blanch.minutes, batches },
+  };
+}
+const batchesIn = (litres: number, pot: number): number => Math.max(1, Math.ceil(litres / pot - NOISE));
+
 /** So many equal parts of a whole number, the larger ones first: 7 in 3 is 3, 2, 2. */
 export const evenly = (whole: number, parts: number): number[] =>
   Array.from({ length: parts }, (_, index) => Math.floor(whole / parts) + (index < whole % parts ? 1 : 0));
@@ -70,7 +88,7 @@ export const evenly = (whole: number, parts: number): number[] =>
 /** Batches that a share of a product takes in the largest pot. */
 const batchesOf = ({ capacity }: Whole, { making, decided }: Kept, share: number): number => {
   const litres = (making.activity.cook?.litresPerKg ?? 0) * decided.rawKg * share;
-  return Math.max(1, Math.ceil(litres / Math.max(...capacity.pots, NOISE) - NOISE));
+  return batchesIn(litres, Math.max(...capacity.pots, NOISE));
 };
 
 /** One load: jars of one product, or of several that share its process. */
@@ -261,13 +279,26 @@ function freezeDriedJobs(prepared: Whole, kept: readonly Kept[]): Job[] {
 const valueInMinutes = ({ said }: Kept): number =>
   said.trays?.hours === undefined ? 0 : valueIn(said.trays.hours.high, 'min');
 
+/** How often the pot is put on for what is cooked or blanched before it is frozen: no longer than a stretch of work. */
+function potsFull(prepared: Whole, each: Kept): number {
+  const { cook } = each.making.activity;
+  if (cook === undefined) return 1;
+  const batches = batchesOf(prepared, each, 1);
+  return cook.blanch === undefined ? batches : Math.ceil((batches * cook.minutes) / STRETCH);
+}
+
 /** Packs for the freezer, a stretch of work at a time. */
 function frozenJobs(prepared: Whole, each: Kept): Job[] {
   const { decided, making } = each;
   const kgPerPack = making.activity.stockPerUnit['freezer load'] ?? 0;
   const { capacity } = prepared;
   const aDay = (capacity.stock['freezer load'] ?? Number.POSITIVE_INFINITY) / capacity.days;
-  const fewest = Math.max(1, stretchesOf(prepared, each), Math.ceil((kgPerPack * decided.ready) / aDay));
+  const fewest = Math.max(
+    1,
+    stretchesOf(prepared, each),
+    potsFull(prepared, each),
+    Math.ceil((kgPerPack * decided.ready) / aDay),
+  );
   const parts = Math.min(decided.ready, fewest);
   return evenly(decided.ready, parts).map((some): Job => {
     const share = some / decided.ready;

@@ -1,13 +1,14 @@
 import type { Activity } from '../request/activity';
+import { emptyDay } from './day';
 import { type CanStep, type Job, type Means, minutesAlone, type Portion } from './job';
-import { newDay } from './place';
+import { place } from './place';
 
 /** Minutes that a day with one load has left over, for parts that are rounded up. */
 const SPARE = 30;
 
 /** Whether a kitchen with nothing else to do can fill and run this load without a jar that waits too long. */
 export const fitsAlone = (job: Job, means: Means): boolean =>
-  newDay(means, [{ from: 0, to: minutesAlone(job) + SPARE }], 0, 0).place(job);
+  place(emptyDay(means, [{ from: 0, to: minutesAlone(job) + SPARE }], 0, 0), job);
 
 /**
  * Jars of each batch when a load is cooked in several pots side by side: the fewest of the largest pots, as even as

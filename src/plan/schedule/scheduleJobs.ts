@@ -3,8 +3,10 @@ import type { Effort } from '../makes/effort';
 import type { DaySchedule, ScheduledTask, Window } from '../request/daySchedule';
 import { rowsOf, shared } from './blocks';
 import { lowerBound, workedBy } from './bound';
+import { emptyDay } from './day';
 import { type Job, type Means, minutesAlone } from './job';
-import { newDay } from './place';
+import { place } from './place';
+import { tasksOf } from './tasksOf';
 
 /** Orders of the jobs that are tried; a long day gets fewer. */
 const MOST_ORDERS = 60;
@@ -41,9 +43,9 @@ export function scheduleJobs(
   const overtime = Math.ceil(jobs.reduce((total, job) => total + minutesAlone(job) + 1, 0) + quietRounds(jobs, means));
 
   const attempt = (order: readonly Job[]): Tried | undefined => {
-    const day = newDay(means, windows, overtime, longest, effort);
-    for (const job of order) if (!day.place(job)) return undefined;
-    const tasks = day.tasks();
+    const day = emptyDay(means, windows, overtime, longest, effort);
+    for (const job of order) if (!place(day, job)) return undefined;
+    const tasks = tasksOf(day);
     const attended = tasks.filter(({ kind }) => kind !== 'pack' && kind !== 'freeze-dry');
     return {
       tasks,

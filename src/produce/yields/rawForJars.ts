@@ -1,31 +1,30 @@
 import type * as z from 'zod/mini';
 import { answer } from '../../common/answer';
 import { fail } from '../../errors/StillroomError';
-import { count, fields, mass, name, readInput } from '../../quantity/fields';
+import { count, fields, mass, readInput } from '../../quantity/fields';
 import { roundToStep } from '../../quantity/fractions';
 import { valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import { type Basis, type Caution, joinBasis, joinCautions } from '../../sources/basis';
 import { basisOf } from '../../sources/table';
+import { jar as jarWord, type ReadJar } from '../../words/jar';
 import { type CatalogueRow, findProduce } from '../catalogue';
 import { caution } from '../cautions';
 import { produceDensity } from '../weights/weights';
 import { type Form, findForm } from './forms';
-import { findJar, type JarName } from './jarNames';
 import { type CanningRow, guideQuart, printedNeed } from './printed';
 import { formField, produceField } from './readyFromRaw';
 import { poundsInQuart, readyShare } from './share';
 import { mapSpan, memoryCaution, type Span, spanIn, workedOut } from './span';
 
-const jarField = name('a jar, such as "pint" or "quart"');
 const JARS_AT_MOST = 1_000_000;
 const rawSchema = fields({
   produce: produceField,
   form: formField,
-  jar: jarField,
+  jar: jarWord(),
   jars: count('jars', 1, JARS_AT_MOST),
 });
-const jarsSchema = fields({ produce: produceField, form: formField, jar: jarField, raw: mass() });
+const jarsSchema = fields({ produce: produceField, form: formField, jar: jarWord(), raw: mass() });
 const quartSchema = fields({ produce: produceField, form: formField });
 export type RawForJarsInput = z.input<typeof rawSchema>;
 export type JarsFromRawInput = z.input<typeof jarsSchema>;
@@ -138,7 +137,7 @@ interface JarNeed {
 const QUARTS_IN_LOAD = 7;
 const PINTS_IN_LOAD = 9;
 
-function jarNeed({ quart, guide }: Need, jar: JarName): JarNeed {
+function jarNeed({ quart, guide }: Need, jar: ReadJar): JarNeed {
   const quarts = valueIn(jar.volume, 'quart');
   const scaled = (likely: number): Span => mapSpan(quart, (pounds) => (pounds / quart.likely) * likely);
   const plain = scaled(quart.likely * quarts);
@@ -199,7 +198,7 @@ function jarsFilled({ perJar, load }: JarNeed, pounds: number): number {
  *
  * @param input.produce - any name of a fruit or vegetable
  * @param input.form - `halves`, `slices`, `whole`, `crushed`, `sauce`, `juice` ...
- * @param input.jar - by its nominal US size: `half-pint`, `pint`, `quart`, `half-gallon`, `12 oz` ...
+ * @param input.jar - a size by name (`half-pint`, `pint`, `12 oz` ...), a volume or a measured jar
  * @param input.jars - 1 to 1,000,000
  * @returns `raw` in lb, as the tables print it; `road` says which way it came
  * @throws StillroomError UNKNOWN_NAME for produce, form or jar that is in no table
@@ -216,7 +215,7 @@ function jarsFilled({ perJar, load }: JarNeed, pounds: number): number {
  */
 export function rawForJars(input: RawForJarsInput): RawForJars {
   const given = readInput(rawSchema, input);
-  const jar = findJar(given.jar);
+  const { jar } = given;
   const { quart, guide, ...need } = needFor(given.produce, given.form);
   const pounds = poundsFor(jarNeed({ ...need, quart, guide }, jar), given.jars);
   return answer({ ...need, jar: jar.name, jars: given.jars, raw: spanIn(pounds, 'lb', 'lb') });
@@ -227,7 +226,7 @@ export function rawForJars(input: RawForJarsInput): RawForJars {
  *
  * @param input.produce - any name of a fruit or vegetable
  * @param input.form - see `rawForJars`
- * @param input.jar - by its nominal US size
+ * @param input.jar - a size by name, a volume or a measured jar
  * @param input.raw - weight as bought or picked
  * @returns `jars` whole, rounded down at each end; `rawPerJar` in the unit of `raw`
  * @throws StillroomError UNKNOWN_NAME for produce, form or jar that is in no table
@@ -241,7 +240,7 @@ export function rawForJars(input: RawForJarsInput): RawForJars {
  */
 export function jarsFromRaw(input: JarsFromRawInput): JarsFromRaw {
   const given = readInput(jarsSchema, input);
-  const jar = findJar(given.jar);
+  const { jar } = given;
   const { quart, guide, ...need } = needFor(given.produce, given.form);
   const one = jarNeed({ ...need, quart, guide }, jar);
   const pounds = valueIn(given.raw, 'lb');

@@ -65,7 +65,8 @@ describe('frozen: vegetables are blanched as the freezing tables print', () => {
     expect(blanch).toMatch(/with .* gallons of water/);
     expect(cool).toContain('ice water for 4 min, with as much ice as vegetables by weight');
     const raw = made([{ produce: 'peach', raw: '40 lb' }], [{ make: 'frozen', from: 'peach' }]).products[0];
-    const perPound = (product: typeof raw) => (product?.handsMinutes.prepare ?? 0) / (product?.raw.value ?? 1);
+    const perPound = (product: typeof raw) =>
+      ((product?.handsMinutes.prepare ?? 0) + (product?.handsMinutes.stir ?? 0)) / (product?.raw.value ?? 1);
     expect(perPound(frozen())).toBeGreaterThan(perPound(raw) + 0.5);
     const smaller = frozen({ pots: [{ volume: '10 quarts' }] });
     expect(perPound(smaller)).toBeGreaterThan(perPound(frozen()) + 0.5);

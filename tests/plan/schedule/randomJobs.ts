@@ -53,8 +53,16 @@ export function randomJobs(seed: number): { jobs: Job[]; means: Means; windows: 
     if (amount <= 0 || (kind === 'freeze-dry' && room < 1)) return { portions, needs: [] };
     left[kind as 'dry'] -= kind === 'freeze-dry' ? 1 : amount;
     const minutes = kind === 'dry' ? 60 * whole(4, 14) : 24 * 60;
+    // every other vegetable for the freezer is blanched
+    const blanch =
+      kind === 'freeze' && index % 2 === 0 ? { heat: 5 * (index + 1), batches: 1 + (index % 4) } : undefined;
     return {
-      portions,
+      portions: portions.map(({ cook, ...rest }) => ({
+        ...rest,
+        ...(cook === undefined
+          ? {}
+          : { cook: { ...cook, ...(blanch === undefined ? {} : { blanch, stirred: true }) } }),
+      })),
       into: {
         kind: kind as 'dry',
         units: { count: 3, unit: 'tray' },

@@ -1,14 +1,17 @@
 import * as z from 'zod/mini';
 import { answer } from '../common/answer';
+import type { Decimal } from '../common/decimal';
 import { lookUp, type Named } from '../common/names';
 import { fail, within } from '../errors/StillroomError';
 import { count, fields, optional, readInput, reading } from '../quantity/fields';
+import { toDecimalIn } from '../quantity/scale';
+import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
 import { basisOf } from '../sources/table';
+import { capacityOf, jar as jarWord, type ReadJar, readJar } from '../words/jar';
 import { jarCaution } from './cautions';
-import { type JarInput, jarField, sizeNamed } from './describeJar';
 import { MOST_JARS } from './jarsFor';
-import { type CannerLoadRow, type JarSizeRow, leastLoadRows, loadRows, sizeRows } from './tables';
+import { type CannerLoadRow, leastLoadRows, loadRows } from './tables';
 
 /** A kind of canner by name, or how many jars of each size yours holds: `{ pint: 8, quart: 7 }`. */
 export type CannerInput = string | { readonly [jarSize: string]: number };
@@ -66,7 +69,7 @@ const CANNER_NAMES = `kind of canner (${CANNERS.map(({ name }) => name).join(', 
 
 const schema = /* @__PURE__ */ fields({
   jars: count('how many filled jars', 1, MOST_JARS),
-  jar: jarField(),
+  jar: jarWord(),
   canner: optional(
     reading<CannerInput, CannerInput>((given) => {
       if (typeof given === 'string') return given;
@@ -75,11 +78,11 @@ const schema = /* @__PURE__ */ fields({
     }),
   ),
 });
-export type CanLoadsInput = z.input<typeof schema>;
+export type LoadsForInput = z.input<typeof schema>;
 
 const ownLoads = /* @__PURE__ */ z.record(z.string(), count('how many jars of that size one load holds', 1, MOST_JARS));
 
-export interface CanLoads {
+export interface LoadsFor {
   /** Loads to run, the last one included. */
   readonly loads: number;
   /** Jars in a full load. */
@@ -91,22 +94,17 @@ export interface CanLoads {
 }
 
 interface Load {
-  /** The size that the figure is for. */
+  /** The jar that the figure is for. */
   readonly size: string;
+  readonly held: Quantity<'volume'>;
   readonly jars: number;
   readonly basis: readonly Basis[];
-}
-
-function sizeOf(jar: JarInput): JarSizeRow {
-  if (typeof jar === 'string') return sizeNamed(jar, 'jar');
-  if (typeof jar.size !== 'string') fail('MISSING', 'jar.size', jar.size, 'the size the jar is sold as, such as pint');
-  return sizeNamed(jar.size, 'jar.size');
 }
 
 function ownCanner(canner: object): Load[] {
   const held = within('canner', () => readInput(ownLoads, canner));
   return Object.entries(held).map(([size, jars]) => ({
-    size: sizeNamed(size, `canner.${size}`).name,
+    ...figureFor(readJar(size, `canner.${size}`)),
     jars,
     basis: [{ of: `${size} jars in a full load`, kind: 'measured' }],
   }));
@@ -118,17 +116,21 @@ function printedLoads(kind: CannerKind): Load[] {
   return [...new Set(rows.map(({ jar }) => jar))].map((size) => {
     const of = rows.filter(({ jar, obtained }) => jar === size && obtained !== 'memory');
     const jars = Math.max(...of.map(({ most }) => most));
-    return { size, jars, basis: of.map((row) => basisOf(row, `${size} jars in a full load`)) };
+    return { size, held: capacityOf(size), jars, basis: of.map((row) => basisOf(row, `${size} jars in a full load`)) };
   });
 }
 
-const place = (size: string): number => sizeRows.findIndex(({ name }) => name === size);
+const figureFor = ({ name, volume }: ReadJar) => ({ size: name, held: volume });
+const litres = (held: Quantity<'volume'>): Decimal => toDecimalIn(held, 'L');
 
-/** The figure for this size of jar, or else for the next larger size that has one. */
-function nextLarger<T extends { readonly size: string }>(figures: readonly T[], size: JarSizeRow): T | undefined {
+/** The figure for this jar, or else for the next larger one that has one. */
+function nextLarger<T extends { readonly held: Quantity<'volume'> }>(
+  figures: readonly T[],
+  jar: ReadJar,
+): T | undefined {
   return figures
-    .filter((each) => place(each.size) >= place(size.name))
-    .sort((one, other) => place(one.size) - place(other.size))[0];
+    .filter(({ held }) => litres(held).gte(litres(jar.volume)))
+    .sort((one, other) => litres(one.held).cmp(litres(other.held)))[0];
 }
 
 /**
@@ -147,28 +149,27 @@ function nextLarger<T extends { readonly size: string }>(figures: readonly T[], 
  *
  * @example
  * ```ts
- * import { canLoads } from 'stillroom/jars';
+ * import { loadsFor } from 'stillroom/jars';
  *
- * const { loads, perLoad, lastLoad } = canLoads({ jars: 20, jar: 'pint' });
+ * const { loads, perLoad, lastLoad } = loadsFor({ jars: 20, jar: 'pint' });
  * [loads, perLoad, lastLoad]; // => [3, 9, 2]
- * canLoads({ jars: 20, jar: 'pint', canner: { pint: 7 } }).lastLoad; // => 6
- * canLoads({ jars: 3, jar: 'half-gallon' }); // throws StillroomError MISSING
+ * loadsFor({ jars: 20, jar: 'pint', canner: { pint: 7 } }).lastLoad; // => 6
+ * loadsFor({ jars: 3, jar: 'half-gallon' }); // throws StillroomError MISSING
  * ```
  */
-export function canLoads(input: CanLoadsInput): CanLoads {
+export function loadsFor(input: LoadsForInput): LoadsFor {
   const { jars, jar, canner = 'boiling-water' } = readInput(schema, input);
-  const size = sizeOf(jar);
   const kind = typeof canner === 'string' ? lookUp(canner, CANNERS, 'canner', CANNER_NAMES) : undefined;
   const known = kind === undefined ? ownCanner(canner as object) : printedLoads(kind);
-  const load = nextLarger(known, size);
+  const load = nextLarger(known, jar);
   if (load === undefined) {
-    fail('MISSING', 'canner', input.canner, `how many ${size.name} jars your canner holds: { "${size.name}": 4 }`);
+    fail('MISSING', 'canner', input.canner, `how many ${jar.name} jars your canner holds: { "${jar.name}": 4 }`);
   }
   const loads = Math.ceil(jars / load.jars);
   const lastLoad = jars - (loads - 1) * load.jars;
   const least = nextLarger(
-    leastLoadRows.map((row) => ({ size: row.jar, row })),
-    size,
+    leastLoadRows.map((row) => ({ held: capacityOf(row.jar), row })),
+    jar,
   )?.row;
   const tooSmall = kind?.pressure === true && least !== undefined && lastLoad < least.least;
   return answer({
@@ -178,15 +179,15 @@ export function canLoads(input: CanLoadsInput): CanLoads {
     basis: joinBasis(
       load.basis,
       tooSmall ? [basisOf(least, `least ${least.jar} jars in a pressure load`)] : [],
-      load.size === size.name
+      load.size === jar.name
         ? []
-        : [{ of: `${size.name} jars counted as ${load.size} jars in a load`, kind: 'common-practice' }],
+        : [{ of: `${jar.name} jars counted as ${load.size} jars in a load`, kind: 'common-practice' }],
     ),
     cautions: [
       ...(kind === undefined ? [] : [jarCaution('rack-differs')]),
-      ...(load.size === size.name ? [] : [jarCaution('load-not-printed')]),
+      ...(load.size === jar.name ? [] : [jarCaution('load-not-printed')]),
       ...(tooSmall ? [jarCaution('small-pressure-load')] : []),
-      ...(size.name === 'half-gallon' ? [jarCaution('half-gallon-juice-only')] : []),
+      ...(jar.name === 'half-gallon' ? [jarCaution('half-gallon-juice-only')] : []),
     ],
   });
 }

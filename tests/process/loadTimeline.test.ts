@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type CanLoad, type CanLoadInput, canLoad } from '../../src/process/index';
+import { type LoadTimeline, type LoadTimelineInput, loadTimeline } from '../../src/process/index';
 import { thrownBy as errorOf } from '../helpers/errors';
 
 const beans = {
@@ -14,12 +14,12 @@ const beans = {
   burnerPower: '2400 W',
 } as const;
 const peaches = { ...beans, food: 'peach', form: 'halves', method: 'boiling-water', water: '16 quarts' } as const;
-const load = (input: CanLoadInput): CanLoad => {
-  const answer = canLoad(input);
+const load = (input: LoadTimelineInput): LoadTimeline => {
+  const answer = loadTimeline(input);
   if (!answer.tested) expect.fail(answer.reason);
   return answer;
 };
-const step = (answer: CanLoad, name: string) => answer.steps.find((line) => line.step === name)?.minutes;
+const step = (answer: LoadTimeline, name: string) => answer.steps.find((line) => line.step === name)?.minutes;
 
 describe('a pressure canner', () => {
   test('has the printed steps around the tested time', () => {
@@ -100,8 +100,8 @@ describe('a boiling-water canner', () => {
 });
 
 test('a refused process has no timeline', () => {
-  expect(canLoad({ ...beans, method: 'boiling-water' })).toMatchObject({ tested: false });
-  expect(canLoad({ ...beans, food: 'banana' })).toMatchObject({ tested: false });
+  expect(loadTimeline({ ...beans, method: 'boiling-water' })).toMatchObject({ tested: false });
+  expect(loadTimeline({ ...beans, food: 'banana' })).toMatchObject({ tested: false });
 });
 
 test('the process is never shortened, the ranges are in order, and more power is never slower', () => {
@@ -119,7 +119,7 @@ test('the process is never shortened, the ranges are in order, and more power is
           water: { value: litres, unit: 'L' },
           elevation: { value: metres, unit: 'm' },
         } as const;
-        const answer = canLoad({ ...input, burnerPower: { value: watts, unit: 'W' } });
+        const answer = loadTimeline({ ...input, burnerPower: { value: watts, unit: 'W' } });
         if (!answer.tested) return;
         expect(step(answer, 'process')?.low).toBe(answer.process.minutes);
         for (const { minutes } of [...answer.steps, { minutes: answer.total }]) {
@@ -147,8 +147,11 @@ test.each([
   [{ food: 'zebra' }, 'UNKNOWN_NAME', 'food'],
   [{ colour: 'red' }, 'UNKNOWN_FIELD', 'colour'],
 ])('%o is an error', (wrong, code, path) => {
-  expect(errorOf(() => canLoad({ ...beans, ...wrong } as unknown as CanLoadInput))).toMatchObject({ code, path });
+  expect(errorOf(() => loadTimeline({ ...beans, ...wrong } as unknown as LoadTimelineInput))).toMatchObject({
+    code,
+    path,
+  });
 });
 test('a wrong argument altogether', () => {
-  expect(errorOf(() => canLoad(undefined as unknown as CanLoadInput))).toMatchObject({ path: 'jars' });
+  expect(errorOf(() => loadTimeline(undefined as unknown as LoadTimelineInput))).toMatchObject({ path: 'jars' });
 });

@@ -1,16 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { canLoads } from '../../src/jars/index';
+import { loadsFor } from '../../src/jars/index';
 import { codeOf, pathOf } from '../helpers/errors';
 
 const ids = (answer: { cautions: readonly { id: string }[] }) => answer.cautions.map(({ id }) => id);
 
-describe('canLoads', () => {
+describe('loadsFor', () => {
   test('7 quarts or 9 pints a load (USDA guides)', () => {
-    expect(canLoads({ jars: 7, jar: 'quart' })).toMatchObject({ loads: 1, perLoad: 7, lastLoad: 7 });
-    expect(canLoads({ jars: 10, jar: 'pint' })).toMatchObject({ loads: 2, perLoad: 9, lastLoad: 1 });
-    expect(canLoads({ jars: 18, jar: 'pints', canner: 'large pressure canner' }).loads).toBe(1);
-    expect(canLoads({ jars: 5, jar: 'quart', canner: 'small pressure' })).toMatchObject({ loads: 2, lastLoad: 1 });
+    expect(loadsFor({ jars: 7, jar: 'quart' })).toMatchObject({ loads: 1, perLoad: 7, lastLoad: 7 });
+    expect(loadsFor({ jars: 10, jar: 'pint' })).toMatchObject({ loads: 2, perLoad: 9, lastLoad: 1 });
+    expect(loadsFor({ jars: 18, jar: 'pints', canner: 'large pressure canner' }).loads).toBe(1);
+    expect(loadsFor({ jars: 5, jar: 'quart', canner: 'small pressure' })).toMatchObject({ loads: 2, lastLoad: 1 });
   });
 
   test.each([
@@ -21,7 +21,7 @@ describe('canLoads', () => {
     'dial-gauge',
     'weighted gauge',
   ])('a %s takes the usual load', (canner) => {
-    expect(canLoads({ jars: 9, jar: 'pint', canner }).perLoad).toBe(9);
+    expect(loadsFor({ jars: 9, jar: 'pint', canner }).perLoad).toBe(9);
   });
 
   test('a size with no printed load counts as the next larger one and says so', () => {
@@ -32,41 +32,41 @@ describe('canLoads', () => {
       ['24 oz', 7],
       ['28 oz', 7],
     ] as const) {
-      const answer = canLoads({ jars: 30, jar });
+      const answer = loadsFor({ jars: 30, jar });
       expect(answer.perLoad).toBe(perLoad);
       expect(ids(answer)).toContain('load-not-printed');
       expect(answer.basis.at(-1)?.kind).toBe('common-practice');
     }
-    expect(ids(canLoads({ jars: 30, jar: 'pint' }))).toEqual(['rack-differs']);
+    expect(ids(loadsFor({ jars: 30, jar: 'pint' }))).toEqual(['rack-differs']);
   });
 
   test('your own canner goes before the printed load', () => {
-    const own = canLoads({ jars: 20, jar: 'pint', canner: { quart: 5, pint: 8 } });
+    const own = loadsFor({ jars: 20, jar: 'pint', canner: { quart: 5, pint: 8 } });
     expect(own).toMatchObject({ loads: 3, perLoad: 8, lastLoad: 4, cautions: [] });
     expect(own.basis).toEqual([{ of: 'pint jars in a full load', kind: 'measured' }]);
-    expect(canLoads({ jars: 20, jar: 'half-pint', canner: { quarts: 5 } }).perLoad).toBe(5);
-    expect(canLoads({ jars: 4, jar: { size: 'pint', brimful: '495 mL' } }).perLoad).toBe(9);
+    expect(loadsFor({ jars: 20, jar: 'half-pint', canner: { quarts: 5 } }).perLoad).toBe(5);
+    expect(loadsFor({ jars: 4, jar: { size: 'pint', brimful: '495 mL' } }).perLoad).toBe(9);
   });
 
   test('a half-gallon load is never guessed', () => {
-    expect(pathOf(() => canLoads({ jars: 3, jar: 'half-gallon' }))).toBe('canner');
-    const own = canLoads({ jars: 3, jar: 'half-gallon', canner: { 'half-gallon': 4 } });
+    expect(pathOf(() => loadsFor({ jars: 3, jar: 'half-gallon' }))).toBe('canner');
+    const own = loadsFor({ jars: 3, jar: 'half-gallon', canner: { 'half-gallon': 4 } });
     expect(own.loads).toBe(1);
     expect(ids(own)).toEqual(['half-gallon-juice-only']);
   });
 
   test('a small last load matters only under pressure; the figure is recalled and says so', () => {
-    const pressure = canLoads({ jars: 10, jar: 'pint', canner: 'pressure' });
+    const pressure = loadsFor({ jars: 10, jar: 'pint', canner: 'pressure' });
     expect(ids(pressure)).toContain('small-pressure-load');
     expect(pressure.basis.at(-1)).toMatchObject({ kind: 'recalled' });
-    expect(ids(canLoads({ jars: 10, jar: 'pint' }))).not.toContain('small-pressure-load');
-    expect(ids(canLoads({ jars: 13, jar: 'pint', canner: 'pressure' }))).not.toContain('small-pressure-load');
+    expect(ids(loadsFor({ jars: 10, jar: 'pint' }))).not.toContain('small-pressure-load');
+    expect(ids(loadsFor({ jars: 13, jar: 'pint', canner: 'pressure' }))).not.toContain('small-pressure-load');
   });
 
   test('full loads and the last one hold every jar', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 5000 }), fc.integer({ min: 1, max: 40 }), (jars, pint) => {
-        const { loads, perLoad, lastLoad } = canLoads({ jars, jar: 'pint', canner: { pint } });
+        const { loads, perLoad, lastLoad } = loadsFor({ jars, jar: 'pint', canner: { pint } });
         expect((loads - 1) * perLoad + lastLoad).toBe(jars);
         expect(lastLoad).toBeGreaterThan(0);
         expect(lastLoad).toBeLessThanOrEqual(perLoad);
@@ -90,7 +90,7 @@ describe('canLoads', () => {
     [{ jars: 9, jar: 'quart', canner: { pint: 9 } }, 'MISSING', 'canner'],
     [{ jars: 9, jar: 'quart', canner: {} }, 'MISSING', 'canner'],
   ])('%j fails with %s at %s', (input, code, path) => {
-    expect(codeOf(() => canLoads(input as never))).toBe(code);
-    expect(pathOf(() => canLoads(input as never))).toBe(path);
+    expect(codeOf(() => loadsFor(input as never))).toBe(code);
+    expect(pathOf(() => loadsFor(input as never))).toBe(path);
   });
 });

@@ -6,9 +6,9 @@ import type { PowerInput, Range, ShareInput, TemperatureInput, VolumeInput } fro
 import { type Basis, type Caution, joinBasis, joinCautions, type Refusal } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { boilingTemperature } from '../steam/boilingTemperature';
+import { readJar } from '../words/jar';
 import { ruleBasis, ruleFigures } from './canningRules';
 import { processCaution } from './cautions';
-import { readJar } from './jar';
 import { type TestedProcess, type TestedProcessInput, testedProcess } from './testedProcess';
 
 /** Share of the jars' own heating that is done before the boil or the steady steam; estimate. */
@@ -32,7 +32,7 @@ const schema = /* @__PURE__ */ fields({
   efficiency: optional(share({ min: 0.05, max: 1 })),
 });
 
-export interface CanLoadInput extends TestedProcessInput {
+export interface LoadTimelineInput extends TestedProcessInput {
   /** Jars in the load, 1 to 100. */
   readonly jars: number;
   /** Water in the canner, up to 200 L. */
@@ -53,7 +53,7 @@ export interface LoadStep {
   /** Whether the figure is printed, or an estimate. */
   readonly kind: 'published' | 'estimate';
 }
-export interface CanLoad {
+export interface LoadTimeline {
   readonly tested: true;
   readonly process: TestedProcess;
   /** In their order. */
@@ -93,9 +93,9 @@ const toCelsius = (fahrenheit: number): number => ((fahrenheit - 32) * 5) / 9;
  *
  * @example
  * ```ts
- * import { canLoad } from 'stillroom/process';
+ * import { loadTimeline } from 'stillroom/process';
  *
- * const load = canLoad({
+ * const load = loadTimeline({
  *   food: 'green beans', pack: 'hot', jar: 'quart', method: 'weighted-gauge', elevation: '800 ft',
  *   jars: 7, water: '3 quarts', burnerPower: '2400 W',
  * });
@@ -103,7 +103,7 @@ const toCelsius = (fahrenheit: number): number => ((fahrenheit - 32) * 5) / 9;
  * load.tested && load.steps[3]; // => { step: 'vent', minutes: { low: 10, likely: 10, high: 10 }, kind: 'published' }
  * ```
  */
-export function canLoad(input: CanLoadInput): CanLoad | Refusal {
+export function loadTimeline(input: LoadTimelineInput): LoadTimeline | Refusal {
   const { jars, water, waterTemperature, fillTemperature, burnerPower, efficiency, ...question } = { ...input };
   const load = readInput(schema, { jars, water, waterTemperature, fillTemperature, burnerPower, efficiency });
   const process = testedProcess(question);

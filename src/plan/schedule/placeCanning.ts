@@ -1,0 +1,93 @@
+import { type CannerChoice, lifting } from './blocks';
+import { type Day, latestOf, nextEnd, put, takeBackTo } from './day';
+import type { CanStep, Job } from './job';
+import { placePortions } from './placePortions';
+import { factsOf, task } from './tasksOf';
+import { longestWait } from './waits';
+
+const HOLD_HOT = longestWait('hot-canner');
+
+/** A canner is cold before its first load between two breaks. */
+const isCold = ({ cannerEnds, open }: Day, { canner, warmUp }: CannerChoice, at: number): boolean => {
+  const before = cannerEnds[canner] as number;
+  return warmUp > 0 && !open.some(({ from, to }) => before > from && before <= to && at < to);
+};
+
+/** When the first pot for a load goes on, or its first jar is filled: of what has been placed since a mark. */
+const begun = ({ placed }: Day, mark: number): number =>
+  Math.min(
+    ...placed
+      .slice(mark)
+      .flatMap(({ tasks }) => tasks)
+      .filter(({ kind }) => kind === 'cook' || kind === 'fill')
+      .map(({ start }) => start),
+  );
+
+/** Places a load in one canner as early as its portions can be filled in time, ending before `beat`; or nothing. */
+function placeLoad(
+  day: Day,
+  job: Job,
+  step: CanStep,
+  choice: CannerChoice,
+  { from, filled, beat }: { readonly from: number; readonly filled: number; readonly beat: number },
+): number | undefined {
+  const { means, board, blocks, placed } = day;
+  // a pot that is the canner as well cooks between its loads: it is heated for each of them, and holds nothing meanwhile
+  const heated = means.vessels?.[choice.canner] === undefined ? 0 : choice.warmUp;
+  const block = blocks.load(step, choice, heated);
+  const heat = blocks.heat(choice);
+  const free = Math.max(0, day.cannerEnds[choice.canner] as number);
+  const lift = lifting(step, choice.minutes);
+  const facts = { ...factsOf(job), units: step.jars };
+  const canner = { what: means.canners[choice.canner] as string, products: facts.products };
+  const heating = (at: number) => task('heat canner', canner, at, at + choice.warmUp);
+  for (let at = Math.max(filled, heated === 0 ? free : heated); ; ) {
+    const first = board.earliest(block, at - heated);
+    const start = (first ?? 0) + heated;
+    const end = start + choice.minutes;
+    if (first === undefined || end >= beat) return undefined;
+    const mark = placed.length;
+    put(day, {
+      block,
+      start: first,
+      tasks: [
+        ...(heated > 0 ? [heating(first)] : []),
+        task('load', facts, start, start + lift),
+        task('can', facts, start, end),
+        task('unload', facts, end - lift, end),
+      ],
+    });
+    const next = placePortions(day, job, start, from);
+    if (next === undefined && (heated > 0 || !isCold(day, choice, start))) return start;
+    const longest = HOLD_HOT + start - Math.min(start, begun(day, mark));
+    const hot =
+      next === undefined
+        ? latestOf(day, [heat], start, ({ minutes }) => Math.max(free, start - longest - minutes))
+        : undefined;
+    if (hot !== undefined) {
+      put(day, { ...hot, tasks: [heating(hot.start)] });
+      return start;
+    }
+    takeBackTo(day, mark);
+    at = Math.max(start + 1, next === undefined ? nextEnd(day, [heat], start, free) : next());
+  }
+}
+
+/** Places a load in the canner that has it done first. */
+export function placeCanning(day: Day, job: Job, step: CanStep, from: number, filled: number): boolean {
+  let best: { choice: CannerChoice; start: number } | undefined;
+  let beat = Number.POSITIVE_INFINITY;
+  for (const choice of step.canners) {
+    const mark = day.placed.length;
+    const start = placeLoad(day, job, step, choice, { from, filled, beat });
+    takeBackTo(day, mark);
+    if (start === undefined) continue;
+    best = { choice, start };
+    beat = start + choice.minutes;
+  }
+  if (best === undefined) return false;
+  const { choice, start } = best;
+  placeLoad(day, job, step, choice, { from, filled: start, beat: Number.POSITIVE_INFINITY });
+  day.cannerEnds[choice.canner] = start + choice.minutes;
+  return true;
+}

@@ -1,0 +1,94 @@
+import type { Block } from './board';
+import { type Day, latestOf, nextEnd, put, type Retry, takeBackTo } from './day';
+import { heatOf, type Job, type Portion } from './job';
+import { stoveTasks, task } from './tasksOf';
+import { longestWait } from './waits';
+
+const HOLD_PREPARED = longestWait('prepared');
+
+/**
+ * The first start of a portion on the stove from which none of it waits too long for what begins at a minute: of jars
+ * the first one that is filled, of trays and bags the last. What goes on by itself in the freezer can wait there.
+ */
+const firstStart =
+  ({ cook, filled }: Portion, into: Job['into'], by: number) =>
+  (block: Block): number => {
+    const boils = heatOf(cook) + (cook?.minutes ?? 0);
+    const fills = block.minutes - boils;
+    if (into === undefined || into.kind === 'freeze-dry') return Number.NEGATIVE_INFINITY;
+    if (into.kind === 'can')
+      return Math.ceil(by - longestWait('filled-jar') - boils - fills / Math.max(1, filled.count) - 1e-9);
+    return block.minutes === 0 ? by : by - longestWait('filled-tray') - block.minutes;
+  };
+
+/**
+ * Places a portion so that it is filled by a minute and does not wait too long for it.
+ *
+ * @returns nothing where it is placed; otherwise the next minute worth trying, to be asked with the job off the board
+ */
+function placePortion(day: Day, portion: Portion, { into }: Job, by: number, from: number): Retry | undefined {
+  const ways = day.blocks.stoves(portion);
+  const cuts = day.blocks.cuts(portion);
+  const { drops } = portion;
+  const heat = heatOf(portion.cook);
+  const first = firstStart(portion, into, by);
+  let next: Retry | undefined;
+  // cooked as late as can be; earlier where it could not be prepared in time for that
+  for (let latest = by; ; ) {
+    const cook = latestOf(day, ways, latest, (block) => Math.max(from, first(block)));
+    if (cook === undefined) return next ?? (() => nextEnd(day, ways, by, from));
+    const mark = day.placed.length;
+    const tasks = stoveTasks(portion, cook, into?.kind === 'can');
+    put(day, { ...cook, tasks, ...(cuts.length === 0 ? { drops } : {}) });
+    if (cuts.length === 0) return undefined;
+    // the water may heat while the vegetable is still cut
+    const fed = cook.start + heat;
+    const cut = latestOf(day, cuts, fed, ({ minutes }) => Math.max(from, fed - HOLD_PREPARED - minutes));
+    if (cut !== undefined) {
+      const facts = { what: portion.what, products: [portion.product], raw: portion.raw };
+      put(day, { ...cut, tasks: [task('prepare', facts, cut.start, cut.start + cut.block.minutes)], drops });
+      return undefined;
+    }
+    next ??= () => nextEnd(day, cuts, fed, from) + Math.min(...ways.map(({ minutes }) => minutes)) - heat;
+    const earlier = latestOf(day, cuts, fed - HOLD_PREPARED, () => from);
+    takeBackTo(day, mark);
+    if (earlier === undefined) return next;
+    const cutBy = earlier.start + earlier.block.minutes;
+    latest = Math.min(latest - 1, cutBy + HOLD_PREPARED + cook.block.minutes - heat);
+  }
+}
+
+/** Places all portions of a job so that they are filled when the next step starts; answers as `placePortion`. */
+export function placePortions(day: Day, job: Job, by: number, from: number): Retry | undefined {
+  const mark = day.placed.length;
+  for (const portion of [...job.portions].reverse()) {
+    const next = placePortion(day, portion, job, by, from);
+    if (next !== undefined) {
+      takeBackTo(day, mark);
+      return next;
+    }
+  }
+  return undefined;
+}
+
+/** When the portions could be filled at the earliest, each on its own and with every wait allowed. */
+export function earliestFilled(day: Day, job: Job, from: number): number | undefined {
+  let ready = from;
+  for (const portion of job.portions) {
+    const cuts = day.blocks.cuts(portion);
+    const cut = cuts.length === 0 ? from : nextEnd(day, cuts, from, from);
+    const lit = Math.max(from, cut - heatOf(portion.cook));
+    ready = Math.max(ready, nextEnd(day, day.blocks.stoves(portion), cut, lit));
+  }
+  return Number.isFinite(ready) ? ready : undefined;
+}
+
+/** Places portions as early as they can be filled; answers when they are. */
+export function placeAlone(day: Day, job: Job, from: number, filled: number): number | undefined {
+  for (let by = filled; by <= day.horizon; ) {
+    const next = placePortions(day, job, by, from);
+    if (next === undefined) return by;
+    by = Math.max(by + 1, next());
+  }
+  return undefined;
+}

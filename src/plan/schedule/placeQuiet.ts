@@ -1,0 +1,42 @@
+import { attendedStart, type Day, put } from './day';
+import type { Job, QuietStep } from './job';
+import { placeAlone, placePortions } from './placePortions';
+import { factsOf, task } from './tasksOf';
+
+/** What goes on by itself starts when it is loaded; the freeze-dryer when it is free, its trays in the freezer. */
+export function placeQuiet(day: Day, job: Job, step: QuietStep, from: number, filled: number): boolean {
+  const block = day.blocks.quiet(step);
+  const run = (start: number): void => {
+    const facts = { ...factsOf(job), units: step.units };
+    put(day, { block, start, tasks: [task(step.kind, facts, start, start + step.minutes)] });
+    packLater(day, job, step, start + step.minutes);
+  };
+  if (step.kind === 'freeze-dry') {
+    const loaded = placeAlone(day, job, from, filled);
+    // its trays wait in the freezer, and go in whenever it is free
+    const start = loaded === undefined ? undefined : day.board.earliest(block, loaded);
+    if (start !== undefined) run(start);
+    return start !== undefined;
+  }
+  for (let at = filled; ; ) {
+    const start = attendedStart(day, block, at);
+    if (start === undefined) return false;
+    const next = placePortions(day, job, start, from);
+    if (next === undefined) {
+      run(start);
+      return true;
+    }
+    at = Math.max(start + 1, next());
+  }
+}
+
+/** What comes dry while somebody is there is packed; what comes dry at night waits for the morning. */
+function packLater(day: Day, job: Job, { pack }: QuietStep, from: number): void {
+  const minutes = Math.ceil(pack);
+  const block = day.blocks.alone(minutes);
+  const start = pack <= 0 ? undefined : day.board.earliest(block, from);
+  if (start === undefined) return;
+  const within = day.windows.find((window) => from >= window.from && from < window.to);
+  if (within === undefined || start + minutes > within.to) return;
+  put(day, { block, start, tasks: [task('pack', factsOf(job), start, start + block.minutes)] });
+}

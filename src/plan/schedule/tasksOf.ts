@@ -1,0 +1,70 @@
+import type { ScheduledTask, TaskKind, Use } from '../request/daySchedule';
+import type { Row } from './board';
+import type { Day, Fitting, PlainTask } from './day';
+import { heatOf, type Job, type Portion } from './job';
+
+/** How a kind of work goes on when nobody is there. */
+const QUIET: ReadonlySet<TaskKind> = new Set(['dry', 'freeze-dry', 'freeze']);
+
+type Facts = Pick<ScheduledTask, 'what' | 'products'> & Partial<Pick<ScheduledTask, 'raw' | 'units'>>;
+
+/** One task of a block. */
+export const task = (kind: TaskKind, facts: Facts, start: number, end: number): PlainTask => ({
+  kind,
+  ...facts,
+  start,
+  end,
+  unattended: QUIET.has(kind),
+});
+
+/** What the tasks of a whole job are for. */
+export function factsOf({ portions }: Job): Pick<ScheduledTask, 'what' | 'products'> {
+  const products = [...new Set(portions.map(({ product }) => product))];
+  return { what: products.join(' and '), products };
+}
+
+/** The tasks of a portion on the stove: cooked or blanched, then filled; jars are filled even where that takes no minutes. */
+export function stoveTasks(
+  { product, cook, filled }: Portion,
+  { block, start }: Fitting,
+  inJars: boolean,
+): PlainTask[] {
+  const facts = { what: product, products: [product] };
+  const fed = start + heatOf(cook);
+  const filling = fed + (cook?.minutes ?? 0);
+  const end = start + block.minutes;
+  const tasks: PlainTask[] = [];
+  if (fed > start) tasks.push(task('heat water', facts, start, fed));
+  if (cook?.blanch !== undefined) {
+    const units = { count: cook.blanch.batches, unit: 'batch' };
+    tasks.push(task('blanch', { ...facts, units }, fed, filling));
+  } else if (cook !== undefined) tasks.push(task('cook', facts, start, filling));
+  if (end > filling || inJars) tasks.push(task('fill', { ...facts, units: filled }, filling, end));
+  return tasks;
+}
+
+/** All tasks of a day by their start, each with what it uses. */
+export function tasksOf({ placed, rows }: Day): ScheduledTask[] {
+  const usesOf = ({ block, start }: Fitting, from: number, to: number): Use[] => {
+    const middle = (from + to) / 2;
+    return block.parts
+      .filter(({ at, minutes }) => start + at <= middle && middle < start + at + minutes)
+      .map(({ row, amount }) => ({ resource: (rows[row] as Row).name, amount }));
+  };
+  return placed
+    .flatMap((entry) =>
+      entry.tasks.map(
+        (each): ScheduledTask => ({
+          ...each,
+          uses: usesOf(entry, each.start, each.end).filter(({ resource }) => belongsTo(each.kind, resource)),
+        }),
+      ),
+    )
+    .sort((one, other) => one.start - other.start || one.end - other.end);
+}
+
+/** A load keeps canner and burner busy; the hands that lift its jars in and out stand with those tasks. */
+const belongsTo = (kind: TaskKind, resource: string): boolean => {
+  const lifting = kind === 'load' || kind === 'unload';
+  return lifting ? resource === 'hands' : kind !== 'can' || resource !== 'hands';
+};

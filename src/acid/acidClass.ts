@@ -1,25 +1,28 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
+import { foodsNamed } from '../foods/lookUpFood';
 import { fields, flag, name, number, optional, readInput } from '../quantity/fields';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { basisOf } from '../sources/table';
+import { pH as pHWord } from '../words/pH';
+import { waterActivity as activityWord } from '../words/waterActivity';
 import { lowAcidByLaw, pHLimit } from './phLimits';
 import { phOf } from './phOf';
 import { assumedReading, closestReading, isAbove, isUndecided } from './phReading';
 import { acidCaution, printed } from './tables';
 
 const schema = fields({
-  /** The food, where no pH was measured: its class goes by the highest figure of the published lists. */
+  /** The food, by name. Where no pH was measured, the highest figure of the published lists decides. */
   food: optional(name('a food, such as "peach"')),
   /** pH of the finished, even mixture, measured: 0 to 14. It goes before the lists. */
-  pH: optional(number('a pH from 0 to 14', { min: 0, max: 14 })),
+  pH: optional(pHWord()),
   /** Uncertainty of that reading either way, 0 to 2 pH units; a kitchen meter's 0.1, with a caution, when left out. */
   uncertainty: optional(number('the uncertainty of the reading, 0 to 2 pH units', { min: 0, max: 2 })),
   /** Water activity, above 0 and at most 1; it matters to the regulation only. Left out, the food counts as wet. */
-  waterActivity: optional(number('a water activity above 0 and at most 1', { above: 0, max: 1 })),
-  /** Whether it is tomatoes or a tomato product; it matters to the regulation only. */
+  waterActivity: optional(activityWord({ above: 0 })),
+  /** Whether it is tomatoes or a tomato product; it matters to the regulation only. True when left out for tomatoes. */
   tomato: optional(flag('whether it is tomatoes or a tomato product')),
   /** Whether acid or an acid food was added; it matters to the regulation only. */
   acidAdded: optional(flag('whether acid or acid food was added')),
@@ -137,8 +140,8 @@ function fromLists(food: string): Known {
  * acidClass({ pH: 4.2, uncertainty: 0.1 }).home; // => 'acid'
  * acidClass({ pH: 4.55, uncertainty: 0.1 }).home; // => 'low-acid'
  * acidClass({ pH: 4.6 }).undecided.home; // => true
- * acidClass({ pH: 4.65, tomato: true }).home; // => 'low-acid'
- * acidClass({ pH: 4.65, tomato: true }).regulation; // => 'acid'
+ * acidClass({ food: 'tomato', pH: 4.65 }).home; // => 'low-acid'
+ * acidClass({ food: 'tomato', pH: 4.65 }).regulation; // => 'acid'
  * acidClass({ food: 'mango' }).home; // => 'low-acid'
  * acidClass({ pH: 4.2, uncertainty: 0.1 }).margin; // ≈ 0.4
  * acidClass({ pH: 15 }); // throws StillroomError OUT_OF_RANGE
@@ -146,7 +149,7 @@ function fromLists(food: string): Known {
  */
 export function acidClass(input: AcidClassInput): AcidClass {
   const given = readInput(schema, input);
-  const { food, waterActivity = 1, tomato = false, acidAdded = false } = given;
+  const { food, waterActivity = 1, acidAdded = false } = given;
   if (given.pH === undefined && food === undefined) fail('MISSING', 'pH', given.pH, 'a pH from 0 to 14; or a food');
   if (given.pH === undefined && given.uncertainty !== undefined) {
     fail('CONTRADICTION', 'uncertainty', given.uncertainty, 'no uncertainty without a pH that was read');
@@ -155,7 +158,9 @@ export function acidClass(input: AcidClassInput): AcidClass {
   const { pH, uncertainty, isAcid } = known;
   const home = pHLimit(isAcid ? 'home-acid' : 'home-low-acid');
   const law = lowAcidByLaw();
-  const line = tomato ? pHLimit('law-tomato') : law;
+  const tomatoLine = pHLimit('law-tomato');
+  const tomato = given.tomato ?? (food !== undefined && foodsNamed(food).some(({ id }) => id === tomatoLine.food));
+  const line = tomato ? tomatoLine : law;
   const wet = waterActivity > law.waterActivityAbove;
   const lowAcid = wet && isAbove(pH, line.pH, tomato);
   const ruling = !wet || lowAcid ? law : tomato ? line : pHLimit(acidAdded ? 'law-acidified' : 'law-acid');

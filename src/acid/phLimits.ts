@@ -9,6 +9,7 @@ export interface LimitRow extends Sourced {
   readonly relation?: '>' | '<=' | '<';
   readonly process?: string;
   readonly waterActivityAbove?: number;
+  readonly food?: string;
   readonly foods?: readonly string[];
 }
 export const LIMITS = asTable<LimitRow>(limitTable).rows;

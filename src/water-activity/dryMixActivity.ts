@@ -1,9 +1,10 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
-import { fields, list, mass, number, readInput } from '../quantity/fields';
+import { fields, list, number, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
+import { mass } from '../words/mass';
 import { equationBasis } from './equations';
 import { activityField } from './fields';
 

@@ -1,11 +1,9 @@
-import { number, temperature } from '../quantity/fields';
 import type { Range } from '../quantity/types';
+import { temperature } from '../words/temperature';
+import { waterActivity } from '../words/waterActivity';
 
 /** A water activity between 0 and 1, both exclusive. */
-export const activityField = () => number('a water activity above 0 and below 1', { above: 0, below: 1 });
-
-/** A pH from 0 to 14. */
-export const pHField = () => number('a pH from 0 to 14', { min: 0, max: 14 });
+export const activityField = () => waterActivity({ above: 0, below: 1 });
 
 /** The temperatures of a freezer, a pantry and a kitchen: -40 to 100 degC. */
 export const storageTemperature = () =>

@@ -5,12 +5,13 @@ import { fail, StillroomError } from '../errors/StillroomError';
 import { type FoundFood, food } from '../foods/fields';
 import { nameOf } from '../foods/tables';
 import { composition } from '../produce/composition/composition';
-import { fields, number, optional, readInput, share } from '../quantity/fields';
+import { fields, number, optional, readInput } from '../quantity/fields';
 import type { Range } from '../quantity/types';
 import { type Basis, type Caution, derived } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { type NotKnown, notKnown } from '../sources/no';
 import { asTable, basisOf, practiceBasis } from '../sources/table';
+import { acid, moisture as moistureWord, otherShare, solids, sugars as sugarsWord } from '../words/shares';
 import { assumed } from './assumptions';
 import { activityCaution } from './cautions';
 import { equationBasis } from './equations';
@@ -27,21 +28,21 @@ const schema = fields({
   composition: optional(
     fields({
       /** All its solids, above 0 and up to 1. */
-      solids: share({ above: 0 }),
+      solids: solids({ above: 0 }),
       /** Its sugars, 0 to 1. */
-      sugars: share(),
+      sugars: sugarsWord(),
       /** Its acids, 0 to 1; 0 when left out. */
-      acid: optional(share()),
+      acid: optional(acid()),
     }),
   ),
   /** Moisture of the finished food, wet basis: 0.14 up to that of the raw fruit. */
-  moisture: share({ above: 0, below: 1 }),
+  moisture: moistureWord({ above: 0, below: 1 }),
   /** Mass of sucrose added for each mass of raw fruit, 0 to 100; 0 when left out. */
   sugarToFruit: optional(
     number('sugar added for each unit of raw fruit, by weight: a number from 0 to 100', { min: 0, max: 100 }),
   ),
   /** The share of that sugar that a boil with acid has split, 0 to 1; 0, the wetter side, when left out. */
-  inverted: optional(share()),
+  inverted: optional(otherShare('inverted', 'Sucrose that has split into glucose and fructose, as a share of it.')),
 });
 export type FruitWaterActivityInput = z.input<typeof schema>;
 export interface FruitWaterActivity {

@@ -6,9 +6,10 @@ import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
 import { caution } from '../sources/cautions';
+import { pH as pHWord } from '../words/pH';
 import { assumed } from './assumptions';
 import { activityCaution } from './cautions';
-import { activityField, pHField, storageTemperature } from './fields';
+import { activityField, storageTemperature } from './fields';
 import { bandOf, type GrowthBand } from './growthBand';
 import { conditionsAllow, type Organism, type OrganismKind, organisms } from './growthLimits';
 
@@ -16,7 +17,7 @@ const schema = fields({
   /** Water activity of the food, above 0 and below 1. */
   waterActivity: activityField(),
   /** pH of the food, 0 to 14; left out, acidity stops nothing. */
-  pH: optional(pHField()),
+  pH: optional(pHWord()),
   /** Temperature it is kept at, -40 to 100 degC; left out, cold stops nothing. */
   temperature: optional(storageTemperature()),
 });

@@ -2,8 +2,9 @@
 import * as z from 'zod/mini';
 import { fail } from '../errors/StillroomError';
 import { food } from '../foods/fields';
-import { name, optional, temperature } from '../quantity/fields';
+import { name, optional } from '../quantity/fields';
 import type { NotKnown } from '../sources/no';
+import { temperature } from '../words/temperature';
 import { isothermOfFood } from './isothermOfFood';
 import { isothermOfParameters } from './isothermParameters';
 import type { Isotherm, IsothermChoice, IsothermParameters, IsothermUsed } from './isothermTypes';

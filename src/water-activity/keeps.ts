@@ -7,15 +7,17 @@ import type { Range, TemperatureInput } from '../quantity/types';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { practiceBasis } from '../sources/table';
+import { pH as pHWord } from '../words/pH';
+import { waterActivity as activityWord } from '../words/waterActivity';
 import { assumed } from './assumptions';
 import { activityCaution } from './cautions';
-import { activityField, pHField, rangeAround, storageTemperature } from './fields';
+import { activityField, rangeAround, storageTemperature } from './fields';
 import { growing, growthCautions } from './growthAt';
 import { conditionsAllow, type Organism, organisms } from './growthLimits';
 
 const conditions = {
   /** pH of the food, 0 to 14; left out, acidity stops nothing. */
-  pH: optional(pHField()),
+  pH: optional(pHWord()),
   /** Temperature it is kept at, -40 to 100 degC; left out, cold stops nothing. */
   temperature: optional(storageTemperature()),
 };
@@ -29,13 +31,10 @@ const single = fields({
 const span = fields({
   ...conditions,
   /** The range of another answer. It may reach 0 or 1; only what is expected must lie between. */
-  waterActivity: fields({ low: end(), likely: activityField(), high: end() }),
+  waterActivity: fields({ low: activityWord(), likely: activityField(), high: activityWord() }),
   /** A range has its uncertainty in it. */
   uncertainty: optional(z.undefined()),
 });
-function end() {
-  return number('an end of the range of the water activity: a number from 0 to 1', { min: 0, max: 1 });
-}
 
 export interface KeepsInput {
   /** Measured, above 0 and below 1, with its `uncertainty`; or the `range` of another answer. */

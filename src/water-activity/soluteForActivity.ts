@@ -1,10 +1,11 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { fields, mass, name, optional, readInput } from '../quantity/fields';
+import { fields, name, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
+import { mass } from '../words/mass';
 import { assumed } from './assumptions';
 import { publishedEnd } from './equations';
 import { activityField, REFERENCE_TEMPERATURE, solutionTemperature } from './fields';

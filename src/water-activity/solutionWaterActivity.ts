@@ -1,12 +1,14 @@
 import * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { choice, fields, flag, list, mass, name, optional, readInput, temperature } from '../quantity/fields';
+import { choice, fields, flag, list, name, optional, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { MassInput, Quantity, Range, TemperatureInput } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { practiceBasis } from '../sources/table';
+import { mass } from '../words/mass';
+import { temperature } from '../words/temperature';
 import { assumed } from './assumptions';
 import { activityCaution } from './cautions';
 import { equationBasis, publishedEnd } from './equations';

@@ -5,8 +5,9 @@ import { fields, flag, readInput } from '../quantity/fields';
 import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { asTable, basisOf } from '../sources/table';
+import { pH as pHWord } from '../words/pH';
 import { activityCaution } from './cautions';
-import { activityField, pHField } from './fields';
+import { activityField } from './fields';
 import type { TableRow } from './schemas';
 
 type TcsRow = TableRow<'tcs'>;
@@ -16,7 +17,7 @@ const schema = fields({
   /** Water activity of the food, above 0 and below 1. */
   waterActivity: activityField(),
   /** pH of the food, 0 to 14. */
-  pH: pHField(),
+  pH: pHWord(),
   /** Whether it was cooked enough to destroy vegetative cells and packaged afterwards, so that none come back. */
   heatTreatedAndPackaged: flag('whether the food was heated to destroy vegetative cells and packaged afterwards'),
 });

@@ -79,6 +79,9 @@ test('tomatoes of pH 4.65 are low-acid at home and acid by regulation', () => {
     canner: 'pressure canner',
   });
   expect(answer.basis.find(({ of }) => of === 'regulation')?.source).toMatch(/^cfr/);
+  expect(acidClass({ pH: 4.65, food: 'tomato sauce', uncertainty: 0 }).regulation).toBe('acid');
+  expect(acidClass({ pH: 4.65, food: 'green tomato', uncertainty: 0 }).regulation).toBe('low-acid');
+  expect(acidClass({ pH: 4.65, food: 'tomato', tomato: false, uncertainty: 0 }).regulation).toBe('low-acid');
 });
 
 test('acid that was added, and food too dry to spoil, go by their own names in the regulation', () => {
@@ -101,7 +104,11 @@ test('without a reading the highest figure of the lists decides, and never to th
     expect(answer.uncertainty, food).toBeUndefined();
     expect(answer.basis.some(({ of, source }) => of === 'pH' && source !== undefined)).toBe(true);
   }
-  expect(acidClass({ food: 'tomato', tomato: true })).toMatchObject({ home: 'low-acid', regulation: 'low-acid' });
+  expect(acidClass({ food: 'tomato' })).toMatchObject({
+    home: 'low-acid',
+    regulation: 'low-acid',
+    limits: { regulation: 4.7 },
+  });
   // a reading goes before the lists
   expect(acidClass({ food: 'mango', pH: 3.9 }).home).toBe('acid');
 });

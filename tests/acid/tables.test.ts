@@ -47,6 +47,7 @@ const TABLES = {
       relation: z.enum(['>', '<=', '<']).optional(),
       process: z.string().optional(),
       waterActivityAbove: z.literal(0.85).optional(),
+      food: z.literal('tomato').optional(),
       foods: z.array(z.string()).optional(),
       ...sourced,
     }),

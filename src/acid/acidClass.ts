@@ -41,8 +41,8 @@ export interface AcidClass {
   /** What it is at home, on the safe side of the reading's uncertainty: the class to can by. */
   readonly home: 'acid' | 'low-acid';
   /**
-   * What commercial regulation calls a food of exactly this pH; `low water activity` at or below its line, whatever the
-   * pH. It says which rules a maker is under, and is never a reason to can at home.
+   * What commercial regulation calls a food of exactly this pH; `low water activity` at or below its line, at any pH.
+   * It says which rules a maker is under, and is never a reason to can at home.
    */
   readonly regulation: 'acid' | 'acidified' | 'low-acid' | 'low water activity';
   /** The pH that the class went by: the reading, or the highest of the lists. */

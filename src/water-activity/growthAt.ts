@@ -27,7 +27,7 @@ export type GrowthAtInput = z.input<typeof schema>;
 export interface MayGrow {
   /** Its name. */
   readonly name: string;
-  /** What kind of organism it is: `pathogen` makes ill, the others spoil. */
+  /** What kind of organism it is: `pathogen` makes people ill, the others spoil food. */
   readonly kind: OrganismKind;
   /** Least water activity at which it grows. */
   readonly waterActivity: number;

@@ -25,7 +25,7 @@ export interface GrowthBand {
 export interface SaltedFish {
   /** Salt in its water, as a share; an end is absent where the band is open. */
   readonly salt: { readonly low?: number; readonly high?: number };
-  /** Organisms that make ill and may still grow, as printed. */
+  /** Organisms that make people ill and may still grow, as printed. */
   readonly pathogens: string;
   /** Organisms that spoil and may still grow, as printed. */
   readonly spoilage: string;

@@ -24,7 +24,7 @@ const byLaw = new Map(
   asTable<TableRow<'growth-by-law'>>(byLawJson).rows.map(({ organism, limit }) => [organism, limit]),
 );
 
-/** What kind of organism it is: `pathogen` makes ill, the others spoil. */
+/** What kind of organism it is: `pathogen` makes people ill, the others spoil food. */
 export type OrganismKind = GroupRow['kind'];
 
 /** An organism and where it can grow, everything else being favorable. */

@@ -34,6 +34,7 @@ export {
   type SorptionSeries,
   type SorptionSet,
   sorption,
+  type TemperatureSpan,
 } from './sorption';
 export { type TcsClass, type TcsClassInput, tcsClass } from './tcsClass';
 export {

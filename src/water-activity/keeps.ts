@@ -47,7 +47,7 @@ export interface KeepsInput {
   readonly temperature?: TemperatureInput;
 }
 
-/** How the food stands against one kind of organism. */
+/** What one kind of organism can do in the food. */
 export interface Standing {
   /** `none`: none grows, with the uncertainty counted; `not shown to be safe`: a limit lies within it; `may grow`. */
   readonly growth: 'none' | 'not shown to be safe' | 'may grow';
@@ -70,9 +70,9 @@ export interface Keeps {
   readonly verdict: 'keeps' | 'may spoil' | 'not shown to be safe' | 'not safe';
   /** The water activity with its uncertainty. */
   readonly range: Range<number>;
-  /** How the food stands against organisms that make people ill. */
+  /** What organisms that make people ill can do in it. */
   readonly pathogens: Standing;
-  /** How the food stands against organisms that spoil it. */
+  /** What organisms that spoil food can do in it. */
   readonly spoilers: Standing;
   /** What to do about it, in words. */
   readonly advice: string;

@@ -36,7 +36,7 @@ export function soluteOf(id: string): Solute {
   return found;
 }
 
-/** The solutes that a name stands for, each with its share of the mass: invert sugar is half glucose, half fructose. */
+/** The solutes that a name means, each with its share of the mass: invert sugar is half glucose, half fructose. */
 export function partsOf(name: string, path: string): { readonly solute: Solute; readonly part: number }[] {
   const [mixture] = findNamed(name, mixtures);
   if (mixture === undefined) return [{ solute: soluteNamed(name, path), part: 1 }];
@@ -92,7 +92,7 @@ export interface Solubility {
 /**
  * How much of a solute dissolves in pure water: the highest figure of several, since a mixture that the mildest
  * figure allows is still answered. On the line between two printed temperatures; below the first printed one, and
- * above the last, that one stands. None where no figure is at hand (glycerol mixes in any proportion).
+ * above the last, that one is used. None where these tables have no figure (glycerol mixes in any proportion).
  */
 export function solubilityOf(solute: string, t: number): Solubility | undefined {
   if (solute === 'sucrose') return { fraction: solubilityAt(t).high / 100, basis: solubilityBasis('solubility') };

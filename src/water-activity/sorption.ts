@@ -10,6 +10,7 @@ import { figuresFor } from '../foods/figuresFor';
 import { isWithin } from '../foods/isWithin';
 import { formName, nameOf } from '../foods/tables';
 import { fields, optional, readInput } from '../quantity/fields';
+import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, derived } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { type NotKnown, notKnown } from '../sources/no';
@@ -33,6 +34,13 @@ const schema = fields({
 });
 export type SorptionInput = z.input<typeof schema>;
 
+/** A lowest and a highest temperature. */
+export interface TemperatureSpan {
+  /** The lowest. */
+  readonly low: Quantity<'temperature'>;
+  /** The highest. */
+  readonly high: Quantity<'temperature'>;
+}
 /** One published set of constants, for `isothermMoisture` and `isothermActivity`. */
 export interface SorptionSet {
   /** Its id, to ask for it by. */
@@ -41,8 +49,8 @@ export interface SorptionSet {
   readonly model: string;
   /** How the food was prepared, or whose data. */
   readonly state: string;
-  /** Lowest and highest temperature in degC that it may be asked at. */
-  readonly degC: Limits;
+  /** Lowest and highest temperature that it may be asked at. */
+  readonly temperature: TemperatureSpan;
   /** The water activities it may be asked about. */
   readonly waterActivityLimits: Limits;
 }
@@ -54,8 +62,8 @@ export interface Monolayer {
   readonly state: string;
   /** The form of the food, where the tables tell several apart. */
   readonly form?: string;
-  /** Lowest and highest temperature in degC it was found at, where printed. */
-  readonly degC?: Limits;
+  /** Lowest and highest temperature it was found at, where printed. */
+  readonly temperature?: TemperatureSpan;
   /** The moisture, dry basis: g water per g dry matter. */
   readonly moisture: Limits;
 }
@@ -121,18 +129,23 @@ export const rowBasis = (row: FoodRow, asked: FoundFood, of: string, note: strin
 
 const span = (pair: readonly [number, number]): Limits => ({ low: pair[0], high: pair[1] });
 
+const degrees = ({ low, high }: Limits): TemperatureSpan => ({
+  low: { value: low, unit: 'degC' },
+  high: { value: high, unit: 'degC' },
+});
+
 const shownSet = (row: IsothermRow): SorptionSet => ({
   set: row.id,
   model: row.model,
   state: row.state,
-  degC: temperaturesOf(row),
+  temperature: degrees(temperaturesOf(row)),
   waterActivityLimits: activitiesOf(row),
 });
 const shownMonolayer = (row: TableRow<'monolayers'>): Monolayer => ({
   model: row.model,
   state: row.state,
   ...(row.form === undefined ? {} : { form: formName(row.form) }),
-  ...(row.temperature_degC === null ? {} : { degC: span(row.temperature_degC) }),
+  ...(row.temperature_degC === null ? {} : { temperature: degrees(span(row.temperature_degC)) }),
   moisture: span(row.M0_g_per_g_dry),
 });
 

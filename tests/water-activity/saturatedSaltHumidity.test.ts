@@ -38,7 +38,10 @@ describe('saturatedSaltHumidity', () => {
 
   test('it is a share, which moistAir takes as it is', () => {
     const { relativeHumidity } = saturatedSaltHumidity({ solute: 'NaCl' });
-    expect(moistAir({ temperature: '25 degC', relativeHumidity, elevation: '0 ft' }).relativeHumidity).toBeCloseTo(0.753, 9);
+    expect(moistAir({ temperature: '25 degC', relativeHumidity, elevation: '0 ft' }).relativeHumidity).toBeCloseTo(
+      0.753,
+      9,
+    );
   });
 
   test('refusals', () => {

@@ -29,14 +29,6 @@ const schema = fields({
 });
 export type AcidClassInput = z.input<typeof schema>;
 
-/** One figure or flag for each of the two rules. */
-export interface ByRule<T> {
-  /** For canning at home. */
-  readonly home: T;
-  /** For those who make food to sell. */
-  readonly regulation: T;
-}
-
 export interface AcidClass {
   /** What it is at home, on the safe side of the reading's uncertainty: the class to can by. */
   readonly home: 'acid' | 'low-acid';
@@ -47,12 +39,16 @@ export interface AcidClass {
   readonly regulation: 'acid' | 'acidified' | 'low-acid' | 'low water activity';
   /** The pH that the class went by: the reading, or the highest of the lists. */
   readonly pH: number;
-  /** The pH that divides acid from low-acid, by each rule. */
-  readonly limits: ByRule<number>;
+  /** The pH that divides acid from low-acid at home. */
+  readonly homeLimit: number;
+  /** The pH that divides acid from low-acid by regulation. */
+  readonly regulationLimit: number;
   /** How far `pH` is below the limit at home (negative: above it). */
   readonly margin: number;
-  /** Whether the reading, or the lists, cannot tell the side of the limit; at home the food then counts as low-acid. */
-  readonly undecided: ByRule<boolean>;
+  /** Whether the reading, or the lists, cannot tell the side of the limit at home; the food then counts as low-acid. */
+  readonly homeUndecided: boolean;
+  /** Whether the reading, or the lists, cannot tell the side of the limit by regulation. */
+  readonly regulationUndecided: boolean;
   /** The uncertainty that the answer counts with, pH units either way; absent where the lists were asked. */
   readonly uncertainty?: number;
   /** Whether that was assumed, because none was given. */
@@ -139,7 +135,7 @@ function fromLists(food: string): Known {
  *
  * acidClass({ pH: 4.2, uncertainty: 0.1 }).home; // => 'acid'
  * acidClass({ pH: 4.55, uncertainty: 0.1 }).home; // => 'low-acid'
- * acidClass({ pH: 4.6 }).undecided.home; // => true
+ * acidClass({ pH: 4.6 }).homeUndecided; // => true
  * acidClass({ food: 'tomato', pH: 4.65 }).home; // => 'low-acid'
  * acidClass({ food: 'tomato', pH: 4.65 }).regulation; // => 'acid'
  * acidClass({ food: 'mango' }).home; // => 'low-acid'
@@ -164,29 +160,29 @@ export function acidClass(input: AcidClassInput): AcidClass {
   const wet = waterActivity > law.waterActivityAbove;
   const lowAcid = wet && isAbove(pH, line.pH, tomato);
   const ruling = !wet || lowAcid ? law : tomato ? line : pHLimit(acidAdded ? 'law-acidified' : 'law-acid');
-  const undecided = {
-    home: known.undecided(home.pH),
-    regulation: wet && known.undecided(line.pH, tomato),
-  };
+  const homeUndecided = known.undecided(home.pH);
+  const regulationUndecided = wet && known.undecided(line.pH, tomato);
   return answer({
     home: isAcid ? 'acid' : 'low-acid',
     regulation: lowAcid ? 'low-acid' : !wet ? 'low water activity' : acidAdded ? 'acidified' : 'acid',
     pH,
-    limits: { home: home.pH, regulation: line.pH },
+    homeLimit: home.pH,
+    regulationLimit: line.pH,
     margin: home.pH - pH,
-    undecided,
+    homeUndecided,
+    regulationUndecided,
     ...(uncertainty === undefined ? {} : { uncertainty }),
     uncertaintyAssumed: known.assumed,
     canner: printed(home, 'process'),
     basis: joinBasis(
       [basisOf(home, 'home', 'line between acid and low-acid'), basisOf(ruling, 'regulation', ruling.limit)],
-      line === ruling ? [] : [basisOf(line, 'limits.regulation', line.limit)],
+      line === ruling ? [] : [basisOf(line, 'regulationLimit', line.limit)],
       known.basis,
     ),
     cautions: [
       ...known.cautions,
       ...(isAcid ? [] : [acidCaution('low-acid-in-jars')]),
-      ...(undecided.home || undecided.regulation ? [acidCaution('too-near-the-limit')] : []),
+      ...(homeUndecided || regulationUndecided ? [acidCaution('too-near-the-limit')] : []),
       ...(acidAdded ? [acidCaution('licensed-acidified')] : []),
       ...(wet ? [] : [caution('tested-only')]),
       caution('follow-local-guidance'),

@@ -2,7 +2,7 @@
  * Acid: acid and low-acid foods, typical pH, vinegar and brine strength, pickle recipes, ferments.
  * @module
  */
-export { type AcidClass, type AcidClassInput, acidClass, type ByRule } from './acidClass';
+export { type AcidClass, type AcidClassInput, acidClass } from './acidClass';
 export { type AcidForJars, type AcidForJarsInput, acidForJars } from './acidForJars';
 export {
   type Brine,

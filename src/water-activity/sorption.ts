@@ -88,7 +88,7 @@ export interface Sorption {
   /** Printed moistures at single water activities. */
   readonly series: readonly SorptionSeries[];
   /** Net heat of sorption over that of pure water, kJ/mol, where published, with its error. */
-  readonly heat?: Limits;
+  readonly netHeat?: Limits;
   /** Where the answer comes from. */
   readonly basis: readonly Basis[];
   /** What to mind, dangers first. */
@@ -216,12 +216,12 @@ export function sorption(input: SorptionInput): Sorption | NotKnown {
     ],
     ...(heat === undefined
       ? {}
-      : { heat: { low: heat.q_kJ_mol - heat.u_kJ_mol, high: heat.q_kJ_mol + heat.u_kJ_mol } }),
+      : { netHeat: { low: heat.q_kJ_mol - heat.u_kJ_mol, high: heat.q_kJ_mol + heat.u_kJ_mol } }),
     basis: [
       ...sets.map((row) => rowBasis(row, asked, 'isotherms', 'isotherm constants')),
       ...layers.map((row) => rowBasis(row, asked, 'monolayers', 'monolayer moisture')),
       ...[...single, ...several].map((row) => rowBasis(row, asked, 'series', 'printed moistures')),
-      ...(heat === undefined ? [] : [rowBasis(heat, asked, 'heat', 'heat of sorption')]),
+      ...(heat === undefined ? [] : [rowBasis(heat, asked, 'netHeat', 'heat of sorption')]),
     ],
     cautions: [
       activityCaution('isotherm-state'),

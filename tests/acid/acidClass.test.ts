@@ -7,43 +7,45 @@ import { expectError } from '../helpers/errors';
 test('a reading on the limit is acid, one above it is low-acid', () => {
   expect(acidClass({ pH: 4.6, uncertainty: 0 })).toMatchObject({
     home: 'acid',
-    undecided: { home: false },
+    homeUndecided: false,
     margin: 0,
   });
-  expect(acidClass({ pH: 4.61, uncertainty: 0 })).toMatchObject({ home: 'low-acid', undecided: { home: false } });
+  expect(acidClass({ pH: 4.61, uncertainty: 0 })).toMatchObject({ home: 'low-acid', homeUndecided: false });
   expect(acidClass({ pH: 4.6, uncertainty: 0 }).canner).toBe('boiling-water canner');
   expect(acidClass({ pH: 5 }).canner).toBe('pressure canner');
 });
 
 test('a limit within the uncertainty is low-acid and says that it is undecided', () => {
-  expect(acidClass({ pH: 4.55, uncertainty: 0.1 })).toMatchObject({ home: 'low-acid', undecided: { home: true } });
-  expect(acidClass({ pH: 4.65, uncertainty: 0.1 })).toMatchObject({ home: 'low-acid', undecided: { home: true } });
-  expect(acidClass({ pH: 4.8, uncertainty: 0.1 })).toMatchObject({ home: 'low-acid', undecided: { home: false } });
+  expect(acidClass({ pH: 4.55, uncertainty: 0.1 })).toMatchObject({ home: 'low-acid', homeUndecided: true });
+  expect(acidClass({ pH: 4.65, uncertainty: 0.1 })).toMatchObject({ home: 'low-acid', homeUndecided: true });
+  expect(acidClass({ pH: 4.8, uncertainty: 0.1 })).toMatchObject({ home: 'low-acid', homeUndecided: false });
   // 4.4 + 0.2 is 4.6000000000000005 in doubles
-  expect(acidClass({ pH: 4.4, uncertainty: 0.2 })).toMatchObject({ home: 'acid', undecided: { home: false } });
+  expect(acidClass({ pH: 4.4, uncertainty: 0.2 })).toMatchObject({ home: 'acid', homeUndecided: false });
 });
 
 test("a reading without its uncertainty is taken as a kitchen meter's, and is undecided near the line", () => {
   for (const pH of [4.51, 4.55, 4.59, 4.6, 4.61, 4.65, 4.69]) {
     expect(acidClass({ pH })).toMatchObject({
       home: 'low-acid',
-      undecided: { home: true, regulation: true },
+      homeUndecided: true,
+      regulationUndecided: true,
       canner: 'pressure canner',
       uncertainty: 0.1,
       uncertaintyAssumed: true,
     });
     expect(acidClass({ pH }).cautions.map(({ id }) => id)).toContain('too-near-the-limit');
   }
-  expect(acidClass({ pH: 4.5 })).toMatchObject({ home: 'acid', undecided: { home: false } });
-  expect(acidClass({ pH: 4.71 })).toMatchObject({ home: 'low-acid', undecided: { home: false } });
+  expect(acidClass({ pH: 4.5 })).toMatchObject({ home: 'acid', homeUndecided: false });
+  expect(acidClass({ pH: 4.71 })).toMatchObject({ home: 'low-acid', homeUndecided: false });
   expect(acidClass({ pH: 4.2 }).basis).toContainEqual(expect.objectContaining({ of: 'uncertainty' }));
   expect(acidClass({ pH: 4.2, uncertainty: 0.3 })).toMatchObject({ uncertainty: 0.3, uncertaintyAssumed: false });
   // dry food is on no side of the legal line
-  expect(acidClass({ pH: 4.6, waterActivity: 0.8 }).undecided.regulation).toBe(false);
+  expect(acidClass({ pH: 4.6, waterActivity: 0.8 }).regulationUndecided).toBe(false);
   expect(acidClass({ pH: 4.75, tomato: true })).toMatchObject({
     regulation: 'low-acid',
-    limits: { regulation: 4.7 },
-    undecided: { home: false, regulation: true },
+    regulationLimit: 4.7,
+    homeUndecided: false,
+    regulationUndecided: true,
   });
 });
 
@@ -55,19 +57,19 @@ test('the legal line says so too where a reading cannot tell', () => {
       expect(answer.regulation === 'low-acid').toBe(tomato ? pH >= 4.7 : pH > 4.6);
       const line = tomato ? 4.7 : 4.6;
       const far = Math.abs(pH - line) > 0.1 + 1e-6;
-      if (far) expect(answer.undecided.regulation).toBe(false);
-      if (Math.abs(pH - line) < 0.09) expect(answer.undecided.regulation).toBe(true);
+      if (far) expect(answer.regulationUndecided).toBe(false);
+      if (Math.abs(pH - line) < 0.09) expect(answer.regulationUndecided).toBe(true);
       expect(answer.cautions.some(({ id }) => id === 'too-near-the-limit')).toBe(
-        answer.undecided.regulation || answer.undecided.home,
+        answer.regulationUndecided || answer.homeUndecided,
       );
     }),
   );
   expect(acidClass({ pH: 4.6, waterActivity: 0.95 })).toMatchObject({
     regulation: 'acid',
-    undecided: { regulation: true },
+    regulationUndecided: true,
   });
-  expect(acidClass({ pH: 4.5, waterActivity: 0.95 }).undecided.regulation).toBe(false);
-  expect(acidClass({ pH: 4.6, waterActivity: 0.85 }).undecided.regulation).toBe(false);
+  expect(acidClass({ pH: 4.5, waterActivity: 0.95 }).regulationUndecided).toBe(false);
+  expect(acidClass({ pH: 4.6, waterActivity: 0.85 }).regulationUndecided).toBe(false);
 });
 
 test('tomatoes of pH 4.65 are low-acid at home and acid by regulation', () => {
@@ -75,7 +77,8 @@ test('tomatoes of pH 4.65 are low-acid at home and acid by regulation', () => {
   expect(answer).toMatchObject({
     home: 'low-acid',
     regulation: 'acid',
-    limits: { home: 4.6, regulation: 4.7 },
+    homeLimit: 4.6,
+    regulationLimit: 4.7,
     canner: 'pressure canner',
   });
   expect(answer.basis.find(({ of }) => of === 'regulation')?.source).toMatch(/^cfr/);
@@ -99,7 +102,7 @@ test('without a reading the highest figure of the lists decides, and never to th
     const listed = phOf({ food });
     const answer = acidClass({ food });
     expect(answer.home, food).toBe(listed.class);
-    expect(answer.undecided.home, food).toBe(listed.crosses);
+    expect(answer.homeUndecided, food).toBe(listed.crosses);
     expect(answer.pH, food).toBeGreaterThanOrEqual(listed.pH.high);
     expect(answer.uncertainty, food).toBeUndefined();
     expect(answer.basis.some(({ of, source }) => of === 'pH' && source !== undefined)).toBe(true);
@@ -107,7 +110,7 @@ test('without a reading the highest figure of the lists decides, and never to th
   expect(acidClass({ food: 'tomato' })).toMatchObject({
     home: 'low-acid',
     regulation: 'low-acid',
-    limits: { regulation: 4.7 },
+    regulationLimit: 4.7,
   });
   // a reading goes before the lists
   expect(acidClass({ food: 'mango', pH: 3.9 }).home).toBe('acid');

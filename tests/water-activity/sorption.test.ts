@@ -30,8 +30,8 @@ test('a form has its own figures, and the food without one keeps its own', () =>
 });
 
 test('the heat of sorption has its error', () => {
-  expect(of('blueberry').heat).toEqual({ low: 5.25, high: 5.75 });
-  expect(of('kiwi').heat).toBeUndefined();
+  expect(of('blueberry').netHeat).toEqual({ low: 5.25, high: 5.75 });
+  expect(of('kiwi').netHeat).toBeUndefined();
 });
 
 test('a figure of a wider food says whose it is', () => {

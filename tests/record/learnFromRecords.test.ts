@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { dryingGuide } from '../../src/drying/index';
+import { dryingGuide, type KnownDryingGuide } from '../../src/drying/index';
 import { workTimes } from '../../src/plan/makes/work';
 import { composition, rawForJars, readyFromRaw } from '../../src/produce/index';
 import { type BatchRecordInput, batchRecord, learnFigure, learnFromRecords, learnYield } from '../../src/record/index';
@@ -174,7 +174,7 @@ describe('what is learned', () => {
       dryer: { time: { value: hours * 60, unit: 'min' }, freshMoisture, endMoisture: 0.2 },
     });
     const [entry, fresh, ...more] = taught(record(7, 0.85), record(8, 0.86));
-    const { hours } = dryingGuide({ food: 'apple', form: 'slices' });
+    const { hours } = dryingGuide({ food: 'apple', form: 'slices' }) as KnownDryingGuide;
     const { water } = composition({ produce: 'apple' });
     const own = learnFigure({
       prior: { low: hours.low.value, likely: hours.likely.value, high: hours.high.value },

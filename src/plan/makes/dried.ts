@@ -1,6 +1,6 @@
 import { freezeDryLoad } from '../../drying/freeze-dry/freezeDryLoad';
 import { dryingGuide } from '../../drying/guide/dryingGuide';
-import { type Leather, leather } from '../../drying/guide/leather';
+import { type LeatherSheets, leather } from '../../drying/guide/leather';
 import { trayLoad } from '../../drying/guide/trayLoad';
 import { stopWeight } from '../../drying/moisture/stopWeight';
 import { formatQuantity } from '../../quantity/formatQuantity';
@@ -8,6 +8,7 @@ import { mapRange, scaleRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import { type Basis, joinBasis, joinCautions } from '../../sources/basis';
+import type { Instead } from '../../sources/no';
 import { planCaution } from '../cautions';
 import type { Activity, Supply } from '../request/activity';
 import type { TrayWork } from '../request/dayPlan';
@@ -63,6 +64,9 @@ function lotsAs(day: Day, trade: string, form: string, left: Range<number>, unit
   return { supplies, yields };
 }
 
+/** What can be done instead, in one sentence. */
+const saying = (instead: readonly Instead[]): string => instead.map(({ text }) => text).join(', or ');
+
 const richest = (yields: readonly LotYield[]): number => Math.max(...yields.map(({ ready }) => ready.high));
 const perUnitKg = ({ supplies }: Lots): number => 1 / (supplies[0]?.unitsPerKg.likely ?? 1);
 
@@ -72,6 +76,7 @@ export function makeDried(day: Day, wanted: Wanted, product: number, trade: stri
   if (dryer === undefined) return leftOut(wanted, 'the kitchen has no dryer', 'can or freeze it');
   const { form = 'slices', size = BAG } = wanted;
   const guide = within(product, () => dryingGuide({ food: trade, form }));
+  if (!guide.known) return leftOut(wanted, guide.reason.text, saying(guide.instead));
   const target = wanted.moisture ?? guide.targetMoisture;
   const { water, basis } = waterOf(day, trade);
   const { hours, basis: hoursBasis } = dryingHours(day, trade, form, guide.hours, water, target);
@@ -116,7 +121,7 @@ export function makeDried(day: Day, wanted: Wanted, product: number, trade: stri
           where: 'dryer',
           trays,
           perTray,
-          stopWeight: stop.weight,
+          stopWeight: stop.stopWeight,
           temperature: dryerAt(day, guide.temperature),
           hours,
           test: guide.drynessTest,
@@ -191,10 +196,11 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
       ...(wanted.moisture === undefined ? {} : { targetMoisture: wanted.moisture }),
     }),
   );
+  if (!sheet.known) return leftOut(wanted, sheet.reason.text, saying(sheet.instead));
   if (sheet.hours === undefined) {
     return leftOut(wanted, 'these tables print no hours for leather that thick', 'spread it 1/4 in deep or less');
   }
-  const sheetKg = valueIn(sheet.weightPerSheet, 'kg');
+  const sheetKg = valueIn(sheet.massPerSheet, 'kg');
   const lots = lotsAs(day, trade, form, { low: 1, likely: 1, high: 1 }, sheetKg, product);
   const { times, workBasis, ...common } = commonOf(day, trade, wanted, product, form, perUnitKg(lots));
   const { kitchen } = day.request;
@@ -239,14 +245,14 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
         where: 'dryer',
         trays,
         perTray: massOf(day, sheetKg),
-        ...(sheet.endWeightPerSheet === undefined ? {} : { stopWeight: massesIn(day, sheet.endWeightPerSheet) }),
+        ...(sheet.driedPerSheet === undefined ? {} : { stopWeight: massesIn(day, sheet.driedPerSheet) }),
         temperature: dryerAt(day, sheet.temperature),
         hours,
         test: sheet.drynessTest,
         dried: massRange(day, scaleRange(readyKg, endKg(sheet) / sheetKg)),
       } satisfies TrayWork,
       steps: [
-        `Spread ${formatQuantity(volumeOf(day, sheet.perSheet))} of puree on each lined tray, ${formatQuantity(sheet.thickness)} deep and thicker at the edges.`,
+        `Spread ${formatQuantity(volumeOf(day, sheet.volumePerSheet))} of puree on each lined tray, ${formatQuantity(sheet.thickness)} deep and thicker at the edges.`,
       ],
       basis: joinBasis(
         sheet.basis,
@@ -263,8 +269,8 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
 }
 
 /** What a full sheet weighs when it is dry. */
-const endKg = ({ endWeightPerSheet }: Leather): number =>
-  valueIn((endWeightPerSheet as Range<Quantity<'mass'>>).likely, 'kg');
+const endKg = ({ driedPerSheet }: LeatherSheets): number =>
+  valueIn((driedPerSheet as Range<Quantity<'mass'>>).likely, 'kg');
 
 /** The dryer's temperature as printed, or in whole degrees Celsius on a metric day. */
 const dryerAt = ({ metric }: Day, printed: Quantity<'temperature'>): Quantity<'temperature'> =>

@@ -17,9 +17,6 @@ export const measured = (of: string, note?: string): Basis => ({
   ...(note === undefined ? {} : { note }),
 });
 
-/** Lines of another module, behind a field of this answer. */
-export const behind = (of: string, lines: readonly Basis[]): Basis[] => lines.map((line) => ({ ...line, of }));
-
 /** The line of a row that may be a wider food's: `lender` is that food's name. */
 export const basisFrom = (row: Sourced, of: string, note?: string, lender?: string): Basis => ({
   ...basisOf(row, of, note),

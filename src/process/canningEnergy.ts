@@ -1,8 +1,7 @@
 import { answer } from '../common/answer';
-import { HOLDING, holdingBasis } from '../heat/burner';
 import { type EnergyNeeded, kilowattHours } from '../heat/needed';
+import { shareBasis, shareOr } from '../heat/tables';
 import { fields, optional, power, readInput, share } from '../quantity/fields';
-import { sureRange } from '../quantity/range';
 import { valueIn } from '../quantity/scale';
 import type { Quantity, Range, ShareInput } from '../quantity/types';
 import { joinBasis, type Refusal } from '../sources/basis';
@@ -62,7 +61,7 @@ export function canningEnergy(input: CanningEnergyInput): CanningEnergy | Refusa
   const timeline = loadTimeline(load);
   if (!timeline.tested) return answer(timeline);
   const kilowatts = valueIn(given.burnerPower, 'kW');
-  const share = given.holding === undefined ? HOLDING : sureRange(given.holding);
+  const share = shareOr(given.holding, 'holding-share');
   const hours = (steps: ReadonlySet<string>, end: keyof Range): number =>
     timeline.steps.reduce((sum, { step, minutes }) => sum + (steps.has(step) ? minutes[end] / 60 : 0), 0);
   const full = (end: keyof Range) => kilowatts * hours(FULL, end);
@@ -77,7 +76,7 @@ export function canningEnergy(input: CanningEnergyInput): CanningEnergy | Refusa
     energy: ends((end) => full(end) + held(end)),
     heatingUp: ends(full),
     holding: ends(held),
-    basis: joinBasis(timeline.basis, [holdingBasis(given.holding)]),
+    basis: joinBasis(timeline.basis, [shareBasis(given.holding, 'holding-share', 'holding')]),
     cautions: timeline.cautions,
   });
 }

@@ -1,5 +1,5 @@
 import { answer } from '../common/answer';
-import { EFFICIENCY } from '../heat/burner';
+import { figure, shareOr, usual } from '../heat/tables';
 import { count, fields, optional, power, readInput, share, temperature, volume } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { PowerInput, Range, ShareInput, TemperatureInput, VolumeInput } from '../quantity/types';
@@ -15,14 +15,6 @@ import { type TestedProcess, type TestedProcessInput, testedProcess } from './te
 const JAR_SHARE: Range<number> = { low: 0, likely: 0.5, high: 1 };
 /** Minutes to put a jar in or lift it out; common practice, no source. */
 export const MINUTES_A_JAR: Range<number> = { low: 0.25, likely: 0.5, high: 1 };
-/** Heat capacity of water and, as the upper end for food, of what is in the jars, kJ/(kg K). */
-const WATER_HEAT = 4.19;
-/** Heat capacity of glass, kJ/(kg K), and glass per litre of jar, kg; common figures, no source. */
-const GLASS_HEAT = 0.84;
-const GLASS_PER_LITRE = 0.5;
-/** A tap, degC; common practice. */
-const TAP = 12;
-
 const schema = /* @__PURE__ */ fields({
   jars: count('jars in the load', 1, 100),
   water: volume({ max: { value: 200, unit: 'L' } }),
@@ -73,7 +65,7 @@ const toCelsius = (fahrenheit: number): number => ((fahrenheit - 32) * 5) / 9;
  * The timeline of one canner load: heat the water, load, come back to the boil (or vent and come to pressure),
  * process, cool down and wait, unload. The process is the tested one, never shortened; heating is an estimate.
  *
- * Heat-up = (water mass x 4.19 kJ/(kg K) x rise + share of the jars' heating) / (burner power x efficiency), with the
+ * Heat-up = (water mass x 4.186 kJ/(kg K) x rise + share of the jars' heating) / (burner power x efficiency), with the
  * efficiency from 35 to 80 % (likely 55 %) unless given, and none, half or all of the jars' heating done by the boil.
  * Printed steps: 10 min of venting, 3 to 5 min to come to pressure, 30 min (pints) or 45 min (quarts) for a
  * heavy-walled canner to lose its pressure, 10 min with the weight off; 5 min of rest in a boiling-water canner.
@@ -111,15 +103,18 @@ export function loadTimeline(input: LoadTimelineInput): LoadTimeline | Refusal {
 
   const boils = valueIn(boilingTemperature({ elevation: question.elevation }).temperature, 'degC');
   const preheat = toCelsius(ruleFigures(process.pack === 'hot' ? 'preheat-hot' : 'preheat-raw').low);
-  const start = load.waterTemperature === undefined ? TAP : valueIn(load.waterTemperature, 'degC');
+  const start = load.waterTemperature === undefined ? usual('tap').likely : valueIn(load.waterTemperature, 'degC');
   const fill = load.fillTemperature === undefined ? preheat : valueIn(load.fillTemperature, 'degC');
   const kilograms = valueIn(load.water, 'L'); // a litre of water is a kilogram, near enough for an estimate
   const litresOfJar = valueIn(readJar(question.jar).volume, 'L') * load.jars;
-  const jarHeat = litresOfJar * (WATER_HEAT + GLASS_PER_LITRE * GLASS_HEAT) * Math.max(0, boils - fill);
+  // what is in a jar counts as water, which is the upper end for food
+  const perKelvin = figure('water-heat').value;
+  const jarHeat =
+    litresOfJar * (perKelvin + usual('jar-glass').likely * usual('glass-heat').likely) * Math.max(0, boils - fill);
   const kilowatts = valueIn(load.burnerPower, 'kW');
-  const share = load.efficiency === undefined ? EFFICIENCY : fixed(load.efficiency);
+  const share = shareOr(load.efficiency, 'burner-share');
   const minutes = (kilojoules: number, efficiency: number) => kilojoules / (kilowatts * efficiency) / 60;
-  const waterHeat = (from: number, to: number) => kilograms * WATER_HEAT * Math.max(0, to - from);
+  const waterHeat = (from: number, to: number) => kilograms * perKelvin * Math.max(0, to - from);
   const first = waterHeat(start, preheat);
   const second = waterHeat(Math.max(start, preheat), boils);
 

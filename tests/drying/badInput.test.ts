@@ -1,4 +1,4 @@
-import { expect, it } from 'vitest';
+import { beforeAll, expect, it } from 'vitest';
 import * as drying from '../../src/drying/index';
 import { StillroomError } from '../../src/errors/index';
 import { GARBAGE } from '../helpers/garbage';
@@ -12,6 +12,11 @@ const garbageHere: readonly unknown[] = [
   { fresh: '-1 kg', moisture: '1/0 %', targetMoisture: Number.POSITIVE_INFINITY },
   { food: '', temperature: '10 cups', weighings: 'none', area: '' },
 ];
+
+// the pantry makes its index of names once, at the first name that is looked up
+beforeAll(() => {
+  expect(() => drying.dryingGuide({ food: 'no such food' })).toThrow(StillroomError);
+});
 
 it.each(functions)('%s throws the one error, at once, for what it cannot read', (_, call) => {
   for (const garbage of garbageHere) {

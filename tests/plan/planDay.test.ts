@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { StillroomError } from '../../src/errors/index';
-import { type FeasibleDay, type PlanDayInput, planDay, planProgram } from '../../src/plan/index';
+import { type FeasibleDay, type PlanDayInput, planDay } from '../../src/plan/index';
+import { prepare } from '../../src/plan/program/prepare';
 import { testedProcess } from '../../src/process/index';
 import type { Quantity } from '../../src/quantity/index';
 import { valueIn } from '../../src/quantity/scale';
@@ -51,7 +52,9 @@ function broken(input: PlanDayInput, plan: FeasibleDay): string[] {
   const jars = (size: string) =>
     plan.products.filter((each) => each.jars?.jar === size).reduce((sum, each) => sum + each.units.ready, 0);
   const stock = (size: string) =>
-    (kitchen.jars ?? []).filter(({ jar }) => jar.replace(/s$/, '') === size).reduce((sum, { count }) => sum + count, 0);
+    (kitchen.jars ?? [])
+      .filter(({ jar }) => String(jar).replace(/s$/, '') === size)
+      .reduce((sum, { count }) => sum + count, 0);
   for (const size of ['pint', 'quart', 'half-pint']) must(jars(size) <= stock(size), `${size} jars`);
   must(jars('pint') + jars('quart') + jars('half-pint') <= (kitchen.lids?.count ?? 1e9), 'lids');
   const traysOf = (where: string) =>
@@ -186,7 +189,7 @@ describe('the examples', () => {
     expect(plan.provenBest).toBe(true);
     expect(untrueMinutes(input, plan)).toEqual([]);
     expect(plan.work.hands.minutes).toBeLessThanOrEqual(plan.work.hands.available);
-    expect(planProgram(input).variables.length).toBeGreaterThan(10);
+    expect(prepare(input).program.variables.length).toBeGreaterThan(10);
   });
   test('the untested product is left out with the reason and never gets minutes', () => {
     const plan = feasible(exampleDay('day.json'));

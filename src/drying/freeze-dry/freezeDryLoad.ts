@@ -13,7 +13,7 @@ import { density } from '../../words/density';
 import { length } from '../../words/length';
 import { mass } from '../../words/mass';
 import { targetMoisture as targetMoistureWord } from '../../words/shares';
-import { behind, measured } from '../basis';
+import { measured } from '../basis';
 import { caution } from '../cautions';
 import { fatFields, fatOf } from '../guide/fat';
 import { layerMass, lotsFor, pieceDensity, trayCover } from '../guide/trayLoad';
@@ -174,7 +174,7 @@ export function freezeDryLoad(input: FreezeDryLoadInput): FreezeDryLoad {
       measured('mostPerBatch', 'ice capacity and trays of the machine'),
       ...(given.cover === undefined ? [practiceBasis('mostPerBatch', 'share of the trays covered, 0.6')] : []),
       ...(given.thickness === undefined ? [basisOf(SLAB, 'mostPerBatch', 'thickness of the layer')] : []),
-      ...behind('energy', sublimationBasis),
+      ...sublimationBasis('energy'),
       basisOf(HOME_CYCLE, 'hoursPerBatch', 'hours of a home cycle'),
       ...fat.basis,
     ],

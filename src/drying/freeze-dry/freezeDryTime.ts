@@ -13,7 +13,6 @@ import { length } from '../../words/length';
 import { pressure } from '../../words/pressure';
 import { moisture as moistureWord, targetMoisture as targetMoistureWord } from '../../words/shares';
 import { temperature } from '../../words/temperature';
-import { behind } from '../basis';
 import { caution } from '../cautions';
 import { pieceDensity } from '../guide/trayLoad';
 import { freezeDriedMoisture } from '../moisture/targetMoisture';
@@ -163,9 +162,9 @@ export function freezeDryTime(input: FreezeDryTimeInput): FreezeDryTime {
     totalTime: quantityIn(seconds / figure(SPLIT.sublimationShare), 's', 'h'),
     basis: [
       basisOf(BALANCE, 'iceTemperature', 'balance of heat and vapor at the ice front'),
-      ...behind('icePressure', iceBasis),
+      ...iceBasis('icePressure'),
       basisOf(TIME, 'sublimationTime'),
-      ...behind('sublimationTime', sublimationBasis),
+      ...sublimationBasis('sublimationTime'),
       ...(given.targetMoisture === undefined ? residual.basis : []),
       basisOf(SPLIT, 'totalTime', 'share of the time that is sublimation'),
     ],

@@ -22,7 +22,7 @@ const schema = /* @__PURE__ */ fields({
   /** Volume of one container, for `conditioning.containers`: above zero. */
   container: optional(volume()),
   /** How to kill insects: `freezer` or `oven`; both if not given. */
-  method: optional(choice('the method', ['freezer', 'oven'])),
+  by: optional(choice('the way', ['freezer', 'oven'])),
 });
 export type FinishDriedInput = z.input<typeof schema>;
 
@@ -41,7 +41,7 @@ export interface Conditioning {
 /** One printed way to kill insects and their eggs. */
 export interface InsectTreatment {
   /** `freezer` or `oven`. */
-  readonly method: 'freezer' | 'oven';
+  readonly by: 'freezer' | 'oven';
   /** Of the freezer, or of the oven. */
   readonly temperature: Quantity<'temperature'>;
   /** The least time. */
@@ -101,14 +101,14 @@ function conditioning(driedMilliliters: number | undefined, container: number | 
 /** The treatments with the rows behind each: of several readings the hotter (or colder) and the longer. */
 function treatments(rows: readonly PasteurizingRow[]) {
   const served = rows.filter((row) => row.served);
-  const freezer = served.filter(({ method }) => method === 'freezer');
-  const oven = served.filter(({ method }) => method === 'oven');
+  const freezer = served.filter(({ by }) => by === 'freezer');
+  const oven = served.filter(({ by }) => by === 'oven');
   const frozen = freezer.find((row) => row.temperature_degF !== null);
   const found: { readonly treatment: InsectTreatment; readonly rows: readonly PasteurizingRow[] }[] = [];
   if (frozen !== undefined) {
     found.push({
       treatment: {
-        method: 'freezer',
+        by: 'freezer',
         temperature: { value: figure(frozen.temperature_degF), unit: 'degF' },
         atLeast: { value: Math.max(...freezer.map((row) => figure(row.hours_min))), unit: 'h' },
       },
@@ -120,7 +120,7 @@ function treatments(rows: readonly PasteurizingRow[]) {
     const layer = same.find((row) => row.maxDepth_in !== undefined);
     found.push({
       treatment: {
-        method: 'oven',
+        by: 'oven',
         temperature: { value: degF, unit: 'degF' },
         atLeast: { value: Math.max(...same.map((row) => figure(row.minutes))), unit: 'min' },
         ...(layer === undefined
@@ -146,7 +146,7 @@ function treatments(rows: readonly PasteurizingRow[]) {
  * @param input.food - what was dried; `fruit` or `vegetable` do
  * @param input.driedVolume - volume of the dried food
  * @param input.container - volume of one container
- * @param input.method - `freezer` or `oven`; both if not given
+ * @param input.by - `freezer` or `oven`; both if not given
  * @returns `conditioning` and `insects`; or `known: false` for meat and whatever else is no fruit and no vegetable
  * @throws StillroomError UNKNOWN_NAME, WRONG_DIMENSION
  *
@@ -154,16 +154,16 @@ function treatments(rows: readonly PasteurizingRow[]) {
  * ```ts
  * import { finishDried } from 'stillroom/drying';
  *
- * const finish = finishDried({ food: 'apples', driedVolume: '6 quarts', container: '1 gallon', method: 'freezer' });
+ * const finish = finishDried({ food: 'apples', driedVolume: '6 quarts', container: '1 gallon', by: 'freezer' });
  * finish.known && finish.conditioning.containers; // => 3
  * finish.known && finish.insects[0]?.atLeast; // => { value: 48, unit: 'h' }
  * ```
  */
 export function finishDried(input: FinishDriedInput): FinishDried {
-  const { food: dried, driedVolume, container, method } = readInput(schema, input);
+  const { food: dried, driedVolume, container, by } = readInput(schema, input);
   const kind = dryingKind(dried.id);
   const rows = pasteurizingRows.filter(
-    (row) => (method === undefined || row.method === method) && (kind === undefined || row.kinds.includes(kind)),
+    (row) => (by === undefined || row.by === by) && (kind === undefined || row.kinds.includes(kind)),
   );
   if (kind === undefined) {
     return answer(

@@ -120,7 +120,7 @@ export const leatherHours = [...asTable<LeatherHoursRow>(hoursTable).rows].sort(
 export const pasteurizingRow = () =>
   z.strictObject({
     id: id(),
-    method: z.enum(['freezer', 'oven']),
+    by: z.enum(['freezer', 'oven']),
     kinds: z.array(kindColumn()).check(z.minLength(1)),
     served: z.boolean(),
     temperature_degF: z.nullable(z.number()),

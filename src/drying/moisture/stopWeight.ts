@@ -9,7 +9,6 @@ import { balanceBasis, refuseWetter, shareLeft } from '../../solution/massBalanc
 import type { Basis, Caution } from '../../sources/index';
 import { mass } from '../../words/mass';
 import { targetMoisture as targetMoistureWord } from '../../words/shares';
-import { behind } from '../basis';
 import { caution } from '../cautions';
 import { fatFields, fatIfNamed } from '../guide/fat';
 import { moistureRange } from './moistureRange';
@@ -93,12 +92,7 @@ export function stopWeight(input: StopWeightInput): StopWeight {
     energy: mapRange(left, (part) =>
       quantityIn(heatToDry(freshKg, freshKg * (1 - part), START_C, dryerC), 'kJ', 'kWh'),
     ),
-    basis: [
-      balanceBasis('stopWeight'),
-      balanceBasis('waterRemoved'),
-      ...behind('energy', dryingHeatBasis),
-      ...fat.basis,
-    ],
+    basis: [balanceBasis('stopWeight'), balanceBasis('waterRemoved'), ...dryingHeatBasis('energy'), ...fat.basis],
     cautions: [...fat.cautions, caution('estimate')],
   });
 }

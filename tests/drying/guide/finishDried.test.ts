@@ -19,11 +19,11 @@ describe('finishDried', () => {
   });
   it('serves the hotter and the longer of the printed treatments', () => {
     const both = finished({ food: 'vegetable' });
-    expect(both.insects.map(({ method }) => method)).toEqual(['freezer', 'oven', 'oven']);
+    expect(both.insects.map(({ by }) => by)).toEqual(['freezer', 'oven', 'oven']);
     expect(both.insects.every(({ atLeast }) => atLeast.value >= 15)).toBe(true);
     expect(both.insects.some(({ temperature }) => temperature.value === 150)).toBe(false);
-    expect(finished({ food: 'fruit', method: 'freezer' }).insects).toHaveLength(1);
-    expect(finished({ food: 'fruit', method: 'oven' }).insects).toHaveLength(2);
+    expect(finished({ food: 'fruit', by: 'freezer' }).insects).toHaveLength(1);
+    expect(finished({ food: 'fruit', by: 'oven' }).insects).toHaveLength(2);
     expect(both.cautions.map(({ id }) => id)).toContain('pasteurizing-is-for-insects');
   });
   it('has nothing for meat, and no unknown food', () => {

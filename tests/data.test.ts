@@ -86,16 +86,55 @@ describe('the register', () => {
   });
 
   test('one work is one entry', () => {
-    const names = entries.map(({ title, publisher, year }) => `${title} | ${publisher} | ${year}`);
+    // a title without its authors, letters and digits only; the year tells editions apart
+    const plain = (title: string): string =>
+      title
+        .replace(/\([^)]*\)/g, '')
+        .replace(/[^a-z0-9]+/gi, ' ')
+        .trim()
+        .toLowerCase();
+    const names = entries.map(({ title, year }) => `${plain(title)} | ${year}`);
     expect(names.filter((name, index) => names.indexOf(name) !== index)).toEqual([]);
     const links = entries.flatMap(({ url }) => (url === undefined || new URL(url).pathname === '/' ? [] : [url]));
     expect(links.filter((link, index) => links.indexOf(link) !== index)).toEqual([]);
   });
 
-  test('names no site that copies, no program and no account', () => {
-    const site = /\b[\w-]+\.(com|ru|info|ms|io)\b|github|scribd|docslib/i;
-    const program = /repositor|recipe|\bcode|librar(y|ies)|package|implementation|homework|hobby/i;
-    expect(entries.filter(({ title, note = '' }) => site.test(`${title} ${note}`) || program.test(note))).toEqual([]);
+  test('says what a work is, not where a copy of it lay', () => {
+    const place =
+      /\b(cop(y|ies) of|stored (cop|page|text|extract|abstract|excerpt)|page cop(y|ies)|excerpt|archived?|transcri|reproduc|visible|seen|hand-?out|homework|slides?|lecture|course (page|notes)|data ?set that cites|works? that cites?|memory|mailing list)/i;
+    const site = /\b[\w-]+\.(com|ru|info|ms|io|net|org)\b|github|scribd|docslib/i;
+    const program = /repositor|recipe|\bcode\b|librar(y|ies)|package|implementation|hobby/i;
+    const words = ({ title, publisher, locator = '', note = '' }: (typeof entries)[number]): string =>
+      [title, publisher, locator, note].join(' | ');
+    const wrong = entries.filter(
+      (entry) => place.test(words(entry)) || site.test(words(entry)) || program.test(entry.note ?? ''),
+    );
+    expect(wrong.map(words)).toEqual([]);
+  });
+
+  test('has a catalogue title for every work', () => {
+    const vague =
+      /^(unknown|several|various|untitled|textbook|university|problem set|teaching)\b|\b(not shown|unknown)\b/i;
+    expect(
+      entries.filter(
+        ({ title, publisher }) => vague.test(title) || vague.test(publisher.replace(/^University of /, '')),
+      ),
+    ).toEqual([]);
+  });
+
+  test('links to publishers and official collections only', () => {
+    const commercial = new Set([
+      'hbcp.chemnetbase.com', // CRC Press
+      'learncheme.com', // University of Colorado Boulder
+      'medcraveonline.com', // the journal
+      'seasonalandsimple.info', // University of Missouri
+      'www.degruyter.com',
+      'www.nature.com',
+    ]);
+    const hosts = entries.flatMap(({ url }) => (url === undefined ? [] : [new URL(url).hostname]));
+    const wrong = hosts.filter((host) => /\.(com|info|net|io|ru|ms|me)$/.test(host) && !commercial.has(host));
+    expect(wrong).toEqual([]);
+    expect(hosts.filter((host) => /^(www\.)?(archive|web\.archive|glycodata|idoc|vdoc)\./.test(host))).toEqual([]);
   });
 
   test('an entry that stands for no document was not seen', () => {
@@ -120,6 +159,19 @@ describe('tables', () => {
       return looked !== undefined && !(obtained === 'read-secondary' && looked === 'citation');
     });
     expect(wrong).toEqual([]);
+  });
+
+  test('the register says of a work what its rows say was looked at', () => {
+    const looks = new Map<string, Set<string | undefined>>();
+    for (const file of tables) {
+      for (const { source: id, obtained, seen: looked } of (read(file) as { rows: Row[] }).rows) {
+        if (id === undefined) continue;
+        const look = obtained === 'read' ? looked : obtained === 'read-secondary' ? 'citation' : undefined;
+        looks.set(id, (looks.get(id) ?? new Set()).add(look));
+      }
+    }
+    const wrong = sources().filter(({ id, seen: looked }) => looks.has(id) && !looks.get(id)?.has(looked));
+    expect(wrong.map(({ id }) => id)).toEqual([]);
   });
 
   test('a row without its source is refused', () => {

@@ -8,7 +8,7 @@ import { lethalityCaution } from './cautions';
 import { holdTime } from './terms';
 
 const basis = (what: string): Basis[] => [
-  { of: what, kind: 'equation', source: 'tdt-encyclopedia', locator: 'TDT calculations' },
+  { of: what, kind: 'equation', source: 'singh-heldman', locator: 'chapter 5, decimal reduction time' },
 ];
 
 const timeSchema = /* @__PURE__ */ fields({
@@ -29,7 +29,7 @@ export interface ReductionTime {
  *
  * It is the arithmetic behind figures in print (12 times 0.21 min), for reading records; it is no process.
  *
- * Source: thermal-death-time calculations, reference work `tdt-encyclopedia`.
+ * Source: Singh and Heldman, Introduction to Food Engineering, chapter 5 (decimal reduction time).
  *
  * @param input.dValue - time for one log10 reduction
  * @param input.reductions - above 0, at most 100

@@ -1,8 +1,7 @@
 import { answer } from '../common/answer';
-import { HOLDING, holdingBasis } from '../heat/burner';
 import { type EnergyNeeded, kilowattHours } from '../heat/needed';
+import { shareBasis, shareOr } from '../heat/tables';
 import { fields, optional, power, readInput, share } from '../quantity/fields';
-import { sureRange } from '../quantity/range';
 import { valueIn } from '../quantity/scale';
 import type { Quantity, Range, ShareInput } from '../quantity/types';
 import type { NotTested } from '../sources/no';
@@ -59,7 +58,7 @@ export function canningEnergy(input: CanningEnergyInput): CanningEnergy | NotTes
   const timeline = loadTimeline(load);
   if (!timeline.tested) return answer(timeline);
   const kilowatts = valueIn(given.burnerPower, 'kW');
-  const share = given.holding === undefined ? HOLDING : sureRange(given.holding);
+  const share = shareOr(given.holding, 'holding-share');
   const hours = (burns: LoadStep['burner'], end: keyof Range): number =>
     timeline.steps.reduce((sum, { burner, minutes }) => sum + (burner === burns ? minutes[end] / 60 : 0), 0);
   const full = (end: keyof Range) => kilowatts * hours('full', end);
@@ -74,7 +73,7 @@ export function canningEnergy(input: CanningEnergyInput): CanningEnergy | NotTes
     energy: ends((end) => full(end) + held(end)),
     heatingUp: ends(full),
     holding: ends(held),
-    basis: [...timeline.basis.map((line) => ({ ...line, of: 'energy', note: line.note ?? line.of })), holdingBasis(given.holding)],
+    basis: [...timeline.basis.map((line) => ({ ...line, of: 'energy', note: line.note ?? line.of })), shareBasis(given.holding, 'holding-share', 'holding')],
     cautions: timeline.cautions,
   });
 }

@@ -26,10 +26,7 @@ function rowOf(id: string) {
   return row;
 }
 
-/** A figure of `data/process/load-figures.json`. */
-export const loadFigure = (id: string): number => rowOf(id).value;
-
-/** The same as a range; a row with one figure gives it three times. */
+/** A figure of `data/process/load-figures.json`; a row with one figure gives it three times. */
 export function loadRange(id: string): Range<number> {
   const { value, low = value, high = value } = rowOf(id);
   return { low, likely: value, high };

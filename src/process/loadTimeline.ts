@@ -1,5 +1,5 @@
 import { answer } from '../common/answer';
-import { EFFICIENCY } from '../heat/burner';
+import { figure, shareOr, usual } from '../heat/tables';
 import { count, fields, optional, power, readInput, share, temperature, volume } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { PowerInput, Range, ShareInput, TemperatureInput, VolumeInput } from '../quantity/types';
@@ -11,7 +11,7 @@ import { boilingTemperature } from '../steam/boilingTemperature';
 import { readJar } from '../words/jar';
 import { ruleBasis, ruleFigures } from './canningRules';
 import { processCaution } from './cautions';
-import { loadBasis, loadFigure, loadRange } from './loadFigures';
+import { loadBasis, loadRange } from './loadFigures';
 import { type TestedProcess, type TestedProcessInput, testedProcess } from './testedProcess';
 
 /** Minutes to put a jar in or lift it out. */
@@ -81,7 +81,7 @@ const toCelsius = (fahrenheit: number): number => ((fahrenheit - 32) * 5) / 9;
  * The timeline of one canner load: heat the water, load, come back to the boil (or vent and come to pressure),
  * process, cool down and wait, unload. The process is the tested one, never shortened; heating is an estimate.
  *
- * Heat-up = (water mass x 4.19 kJ/(kg K) x rise + share of the jars' heating) / (burner power x efficiency), with the
+ * Heat-up = (water mass x 4.186 kJ/(kg K) x rise + share of the jars' heating) / (burner power x efficiency), with the
  * efficiency from 35 to 80 % (likely 55 %) unless given, and none, half or all of the jars' heating done by the boil.
  * Printed steps: 10 min of venting, 3 to 5 min to come to pressure, 30 min (pints) or 45 min (quarts) for a
  * heavy-walled canner to lose its pressure, 10 min with the weight off; 5 min of rest in a boiling-water canner.
@@ -119,18 +119,19 @@ export function loadTimeline(input: LoadTimelineInput): LoadTimeline | NotTested
 
   const boils = valueIn(boilingTemperature({ elevation: question.elevation }).temperature, 'degC');
   const preheat = toCelsius(ruleFigures(process.pack === 'hot' ? 'preheat-hot' : 'preheat-raw').low);
-  const start = load.waterTemperature === undefined ? loadFigure('tap') : valueIn(load.waterTemperature, 'degC');
+  const start = load.waterTemperature === undefined ? usual('tap').likely : valueIn(load.waterTemperature, 'degC');
   const fill = load.fillTemperature === undefined ? preheat : valueIn(load.fillTemperature, 'degC');
-  const waterKJ = loadFigure('water-heat');
-  const glassKJ = loadFigure('glass-per-liter') * loadFigure('glass-heat');
   const jarShare = loadRange('jar-share');
   const kilograms = valueIn(load.water, 'L'); // a liter of water is a kilogram, near enough for an estimate
   const litersOfJar = valueIn(readJar(question.jar).volume, 'L') * load.jars;
-  const jarHeat = litersOfJar * (waterKJ + glassKJ) * Math.max(0, boils - fill);
+  // what is in a jar counts as water, which is the upper end for food
+  const perKelvin = figure('water-heat').value;
+  const jarHeat =
+    litersOfJar * (perKelvin + usual('jar-glass').likely * usual('glass-heat').likely) * Math.max(0, boils - fill);
   const kilowatts = valueIn(load.burnerPower, 'kW');
-  const share = load.efficiency === undefined ? EFFICIENCY : fixed(load.efficiency);
+  const share = shareOr(load.efficiency, 'burner-share');
   const minutes = (kilojoules: number, efficiency: number) => kilojoules / (kilowatts * efficiency) / 60;
-  const waterHeat = (from: number, to: number) => kilograms * waterKJ * Math.max(0, to - from);
+  const waterHeat = (from: number, to: number) => kilograms * perKelvin * Math.max(0, to - from);
   const first = waterHeat(start, preheat);
   const second = waterHeat(Math.max(start, preheat), boils);
 
@@ -196,7 +197,7 @@ export function loadTimeline(input: LoadTimelineInput): LoadTimeline | NotTested
     basis: [
       ...process.basis.map((line) => ({ ...line, of: `process.${line.of}` })),
       ...rules.map((rule) => ruleBasis(rule, 'steps[].minutes', rule)),
-      ...['minutes-a-jar', 'jar-share', 'glass-per-liter'].map((figure) => loadBasis(figure, 'steps[].minutes')),
+      ...['minutes-a-jar', 'jar-share'].map((figure) => loadBasis(figure, 'steps[].minutes')),
       practiceBasis('steps[].minutes', 'share of the burner that reaches the pot'),
     ],
     cautions: [...process.cautions, processCaution('heat-up-varies'), caution('estimate')],

@@ -3,7 +3,6 @@ import { answer } from '../common/answer';
 import { findNamed } from '../common/names';
 import { dryingGuide } from '../drying/guide/dryingGuide';
 import { StillroomError, within } from '../errors/StillroomError';
-import { describeJar } from '../jars/describeJar';
 import { WORK_BASIS, workTimes } from '../plan/makes/work';
 import type { Make } from '../plan/request/planInput';
 import { readFood } from '../process/food';
@@ -18,6 +17,7 @@ import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity, Range } from '../quantity/types';
 import type { Unit } from '../quantity/units';
 import { type Basis, type Caution, joinBasis, joinCautions } from '../sources/basis';
+import { readJar } from '../words/jar';
 import { type BatchRecord, type BatchRecordInput, readRecord } from './batchRecord';
 import {
   cautionsOf,
@@ -237,7 +237,7 @@ function jarsOf(record: BatchRecord, process: NonNullable<BatchRecord['process']
   if (shape === undefined) return `the process names no form of ${name}`;
   const form = formNamed(shape);
   if (form === undefined) return `these tables hold no raw weight for a jar of ${name} as ${shape}`;
-  const size = known(() => describeJar({ jar: process.jar }))?.size;
+  const size = known(() => readJar(process.jar))?.name;
   return size === undefined
     ? `${process.jar} is no jar size of the tables`
     : { produce: name, form: form.name, jar: size };

@@ -10,7 +10,7 @@ import { recordCaution } from './cautions';
 
 const store = () => temperature({ min: { value: -40, unit: 'degC' }, max: { value: 60, unit: 'degC' } });
 const life = () => fields({ life: time(), temperature: store() });
-const Q10_BASIS: Basis = { of: 'Q10', kind: 'equation', source: 'labuza-ift', locator: 'Q10 paragraph' };
+const Q10_BASIS: Basis = { of: 'Q10', kind: 'equation', source: 'labuza-1982', locator: 'definition of Q10' };
 const cautions = (): Caution[] => [
   recordCaution('one-temperature-rule'),
   recordCaution('quality-not-safety'),
@@ -28,7 +28,7 @@ export type Q10Input = z.input<typeof q10Schema>;
  * @param input - `cooler`, `warmer`: `{ life, temperature }`, -40 to 60 degC, the warmer one warmer
  * @throws StillroomError CONTRADICTION where the warmer is not warmer, OUT_OF_RANGE
  *
- * Source: definition and example (20 weeks at 20 degC, 10 weeks at 30 degC) in an open-dating article, 1985.
+ * Source: Labuza, Shelf-Life Dating of Foods, definition of Q10 (recalled).
  *
  * @example
  * ```ts
@@ -74,7 +74,7 @@ export type ShelfLifeAtInput = z.input<typeof lifeSchema>;
  * @returns `life` in the unit of the known one
  * @throws StillroomError OUT_OF_RANGE
  *
- * Source: the definition of Q10 (open-dating article, 1985) turned round; that form is recalled.
+ * Source: the definition of Q10 (Labuza, Shelf-Life Dating of Foods, recalled), turned round.
  *
  * @example
  * ```ts

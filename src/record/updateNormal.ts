@@ -33,7 +33,7 @@ export interface UpdatedMean {
  * @param input.spread - standard deviation of one measurement
  * @throws StillroomError OUT_OF_RANGE, MISSING
  *
- * Source: conjugate normal model; lecture ST405, checked on its prior N(4, 0.5^2).
+ * Source: Hoff, A First Course in Bayesian Statistical Methods, section 5.2.
  *
  * @example
  * ```ts
@@ -49,7 +49,9 @@ export function updateMean(input: UpdateMeanInput): UpdatedMean {
   return answer({
     mean: (before * prior.mean + measured * sample.mean) / (before + measured),
     sd: Math.sqrt(1 / (before + measured)),
-    basis: [{ of: 'normal mean, known spread', kind: 'equation', source: 'bayes-lecture', locator: 'normal model' }],
+    basis: [
+      { of: 'normal mean, known spread', kind: 'equation', source: 'bayes-first-course', locator: 'section 5.2' },
+    ],
     cautions: [],
   });
 }

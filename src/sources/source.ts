@@ -14,7 +14,7 @@ export interface Source extends Omit<Named, 'name'> {
   readonly url?: string;
   /** What was looked at: the work itself, a copy of it, or a work that cites it; left out where nothing was seen. */
   readonly seen?: Seen;
-  /** Which part or copy was seen, and what was not. */
+  /** Which edition, or which part of the work is meant. */
   readonly note?: string;
 }
 

@@ -1,29 +1,22 @@
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { choice, count, fields, isMass, massOrVolume, optional, readInput } from '../quantity/fields';
+import { count, fields, isMass, massOrVolume, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { MassInput, Quantity, VolumeInput } from '../quantity/types';
 import type { Unit } from '../quantity/units';
 import { REFERENCE_TEMPERATURE } from '../solution/fields';
 import { densityAt } from '../solution/sucroseDensity';
 import type { Basis, Caution } from '../sources/basis';
+import { type JarInput, jar as jarWord, readJar } from '../words/jar';
 import { oneOf } from './inputs';
 import { type JamRecipeInput, jamBalance, jamFields } from './jamBalance';
 
-const JARS = ['4 oz', 'half-pint', '12 oz', 'pint', '24 oz', 'quart'] as const;
-/** Nominal capacities; what a jar holds at its headspace is the jars module's to answer. */
-const CUPS: Readonly<Record<(typeof JARS)[number], number>> = {
-  '4 oz': 0.5,
-  'half-pint': 1,
-  '12 oz': 1.5,
-  pint: 2,
-  '24 oz': 3,
-  quart: 4,
-};
+/** The jar of jam where none is named. */
+const USUAL_JAR = 'half-pint';
 
 const schema = fields({
   jars: optional(count('jars', 1, 10_000)),
-  jar: optional(choice('a jar', JARS)),
+  jar: optional(jarWord()),
   jam: optional(massOrVolume()),
   ...jamFields,
 });
@@ -31,7 +24,7 @@ export interface FruitForJamInput extends JamRecipeInput {
   /** So many jars full, */
   readonly jars?: number;
   /** of this size (`half-pint` when left out); or */
-  readonly jar?: (typeof JARS)[number];
+  readonly jar?: JarInput;
   /** a mass or a volume of jam. */
   readonly jam?: MassInput | VolumeInput;
 }
@@ -69,9 +62,10 @@ export function fruitForJam(input: FruitForJamInput): FruitForJam {
   const given = readInput(schema, input);
   oneOf(given, ['jars', 'jam']);
   if (given.jam !== undefined && given.jar !== undefined)
-    fail('CONTRADICTION', 'jar', given.jar, 'a jar only with jars');
+    fail('CONTRADICTION', 'jar', input.jar, 'a jar only with jars');
   const density = densityAt(100 * given.finishSolids, REFERENCE_TEMPERATURE) / 1000; // g/mL
-  const wanted = given.jam ?? { value: (given.jars ?? 0) * CUPS[given.jar ?? 'half-pint'], unit: 'cup' as const };
+  const { volume: held } = given.jar ?? readJar(USUAL_JAR);
+  const wanted = given.jam ?? { value: (given.jars ?? 0) * held.value, unit: held.unit };
   const grams = isMass(wanted) ? valueIn(wanted, 'g') : valueIn(wanted as Quantity<'volume'>, 'mL') * density;
   const metric = wanted.unit === 'L' || wanted.unit === 'mL' || wanted.unit === 'dL';
   const unit: Unit<'mass'> = isMass(wanted) ? wanted.unit : metric ? 'kg' : 'lb';

@@ -64,7 +64,8 @@ export function growthCautions(aw: number, pH: number | undefined): Caution[] {
  * the widest pH and the widest temperatures. Proteolytic and nonproteolytic C. botulinum count as able to grow
  * above pH 4.6, the line of the law. An organism without a published water-activity limit counts down to 0.85.
  * Spoilage yeasts, molds and bacteria are judged by water activity alone. Recalled limits are not used.
- * Sources: USDA-ARS and FDA tables of growth factors; Banwart 1989 for groups; 21 CFR 114.3.
+ * Sources: USDA-ARS and FDA tables of growth factors, and papers that print a wider limit (D'Aoust 1991, Salmonella
+ * at 2 degC); Banwart 1989 for groups; 21 CFR 114.3.
  *
  * @param input - `waterActivity`: 0 to 1, exclusive; `pH`: 0 to 14; `temperature`: -40 to 100 degC, of storage
  * @throws StillroomError OUT_OF_RANGE

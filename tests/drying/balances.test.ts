@@ -1,7 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { driedMass, dryBasis, moistureNow, startMoisture, stopWeight, wetBasis } from '../../src/drying/index';
-import { dryerEnergy, dryingHeat, dryingRateTime } from '../../src/heat/index';
 import { errorOf } from './helpers';
 
 const moisture = fc.double({ min: 0.05, max: 0.98, noNaN: true });
@@ -119,67 +118,5 @@ describe('stopWeight', () => {
   ])('refuses %s', (_, change, code, path) => {
     const input = { fresh: '1 kg', moisture: 0.85, targetMoisture: 0.2, ...change };
     expect(errorOf(() => stopWeight(input as never))).toMatchObject({ code, path });
-  });
-});
-
-describe('dryingHeat', () => {
-  it('is more for a hotter dryer and for more water, in kJ', () => {
-    const at = (temperature: '100 degF' | '140 degF', targetMoisture: number) =>
-      dryingHeat({ fresh: '1 kg', moisture: 0.8, targetMoisture, temperature }).heat.value;
-    expect(at('140 degF', 0.2)).toBeGreaterThan(at('100 degF', 0.2));
-    expect(at('140 degF', 0.1)).toBeGreaterThan(at('140 degF', 0.2));
-    expect(dryingHeat({ fresh: '2 kg', moisture: 0.8, targetMoisture: 0.2 })).toMatchObject({
-      heat: { unit: 'kJ' },
-      heatPerKilogram: { unit: 'kJ' },
-    });
-  });
-  it('refuses a dryer colder than the produce, or outside the table', () => {
-    const colder = () =>
-      dryingHeat({ fresh: '1 kg', moisture: 0.8, targetMoisture: 0.1, start: '60 degC', temperature: '50 degC' });
-    const hot = () => dryingHeat({ fresh: '1 kg', moisture: 0.8, targetMoisture: 0.1, temperature: '120 degC' });
-    expect(errorOf(colder)).toMatchObject({ code: 'CONTRADICTION', path: 'temperature' });
-    expect(errorOf(hot)).toMatchObject({ code: 'OUT_OF_RANGE', path: 'temperature' });
-  });
-});
-
-describe('dryerEnergy', () => {
-  it('takes the phases or the meter, and shares it over the water', () => {
-    const metered = dryerEnergy({ energy: '9 MJ', waterRemoved: '1 kg' });
-    expect(metered.energy).toEqual({ value: 9, unit: 'MJ' });
-    expect(metered.perKilogramWater).toEqual({ value: 9, unit: 'MJ' });
-    // 2,357.65 kJ/kg at 60 degC (IAPWS-95)
-    expect(metered.efficiency).toBeCloseTo(2357.65 / 9000, 8);
-    expect(dryerEnergy({ energy: '1 kWh' }).efficiency).toBeUndefined();
-    const phases = [{ power: '500 W', time: '3 h' }] as const;
-    expect(dryerEnergy({ phases: [...phases] }).energy).toEqual({ value: 1.5, unit: 'kWh' });
-  });
-  it('refuses both and neither', () => {
-    expect(errorOf(() => dryerEnergy({})).path).toBe('phases');
-    expect(errorOf(() => dryerEnergy({ energy: '1 kWh', phases: [{ power: '1 kW', time: '1 h' }] })).code).toBe(
-      'CONTRADICTION',
-    );
-  });
-});
-
-describe('dryingRateTime', () => {
-  const rates = [
-    { moisture: 0.1, rate: 1e-4 },
-    { moisture: 0.5, rate: 5e-4 },
-    { moisture: 1, rate: 5e-4 },
-  ];
-  const ask = (change: object) =>
-    dryingRateTime({ drySolids: '1 kg', area: '1 m2', from: 1, to: 0.1, rates, ...change } as never);
-  it('sums the constant and the falling rate', () => {
-    // 0.5 / 5e-4, and ln 5 / 1e-3 while the rate falls in proportion to the moisture
-    expect(ask({}).time.value).toBeCloseTo(0.5 / 5e-4 + Math.log(5) / 1e-3, 8);
-    expect(ask({}).criticalMoisture).toBe(0.5);
-    expect(ask({}).time.value).toBeCloseTo(ask({ to: 0.3 }).time.value + ask({ from: 0.3 }).time.value, 8);
-    expect(ask({ rates: [...rates].reverse() })).toEqual(ask({}));
-  });
-  it('refuses what the curve cannot answer', () => {
-    expect(errorOf(() => ask({ to: 1 }))).toMatchObject({ code: 'CONTRADICTION', path: 'to' });
-    expect(errorOf(() => ask({ to: 0.05 }))).toMatchObject({ code: 'OUT_OF_RANGE', path: 'rates' });
-    expect(errorOf(() => ask({ from: 1.1 }))).toMatchObject({ code: 'OUT_OF_RANGE', path: 'rates' });
-    expect(errorOf(() => ask({ rates: [...rates, rates[0]] }))).toMatchObject({ code: 'CONTRADICTION', path: 'rates' });
   });
 });

@@ -1,27 +1,10 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { drynessByWeight, freezeDryCollapse, freezeDryTime, glassTransition } from '../../src/drying/index';
-import { frostPoint, iceVapourPressure, sublimationHeat } from '../../src/heat/index';
+import { freezeDryEnergy, iceVapourPressure } from '../../src/heat/index';
 import { errorOf } from './helpers';
 
 const degC = (value: number) => ({ value, unit: 'degC' as const });
-
-describe('ice', () => {
-  it('has a pressure that rises with temperature, and a frost point that undoes it', () => {
-    fc.assert(
-      fc.property(fc.double({ min: -100, max: -0.1, noNaN: true }), (t) => {
-        const { pressure } = iceVapourPressure({ temperature: degC(t) });
-        expect(pressure.value).toBeLessThan(iceVapourPressure({ temperature: degC(t + 0.1) }).pressure.value);
-        expect(frostPoint({ pressure }).temperature.value).toBeCloseTo(t, 8);
-      }),
-    );
-  });
-  it('is refused where there is none', () => {
-    expect(errorOf(() => iceVapourPressure({ temperature: '40 K' })).code).toBe('OUT_OF_RANGE');
-    expect(errorOf(() => frostPoint({ pressure: '612 Pa' }))).toMatchObject({ code: 'OUT_OF_RANGE', path: 'pressure' });
-    expect(errorOf(() => sublimationHeat({ temperature: '5 degC' })).code).toBe('OUT_OF_RANGE');
-  });
-});
 
 describe('freezeDryTime', () => {
   const coffee = {
@@ -43,7 +26,7 @@ describe('freezeDryTime', () => {
   });
   it('balances heat and vapour', () => {
     const { iceTemperature, icePressure } = freezeDryTime(coffee);
-    const heat = sublimationHeat({ temperature: iceTemperature }).heatPerKilogram.value * 1000;
+    const heat = freezeDryEnergy({ ice: '1 kg', temperature: iceTemperature }).heat.value * 1000;
     const p0 = iceVapourPressure({ temperature: '-40 degC' }).pressure.value;
     const vapour = heat * 2.6252e-8 * (icePressure.value - p0);
     expect(vapour).toBeCloseTo(0.035 * (30 - iceTemperature.value), 6);

@@ -108,11 +108,11 @@ describe('conditioning and pasteurizing', () => {
   });
   it('serves the hotter and the longer of the printed treatments', () => {
     const both = pasteurizing({ kind: 'vegetable' });
-    expect(both.treatments.map(({ method }) => method)).toEqual(['freezer', 'oven', 'oven']);
+    expect(both.treatments.map(({ by }) => by)).toEqual(['freezer', 'oven', 'oven']);
     expect(both.treatments.every(({ atLeast }) => atLeast.value >= 15)).toBe(true);
     expect(both.treatments.some(({ temperature }) => temperature.value === 150)).toBe(false);
-    expect(pasteurizing({ kind: 'fruit', method: 'freezer' }).treatments).toHaveLength(1);
-    expect(pasteurizing({ kind: 'fruit', method: 'oven' }).treatments).toHaveLength(2);
+    expect(pasteurizing({ kind: 'fruit', by: 'freezer' }).treatments).toHaveLength(1);
+    expect(pasteurizing({ kind: 'fruit', by: 'oven' }).treatments).toHaveLength(2);
     expect(errorOf(() => pasteurizing({ kind: 'meat' as never })).code).toBe('UNKNOWN_NAME');
   });
 });

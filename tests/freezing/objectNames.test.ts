@@ -8,10 +8,11 @@ type Call = (text: string) => unknown;
 const CALLS: Record<string, Call> = {
   'blanching food': (food) => freezing.blanching({ food }),
   'blanching form': (form) => freezing.blanching({ food: 'carrot', form }),
-  'blanching method': (method) => freezing.blanching({ food: 'carrot', form: 'slices', method: method as never }),
-  'freezerPack food': (food) => freezing.freezerPack({ food, pack: 'dry', amount: '1 quart' }),
-  'freezerPack pack': (pack) => freezing.freezerPack({ food: 'apple', pack: pack as never, amount: '1 quart' }),
-  freezingHeadspace: (pack) => freezing.freezingHeadspace({ pack: pack as never, opening: 'wide', size: 'pint' }),
+  'blanching blanchIn': (blanchIn) =>
+    freezing.blanching({ food: 'carrot', form: 'slices', blanchIn: blanchIn as never }),
+  'freezerPack food': (food) => freezing.freezerPack({ food, style: 'dry', amount: '1 quart' }),
+  'freezerPack style': (style) => freezing.freezerPack({ food: 'apple', style: style as never, amount: '1 quart' }),
+  freezingHeadspace: (style) => freezing.freezingHeadspace({ style: style as never, mouth: 'wide', jar: 'pint' }),
   freezingSyrup: (strength) => freezing.freezingSyrup({ strength: strength as never, volume: '1 quart' }),
   freezingTime: (shape) => freezing.freezingTime({ shape } as never),
   foodProperties: (food) => freezing.foodProperties({ food, temperature: '-10 degC' } as never),

@@ -51,7 +51,9 @@ function broken(input: PlanDayInput, plan: FeasibleDay): string[] {
   const jars = (size: string) =>
     plan.products.filter((each) => each.jars?.jar === size).reduce((sum, each) => sum + each.units.ready, 0);
   const stock = (size: string) =>
-    (kitchen.jars ?? []).filter(({ jar }) => jar.replace(/s$/, '') === size).reduce((sum, { count }) => sum + count, 0);
+    (kitchen.jars ?? [])
+      .filter(({ jar }) => String(jar).replace(/s$/, '') === size)
+      .reduce((sum, { count }) => sum + count, 0);
   for (const size of ['pint', 'quart', 'half-pint']) must(jars(size) <= stock(size), `${size} jars`);
   must(jars('pint') + jars('quart') + jars('half-pint') <= (kitchen.lids?.count ?? 1e9), 'lids');
   const traysOf = (where: string) =>

@@ -26,7 +26,8 @@ describe('growthAt', () => {
     expect(names({ temperature: '3 degC' })).toEqual(
       expect.arrayContaining(['Listeria monocytogenes', 'Yersinia enterocolitica']),
     );
-    expect(names({ temperature: '3 degC' })).not.toContain('Salmonella spp.');
+    expect(names({ temperature: '2 degC' })).toContain('Salmonella spp.');
+    expect(names({ temperature: '1.9 degC' })).not.toContain('Salmonella spp.');
     expect(names({ temperature: '-10 degC' })).toEqual([]);
   });
 
@@ -165,7 +166,7 @@ describe('tcsClass', () => {
 
 test('regulatoryClass points to the line it used', () => {
   expect(regulatoryClass({ pH: 4.5, waterActivity: 0.95, tomato: true }).class).toBe('acid');
-  expect(regulatoryClass({ pH: 4.5, waterActivity: 0.95 }).basis[0]?.source).toBe('cfr-21-114-3');
+  expect(regulatoryClass({ pH: 4.5, waterActivity: 0.95 }).basis[0]?.source).toBe('cfr-114');
 });
 
 describe('activityBand', () => {

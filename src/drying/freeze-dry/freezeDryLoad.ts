@@ -155,7 +155,7 @@ export function freezeDryLoad(input: FreezeDryLoadInput): FreezeDryLoad {
       [{ of: 'ice capacity and trays of the machine', kind: 'measured' }],
       cover === LEAST_COVER ? [{ of: 'share of the trays covered', kind: 'common-practice' }] : [],
       given.thickness === undefined ? [basisOf(slab, 'thickness of the layer')] : [],
-      sublimationBasis,
+      sublimationBasis('energy'),
       [basisOf(homeCycle, 'hours of a home cycle')],
       fat.basis,
     ),

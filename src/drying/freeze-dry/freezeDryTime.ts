@@ -150,8 +150,8 @@ export function freezeDryTime(input: FreezeDryTimeInput): FreezeDryTime {
     basis: joinBasis(
       [basisOf(BALANCE, 'balance of heat and vapour at the ice front'), basisOf(TIME, 'time of sublimation')],
       [basisOf(SPLIT, 'share of the time that is sublimation')],
-      iceBasis,
-      sublimationBasis,
+      iceBasis('icePressure'),
+      sublimationBasis('sublimationTime'),
       given.targetMoisture === undefined ? residual.basis : [],
     ),
     cautions: [caution('keep-below-collapse'), caution('freeze-dried-must-be-dry'), caution('estimate')],

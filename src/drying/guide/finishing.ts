@@ -88,13 +88,13 @@ const OTHER_FREEZER = setting('pasteurizeFreezer_USDA');
 
 const pasteurizingSchema = fields({
   kind: choice('what was dried', ['fruit', 'vegetable']),
-  method: optional(choice('the method', ['freezer', 'oven'])),
+  by: optional(choice('the way', ['freezer', 'oven'])),
 });
 export type PasteurizingInput = z.input<typeof pasteurizingSchema>;
 
 /** One printed way to kill insects and their eggs. */
 export interface PasteurizingTreatment {
-  readonly method: 'freezer' | 'oven';
+  readonly by: 'freezer' | 'oven';
   readonly temperature: Quantity<'temperature'>;
   readonly atLeast: Quantity<'time'>;
   readonly depth?: Quantity<'length'>;
@@ -114,7 +114,7 @@ export interface Pasteurizing {
  * and one 10 minutes at 175 degF for brittle vegetables: the hotter and the longer are served.
  *
  * @param input.kind - `fruit` or `vegetable`
- * @param input.method - `freezer` or `oven`; both if not given
+ * @param input.by - `freezer` or `oven`; both if not given
  * @returns the treatments, each enough by itself
  * @throws StillroomError UNKNOWN_NAME
  *
@@ -122,13 +122,13 @@ export interface Pasteurizing {
  * ```ts
  * import { pasteurizing } from 'stillroom/drying';
  *
- * pasteurizing({ kind: 'fruit', method: 'freezer' }).treatments[0]?.atLeast; // => { value: 48, unit: 'h' }
+ * pasteurizing({ kind: 'fruit', by: 'freezer' }).treatments[0]?.atLeast; // => { value: 48, unit: 'h' }
  * ```
  */
 export function pasteurizing(input: PasteurizingInput): Pasteurizing {
-  const { kind, method } = readInput(pasteurizingSchema, input);
+  const { kind, by } = readInput(pasteurizingSchema, input);
   const fits = ({ method: printed }: PasteurizingRow): boolean =>
-    (method === undefined || printed.startsWith(method)) &&
+    (by === undefined || printed.startsWith(by)) &&
     !(printed.endsWith('fruit') && kind === 'vegetable') &&
     !(printed.endsWith('vegetables') && kind === 'fruit');
   const rows = treatments.filter(fits);
@@ -137,7 +137,7 @@ export function pasteurizing(input: PasteurizingInput): Pasteurizing {
   if (freezer.length > 0) {
     // the coldest and longest of the copies
     served.push({
-      method: 'freezer',
+      by: 'freezer',
       temperature: {
         value: freezer.find((row) => row.temperature_degF !== null)?.temperature_degF as number,
         unit: 'degF',
@@ -150,7 +150,7 @@ export function pasteurizing(input: PasteurizingInput): Pasteurizing {
     const same = oven.filter((row) => row.temperature_degF === degF);
     const layer = same.find((row) => row.maxDepth_in !== undefined);
     served.push({
-      method: 'oven',
+      by: 'oven',
       temperature: { value: degF, unit: 'degF' },
       atLeast: { value: Math.max(...same.map((row) => row.minutes as number)), unit: 'min' },
       ...(layer === undefined
@@ -160,8 +160,8 @@ export function pasteurizing(input: PasteurizingInput): Pasteurizing {
   }
   const basis = joinBasis(
     rows.map((row) => basisOf(row, `${row.method} treatment`)),
-    method === 'freezer' ? [] : [basisOf(OTHER_OVEN, 'another sheet prints 150 degF for 30 min; the higher is served')],
-    method === 'oven' ? [] : [basisOf(OTHER_FREEZER, 'freezer treatment')],
+    by === 'freezer' ? [] : [basisOf(OTHER_OVEN, 'another sheet prints 150 degF for 30 min; the higher is served')],
+    by === 'oven' ? [] : [basisOf(OTHER_FREEZER, 'freezer treatment')],
   );
   return answer({
     treatments: served,

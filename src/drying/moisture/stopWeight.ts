@@ -82,7 +82,7 @@ export function stopWeight(input: StopWeightInput): StopWeight {
     energy: mapRange(left, (share) =>
       quantityIn(heatToDry(freshKg, freshKg * (1 - share), START_C, dryerC), 'kJ', 'kWh'),
     ),
-    basis: [MOISTURE_BASES, ...dryingHeatBasis, ...fat.basis],
+    basis: [MOISTURE_BASES, ...dryingHeatBasis('energy'), ...fat.basis],
     cautions: [...fat.cautions, caution('estimate')],
   });
 }

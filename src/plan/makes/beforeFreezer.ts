@@ -85,13 +85,13 @@ function blanch(
       food: row.food,
       elevation,
       ...(row.form === '' ? {} : { form: row.form }),
-      ...(method === undefined ? {} : { method }),
+      ...(method === undefined ? {} : { blanchIn: method }),
     }),
   }));
   const timed = asked.flatMap(({ answer, ...row }) => ('minutes' in answer ? [{ ...row, answer }] : []));
   const [first] = timed;
   if (first === undefined) throw new Error(`no blanching time for ${food}`);
-  const inWater = timed.some(({ answer }) => answer.method === 'water');
+  const inWater = timed.some(({ answer }) => answer.blanchIn === 'water');
   const batch = batchIn(
     day,
     timed.some(({ leafy }) => leafy),
@@ -105,9 +105,9 @@ function blanch(
   );
   const times =
     timed.length === 1
-      ? `Blanch in ${BLANCH_IN[first.answer.method]} for ${span(first.answer.minutes)}`
+      ? `Blanch in ${BLANCH_IN[first.answer.blanchIn]} for ${span(first.answer.minutes)}`
       : `Blanch by size: ${timed
-          .map(({ cut, answer }) => `${cut} ${span(answer.minutes)} in ${BLANCH_IN[answer.method]}`)
+          .map(({ cut, answer }) => `${cut} ${span(answer.minutes)} in ${BLANCH_IN[answer.blanchIn]}`)
           .join('; ')}`;
   const water = blanching({ ...askFor(first.answer), mass: massOf(day, batch.kg) });
   const gallons =
@@ -153,7 +153,7 @@ function potOf(
   };
 }
 
-const askFor = ({ food, form, method }: Blanching) => ({ food, method, ...(form === '' ? {} : { form }) });
+const askFor = ({ food, form, blanchIn }: Blanching) => ({ food, blanchIn, ...(form === '' ? {} : { form }) });
 
 /** As long as each was blanched, or longer where the list says so. */
 function coolBySize(timed: readonly { readonly cut: string; readonly answer: Blanching }[]): string {
@@ -164,7 +164,7 @@ function coolBySize(timed: readonly { readonly cut: string; readonly answer: Bla
 
 /** A fruit of the freezer packs, dry: with the ascorbic acid where its page prints it. */
 function packedDry(food: string): Before {
-  const pack = freezerPack({ food, pack: 'dry', amount: '1 quart' });
+  const pack = freezerPack({ food, style: 'dry', amount: '1 quart' });
   if ('tested' in pack) throw new Error(`no dry pack for ${food}`);
   const { ascorbicAcid: acid, steamInstead: steam, basis, cautions } = pack;
   const water = acid?.dissolveIn === undefined ? '' : `, dissolved in ${formatQuantity(acid.dissolveIn)} of water,`;

@@ -1,20 +1,17 @@
 import { freezeEnergy } from '../../freezing/freezeEnergy';
 import { applianceEnergy } from '../../heat/applianceEnergy';
-import { boilingEnergy } from '../../heat/boilingEnergy';
-import { boilOffEnergy } from '../../heat/boilOffEnergy';
 import { dryEnergy } from '../../heat/dryEnergy';
 import { freezeDryEnergy } from '../../heat/freezeDryEnergy';
-import { heatUpEnergy } from '../../heat/heatUpEnergy';
 import type { EnergyNeeded } from '../../heat/needed';
+import { stoveEnergy } from '../../heat/stoveEnergy';
 import { byEnds, mapRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import { type Basis, joinBasis } from '../../sources/basis';
-import { boilingTemperature } from '../../steam/boilingTemperature';
 import type { Supply } from '../request/activity';
 import type { Kitchen } from '../request/planInput';
 
-/** Energy in kWh that a piece of work takes, by the functions of `energy/`, and what the figure rests on. */
+/** Energy in kWh that a piece of work takes, by the functions of `heat/`, and what the figure rests on. */
 export interface Taken {
   readonly kWh: Range<number>;
   readonly basis: readonly Basis[];
@@ -36,8 +33,7 @@ const ROOM_BASIS: Basis = { of: 'food at 20 degC before it is heated or frozen',
 
 /** A kg of food heated to the boil. */
 export function heatedUp({ elevation }: Kitchen): Taken {
-  const { temperature } = boilingTemperature({ elevation });
-  const { kWh, basis } = taken(heatUpEnergy({ mass: KG, from: ROOM, to: temperature, food: 'food' }));
+  const { kWh, basis } = taken(stoveEnergy({ heatUp: { mass: KG, from: ROOM, what: 'food' }, elevation }));
   return { kWh, basis: [...basis, ROOM_BASIS] };
 }
 
@@ -52,7 +48,7 @@ export interface Cooking {
 /** Food heated to the boil and held there as long as it cooks. Syrup and brine beside it are not counted. */
 export function cooked(kitchen: Kitchen, minutes: number): Cooking {
   const heat = heatedUp(kitchen);
-  const hold = taken(boilingEnergy({ time: { value: minutes, unit: 'min' }, burnerPower: burnerOf(kitchen) }));
+  const hold = taken(stoveEnergy({ hold: { time: { value: minutes, unit: 'min' }, burnerPower: burnerOf(kitchen) } }));
   return { minutes, heat: heat.kWh, hold: hold.kWh, basis: joinBasis(heat.basis, hold.basis) };
 }
 
@@ -69,7 +65,7 @@ export function waterBoiled(kitchen: Kitchen, litres: number): Taken & { readonl
 }
 
 /** A kg of water boiled off. */
-export const boiledOff = ({ elevation }: Kitchen): Taken => taken(boilOffEnergy({ water: KG, elevation }));
+export const boiledOff = ({ elevation }: Kitchen): Taken => taken(stoveEnergy({ boilOff: KG, elevation }));
 
 /** A kg of food frozen. */
 export function frozen(water: Range<number>): Taken {

@@ -55,7 +55,7 @@ export function makeFrozen(day: Day, wanted: Wanted, product: number, trade: str
     });
   });
   const room = within(product, () => roomOf(trade, form, size));
-  const head = freezingHeadspace({ pack: 'dry', opening: 'wide', size: 'pint' });
+  const head = freezingHeadspace({ style: 'dry', mouth: 'wide', jar: 'pint' });
   const {
     times: _,
     workBasis,

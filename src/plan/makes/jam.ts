@@ -1,4 +1,3 @@
-import { describeJar } from '../../jars/describeJar';
 import { fillJar } from '../../jars/fillJar';
 import type { TestedProcess } from '../../process/testedProcess';
 import { massFromVolume } from '../../produce/weights/massFromVolume';
@@ -12,6 +11,7 @@ import { basisOf } from '../../sources/table';
 import { sugarCaution } from '../../sugar/cautions';
 import { gelTemperature } from '../../sugar/gelTemperature';
 import { foodsOfJams, type PrintedJam, printedJams } from '../../sugar/jamRecipe';
+import { readJar } from '../../words/jar';
 import { planCaution } from '../cautions';
 import { potsOf } from '../program/kitchen';
 import type { Activity } from '../request/activity';
@@ -127,7 +127,7 @@ function batchOf(printed: PrintedJam, trade: string, jar: string): Batch {
   if (printed.pectinMass !== undefined) pantry.set('pectin', valueIn(printed.pectinMass, 'kg'));
   if (printed.pectinVolume !== undefined)
     pantry.set('liquid pectin', kgOfMeasure('liquid pectin', printed.pectinVolume).kg);
-  const halfPints = valueIn(describeJar({ jar }).capacity, 'pint') * 2;
+  const halfPints = valueIn(readJar(jar).volume, 'pint') * 2;
   return {
     printed,
     fruitKg,

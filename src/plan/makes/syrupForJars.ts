@@ -1,10 +1,10 @@
-import { describeJar } from '../../jars/describeJar';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import type { Basis } from '../../sources/basis';
 import { basisOf } from '../../sources/table';
 import { cupOf } from '../../sugar/sweeteners';
 import { canningSyrup, type SyrupStrength } from '../../sugar/syrup';
+import { readJar } from '../../words/jar';
 
 /** A cup of granulated sugar, kg. */
 export const sugarCupKg = (): number => cupOf('sugar') / 1000;
@@ -24,7 +24,7 @@ export interface SyrupForJars {
  */
 export function syrupForJars(strength: SyrupStrength, jar: string): SyrupForJars {
   const row = canningSyrup(strength);
-  const quarts = valueIn(describeJar({ jar }).capacity, 'quart');
+  const quarts = valueIn(readJar(jar).volume, 'quart');
   const byQuarts = quarts >= 1;
   const [sugar, water, load] = byQuarts
     ? [row.sugar7Quarts, row.water7Quarts, QUARTS_IN_LOAD]

@@ -1,5 +1,4 @@
-import { fail, StillroomError, within } from '../../errors/StillroomError';
-import { describeJar } from '../../jars/describeJar';
+import { fail, within } from '../../errors/StillroomError';
 import { readInput } from '../../quantity/fields';
 import { makeDried, makeFreezeDried, makeLeather } from '../makes/dried';
 import { makeFrozen } from '../makes/frozen';
@@ -21,7 +20,6 @@ import type { Activity, Capacity } from '../request/activity';
 import type { LeftOut } from '../request/dayPlan';
 import { learnedOf } from '../request/learned';
 import {
-  type Kitchen,
   type Lot,
   type Make,
   type PlanDayInput,
@@ -71,16 +69,11 @@ const MOST_PAIRS = 300;
 
 /** Reads the request, makes each product ready for the program, and writes the program. */
 export function prepare(input: PlanDayInput): Prepared {
-  const read = readInput(planSchema, input);
-  checkRequest(read, input);
-  const request: PlanRequest = {
-    ...read,
-    kitchen: withJarNames(read.kitchen),
-    products: read.products.map(withJarName),
-  };
+  const request = readInput(planSchema, input);
+  checkRequest(request, input);
   const lots = knownLots(request.lots);
   const massUnit = (request.lots[0] as Lot).raw.unit;
-  const day: Day = { request, lots, learned: learnedOf(read.learned), massUnit, metric: METRIC.has(massUnit) };
+  const day: Day = { request, lots, learned: learnedOf(request.learned), massUnit, metric: METRIC.has(massUnit) };
   const trades = request.products.map(({ from }, product) => inProduct(product, () => compositionOf(from).produce));
   const pairs = trades.reduce((sum, trade) => sum + lots.filter((lot) => lot.trade === trade).length, 0);
   if (pairs > MOST_PAIRS) {
@@ -145,41 +138,4 @@ function knownLots(lots: PlanRequest['lots']): KnownLot[] {
     const several = labels.filter((each) => each === label).length > 1;
     return { ...lot, index, trade: trades[index] as string, label: several ? `${label} ${sameBefore + 1}` : label };
   });
-}
-
-/** The jar's name in the table of sizes, so that `pints` and `16 oz` are one stock. */
-function jarName(jar: string, path: string): string {
-  try {
-    const { size, name } = describeJar({ jar });
-    return size ?? name;
-  } catch (error) {
-    if (!(error instanceof StillroomError)) throw error;
-    return fail(error.code, path, jar, error.expected);
-  }
-}
-
-const withJarName = (wanted: Wanted, product: number): Wanted =>
-  wanted.jar === undefined ? wanted : { ...wanted, jar: jarName(wanted.jar, `products[${product}].jar`) };
-
-function withJarNames(kitchen: Kitchen): Kitchen {
-  const { jars, canners } = kitchen;
-  return {
-    ...kitchen,
-    ...(jars === undefined
-      ? {}
-      : { jars: jars.map((stock, index) => ({ ...stock, jar: jarName(stock.jar, `kitchen.jars[${index}].jar`) })) }),
-    ...(canners === undefined
-      ? {}
-      : {
-          canners: canners.map((canner, index) => ({
-            ...canner,
-            holds: Object.fromEntries(
-              Object.entries(canner.holds).map(([jar, held]) => [
-                jarName(jar, `kitchen.canners[${index}].holds`),
-                held,
-              ]),
-            ),
-          })),
-        }),
-  };
 }

@@ -1,7 +1,6 @@
 import type * as z from 'zod/mini';
 import { timeToMoistureRatio } from '../../drying/curve/thinLayer';
 import { fail, within } from '../../errors/StillroomError';
-import { describeJar } from '../../jars/describeJar';
 import { composition } from '../../produce/composition/composition';
 import { findForm } from '../../produce/yields/forms';
 import {
@@ -20,6 +19,7 @@ import {
 import { valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import type { Basis } from '../../sources/basis';
+import { jarName } from '../../words/jar';
 
 const perHour = () => number('a drying constant per hour, above 0 and at most 100', { above: 0, max: 100 });
 const minutes = () => number('minutes for each raw pound, above 0 and at most 120', { above: 0, max: 120 });
@@ -33,7 +33,7 @@ export const learnedSchema = list(
     yield: optional(rangeOf(() => share({ above: 0 }))),
     moisture: optional(rangeOf(() => share({ above: 0, below: 1 }))),
     minutesPerPound: optional(rangeOf(minutes)),
-    rawPerJar: optional(fields({ jar: name('a jar size, such as "pint"'), raw: rangeOf(() => mass()) })),
+    rawPerJar: optional(fields({ jar: jarName(), raw: rangeOf(() => mass()) })),
     dryingHours: optional(rangeOf(() => time({ max: { value: 168, unit: 'h' } }))),
     dryingConstant: optional(rangeOf(perHour)),
     n: optional(count('records')),
@@ -58,14 +58,13 @@ export function learnedOf(given: readonly Given[] = []): Learned[] {
   const entries = given.map(
     ({ setAside: _, ...entry }, index): Learned =>
       within(`learned[${index}]`, () => {
-        const { produce, form, rawPerJar } = entry;
+        const { produce, form } = entry;
         inOrder(entry);
         return {
           ...entry,
           index,
           produce: composition({ produce }).produce,
           ...(form === undefined ? {} : { form: findForm(form).name }),
-          ...(rawPerJar === undefined ? {} : { rawPerJar: { ...rawPerJar, jar: jarSize(rawPerJar.jar) } }),
         };
       }),
   );
@@ -79,12 +78,6 @@ export function learnedOf(given: readonly Given[] = []): Learned[] {
   }
   return entries;
 }
-
-const jarSize = (jar: string): string =>
-  within('rawPerJar', () => {
-    const { size, name: plain } = describeJar({ jar });
-    return size ?? plain;
-  });
 
 function inOrder({ yield: share, moisture, minutesPerPound, rawPerJar, dryingHours, dryingConstant }: Given): void {
   const check = <T>(path: string, range: Range<T> | undefined, of: (end: T) => number): void => {

@@ -27,6 +27,9 @@ import { parseMoney } from '../../quantity/money';
 import { parseQuantity } from '../../quantity/parseQuantity';
 import { valueIn } from '../../quantity/scale';
 import type { Money, MoneyInput, Quantity, TimeInput } from '../../quantity/types';
+import { jarName, readJar } from '../../words/jar';
+import { method } from '../../words/method';
+import { pack } from '../../words/pack';
 import { learnedSchema } from './learned';
 
 /** What a lot can become. */
@@ -56,7 +59,9 @@ const holds = () =>
       if (!Number.isInteger(jars) || jars < 1 || jars > 100)
         fail('OUT_OF_RANGE', jar.slice(0, 40), jars, 'a whole number of jars from 1 to 100');
     }
-    return Object.fromEntries(entries) as Readonly<Record<string, number>>;
+    const held = entries.map(([jar, jars]) => [readJar(jar, '').name, jars] as const);
+    if (new Set(held.map(([jar]) => jar)).size < held.length) fail('CONTRADICTION', '', given, 'each jar size once');
+    return Object.fromEntries(held);
   });
 
 /** The most hours of one day, and of each of several, whose breaks are part of the plan. */
@@ -140,7 +145,7 @@ const kitchen = fields({
       'canners',
       fields({
         name: optional(name('a name for the canner')),
-        method: choice('a canning method', ['boiling-water', 'dial-gauge', 'weighted-gauge', 'atmospheric-steam']),
+        method: method(),
         holds: holds(),
         water: optional(volume()),
         count: optional(count('canners of this kind', 1, 10)),
@@ -153,7 +158,7 @@ const kitchen = fields({
     list(
       'jars',
       fields({
-        jar: name('a jar size, such as "pint"'),
+        jar: jarName(),
         count: count('jars in stock', 0, 5000),
         price: optional(money()),
         uses: optional(count('how often a jar is used in its life', 1, 1000)),
@@ -215,9 +220,9 @@ const product = fields({
   make: choice('what to make', MAKES),
   from: name('the fruit or vegetable it is made from'),
   form: optional(name('a form, such as "halves", "sauce" or "juice"')),
-  pack: optional(choice('a pack', ['hot', 'raw'])),
-  jar: optional(name('a jar size, such as "pint"')),
-  method: optional(choice('a canning method', ['boiling-water', 'dial-gauge', 'weighted-gauge', 'atmospheric-steam'])),
+  pack: optional(pack()),
+  jar: optional(jarName()),
+  method: optional(method()),
   syrup: optional(choice('a syrup strength', ['very light', 'light', 'medium', 'heavy', 'very heavy'])),
   sugarToFruit: optional(number('kg of sugar for each kg of fruit, 0 to 3', { min: 0, max: 3 })),
   pectin: optional(pectinWanted()),

@@ -64,7 +64,7 @@ function weighed(given: { food: string; form?: string | undefined }): Weighed & 
  * @returns `mass` in g, with its `range` over the printed measures and the `density` in g/mL
  * @throws StillroomError UNKNOWN_NAME for a food, or a form of it, that no table weighs
  *
- * Source: USDA SR28, WEIGHT.txt; kitchen weights of sugars and syrups beside it.
+ * Source: USDA SR28, WEIGHT.txt; kitchen weights of salt and citric acid beside it.
  *
  * @example
  * ```ts

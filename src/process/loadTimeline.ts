@@ -1,5 +1,5 @@
 import { answer } from '../common/answer';
-import { figure, shareOr, usual } from '../heat/tables';
+import { figure, shareBasis, shareOr, usual } from '../heat/tables';
 import { count, fields, optional, power, readInput, share, temperature, volume } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { PowerInput, Range, ShareInput, TemperatureInput, VolumeInput } from '../quantity/types';
@@ -198,7 +198,8 @@ export function loadTimeline(input: LoadTimelineInput): LoadTimeline | NotTested
       ...process.basis.map((line) => ({ ...line, of: `process.${line.of}` })),
       ...rules.map((rule) => ruleBasis(rule, 'steps[].minutes', rule)),
       ...['minutes-a-jar', 'jar-share'].map((figure) => loadBasis(figure, 'steps[].minutes')),
-      practiceBasis('steps[].minutes', 'share of the burner that reaches the pot'),
+      shareBasis(load.efficiency, 'burner-share', 'steps[].minutes'),
+      practiceBasis('steps[].minutes', 'a cold tap, and the glass of a jar'),
     ],
     cautions: [...process.cautions, processCaution('heat-up-varies'), caution('estimate')],
   });

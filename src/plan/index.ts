@@ -3,9 +3,8 @@
  * @module
  */
 
-export { planDay, planProgram } from './planDay';
+export { planDay } from './planDay';
 export type { Aim } from './program/program';
-export type { Activity, Canning, Capacity, Cook, Supply } from './request/activity';
 export type {
   CannerLoad,
   CostKind,
@@ -32,7 +31,5 @@ export type {
 } from './request/dayPlan';
 export type { DaySchedule, ScheduledTask, TaskKind, Use, Window } from './request/daySchedule';
 export type { AimWeights, AimWord, Make, PlanDayInput } from './request/planInput';
-export { type BrokenRule, checkSchedule, type ScheduleChecked } from './schedule/checkSchedule';
-export type { Bound, Program, Variable } from './solver/linearProgram';
-export type { Solved } from './solver/solve';
-export { solveProgram } from './solver/solveProgram';
+export type { BrokenRule } from './schedule/brokenRule';
+export { checkSchedule, type ScheduleChecked } from './schedule/checkSchedule';

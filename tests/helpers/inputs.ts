@@ -6,7 +6,12 @@ import type { VectorFile } from '../vectors/schema';
 import { exampleDay } from './plans';
 
 const shared = new URL('../../shared/', import.meta.url);
-const plan = () => planDay(exampleDay('day.json'));
+let planned: ReturnType<typeof planDay> | undefined;
+/** A whole plan, made once. */
+const plan = () => {
+  planned ??= planDay(exampleDay('day.json'));
+  return structuredClone(planned);
+};
 /** A load of peaches in a boiling-water canner. */
 export const CANNING = {
   food: 'peach',
@@ -83,12 +88,6 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   serializeRecord: () => [record],
   batchRecord: () => [record],
   describeProduce: () => [{ produce: 'peaches' }],
-  solveProgram: () => [
-    {
-      variables: [{ name: 'jars', worth: 2, integer: true }],
-      bounds: [{ name: 'fruit', terms: [['jars', 1.4]], max: 10 }],
-    },
-  ],
   brixFromBaume: () => [{ baume: 11.1 }],
   soluteTable: () => [{ solute: 'salt' }],
   elevationFromBoiling: () => [{ temperature: '203 degF' }],
@@ -96,7 +95,6 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   scaleRecipe: () => [{ fruit: 'peach', product: 'jam', pectin: 'none', halfPints: 20 }],
   setRoute: () => [{ finishSolids: '65 %' }],
   shiftWaterActivity: () => [{ waterActivity: 0.5, from: '20 degC', to: '30 degC', food: 'blueberries' }],
-  planProgram: () => [exampleDay('day.json')],
   parseAmount: () => ['1 1/2'],
   parseMoney: () => ['24.50 USD'],
   parseQuantity: () => ['1 1/2 cups', 'volume'],

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { StillroomError } from '../../src/errors/index';
-import { type FeasibleDay, type PlanDayInput, planDay, planProgram } from '../../src/plan/index';
+import { type FeasibleDay, type PlanDayInput, planDay } from '../../src/plan/index';
+import { prepare } from '../../src/plan/program/prepare';
 import { testedProcess } from '../../src/process/index';
 import type { Quantity } from '../../src/quantity/index';
 import { valueIn } from '../../src/quantity/scale';
@@ -188,7 +189,7 @@ describe('the examples', () => {
     expect(plan.provenBest).toBe(true);
     expect(untrueMinutes(input, plan)).toEqual([]);
     expect(plan.work.hands.minutes).toBeLessThanOrEqual(plan.work.hands.available);
-    expect(planProgram(input).variables.length).toBeGreaterThan(10);
+    expect(prepare(input).program.variables.length).toBeGreaterThan(10);
   });
   test('the untested product is left out with the reason and never gets minutes', () => {
     const plan = feasible(exampleDay('day.json'));

@@ -8,6 +8,7 @@ import type { Prepared } from '../program/prepare';
 import { type Prices, pricesIn } from '../program/prices';
 import type { CostKind, DayCost, ProductCost } from '../request/dayPlan';
 import { PANTRY, type Wanted } from '../request/planInput';
+import { amountOf } from '../request/stock';
 import type { EnergyUsed } from './energyUsed';
 import { shareMoney } from './shareMoney';
 import { customaryServing, servingsIn, unitSize } from './unitSize';
@@ -151,20 +152,16 @@ function produceShares({ day }: Prepared, kept: readonly Kept[]): Line[][] {
 }
 
 const JARS = 'jars, over their lives';
-const STOCK_LINES: ReadonlyMap<string, string> = new Map([
-  ['lid', 'lids'],
-  ['bag', 'bags'],
-]);
 
 /** What a product uses up, not yet in whole cents. */
 function suppliesOf({ stock, pantryKg }: Prices, kept: Kept): Line[] {
   const { making, decided } = kept;
   return [
-    ...Object.entries(making.activity.stockPerUnit).map(
-      ([name, perUnit]): Line => ({
-        what: STOCK_LINES.get(name) ?? JARS,
+    ...making.activity.stockPerUnit.map(
+      ({ stock: kind, amount }): Line => ({
+        what: kind.of === 'jars' ? JARS : kind.of,
         of: 'supplies',
-        amount: perUnit * (stock[name] ?? 0) * decided.ready,
+        amount: amount * (amountOf(stock, kind) ?? 0) * decided.ready,
       }),
     ),
     ...PANTRY.map(

@@ -1,11 +1,10 @@
 import type { Effort } from '../makes/effort';
 import type { Making } from '../makes/making';
+import { amountIn, type DayProgram, promised } from '../program/decisions';
 import { searchAgain } from '../program/limits';
 import type { Prepared } from '../program/prepare';
-import { promised, smallestBound, weightsOf } from '../program/program';
-import type { Program } from '../solver/linearProgram';
+import { weightsOf } from '../program/program';
 import { optimize } from '../solver/optimize';
-import { decidedOf } from '../solver/relaxation';
 import type { Solved } from '../solver/solve';
 
 /** Why a product that could be made is not: what it lacks by itself, or else that others do more for the aim. */
@@ -48,10 +47,10 @@ export function whyNotMade(
 }
 
 /** Whether a plan without this one smallest batch would promise some of the product. */
-function wouldMakeFewer(product: number, program: Program, found: Solved, effort: Effort): boolean {
-  const bounds = program.bounds.filter(({ name }) => name !== smallestBound(product));
+function wouldMakeFewer(product: number, program: DayProgram, found: Solved, effort: Effort): boolean {
+  const bounds = program.bounds.filter(({ of }) => of.of !== 'smallest' || of.product !== product);
   const freed = searchAgain(effort, program, (nodes) =>
     optimize({ ...program, bounds }, { start: found, nodes, effort }),
   );
-  return freed !== undefined && decidedOf(freed.values, promised(product)) > 0;
+  return freed !== undefined && amountIn(freed.values, promised(product)) > 0;
 }

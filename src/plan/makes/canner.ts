@@ -1,12 +1,15 @@
 import { fillJar } from '../../jars/fillJar';
 import { canningEnergy } from '../../process/canningEnergy';
+import { ruleFigures } from '../../process/canningRules';
 import { loadTimeline } from '../../process/loadTimeline';
 import { type TestedProcess, type TestedProcessInput, testedProcess } from '../../process/testedProcess';
 import { byEnds } from '../../quantity/range';
 import type { Quantity, Range } from '../../quantity/types';
 import type { Basis } from '../../sources/basis';
+import { customary } from '../customary';
 import type { Canning } from '../request/activity';
 import type { Kitchen, Wanted } from '../request/planInput';
+import { type InStock, jarsOf, LIDS } from '../request/stock';
 import { burnerOf, inKilowattHours } from './energyTaken';
 import { type Day, type JarsDescribed, volumeOf } from './making';
 
@@ -20,23 +23,27 @@ export interface Runnable {
   readonly loadMinutes: Range<number>;
 }
 
-/** Water in a canner where the kitchen names none: common practice, no source. */
-const WATER: Readonly<Record<Method, Quantity<'volume'>>> = {
-  'boiling-water': { value: 12, unit: 'quart' },
-  'atmospheric-steam': { value: 2, unit: 'quart' },
-  'dial-gauge': { value: 3, unit: 'quart' },
-  'weighted-gauge': { value: 3, unit: 'quart' },
+/** Water in a canner where the kitchen names none. */
+const waterIn = (method: Method): Quantity<'volume'> => ({ value: customary(CANNERS[method]), unit: 'quart' });
+const CANNERS: Readonly<Record<Method, string>> = {
+  'boiling-water': 'boiling-water-canner',
+  'atmospheric-steam': 'steam-canner',
+  'dial-gauge': 'pressure-canner',
+  'weighted-gauge': 'pressure-canner',
 };
-/** The water that hot and raw packed jars are put into, as the guides print it (see canningRules in stillroom/process). */
-const PREHEATED: Readonly<Record<'hot' | 'raw', Quantity<'temperature'>>> = {
-  hot: { value: 180, unit: 'degF' },
-  raw: { value: 140, unit: 'degF' },
-};
+/** The water that hot and raw packed jars are put into, as the guides print it. */
+const preheated = (pack: string): Quantity<'temperature'> => ({
+  value: ruleFigures(pack === 'raw' ? 'preheat-raw' : 'preheat-hot').low,
+  unit: 'degF',
+});
 /** Whether jars of this size are in stock; where no stock is named, it is not limited. */
 export const hasJars = ({ jars }: Kitchen, jar: string): boolean => jars?.some((stock) => stock.jar === jar) ?? true;
 
-/** The stock name of a jar size. */
-export const jarStock = (jar: string): string => `jar ${jar}`;
+/** What one jar takes of the stock. */
+export const jarAndLid = (jar: string): InStock[] => [
+  { stock: jarsOf(jar), amount: 1 },
+  { stock: LIDS, amount: 1 },
+];
 
 /** Finds the tested process that a canner of this kitchen can run; or the reason why there is none. */
 export function runnable(
@@ -68,11 +75,11 @@ export function runnable(
       const lit = {
         ...question,
         jars,
-        water: canner.water ?? WATER[method],
+        water: canner.water ?? waterIn(method),
         burnerPower: burnerOf(kitchen),
       };
       // the canner heats up while the food is prepared, and a second load starts hot
-      const warm = { ...lit, waterTemperature: PREHEATED[process.pack === 'raw' ? 'raw' : 'hot'] };
+      const warm = { ...lit, waterTemperature: preheated(process.pack) };
       const load = loadTimeline(warm);
       const cold = loadTimeline(lit);
       const energy = { load: canningEnergy(warm), first: canningEnergy(lit) };

@@ -8,6 +8,7 @@ import { byEnds, mapRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import { type Basis, joinBasis } from '../../sources/basis';
+import { customary } from '../customary';
 import type { Supply } from '../request/activity';
 import type { Kitchen } from '../request/planInput';
 
@@ -21,14 +22,15 @@ const taken = ({ energy, basis }: EnergyNeeded): Taken => ({ kWh: inKilowattHour
 export const inKilowattHours = (energy: Range<Quantity<'energy'>>): Range<number> =>
   mapRange(energy, (each) => valueIn(each, 'kWh'));
 
-/** The power of a burner where the kitchen names none: common practice, no source. */
-const BURNER: Quantity<'power'> = { value: 2400, unit: 'W' };
-export const burnerOf = ({ burnerPower = BURNER }: Kitchen): Quantity<'power'> => burnerPower;
+/** The power of a burner, the kitchen's own or a customary one. */
+export const burnerOf = ({
+  burnerPower = { value: customary('burner-power'), unit: 'W' },
+}: Kitchen): Quantity<'power'> => burnerPower;
 
 const KG: Quantity<'mass'> = { value: 1, unit: 'kg' };
-/** Food as it comes to the stove or into the freezer, and as it is kept there: common practice. */
-const ROOM: Quantity<'temperature'> = { value: 20, unit: 'degC' };
-const FREEZER: Quantity<'temperature'> = { value: -18, unit: 'degC' };
+/** Food as it comes to the stove or into the freezer, and as it is kept there. */
+const ROOM: Quantity<'temperature'> = { value: customary('room-temperature'), unit: 'degC' };
+const FREEZER: Quantity<'temperature'> = { value: customary('freezer-temperature'), unit: 'degC' };
 const ROOM_BASIS: Basis = { of: 'food at 20 degC before it is heated or frozen', kind: 'common-practice' };
 
 /** A kg of food heated to the boil. */
@@ -54,11 +56,12 @@ export function cooked(kitchen: Kitchen, minutes: number): Cooking {
 
 /** Some litres of water brought to the boil, and the minutes that takes at the slow end. */
 export function waterBoiled(kitchen: Kitchen, litres: number): Taken & { readonly minutes: number } {
-  const { elevation } = kitchen;
-  const { temperature } = boilingTemperature({ elevation });
-  // a litre of cold water counts as a kilogram
+  // a liter of cold water counts as a kilogram
   const { kWh, basis } = taken(
-    heatUpEnergy({ mass: { value: litres, unit: 'kg' }, from: ROOM, to: temperature, food: 'water' }),
+    stoveEnergy({
+      heatUp: { mass: { value: litres, unit: 'kg' }, from: ROOM, what: 'water' },
+      elevation: kitchen.elevation,
+    }),
   );
   const minutes = Math.ceil((60 * kWh.high) / valueIn(burnerOf(kitchen), 'kW'));
   return { kWh, minutes, basis: [...basis, ROOM_BASIS] };

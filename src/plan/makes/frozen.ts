@@ -5,8 +5,10 @@ import { scaleRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import { joinBasis, joinCautions } from '../../sources/basis';
+import { customary } from '../customary';
 import type { Cook } from '../request/activity';
 import type { Wanted } from '../request/planInput';
+import { BAGS, FREEZER_LOAD, FREEZER_ROOM } from '../request/stock';
 import { before, type PotBefore } from './beforeFreezer';
 import { frozen, taking } from './energyTaken';
 import {
@@ -24,7 +26,7 @@ import {
 } from './making';
 
 /** A freezer pack, where the cook names no other size. */
-const PACK: Quantity<'mass'> = { value: 1, unit: 'lb' };
+const PACK: Quantity<'mass'> = { value: customary('freezer-pack'), unit: 'lb' };
 
 /** Room in the freezer: by the cut, or by the measures of the food's other cuts where that one is not weighed. */
 function roomOf(food: string, form: string, mass: Quantity<'mass'>): VolumeOfMass {
@@ -70,7 +72,11 @@ export function makeFrozen(day: Day, wanted: Wanted, product: number, trade: str
       ...common,
       madeOf: 'fruit',
       supplies,
-      stockPerUnit: { bag: 1, 'freezer room': valueIn(room.range.high, 'L'), 'freezer load': sizeKg },
+      stockPerUnit: [
+        { stock: BAGS, amount: 1 },
+        { stock: FREEZER_ROOM, amount: valueIn(room.range.high, 'L') },
+        { stock: FREEZER_LOAD, amount: sizeKg },
+      ],
       ...(first.pot === undefined ? {} : { cook: cookOf(first.pot, yields) }),
     },
     describe: () => ({

@@ -4,11 +4,12 @@ import { mapRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import { type Basis, joinBasis, joinCautions } from '../../sources/basis';
+import { customary } from '../customary';
 import type { Supply } from '../request/activity';
 import type { Ingredient } from '../request/dayPlan';
 import { learnedFigure } from '../request/learned';
 import type { Wanted } from '../request/planInput';
-import { canningOf, hasJars, jarStock, jarsDescribed, runnable } from './canner';
+import { canningOf, hasJars, jarAndLid, jarsDescribed, runnable } from './canner';
 import { type Cooking, cooked, taking } from './energyTaken';
 import {
   commonOf,
@@ -30,9 +31,6 @@ import {
 import { type AcidChosen, acidChosen, kgOfMeasure } from './pantry';
 import { ingredientLines, type PrintedRecipe, pantryOf, recipeFor } from './recipe';
 import { type SyrupForJars, syrupForJars } from './syrupForJars';
-
-/** Food in a pot counts as water: close enough for how full the pot is. */
-const POT_DENSITY = 1;
 
 /** Fruit or vegetables in jars: pieces, sauce, juice, butter, with a tested process. */
 export function makeJars(day: Day, wanted: Wanted, product: number, trade: string): Made {
@@ -71,7 +69,7 @@ export function makeJars(day: Day, wanted: Wanted, product: number, trade: strin
       ...common,
       madeOf: 'fruit',
       supplies,
-      stockPerUnit: { [jarStock(jar)]: 1, lid: 1 },
+      stockPerUnit: jarAndLid(jar),
       pantry: {
         ...pantryOf(recipe, process.jar),
         ...(syrup === undefined ? {} : { sugar: plus(pantryOf(recipe, process.jar).sugar, syrup.sugarKg(1)) }),
@@ -81,7 +79,7 @@ export function makeJars(day: Day, wanted: Wanted, product: number, trade: strin
         ? {}
         : {
             cook: {
-              litresPerKg: (1 - dropped) / POT_DENSITY,
+              litresPerKg: (1 - dropped) / customary('pot-density'),
               minutes: cooking.minutes,
               stirred: times.stir ?? false,
               energyPerBatch: cooking.hold,

@@ -1,9 +1,11 @@
 import { fail, within } from '../../errors/StillroomError';
 import { readInput } from '../../quantity/fields';
-import { makeDried, makeFreezeDried, makeLeather } from '../makes/dried';
+import { makeDried } from '../makes/dried';
+import { makeFreezeDried } from '../makes/freezeDried';
 import { makeFrozen } from '../makes/frozen';
 import { makeJam } from '../makes/jam';
 import { makeJars } from '../makes/jars';
+import { makeLeather } from '../makes/leather';
 import {
   compositionOf,
   type Day,
@@ -29,8 +31,8 @@ import {
 } from '../request/planInput';
 import type { Means } from '../schedule/job';
 import { loadsThatFit } from '../schedule/loadsThatFit';
-import type { Program } from '../solver/linearProgram';
 import { checkRequest } from './checkRequest';
+import type { DayProgram } from './decisions';
 import { capacityOf, meansOf } from './kitchen';
 import { pricesIn, withPrices } from './prices';
 import { toProgram } from './program';
@@ -59,7 +61,7 @@ export interface Prepared {
   readonly unmetMusts: readonly string[];
   readonly capacity: Capacity;
   readonly means: Means;
-  readonly program: Program;
+  readonly program: DayProgram;
 }
 
 const METRIC: ReadonlySet<string> = new Set(['g', 'mg', 'kg', 'tonne']);

@@ -35,8 +35,8 @@ export interface RecipeRow extends Sourced {
   readonly recipe: string;
   readonly names: readonly string[];
   readonly makes: 'pickle' | 'relish' | 'ferment';
-  /** Food and form of its rows in the process tables. */
-  readonly process?: { readonly food: string; readonly form: string };
+  /** The recipe of the process tables whose minutes are its own. */
+  readonly process?: string;
   readonly produce: string;
   readonly vinegarCups: number;
   readonly waterCups: number;

@@ -1,6 +1,7 @@
 import { atPath, joinPath, StillroomError } from '../../errors/StillroomError';
 import { type Composition, composition } from '../../produce/composition/composition';
 import { readyFromRaw } from '../../produce/yields/readyFromRaw';
+import { BOILED_OFF } from '../../produce/yields/share';
 import { formatQuantity } from '../../quantity/formatQuantity';
 import { mapRange, turnRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
@@ -115,7 +116,7 @@ export function yieldFromLot(day: Day, lot: KnownLot, form: string): LotYield {
     own === undefined ? published : readyFromRaw({ produce: lot.trade, form, raw: KG, measured: { ratio: own } });
   const lost = published.parts.reduce((sum, part) => sum + part.mass.value, 0);
   const water = published.parts
-    .filter(({ what }) => what.includes('water'))
+    .filter(({ what }) => what === BOILED_OFF)
     .reduce((sum, part) => sum + part.mass.value, 0);
   const usable = lost === 0 ? 0 : (lost - water) / lost;
   // a weighing of the lot itself says more than earlier batches do

@@ -22,7 +22,7 @@ export interface Prices {
 
 /** Nothing where the request names no price. */
 export function pricesIn(request: PlanRequest): Prices | undefined {
-  const currency = pricesOf(request).find(({ path }) => !path.endsWith('.worth'))?.price.unit;
+  const currency = pricesOf(request).find(({ spent }) => spent)?.price.unit;
   if (currency === undefined) return undefined;
   const { jars = [], lids, bags, pantry = [], energy = {}, wage } = request.kitchen;
   const stock = firstOfEach([

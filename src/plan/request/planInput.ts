@@ -272,25 +272,33 @@ export type Kitchen = PlanRequest['kitchen'];
 export type Wanted = PlanRequest['products'][number];
 
 /** Whether anything that a plan uses up has a price. */
-export const isPriced = (request: PlanRequest): boolean =>
-  pricesOf(request).some(({ path }) => !path.endsWith('.worth'));
+export const isPriced = (request: PlanRequest): boolean => pricesOf(request).some(({ spent }) => spent);
 
-/** Every price of the request, with where it stands, so that they can be checked to be of one currency. */
-export function pricesOf(request: PlanRequest): { path: string; price: Money }[] {
+/** A price of the request: where it stands, and whether it is money spent (not what a unit is worth). */
+interface PriceGiven {
+  readonly path: string;
+  readonly price: Money;
+  readonly spent: boolean;
+}
+
+/** Every price of the request, so that they can be checked to be of one currency. */
+export function pricesOf(request: PlanRequest): PriceGiven[] {
   const { lots, kitchen: own, products } = request;
-  const found: { path: string; price: Money | undefined }[] = [
-    ...lots.map(({ price }, index) => ({ path: `lots[${index}].price`, price })),
-    ...(own.jars ?? []).map(({ price }, index) => ({ path: `kitchen.jars[${index}].price`, price })),
-    { path: 'kitchen.lids.price', price: own.lids?.price },
-    { path: 'kitchen.bags.price', price: own.bags?.price },
-    ...(own.pantry ?? []).map(({ price }, index) => ({ path: `kitchen.pantry[${index}].price`, price })),
-    { path: 'kitchen.energy.electricity', price: own.energy?.electricity },
-    { path: 'kitchen.energy.gas', price: own.energy?.gas },
-    { path: 'kitchen.wage', price: own.wage },
-    ...products.map(({ worth: value }, index) => ({
-      path: `products[${index}].worth`,
-      price: value?.currency === undefined ? undefined : { value: value.value, unit: value.currency },
-    })),
+  const at = (path: string, price: Money | undefined, spent = true): PriceGiven[] =>
+    price === undefined ? [] : [{ path, price, spent }];
+  return [
+    ...lots.flatMap(({ price }, index) => at(`lots[${index}].price`, price)),
+    ...(own.jars ?? []).flatMap(({ price }, index) => at(`kitchen.jars[${index}].price`, price)),
+    ...at('kitchen.lids.price', own.lids?.price),
+    ...at('kitchen.bags.price', own.bags?.price),
+    ...(own.pantry ?? []).flatMap(({ price }, index) => at(`kitchen.pantry[${index}].price`, price)),
+    ...at('kitchen.energy.electricity', own.energy?.electricity),
+    ...at('kitchen.energy.gas', own.energy?.gas),
+    ...at('kitchen.wage', own.wage),
+    ...products.flatMap(({ worth: value }, index) =>
+      value?.currency === undefined
+        ? []
+        : at(`products[${index}].worth`, { value: value.value, unit: value.currency }, false),
+    ),
   ];
-  return found.filter((entry): entry is { path: string; price: Money } => entry.price !== undefined);
 }

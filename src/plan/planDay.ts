@@ -23,7 +23,7 @@ import { wideningsOf } from './program/widenings';
 import type { DayPlan, FeasibleDay, LotShare } from './request/dayPlan';
 import type { PlanDayInput } from './request/planInput';
 import { type Fitted, fitDay } from './schedule/fitDay';
-import { WAITS_BASIS } from './schedule/waits';
+import { waitsBasis } from './schedule/waits';
 import { optimize } from './solver/optimize';
 import type { Solved, SolveOptions } from './solver/solve';
 
@@ -176,9 +176,9 @@ export function planOf(prepared: Prepared, effort: Effort): DayPlan {
     work: workOf(prepared, found),
     ...(costs === undefined ? {} : { cost: costs.day }),
     basis: joinBasis(
-      [derived('what is made of each lot')],
+      [derived('products', 'what is made of each lot')],
       ...products.map(({ basis }) => basis),
-      schedule.tasks.length === 0 ? [] : [WAITS_BASIS],
+      schedule.tasks.length === 0 ? [] : [waitsBasis('schedule.tasks')],
     ),
     cautions: joinCautions(
       [caution('follow-local-guidance'), caution('hot-liquids-burn'), caution('estimate')],

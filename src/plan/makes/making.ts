@@ -12,6 +12,7 @@ import type { Activity, Supply } from '../request/activity';
 import type { Ingredient, JarWork, LeftOut, PackWork, TrayWork } from '../request/dayPlan';
 import { type Learned, learnedFigure } from '../request/learned';
 import type { Lot, PlanRequest, Wanted } from '../request/planInput';
+import { standsBehind } from '../standsBehind';
 import { LIFT_A_JAR, WORK_BASIS, type WorkTimes, workTimes } from './work';
 
 /** A lot with its produce by its trade name. */
@@ -71,10 +72,10 @@ export type JarsDescribed = Omit<JarWork, 'loads'>;
 export type Made = Making | LeftOut;
 export const isMaking = (made: Made): made is Making => 'activity' in made;
 
-export const leftOut = (wanted: Wanted, reason: string, instead: string): LeftOut => ({
+export const leftOut = (wanted: Wanted, code: string, text: string, instead: string): LeftOut => ({
   product: nameOf(wanted),
-  reason,
-  instead,
+  reason: { code, text },
+  instead: [{ text: instead }],
 });
 
 /** What a product is called on the sheet. */
@@ -179,7 +180,7 @@ export function commonOf(
     handsPerKg: (wanted.minutesPerPound ?? learned?.figure.high ?? times.perPound) * POUNDS_PER_KG,
     handsPerUnit: (wanted.minutesPerUnit ?? times.perUnit) + (isCanned(wanted) ? LIFT_A_JAR : 0),
     times: wanted.cook === undefined ? times : { ...times, cook: valueIn(wanted.cook, 'min') },
-    workBasis: [WORK_BASIS, ...(learned === undefined ? [] : [learned.basis])],
+    workBasis: [WORK_BASIS, ...standsBehind('products[].handsMinutes', learned === undefined ? [] : [learned.basis])],
   };
 }
 

@@ -1,5 +1,6 @@
 import type { Money, Quantity, Range } from '../../quantity/types';
 import type { Basis, Caution } from '../../sources/basis';
+import type { Instead, Reason } from '../../sources/no';
 import type { Aim } from '../program/program';
 import type { DaySchedule } from './daySchedule';
 import type { Make } from './planInput';
@@ -169,15 +170,22 @@ export interface PackWork {
   readonly room: Quantity<'volume'>;
 }
 
+/** A product that cannot be made here. */
 export interface LeftOut {
+  /** Name of the product. */
   readonly product: string;
-  readonly reason: string;
-  readonly instead: string;
+  /** Why it is left out; `code` is a short fixed word, `text` the same in words. */
+  readonly reason: Reason;
+  /** What to do instead, best first. */
+  readonly instead: readonly Instead[];
 }
 
+/** A product that could be made, and is not. */
 export interface NotMade {
+  /** Name of the product. */
   readonly product: string;
-  readonly reason: string;
+  /** Why it is not made; `code` is a short fixed word, `text` the same in words. */
+  readonly reason: Reason;
 }
 
 /** Something to have at hand before the fruit is cut. */

@@ -8,7 +8,7 @@ import type { BrokenRule } from './brokenRule';
 import { checkedSchedule } from './checkedSchedule';
 import { planRules } from './checkProducts';
 import { brokenRules } from './checkTasks';
-import { WAITS_BASIS } from './waits';
+import { waitsBasis } from './waits';
 
 export interface ScheduleChecked {
   /** Every rule that is broken, by the minute it shows at; none where the order of work stands. */
@@ -58,7 +58,7 @@ export function checkSchedule(given: DaySchedule | FeasibleDay | object): Schedu
   ];
   return answer({
     broken: broken.sort((one, other) => one.minute - other.minute),
-    basis: [WAITS_BASIS],
+    basis: [waitsBasis('broken')],
     cautions: joinCautions([caution('follow-local-guidance')]),
   });
 }

@@ -73,7 +73,7 @@ const BEST_HEATING = [
 
 function meatHeat({ record: { dryer }, kind }: Shown): EvidenceState {
   if (dryer?.temperature === undefined) return dryer?.meat?.heating === 'none' ? 'broken' : 'missing';
-  const load = { meat: kind === 'poultry' ? 'poultry' : 'meat', dryerTemperature: dryer.temperature } as const;
+  const load = { food: kind === 'poultry' ? 'poultry' : 'meat', dryerTemperature: dryer.temperature } as const;
   if (dryer.meat !== undefined) {
     return jerky({ ...load, dryingTime: dryer.time, ...dryer.meat }).tested ? 'held' : 'broken';
   }

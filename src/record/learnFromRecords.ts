@@ -269,7 +269,7 @@ function priorOf({ what, produce, form: shape, jar }: Told, told: readonly Told[
       cautions: [],
     };
   }
-  return known((): Prior => {
+  return known((): Prior | undefined => {
     if (what === 'moisture') {
       const { water: range, basis, cautions } = composition({ produce });
       return { range, scale: 'share', basis: basis.filter(({ of: figure }) => figure === 'water'), cautions };
@@ -283,11 +283,13 @@ function priorOf({ what, produce, form: shape, jar }: Told, told: readonly Told[
       const { raw, basis, cautions } = rawForJars({ produce, form, jar: jar as string, jars: 1 });
       return { range: mapRange(raw, pounds), scale: 'times', basis, cautions };
     }
-    const { hours, basis, cautions } = dryingGuide({ food: produce, form });
+    const guide = dryingGuide({ food: produce, form });
+    if (!guide.known) return undefined;
+    const { hours, basis, cautions } = guide;
     return {
       range: mapRange(hours, (time) => valueIn(time, 'h')),
       scale: 'times',
-      basis: basis.filter(({ of: figure }) => figure.startsWith('drying of')),
+      basis: basis.filter(({ of: figure }) => figure === 'hours'),
       cautions,
     };
   });

@@ -8,10 +8,10 @@ import { dryingCurveChart, isothermChart } from '../../src/charts/index';
 import { driedMass, stopWeight, trayLoad, wetBasis } from '../../src/drying/index';
 import { StillroomError } from '../../src/errors/index';
 import { freezerLoad, freezingTime } from '../../src/freezing/index';
-import { applianceEnergy, boilOffEnergy, energyCost, heatUpEnergy, iceVapourPressure } from '../../src/heat/index';
+import { applianceEnergy, energyCost, iceVapourPressure, stoveEnergy } from '../../src/heat/index';
 import { brimfulCapacity, checkHeadspace, fillJar, jarsFor } from '../../src/jars/index';
 import { lethality } from '../../src/lethality/index';
-import { type PlanDayInput, planDay, solveProgram } from '../../src/plan/index';
+import { type PlanDayInput, planDay } from '../../src/plan/index';
 import { elevationMinutes, loadTimeline, testedProcess } from '../../src/process/index';
 import { convert, type MassInput, type MoneyInput, type Range, type VolumeInput } from '../../src/quantity/index';
 import { keepRecordUntil, netWeightCheck, parseRecord } from '../../src/record/index';
@@ -199,8 +199,8 @@ describe('steam, heat', () => {
     boilingTemperature({ elevation: '300 m' });
     steamTemperature({ gauge: '11 psi', elevation: '2000 ft' });
     applianceEnergy({ power: '600 W', time: '8 h' });
-    boilOffEnergy({ water: '2 kg' });
-    heatUpEnergy({ mass: '2 kg', from: '10 degC', to: '90 degC' });
+    stoveEnergy({ boilOff: '2 kg' });
+    stoveEnergy({ heatUp: { mass: '2 kg', from: '10 degC', to: '90 degC' } });
     energyCost(priced);
     iceVapourPressure({ temperature: '-20 degC' });
   });
@@ -213,10 +213,10 @@ describe('steam, heat', () => {
     steamTemperature({ gauge: '11 psi' });
     // @ts-expect-error an energy is no power
     applianceEnergy({ power: '600 kWh', time: '8 h' });
-    // @ts-expect-error a volume where a mass belongs
-    boilOffEnergy({ water: '2 quarts' });
+    // @ts-expect-error a length where a mass or a volume belongs
+    stoveEnergy({ boilOff: '2 ft' });
     // @ts-expect-error a temperature has a unit
-    heatUpEnergy({ mass: '2 kg', from: 10, to: '90 degC' });
+    stoveEnergy({ heatUp: { mass: '2 kg', from: 10 } });
     // @ts-expect-error a price has a currency
     energyCost({ ...priced, price: { per: 'kWh', price: 0.31 } });
     // @ts-expect-error a pressure is no temperature
@@ -231,15 +231,13 @@ declare const caution: Caution;
 
 describe('plan, record, sheet, charts, sources, errors', () => {
   const label = { labelled: '18 oz', measured: ['18.2 oz'], rule: 'US' } as const;
-  const program = { variables: [{ name: 'jars', worth: 2 }], bounds: [] };
   test('right', () => {
     assertType<PlanDayInput['kitchen']>({ ...kitchen, elevation: '300 m', hours: '6 h' });
     const plan = planDay(day);
     if (plan.feasible) runSheet(plan);
-    solveProgram(program);
     keepRecordUntil({ made: '2026-08-14' });
     netWeightCheck(label);
-    dryingCurveChart({ weighings: [{ time: '0 h', weight: '1000 g' }], stopWeight: '188 g', model: 'lewis' });
+    dryingCurveChart({ weighings: [{ time: '0 h', mass: '1000 g' }], stopWeight: '188 g', model: 'lewis' });
     isothermChart({ food: 'kiwifruit', temperature: '30 degC' });
     source('usda-cghc-2015');
   });
@@ -250,8 +248,6 @@ describe('plan, record, sheet, charts, sources, errors', () => {
     planDay(day).products;
     // @ts-expect-error a run sheet needs a plan
     runSheet({ feasible: true });
-    // @ts-expect-error a worth is a number
-    solveProgram({ ...program, variables: [{ name: 'jars', worth: '2 USD' }] });
     // @ts-expect-error a date is text
     keepRecordUntil({ made: new Date(0) });
     // @ts-expect-error what a label says is a mass or a volume
@@ -259,7 +255,7 @@ describe('plan, record, sheet, charts, sources, errors', () => {
     // @ts-expect-error a record is read from text
     parseRecord({ lot: 'A1' });
     // @ts-expect-error no such model
-    dryingCurveChart({ weighings: [{ time: '0 h', weight: '1000 g' }], stopWeight: '188 g', model: 'by eye' });
+    dryingCurveChart({ weighings: [{ time: '0 h', mass: '1000 g' }], stopWeight: '188 g', model: 'by eye' });
     // @ts-expect-error a length is no temperature
     isothermChart({ food: 'kiwifruit', temperature: '30 mm' });
     // @ts-expect-error a source goes by its id

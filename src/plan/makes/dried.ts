@@ -11,7 +11,18 @@ import type { Wanted } from '../request/planInput';
 import { BAGS } from '../request/stock';
 import { BAG, driedRange, dryerAt, leftAt, lotsAs, perUnitKg, richest, trayEnergy } from './dryingLots';
 import { dried, taking } from './energyTaken';
-import { commonOf, type Day, leftOut, type Made, massOf, massRange, nameOf, waterOf, within } from './making';
+import {
+  commonOf,
+  type Day,
+  leftOut,
+  leftOutBy,
+  type Made,
+  massOf,
+  massRange,
+  nameOf,
+  waterOf,
+  within,
+} from './making';
 
 /** Pieces in the dryer: trays, the weight to stop at, hours and dryness test. */
 export function makeDried(day: Day, wanted: Wanted, product: number, trade: string): Made {
@@ -19,6 +30,7 @@ export function makeDried(day: Day, wanted: Wanted, product: number, trade: stri
   if (dryer === undefined) return leftOut(wanted, 'the kitchen has no dryer', 'can or freeze it');
   const { form = 'slices', size = BAG } = wanted;
   const guide = within(product, () => dryingGuide({ food: trade, form }));
+  if (!guide.known) return leftOutBy(wanted, guide);
   const target = wanted.moisture ?? guide.targetMoisture;
   const { water, basis } = waterOf(day, trade);
   const { hours, basis: hoursBasis } = dryingHours(day, trade, form, guide.hours, water, target);
@@ -63,7 +75,7 @@ export function makeDried(day: Day, wanted: Wanted, product: number, trade: stri
           where: 'dryer',
           trays,
           perTray,
-          stopWeight: stop.weight,
+          stopWeight: stop.stopWeight,
           temperature: dryerAt(day, guide.temperature),
           hours,
           test: guide.drynessTest,

@@ -1,4 +1,4 @@
-import { type Leather, leather } from '../../drying/guide/leather';
+import { type LeatherSheets, leather } from '../../drying/guide/leather';
 import { formatQuantity } from '../../quantity/formatQuantity';
 import { scaleRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
@@ -8,7 +8,19 @@ import type { Ingredient, TrayWork } from '../request/dayPlan';
 import type { Wanted } from '../request/planInput';
 import { dryerAt, lotsAs, perUnitKg, richest, trayEnergy } from './dryingLots';
 import { cooked, dried, likelyBetween, taking } from './energyTaken';
-import { commonOf, type Day, leftOut, type Made, massOf, massRange, nameOf, volumeOf, waterOf, within } from './making';
+import {
+  commonOf,
+  type Day,
+  leftOut,
+  leftOutBy,
+  type Made,
+  massOf,
+  massRange,
+  nameOf,
+  volumeOf,
+  waterOf,
+  within,
+} from './making';
 import { kgOfMeasure } from './pantry';
 
 /** Puree spread on sheets; a unit is one sheet on one tray. */
@@ -26,10 +38,11 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
       ...(wanted.moisture === undefined ? {} : { targetMoisture: wanted.moisture }),
     }),
   );
+  if (!sheet.known) return leftOutBy(wanted, sheet);
   if (sheet.hours === undefined) {
     return leftOut(wanted, 'these tables print no hours for leather that thick', 'spread it 1/4 in deep or less');
   }
-  const sheetKg = valueIn(sheet.weightPerSheet, 'kg');
+  const sheetKg = valueIn(sheet.massPerSheet, 'kg');
   const lots = lotsAs(day, trade, form, { low: 1, likely: 1, high: 1 }, sheetKg, product);
   const { times, workBasis, ...common } = commonOf(day, trade, wanted, product, form, perUnitKg(lots));
   const { kitchen } = day.request;
@@ -66,7 +79,7 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
       cookMinutes: cooking.minutes,
       trays: sheetsOf(day, sheet, trays, { hours, readyKg }),
       steps: [
-        `Spread ${formatQuantity(volumeOf(day, sheet.perSheet))} of puree on each lined tray, ${formatQuantity(sheet.thickness)} deep and thicker at the edges.`,
+        `Spread ${formatQuantity(volumeOf(day, sheet.volumePerSheet))} of puree on each lined tray, ${formatQuantity(sheet.thickness)} deep and thicker at the edges.`,
       ],
       basis: joinBasis(
         sheet.basis,
@@ -83,7 +96,7 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
 }
 
 /** The lemon juice of so many sheets. */
-const lemonLine = (day: Day, { lemonJuice }: Leather, sheets: number): Ingredient => ({
+const lemonLine = (day: Day, { lemonJuice }: LeatherSheets, sheets: number): Ingredient => ({
   what: 'bottled lemon juice, for light fruit',
   role: 'acid',
   amount: volumeOf(day, quantityIn(lemonJuice.value * sheets, 'tsp', 'tsp')),
@@ -92,16 +105,16 @@ const lemonLine = (day: Day, { lemonJuice }: Leather, sheets: number): Ingredien
 /** The tray work of sheets. */
 function sheetsOf(
   day: Day,
-  sheet: Leather,
+  sheet: LeatherSheets,
   trays: number,
   { hours, readyKg }: { readonly hours: Range<Quantity<'time'>>; readonly readyKg: Range<number> },
 ): TrayWork {
-  const sheetKg = valueIn(sheet.weightPerSheet, 'kg');
+  const sheetKg = valueIn(sheet.massPerSheet, 'kg');
   return {
     where: 'dryer',
     trays,
     perTray: massOf(day, sheetKg),
-    ...(sheet.endWeightPerSheet === undefined ? {} : { stopWeight: massesIn(day, sheet.endWeightPerSheet) }),
+    ...(sheet.driedPerSheet === undefined ? {} : { stopWeight: massesIn(day, sheet.driedPerSheet) }),
     temperature: dryerAt(day, sheet.temperature),
     hours,
     test: sheet.drynessTest,
@@ -110,8 +123,8 @@ function sheetsOf(
 }
 
 /** What a full sheet weighs when it is dry. */
-const endKg = ({ endWeightPerSheet }: Leather): number =>
-  valueIn((endWeightPerSheet as Range<Quantity<'mass'>>).likely, 'kg');
+const endKg = ({ driedPerSheet }: LeatherSheets): number =>
+  valueIn((driedPerSheet as Range<Quantity<'mass'>>).likely, 'kg');
 
 const massesIn = (day: Day, { low, likely, high }: Range<Quantity<'mass'>>): Range<Quantity<'mass'>> =>
   massRange(day, { low: valueIn(low, 'kg'), likely: valueIn(likely, 'kg'), high: valueIn(high, 'kg') });

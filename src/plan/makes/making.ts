@@ -7,6 +7,7 @@ import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import type { Unit } from '../../quantity/units';
 import type { Basis, Caution } from '../../sources/basis';
+import type { NotKnown } from '../../sources/no';
 import type { Activity, Supply } from '../request/activity';
 import type { Ingredient, JarWork, LeftOut, PackWork, TrayWork } from '../request/dayPlan';
 import { type Learned, learnedFigure } from '../request/learned';
@@ -75,6 +76,10 @@ export const leftOut = (wanted: Wanted, reason: string, instead: string): LeftOu
   reason,
   instead,
 });
+
+/** The same for a no of another module. */
+export const leftOutBy = (wanted: Wanted, { reason, instead }: NotKnown): LeftOut =>
+  leftOut(wanted, reason.text, instead.map(({ text }) => text).join(', or '));
 
 /** What a product is called on the sheet. */
 export function nameOf({ name, make, from, form, jar }: Wanted, trade = from): string {

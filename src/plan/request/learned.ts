@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { timeToMoistureRatio } from '../../drying/curve/thinLayer';
+import { timeAtRatio } from '../../drying/curve/thinLayer';
 import { fail, within } from '../../errors/StillroomError';
 import { composition } from '../../produce/composition/composition';
 import { findForm } from '../../produce/yields/forms';
@@ -144,8 +144,7 @@ export function hoursByConstant(
 ): Range<Quantity<'time'>> {
   const dry = (moisture: number) => moisture / (1 - moisture);
   const hours = (k: number, moisture: number): Quantity<'time'> => {
-    const moistureRatio = Math.min(1, dry(target) / dry(moisture));
-    return timeToMoistureRatio({ model: 'lewis', moistureRatio, k, per: 'h' }).time;
+    return { value: timeAtRatio(Math.min(1, dry(target) / dry(moisture)), k), unit: 'h' };
   };
   return { low: hours(high, water.low), likely: hours(likely, water.likely), high: hours(low, water.high) };
 }

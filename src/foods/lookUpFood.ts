@@ -14,7 +14,8 @@ export interface FoodAndForm {
  */
 const packed = (text: string): string =>
   text.replace(/\b(?:in|with)[\s-]((?:[a-z]{1,12}[\s-]){0,2})(syrup|juice)\b/gi, '$1$2-packed');
-const keyOf = (text: string): string => nameKey(packed(text));
+/** The form in which names of foods and forms are compared. */
+export const keyOf = (text: string): string => nameKey(packed(text));
 const orderOf = (text: string): string => wordsOf(packed(text)).join(' ');
 
 /** No name is longer; what a caller types beyond it is not read. */

@@ -73,7 +73,10 @@ export function canningEnergy(input: CanningEnergyInput): CanningEnergy | NotTes
     energy: ends((end) => full(end) + held(end)),
     heatingUp: ends(full),
     holding: ends(held),
-    basis: [...timeline.basis.map((line) => ({ ...line, of: 'energy', note: line.note ?? line.of })), shareBasis(given.holding, 'holding-share', 'holding')],
+    basis: [
+      ...timeline.basis.map((line) => ({ ...line, of: 'energy', note: line.note ?? line.of })),
+      shareBasis(given.holding, 'holding-share', 'holding'),
+    ],
     cautions: timeline.cautions,
   });
 }

@@ -132,7 +132,8 @@ export function decide(food: KnownFood, choice: FormChoice, asked: Question): Se
   if (isRefused(ofMethod)) return ofMethod;
   const packs = packsOf(ofMethod);
   const pack = asked.pack ?? (packs.length === 1 ? packs[0] : undefined);
-  if (pack === undefined) fail('MISSING', 'pack', asked.pack, `one of the tested packs: ${packs.join(', ')}`, { options: packs });
+  if (pack === undefined)
+    fail('MISSING', 'pack', asked.pack, `one of the tested packs: ${packs.join(', ')}`, { options: packs });
   const ofPack = rowsOfPack(food, choice, ofMethod, pack);
   if (isRefused(ofPack)) return ofPack;
   const size = sizeFor(food, choice, ofPack, asked);

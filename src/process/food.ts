@@ -1,7 +1,7 @@
 /** What the tables hold on a food, and which of its tested forms a caller means. */
 import { nameKey } from '../common/names';
 import { fail } from '../errors/StillroomError';
-import { readFood as readName, readForm as readFormName } from '../foods/fields';
+import { readForm as readFormName, readFood as readName } from '../foods/fields';
 import { formsIn, isWithin } from '../foods/isWithin';
 import { foodsNamed, formNamed } from '../foods/lookUpFood';
 import { foodOf, formName, nameOf } from '../foods/tables';

@@ -5,7 +5,7 @@ import { fields, kitchenElevation, readInput } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
 import type { LengthInput, Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
-import { type RowOf, id, positive, sourcedColumns } from '../sources/columns';
+import { id, positive, type RowOf, sourcedColumns } from '../sources/columns';
 import type { NotTested } from '../sources/no';
 import { asTable, basisOf } from '../sources/table';
 import { type Acidity, acidity } from '../words/acidity';

@@ -6,7 +6,15 @@ import type { Instead, NotTested } from '../sources/no';
 import { listedSize, readJar } from '../words/jar';
 import type { CanningMethod } from '../words/method';
 import { decide, packsOf, printedMethod, type Question, type Served } from './decide';
-import { type FormChoice, type KnownFood, knowledgeOf, matchForm, pagesWithout, refusedForm, rowsOfChoice } from './food';
+import {
+  type FormChoice,
+  type KnownFood,
+  knowledgeOf,
+  matchForm,
+  pagesWithout,
+  refusedForm,
+  rowsOfChoice,
+} from './food';
 import { keepings, type Refused, refusal } from './refusal';
 import { LISTED_JARS, type ListedJar, PRINTED_METHODS } from './tables';
 
@@ -81,7 +89,9 @@ function narrower(wide: KnownFood, text: string): readonly { food: KnownFood; ch
   return (own?.names ?? narrowerOf(wide.id))
     .map(knowledgeOf)
     .map((food) => ({ food, choices: text === '' ? food.choices : matchForm(food, text) }))
-    .filter(({ food, choices }) => choices.length > 0 && refusedForm(food, text === '' ? undefined : text).length === 0);
+    .filter(
+      ({ food, choices }) => choices.length > 0 && refusedForm(food, text === '' ? undefined : text).length === 0,
+    );
 }
 
 /** The no of a wide name (`berry`, `squash`) whose kinds are tested by name: each of those is offered. */

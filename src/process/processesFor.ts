@@ -155,7 +155,9 @@ export function processesFor(input: ProcessesForInput): ProcessesFor {
     basis: [
       ...rows.map((row, index) => basisOf(row, `processes[${index}]`)),
       ...food.notCanned.map((row, index) => basisOf(row, `notCanned[${index}]`)),
-      ...(rows.length + food.notCanned.length > 0 ? [] : [derived('processes', 'these tables have none for this food')]),
+      ...(rows.length + food.notCanned.length > 0
+        ? []
+        : [derived('processes', 'these tables have none for this food')]),
     ],
     cautions: [
       ...(rows.some((row) => row.acid !== undefined) ? [processCaution('acid-required')] : []),

@@ -92,9 +92,7 @@ export const acidRow = () =>
     /** Acid that never takes its place. */
     never: z.exactOptional(z.array(z.enum(['vinegar']))),
     /** What each copy prints, where copies disagree; the row serves the largest amount. */
-    copies: z.exactOptional(
-      z.array(z.strictObject({ bottledLemonJuice: text(), source: id() })).check(z.minLength(2)),
-    ),
+    copies: z.exactOptional(z.array(z.strictObject({ bottledLemonJuice: text(), source: id() })).check(z.minLength(2))),
     also: z.exactOptional(text()),
     ...sourcedColumns(),
   });

@@ -17,7 +17,7 @@ import { learnYield } from '../../src/record/index';
 /** A chart, where the tables hold a process for it. */
 function tested(spec: ReturnType<typeof processTimeChart>): ChartSpec {
   if ('data' in spec) return spec;
-  throw new Error(spec.reason);
+  throw new Error(spec.reason.text);
 }
 
 const request = JSON.parse(readFileSync(new URL('../../examples/day.json', import.meta.url), 'utf8')) as PlanDayInput;

@@ -2,8 +2,8 @@
 import { expect, test } from 'vitest';
 import { StillroomError } from '../../src/errors/index';
 import { foodRows, formName } from '../../src/foods/tables';
-import { notRecommended, type TestedProcessInput, testedProcess } from '../../src/process/index';
 import { knowledgeOf } from '../../src/process/food';
+import { notRecommended, type TestedProcessInput, testedProcess } from '../../src/process/index';
 import type { Instead, NotTested } from '../../src/sources/no';
 import { forms, processFoods } from './asked';
 
@@ -22,15 +22,22 @@ function ask(input: TestedProcessInput) {
 
 const followed = new Map<string, number | undefined>();
 /** The question of something offered, where it is one. */
-const questionOf = ({ text, minutes, keep, recipe, ...question }: Instead) => question as Omit<TestedProcessInput, 'elevation'>;
+const questionOf = ({ text, minutes, keep, recipe, ...question }: Instead) =>
+  question as Omit<TestedProcessInput, 'elevation'>;
 function check(answer: NotTested, elevation: TestedProcessInput['elevation'], what: string) {
   const said = [answer.reason.text, ...answer.instead.map(({ text }) => text)].join(' ');
-  const advice = answer.instead.filter((way) => way.form === undefined).map(({ text }) => text).join(' ');
+  const advice = answer.instead
+    .filter((way) => way.form === undefined)
+    .map(({ text }) => text)
+    .join(' ');
   expect(said, what).not.toMatch(/\b(?:is|are) published\b|from-memory|read the printed/);
   if (/no tested|have no|has no/.test(answer.reason.text)) expect(answer.reason.text, what).toMatch(/in these tables/);
   expect(answer.instead.length, what).toBeGreaterThan(0);
   for (const { text } of answer.instead) expect(text.length, what).toBeGreaterThan(4);
-  expect(answer.instead.some(({ keep }) => keep !== undefined), what).toBe(true);
+  expect(
+    answer.instead.some(({ keep }) => keep !== undefined),
+    what,
+  ).toBe(true);
   // no form is refused and offered in one breath, and no pickling is spoken of without a pickle to follow
   if (/\bpickle (?:it|them)\b|\bpickles\b|\bor pickle\b/.test(advice)) {
     expect(

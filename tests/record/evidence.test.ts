@@ -464,9 +464,17 @@ describe('the lists of foods', () => {
     for (const { food, forms = [] } of readTable('record', 'mixed-foods')) {
       const rows = processRows.filter((row) => row.food === food);
       expect(rows.length, food).toBeGreaterThan(0);
-      for (const form of forms) expect(rows.map((row) => row.form), food).toContain(form);
+      for (const form of forms)
+        expect(
+          rows.map((row) => row.form),
+          food,
+        ).toContain(form);
     }
     for (const { foods = [] } of readTable('record', 'evidence').rows)
-      for (const food of foods) expect(processRows.some((row) => nameOf(row.food) === food), food).toBe(true);
+      for (const food of foods)
+        expect(
+          processRows.some((row) => nameOf(row.food) === food),
+          food,
+        ).toBe(true);
   });
 });

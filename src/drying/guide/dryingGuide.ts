@@ -147,10 +147,10 @@ export function dryingGuide(input: DryingGuideInput): DryingGuide {
   const from = (row: GuideRow) => (general.includes(row) && asked.id !== kind ? nameOf(kind) : lender);
   const basis = [
     ...hourRows.map((row) => basisFrom(row, 'hours', `printed for ${row.printed}`, from(row))),
-    ...used.map((row, index) => basisFrom(row, `printed[${index}]`, `printed for ${row.printed}`, from(row))),
+    ...used.map((row) => basisFrom(row, 'printed[]', `printed for ${row.printed}`, from(row))),
     ...moisture.basis,
     basisOf(setting('drying-temperature'), 'temperature', 'of the dryer'),
-    ...yields.rows.map((row, index) => basisFrom(row, `printedYields[${index}]`, undefined, yields.lender)),
+    ...yields.rows.map((row) => basisFrom(row, 'printedYields[]', undefined, yields.lender)),
   ];
   return answer({
     known: true,

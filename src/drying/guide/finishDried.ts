@@ -186,7 +186,7 @@ export function finishDried(input: FinishDriedInput): FinishDried {
     basis: [
       ...DAYS.map((row) => basisOf(row, 'conditioning.days', 'printed for fruit')),
       basisOf(FILL, 'conditioning.fill'),
-      ...found.flatMap(({ rows: behind }, index) => behind.map((row) => basisOf(row, `insects[${index}]`))),
+      ...found.flatMap(({ rows: behind }) => behind.map((row) => basisOf(row, 'insects[]'))),
       ...lower.map((row) => basisOf(row, 'insects', 'another sheet prints less; the higher is served')),
     ],
     cautions: [

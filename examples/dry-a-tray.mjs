@@ -75,7 +75,7 @@ say(
 
 heading('And will it keep?');
 const judge = (share) => {
-  const { range } = fruitWaterActivity({ fruit: 'apple', moisture: share });
+  const { range } = fruitWaterActivity({ food: 'apple', moisture: share });
   return { range, ...keeps({ waterActivity: range }) };
 };
 for (const [name, share] of [

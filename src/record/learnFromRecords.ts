@@ -123,8 +123,8 @@ const formNamed = (text: string): Form | undefined => known(() => findForm(text)
 
 /** What the process says of the jars: food by its trade name, and form. */
 function processed({ food, form }: NonNullable<BatchRecord['process']>): { produce?: string; form?: string } {
-  const read = known(() => readFood(food, form));
-  const produce = tradeName(read?.food.entry.name ?? food);
+  const read = known(() => readFood(food));
+  const produce = tradeName(read?.food.name ?? food);
   const shape = form ?? read?.form;
   return { ...(produce === undefined ? {} : { produce }), ...(shape === undefined ? {} : { form: shape }) };
 }

@@ -68,5 +68,5 @@ export const pageCharts = (): Readonly<Record<string, ChartSpec>> => ({
     temperature: '30 degC',
     batch: { moisture: '6 %', name: 'freeze-dried kiwifruit' },
   }),
-  'fruit-water-activity': isothermChart({ fruit: 'apple', batch: { moisture: '20 %', name: 'apple slices' } }),
+  'fruit-water-activity': isothermChart({ food: 'apple', batch: { moisture: '20 %', name: 'apple slices' } }),
 });

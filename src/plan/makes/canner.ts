@@ -64,7 +64,9 @@ export function runnable(
     const question: TestedProcessInput = { food, form, pack: wanted.pack, jar, method, elevation: kitchen.elevation };
     const process = testedProcess(question);
     if (!process.tested) {
-      refused ??= { reason: process.reason, instead: process.instead };
+      const [first, second = first] = process.instead.map(({ text }) => text);
+      const instead = first === second ? first : `${first}, or ${second}`;
+      refused ??= { reason: process.reason.text, instead: instead ?? 'freeze it' };
       continue;
     }
     const able = canners.flatMap((canner, index) => {

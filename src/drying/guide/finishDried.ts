@@ -147,7 +147,7 @@ function treatments(rows: readonly PasteurizingRow[]) {
  * @param input.driedVolume - volume of the dried food
  * @param input.container - volume of one container
  * @param input.by - `freezer` or `oven`; both if not given
- * @returns `conditioning` and `insects`; or `known: false` for meat and whatever else is no fruit and no vegetable
+ * @returns `conditioning` and `insects`; or `known: false` for meat and other food that is no fruit or vegetable
  * @throws StillroomError UNKNOWN_NAME, WRONG_DIMENSION
  *
  * @example

@@ -89,7 +89,6 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   batchRecord: () => [record],
   describeProduce: () => [{ produce: 'peaches' }],
   elevationFromBoiling: () => [{ temperature: '203 degF' }],
-  gaugeBandPhysics: () => [{ bands: [{ gauge: '11 psi', bottom: '0 ft', top: '2000 ft' }] }],
   scaleRecipe: () => [{ fruit: 'peach', product: 'jam', pectin: 'none', halfPints: 20 }],
   setRoute: () => [{ finishSolids: '65 %' }],
   shiftWaterActivity: () => [{ waterActivity: 0.5, from: '20 degC', to: '30 degC', food: 'blueberries' }],

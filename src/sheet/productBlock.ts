@@ -1,4 +1,4 @@
-import type { Ingredient, PlannedProduct } from '../plan/request/dayPlan';
+import type { Ingredient, PlannedProduct } from '../plan/request/plannedProduct';
 import { isMass } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
 import { valueIn } from '../quantity/scale';

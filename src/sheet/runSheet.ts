@@ -1,6 +1,7 @@
 import { withPlan } from '../plan/answer/withPlan';
-import type { DayPlan, FeasibleDay, InfeasibleDay, PlannedProduct, ToReady } from '../plan/request/dayPlan';
-import type { AimWeights } from '../plan/request/planInput';
+import type { DayPlan, FeasibleDay, InfeasibleDay, ToReady } from '../plan/request/dayPlan';
+import type { AimWeights } from '../plan/request/planFields';
+import type { PlannedProduct } from '../plan/request/plannedProduct';
 import { isMass } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
 import type { Quantity } from '../quantity/types';

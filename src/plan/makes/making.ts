@@ -9,9 +9,10 @@ import type { Quantity, Range } from '../../quantity/types';
 import type { Unit } from '../../quantity/units';
 import type { Basis, Caution } from '../../sources/basis';
 import type { Activity, Supply } from '../request/activity';
-import type { Ingredient, JarWork, LeftOut, PackWork, TrayWork } from '../request/dayPlan';
+import type { LeftOut } from '../request/dayPlan';
 import { type Learned, learnedFigure } from '../request/learned';
 import type { Lot, PlanRequest, Wanted } from '../request/planInput';
+import type { Ingredient, JarWork, PackWork, TrayWork } from '../request/plannedProduct';
 import { standsBehind } from '../standsBehind';
 import { LIFT_A_JAR, WORK_BASIS, type WorkTimes, workTimes } from './work';
 

@@ -5,7 +5,7 @@ import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import type { Basis } from '../../sources/basis';
 import { asTable, practiceBasis, type Sourced } from '../../sources/table';
-import { PANTRY, type PantryItem } from '../request/planInput';
+import { PANTRY, type PantryItem } from '../request/pantryItems';
 import { type Day, massOf } from './making';
 
 interface PantryRow extends Sourced {

@@ -9,7 +9,7 @@ import type { Unit } from '../../quantity/units';
 import type { Basis } from '../../sources/basis';
 import { asTable, basisOf, type Sourced } from '../../sources/table';
 import type { Activity } from '../request/activity';
-import type { Ingredient, IngredientRole } from '../request/dayPlan';
+import type { Ingredient, IngredientRole } from '../request/plannedProduct';
 import { type Day, type Decided, massOf, volumeOf } from './making';
 import { kgOfMeasure, pantryItem } from './pantry';
 

@@ -10,10 +10,13 @@ import { planRules } from './checkProducts';
 import { brokenRules } from './checkTasks';
 import { waitsBasis } from './waits';
 
+/** The answer of `checkSchedule`. */
 export interface ScheduleChecked {
   /** Every rule that is broken, by the minute it shows at; none where the order of work stands. */
   readonly broken: readonly BrokenRule[];
+  /** Where the longest waits come from. */
   readonly basis: readonly Basis[];
+  /** What to mind. */
   readonly cautions: readonly Caution[];
 }
 

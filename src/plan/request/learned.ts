@@ -39,7 +39,13 @@ export const learnedSchema = list(
     /** Minutes of preparing each raw pound, above 0 to 120; hours hold at its slow end. */
     minutesPerPound: optional(rangeOf(minutes)),
     /** Raw weight that one jar takes, by its size. */
-    rawPerJar: optional(fields({ jar: jarName(), raw: rangeOf(() => mass()) })),
+    rawPerJar: optional(
+      fields({
+        jar: jarName(),
+        /** Raw weight of one jar. */
+        raw: rangeOf(() => mass()),
+      }),
+    ),
     /** Hours in the dryer, up to 168. */
     dryingHours: optional(rangeOf(() => time({ max: { value: 168, unit: 'h' } }))),
     /** Drying constant for each hour, above 0 to 100. */
@@ -106,7 +112,9 @@ function inOrder({ yield: share, moisture, minutesPerPound, rawPerJar, dryingHou
 
 /** What was learned of one figure, and the line of the basis that says so. */
 export interface Lesson<T> {
+  /** The figure itself. */
   readonly figure: T;
+  /** Where it comes from. */
   readonly basis: Basis;
 }
 

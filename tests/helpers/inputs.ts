@@ -87,8 +87,6 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   serializeRecord: () => [record],
   batchRecord: () => [record],
   describeProduce: () => [{ produce: 'peaches' }],
-  brixFromBaume: () => [{ baume: 11.1 }],
-  soluteTable: () => [{ solute: 'salt' }],
   elevationFromBoiling: () => [{ temperature: '203 degF' }],
   gaugeBandPhysics: () => [{ bands: [{ gauge: '11 psi', bottom: '0 ft', top: '2000 ft' }] }],
   scaleRecipe: () => [{ fruit: 'peach', product: 'jam', pectin: 'none', halfPints: 20 }],

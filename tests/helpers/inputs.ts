@@ -47,7 +47,6 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   holdingSolutions: () => [],
   notRecommended: () => [],
   recipeYieldNames: () => [],
-  isothermFoods: () => [],
   sources: () => [],
   source: () => ['usda-cghc-2015'],
   checkSchedule: () => [plan()],

@@ -1,7 +1,6 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { nameOf } from '../foods/tables';
 import { rowsOf } from '../process/tables';
 import { fields, name, optional, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
@@ -54,7 +53,7 @@ const cautions = (): Caution[] => [
 
 /** Whether every line of the recipe's own process allows the treatment. */
 function isAllowed({ food, form }: RecipeRow): boolean {
-  const rows = form === undefined ? [] : rowsOf(nameOf(food), form);
+  const rows = form === undefined ? [] : rowsOf(food);
   return rows.length > 0 && rows.every((row) => row.pasteurize === true && row.obtained !== 'memory');
 }
 const allowed = (): RecipeRow[] => RECIPES.filter(isAllowed);

@@ -12,6 +12,7 @@ export const limitRowSchema = () =>
     relation: z.exactOptional(z.enum(['>', '<=', '<'])),
     process: z.exactOptional(text()),
     waterActivityAbove: z.exactOptional(z.literal(0.85)),
+    food: z.exactOptional(id()),
     foods: z.exactOptional(z.array(id()).check(z.minLength(1))),
     printed: z.exactOptional(z.array(text())),
     ...sourcedColumns(),
@@ -31,4 +32,11 @@ export function pHLimit(line: string): LimitRow & { readonly pH: number } {
   const { pH, ...row } = limitRow(line);
   if (pH === undefined) throw new Error(`no pH in the limit ${line}`);
   return { ...row, pH };
+}
+
+/** The law's low-acid food: above this pH, and above this water activity. */
+export function lowAcidByLaw(): LimitRow & { readonly pH: number; readonly waterActivityAbove: number } {
+  const { waterActivityAbove, ...row } = pHLimit('law-low-acid');
+  if (waterActivityAbove === undefined) throw new Error('no water activity in the limit law-low-acid');
+  return { ...row, waterActivityAbove };
 }

@@ -22,7 +22,7 @@ import {
 const schema = fields({
   food: name('a vegetable, such as "green bean"'),
   form: optional(name('the form or size, such as "medium" or "sliced"')),
-  method: optional(choice('the method', ['water', 'steam'])),
+  blanchIn: optional(choice('what to blanch in', ['water', 'steam'])),
   mass: optional(mass()),
   elevation: optional(kitchenElevation()),
 });
@@ -31,7 +31,7 @@ export type BlanchingInput = z.input<typeof schema>;
 export interface Blanching {
   readonly food: string;
   readonly form: string;
-  readonly method: 'water' | 'steam';
+  readonly blanchIn: 'water' | 'steam';
   /** In boiling water from its return to the boil, or in steam. */
   readonly minutes: Span<number>;
   /** Cooling in ice water. */
@@ -138,7 +138,7 @@ function highKitchen(at: Quantity<'length'> | undefined): { more: number; basis:
  * @param input.food - `"green beans"`, `"corn on the cob"`; a wider name such as `"corn"` needs a form
  * @param input.form - size or cut, where the list tells them apart: `"medium"`, `"shredded"`, `"kernels"`; a cut that
  *   the list does not print is refused
- * @param input.method - `water` (default; `steam` where only that is printed) or `steam`
+ * @param input.blanchIn - `water` (default; `steam` where only that is printed) or `steam`
  * @param input.mass - of the prepared vegetable, for `water` (1 gallon for each lb, 2 for leafy greens) and `ice`
  *   (1 lb for each lb)
  * @param input.elevation - of the kitchen; below 5,000 ft if not given
@@ -157,13 +157,13 @@ function highKitchen(at: Quantity<'length'> | undefined): { more: number; basis:
  * ```
  */
 export function blanching(input: BlanchingInput): Blanching | Refusal {
-  const { food: asked, form, method: askedMethod, mass: prepared, elevation: height } = readInput(schema, input);
+  const { food: asked, form, blanchIn: wanted, mass: prepared, elevation: height } = readInput(schema, input);
   const food = vegetableNamed(asked);
   const first = beforeFreezingOf(food, form);
   if (first.does === 'cook' || first.does === 'raw') return answer(notBlanched(food, first.does, first.rows));
-  const row = oneRow(first.does === 'blanch' ? first.rows : [], food, form, askedMethod);
-  const method = askedMethod ?? (row.waterMinutes === null ? 'steam' : 'water');
-  const timed = minutesOf(row, method);
+  const row = oneRow(first.does === 'blanch' ? first.rows : [], food, form, wanted);
+  const blanchIn = wanted ?? (row.waterMinutes === null ? 'steam' : 'water');
+  const timed = minutesOf(row, blanchIn);
   if (timed === undefined) {
     return answer({
       tested: false,
@@ -177,16 +177,16 @@ export function blanching(input: BlanchingInput): Blanching | Refusal {
   const minutes = { low: timed.minutes.low + high.more, high: timed.minutes.high + high.more };
   const cooling = rule('cooling-time');
   const coolingFactor = row.coolingTimes ?? cooling.low;
-  const needs = prepared === undefined ? undefined : bath(row, method, prepared);
+  const needs = prepared === undefined ? undefined : bath(row, blanchIn, prepared);
   // a boiling-water time is no second reading of a steam time
   const second =
-    method === 'water'
+    blanchIn === 'water'
       ? BLANCHING_WATER.find((other) => other.food === row.food && other.form === row.form)
       : undefined;
   return answer({
     food: row.food,
     form: row.form,
-    method,
+    blanchIn,
     minutes,
     coolingMinutes: { low: minutes.low * coolingFactor, high: minutes.high * coolingFactor },
     ...needs?.amounts,

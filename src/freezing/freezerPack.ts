@@ -18,7 +18,7 @@ import { freezingCaution, HEADSPACE, PACKS, type PackRow, type RuleRow, rule } f
 const PACK_NAMES = ['dry', 'sugar', 'syrup', 'puree', 'crushed', 'unsweetened', 'water', 'juice', 'sauce'] as const;
 const schema = fields({
   food: name('a food, such as "strawberry"'),
-  pack: choice('the pack', PACK_NAMES),
+  style: choice('the style of pack', PACK_NAMES),
   amount: massOrVolume(),
 });
 export type FreezerPackInput = z.input<typeof schema>;
@@ -59,7 +59,8 @@ export interface PackIngredients {
 
 export interface FreezerPack extends PackIngredients {
   readonly food: string;
-  readonly pack: string;
+  /** The style of pack: what goes in with the food. */
+  readonly style: string;
   /** The prepared fruit (or puree, or juice) by measure. */
   readonly volume: Quantity<'volume'>;
   /** What other sources print for the same pack. */
@@ -172,7 +173,7 @@ function dryPack(
   if (row === undefined) throw new Error('no dry pack in the headspace table');
   return {
     food,
-    pack: 'dry',
+    style: 'dry',
     volume,
     note: vegetable
       ? 'Nothing is added. Blanch first (see blanching), cool and drain well.'
@@ -193,7 +194,7 @@ function dryPack(
  * quarts by the printed weight of a quart. Syrup covers fruit at 1/2 to 2/3 cup for each pint container.
  *
  * @param input.food - `"peach"`, `"strawberries"`; for a dry pack also a vegetable of the blanching list
- * @param input.pack - `dry` (no sugar or liquid; with the ascorbic acid where the page prints it), `sugar`, `syrup`, `puree` or `crushed`, `unsweetened` or `water`,
+ * @param input.style - `dry` (no sugar or liquid; with the ascorbic acid where the page prints it), `sugar`, `syrup`, `puree` or `crushed`, `unsweetened` or `water`,
  * `juice`, `sauce`
  * @param input.amount - prepared fruit (puree, juice) by measure or by weight
  * @returns the ingredients, or a refusal where no source prints that pack for the food
@@ -203,12 +204,12 @@ function dryPack(
  * ```ts
  * import { freezerPack } from 'stillroom/freezing';
  *
- * const pack = freezerPack({ food: 'strawberries', pack: 'sugar', amount: '4 quarts' });
+ * const pack = freezerPack({ food: 'strawberries', style: 'sugar', amount: '4 quarts' });
  * 'sugar' in pack && pack.sugar; // => { low: { value: 3, unit: 'cup' }, high: { value: 3, unit: 'cup' } }
  * ```
  */
 export function freezerPack(input: FreezerPackInput): FreezerPack | Refusal {
-  const { food: asked, pack, amount } = readInput(schema, input);
+  const { food: asked, style: pack, amount } = readInput(schema, input);
   const food = lookUp(asked, pack === 'dry' ? FOODS : FRUITS, 'food', 'fruit with a freezer pack').name;
   const printed = PACKS.filter((row) => row.foods.includes(food));
   const rows = printed
@@ -245,7 +246,7 @@ export function freezerPack(input: FreezerPackInput): FreezerPack | Refusal {
   const served = scale(first);
   return answer({
     food,
-    pack: first.pack,
+    style: first.pack,
     volume,
     ...served,
     basis: joinBasis(served.basis, weightBasis),

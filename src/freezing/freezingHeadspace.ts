@@ -1,16 +1,23 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
+import { fail } from '../errors/StillroomError';
 import { choice, fields, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/index';
 import { basisOf } from '../sources/table';
+import { jar as jarWord, listedSize } from '../words/jar';
+import { type JarMouth, mouth as mouthWord } from '../words/mouth';
 import { freezingCaution, HEADSPACE } from './tables';
 
+/** The sizes that the table prints. */
+const SIZES = ['pint', 'quart'] as const;
+/** What the table calls the two mouths. */
+const OPENINGS: Readonly<Record<JarMouth, string>> = { regular: 'narrow', wide: 'wide' };
 const PACK_WORDS = ['liquid', 'dry', 'juice', 'syrup', 'sugar', 'puree', 'water', 'sauce', 'unsweetened'] as const;
 const schema = fields({
-  pack: choice('the pack', PACK_WORDS),
-  opening: choice('the top of the container', ['wide', 'narrow']),
-  size: choice('the size of the container', ['pint', 'quart']),
+  style: choice('the style of pack', PACK_WORDS),
+  mouth: mouthWord(),
+  jar: jarWord(),
 });
 export type FreezingHeadspaceInput = z.input<typeof schema>;
 
@@ -22,28 +29,32 @@ export interface FreezingHeadspace {
 }
 
 /** How the table sorts a pack: whatever has sugar, syrup, juice or water, or is pureed, is liquid. */
-const tablePack = (pack: (typeof PACK_WORDS)[number]): string =>
-  pack === 'dry' || pack === 'unsweetened' ? 'dry' : pack === 'juice' ? 'juice' : 'liquid';
+const tablePack = (style: (typeof PACK_WORDS)[number]): string =>
+  style === 'dry' || style === 'unsweetened' ? 'dry' : style === 'juice' ? 'juice' : 'liquid';
 
 /**
  * How much room to leave between packed food and the closure of a freezer container.
  *
- * @param input.pack - `liquid` (fruit in juice, sugar, syrup or water, crushed or pureed), `dry` (nothing added) or
+ * @param input.style - `liquid` (fruit in juice, sugar, syrup or water, crushed or pureed), `dry` (nothing added) or
  * `juice`; the names of fruit packs (`syrup`, `sugar`, `puree`, `water`, `sauce`, `unsweetened`) are understood
- * @param input.opening - `wide` or `narrow` top
- * @param input.size - `pint` or `quart`
+ * @param input.mouth - `wide` for a wide top, `regular` for a narrow one (`narrow` is understood)
+ * @param input.jar - up to a quart, by name, volume or measured; it takes the headspace of a pint or, if larger, a quart
  * @returns `headspace` in inches, as printed
+ * @throws StillroomError OUT_OF_RANGE for a container larger than a quart
  *
  * @example
  * ```ts
  * import { freezingHeadspace } from 'stillroom/freezing';
  *
- * freezingHeadspace({ pack: 'liquid', opening: 'narrow', size: 'quart' }).headspace; // => { value: 1.5, unit: 'in' }
+ * freezingHeadspace({ style: 'liquid', mouth: 'regular', jar: 'quart' }).headspace; // => { value: 1.5, unit: 'in' }
  * ```
  */
 export function freezingHeadspace(input: FreezingHeadspaceInput): FreezingHeadspace {
-  const { pack, opening, size } = readInput(schema, input);
-  const wanted = tablePack(pack);
+  const { style, mouth, jar } = readInput(schema, input);
+  const size = listedSize(jar, SIZES);
+  if (size === undefined) fail('OUT_OF_RANGE', 'jar', input.jar, 'a container no larger than a quart');
+  const wanted = tablePack(style);
+  const opening = OPENINGS[mouth];
   const row = HEADSPACE.find((entry) => entry.pack === wanted && entry.opening === opening && entry.size === size);
   if (row === undefined) throw new Error(`no headspace for ${wanted}, ${opening}, ${size}`);
   return answer({

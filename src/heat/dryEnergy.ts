@@ -1,53 +1,54 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { fields, optional, readInput, share } from '../quantity/fields';
-import { sureRange } from '../quantity/range';
-import type { Quantity, Range } from '../quantity/types';
-import { joinBasis } from '../sources/basis';
+import { fields, mass, optional, readInput, share, temperature } from '../quantity/fields';
+import { valueIn } from '../quantity/scale';
+import type { Quantity } from '../quantity/types';
+import { balanceBasis, refuseWetter, shareLeft } from '../solution/massBalance';
 import { caution } from '../sources/cautions';
-import { appliance, applianceEnergy } from './applianceEnergy';
-import { type DryingHeatInput, dryingHeat } from './dryingHeat';
-import { drawn, figureBasis, type HeatNeeded } from './needed';
-
-/**
- * Share of a dryer's energy that dries. Printed examples of dryers that burn fuel give 0.26 and 0.474; a home dryer's
- * draw on green beans comes within 5 % of the least heat. The middle is common practice; 1 wastes nothing.
- */
-export const DRYER: Range<number> = { low: 0.25, likely: 0.5, high: 1 };
+import { dryerTemperature, dryingHeatBasis, GUIDE_DRYING_TEMPERATURE, heatToDry, START_C } from './dryingHeat';
+import { drawn, type HeatNeeded } from './needed';
+import { figureBasis, shareBasis, shareOr } from './tables';
 
 const schema = /* @__PURE__ */ fields({
+  /** The food as it goes into the dryer, ready: washed, trimmed, cut. */
+  fresh: mass(),
+  /** Its water as a share of its mass, 0 to below 1 or percent. */
+  moisture: share({ below: 1 }),
+  /** The same when it is dry, at most `moisture`. */
+  targetMoisture: share({ below: 1 }),
+  /** How warm the food goes in, 0 to 100 degC; 21 degC when left out. */
+  start: optional(temperature({ min: { value: 0, unit: 'degC' }, max: { value: 100, unit: 'degC' } })),
+  /** Of the dryer, 20 to 100 degC and at least `start`; 140 degF when left out. */
+  temperature: optional(dryerTemperature()),
+  /** Share of the dryer's energy that dries, 5 to 100 %; 25 to 100 % (likely 50 %) when left out. */
   efficiency: optional(share({ min: 0.05, max: 1 })),
-  dryer: optional(appliance()),
 });
-type Drawn = z.input<typeof schema>;
-
-export interface DryEnergyInput extends DryingHeatInput {
-  /** Share of the dryer's energy that dries, 5 to 100 %; 25 to 100 % when left out. */
-  readonly efficiency?: Drawn['efficiency'];
-  /** Or what the dryer draws and for how long, with the share of the time that its heater runs. */
-  readonly dryer?: Drawn['dryer'];
-}
+export type DryEnergyInput = z.input<typeof schema>;
 
 export interface DryEnergy extends HeatNeeded {
+  /** The water that leaves the food, in the unit of `fresh`. */
   readonly waterRemoved: Quantity<'mass'>;
 }
 
 /**
- * The energy that drying takes.
+ * The heat and the energy that drying takes: warming the food and evaporating its water.
  *
- * energy = the heat of `dryingHeat` / efficiency, where the efficiency of a dryer is 25 to 100 % (likely 50 %) unless
- * given; or, of a dryer whose power is known, power x time x duty, which the weather and the trays decide and not the
- * water.
+ * heat = fresh x 3.8 kJ/(kg K) x (dryer - start) + water x latent heat at the dryer's temperature; energy = heat /
+ * efficiency, 25 to 100 % (likely 50 %) unless given. The heat is the least that does it; what a dryer really draws, the
+ * weather and the trays decide too. Where you know its power or read a meter, ask `applianceEnergy`.
  *
  * Source: printed examples give 26 % (a diesel tray dryer), 47 % (a gas dryer) and, for 18 lb of green beans in a home
  * dryer, 5.4 kWh, of which 95 % is the least heat; the middle of the range is common practice.
  *
- * @param input - the question of `dryingHeat`: `fresh`, `moisture`, `targetMoisture`, `start`, `temperature`, with
- * @param input.efficiency - share of the dryer's energy that dries, 0.05 to 1; or
- * @param input.dryer - its `power`, `time` and, where its heater goes on and off, `duty`
+ * @param input.fresh - ready food before drying
+ * @param input.moisture - its moisture, wet basis, 0 to below 1 or percent
+ * @param input.targetMoisture - the moisture to reach, wet basis
+ * @param input.start - temperature of the food as it goes in, 0 to 100 degC; 21 degC when left out
+ * @param input.temperature - of the dryer, 20 to 100 degC; 140 degF when left out
+ * @param input.efficiency - share of the dryer's energy that dries, 0.05 to 1
  * @returns `energy` in kWh, `heat` in kJ, `waterRemoved` in the unit of `fresh`
- * @throws StillroomError as `dryingHeat`, and CONTRADICTION with both `efficiency` and `dryer`
+ * @throws StillroomError CONTRADICTION when the target is wetter than the start, or the dryer colder than the food
  *
  * @example
  * ```ts
@@ -59,31 +60,26 @@ export interface DryEnergy extends HeatNeeded {
  * ```
  */
 export function dryEnergy(input: DryEnergyInput): DryEnergy {
-  const { efficiency, dryer, ...question } = { ...input };
-  const given = readInput(schema, { efficiency, dryer });
-  if (given.efficiency !== undefined && given.dryer !== undefined) {
-    fail('CONTRADICTION', 'dryer', dryer, 'either the efficiency or what the dryer draws, and not both');
-  }
-  const { heat, waterRemoved, basis } = dryingHeat(question);
-  if (given.dryer !== undefined) {
-    const run = applianceEnergy(given.dryer);
-    return answer({ energy: run.energy, heat, waterRemoved, basis: joinBasis(basis, run.basis), cautions: [] });
-  }
+  const { fresh, moisture, targetMoisture, start, efficiency, ...given } = readInput(schema, input);
+  refuseWetter(moisture, targetMoisture, input.targetMoisture);
+  const startC = start === undefined ? START_C : valueIn(start, 'degC');
+  const dryerC = valueIn(given.temperature ?? GUIDE_DRYING_TEMPERATURE, 'degC');
+  if (dryerC < startC) fail('CONTRADICTION', 'temperature', input.temperature, 'a dryer warmer than the food');
+  const removed = 1 - shareLeft(moisture, targetMoisture);
+  const kilograms = valueIn(fresh, 'kg');
+  const kilojoules = heatToDry(kilograms, kilograms * removed, startC, dryerC);
   return answer({
-    energy: drawn(heat.value, given.efficiency === undefined ? DRYER : sureRange(given.efficiency)),
-    heat,
-    waterRemoved,
-    basis: joinBasis(
-      basis,
-      given.efficiency === undefined
-        ? [
-            figureBasis('dryer-diesel'),
-            figureBasis('dryer-gas'),
-            figureBasis('dryer-beans'),
-            { of: "likely share of a dryer's energy that dries", kind: 'common-practice' },
-          ]
-        : [{ of: "share of the dryer's energy that dries", kind: 'measured' }],
-    ),
+    energy: drawn(kilojoules, shareOr(efficiency, 'dryer-share')),
+    heat: { value: kilojoules, unit: 'kJ' },
+    waterRemoved: { value: fresh.value * removed, unit: fresh.unit },
+    basis: [
+      balanceBasis('waterRemoved'),
+      ...dryingHeatBasis('heat'),
+      ...(efficiency === undefined
+        ? ['dryer-diesel', 'dryer-gas', 'dryer-beans'].map((id) => figureBasis(id, 'energy'))
+        : []),
+      shareBasis(efficiency, 'dryer-share', 'energy'),
+    ],
     cautions: [caution('estimate')],
   });
 }

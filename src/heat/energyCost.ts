@@ -4,8 +4,8 @@ import { choice, energy as energyField, fields, money, rangeOf, readInput } from
 import { toCents, withoutNoise } from '../quantity/money';
 import { toDecimalIn } from '../quantity/scale';
 import type { EnergyInput, Money, MoneyInput, Quantity, Range } from '../quantity/types';
-import type { Basis, Caution } from '../sources/basis';
-import { figureBasis } from './needed';
+import { type Basis, type Caution, measured } from '../sources/basis';
+import { figureBasis } from './tables';
 
 /** No energy at all has its price too: what is already hot. */
 const amount = () => energyField({ min: { value: 0, unit: 'kWh' } });
@@ -17,11 +17,13 @@ const rangeSchema = /* @__PURE__ */ fields({
 });
 
 export interface EnergyCostInput {
-  /** One energy, or the range that the functions of this family answer. */
+  /** One energy from 0, or the range that the functions of this module answer. */
   readonly energy: EnergyInput | Range<EnergyInput>;
-  /** `{ per: 'kWh', price: '0.31 USD' }`. */
+  /** What the energy is sold at: `{ per: 'kWh', price: '0.31 USD' }`. */
   readonly price: {
+    /** What the price is for: `kWh` or `therm`. */
     readonly per: 'kWh' | 'therm';
+    /** The price of one of them. */
     readonly price: MoneyInput;
   };
 }
@@ -29,7 +31,9 @@ export interface EnergyCostInput {
 export interface EnergyCost {
   /** In whole cents: the low end down, the high end up. */
   readonly cost: Range<Money>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
@@ -38,7 +42,7 @@ export interface EnergyCost {
  *
  * cost = energy x price, in decimals, in whole cents. A therm is 100,000 Btu (IT), 105.505585262 MJ or 29.3071 kWh: the
  * therm (EC). The therm (U.S.) of US gas bills, 105.4804 MJ by law, is 0.024 % smaller, which is less than a cent in
- * $40. A gas burner's energy is the heat of the fuel it burns, so that its efficiency is in the energy already.
+ * $40. A gas burner's energy is the heat of the fuel it burns, so its efficiency is in the energy already.
  *
  * Source: NIST Special Publication 811, Appendix B.8, as transcribed in unit libraries.
  *
@@ -49,9 +53,9 @@ export interface EnergyCost {
  *
  * @example
  * ```ts
- * import { boilOffEnergy, energyCost } from 'stillroom/heat';
+ * import { energyCost, stoveEnergy } from 'stillroom/heat';
  *
- * const { energy } = boilOffEnergy({ water: '3.65 kg' });
+ * const { energy } = stoveEnergy({ boilOff: '3.65 kg' });
  * energyCost({ energy, price: { per: 'kWh', price: '0.31 USD' } }).cost.high; // => { value: 2.03, unit: 'USD' }
  * energyCost({ energy: '1 therm', price: { per: 'therm', price: '1.54 USD' } }).cost.likely.value; // => 1.54
  * ```
@@ -67,7 +71,7 @@ export function energyCost(input: EnergyCostInput): EnergyCost {
       likely: money(toCents(cost(energy.likely))),
       high: money(toCents(cost(energy.high), 'up')),
     },
-    basis: [{ of: 'price of energy', kind: 'measured' }, ...(tariff.per === 'therm' ? [figureBasis('therm')] : [])],
+    basis: [measured('cost', 'price of energy'), ...(tariff.per === 'therm' ? [figureBasis('therm', 'cost')] : [])],
     cautions: [],
   });
 }

@@ -1,48 +1,40 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
-import { fail } from '../errors/StillroomError';
 import { fields, mass, optional, readInput, share } from '../quantity/fields';
-import { sureRange } from '../quantity/range';
 import { valueIn } from '../quantity/scale';
-import type { Quantity, Range } from '../quantity/types';
-import { joinBasis } from '../sources/basis';
 import { caution } from '../sources/cautions';
-import { appliance, applianceEnergy } from './applianceEnergy';
-import { sublimationHeat } from './ice';
+import { iceTemperatureField, sublimationBasis, sublimationEnthalpy } from './ice';
 import { drawn, type HeatNeeded } from './needed';
+import { shareBasis, shareOr, usual } from './tables';
 
-/** The ice is about this cold while it sublimes, as in `freezeDryLoad`; the heat hardly changes with it. */
-const ICE: Quantity<'temperature'> = { value: -20, unit: 'degC' };
-/** The heat goes into the ice at the tray, and out of the vapour again at the condenser. */
+/** The heat goes into the ice at the tray, and out of the vapor again at the condenser. */
 const WAYS = 2;
-/**
- * Share of a freeze-dryer's energy that is one of the two heats; the rest runs the compressor, the vacuum pump and the
- * freezing. Common practice, no source: about 13, 8 and 2.6 kWh for a kilogram of ice.
- */
-export const FREEZE_DRYER: Range<number> = { low: 0.12, likely: 0.2, high: 0.6 };
 
 const schema = /* @__PURE__ */ fields({
+  /** The ice that leaves the load; `freezeDryLoad` answers it. */
   ice: mass(),
+  /** How cold the ice is while it sublimes, 30 to 273.16 K; -20 degC when left out, and it hardly matters. */
+  temperature: optional(iceTemperatureField(30)),
+  /** The two heats of the ice as a share of what the machine draws, 1 to 100 %; 12 to 60 % (likely 20 %) when left out. */
   efficiency: optional(share({ min: 0.01, max: 1 })),
-  machine: optional(appliance()),
 });
 export type FreezeDryEnergyInput = z.input<typeof schema>;
 
 /**
- * The energy that freeze-drying takes.
+ * The heat and the energy that freeze-drying takes.
  *
- * energy = 2 x ice x enthalpy of sublimation / efficiency: the heat that turns the ice to vapour, and the same again
- * that the condenser takes out of it. The efficiency is 12 to 60 % (likely 20 %) unless given, which is common practice:
- * no published figure was found, and a meter on the machine says more. Where the machine's power is known, power x time
- * x duty.
+ * heat = ice x enthalpy of sublimation, by Murphy and Koop (2005) Eq. 5; energy = 2 x heat / efficiency, for the
+ * condenser takes the same heat out again. The efficiency is 12 to 60 % (likely 20 %) unless given, which is common
+ * practice: these tables hold no published figure. Where you know the machine's power or read a meter, ask
+ * `applianceEnergy`.
  *
- * Source: enthalpy of sublimation as in `sublimationHeat`, at -20 degC.
+ * Source: Murphy and Koop (2005) Eq. 5, recalled, and within 0.2 kJ/kg of the IAPWS enthalpies from -35 to 0 degC.
  *
- * @param input.ice - that leaves the load; `freezeDryLoad` answers it
- * @param input.efficiency - the two heats as a share of what the machine draws, 0.01 to 1; or
- * @param input.machine - its `power`, `time` and, where it goes on and off, `duty`
+ * @param input.ice - that leaves the load
+ * @param input.temperature - of the ice, 30 to 273.16 K; -20 degC when left out
+ * @param input.efficiency - the two heats as a share of what the machine draws, 0.01 to 1
  * @returns `energy` in kWh; `heat` in kJ, to sublime the ice once
- * @throws StillroomError CONTRADICTION with both `efficiency` and `machine`, OUT_OF_RANGE
+ * @throws StillroomError OUT_OF_RANGE, MISSING
  *
  * @example
  * ```ts
@@ -54,26 +46,13 @@ export type FreezeDryEnergyInput = z.input<typeof schema>;
  * ```
  */
 export function freezeDryEnergy(input: FreezeDryEnergyInput): HeatNeeded {
-  const { ice, efficiency, machine } = readInput(schema, input);
-  if (efficiency !== undefined && machine !== undefined) {
-    fail('CONTRADICTION', 'machine', input.machine, 'either the efficiency or what the machine draws, and not both');
-  }
-  const sublimation = sublimationHeat({ temperature: ICE });
-  const kilojoules = valueIn(ice, 'kg') * valueIn(sublimation.heatPerKilogram, 'kJ');
-  const heat: Quantity<'energy'> = { value: kilojoules, unit: 'kJ' };
-  if (machine !== undefined) {
-    const run = applianceEnergy(machine);
-    return answer({ energy: run.energy, heat, basis: joinBasis(sublimation.basis, run.basis), cautions: [] });
-  }
+  const { ice, temperature, efficiency } = readInput(schema, input);
+  const kelvin = valueIn(temperature ?? { value: usual('ice-temperature').likely, unit: 'degC' }, 'K');
+  const kilojoules = valueIn(ice, 'kg') * sublimationEnthalpy(kelvin);
   return answer({
-    energy: drawn(WAYS * kilojoules, efficiency === undefined ? FREEZE_DRYER : sureRange(efficiency)),
-    heat,
-    basis: joinBasis(sublimation.basis, [
-      {
-        of: "share of the machine's energy that is heat of the ice",
-        kind: efficiency === undefined ? 'common-practice' : 'measured',
-      },
-    ]),
+    energy: drawn(WAYS * kilojoules, shareOr(efficiency, 'freeze-dryer-share')),
+    heat: { value: kilojoules, unit: 'kJ' },
+    basis: [...sublimationBasis('heat'), shareBasis(efficiency, 'freeze-dryer-share', 'energy')],
     cautions: [caution('estimate')],
   });
 }

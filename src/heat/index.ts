@@ -1,32 +1,12 @@
 /**
- * The heat and the energy of the kitchen: warming, boiling, evaporating, drying, ice, freeze-drying, and what it costs.
+ * The heat and the energy of the kitchen: the stove, drying, freeze-drying, machines, ice, and what it costs.
  * @module
  */
-export { type ApplianceEnergyInput, applianceEnergy } from './applianceEnergy';
-export { type BoilingEnergyInput, boilingEnergy } from './boilingEnergy';
-export { type BoilOffEnergyInput, boilOffEnergy } from './boilOffEnergy';
+export { type ApplianceEnergy, type ApplianceEnergyInput, applianceEnergy } from './applianceEnergy';
 export { type DryEnergy, type DryEnergyInput, dryEnergy } from './dryEnergy';
-export {
-  type DryerEnergy,
-  type DryerEnergyInput,
-  type DryingRateTime,
-  type DryingRateTimeInput,
-  dryerEnergy,
-  dryingRateTime,
-} from './dryerEnergy';
-export { type DryingHeat, type DryingHeatInput, dryingHeat } from './dryingHeat';
 export { type EnergyCost, type EnergyCostInput, energyCost } from './energyCost';
 export { type FreezeDryEnergyInput, freezeDryEnergy } from './freezeDryEnergy';
-export { type HeatUpEnergyInput, heatUpEnergy } from './heatUpEnergy';
-export {
-  type FrostPoint,
-  type FrostPointInput,
-  frostPoint,
-  type IceVapourPressure,
-  type IceVapourPressureInput,
-  iceVapourPressure,
-  type SublimationHeat,
-  type SublimationHeatInput,
-  sublimationHeat,
-} from './ice';
+export { type FrostPoint, type FrostPointInput, frostPoint } from './frostPoint';
+export { type IceVapourPressure, type IceVapourPressureInput, iceVapourPressure } from './iceVapourPressure';
 export type { EnergyNeeded, HeatNeeded } from './needed';
+export { type StoveEnergy, type StoveEnergyInput, stoveEnergy } from './stoveEnergy';

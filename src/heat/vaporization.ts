@@ -1,21 +1,21 @@
-import waterVaporization from '../../data/heat/water-vaporization.json';
-import { asTable, type Sourced } from '../sources/table';
+import json from '../../data/heat/water-vaporization.json';
+import type { Basis } from '../sources/basis';
+import type { RowOf } from '../sources/columns';
+import { asTable, basisOf } from '../sources/table';
+import type { vaporizationRow } from './tables';
 
-interface VaporizationRow extends Sourced {
-  readonly t_degC: number;
-  readonly pSat_kPa: number;
-  readonly hVap_kJ_per_kg: number;
-}
+type VaporizationRow = RowOf<typeof vaporizationRow>;
+const { rows } = asTable<VaporizationRow>(json);
 
-const { rows } = asTable<VaporizationRow>(waterVaporization);
-/** The table's first row, for the basis of an answer that used it. */
-export const vaporizationRow = rows[0] as VaporizationRow;
+/** The basis of an answer that used the table: `of` is the path of the answer's field. */
+export const vaporizationBasis = (of: string): Basis =>
+  basisOf(rows[0] as VaporizationRow, of, 'latent heat of vaporization of water');
 
 /**
- * Latent heat of vaporization of water, kJ/kg, by straight lines between the rows of the table (0.01 to 100 degC;
- * the curve bends so little that this is within 0.1 kJ/kg).
+ * Latent heat of vaporization of water, kJ/kg, on straight lines between the rows of the table (0.01 to 100 degC; the
+ * curve bends so little that this is within 0.1 kJ/kg).
  */
-export function latentHeat(degC: number): number {
+export function latentHeatAt(degC: number): number {
   const next = Math.max(
     1,
     rows.findIndex(({ t_degC }) => t_degC >= degC),

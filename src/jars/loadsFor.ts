@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import type { Decimal } from '../common/decimal';
-import { lookUp, type Named } from '../common/names';
+import { findNamed, lookUp } from '../common/names';
 import { fail, within } from '../errors/StillroomError';
 import { count, fields, optional, readInput, reading } from '../quantity/fields';
 import { toDecimalIn } from '../quantity/scale';
@@ -9,63 +9,15 @@ import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
 import { basisOf } from '../sources/table';
 import { capacityOf, jar as jarWord, type ReadJar, readJar } from '../words/jar';
+import { methodRows } from '../words/method';
 import { jarCaution } from './cautions';
 import { MOST_JARS } from './jarsFor';
-import { type CannerLoadRow, leastLoadRows, loadRows } from './tables';
+import { type CannerRow, cannerRows, leastLoadRows, loadRows } from './tables';
 
 /** A kind of canner by name, or how many jars of each size yours holds: `{ pint: 8, quart: 7 }`. */
 export type CannerInput = string | { readonly [jarSize: string]: number };
 
-interface CannerKind extends Named {
-  readonly rows: CannerLoadRow['canner'];
-  readonly pressure: boolean;
-}
-const CANNERS: readonly CannerKind[] = [
-  {
-    name: 'boiling-water',
-    synonyms: [
-      'boiling water canner',
-      'boiling water bath',
-      'water bath',
-      'water bath canner',
-      'boiling water bath canner',
-    ],
-    rows: 'usual',
-    pressure: false,
-  },
-  {
-    name: 'steam',
-    synonyms: ['atmospheric steam', 'steam canner', 'atmospheric steam canner'],
-    rows: 'usual',
-    pressure: false,
-  },
-  {
-    name: 'pressure',
-    synonyms: [
-      'pressure canner',
-      'dial gauge',
-      'weighted gauge',
-      'dial gauge pressure canner',
-      'weighted gauge pressure canner',
-    ],
-    rows: 'usual',
-    pressure: true,
-  },
-  {
-    name: 'small pressure',
-    synonyms: ['small pressure canner', '4 quart pressure canner'],
-    rows: 'small',
-    pressure: true,
-  },
-  {
-    name: 'large pressure',
-    synonyms: ['large pressure canner', 'two layer pressure canner'],
-    rows: 'large',
-    pressure: true,
-  },
-];
-
-const CANNER_NAMES = `kind of canner (${CANNERS.map(({ name }) => name).join(', ')})`;
+const CANNER_NAMES = `kind of canner (${cannerRows.map(({ name }) => name).join(', ')})`;
 
 const schema = /* @__PURE__ */ fields({
   jars: count('how many filled jars', 1, MOST_JARS),
@@ -101,6 +53,13 @@ interface Load {
   readonly basis: readonly Basis[];
 }
 
+/** The kind of a canner by any name: one that says its method, or its size. */
+function kindOf(canner: string): CannerRow {
+  const [said] = findNamed(canner, methodRows);
+  const known = said && cannerRows.find(({ methods }) => methods.includes(said.name));
+  return known ?? lookUp(canner, cannerRows, 'canner', CANNER_NAMES);
+}
+
 function ownCanner(canner: object): Load[] {
   const held = within('canner', () => readInput(ownLoads, canner));
   return Object.entries(held).map(([size, jars]) => ({
@@ -111,8 +70,8 @@ function ownCanner(canner: object): Load[] {
 }
 
 /** The printed loads of a kind of canner: the largest printed figure of each size, with every copy that prints it. */
-function printedLoads(kind: CannerKind): Load[] {
-  const rows = loadRows.filter(({ canner }) => canner === kind.rows);
+function printedLoads(kind: CannerRow): Load[] {
+  const rows = loadRows.filter(({ canner }) => canner === kind.load);
   return [...new Set(rows.map(({ jar }) => jar))].map((size) => {
     const of = rows.filter(({ jar, obtained }) => jar === size && obtained !== 'memory');
     const jars = Math.max(...of.map(({ most }) => most));
@@ -159,7 +118,7 @@ function nextLarger<T extends { readonly held: Quantity<'volume'> }>(
  */
 export function loadsFor(input: LoadsForInput): LoadsFor {
   const { jars, jar, canner = 'boiling-water' } = readInput(schema, input);
-  const kind = typeof canner === 'string' ? lookUp(canner, CANNERS, 'canner', CANNER_NAMES) : undefined;
+  const kind = typeof canner === 'string' ? kindOf(canner) : undefined;
   const known = kind === undefined ? ownCanner(canner as object) : printedLoads(kind);
   const load = nextLarger(known, jar);
   if (load === undefined) {

@@ -1,10 +1,12 @@
 import loadsJson from '../../data/jars/canner-loads.json';
+import cannersJson from '../../data/jars/canners.json';
 import vacuumsJson from '../../data/jars/container-vacuums.json';
 import headspaceJson from '../../data/jars/headspace.json';
 import leastLoadsJson from '../../data/jars/least-loads.json';
 import sealJson from '../../data/jars/seal-rules.json';
 import vacuumFactsJson from '../../data/jars/vacuum-facts.json';
-import { asTable, type Sourced } from '../sources/table';
+import type { Named } from '../common/names';
+import { asTable, type Practice, type Sourced } from '../sources/table';
 
 export interface HeadspaceRow extends Sourced {
   readonly productClass: string;
@@ -17,6 +19,12 @@ export interface CannerLoadRow extends Sourced {
   readonly jar: string;
   readonly least: number;
   readonly most: number;
+}
+/** A kind of canner, by what one load holds. */
+export interface CannerRow extends Practice, Named {
+  readonly methods: readonly string[];
+  readonly load: CannerLoadRow['canner'];
+  readonly pressure: boolean;
 }
 export interface LeastLoadRow extends Sourced {
   readonly jar: string;
@@ -43,6 +51,7 @@ export interface ContainerVacuumRow extends Sourced {
 }
 
 export const headspaceRows = asTable<HeadspaceRow>(headspaceJson).rows;
+export const cannerRows = asTable<CannerRow>(cannersJson).rows;
 export const loadRows = asTable<CannerLoadRow>(loadsJson).rows;
 export const leastLoadRows = asTable<LeastLoadRow>(leastLoadsJson).rows;
 export const sealRows = asTable<SealRuleRow>(sealJson).rows;

@@ -3,36 +3,40 @@
  * @module
  */
 
-export { planDay, planProgram } from './planDay';
+export { planDay } from './planDay';
 export type { Aim } from './program/program';
-export type { Activity, Canning, Capacity, Cook, Supply } from './request/activity';
 export type {
-  CannerLoad,
-  CostKind,
   DayCost,
   DayPlan,
   FeasibleDay,
-  HandsMinutes,
   InfeasibleDay,
-  Ingredient,
-  JarWork,
   LeftOut,
   Limit,
-  LotShare,
+  MinutesUsed,
   NotMade,
-  PackWork,
-  PlannedProduct,
-  PotWork,
-  ProductCost,
   ToReady,
-  TrayWork,
-  Units,
   Work,
+  YieldEnds,
   YieldKnown,
 } from './request/dayPlan';
 export type { DaySchedule, ScheduledTask, TaskKind, Use, Window } from './request/daySchedule';
-export type { AimWeights, AimWord, Make, PlanDayInput } from './request/planInput';
-export { type BrokenRule, checkSchedule, type ScheduleChecked } from './schedule/checkSchedule';
-export type { Bound, Program, Variable } from './solver/linearProgram';
-export type { Solved } from './solver/solve';
-export { solveProgram } from './solver/solveProgram';
+export type { AimWeights, AimWord } from './request/planFields';
+export type { Make, PlanDayInput } from './request/planInput';
+export type {
+  CannerLoad,
+  CostKind,
+  CostLine,
+  HandsMinutes,
+  Ingredient,
+  JarWork,
+  LotShare,
+  PackWork,
+  PlannedProduct,
+  PotBatches,
+  PotWork,
+  ProductCost,
+  TrayWork,
+  Units,
+} from './request/plannedProduct';
+export type { BrokenRule } from './schedule/brokenRule';
+export { checkSchedule, type ScheduleChecked } from './schedule/checkSchedule';

@@ -14,22 +14,19 @@ import { planCaution } from './cautions';
 import { type Effort, effortFor } from './makes/effort';
 import { massOf } from './makes/making';
 import type { Kept } from './program/decide';
+import type { DayProgram } from './program/decisions';
 import { cannersOf, potsOf } from './program/kitchen';
-import { type Limits, limitsOf, useOf, wideningsOf } from './program/limits';
+import { type Limits, limitsOf, useOf } from './program/limits';
 import { type Prepared, prepare } from './program/prepare';
 import { leastFruit, weightsOf } from './program/program';
-import type { DayPlan, FeasibleDay, LotShare } from './request/dayPlan';
+import { wideningsOf } from './program/widenings';
+import type { DayPlan, FeasibleDay } from './request/dayPlan';
 import type { PlanDayInput } from './request/planInput';
+import type { LotShare } from './request/plannedProduct';
 import { type Fitted, fitDay } from './schedule/fitDay';
-import { WAITS_BASIS } from './schedule/waits';
-import type { Program } from './solver/linearProgram';
+import { waitsBasis } from './schedule/waits';
 import { optimize } from './solver/optimize';
 import type { Solved, SolveOptions } from './solver/solve';
-
-/** The kitchen's program, for checks against another solver: what `planDay` maximizes. */
-export function planProgram(input: PlanDayInput): Program {
-  return answer(prepare(input).program);
-}
 
 /**
  * The whole day: shares out the lots among the products wanted as well as this kitchen and these hours allow.
@@ -125,7 +122,7 @@ export function planOf(prepared: Prepared, effort: Effort): DayPlan {
   const aim = request.aim ?? 'most worth';
   // what no promise needs stays fresh, unless as much as can be is to be used
   const mayBeNothing = makings.every(({ activity }) => activity.least === 0);
-  const search = (of: Program, options: SolveOptions = {}): Solved => {
+  const search = (of: DayProgram, options: SolveOptions = {}): Solved => {
     const best = optimize(of, {
       ...(weightsOf(aim).waste > 0 ? {} : { among: leastFruit(of) }),
       ...(mayBeNothing && aim !== 'least cost' ? { start: NOTHING } : {}),
@@ -180,9 +177,9 @@ export function planOf(prepared: Prepared, effort: Effort): DayPlan {
     work: workOf(prepared, found),
     ...(costs === undefined ? {} : { cost: costs.day }),
     basis: joinBasis(
-      [derived('what is made of each lot')],
+      [derived('products', 'what is made of each lot')],
       ...products.map(({ basis }) => basis),
-      schedule.tasks.length === 0 ? [] : [WAITS_BASIS],
+      schedule.tasks.length === 0 ? [] : [waitsBasis('schedule.tasks')],
     ),
     cautions: joinCautions(
       [caution('follow-local-guidance'), caution('hot-liquids-burn'), caution('estimate')],
@@ -224,8 +221,8 @@ function limitsFor({ request, day, capacity }: Prepared, { program, solved }: Fi
 
 function workOf({ capacity, program }: Prepared, { values }: Solved): FeasibleDay['work'] {
   const { hands, burners, minutes } = capacity;
-  const of = (name: string, pairs: number) => ({
-    minutes: useOf(program, values, name)?.used ?? 0,
+  const of = (resource: 'hands' | 'burners', pairs: number) => ({
+    minutes: useOf(program, values, { of: resource })?.used ?? 0,
     available: pairs * minutes,
   });
   return { hands: of('hands', hands), burners: of('burners', burners) };

@@ -19,11 +19,15 @@ import {
   time,
   volume,
 } from '../quantity/fields';
+import { type JarInput, readJar } from '../words/jar';
+import { method } from '../words/method';
+import { pack } from '../words/pack';
 import { isoDate } from './date';
 
 /** The newest version of the record that this release writes and reads. */
 export const RECORD_VERSION = 1;
 const LONGEST_TEXT = 10_000;
+const LONGEST_JAR = 120;
 
 /** A longer text: notes. */
 const prose = (what: string) =>
@@ -33,6 +37,13 @@ const prose = (what: string) =>
     return given;
   });
 
+/** The jar as it was written down: a record may name one that is in no table. */
+const jarAsWritten = () =>
+  reading<JarInput, JarInput>((given: unknown) => {
+    if (typeof given !== 'string') readJar(given, '');
+    else if (given.trim() === '' || given.length > LONGEST_JAR) readJar(given, '');
+    return given as JarInput;
+  });
 const minutes = (what: string) => number(`${what}: minutes, 0 to 10,000`, { min: 0, max: 10_000 });
 const weighed = (what: string) => fields({ what: name(what), mass: mass({ min: { value: 0, unit: 'g' } }) });
 
@@ -46,9 +57,9 @@ const acidAdded = /* @__PURE__ */ fields({
 const processUsed = /* @__PURE__ */ fields({
   food: name('the food as the process table names it, such as "peach"'),
   form: optional(name('a form, such as "halves"')),
-  pack: optional(choice('the pack', ['hot', 'raw', 'not stated'])),
-  jar: name('a jar, such as "pint"'),
-  method: choice('the canner', ['boiling-water', 'dial-gauge', 'weighted-gauge', 'atmospheric-steam']),
+  pack: optional(pack()),
+  jar: jarAsWritten(),
+  method: method(),
   elevation: kitchenElevation(),
   minutes: minutes('process time'),
   pressure: optional(pressure({ min: { value: 0, unit: 'psi' } })),

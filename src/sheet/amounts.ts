@@ -88,3 +88,6 @@ export function gauge(pressure: Quantity<'pressure'>, metric = false): string {
   const write = (unit: string) => formatQuantity(pressure, { unit, rounding: 'up' });
   return `${write('psi')}${metric ? ` (${write('kPa')})` : ''} on the gauge`;
 }
+
+/** With a capital letter. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

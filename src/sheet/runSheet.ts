@@ -1,16 +1,18 @@
 import { withPlan } from '../plan/answer/withPlan';
-import type { DayPlan, FeasibleDay, InfeasibleDay, Ingredient, PlannedProduct, ToReady } from '../plan/request/dayPlan';
-import type { AimWeights, AimWord } from '../plan/request/planInput';
+import type { DayPlan, FeasibleDay, InfeasibleDay, ToReady } from '../plan/request/dayPlan';
+import type { AimWeights } from '../plan/request/planFields';
+import type { PlannedProduct } from '../plan/request/plannedProduct';
 import { isMass } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
-import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { source } from '../sources/source';
-import { clocks, counted, gauge, hours, isMetric, kilowattHours, price, volume, weight, weights } from './amounts';
+import { capital, counted, hours, price, volume, weight } from './amounts';
 import { clockBlock } from './clock';
 import { costBlock } from './costs';
 import { escapeTexts } from './escape';
+import { limitsBlock } from './limitsBlock';
 import { bullet, bullets, table } from './markdown';
+import { productBlock } from './productBlock';
 
 /**
  * A day's plan as a run sheet in Markdown: what to have at hand, then each product in the words of the stove, what is
@@ -78,7 +80,7 @@ function feasibleSheet(plan: FeasibleDay): string {
     ...leftFreshBlock(plan),
     ...leftOutBlock(plan.leftOut),
     plan.notMade.length === 0 ? '' : '## Not made today',
-    bullets(plan.notMade.map(({ product, reason }) => `${capital(product)}: ${reason}.`)),
+    bullets(plan.notMade.map(({ product, reason }) => `${capital(product)}: ${reason.text}.`)),
     ...limitsBlock(plan),
     ...costBlock(plan),
     '## Cautions',
@@ -137,84 +139,6 @@ function readyBlock(ready: readonly ToReady[]): string[] {
   ];
 }
 
-function productBlock(product: PlannedProduct, number: number): string[] {
-  const { name, make, from, ready, trimmings, recipe, jars, pots, trays, packs, steps, units, cost } = product;
-  const lines: string[] = [];
-  const of = trimmings === undefined ? 'of the trimmings of' : 'of';
-  const lots = from.map(({ lot, raw }) => `${weight(raw, 'up')} ${of} ${lot}`).join(' and ');
-  const trimmed =
-    trimmings === undefined || valueIn(trimmings.high, 'g') < 1 ? '' : `; trimmings ${weights(trimmings)}`;
-  lines.push(
-    trimmings === undefined
-      ? `Take ${lots}.`
-      : `Take ${lots}. Ready weight ${weights(ready)}, likely ${weight(ready.likely)}${trimmed}.`,
-  );
-  if (jars?.acid !== undefined) lines.push(`**Acid, never left out: ${jars.acid}.**`);
-  for (const line of recipe) lines.push(ingredient(line));
-  if (jars?.sterilizeJars) lines.push('Sterilize the empty jars: the printed process is too short to do it.');
-  for (const { pot, batches, most } of pots?.batches ?? []) {
-    const each = batches === 1 ? 'In one batch' : `In ${batches} batches`;
-    lines.push(
-      `${each} in the ${pot}, never fuller than ${volume(most, 'down')}; about ${pots?.minutesEach} min${batches === 1 ? '' : ' each'}.`,
-    );
-  }
-  for (const step of steps) lines.push(step);
-  if (jars !== undefined) {
-    const pressure = jars.pressure === undefined ? '' : ` at ${gauge(jars.pressure, isMetric(ready.low))}`;
-    const net = jars.netMass === undefined ? '' : `, net ${weight(jars.netMass, 'down')}`;
-    lines.push(`Each jar takes ${volume(jars.fillVolume)}${net}.`);
-    for (const { canner, loads, jarsPerLoad, sharedWith } of jars.loads) {
-      const many = loads === 1 ? `1 load of up to ${jarsPerLoad} jars` : `${loads} loads of up to ${jarsPerLoad} jars`;
-      const shared = sharedWith.length === 0 ? '' : `, shared with ${sharedWith.join(' and ')}`;
-      lines.push(
-        `${capital(canner)}: ${many}${shared}; **process ${jars.minutes} min${pressure}** for ${jars.jar} jars, ${jars.pack} pack; about ${clocks(jars.loadMinutes)} a load in all.`,
-      );
-    }
-  }
-  if (trays !== undefined) lines.push(...trayLines(product));
-  if (packs !== undefined) {
-    const head =
-      packs.headspace === undefined
-        ? ''
-        : `; ${formatQuantity(packs.headspace, isMetric(ready.low) ? { unit: 'mm', rounding: 'up' } : { fraction: 8 })} of headspace in a rigid box`;
-    lines.push(`Packs of ${weight(packs.size)}, about ${volume(packs.room, 'up')} of freezer room each${head}.`);
-  }
-  if (product.energy !== undefined) lines.push(`Energy: ${kilowattHours(product.energy)}.`);
-  if (cost !== undefined && cost.total.value > 0)
-    lines.push(`Costs ${price(cost.total)}: ${price(cost.perUnit)} for each ${units.unit} promised.`);
-  const title = `## ${number}. ${capital(name)}: ${counted(units.promised, units.unit)} promised, ready for ${units.ready}`;
-  return [
-    make === 'jars' || make === 'jam' ? title : title.replace(/, ready for \d+$/, `, up to ${units.ready}`),
-    bullets(lines),
-  ];
-}
-
-function ingredient({ what, role, amount, or, note }: Ingredient): string {
-  const write = (value: Ingredient['amount']): string =>
-    isMass(value as Quantity)
-      ? weight(value as Quantity<'mass'>)
-      : volume(value as Quantity<'volume'>, role === 'acid' ? 'up' : 'nearest');
-  return `${capital(what)}: ${write(amount)}${or === undefined ? '' : ` (${write(or)})`}${note === undefined ? '' : `; ${note}`}.`;
-}
-
-function trayLines({ trays }: PlannedProduct): string[] {
-  if (trays === undefined) return [];
-  const { where, trays: count, perTray, stopWeight, temperature, hours: time, test, dried } = trays;
-  const at = temperature === undefined ? '' : ` at ${formatQuantity(temperature)}`;
-  const long = time === undefined ? '' : `, ${time.low.value} to ${time.high.value} h`;
-  const lines = [
-    `${capital(where)}: ${counted(count, 'tray')} with up to ${weight(perTray, 'down')}${count === 1 ? '' : ' each'}${at}${long}.`,
-  ];
-  if (stopWeight !== undefined) {
-    lines.push(
-      `A full tray is done between ${weight(stopWeight.low, 'down')} and ${weight(stopWeight.high, 'down')} (the tray itself not counted); go on to **${weight(stopWeight.low, 'down')}** to be sure.`,
-    );
-  }
-  if (test !== undefined) lines.push(`Dryness test: ${test}.`);
-  lines.push(`Gives ${weights(dried)} in all.`);
-  return lines;
-}
-
 function leftFreshBlock({ leftFresh }: FeasibleDay): string[] {
   if (leftFresh.length === 0) return [];
   return ['## Left fresh', bullets(leftFresh.map(({ lot, raw }) => `${weight(raw)} of ${lot}.`))];
@@ -224,17 +148,15 @@ function leftOutBlock(leftOut: FeasibleDay['leftOut']): string[] {
   if (leftOut.length === 0) return [];
   return [
     '## Left out, and why',
-    bullets(leftOut.map(({ product, reason, instead }) => `${capital(product)}: ${reason}. Instead: ${instead}.`)),
+    bullets(
+      leftOut.map(
+        ({ product, reason, instead }) =>
+          `${capital(product)}: ${reason.text}. Instead: ${instead.map(({ text }) => text).join('; or ')}.`,
+      ),
+    ),
   ];
 }
 
-/** What one more of something adds, by the aim. */
-const GAINS: ReadonlyMap<string, string> = new Map<AimWord, string>([
-  ['most worth', 'worth'],
-  ['least waste', 'kg of produce'],
-  ['fewest hours', 'minutes saved'],
-  ['least cost', 'money saved on each jar or pack promised'],
-]);
 const WEIGHED: Readonly<Record<keyof AimWeights, string>> = {
   worth: 'for each unit of worth',
   waste: 'for each kg used',
@@ -257,44 +179,6 @@ function aimOf({ aim, objective, cost, products }: FeasibleDay): string {
   return `a mix (${weights.join(', ')})`;
 }
 
-function limitsBlock({ limits, limitsNotComputed, yields, aim }: FeasibleDay): string[] {
-  const unit = (typeof aim === 'string' ? GAINS.get(aim) : undefined) ?? 'the aim by its weights';
-  const places = aim === 'fewest hours' ? 0 : 2;
-  const written = (gain: number | undefined, most = gain) =>
-    gain === undefined || most === undefined
-      ? ''
-      : `${gain.toFixed(places)}${most > gain ? ` to ${most.toFixed(places)}` : ''}`;
-  const told = yields.filter(({ poor = 0, likely = 0, rich = 0 }) => Math.max(poor, likely, rich) >= WORTH_TELLING);
-  return [
-    ...(limits.length === 0
-      ? []
-      : [
-          '## What limited the day',
-          table(
-            ['what', 'one more', `adds to the plan (${unit})`],
-            limits.map(({ what, oneMore, gain, atMost }) => [what, oneMore, written(gain, atMost)]),
-          ),
-        ]),
-    ...(limitsNotComputed.length === 0 ? [] : [`Not worked out, too large a search: ${limitsNotComputed.join(', ')}.`]),
-    ...(told.length === 0
-      ? []
-      : [
-          `To know the yield before the jars are readied, by a first batch that is weighed, would add (${unit}):`,
-          table(
-            ['of', 'if it is poor', 'likely', 'rich'],
-            told.map(({ produce, poor, likely, rich, atMost }) => [
-              produce,
-              written(poor, atMost?.poor),
-              written(likely, atMost?.likely),
-              written(rich, atMost?.rich),
-            ]),
-          ),
-        ]),
-  ];
-}
-/** Gains below this are noise of rounding. */
-const WORTH_TELLING = 0.005;
-
 /** The register's citation of every source that a figure of the plan rests on. */
 function sourcesOf({ basis }: FeasibleDay): string {
   const ids = [...new Set(basis.flatMap((line) => (line.source === undefined ? [] : [line.source])))].sort();
@@ -304,13 +188,13 @@ function sourcesOf({ basis }: FeasibleDay): string {
       `${title}.${publisher === 'none' ? '' : ` ${publisher}`}${year === undefined ? '' : `, ${year}`}${publisher === 'none' ? '' : '.'}`,
     );
   });
-  const practice = [...new Set(basis.filter(({ kind }) => kind === 'common-practice').map(({ of: what }) => what))];
-  const memory = [...new Set(basis.filter(({ kind }) => kind === 'recalled').map(({ of: what }) => what))];
+  const practice = [
+    ...new Set(basis.filter(({ kind }) => kind === 'common-practice').map(({ of, note = of }) => note)),
+  ];
+  const memory = [...new Set(basis.filter(({ kind }) => kind === 'recalled').map(({ of, note = of }) => note))];
   return [
     ...cited,
     ...(practice.length === 0 ? [] : [bullet(`Common practice, no source: ${practice.join('; ')}.`)]),
     ...(memory.length === 0 ? [] : [bullet(`Recalled, still to be read in a copy: ${memory.join('; ')}.`)]),
   ].join('\n');
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

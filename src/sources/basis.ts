@@ -60,6 +60,13 @@ export const derived = (of: string, note?: string): Basis => ({
   ...(note === undefined ? {} : { note }),
 });
 
+/** The basis of a figure that the user gave or measured. */
+export const measured = (of: string, note?: string): Basis => ({
+  of,
+  kind: 'measured',
+  ...(note === undefined ? {} : { note }),
+});
+
 /** Joins basis lists without repeating a line. */
 export function joinBasis(...lists: readonly (readonly Basis[])[]): Basis[] {
   const seen = new Map<string, Basis>();

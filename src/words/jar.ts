@@ -9,7 +9,7 @@ import type { LengthInput, Quantity, VolumeInput } from '../quantity/types';
 import { asTable, type Sourced } from '../sources/table';
 import { isNumbered, plainJar, sayMouth, volumeText } from './jarText';
 import { type JarMouth, mouth } from './mouth';
-import { word } from './word';
+import { type WordMeaning, word } from './word';
 
 /** A size of home-canning jars, from the smallest up. */
 export interface JarSizeRow extends Sourced, Named {
@@ -134,7 +134,7 @@ function measuredJar(given: MeasuredJar): ReadJar {
   const size = sold?.size ?? (nominal && sizeOfVolume(nominal));
   const own = size === undefined ? undefined : capacity(size);
   // of two figures the larger: a process must never be that of a smaller jar
-  const nominals = [own, nominal].filter((each) => each !== undefined);
+  const nominals = [nominal, own].filter((each) => each !== undefined);
   const held = nominals.sort(compare).pop() ?? brimful;
   if (held === undefined) fail('MISSING', 'brimful', undefined, 'what the jar holds when full to the rim');
   if (nominal) checkSize(nominal, size, 'nominal', given.nominal);
@@ -186,14 +186,23 @@ const holds = (size: string, jar: ReadJar): boolean => compare(capacityOf(size),
 export const capacityOf = (size: string): Quantity<'volume'> =>
   capacity(sizeRows.find(({ name }) => name === size) as JarSizeRow);
 
+const MEANING: WordMeaning = {
+  name: 'jar',
+  kind: 'jar',
+  says: 'A jar: a size by name, a nominal volume, or a measured jar.',
+  choices: JAR_SIZES,
+};
+
 /** A jar of any kind. */
 export const jar = () =>
   word(
     reading<JarInput, ReadJar>((given) => readJar(given, '')),
-    {
-      name: 'jar',
-      kind: 'jar',
-      says: 'A jar: a size by name, a nominal volume, or a measured jar.',
-      choices: JAR_SIZES,
-    },
+    MEANING,
+  );
+
+/** A jar of any kind, of which only the name is used: `pints` and `16 oz` are both `pint`. */
+export const jarName = () =>
+  word(
+    reading<JarInput, string>((given) => readJar(given, '').name),
+    MEANING,
   );

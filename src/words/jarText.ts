@@ -29,15 +29,17 @@ export function plainJar(given: string): { text: string; beside?: string } {
   const beside = BRACKETS.exec(given)?.[1];
   const text = given
     .replace(BRACKETS, ' ')
+    .replace(/(?<=[a-z.\d½¼¾])-(?=[a-z])|_/gi, ' ')
+    .replace(/\bfl\. ?(?=oz)/i, 'fl ')
     .replace(/\b(?:canning|mason|preserving|jelly|jars?)\b/gi, ' ')
-    .replace(/(?<=[a-z\d½¼¾])-(?=[a-z])|_/gi, ' ')
     .replace(/\bone\b/gi, '1')
     .replace(/\s+/g, ' ')
     .replace(/^[\s,;]+|[\s,;.]+$/g, '')
     // read as a number, or the comparison of names would leave "and" out and find a half-pint
     .replace(/^(?:(?:a|1) )?([a-z]+?)s? and (?:a )?half$/i, '1 1/2 $1')
     .replace(/^(?:a|1) and (?:a )?half ([a-z]+)$/i, '1 1/2 $1');
-  return beside === undefined ? { text } : { text, beside };
+  if (beside === undefined) return { text };
+  return text === '' ? { text: beside } : { text, beside };
 }
 
 /** Whether a number stands in the text, so that it is a volume and not a name. */

@@ -95,7 +95,7 @@ test('what is recalled stands apart', () => {
 
 test('the acid of each jar is in the process tables, in its low-acid foods for pressure only', () => {
   for (const { acid } of JAR_ACIDS) {
-    expect(acidRows.filter((row) => row.id === acid).map(({ where }) => where)).toContain('each jar');
+    expect(acidRows.filter((row) => row.acid === acid).map(({ where }) => where)).toContain('each jar');
   }
 });
 
@@ -190,7 +190,7 @@ test('a recipe is named once, by its own name and by its others', () => {
 test('the process that a recipe names is in the process tables', () => {
   for (const { recipe, food, form } of RECIPES) {
     if (form === undefined) continue;
-    expect(rowsOf(nameOf(food), form).length, recipe).toBeGreaterThan(0);
+    expect(rowsOf(food).length, recipe).toBeGreaterThan(0);
   }
 });
 

@@ -25,12 +25,12 @@ test('a form is found by any of its words', () => {
 });
 
 test('steam: printed where it is, else half as long again', () => {
-  expect(minutesOf({ food: 'green beans', method: 'steam' }).minutes).toEqual({ low: 5, high: 5 });
-  expect(minutesOf({ food: 'celery', method: 'steam' }).minutes).toEqual({ low: 4.5, high: 4.5 });
-  expect(minutesOf({ food: 'mushrooms', form: 'slices' }).method).toBe('steam');
+  expect(minutesOf({ food: 'green beans', blanchIn: 'steam' }).minutes).toEqual({ low: 5, high: 5 });
+  expect(minutesOf({ food: 'celery', blanchIn: 'steam' }).minutes).toEqual({ low: 4.5, high: 4.5 });
+  expect(minutesOf({ food: 'mushrooms', form: 'slices' }).blanchIn).toBe('steam');
   // the second source boils button and medium mushrooms, never slices
-  expect(blanching({ food: 'mushrooms', form: 'slices', method: 'water' })).toMatchObject({ tested: false });
-  expect(minutesOf({ food: 'mushrooms', form: 'button', method: 'water' }).minutes).toEqual({ low: 3, high: 3 });
+  expect(blanching({ food: 'mushrooms', form: 'slices', blanchIn: 'water' })).toMatchObject({ tested: false });
+  expect(minutesOf({ food: 'mushrooms', form: 'button', blanchIn: 'water' }).minutes).toEqual({ low: 3, high: 3 });
   expect(minutesOf({ food: 'mushrooms', form: 'buttons or quarters' }).minutes).toEqual({ low: 3.5, high: 3.5 });
 });
 
@@ -44,7 +44,7 @@ test('water and ice for the weight', () => {
     water: { value: 2, unit: 'gallon' },
     ice: { value: 2, unit: 'lb' },
   });
-  expect(minutesOf({ food: 'broccoli', mass: '2 lb', method: 'steam' }).water).toBeUndefined();
+  expect(minutesOf({ food: 'broccoli', mass: '2 lb', blanchIn: 'steam' }).water).toBeUndefined();
 });
 
 test('a second source stands beside the list, or alone', () => {
@@ -53,7 +53,7 @@ test('a second source stands beside the list, or alone', () => {
     otherSource: { minutes: { low: 4 } },
   });
   expect(minutesOf({ food: 'dandelion greens' })).toMatchObject({ minutes: { low: 3 } });
-  expect(minutesOf({ food: 'rhubarb', method: 'steam' }).minutes.low).toBe(2.25);
+  expect(minutesOf({ food: 'rhubarb', blanchIn: 'steam' }).minutes.low).toBe(2.25);
 });
 
 test.each(['beets', 'pumpkin', 'winter squash', 'sweet potatoes'])('%s are cooked instead', (food) => {
@@ -87,7 +87,7 @@ describe('corn: cobs by size, kernels by their own time', () => {
   ])('%s', (form, water, steam) => {
     for (const food of ['corn', 'sweet corn', 'Sweet Corn']) {
       expect(minutesOf({ food, form }).minutes).toEqual({ low: water, high: water });
-      expect(minutesOf({ food, form, method: 'steam' }).minutes).toEqual({ low: steam, high: steam });
+      expect(minutesOf({ food, form, blanchIn: 'steam' }).minutes).toEqual({ low: steam, high: steam });
     }
   });
   test('a size or a cut that is left open is asked for, never filled in', () => {
@@ -118,7 +118,7 @@ test('the cuts that the pages name', () => {
   expect(minutesOf({ food: 'green bean', form: 'whole' }).minutes.high).toBe(3);
   expect(minutesOf({ food: 'spinach', form: 'leaves' }).minutes.high).toBe(2);
   expect(minutesOf({ food: 'zucchini', form: 'cubes' })).toMatchObject({
-    method: 'steam',
+    blanchIn: 'steam',
     minutes: { low: 2, high: 3 },
   });
 });
@@ -126,7 +126,7 @@ test('the cuts that the pages name', () => {
 test('steam shows no boiling-water time of another source', () => {
   for (const food of ['broccoli', 'cauliflower', 'corn kernel']) {
     expect(minutesOf({ food }).otherSource).toBeDefined();
-    expect(minutesOf({ food, method: 'steam' }).otherSource).toBeUndefined();
+    expect(minutesOf({ food, blanchIn: 'steam' }).otherSource).toBeUndefined();
   }
   expect(minutesOf({ food: 'lima bean', form: 'medium' }).otherSource?.minutes.high).toBe(3);
   expect(minutesOf({ food: 'lima bean', form: 'large' }).otherSource).toBeUndefined();

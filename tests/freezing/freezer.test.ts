@@ -38,13 +38,18 @@ test('days are enough, and one day fewer would not be', () => {
 });
 
 test('headspace by the names of packs', () => {
-  const inches = (pack: Parameters<typeof freezingHeadspace>[0]['pack']) =>
-    freezingHeadspace({ pack, opening: 'narrow', size: 'quart' }).headspace.value;
+  const inches = (style: Parameters<typeof freezingHeadspace>[0]['style']) =>
+    freezingHeadspace({ style, mouth: 'narrow', jar: 'quart' }).headspace.value;
   expect([inches('syrup'), inches('sugar'), inches('puree'), inches('water'), inches('liquid')]).toEqual(
     Array(5).fill(1.5),
   );
   expect([inches('dry'), inches('unsweetened')]).toEqual([0.5, 0.5]);
-  expect(freezingHeadspace({ pack: 'juice', opening: 'narrow', size: 'pint' }).headspace.value).toBe(1.5);
+  expect(freezingHeadspace({ style: 'juice', mouth: 'regular', jar: 'pint' }).headspace.value).toBe(1.5);
+});
+
+test('a container between the printed sizes takes the headspace of the larger', () => {
+  const inches = (jar: string) => freezingHeadspace({ style: 'liquid', mouth: 'wide', jar }).headspace.value;
+  expect(['half-pint', 'pint', '500 mL', '24 oz', 'quart'].map(inches)).toEqual([0.5, 0.5, 1, 1, 1]);
 });
 
 test('storage at 0 degF or below; no months for a warmer freezer', () => {
@@ -58,7 +63,8 @@ test('bad input', () => {
   expectError(() => freezerLoad({ freezerVolume: '0 ft3' }), 'OUT_OF_RANGE', 'freezerVolume');
   expectError(() => freezerLoad({ freezerVolume: '15 ft' as never }), 'WRONG_DIMENSION', 'freezerVolume');
   expectError(() => freezerLoad({ freezerVolume: '15 ft3', mass: '-3 lb' }), 'OUT_OF_RANGE', 'mass');
-  expectError(() => freezingHeadspace({ pack: 'dry', opening: 'wide', size: 'cup' as never }), 'UNKNOWN_NAME', 'size');
-  expectError(() => freezingHeadspace({ pack: 'dry', size: 'pint' } as never), 'MISSING', 'opening');
+  expectError(() => freezingHeadspace({ style: 'dry', mouth: 'wide', jar: 'tub' }), 'UNKNOWN_NAME', 'jar');
+  expectError(() => freezingHeadspace({ style: 'dry', mouth: 'wide', jar: 'half-gallon' }), 'OUT_OF_RANGE', 'jar');
+  expectError(() => freezingHeadspace({ style: 'dry', jar: 'pint' } as never), 'MISSING', 'mouth');
   expectError(() => frozenStorage({ temperature: '20 lb' as never }), 'WRONG_DIMENSION', 'temperature');
 });

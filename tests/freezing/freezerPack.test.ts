@@ -12,32 +12,32 @@ const packOf = (input: Parameters<typeof freezerPack>[0]) => {
 
 test('every food and pack of the tables answers', () => {
   for (const { foods, pack } of PACKS) {
-    for (const food of foods) expect(packOf({ food, pack, amount: '2 quarts' }).volume.value, food).toBe(2);
+    for (const food of foods) expect(packOf({ food, style: pack, amount: '2 quarts' }).volume.value, food).toBe(2);
   }
 });
 
 test('sugar by the cup, and the same for weighed fruit (1 1/3 lb to the quart)', () => {
-  expect(packOf({ food: 'peaches', pack: 'sugar', amount: '3 quarts' }).sugar?.low.value).toBeCloseTo(2, 12);
-  expect(packOf({ food: 'peaches', pack: 'sugar', amount: '4 lb' }).sugar?.low.value).toBeCloseTo(2, 12);
-  expect(packOf({ food: 'apple', pack: 'syrup', amount: '5 lb' }).volume).toEqual({ value: 4, unit: 'quart' });
-  expect(packOf({ food: 'peach', pack: 'crushed', amount: '4 lb' }).volume.value).toBe(2);
-  expect(packOf({ food: 'sour cherry', pack: 'syrup', amount: '4 lb' }).volume.value).toBeCloseTo(3, 12);
+  expect(packOf({ food: 'peaches', style: 'sugar', amount: '3 quarts' }).sugar?.low.value).toBeCloseTo(2, 12);
+  expect(packOf({ food: 'peaches', style: 'sugar', amount: '4 lb' }).sugar?.low.value).toBeCloseTo(2, 12);
+  expect(packOf({ food: 'apple', style: 'syrup', amount: '5 lb' }).volume).toEqual({ value: 4, unit: 'quart' });
+  expect(packOf({ food: 'peach', style: 'crushed', amount: '4 lb' }).volume.value).toBe(2);
+  expect(packOf({ food: 'sour cherry', style: 'syrup', amount: '4 lb' }).volume.value).toBeCloseTo(3, 12);
 });
 
 test('the newer guide first, the older beside it', () => {
-  const { syrup, others } = packOf({ food: 'peach', pack: 'syrup', amount: '1 quart' });
+  const { syrup, others } = packOf({ food: 'peach', style: 'syrup', amount: '1 quart' });
   expect(syrup?.[0]?.percent).toBe(40);
   expect(others.map((other) => other.syrup?.[0]?.percent)).toEqual([50]);
 });
 
 test('parts by weight come in the unit of the fruit', () => {
-  const { others } = packOf({ food: 'strawberries', pack: 'sugar', amount: '6 kg' });
+  const { others } = packOf({ food: 'strawberries', style: 'sugar', amount: '6 kg' });
   expect(others[0]?.sugarMass?.unit).toBe('kg');
   expect(others[0]?.sugarMass?.value).toBeCloseTo(1, 9);
 });
 
 test('syrup, its sugar and its ascorbic acid are enough for the larger volume', () => {
-  const { syrup, ascorbicAcid } = packOf({ food: 'sweet cherries', pack: 'syrup', amount: '8 pints' });
+  const { syrup, ascorbicAcid } = packOf({ food: 'sweet cherries', style: 'syrup', amount: '8 pints' });
   expect(syrup?.[0]?.volume.high.value).toBeCloseTo(16 / 3, 9);
   expect(syrup?.[0]?.sugar.value).toBeCloseTo(2.75, 9);
   expect(ascorbicAcid?.crystals?.value).toBeCloseTo((0.5 * (16 / 3)) / 4, 9);
@@ -45,36 +45,36 @@ test('syrup, its sugar and its ascorbic acid are enough for the larger volume', 
 });
 
 test('water covers as the cook needs: the acid is said for each quart only', () => {
-  expect(packOf({ food: 'peach', pack: 'water', amount: '1 quart' }).ascorbicAcid).toEqual({
+  expect(packOf({ food: 'peach', style: 'water', amount: '1 quart' }).ascorbicAcid).toEqual({
     perQuart: { value: 1, unit: 'tsp' },
     of: 'water',
   });
-  expect(packOf({ food: 'strawberry', pack: 'water', amount: '1 quart' }).pack).toBe('unsweetened');
+  expect(packOf({ food: 'strawberry', style: 'water', amount: '1 quart' }).style).toBe('unsweetened');
 });
 
 test('extras: lemon juice, preheating, notes', () => {
-  expect(packOf({ food: 'strawberry', pack: 'puree', amount: '1 quart' }).lemonJuice).toEqual({
+  expect(packOf({ food: 'strawberry', style: 'puree', amount: '1 quart' }).lemonJuice).toEqual({
     value: 2,
     unit: 'tsp',
   });
-  expect(packOf({ food: 'pear', pack: 'syrup', amount: '1 quart' }).preheat).toEqual({
+  expect(packOf({ food: 'pear', style: 'syrup', amount: '1 quart' }).preheat).toEqual({
     minutes: { low: 1, high: 2 },
     in: 'boiling 40 % syrup',
   });
-  expect(packOf({ food: 'rhubarb', pack: 'syrup', amount: '1 quart' }).preheat?.in).toBe('boiling water');
-  expect(packOf({ food: 'plum', pack: 'puree', amount: '1 quart' }).note).toContain('citric acid');
+  expect(packOf({ food: 'rhubarb', style: 'syrup', amount: '1 quart' }).preheat?.in).toBe('boiling water');
+  expect(packOf({ food: 'plum', style: 'puree', amount: '1 quart' }).note).toContain('citric acid');
 });
 
 test('a dry pack is for any fruit, and for vegetables after blanching', () => {
-  expect(packOf({ food: 'raspberries', pack: 'dry', amount: '1 quart' }).note).toContain('Nothing is added');
-  expect(packOf({ food: 'green beans', pack: 'dry', amount: '1 quart' }).note).toContain('Blanch first');
-  expect(packOf({ food: 'blueberries', pack: 'dry', amount: '4 lb' }).volume.value).toBeCloseTo(3, 12);
+  expect(packOf({ food: 'raspberries', style: 'dry', amount: '1 quart' }).note).toContain('Nothing is added');
+  expect(packOf({ food: 'green beans', style: 'dry', amount: '1 quart' }).note).toContain('Blanch first');
+  expect(packOf({ food: 'blueberries', style: 'dry', amount: '4 lb' }).volume.value).toBeCloseTo(3, 12);
 });
 
 test('apples packed dry keep their ascorbic acid, or are steamed', () => {
-  const apple = packOf({ food: 'apples', pack: 'dry', amount: '4 quarts' });
+  const apple = packOf({ food: 'apples', style: 'dry', amount: '4 quarts' });
   expect(apple).toMatchObject({
-    pack: 'dry',
+    style: 'dry',
     ascorbicAcid: {
       perQuart: { value: 0.5, unit: 'tsp' },
       of: 'fruit',
@@ -84,32 +84,32 @@ test('apples packed dry keep their ascorbic acid, or are steamed', () => {
     steamInstead: { low: 1.5, high: 2 },
   });
   expect(apple.sugar).toBeUndefined();
-  expect(packOf({ food: 'apple', pack: 'dry', amount: '5 lb' }).volume.value).toBe(4);
+  expect(packOf({ food: 'apple', style: 'dry', amount: '5 lb' }).volume.value).toBe(4);
 });
 
 test('a fruit that browns is never packed dry without a word', () => {
-  const ids = (food: string) => packOf({ food, pack: 'dry', amount: '1 quart' }).cautions.map(({ id }) => id);
+  const ids = (food: string) => packOf({ food, style: 'dry', amount: '1 quart' }).cautions.map(({ id }) => id);
   for (const food of ['peach', 'nectarine', 'apricot']) expect(ids(food)).toContain('fruit-darkens-dry');
   for (const food of ['blueberry', 'raspberry', 'green bean']) expect(ids(food)).not.toContain('fruit-darkens-dry');
 });
 
 test('recalled packs say so', () => {
-  const recalled = packOf({ food: 'raspberries', pack: 'sugar', amount: '1 quart' });
+  const recalled = packOf({ food: 'raspberries', style: 'sugar', amount: '1 quart' });
   expect(recalled.cautions.map(({ id }) => id)).toContain('recalled');
-  expect(packOf({ food: 'apples', pack: 'sugar', amount: '1 quart' }).cautions.map(({ id }) => id)).not.toContain(
+  expect(packOf({ food: 'apples', style: 'sugar', amount: '1 quart' }).cautions.map(({ id }) => id)).not.toContain(
     'recalled',
   );
 });
 
 test('what was read stands before what was recalled', () => {
-  const { syrup, others, cautions } = packOf({ food: 'apricots', pack: 'syrup', amount: '1 quart' });
+  const { syrup, others, cautions } = packOf({ food: 'apricots', style: 'syrup', amount: '1 quart' });
   expect(syrup?.[0]?.percent).toBe(50);
   expect(others[0]?.basis[0]?.kind).toBe('recalled');
   expect(cautions.map(({ id }) => id)).not.toContain('recalled');
 });
 
 test('a pack that is not printed is refused, naming those that are', () => {
-  expect(freezerPack({ food: 'sweet cherry', pack: 'sugar', amount: '1 quart' })).toMatchObject({
+  expect(freezerPack({ food: 'sweet cherry', style: 'sugar', amount: '1 quart' })).toMatchObject({
     tested: false,
     instead: expect.stringContaining('syrup'),
   });
@@ -118,21 +118,21 @@ test('a pack that is not printed is refused, naming those that are', () => {
 test('what goes in grows with the fruit', () => {
   fc.assert(
     fc.property(fc.double({ min: 0.1, max: 1000, noNaN: true }), (quarts) => {
-      const { sugar } = packOf({ food: 'blackberry', pack: 'sugar', amount: { value: quarts, unit: 'quart' } });
+      const { sugar } = packOf({ food: 'blackberry', style: 'sugar', amount: { value: quarts, unit: 'quart' } });
       expect(sugar?.low.value).toBeCloseTo(0.75 * quarts, 6);
     }),
   );
 });
 
 test('bad input', () => {
-  expectError(() => freezerPack({ food: 'granite', pack: 'syrup', amount: '1 quart' }), 'UNKNOWN_NAME', 'food');
-  expectError(() => freezerPack({ food: 'peach', pack: 'brine' as never, amount: '1 quart' }), 'UNKNOWN_NAME', 'pack');
+  expectError(() => freezerPack({ food: 'granite', style: 'syrup', amount: '1 quart' }), 'UNKNOWN_NAME', 'food');
+  expectError(() => freezerPack({ food: 'peach', style: 'brine' as never, amount: '1 quart' }), 'UNKNOWN_NAME', 'style');
   expectError(
-    () => freezerPack({ food: 'peach', pack: 'syrup', amount: '1 in' as never }),
+    () => freezerPack({ food: 'peach', style: 'syrup', amount: '1 in' as never }),
     'WRONG_DIMENSION',
     'amount',
   );
-  expectError(() => freezerPack({ food: 'plum', pack: 'juice', amount: '3 lb' }), 'WRONG_DIMENSION', 'amount');
-  expectError(() => freezerPack({ food: 'broccoli', pack: 'dry', amount: '3 lb' }), 'WRONG_DIMENSION', 'amount');
-  expect(() => freezerPack({ food: 'cherry', pack: 'syrup', amount: '1 quart' })).toThrow('sour cherry, sweet cherry');
+  expectError(() => freezerPack({ food: 'plum', style: 'juice', amount: '3 lb' }), 'WRONG_DIMENSION', 'amount');
+  expectError(() => freezerPack({ food: 'broccoli', style: 'dry', amount: '3 lb' }), 'WRONG_DIMENSION', 'amount');
+  expect(() => freezerPack({ food: 'cherry', style: 'syrup', amount: '1 quart' })).toThrow('sour cherry, sweet cherry');
 });

@@ -14,11 +14,13 @@ test('a quantity of the wrong kind does not compile', () => {
   // @ts-expect-error a freezer has a volume
   freezerLoad({ freezerVolume: '15 lb' });
   // @ts-expect-error fruit is weighed or measured
-  freezerPack({ food: 'peach', pack: 'syrup', amount: '5 in' });
+  freezerPack({ food: 'peach', style: 'syrup', amount: '5 in' });
   // @ts-expect-error no such pack
-  freezerPack({ food: 'peach', pack: 'brine', amount: '5 lb' });
-  // @ts-expect-error no such opening
-  freezingHeadspace({ pack: 'dry', opening: 'regular', size: 'pint' });
+  freezerPack({ food: 'peach', style: 'brine', amount: '5 lb' });
+  // @ts-expect-error no such style of pack
+  freezingHeadspace({ style: 'frozen', mouth: 'regular', jar: 'pint' });
+  // @ts-expect-error a jar is no number
+  freezingHeadspace({ style: 'dry', mouth: 'regular', jar: 16 });
   // @ts-expect-error vegetables are weighed
   blanching({ food: 'corn', mass: '3 cups' });
   // @ts-expect-error a freezer has a temperature
@@ -31,7 +33,7 @@ test('a quantity of the wrong kind does not compile', () => {
 
 test('answers are plain quantities, or a refusal that must be looked at', () => {
   expectTypeOf(freezerLoad({ freezerVolume: '15 ft3' }).perDay.low).toEqualTypeOf<Quantity<'mass'>>();
-  const pack = freezerPack({ food: 'peach', pack: 'syrup', amount: '5 lb' });
+  const pack = freezerPack({ food: 'peach', style: 'syrup', amount: '5 lb' });
   // @ts-expect-error a refusal has no syrup
   pack.syrup;
 });

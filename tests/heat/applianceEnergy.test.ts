@@ -24,6 +24,28 @@ describe('applianceEnergy', () => {
       ),
     );
   });
+  it('adds up the phases of a run, or takes the meter, and shares it over the water', () => {
+    const metered = applianceEnergy({ metered: '9 MJ', waterRemoved: '1 kg' });
+    expect(metered.energy.likely.value).toBeCloseTo(2.5, 12);
+    expect(metered.perKilogramWater?.value).toBeCloseTo(2.5, 12);
+    // 2,357.65 kJ/kg at 60 degC (IAPWS-95)
+    expect(metered.efficiency).toBeCloseTo(2357.65 / 9000, 8);
+    expect(applianceEnergy({ metered: '1 kWh' }).efficiency).toBeUndefined();
+    const phases = [
+      { power: '500 W', time: '3 h' },
+      { power: '500 W', time: '3 h', duty: '50 %' },
+    ] as const;
+    expect(applianceEnergy({ phases: [...phases] }).energy.high).toEqual({ value: 2.25, unit: 'kWh' });
+  });
+  it('takes one way and not two', () => {
+    const phases = [{ power: '1 kW', time: '1 h' }] as const;
+    expectError(() => applianceEnergy({}), 'MISSING', 'power');
+    expectError(() => applianceEnergy({ duty: 0.5 }), 'MISSING', 'power');
+    expectError(() => applianceEnergy({ metered: '1 kWh', phases: [...phases] }), 'CONTRADICTION', 'metered');
+    expectError(() => applianceEnergy({ power: '1 kW', time: '1 h', phases: [...phases] }), 'CONTRADICTION', 'phases');
+    expectError(() => applianceEnergy({ duty: 0.5, metered: '1 kWh' }), 'CONTRADICTION', 'metered');
+    expectError(() => applianceEnergy({ metered: '1 kWh', latentHeat: 2300 }), 'MISSING', 'waterRemoved');
+  });
   it('refuses what cannot be', () => {
     expectError(() => applianceEnergy({ power: '0 W', time: '1 h' }), 'OUT_OF_RANGE', 'power');
     expectError(() => applianceEnergy({ power: '1 kWh' as never, time: '1 h' }), 'WRONG_DIMENSION', 'power');

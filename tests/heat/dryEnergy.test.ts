@@ -1,18 +1,16 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { dryEnergy, dryingHeat } from '../../src/heat/index';
+import { dryEnergy } from '../../src/heat/index';
 import { expectError } from '../helpers/errors';
 import { ends, expectRising, kg } from './helpers';
 
 const beans = { fresh: '18 lb', moisture: '90.3 %', targetMoisture: '6 %' } as const;
 
 describe('dryEnergy', () => {
-  it('is the drying heat over 100, 50 and 25 % where no efficiency is given', () => {
+  it('is the heat over 100, 50 and 25 % where no efficiency is given', () => {
     const { heat, energy, waterRemoved } = dryEnergy(beans);
-    expect({ heat, waterRemoved }).toEqual({
-      heat: dryingHeat(beans).heat,
-      waterRemoved: dryingHeat(beans).waterRemoved,
-    });
+    expect(waterRemoved.unit).toBe('lb');
+    expect(waterRemoved.value).toBeCloseTo(18 * (1 - 0.097 / 0.94), 9);
     expect(ends(energy)).toEqual([1, 0.5, 0.25].map((share) => expect.closeTo(heat.value / 3600 / share, 9)));
   });
   it('reaches the printed 5.4 kWh for 18 lb of green beans, at its low end', () => {
@@ -21,11 +19,19 @@ describe('dryEnergy', () => {
     expect(energy.likely.value).toBeGreaterThan(5.4);
     expect(energy.low.value / 5.4).toBeCloseTo(0.95, 2);
   });
-  it('is power x time x duty where the dryer is known, with the heat beside it', () => {
-    const known = dryEnergy({ ...beans, dryer: { power: '600 W', time: '10 h', duty: '75 %' } });
-    expect(ends(known.energy)).toEqual([4.5, 4.5, 4.5]);
-    expect(known.heat).toEqual(dryingHeat(beans).heat);
-    expect(known.cautions).toEqual([]);
+  it('is more for a hotter dryer and for more water', () => {
+    const at = (temperature: '100 degF' | '140 degF', targetMoisture: number) =>
+      dryEnergy({ fresh: '1 kg', moisture: 0.8, targetMoisture, temperature }).heat.value;
+    expect(at('140 degF', 0.2)).toBeGreaterThan(at('100 degF', 0.2));
+    expect(at('140 degF', 0.1)).toBeGreaterThan(at('140 degF', 0.2));
+  });
+  it('names the printed dryers where no efficiency is given, and nothing where it is', () => {
+    const kinds = (efficiency?: number) =>
+      dryEnergy(efficiency === undefined ? beans : { ...beans, efficiency })
+        .basis.filter(({ of }) => of === 'energy')
+        .map(({ kind }) => kind);
+    expect(kinds()).toEqual(['published', 'recalled', 'published', 'common-practice']);
+    expect(kinds(0.5)).toEqual(['measured']);
   });
   it('rises with the load and its moisture, and falls as the efficiency rises', () => {
     fc.assert(
@@ -46,11 +52,11 @@ describe('dryEnergy', () => {
     );
   });
   it('refuses what cannot be', () => {
-    const dryer = { power: '600 W', time: '10 h' } as const;
-    expectError(() => dryEnergy({ ...beans, efficiency: 0.5, dryer }), 'CONTRADICTION', 'dryer');
+    const colder = { start: '60 degC', temperature: '50 degC' } as const;
+    expectError(() => dryEnergy({ ...beans, ...colder }), 'CONTRADICTION', 'temperature');
+    expectError(() => dryEnergy({ ...beans, temperature: '120 degC' }), 'OUT_OF_RANGE', 'temperature');
     expectError(() => dryEnergy({ ...beans, targetMoisture: '95 %' }), 'CONTRADICTION', 'targetMoisture');
     expectError(() => dryEnergy({ ...beans, efficiency: 0.01 }), 'OUT_OF_RANGE', 'efficiency');
-    expectError(() => dryEnergy({ ...beans, dryer: { ...dryer, power: '0 W' } }), 'OUT_OF_RANGE', 'dryer.power');
     expectError(() => dryEnergy({ ...beans, oven: 1 } as never), 'UNKNOWN_FIELD', 'oven');
   });
 });

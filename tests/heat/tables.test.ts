@@ -1,59 +1,34 @@
 import { describe, expect, it, test } from 'vitest';
-import * as z from 'zod';
-import { DRYER } from '../../src/heat/dryEnergy';
-import { dryingHeat, iceVapourPressure } from '../../src/heat/index';
-import { figure } from '../../src/heat/needed';
+import { iceVapourPressure } from '../../src/heat/index';
+import { figure, figureRow, iceFormulaRow, practiceRow, usual, vaporizationRow } from '../../src/heat/tables';
+import { latentHeatAt } from '../../src/heat/vaporization';
 import { convert } from '../../src/quantity/index';
 import { latentHeat as steamLatentHeat } from '../../src/steam/index';
-import { checkTables, readTable, sourced } from '../helpers/tables';
-
-const ends = z.tuple([z.number(), z.number()]);
+import { checkTables, readTable } from '../helpers/tables';
 
 checkTables('heat', {
-  'energy-figures': z.strictObject({
-    id: z.string(),
-    quantity: z.string(),
-    value: z.number().positive(),
-    unit: z.enum(['kJ/(kg K)', 'kWh', 'MJ', '']),
-    ...sourced,
-  }),
-  'ice-formulas': z.strictObject({
-    quantity: z.string(),
-    formula: z.string(),
-    Tt_K: z.number().optional(),
-    pt_Pa: z.number().optional(),
-    a: z.array(z.number()).optional(),
-    b: z.array(z.number()).optional(),
-    range_K: ends.optional(),
-    check: z.strictObject({ T_K: z.number(), p_Pa: z.number() }).optional(),
-    ...sourced,
-  }),
-  ice: z.strictObject({
-    t_degC: z.number(),
-    p_IAPWS_Pa: z.number(),
-    p_MurphyKoop_Pa: z.number(),
-    dHsub_MurphyKoop_kJ_per_kg: z.number(),
-    dHsub_IAPWS_kJ_per_kg: z.number().nullable(),
-    ...sourced,
-  }),
-  'drying-constants': z.strictObject({
-    quantity: z.string(),
-    value: z.number().positive(),
-    unit: z.string(),
-    ...sourced,
-  }),
-  'water-vaporization': z.strictObject({
-    t_degC: z.number(),
-    pSat_kPa: z.number(),
-    hVap_kJ_per_kg: z.number(),
-    ...sourced,
-  }),
+  figures: figureRow(),
+  practice: practiceRow(),
+  'ice-formulas': iceFormulaRow(),
+  'water-vaporization': vaporizationRow(),
 });
 
+test('each row has its own id, and the ends of what is usual rise', () => {
+  for (const name of ['figures', 'practice', 'ice-formulas']) {
+    const ids = readTable('heat', name).rows.map((row: { id: string }) => row.id);
+    expect(new Set(ids).size).toBe(ids.length);
+  }
+  for (const { id } of readTable('heat', 'practice').rows as { id: string }[]) {
+    const { low, likely, high } = usual(id);
+    expect(low).toBeLessThanOrEqual(likely);
+    expect(likely).toBeLessThanOrEqual(high);
+  }
+  expect(() => usual('no-such-row')).toThrow('no-such-row');
+});
 test('the range of dryers spans what is printed', () => {
   for (const id of ['dryer-diesel', 'dryer-gas']) {
-    expect(figure(id).value).toBeGreaterThan(DRYER.low);
-    expect(figure(id).value).toBeLessThan(DRYER.likely);
+    expect(figure(id).value).toBeGreaterThan(usual('dryer-share').low);
+    expect(figure(id).value).toBeLessThan(usual('dryer-share').likely);
   }
 });
 test('the therm of the units is that of the table, 0.024 % above the one of US gas bills', () => {
@@ -79,31 +54,14 @@ describe('a second reading', () => {
       expect((1.814625 * Math.log(p) + 6190.134) / (29.12 - Math.log(p))).toBeCloseTo(kelvin, 1);
     }
   });
-  it('of the latent heats agrees with the printed constants', () => {
-    const constant = (start: string) =>
-      (readTable('heat', 'drying-constants').rows as { quantity: string; value: number }[]).find(({ quantity }) =>
-        quantity.startsWith(start),
-      )?.value ?? 0;
-    const boiling = (readTable('heat', 'water-vaporization').rows as { t_degC: number; hVap_kJ_per_kg: number }[]).find(
-      ({ t_degC }) => t_degC === 100,
-    );
-    expect(Math.abs((boiling?.hVap_kJ_per_kg ?? 0) / constant('latent heat of vaporization') - 1)).toBeLessThan(1e-3);
-    const cold = (readTable('heat', 'ice').rows as { t_degC: number; dHsub_IAPWS_kJ_per_kg: number }[]).find(
-      ({ t_degC }) => t_degC === -20,
-    );
-    expect(Math.abs((cold?.dHsub_IAPWS_kJ_per_kg ?? 0) - constant('latent heat of sublimation'))).toBeLessThan(0.5);
-    // every row, and between the rows, against the equations of the saturation line, IAPWS SR1-86
-    const produce = (t: number) =>
-      dryingHeat({
-        fresh: '1 kg',
-        moisture: 0.5,
-        targetMoisture: 0,
-        start: { value: t, unit: 'degC' },
-        temperature: { value: t, unit: 'degC' },
-      }).heat.value * 2;
+  it('of the latent heats, on the rows and between them, agrees with the saturation line of IAPWS SR1-86', () => {
+    for (let t = 1; t <= 100; t += 1.5) {
+      const { energy: heat } = steamLatentHeat({ temperature: { value: t, unit: 'degC' } });
+      expect(Math.abs(latentHeatAt(t) - heat.value)).toBeLessThan(0.5);
+    }
     for (let t = 20; t <= 100; t += 2.5) {
       const { energy: heat } = steamLatentHeat({ temperature: { value: t, unit: 'degC' } });
-      expect(Math.abs(produce(t) - heat.value)).toBeLessThan(0.25);
+      expect(Math.abs(latentHeatAt(t) - heat.value)).toBeLessThan(0.25);
     }
   });
 });

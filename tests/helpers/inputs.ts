@@ -6,7 +6,12 @@ import type { VectorFile } from '../vectors/schema';
 import { exampleDay } from './plans';
 
 const shared = new URL('../../shared/', import.meta.url);
-const plan = () => planDay(exampleDay('day.json'));
+let planned: ReturnType<typeof planDay> | undefined;
+/** A whole plan, made once. */
+const plan = () => {
+  planned ??= planDay(exampleDay('day.json'));
+  return structuredClone(planned);
+};
 /** A load of peaches in a boiling-water canner. */
 export const CANNING = {
   food: 'peach',
@@ -20,9 +25,9 @@ export const CANNING = {
   burnerPower: '2400 W',
 };
 const tray = [
-  { time: '0 h', weight: '1000 g' },
-  { time: '2 h', weight: '688 g' },
-  { time: '4 h', weight: '461 g' },
+  { time: '0 h', mass: '1000 g' },
+  { time: '2 h', mass: '688 g' },
+  { time: '4 h', mass: '461 g' },
 ];
 const prior = { low: 6, likely: 9, high: 12 };
 const shares = { low: 0.76, likely: 0.82, high: 0.88 };
@@ -41,7 +46,6 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   holdingSolutions: () => [],
   notRecommended: () => [],
   recipeYieldNames: () => [],
-  isothermFoods: () => [],
   sources: () => [],
   source: () => ['usda-cghc-2015'],
   checkSchedule: () => [plan()],
@@ -56,7 +60,7 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
     { what: 'drying time of apple rings', unit: 'h', before: prior, after: prior, observed: [7, 72], setAside: [1] },
   ],
   processTimeChart: () => [{ food: 'peaches', form: 'halves', pack: 'hot', jar: 'quart' }],
-  drynessByWeight: () => [{ weighings: tray }],
+  drynessByWeighing: () => [{ weighings: tray }],
   powder: () => [{ trimmings: '2 kg', moisture: '88 %', loss: '3 %' }],
   moistureAfterStorage: () => [
     { dried: '500 g', moisture: '2 %', bag: { area: '0.12 m2', transmission: 0.5, time: '365 days' } },
@@ -82,19 +86,9 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   serializeRecord: () => [record],
   batchRecord: () => [record],
   describeProduce: () => [{ produce: 'peaches' }],
-  solveProgram: () => [
-    {
-      variables: [{ name: 'jars', worth: 2, integer: true }],
-      bounds: [{ name: 'fruit', terms: [['jars', 1.4]], max: 10 }],
-    },
-  ],
-  brixFromBaume: () => [{ baume: 11.1 }],
-  soluteTable: () => [{ solute: 'salt' }],
   elevationFromBoiling: () => [{ temperature: '203 degF' }],
-  gaugeBandPhysics: () => [{ bands: [{ gauge: '11 psi', bottom: '0 ft', top: '2000 ft' }] }],
   scaleJamRecipe: () => [{ food: 'peach', product: 'jam', pectin: 'none', halfPints: 20 }],
   shiftWaterActivity: () => [{ waterActivity: 0.5, from: '20 degC', to: '30 degC', food: 'blueberries' }],
-  planProgram: () => [exampleDay('day.json')],
   parseAmount: () => ['1 1/2'],
   parseMoney: () => ['24.50 USD'],
   parseQuantity: () => ['1 1/2 cups', 'volume'],

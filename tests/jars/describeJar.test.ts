@@ -52,6 +52,16 @@ describe('describeJar', () => {
     expect(own.mouth).toBeUndefined();
   });
 
+  test('a jar named by its volume is a size where it holds just that', () => {
+    expect(describeJar({ jar: '500 mL', mouth: 'wide' })).toMatchObject({
+      name: 'wide-mouth 500 mL jar',
+      capacity: { value: 500, unit: 'mL' },
+      capacityIs: 'nominal',
+    });
+    expect(describeJar({ jar: '500 mL' })).not.toHaveProperty('size');
+    expect(describeJar({ jar: { value: 32, unit: 'fl oz' } })).toMatchObject({ name: 'quart', size: 'quart' });
+  });
+
   test('a measured mouth on a published size keeps the published capacity', () => {
     const own = describeJar({ jar: { size: 'wide-mouth half-gallon', opening: '72 mm' } });
     expect(own).toMatchObject({ size: 'half-gallon', capacity: { value: 64, unit: 'fl oz' } });
@@ -63,7 +73,10 @@ describe('describeJar', () => {
   test.each([
     [{ jar: 'firkin' }, 'UNKNOWN_NAME', 'jar'],
     [{ jar: 'imperial pint' }, 'UNKNOWN_NAME', 'jar'],
-    [{ jar: '500 mL' }, 'UNKNOWN_NAME', 'jar'],
+    [{ jar: '2 lb' }, 'WRONG_DIMENSION', 'jar'],
+    [{ jar: '0 mL' }, 'OUT_OF_RANGE', 'jar'],
+    [{ jar: 'wide mouth pint, regular mouth' }, 'CONTRADICTION', 'jar'],
+    [{ jar: { size: 'wide-mouth pint', brimful: '490 mL' }, mouth: 'regular' }, 'CONTRADICTION', 'mouth'],
     [{ jar: '' }, 'UNKNOWN_NAME', 'jar'],
     [{ jar: 'x'.repeat(10_000) }, 'UNKNOWN_NAME', 'jar'],
     [{ jar: 16 }, 'WRONG_TYPE', 'jar'],

@@ -16,19 +16,6 @@ const line = (row: Row): string =>
     .join(' | ');
 
 const PAGES: Readonly<Record<string, readonly string[]>> = {
-  // AIB 539, Guide 1, jars; Kansas State list for 4 and 28 oz; 1 US fl oz = 29.5735295625 mL
-  'jar-sizes': [
-    '4 | 118.29411825',
-    '8 | 236.5882365',
-    '12 | 354.88235475',
-    '16 | 473.176473',
-    '24 | 709.7647095',
-    '28 | 828.05882775',
-    '32 | 946.352946',
-    '64 | 1892.705892',
-  ],
-  // AIB 539, Guide 1, jars
-  mouths: ['2 3/8', '3'],
   // Guide 1 (2015, p. 1-13); Penn State, Clemson, Illinois, Michigan State and Nebraska extension; pie-filling pages
   headspace: [
     'jam | jams and jellies | 0.25 | 0.25',

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { loadsFor } from '../../src/jars/index';
+import { methodRows } from '../../src/words/method';
 import { codeOf, pathOf } from '../helpers/errors';
 
 const ids = (answer: { cautions: readonly { id: string }[] }) => answer.cautions.map(({ id }) => id);
@@ -38,6 +39,19 @@ describe('loadsFor', () => {
       expect(answer.basis.at(-1)?.kind).toBe('common-practice');
     }
     expect(ids(loadsFor({ jars: 30, jar: 'pint' }))).toEqual(['rack-differs']);
+  });
+
+  test('every name of a canner is understood', () => {
+    for (const { name, synonyms = [] } of methodRows) {
+      for (const canner of [name, ...synonyms]) {
+        expect(loadsFor({ jars: 14, jar: 'quart', canner })).toMatchObject({ loads: 2, perLoad: 7 });
+      }
+    }
+  });
+
+  test('a jar named by its volume is counted as the next larger size', () => {
+    expect(loadsFor({ jars: 9, jar: '500 mL' })).toMatchObject({ loads: 2, perLoad: 7 });
+    expect(loadsFor({ jars: 9, jar: '500 mL', canner: { '500 mL': 9, quart: 7 } }).perLoad).toBe(9);
   });
 
   test('your own canner goes before the printed load', () => {
@@ -81,7 +95,8 @@ describe('loadsFor', () => {
     [{ jars: Number.NaN, jar: 'pint' }, 'OUT_OF_RANGE', 'jars'],
     [{ jars: '9', jar: 'pint' }, 'WRONG_TYPE', 'jars'],
     [{ jars: 9, jar: 'tub' }, 'UNKNOWN_NAME', 'jar'],
-    [{ jars: 9, jar: { brimful: '1 L' } }, 'MISSING', 'jar.size'],
+    [{ jars: 9, jar: { brimful: '1 L' } }, 'MISSING', 'canner'],
+    [{ jars: 9, jar: {} }, 'MISSING', 'jar.brimful'],
     [{ jars: 9, jar: { size: 'tub' } }, 'UNKNOWN_NAME', 'jar.size'],
     [{ jars: 9, jar: 'pint', canner: 'oven' }, 'UNKNOWN_NAME', 'canner'],
     [{ jars: 9, jar: 'pint', canner: 7 }, 'WRONG_TYPE', 'canner'],

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import * as z from 'zod';
-import { checkHeadspace, checkSeal, describeJar, jarSizes, loadsFor, publishedVacuums } from '../../src/jars/index';
+import { checkHeadspace, checkSeal, loadsFor, publishedVacuums } from '../../src/jars/index';
 import {
   containerVacuumRows,
   headspaceRows,
@@ -10,9 +10,7 @@ import {
   sealRows,
   vacuumFactRows,
 } from '../../src/jars/tables';
-import { convert, parseAmount } from '../../src/quantity/index';
-import { sizeRows } from '../../src/words/jar';
-import { mouthRows } from '../../src/words/mouth';
+import { convert } from '../../src/quantity/index';
 
 const sourced = {
   source: z.string(),
@@ -24,19 +22,6 @@ const sourced = {
 const jar = z.enum(['4 oz', 'half-pint', '12 oz', 'pint', '24 oz', '28 oz', 'quart', 'half-gallon']);
 const count = z.number().int().min(1);
 const rows = {
-  'jar-sizes': z.strictObject({
-    name: jar,
-    synonyms: z.array(z.string()).min(1),
-    nominal_floz: count,
-    nominal_mL: z.string().regex(/^\d+\.\d+$/),
-    ...sourced,
-  }),
-  mouths: z.strictObject({
-    name: z.enum(['regular', 'wide']),
-    synonyms: z.array(z.string()),
-    opening_in: z.string(),
-    ...sourced,
-  }),
   headspace: z
     .strictObject({
       productClass: z.string(),
@@ -49,6 +34,15 @@ const rows = {
   'canner-loads': z
     .strictObject({ canner: z.enum(['usual', 'small', 'large']), jar, least: count, most: count, ...sourced })
     .refine((row) => row.least <= row.most),
+  canners: z.strictObject({
+    name: z.string(),
+    synonyms: z.array(z.string()).min(1),
+    methods: z.array(z.string()),
+    load: z.enum(['usual', 'small', 'large']),
+    pressure: z.boolean(),
+    obtained: z.literal('common-practice'),
+    reason: z.string().min(1),
+  }),
   'least-loads': z.strictObject({ jar, least: count, ...sourced }),
   'seal-rules': z.strictObject({
     rule: z.string().regex(/^[a-z-]+$/),
@@ -93,24 +87,6 @@ describe('tables of jars', () => {
 });
 
 describe('every row is read', () => {
-  test.each(sizeRows)('the $name jar: its fluid ounces are its milliliters, by every name', (row) => {
-    // units.factors: 1 US fl oz = 29.5735295625 mL exactly (NIST Handbook 44)
-    expect(row.nominal_floz * 29.5735295625).toBeCloseTo(Number(row.nominal_mL), 9);
-    for (const name of [row.name, ...(row.synonyms ?? [])]) expect(describeJar({ jar: name }).size).toBe(row.name);
-    expect(jarSizes().find(({ name }) => name === row.name)?.nominal.value).toBe(row.nominal_floz);
-  });
-
-  test('sizes stand from the smallest up, which canner loads rely on', () => {
-    const sizes = sizeRows.map(({ nominal_floz }) => nominal_floz);
-    expect(sizes).toEqual([...sizes].sort((one, other) => one - other));
-  });
-
-  test.each(mouthRows)('the $name mouth', (row) => {
-    for (const mouth of [row.name, ...(row.synonyms ?? [])]) {
-      expect(describeJar({ jar: 'pint', mouth }).opening.value).toBe(parseAmount(row.opening_in)?.toNumber());
-    }
-  });
-
   test.each(headspaceRows)('headspace of $printed ($source)', (row) => {
     for (const value of [row.least_in, row.most_in]) {
       const answer = checkHeadspace({ product: row.productClass, measured: { value, unit: 'in' } });

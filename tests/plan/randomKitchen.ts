@@ -1,5 +1,6 @@
 import { seeded } from '../../src/common/seeded';
 import type { Activity, Canning, Capacity } from '../../src/plan/request/activity';
+import { BAGS, FREEZER_ROOM, jarsOf, LIDS } from '../../src/plan/request/stock';
 import type { Program } from '../../src/plan/solver/linearProgram';
 
 /** Invented: a kitchen with 2 to 8 lots and 3 to 12 products of every kind, all priced; with smallest batches or without. */
@@ -43,7 +44,11 @@ export function randomKitchen(
       return {
         ...base,
         madeOf: 'fruit',
-        stockPerUnit: { [`jar ${jar}`]: 1, lid: 1, sugar: between(0, 0.2) },
+        stockPerUnit: [
+          { stock: jarsOf(jar), amount: 1 },
+          { stock: LIDS, amount: 1 },
+          { stock: BAGS, amount: between(0, 0.2) },
+        ],
         cook: { litresPerKg: between(0.8, 1.2), minutes: whole(10, 60), stirred: false },
         canning: {
           key: `process ${group}`,
@@ -57,9 +62,9 @@ export function randomKitchen(
         },
       };
     }
-    if (kind === 'dried') return { ...base, madeOf: 'fruit', stockPerUnit: {}, traysPerKg: between(0.8, 1.6) };
-    if (kind === 'frozen') return { ...base, madeOf: 'fruit', stockPerUnit: { freezer: 0.5 } };
-    return { ...base, madeOf: 'trimmings', worth: base.worth / 2, stockPerUnit: {}, traysPerKg: between(0.8, 1.6) };
+    if (kind === 'dried') return { ...base, madeOf: 'fruit', stockPerUnit: [], traysPerKg: between(0.8, 1.6) };
+    if (kind === 'frozen') return { ...base, madeOf: 'fruit', stockPerUnit: [{ stock: FREEZER_ROOM, amount: 0.5 }] };
+    return { ...base, madeOf: 'trimmings', worth: base.worth / 2, stockPerUnit: [], traysPerKg: between(0.8, 1.6) };
   });
   const capacity: Capacity = {
     lots,
@@ -70,13 +75,13 @@ export function randomKitchen(
     pots,
     canners,
     lead: 40,
-    stock: {
-      'jar pint': whole(10, 40),
-      'jar quart': whole(7, 28),
-      lid: whole(15, 60),
-      sugar: between(1, 5),
-      freezer: between(5, 25),
-    },
+    stock: [
+      { stock: jarsOf('pint'), amount: whole(10, 40) },
+      { stock: jarsOf('quart'), amount: whole(7, 28) },
+      { stock: LIDS, amount: whole(15, 60) },
+      { stock: BAGS, amount: between(1, 5) },
+      { stock: FREEZER_ROOM, amount: between(5, 25) },
+    ],
     trays: whole(4, 12),
   };
   return { activities: activities.map(withMore(seeded(seed + 1_000_000), smallest)), capacity };

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import * as z from 'zod/mini';
 import cautions from '../../data/plan/cautions.json';
+import { customaryServing } from '../../src/plan/answer/unitSize';
 import { planCaution } from '../../src/plan/cautions';
 import { customary, customaryRange } from '../../src/plan/customary';
 import { workTimes } from '../../src/plan/makes/work';
@@ -54,7 +55,7 @@ test('customary figures: each with its reason, and read by its id', () => {
   const row = z.strictObject({
     id: z.string().check(z.regex(/^[a-z-]+$/)),
     what: text,
-    value: z.number().check(z.positive()),
+    value: z.number(),
     low: z.optional(z.number().check(z.positive())),
     high: z.optional(z.number().check(z.positive())),
     unit: z.string(),
@@ -69,4 +70,59 @@ test('customary figures: each with its reason, and read by its id', () => {
     expect(low <= value && value <= high, id).toBe(true);
   }
   expect(() => customary('none such')).toThrow('no customary figure');
+});
+
+const text = z.string().check(z.minLength(1));
+const above = z.number().check(z.positive());
+const practice = { reason: z.string().check(z.minLength(20)), obtained: z.literal('common-practice') };
+const make = z.enum(MAKES);
+
+test('work times: every make, each form once', () => {
+  const row = z.strictObject({
+    make,
+    form: z.optional(text),
+    perPound: above,
+    perUnit: above,
+    cook: z.optional(above),
+    stir: z.optional(z.literal(true)),
+    ...practice,
+  });
+  const read = z.array(row).parse(readTable('plan', 'work-times').rows);
+  expect(new Set(read.map(({ make: of, form }) => `${of} ${form}`)).size).toBe(read.length);
+  for (const { make: of, form, perPound, perUnit, cook } of read)
+    expect(workTimes(of, form, 'hot')).toMatchObject({ perPound, perUnit, ...(cook === undefined ? {} : { cook }) });
+  for (const { stir, cook } of read) expect(stir === undefined || cook !== undefined).toBe(true);
+});
+test('servings, and what is steeped', () => {
+  const serving = z.strictObject({
+    make,
+    amount: above,
+    unit: text,
+    metricAmount: above,
+    metricUnit: text,
+    ...practice,
+  });
+  const servings = z.array(serving).parse(readTable('plan', 'servings').rows);
+  expect(MAKES.filter((each) => customaryServing(each, true) === undefined)).toEqual(['jelly stock']);
+  for (const { make: of, amount, unit, metricAmount, metricUnit } of servings) {
+    expect(customaryServing(of, false)).toEqual({ value: amount, unit });
+    expect(customaryServing(of, true)).toEqual({ value: metricAmount, unit: metricUnit });
+  }
+  const steeped = z.strictObject({
+    make: z.enum(['vinegar', 'jelly stock']),
+    kgLow: above,
+    kgLikely: above,
+    kgHigh: above,
+    water: above,
+    waterUnit: text,
+    sugar: z.optional(above),
+    sugarUnit: z.optional(text),
+    step: text,
+    caution: text,
+    ...practice,
+  });
+  for (const { kgLow, kgLikely, kgHigh, caution: id } of z.array(steeped).parse(readTable('plan', 'steeped').rows)) {
+    expect(kgLow < kgLikely && kgLikely < kgHigh).toBe(true);
+    expect(planCaution(id).severity).toBe('danger');
+  }
 });

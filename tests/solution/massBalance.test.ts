@@ -26,7 +26,7 @@ describe('the mass balance', () => {
     expect(toAdd(0.65, 0.3, 0)).toBeCloseTo(1.16667, 5);
     expect(toAdd(0.3, 0.3, 0.3)).toBe(0);
   });
-  test('mixes what it was told to add to just the share that was asked for', () => {
+  test('mixes what it says to add to just the share that was asked for', () => {
     fc.assert(
       fc.property(share, share, share, (from, to, added) => {
         fc.pre(Math.abs(added - to) > 0.01 && to > from === added > to);

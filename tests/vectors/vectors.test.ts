@@ -1,6 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { type Basis, type Caution, sources } from '../../src/sources/index';
+import { goodArguments } from '../helpers/inputs';
+import { expectListed } from '../helpers/shrinking';
+import { poorNoes, strayPaths, wrongByFunction } from '../sources/basisPaths';
 import { loadFunctions, runCheck } from './run';
 import { check as checkSchema, GROUPS, groupOf, type VectorFile, vectorFile } from './schema';
 
@@ -22,6 +25,9 @@ const waiting = new Set(
   }),
 );
 
+/** What every vector was answered. */
+const answers: (readonly [name: string, answer: unknown])[] = [];
+
 describe.each(files)('vectors %s', (file) => {
   const vectors = JSON.parse(readFileSync(shared + file, 'utf8')) as VectorFile;
 
@@ -38,6 +44,7 @@ describe.each(files)('vectors %s', (file) => {
   });
 
   const outcomes = vectors.checks.map((check) => runCheck(check, functions));
+  answers.push(...outcomes.map(({ check, answer }) => [check.call, answer] as const));
 
   test('every check holds', () => {
     const failed = outcomes.filter(({ passed }) => !passed);
@@ -66,6 +73,27 @@ describe.each(files)('vectors %s', (file) => {
           expect(line.seen, `${line.of} in ${check.id}`).toBeTruthy();
       }
     }
+  });
+});
+
+describe('what answers say, over all vectors and samples', () => {
+  for (const [name, samples] of goodArguments(0))
+    for (const args of samples) answers.push([name, functions.get(name)?.(...args)]);
+
+  test('every line of basis names a field of its answer', () => {
+    expectListed({
+      file: 'tests/sources/basisPaths.json',
+      found: wrongByFunction(answers, strayPaths),
+      mend: '`of` is the path of a field that the answer has: `minutes`, `ready.low`, `ways[].jar`; words go into `note`.',
+    });
+  });
+
+  test('every no gives a reason with its code, and something to do instead', () => {
+    expectListed({
+      file: 'tests/sources/poorNoes.json',
+      found: wrongByFunction(answers, poorNoes),
+      mend: 'Answer with notTested or notKnown of src/sources/no.ts.',
+    });
   });
 });
 

@@ -2,14 +2,14 @@ import { derived } from '../../sources/basis';
 import { caution } from '../../sources/cautions';
 import { type Effort, effortFor } from '../makes/effort';
 import type { Making } from '../makes/making';
+import type { DayProgram } from '../program/decisions';
 import { windowsOf } from '../program/kitchen';
 import { searchAgain } from '../program/limits';
 import type { Prepared } from '../program/prepare';
-import { leastBound, mustOf } from '../program/program';
+import { mustOf } from '../program/resources/units';
 import type { InfeasibleDay, LeftOut } from '../request/dayPlan';
 import type { DaySchedule } from '../request/daySchedule';
 import { minutesLate } from '../schedule/fitDay';
-import type { Program } from '../solver/linearProgram';
 import { type Solved, solve } from '../solver/solve';
 
 /** Sets of musts that are tried one by one. */
@@ -32,7 +32,7 @@ const noPlan = (leftOut: readonly LeftOut[], reason: string, conflicts: readonly
   reason,
   conflicts,
   leftOut,
-  basis: [derived('the lots, the kitchen and what must be made')],
+  basis: [derived('conflicts', 'the lots, the kitchen and what must be made')],
   cautions: [caution('follow-local-guidance')],
 });
 
@@ -59,7 +59,7 @@ const mustsInWords = (some: readonly Making[]): string[] =>
  * The fewest musts that cannot be met together: every one alone, every two, and so on while there are not too many to
  * try; beyond that a set that none can be taken out of.
  */
-function smallestConflict(program: Program, musts: readonly Making[]): readonly Making[] {
+function smallestConflict(program: DayProgram, musts: readonly Making[]): readonly Making[] {
   const effort = effortFor(program);
   const together = (some: readonly Making[]): boolean =>
     mayMeet(program, new Set(some.map(({ activity }) => activity.product)), effort);
@@ -84,11 +84,10 @@ function setsOf<T>(things: readonly T[], size: number): T[][] {
 }
 
 /** Whether these musts can be met together, or the search could not rule it out. */
-function mayMeet({ variables, bounds }: Program, products: ReadonlySet<number>, effort: Effort): boolean {
-  const kept = new Set([...products].map(leastBound));
-  const some: Program = {
+function mayMeet({ variables, bounds }: DayProgram, products: ReadonlySet<number>, effort: Effort): boolean {
+  const some: DayProgram = {
     variables: variables.map((variable) => ({ ...variable, worth: 0 })),
-    bounds: bounds.filter(({ name }) => !name.startsWith(leastBound('')) || kept.has(name)),
+    bounds: bounds.filter(({ of }) => of.of !== 'least' || products.has(of.product)),
   };
   const found = searchAgain(effort, some, (nodes) => solve(some, { nodes, effort }));
   return found === undefined || found.feasible || !found.optimal;

@@ -3,11 +3,10 @@ import type { Quantity, Range } from '../../quantity/types';
 import { joinBasis } from '../../sources/basis';
 import { type KnownLot, massOf, massRange } from '../makes/making';
 import { type Kept, NOISE } from '../program/decide';
+import { amountIn, raw } from '../program/decisions';
 import type { Prepared } from '../program/prepare';
-import { raw } from '../program/program';
-import type { LotShare, PlannedProduct, ProductCost } from '../request/dayPlan';
 import type { Wanted } from '../request/planInput';
-import { decidedOf } from '../solver/relaxation';
+import type { LotShare, PlannedProduct, ProductCost } from '../request/plannedProduct';
 import type { EnergyUsed } from './energyUsed';
 import { costBasis } from './money';
 import type { WorkDone } from './workDone';
@@ -24,13 +23,13 @@ export function describeProduct(
   const { activity, label, produce, form, unit } = making;
   const wanted = request.products[activity.product] as Wanted;
   const from: LotShare[] = activity.supplies.flatMap(({ lot }) => {
-    const kg = decidedOf(values, raw(lot, activity.product));
+    const kg = amountIn(values, raw(lot, activity.product));
     const { label: name } = day.lots[lot] as KnownLot;
     return kg > NOISE ? [{ lot: name, produce, raw: massOf(day, kg) }] : [];
   });
   const trimmed = activity.supplies.reduce<Range<number>>(
     (sum, { lot, trimmingsPerKg }) => {
-      const kg = decidedOf(values, raw(lot, activity.product));
+      const kg = amountIn(values, raw(lot, activity.product));
       return {
         low: sum.low + kg * trimmingsPerKg.low,
         likely: sum.likely + kg * trimmingsPerKg.likely,

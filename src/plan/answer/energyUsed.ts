@@ -3,7 +3,7 @@ import type { Range } from '../../quantity/types';
 import type { Kept } from '../program/decide';
 import { cannersOf } from '../program/kitchen';
 import type { Prepared } from '../program/prepare';
-import { groupsOf } from '../program/program';
+import { groupsOf } from '../program/resources/canners';
 import type { DaySchedule, ScheduledTask } from '../request/daySchedule';
 
 /** The batches of some tasks in the pot: a task of blanching holds several. */

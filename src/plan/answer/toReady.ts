@@ -1,25 +1,26 @@
 import { isMass } from '../../quantity/fields';
 import { valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
-import { jarStock } from '../makes/canner';
 import { volumeOf } from '../makes/making';
 import { pantryAmount } from '../makes/pantry';
 import { spooned } from '../makes/recipe';
 import { type Kept, pantryKgOf } from '../program/decide';
 import type { Prepared } from '../program/prepare';
 import type { ToReady } from '../request/dayPlan';
-import { type Kitchen, PANTRY } from '../request/planInput';
+import { PANTRY } from '../request/pantryItems';
+import type { Kitchen } from '../request/planInput';
+import type { Stock } from '../request/stock';
 
 /** What must be at hand, and what of it the stock does not hold. */
 export function toReady({ request, day }: Prepared, kept: readonly Kept[]): ToReady[] {
   const { kitchen } = request;
   const counts = new Map<string, { label: string; need: number; have: number | undefined }>();
   for (const { making, decided } of kept) {
-    for (const stock of Object.keys(making.activity.stockPerUnit)) {
+    for (const { stock } of making.activity.stockPerUnit) {
       const label = labelOf(stock);
       if (label === undefined) continue;
-      const known = counts.get(stock) ?? { label, need: 0, have: inStock(kitchen, stock) };
-      counts.set(stock, { ...known, need: known.need + decided.ready });
+      const known = counts.get(label) ?? { label, need: 0, have: inStock(kitchen, stock) };
+      counts.set(label, { ...known, need: known.need + decided.ready });
     }
   }
   return [
@@ -59,15 +60,14 @@ function besidesThePantry(day: Prepared['day'], kept: readonly Kept[]): ToReady[
 }
 
 /** What a stock is called on the list; nothing for what is not laid out, such as freezer room. */
-function labelOf(stock: string): string | undefined {
-  if (stock === 'lid') return 'new lids';
-  if (stock === 'bag') return 'bags or boxes';
-  return stock.startsWith(jarStock('')) ? `${stock.slice(jarStock('').length)} jars, clean and hot` : undefined;
+function labelOf(stock: Stock): string | undefined {
+  if (stock.of === 'jars') return `${stock.jar} jars, clean and hot`;
+  return { lids: 'new lids', bags: 'bags or boxes', 'freezer room': undefined, 'freezer load': undefined }[stock.of];
 }
 
 /** How many the kitchen has; nothing where no stock is named. */
-function inStock({ lids, bags, jars }: Kitchen, stock: string): number | undefined {
-  if (stock === 'lid') return lids?.count;
-  if (stock === 'bag') return bags?.count;
-  return jars?.filter(({ jar }) => jarStock(jar) === stock).reduce((sum, { count }) => sum + count, 0);
+function inStock({ lids, bags, jars }: Kitchen, stock: Stock): number | undefined {
+  if (stock.of === 'lids') return lids?.count;
+  if (stock.of === 'bags') return bags?.count;
+  return jars?.filter(({ jar }) => stock.of === 'jars' && jar === stock.jar).reduce((sum, { count }) => sum + count, 0);
 }

@@ -1,7 +1,10 @@
+import servingsJson from '../../../data/plan/servings.json';
 import { isMass } from '../../quantity/fields';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
-import { BAG } from '../makes/dried';
+import { asTable, type Practice } from '../../sources/table';
+import { customary } from '../customary';
+import { BAG } from '../makes/dryingLots';
 import { POWDER_JAR } from '../makes/trimmings';
 import type { Kept } from '../program/decide';
 import type { Make, Wanted } from '../request/planInput';
@@ -12,9 +15,6 @@ export interface UnitSize {
   readonly litres?: number;
 }
 
-/** Kg in a litre of what a jar is filled with: common practice. */
-const JAR_DENSITY = 1;
-
 /** The net weight and the volume of one jar, bag, pack or sheet. */
 export function unitSize({ make, size }: Wanted, { jars, packs, trays }: Kept['said']): UnitSize {
   const weighed = (mass: Quantity<'mass'> | undefined, estimated = false) =>
@@ -24,7 +24,10 @@ export function unitSize({ make, size }: Wanted, { jars, packs, trays }: Kept['s
     case 'jam': {
       if (jars === undefined) return {};
       const litres = valueIn(jars.fillVolume, 'L');
-      const net = weighed(jars.netMass ?? quantityIn(litres * JAR_DENSITY, 'kg', 'kg'), jars.netMass === undefined);
+      const net = weighed(
+        jars.netMass ?? quantityIn(litres * customary('jar-density'), 'kg', 'kg'),
+        jars.netMass === undefined,
+      );
       return { ...net, litres };
     }
     case 'dried':
@@ -44,44 +47,22 @@ export function unitSize({ make, size }: Wanted, { jars, packs, trays }: Kept['s
 
 export type Serving = Quantity<'mass'> | Quantity<'volume'>;
 
-/** What one eats at a time, in US and in metric measure: common practice, no source. Jelly stock is an ingredient. */
-const CUSTOMARY: Readonly<Partial<Record<Make, readonly [us: Serving, metric: Serving]>>> = {
-  jars: [
-    { value: 0.5, unit: 'cup' },
-    { value: 125, unit: 'mL' },
-  ],
-  jam: [
-    { value: 1, unit: 'tbsp' },
-    { value: 15, unit: 'mL' },
-  ],
-  dried: [
-    { value: 1.5, unit: 'oz' },
-    { value: 40, unit: 'g' },
-  ],
-  'freeze-dried': [
-    { value: 0.5, unit: 'oz' },
-    { value: 15, unit: 'g' },
-  ],
-  leather: [
-    { value: 1, unit: 'oz' },
-    { value: 30, unit: 'g' },
-  ],
-  frozen: [
-    { value: 5, unit: 'oz' },
-    { value: 140, unit: 'g' },
-  ],
-  powder: [
-    { value: 0.1, unit: 'oz' },
-    { value: 3, unit: 'g' },
-  ],
-  vinegar: [
-    { value: 1, unit: 'tbsp' },
-    { value: 15, unit: 'mL' },
-  ],
-};
+interface ServingRow extends Practice {
+  readonly make: Make;
+  readonly amount: number;
+  readonly unit: string;
+  readonly metricAmount: number;
+  readonly metricUnit: string;
+}
+const servings = asTable<ServingRow>(servingsJson).rows;
 
 /** The customary serving of a make; none of what is not eaten as it is. */
-export const customaryServing = (make: Make, metric: boolean): Serving | undefined => CUSTOMARY[make]?.[metric ? 1 : 0];
+export function customaryServing(make: Make, metric: boolean): Serving | undefined {
+  const row = servings.find((each) => each.make === make);
+  if (row === undefined) return undefined;
+  const { amount, unit, metricAmount, metricUnit } = row;
+  return (metric ? { value: metricAmount, unit: metricUnit } : { value: amount, unit }) as Serving;
+}
 
 /** How many servings one unit holds; nothing where that cannot be known. */
 export function servingsIn({ net, litres }: UnitSize, serving: Serving): number | undefined {

@@ -1,13 +1,14 @@
 import { sureRange, turnRange } from '../../quantity/range';
 import type { Range } from '../../quantity/types';
 import type { Effort } from '../makes/effort';
+import { type DayProgram, keyOf, raw } from '../program/decisions';
 import { gainOver, searchAgain } from '../program/limits';
 import type { Prepared } from '../program/prepare';
-import { minuteShare, raw, toProgram } from '../program/program';
+import { minuteShare, toProgram } from '../program/program';
 import type { Activity } from '../request/activity';
 import type { YieldKnown } from '../request/dayPlan';
 import type { Fitted } from '../schedule/fitDay';
-import { meetsBounds, type Program, worthIn } from '../solver/linearProgram';
+import { meetsBounds, worthIn } from '../solver/linearProgram';
 import { decidedOf } from '../solver/relaxation';
 import type { Solved, SolveOptions } from '../solver/solve';
 
@@ -25,7 +26,7 @@ type End = keyof typeof ENDS;
 export function yieldsKnown(
   { makings, capacity, request }: Prepared,
   { solved, kept, share }: Fitted,
-  search: (program: Program, options: SolveOptions) => Solved,
+  search: (program: DayProgram, options: SolveOptions) => Solved,
   effort: Effort,
 ): YieldKnown[] {
   const used = [...new Set(kept.map(({ making }) => making.produce))];
@@ -57,7 +58,7 @@ export function yieldsKnown(
 
 /** The plan at hand where the yield is known: the same jars of as much less fruit; nothing where that is no plan. */
 function planAtHand(
-  program: Program,
+  program: DayProgram,
   { values }: Solved,
   activities: readonly Activity[],
   end: (typeof ENDS)[End],
@@ -65,7 +66,7 @@ function planAtHand(
   const same = new Map(values);
   for (const { product, supplies } of activities) {
     for (const { lot, unitsPerKg } of supplies) {
-      const name = raw(lot, product);
+      const name = keyOf(raw(lot, product));
       if (unitsPerKg[end] > 0) same.set(name, (decidedOf(values, name) * unitsPerKg.low) / unitsPerKg[end]);
     }
   }

@@ -1,12 +1,15 @@
 import { fillJar } from '../../jars/fillJar';
 import { canningEnergy } from '../../process/canningEnergy';
+import { ruleFigures } from '../../process/canningRules';
 import { loadTimeline } from '../../process/loadTimeline';
 import { type TestedProcess, type TestedProcessInput, testedProcess } from '../../process/testedProcess';
 import { byEnds } from '../../quantity/range';
 import type { Quantity, Range } from '../../quantity/types';
 import type { Basis } from '../../sources/basis';
+import { customary } from '../customary';
 import type { Canning } from '../request/activity';
 import type { Kitchen, Wanted } from '../request/planInput';
+import { type InStock, jarsOf, LIDS } from '../request/stock';
 import { burnerOf, inKilowattHours } from './energyTaken';
 import { type Day, type JarsDescribed, volumeOf } from './making';
 
@@ -20,23 +23,34 @@ export interface Runnable {
   readonly loadMinutes: Range<number>;
 }
 
-/** Water in a canner where the kitchen names none: common practice, no source. */
-const WATER: Readonly<Record<Method, Quantity<'volume'>>> = {
-  'boiling-water': { value: 12, unit: 'quart' },
-  'atmospheric-steam': { value: 2, unit: 'quart' },
-  'dial-gauge': { value: 3, unit: 'quart' },
-  'weighted-gauge': { value: 3, unit: 'quart' },
+/** Why no canner here can run a process, and what to do instead. */
+interface Refused {
+  readonly code: string;
+  readonly reason: string;
+  readonly instead: string;
+}
+
+/** Water in a canner where the kitchen names none. */
+const waterIn = (method: Method): Quantity<'volume'> => ({ value: customary(CANNERS[method]), unit: 'quart' });
+const CANNERS: Readonly<Record<Method, string>> = {
+  'boiling-water': 'boiling-water-canner',
+  'atmospheric-steam': 'steam-canner',
+  'dial-gauge': 'pressure-canner',
+  'weighted-gauge': 'pressure-canner',
 };
-/** The water that hot and raw packed jars are put into, as the guides print it (see canningRules in stillroom/process). */
-const PREHEATED: Readonly<Record<'hot' | 'raw', Quantity<'temperature'>>> = {
-  hot: { value: 180, unit: 'degF' },
-  raw: { value: 140, unit: 'degF' },
-};
+/** The water that hot and raw packed jars are put into, as the guides print it. */
+const preheated = (pack: string): Quantity<'temperature'> => ({
+  value: ruleFigures(pack === 'raw' ? 'preheat-raw' : 'preheat-hot').low,
+  unit: 'degF',
+});
 /** Whether jars of this size are in stock; where no stock is named, it is not limited. */
 export const hasJars = ({ jars }: Kitchen, jar: string): boolean => jars?.some((stock) => stock.jar === jar) ?? true;
 
-/** The stock name of a jar size. */
-export const jarStock = (jar: string): string => `jar ${jar}`;
+/** What one jar takes of the stock. */
+export const jarAndLid = (jar: string): InStock[] => [
+  { stock: jarsOf(jar), amount: 1 },
+  { stock: LIDS, amount: 1 },
+];
 
 /** Finds the tested process that a canner of this kitchen can run; or the reason why there is none. */
 export function runnable(
@@ -45,19 +59,22 @@ export function runnable(
   food: string,
   form: string | undefined,
   jar: string,
-): Runnable | { reason: string; instead: string } {
+): Runnable | Refused {
   const { kitchen } = day.request;
   const canners = (kitchen.canners ?? []).flatMap((canner) => Array.from({ length: canner.count ?? 1 }, () => canner));
   const methods = [
     ...new Set<Method>(wanted.method === undefined ? canners.map(({ method }) => method) : [wanted.method]),
   ];
-  if (methods.length === 0) return { reason: 'the kitchen has no canner', instead: 'freeze or dry it' };
-  let refused: { reason: string; instead: string } | undefined;
+  if (methods.length === 0)
+    return { code: 'no-canner', reason: 'the kitchen has no canner', instead: 'freeze or dry it' };
+  let refused: Refused | undefined;
   for (const method of methods) {
     const question: TestedProcessInput = { food, form, pack: wanted.pack, jar, method, elevation: kitchen.elevation };
     const process = testedProcess(question);
     if (!process.tested) {
-      refused ??= { reason: process.reason, instead: process.instead };
+      const [first, second = first] = process.instead.map(({ text }) => text);
+      const instead = first === second ? first : `${first}, or ${second}`;
+      refused ??= { code: 'no-tested-process', reason: process.reason.text, instead: instead ?? 'freeze it' };
       continue;
     }
     const able = canners.flatMap((canner, index) => {
@@ -66,11 +83,11 @@ export function runnable(
       const lit = {
         ...question,
         jars,
-        water: canner.water ?? WATER[method],
+        water: canner.water ?? waterIn(method),
         burnerPower: burnerOf(kitchen),
       };
       // the canner heats up while the food is prepared, and a second load starts hot
-      const warm = { ...lit, waterTemperature: PREHEATED[process.pack === 'raw' ? 'raw' : 'hot'] };
+      const warm = { ...lit, waterTemperature: preheated(process.pack) };
       const load = loadTimeline(warm);
       const cold = loadTimeline(lit);
       const energy = { load: canningEnergy(warm), first: canningEnergy(lit) };
@@ -96,11 +113,12 @@ export function runnable(
     const [first] = able;
     if (first !== undefined) return { process, canners: able, loadMinutes: first.range, basis: first.basis };
     refused ??= {
+      code: 'no-canner-for-jar',
       reason: `no ${method} canner here holds ${jar} jars`,
       instead: 'name a canner that does, or use another jar',
     };
   }
-  return refused as { reason: string; instead: string };
+  return refused as Refused;
 }
 
 export function jarsDescribed(

@@ -1,20 +1,19 @@
 import { freezeEnergy } from '../../freezing/freezeEnergy';
 import { applianceEnergy } from '../../heat/applianceEnergy';
-import { boilingEnergy } from '../../heat/boilingEnergy';
-import { boilOffEnergy } from '../../heat/boilOffEnergy';
 import { dryEnergy } from '../../heat/dryEnergy';
 import { freezeDryEnergy } from '../../heat/freezeDryEnergy';
-import { heatUpEnergy } from '../../heat/heatUpEnergy';
 import type { EnergyNeeded } from '../../heat/needed';
+import { stoveEnergy } from '../../heat/stoveEnergy';
 import { byEnds, mapRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import { type Basis, joinBasis } from '../../sources/basis';
-import { boilingTemperature } from '../../steam/boilingTemperature';
+import { practiceBasis } from '../../sources/table';
+import { customary, customaryBasis } from '../customary';
 import type { Supply } from '../request/activity';
 import type { Kitchen } from '../request/planInput';
 
-/** Energy in kWh that a piece of work takes, by the functions of `energy/`, and what the figure rests on. */
+/** Energy in kWh that a piece of work takes, by the functions of `heat/`, and what the figure rests on. */
 export interface Taken {
   readonly kWh: Range<number>;
   readonly basis: readonly Basis[];
@@ -24,20 +23,20 @@ const taken = ({ energy, basis }: EnergyNeeded): Taken => ({ kWh: inKilowattHour
 export const inKilowattHours = (energy: Range<Quantity<'energy'>>): Range<number> =>
   mapRange(energy, (each) => valueIn(each, 'kWh'));
 
-/** The power of a burner where the kitchen names none: common practice, no source. */
-const BURNER: Quantity<'power'> = { value: 2400, unit: 'W' };
-export const burnerOf = ({ burnerPower = BURNER }: Kitchen): Quantity<'power'> => burnerPower;
+/** The power of a burner, the kitchen's own or a customary one. */
+export const burnerOf = ({
+  burnerPower = { value: customary('burner-power'), unit: 'W' },
+}: Kitchen): Quantity<'power'> => burnerPower;
 
 const KG: Quantity<'mass'> = { value: 1, unit: 'kg' };
-/** Food as it comes to the stove or into the freezer, and as it is kept there: common practice. */
-const ROOM: Quantity<'temperature'> = { value: 20, unit: 'degC' };
-const FREEZER: Quantity<'temperature'> = { value: -18, unit: 'degC' };
-const ROOM_BASIS: Basis = { of: 'food at 20 degC before it is heated or frozen', kind: 'common-practice' };
+/** Food as it comes to the stove or into the freezer, and as it is kept there. */
+const ROOM: Quantity<'temperature'> = { value: customary('room-temperature'), unit: 'degC' };
+const FREEZER: Quantity<'temperature'> = { value: customary('freezer-temperature'), unit: 'degC' };
+const ROOM_BASIS: Basis = customaryBasis('room-temperature', 'products[].energy');
 
 /** A kg of food heated to the boil. */
 export function heatedUp({ elevation }: Kitchen): Taken {
-  const { temperature } = boilingTemperature({ elevation });
-  const { kWh, basis } = taken(heatUpEnergy({ mass: KG, from: ROOM, to: temperature, food: 'food' }));
+  const { kWh, basis } = taken(stoveEnergy({ heatUp: { mass: KG, from: ROOM, what: 'food' }, elevation }));
   return { kWh, basis: [...basis, ROOM_BASIS] };
 }
 
@@ -52,24 +51,25 @@ export interface Cooking {
 /** Food heated to the boil and held there as long as it cooks. Syrup and brine beside it are not counted. */
 export function cooked(kitchen: Kitchen, minutes: number): Cooking {
   const heat = heatedUp(kitchen);
-  const hold = taken(boilingEnergy({ time: { value: minutes, unit: 'min' }, burnerPower: burnerOf(kitchen) }));
+  const hold = taken(stoveEnergy({ hold: { time: { value: minutes, unit: 'min' }, burnerPower: burnerOf(kitchen) } }));
   return { minutes, heat: heat.kWh, hold: hold.kWh, basis: joinBasis(heat.basis, hold.basis) };
 }
 
 /** Some litres of water brought to the boil, and the minutes that takes at the slow end. */
 export function waterBoiled(kitchen: Kitchen, litres: number): Taken & { readonly minutes: number } {
-  const { elevation } = kitchen;
-  const { temperature } = boilingTemperature({ elevation });
-  // a litre of cold water counts as a kilogram
+  // a liter of cold water counts as a kilogram
   const { kWh, basis } = taken(
-    heatUpEnergy({ mass: { value: litres, unit: 'kg' }, from: ROOM, to: temperature, food: 'water' }),
+    stoveEnergy({
+      heatUp: { mass: { value: litres, unit: 'kg' }, from: ROOM, what: 'water' },
+      elevation: kitchen.elevation,
+    }),
   );
   const minutes = Math.ceil((60 * kWh.high) / valueIn(burnerOf(kitchen), 'kW'));
   return { kWh, minutes, basis: [...basis, ROOM_BASIS] };
 }
 
 /** A kg of water boiled off. */
-export const boiledOff = ({ elevation }: Kitchen): Taken => taken(boilOffEnergy({ water: KG, elevation }));
+export const boiledOff = ({ elevation }: Kitchen): Taken => taken(stoveEnergy({ boilOff: KG, elevation }));
 
 /** A kg of food frozen. */
 export function frozen(water: Range<number>): Taken {
@@ -129,7 +129,7 @@ function tray(power: Quantity<'power'>, hours: Range<Quantity<'time'>>, trays: n
   const { basis } = applianceEnergy({ power, time: hours.likely });
   return {
     perTray: kWh,
-    basis: [...basis, { of: 'a tray takes its share of the energy of a full machine', kind: 'common-practice' }],
+    basis: [...basis, practiceBasis('products[].energy', 'a tray takes its share of the energy of a full machine')],
   };
 }
 

@@ -5,8 +5,11 @@ import { scaleRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import { joinBasis, joinCautions } from '../../sources/basis';
+import { customary } from '../customary';
 import type { Cook } from '../request/activity';
 import type { Wanted } from '../request/planInput';
+import { BAGS, FREEZER_LOAD, FREEZER_ROOM } from '../request/stock';
+import { standsBehind } from '../standsBehind';
 import { before, type PotBefore } from './beforeFreezer';
 import { frozen, taking } from './energyTaken';
 import {
@@ -24,7 +27,7 @@ import {
 } from './making';
 
 /** A freezer pack, where the cook names no other size. */
-const PACK: Quantity<'mass'> = { value: 1, unit: 'lb' };
+const PACK: Quantity<'mass'> = { value: customary('freezer-pack'), unit: 'lb' };
 
 /** Room in the freezer: by the cut, or by the measures of the food's other cuts where that one is not weighed. */
 function roomOf(food: string, form: string, mass: Quantity<'mass'>): VolumeOfMass {
@@ -39,10 +42,10 @@ function roomOf(food: string, form: string, mass: Quantity<'mass'>): VolumeOfMas
 /** Dry packs for the freezer: pieces without sugar or liquid, by weight. */
 export function makeFrozen(day: Day, wanted: Wanted, product: number, trade: string): Made {
   const { freezer } = day.request.kitchen;
-  if (freezer === undefined) return leftOut(wanted, 'the kitchen has no freezer room', 'can or dry it');
+  if (freezer === undefined) return leftOut(wanted, 'no-freezer', 'the kitchen has no freezer room', 'can or dry it');
   const { form = 'slices', size = PACK } = wanted;
   const first = before(day, trade, wanted.form, wanted.cook && valueIn(wanted.cook, 'min'));
-  if ('left' in first) return leftOut(wanted, first.left, first.instead);
+  if ('left' in first) return leftOut(wanted, first.code, first.left, first.instead);
   const sizeKg = valueIn(size, 'kg');
   const energy = frozen(waterOf(day, trade).water);
   const yields: LotYield[] = [];
@@ -55,7 +58,7 @@ export function makeFrozen(day: Day, wanted: Wanted, product: number, trade: str
     });
   });
   const room = within(product, () => roomOf(trade, form, size));
-  const head = freezingHeadspace({ pack: 'dry', opening: 'wide', size: 'pint' });
+  const head = freezingHeadspace({ style: 'dry', mouth: 'wide', jar: 'pint' });
   const {
     times: _,
     workBasis,
@@ -70,7 +73,11 @@ export function makeFrozen(day: Day, wanted: Wanted, product: number, trade: str
       ...common,
       madeOf: 'fruit',
       supplies,
-      stockPerUnit: { bag: 1, 'freezer room': valueIn(room.range.high, 'L'), 'freezer load': sizeKg },
+      stockPerUnit: [
+        { stock: BAGS, amount: 1 },
+        { stock: FREEZER_ROOM, amount: valueIn(room.range.high, 'L') },
+        { stock: FREEZER_LOAD, amount: sizeKg },
+      ],
       ...(first.pot === undefined ? {} : { cook: cookOf(first.pot, yields) }),
     },
     describe: () => ({
@@ -85,11 +92,11 @@ export function makeFrozen(day: Day, wanted: Wanted, product: number, trade: str
         'Freeze pieces loose on trays first, then pack tightly, press out the air, seal and mark with the date.',
       ],
       basis: joinBasis(
-        room.basis,
-        head.basis,
+        standsBehind('products[].packs.room', room.basis),
+        standsBehind('products[].packs.headspace', head.basis),
         first.basis,
-        ...yields.map((given) => given.basis),
-        energy.basis,
+        standsBehind('products[].ready', ...yields.map((given) => given.basis)),
+        standsBehind('products[].energy', energy.basis),
         workBasis,
       ),
       cautions: joinCautions(head.cautions, first.cautions, ...yields.map(({ cautions }) => cautions)),

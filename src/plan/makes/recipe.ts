@@ -1,15 +1,15 @@
 import ingredientsJson from '../../../data/plan/recipe-ingredients.json';
 import stepsJson from '../../../data/plan/recipe-steps.json';
 import recipesJson from '../../../data/plan/recipes.json';
-import { describeJar } from '../../jars/describeJar';
 import type { TestedProcess } from '../../process/testedProcess';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import type { Unit } from '../../quantity/units';
 import type { Basis } from '../../sources/basis';
 import { asTable, basisOf, type Sourced } from '../../sources/table';
+import { readJar } from '../../words/jar';
 import type { Activity } from '../request/activity';
-import type { Ingredient, IngredientRole } from '../request/dayPlan';
+import type { Ingredient, IngredientRole } from '../request/plannedProduct';
 import { type Day, type Decided, massOf, volumeOf } from './making';
 import { kgOfMeasure, pantryItem } from './pantry';
 
@@ -86,7 +86,7 @@ function printed(row: RecipeRow, pack: string): PrintedRecipe {
     steps: stepRows
       .filter((step) => step.recipe === row.recipe && (step.pack ?? pack) === pack)
       .map((step) => stepText(step)),
-    basis: [basisOf(row, 'recipe')],
+    basis: [basisOf(row, 'products[].recipe', 'the printed recipe')],
   };
 }
 
@@ -102,7 +102,7 @@ function cupsOf({ amount, unit, per, perUnit, perOf }: IngredientRow, jar: strin
   const cups = valueIn<'volume'>({ value: amount, unit }, 'cup');
   if (perOf === 'raw') return cups / (per * valueIn<'mass'>({ value: 1, unit: perUnit as Unit<'mass'> }, 'kg'));
   const litres = per * valueIn<'volume'>({ value: 1, unit: perUnit as Unit<'volume'> }, 'L');
-  return perOf === 'ready' ? cups / litres : (cups / litres) * valueIn(describeJar({ jar }).capacity, 'L');
+  return perOf === 'ready' ? cups / litres : (cups / litres) * valueIn(readJar(jar).volume, 'L');
 }
 
 /** What the pantry gives for each unit and each kg, of everything the recipe takes from it. */

@@ -1,10 +1,10 @@
-import { describeJar } from '../../jars/describeJar';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import type { Basis } from '../../sources/basis';
 import { basisOf } from '../../sources/table';
 import { canningSyrup, type SyrupStrength } from '../../sugar/printedSyrups';
 import { cupOf } from '../../sugar/sweeteners';
+import { readJar } from '../../words/jar';
 
 /** A cup of granulated sugar, kg. */
 export const sugarCupKg = (): number => cupOf('sugar') / 1000;
@@ -24,7 +24,7 @@ export interface SyrupForJars {
  */
 export function syrupForJars(strength: SyrupStrength, jar: string): SyrupForJars {
   const row = canningSyrup(strength);
-  const quarts = valueIn(describeJar({ jar }).capacity, 'quart');
+  const quarts = valueIn(readJar(jar).volume, 'quart');
   const byQuarts = quarts >= 1;
   const [sugar, water, load] = byQuarts
     ? [row.sugar7Quarts, row.water7Quarts, QUARTS_IN_LOAD]
@@ -35,7 +35,11 @@ export function syrupForJars(strength: SyrupStrength, jar: string): SyrupForJars
     water: (jars) => quantityIn<'volume'>(cups(water, jars), 'cup', 'cup'),
     sugarKg: (jars) => cups(sugar, jars) * sugarCupKg(),
     basis: [
-      basisOf(row, `${strength} syrup for a load of ${byQuarts ? '7 quarts' : '9 pints'}, shared out by the jar`),
+      basisOf(
+        row,
+        'products[].recipe',
+        `${strength} syrup for a load of ${byQuarts ? '7 quarts' : '9 pints'}, shared out by the jar`,
+      ),
     ],
   };
 }

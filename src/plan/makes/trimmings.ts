@@ -1,11 +1,16 @@
+import steepedJson from '../../../data/plan/steeped.json';
 import { trayLoad } from '../../drying/guide/trayLoad';
 import { powder } from '../../drying/moisture/powder';
-import { scaleRange } from '../../quantity/range';
+import { mapRange, scaleRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
+import type { Unit } from '../../quantity/units';
 import { type Basis, joinBasis } from '../../sources/basis';
+import { asTable, type Practice, practiceBasis } from '../../sources/table';
 import { planCaution } from '../cautions';
+import { customary, customaryBasis, customaryRange } from '../customary';
 import type { Wanted } from '../request/planInput';
+import { standsBehind } from '../standsBehind';
 import { cooked, dried, taking } from './energyTaken';
 import {
   commonOf,
@@ -25,13 +30,9 @@ import {
 import { sugarCupKg } from './syrupForJars';
 
 /** A jar of powder, where the cook names no other size. */
-export const POWDER_JAR: Quantity<'mass'> = { value: 2, unit: 'oz' };
-/** Hours that peels take to snap: common practice. */
-const PEELS_DRY: Range<Quantity<'time'>> = {
-  low: { value: 6, unit: 'h' },
-  likely: { value: 8, unit: 'h' },
-  high: { value: 12, unit: 'h' },
-};
+export const POWDER_JAR: Quantity<'mass'> = { value: customary('powder-jar'), unit: 'oz' };
+/** Hours that peels take to snap. */
+const PEELS_DRY: Range<Quantity<'time'>> = mapRange(customaryRange('peels-dry'), (value) => ({ value, unit: 'h' }));
 /** Trimmings go in whole: nothing is lost before. */
 const WHOLE = {
   ready: { low: 1, likely: 1, high: 1 },
@@ -44,7 +45,8 @@ const WHOLE = {
 /** Powder from peels and trimmings, dried until they snap. */
 export function makePowder(day: Day, wanted: Wanted, product: number, trade: string): Made {
   const { dryer } = day.request.kitchen;
-  if (dryer === undefined) return leftOut(wanted, 'the kitchen has no dryer', 'use the trimmings for stock');
+  if (dryer === undefined)
+    return leftOut(wanted, 'no-dryer', 'the kitchen has no dryer', 'use the trimmings for stock');
   const { size = POWDER_JAR } = wanted;
   const { water, basis } = waterOf(day, trade);
   const ground = within(product, () =>
@@ -78,7 +80,7 @@ export function makePowder(day: Day, wanted: Wanted, product: number, trade: str
       ...common,
       madeOf: 'trimmings',
       supplies,
-      stockPerUnit: {},
+      stockPerUnit: [],
       ...(energy.perTray === undefined ? {} : { energyPerTray: energy.perTray }),
       traysPerKg: 1 / perTrayKg,
     },
@@ -92,48 +94,53 @@ export function makePowder(day: Day, wanted: Wanted, product: number, trade: str
         test: 'snaps and shatters when cold',
       },
       steps: ['Dry until the peels snap when cold, grind, sift, and jar at once with as little air as you can.'],
-      basis: joinBasis(ground.basis, tray.basis, basis, energy.basis, [
-        { of: 'hours that peels dry', kind: 'common-practice' },
-        ...workBasis,
-      ]),
+      basis: joinBasis(
+        standsBehind('products[].trays.dried', ground.basis, basis),
+        standsBehind('products[].trays.perTray', tray.basis),
+        standsBehind('products[].energy', energy.basis),
+        [customaryBasis('peels-dry', 'products[].trays.hours')],
+        workBasis,
+      ),
       cautions: ground.cautions,
     }),
   };
 }
 
-/** What trimmings give by the quart: common practice, no source. */
-interface Steeped {
-  /** Kg of trimmings that one quart takes. */
-  readonly kgPerQuart: Range<number>;
-  readonly water: Quantity<'volume'>;
-  readonly sugar?: Quantity<'volume'>;
+/** What a quart takes of trimmings. */
+interface SteepedRow extends Practice {
+  readonly make: 'vinegar' | 'jelly stock';
+  readonly kgLow: number;
+  readonly kgLikely: number;
+  readonly kgHigh: number;
+  readonly water: number;
+  readonly waterUnit: Unit<'volume'>;
+  readonly sugar?: number;
+  readonly sugarUnit?: Unit<'volume'>;
   readonly step: string;
   readonly caution: string;
 }
+const steeped = asTable<SteepedRow>(steepedJson).rows;
 
-const STEEPED: Readonly<Record<'vinegar' | 'jelly stock', Steeped>> = {
-  vinegar: {
-    kgPerQuart: { low: 0.35, likely: 0.45, high: 0.55 },
-    water: { value: 1, unit: 'quart' },
-    sugar: { value: 4, unit: 'tbsp' },
-    step: 'Cover the trimmings with sugared water, keep them under it, stir daily for two weeks, strain, and leave open to the air under a cloth until sour.',
-    caution: 'home-vinegar-strength',
-  },
-  'jelly stock': {
-    kgPerQuart: { low: 1, likely: 1.3, high: 1.6 },
-    water: { value: 5, unit: 'cup' },
-    step: 'Barely cover the trimmings with water, simmer until soft, and drip through a jelly bag without squeezing.',
-    caution: 'stock-is-not-canned',
-  },
-};
+function steepedOf(make: SteepedRow['make']) {
+  const row = steeped.find((each) => each.make === make);
+  if (row === undefined) throw new Error(`no row for ${make}`);
+  const { kgLow, kgLikely, kgHigh, water, waterUnit, sugar, sugarUnit, step, caution } = row;
+  return {
+    kgPerQuart: { low: kgLow, likely: kgLikely, high: kgHigh },
+    water: { value: water, unit: waterUnit } as Quantity<'volume'>,
+    ...(sugar === undefined ? {} : { sugar: { value: sugar, unit: sugarUnit } as Quantity<'volume'> }),
+    step,
+    caution,
+  };
+}
 
 /** Litres in the pot for each kg of trimmings that stock is made of, the water on them included; a litre is a kg. */
-const STOCK_LITRES: Range<number> = { low: 2, likely: 2, high: 2 };
+const STOCK_LITRES: Range<number> = customaryRange('stock-litres');
 
 /** Vinegar or jelly stock from peels and cores; a unit is a quart. */
 export function makeSteeped(day: Day, wanted: Wanted, product: number, trade: string): Made {
   const make = wanted.make as 'vinegar' | 'jelly stock';
-  const how = STEEPED[make];
+  const how = steepedOf(make);
   const { times, workBasis, ...common } = commonOf(day, trade, wanted, product, undefined, how.kgPerQuart.likely);
   const cooking =
     make === 'jelly stock' ? within(product, () => cooked(day.request.kitchen, times.cook as number)) : undefined;
@@ -143,8 +150,8 @@ export function makeSteeped(day: Day, wanted: Wanted, product: number, trade: st
   });
   const sugarKg = how.sugar === undefined ? 0 : valueIn(how.sugar, 'cup') * sugarCupKg();
   const basis: Basis[] = [
-    { of: `trimmings and water for a quart of ${make}`, kind: 'common-practice' },
-    ...(cooking?.basis ?? []),
+    practiceBasis('products[].recipe', `trimmings and water for a quart of ${make}`),
+    ...standsBehind('products[].energy', cooking?.basis ?? []),
     ...workBasis,
   ];
   const cook = cooking && {
@@ -161,7 +168,7 @@ export function makeSteeped(day: Day, wanted: Wanted, product: number, trade: st
       ...common,
       madeOf: 'trimmings',
       supplies,
-      stockPerUnit: {},
+      stockPerUnit: [],
       ...(sugarKg === 0 ? {} : { pantry: { sugar: { perUnit: sugarKg, perReadyKg: 0 } } }),
       ...(cook === undefined ? {} : { cook }),
     },

@@ -1,5 +1,7 @@
+import timesJson from '../../../data/plan/work-times.json';
 import { MINUTES_A_JAR } from '../../process/loadTimeline';
 import type { Basis } from '../../sources/basis';
+import { asTable, type Practice, practiceBasis } from '../../sources/table';
 import type { Make } from '../request/planInput';
 
 /**
@@ -20,41 +22,24 @@ export interface WorkTimes {
 /** Minutes of one pair of hands to put a jar into the canner and to lift it out again. */
 export const LIFT_A_JAR = 2 * MINUTES_A_JAR.likely;
 
-const BY_MAKE: Readonly<Record<Make, WorkTimes>> = {
-  jars: { perPound: 3, perUnit: 2, cook: 20 },
-  jam: { perPound: 3, perUnit: 1.5, cook: 45, stir: true },
-  dried: { perPound: 3, perUnit: 1 },
-  'freeze-dried': { perPound: 3, perUnit: 1 },
-  leather: { perPound: 2, perUnit: 2, cook: 20 },
-  frozen: { perPound: 2.5, perUnit: 1 },
-  powder: { perPound: 1, perUnit: 1 },
-  vinegar: { perPound: 0.5, perUnit: 2 },
-  'jelly stock': { perPound: 0.5, perUnit: 2, cook: 40 },
-};
-/** Forms that cook longer than pieces do before they are filled. */
-const COOK_BY_FORM: ReadonlyMap<string, number> = new Map([
-  ['sauce', 60],
-  ['puree', 45],
-  ['juice', 45],
-  ['butter', 150],
-  ['thick sauce', 120],
-]);
-/** Forms that burn to the pot where nobody stirs. */
-const STIRRED_FORMS = ['butter'];
-const QUICK_FORMS = ['whole', 'sauce', 'puree', 'juice', 'butter'];
+interface WorkRow extends Practice {
+  readonly make: Make;
+  readonly form?: string;
+  readonly perPound: number;
+  readonly perUnit: number;
+  readonly cook?: number;
+  readonly stir?: true;
+}
+const { rows } = asTable<WorkRow>(timesJson);
 
-/** The customary work times of a product. */
+/** The customary work times of a product: by its form where that has its own, and without a pot where it is packed raw. */
 export function workTimes(make: Make, form: string | undefined, pack: string | undefined): WorkTimes {
-  const times = BY_MAKE[make];
-  if (make !== 'jars') return times;
-  const perPound = QUICK_FORMS.includes(form ?? '') ? 1.5 : times.perPound;
-  if (pack === 'raw') return { perPound, perUnit: times.perUnit };
-  return {
-    perPound,
-    perUnit: times.perUnit,
-    cook: COOK_BY_FORM.get(form ?? '') ?? 20,
-    ...(STIRRED_FORMS.includes(form ?? '') ? { stir: true } : {}),
-  };
+  const own = rows.filter((each) => each.make === make);
+  const row = own.find((each) => each.form === form) ?? own.find((each) => each.form === undefined);
+  if (row === undefined) throw new Error(`no work times for ${make}`);
+  const { perPound, perUnit, cook, stir } = row;
+  if (cook === undefined || (make === 'jars' && pack === 'raw')) return { perPound, perUnit };
+  return { perPound, perUnit, cook, ...(stir === undefined ? {} : { stir }) };
 }
 
-export const WORK_BASIS: Basis = { of: 'minutes of work and of cooking', kind: 'common-practice' };
+export const WORK_BASIS: Basis = practiceBasis('products[].handsMinutes', 'minutes of work and of cooking');

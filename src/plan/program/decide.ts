@@ -1,7 +1,6 @@
 import type { Decided, Described, Making } from '../makes/making';
-import type { PantryItem } from '../request/planInput';
-import { decidedOf } from '../solver/relaxation';
-import { freezeTrays, promised, raw, readied, trays } from './program';
+import type { PantryItem } from '../request/pantryItems';
+import { amountIn, freezeTrays, keyOf, promised, raw, readied, trays } from './decisions';
 
 /** A product that is made, what was decided of it, and what is to be said of it. */
 export interface Kept {
@@ -25,7 +24,7 @@ export const pantryKgOf = ({ making, decided }: Pick<Kept, 'making' | 'decided'>
 /** What the program's values mean for one product: fruit, units promised, likely and to ready, trays. */
 export function decide({ activity }: Making, values: ReadonlyMap<string, number>): Decided {
   const { product, supplies } = activity;
-  const kg = (lot: number) => Math.max(0, decidedOf(values, raw(lot, product)));
+  const kg = (lot: number) => Math.max(0, amountIn(values, raw(lot, product)));
   const sum = (each: (supply: (typeof supplies)[number]) => number) =>
     supplies.reduce((total, supply) => total + kg(supply.lot) * each(supply), 0);
   const rawKg = sum(() => 1);
@@ -39,16 +38,16 @@ export function decide({ activity }: Making, values: ReadonlyMap<string, number>
       high: sum(({ readyPerKg }) => readyPerKg.high),
     },
     promised: Math.max(
-      decidedOf(values, promised(product)),
+      amountIn(values, promised(product)),
       Math.min(activity.most, Math.floor(sum(({ unitsPerKg }) => unitsPerKg.low) + NOISE)),
     ),
     likely: Math.floor(sum(({ unitsPerKg }) => unitsPerKg.likely) + NOISE),
-    ready: Math.min(decidedOf(values, readied(product)), Math.ceil(sum(({ unitsPerKg }) => unitsPerKg.high) - NOISE)),
+    ready: Math.min(amountIn(values, readied(product)), Math.ceil(sum(({ unitsPerKg }) => unitsPerKg.high) - NOISE)),
     trays: Math.ceil(
       Math.max(
         0,
         Math.min(
-          values.get(trays(product)) ?? decidedOf(values, freezeTrays(product)),
+          values.get(keyOf(trays(product))) ?? amountIn(values, freezeTrays(product)),
           rawKg * (activity.traysPerKg ?? activity.freezeDry?.traysPerKg ?? 0),
         ) - NOISE,
       ),

@@ -1,17 +1,13 @@
 import { freezerLoad } from '../../freezing/freezerLoad';
 import { valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
-import { jarStock } from '../makes/canner';
+import { customary } from '../customary';
 import { LIFT_A_JAR } from '../makes/work';
 import type { Activity, Capacity } from '../request/activity';
 import type { Window } from '../request/daySchedule';
 import type { Kitchen, PlanRequest } from '../request/planInput';
+import { amountOf, BAGS, FREEZER_LOAD, FREEZER_ROOM, type InStock, jarsOf, LIDS, type Stock } from '../request/stock';
 import type { Means } from '../schedule/job';
-
-/** How full a pot may be, so that nothing boils over, where the kitchen names no limit (common practice). */
-export const POT_FILL = 2 / 3;
-/** Burners of a usual stove (common practice). */
-const BURNERS = 4;
 
 export interface Pot {
   readonly label: string;
@@ -22,7 +18,7 @@ export interface Pot {
 /** Each single pot, the many of one kind spread out. */
 export const potsOf = (kitchen: Kitchen): Pot[] =>
   toldApart(
-    (kitchen.pots ?? []).flatMap(({ name, volume, count = 1, fill = POT_FILL }) =>
+    (kitchen.pots ?? []).flatMap(({ name, volume, count = 1, fill = customary('pot-fill') }) =>
       Array.from({ length: count }, () => ({
         label: name ?? `${volume.value} ${volume.unit} pot`,
         most: { value: volume.value * fill, unit: volume.unit },
@@ -90,7 +86,7 @@ const DAY = 24 * 60;
 
 /** The kitchen as the order of work sees it. */
 export function meansOf(kitchen: Kitchen, { hands, burners, stock, days }: Capacity): Means {
-  const load = stock['freezer load'];
+  const load = amountOf(stock, FREEZER_LOAD);
   return {
     hands,
     burners,
@@ -107,28 +103,18 @@ export function capacityOf({ lots, kitchen }: PlanRequest, activities: readonly 
   const windows = windowsOf(kitchen);
   const days = windows.length;
   const hands = kitchen.hands ?? 1;
-  const stock: Record<string, number> = {};
-  for (const { jar, count } of kitchen.jars ?? []) stock[jarStock(jar)] = (stock[jarStock(jar)] ?? 0) + count;
-  if (kitchen.lids !== undefined) stock.lid = kitchen.lids.count;
-  if (kitchen.bags?.count !== undefined) stock.bag = kitchen.bags.count;
-  if (kitchen.freezer !== undefined) {
-    stock['freezer room'] = valueIn(kitchen.freezer.room, 'L');
-    const whole = kitchen.freezer.volume;
-    if (whole !== undefined)
-      stock['freezer load'] = days * valueIn(freezerLoad({ freezerVolume: whole }).perDay.low, 'kg');
-  }
   const { freezeDryer } = kitchen;
   return {
     lots: lots.map(({ raw }) => valueIn(raw, 'kg')),
     days,
     minutes: windows.reduce((sum, { from, to }) => sum + to - from, 0),
     hands,
-    burners: kitchen.burners ?? BURNERS,
+    burners: kitchen.burners ?? customary('burners'),
     pots: potsOf(kitchen).map(({ most }) => valueIn(most, 'L')),
     canners: cannersOf(kitchen).length,
     vessels: vesselsOf(kitchen),
     lead: leadOf(activities, hands),
-    stock,
+    stock: stockOf(kitchen, days),
     trays: days * (kitchen.dryer?.trays ?? 0),
     ...(freezeDryer === undefined
       ? {}
@@ -140,6 +126,22 @@ export function capacityOf({ lots, kitchen }: PlanRequest, activities: readonly 
           },
         }),
   };
+}
+
+/** What the kitchen has in stock; nothing of what it names none of. */
+function stockOf({ jars = [], lids, bags, freezer }: Kitchen, days: number): InStock[] {
+  const counts = new Map<string, number>();
+  for (const { jar, count } of jars) counts.set(jar, (counts.get(jar) ?? 0) + count);
+  const some = (stock: Stock, amount: number | undefined): InStock[] =>
+    amount === undefined ? [] : [{ stock, amount }];
+  const whole = freezer?.volume;
+  return [
+    ...[...counts].flatMap(([jar, count]) => some(jarsOf(jar), count)),
+    ...some(LIDS, lids?.count),
+    ...some(BAGS, bags?.count),
+    ...some(FREEZER_ROOM, freezer && valueIn(freezer.room, 'L')),
+    ...some(FREEZER_LOAD, whole && days * valueIn(freezerLoad({ freezerVolume: whole }).perDay.low, 'kg')),
+  ];
 }
 
 /**

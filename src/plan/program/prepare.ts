@@ -1,10 +1,11 @@
-import { fail, StillroomError, within } from '../../errors/StillroomError';
-import { describeJar } from '../../jars/describeJar';
+import { fail, within } from '../../errors/StillroomError';
 import { readInput } from '../../quantity/fields';
-import { makeDried, makeFreezeDried, makeLeather } from '../makes/dried';
+import { makeDried } from '../makes/dried';
+import { makeFreezeDried } from '../makes/freezeDried';
 import { makeFrozen } from '../makes/frozen';
 import { makeJam } from '../makes/jam';
 import { makeJars } from '../makes/jars';
+import { makeLeather } from '../makes/leather';
 import {
   compositionOf,
   type Day,
@@ -21,7 +22,6 @@ import type { Activity, Capacity } from '../request/activity';
 import type { LeftOut } from '../request/dayPlan';
 import { learnedOf } from '../request/learned';
 import {
-  type Kitchen,
   type Lot,
   type Make,
   type PlanDayInput,
@@ -31,8 +31,8 @@ import {
 } from '../request/planInput';
 import type { Means } from '../schedule/job';
 import { loadsThatFit } from '../schedule/loadsThatFit';
-import type { Program } from '../solver/linearProgram';
 import { checkRequest } from './checkRequest';
+import type { DayProgram } from './decisions';
 import { capacityOf, meansOf } from './kitchen';
 import { pricesIn, withPrices } from './prices';
 import { toProgram } from './program';
@@ -61,7 +61,7 @@ export interface Prepared {
   readonly unmetMusts: readonly string[];
   readonly capacity: Capacity;
   readonly means: Means;
-  readonly program: Program;
+  readonly program: DayProgram;
 }
 
 const METRIC: ReadonlySet<string> = new Set(['g', 'mg', 'kg', 'tonne']);
@@ -71,16 +71,11 @@ const MOST_PAIRS = 300;
 
 /** Reads the request, makes each product ready for the program, and writes the program. */
 export function prepare(input: PlanDayInput): Prepared {
-  const read = readInput(planSchema, input);
-  checkRequest(read, input);
-  const request: PlanRequest = {
-    ...read,
-    kitchen: withJarNames(read.kitchen),
-    products: read.products.map(withJarName),
-  };
+  const request = readInput(planSchema, input);
+  checkRequest(request, input);
   const lots = knownLots(request.lots);
   const massUnit = (request.lots[0] as Lot).raw.unit;
-  const day: Day = { request, lots, learned: learnedOf(read.learned), massUnit, metric: METRIC.has(massUnit) };
+  const day: Day = { request, lots, learned: learnedOf(request.learned), massUnit, metric: METRIC.has(massUnit) };
   const trades = request.products.map(({ from }, product) => inProduct(product, () => compositionOf(from).produce));
   const pairs = trades.reduce((sum, trade) => sum + lots.filter((lot) => lot.trade === trade).length, 0);
   if (pairs > MOST_PAIRS) {
@@ -97,8 +92,8 @@ export function prepare(input: PlanDayInput): Prepared {
     if (!lots.some((lot) => lot.trade === trade)) {
       return {
         product: nameOf(wanted, trade),
-        reason: `no lot is ${trade}`,
-        instead: 'add the lot, or take the product off',
+        reason: { code: 'no-lot', text: `you have no ${trade} in your lots` },
+        instead: [{ text: 'add the lot, or leave the product out' }],
       };
     }
     return MAKERS[wanted.make](day, wanted, product, trade);
@@ -127,7 +122,7 @@ export function prepare(input: PlanDayInput): Prepared {
     leftOut: named.filter((each): each is LeftOut => !isMaking(each)),
     unmetMusts: named.flatMap((each, product) => {
       const least = request.products[product]?.least ?? 0;
-      return isMaking(each) || least === 0 ? [] : [`at least ${least} of ${each.product}: ${each.reason}`];
+      return isMaking(each) || least === 0 ? [] : [`at least ${least} of ${each.product}: ${each.reason.text}`];
     }),
     capacity,
     means,
@@ -145,41 +140,4 @@ function knownLots(lots: PlanRequest['lots']): KnownLot[] {
     const several = labels.filter((each) => each === label).length > 1;
     return { ...lot, index, trade: trades[index] as string, label: several ? `${label} ${sameBefore + 1}` : label };
   });
-}
-
-/** The jar's name in the table of sizes, so that `pints` and `16 oz` are one stock. */
-function jarName(jar: string, path: string): string {
-  try {
-    const { size, name } = describeJar({ jar });
-    return size ?? name;
-  } catch (error) {
-    if (!(error instanceof StillroomError)) throw error;
-    return fail(error.code, path, jar, error.expected);
-  }
-}
-
-const withJarName = (wanted: Wanted, product: number): Wanted =>
-  wanted.jar === undefined ? wanted : { ...wanted, jar: jarName(wanted.jar, `products[${product}].jar`) };
-
-function withJarNames(kitchen: Kitchen): Kitchen {
-  const { jars, canners } = kitchen;
-  return {
-    ...kitchen,
-    ...(jars === undefined
-      ? {}
-      : { jars: jars.map((stock, index) => ({ ...stock, jar: jarName(stock.jar, `kitchen.jars[${index}].jar`) })) }),
-    ...(canners === undefined
-      ? {}
-      : {
-          canners: canners.map((canner, index) => ({
-            ...canner,
-            holds: Object.fromEntries(
-              Object.entries(canner.holds).map(([jar, held]) => [
-                jarName(jar, `kitchen.canners[${index}].holds`),
-                held,
-              ]),
-            ),
-          })),
-        }),
-  };
 }

@@ -1,11 +1,11 @@
 import { quantityIn, valueIn } from '../../quantity/scale';
-import type { Range } from '../../quantity/types';
-import { jarStock } from '../makes/canner';
+import type { Money, Range } from '../../quantity/types';
+import { customary } from '../customary';
 import type { Activity, Cook, Supply } from '../request/activity';
-import { PANTRY, type PantryItem, type PlanRequest, pricesOf } from '../request/planInput';
-
-/** How often a jar is used in its life, where the kitchen does not say (common practice). */
-const JAR_USES = 10;
+import { PANTRY, type PantryItem } from '../request/pantryItems';
+import type { PlanRequest } from '../request/planInput';
+import { pricesOf } from '../request/pricesOf';
+import { amountOf, BAGS, firstOfEach, type InStock, jarsOf, LIDS, type Stock } from '../request/stock';
 
 /** What one of everything costs, in the request's currency; what has no price costs nothing. */
 export interface Prices {
@@ -13,7 +13,7 @@ export interface Prices {
   /** A kg of each lot: its price shared out by weight. */
   readonly lotKg: readonly number[];
   /** One of each stock: a jar over its life, a lid, a bag. */
-  readonly stock: Readonly<Record<string, number>>;
+  readonly stock: readonly InStock[];
   /** A kg of what the pantry holds. */
   readonly pantryKg: Readonly<Partial<Record<PantryItem, number>>>;
   /** A kWh of the stove, by what it burns, and of electricity. */
@@ -24,15 +24,14 @@ export interface Prices {
 
 /** Nothing where the request names no price. */
 export function pricesIn(request: PlanRequest): Prices | undefined {
-  const currency = pricesOf(request).find(({ path }) => !path.endsWith('.worth'))?.price.unit;
+  const currency = pricesOf(request).find(({ spent }) => spent)?.price.unit;
   if (currency === undefined) return undefined;
   const { jars = [], lids, bags, pantry = [], energy = {}, wage } = request.kitchen;
-  const stock: Record<string, number> = {};
-  for (const { jar, price, uses = JAR_USES } of jars) {
-    if (price !== undefined) stock[jarStock(jar)] ??= price.value / uses;
-  }
-  if (lids?.price !== undefined) stock.lid = lids.price.value;
-  if (bags?.price !== undefined) stock.bag = bags.price.value;
+  const stock = firstOfEach([
+    ...jars.flatMap(({ jar, price, uses = customary('jar-uses') }) => priced(jarsOf(jar), price, uses)),
+    ...priced(LIDS, lids?.price),
+    ...priced(BAGS, bags?.price),
+  ]);
   const pantryKg: Partial<Record<PantryItem, number>> = {};
   for (const { item, amount, price } of pantry) {
     if (price !== undefined) pantryKg[item] ??= price.value / valueIn(amount, 'kg');
@@ -48,6 +47,10 @@ export function pricesIn(request: PlanRequest): Prices | undefined {
     handsMinute: (wage?.value ?? 0) / 60,
   };
 }
+
+/** What one of a stock costs, over so many uses. */
+const priced = (stock: Stock, price: Money | undefined, uses = 1): InStock[] =>
+  price === undefined ? [] : [{ stock, amount: price.value / uses }];
 
 /** Energy is paid for at its likely figure. */
 const paidFor = (kWh: Range<number> | undefined, price: number): number => (kWh?.likely ?? 0) * price;
@@ -105,7 +108,7 @@ function costOfUnit(
   { stockPerUnit, pantry = {}, handsPerUnit }: Activity,
   { stock, pantryKg, handsMinute }: Prices,
 ): number {
-  const ofStock = Object.entries(stockPerUnit).reduce((sum, [name, perUnit]) => sum + perUnit * (stock[name] ?? 0), 0);
+  const ofStock = stockPerUnit.reduce((sum, each) => sum + each.amount * (amountOf(stock, each.stock) ?? 0), 0);
   return PANTRY.reduce(
     (sum, item) => sum + (pantryKg[item] ?? 0) * (pantry[item]?.perUnit ?? 0),
     ofStock + handsPerUnit * handsMinute,

@@ -1,5 +1,6 @@
 import type { Range } from '../../quantity/types';
-import type { PantryItem } from './planInput';
+import type { PantryItem } from './pantryItems';
+import type { InStock } from './stock';
 
 /**
  * What one wanted product asks of the lots and the kitchen, in plain numbers (kg, L, min): all that the program
@@ -18,8 +19,8 @@ export interface Activity {
   readonly most: number;
   /** If any is promised at all, then at least so many: the smallest batch worth the trouble. */
   readonly smallest?: number;
-  /** Stock that one unit takes: `jar pint`, `lid`, `bag`, `freezer room`. */
-  readonly stockPerUnit: Readonly<Record<string, number>>;
+  /** Stock that one unit takes. */
+  readonly stockPerUnit: readonly InStock[];
   /** Kg of what the pantry holds for each unit readied, for each kg of prepared produce and of raw produce. */
   readonly pantry?: Readonly<Partial<Record<PantryItem, PantryTaken>>>;
   /** Units promised of each batch, where only whole batches are made: as many as `cook.batchLitres` gives at least. */
@@ -130,8 +131,8 @@ export interface Capacity {
   readonly vessels?: readonly (number | undefined)[];
   /** Minutes of each day before the first canner load can start. */
   readonly lead: number;
-  /** Stock on hand, by the same names as `stockPerUnit`; what is not listed is not limited. */
-  readonly stock: Readonly<Record<string, number>>;
+  /** Stock on hand; what is not listed is not limited. */
+  readonly stock: readonly InStock[];
   /** Dryer trays, each counted once a day. */
   readonly trays: number;
   readonly freezeDryer?: { readonly trays: number; readonly iceKg: number; readonly loads: number };

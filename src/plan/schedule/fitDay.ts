@@ -1,14 +1,14 @@
 import { fail } from '../../errors/StillroomError';
 import { type Effort, FEWEST_NODES, nodesFor } from '../makes/effort';
 import { decide, isMade, type Kept } from '../program/decide';
+import type { DayProgram } from '../program/decisions';
 import { windowsOf } from '../program/kitchen';
 import type { Prepared } from '../program/prepare';
 import { minuteShare } from '../program/program';
 import type { DaySchedule, Window } from '../request/daySchedule';
-import type { Program } from '../solver/linearProgram';
 import { reachOf, type Solved, type SolveOptions } from '../solver/solve';
 import { workedBy } from './bound';
-import { brokenRules } from './checkSchedule';
+import { brokenRules } from './checkTasks';
 import { jobsOf } from './jobs';
 import { scheduleJobs } from './scheduleJobs';
 
@@ -18,7 +18,7 @@ export interface Fitted {
   /** The same as the search of `program` left it: how far it is proven against that. */
   readonly solved: Solved;
   /** The program it is the best of, and the share of the day's minutes in it: 1, or less where more would run late. */
-  readonly program: Program;
+  readonly program: DayProgram;
   readonly share: number;
   readonly kept: readonly Kept[];
   readonly schedule: DaySchedule;
@@ -45,11 +45,11 @@ const NEAR = 0.02;
 export function fitDay(
   prepared: Prepared,
   best: Solved,
-  search: (program: Program, options: SolveOptions) => Solved,
+  search: (program: DayProgram, options: SolveOptions) => Solved,
   effort: Effort,
 ): { readonly fits: boolean; readonly plan: Fitted | undefined } {
   const windows = windowsOf(prepared.request.kitchen);
-  const orderOf = (found: Solved, program: Program, share: number): Fitted | undefined => {
+  const orderOf = (found: Solved, program: DayProgram, share: number): Fitted | undefined => {
     const kept = keptOf(prepared, found);
     const jobs = jobsOf(prepared, kept, found.values);
     if (jobs.length > MOST_JOBS)

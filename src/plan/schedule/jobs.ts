@@ -1,22 +1,14 @@
 import { valueIn } from '../../quantity/scale';
-import type { KnownLot } from '../makes/making';
-import { massOf } from '../makes/making';
-import { LIFT_A_JAR } from '../makes/work';
-import { type Kept, NOISE } from '../program/decide';
-import type { Prepared } from '../program/prepare';
-import { cannersFor, loads } from '../program/program';
-import type { Canning, Cook } from '../request/activity';
+import { customary } from '../customary';
+import type { Kept } from '../program/decide';
 import type { Wanted } from '../request/planInput';
-import { decidedOf } from '../solver/relaxation';
-import type { Cooking, Job, Portion, QuietStep, Trimmings } from './job';
-import { batchesOver, fitsAlone } from './loadsThatFit';
+import { amountOf, FREEZER_LOAD } from '../request/stock';
+import { cannedJobs } from './cannedJobs';
+import type { Job, QuietStep } from './job';
+import { batchesOf, evenly, needsOf, portionOf, STRETCH, stretchesOf, type Whole } from './portion';
 
-/** Minutes by the clock that all hands prepare at a stretch before it goes on trays or into packs: common practice. */
-const STRETCH = 45;
 /** A freezer load is given a day to freeze through, the day of `freezerLoad`. */
-const FREEZE = 24 * 60;
-
-type Whole = Pick<Prepared, 'day' | 'request' | 'capacity' | 'means'>;
+const FREEZE = 60 * customary('freeze-through');
 
 /** What a plan decided, as jobs that can be put in order. */
 export function jobsOf(prepared: Whole, kept: readonly Kept[], values: ReadonlyMap<string, number>): Job[] {
@@ -34,172 +26,6 @@ export function jobsOf(prepared: Whole, kept: readonly Kept[], values: ReadonlyM
       .flatMap((each) => (makeOf(each) === 'powder' ? driedJobs(prepared, each) : steepedJobs(prepared, each))),
   ];
 }
-
-/** A share of a product's work as one portion. */
-function portionOf(
-  { day, capacity }: Whole,
-  { making, decided }: Kept,
-  share: number,
-  units: number,
-  fill: number,
-): Portion {
-  const { activity, label, unit } = making;
-  const lots = [...decided.rawByLot].filter(([, kg]) => kg > NOISE).map(([lot]) => day.lots[lot] as KnownLot);
-  const { cook } = activity;
-  const kg = decided.rawKg * share;
-  const largest = Math.max(...capacity.pots, NOISE);
-  return {
-    product: label,
-    what: `${activity.madeOf === 'trimmings' ? 'trimmings of ' : ''}${lots.map((lot) => lot.label).join(' and ')}`,
-    raw: massOf(day, kg),
-    filled: { count: units, unit },
-    prepare: activity.handsPerKg * kg,
-    fill,
-    ...(cook === undefined ? {} : { cook: cookingOf(cook, cook.litresPerKg * kg, largest) }),
-    drops:
-      activity.madeOf === 'trimmings'
-        ? []
-        : activity.supplies.map(
-            ({ lot, trimmingsPerKg }): Trimmings => ({
-              lot,
-              kg: (decided.rawByLot.get(lot) ?? 0) * share * trimmingsPerKg.low,
-            }),
-          ),
-  };
-}
-
-/** A portion in its pot: at once, or where it is blanched a batch after the other in the same water. */
-function cookingOf({ minutes, stirred, blanch }: Cook, litres: number, largest: number): Cooking {
-  if (blanch === undefined) return { minutes: Math.ceil(minutes), litres, stirred };
-  const batches = batchesIn(litres, largest);
-  return {
-    minutes: Math.ceil(minutes * batches - NOISE),
-    litres: litres / batches,
-    stirred,
-    blanch: { heat: blanch.minutes, batches },
-  };
-}
-const batchesIn = (litres: number, pot: number): number => Math.max(1, Math.ceil(litres / pot - NOISE));
-
-/** So many equal parts of a whole number, the larger ones first: 7 in 3 is 3, 2, 2. */
-export const evenly = (whole: number, parts: number): number[] =>
-  Array.from({ length: parts }, (_, index) => Math.floor(whole / parts) + (index < whole % parts ? 1 : 0));
-
-/** Batches that a share of a product takes in the largest pot. */
-const batchesOf = ({ capacity }: Whole, { making, decided }: Kept, share: number): number => {
-  const litres = (making.activity.cook?.litresPerKg ?? 0) * decided.rawKg * share;
-  return batchesIn(litres, Math.max(...capacity.pots, NOISE));
-};
-
-/** One load: jars of one product, or of several that share its process. */
-type Load = readonly { readonly each: Kept; readonly jars: number }[];
-
-/** Canner loads, each prepared, cooked and filled for itself: no more than one load's food stands ready at a time. */
-function cannedJobs(prepared: Whole, kept: readonly Kept[], values: ReadonlyMap<string, number>): Job[] {
-  const groups = new Map<string, Kept[]>();
-  for (const each of kept) {
-    const { canning } = each.making.activity;
-    if (canning !== undefined) groups.set(canning.key, [...(groups.get(canning.key) ?? []), each]);
-  }
-  return [...groups.values()].flatMap((group) => {
-    const canning: Canning = {
-      ...(group[0]?.making.activity.canning as Canning),
-      canners: cannersFor(group.map(({ making }) => making.activity)),
-    };
-    const planned = canning.canners.flatMap(({ canner, jars }) =>
-      Array.from({ length: decidedOf(values, loads(canning.key, canner)) }, () => jars),
-    );
-    return sharedOut(group, planned).flatMap((load): Job[] => jobsThatFit(prepared, canning, load));
-  });
-}
-
-/** Jars shared out over loads: whole loads of one product where there are enough, what is left over together. */
-export function sharedOut(group: readonly Kept[], planned: readonly number[]): Load[] {
-  const places = [...planned].sort((one, other) => one - other);
-  const most = places[places.length - 1] ?? 1;
-  const all = group.reduce((sum, { decided }) => sum + decided.ready, 0);
-  if (group.length > 1 && places[0] === most) {
-    const whole = group.flatMap((each): Load[] =>
-      Array.from({ length: Math.floor(each.decided.ready / most) }, () => [{ each, jars: most }]),
-    );
-    const rests = group.map((each) => ({ each, jars: each.decided.ready % most })).filter(({ jars }) => jars > 0);
-    const together: { each: Kept; jars: number }[][] = [];
-    for (const rest of rests.sort((one, other) => other.jars - one.jars)) {
-      const room = together.find((load) => load.reduce((sum, { jars }) => sum + jars, rest.jars) <= most);
-      if (room === undefined) together.push([rest]);
-      else room.push(rest);
-    }
-    if (whole.length + together.length <= places.length) return [...whole, ...together];
-  }
-  // evenly, so that no load is all but empty
-  const queue = group.map((each) => ({ each, left: each.decided.ready }));
-  let left = all;
-  const count = evenCount(places, all);
-  return places.slice(places.length - count).map((room, index) => {
-    let jars = Math.min(room, Math.ceil(left / (count - index)));
-    left -= jars;
-    const load: { each: Kept; jars: number }[] = [];
-    for (const entry of queue) {
-      const taken = Math.min(entry.left, jars);
-      if (taken === 0) continue;
-      load.push({ each: entry.each, jars: taken });
-      entry.left -= taken;
-      jars -= taken;
-    }
-    return load;
-  });
-}
-
-/** The fewest of the planned loads, the largest first, that hold all jars. */
-function evenCount(places: readonly number[], jars: number): number {
-  let held = 0;
-  let count = 0;
-  while (held < jars && count < places.length) {
-    count += 1;
-    held += places[places.length - count] as number;
-  }
-  return count;
-}
-
-/** A load as one job; as two smaller ones, and so on, where its first jars would wait too long for its last. */
-function jobsThatFit(prepared: Whole, canning: Canning, load: Load): Job[] {
-  const job = cannedJob(prepared, canning, load);
-  const jars = load.reduce((sum, part) => sum + part.jars, 0);
-  if (jars <= 1 || fitsAlone(job, prepared.means)) return [job];
-  // two products first part from each other, then a load of one is halved
-  const parts: Load[] =
-    load.length > 1
-      ? load.map((part) => [part])
-      : evenly(jars, 2).map((some) => load.map(({ each }) => ({ each, jars: some })));
-  return parts.flatMap((part) => jobsThatFit(prepared, canning, part));
-}
-
-function cannedJob(prepared: Whole, canning: Canning, load: Load): Job {
-  const jars = load.reduce((sum, part) => sum + part.jars, 0);
-  const portions = load.flatMap(({ each, jars: own }) => {
-    const { decided, making } = each;
-    const { cook } = making.activity;
-    const litresPerJar = ((cook?.litresPerKg ?? 0) * decided.rawKg) / decided.ready;
-    const perJar = making.activity.handsPerUnit - LIFT_A_JAR;
-    const batches = cook === undefined ? [own] : batchesOver(own, litresPerJar, prepared.capacity.pots);
-    return batches.map((some) => portionOf(prepared, each, some / decided.ready, some, Math.max(0, perJar) * some));
-  });
-  const { jar } = canning;
-  return {
-    portions,
-    into: {
-      kind: 'can',
-      jars: { count: jars, unit: `${jar} jar` },
-      lift: (LIFT_A_JAR / 2) * jars,
-      canners: canning.canners.filter((canner) => canner.jars >= jars),
-    },
-    needs: [],
-  };
-}
-
-/** How often a product's work is broken off to load what is ready. */
-const stretchesOf = ({ capacity }: Whole, { making, decided }: Kept): number =>
-  Math.ceil((making.activity.handsPerKg * decided.rawKg) / (STRETCH * capacity.hands));
 
 /** What goes on dryer trays, a stretch of work at a time. */
 function driedJobs(prepared: Whole, each: Kept): Job[] {
@@ -230,9 +56,6 @@ function driedJobs(prepared: Whole, each: Kept): Job[] {
     };
   });
 }
-
-const needsOf = ({ making, decided }: Kept, share: number): Trimmings[] =>
-  making.activity.madeOf === 'trimmings' ? [...decided.rawByLot].map(([lot, kg]) => ({ lot, kg: kg * share })) : [];
 
 /** Runs of the freeze-dryer, each as full as its trays allow, products together. */
 function freezeDriedJobs(prepared: Whole, kept: readonly Kept[]): Job[] {
@@ -290,9 +113,9 @@ function potsFull(prepared: Whole, each: Kept): number {
 /** Packs for the freezer, a stretch of work at a time. */
 function frozenJobs(prepared: Whole, each: Kept): Job[] {
   const { decided, making } = each;
-  const kgPerPack = making.activity.stockPerUnit['freezer load'] ?? 0;
+  const kgPerPack = amountOf(making.activity.stockPerUnit, FREEZER_LOAD) ?? 0;
   const { capacity } = prepared;
-  const aDay = (capacity.stock['freezer load'] ?? Number.POSITIVE_INFINITY) / capacity.days;
+  const aDay = (amountOf(capacity.stock, FREEZER_LOAD) ?? Number.POSITIVE_INFINITY) / capacity.days;
   const fewest = Math.max(
     1,
     stretchesOf(prepared, each),

@@ -39,24 +39,7 @@ export function relaxation(
   program: Program,
 ): (ranges: Ranges, objective?: ReadonlyMap<string, number>) => Relaxed | undefined {
   const { given, sources } = givenByEqualities(program);
-  const base = new Map<string, Range>();
-  const rows: { readonly terms: Terms; readonly constraint: Constraint }[] = [];
-  const addRow = (bound: Bound): void => {
-    const { terms, constant } = inPlace(bound.terms, given);
-    const min = (bound.min ?? Number.NEGATIVE_INFINITY) - constant;
-    const max = (bound.max ?? Number.POSITIVE_INFINITY) - constant;
-    const [only] = terms;
-    if (terms.length === 1 && only !== undefined && only[1] > 0) {
-      base.set(only[0], both(base.get(only[0]) ?? FREE, { min: min / only[1], max: max / only[1] }));
-    } else if (!saysNothing(terms, min, max)) {
-      rows.push({
-        terms,
-        constraint: { ...(Number.isFinite(min) ? { min } : {}), ...(Number.isFinite(max) ? { max } : {}) },
-      });
-    }
-  };
-  for (const bound of program.bounds) if (!sources.has(bound)) addRow(bound);
-  for (const [name, { terms, constant }] of given) addRow({ name, terms, min: -constant });
+  const { base, rows } = rowsOf(program, given, sources);
 
   // Numbers as keys: row 0 is the objective, then the rows, then the range of each variable.
   const names = program.variables.flatMap(({ name }) => (given.has(name) ? [] : [name]));
@@ -116,6 +99,38 @@ export function relaxation(
     }
     return { worth: found.result + aim.constant, values };
   };
+}
+
+interface Row {
+  readonly terms: Terms;
+  readonly constraint: Constraint;
+}
+
+/** The bounds as rows; those on one variable as its range. */
+function rowsOf(
+  program: Program,
+  given: ReadonlyMap<string, Given>,
+  sources: ReadonlySet<Bound>,
+): { readonly base: Map<string, Range>; readonly rows: Row[] } {
+  const base = new Map<string, Range>();
+  const rows: Row[] = [];
+  const addRow = (bound: Bound): void => {
+    const { terms, constant } = inPlace(bound.terms, given);
+    const min = (bound.min ?? Number.NEGATIVE_INFINITY) - constant;
+    const max = (bound.max ?? Number.POSITIVE_INFINITY) - constant;
+    const [only] = terms;
+    if (terms.length === 1 && only !== undefined && only[1] > 0) {
+      base.set(only[0], both(base.get(only[0]) ?? FREE, { min: min / only[1], max: max / only[1] }));
+    } else if (!saysNothing(terms, min, max)) {
+      rows.push({
+        terms,
+        constraint: { ...(Number.isFinite(min) ? { min } : {}), ...(Number.isFinite(max) ? { max } : {}) },
+      });
+    }
+  };
+  for (const bound of program.bounds) if (!sources.has(bound)) addRow(bound);
+  for (const [name, { terms, constant }] of given) addRow({ name, terms, min: -constant });
+  return { base, rows };
 }
 
 const both = (one: Range, other: Range): Range => ({

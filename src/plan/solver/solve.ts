@@ -1,6 +1,7 @@
 import { costOf, type Effort } from '../makes/effort';
 import type { Program } from './linearProgram';
 import { decidedOf, type Range, type Ranges, type Relaxed, relaxation } from './relaxation';
+import { lowered, rounded, roundedUp, WHOLE } from './rounding';
 
 export interface Solved {
   readonly feasible: boolean;
@@ -29,9 +30,6 @@ export interface SolveOptions {
  */
 export const mostNodes = (program: Program): number =>
   Math.max(200, Math.min(50_000, Math.floor(1.5e10 / costOf(program))));
-/** A value this near a whole number is one: the simplex works in doubles. */
-const WHOLE = 1e-6;
-
 /** Nodes after which a large day that has no plan yet is given one by rounding down. */
 const LONG_DIVE = 100;
 const MOST_ROUNDS = 50;
@@ -101,86 +99,27 @@ function branchingVariable(
  * @returns the best plan and whether it is proven best; `feasible: false` when no values meet every bound
  */
 export function solve(program: Program, { among, start, nodes: given, effort }: SolveOptions = {}): Solved {
-  const most = given ?? mostNodes(program);
-  const wholes = program.variables.filter(({ integer }) => integer).map(({ name }) => name);
-  const valuedWholes = program.variables.filter(({ integer, worth }) => integer && worth !== 0).map(({ name }) => name);
-  const relax = relaxation(program);
-  const grain = granularity(program);
-  const experience = new Map<string, Experience>();
-  let best: Relaxed | undefined = start?.feasible ? { worth: start.worth, values: start.values } : undefined;
-  let nodes = 0;
-  let dived = false;
-
-  const couldBeat = (bound: number): boolean => {
-    if (best === undefined) return true;
-    const reach = grain > 0 ? Math.floor((bound + 1e-6) / grain) * grain : bound;
-    return reach > best.worth + Math.max(1e-9, 1e-9 * Math.abs(best.worth)) + (grain > 0 ? grain / 2 : 0);
+  const search: Search = {
+    program,
+    relax: relaxation(program),
+    grain: granularity(program),
+    experience: new Map(),
+    wholes: program.variables.filter(({ integer }) => integer).map(({ name }) => name),
+    valuedWholes: program.variables.filter(({ integer, worth }) => integer && worth !== 0).map(({ name }) => name),
+    best: start?.feasible ? { worth: start.worth, values: start.values } : undefined,
+    nodes: 0,
+    dived: false,
   };
-  const learn = (name: string, side: 'up' | 'down', loss: number, distance: number): void => {
-    const known = experience.get(name) ?? { down: 0, downs: 0, up: 0, ups: 0 };
-    known[side] += loss / Math.max(distance, WHOLE);
-    known[side === 'up' ? 'ups' : 'downs'] += 1;
-    experience.set(name, known);
-  };
-  const child = (node: Node, name: string, side: 'up' | 'down'): Node | undefined => {
-    const value = decidedOf(node.values, name);
-    const range = node.ranges.get(name) ?? { min: 0, max: Number.POSITIVE_INFINITY };
-    const narrowed = side === 'up' ? { ...range, min: Math.ceil(value) } : { ...range, max: Math.floor(value) };
-    const ranges = new Map(node.ranges).set(name, narrowed);
-    nodes += 1;
-    const relaxed = relax(ranges);
-    if (relaxed === undefined) return undefined;
-    const distance = side === 'up' ? Math.ceil(value) - value : value - Math.floor(value);
-    learn(name, side, Math.max(0, node.worth - relaxed.worth), distance);
-    return couldBeat(relaxed.worth) ? { ...relaxed, ranges, depth: node.depth + 1 } : undefined;
-  };
-
-  const root = relax(new Map());
-  if (root === undefined) {
-    if (effort !== undefined) effort.nodes = Math.max(0, effort.nodes - 1);
-    return { feasible: false, optimal: true, gap: 0, worth: 0, values: new Map() };
-  }
-  const open: Node[] = [{ ...root, ranges: new Map(), depth: 0 }];
-  let current: Node | undefined;
-  while (nodes < most) {
-    current ??= takeBest(open);
-    if (current === undefined) break;
-    if (!couldBeat(current.worth)) {
-      current = undefined;
-      continue;
-    }
-    const up = roundedUp(program, current.values);
-    const name =
-      branchingVariable(current, [...valuedWholes, ...up.inTheWay], experience) ??
-      (up.inTheWay.size > 0 ? branchingVariable(current, wholes, experience) : undefined);
-    if (name === undefined) {
-      best = { worth: current.worth, values: up.values };
-      dived = true;
-      current = undefined;
-      continue;
-    }
-    if (!dived && nodes >= Math.min(LONG_DIVE, most / 2)) {
-      dived = true;
-      const quick = downhill(program, relax, valuedWholes);
-      if (quick !== undefined && couldBeat(quick.worth)) best = quick;
-    }
-    const down = child(current, name, 'down');
-    const upper = child(current, name, 'up');
-    // dive on the better side, keep the other for later
-    const [next, other] =
-      (upper?.worth ?? Number.NEGATIVE_INFINITY) > (down?.worth ?? Number.NEGATIVE_INFINITY)
-        ? [upper, down]
-        : [down, upper];
-    if (other !== undefined) open.push(other);
-    current = next;
-  }
+  const root = search.relax(new Map());
+  const left = root === undefined ? [] : explore(search, root, given ?? mostNodes(program));
   // the root costs what a node does
-  if (effort !== undefined) effort.nodes = Math.max(0, effort.nodes - nodes - 1);
-  const left = [...open, ...(current === undefined ? [] : [current])].filter(({ worth }) => couldBeat(worth));
-  if (best === undefined) return { feasible: false, optimal: left.length === 0, gap: 0, worth: 0, values: new Map() };
+  if (effort !== undefined) effort.nodes = Math.max(0, effort.nodes - search.nodes - 1);
+  const { best, wholes } = search;
+  if (root === undefined || best === undefined)
+    return { feasible: false, optimal: left.length === 0, gap: 0, worth: 0, values: new Map() };
   const whole = rounded(best.values, wholes);
   const held = new Map(wholes.map((name) => [name, { min: decidedOf(whole, name), max: decidedOf(whole, name) }]));
-  const settled = among === undefined ? undefined : relax(held, among);
+  const settled = among === undefined ? undefined : search.relax(held, among);
   const reach = Math.max(best.worth, ...left.map(({ worth }) => worth));
   return {
     feasible: true,
@@ -189,6 +128,91 @@ export function solve(program: Program, { among, start, nodes: given, effort }: 
     worth: best.worth,
     values: lowered(program, settled === undefined ? whole : rounded(settled.values, wholes)),
   };
+}
+
+/** A search at work. */
+interface Search {
+  readonly program: Program;
+  readonly relax: ReturnType<typeof relaxation>;
+  readonly grain: number;
+  readonly experience: Map<string, Experience>;
+  readonly wholes: readonly string[];
+  readonly valuedWholes: readonly string[];
+  best: Relaxed | undefined;
+  nodes: number;
+  dived: boolean;
+}
+
+/** Whether a branch with this bound may hold a better plan than the best so far. */
+function couldBeat({ best, grain }: Search, bound: number): boolean {
+  if (best === undefined) return true;
+  const reach = grain > 0 ? Math.floor((bound + 1e-6) / grain) * grain : bound;
+  return reach > best.worth + Math.max(1e-9, 1e-9 * Math.abs(best.worth)) + (grain > 0 ? grain / 2 : 0);
+}
+
+/** Opens nodes until none is left or as many as may be are open; answers what could still be better. */
+function explore(search: Search, root: Relaxed, most: number): Node[] {
+  const open: Node[] = [{ ...root, ranges: new Map(), depth: 0 }];
+  let current: Node | undefined;
+  while (search.nodes < most) {
+    current ??= takeBest(open);
+    if (current === undefined) break;
+    const name = couldBeat(search, current.worth) ? branchOf(search, current) : undefined;
+    if (name === undefined) {
+      current = undefined;
+      continue;
+    }
+    if (!search.dived && search.nodes >= Math.min(LONG_DIVE, most / 2)) {
+      search.dived = true;
+      const quick = downhill(search.program, search.relax, search.valuedWholes);
+      if (quick !== undefined && couldBeat(search, quick.worth)) search.best = quick;
+    }
+    const down = child(search, current, name, 'down');
+    const upper = child(search, current, name, 'up');
+    // dive on the better side, keep the other for later
+    const [next, other] =
+      (upper?.worth ?? Number.NEGATIVE_INFINITY) > (down?.worth ?? Number.NEGATIVE_INFINITY)
+        ? [upper, down]
+        : [down, upper];
+    if (other !== undefined) open.push(other);
+    current = next;
+  }
+  return [...open, ...(current === undefined ? [] : [current])].filter(({ worth }) => couldBeat(search, worth));
+}
+
+/** The variable to branch on; nothing where the node is a whole plan, which is then the best so far. */
+function branchOf(search: Search, node: Node): string | undefined {
+  const { program, experience, wholes, valuedWholes } = search;
+  const up = roundedUp(program, node.values);
+  const name =
+    branchingVariable(node, [...valuedWholes, ...up.inTheWay], experience) ??
+    (up.inTheWay.size > 0 ? branchingVariable(node, wholes, experience) : undefined);
+  if (name === undefined) {
+    search.best = { worth: node.worth, values: up.values };
+    search.dived = true;
+  }
+  return name;
+}
+
+/** A node with one variable rounded down or up; nothing where it holds no better plan. */
+function child(search: Search, node: Node, name: string, side: 'up' | 'down'): Node | undefined {
+  const value = decidedOf(node.values, name);
+  const range = node.ranges.get(name) ?? { min: 0, max: Number.POSITIVE_INFINITY };
+  const narrowed = side === 'up' ? { ...range, min: Math.ceil(value) } : { ...range, max: Math.floor(value) };
+  const ranges = new Map(node.ranges).set(name, narrowed);
+  search.nodes += 1;
+  const relaxed = search.relax(ranges);
+  if (relaxed === undefined) return undefined;
+  const distance = side === 'up' ? Math.ceil(value) - value : value - Math.floor(value);
+  learn(search, name, side, Math.max(0, node.worth - relaxed.worth), distance);
+  return couldBeat(search, relaxed.worth) ? { ...relaxed, ranges, depth: node.depth + 1 } : undefined;
+}
+
+function learn({ experience }: Search, name: string, side: 'up' | 'down', loss: number, distance: number): void {
+  const known = experience.get(name) ?? { down: 0, downs: 0, up: 0, ups: 0 };
+  known[side] += loss / Math.max(distance, WHOLE);
+  known[side === 'up' ? 'ups' : 'downs'] += 1;
+  experience.set(name, known);
 }
 
 /**
@@ -221,63 +245,4 @@ function takeBest(open: Node[]): Node | undefined {
     if (at === -1 || worth > (open[at]?.worth ?? 0)) at = index;
   });
   return at === -1 ? undefined : open.splice(at, 1)[0];
-}
-
-const rounded = (values: ReadonlyMap<string, number>, wholes: readonly string[]): Map<string, number> => {
-  const clean = new Map(values);
-  for (const name of wholes) clean.set(name, Math.round(clean.get(name) ?? 0) + 0); // never -0
-  return clean;
-};
-
-/**
- * The whole variables that add nothing to the objective (jars to ready, batches, loads, trays) rounded up, and which
- * of them break a bound by it. Where none does and the others are whole, the day is settled without branching on them.
- */
-function roundedUp(
-  { variables, bounds }: Program,
-  values: ReadonlyMap<string, number>,
-): { values: ReadonlyMap<string, number>; inTheWay: ReadonlySet<string> } {
-  const whole = new Map(values);
-  const moved = new Set<string>();
-  for (const { name, worth, integer } of variables) {
-    if (!integer || worth !== 0) continue;
-    const value = decidedOf(values, name);
-    const up = Math.ceil(value - WHOLE);
-    if (up > value + WHOLE) moved.add(name);
-    whole.set(name, up);
-  }
-  const inTheWay = new Set<string>();
-  for (const { terms, min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY } of bounds) {
-    const sum = terms.reduce((total, [name, weight]) => total + weight * decidedOf(whole, name), 0);
-    const slack = 1e-6 * Math.max(1, Math.abs(sum));
-    if (sum >= min - slack && sum <= max + slack) continue;
-    for (const [name] of terms) if (moved.has(name)) inTheWay.add(name);
-  }
-  return { values: whole, inTheWay };
-}
-
-/**
- * The whole variables that add nothing to the objective lowered as far as every bound allows: no jar too many readied,
- * and then no load too many for the jars, and no batch too many for the loads.
- */
-function lowered(program: Program, values: ReadonlyMap<string, number>): ReadonlyMap<string, number> {
-  const low = loweredOnce(program, values);
-  return [...low].some(([name, value]) => value !== decidedOf(values, name)) ? lowered(program, low) : low;
-}
-
-function loweredOnce({ variables, bounds }: Program, values: ReadonlyMap<string, number>): Map<string, number> {
-  const low = new Map(values);
-  for (const { name, worth, integer } of variables) {
-    if (!integer || worth !== 0) continue;
-    let spare = decidedOf(low, name);
-    for (const { terms, min, max } of bounds) {
-      const weight = terms.reduce((total, [each, own]) => (each === name ? total + own : total), 0);
-      const end = weight > 0 ? min : weight < 0 ? max : undefined;
-      if (end === undefined) continue;
-      const sum = terms.reduce((total, [each, own]) => total + own * decidedOf(low, each), 0);
-      spare = Math.min(spare, Math.floor((sum - end) / weight + WHOLE));
-    }
-    if (spare > 0) low.set(name, decidedOf(low, name) - spare);
-  }
-  return low;
 }

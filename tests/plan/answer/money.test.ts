@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { freezeEnergy } from '../../../src/freezing/index';
-import { boilingEnergy, boilOffEnergy, dryEnergy, freezeDryEnergy, heatUpEnergy } from '../../../src/heat/index';
+import { dryEnergy, freezeDryEnergy, stoveEnergy } from '../../../src/heat/index';
 import { type FeasibleDay, type PlanDayInput, planDay } from '../../../src/plan/index';
 import { canningEnergy } from '../../../src/process/index';
 import { composition } from '../../../src/produce/index';
@@ -71,7 +71,11 @@ test('by hand: 18 of 30 lb, nine jars over five uses, nine lids, sugar for nine 
     hands: usd(0),
     total: usd(cents(24.95 + sugar)),
   });
-  expect(plan.products[0]?.basis).toContainEqual({ of: 'customary serving', kind: 'common-practice' });
+  expect(plan.products[0]?.basis).toContainEqual({
+    of: 'products[].cost.perServing',
+    kind: 'common-practice',
+    note: 'customary serving',
+  });
 });
 test('no price, no cost', () => {
   const { price: _, ...lot } = input.lots[0] as PlanDayInput['lots'][number] & { price: string };
@@ -91,15 +95,12 @@ test('what is short is to be bought', () => {
 describe('energy, checked by hand against the energy functions', () => {
   const energy = { stove: 'electric', electricity: '0.30 USD', gas: '1.50 USD' } as const;
   const cooking = (plan: FeasibleDay['products'][number]) => {
-    const heat = heatUpEnergy({
-      mass: plan.ready.likely,
-      from: '20 degC',
-      to: { value: 99.67, unit: 'degC' }, // at 100 m
-      food: 'food',
+    const heat = stoveEnergy({
+      heatUp: { mass: plan.ready.likely, from: '20 degC', to: { value: 99.67, unit: 'degC' }, what: 'food' }, // at 100 m
     }).energy.likely.value;
     const batches = (plan.pots?.batches ?? []).reduce((sum, each) => sum + each.batches, 0);
     const time = { value: batches * (plan.pots?.minutesEach ?? 0), unit: 'min' } as const;
-    return heat + (batches === 0 ? 0 : boilingEnergy({ time, burnerPower: '2400 W' }).energy.likely.value);
+    return heat + (batches === 0 ? 0 : stoveEnergy({ hold: { time, burnerPower: '2400 W' } }).energy.likely.value);
   };
   const line = ({ cost }: FeasibleDay['products'][number]) =>
     cost?.lines.find(({ of }) => of === 'energy')?.amount.value ?? 0;
@@ -169,14 +170,16 @@ describe('energy, checked by hand against the energy functions', () => {
     // one batch: 6 cups of crushed peaches, 5 cups of sugar, 6 to 7 half-pints
     expect(product.units).toMatchObject({ promised: 6, ready: 7 });
     const inPot = 6 * 0.2365882365 + 5 * 0.2;
-    const heat = heatUpEnergy({
-      mass: { value: inPot, unit: 'kg' },
-      from: '20 degC',
-      to: { value: 99.67, unit: 'degC' },
-      food: 'food',
+    const heat = stoveEnergy({
+      heatUp: {
+        mass: { value: inPot, unit: 'kg' },
+        from: '20 degC',
+        to: { value: 99.67, unit: 'degC' },
+        what: 'food',
+      },
     });
-    const off = boilOffEnergy({
-      water: { value: inPot - 6.5 * kg(product.jars?.netMass), unit: 'kg' },
+    const off = stoveEnergy({
+      boilOff: { value: inPot - 6.5 * kg(product.jars?.netMass), unit: 'kg' },
       elevation: '100 m',
     });
     const load = canningEnergy({

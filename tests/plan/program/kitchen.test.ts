@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { cannersOf, capacityOf, potsOf } from '../../../src/plan/program/kitchen';
 import type { PlanRequest } from '../../../src/plan/request/planInput';
+import { amountOf, BAGS, FREEZER_LOAD, FREEZER_ROOM, jarsOf, LIDS } from '../../../src/plan/request/stock';
 
 const kitchen = {
   elevation: { value: 100, unit: 'm' as const },
@@ -59,9 +60,10 @@ test('the plain numbers of a kitchen', () => {
     freezeDryer: { trays: 4, iceKg: 2, loads: 1 },
   });
   // 2 lb a day for each cubic foot of freezer: So Easy to Preserve, freezing
-  expect(capacity.stock).toMatchObject({ 'jar pint': 9, lid: 7, 'freezer room': 20 });
-  expect(capacity.stock['freezer load']).toBeCloseTo(20 * 0.45359237, 9);
-  expect(capacityOf(request(), []).stock).toEqual({});
+  const amounts = [jarsOf('pint'), LIDS, FREEZER_ROOM, BAGS].map((stock) => amountOf(capacity.stock, stock));
+  expect(amounts).toEqual([9, 7, 20, undefined]);
+  expect(amountOf(capacity.stock, FREEZER_LOAD)).toBeCloseTo(20 * 0.45359237, 9);
+  expect(capacityOf(request(), []).stock).toEqual([]);
 });
 test('the first load waits for a first jar to be prepared, cooked and filled, or for hot water', () => {
   const activity = {
@@ -70,7 +72,7 @@ test('the first load waits for a first jar to be prepared, cooked and filled, or
     worth: 1,
     least: 0,
     most: 9,
-    stockPerUnit: {},
+    stockPerUnit: [],
     handsPerKg: 6,
     handsPerUnit: 2 + 1, // a minute of it lifts the jar in and out
     supplies: [

@@ -1,9 +1,11 @@
 import highsLoader from 'highs';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { effortFor, nodesFor } from '../../../src/plan/makes/effort';
-import { limitsOf, useOf, type Widening, widened, wideningsOf } from '../../../src/plan/program/limits';
+import type { DayProgram } from '../../../src/plan/program/decisions';
+import { limitsOf, useOf, type Widening, widened } from '../../../src/plan/program/limits';
 import { toProgram } from '../../../src/plan/program/program';
-import type { Program } from '../../../src/plan/solver/linearProgram';
+import { wideningsOf } from '../../../src/plan/program/widenings';
+import { jarsOf, LIDS } from '../../../src/plan/request/stock';
 import { type Solved, solve } from '../../../src/plan/solver/solve';
 import { randomKitchen, toLp } from '../randomKitchen';
 
@@ -12,10 +14,13 @@ let highs: Highs;
 beforeAll(async () => {
   highs = await highsLoader();
 });
-const byHighs = (program: Program): number =>
+const byHighs = (program: DayProgram): number =>
   highs.solve(toLp(program), { mip_rel_gap: 0, mip_abs_gap: 1e-9 }).ObjectiveValue;
 
-function dayOf(seed: number, size?: { lots: number; products: number }): { program: Program; widenings: Widening[] } {
+function dayOf(
+  seed: number,
+  size?: { lots: number; products: number },
+): { program: DayProgram; widenings: Widening[] } {
   const { activities, capacity } = randomKitchen(seed, size);
   const program = toProgram(activities, capacity, 'most worth');
   const widenings = wideningsOf(program, {
@@ -31,7 +36,12 @@ function dayOf(seed: number, size?: { lots: number; products: number }): { progr
 const near = (worth: number) => 2e-6 * Math.max(1, Math.abs(worth));
 
 /** What the limits of a plan must keep to, against the best of the day and of each widened day by HiGHS. */
-function wrong(program: Program, found: Solved, widenings: readonly Widening[], effort = effortFor(program)): string[] {
+function wrong(
+  program: DayProgram,
+  found: Solved,
+  widenings: readonly Widening[],
+  effort = effortFor(program),
+): string[] {
   const { limits, notComputed } = limitsOf(program, found, widenings, effort);
   const best = byHighs(program);
   const said = new Map(limits.map((limit) => [limit.what, limit]));
@@ -65,11 +75,13 @@ test('more and more of a stock is never worth less', () => {
   for (let seed = 1; seed <= 24; seed++) {
     const { program } = dayOf(seed, { lots: 3, products: 5 });
     const found = solve(program);
+    const pints = { of: 'stock', stock: jarsOf('pint') } as const;
+    const lids = { of: 'stock', stock: LIDS } as const;
     const steps = [6, 12, 18].map((jars) => ({
       what: `${jars}`,
       oneMore: '',
-      main: 'jar pint',
-      more: { 'jar pint': jars, lid: jars },
+      main: pints,
+      more: [pints, lids].map((resource) => ({ resource, by: jars })),
     }));
     const { limits, notComputed } = limitsOf(program, found, steps, effortFor(program));
     if (notComputed.length > 0) continue;
@@ -98,4 +110,4 @@ test('the nodes that are opened are counted off, and no more than there are', ()
 });
 
 test('no use of a bound that is not there', () =>
-  expect(useOf({ variables: [], bounds: [] }, new Map(), 'hands')).toBeUndefined());
+  expect(useOf({ variables: [], bounds: [] }, new Map(), { of: 'hands' })).toBeUndefined());

@@ -5,6 +5,7 @@ import { pricesIn, withPrices } from '../../../src/plan/program/prices';
 import { leastFruit } from '../../../src/plan/program/program';
 import type { Activity } from '../../../src/plan/request/activity';
 import type { PlanRequest } from '../../../src/plan/request/planInput';
+import { BAGS, FREEZER_ROOM, jarsOf, LIDS } from '../../../src/plan/request/stock';
 import { optimize } from '../../../src/plan/solver/optimize';
 import { randomDay } from '../randomDay';
 
@@ -46,7 +47,11 @@ const activity: Activity = {
   worth: 1,
   least: 0,
   most: 9,
-  stockPerUnit: { 'jar pint': 1, lid: 1, 'freezer room': 3 },
+  stockPerUnit: [
+    { stock: jarsOf('pint'), amount: 1 },
+    { stock: LIDS, amount: 1 },
+    { stock: FREEZER_ROOM, amount: 3 },
+  ],
   pantry: { sugar: { perUnit: 0.1, perReadyKg: 0.5 } },
   handsPerKg: 1,
   handsPerUnit: 2,
@@ -59,7 +64,12 @@ describe('by hand', () => {
     expect(prices).toEqual({
       currency: 'USD',
       lotKg: [2.5, 0],
-      stock: { 'jar pint': 0.25, 'jar quart': 0.3, lid: 0.3, bag: 0.2 },
+      stock: [
+        { stock: jarsOf('pint'), amount: 0.25 },
+        { stock: jarsOf('quart'), amount: 0.3 },
+        { stock: LIDS, amount: 0.3 },
+        { stock: BAGS, amount: 0.2 },
+      ],
       pantryKg: { 'citric acid': 7, sugar: 1.5 },
       energy: { stove: 0.3, electricity: 0.3 },
       handsMinute: 0.2,

@@ -1,17 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  batches,
-  groupsOf,
-  leastFruit,
-  mustOf,
-  promised,
-  raw,
-  readied,
-  stepLines,
-  toProgram,
-} from '../../../src/plan/program/program';
+import { batches, keyOf, promised, raw, readied } from '../../../src/plan/program/decisions';
+import { leastFruit, toProgram } from '../../../src/plan/program/program';
+import { groupsOf } from '../../../src/plan/program/resources/canners';
+import { mustOf } from '../../../src/plan/program/resources/units';
+import { stepLines } from '../../../src/plan/program/roundingCuts';
 import type { Activity, Canning, Capacity } from '../../../src/plan/request/activity';
+import { jarsOf } from '../../../src/plan/request/stock';
 import { solve } from '../../../src/plan/solver/solve';
 import { randomKitchen } from '../randomKitchen';
 
@@ -23,7 +18,7 @@ const jarred: Activity = {
   worth: 2,
   least: 0,
   most: 50,
-  stockPerUnit: { 'jar quart': 1 },
+  stockPerUnit: [{ stock: jarsOf('quart'), amount: 1 }],
   handsPerKg: 1,
   handsPerUnit: 1,
   supplies: [
@@ -42,7 +37,7 @@ const capacity: Capacity = {
   pots: [5],
   canners: 1,
   lead: 0,
-  stock: { 'jar quart': 14 },
+  stock: [{ stock: jarsOf('quart'), amount: 14 }],
   trays: 0,
 };
 
@@ -50,19 +45,19 @@ describe('by hand', () => {
   test('14 jars at the rich end are 11.67 kg, of which 9 jars are promised', () => {
     const found = solve(toProgram([jarred], capacity, 'most worth'));
     expect(found).toMatchObject({ feasible: true, optimal: true, worth: 18 });
-    expect(found.values.get(promised(0))).toBe(9);
-    expect(found.values.get(raw(0, 0))).toBeCloseTo(11.25, 6);
-    expect(found.values.get(readied(0))).toBe(14);
+    expect(found.values.get(keyOf(promised(0)))).toBe(9);
+    expect(found.values.get(keyOf(raw(0, 0)))).toBeCloseTo(11.25, 6);
+    expect(found.values.get(keyOf(readied(0)))).toBe(14);
   });
   test('two loads of an hour do not fit 100 minutes after the lead', () => {
     const found = solve(toProgram([jarred], { ...capacity, minutes: 130, lead: 30 }, 'most worth'));
     // one load: 7 jars at the rich end, 4 promised
-    expect(found.values.get(promised(0))).toBe(4);
+    expect(found.values.get(keyOf(promised(0)))).toBe(4);
   });
   test('least and most the same: as many are readied as that takes', () => {
     const found = solve(toProgram([{ ...jarred, least: 5, most: 5 }], capacity, 'most worth'));
-    expect(found.values.get(promised(0))).toBe(5);
-    expect(found.values.get(readied(0))).toBe(8); // 5 x 1.2 / 0.8 = 7.5
+    expect(found.values.get(keyOf(promised(0)))).toBe(5);
+    expect(found.values.get(keyOf(readied(0)))).toBe(8); // 5 x 1.2 / 0.8 = 7.5
   });
   test('trimmings are counted at the poor end of what falls', () => {
     const powder: Activity = {
@@ -70,32 +65,32 @@ describe('by hand', () => {
       product: 1,
       madeOf: 'trimmings',
       worth: 1,
-      stockPerUnit: {},
+      stockPerUnit: [],
       supplies: [{ lot: 0, unitsPerKg: same(4), trimmingsPerKg: same(0), readyPerKg: same(1) }],
     };
     const { cook: _, canning: __, ...plain } = powder;
     const found = solve(toProgram([jarred, plain], capacity, 'most worth'));
-    expect(found.values.get(promised(1))).toBe(4); // 11.25 kg x 0.1 x 4 = 4.5
+    expect(found.values.get(keyOf(promised(1)))).toBe(4); // 11.25 kg x 0.1 x 4 = 4.5
   });
   test('least waste uses the fruit up, but starts no product it cannot fill one unit of', () => {
-    const found = solve(toProgram([jarred], { ...capacity, stock: {}, pots: [20] }, 'least waste'));
+    const found = solve(toProgram([jarred], { ...capacity, stock: [], pots: [20] }, 'least waste'));
     expect(found.worth).toBeCloseTo(20, 6);
     const little = solve(toProgram([jarred], { ...capacity, lots: [1] }, 'least waste'));
     expect(little.worth).toBeCloseTo(0, 6); // 1 kg promises 0.8 of a jar
   });
   test('fewest hours: what the must takes and no more', () => {
     const found = solve(toProgram([{ ...jarred, least: 4 }], capacity, 'fewest hours'));
-    expect(found.values.get(promised(0))).toBe(4);
+    expect(found.values.get(keyOf(promised(0)))).toBe(4);
     expect(found.worth).toBeCloseTo(-(5 + 6), 6); // 5 kg and 6 jars, a minute each
   });
   test('freeze-dryer: trays and ice', () => {
     const { cook: _, canning: __, ...plain } = jarred;
-    const dried: Activity = { ...plain, stockPerUnit: {}, freezeDry: { waterPerKg: 0.8, traysPerKg: 0.5 } };
+    const dried: Activity = { ...plain, stockPerUnit: [], freezeDry: { waterPerKg: 0.8, traysPerKg: 0.5 } };
     const machine = { trays: 4, iceKg: 4, loads: 1 };
     const byIce = solve(toProgram([dried], { ...capacity, freezeDryer: machine }, 'most worth'));
-    expect(byIce.values.get(promised(0))).toBe(4); // 5 kg of fruit
+    expect(byIce.values.get(keyOf(promised(0)))).toBe(4); // 5 kg of fruit
     const byTrays = solve(toProgram([dried], { ...capacity, freezeDryer: { ...machine, trays: 2 } }, 'most worth'));
-    expect(byTrays.values.get(promised(0))).toBe(3); // 4 kg of fruit
+    expect(byTrays.values.get(keyOf(promised(0)))).toBe(3); // 4 kg of fruit
   });
 });
 
@@ -121,14 +116,14 @@ describe('aims by weights', () => {
     // 5 kg, 6 jars, one load, one batch of 5 L that is stirred for 30 min; a minute for each kg and jar
     const money = 5 * 0.5 + 6 * 0.2 + 0.4 + 0.1;
     expect(found.worth).toBeCloseTo(10 * 4 * 2 - 3 * money - (2 * (5 + 6 + 30)) / 60, 6);
-    const byTrays: Activity = { ...bare, stockPerUnit: {}, least: 4, most: 4, costPerTray: 0.3, traysPerKg: 0.7 };
+    const byTrays: Activity = { ...bare, stockPerUnit: [], least: 4, most: 4, costPerTray: 0.3, traysPerKg: 0.7 };
     const dried = solve(toProgram([byTrays], { ...capacity, trays: 9 }, { cost: 1 }));
     expect(dried.worth).toBeCloseTo(-4 * 0.3, 9); // 5 kg on 3.5 trays
   });
   test('least cost is told for each unit, and asks for one at least', () => {
     const { per, bounds } = toProgram([jarred], capacity, 'least cost');
-    expect(per).toEqual([[promised(0), 1]]);
-    expect(bounds.find(({ terms }) => terms === per)).toMatchObject({ min: 1 });
+    expect(per).toEqual([[keyOf(promised(0)), 1]]);
+    expect(bounds.find(({ of }) => of.of === 'one unit at least')).toMatchObject({ terms: per, min: 1 });
   });
 });
 
@@ -136,27 +131,27 @@ describe('smallest batches', () => {
   const of = (smallest: number, more: object = {}) =>
     solve(toProgram([{ ...jarred, smallest, ...more }], capacity, 'most worth'));
   test('9 jars can be promised: a smallest batch of 9 is made, one of 10 is not', () => {
-    expect(of(9).values.get(promised(0))).toBe(9);
+    expect(of(9).values.get(keyOf(promised(0)))).toBe(9);
     expect(of(10)).toMatchObject({ feasible: true, optimal: true, worth: 0 });
-    expect(of(10).values.get(readied(0))).toBe(0);
+    expect(of(10).values.get(keyOf(readied(0)))).toBe(0);
   });
   test('a must is a smallest batch at least', () => {
     expect(mustOf({ ...jarred, least: 3, smallest: 8 })).toBe(8);
     expect(mustOf({ ...jarred, least: 9, smallest: 8 })).toBe(9);
     expect(mustOf({ ...jarred, smallest: 8 })).toBe(0);
     const least = solve(toProgram([{ ...jarred, least: 3, smallest: 8 }], capacity, 'fewest hours'));
-    expect(least.values.get(promised(0))).toBe(8);
+    expect(least.values.get(keyOf(promised(0)))).toBe(8);
     expect(of(10, { least: 1 })).toMatchObject({ feasible: false, optimal: true });
   });
   test('as many are readied as a smallest batch takes at the rich end', () =>
-    expect(of(8, { most: 8 }).values.get(promised(0))).toBe(8)); // 12 jars to ready
+    expect(of(8, { most: 8 }).values.get(keyOf(promised(0)))).toBe(8)); // 12 jars to ready
 });
 
 describe('a batch for each load', () => {
-  const large = { ...capacity, pots: [50], stock: {} };
+  const large = { ...capacity, pots: [50], stock: [] };
   const batchesOf = (activities: readonly Activity[], day: Capacity = large) => {
     const { values } = solve(toProgram(activities, day, 'most worth'));
-    return activities.map(({ product }) => values.get(batches(product, 0)) ?? 0);
+    return activities.map(({ product }) => values.get(keyOf(batches(product, 0))) ?? 0);
   };
   test('16 jars promised are 24 to ready and four loads: four batches, though one pot would hold all', () => {
     expect(batchesOf([jarred])).toEqual([4]);
@@ -164,8 +159,8 @@ describe('a batch for each load', () => {
   });
   test('pot minutes for three batches are three loads', () => {
     const found = solve(toProgram([jarred], { ...large, minutes: 100, canners: 2 }, 'most worth'));
-    expect(found.values.get(batches(0, 0)) ?? 0).toBeLessThanOrEqual(3);
-    expect(found.values.get(readied(0)) ?? 0).toBeLessThanOrEqual(21);
+    expect(found.values.get(keyOf(batches(0, 0))) ?? 0).toBeLessThanOrEqual(3);
+    expect(found.values.get(keyOf(readied(0))) ?? 0).toBeLessThanOrEqual(21);
   });
   test('raw packed jars in the same loads ask for no batch', () => {
     const { cook: _, ...rawPack } = jarred;
@@ -192,7 +187,7 @@ test('products of one process share their loads', () => {
   ]);
 });
 test('the second objective is less fruit', () => {
-  expect([...leastFruit(toProgram([jarred], capacity, 'most worth'))]).toEqual([[raw(0, 0), -1]]);
+  expect([...leastFruit(toProgram([jarred], capacity, 'most worth'))]).toEqual([[keyOf(raw(0, 0)), -1]]);
 });
 test('the lines under the steps never pass a step, and touch the first and the last', () => {
   fc.assert(
@@ -207,13 +202,13 @@ test('the lines under the steps never pass a step, and touch the first and the l
   );
 });
 test('more units than the cuts look at: none are added', () => {
-  const huge = toProgram([{ ...jarred, most: 5000 }], { ...capacity, lots: [9000], stock: {} }, 'most worth');
-  expect(huge.bounds.some(({ name }) => name.startsWith('rounded'))).toBe(false);
+  const huge = toProgram([{ ...jarred, most: 5000 }], { ...capacity, lots: [9000], stock: [] }, 'most worth');
+  expect(huge.bounds.some(({ of }) => of.of === 'rounded')).toBe(false);
   expect(
-    toProgram(randomKitchen(1).activities, randomKitchen(1).capacity, 'most worth').bounds.some(({ name }) =>
-      name.startsWith('rounded'),
+    toProgram(randomKitchen(1).activities, randomKitchen(1).capacity, 'most worth').bounds.some(
+      ({ of }) => of.of === 'rounded',
     ),
   ).toBe(true);
   const none = { ...jarred, supplies: jarred.supplies.map((supply) => ({ ...supply, unitsPerKg: same(0) })) };
-  expect(toProgram([none], capacity, 'most worth').bounds.some(({ name }) => name.startsWith('rounded'))).toBe(false);
+  expect(toProgram([none], capacity, 'most worth').bounds.some(({ of }) => of.of === 'rounded')).toBe(false);
 });

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { freezeEnergy } from '../../../src/freezing/freezeEnergy';
-import { boilingEnergy } from '../../../src/heat/boilingEnergy';
-import { heatUpEnergy } from '../../../src/heat/heatUpEnergy';
+import { stoveEnergy } from '../../../src/heat/stoveEnergy';
 import { checkSchedule, type PlanDayInput } from '../../../src/plan/index';
 import type { ScheduledTask } from '../../../src/plan/request/daySchedule';
 import { composition } from '../../../src/produce/composition/composition';
@@ -94,10 +93,10 @@ describe('the energy of blanching', () => {
     const kWh = ({ energy }: { readonly energy: { readonly likely: { readonly value: number } } }) =>
       energy.likely.value;
     const water: MassInput = { value: (room * perKg) / (perKg + 1), unit: 'kg' };
-    const heated = kWh(heatUpEnergy({ mass: water, from: '20 degC', to: temperature }));
+    const heated = kWh(stoveEnergy({ heatUp: { mass: water, from: '20 degC', to: temperature } }));
     const ready = beans?.ready.likely as Quantity<'mass'>;
-    const vegetable = kWh(heatUpEnergy({ mass: ready, from: '20 degC', to: temperature, food: 'food' }));
-    const boil = kWh(boilingEnergy({ time: '4 min', burnerPower: '2400 W' }));
+    const vegetable = kWh(stoveEnergy({ heatUp: { mass: ready, from: '20 degC', to: temperature, what: 'food' } }));
+    const boil = kWh(stoveEnergy({ hold: { time: '4 min', burnerPower: '2400 W' } }));
     const share = composition({ produce: 'green bean' }).water.likely;
     const frozen = kWh(freezeEnergy({ mass: ready, water: share, from: '20 degC', to: '-18 degC' }));
     const of = (kind: string) => one.schedule.tasks.filter((task) => task.kind === kind);

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { evenly, sharedOut } from '../../../src/plan/schedule/jobs';
+import { sharedOut } from '../../../src/plan/schedule/cannedJobs';
+import { evenly } from '../../../src/plan/schedule/portion';
 
 const product = (ready: number) => ({ decided: { ready } }) as never;
 /** The jars of each load, product by product. */

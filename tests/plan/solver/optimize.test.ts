@@ -1,6 +1,7 @@
 import highsLoader from 'highs';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { promised, toProgram } from '../../../src/plan/program/program';
+import { keyOf, promised } from '../../../src/plan/program/decisions';
+import { toProgram } from '../../../src/plan/program/program';
 import type { Program } from '../../../src/plan/solver/linearProgram';
 import { optimize } from '../../../src/plan/solver/optimize';
 import { type Solved, solve } from '../../../src/plan/solver/solve';
@@ -27,7 +28,7 @@ describe('the least cost of each unit, against HiGHS', () => {
     const { activities, capacity } = randomKitchen(seed, undefined, seed % 2 === 0);
     const most = solve(toProgram(activities, capacity, 'most worth')).values;
     // every third kitchen must make half of what it can of its first product
-    const least = seed % 3 === 0 ? Math.ceil((most.get(promised(0)) ?? 0) / 2) : 0;
+    const least = seed % 3 === 0 ? Math.ceil((most.get(keyOf(promised(0))) ?? 0) / 2) : 0;
     return toProgram(
       activities.map((each, index) => (index === 0 ? { ...each, least } : each)),
       capacity,

@@ -1,0 +1,81 @@
+import type { ScheduledTask } from '../request/daySchedule';
+import { type BrokenRule, by, NEAR, rule } from './brokenRule';
+import { placedInTime } from './checkWaits';
+import { longestWait } from './waits';
+
+/** A canner that was heated is for a load that follows soon, and nothing else is done in it meanwhile. */
+export function canners(tasks: readonly ScheduledTask[]): BrokenRule[] {
+  const wait = longestWait('hot-canner');
+  return tasks.flatMap((heat): BrokenRule[] => {
+    if (heat.kind !== 'heat canner') return [];
+    const vessels = heat.uses.map(({ resource }) => resource).filter((resource) => resource !== 'burners');
+    const after = tasks
+      .filter(
+        (task) =>
+          task !== heat &&
+          task.start >= heat.end - NEAR &&
+          task.uses.some(({ resource }) => vessels.includes(resource)),
+      )
+      .sort(by('start'));
+    const [load] = after;
+    if (load?.kind !== 'can') return [rule('order', heat.end, `${heat.what}: heated, and no load follows`)];
+    const work = tasks.filter(
+      ({ kind, products, start }) =>
+        (kind === 'cook' || kind === 'fill') &&
+        start >= heat.end &&
+        start <= load.start &&
+        products.some((name) => load.products.includes(name)),
+    );
+    const from = Math.min(load.start, ...work.map(({ start }) => start));
+    return from - heat.end > wait + NEAR
+      ? [
+          rule(
+            'wait',
+            heat.end,
+            `${heat.what}: hot for ${from - heat.end} min before its load is begun, at most ${wait}`,
+          ),
+        ]
+      : [];
+  });
+}
+
+/** A vegetable goes into water that boils: heated in the same pot, or from the blanching just before it. */
+export function boils(task: ScheduledTask, tasks: readonly ScheduledTask[]): BrokenRule[] {
+  if (task.kind !== 'blanch') return [];
+  const vessels = task.uses.map(({ resource }) => resource).filter((name) => name !== 'burners' && name !== 'hands');
+  const before = tasks.some(
+    ({ kind, end, uses }) =>
+      (kind === 'heat water' || kind === 'blanch') &&
+      Math.abs(end - task.start) <= NEAR &&
+      uses.some(({ resource }) => vessels.includes(resource)),
+  );
+  return before ? [] : [rule('order', task.start, `${task.what}: blanched in water that was not brought to the boil`)];
+}
+
+/** Every single jar goes into a load of its product, soon after it is filled. */
+export function jars(tasks: readonly ScheduledTask[]): BrokenRule[] {
+  const loads = tasks.filter(({ kind }) => kind === 'can');
+  const canned = new Set(loads.flatMap(({ products }) => products));
+  const filled = tasks
+    .filter(({ kind, products }) => kind === 'fill' && products.some((name) => canned.has(name)))
+    .flatMap(({ products, units, start, end }) =>
+      Array.from({ length: units?.count ?? 0 }, (_, index) => ({
+        product: products[0] as string,
+        minute: start + ((index + 1) * (end - start)) / (units?.count ?? 1),
+      })),
+    );
+  const wait = longestWait('filled-jar');
+  const { waiting, empty } = placedInTime(
+    filled,
+    loads.map(({ products, units, start }) => ({ products, places: units?.count ?? 0, start })),
+    wait,
+  );
+  return [
+    ...waiting.map(({ product, minute }) =>
+      rule('wait', minute, `${product}: a jar is filled, and no load takes it within ${wait} min`),
+    ),
+    ...empty.map(({ products, start }) =>
+      rule('order', start, `${products.join(' and ')}: a load with more jars than were filled for it in time`),
+    ),
+  ];
+}

@@ -1,0 +1,76 @@
+import { customary } from '../customary';
+import type { KnownLot } from '../makes/making';
+import { massOf } from '../makes/making';
+import { type Kept, NOISE } from '../program/decide';
+import type { Prepared } from '../program/prepare';
+import type { Cook } from '../request/activity';
+import type { Cooking, Portion, Trimmings } from './job';
+
+/** Minutes by the clock that all hands prepare at a stretch before it goes on trays or into packs. */
+export const STRETCH = customary('stretch');
+
+export type Whole = Pick<Prepared, 'day' | 'request' | 'capacity' | 'means'>;
+
+/** A share of a product's work as one portion. */
+export function portionOf(
+  { day, capacity }: Whole,
+  { making, decided }: Kept,
+  share: number,
+  units: number,
+  fill: number,
+): Portion {
+  const { activity, label, unit } = making;
+  const lots = [...decided.rawByLot].filter(([, kg]) => kg > NOISE).map(([lot]) => day.lots[lot] as KnownLot);
+  const { cook } = activity;
+  const kg = decided.rawKg * share;
+  const largest = Math.max(...capacity.pots, NOISE);
+  return {
+    product: label,
+    what: `${activity.madeOf === 'trimmings' ? 'trimmings of ' : ''}${lots.map((lot) => lot.label).join(' and ')}`,
+    raw: massOf(day, kg),
+    filled: { count: units, unit },
+    prepare: activity.handsPerKg * kg,
+    fill,
+    ...(cook === undefined ? {} : { cook: cookingOf(cook, cook.litresPerKg * kg, largest) }),
+    drops:
+      activity.madeOf === 'trimmings'
+        ? []
+        : activity.supplies.map(
+            ({ lot, trimmingsPerKg }): Trimmings => ({
+              lot,
+              kg: (decided.rawByLot.get(lot) ?? 0) * share * trimmingsPerKg.low,
+            }),
+          ),
+  };
+}
+
+/** A portion in its pot: at once, or where it is blanched a batch after the other in the same water. */
+function cookingOf({ minutes, stirred, blanch }: Cook, litres: number, largest: number): Cooking {
+  if (blanch === undefined) return { minutes: Math.ceil(minutes), litres, stirred };
+  const batches = batchesIn(litres, largest);
+  return {
+    minutes: Math.ceil(minutes * batches - NOISE),
+    litres: litres / batches,
+    stirred,
+    blanch: { heat: blanch.minutes, batches },
+  };
+}
+
+const batchesIn = (litres: number, pot: number): number => Math.max(1, Math.ceil(litres / pot - NOISE));
+
+/** So many equal parts of a whole number, the larger ones first: 7 in 3 is 3, 2, 2. */
+export const evenly = (whole: number, parts: number): number[] =>
+  Array.from({ length: parts }, (_, index) => Math.floor(whole / parts) + (index < whole % parts ? 1 : 0));
+
+/** Batches that a share of a product takes in the largest pot. */
+export const batchesOf = ({ capacity }: Whole, { making, decided }: Kept, share: number): number => {
+  const litres = (making.activity.cook?.litresPerKg ?? 0) * decided.rawKg * share;
+  return batchesIn(litres, Math.max(...capacity.pots, NOISE));
+};
+
+/** How often a product's work is broken off to load what is ready. */
+export const stretchesOf = ({ capacity }: Whole, { making, decided }: Kept): number =>
+  Math.ceil((making.activity.handsPerKg * decided.rawKg) / (STRETCH * capacity.hands));
+
+export const needsOf = ({ making, decided }: Kept, share: number): Trimmings[] =>
+  making.activity.madeOf === 'trimmings' ? [...decided.rawByLot].map(([lot, kg]) => ({ lot, kg: kg * share })) : [];

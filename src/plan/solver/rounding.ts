@@ -1,0 +1,64 @@
+import type { Program } from './linearProgram';
+import { decidedOf } from './relaxation';
+
+/** A value this near a whole number is one: the simplex works in doubles. */
+export const WHOLE = 1e-6;
+
+export const rounded = (values: ReadonlyMap<string, number>, wholes: readonly string[]): Map<string, number> => {
+  const clean = new Map(values);
+  for (const name of wholes) clean.set(name, Math.round(clean.get(name) ?? 0) + 0); // never -0
+  return clean;
+};
+
+/**
+ * The whole variables that add nothing to the objective (jars to ready, batches, loads, trays) rounded up, and which
+ * of them break a bound by it. Where none does and the others are whole, the day is settled without branching on them.
+ */
+export function roundedUp(
+  { variables, bounds }: Program,
+  values: ReadonlyMap<string, number>,
+): { values: ReadonlyMap<string, number>; inTheWay: ReadonlySet<string> } {
+  const whole = new Map(values);
+  const moved = new Set<string>();
+  for (const { name, worth, integer } of variables) {
+    if (!integer || worth !== 0) continue;
+    const value = decidedOf(values, name);
+    const up = Math.ceil(value - WHOLE);
+    if (up > value + WHOLE) moved.add(name);
+    whole.set(name, up);
+  }
+  const inTheWay = new Set<string>();
+  for (const { terms, min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY } of bounds) {
+    const sum = terms.reduce((total, [name, weight]) => total + weight * decidedOf(whole, name), 0);
+    const slack = 1e-6 * Math.max(1, Math.abs(sum));
+    if (sum >= min - slack && sum <= max + slack) continue;
+    for (const [name] of terms) if (moved.has(name)) inTheWay.add(name);
+  }
+  return { values: whole, inTheWay };
+}
+
+/**
+ * The whole variables that add nothing to the objective lowered as far as every bound allows: no jar too many readied,
+ * and then no load too many for the jars, and no batch too many for the loads.
+ */
+export function lowered(program: Program, values: ReadonlyMap<string, number>): ReadonlyMap<string, number> {
+  const low = loweredOnce(program, values);
+  return [...low].some(([name, value]) => value !== decidedOf(values, name)) ? lowered(program, low) : low;
+}
+
+function loweredOnce({ variables, bounds }: Program, values: ReadonlyMap<string, number>): Map<string, number> {
+  const low = new Map(values);
+  for (const { name, worth, integer } of variables) {
+    if (!integer || worth !== 0) continue;
+    let spare = decidedOf(low, name);
+    for (const { terms, min, max } of bounds) {
+      const weight = terms.reduce((total, [each, own]) => (each === name ? total + own : total), 0);
+      const end = weight > 0 ? min : weight < 0 ? max : undefined;
+      if (end === undefined) continue;
+      const sum = terms.reduce((total, [each, own]) => total + own * decidedOf(low, each), 0);
+      spare = Math.min(spare, Math.floor((sum - end) / weight + WHOLE));
+    }
+    if (spare > 0) low.set(name, decidedOf(low, name) - spare);
+  }
+  return low;
+}

@@ -68,10 +68,12 @@ function adviceOf({ notCanned, hint }: Refused, ways: readonly Instead[]): Inste
   return [];
 }
 
-/** The no, with what can be done instead: of the form asked for, or else of the food. */
+/** The no, with what can be done instead: of the form asked for, or else of the food; the pack asked for first. */
 export function refuse(food: KnownFood, refused: Refused, asked: Question, choice?: FormChoice): NotTested {
   const same = choice === undefined ? [] : served(food, [choice], asked);
-  const ways = same.length > 0 ? same : served(food, food.choices, asked);
+  const found = same.length > 0 ? same : served(food, food.choices, asked);
+  const packed = found.filter(({ pack }) => pack === asked.pack);
+  const ways = [...packed, ...found.filter((way) => !packed.includes(way))];
   const { hint, notCanned, cautions = [] } = refused;
   const first = hint === undefined ? [] : ways.filter(hint.holds);
   const recalled = notCanned?.obtained === 'memory' ? [caution('recalled')] : [];

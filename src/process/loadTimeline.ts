@@ -1,6 +1,8 @@
+import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { figure, shareBasis, shareOr, usual } from '../heat/tables';
 import { count, fields, optional, power, readInput, share, temperature, volume } from '../quantity/fields';
+import { mapRange } from '../quantity/range';
 import { valueIn } from '../quantity/scale';
 import type { PowerInput, Range, ShareInput, TemperatureInput, VolumeInput } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
@@ -77,6 +79,55 @@ const fixed = (minutes: number): Range<number> => range(minutes, minutes, minute
 const middle = ({ low, high }: { low: number; high: number }): Range<number> => range(low, (low + high) / 2, high);
 const toCelsius = (fahrenheit: number): number => ((fahrenheit - 32) * 5) / 9;
 
+type Burner = LoadStep['burner'];
+const printed = (step: string, burner: Burner, rule: string): LoadStep => ({
+  step,
+  minutes: middle(ruleFigures(rule)),
+  burner,
+  kind: 'published',
+});
+const estimate = (step: string, burner: Burner, minutes: Range<number>): LoadStep => ({
+  step,
+  minutes,
+  burner,
+  kind: 'estimate',
+});
+
+/** Minutes to warm the water for the jars, where it is colder, and from there to the boil or to steady steam. */
+function heatingOf(
+  load: z.output<typeof schema>,
+  { pack }: TestedProcess,
+  { jar, elevation }: TestedProcessInput,
+): { readonly water?: Range<number>; readonly toBoil: Range<number> } {
+  const boils = valueIn(boilingTemperature({ elevation }).temperature, 'degC');
+  const preheat = toCelsius(ruleFigures(pack === 'hot' ? 'preheat-hot' : 'preheat-raw').low);
+  const start = load.waterTemperature === undefined ? usual('tap').likely : valueIn(load.waterTemperature, 'degC');
+  const fill = load.fillTemperature === undefined ? preheat : valueIn(load.fillTemperature, 'degC');
+  const jarShare = loadRange('jar-share');
+  const kilograms = valueIn(load.water, 'L'); // a liter of water is a kilogram, near enough for an estimate
+  const litersOfJar = valueIn(readJar(jar).volume, 'L') * load.jars;
+  // what is in a jar counts as water, which is the upper end for food
+  const perKelvin = figure('water-heat').value;
+  const jarHeat =
+    litersOfJar * (perKelvin + usual('jar-glass').likely * usual('glass-heat').likely) * Math.max(0, boils - fill);
+  const kilowatts = valueIn(load.burnerPower, 'kW');
+  const share = shareOr(load.efficiency, 'burner-share');
+  const minutes = (kilojoules: number, efficiency: number) => kilojoules / (kilowatts * efficiency) / 60;
+  const waterHeat = (from: number, to: number) => kilograms * perKelvin * Math.max(0, to - from);
+  const first = waterHeat(start, preheat);
+  const second = waterHeat(Math.max(start, preheat), boils);
+  return {
+    ...(first > 0
+      ? { water: range(minutes(first, share.high), minutes(first, share.likely), minutes(first, share.low)) }
+      : {}),
+    toBoil: range(
+      minutes(second + jarHeat * jarShare.low, share.high),
+      minutes(second + jarHeat * jarShare.likely, share.likely),
+      minutes(second + jarHeat * jarShare.high, share.low),
+    ),
+  };
+}
+
 /**
  * The timeline of one canner load: heat the water, load, come back to the boil (or vent and come to pressure),
  * process, cool down and wait, unload. The process is the tested one, never shortened; heating is an estimate.
@@ -117,63 +168,18 @@ export function loadTimeline(input: LoadTimelineInput): LoadTimeline | NotTested
   const process = testedProcess(question);
   if (!process.tested) return answer(process);
 
-  const boils = valueIn(boilingTemperature({ elevation: question.elevation }).temperature, 'degC');
-  const preheat = toCelsius(ruleFigures(process.pack === 'hot' ? 'preheat-hot' : 'preheat-raw').low);
-  const start = load.waterTemperature === undefined ? usual('tap').likely : valueIn(load.waterTemperature, 'degC');
-  const fill = load.fillTemperature === undefined ? preheat : valueIn(load.fillTemperature, 'degC');
-  const jarShare = loadRange('jar-share');
-  const kilograms = valueIn(load.water, 'L'); // a liter of water is a kilogram, near enough for an estimate
-  const litersOfJar = valueIn(readJar(question.jar).volume, 'L') * load.jars;
-  // what is in a jar counts as water, which is the upper end for food
-  const perKelvin = figure('water-heat').value;
-  const jarHeat =
-    litersOfJar * (perKelvin + usual('jar-glass').likely * usual('glass-heat').likely) * Math.max(0, boils - fill);
-  const kilowatts = valueIn(load.burnerPower, 'kW');
-  const share = shareOr(load.efficiency, 'burner-share');
-  const minutes = (kilojoules: number, efficiency: number) => kilojoules / (kilowatts * efficiency) / 60;
-  const waterHeat = (from: number, to: number) => kilograms * perKelvin * Math.max(0, to - from);
-  const first = waterHeat(start, preheat);
-  const second = waterHeat(Math.max(start, preheat), boils);
-
+  const heat = heatingOf(load, process, question);
   const pressure = process.pressure !== undefined;
   const least = process.leastHeatUp ?? 0;
-  const printed = (step: string, burner: LoadStep['burner'], rule: string): LoadStep => ({
-    step,
-    minutes: middle(ruleFigures(rule)),
-    burner,
-    kind: 'published',
-  });
-  const estimate = (step: string, burner: LoadStep['burner'], minutes: Range<number>): LoadStep => ({
-    step,
-    minutes,
-    burner,
-    kind: 'estimate',
-  });
-  const handling = range(
-    MINUTES_A_JAR.low * load.jars,
-    MINUTES_A_JAR.likely * load.jars,
-    MINUTES_A_JAR.high * load.jars,
-  );
+  const handling = mapRange(MINUTES_A_JAR, (minutes) => minutes * load.jars);
   const small = valueIn(readJar(question.jar).volume, 'pint') <= 1;
   const steps: LoadStep[] = [
-    ...(first > 0
-      ? [
-          estimate(
-            'heat the water',
-            'full',
-            range(minutes(first, share.high), minutes(first, share.likely), minutes(first, share.low)),
-          ),
-        ]
-      : []),
+    ...(heat.water === undefined ? [] : [estimate('heat the water', 'full', heat.water)]),
     estimate('load the jars', 'holding', handling),
     estimate(
       pressure ? 'heat to steady steam' : 'heat to a boil',
       'full',
-      range(
-        Math.max(least, minutes(second + jarHeat * jarShare.low, share.high)),
-        Math.max(least, minutes(second + jarHeat * jarShare.likely, share.likely)),
-        Math.max(least, minutes(second + jarHeat * jarShare.high, share.low)),
-      ),
+      mapRange(heat.toBoil, (minutes) => Math.max(least, minutes)),
     ),
     ...(pressure ? [printed('vent', 'holding', 'vent'), printed('come to pressure', 'full', 'pressurize')] : []),
     { step: 'process', minutes: fixed(process.minutes), burner: 'holding', kind: 'published' },

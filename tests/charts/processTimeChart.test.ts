@@ -53,7 +53,7 @@ describe('processTimeChart', () => {
   test('the minutes are those that processesFor prints', () => {
     const printed = processesFor({ food: 'peaches' }).processes.find(
       ({ form, pack, jars, method }) =>
-        form === 'halved or sliced' && pack === 'hot' && jars.includes('quart') && method === 'boiling-water',
+        form === 'halves or slices' && pack === 'hot' && jars.includes('quart') && method === 'boiling-water',
     );
     expect(rows(peaches).map(({ minutes }) => minutes)).toEqual(printed?.bands.map(({ minutes }) => minutes));
   });

@@ -253,3 +253,60 @@ test('no food that a page or later guidance leaves out is served from it, and no
     for (const id of foods) expect(knowledgeOf(id).choices, `${barred}: ${nameOf(id)}`).toEqual([]);
   }
 });
+
+/** Kinds of a food, typed here from the pages: those that a page names, and those that it does not. */
+describe('kinds of a food', () => {
+  const pressure = { jar: 'half-pint', method: 'dial-gauge', elevation: '0 ft' } as const;
+  test.each([
+    [
+      'peppers',
+      'peeled',
+      pressure,
+      ['bell pepper', 'jalapeno', 'serrano', 'pimiento', 'banana pepper'],
+      ['black pepper'],
+    ],
+    [
+      'greens',
+      'leaves',
+      pressure,
+      ['spinach', 'kale', 'chard', 'collard greens', 'beet greens'],
+      ['dandelion greens', 'lettuce'],
+    ],
+    [
+      'dried beans',
+      'rehydrated',
+      pressure,
+      ['kidney bean', 'navy bean', 'chickpea', 'dry pea'],
+      ['lentil', 'soybean', 'green bean'],
+    ],
+    [
+      'winter squash',
+      'cubes',
+      pressure,
+      ['pumpkin', 'butternut squash', 'Hubbard squash'],
+      ['acorn squash', 'spaghetti squash', 'zucchini'],
+    ],
+    ['fish', 'chunks', pressure, ['salmon', 'trout', 'mackerel', 'bluefish', 'halibut'], ['cod', 'anchovy', 'shrimp']],
+    ['meat', 'cubes', pressure, ['beef', 'venison', 'bear'], ['ham', 'bacon', 'bison', 'goat', 'turkey', 'wild boar']],
+    ['corn', 'kernels', pressure, ['sweet corn'], ['field corn', 'popcorn', 'baby corn']],
+    ['grapes', 'whole', at, ['grape', 'Concord grape', 'European grape'], ['muscadine', 'slip-skin grape', 'raisin']],
+    ['plums', 'halves', at, ['plum', 'Italian plum'], ['prune', 'damson', 'greengage']],
+    ['citrus', 'sections', at, ['grapefruit', 'orange'], ['lemon', 'lime', 'sour orange']],
+    [
+      'berries',
+      'whole',
+      at,
+      ['black currant', 'red currant', 'black raspberry'],
+      ['bilberry', 'elderberry', 'strawberry'],
+    ],
+    ['peaches', 'halves', at, ['peach'], ['white peach', 'plumcot']],
+    ['apples', 'slices', at, ['apple'], ['tart apple', 'crabapple', 'cashew apple']],
+    ['tomatoes', 'crushed', at, ['tomato', 'green tomato'], ['yellow tomato', 'tomatillo']],
+    ['jelly of pepper', 'jelly', at, ['golden pepper jelly'], ['bell pepper', 'jalapeno', 'pepper']],
+  ] as const)('%s: %s', (_, form, place, named, others) => {
+    const tested = (food: string) =>
+      PACKS.some((pack) => ask({ ...place, food, form, pack } as TestedProcessInput)?.tested === true);
+    for (const food of named) expect(tested(food), food).toBe(true);
+    for (const food of others) expect(tested(food), food).toBe(false);
+  });
+});

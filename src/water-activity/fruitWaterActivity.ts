@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { nameKey } from '../common/names';
-import { fail, StillroomError } from '../errors/StillroomError';
+import { atPath, fail, StillroomError } from '../errors/StillroomError';
 import { composition } from '../produce/composition/composition';
 import { fields, name, number, optional, readInput, share } from '../quantity/fields';
 import type { Range } from '../quantity/types';
@@ -119,14 +119,20 @@ function ownOf(
   };
 }
 
+const raw = (food: string) => {
+  try {
+    return composition({ food });
+  } catch (error) {
+    throw error instanceof StillroomError ? atPath(error, 'fruit') : error;
+  }
+};
+
 /** `composition`, its error put on our field. */
 function compositionOf(produce: string, asked: string) {
-  try {
-    return composition({ produce });
-  } catch (error) {
-    if (!(error instanceof StillroomError)) throw error;
-    fail('UNKNOWN_NAME', 'fruit', asked, `${error.expected}; or its composition: { solids, sugars, acid }`);
-  }
+  const found = raw(produce);
+  if (!found.known)
+    fail('UNKNOWN_NAME', 'fruit', asked, 'a fruit in the food tables; or its composition: { solids, sugars, acid }');
+  return found;
 }
 
 /** Molality of so many grams to a gram of water. */

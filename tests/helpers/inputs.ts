@@ -73,9 +73,7 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   canningRules: () => [{ topic: 'pressure canner' }],
   findFoods: () => [{ text: 'mushr' }],
   processesFor: () => [{ food: 'rhubarb' }],
-  produceNames: () => [{}],
   volumeFromMass: () => [{ food: 'strawberries', form: 'sliced', mass: '332 g' }],
-  readyPerQuart: () => [{ produce: 'peaches', form: 'slices' }],
   labelFields: () => [
     { product: 'Peach jam', net: '18 oz', ingredients: [{ name: 'sugar', mass: '1.2 kg' }], lot: 'PEACH-1' },
   ],
@@ -87,7 +85,7 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   parseRecord: () => [serializeRecord(record as never)],
   serializeRecord: () => [record],
   batchRecord: () => [record],
-  describeProduce: () => [{ produce: 'peaches' }],
+  printedAmounts: () => [{ food: 'peaches' }],
   brixFromBaume: () => [{ baume: 11.1 }],
   soluteTable: () => [{ solute: 'salt' }],
   elevationFromBoiling: () => [{ temperature: '203 degF' }],

@@ -190,8 +190,8 @@ const TAKERS: Readonly<Record<string, (jar: never) => unknown>> = {
   testedProcess: (jar) => testedProcess({ jar, food: 'applesauce', method: 'boiling-water', elevation: '0 ft' }),
   loadTimeline: (jar) => loadTimeline({ jar, ...LOAD }),
   canningEnergy: (jar) => canningEnergy({ jar, ...LOAD }),
-  rawForJars: (jar) => rawForJars({ jar, produce: 'peach', form: 'halves', jars: 7 }),
-  jarsFromRaw: (jar) => jarsFromRaw({ jar, produce: 'peach', form: 'halves', raw: '20 lb' }),
+  rawForJars: (jar) => rawForJars({ jar, food: 'peach', form: 'halves', jars: 7 }),
+  jarsFromRaw: (jar) => jarsFromRaw({ jar, food: 'peach', form: 'halves', raw: '20 lb' }),
   acidForJars: (jar) => acidForJars({ jar, food: 'tomato', jars: 7 }),
   fruitForJam: (jar) => fruitForJam({ jar, jars: 7, fruitSolids: 0.1, sugarToFruit: 1, finishSolids: 0.65 }),
   planDay: (jar) =>

@@ -1,8 +1,10 @@
 import type * as z from 'zod/mini';
 import { timeToMoistureRatio } from '../../drying/curve/thinLayer';
 import { fail, within } from '../../errors/StillroomError';
-import { composition } from '../../produce/composition/composition';
-import { findForm } from '../../produce/yields/forms';
+import { readFood, readForm } from '../../foods/fields';
+import { formName as nameOfForm } from '../../foods/tables';
+import { compositionOf } from '../../produce/composition/composition';
+import { knownOr } from '../../produce/shape';
 import {
   count,
   fields,
@@ -63,8 +65,8 @@ export function learnedOf(given: readonly Given[] = []): Learned[] {
         return {
           ...entry,
           index,
-          produce: composition({ produce }).produce,
-          ...(form === undefined ? {} : { form: findForm(form).name }),
+          produce: knownOr(compositionOf(readFood(produce, 'produce').id), 'produce', produce).food,
+          ...(form === undefined ? {} : { form: nameOfForm(readForm(form, 'form')) }),
         };
       }),
   );
@@ -131,7 +133,7 @@ const NAMES: Readonly<Record<Figure, string>> = {
   dryingConstant: 'drying constant',
 };
 
-const formName = (form: string): string => findForm(form).name;
+const formName = (form: string): string => nameOfForm(readForm(form, 'form'));
 
 /**
  * Drying hours by a learned constant: t = ln(X0 / X) / k, X the dry-basis moisture at the start and the end and what

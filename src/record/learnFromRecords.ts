@@ -125,7 +125,7 @@ const unknownText = (text: string): string => `${text} is in no table, or could 
 const formNamed = (text: string): (Form & { readonly name: string }) | undefined => {
   const id = known(() => readForm(text));
   const form = id === undefined ? undefined : formOfId(id);
-  return form === undefined ? undefined : { ...form, name: formName(form.id) };
+  return form === undefined ? undefined : { ...form, name: formName(form.as) };
 };
 
 /** What the process says of the jars: food by its trade name, and form. */

@@ -186,7 +186,7 @@ const TAKERS: Readonly<Record<string, (jar: never) => unknown>> = {
   expansionInJar: (jar) =>
     expansionInJar({ jar, headspace: '1/4 in', fillTemperature: '20 degC', processTemperature: '100 degC' }),
   sealVacuum: (jar) => sealVacuum({ jar, headspace: '1/4 in', closingTemperature: '95 degC', elevation: '0 ft' }),
-  checkHeadspace: (jar) => checkHeadspace({ jar, product: 'jam', measured: '1/4 in', when: 'before processing' }),
+  checkHeadspace: (jar) => checkHeadspace({ jar, food: 'jam', measured: '1/4 in', when: 'before processing' }),
   testedProcess: (jar) => testedProcess({ jar, food: 'applesauce', method: 'boiling-water', elevation: '0 ft' }),
   loadTimeline: (jar) => loadTimeline({ jar, ...LOAD }),
   canningEnergy: (jar) => canningEnergy({ jar, ...LOAD }),

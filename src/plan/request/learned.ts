@@ -4,6 +4,7 @@ import { fail, within } from '../../errors/StillroomError';
 import { readFood, readForm } from '../../foods/fields';
 import { formName as nameOfForm } from '../../foods/tables';
 import { compositionOf } from '../../produce/composition/composition';
+import { formOfId } from '../../produce/forms';
 import { knownOr } from '../../produce/shape';
 import {
   count,
@@ -66,7 +67,7 @@ export function learnedOf(given: readonly Given[] = []): Learned[] {
           ...entry,
           index,
           produce: knownOr(compositionOf(readFood(produce, 'produce').id), 'produce', produce).food,
-          ...(form === undefined ? {} : { form: nameOfForm(readForm(form, 'form')) }),
+          ...(form === undefined ? {} : { form: formName(form) }),
         };
       }),
   );
@@ -133,7 +134,11 @@ const NAMES: Readonly<Record<Figure, string>> = {
   dryingConstant: 'drying constant',
 };
 
-const formName = (form: string): string => nameOfForm(readForm(form, 'form'));
+/** The name of the form that it behaves as: rings teach of slices. */
+const formName = (form: string): string => {
+  const id = readForm(form, 'form');
+  return nameOfForm(formOfId(id)?.as ?? id);
+};
 
 /**
  * Drying hours by a learned constant: t = ln(X0 / X) / k, X the dry-basis moisture at the start and the end and what

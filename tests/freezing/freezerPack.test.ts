@@ -126,7 +126,11 @@ test('what goes in grows with the fruit', () => {
 
 test('bad input', () => {
   expectError(() => freezerPack({ food: 'granite', style: 'syrup', amount: '1 quart' }), 'UNKNOWN_NAME', 'food');
-  expectError(() => freezerPack({ food: 'peach', style: 'brine' as never, amount: '1 quart' }), 'UNKNOWN_NAME', 'style');
+  expectError(
+    () => freezerPack({ food: 'peach', style: 'brine' as never, amount: '1 quart' }),
+    'UNKNOWN_NAME',
+    'style',
+  );
   expectError(
     () => freezerPack({ food: 'peach', style: 'syrup', amount: '1 in' as never }),
     'WRONG_DIMENSION',

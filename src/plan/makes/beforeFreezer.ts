@@ -1,8 +1,8 @@
+import { foodRows } from '../../foods/tables';
 import { beforeFreezing, cutOf } from '../../freezing/beforeFreezing';
 import { type Blanching, blanching } from '../../freezing/blanching';
 import { freezerPack } from '../../freezing/freezerPack';
 import { type BeforeFreezingRow, type BlanchingRow, freezingCaution, rule } from '../../freezing/tables';
-import { produceNames } from '../../produce/catalogue';
 import { formatQuantity } from '../../quantity/formatQuantity';
 import { byEnds } from '../../quantity/range';
 import { valueIn } from '../../quantity/scale';
@@ -263,4 +263,4 @@ const insteadOfCut = (printed: readonly string[]): string =>
     ? 'leave the form out: one blanching time is printed for it, without a cut'
     : `freeze it in a printed cut: ${printed.join('; ')}`;
 
-const FRUITS = new Set(produceNames('fruit'));
+const FRUITS = new Set(foodRows.filter(({ kind }) => kind === 'fruit').map(({ name }) => name));

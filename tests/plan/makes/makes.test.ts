@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { StillroomError } from '../../../src/errors/index';
+import { foods } from '../../../src/foods/index';
 import { type PlanDayInput, planDay } from '../../../src/plan/index';
 import { within } from '../../../src/plan/makes/making';
-import { produceNames } from '../../../src/produce/index';
 import { valueIn } from '../../../src/quantity/scale';
 
 const kitchen: PlanDayInput['kitchen'] = {
@@ -116,7 +116,7 @@ describe('frozen: vegetables are blanched as the freezing tables print', () => {
   });
   test('every vegetable is blanched, cooked, printed as raw, or left out', () => {
     let seen = 0;
-    for (const produce of produceNames('vegetable')) {
+    for (const produce of foods({ kind: 'vegetable' }).map(({ food }) => food)) {
       for (const form of [undefined, 'whole', 'slices', 'kernels']) {
         let plan: ReturnType<typeof planDay>;
         try {

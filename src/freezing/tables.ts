@@ -44,6 +44,7 @@ export interface HeadspaceRow extends Sourced {
   readonly inches: number;
 }
 export interface PackRow extends Sourced {
+  /** Ids of the foods. */
   readonly foods: readonly string[];
   readonly pack: 'syrup' | 'sugar' | 'dry' | 'puree' | 'unsweetened' | 'water' | 'juice' | 'sauce';
   readonly syrupPercent?: Ends;
@@ -60,10 +61,11 @@ export interface PackRow extends Sourced {
   readonly preheatIn?: string;
 }
 export interface BlanchingRow extends Sourced {
+  /** Id of the food. */
   readonly food: string;
-  readonly group?: string;
-  readonly form: string;
-  readonly cuts?: readonly string[];
+  /** Ids of the forms it holds for, the printed one first; absent where it holds for the food in general. */
+  readonly forms?: readonly string[];
+  readonly printed: string;
   readonly waterMinutes: Ends | null;
   readonly steamMinutes: Ends | null;
   readonly coolingTimes?: number;
@@ -72,7 +74,8 @@ export interface BlanchingRow extends Sourced {
 }
 export interface BlanchingWaterRow extends Sourced {
   readonly food: string;
-  readonly form: string;
+  readonly forms?: readonly string[];
+  readonly printed: string;
   readonly amount: string | null;
   readonly waterQuarts: number | null;
   readonly waterMinutes: Ends;
@@ -80,6 +83,7 @@ export interface BlanchingWaterRow extends Sourced {
 export interface BeforeFreezingRow extends Sourced {
   readonly food: string;
   readonly forms?: readonly string[];
+  readonly printed: string;
   readonly treatment: 'cook' | 'raw';
   readonly minutes?: Ends;
   readonly size?: string;

@@ -4,14 +4,14 @@
  *   npx tsup --no-dts --silent && node examples/dry-a-tray.mjs
  */
 import {
-  conditioning,
   driedStorage,
   dryingGuide,
+  finishDried,
   finishForecast,
   formatQuantity,
   fruitWaterActivity,
   keeps,
-  moistureNow,
+  moistureByWeighing,
   stopWeight,
 } from 'stillroom';
 
@@ -20,7 +20,7 @@ const moisture = { low: '84 %', likely: '86 %', high: '87 %' };
 const targetMoisture = '16 %';
 const weighings = [1000, 835, 695, 560, 470, 380, 310, 265, 232].map((grams, hour) => ({
   time: { value: hour, unit: 'h' },
-  weight: { value: grams, unit: 'g' },
+  mass: { value: grams, unit: 'g' },
 }));
 /** What the tray weighed when the forecast said to look. */
 const finished = '154 g';
@@ -36,45 +36,46 @@ say('A TRAY OF APPLE SLICES, DRIED', 'An invented example: nobody weighed this t
 
 const guide = dryingGuide({ food: 'apples' });
 const stop = stopWeight({ fresh, moisture, targetMoisture });
+const finish = finishDried({ food: 'apples' });
 heading('Before: what to aim at');
 say(
   `In goes          ${fresh} of slices, ${moisture.low} to ${moisture.high} water`,
   `Dryer            ${formatQuantity(guide.temperature)}`,
-  `Done at          ${grams(stop.weight.low, 'down')} to ${grams(stop.weight.high, 'up')}, likely ${grams(stop.weight.likely)} (${targetMoisture} moisture)`,
-  `To be sure       go on to ${grams(stop.weight.low, 'down')}: dry enough however wet the apples were`,
-  `Water to go      ${grams(stop.waterToRemove.likely)}`,
+  `Done at          ${grams(stop.stopWeight.low, 'down')} to ${grams(stop.stopWeight.high, 'up')}, likely ${grams(stop.stopWeight.likely)} (${targetMoisture} moisture)`,
+  `To be sure       go on to ${grams(stop.stopWeight.low, 'down')}: dry enough however wet the apples were`,
+  `Water to go      ${grams(stop.waterRemoved.likely)}`,
 );
 
 heading('Meanwhile: what the weighings say');
 say(' hour    weight   ready at, 90 of 100 cases');
-weighings.forEach(({ time, weight }, index) => {
+weighings.forEach(({ time, mass }, index) => {
   const soFar = weighings.slice(0, index + 1);
   let text = 'too early to tell';
   if (soFar.length >= 3) {
-    const forecast = finishForecast({ weighings: soFar, stopWeight: stop.weight.low, targetMoisture });
+    const forecast = finishForecast({ weighings: soFar, stopWeight: stop.stopWeight.low, targetMoisture });
     if (forecast.known) {
       const { low, likely, high } = forecast.time;
       text = `${hours(likely)}   (${hours(low)} to ${hours(high)})`;
     }
   }
-  say(`${String(time.value).padStart(5)}   ${grams(weight).padStart(7)}   ${text}`);
+  say(`${String(time.value).padStart(5)}   ${grams(mass).padStart(7)}   ${text}`);
 });
 
 // the wetter the apples were, the less of this weight is solids: the high end is the one to judge by
 const [likely, most] = [moisture.likely, moisture.high].map(
-  (start) => moistureNow({ fresh, moisture: start, weight: finished }).moisture,
+  (start) => moistureByWeighing({ fresh, moisture: start, dried: finished }).driedMoisture,
 );
 heading('Afterwards: is it dry?');
 say(
   `The scale shows  ${finished}`,
   `That is          ${percent(likely)} moisture if the apples were ${moisture.likely} water, ${percent(most)} if ${moisture.high}`,
   `Dryness test     ${guide.drynessTest}`,
-  `Then             ${conditioning({}).days.low.value} days or more in loosely filled closed jars, shaken daily`,
+  `Then             ${finish.conditioning.days.low.value} days or more in loosely filled closed jars, shaken daily`,
 );
 
 heading('And will it keep?');
 const judge = (share) => {
-  const { range } = fruitWaterActivity({ fruit: 'apple', moisture: share });
+  const { range } = fruitWaterActivity({ food: 'apple', moisture: share });
   return { range, ...keeps({ waterActivity: range }) };
 };
 for (const [name, share] of [

@@ -1,107 +1,190 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
-import { fields, flag, number, optional, readInput } from '../quantity/fields';
+import { fail } from '../errors/StillroomError';
+import { foodsNamed } from '../foods/lookUpFood';
+import { fields, flag, name, number, optional, readInput } from '../quantity/fields';
+import { type Basis, type Caution, joinBasis } from '../sources/basis';
 import { caution } from '../sources/cautions';
-import type { Basis, Caution } from '../sources/index';
 import { basisOf } from '../sources/table';
+import { pH as pHWord } from '../words/pH';
+import { waterActivity as activityWord } from '../words/waterActivity';
+import { lowAcidByLaw, pHLimit } from './phLimits';
+import { phOf } from './phOf';
 import { assumedReading, closestReading, isAbove, isUndecided } from './phReading';
-import { acidCaution, limitRow, printed } from './tables';
+import { acidCaution, printed } from './tables';
 
 const schema = fields({
-  pH: number('a pH from 0 to 14', { min: 0, max: 14 }),
+  /** The food, by name. Where no pH was measured, the highest figure of the published lists decides. */
+  food: optional(name('a food, such as "peach"')),
+  /** pH of the finished, even mixture, measured: 0 to 14. It goes before the lists. */
+  pH: optional(pHWord()),
+  /** Uncertainty of that reading either way, 0 to 2 pH units; a kitchen meter's 0.1, with a caution, when left out. */
   uncertainty: optional(number('the uncertainty of the reading, 0 to 2 pH units', { min: 0, max: 2 })),
-  waterActivity: optional(number('a water activity above 0 and at most 1', { above: 0, max: 1 })),
-  tomato: optional(flag('whether it is a tomato product')),
+  /** Water activity, above 0 and at most 1; it matters to the regulation only. Left out, the food counts as wet. */
+  waterActivity: optional(activityWord({ above: 0 })),
+  /** Whether it is tomatoes or a tomato product; it matters to the regulation only. True when left out for tomatoes. */
+  tomato: optional(flag('whether it is tomatoes or a tomato product')),
+  /** Whether acid or an acid food was added; it matters to the regulation only. */
+  acidAdded: optional(flag('whether acid or acid food was added')),
 });
 export type AcidClassInput = z.input<typeof schema>;
 
 export interface AcidClass {
-  /** For home canning, on the safe side of the reading's uncertainty. */
-  readonly class: 'acid' | 'low-acid';
-  /** The pH that parts them. */
-  readonly limit: number;
-  /** How far the reading is below the limit (negative: above it). */
+  /** What it is at home, on the safe side of the reading's uncertainty: the class to can by. */
+  readonly home: 'acid' | 'low-acid';
+  /**
+   * What commercial regulation calls a food of exactly this pH; `low water activity` at or below its line, at any pH.
+   * It says which rules a maker is under, and is never a reason to can at home.
+   */
+  readonly regulation: 'acid' | 'acidified' | 'low-acid' | 'low water activity';
+  /** The pH that the class went by: the reading, or the highest of the lists. */
+  readonly pH: number;
+  /** The pH that divides acid from low-acid at home. */
+  readonly homeLimit: number;
+  /** The pH that divides acid from low-acid by regulation. */
+  readonly regulationLimit: number;
+  /** How far `pH` is below the limit at home (negative: above it). */
   readonly margin: number;
-  /** Whether the limit lies within the reading's uncertainty: then the food is treated as low-acid. */
-  readonly undecided: boolean;
-  /** The uncertainty the answer counts with, pH units either way. */
-  readonly uncertainty: number;
+  /** Whether the reading, or the lists, cannot tell the side of the limit at home; the food then counts as low-acid. */
+  readonly homeUndecided: boolean;
+  /** Whether the reading, or the lists, cannot tell the side of the limit by regulation. */
+  readonly regulationUndecided: boolean;
+  /** The uncertainty that the answer counts with, pH units either way; absent where the lists were asked. */
+  readonly uncertainty?: number;
   /** Whether that was assumed, because none was given. */
   readonly uncertaintyAssumed: boolean;
-  /** What kind of canner the class calls for, once there is a tested process. */
+  /** The kind of canner that the class at home calls for, once there is a tested process. */
   readonly canner: string;
-  /**
-   * Whether commercial regulation calls a food of exactly this pH low-acid: above its limit, with a water activity above
-   * 0.85. `undecided` where that limit lies within the reading's uncertainty. It is never a reason to can at home.
-   */
-  readonly regulation: { readonly lowAcid: boolean; readonly limit: number; readonly undecided: boolean };
+  /** Where the answer comes from. */
+  readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
+  readonly cautions: readonly Caution[];
+}
+
+/** What is known of the pH before the rules are asked. */
+interface Known {
+  readonly pH: number;
+  readonly uncertainty?: number;
+  readonly assumed: boolean;
+  readonly isAcid: boolean;
+  readonly undecided: (limit: number, onIsAbove?: boolean) => boolean;
   readonly basis: readonly Basis[];
   readonly cautions: readonly Caution[];
 }
 
+/** A reading of a meter or paper. */
+function fromReading(pH: number, given: number | undefined): Known {
+  const usual = assumedReading();
+  const uncertainty = given ?? usual.within;
+  const limit = pHLimit('home-acid').pH;
+  const undecided = (line: number, onIsAbove = false) => isUndecided(pH, uncertainty, line, onIsAbove);
+  return {
+    pH,
+    uncertainty,
+    assumed: given === undefined,
+    isAcid: !isAbove(pH + uncertainty, limit),
+    undecided,
+    basis: [
+      { of: 'pH', kind: 'measured' },
+      ...(given === undefined ? [basisOf(usual, 'uncertainty', 'uncertainty of a kitchen meter')] : []),
+    ],
+    cautions: [
+      acidCaution('ph-no-process'),
+      ...(given === undefined ? [acidCaution('state-the-uncertainty')] : []),
+      ...(uncertainty < closestReading().within ? [acidCaution('no-meter-so-close')] : []),
+    ],
+  };
+}
+
+/** The published lists: the highest figure of any of them decides. */
+function fromLists(food: string): Known {
+  const listed = phOf({ food });
+  const pH = Math.max(...listed.figures.map(({ high }) => high));
+  const low = Math.min(...listed.figures.map((figure) => figure.low));
+  const limit = pHLimit('home-acid').pH;
+  return {
+    pH,
+    assumed: false,
+    isAcid: listed.class === 'acid',
+    undecided: (line, onIsAbove = false) =>
+      line === limit ? listed.crosses : isAbove(pH, line, onIsAbove) && !isAbove(low, line, onIsAbove),
+    basis: listed.basis.map((line) => ({ ...line, of: 'pH', note: line.note ?? line.of })),
+    cautions: listed.cautions,
+  };
+}
+
 /**
- * Whether a food of this pH counts as acid or low-acid, and by what margin.
+ * Whether a food counts as acid or low-acid: for canning at home, and by commercial regulation.
  *
- * Acid is pH 4.6 or below. A reading whose uncertainty reaches above the limit is treated as low-acid, and is
- * undecided; without an uncertainty it is taken as a kitchen meter's, 0.1 either way. Commercial
- * regulation calls a food low-acid above 4.6 (a tomato product from 4.7) when its water activity is above 0.85; home
- * guides acidify every jar of tomatoes instead, so that exception never makes a home-canned food acid here.
+ * Acid is pH 4.6 or below. At home a reading whose uncertainty reaches above 4.6 is low-acid, and undecided; without
+ * an uncertainty it is taken as a kitchen meter's, 0.1 either way. Commercial regulation calls a food low-acid above
+ * 4.6 (a tomato product from 4.7) when its water activity is above 0.85; acidified where acid was added. Home guides
+ * acidify every jar of tomatoes instead, so that exception never makes a home-canned food acid here. Of a `food`
+ * without a reading the highest figure of the published lists decides (see `phOf`).
  *
- * @param input.pH - of the finished, even mixture, 0 to 14
- * @param input.uncertainty - of the reading, pH units; 0.1, with a caution, when left out
- * @param input.waterActivity - where known; matters to the regulation only
- * @param input.tomato - whether it is tomatoes or a tomato product; matters to the regulation only
- * @returns `class`, `margin` (limit less reading), `undecided` and the `uncertainty` it counted with
+ * Sources: USDA Complete Guide to Home Canning, Guide 1; 21 CFR 114.3.
+ *
+ * @param input - `pH`: of the finished, even mixture, 0 to 14; or `food`; `uncertainty` of the reading, 0 to 2;
+ * `waterActivity`: above 0 and at most 1; `tomato`; `acidAdded`
+ * @throws StillroomError MISSING without pH and food; UNKNOWN_NAME; OUT_OF_RANGE; CONTRADICTION for an uncertainty
+ * without a reading
  *
  * @example
  * ```ts
  * import { acidClass } from 'stillroom/acid';
  *
- * acidClass({ pH: 4.2, uncertainty: 0.1 }).class; // => 'acid'
- * acidClass({ pH: 4.55, uncertainty: 0.1 }).class; // => 'low-acid'
- * acidClass({ pH: 4.6 }).undecided; // => true
- * acidClass({ pH: 4.6 }).class; // => 'low-acid'
+ * acidClass({ pH: 4.2, uncertainty: 0.1 }).home; // => 'acid'
+ * acidClass({ pH: 4.55, uncertainty: 0.1 }).home; // => 'low-acid'
+ * acidClass({ pH: 4.6 }).homeUndecided; // => true
+ * acidClass({ food: 'tomato', pH: 4.65 }).home; // => 'low-acid'
+ * acidClass({ food: 'tomato', pH: 4.65 }).regulation; // => 'acid'
+ * acidClass({ food: 'mango' }).home; // => 'low-acid'
  * acidClass({ pH: 4.2, uncertainty: 0.1 }).margin; // ≈ 0.4
  * acidClass({ pH: 15 }); // throws StillroomError OUT_OF_RANGE
  * ```
  */
 export function acidClass(input: AcidClassInput): AcidClass {
-  const assumed = assumedReading();
-  const { pH, uncertainty = assumed.within, waterActivity = 1, tomato = false } = readInput(schema, input);
-  const lowAcid = limitRow('low-acid food (home');
-  const acid = limitRow('acid food (home');
-  const limit = printed(acid, 'pH');
-  const isAcid = !isAbove(pH + uncertainty, limit);
-  const finished = limitRow('low-acid food: finished');
-  const ruling = tomato ? limitRow('tomatoes and tomato products') : finished;
-  const rulingLimit = printed(ruling, 'pH');
-  const wet = waterActivity > printed(finished, 'waterActivityAbove');
-  const undecided = isUndecided(pH, uncertainty, limit);
-  const unsaid = input.uncertainty === undefined;
+  const given = readInput(schema, input);
+  const { food, waterActivity = 1, acidAdded = false } = given;
+  if (given.pH === undefined && food === undefined) fail('MISSING', 'pH', given.pH, 'a pH from 0 to 14; or a food');
+  if (given.pH === undefined && given.uncertainty !== undefined) {
+    fail('CONTRADICTION', 'uncertainty', given.uncertainty, 'no uncertainty without a pH that was read');
+  }
+  const known = given.pH === undefined ? fromLists(food as string) : fromReading(given.pH, given.uncertainty);
+  const { pH, uncertainty, isAcid } = known;
+  const home = pHLimit(isAcid ? 'home-acid' : 'home-low-acid');
+  const law = lowAcidByLaw();
+  const tomatoLine = pHLimit('law-tomato');
+  const tomato = given.tomato ?? (food !== undefined && foodsNamed(food).some(({ id }) => id === tomatoLine.food));
+  const line = tomato ? tomatoLine : law;
+  const wet = waterActivity > law.waterActivityAbove;
+  const lowAcid = wet && isAbove(pH, line.pH, tomato);
+  const ruling = !wet || lowAcid ? law : tomato ? line : pHLimit(acidAdded ? 'law-acidified' : 'law-acid');
+  const homeUndecided = known.undecided(home.pH);
+  const regulationUndecided = wet && known.undecided(line.pH, tomato);
   return answer({
-    class: isAcid ? 'acid' : 'low-acid',
-    limit,
-    margin: limit - pH,
-    undecided,
-    uncertainty,
-    uncertaintyAssumed: unsaid,
-    canner: printed(isAcid ? acid : lowAcid, 'process'),
-    regulation: {
-      lowAcid: wet && isAbove(pH, rulingLimit, tomato),
-      limit: rulingLimit,
-      undecided: wet && isUndecided(pH, uncertainty, rulingLimit, tomato),
-    },
-    basis: [
-      basisOf(isAcid ? acid : lowAcid, 'limit between acid and low-acid'),
-      basisOf(ruling, 'regulation'),
-      ...(unsaid ? [basisOf(assumed, 'uncertainty of the reading')] : []),
-    ],
+    home: isAcid ? 'acid' : 'low-acid',
+    regulation: lowAcid ? 'low-acid' : !wet ? 'low water activity' : acidAdded ? 'acidified' : 'acid',
+    pH,
+    homeLimit: home.pH,
+    regulationLimit: line.pH,
+    margin: home.pH - pH,
+    homeUndecided,
+    regulationUndecided,
+    ...(uncertainty === undefined ? {} : { uncertainty }),
+    uncertaintyAssumed: known.assumed,
+    canner: printed(home, 'process'),
+    basis: joinBasis(
+      [basisOf(home, 'home', 'line between acid and low-acid'), basisOf(ruling, 'regulation', ruling.limit)],
+      line === ruling ? [] : [basisOf(line, 'regulationLimit', line.limit)],
+      known.basis,
+    ),
     cautions: [
+      ...known.cautions,
       ...(isAcid ? [] : [acidCaution('low-acid-in-jars')]),
-      acidCaution('ph-no-process'),
-      ...(undecided ? [acidCaution('too-near-the-limit')] : []),
-      ...(unsaid ? [acidCaution('state-the-uncertainty')] : []),
-      ...(uncertainty < closestReading().within ? [acidCaution('no-meter-so-close')] : []),
+      ...(homeUndecided || regulationUndecided ? [acidCaution('too-near-the-limit')] : []),
+      ...(acidAdded ? [acidCaution('licensed-acidified')] : []),
+      ...(wet ? [] : [caution('tested-only')]),
       caution('follow-local-guidance'),
     ],
   });

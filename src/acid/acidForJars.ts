@@ -33,10 +33,11 @@ export interface AcidForJars {
   readonly cautions: readonly Caution[];
 }
 
-/** The foods by the ids of the process tables' acid rows, with what their jars are called. */
-const FOODS: readonly Named[] = [
+/** The foods, each with its acid in the process tables, and what their jars are called. */
+const FOODS: readonly (Named & { readonly acid: string })[] = [
   {
     name: 'tomato',
+    acid: 'tomato',
     synonyms: [
       'crushed tomatoes',
       'whole tomatoes',
@@ -51,9 +52,9 @@ const FOODS: readonly Named[] = [
       'tomatillo',
     ],
   },
-  { name: 'fig' },
-  { name: 'Asian pear' },
-  { name: 'crab', synonyms: ['crab meat', 'crabmeat'] },
+  { name: 'fig', acid: 'fig' },
+  { name: 'Asian pear', acid: 'asian-pear' },
+  { name: 'crab', acid: 'crab', synonyms: ['crab meat', 'crabmeat'] },
 ];
 
 const refuse = (reason: string, instead: string): Refusal => ({
@@ -97,12 +98,12 @@ export function acidForJars(input: AcidForJarsInput): AcidForJars | Refusal {
     );
   }
   const size = listedSize(jar, LISTED_JARS);
-  const row = size === undefined ? undefined : acidRowOf(found.name, size);
+  const row = size === undefined ? undefined : acidRowOf(found.acid, size);
   if (row === undefined) {
     return answer(
       refuse(
         `These tables hold the acid for ${found.name} in other jar sizes, not for a ${jar.name}.`,
-        `Use a jar size of the table: ${acidSizes(found.name).join(' or ')}.`,
+        `Use a jar size of the table: ${acidSizes(found.acid).join(' or ')}.`,
       ),
     );
   }

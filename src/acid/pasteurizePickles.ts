@@ -43,7 +43,7 @@ const cautions = (): Caution[] => [
 
 /** Whether every line of the recipe's own process allows the treatment. */
 function isAllowed({ process }: RecipeRow): boolean {
-  const rows = process === undefined ? [] : rowsOf(process.food, process.form);
+  const rows = process === undefined ? [] : rowsOf(process);
   return rows.length > 0 && rows.every((row) => row.pasteurize === true && row.obtained !== 'memory');
 }
 const allowed = (): RecipeRow[] => RECIPES.filter(isAllowed);

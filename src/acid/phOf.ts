@@ -6,7 +6,8 @@ import { joinBasis } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import type { Basis, Caution } from '../sources/index';
 import { basisOf } from '../sources/table';
-import { acidCaution, FOOD_PH, type FoodPhRow, limitRow, printed, RECALLED_PH } from './tables';
+import { limitRow, pHLimit } from './phLimits';
+import { acidCaution, FOOD_PH, type FoodPhRow, printed, RECALLED_PH } from './tables';
 
 const schema = fields({ food: name('a food, such as "peach"') });
 export type PhOfInput = z.input<typeof schema>;
@@ -72,7 +73,7 @@ function rowsOf(food: string): readonly FoodPhRow[] {
 
 /** Foods that the guides name as lying above the limit at times, whatever the lists say. */
 const namedAbove = (food: string): boolean =>
-  printed(limitRow('foods named as slightly above'), 'foods').some((named) =>
+  printed(limitRow('named-above'), 'foods').some((named) =>
     nameKey(named.replace('some ', ''))
       .split(' ')
       .every((word) => nameKey(food).split(' ').includes(word)),
@@ -102,8 +103,8 @@ export function phOf(input: PhOfInput): PhOf {
   const known = findNamed(asked, BASES).length > 0 ? undefined : findNamed(asked, LISTED)[0];
   const food = (known ?? lookUp(asked, BASES, 'food', 'food with a listed pH')).name;
   const rows = rowsOf(food);
-  const limit = limitRow('acid food (home');
-  const acidUpTo = printed(limit, 'pH');
+  const limit = pHLimit('home-acid');
+  const acidUpTo = limit.pH;
   const published = rows.filter((row) => row.obtained !== 'memory');
   const served = published.length > 0 ? published : rows;
   const low = Math.min(...served.map((row) => row.pHLow));
@@ -127,7 +128,7 @@ export function phOf(input: PhOfInput): PhOf {
     basis: joinBasis(
       rows.map((row) => basisOf(row, `pH of ${row.food}`)),
       [basisOf(limit, 'limit between acid and low-acid')],
-      above ? [basisOf(limitRow('foods named as slightly above'), 'foods above the limit unless acidified')] : [],
+      above ? [basisOf(limitRow('named-above'), 'foods above the limit unless acidified')] : [],
     ),
     cautions: [
       acidCaution('typical-ph-no-proof'),

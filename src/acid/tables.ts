@@ -4,7 +4,6 @@ import fermentSaltTable from '../../data/acid/ferment-salt.json';
 import fermentTimeTable from '../../data/acid/ferment-time.json';
 import foodPhTable from '../../data/acid/food-ph.json';
 import recalledPhTable from '../../data/acid/food-ph-recalled.json';
-import limitTable from '../../data/acid/ph-limits.json';
 import recipeTable from '../../data/acid/pickle-recipes.json';
 import ruleTable from '../../data/acid/pickle-rules.json';
 import saltMeasureTable from '../../data/acid/salt-measures.json';
@@ -12,14 +11,6 @@ import type { Quantity } from '../quantity/types';
 import type { Caution } from '../sources/basis';
 import { asTable, type Sourced } from '../sources/table';
 
-export interface LimitRow extends Sourced {
-  readonly limit: string;
-  readonly pH?: number;
-  readonly relation?: '>' | '<=' | '<';
-  readonly process?: string;
-  readonly waterActivityAbove?: number;
-  readonly foods?: readonly string[];
-}
 export interface FoodPhRow extends Sourced {
   readonly food: string;
   readonly base: string;
@@ -44,8 +35,8 @@ export interface RecipeRow extends Sourced {
   readonly recipe: string;
   readonly names: readonly string[];
   readonly makes: 'pickle' | 'relish' | 'ferment';
-  /** Food and form of its rows in the process tables. */
-  readonly process?: { readonly food: string; readonly form: string };
+  /** The recipe of the process tables whose minutes are its own. */
+  readonly process?: string;
   readonly produce: string;
   readonly vinegarCups: number;
   readonly waterCups: number;
@@ -107,7 +98,6 @@ export interface SaltMeasureRow extends Sourced {
   readonly measure: 'tsp' | 'tbsp' | 'cup';
 }
 
-export const LIMITS = asTable<LimitRow>(limitTable).rows;
 export const FOOD_PH = asTable<FoodPhRow>(foodPhTable).rows;
 export const RECALLED_PH = asTable<FoodPhRow>(recalledPhTable).rows;
 export const RECIPES = asTable<RecipeRow>(recipeTable).rows;
@@ -133,10 +123,6 @@ export function printed<Row, K extends keyof Row>(row: Row, key: K): NonNullable
 /** The rule of this fixed name. */
 export const pickleRule = (id: string): PickleRuleRow =>
   rowWhere(PICKLE_RULES, ({ rule }) => rule === id, `pickle rule ${id}`);
-
-/** The row of the limit table that begins with these words. */
-export const limitRow = (words: string): LimitRow =>
-  rowWhere(LIMITS, ({ limit }) => limit.startsWith(words), `limit ${words}`);
 
 const cautions = cautionTable as readonly Caution[];
 /** A caution of this module. */

@@ -4,6 +4,7 @@ import { formatQuantity } from '../quantity/formatQuantity';
 import type { LengthInput } from '../quantity/types';
 import { syrupBoilingTemperature } from '../solution/index';
 import { gelTemperature } from '../sugar/index';
+import type { BrixInput } from '../words/brix';
 import { type ChartLayer, type ChartSpec, chart, digits, OKABE_ITO, unitText } from './spec';
 
 const schema = fields({
@@ -47,7 +48,8 @@ const LAST_BRIX = 80;
  */
 export function boilingSolidsChart(input: BoilingSolidsChartInput): ChartSpec<BoilingSolidsRow> {
   const given = readInput(schema, input);
-  const boilingAt = (brix: number) => syrupBoilingTemperature({ brix, elevation: input.elevation });
+  const boilingAt = (brix: number) =>
+    syrupBoilingTemperature({ brix: `${brix.toFixed(6)} Brix` as BrixInput, elevation: input.elevation });
   const rowOf = (brix: number): BoilingSolidsRow => {
     const { low, likely, high } = boilingAt(brix).range;
     return { brix, low: low.value, likely: likely.value, high: high.value };

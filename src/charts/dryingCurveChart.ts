@@ -2,9 +2,6 @@ import { answer } from '../common/answer';
 import { type FinishForecast, type FinishForecastInput, finishForecast, type KnownFinish } from '../drying/index';
 import { parseQuantity } from '../quantity/parseQuantity';
 import { valueIn } from '../quantity/scale';
-import { parseShare } from '../quantity/share';
-import type { Quantity } from '../quantity/types';
-import type { Unit } from '../quantity/units';
 import { type ChartLayer, type ChartSpec, chart, digits, OKABE_ITO } from './spec';
 
 export type DryingCurveChartInput = FinishForecastInput;
@@ -41,9 +38,9 @@ const POINTS = 60;
  *
  * const { title } = dryingCurveChart({
  *   weighings: [
- *     { time: '0 h', weight: '1000 g' },
- *     { time: '2 h', weight: '688 g' },
- *     { time: '4 h', weight: '461 g' },
+ *     { time: '0 h', mass: '1000 g' },
+ *     { time: '2 h', mass: '688 g' },
+ *     { time: '4 h', mass: '461 g' },
  *   ],
  *   stopWeight: '188 g',
  *   model: 'lewis',
@@ -54,9 +51,9 @@ const POINTS = 60;
  */
 export function dryingCurveChart(input: DryingCurveChartInput): ChartSpec<DryingCurveRow> {
   const forecast = finishForecast(input);
-  const weighings = input.weighings.map(({ time, weight }) => ({
+  const weighings = input.weighings.map(({ time, mass }) => ({
     time: parseQuantity(time, 'time'),
-    weight: parseQuantity(weight, 'mass'),
+    weight: parseQuantity(mass, 'mass'),
   }));
   const [first] = weighings as [(typeof weighings)[number]];
   const units = { time: first.time.unit, mass: first.weight.unit };
@@ -66,9 +63,7 @@ export function dryingCurveChart(input: DryingCurveChartInput): ChartSpec<Drying
   }));
   const stop = forecast.stopWeight.value;
   const values =
-    forecast.known && forecast.curve !== undefined
-      ? curveRows(forecast, points, floorOf(input, forecast, units.mass))
-      : [];
+    forecast.known && forecast.curve !== undefined ? curveRows(forecast, points, forecast.equilibriumWeight.value) : [];
   const last = points[points.length - 1] as Point;
   const said = forecastText(forecast, last);
   return answer(
@@ -88,24 +83,15 @@ const spanText = ({ time: { low, high } }: KnownFinish): string =>
   `${digits(low.value, 1)} to ${digits(high.value, 1)} ${low.unit}`;
 
 function forecastText(forecast: FinishForecast, last: Point): string {
-  if (!forecast.known) return `No forecast yet: ${forecast.reason}. Instead: ${forecast.instead}.`;
+  if (!forecast.known) {
+    const [first] = forecast.instead;
+    return `No forecast yet: ${forecast.reason.text}.${first === undefined ? '' : ` Instead: ${first.text}.`}`;
+  }
   const { likely } = forecast.time;
   const span = spanText(forecast);
   if (forecast.done) return `The tray passed its stop weight (${span}): it is done.`;
   return `Expected to reach the stop weight at ${digits(likely.value, 1)} ${likely.unit} (90 of 100 cases: ${span}); last weighed at ${digits(last.time, 1)} ${likely.unit}.`;
 }
-
-/** What the fitted curve settles at: as given, or the dry solids by the target moisture. */
-function floorOf(input: FinishForecastInput, forecast: KnownFinish, unit: Unit<'mass'>): number {
-  const inUnit = (given: Parameters<typeof parseQuantity>[0]): number =>
-    valueIn(parseQuantity(given, 'mass') as Quantity<'mass'>, unit);
-  if (input.equilibriumWeight !== undefined) return inUnit(input.equilibriumWeight);
-  const tare = input.tare === undefined ? 0 : inUnit(input.tare);
-  const target = input.targetMoisture === undefined ? USUAL_TARGET : parseShare(input.targetMoisture);
-  return tare + (forecast.stopWeight.value - tare) * (1 - target);
-}
-/** What `finishForecast` takes where no target moisture is given. */
-const USUAL_TARGET = 0.2;
 
 function curveRows(forecast: KnownFinish, points: readonly Point[], floor: number): DryingCurveRow[] {
   const { k, n } = forecast.curve as NonNullable<KnownFinish['curve']>;

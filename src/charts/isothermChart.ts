@@ -18,16 +18,15 @@ const schema = fields({
   food: optional(z.unknown()),
   parameters: optional(z.unknown()),
   model: optional(z.unknown()),
-  state: optional(z.unknown()),
+  set: optional(z.unknown()),
   temperature: optional(z.unknown()),
-  fruit: optional(z.unknown()),
   composition: optional(z.unknown()),
-  addedSugar: optional(z.unknown()),
+  sugarToFruit: optional(z.unknown()),
   inverted: optional(z.unknown()),
   batch: optional(fields({ moisture: share({ above: 0, below: 1 }), name: optional(name('a name for the batch')) })),
 });
 
-/** Which curve: a food's published isotherm, or a fruit's estimate from its composition. */
+/** Which curve: a food's published isotherm, or the estimate from its composition. */
 export type IsothermChartInput = Omit<IsothermMoistureInput, 'waterActivity'> &
   Omit<FruitWaterActivityInput, 'moisture'> & {
     /** Its moisture, wet basis: a number from 0 to 1 or percent. */
@@ -60,13 +59,14 @@ const steps = (low: number, high: number): number[] =>
 /** Isotherms that reach the ends of the scale have no value there. */
 const INSIDE = 0.001;
 
-/** A published isotherm, or one by the caller's own constants. */
-function publishedCurve(choice: Omit<IsothermMoistureInput, 'waterActivity'>): Curve {
+/** A published isotherm, or one by the caller's own constants; none for a food that these tables have none of. */
+function publishedCurve(choice: Omit<IsothermMoistureInput, 'waterActivity'>): Curve | undefined {
   const middle = isothermMoisture({ ...choice, waterActivity: 0.5 });
-  const [low, high] = middle.awRange;
+  if (!middle.known) return undefined;
+  const { low, high } = middle.waterActivityLimits;
   const points = steps(Math.max(low, INSIDE), Math.min(high, 1 - INSIDE)).map((waterActivity) => ({
     waterActivity,
-    moisture: isothermMoisture({ ...choice, waterActivity }).wetBasis,
+    moisture: known(isothermMoisture({ ...choice, waterActivity })).wetMoisture,
   }));
   const { food = 'your own constants', state, model, temperature } = middle;
   const degrees =
@@ -80,23 +80,28 @@ function publishedCurve(choice: Omit<IsothermMoistureInput, 'waterActivity'>): C
     basis: middle.basis,
     cautions: middle.cautions,
     at: (moisture) => ({
-      waterActivity: isothermActivity({ ...choice, moisture: moisture / (1 - moisture) }).waterActivity,
+      waterActivity: known(isothermActivity({ ...choice, moisture: moisture / (1 - moisture) })).waterActivity,
       moisture,
     }),
   };
 }
 
-/** A fruit by its sugars: an estimate, with its range. */
-function estimatedCurve(choice: Omit<FruitWaterActivityInput, 'moisture'>): Curve {
+/** What is asked again about a food that had an answer has one again. */
+const known = <T extends { readonly known: boolean }>(answered: T): Extract<T, { known: true }> =>
+  answered as Extract<T, { known: true }>;
+
+/** A fruit by its sugars: an estimate, with its range; none for a food whose sugars these tables do not have. */
+function estimatedCurve(choice: Omit<FruitWaterActivityInput, 'moisture'>): Curve | undefined {
   const at = (moisture: number) => {
-    const { waterActivity, range } = fruitWaterActivity({ ...choice, moisture });
+    const { waterActivity, range } = known(fruitWaterActivity({ ...choice, moisture }));
     return { waterActivity, moisture, low: range.low, high: range.high };
   };
-  // any moisture in range tells the range; a fifth is in that of every fruit
+  // any moisture in range gives the range; a fifth is in that of every fruit
   const inside = fruitWaterActivity({ ...choice, moisture: 0.2 });
-  const [driest, wettest] = inside.moistureRange;
+  if (!inside.known) return undefined;
+  const { low: driest, high: wettest } = inside.moistureLimits;
   return {
-    title: `Moisture and water activity: ${choice.fruit ?? 'your own fruit'}`,
+    title: `Moisture and water activity: ${inside.food ?? 'your own fruit'}`,
     subtitle: ['Worked out from its sugars and acids; the band takes in the published pairs. Not a measured isotherm.'],
     points: steps(driest, Math.min(wettest, MOST_SHOWN)).map(at),
     basis: inside.basis,
@@ -111,14 +116,15 @@ const MOST_SHOWN = 0.5;
 /**
  * Moisture against water activity, with the batch on it and the limits of growth: will it keep at this dryness?
  *
- * For a `food` with a published isotherm, or `parameters` of your own, the curve is `isothermMoisture`; for a `fruit`
- * or a `composition` it is the estimate of `fruitWaterActivity`, its range as a band. The upright lines are the least
+ * For a `food` with a published isotherm, or `parameters` of your own, the curve is `isothermMoisture`; for another
+ * fruit, or a `composition`, it is the estimate of `fruitWaterActivity`, its range as a band. The upright lines are the least
  * water activities of `keeps`: of the yeasts and molds that spoil, and of the bacteria that make ill, at any pH and temperature.
  *
  * @param input - what `isothermMoisture` or `fruitWaterActivity` takes, without the moisture; `batch`: its `moisture`, wet
  * basis, and a `name`
  * @returns a Vega-Lite spec
- * @throws StillroomError as those functions; CONTRADICTION for both a food and a fruit
+ * @throws StillroomError as those functions; CONTRADICTION for parameters and a composition;
+ * MISSING for a food that these tables have neither an isotherm nor the sugars of
  *
  * @example
  * ```ts
@@ -130,15 +136,18 @@ const MOST_SHOWN = 0.5;
  */
 export function isothermChart(input: IsothermChartInput): ChartSpec<IsothermRow> {
   const { batch } = readInput(schema, input);
-  const { food, parameters, model, state, temperature, fruit, composition, addedSugar, inverted } = input;
-  const published = food !== undefined || parameters !== undefined;
-  if (published && (fruit !== undefined || composition !== undefined)) {
-    fail('CONTRADICTION', 'fruit', fruit, 'a food with an isotherm or a fruit to work out, not both');
+  const { food, parameters, model, set, temperature, composition, sugarToFruit, inverted } = input;
+  if (parameters !== undefined && composition !== undefined) {
+    fail('CONTRADICTION', 'composition', 'a composition', 'either parameters or a composition, not both');
   }
-  const estimated = fruit !== undefined || composition !== undefined;
-  const curve = estimated
-    ? estimatedCurve({ fruit, composition, addedSugar, inverted })
-    : publishedCurve({ food, parameters, model, state, temperature });
+  const worked = composition !== undefined || sugarToFruit !== undefined || inverted !== undefined;
+  const published = worked ? undefined : publishedCurve({ food, parameters, model, set, temperature });
+  const curve = published ?? estimatedCurve({ food, composition, sugarToFruit, inverted });
+  if (curve === undefined) {
+    const expected = `its composition: these tables have neither an isotherm nor the sugars of ${food}`;
+    fail('MISSING', 'composition', composition, expected);
+  }
+  const estimated = published === undefined;
   const point = batch === undefined ? undefined : curve.at(batch.moisture);
   const verdict = point === undefined ? undefined : keeps({ waterActivity: expected(point) });
   // the limits are the same whatever the activity is

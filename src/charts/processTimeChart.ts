@@ -7,7 +7,7 @@ import { formatQuantity } from '../quantity/formatQuantity';
 import { toDecimalIn, valueIn } from '../quantity/scale';
 import type { LengthInput, Quantity } from '../quantity/types';
 import type { Unit } from '../quantity/units';
-import type { Refusal } from '../sources/basis';
+import type { NotTested } from '../sources/no';
 import { type CanningMethod, METHODS, method } from '../words/method';
 import { type ChartLayer, type ChartSpec, capital, chart, HEIGHT, OKABE_ITO, QUIET_GREY, sourceLine } from './spec';
 
@@ -45,7 +45,7 @@ export interface ProcessTimeRow {
   readonly refused?: string;
 }
 
-type Answer = TestedProcess | Refusal;
+type Answer = TestedProcess | NotTested;
 interface Band {
   readonly from: number;
   readonly to: number;
@@ -123,7 +123,7 @@ const METHOD_TEXT: Readonly<Record<CanningMethod, string>> = {
  * 'data' in chart && chart.data.values[1]; // => { from: 1000, to: 3000, minutes: 30 }
  * ```
  */
-export function processTimeChart(input: ProcessTimeChartInput): ChartSpec<ProcessTimeRow> | Refusal {
+export function processTimeChart(input: ProcessTimeChartInput): ChartSpec<ProcessTimeRow> | NotTested {
   const given = readInput(schema, input);
   const { method: _, from: __, to: ___, elevation: ____, ...asked } = input;
   const to = given.to ?? DEFAULT_TO;
@@ -136,7 +136,7 @@ export function processTimeChart(input: ProcessTimeChartInput): ChartSpec<Proces
   const bands = bandsBetween(feet(from), feet(to), (value) => at(value, method));
   const tested = bands.map(({ answer }) => answer).filter((answer): answer is TestedProcess => answer.tested);
   const [first] = tested;
-  if (first === undefined) return answer((bands[0] as Band).answer as Refusal);
+  if (first === undefined) return answer((bands[0] as Band).answer as NotTested);
   const inUnit = (value: number): number => toDecimalIn({ value, unit: 'ft' }, to.unit).toNumber();
   const values = bands.map(({ from: foot, to: top, answer }) => rowOf(inUnit(foot), inUnit(top), answer));
   const byPressure = first.pressure !== undefined;
@@ -175,7 +175,7 @@ function kitchenOf(place: Quantity<'length'>, answer: Answer, unit: Unit<'length
 }
 
 function rowOf(from: number, to: number, answer: Answer): ProcessTimeRow {
-  if (!answer.tested) return { from, to, refused: answer.reason };
+  if (!answer.tested) return { from, to, refused: answer.reason.text };
   const { minutes, pressure } = answer;
   return { from, to, minutes, ...(pressure === undefined ? {} : { pressure: pressure.value }) };
 }

@@ -69,12 +69,16 @@ export const wordsOf = (text: string): string[] =>
  */
 export const nameKey = (text: string): string => wordsOf(text).sort().join(' ');
 
-/** How many letters must be put in, left out, changed or swapped with a neighbour to make one word the other. */
-export function editDistance(one: string, other: string): number {
+/**
+ * How many letters must be put in, left out, changed or swapped with a neighbor to make one word the other; counting
+ * stops at `most`.
+ */
+export function editDistance(one: string, other: string, most = Number.POSITIVE_INFINITY): number {
   let twoAbove: number[] = [];
   let above = Array.from({ length: other.length + 1 }, (_, j) => j);
   for (let i = 1; i <= one.length; i++) {
     const row = [i];
+    let least = i;
     for (let j = 1; j <= other.length; j++) {
       const same = one[i - 1] === other[j - 1] ? 0 : 1;
       const put = (above[j] as number) + 1;
@@ -84,7 +88,10 @@ export function editDistance(one: string, other: string): number {
         best = Math.min(best, (twoAbove[j - 2] as number) + 1);
       }
       row.push(best);
+      if (best < least) least = best;
     }
+    // no later row falls below the least of this one
+    if (least >= most) return most;
     twoAbove = above;
     above = row;
   }
@@ -101,17 +108,28 @@ function tableKey(name: string): string {
   return key;
 }
 
+/** How many letters of a name are not among these. */
+function strangers(name: string, letters: ReadonlySet<string>): number {
+  let count = 0;
+  for (const letter of name) if (!letters.has(letter)) count++;
+  return count;
+}
+
 /** The known names nearest to a text: those that share a word with it first, then by edit distance; at most five. */
 export function nearestNames(text: string, names: readonly string[]): string[] {
   const key = nameKey(text.slice(0, 60));
   const words = new Set(key.split(' '));
+  const letters = new Set(key);
   const scored = names.flatMap((candidate) => {
     const other = tableKey(candidate);
     const shared = other.split(' ').some((word) => word.length > 2 && words.has(word));
     const longer = Math.max(key.length, other.length, 1);
     // the lengths alone put it too far off: no need to count letters
     if (!shared && Math.abs(key.length - other.length) / longer >= 0.5) return [];
-    return [{ candidate, score: editDistance(key, other) / longer - (shared ? 1 : 0) }];
+    const far = shared ? Number.POSITIVE_INFINITY : longer / 2;
+    // nor where too many of its letters are none of the text's: each must be put in or changed
+    if (!shared && strangers(other, letters) >= far) return [];
+    return [{ candidate, score: editDistance(key, other, far) / longer - (shared ? 1 : 0) }];
   });
   return scored
     .filter(({ score }) => score < 0.5)

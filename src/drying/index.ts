@@ -1,9 +1,11 @@
 /**
- * Drying and freeze-drying: moisture bases, the weight to stop at, printed guides, tray loads, leather, powder, finish
- * forecasts, freeze-dry loads and times, conditioning, storage, oxygen absorbers, rehydration.
+ * Drying and freeze-drying: moisture bases, the mass to stop at, printed guides, tray loads, leather, powder, finish
+ * forecasts, freeze-dry loads and times, finishing, storage, oxygen absorbers, rehydration.
  * @module
  */
 
+export { type DryingCurve, type DryingCurveInput, dryingCurve } from './curve/dryingCurve';
+export { type DryingStudy, type DryingStudyInput, dryingStudy, type KnownDryingStudy } from './curve/dryingStudy';
 export {
   type FinishForecast,
   type FinishForecastInput,
@@ -11,75 +13,66 @@ export {
   type KnownFinish,
   type UnknownFinish,
 } from './curve/finishForecast';
+export { type DryingCurveFit, type FitDryingCurveInput, fitDryingCurve } from './curve/fitDryingCurve';
+export type { CurveConstants, ThinLayerModel } from './curve/thinLayer';
 export {
-  type DryingCurveFit,
-  type DryingStudy,
-  type DryingStudyInput,
-  dryingStudy,
-  type FitDryingCurveInput,
-  fitDryingCurve,
-  type MoistureRatio,
-  type MoistureRatioInput,
-  moistureRatio,
-  type SlabMoistureRatioInput,
-  slabMoistureRatio,
-  type ThinLayerModel,
-  type TimeToMoistureRatio,
-  type TimeToMoistureRatioInput,
-  timeToMoistureRatio,
-} from './curve/thinLayer';
-export { type FreezeDryLoad, type FreezeDryLoadInput, freezeDryLoad } from './freeze-dry/freezeDryLoad';
-export {
-  type DrynessByWeight,
-  type DrynessByWeightInput,
-  drynessByWeight,
-  type FreezeDryTime,
-  type FreezeDryTimeInput,
-  freezeDryTime,
-} from './freeze-dry/freezeDryTime';
+  type DrynessByWeighing,
+  type DrynessByWeighingInput,
+  drynessByWeighing,
+} from './freeze-dry/drynessByWeighing';
 export {
   type FreezeDryCollapse,
   type FreezeDryCollapseInput,
   freezeDryCollapse,
+  type KnownCollapse,
+} from './freeze-dry/freezeDryCollapse';
+export { type FreezeDryLoad, type FreezeDryLoadInput, freezeDryLoad } from './freeze-dry/freezeDryLoad';
+export { type FreezeDryTime, type FreezeDryTimeInput, freezeDryTime } from './freeze-dry/freezeDryTime';
+export {
   type GlassTransition,
   type GlassTransitionInput,
   glassTransition,
+  type KnownGlassTransition,
 } from './freeze-dry/glassTransition';
 export {
   type DryingGuide,
   type DryingGuideInput,
   dryingGuide,
-  type PrintedDrying,
-  type PrintedYield,
+  type KnownDryingGuide,
 } from './guide/dryingGuide';
 export {
   type Conditioning,
-  type ConditioningInput,
-  conditioning,
-  type Pasteurizing,
-  type PasteurizingInput,
-  type PasteurizingTreatment,
-  pasteurizing,
-} from './guide/finishing';
+  type FinishDried,
+  type FinishDriedInput,
+  type FinishedDried,
+  finishDried,
+  type InsectTreatment,
+} from './guide/finishDried';
 export { type Jerky, type JerkyInput, type JerkySteps, jerky } from './guide/jerky';
-export { type Leather, type LeatherInput, leather } from './guide/leather';
-export { type PretreatmentDip, type PretreatmentDipInput, pretreatmentDip } from './guide/pretreatmentDip';
-export { type Rehydrate, type RehydrateInput, rehydrate } from './guide/rehydrate';
+export { type Leather, type LeatherInput, type LeatherSheets, leather } from './guide/leather';
+export type { HoursSpan } from './guide/leatherByThickness';
+export {
+  type DipRecipe,
+  type KnownDip,
+  type PretreatmentDip,
+  type PretreatmentDipInput,
+  pretreatmentDip,
+} from './guide/pretreatmentDip';
+export type { DryingCut, DryingSteps, PrintedDrying, PrintedYield, Thickness } from './guide/printedDrying';
+export { type KnownRehydration, type Rehydrate, type RehydrateInput, rehydrate } from './guide/rehydrate';
 export { type TrayLoad, type TrayLoadInput, trayLoad } from './guide/trayLoad';
+export { type DriedStorage, type DriedStorageInput, driedStorage, type KnownDriedStorage } from './keep/driedStorage';
+export {
+  type MoistureAfterStorage,
+  type MoistureAfterStorageInput,
+  moistureAfterStorage,
+} from './keep/moistureAfterStorage';
 export {
   type OxygenAbsorbers,
   type OxygenAbsorbersCount,
   type OxygenAbsorbersInput,
   oxygenAbsorbers,
 } from './keep/oxygenAbsorbers';
-export {
-  type DriedStorage,
-  type DriedStorageInput,
-  driedStorage,
-  type MoistureAfterStorage,
-  type MoistureAfterStorageInput,
-  moistureAfterStorage,
-} from './keep/storage';
 export { type DriedMass, type DriedMassInput, driedMass } from './moisture/driedMass';
 export {
   type DryBasisInput,
@@ -89,13 +82,10 @@ export {
   wetBasis,
 } from './moisture/moistureBasis';
 export {
-  type MoistureNow,
-  type MoistureNowInput,
-  moistureNow,
-  type StartMoisture,
-  type StartMoistureInput,
-  startMoisture,
-} from './moisture/moistureNow';
+  type MoistureByWeighing,
+  type MoistureByWeighingInput,
+  moistureByWeighing,
+} from './moisture/moistureByWeighing';
 export type { MoistureRangeInput } from './moisture/moistureRange';
 export { type Powder, type PowderInput, powder } from './moisture/powder';
 export { type StopWeight, type StopWeightInput, stopWeight } from './moisture/stopWeight';

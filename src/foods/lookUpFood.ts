@@ -1,4 +1,4 @@
-/** Finds foods and forms by name. Names are compared by `nameKey`, and looked up in maps that are made once. */
+/** Finds foods and forms by name. Names are compared by their key, and looked up in maps that are made once. */
 import { nameKey, nearestNames, wordsOf } from '../common/names';
 import { foodRows, formRows, sharedNames } from './tables';
 
@@ -7,6 +7,16 @@ export interface FoodAndForm {
   readonly id: string;
   readonly form?: string;
 }
+
+/**
+ * Small words drop out of names, but fruit in syrup is no syrup, and tomatoes in juice are no juice: what a food is
+ * packed in is said by a word of its own.
+ */
+const packed = (text: string): string =>
+  text.replace(/\b(?:in|with)[\s-]((?:[a-z]{1,12}[\s-]){0,2})(syrup|juice)\b/gi, '$1$2-packed');
+/** The form in which names of foods and forms are compared. */
+export const keyOf = (text: string): string => nameKey(packed(text));
+const orderOf = (text: string): string => wordsOf(packed(text)).join(' ');
 
 /** No name is longer; what a caller types beyond it is not read. */
 const LONGEST = 120;
@@ -32,8 +42,8 @@ function makeIndex(): Index {
   const inOrder = new Map<string, FoodAndForm>();
   const printed = new Map<string, string>();
   const put = (name: string, found: FoodAndForm): void => {
-    inOrder.set(wordsOf(name).join(' '), found);
-    foods.set(nameKey(name), [found]);
+    inOrder.set(orderOf(name), found);
+    foods.set(keyOf(name), [found]);
   };
   for (const { id, name, names, asForm = [] } of foodRows) {
     for (const { name: each, form } of asForm) put(each, { id, form });
@@ -44,15 +54,15 @@ function makeIndex(): Index {
   }
   for (const { name, foods: ids } of sharedNames) {
     foods.set(
-      nameKey(name),
+      keyOf(name),
       ids.map((id) => ({ id })),
     );
   }
   const forms = new Map<string, string>();
   const joining: JoiningForm[] = [];
   for (const { id, name, names, alone = [], joins } of formRows) {
-    for (const each of alone) forms.set(nameKey(each), id);
-    for (const key of [name, ...names].map(nameKey)) {
+    for (const each of alone) forms.set(keyOf(each), id);
+    for (const key of [name, ...names].map(keyOf)) {
       forms.set(key, id);
       if (joins) joining.push({ id, words: key.split(' ') });
     }
@@ -98,14 +108,14 @@ function split(key: string): readonly FoodAndForm[] {
 /** The foods that a text may name: none, one, or the several that share the name. */
 export function foodsNamed(text: string): readonly FoodAndForm[] {
   const short = text.slice(0, LONGEST);
-  const exact = index().inOrder.get(wordsOf(short).join(' '));
+  const exact = index().inOrder.get(orderOf(short));
   if (exact !== undefined) return [exact];
-  const key = nameKey(short);
+  const key = keyOf(short);
   return index().foods.get(key) ?? split(key);
 }
 
 /** The id of the form that a text names. */
-export const formNamed = (text: string): string | undefined => index().forms.get(nameKey(text.slice(0, LONGEST)));
+export const formNamed = (text: string): string | undefined => index().forms.get(keyOf(text.slice(0, LONGEST)));
 
 /** The foods whose names are nearest to a text, each with the name that is near; at most five. */
 export function nearestFoods(text: string): readonly { readonly name: string; readonly id: string }[] {

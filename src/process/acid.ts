@@ -7,14 +7,17 @@ import { type AcidRow, acidRows, LISTED_JARS, type ListedJar } from './tables';
 
 /** The acid that a process requires. It belongs to the process: without it the minutes do not hold. */
 export interface ProcessAcid {
+  /** Always: the process does not hold without it. */
   readonly required: true;
   /** Whether the amounts go into each jar, or are part of the recipe. */
   readonly where: 'each jar' | 'recipe';
   /** `one`: any one of the named agents. `all`: every one. */
   readonly choose: 'one' | 'all';
+  /** Bottled lemon juice. */
   readonly bottledLemonJuice?: Quantity<'volume'>;
+  /** Citric acid. */
   readonly citricAcid?: Quantity<'volume'>;
-  /** Vinegar of 5 percent acidity. */
+  /** Vinegar of 5% acidity. */
   readonly vinegar?: Quantity<'volume'>;
   /** What the amounts are for, where it is not a jar. */
   readonly per?: string;
@@ -34,9 +37,9 @@ const AGENTS = [
   ['vinegar', 'vinegar (5 % acidity)'],
 ] as const;
 
-/** The acid row of a process line for a listed jar size. */
+/** The row of an acid (the `acid` of a process row) for a listed jar size. */
 export const acidRowOf = (id: string, jar: ListedJar): AcidRow | undefined =>
-  acidRows.find((row) => row.id === id && (row.jar === undefined || row.jar === jar));
+  acidRows.find((row) => row.acid === id && (row.jar === undefined || row.jar === jar));
 
 /** The listed sizes that a process's acid is printed for; every size where it is the same in all. */
 export const acidSizes = (id: string): readonly ListedJar[] =>

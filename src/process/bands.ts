@@ -3,6 +3,7 @@
 import { formatQuantity, groupThousands } from '../quantity/formatQuantity';
 import { toDecimalIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
+import { derived } from '../sources/basis';
 import { basisOf } from '../sources/table';
 import type { CanningMethod } from '../words/method';
 import type { Refused } from './refusal';
@@ -39,7 +40,8 @@ export function thinAir(method: CanningMethod, elevation: Quantity<'length'>): R
   if (band?.thinAirFt === undefined || toDecimalIn(elevation, 'ft').lte(band.thinAirFt)) return undefined;
   const end = formatQuantity({ value: band.thinAirFt, unit: 'ft' });
   return {
-    reason: `above about ${end} the air is so thin that steam at the highest pressure printed for a ${method} canner is cooler than the tables allow anywhere`,
-    basis: [basisOf(band, 'elevation bands'), { of: 'steam temperature at the highest pressure', kind: 'derived' }],
+    code: 'air too thin',
+    text: `above about ${end} the air is so thin that steam at the highest pressure printed for a ${method} canner is cooler than the tables allow anywhere`,
+    basis: [basisOf(band, 'reason', 'elevation bands'), derived('reason', 'steam temperature at the highest pressure')],
   };
 }

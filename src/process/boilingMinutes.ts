@@ -7,21 +7,28 @@ import { basisOf } from '../sources/table';
 import { processCaution, usualCautions } from './cautions';
 import { type ElevationRuleRow, elevationRuleRows, perThousandFeet } from './elevationMinutes';
 
-const schema = /* @__PURE__ */ fields({ elevation: kitchenElevation() });
+const schema = /* @__PURE__ */ fields({
+  /** Elevation of the kitchen, above -500 m, to 5,000 m. */
+  elevation: kitchenElevation(),
+});
 
 export interface BoilingMinutesInput {
+  /** Elevation of the kitchen, above -500 m, to 5,000 m. */
   readonly elevation: LengthInput;
 }
 export interface BoilingMinutes {
+  /** How long to boil, minutes. */
   readonly minutes: number;
+  /** Where it comes from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
 function minutesOf(rule: 'sterilizing' | 'before-tasting', input: BoilingMinutesInput, what: string) {
   const { elevation } = readInput(schema, input);
   const [row] = elevationRuleRows(rule) as [ElevationRuleRow & { base: number }];
-  return { minutes: row.base + perThousandFeet(elevation, row), basis: [basisOf(row, what)] };
+  return { minutes: row.base + perThousandFeet(elevation, row), basis: [basisOf(row, 'minutes', what)] };
 }
 
 /**

@@ -4,10 +4,15 @@ import { shareBasis, shareOr } from '../heat/tables';
 import { fields, optional, power, readInput, share } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity, Range, ShareInput } from '../quantity/types';
-import { joinBasis, type Refusal } from '../sources/basis';
-import { type LoadTimelineInput, loadTimeline } from './loadTimeline';
+import type { NotTested } from '../sources/no';
+import { type LoadStep, type LoadTimelineInput, loadTimeline } from './loadTimeline';
 
-const schema = /* @__PURE__ */ fields({ burnerPower: power(), holding: optional(share({ above: 0 })) });
+const schema = /* @__PURE__ */ fields({
+  /** Rated power of the burner. */
+  burnerPower: power(),
+  /** Share of it that holds the boil or the pressure, above 0 to 1. */
+  holding: optional(share({ above: 0 })),
+});
 
 export interface CanningEnergyInput extends LoadTimelineInput {
   /** Share of the burner's power that holds the boil or the pressure, above 0 to 100 %; 25 to 70 % when left out. */
@@ -15,21 +20,13 @@ export interface CanningEnergyInput extends LoadTimelineInput {
 }
 
 export interface CanningEnergy extends EnergyNeeded {
+  /** The load has a tested process. */
   readonly tested: true;
   /** Of the energy, what brings water and jars to the boil or to pressure, kWh. */
   readonly heatingUp: Range<Quantity<'energy'>>;
   /** And what holds them there while jars go in, steam vents and the process runs, kWh. */
   readonly holding: Range<Quantity<'energy'>>;
 }
-
-/** What the burner does in each step of `loadTimeline`. */
-const FULL: ReadonlySet<string> = new Set([
-  'heat the water',
-  'heat to a boil',
-  'heat to steady steam',
-  'come to pressure',
-]);
-const HELD: ReadonlySet<string> = new Set(['load the jars', 'vent', 'process']);
 
 /**
  * The energy of one canner load, from cold water to the end of the process; a second load starts hot.
@@ -55,17 +52,17 @@ const HELD: ReadonlySet<string> = new Set(['load the jars', 'vent', 'process']);
  * load.tested && load.energy.likely.value; // ≈ 2.7
  * ```
  */
-export function canningEnergy(input: CanningEnergyInput): CanningEnergy | Refusal {
+export function canningEnergy(input: CanningEnergyInput): CanningEnergy | NotTested {
   const { holding, ...load } = { ...input };
   const given = readInput(schema, { burnerPower: load.burnerPower, holding });
   const timeline = loadTimeline(load);
   if (!timeline.tested) return answer(timeline);
   const kilowatts = valueIn(given.burnerPower, 'kW');
   const share = shareOr(given.holding, 'holding-share');
-  const hours = (steps: ReadonlySet<string>, end: keyof Range): number =>
-    timeline.steps.reduce((sum, { step, minutes }) => sum + (steps.has(step) ? minutes[end] / 60 : 0), 0);
-  const full = (end: keyof Range) => kilowatts * hours(FULL, end);
-  const held = (end: keyof Range) => kilowatts * share[end] * hours(HELD, end);
+  const hours = (burns: LoadStep['burner'], end: keyof Range): number =>
+    timeline.steps.reduce((sum, { burner, minutes }) => sum + (burner === burns ? minutes[end] / 60 : 0), 0);
+  const full = (end: keyof Range) => kilowatts * hours('full', end);
+  const held = (end: keyof Range) => kilowatts * share[end] * hours('holding', end);
   const ends = (energy: (end: keyof Range) => number): Range<Quantity<'energy'>> => ({
     low: kilowattHours(energy('low')),
     likely: kilowattHours(energy('likely')),
@@ -76,7 +73,10 @@ export function canningEnergy(input: CanningEnergyInput): CanningEnergy | Refusa
     energy: ends((end) => full(end) + held(end)),
     heatingUp: ends(full),
     holding: ends(held),
-    basis: joinBasis(timeline.basis, [shareBasis(given.holding, 'holding-share', 'holding')]),
+    basis: [
+      ...timeline.basis.map((line) => ({ ...line, of: 'energy', note: line.note ?? line.of })),
+      shareBasis(given.holding, 'holding-share', 'holding'),
+    ],
     cautions: timeline.cautions,
   });
 }

@@ -1,56 +1,78 @@
+import * as z from 'zod/mini';
 import table from '../../data/process/canning-rules.json';
 import { answer } from '../common/answer';
 import { choice, fields, optional, readInput } from '../quantity/fields';
 import type { Basis, Caution } from '../sources/basis';
-import { asTable, basisOf, type Sourced } from '../sources/table';
+import { id, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { asTable, basisOf } from '../sources/table';
 import { usualCautions } from './cautions';
 
 const TOPICS = ['pressure canner', 'boiling-water canner', 'atmospheric steam canner', 'jars', 'afterwards'] as const;
 export type CanningTopic = (typeof TOPICS)[number];
 
-interface RuleRow extends Sourced {
-  readonly topic: CanningTopic;
-  readonly rule: string;
-  readonly text: string;
-  readonly low?: number;
-  readonly high?: number;
-  readonly unit?: string;
-  readonly minutes?: number;
-  readonly older?: number;
-}
+/** A rule of running a canner or handling jars. */
+export const canningRuleRow = () =>
+  z.strictObject({
+    id: id(),
+    topic: z.enum(TOPICS),
+    text: text(),
+    low: z.exactOptional(z.number()),
+    high: z.exactOptional(z.number()),
+    unit: z.exactOptional(text()),
+    /** Holding time. */
+    minutes: z.exactOptional(z.number()),
+    /** Superseded figure. */
+    older: z.exactOptional(z.number()),
+    ...sourcedColumns(),
+  });
+type RuleRow = RowOf<typeof canningRuleRow>;
 const rules = asTable<RuleRow>(table).rows;
 
 /** How a canner or jar is handled: a rule with its figures, where it has any. */
 export interface CanningRule {
+  /** What it is about. */
   readonly topic: CanningTopic;
+  /** Its fixed name: `vent`, `wait-before-opening`. */
   readonly rule: string;
+  /** What to do. */
   readonly text: string;
+  /** The figure, or its low end, in `unit`. */
   readonly low?: number;
+  /** The high end, in `unit`. */
   readonly high?: number;
+  /** Unit of the figures. */
   readonly unit?: string;
+  /** Where the rule comes from. */
   readonly basis: readonly Basis[];
 }
 
 /** The row of a rule; names come from our own code, and tests call each. */
 export function ruleRow(rule: string): RuleRow {
-  const found = rules.find((row) => row.rule === rule);
+  const found = rules.find((row) => row.id === rule);
   if (found === undefined) throw new Error(`no rule ${rule}`);
   return found;
 }
-export const ruleBasis = (rule: string, what: string): Basis => basisOf(ruleRow(rule), what);
+export const ruleBasis = (rule: string, of: string, note?: string): Basis => basisOf(ruleRow(rule), of, note);
 /** The figures of a rule that has them. */
 export function ruleFigures(rule: string): { low: number; high: number; minutes: number } {
   const { low = Number.NaN, high = low, minutes = low } = ruleRow(rule);
   return { low, high, minutes };
 }
 
-const schema = /* @__PURE__ */ fields({ topic: optional(choice('what the rules are about', TOPICS)) });
+const schema = /* @__PURE__ */ fields({
+  /** What the rules are about; all where left out. */
+  topic: optional(choice('what the rules are about', TOPICS)),
+});
 export interface CanningRulesInput {
+  /** What the rules are about; all where left out. */
   readonly topic?: CanningTopic | undefined;
 }
 export interface CanningRules {
+  /** The rules, in the order of the table. */
   readonly rules: readonly CanningRule[];
+  /** Where each rule comes from. */
   readonly basis: readonly Basis[];
+  /** What to mind. */
   readonly cautions: readonly Caution[];
 }
 
@@ -75,14 +97,14 @@ export interface CanningRules {
 export function canningRules(input: CanningRulesInput = {}): CanningRules {
   const { topic } = readInput(schema, input);
   const chosen = rules.filter((row) => topic === undefined || row.topic === topic);
-  const listed = chosen.map(({ topic, rule, text, low, high, unit, ...row }) => ({
+  const listed = chosen.map(({ id: rule, topic, text, low, high, unit, ...row }, index) => ({
     topic,
     rule,
     text,
     ...(low === undefined ? {} : { low }),
     ...(high === undefined ? {} : { high }),
     ...(unit === undefined ? {} : { unit }),
-    basis: [basisOf(row, rule)],
+    basis: [basisOf(row, `rules[${index}]`, rule)],
   }));
   return answer({ rules: listed, basis: listed.flatMap(({ basis }) => basis), cautions: usualCautions() });
 }

@@ -8,11 +8,20 @@ import type { Refused } from './refusal';
 import type { ProcessRow } from './tables';
 
 /** Why a cell of a table is not served. */
-const REFUSED_CELLS: Readonly<Record<string, string>> = {
-  'not-recommended': 'the source prints this line as not recommended at this elevation',
-  recalled: 'the figure for this elevation was recalled and not read in a copy',
-};
-const RECALLED = 'the figures of this process were recalled and not read in a copy';
+const REFUSED_CELLS = {
+  'not-recommended': {
+    code: 'line not recommended',
+    text: 'the source prints this line as not recommended at this elevation',
+  },
+  recalled: {
+    code: 'figure recalled',
+    text: 'the figure of these tables for this elevation was recalled and not read in a copy',
+  },
+} as const;
+const RECALLED = {
+  code: 'figure recalled',
+  text: 'the figures of these tables for this process were recalled and not read in a copy',
+} as const;
 /** How near a wanted gauge pressure must be to a printed one, psi: the reading of a figure given in kPa. */
 const SAME_PRESSURE = 0.05;
 
@@ -22,7 +31,7 @@ export interface Cell {
   readonly band: number;
   readonly minutes: number;
   readonly psi?: number;
-  readonly refused?: string;
+  readonly refused?: Pick<Refused, 'code' | 'text'>;
 }
 
 /** One printed line: its minutes and its pressure belong together. */
@@ -91,7 +100,8 @@ export function chooseCell(cells: readonly Cell[], asked: WantedLine): Cell | Re
   if (first === undefined) {
     const what =
       asked.pressure === undefined ? `line ${asked.alternative}` : formatQuantity(asked.pressure, { step: 0.01 });
-    return { reason: `no line is printed for ${what} at this elevation`, ...hint };
+    return { code: 'no such line', text: `no line is printed in these tables for ${what} at this elevation`, ...hint };
   }
-  return { reason: first.refused as string, ...hint, basis: [basisOf(first.row, 'the line that is not served')] };
+  const why = first.refused as NonNullable<Cell['refused']>;
+  return { ...why, ...hint, basis: [basisOf(first.row, 'reason', 'the line that is not served')] };
 }

@@ -1,5 +1,6 @@
 /** From a food in a form to the printed line that holds for it in a jar, a canner and a place; or why none does. */
 import { fail } from '../errors/StillroomError';
+import { formName } from '../foods/tables';
 import { formatQuantity } from '../quantity/formatQuantity';
 import type { Quantity } from '../quantity/types';
 import { basisOf } from '../sources/table';
@@ -44,36 +45,41 @@ export const printedMethod = (method: CanningMethod): PrintedMethod =>
   method === 'atmospheric-steam' ? 'boiling-water' : method;
 
 export const notCannedRow = (row: NotRecommendedRow): Refused => ({
-  reason: row.reason,
+  code: 'not canned',
+  text: row.reason,
   notCanned: row,
-  basis: [basisOf(row, row.quality === true ? 'not recommended, for quality' : 'not recommended')],
+  basis: [basisOf(row, 'reason', row.quality === true ? 'not recommended, for quality' : 'not recommended')],
 });
+const isRefused = (found: object): found is Refused => 'code' in found;
 
-function rowsOfMethod(name: string, choice: FormChoice, method: CanningMethod): readonly ProcessRow[] | Refused {
+/** A food in the form of a choice, in words: `fig (whole)`. */
+const said = (food: KnownFood, choice: FormChoice): string => `${food.name} (${formName(choice.form)})`;
+
+function rowsOfMethod(food: KnownFood, choice: FormChoice, method: CanningMethod): readonly ProcessRow[] | Refused {
   const all = rowsOfChoice(choice);
   const printed = printedMethod(method);
   const rows = all.filter((row) => row.method === printed);
   if (rows.length > 0) return rows;
   const lowAcid = isLowAcid(all);
+  const spores = printed === 'boiling-water' && lowAcid;
   return {
-    reason:
-      printed === 'boiling-water' && lowAcid
-        ? `${name} (${choice.form}) is low in acid: boiling water does not destroy the spores of botulism in it, and only pressure processes for it are in these tables`
-        : `no tested ${method} process for ${name} (${choice.form}) is in these tables`,
+    code: spores ? 'low in acid' : 'no process',
+    text: spores
+      ? `${said(food, choice)} is low in acid: boiling water does not destroy the spores of botulism in it, and only pressure processes for it are in these tables`
+      : `no tested ${method} process for ${said(food, choice)} is in these tables`,
     cautions: lowAcid ? [processCaution('low-acid-botulism')] : [],
-    basis: all.slice(0, 1).map((row) => basisOf(row, 'methods that are tested')),
+    basis: all.slice(0, 1).map((row) => basisOf(row, 'reason', 'canners that are tested')),
   };
 }
 
 function rowsOfPack(food: KnownFood, choice: FormChoice, rows: readonly ProcessRow[], pack: string) {
   const found = rows.filter((row) => packOf(row) === pack);
   if (found.length > 0) return found;
-  const known = [...refusedChoice(food, choice), ...food.notCanned.filter(({ forms }) => forms.includes('any'))].find(
-    (row) => row.pack === pack,
-  );
+  const known = refusedChoice(food, choice).find((row) => row.pack === pack);
   if (known !== undefined) return notCannedRow(known);
   return {
-    reason: `${food.entry.name} (${choice.form}) is not tested in a ${pack} pack for this canner`,
+    code: 'no such pack',
+    text: `no process for ${said(food, choice)} in a ${pack} pack is in these tables for this canner`,
   } satisfies Refused;
 }
 
@@ -85,12 +91,13 @@ function sizeFor(food: KnownFood, choice: FormChoice, rows: readonly ProcessRow[
   if (known !== undefined) return notCannedRow(known);
   const [row] = rows as readonly [ProcessRow];
   return {
-    reason: `a ${jar.name} jar is larger than the largest tested for ${food.entry.name} (${choice.form}), a ${sizes[sizes.length - 1]}`,
+    code: 'jar too large',
+    text: `a ${jar.name} jar is larger than the largest tested for ${said(food, choice)}, a ${sizes[sizes.length - 1]}`,
     hint: {
       text: `use ${sizes.join(' or ')} jars`,
       holds: (way) => way.method === method && way.pack === packOf(row),
     },
-    basis: [ruleBasis('next-larger', 'no jar larger than the largest listed')],
+    basis: [ruleBasis('next-larger', 'reason', 'no jar larger than the largest listed')],
   } satisfies Refused;
 }
 
@@ -103,12 +110,13 @@ function bandFor(row: ProcessRow, { method, elevation }: Question): number | Ref
   if (band !== undefined) return band;
   const end = formatQuantity({ value: bands.upToFt[bands.upToFt.length - 1] as number, unit: 'ft' });
   return {
-    reason: `the ${method} tables end at ${end}; no pressure is printed for a higher place`,
+    code: 'too high',
+    text: `the ${method} tables end at ${end}; no pressure is printed in them for a higher place`,
     hint: {
       text: 'use a weighted-gauge canner, whose tables go higher, or freeze it',
       holds: (way) => way.method === 'weighted-gauge',
     },
-    basis: [basisOf(bands, 'elevation bands')],
+    basis: [basisOf(bands, 'reason', 'elevation bands')],
   };
 }
 
@@ -120,13 +128,14 @@ function bandFor(row: ProcessRow, { method, elevation }: Question): number | Ref
 export function decide(food: KnownFood, choice: FormChoice, asked: Question): Served | Refused {
   const barred = refusedChoice(food, choice).find((row) => row.pack === undefined && row.jar === undefined);
   if (barred !== undefined) return notCannedRow(barred);
-  const ofMethod = rowsOfMethod(food.entry.name, choice, asked.method);
-  if ('reason' in ofMethod) return ofMethod;
+  const ofMethod = rowsOfMethod(food, choice, asked.method);
+  if (isRefused(ofMethod)) return ofMethod;
   const packs = packsOf(ofMethod);
   const pack = asked.pack ?? (packs.length === 1 ? packs[0] : undefined);
-  if (pack === undefined) fail('MISSING', 'pack', asked.pack, `one of the tested packs: ${packs.join(', ')}`);
+  if (pack === undefined)
+    fail('MISSING', 'pack', asked.pack, `one of the tested packs: ${packs.join(', ')}`, { options: packs });
   const ofPack = rowsOfPack(food, choice, ofMethod, pack);
-  if ('reason' in ofPack) return ofPack;
+  if (isRefused(ofPack)) return ofPack;
   const size = sizeFor(food, choice, ofPack, asked);
   if (typeof size !== 'string') return size;
   const lines = ofPack.filter((row) => row.jars.includes(size));
@@ -134,13 +143,14 @@ export function decide(food: KnownFood, choice: FormChoice, asked: Question): Se
   if (typeof band !== 'number') return band;
   const cells = lines.map((row) => cellOf(row, band));
   const cell = chooseCell(cells, asked);
-  if ('reason' in cell) return cell;
+  if (isRefused(cell)) return cell;
   const longest = ruleFigures('steam-time').high;
   if (asked.method === 'atmospheric-steam' && cell.minutes > longest) {
     return {
-      reason: `the process takes ${cell.minutes} min, and a steam canner may run ${longest} min at most`,
+      code: 'too long for steam',
+      text: `the process takes ${cell.minutes} min, and a steam canner may run ${longest} min at most`,
       hint: { text: 'use a boiling-water canner', holds: (way) => way.method === 'boiling-water' },
-      basis: [ruleBasis('steam-time', 'longest time of a steam canner')],
+      basis: [ruleBasis('steam-time', 'reason', 'longest time of a steam canner')],
       cautions: [processCaution('steam-canner')],
     };
   }

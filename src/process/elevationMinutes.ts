@@ -1,3 +1,4 @@
+import * as z from 'zod/mini';
 import table from '../../data/process/elevation-minutes.json';
 import { answer } from '../common/answer';
 import { Decimal } from '../common/decimal';
@@ -6,26 +7,34 @@ import { choice, fields, kitchenElevation, number, readInput, reading } from '..
 import { formatQuantity } from '../quantity/formatQuantity';
 import { toDecimalIn } from '../quantity/scale';
 import type { LengthInput, Quantity } from '../quantity/types';
-import type { Basis, Caution, Refusal } from '../sources/basis';
+import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
-import { asTable, basisOf, type Sourced } from '../sources/table';
+import { id, positive, type RowOf, sourcedColumns } from '../sources/columns';
+import type { NotTested } from '../sources/no';
+import { asTable, basisOf } from '../sources/table';
 import { bandIndex, bandText } from './bands';
 import { processCaution, usualCautions } from './cautions';
-import { refusal } from './refusal';
+import { keepings, refusal } from './refusal';
 
 const RULES = ['bands', 'per-1000-ft', 'sterilizing', 'ten-percent'] as const;
 /** Published general rules that add minutes for elevation. */
 export type ElevationRule = (typeof RULES)[number];
 
 /** A row of the general rules. */
-export interface ElevationRuleRow extends Sourced {
-  readonly rule: ElevationRule | 'before-tasting';
-  readonly upToFt?: number;
-  readonly add?: number;
-  readonly addOver20?: number;
-  readonly base?: number;
-  readonly stepFt?: number;
-}
+export const elevationRuleRow = () =>
+  z.strictObject({
+    id: id(),
+    rule: z.enum([...RULES, 'before-tasting']),
+    upToFt: z.exactOptional(positive()),
+    add: z.exactOptional(z.number()),
+    addOver20: z.exactOptional(z.number()),
+    base: z.exactOptional(positive()),
+    percent: z.exactOptional(positive()),
+    stepFt: z.exactOptional(positive()),
+    fromFt: z.exactOptional(positive()),
+    ...sourcedColumns(),
+  });
+export type ElevationRuleRow = RowOf<typeof elevationRuleRow>;
 const rows = asTable<ElevationRuleRow>(table).rows;
 export const elevationRuleRows = (rule: ElevationRuleRow['rule']) => rows.filter((row) => row.rule === rule);
 
@@ -53,9 +62,13 @@ const citationField = () =>
   });
 
 const schema = /* @__PURE__ */ fields({
+  /** The tested minutes as printed for the lowest elevations, above 0 and up to 600. */
   baseMinutes: number('the tested minutes at the lowest elevations, above 0 and up to 600', { above: 0, max: 600 }),
+  /** The rule that the source of the tested time goes by. */
   rule: choice('the rule of the source', RULES),
+  /** Elevation of the kitchen, above -500 m, to 5,000 m. */
   elevation: kitchenElevation(),
+  /** Where the tested time is published. */
   citation: citationField(),
 });
 
@@ -64,17 +77,21 @@ export interface ElevationMinutesInput {
   readonly baseMinutes: number;
   /** The rule that the source of the tested time goes by. */
   readonly rule: ElevationRule;
+  /** Elevation of the kitchen, above -500 m, to 5,000 m. */
   readonly elevation: LengthInput;
   /** Where the tested time is published: two words of its title and a year, edition, number or page; or three words. */
   readonly citation: string;
 }
 export interface ElevationMinutes {
+  /** The time at the elevation, minutes. */
   readonly minutes: number;
   /** The minutes added for elevation. */
   readonly added: number;
   /** The minutes by `bands`, where they are more than these: use the longer time. */
   readonly byBands?: number;
+  /** Where each figure comes from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
@@ -97,7 +114,7 @@ export function perThousandFeet(elevation: Quantity<'length'>, row: { add?: numb
  *   thousand above 1,000 ft counts whole; ends at 10,000 ft.
  * - `sterilizing`: 1 minute per 1,000 ft from 1,000 ft on, for sterilizing empty jars; ends at 10,000 ft, where the
  *   bands end.
- * - `ten-percent`, of the 1910s to 1940s: recognised, and refused.
+ * - `ten-percent`, of the 1910s to 1940s: recognized, and refused.
  *
  * The result is rounded up to whole minutes. A rule that gives fewer minutes than `bands` says so: `byBands` holds the
  * longer time, with the caution `fewer-than-bands`.
@@ -123,19 +140,21 @@ export function perThousandFeet(elevation: Quantity<'length'>, row: { add?: numb
  * 'minutes' in elevationMinutes({ ...brought, rule: 'bands', elevation: '11000 ft' }); // => false
  * ```
  */
-export function elevationMinutes(input: ElevationMinutesInput): ElevationMinutes | Refusal {
+export function elevationMinutes(input: ElevationMinutesInput): ElevationMinutes | NotTested {
   const asked = readInput(schema, input);
   const { baseMinutes, rule, citation } = asked;
-  const own: Basis = { of: 'time before the addition', kind: 'measured', locator: citation };
+  const own: Basis = { of: 'minutes', kind: 'measured', locator: citation, note: 'time before the addition' };
   const [first] = elevationRuleRows(rule) as [ElevationRuleRow, ...ElevationRuleRow[]];
   if (rule === 'ten-percent') {
     return answer(
-      refusal({
-        reason:
-          'the rule of 10 percent more for each 500 ft belongs to recipes of the 1910s to 1940s, whose times are not tested ones',
-        instead: 'look for a tested process of the product (testedProcess), or bring a tested time with its own rule',
-        basis: [own, basisOf(first, 'the old rule')],
-      }),
+      refusal(
+        {
+          code: 'rule not tested',
+          text: 'the rule of 10 percent more for each 500 ft belongs to recipes of the 1910s to 1940s, whose times were not tested',
+          basis: [{ ...own, of: 'reason' }, basisOf(first, 'reason', 'the old rule')],
+        },
+        'look for a tested process of the product (testedProcess), or bring a tested time with its own rule',
+      ),
     );
   }
   const bands = added('bands', asked);
@@ -143,11 +162,14 @@ export function elevationMinutes(input: ElevationMinutesInput): ElevationMinutes
   if (found === undefined || bands === undefined) {
     const ends = elevationRuleRows('bands').map((row) => row.upToFt as number);
     return answer(
-      refusal({
-        reason: `the rule's table ends at ${formatQuantity({ value: Math.max(...ends), unit: 'ft' })}`,
-        instead: 'use a process printed for that elevation, or another way of keeping the food',
-        basis: [own, basisOf(first, 'the rule')],
-      }),
+      refusal(
+        {
+          code: 'too high',
+          text: `the rule's table ends at ${formatQuantity({ value: Math.max(...ends), unit: 'ft' })}`,
+          basis: [{ ...own, of: 'reason' }, basisOf(first, 'reason', 'the rule')],
+        },
+        [{ text: 'use a process printed for that elevation' }, ...keepings()],
+      ),
     );
   }
   const minutes = (more: number) => new Decimal(baseMinutes).plus(more).ceil().toNumber();
@@ -157,7 +179,7 @@ export function elevationMinutes(input: ElevationMinutesInput): ElevationMinutes
     minutes: minutes(found.minutes),
     added: found.minutes,
     ...(short ? { byBands: minutes(bands.minutes) } : {}),
-    basis: [own, found.basis, ...(short ? [bands.basis] : [])],
+    basis: [own, found.basis, ...(short ? [{ ...bands.basis, of: 'byBands' }] : [])],
     cautions: [
       ...(found.basis.kind === 'recalled' ? [caution('recalled')] : []),
       ...cautions.map(processCaution),
@@ -181,7 +203,7 @@ function added(
   const chosen = elevationRuleRows(rule);
   const [first] = chosen as [ElevationRuleRow, ...ElevationRuleRow[]];
   if (rule === 'sterilizing') {
-    return { minutes: perThousandFeet(elevation, first), basis: basisOf(first, '1 minute per 1,000 ft') };
+    return { minutes: perThousandFeet(elevation, first), basis: basisOf(first, 'added', '1 minute per 1,000 ft') };
   }
   const ends = chosen.map((row) => row.upToFt as number);
   const index = bandIndex(elevation, ends);
@@ -190,5 +212,5 @@ function added(
   // the per-1000-ft steps begin at 1,000 ft itself; up to there nothing is added
   const below = rule === 'per-1000-ft' && toDecimalIn(elevation, 'ft').lt(first.upToFt as number);
   const adds = rule === 'per-1000-ft' && baseMinutes > LONGER ? row.addOver20 : row.add;
-  return { minutes: below ? 0 : (adds as number), basis: basisOf(row, `minutes added (${bandText(ends, index)})`) };
+  return { minutes: below ? 0 : (adds as number), basis: basisOf(row, 'added', bandText(ends, index)) };
 }

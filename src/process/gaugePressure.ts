@@ -1,43 +1,60 @@
+import * as z from 'zod/mini';
 import table from '../../data/process/gauge-pressure.json';
 import { answer } from '../common/answer';
 import { fields, kitchenElevation, readInput } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
 import type { LengthInput, Quantity } from '../quantity/types';
-import type { Basis, Caution, Refusal } from '../sources/basis';
-import { asTable, basisOf, type Sourced } from '../sources/table';
+import type { Basis, Caution } from '../sources/basis';
+import { id, positive, type RowOf, sourcedColumns } from '../sources/columns';
+import type { NotTested } from '../sources/no';
+import { asTable, basisOf } from '../sources/table';
 import { type Acidity, acidity } from '../words/acidity';
 import { method } from '../words/method';
 import { bandIndex, bandText, thinAir } from './bands';
 import { processCaution, usualCautions } from './cautions';
-import { keepText, refusal, USUAL_KEEPS } from './refusal';
+import { keepings, refusal } from './refusal';
 
 const GAUGES = ['dial-gauge', 'weighted-gauge'] as const;
 type Gauge = (typeof GAUGES)[number];
 
-interface PressureRow extends Sourced {
-  readonly method: Gauge;
-  readonly upToFt: number | null;
-  readonly lowAcidPsi: number;
-  readonly acidPsi: number | null;
-}
+/** The canner pressure printed for one elevation band. */
+export const gaugePressureRow = () =>
+  z.strictObject({
+    id: id(),
+    method: z.enum(GAUGES),
+    /** Upper end of the band in feet, inclusive; `null` is open. */
+    upToFt: z.nullable(positive()),
+    lowAcidPsi: positive(),
+    acidPsi: z.nullable(positive()),
+    ...sourcedColumns(),
+  });
+type PressureRow = RowOf<typeof gaugePressureRow>;
 /** Rows of secondary charts stay out: the published tables end before them. */
 const rows = asTable<PressureRow>(table).rows.filter((row) => row.obtained === 'read');
 
 const schema = /* @__PURE__ */ fields({
+  /** The canner. */
   method: method(GAUGES),
+  /** `low-acid` for vegetables, meat, poultry and fish; `acid` for fruit. */
   acidity: acidity(),
+  /** Elevation of the kitchen, above -500 m, to 5,000 m. */
   elevation: kitchenElevation(),
 });
 
 export interface GaugePressureInput {
+  /** The canner. */
   readonly method: Gauge;
   /** `low-acid` for vegetables, meat, poultry and fish; `acid` for fruit. */
   readonly acidity: Acidity;
+  /** Elevation of the kitchen, above -500 m, to 5,000 m. */
   readonly elevation: LengthInput;
 }
 export interface GaugePressure {
+  /** Gauge pressure to hold. */
   readonly pressure: Quantity<'pressure'>;
+  /** Where it comes from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
@@ -63,11 +80,11 @@ export interface GaugePressure {
  * 'pressure' in answer && answer.pressure; // => { value: 13, unit: 'psi' }
  * ```
  */
-export function gaugePressure(input: GaugePressureInput): GaugePressure | Refusal {
+export function gaugePressure(input: GaugePressureInput): GaugePressure | NotTested {
   const { method: gauge, acidity: kind, elevation } = readInput(schema, input);
   const thin = thinAir(gauge, elevation);
   if (thin !== undefined) {
-    return answer(refusal({ reason: thin.reason, instead: keepText(USUAL_KEEPS), basis: thin.basis ?? [] }));
+    return answer(refusal(thin, keepings()));
   }
   const bands = rows.filter((row) => row.method === gauge);
   const ends = bands.map((row) => row.upToFt);
@@ -76,19 +93,24 @@ export function gaugePressure(input: GaugePressureInput): GaugePressure | Refusa
   if (row === undefined || index === undefined) {
     const end = formatQuantity({ value: ends[ends.length - 1] as number, unit: 'ft' });
     return answer(
-      refusal({
-        reason: `the ${gauge} tables end at ${end}`,
-        instead:
-          thinAir('weighted-gauge', elevation) === undefined
-            ? 'use a weighted-gauge canner, whose tables go higher'
-            : keepText(USUAL_KEEPS),
-        basis: bands.slice(-1).map((last) => basisOf(last, 'the last band')),
-      }),
+      refusal(
+        {
+          code: 'too high',
+          text: `the ${gauge} tables end at ${end}`,
+          basis: bands.slice(-1).map((last) => basisOf(last, 'reason', 'the last band')),
+        },
+        [
+          ...(thinAir('weighted-gauge', elevation) === undefined
+            ? [{ text: 'use a weighted-gauge canner, whose tables go higher', method: 'weighted-gauge' }]
+            : []),
+          ...keepings(),
+        ],
+      ),
     );
   }
   return answer({
     pressure: { value: kind === 'acid' ? (row.acidPsi as number) : row.lowAcidPsi, unit: 'psi' },
-    basis: [basisOf(row, `gauge pressure (${bandText(ends, index)})`)],
+    basis: [basisOf(row, 'pressure', bandText(ends, index))],
     cautions: [
       ...(gauge === 'dial-gauge' ? [processCaution('dial-gauge-check')] : []),
       ...['vent-ten-minutes', 'restart-if-pressure-drops'].map(processCaution),

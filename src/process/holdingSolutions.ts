@@ -1,35 +1,50 @@
+import * as z from 'zod/mini';
 import table from '../../data/process/anti-darkening.json';
 import { answer } from '../common/answer';
 import type { Basis, Caution } from '../sources/basis';
-import { asTable, basisOf, type Sourced } from '../sources/table';
+import { id, positive, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { asTable, basisOf } from '../sources/table';
 import { processCaution } from './cautions';
 
-interface SolutionRow extends Sourced {
-  readonly solution: string;
-  readonly amount?: number;
-  readonly unit?: string;
-  readonly water?: string;
-  readonly grams?: number;
-}
+/** A solution that cut fruit is held in. */
+export const holdingSolutionRow = () =>
+  z.strictObject({
+    id: id(),
+    solution: text(),
+    amount: z.exactOptional(positive()),
+    unit: z.exactOptional(text()),
+    water: z.exactOptional(text()),
+    /** Ascorbic acid in it, g. */
+    grams: z.exactOptional(positive()),
+    ...sourcedColumns(),
+  });
+type SolutionRow = RowOf<typeof holdingSolutionRow>;
 
 /** A solution that cut fruit is held in: how much of what, in how much cold water. */
 export interface HoldingSolution {
+  /** What is dissolved. */
   readonly solution: string;
+  /** How much of it, in `unit`. */
   readonly amount?: number;
+  /** Unit of the amount. */
   readonly unit?: string;
+  /** How much cold water it goes into. */
   readonly water?: string;
   /** Ascorbic acid in it, g. */
   readonly grams?: number;
 }
 export interface HoldingSolutions {
+  /** The solutions, in the order of the table. */
   readonly solutions: readonly HoldingSolution[];
+  /** Where each comes from. */
   readonly basis: readonly Basis[];
+  /** What to mind. */
   readonly cautions: readonly Caution[];
 }
 
 /**
  * The solutions that keep cut apples, apricots, nectarines, peaches and pears from darkening before they are packed.
- * They keep colour only: none replaces the acid that a process requires.
+ * They keep color only: none replaces the acid that a process requires.
  *
  * Source: Michigan State University record 01600943 and the extension pages in the basis.
  *
@@ -44,8 +59,8 @@ export interface HoldingSolutions {
 export function holdingSolutions(): HoldingSolutions {
   const { rows } = asTable<SolutionRow>(table);
   return answer({
-    solutions: rows.map(({ source, locator, obtained, seen, notes, ...solution }) => solution),
-    basis: rows.map((row) => basisOf(row, row.solution)),
+    solutions: rows.map(({ id, source, locator, obtained, seen, notes, ...solution }) => solution),
+    basis: rows.map((row, index) => basisOf(row, `solutions[${index}]`, row.solution)),
     cautions: [processCaution('holding-is-not-acid')],
   });
 }

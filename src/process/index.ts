@@ -22,7 +22,6 @@ export {
   type ElevationRule,
   elevationMinutes,
 } from './elevationMinutes';
-export { type FindFoods, type FindFoodsInput, findFoods, type ProcessFood, processFoods } from './findFoods';
 export { type GaugePressure, type GaugePressureInput, gaugePressure } from './gaugePressure';
 export { type HoldingSolution, type HoldingSolutions, holdingSolutions } from './holdingSolutions';
 export { type LoadStep, type LoadTimeline, type LoadTimelineInput, loadTimeline } from './loadTimeline';
@@ -35,6 +34,6 @@ export {
   type ProcessesForInput,
   processesFor,
 } from './processesFor';
-export type { CanningWay, ProcessRefusal, Way } from './refusal';
+export type { RefusalCode } from './refusal';
 export type { Keep, ListedJar, PrintedMethod } from './tables';
 export { type ProcessLine, type TestedProcess, type TestedProcessInput, testedProcess } from './testedProcess';

@@ -1,26 +1,34 @@
 import { answer } from '../common/answer';
-import { figure, shareOr, usual } from '../heat/tables';
+import { figure, shareBasis, shareOr, usual } from '../heat/tables';
 import { count, fields, optional, power, readInput, share, temperature, volume } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { PowerInput, Range, ShareInput, TemperatureInput, VolumeInput } from '../quantity/types';
-import { type Basis, type Caution, joinBasis, joinCautions, type Refusal } from '../sources/basis';
+import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
+import type { NotTested } from '../sources/no';
+import { practiceBasis } from '../sources/table';
 import { boilingTemperature } from '../steam/boilingTemperature';
 import { readJar } from '../words/jar';
 import { ruleBasis, ruleFigures } from './canningRules';
 import { processCaution } from './cautions';
+import { loadBasis, loadRange } from './loadFigures';
 import { type TestedProcess, type TestedProcessInput, testedProcess } from './testedProcess';
 
-/** Share of the jars' own heating that is done before the boil or the steady steam; estimate. */
-const JAR_SHARE: Range<number> = { low: 0, likely: 0.5, high: 1 };
-/** Minutes to put a jar in or lift it out; common practice, no source. */
-export const MINUTES_A_JAR: Range<number> = { low: 0.25, likely: 0.5, high: 1 };
+/** Minutes to put a jar in or lift it out. */
+export const MINUTES_A_JAR: Range<number> = /* @__PURE__ */ loadRange('minutes-a-jar');
+
 const schema = /* @__PURE__ */ fields({
+  /** Jars in the load, 1 to 100. */
   jars: count('jars in the load', 1, 100),
+  /** Water in the canner, up to 200 L. */
   water: volume({ max: { value: 200, unit: 'L' } }),
+  /** The water as it stands on the burner, 0 to 100 degC; a tap's when left out. */
   waterTemperature: optional(temperature({ min: { value: 0, unit: 'degC' }, max: { value: 100, unit: 'degC' } })),
+  /** The food as it goes in, 0 to 100 degC; as hot as the water the jars are put into when left out. */
   fillTemperature: optional(temperature({ min: { value: 0, unit: 'degC' }, max: { value: 100, unit: 'degC' } })),
+  /** Rated power of the burner, 100 W to 100 kW. */
   burnerPower: power({ min: { value: 100, unit: 'W' }, max: { value: 100, unit: 'kW' } }),
+  /** Share of it that reaches the pot, 0.05 to 1. */
   efficiency: optional(share({ min: 0.05, max: 1 })),
 });
 
@@ -40,19 +48,27 @@ export interface LoadTimelineInput extends TestedProcessInput {
 }
 
 export interface LoadStep {
+  /** What is done. */
   readonly step: string;
+  /** How long it takes. */
   readonly minutes: Range<number>;
+  /** What the burner does: heats at full power, holds the boil or the pressure, or is off. */
+  readonly burner: 'full' | 'holding' | 'off';
   /** Whether the figure is printed, or an estimate. */
   readonly kind: 'published' | 'estimate';
 }
 export interface LoadTimeline {
+  /** The load has a tested process. */
   readonly tested: true;
+  /** The process, as `testedProcess` gives it. */
   readonly process: TestedProcess;
-  /** In their order. */
+  /** The steps in their order. */
   readonly steps: readonly LoadStep[];
   /** From cold water to jars out, minutes. */
   readonly total: Range<number>;
+  /** Where each figure comes from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
@@ -92,10 +108,10 @@ const toCelsius = (fahrenheit: number): number => ((fahrenheit - 32) * 5) / 9;
  *   jars: 7, water: '3 quarts', burnerPower: '2400 W',
  * });
  * load.tested && load.steps[1]?.step; // => 'load the jars'
- * load.tested && load.steps[3]; // => { step: 'vent', minutes: { low: 10, likely: 10, high: 10 }, kind: 'published' }
+ * load.tested && load.steps[3]?.minutes; // => { low: 10, likely: 10, high: 10 }
  * ```
  */
-export function loadTimeline(input: LoadTimelineInput): LoadTimeline | Refusal {
+export function loadTimeline(input: LoadTimelineInput): LoadTimeline | NotTested {
   const { jars, water, waterTemperature, fillTemperature, burnerPower, efficiency, ...question } = { ...input };
   const load = readInput(schema, { jars, water, waterTemperature, fillTemperature, burnerPower, efficiency });
   const process = testedProcess(question);
@@ -105,12 +121,13 @@ export function loadTimeline(input: LoadTimelineInput): LoadTimeline | Refusal {
   const preheat = toCelsius(ruleFigures(process.pack === 'hot' ? 'preheat-hot' : 'preheat-raw').low);
   const start = load.waterTemperature === undefined ? usual('tap').likely : valueIn(load.waterTemperature, 'degC');
   const fill = load.fillTemperature === undefined ? preheat : valueIn(load.fillTemperature, 'degC');
-  const kilograms = valueIn(load.water, 'L'); // a litre of water is a kilogram, near enough for an estimate
-  const litresOfJar = valueIn(readJar(question.jar).volume, 'L') * load.jars;
+  const jarShare = loadRange('jar-share');
+  const kilograms = valueIn(load.water, 'L'); // a liter of water is a kilogram, near enough for an estimate
+  const litersOfJar = valueIn(readJar(question.jar).volume, 'L') * load.jars;
   // what is in a jar counts as water, which is the upper end for food
   const perKelvin = figure('water-heat').value;
   const jarHeat =
-    litresOfJar * (perKelvin + usual('jar-glass').likely * usual('glass-heat').likely) * Math.max(0, boils - fill);
+    litersOfJar * (perKelvin + usual('jar-glass').likely * usual('glass-heat').likely) * Math.max(0, boils - fill);
   const kilowatts = valueIn(load.burnerPower, 'kW');
   const share = shareOr(load.efficiency, 'burner-share');
   const minutes = (kilojoules: number, efficiency: number) => kilojoules / (kilowatts * efficiency) / 60;
@@ -120,12 +137,18 @@ export function loadTimeline(input: LoadTimelineInput): LoadTimeline | Refusal {
 
   const pressure = process.pressure !== undefined;
   const least = process.leastHeatUp ?? 0;
-  const printed = (step: string, rule: string): LoadStep => ({
+  const printed = (step: string, burner: LoadStep['burner'], rule: string): LoadStep => ({
     step,
     minutes: middle(ruleFigures(rule)),
+    burner,
     kind: 'published',
   });
-  const estimate = (step: string, minutes: Range<number>): LoadStep => ({ step, minutes, kind: 'estimate' });
+  const estimate = (step: string, burner: LoadStep['burner'], minutes: Range<number>): LoadStep => ({
+    step,
+    minutes,
+    burner,
+    kind: 'estimate',
+  });
   const handling = range(
     MINUTES_A_JAR.low * load.jars,
     MINUTES_A_JAR.likely * load.jars,
@@ -137,28 +160,30 @@ export function loadTimeline(input: LoadTimelineInput): LoadTimeline | Refusal {
       ? [
           estimate(
             'heat the water',
+            'full',
             range(minutes(first, share.high), minutes(first, share.likely), minutes(first, share.low)),
           ),
         ]
       : []),
-    estimate('load the jars', handling),
+    estimate('load the jars', 'holding', handling),
     estimate(
       pressure ? 'heat to steady steam' : 'heat to a boil',
+      'full',
       range(
-        Math.max(least, minutes(second + jarHeat * JAR_SHARE.low, share.high)),
-        Math.max(least, minutes(second + jarHeat * JAR_SHARE.likely, share.likely)),
-        Math.max(least, minutes(second + jarHeat * JAR_SHARE.high, share.low)),
+        Math.max(least, minutes(second + jarHeat * jarShare.low, share.high)),
+        Math.max(least, minutes(second + jarHeat * jarShare.likely, share.likely)),
+        Math.max(least, minutes(second + jarHeat * jarShare.high, share.low)),
       ),
     ),
-    ...(pressure ? [printed('vent', 'vent'), printed('come to pressure', 'pressurize')] : []),
-    { step: 'process', minutes: fixed(process.minutes), kind: 'published' },
+    ...(pressure ? [printed('vent', 'holding', 'vent'), printed('come to pressure', 'full', 'pressurize')] : []),
+    { step: 'process', minutes: fixed(process.minutes), burner: 'holding', kind: 'published' },
     ...(pressure
       ? [
-          printed('lose pressure', small ? 'depressurize-pints' : 'depressurize-quarts'),
-          printed('wait with the weight off', 'wait-before-opening'),
+          printed('lose pressure', 'off', small ? 'depressurize-pints' : 'depressurize-quarts'),
+          printed('wait with the weight off', 'off', 'wait-before-opening'),
         ]
-      : [printed('rest', 'rest')]),
-    estimate('unload', handling),
+      : [printed('rest', 'off', 'rest')]),
+    estimate('unload', 'off', handling),
   ];
   const sum = (end: keyof Range<number>) => steps.reduce((total, { minutes }) => total + minutes[end], 0);
   const rules = pressure
@@ -169,11 +194,13 @@ export function loadTimeline(input: LoadTimelineInput): LoadTimeline | Refusal {
     process,
     steps,
     total: range(sum('low'), sum('likely'), sum('high')),
-    basis: joinBasis(
-      process.basis,
-      rules.map((rule) => ruleBasis(rule, `minutes to ${rule}`)),
-      [{ of: 'burner efficiency, jar mass and handling', kind: 'common-practice' }],
-    ),
-    cautions: joinCautions(process.cautions, [processCaution('heat-up-varies'), caution('estimate')]),
+    basis: [
+      ...process.basis.map((line) => ({ ...line, of: `process.${line.of}` })),
+      ...rules.map((rule) => ruleBasis(rule, 'steps[].minutes', rule)),
+      ...['minutes-a-jar', 'jar-share'].map((figure) => loadBasis(figure, 'steps[].minutes')),
+      shareBasis(load.efficiency, 'burner-share', 'steps[].minutes'),
+      practiceBasis('steps[].minutes', 'a cold tap, and the glass of a jar'),
+    ],
+    cautions: [...process.cautions, processCaution('heat-up-varies'), caution('estimate')],
   });
 }

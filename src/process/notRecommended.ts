@@ -2,12 +2,15 @@ import { answer } from '../common/answer';
 import type { Basis, Caution } from '../sources/basis';
 import { basisOf } from '../sources/table';
 import { usualCautions } from './cautions';
-import type { NotCanned } from './processesFor';
+import { type NotCanned, notCannedOf } from './processesFor';
 import { notRecommendedRows } from './tables';
 
 export interface NotRecommended {
+  /** The foods and forms, in the order of the table. */
   readonly notCanned: readonly NotCanned[];
+  /** Where each comes from. */
   readonly basis: readonly Basis[];
+  /** What to mind. */
   readonly cautions: readonly Caution[];
 }
 
@@ -20,13 +23,13 @@ export interface NotRecommended {
  * ```ts
  * import { notRecommended } from 'stillroom/process';
  *
- * notRecommended().notCanned[0]?.foods; // => ['banana']
+ * notRecommended().notCanned[0]?.foods; // => ['banana', 'plantain']
  * ```
  */
 export function notRecommended(): NotRecommended {
   return answer({
-    notCanned: notRecommendedRows.map(({ foods, forms, reason, instead }) => ({ foods, forms, reason, instead })),
-    basis: notRecommendedRows.map((row) => basisOf(row, row.foods.join(', '))),
+    notCanned: notRecommendedRows.map(notCannedOf),
+    basis: notRecommendedRows.map((row, index) => basisOf(row, `notCanned[${index}]`)),
     cautions: usualCautions(),
   });
 }

@@ -1,61 +1,105 @@
 import { answer } from '../common/answer';
+import { formName, nameOf } from '../foods/tables';
 import { fields, name, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
-import { type Basis, type Caution, joinBasis } from '../sources/basis';
+import { type Basis, type Caution, derived } from '../sources/basis';
 import { basisOf } from '../sources/table';
 import type { AnyPack } from '../words/pack';
 import { acidOf, acidRowOf, type ProcessAcid } from './acid';
 import { bandsOf, bandText } from './bands';
 import { processCaution, usualCautions } from './cautions';
-import { type KnownFood, matchForm, readFood, rowsOfChoice } from './food';
-import type { AcidRow, ListedJar, PrintedMethod, ProcessRow } from './tables';
+import { matchForm, readFood, rowsOfChoice } from './food';
+import type { ListedJar, NotRecommendedRow, PrintedMethod, ProcessRow } from './tables';
 
-const schema = /* @__PURE__ */ fields({ food: name('the name of a food, such as "peach"') });
+const schema = /* @__PURE__ */ fields({
+  /** Any name of the food; where it holds a form (`applesauce`), only that form is listed. */
+  food: name('the name of a food, such as "peach"'),
+});
 
 export interface ProcessesForInput {
+  /** Any name of the food; where it holds a form (`applesauce`), only that form is listed. */
   readonly food: string;
 }
 /** What one elevation band prints; no minutes where the figure is not served. */
 export interface ProcessBand {
+  /** The band in words, feet. */
   readonly elevation: string;
+  /** Process time, minutes. */
   readonly minutes?: number;
+  /** Gauge pressure, of the pressure methods. */
   readonly pressure?: Quantity<'pressure'>;
+  /** Why the figure is not served. */
   readonly refused?: 'recalled' | 'not-recommended';
 }
 /** One printed line of the tables. */
 export interface PrintedProcess {
+  /** Fixed name of the printed recipe: `apple-sauce`. */
+  readonly recipe: string;
+  /** Fixed name of the line. */
+  readonly row: string;
+  /** The form that the page is for. */
   readonly form: string;
+  /** `hot`, `raw`, or `not stated` where the page names none. */
   readonly pack: AnyPack;
+  /** Jar sizes that the line covers. */
   readonly jars: readonly ListedJar[];
+  /** The canner. */
   readonly method: PrintedMethod;
+  /** Which of several lines it is. */
   readonly alternative?: string;
+  /** Empty space to leave below the lid. */
   readonly headspace: Quantity<'length'>;
   /** The acid that belongs to the process, for each jar size. */
-  readonly acid?: readonly { readonly jar: ListedJar; readonly acid: ProcessAcid }[];
+  readonly acid?: readonly {
+    /** The jar size. */
+    readonly jar: ListedJar;
+    /** The acid for it. */
+    readonly acid: ProcessAcid;
+  }[];
+  /** What each elevation band prints, from the lowest up. */
   readonly bands: readonly ProcessBand[];
 }
 /** A form that is not canned, and why. */
 export interface NotCanned {
+  /** Trade names of the foods. */
   readonly foods: readonly string[];
-  /** `any`; `plain` is every form but the tested ones. */
-  readonly forms: readonly string[];
+  /** Whether every form is meant, every form without a process, or those in `forms`. */
+  readonly covers: NotRecommendedRow['covers'];
+  /** The forms meant, where not all are. */
+  readonly forms?: readonly string[];
+  /** Why they are not canned. */
   readonly reason: string;
+  /** What to do instead. */
   readonly instead: string;
 }
 export interface ProcessesFor {
+  /** Trade name of the food. */
   readonly food: string;
+  /** Its printed lines. */
   readonly processes: readonly PrintedProcess[];
+  /** What is not canned of it. */
   readonly notCanned: readonly NotCanned[];
+  /** Where each line comes from. */
   readonly basis: readonly Basis[];
+  /** What to mind. */
   readonly cautions: readonly Caution[];
 }
+
+/** A row of what is not canned, as an answer holds it. */
+export const notCannedOf = ({ foods, covers, forms, reason, instead }: NotRecommendedRow): NotCanned => ({
+  foods: foods.map(nameOf),
+  covers,
+  ...(forms === undefined ? {} : { forms: forms.map(formName) }),
+  reason,
+  instead,
+});
 
 function bandsText(row: ProcessRow): ProcessBand[] {
   const { upToFt } = bandsOf(row);
   return upToFt.map((_, index) => {
     const refused = row.obtained === 'memory' ? 'recalled' : row.refused?.[String(index)];
     const elevation = bandText(upToFt, index);
-    if (refused !== undefined) return { elevation, refused: refused as 'recalled' };
+    if (refused !== undefined) return { elevation, refused };
     const psi = row.psi?.[index];
     return {
       elevation,
@@ -68,10 +112,12 @@ function bandsText(row: ProcessRow): ProcessBand[] {
 function printed(row: ProcessRow): PrintedProcess {
   const acids = row.jars.flatMap((jar) => {
     const acid = row.acid === undefined ? undefined : acidRowOf(row.acid, jar);
-    return acid === undefined ? [] : [{ jar, acid: acidOf(acid as AcidRow) }];
+    return acid === undefined ? [] : [{ jar, acid: acidOf(acid) }];
   });
   return {
-    form: row.form,
+    recipe: row.recipe,
+    row: row.id,
+    form: formName(row.form),
     pack: row.pack ?? 'not stated',
     jars: row.jars,
     method: row.method,
@@ -82,14 +128,11 @@ function printed(row: ProcessRow): PrintedProcess {
   };
 }
 
-const notCannedOf = (food: KnownFood): NotCanned[] =>
-  food.notCanned.map(({ foods, forms, reason, instead }) => ({ foods, forms, reason, instead }));
-
 /**
  * Every printed process of a food, with all elevation bands, and the forms of it that are not canned. Where the
  * text holds a form (`applesauce`), only that form's.
  *
- * @param input.food - trade name or synonym
+ * @param input.food - any name of the food
  * @throws StillroomError UNKNOWN_NAME
  *
  * @example
@@ -103,16 +146,19 @@ const notCannedOf = (food: KnownFood): NotCanned[] =>
 export function processesFor(input: ProcessesForInput): ProcessesFor {
   const reading = readFood(readInput(schema, input).food);
   const { food, form } = reading;
-  const choices = form === undefined ? food.choices : matchForm(food, form);
+  const choices = form === undefined ? food.choices : matchForm(food, formName(form));
   const rows = choices.flatMap(rowsOfChoice);
   return answer({
-    food: food.entry.name,
+    food: food.name,
     processes: rows.map(printed),
-    notCanned: notCannedOf(food),
-    basis: joinBasis(
-      rows.map((row) => basisOf(row, `${row.form}, ${row.method}`)),
-      food.notCanned.map((row) => basisOf(row, 'not recommended')),
-    ),
+    notCanned: food.notCanned.map(notCannedOf),
+    basis: [
+      ...rows.map((row, index) => basisOf(row, `processes[${index}]`)),
+      ...food.notCanned.map((row, index) => basisOf(row, `notCanned[${index}]`)),
+      ...(rows.length + food.notCanned.length > 0
+        ? []
+        : [derived('processes', 'these tables have none for this food')]),
+    ],
     cautions: [
       ...(rows.some((row) => row.acid !== undefined) ? [processCaution('acid-required')] : []),
       ...usualCautions(),

@@ -1,41 +1,34 @@
-import { type Basis, type Caution, derived, joinCautions, type Refusal } from '../sources/basis';
-import type { CanningMethod } from '../words/method';
-import type { AnyPack } from '../words/pack';
+/** The no of a heat process: why nothing is served, and the keepings that are not canning. */
+import { type Basis, type Caution, derived } from '../sources/basis';
+import { type Instead, type NotTested, notTested } from '../sources/no';
 import { usualCautions } from './cautions';
 import type { Keep, NotRecommendedRow } from './tables';
 
-/** A question of `testedProcess` that is answered at the same elevation. */
-export interface CanningWay {
-  readonly food: string;
-  readonly form: string;
-  readonly pack: AnyPack;
-  readonly jar: string;
-  readonly method: CanningMethod;
-}
-/** What can be done instead: a tested process, or a way of keeping the food that is not canning. */
-export type Way = CanningWay | { readonly keep: Keep };
-
-/** A refusal of a heat process: `instead` in words, and the same in `ways` as data. */
-export interface ProcessRefusal extends Refusal {
-  /** What can be done instead; each canning way is answered when asked at the same elevation. */
-  readonly ways: readonly Way[];
-}
+/** Why no process is served, as a word for programs. */
+export type RefusalCode =
+  | 'not canned'
+  | 'low in acid'
+  | 'no process'
+  | 'not on the page'
+  | 'name one food'
+  | 'no such pack'
+  | 'jar too large'
+  | 'too high'
+  | 'air too thin'
+  | 'no such line'
+  | 'line not recommended'
+  | 'figure recalled'
+  | 'too long for steam'
+  | 'rule not tested';
 
 /** Why nothing is served. */
 export interface Refused {
-  readonly reason: string;
-  /** What helps best, where a way that is found holds it. */
-  readonly hint?: { readonly text: string; readonly holds: (way: CanningWay) => boolean };
+  readonly code: RefusalCode;
+  readonly text: string;
+  /** What helps best, where something offered holds it. */
+  readonly hint?: { readonly text: string; readonly holds: (way: Instead) => boolean };
   /** The row that says the food is not canned so. */
   readonly notCanned?: NotRecommendedRow;
-  readonly basis?: readonly Basis[];
-  readonly cautions?: readonly Caution[];
-}
-/** What a refusal says. */
-export interface RefusalDetails {
-  readonly reason: string;
-  readonly instead: string;
-  readonly ways?: readonly Way[];
   readonly basis?: readonly Basis[];
   readonly cautions?: readonly Caution[];
 }
@@ -48,17 +41,21 @@ const KEEPS: Readonly<Record<Keep, string>> = {
   'eat fresh': 'use it fresh',
 };
 /** What is open to most foods. */
-export const USUAL_KEEPS: readonly Keep[] = ['freeze', 'refrigerate'];
+const USUAL_KEEPS: readonly Keep[] = ['freeze', 'refrigerate'];
 
-/** Ways of keeping in words: `freeze it, or keep it refrigerated and use it soon`. */
-export const keepText = (keeps: readonly Keep[]): string => keeps.map((keep) => KEEPS[keep]).join(', or ');
+/** Ways of keeping that are not canning: those given, or what is open to most foods. */
+export const keepings = (keeps: readonly Keep[] = USUAL_KEEPS): Instead[] =>
+  keeps.map((keep) => ({ text: KEEPS[keep], keep }));
 
-/** A refusal with the usual cautions. */
-export const refusal = ({ reason, instead, ways, basis = [], cautions = [] }: RefusalDetails): ProcessRefusal => ({
-  tested: false,
-  reason,
-  instead,
-  ways: ways ?? USUAL_KEEPS.map((keep) => ({ keep })),
-  basis: basis.length === 0 ? [derived('what the process tables hold for this food')] : basis,
-  cautions: joinCautions(cautions, usualCautions()),
-});
+/** The no with the usual cautions. */
+export const refusal = (
+  { code, text, basis = [], cautions = [] }: Refused,
+  instead: string | readonly Instead[],
+): NotTested =>
+  notTested({
+    code,
+    text,
+    instead,
+    basis: basis.length === 0 ? [derived('reason', 'what the process tables hold for this food')] : basis,
+    cautions: [...cautions, ...usualCautions()],
+  });

@@ -1,4 +1,4 @@
-/** Which foods a process is for: those that its page names, and no other. */
+/** Which foods a process is for: those that its page names, and no other. All are ids of the pantry. */
 import { type ProcessRow, type ScopeRow, scopeRows } from './tables';
 
 type Line = Pick<ProcessRow, 'food' | 'form' | 'pack'>;
@@ -18,7 +18,7 @@ export function scopeOf(row: Line): ScopeRow | undefined {
   return scopes.get(row);
 }
 
-/** The foods that the page of a row names. A process without a scope line is for its own food only. */
+/** The foods that the page of a row names. A process without a scope line is for the food of its row only. */
 export function foodsOf(row: Line): readonly string[] {
   const scope = scopeOf(row);
   return scope === undefined ? [row.food] : [...scope.foods, ...(scope.madeOf ?? [])];

@@ -1,7 +1,8 @@
 /** The answer that a printed line gives: its figures with their basis, acid and cautions. */
+import { formName, nameOf } from '../foods/tables';
 import { toDecimalIn } from '../quantity/scale';
 import type { Quantity, Range } from '../quantity/types';
-import { type Basis, type Caution, joinBasis, joinCautions } from '../sources/basis';
+import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { basisOf } from '../sources/table';
 import { boilingTemperature } from '../steam/boilingTemperature';
@@ -18,43 +19,65 @@ import { type ProcessRow, rowsOf } from './tables';
 
 /** A published process at an elevation. */
 export interface TestedProcess {
+  /** These tables hold a process that was read in a copy. */
   readonly tested: true;
+  /** Trade name of the food. */
   readonly food: string;
-  /** The foods that the printed page names; `food` is one of them. */
+  /** Trade names of the foods that the printed page names; `food` is one of them. */
   readonly scope: readonly string[];
+  /** The form that the page is for: `halves or slices`. */
   readonly form: string;
+  /** Fixed name of the printed recipe that the time belongs to: `apple-sauce`. */
+  readonly recipe: string;
+  /** Fixed name of the printed line, a row of the process tables. */
+  readonly row: string;
+  /** `hot`, `raw`, or `not stated` where the page names none. */
   readonly pack: AnyPack;
+  /** The jar, as it was asked for. */
   readonly jar: string;
+  /** The canner. */
   readonly method: CanningMethod;
-  /** Process time: from the full boil, or from the moment the pressure is reached. */
+  /** Process time, minutes: from the full boil, or from the moment the pressure is reached. */
   readonly minutes: number;
   /** Gauge pressure to hold, of the pressure methods. */
   readonly pressure?: Quantity<'pressure'>;
   /** Steam temperature to hold, of an atmospheric steam canner. */
   readonly steamTemperature?: Quantity<'temperature'>;
+  /** Empty space to leave below the lid. */
   readonly headspace: Quantity<'length'>;
   /** The acid that belongs to the process. */
   readonly acid?: ProcessAcid;
-  /** Which printed line this is, where there are several, and all that hold here. */
+  /** Which printed line this is, where there are several. */
   readonly alternative?: string;
+  /** All printed lines that hold here, where there are several. */
   readonly alternatives?: readonly ProcessLine[];
   /** Whether the empty jars must be sterilized. */
   readonly sterilizeJars: boolean;
   /** What the recipe allows instead of boiling: a lower temperature for longer. */
-  readonly pasteurize?: { readonly temperature: Range<Quantity<'temperature'>>; readonly minutes: number };
-  /** What the caller left open and the tables leave only one answer to. */
+  readonly pasteurize?: {
+    /** Of the water around the jars. */
+    readonly temperature: Range<Quantity<'temperature'>>;
+    /** How long, minutes. */
+    readonly minutes: number;
+  };
+  /** What you left out that has only one tested value. */
   readonly assumed?: readonly string[];
   /** What each copy prints for this place, where copies disagree. */
-  readonly printed?: readonly {
+  readonly copies?: readonly {
+    /** Minutes of this copy. */
     readonly minutes?: number;
+    /** Gauge pressure of this copy, psi. */
     readonly pressure?: number;
+    /** Id of the copy in the register of sources, where it has one. */
     readonly source?: string;
     /** Why a longer time or higher pressure is not the one served. */
     readonly notServed?: 'older edition' | 'copying fault';
   }[];
   /** Least minutes on high heat with the vent open, before the venting, where the page asks for them. */
   readonly leastHeatUp?: number;
+  /** Where each figure comes from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
@@ -69,17 +92,17 @@ function steamTemperatureFor(elevation: Quantity<'length'>): Quantity<'temperatu
 }
 
 /** What each copy prints for the place, where they do not all print the same. */
-function copiesOf(row: ProcessRow, band: number): TestedProcess['printed'] {
+function copiesOf(row: ProcessRow, band: number): TestedProcess['copies'] {
   const perBand = (figures: number | readonly number[]): number | undefined =>
     typeof figures === 'number' ? figures : figures[band];
-  const printed = (row.printed ?? []).map((copy) => ({
+  const copies = (row.copies ?? []).map((copy) => ({
     ...(copy.minutes === undefined ? {} : { minutes: perBand(copy.minutes) as number }),
     ...(copy.psi === undefined ? {} : { pressure: copy.psi[band] as number }),
     ...(copy.source === null ? {} : { source: copy.source }),
     ...(copy.notServed === undefined ? {} : { notServed: copy.notServed }),
   }));
-  const differ = new Set(printed.map(({ minutes, pressure }) => `${minutes}/${pressure}`)).size > 1;
-  return differ ? printed : undefined;
+  const differ = new Set(copies.map(({ minutes, pressure }) => `${minutes}/${pressure}`)).size > 1;
+  return differ ? copies : undefined;
 }
 
 /** The answer before its basis and cautions. */
@@ -91,25 +114,29 @@ function basisFor({ cell, size }: Served, asked: Question, figures: Figures): Ba
   const where = bandText(bands.upToFt, band);
   const scope = scopeOf(row);
   const acidRow = row.acid === undefined ? undefined : acidRowOf(row.acid, size);
-  return joinBasis(
-    [
-      basisOf(row, `minutes (${psi === undefined ? where : 'every elevation'})`),
-      ...(psi === undefined ? [] : [basisOf(row, `gauge pressure (${where})`)]),
-      basisOf(row, 'headspace'),
-      basisOf(bands, 'elevation bands'),
-      ...(scope === undefined ? [] : [basisOf(scope, 'foods of the page')]),
-    ],
-    acidRow === undefined ? [] : [basisOf(acidRow, 'acid')],
-    size === asked.jar.name ? [] : [ruleBasis('next-larger', `a ${asked.jar.name} jar takes the process of a ${size}`)],
-    figures.sterilizeJars ? [ruleBasis('sterilize', 'sterilized jars')] : [],
-    figures.steamTemperature === undefined
+  const byElevation = psi === undefined ? 'minutes' : 'pressure';
+  return [
+    basisOf(row, 'minutes', psi === undefined ? where : 'at every elevation'),
+    ...(psi === undefined ? [] : [basisOf(row, 'pressure', where)]),
+    basisOf(row, 'headspace'),
+    basisOf(bands, byElevation, 'elevation bands'),
+    ...(scope === undefined ? [] : [basisOf(scope, 'scope', 'foods of the page')]),
+    ...(acidRow === undefined ? [] : [basisOf(acidRow, 'acid')]),
+    ...(size === asked.jar.name
+      ? []
+      : [ruleBasis('next-larger', 'jar', `a ${asked.jar.name} jar takes the process of a ${size}`)]),
+    ...(figures.sterilizeJars ? [ruleBasis('sterilize', 'sterilizeJars')] : []),
+    ...(figures.steamTemperature === undefined
       ? []
       : [
-          ruleBasis('steam-time', 'steam canner: the boiling-water time'),
-          ...boilingTemperature({ elevation: asked.elevation }).basis,
-        ],
-    row.pasteurize === true ? [ruleBasis('low-temperature-pasteurization', 'pasteurize')] : [],
-  );
+          ruleBasis('steam-time', 'minutes', 'steam canner: the boiling-water time'),
+          ...boilingTemperature({ elevation: asked.elevation }).basis.map((line) => ({
+            ...line,
+            of: 'steamTemperature',
+          })),
+        ]),
+    ...(figures.pasteurize === undefined ? [] : [ruleBasis('low-temperature-pasteurization', 'pasteurize')]),
+  ];
 }
 
 function cautionsFor({ cell, size }: Served, asked: Question, figures: Figures): Caution[] {
@@ -121,16 +148,16 @@ function cautionsFor({ cell, size }: Served, asked: Question, figures: Figures):
       ? [steam ? 'steam-canner' : 'restart-if-boil-stops']
       : ['vent-ten-minutes', 'restart-if-pressure-drops', 'wait-before-opening']),
     ...(steam ? ['barometer-moves-boiling'] : []),
-    ...(isLowAcid(rowsOf(row.food, row.form)) ? ['low-acid-botulism'] : []),
+    ...(isLowAcid(rowsOf(row.recipe)) ? ['low-acid-botulism'] : []),
     ...(psi !== undefined || row.acid === 'tomato' ? ['boil-before-tasting'] : []),
     ...((figures.alternatives?.length ?? 0) > 1 ? ['one-printed-line'] : []),
     ...(figures.sterilizeJars ? ['sterilize-jars'] : []),
-    ...(figures.printed === undefined ? [] : ['copies-disagree']),
+    ...(figures.copies === undefined ? [] : ['copies-disagree']),
     ...(row.cautions ?? []).filter((id) => id !== 'half-gallon-juice' || size === 'half-gallon'),
     ...(scopeOf(row)?.cautions ?? []),
   ];
   const acid = figures.acid === undefined ? [] : [acidCaution(figures.acid)];
-  return joinCautions(acid, ids.map(processCaution), usualCautions(), [caution('hot-liquids-burn')]);
+  return [...acid, ...ids.map(processCaution), ...usualCautions(), caution('hot-liquids-burn')];
 }
 
 function pasteurizing(): NonNullable<TestedProcess['pasteurize']> {
@@ -152,12 +179,14 @@ export function servedAnswer(served: Served, asked: Question, food: string, assu
   const steam = asked.method === 'atmospheric-steam';
   const lines = cells.filter((other) => other.refused === undefined);
   const acidRow = row.acid === undefined ? undefined : acidRowOf(row.acid, size);
-  const printed = copiesOf(row, band);
+  const copies = copiesOf(row, band);
   const figures: Figures = {
     tested: true,
     food,
-    scope: foodsOf(row),
-    form: row.form,
+    scope: foodsOf(row).map(nameOf),
+    form: formName(row.form),
+    recipe: row.recipe,
+    row: row.id,
     pack: packOf(row),
     jar: asked.jar.name,
     method: asked.method,
@@ -170,7 +199,7 @@ export function servedAnswer(served: Served, asked: Question, food: string, assu
     sterilizeJars: needsSterileJars(row),
     ...(row.pasteurize === true && !steam ? { pasteurize: pasteurizing() } : {}),
     ...(assumed.length === 0 ? {} : { assumed }),
-    ...(printed === undefined ? {} : { printed }),
+    ...(copies === undefined ? {} : { copies }),
     ...(row.leastHeatUp === undefined ? {} : { leastHeatUp: row.leastHeatUp }),
   };
   return { ...figures, basis: basisFor(served, asked, figures), cautions: cautionsFor(served, asked, figures) };

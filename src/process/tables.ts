@@ -1,139 +1,190 @@
-/** The process tables as `data/process/` holds them, one row shape for all. */
+/** The process tables as `data/process/` holds them: the schema of each, and its rows. */
+import * as z from 'zod/mini';
 import acidTable from '../../data/process/acid.json';
 import bandTable from '../../data/process/elevation-bands.json';
-import foodTable from '../../data/process/foods.json';
+import formNameTable from '../../data/process/form-names.json';
 import fruitTable from '../../data/process/fruit.json';
 import jamTable from '../../data/process/jam.json';
 import notRecommendedTable from '../../data/process/not-recommended.json';
 import pickleTable from '../../data/process/pickle.json';
 import scopeTable from '../../data/process/scopes.json';
 import lowAcidTable from '../../data/process/tomato-low-acid.json';
-import type { Named } from '../common/names';
-import { asTable, type Sourced } from '../sources/table';
-import type { Pack } from '../words/pack';
+import { id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { asTable } from '../sources/table';
 
 /** The canners that a process is printed for. */
-export type PrintedMethod = 'boiling-water' | 'dial-gauge' | 'weighted-gauge';
+export const PRINTED_METHODS = ['boiling-water', 'dial-gauge', 'weighted-gauge'] as const;
+export type PrintedMethod = (typeof PRINTED_METHODS)[number];
 /** Jar sizes that the tables print, from the smallest up. */
 export const LISTED_JARS = ['half-pint', 'pint', 'quart', 'half-gallon'] as const;
 export type ListedJar = (typeof LISTED_JARS)[number];
+const KEEPS = ['freeze', 'dry', 'refrigerate', 'ferment', 'eat fresh'] as const;
 /** Ways of keeping food that are not canning. */
-export type Keep = 'freeze' | 'dry' | 'refrigerate' | 'ferment' | 'eat fresh';
+export type Keep = (typeof KEEPS)[number];
+
+const ids = () => z.array(id()).check(z.minLength(1));
+const pack = () => z.enum(['hot', 'raw']);
+/** Minutes: one figure for every elevation, or one for each band. */
+const minutes = () => z.union([positive(), z.array(positive()).check(z.minLength(3), z.maxLength(4))]);
 
 /** One printed line of a process table. */
-export interface ProcessRow extends Sourced {
-  readonly food: string;
-  readonly form: string;
-  /** `null` where the source states none. */
-  readonly pack: Pack | null;
-  readonly jars: readonly ListedJar[];
-  readonly method: PrintedMethod;
-  /** Which of the lines printed as alternatives. */
-  readonly alternative?: string;
-  readonly jarState?: string;
-  /** Boiling water: minutes by elevation band. Pressure: minutes at every elevation. */
-  readonly minutes: number | readonly number[];
-  /** Gauge pressure by elevation band; `null` where it is refused. */
-  readonly psi?: readonly (number | null)[];
-  /** Inches. */
-  readonly headspace: number;
-  /** Id of the acid that the process requires. */
-  readonly acid?: string;
-  readonly pasteurize?: boolean;
-  /** Band index -> why that cell is not served. */
-  readonly refused?: Readonly<Record<string, string>>;
-  /** What each copy prints, where copies disagree; the row serves the safer figure. */
-  readonly printed?: readonly {
-    readonly minutes?: number | readonly number[];
-    readonly psi?: readonly number[];
-    readonly source: string | null;
-    /** Why a longer time or higher pressure of this copy is not followed. */
-    readonly notServed?: 'older edition' | 'copying fault';
-  }[];
-  /** Least minutes on high heat with the vent open, before the venting. */
-  readonly leastHeatUp?: number;
-  readonly cautions?: readonly string[];
-}
+export const processRow = () =>
+  z.strictObject({
+    id: id(),
+    recipe: id(),
+    food: id(),
+    form: id(),
+    printed: text(),
+    /** `null` where the source states none. */
+    pack: z.nullable(pack()),
+    jars: z.array(z.enum(LISTED_JARS)).check(z.minLength(1)),
+    method: z.enum(PRINTED_METHODS),
+    /** Which of the lines printed as alternatives. */
+    alternative: z.exactOptional(z.enum(['a', 'b', 'c'])),
+    jarState: z.exactOptional(text()),
+    /** Boiling water: minutes by elevation band. Pressure: minutes at every elevation. */
+    minutes: minutes(),
+    /** Gauge pressure by elevation band; `null` where it is refused. */
+    psi: z.exactOptional(z.array(z.nullable(z.number().check(z.gte(5), z.lte(15))))),
+    /** Inches. */
+    headspace: z.number().check(z.gte(0.125), z.lte(1.5)),
+    /** The acid that the process requires. */
+    acid: z.exactOptional(id()),
+    pasteurize: z.exactOptional(z.literal(true)),
+    /** Band index -> why that cell is not served. */
+    refused: z.exactOptional(z.record(z.string(), z.enum(['not-recommended', 'recalled']))),
+    /** What each copy prints, where copies disagree; the row serves the safer figure. */
+    copies: z.exactOptional(
+      z
+        .array(
+          z.strictObject({
+            minutes: z.exactOptional(minutes()),
+            psi: z.exactOptional(z.array(z.number())),
+            source: z.nullable(id()),
+            /** Why a longer time or higher pressure of this copy is not followed. */
+            notServed: z.exactOptional(z.enum(['older edition', 'copying fault'])),
+          }),
+        )
+        .check(z.minLength(2)),
+    ),
+    /** Least minutes on high heat with the vent open, before the venting. */
+    leastHeatUp: z.exactOptional(positive()),
+    cautions: z.exactOptional(ids()),
+    ...sourcedColumns(),
+  });
+export type ProcessRow = RowOf<typeof processRow>;
 
 /** Acid that a process requires: amounts for each jar, or for the recipe. */
-export interface AcidRow extends Sourced {
-  readonly id: string;
-  readonly jar?: ListedJar;
-  readonly where: 'each jar' | 'recipe';
-  readonly choose: 'one' | 'all';
-  readonly bottledLemonJuice?: string;
-  readonly citricAcid?: string;
-  readonly vinegar?: string;
-  readonly per?: string;
-  /** Other bottled juice that may take its place, in the same amount. */
-  readonly standIn?: readonly string[];
-  /** Acid that never takes its place. */
-  readonly never?: readonly string[];
-  readonly also?: string;
-  /** What each copy prints, where copies disagree; the row serves the largest amount. */
-  readonly printed?: readonly { readonly bottledLemonJuice: string; readonly source: string }[];
-}
-
-/** A food by its trade name, and its own forms with their other names. */
-export interface FoodEntry extends Named {
-  readonly forms?: Readonly<Record<string, readonly string[]>>;
-  /** Names that stand for food and form together: `applesauce`. */
-  readonly alone?: Readonly<Record<string, readonly string[]>>;
-  /** Whether the name stands for several foods, each of which a page must name: `berry`, `fruit`. */
-  readonly wide?: boolean;
-  /** The wider foods it is one of. What is refused for those is refused for it; no process comes from them. */
-  readonly of?: readonly string[];
-}
+export const acidRow = () =>
+  z.strictObject({
+    id: id(),
+    acid: id(),
+    food: z.exactOptional(id()),
+    jar: z.exactOptional(z.enum(LISTED_JARS)),
+    where: z.enum(['each jar', 'recipe']),
+    choose: z.enum(['one', 'all']),
+    bottledLemonJuice: z.exactOptional(text()),
+    citricAcid: z.exactOptional(text()),
+    vinegar: z.exactOptional(text()),
+    per: z.exactOptional(text()),
+    /** Other bottled juice that may take its place, in the same amount. */
+    standIn: z.exactOptional(z.array(z.enum(['bottled lemon juice', 'bottled lime juice']))),
+    /** Acid that never takes its place. */
+    never: z.exactOptional(z.array(z.enum(['vinegar']))),
+    /** What each copy prints, where copies disagree; the row serves the largest amount. */
+    copies: z.exactOptional(z.array(z.strictObject({ bottledLemonJuice: text(), source: id() })).check(z.minLength(2))),
+    also: z.exactOptional(text()),
+    ...sourcedColumns(),
+  });
+export type AcidRow = RowOf<typeof acidRow>;
 
 /** The foods that the page of a process names. */
-export interface ScopeRow extends Sourced {
-  readonly food: string;
-  /** Every form where left out. */
-  readonly form?: string;
-  readonly pack?: Pack;
-  /** Foods that the page is for as such. */
-  readonly foods: readonly string[];
-  /** Foods that the page names as what the product is made of: strawberries in a jam. */
-  readonly madeOf?: readonly string[];
-  /** Foods that the page, or later guidance, leaves out. */
-  readonly excludes?: readonly string[];
-  readonly cautions?: readonly string[];
-}
+export const scopeRow = () =>
+  z.strictObject({
+    id: id(),
+    food: id(),
+    /** Every form where left out. */
+    form: z.exactOptional(id()),
+    pack: z.exactOptional(pack()),
+    /** Foods that the page is for as such. */
+    foods: z.array(id()),
+    /** Foods that the page names as what the product is made of: strawberries in a jam. */
+    madeOf: z.exactOptional(ids()),
+    /** Foods that the page, or later guidance, leaves out. */
+    excludes: z.exactOptional(ids()),
+    cautions: z.exactOptional(ids()),
+    ...sourcedColumns(),
+  });
+export type ScopeRow = RowOf<typeof scopeRow>;
+
+/** Other words that the form of a recipe is asked for by. */
+export const formNameRow = () =>
+  z.strictObject({
+    id: id(),
+    recipe: id(),
+    forms: z.exactOptional(ids()),
+    words: z.exactOptional(z.array(text()).check(z.minLength(1))),
+    ...practiceColumns(),
+  });
+export type FormNameRow = RowOf<typeof formNameRow>;
 
 /** A food or form that is not canned. */
-export interface NotRecommendedRow extends Sourced {
-  readonly foods: readonly string[];
-  /** `any`; `plain`, which is every form but the tested ones; or the forms meant. */
-  readonly forms: readonly string[];
-  readonly pack?: Pack;
-  readonly jar?: ListedJar;
-  readonly quality?: boolean;
-  readonly reason: string;
-  readonly instead: string;
-  /** Ways of keeping it that are not canning. */
-  readonly keeps: readonly Keep[];
-  /** Whether `instead` speaks of canning it another way. */
-  readonly cans?: boolean;
-}
+export const notRecommendedRow = () =>
+  z.strictObject({
+    id: id(),
+    foods: ids(),
+    covers: z.enum(['every form', 'every form without a process', 'these forms']),
+    forms: z.exactOptional(ids()),
+    printed: z.exactOptional(text()),
+    pack: z.exactOptional(pack()),
+    jar: z.exactOptional(z.enum(LISTED_JARS)),
+    quality: z.exactOptional(z.literal(true)),
+    reason: text(),
+    instead: text(),
+    /** Ways of keeping it that are not canning. */
+    keeps: z.array(z.enum(KEEPS)).check(z.minLength(1)),
+    /** Whether `instead` speaks of canning it another way. */
+    cans: z.exactOptional(z.literal(true)),
+    ...sourcedColumns(),
+  });
+export type NotRecommendedRow = RowOf<typeof notRecommendedRow>;
 
-export interface BandRow extends Sourced {
-  readonly method: PrintedMethod;
-  /** Upper end of each band in feet, inclusive; `null` is open. */
-  readonly upToFt: readonly (number | null)[];
-  /** Above this elevation in feet the air is too thin for the highest pressure printed. */
-  readonly thinAirFt?: number;
-}
+/** The elevation bands of one canner. */
+export const bandRow = () =>
+  z.strictObject({
+    id: id(),
+    method: z.enum(PRINTED_METHODS),
+    /** Upper end of each band in feet, inclusive; `null` is open. */
+    upToFt: z.array(z.nullable(positive())),
+    /** Above this elevation in feet the air is too thin for the highest pressure printed. */
+    thinAirFt: z.exactOptional(positive()),
+    ...sourcedColumns(),
+  });
+export type BandRow = RowOf<typeof bandRow>;
 
 export const processRows: readonly ProcessRow[] = [fruitTable, lowAcidTable, pickleTable, jamTable].flatMap(
   (table) => asTable<ProcessRow>(table).rows,
 );
 export const acidRows = asTable<AcidRow>(acidTable).rows;
-export const foods = foodTable as readonly FoodEntry[];
+export const formNameRows = asTable<FormNameRow>(formNameTable).rows;
 export const notRecommendedRows = asTable<NotRecommendedRow>(notRecommendedTable).rows;
 export const scopeRows = asTable<ScopeRow>(scopeTable).rows;
 export const bandRows = asTable<BandRow>(bandTable).rows;
 
-/** The rows of a food and form, whatever the jar and method. */
-export function rowsOf(food: string, form: string): readonly ProcessRow[] {
-  return processRows.filter((row) => row.food === food && row.form === form);
+let byRecipe: ReadonlyMap<string, readonly ProcessRow[]> | undefined;
+/** Every recipe of the tables with its rows, in the order of the tables. */
+export function recipes(): ReadonlyMap<string, readonly ProcessRow[]> {
+  if (byRecipe === undefined) {
+    const found = new Map<string, ProcessRow[]>();
+    for (const row of processRows) {
+      const rows = found.get(row.recipe);
+      if (rows === undefined) found.set(row.recipe, [row]);
+      else rows.push(row);
+    }
+    byRecipe = found;
+  }
+  return byRecipe;
 }
+
+/** The rows of a recipe, whatever the jar and method; none where the tables have no such recipe. */
+export const rowsOf = (recipe: string): readonly ProcessRow[] => recipes().get(recipe) ?? [];

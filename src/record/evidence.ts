@@ -73,7 +73,7 @@ const BEST_HEATING = [
 
 function meatHeat({ record: { dryer }, kind }: Shown): EvidenceState {
   if (dryer?.temperature === undefined) return dryer?.meat?.heating === 'none' ? 'broken' : 'missing';
-  const load = { meat: kind === 'poultry' ? 'poultry' : 'meat', dryerTemperature: dryer.temperature } as const;
+  const load = { food: kind === 'poultry' ? 'poultry' : 'meat', dryerTemperature: dryer.temperature } as const;
   if (dryer.meat !== undefined) {
     return jerky({ ...load, dryingTime: dryer.time, ...dryer.meat }).tested ? 'held' : 'broken';
   }
@@ -84,7 +84,7 @@ function meatHeat({ record: { dryer }, kind }: Shown): EvidenceState {
 /** Whether the tested process is one whose printed recipe holds oil. */
 function oilRecipe({ record: { process }, process: state }: Shown, { foods = [] }: EvidenceRow): EvidenceState {
   if (process === undefined) return 'broken';
-  const read = orNothing(() => readForm(readFood(process.food, process.form), process.form));
+  const read = orNothing(() => readForm(readFood(process.food), process.form));
   const used = read === undefined || 'unknown' in read ? process.food : read.choice.food;
   const named = findNamed(
     used,

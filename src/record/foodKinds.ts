@@ -35,7 +35,7 @@ export function kindByName(text: string): FoodKind | undefined {
 
 /** The kind of what a record names, where the text may hold a form too: `peach halves`. */
 export const kindOf = (text: string): FoodKind | undefined =>
-  kindByName(text) ?? kindByName(orNothing(() => readFood(text))?.food.entry.name ?? '');
+  kindByName(text) ?? kindByName(orNothing(() => readFood(text))?.food.name ?? '');
 
 /** The words that say the food stands in oil; common practice. */
 const OIL = new Set(['oil', 'oils']);

@@ -123,8 +123,8 @@ const formNamed = (text: string): Form | undefined => known(() => findForm(text)
 
 /** What the process says of the jars: food by its trade name, and form. */
 function processed({ food, form }: NonNullable<BatchRecord['process']>): { produce?: string; form?: string } {
-  const read = known(() => readFood(food, form));
-  const produce = tradeName(read?.food.entry.name ?? food);
+  const read = known(() => readFood(food));
+  const produce = tradeName(read?.food.name ?? food);
   const shape = form ?? read?.form;
   return { ...(produce === undefined ? {} : { produce }), ...(shape === undefined ? {} : { form: shape }) };
 }
@@ -269,7 +269,7 @@ function priorOf({ what, produce, form: shape, jar }: Told, told: readonly Told[
       cautions: [],
     };
   }
-  return known((): Prior => {
+  return known((): Prior | undefined => {
     if (what === 'moisture') {
       const { water: range, basis, cautions } = composition({ produce });
       return { range, scale: 'share', basis: basis.filter(({ of: figure }) => figure === 'water'), cautions };
@@ -283,13 +283,10 @@ function priorOf({ what, produce, form: shape, jar }: Told, told: readonly Told[
       const { raw, basis, cautions } = rawForJars({ produce, form, jar: jar as string, jars: 1 });
       return { range: mapRange(raw, pounds), scale: 'times', basis, cautions };
     }
-    const { hours, basis, cautions } = dryingGuide({ food: produce, form });
-    return {
-      range: mapRange(hours, (time) => valueIn(time, 'h')),
-      scale: 'times',
-      basis: basis.filter(({ of: figure }) => figure.startsWith('drying of')),
-      cautions,
-    };
+    const guide = dryingGuide({ food: produce, form });
+    if (!guide.known) return undefined;
+    const range = mapRange(guide.hours, (time) => valueIn(time, 'h'));
+    return { range, scale: 'times', basis: guide.basis.filter(({ of }) => of === 'hours'), cautions: guide.cautions };
   });
 }
 

@@ -6,8 +6,9 @@ import type { TestedProcess } from '../process/testedProcess';
 import { fields, optional, readInput, time } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { TimeInput } from '../quantity/types';
-import { type Basis, type Caution, joinBasis, joinCautions, type Refusal } from '../sources/basis';
+import { type Basis, type Caution, joinBasis, joinCautions } from '../sources/basis';
 import { caution } from '../sources/cautions';
+import type { NotTested } from '../sources/no';
 import { basisOf } from '../sources/table';
 import { type BatchRecord, type BatchRecordInput, readRecord } from './batchRecord';
 import { recordCaution } from './cautions';
@@ -39,7 +40,7 @@ export interface BatchReview {
   /** What the record of such a batch must show, and whether it does. */
   readonly evidence: readonly Evidence[];
   /** The process the record was held against. */
-  readonly process?: TestedProcess | Refusal;
+  readonly process?: TestedProcess | NotTested;
   /** Fields that commercial rules want in a record and this one leaves out. */
   readonly notRecorded: readonly { readonly field: string; readonly text: string }[];
   readonly basis: readonly Basis[];

@@ -4,7 +4,8 @@ import { canningRules } from '../process/canningRules';
 import { type TestedProcess, testedProcess } from '../process/testedProcess';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
-import type { Basis, Caution, Refusal } from '../sources/basis';
+import type { Basis, Caution } from '../sources/basis';
+import type { NotTested } from '../sources/no';
 import type { BatchRecord } from './batchRecord';
 import type { RuleBroken } from './findings';
 import { written } from './written';
@@ -17,7 +18,7 @@ interface Line {
 }
 
 /** The tested process for what the record names. */
-export const testedFor = ({ food, form, pack, jar, method, elevation }: Process): TestedProcess | Refusal =>
+export const testedFor = ({ food, form, pack, jar, method, elevation }: Process): TestedProcess | NotTested =>
   within('record.process', () => testedProcess({ food, form, pack, jar, method, elevation }));
 
 const psi = (pressure: Quantity<'pressure'>): number => valueIn(pressure, 'psi');
@@ -207,7 +208,7 @@ function reviewSteam(record: BatchRecord, tested: TestedProcess): RuleBroken[] {
 /** The rules of the heat process that a record breaks, with the process it is held against. */
 export function reviewProcess(record: BatchRecord): {
   broken: RuleBroken[];
-  tested?: TestedProcess | Refusal;
+  tested?: TestedProcess | NotTested;
   basis: readonly Basis[];
   cautions: readonly Caution[];
 } {
@@ -221,8 +222,11 @@ export function reviewProcess(record: BatchRecord): {
       rule: 'no-tested-process',
       kind: 'untested',
       field: 'process',
-      found: reason,
-      wanted: instead,
+      found: reason.text,
+      wanted: instead
+        .slice(0, 2)
+        .map(({ text }) => text)
+        .join(', or '),
       basis,
     };
     return { broken: [broken], tested, basis, cautions };

@@ -6,18 +6,18 @@ import { kindByName, orNothing } from './foodKinds';
 
 /** A process food whose printed recipe holds several foods. */
 interface MixedRow {
-  readonly name: string;
+  readonly food: string;
   /** Its forms that are mixtures; every form where left out. */
   readonly forms?: readonly string[];
 }
 const mixed = mixedJson as readonly MixedRow[];
 const isMixed = ({ food, form }: FormChoice): boolean =>
-  mixed.some((row) => row.name === food && (row.forms?.includes(form) ?? true));
+  mixed.some((row) => row.food === food && (row.forms?.includes(form) ?? true));
 
 /** `same`; `other`: the tables know it as something else; `open`: they do not know, or the form is another one. */
 type Match = 'same' | 'other' | 'open';
 
-const isRow = (one: FormChoice, other: FormChoice): boolean => one.food === other.food && one.form === other.form;
+const isRow = (one: FormChoice, other: FormChoice): boolean => one.recipe === other.recipe;
 
 /** How a food stands to the printed rows: its own, or those of its kind or of a product made of it. */
 function matchOf(food: KnownFood, forms: readonly string[], used: FormChoice): Match {
@@ -30,7 +30,7 @@ function matchOf(food: KnownFood, forms: readonly string[], used: FormChoice): M
 }
 
 function matchText(text: string, form: string | undefined, used: FormChoice): Match | undefined {
-  const read = orNothing(() => readFood(text, form));
+  const read = orNothing(() => readFood(text));
   if (read === undefined) return undefined;
   return matchOf(
     read.food,
@@ -43,7 +43,7 @@ function matchText(text: string, form: string | undefined, used: FormChoice): Ma
 export function sameFood({ product, produce, added = [], process }: BatchRecord): Match {
   if (process === undefined) return 'open';
   const { food, form, recipeFollowed } = process;
-  const read = orNothing(() => readForm(readFood(food, form), form));
+  const read = orNothing(() => readForm(readFood(food), form));
   if (read === undefined || 'unknown' in read) return 'open';
   const used = read.choice;
   const whole = matchText(product, undefined, used);

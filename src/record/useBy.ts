@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
-import { type DriedStorageInput, driedStorage } from '../drying/keep/storage';
+import { type DriedStorageInput, driedStorage } from '../drying/keep/driedStorage';
 import { frozenStorage } from '../freezing/frozenStorage';
 import { sealRows } from '../jars/tables';
 import { choice, fields, name, optional, readInput, temperature } from '../quantity/fields';
@@ -88,7 +88,13 @@ function driedMonths(food: string, store: DriedStorageInput['temperature']): Mon
   const found = driedStorage({ food, temperature: store });
   const { basis, cautions } = found;
   if (found.known) return { months: found.months, notes: [], basis, cautions };
-  return { tested: false, reason: found.reason, instead: found.instead, basis, cautions };
+  return {
+    tested: false,
+    reason: found.reason.text,
+    instead: found.instead.map(({ text }) => text).join(', or '),
+    basis,
+    cautions,
+  };
 }
 
 function frozenMonths(freezer: UseByInput['temperature']): Months | Refusal {

@@ -1,7 +1,4 @@
-import { number, temperature } from '../quantity/fields';
-
-/** Degrees Brix: percent by mass of dissolved sugar, 0 to 100. */
-export const brixField = (what = 'degrees Brix (percent by mass) from 0 to 100') => number(what, { min: 0, max: 100 });
+import { temperature } from '../words/temperature';
 
 /** The temperatures over which the density and solubility equations were published. */
 export const liquidTemperature = () =>

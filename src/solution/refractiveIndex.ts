@@ -1,47 +1,52 @@
 import type * as z from 'zod/mini';
 import json from '../../data/solution/sucrose-refractive-index.json';
 import { answer } from '../common/answer';
-import { fields, number, optional, readInput } from '../quantity/fields';
+import { fields, optional, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
-import type { Quantity } from '../quantity/types';
-import { type Basis, joinBasis } from '../sources/basis';
-import { asTable, basisOf, type Sourced } from '../sources/table';
-import { correctionAt, correctionOrFail, refractometerTemperature } from './correctRefractometer';
+import type { Basis, Caution } from '../sources/basis';
+import type { RowOf } from '../sources/columns';
+import { asTable, basisOf } from '../sources/table';
+import { brix } from '../words/brix';
 import { REFERENCE_TEMPERATURE } from './fields';
-import type { BrixReading } from './specificGravity';
+import { correctionAt, correctionBasis, correctionOrFail, sampleTemperature } from './refractometer';
 import { between, type Point, solveRising } from './table';
+import type { indexRow } from './tables';
 
-interface IndexRow extends Sourced {
-  readonly brix: number;
-  readonly nD20: number;
-}
+type IndexRow = RowOf<typeof indexRow>;
 const rows = asTable<IndexRow>(json).rows;
 const byBrix: readonly Point[] = rows.map((row) => [row.brix, row.nD20]);
 const byIndex: readonly Point[] = rows.map((row) => [row.nD20, row.brix]);
-const [LOWEST] = byIndex[0] as Point;
-const [HIGHEST, LAST_BRIX] = byIndex.at(-1) as Point;
-const basis = rows.slice(0, 1).map((row) => basisOf(row, 'refractive index at 20 degC'));
+/** The ends of the table: an index, and the Brix of the last. */
+export const [LOWEST_INDEX] = byIndex[0] as Point;
+export const [HIGHEST_INDEX, LAST_BRIX] = byIndex.at(-1) as Point;
 
-const degrees = (temperature: Quantity<'temperature'> | undefined): number =>
-  temperature === undefined ? REFERENCE_TEMPERATURE : valueIn(temperature, 'degC');
+/** Brix at 20 degC of an index within the table. */
+export const brixOfIndex = (index: number): number => between(byIndex, index) as number;
+/** What it rests on: `of` is the path of the answer's field. */
+export const indexBasis = (of: string): Basis => basisOf(rows[0] as IndexRow, of, 'refractive index at 20 degC');
 
-const schema = fields({
-  brix: number(`degrees Brix from 0 to ${LAST_BRIX}`, { min: 0, max: LAST_BRIX }),
-  temperature: optional(refractometerTemperature()),
+const schema = /* @__PURE__ */ fields({
+  /** Strength of the solution, 0 to 95 degrees Brix. */
+  brix: brix({ max: LAST_BRIX }),
+  /** Of the sample, 5 to 30 degC; 20 degC when left out. */
+  temperature: optional(sampleTemperature()),
 });
 export type RefractiveIndexInput = z.input<typeof schema>;
 export interface RefractiveIndex {
   /** At 589 nm (sodium D line). */
   readonly refractiveIndex: number;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
+  readonly cautions: readonly Caution[];
 }
 
 /**
- * Refractive index of a sucrose solution.
+ * Refractive index of a sucrose solution. The way back is `brixFrom`.
  *
  * At 20 degC the ICUMSA 1974 table, one row for each degree Brix, on straight lines between (within 3e-6). At
- * another temperature the index is that of the reading an uncorrected refractometer would show, by the tables of
- * `correctRefractometer`.
+ * another temperature the index is that of the reading an uncorrected refractometer would show, by the correction tables
+ * of `brixFrom`.
  *
  * @param input - `brix`: 0 to 95 (above 85 an extension with four decimals); `temperature`: 20 degC when left out,
  * 5 to 30 degC as far as the correction tables reach
@@ -57,47 +62,21 @@ export interface RefractiveIndex {
  */
 export function refractiveIndex(input: RefractiveIndexInput): RefractiveIndex {
   const given = readInput(schema, input);
-  const t = degrees(given.temperature);
-  const { reading, corrected } = readingAt(given.brix, t);
-  return answer({ refractiveIndex: between(byBrix, reading) as number, basis: joinBasis(basis, corrected) });
+  const t = given.temperature === undefined ? REFERENCE_TEMPERATURE : valueIn(given.temperature, 'degC');
+  const { reading, corrected } = readingAt(given.brix, t, input.brix);
+  return answer({
+    refractiveIndex: between(byBrix, reading) as number,
+    basis: [indexBasis('refractiveIndex'), ...corrected],
+    cautions: [],
+  });
 }
 
 /** What an uncorrected refractometer shows at t degC in a solution of this Brix. */
-function readingAt(brix: number, t: number): { reading: number; corrected: readonly Basis[] } {
-  if (t === REFERENCE_TEMPERATURE) return { reading: brix, corrected: [] };
-  // reading + correction(reading) = brix; corrections are below one degree and change slowly with the reading
-  const low = Math.max(0, brix - 1);
-  const high = Math.min(LAST_BRIX, brix + 1);
-  const reading = solveRising((r) => r + (correctionAt(r, t)?.correction ?? 0), brix, low, high);
-  return { reading, corrected: correctionOrFail(reading, t, 'brix').basis };
-}
-
-const inverseSchema = fields({
-  refractiveIndex: number(`a refractive index from ${LOWEST} to ${HIGHEST}`, { min: LOWEST, max: HIGHEST }),
-  temperature: optional(refractometerTemperature()),
-});
-export type BrixFromRefractiveIndexInput = z.input<typeof inverseSchema>;
-
-/**
- * Brix from a measured refractive index: the inverse of `refractiveIndex`.
- *
- * @param input - `refractiveIndex`: 1.33299 (water) to 1.532; `temperature` of the sample: 20 degC when left out
- * @throws StillroomError OUT_OF_RANGE
- *
- * @example
- * ```ts
- * import { brixFromRefractiveIndex } from 'stillroom/solution';
- *
- * brixFromRefractiveIndex({ refractiveIndex: 1.341452 }).brix; // ≈ 5.8
- * ```
- */
-export function brixFromRefractiveIndex(input: BrixFromRefractiveIndexInput): BrixReading {
-  const given = readInput(inverseSchema, input);
-  const t = degrees(given.temperature);
-  const reading = between(byIndex, given.refractiveIndex) as number;
-  const correction = correctionOrFail(reading, t, 'refractiveIndex');
-  return answer({
-    brix: reading + correction.correction,
-    basis: joinBasis(basis, t === REFERENCE_TEMPERATURE ? [] : correction.basis),
-  });
+function readingAt(strength: number, t: number, given: unknown): { reading: number; corrected: readonly Basis[] } {
+  if (t === REFERENCE_TEMPERATURE) return { reading: strength, corrected: [] };
+  // reading + correction(reading) = strength; corrections are below one degree and change slowly with the reading
+  const low = Math.max(0, strength - 1);
+  const high = Math.min(LAST_BRIX, strength + 1);
+  const reading = solveRising((r) => r + (correctionAt(r, t)?.correction ?? 0), strength, low, high);
+  return { reading, corrected: correctionBasis(correctionOrFail(reading, t, 'brix', given), 'refractiveIndex') };
 }

@@ -1,105 +1,65 @@
 import type * as z from 'zod/mini';
 import json from '../../data/solution/solute-properties.json';
+import namesJson from '../../data/solution/solutes.json';
 import { answer } from '../common/answer';
 import { lookUp, type Named } from '../common/names';
 import { fail } from '../errors/StillroomError';
-import { fields, name, readInput, share } from '../quantity/fields';
+import { fields, name, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
-import type { Basis } from '../sources/basis';
-import { asTable, basisOf, type Sourced } from '../sources/table';
+import type { Basis, Caution } from '../sources/basis';
+import type { RowOf } from '../sources/columns';
+import { asTable, basisOf } from '../sources/table';
+import { otherShare } from '../words/shares';
 import { between, type Point } from './table';
+import type { soluteNameRow, soluteRow } from './tables';
 
-/** One printed row: an aqueous solution at 20 degC. */
-export interface SoluteRow extends Sourced {
-  readonly solute: string;
-  /** Percent by mass. */
-  readonly percent: number;
-  /** mol in a kg of water. */
-  readonly molality: number | null;
-  /** mol in a litre. */
-  readonly molarity: number | null;
-  /** g/mL at 20 degC. */
-  readonly density: number;
-  /** Refractive index at 589 nm, 20 degC. */
-  readonly nD20: number;
-  /** degC below 0 at which ice begins to form. */
-  readonly freezingDepression: number | null;
-  /** mPa s at 20 degC. */
-  readonly viscosity: number | null;
-}
+type SoluteRow = RowOf<typeof soluteRow>;
 const rows = asTable<SoluteRow>(json).rows;
-
 interface Solute extends Named {
   readonly rows: readonly SoluteRow[];
 }
-const SYNONYMS: Readonly<Record<string, readonly string[]>> = {
-  NaCl: ['salt', 'table salt', 'canning salt', 'sodium chloride'],
-  KCl: ['potassium chloride'],
-  CaCl2: ['calcium chloride'],
-  sucrose: ['sugar', 'table sugar', 'granulated sugar'],
-  glucose: ['dextrose'],
-  fructose: ['fruit sugar'],
-  lactose: ['milk sugar'],
-  glycerol: ['glycerin', 'glycerine'],
-  ethanol: ['alcohol'],
-  'acetic acid': ['acetic'],
-};
-const solutes: readonly Solute[] = [...new Set(rows.map((row) => row.solute))].map((solute) => ({
-  name: solute,
-  synonyms: SYNONYMS[solute] ?? [],
-  rows: rows.filter((row) => row.solute === solute),
+const solutes: readonly Solute[] = asTable<RowOf<typeof soluteNameRow>>(namesJson).rows.map((solute) => ({
+  name: solute.name,
+  synonyms: solute.names,
+  rows: rows.filter((row) => row.solute === solute.name),
 }));
+/** The printed rows of one solute, by its name in the tables. */
+export const soluteRows = (solute: string): readonly SoluteRow[] =>
+  (solutes.find((each) => each.name === solute) as Solute).rows;
 
-const tableSchema = fields({ solute: name('a solute such as sucrose, glucose, NaCl or citric acid') });
-export type SoluteTableInput = z.input<typeof tableSchema>;
-export interface SoluteTable {
-  readonly solute: string;
-  readonly rows: readonly SoluteRow[];
-}
-
-/**
- * The printed rows of one solute: density, refractive index, freezing point and viscosity of its solutions in water
- * at 20 degC, by percent by mass.
- *
- * Source: CRC Handbook of Chemistry and Physics, concentrative properties of aqueous solutions. Sugars, salts,
- * acids and alcohols: acetic acid, ethanol, glucose, maltose, glycerol, fructose, NaCl, CaCl2, lactic acid,
- * sucrose, lactose, mannitol, KCl, citric acid.
- *
- * @param input - `solute`: a name
- * @throws StillroomError UNKNOWN_NAME
- *
- * @example
- * ```ts
- * import { soluteTable } from 'stillroom/solution';
- *
- * soluteTable({ solute: 'salt' }).rows.length; // => 35
- * ```
- */
-export function soluteTable(input: SoluteTableInput): SoluteTable {
-  const solute = lookUp(readInput(tableSchema, input).solute, solutes, 'solute', 'solute');
-  return answer({ solute: solute.name, rows: solute.rows });
-}
-
-const schema = fields({ solute: name('a solute such as sucrose, glucose, NaCl or citric acid'), fraction: share() });
+const schema = /* @__PURE__ */ fields({
+  /** Name of the solute: `sucrose`, `glucose`, `salt`, `citric acid` ... */
+  solute: name('a solute such as sucrose, glucose, NaCl or citric acid'),
+  /** Mass of the solute in the mass of the solution, 0 to 1 or percent, within the solute's rows. */
+  soluteShare: otherShare('soluteShare', 'Mass of the solute, as a share of the mass of the solution.'),
+});
 export type SolutePropertiesInput = z.input<typeof schema>;
 export interface SoluteProperties {
+  /** Name of the solute in the table. */
   readonly solute: string;
+  /** Of the solution at 20 degC, g/mL. */
   readonly density: Quantity<'density'>;
+  /** At 589 nm and 20 degC. */
   readonly refractiveIndex: number;
   /** Where ice begins to form, in degC; only where the table prints it. */
   readonly freezingPoint?: Quantity<'temperature'>;
-  /** In mPa s; only where the table prints it. */
+  /** In mPa s at 20 degC; only where the table prints it. */
   readonly viscosity?: number;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
+  readonly cautions: readonly Caution[];
 }
 
 /**
  * Density, refractive index, freezing point and viscosity of a solution at 20 degC, between the printed rows on
  * straight lines.
  *
- * Source: CRC Handbook of Chemistry and Physics, concentrative properties of aqueous solutions.
+ * Source: CRC Handbook of Chemistry and Physics, concentrative properties of aqueous solutions. Sugars, salts,
+ * acids and alcohols: acetic acid, ethanol, glucose, maltose, glycerol, fructose, NaCl, CaCl2, lactic acid,
+ * sucrose, lactose, mannitol, KCl, citric acid.
  *
- * @param input - `solute`: a name; `fraction`: mass of solute in the mass of solution, 0 to 1 or percent, within the
+ * @param input - `solute`: a name; `soluteShare`: mass of solute in the mass of solution, 0 to 1 or percent, within the
  * solute's rows
  * @throws StillroomError UNKNOWN_NAME; OUT_OF_RANGE outside the rows
  *
@@ -107,18 +67,18 @@ export interface SoluteProperties {
  * ```ts
  * import { soluteProperties } from 'stillroom/solution';
  *
- * soluteProperties({ solute: 'salt', fraction: '10 %' }).density; // => { value: 1.0707, unit: 'g/mL' }
+ * soluteProperties({ solute: 'salt', soluteShare: '10 %' }).density; // => { value: 1.0707, unit: 'g/mL' }
  * ```
  */
 export function soluteProperties(input: SolutePropertiesInput): SoluteProperties {
   const given = readInput(schema, input);
   const solute = lookUp(given.solute, solutes, 'solute', 'solute');
-  const percent = roundOff(100 * given.fraction);
+  const percent = toPercent(given.soluteShare);
   const read = (column: 'density' | 'nD20' | 'freezingDepression' | 'viscosity') =>
     between(
       solute.rows.flatMap((row): Point[] => {
         const value = row[column];
-        return value === null ? [] : [[row.percent, value]];
+        return value === null || value === undefined ? [] : [[row.percent, value]];
       }),
       percent,
     );
@@ -126,19 +86,23 @@ export function soluteProperties(input: SolutePropertiesInput): SoluteProperties
   const refractiveIndex = read('nD20');
   if (density === undefined || refractiveIndex === undefined) {
     const [first, last] = [solute.rows[0]?.percent, solute.rows.at(-1)?.percent];
-    fail('OUT_OF_RANGE', 'fraction', input.fraction, `${first} to ${last} % of ${solute.name} by mass`);
+    fail('OUT_OF_RANGE', 'soluteShare', input.soluteShare, `${first} to ${last} % of ${solute.name} by mass`);
   }
   const depression = read('freezingDepression');
   const viscosity = read('viscosity');
-  return answer({
-    solute: solute.name,
-    density: { value: density, unit: 'g/mL' },
+  const figures = {
+    density: { value: density, unit: 'g/mL' as const },
     refractiveIndex,
     ...(depression === undefined ? {} : { freezingPoint: { value: -depression, unit: 'degC' as const } }),
     ...(viscosity === undefined ? {} : { viscosity }),
-    basis: solute.rows.slice(0, 1).map((row) => basisOf(row, `solution of ${solute.name}`)),
+  };
+  return answer({
+    solute: solute.name,
+    ...figures,
+    basis: Object.keys(figures).map((of) => basisOf(solute.rows[0] as SoluteRow, of)),
+    cautions: [],
   });
 }
 
-/** Takes off the noise of doubles, so that 0.07 is 7 % and meets its row. */
-const roundOff = (percent: number): number => Number(percent.toPrecision(12));
+/** Percent without the noise of doubles, so that 0.07 is 7 % and meets its row. */
+export const toPercent = (part: number): number => Number((100 * part).toPrecision(12));

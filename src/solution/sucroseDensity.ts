@@ -5,20 +5,15 @@ import { answer } from '../common/answer';
 import { fields, optional, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
-import { type Basis, joinBasis } from '../sources/basis';
-import { asTable, basisOf, type Sourced } from '../sources/table';
-import { brixField, liquidTemperature, REFERENCE_TEMPERATURE } from './fields';
+import { type Basis, type Caution, joinBasis } from '../sources/basis';
+import type { RowOf } from '../sources/columns';
+import { asTable, basisOf } from '../sources/table';
+import { brix } from '../words/brix';
+import { liquidTemperature, REFERENCE_TEMPERATURE } from './fields';
+import { constant, constantBasis, type polynomialRow, type waterDensityRow } from './tables';
 
-interface PolynomialRow extends Sourced {
-  readonly power: number;
-  readonly coefficients: readonly number[];
-}
-interface WaterRow extends Sourced {
-  readonly numerator: readonly number[];
-  readonly denominator: readonly number[];
-}
-const polynomial = asTable<PolynomialRow>(polynomialJson).rows;
-const water = asTable<WaterRow>(waterJson).rows;
+const polynomial = asTable<RowOf<typeof polynomialRow>>(polynomialJson).rows;
+const water = asTable<RowOf<typeof waterDensityRow>>(waterJson).rows;
 
 /** c0 + c1 x + c2 x^2 + ... */
 export const polynomialAt = (coefficients: readonly number[], x: number): number =>
@@ -38,22 +33,37 @@ export function densityAt(brix: number, t: number): number {
   );
 }
 
-const AIR = 1.2; // kg/m3 at 20 degC and 1 atm: common practice in weighing
-const BRASS = 8400; // kg/m3: the weights that sugar tables were made with
 /** What a scale shows for a density in kg/m3: air lifts the liquid more than the brass weights. */
-export const inAir = (density: number): number => (density - AIR) / (1 - AIR / BRASS);
+export function inAir(density: number): number {
+  const air = constant('air-density');
+  return (density - air) / (1 - air / constant('brass-density'));
+}
+/** What a weight in air rests on: `of` is the path of the answer's field. */
+export const inAirBasis = (of: string): Basis[] => [
+  constantBasis('air-density', of),
+  constantBasis('brass-density', of),
+];
 
-/** What an answer that uses the density rests on. */
-export const densityBasis = (what: string): Basis[] =>
-  joinBasis([...polynomial, ...water].map((row) => ({ ...basisOf(row, what), kind: 'equation' as const })));
+/** What an answer that uses the density rests on: `of` is the path of the answer's field. */
+export const densityBasis = (of: string): Basis[] =>
+  joinBasis([...polynomial, ...water].map((row) => ({ ...basisOf(row, of), kind: 'equation' as const })));
 
-const schema = fields({ brix: brixField(), temperature: optional(liquidTemperature()) });
+const schema = /* @__PURE__ */ fields({
+  /** Strength of the solution, 0 to 100 degrees Brix. */
+  brix: brix(),
+  /** Of the solution, 0 to 100 degC; 20 degC when left out. */
+  temperature: optional(liquidTemperature()),
+});
 export type SucroseDensityInput = z.input<typeof schema>;
 export interface SucroseDensity {
+  /** Mass over volume, g/mL. */
   readonly density: Quantity<'density'>;
   /** As weighed in air, which is what printed weights of a gallon are; 0.1 % less than the density. */
   readonly inAir: Quantity<'density'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
+  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -64,7 +74,7 @@ export interface SucroseDensity {
  * after Kell. Source: ICUMSA SPS-4 (Bubnik et al. 1995, p. 164). Against a handbook's rows at 20 degC the
  * polynomial stays within 1e-4 g/mL to 50 Brix and 3e-4 to 70.
  *
- * @param input - `brix`: 0 to 100; `temperature`: 0 to 100 degC, 20 degC when left out
+ * @param input - `brix`: 0 to 100 (a bare number up to 1 is asked about; write `"0.5 Brix"`); `temperature`: 0 to 100 degC, 20 degC when left out
  * @throws StillroomError OUT_OF_RANGE outside those ranges
  *
  * @example
@@ -75,12 +85,12 @@ export interface SucroseDensity {
  * ```
  */
 export function sucroseDensity(input: SucroseDensityInput): SucroseDensity {
-  const { brix, temperature } = readInput(schema, input);
-  const t = temperature === undefined ? REFERENCE_TEMPERATURE : valueIn(temperature, 'degC');
-  const density = densityAt(brix, t);
+  const { brix: strength, temperature } = readInput(schema, input);
+  const density = densityAt(strength, temperature === undefined ? REFERENCE_TEMPERATURE : valueIn(temperature, 'degC'));
   return answer({
     density: { value: density / 1000, unit: 'g/mL' },
     inAir: { value: inAir(density) / 1000, unit: 'g/mL' },
-    basis: densityBasis('density'),
+    basis: [...densityBasis('density'), ...densityBasis('inAir'), ...inAirBasis('inAir')],
+    cautions: [],
   });
 }

@@ -5,25 +5,18 @@ import { answer } from '../common/answer';
 import { fields, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity, Range } from '../quantity/types';
-import type { Basis } from '../sources/basis';
-import { asTable, basisOf, type Sourced } from '../sources/table';
+import type { Basis, Caution } from '../sources/basis';
+import type { RowOf } from '../sources/columns';
+import { asTable, basisOf } from '../sources/table';
 import { liquidTemperature } from './fields';
 import { densityAt, densityBasis, polynomialAt } from './sucroseDensity';
 import { between, type Point } from './table';
+import type { solubilityEquationRow, solubilityRow } from './tables';
 
-interface EquationRow extends Sourced {
-  readonly equation: string;
-  readonly coefficients: readonly number[];
-}
-interface SolubilityRow extends Sourced {
-  readonly temperature: number;
-  readonly perSolution: number;
-  readonly perWater: number;
-}
-const equations = asTable<EquationRow>(equationsJson).rows;
-const table = asTable<SolubilityRow>(tableJson).rows;
+const equations = asTable<RowOf<typeof solubilityEquationRow>>(equationsJson).rows;
+const table = asTable<RowOf<typeof solubilityRow>>(tableJson).rows;
 const printed: readonly Point[] = table.map((row) => [row.temperature, row.perSolution]);
-const followed = equations.find((row) => row.equation === 'bubnik-kadlec') as EquationRow;
+const followed = equations.find((row) => row.id === 'bubnik-kadlec') as (typeof equations)[number];
 
 /** Brix of a saturated solution at t degC (0 to 100): the equation followed, and the ends of all published figures. */
 export function solubilityAt(t: number): Range<number> {
@@ -32,14 +25,17 @@ export function solubilityAt(t: number): Range<number> {
   return { low: Math.min(...all), likely: polynomialAt(followed.coefficients, t), high: Math.max(...all) };
 }
 
-/** What an answer that checks against solubility rests on. */
-export const solubilityBasis = (what: string): Basis[] => [
-  { ...basisOf(followed, what), kind: 'equation' },
-  ...equations.filter((row) => row !== followed).map((row) => basisOf(row, `${what}, range`)),
-  ...table.slice(0, 1).map((row) => basisOf(row, `${what}, range`)),
+/** What an answer that checks against solubility rests on: `of` is the path of the answer's field. */
+export const solubilityBasis = (of: string, range = of): Basis[] => [
+  { ...basisOf(followed, of, 'solubility of sucrose'), kind: 'equation' },
+  ...equations.filter((row) => row !== followed).map((row) => basisOf(row, range, 'range of the solubility')),
+  ...table.slice(0, 1).map((row) => basisOf(row, range, 'range of the solubility')),
 ];
 
-const schema = fields({ temperature: liquidTemperature() });
+const schema = /* @__PURE__ */ fields({
+  /** Of the solution, 0 to 100 degC. */
+  temperature: liquidTemperature(),
+});
 export type SucroseSolubilityInput = z.input<typeof schema>;
 export interface SucroseSolubility {
   /** Degrees Brix of the saturated solution. */
@@ -50,7 +46,10 @@ export interface SucroseSolubility {
   readonly range: Range<number>;
   /** Density of the saturated solution at that temperature. */
   readonly density: Quantity<'density'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
+  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -81,6 +80,7 @@ export function sucroseSolubility(input: SucroseSolubilityInput): SucroseSolubil
     sugarPerWater: brix / (100 - brix),
     range,
     density: { value: densityAt(brix, t) / 1000, unit: 'g/mL' },
-    basis: [...solubilityBasis('solubility'), ...densityBasis('density')],
+    basis: [...solubilityBasis('brix', 'range'), ...densityBasis('density')],
+    cautions: [],
   });
 }

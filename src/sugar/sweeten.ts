@@ -3,10 +3,11 @@ import { fail } from '../errors/StillroomError';
 import { fields, mass, name, number, optional, readInput, share } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { MassInput, Quantity, ShareInput, TemperatureInput } from '../quantity/types';
-import { brixField, liquidTemperature, REFERENCE_TEMPERATURE } from '../solution/fields';
+import { liquidTemperature, REFERENCE_TEMPERATURE } from '../solution/fields';
 import { solubilityAt, solubilityBasis } from '../solution/sucroseSolubility';
 import type { Basis, Caution } from '../sources/basis';
 import { basisOf } from '../sources/table';
+import { brix, targetBrix } from '../words/brix';
 import { sugarCaution } from './cautions';
 import { massBalance } from './inputs';
 import { findSweetener } from './sweeteners';
@@ -14,8 +15,8 @@ import { checkDissolves } from './syrup';
 
 const schema = fields({
   mass: mass(),
-  brix: brixField('the Brix it has now, from 0 to 100'),
-  targetBrix: brixField('the Brix it is to have, from 0 to 100'),
+  brix: brix(),
+  targetBrix: targetBrix(),
   with: optional(name('a sweetener such as sugar, honey, corn syrup, maple syrup')),
   withBrix: optional(
     number('the Brix of the syrup it is sweetened with: above 0 and at most 100', { above: 0, max: 100 }),

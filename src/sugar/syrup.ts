@@ -4,11 +4,12 @@ import { fail } from '../errors/StillroomError';
 import { choice, fields, mass, optional, readInput, volume } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { MassInput, Quantity, TemperatureInput, VolumeInput } from '../quantity/types';
-import { brixField, liquidTemperature, REFERENCE_TEMPERATURE } from '../solution/fields';
+import { liquidTemperature, REFERENCE_TEMPERATURE } from '../solution/fields';
 import { densityAt, densityBasis } from '../solution/sucroseDensity';
 import { solubilityAt, solubilityBasis } from '../solution/sucroseSolubility';
 import type { Basis, Caution } from '../sources/basis';
 import { asTable, basisOf, type Sourced } from '../sources/table';
+import { brix } from '../words/brix';
 import { sugarCaution } from './cautions';
 import { massBalance, oneOf } from './inputs';
 import { cupOf, sweetenerBasis } from './sweeteners';
@@ -55,7 +56,7 @@ export function checkDissolves(brix: number, t: number, path: string): Caution[]
 }
 
 const schema = fields({
-  brix: optional(brixField()),
+  brix: optional(brix()),
   strength: optional(choice('a syrup strength', STRENGTHS)),
   volume: optional(volume()),
   mass: optional(mass()),

@@ -1,8 +1,13 @@
-import { share, temperature } from '../quantity/fields';
 import type { Range } from '../quantity/types';
+import { temperature } from '../words/temperature';
+import { waterActivity } from '../words/waterActivity';
 
-/** A water activity between 0 and 1, both exclusive; a percentage is the relative humidity it stands with. */
-export const activityField = () => share({ above: 0, below: 1 });
+/** A water activity between 0 and 1, both exclusive. */
+export const activityField = () => waterActivity({ above: 0, below: 1 });
+
+/** The temperatures of a freezer, a pantry and a kitchen: -40 to 100 degC. */
+export const storageTemperature = () =>
+  temperature({ min: { value: -40, unit: 'degC' }, max: { value: 100, unit: 'degC' } });
 
 /** The temperatures of a kitchen, a dryer and a boiling syrup: 0 to 100 degC. */
 export const solutionTemperature = () =>

@@ -1,219 +1,247 @@
 import type * as z from 'zod/mini';
+import driedFromJson from '../../data/water-activity/dried-from.json';
 import { answer } from '../common/answer';
-import { nameKey } from '../common/names';
 import { fail, StillroomError } from '../errors/StillroomError';
+import { type FoundFood, food } from '../foods/fields';
+import { nameOf } from '../foods/tables';
 import { composition } from '../produce/composition/composition';
-import { fields, name, number, optional, readInput, share } from '../quantity/fields';
+import { fields, number, optional, readInput } from '../quantity/fields';
 import type { Range } from '../quantity/types';
-import { type Basis, type Caution, joinBasis, joinCautions } from '../sources/basis';
+import { type Basis, type Caution, derived } from '../sources/basis';
 import { caution } from '../sources/cautions';
-import { basisOf } from '../sources/table';
+import { type NotKnown, notKnown } from '../sources/no';
+import { asTable, basisOf, practiceBasis } from '../sources/table';
+import { acid, moisture as moistureWord, otherShare, solids, sugars as sugarsWord } from '../words/shares';
+import { assumed } from './assumptions';
 import { activityCaution } from './cautions';
+import { equationBasis } from './equations';
+import type { Limits } from './isothermTypes';
 import { norrish } from './models';
-import { type NorrishRow, norrishOf, type Solute, soluteNamed } from './solutes';
-import { equationBasis } from './solutionWaterActivity';
+import type { TableRow } from './schemas';
+import { type NorrishRow, norrishOf, type Solute, soluteOf } from './solutes';
 import { foodActivityRows } from './typicalWaterActivity';
 
 const schema = fields({
-  fruit: optional(name('the name of a fruit')),
+  /** The fruit, fresh or dried, by any name: `peach`, `dried apples`, `raisins`. */
+  food: optional(food()),
+  /** Or what the raw fruit is made of, as shares of its mass. */
   composition: optional(
     fields({
-      solids: share({ above: 0 }),
-      sugars: share(),
-      acid: optional(share()),
+      /** All its solids, above 0 and up to 1. */
+      solids: solids({ above: 0 }),
+      /** Its sugars, 0 to 1. */
+      sugars: sugarsWord(),
+      /** Its acids, 0 to 1; 0 when left out. */
+      acid: optional(acid()),
     }),
   ),
-  moisture: share({ above: 0, below: 1 }),
-  addedSugar: optional(
+  /** Moisture of the finished food, wet basis: 0.14 up to that of the raw fruit. */
+  moisture: moistureWord({ above: 0, below: 1 }),
+  /** Mass of sucrose added for each mass of raw fruit, 0 to 100; 0 when left out. */
+  sugarToFruit: optional(
     number('sugar added for each unit of raw fruit, by weight: a number from 0 to 100', { min: 0, max: 100 }),
   ),
-  inverted: optional(share()),
+  /** The share of that sugar that a boil with acid has split, 0 to 1; 0, the wetter side, when left out. */
+  inverted: optional(otherShare('inverted', 'Sucrose that has split into glucose and fructose, as a share of it.')),
 });
 export type FruitWaterActivityInput = z.input<typeof schema>;
 export interface FruitWaterActivity {
+  /** Tells the answer from one that these tables have no figure for. */
+  readonly known: true;
+  /** Trade name of the fruit. */
+  readonly food?: string;
+  /** Water activity of the food at that moisture, 0 to 1. */
   readonly waterActivity: number;
+  /** The same with its error. */
   readonly range: Range<number>;
   /** The wet-basis moistures it may be asked about. */
-  readonly moistureRange: readonly [number, number];
+  readonly moistureLimits: Limits;
   /** Grams of dissolved sugars and acids to a gram of the water left. */
   readonly solutesPerWater: number;
+  /** Where the answer comes from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
-/** Dried fruit goes by its own names. */
-const DRIED = new Map<string, string>(
-  [
-    ['raisin', 'grape'],
-    ['sultana', 'grape'],
-    ['golden raisin', 'grape'],
-    ['zante currant', 'grape'],
-    ['prune', 'plum'],
-  ].map(([dried = '', fresh = '']) => [nameKey(dried), fresh]),
-);
-
-/**
- * The driest published pair of moisture and water activity is at 14 %. Drier than that sugars crystallize or turn to
- * glass, and what is left binds water that no solution equation knows of.
- */
-const DRIEST = 0.14;
-/** Below this share of solids that dissolve, fibre and starch hold a good part of the water. */
-const SYRUPY = 0.6;
-
-// The error, as shares of the distance from 1, that takes in the published pairs (tests/water-activity): upwards all
-// of them, downwards the middles of all of them.
-const UPWARDS = 0.22;
-const DOWNWARDS = 0.4;
+/** The fresh fruit that a dried one of another name is made from. */
+const freshOf = new Map(asTable<TableRow<'dried-from'>>(driedFromJson).rows.map((row) => [row.food, row.from]));
 
 /** Glucose and fructose, and the fruit acids with them, count as hexose. */
-const HEXOSE = soluteNamed('glucose', 'fruit');
-const SUCROSE = soluteNamed('sucrose', 'fruit');
-const SUGARS = ['glucose', 'fructose'].map((sugar) => norrishOf(sugar) as NorrishRow);
+const HEXOSE = soluteOf('glucose');
+const SUCROSE = soluteOf('sucrose');
+const SUGARS = [HEXOSE, soluteOf('fructose')].map(({ name }) => norrishOf(name) as NorrishRow);
 /** The mean of glucose and fructose. */
 const K_HEXOSE = SUGARS.reduce((sum, row) => sum + row.K / SUGARS.length, 0);
-const SUCROSE_ROW = norrishOf('sucrose') as NorrishRow;
+const SUCROSE_ROW = norrishOf(SUCROSE.name) as NorrishRow;
 /** A gram of sucrose takes up water as it splits into glucose and fructose. */
 const INVERSION = (2 * HEXOSE.M_g_mol) / SUCROSE.M_g_mol;
 
 interface Own {
-  /** Shares of the raw weight. */
+  /** Shares of the raw mass. */
   readonly solids: number;
   readonly dissolved: number;
   readonly basis: readonly Basis[];
   readonly cautions: readonly Caution[];
 }
 
-/** What the fruit brings: its own figures, or those of the food tables. */
-function ownOf(
-  fruit: string | undefined,
-  given: { solids: number; sugars: number; acid?: number | undefined } | undefined,
-): Own {
-  if ((fruit === undefined) === (given === undefined)) {
-    const code = fruit === undefined ? 'MISSING' : 'CONTRADICTION';
-    fail(code, 'fruit', fruit, 'either a fruit, or its own composition');
+function ownGiven(given: { solids: number; sugars: number; acid?: number | undefined }): Own {
+  const dissolved = given.sugars + (given.acid ?? 0);
+  if (dissolved > given.solids + 1e-9) {
+    fail('CONTRADICTION', 'composition', given, 'sugars and acid that are together no more than the solids');
   }
-  if (given !== undefined) {
-    const dissolved = given.sugars + (given.acid ?? 0);
-    if (dissolved > given.solids + 1e-9) {
-      fail('CONTRADICTION', 'composition', given, 'sugars and acid that are together no more than the solids');
-    }
-    return { solids: given.solids, dissolved, basis: [{ of: 'composition', kind: 'measured' }], cautions: [] };
-  }
-  const plain = nameKey(fruit as string)
-    .split(' ')
-    .filter((word) => word !== 'dried')
-    .join(' ');
-  const found = compositionOf(
-    DRIED.get(plain) ?? (plain === nameKey(fruit as string) ? (fruit as string) : plain),
-    fruit as string,
-  );
+  const basis: Basis[] = [{ of: 'waterActivity', kind: 'measured', note: 'composition of the fruit' }];
+  return { solids: given.solids, dissolved, basis, cautions: [] };
+}
+
+/** What the food tables say of the fruit; nothing where they do not have its sugars. */
+function ownListed({ id, name }: FoundFood): Own | undefined {
+  const fresh = freshOf.get(id);
+  const found = compositionOf(fresh === undefined ? name : nameOf(fresh));
+  if (found?.sugars === undefined) return undefined;
   const { sugars, acid, water } = found;
-  if (sugars === undefined)
-    fail('UNKNOWN_NAME', 'fruit', fruit, 'a fruit whose sugars are in a table; or its composition');
   const solids = 1 - water.likely;
   return {
     solids,
     dissolved: Math.min(sugars.likely + (acid?.likely ?? 0), solids),
-    basis: found.basis.filter(({ of: what }) => ['water', 'sugars', 'acid'].includes(what)),
+    basis: found.basis
+      .filter(({ of }) => USED.has(of))
+      .map(({ of, note, ...line }) => ({ ...line, of: 'waterActivity', note: `${of} of the fruit` })),
     cautions: found.cautions,
   };
 }
+/** The figures of `composition` that the answer rests on. */
+const USED = new Set(['water', 'sugars', 'acid']);
 
-/** `composition`, its error put on our field. */
-function compositionOf(produce: string, asked: string) {
+function compositionOf(produce: string) {
   try {
     return composition({ produce });
   } catch (error) {
-    if (!(error instanceof StillroomError)) throw error;
-    fail('UNKNOWN_NAME', 'fruit', asked, `${error.expected}; or its composition: { solids, sugars, acid }`);
+    if (error instanceof StillroomError && error.code === 'UNKNOWN_NAME') return undefined;
+    throw error;
   }
 }
 
-/** Molality of so many grams to a gram of water. */
+const noComposition = ({ name }: FoundFood): NotKnown =>
+  notKnown({
+    code: 'no-composition',
+    text: `These tables do not have the sugars of ${name}.`,
+    instead: [
+      { text: 'Give its `composition`: solids, sugars and acid as shares of the raw fruit.' },
+      { text: 'Measure the water activity of the finished food.' },
+    ],
+    basis: [derived('known', 'the tables of composition')],
+    cautions: [activityCaution('measure-before-shelf')],
+  });
+
+/** Molality of this many grams to a gram of water. */
 const molality = (perWater: number, { M_g_mol }: Solute): number => (perWater * 1000) / M_g_mol;
 
 /**
- * The water activity of drying fruit, leather or jam from what is in it: its own sugars and acids, and any sugar
- * added, dissolved in the water that is left.
+ * The water activity of drying fruit, leather or jam, worked out from what is in it: its own sugars and acids, and any
+ * added sugar, dissolved in the water that is left.
  *
  * Norrish for the hexoses (glucose, fructose and the acids with them, K 2.20) and for sucrose (K 6.47), multiplied
- * (Ross). The sugars the fruit itself has count as hexoses, since most are and drying and boiling split the rest.
+ * (Ross). The fruit's own sugars count as hexoses: most are, and drying and boiling split the rest.
  * Against every published pair of moisture and water activity at hand (dried apples, apricots, pears, figs,
  * peaches, prunes, raisins, sultanas; honeys) the middles lie within 0.08, except figs, whose printed pair gives
  * 0.11 less; `range` takes this in. It refuses below 14 % moisture, where only an isotherm can answer. A fruit with
- * much fibre or starch holds more water than its sugars do: there the answer is on the wet, safe side.
+ * much fiber or starch holds more water than its sugars do: there the answer is on the wet, safe side.
  *
- * @param input - `fruit`: a name (`peach`, `dried apples`, `raisins`), or `composition`: its own `solids`, `sugars` and
- * `acid` as shares of the raw weight; `moisture`: of the finished food, wet basis, 0.14 up to that of the raw fruit (or to 1
- * with a composition of your own); `addedSugar`: weight of sucrose to each weight of raw fruit; `inverted`: the share of that
- * sugar that a boil with acid has split, 0 to 1, taken as 0, the wetter side, when left out
+ * @param input - `food`: a name (`peach`, `dried apples`, `raisins`), or `composition`: its own `solids`, `sugars` and
+ * `acid` as shares of the raw mass; `moisture`: of the finished food, wet basis, 0.14 up to that of the raw fruit (or to
+ * 1 with a composition of your own); `sugarToFruit`: mass of sucrose to each mass of raw fruit; `inverted`: the share of
+ * that sugar that a boil with acid has split, 0 to 1, taken as 0, the wetter side, when left out
+ * @returns `waterActivity` with its `range`; or `{ known: false }` for a food whose sugars are in none of these tables
  * @throws StillroomError OUT_OF_RANGE below 14 % and above the raw moisture; UNKNOWN_NAME; CONTRADICTION
  *
  * @example
  * ```ts
  * import { fruitWaterActivity, keeps } from 'stillroom/water-activity';
  *
- * const apples = fruitWaterActivity({ fruit: 'dried apples', moisture: '22 %' });
- * apples.waterActivity; // ≈ 0.71
- * keeps({ waterActivity: apples.range }).verdict; // => 'may spoil'
- * fruitWaterActivity({ fruit: 'apple', moisture: '8 %' }); // throws StillroomError OUT_OF_RANGE
+ * const apples = fruitWaterActivity({ food: 'dried apples', moisture: '22 %' });
+ * apples.known && apples.waterActivity; // ≈ 0.71
+ * apples.known && keeps({ waterActivity: apples.range }).verdict; // => 'may spoil'
+ * fruitWaterActivity({ food: 'apple', moisture: '8 %' }); // throws StillroomError OUT_OF_RANGE
  * ```
  */
-export function fruitWaterActivity(input: FruitWaterActivityInput): FruitWaterActivity {
-  const { fruit, composition: given, moisture, addedSugar = 0, inverted = 0 } = readInput(schema, input);
-  if (inverted > 0 && addedSugar === 0)
-    fail('CONTRADICTION', 'inverted', inverted, 'no inverted share without addedSugar');
-  const own = ownOf(fruit, given);
+export function fruitWaterActivity(input: FruitWaterActivityInput): FruitWaterActivity | NotKnown {
+  const { food: asked, composition: given, moisture, sugarToFruit = 0, inverted = 0 } = readInput(schema, input);
+  if (inverted > 0 && sugarToFruit === 0) {
+    fail('CONTRADICTION', 'inverted', inverted, 'no inverted share without sugarToFruit');
+  }
+  if (asked === undefined && given === undefined) {
+    fail('MISSING', 'food', asked, 'either a fruit, or its own composition');
+  }
+  if (asked !== undefined && given !== undefined) {
+    fail('CONTRADICTION', 'food', asked.name, 'either a fruit or a composition, not both');
+  }
+  const own = asked === undefined ? given && ownGiven(given) : ownListed(asked);
+  if (own === undefined) return answer(noComposition(asked as FoundFood));
+  const driest = assumed('driest-fruit');
   const wettest = 1 - own.solids;
-  const most = addedSugar === 0 ? wettest : wettest / (1 + addedSugar);
-  if (moisture < DRIEST) {
-    fail('OUT_OF_RANGE', 'moisture', moisture, `at least ${DRIEST}: drier than that only an isotherm can answer`);
-  }
-  if (most < DRIEST)
-    fail('OUT_OF_RANGE', 'addedSugar', addedSugar, `so little sugar that at least ${DRIEST} of the whole is water`);
-  if (moisture > most + 1e-9) {
-    fail(
-      'OUT_OF_RANGE',
-      'moisture',
-      moisture,
-      `at most ${most.toFixed(3)}, what there is before any water is taken out`,
-    );
-  }
-  const split = addedSugar * inverted * INVERSION;
-  const whole = addedSugar * (1 - inverted);
+  const most = sugarToFruit === 0 ? wettest : wettest / (1 + sugarToFruit);
+  checkMoisture(moisture, most, sugarToFruit);
+  const split = sugarToFruit * inverted * INVERSION;
+  const whole = sugarToFruit * (1 - inverted);
   const water = (moisture / (1 - moisture)) * (own.solids + split + whole);
   const hexoses = (own.dissolved + split) / water;
   const sucrose = whole / water;
   const waterActivity =
     norrish(molality(hexoses, HEXOSE), K_HEXOSE) * norrish(molality(sucrose, SUCROSE), SUCROSE_ROW.K);
   const distance = 1 - waterActivity;
-  const fibrous = (own.dissolved + addedSugar) / (own.solids + addedSugar) < SYRUPY;
+  const fibrous = (own.dissolved + sugarToFruit) / (own.solids + sugarToFruit) < assumed('syrupy-solids');
   return answer({
+    known: true,
+    ...(asked === undefined ? {} : { food: asked.name }),
     waterActivity,
     range: {
-      low: Math.max(waterActivity - DOWNWARDS * distance, 0),
+      low: Math.max(waterActivity - assumed('fruit-downwards') * distance, 0),
       likely: waterActivity,
-      high: waterActivity + UPWARDS * distance,
+      high: waterActivity + assumed('fruit-upwards') * distance,
     },
-    moistureRange: [DRIEST, most],
+    moistureLimits: { low: driest, high: most },
     solutesPerWater: hexoses + sucrose,
-    basis: joinBasis(
-      own.basis,
-      [equationBasis('norrish-binary'), equationBasis('ross')],
-      [...SUGARS, ...(addedSugar > 0 ? [SUCROSE_ROW] : [])].map((row) => basisOf(row, `constant of ${row.solute}`)),
-      pairs(),
-    ),
-    cautions: joinCautions(
-      [caution('estimate'), activityCaution('fruit-estimate'), activityCaution('wettest-piece')],
-      own.cautions,
-      [activityCaution('sugar-crystals'), activityCaution('measure-before-shelf'), caution('recalled')],
-      fibrous ? [activityCaution('fibre-holds-water')] : [],
-    ),
+    basis: [
+      ...own.basis,
+      equationBasis('norrish-binary'),
+      equationBasis('ross'),
+      ...[...SUGARS, ...(sugarToFruit > 0 ? [SUCROSE_ROW] : [])].map((row) =>
+        basisOf(row, 'waterActivity', `constant of ${row.solute}`),
+      ),
+      practiceBasis('range', 'error that takes in the published pairs of moisture and water activity'),
+      ...pairs(),
+    ],
+    cautions: [
+      caution('estimate'),
+      activityCaution('fruit-estimate'),
+      activityCaution('wettest-piece'),
+      ...own.cautions,
+      activityCaution('sugar-crystals'),
+      activityCaution('measure-before-shelf'),
+      caution('recalled'),
+      ...(fibrous ? [activityCaution('fiber-holds-water')] : []),
+    ],
   });
+}
+
+function checkMoisture(moisture: number, most: number, sugarToFruit: number): void {
+  const driest = assumed('driest-fruit');
+  if (moisture < driest) {
+    fail('OUT_OF_RANGE', 'moisture', moisture, `at least ${driest}: drier than that only an isotherm can answer`);
+  }
+  if (most < driest) {
+    const expected = `little enough sugar that at least ${driest} of the whole is water`;
+    fail('OUT_OF_RANGE', 'sugarToFruit', sugarToFruit, expected);
+  }
+  if (moisture > most + 1e-9) {
+    const expected = `at most ${most.toFixed(3)}, the moisture before any water is taken out`;
+    fail('OUT_OF_RANGE', 'moisture', moisture, expected);
+  }
 }
 
 /** The published pairs that the error was measured against. */
 const pairs = (): Basis[] =>
   foodActivityRows
     .filter(({ moisture_pct }) => moisture_pct !== undefined)
-    .map((row) => basisOf(row, 'published pairs of moisture and water activity'));
+    .map((row) => basisOf(row, 'range', 'published pairs of moisture and water activity'));

@@ -1,41 +1,33 @@
 /** The limits of growth as published: every organism once, with the most generous figure read for each limit. Internal. */
+import byLawJson from '../../data/water-activity/growth-by-law.json';
 import limitsJson from '../../data/water-activity/growth-limits.json';
 import groupsJson from '../../data/water-activity/growth-limits-groups.json';
 import olderJson from '../../data/water-activity/growth-limits-older.json';
 import othersJson from '../../data/water-activity/growth-limits-others.json';
-import linesJson from '../../data/water-activity/regulatory-lines.json';
+import { lowAcidByLaw, pHLimit } from '../acid/phLimits';
 import { type Basis, joinBasis } from '../sources/basis';
-import { asTable, basisOf, type Sourced } from '../sources/table';
+import { asTable, basisOf } from '../sources/table';
+import type { TableRow } from './schemas';
 
-interface LimitRow extends Sourced {
-  readonly organism: string;
-  readonly aw_min: number | null;
-  readonly pH_min: number | null;
-  readonly pH_max: number | null;
-  readonly t_min_degC: number | null;
-  readonly t_max_degC: number | null;
-}
-export type OrganismKind = 'pathogen' | 'bacterium' | 'yeast' | 'mold';
-interface GroupRow extends Sourced {
-  readonly organism: string;
-  readonly kind: OrganismKind;
-  readonly aw_min_low: number;
-  readonly aw_min_high: number;
-}
-export interface LineRow extends Sourced {
-  readonly rule: string;
-  readonly pH: number;
-  readonly aw: number | null;
-}
+/** What every table of single organisms has in common. */
+type LimitRow = TableRow<'growth-limits-others'>;
+type GroupRow = TableRow<'growth-limits-groups'>;
 
-const pathogenRows = [limitsJson, olderJson, othersJson].flatMap((json) => asTable<LimitRow>(json).rows);
+const pathogenRows: readonly LimitRow[] = [
+  ...asTable<TableRow<'growth-limits'>>(limitsJson).rows,
+  ...asTable<TableRow<'growth-limits-older'>>(olderJson).rows,
+  ...asTable<LimitRow>(othersJson).rows,
+];
 const groupRows = asTable<GroupRow>(groupsJson).rows;
-export const regulatoryLines = asTable<LineRow>(linesJson).rows;
+/** The organisms that the law counts as growing above its own pH line, each with the id of that line. */
+const byLaw = new Map(
+  asTable<TableRow<'growth-by-law'>>(byLawJson).rows.map(({ organism, limit }) => [organism, limit]),
+);
 
-/** The rule of 21 CFR 114.3 for low-acid food: above this pH and above this water activity. */
-export const lowAcidLine = regulatoryLines.find(({ rule }) => rule.startsWith('low-acid')) as LineRow & { aw: number };
+/** What kind of organism it is: `pathogen` makes people ill, the others spoil food. */
+export type OrganismKind = GroupRow['kind'];
 
-/** An organism and where it can grow, everything else being favourable. */
+/** An organism and where it can grow, everything else being favorable. */
 export interface Organism {
   readonly name: string;
   readonly kind: OrganismKind;
@@ -47,21 +39,12 @@ export interface Organism {
   readonly abovePH?: true;
   /** Least and highest temperature in degC, where published. */
   readonly temperature?: readonly [number, number];
-  readonly basis: readonly Basis[];
+  /** The rows it rests on, as lines for an answer's field. */
+  readonly basis: (of: string) => readonly Basis[];
 }
 
 const known = (values: readonly (number | null | undefined)[]): number[] =>
   values.filter((value): value is number => typeof value === 'number');
-
-/**
- * C. perfringens: one page prints the least and the highest activity the wrong way round (0.97 and 0.93), so its
- * 0.97 is no limit; the lower figures of the other tables are.
- */
-function activityLimits(name: string): number[] {
-  const printed = pathogenRows.filter((row) => row.organism === name).map((row) => row.aw_min);
-  const grouped = groupRows.filter((row) => row.organism === name).map((row) => row.aw_min_low);
-  return known([...printed, ...grouped]);
-}
 
 const ends = (low: readonly number[], high: readonly number[]): readonly [number, number] | undefined =>
   low.length === 0 || high.length === 0 ? undefined : [Math.min(...low), Math.max(...high)];
@@ -69,27 +52,31 @@ const ends = (low: readonly number[], high: readonly number[]): readonly [number
 function pathogen(name: string): Organism {
   const rows = pathogenRows.filter((row) => row.organism === name);
   const groups = groupRows.filter((row) => row.organism === name);
-  const activities = activityLimits(name);
-  const botulinum = name.startsWith('Clostridium botulinum');
-  // the law counts on botulism above pH 4.6, under the 4.7 of the tables
+  // C. perfringens: one page prints the least and the highest activity the wrong way round (0.97 and 0.93); the lower
+  // figures of the other tables decide
+  const activities = known([...rows.map((row) => row.aw_min), ...groups.map((row) => row.aw_min_low)]);
+  const lineId = byLaw.get(name);
+  const line = lineId === undefined ? undefined : pHLimit(lineId);
+  const law = lowAcidByLaw();
   const pH = ends(
-    botulinum ? [lowAcidLine.pH] : known(rows.map((row) => row.pH_min)),
+    line === undefined ? known(rows.map((row) => row.pH_min)) : [line.pH],
     known(rows.map((row) => row.pH_max)),
   );
   const temperature = ends(known(rows.map((row) => row.t_min_degC)), known(rows.map((row) => row.t_max_degC)));
-  const lines = botulinum || activities.length === 0 ? [basisOf(lowAcidLine, `line for ${name}`)] : [];
+  const ruled = line ?? (activities.length === 0 ? law : undefined);
   return {
     name,
     kind: 'pathogen',
     // no limit was read for a few: those count down to the line of the law
-    waterActivity: activities.length === 0 ? lowAcidLine.aw : Math.min(...activities),
+    waterActivity: activities.length === 0 ? law.waterActivityAbove : Math.min(...activities),
     ...(pH === undefined ? {} : { pH }),
-    ...(botulinum ? { abovePH: true as const } : {}),
+    ...(line === undefined ? {} : { abovePH: true as const }),
     ...(temperature === undefined ? {} : { temperature }),
-    basis: joinBasis(
-      [...rows, ...groups].map((row) => basisOf(row, `growth limits of ${name}`)),
-      lines,
-    ),
+    basis: (of) =>
+      joinBasis(
+        [...rows, ...groups].map((row) => basisOf(row, of, `growth limits of ${name}`)),
+        ruled === undefined ? [] : [basisOf(ruled, of, `line of the law for ${name}`)],
+      ),
   };
 }
 
@@ -97,7 +84,7 @@ const spoiler = (row: GroupRow): Organism => ({
   name: row.organism,
   kind: row.kind,
   waterActivity: row.aw_min_low,
-  basis: [basisOf(row, `growth limit of ${row.organism}`)],
+  basis: (of) => [basisOf(row, of, `growth limit of ${row.organism}`)],
 });
 
 /** Every organism, pathogens first, each list from the one that needs the most water to the one that needs the least. */

@@ -1,30 +1,17 @@
 /**
- * Water activity: solutions and mixtures, isotherms, growth limits and the tables of pH and water activity.
+ * Water activity: solutions and mixtures, isotherms, and what can grow.
  * @module
  */
-export { type ActivityBand, type ActivityBandInput, activityBand } from './activityBand';
 export { type DryMixActivity, type DryMixActivityInput, dryMixActivity } from './dryMixActivity';
-export { type EquilibriumPoints, type EquilibriumPointsInput, equilibriumPoints } from './equilibriumPoints';
-export {
-  type FreezingPointActivity,
-  type FreezingPointActivityInput,
-  freezingPointActivity,
-} from './freezingPointActivity';
 export { type FruitWaterActivity, type FruitWaterActivityInput, fruitWaterActivity } from './fruitWaterActivity';
 export { type GrowthAt, type GrowthAtInput, growthAt, type MayGrow } from './growthAt';
+export type { GrowthBand, SaltedFish } from './growthBand';
 export type { OrganismKind } from './growthLimits';
-export type { IsothermParameters } from './isotherm';
 export { type IsothermActivity, type IsothermActivityInput, isothermActivity } from './isothermActivity';
-export { type IsothermFoodSets, type IsothermSet, isothermFoods } from './isothermFoods';
-export {
-  type IsothermMoisture,
-  type IsothermMoistureInput,
-  type IsothermUsed,
-  isothermMoisture,
-} from './isothermMoisture';
+export { type IsothermMoisture, type IsothermMoistureInput, isothermMoisture } from './isothermMoisture';
+export type { IsothermParameters, IsothermUsed, Limits } from './isothermTypes';
 export { type Keeps, type KeepsInput, keeps, type Standing } from './keeps';
-export { type MonolayerMoisture, type MonolayerMoistureInput, monolayerMoisture } from './monolayerMoisture';
-export { type RegulatoryClass, type RegulatoryClassInput, regulatoryClass } from './regulatoryClass';
+export type { SolutionModel } from './modelNames';
 export {
   type SaturatedSaltHumidity,
   type SaturatedSaltHumidityInput,
@@ -34,13 +21,26 @@ export { type ShiftWaterActivity, type ShiftWaterActivityInput, shiftWaterActivi
 export { type SoluteForActivity, type SoluteForActivityInput, soluteForActivity } from './soluteForActivity';
 export {
   type SoluteMass,
-  type SolutionModel,
+  type SolutionByFreezing,
+  type SolutionByParts,
+  type SolutionPart,
   type SolutionWaterActivity,
   type SolutionWaterActivityInput,
   solutionWaterActivity,
 } from './solutionWaterActivity';
+export {
+  type Monolayer,
+  type Sorption,
+  type SorptionInput,
+  type SorptionPoint,
+  type SorptionSeries,
+  type SorptionSet,
+  sorption,
+  type TemperatureSpan,
+} from './sorption';
 export { type TcsClass, type TcsClassInput, tcsClass } from './tcsClass';
 export {
+  type TypicalFigure,
   type TypicalWaterActivity,
   type TypicalWaterActivityInput,
   typicalWaterActivity,

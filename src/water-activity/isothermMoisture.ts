@@ -1,62 +1,55 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fields, readInput } from '../quantity/fields';
-import type { Quantity } from '../quantity/types';
-import type { Basis, Caution } from '../sources/basis';
+import type { NotKnown } from '../sources/no';
 import { activityField } from './fields';
-import { chooseIsotherm, type Isotherm, isothermFields, moistureOn } from './isotherm';
+import { chooseIsotherm, isothermFields, moistureOn, usedOf } from './isotherm';
+import type { IsothermUsed } from './isothermTypes';
 
-const schema = fields({ ...isothermFields, waterActivity: activityField() });
+const schema = fields({
+  ...isothermFields,
+  /** Water activity to dry to, or relative humidity of the air it lies in: above 0 and below 1. */
+  waterActivity: activityField(),
+});
 export type IsothermMoistureInput = z.input<typeof schema>;
-
-/** Which isotherm an answer was read from. */
-export interface IsothermUsed {
-  readonly food?: string;
-  readonly state?: string;
-  readonly model: string;
-  readonly temperature?: Quantity<'temperature'>;
-  /** The water activities it may be asked about. */
-  readonly awRange: readonly [number, number];
-  readonly basis: readonly Basis[];
-  readonly cautions: readonly Caution[];
-}
 export interface IsothermMoisture extends IsothermUsed {
   /** Moisture on the dry basis: g water per g dry matter. */
   readonly moisture: number;
   /** The same on the wet basis: g water per g food, 0 to 1. */
-  readonly wetBasis: number;
+  readonly wetMoisture: number;
 }
-
-/** The isotherm without its function, for an answer. */
-export const usedOf = ({ moisture: _, ...used }: Isotherm): IsothermUsed => used;
 
 /**
  * The moisture a food comes to at a water activity, or in air of that relative humidity: how far to dry it.
  *
  * Equations: GAB `X = M0 C K aw / ((1 - K aw)(1 - K aw + C K aw))`, BET (GAB with K = 1), Oswin
- * `X = A (aw/(1-aw))^B`, Halsey, Henderson, Peleg, Smith and more, with constants published for a food (see
- * `isothermFoods`) or with your own. Sources: see `basis`.
+ * `X = A (aw/(1-aw))^B`, Halsey, Henderson, Peleg, Smith and more, with constants published for a food (`sorption`
+ * lists them) or with your own. Sources: see `basis`.
  *
- * @param input - `waterActivity`: 0 to 1, exclusive, or relative humidity in percent; `food`, or `parameters`
- * such as `{ model: 'GAB', M0: 0.1, C: 10, K: 0.9 }`; `model`, `state`, `temperature`: which of a food's published sets,
+ * @param input - `waterActivity`: above 0 and below 1; `food`, or `parameters` such as
+ * `{ model: 'GAB', M0: 0.1, C: 10, K: 0.9 }`; `model`, `set`, `temperature`: which of a food's published sets,
  * where it has several (without them the set nearest 25 degC)
+ * @returns `moisture` on the dry basis; or `{ known: false }` for a food without an isotherm in these tables
  * @throws StillroomError OUT_OF_RANGE outside the range of the isotherm, which it names, and at a temperature that
- * no set is for; UNKNOWN_NAME for a food without a published isotherm
+ * no set is for; UNKNOWN_NAME for a text that is no food
  *
  * @example
  * ```ts
  * import { isothermMoisture } from 'stillroom/water-activity';
  *
  * const kiwi = isothermMoisture({ food: 'kiwifruit', waterActivity: 0.432, temperature: '30 degC' });
- * kiwi.moisture; // ≈ 0.0878
- * kiwi.wetBasis; // ≈ 0.0807
+ * kiwi.known && kiwi.moisture; // ≈ 0.0878
+ * kiwi.known && kiwi.wetMoisture; // ≈ 0.0807
  * isothermMoisture({ food: 'kiwifruit', waterActivity: 0.8 }); // throws StillroomError OUT_OF_RANGE
- * isothermMoisture({ parameters: { model: 'GAB', M0: 0.209, C: 4.416, K: 0.976 }, waterActivity: 0.5 }).moisture; // ≈ 0.3298
+ * isothermMoisture({ food: 'mango', waterActivity: 0.5 }).known; // => false
+ * const own = isothermMoisture({ parameters: { model: 'GAB', M0: 0.209, C: 4.416, K: 0.976 }, waterActivity: 0.5 });
+ * own.known && own.moisture; // ≈ 0.3298
  * ```
  */
-export function isothermMoisture(input: IsothermMoistureInput): IsothermMoisture {
+export function isothermMoisture(input: IsothermMoistureInput): IsothermMoisture | NotKnown {
   const { waterActivity, ...choice } = readInput(schema, input);
   const isotherm = chooseIsotherm(choice);
+  if (!isotherm.known) return answer(isotherm);
   const moisture = moistureOn(isotherm, waterActivity);
-  return answer({ moisture, wetBasis: moisture / (1 + moisture), ...usedOf(isotherm) });
+  return answer({ ...usedOf(isotherm, 'moisture'), moisture, wetMoisture: moisture / (1 + moisture) });
 }

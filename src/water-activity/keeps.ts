@@ -3,71 +3,85 @@ import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, number, optional, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
-import type { Range, ShareInput, TemperatureInput } from '../quantity/types';
-import { type Basis, type Caution, joinBasis, joinCautions } from '../sources/basis';
+import type { Range, TemperatureInput } from '../quantity/types';
+import { type Basis, type Caution, joinBasis } from '../sources/basis';
 import { caution } from '../sources/cautions';
+import { practiceBasis } from '../sources/table';
+import { pH as pHWord } from '../words/pH';
+import { waterActivity as activityWord } from '../words/waterActivity';
+import { assumed } from './assumptions';
 import { activityCaution } from './cautions';
-import { activityField } from './fields';
-import { growing, growthCautions, pHField, storageTemperature } from './growthAt';
+import { activityField, rangeAround, storageTemperature } from './fields';
+import { growing, growthCautions } from './growthAt';
 import { conditionsAllow, type Organism, organisms } from './growthLimits';
 
-const conditions = { pH: optional(pHField()), temperature: optional(storageTemperature()) };
+const conditions = {
+  /** pH of the food, 0 to 14; left out, acidity stops nothing. */
+  pH: optional(pHWord()),
+  /** Temperature it is kept at, -40 to 100 degC; left out, cold stops nothing. */
+  temperature: optional(storageTemperature()),
+};
 const single = fields({
   ...conditions,
+  /** Water activity of the food, above 0 and below 1. */
   waterActivity: activityField(),
+  /** Uncertainty of that reading either way, 0 to 0.5. */
   uncertainty: optional(number('the uncertainty either way: a number from 0 to 0.5', { min: 0, max: 0.5 })),
 });
 const span = fields({
   ...conditions,
-  // a stated range may reach 0 or 1; only what is expected must lie between
-  waterActivity: fields({ low: end(), likely: activityField(), high: end() }),
+  /** The range of another answer. It may reach 0 or 1; only what is expected must lie between. */
+  waterActivity: fields({ low: activityWord(), likely: activityField(), high: activityWord() }),
+  /** A range has its uncertainty in it. */
   uncertainty: optional(z.undefined()),
 });
-function end() {
-  return number('an end of the range of the water activity: a number from 0 to 1', { min: 0, max: 1 });
-}
 
 export interface KeepsInput {
-  /** Measured, with its `uncertainty`; or the `range` of another answer. */
-  readonly waterActivity: ShareInput | Range<number>;
-  /** Either way; a meter of the better sort has about 0.01. Left out, 0.02. */
+  /** Measured, above 0 and below 1, with its `uncertainty`; or the `range` of another answer. */
+  readonly waterActivity: number | Range<number>;
+  /** Uncertainty of a reading either way, 0 to 0.5; 0.02 when left out. A good meter is within about 0.01. */
   readonly uncertainty?: number;
+  /** pH of the food, 0 to 14; left out, acidity stops nothing. */
   readonly pH?: number;
+  /** Temperature it is kept at, -40 to 100 degC; left out, cold stops nothing. */
   readonly temperature?: TemperatureInput;
 }
 
-/** How the food stands against one kind of organism. */
+/** What one kind of organism can do in the food. */
 export interface Standing {
   /** `none`: none grows, with the uncertainty counted; `not shown to be safe`: a limit lies within it; `may grow`. */
   readonly growth: 'none' | 'not shown to be safe' | 'may grow';
-  /** Names of those that may grow at the expected activity. */
+  /** Names of the organisms that may grow at the expected activity. */
   readonly mayGrow: readonly string[];
-  /** Names of those that the uncertainty alone lets in. */
+  /** Names of the organisms that only the uncertainty lets in. */
   readonly notExcluded: readonly string[];
-  /** The lowest limit of those that acidity and temperature do not stop; none where they stop all. */
+  /** The lowest limit of those that acidity and temperature do not stop; absent if they stop every organism. */
   readonly limit?: number;
-  /** That limit less the upper end of the activity: below zero, how far it is from being shown. */
+  /** That limit less the upper end of the activity; negative where safety is not shown. */
   readonly margin?: number;
-  /** The expected activity that would show it, the uncertainty being as it is. */
+  /** The expected activity that would show it, with the uncertainty as it is. */
   readonly needed?: number;
 }
 export interface Keeps {
   /**
-   * `keeps`: nothing grows; `may spoil`: nothing that makes ill, but yeasts or molds are not excluded; `not shown to be
-   * safe`: a limit of an organism that makes ill lies within the uncertainty; `not safe`: one may grow.
+   * `keeps`: nothing grows; `may spoil`: nothing that makes people ill, but yeasts or molds are not excluded; `not shown
+   * to be safe`: a limit of an organism that makes people ill lies within the uncertainty; `not safe`: one may grow.
    */
   readonly verdict: 'keeps' | 'may spoil' | 'not shown to be safe' | 'not safe';
+  /** The water activity with its uncertainty. */
   readonly range: Range<number>;
+  /** What organisms that make people ill can do in it. */
   readonly pathogens: Standing;
+  /** What organisms that spoil food can do in it. */
   readonly spoilers: Standing;
   /** What to do about it, in words. */
   readonly advice: string;
+  /** Where the answer comes from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
-/** Taken where a reading comes without its uncertainty: common practice for a kitchen meter. */
-const USUAL_UNCERTAINTY = 0.02;
 /** Activities are not written finer than this. */
 const STEP = 0.001;
 
@@ -111,13 +125,13 @@ function adviceFor(pathogens: Standing, spoilers: Standing): string {
 }
 
 /**
- * Whether a food keeps at a water activity: what may still grow, the margin, and what would be needed.
+ * Whether a food keeps at a water activity: what may still grow, the margin, and what reading would show it.
  *
- * The uncertainty is pushed through: the upper end of the activity is held against each organism's limit (see
- * `growthAt`), so an estimate within its own error of a limit is `not shown to be safe`. Organisms that make ill and
- * those that spoil are judged apart. Time and temperature are not limits here except where `temperature` stops growth.
+ * The upper end of the activity, with its uncertainty, is compared with each organism's limit (see `growthAt`), so an
+ * estimate within its own error of a limit is `not shown to be safe`. Organisms that make people ill and those that
+ * spoil food are judged apart. Time is no limit here, and temperature only where `temperature` stops growth.
  *
- * @param input - `waterActivity`: 0 to 1, exclusive, with `uncertainty` (0.02 when left out), or the `range` of an
+ * @param input - `waterActivity`: above 0 and below 1, with `uncertainty` (0.02 when left out), or the `range` of an
  * answer of `solutionWaterActivity`, `fruitWaterActivity` or another; `pH`; `temperature` of storage
  * @throws StillroomError OUT_OF_RANGE; CONTRADICTION where a range is not in order
  *
@@ -134,7 +148,7 @@ function adviceFor(pathogens: Standing, spoilers: Standing): string {
  * ```
  */
 export function keeps(input: KeepsInput): Keeps {
-  const { range, pH, temperature, assumed } = readRange(input);
+  const { range, pH, temperature, usual } = readRange(input);
   const t = temperature === undefined ? undefined : valueIn(temperature, 'degC');
   const pathogens = standing(
     organisms.filter(({ kind }) => kind === 'pathogen'),
@@ -168,15 +182,17 @@ export function keeps(input: KeepsInput): Keeps {
     spoilers,
     advice: adviceFor(pathogens, spoilers),
     basis: joinBasis(
-      assumed ? [{ of: 'uncertainty of the reading, 0.02', kind: 'common-practice' }] : [],
-      ...[...rested, ...nearest].map(({ basis }) => basis),
+      usual
+        ? [practiceBasis('range', 'uncertainty of a kitchen meter')]
+        : [{ of: 'range', kind: 'measured', note: 'the water activity that was given' }],
+      ...[...rested, ...nearest].map((organism) => organism.basis('verdict')),
     ),
-    cautions: joinCautions(
-      [activityCaution('wettest-piece')],
-      growthCautions(range.high, pH),
-      verdict === 'keeps' ? [] : [activityCaution('measure-before-shelf')],
-      assumed ? [caution('estimate')] : [],
-    ),
+    cautions: [
+      activityCaution('wettest-piece'),
+      ...growthCautions(range.high, pH),
+      ...(verdict === 'keeps' ? [] : [activityCaution('measure-before-shelf')]),
+      ...(usual ? [caution('estimate')] : []),
+    ],
   });
 }
 
@@ -187,10 +203,9 @@ function readRange(input: KeepsInput) {
     if (range.low > range.likely || range.likely > range.high) {
       fail('CONTRADICTION', 'waterActivity', given, 'a range with low, likely and high in that order');
     }
-    return { range, pH, temperature, assumed: false };
+    return { range, pH, temperature, usual: false };
   }
   const { waterActivity: likely, uncertainty, pH, temperature } = readInput(single, input);
-  const error = uncertainty ?? USUAL_UNCERTAINTY;
-  const range = { low: Math.max(likely - error, 0), likely, high: Math.min(likely + error, 1) };
-  return { range, pH, temperature, assumed: uncertainty === undefined };
+  const range = rangeAround(likely, uncertainty ?? assumed('meter-error'));
+  return { range, pH, temperature, usual: uncertainty === undefined };
 }

@@ -1,67 +1,89 @@
 import type * as z from 'zod/mini';
-import heatsJson from '../../data/water-activity/sorption-heats.json';
 import { answer } from '../common/answer';
-import { lookUp, type Named } from '../common/names';
 import { fail } from '../errors/StillroomError';
-import { fields, name, number, optional, readInput, temperature } from '../quantity/fields';
+import { food } from '../foods/fields';
+import { fields, number, optional, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Range } from '../quantity/types';
-import type { Basis, Caution } from '../sources/basis';
+import { type Basis, type Caution, derived } from '../sources/basis';
 import { caution } from '../sources/cautions';
-import { asTable, basisOf, type Sourced } from '../sources/table';
-import { activityField, KELVIN } from './fields';
-
-interface HeatRow extends Named, Sourced {
-  readonly q_kJ_mol: number;
-  readonly u_kJ_mol: number;
-  readonly moisture_g_per_g_dry: readonly [number, number];
-}
-const heats = asTable<HeatRow>(heatsJson).rows;
+import { type NotKnown, notKnown } from '../sources/no';
+import { activityField, KELVIN, storageTemperature } from './fields';
+import { foodsWithHeat, heatOf, rowBasis } from './sorption';
 
 /** Gas constant, kJ/(mol K), CODATA. */
 const GAS = 8.314462618e-3;
 
-const kitchen = () => temperature({ min: { value: -40, unit: 'degC' }, max: { value: 100, unit: 'degC' } });
 const schema = fields({
+  /** Water activity at the temperature `from`, above 0 and below 1. */
   waterActivity: activityField(),
-  from: kitchen(),
-  to: kitchen(),
-  food: optional(name('a food with a published heat of sorption')),
+  /** Temperature it was measured at, -40 to 100 degC. */
+  from: storageTemperature(),
+  /** Temperature to know it at, -40 to 100 degC. */
+  to: storageTemperature(),
+  /** The food, where its heat of sorption is published. */
+  food: optional(food()),
+  /** Or a net heat of sorption of your own, in kJ/mol over that of pure water: 0 to 100. */
   heatOfSorption: optional(number('the net heat of sorption in kJ/mol: a number from 0 to 100', { min: 0, max: 100 })),
 });
 export type ShiftWaterActivityInput = z.input<typeof schema>;
 export interface ShiftWaterActivity {
+  /** Tells the answer from one that these tables have no figure for. */
+  readonly known: true;
+  /** Water activity at the temperature `to`, 0 to 1. */
   readonly waterActivity: number;
+  /** The same with the error of the heat of sorption. */
   readonly range: Range<number>;
+  /** Where the answer comes from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
 /**
- * The water activity of a sealed food at another temperature: measured in the cool kitchen, what is it in the warm
- * pantry? It rises as the bag warms.
+ * The water activity of a sealed food at another temperature. It rises as the bag warms: a batch measured in a cool
+ * kitchen has a higher one in a warm pantry.
  *
  * Formula: Clausius-Clapeyron with the net isosteric heat q, `ln(aw2/aw1) = -(q/R)(1/T2 - 1/T1)`, moisture unchanged.
  * The one published heat is for freeze-dried lowbush blueberry, 5.5 kJ/mol, from 8 to 36 % moisture (dry basis).
  *
  * @param input - `waterActivity`: at the temperature `from`; `to`: the other temperature, both -40 to 100 degC;
  * `food` with a published heat, or `heatOfSorption`: your own, kJ/mol over that of pure water
- * @throws StillroomError OUT_OF_RANGE where the result would not be below 1; UNKNOWN_NAME; MISSING
+ * @returns `waterActivity` and `range`; or `{ known: false }` for a food without a heat of sorption in these tables
+ * @throws StillroomError OUT_OF_RANGE where the result would not be below 1; UNKNOWN_NAME; MISSING; CONTRADICTION
  *
  * @example
  * ```ts
  * import { shiftWaterActivity } from 'stillroom/water-activity';
  *
- * shiftWaterActivity({ waterActivity: 0.5, from: '20 degC', to: '30 degC', food: 'blueberries' }).waterActivity; // ≈ 0.539
+ * const warm = shiftWaterActivity({ waterActivity: 0.5, from: '20 degC', to: '30 degC', food: 'blueberries' });
+ * warm.known && warm.waterActivity; // ≈ 0.539
  * ```
  */
-export function shiftWaterActivity(input: ShiftWaterActivityInput): ShiftWaterActivity {
-  const { waterActivity, from, to, food, heatOfSorption } = readInput(schema, input);
-  if ((food === undefined) === (heatOfSorption === undefined)) {
-    const code = food === undefined ? 'MISSING' : 'CONTRADICTION';
-    fail(code, 'food', food, 'either a food with a published heat of sorption, or heatOfSorption');
+export function shiftWaterActivity(input: ShiftWaterActivityInput): ShiftWaterActivity | NotKnown {
+  const { waterActivity, from, to, food: asked, heatOfSorption } = readInput(schema, input);
+  if (asked === undefined && heatOfSorption === undefined) {
+    fail('MISSING', 'food', asked, 'either a food with a published heat of sorption, or heatOfSorption');
   }
-  const row = food === undefined ? undefined : lookUp(food, heats, 'food', 'food with a published heat of sorption');
+  if (asked !== undefined && heatOfSorption !== undefined) {
+    fail('CONTRADICTION', 'food', asked.name, 'either a food or a heatOfSorption, not both');
+  }
+  const row = asked === undefined ? undefined : heatOf(asked);
+  if (asked !== undefined && row === undefined) {
+    return answer(
+      notKnown({
+        code: 'no-heat-of-sorption',
+        text: `These tables have no heat of sorption of ${asked.name}.`,
+        instead: [
+          { text: 'Measure the water activity at the warmest temperature it will be kept at.' },
+          { text: 'Give a heat of your own as `heatOfSorption`.' },
+          ...foodsWithHeat().map((name) => ({ text: `These tables have one of ${name}.`, food: name })),
+        ],
+        basis: [derived('known', 'the heats of sorption of these tables')],
+        cautions: [caution('estimate')],
+      }),
+    );
+  }
   const q = heatOfSorption ?? row?.q_kJ_mol ?? 0;
   const u = row?.u_kJ_mol ?? 0;
   const kelvins = 1 / (valueIn(to, 'degC') + KELVIN) - 1 / (valueIn(from, 'degC') + KELVIN);
@@ -71,13 +93,14 @@ export function shiftWaterActivity(input: ShiftWaterActivityInput): ShiftWaterAc
   if (high >= 1)
     fail('OUT_OF_RANGE', 'to', `${to.value} ${to.unit}`, 'a temperature at which the water activity stays below 1');
   return answer({
+    known: true,
     waterActivity: at(q),
     range: { low, likely: at(q), high },
     basis: [
-      row === undefined
-        ? { of: 'heat of sorption', kind: 'measured' }
-        : basisOf(row, `heat of sorption of ${row.name}`),
-      { of: 'Clausius-Clapeyron equation', kind: 'equation' },
+      row === undefined || asked === undefined
+        ? { of: 'waterActivity', kind: 'measured', note: 'heat of sorption' }
+        : rowBasis(row, asked, 'waterActivity', 'heat of sorption'),
+      { of: 'waterActivity', kind: 'equation', note: 'Clausius-Clapeyron equation' },
     ],
     cautions: [caution('estimate')],
   });

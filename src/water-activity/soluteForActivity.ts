@@ -1,51 +1,58 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { fields, mass, name, optional, readInput } from '../quantity/fields';
+import { fields, name, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
+import { mass } from '../words/mass';
+import { assumed } from './assumptions';
+import { publishedEnd } from './equations';
 import { activityField, REFERENCE_TEMPERATURE, solutionTemperature } from './fields';
 import { WATER } from './models';
 import { norrishOf, pitzerOf, type Solute, solubilityOf, soluteNamed } from './solutes';
-import { RAOULT_FLOOR, solutionWaterActivity } from './solutionWaterActivity';
+import { solutionWaterActivity } from './solutionWaterActivity';
 
 const schema = fields({
+  /** Mass of the water. */
   water: mass(),
+  /** Name of the solute: `sucrose`, `salt`, `citric acid`. */
   solute: name('the name of a solute'),
+  /** The water activity to come down to, above 0 and below 1. */
   waterActivity: activityField(),
+  /** Temperature of the solution, 0 to 100 degC; 25 degC when left out. */
   temperature: optional(solutionTemperature()),
 });
 export type SoluteForActivityInput = z.input<typeof schema>;
 export interface SoluteForActivity {
-  /** How much of it, in the unit of the water. */
+  /** How much of the solute, in the unit of the water. */
   readonly mass: Quantity<'mass'>;
-  /** Its share of the solution by mass, 0 to 1 (Brix/100 for sugar). */
-  readonly fraction: number;
+  /** Its share of the solution, 0 to 1 (degrees Brix over 100 for sugar). */
+  readonly solids: number;
+  /** Where the answer comes from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
-/** Solute per water that is looked up to where no solubility is printed. */
-const MOST = 10;
 const HALVINGS = 50;
 
 /** The most of a solute to a gram of water that its equation can be asked about. */
-function mostPerWater({ name: own, ions, M_g_mol }: Solute, t: number): number {
+function mostPerWater({ id, name: own, ions, M_g_mol }: Solute, t: number): number {
   const soluble = solubilityOf(own, t)?.fraction;
   if (soluble !== undefined) return soluble / (1 - soluble);
   const salt = pitzerOf(own);
   if (salt !== undefined) return (salt.max_m * M_g_mol) / 1000;
-  if (own === 'glycerol' || norrishOf(own) !== undefined) return MOST;
+  if (id === 'glycerol' || norrishOf(own) !== undefined) return assumed('most-looked-for');
   // the ideal law, to a hair short of its floor
-  const molality = (1 / RAOULT_FLOOR - 1) / (WATER * ions);
+  const molality = (1 / publishedEnd('raoult', 'least_activity') - 1) / (WATER * ions);
   return ((molality * M_g_mol) / 1000) * (1 - 1e-9);
 }
 
 /**
- * How much sugar or salt water needs to come down to a water activity: the way back from `solutionWaterActivity`.
+ * How much sugar or salt brings water down to a water activity: the inverse of `solutionWaterActivity`.
  *
- * @param input - `water`: its mass; `solute`; `waterActivity`: the one wanted, 0 to 1, exclusive; `temperature`: 0 to
+ * @param input - `water`: its mass; `solute`; `waterActivity`: the one to reach, above 0 and below 1; `temperature`: 0 to
  * 100 degC, 25 degC when left out
  * @throws StillroomError OUT_OF_RANGE where even the saturated solution, or the strongest its equation knows, is wetter
  *
@@ -81,8 +88,8 @@ export function soluteForActivity(input: SoluteForActivityInput): SoluteForActiv
   const { basis, cautions } = at(high);
   return answer({
     mass: quantityIn(high * valueIn(water, 'g'), 'g', water.unit),
-    fraction: high / (1 + high),
-    basis,
+    solids: high / (1 + high),
+    basis: basis.flatMap((line) => (line.of === 'waterActivity' ? [{ ...line, of: 'mass' }] : [])),
     cautions,
   });
 }

@@ -4,46 +4,50 @@ import { answer } from '../common/answer';
 import { fields, flag, readInput } from '../quantity/fields';
 import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
-import { asTable, basisOf, type Sourced } from '../sources/table';
+import { asTable, basisOf } from '../sources/table';
+import { pH as pHWord } from '../words/pH';
 import { activityCaution } from './cautions';
 import { activityField } from './fields';
-import { pHField } from './growthAt';
+import type { TableRow } from './schemas';
 
-interface TcsRow extends Sourced {
-  readonly table: 'A' | 'B';
-  readonly aw: string;
-  readonly aw_to: number;
-  readonly aw_to_included: boolean;
-  readonly pH: string;
-  readonly pH_to: number;
-  readonly pH_to_included: boolean;
-  readonly class: 'non-TCS' | 'PA';
-}
+type TcsRow = TableRow<'tcs'>;
 const rows = asTable<TcsRow>(tcsJson).rows;
 
 const schema = fields({
+  /** Water activity of the food, above 0 and below 1. */
   waterActivity: activityField(),
-  pH: pHField(),
+  /** pH of the food, 0 to 14. */
+  pH: pHWord(),
+  /** Whether it was cooked enough to destroy vegetative cells and packaged afterwards, so that none come back. */
   heatTreatedAndPackaged: flag('whether the food was heated to destroy vegetative cells and packaged afterwards'),
 });
 export type TcsClassInput = z.input<typeof schema>;
 export interface TcsClass {
-  /** `non-TCS`, or `PA`: product assessment required, and until then treated as needing control. */
-  readonly class: 'non-TCS' | 'PA';
+  /** `non-TCS`, or `PA`: product assessment required; until then treat the food as one that needs control. */
+  readonly ruledAs: 'non-TCS' | 'PA';
+  /** The printed table: `A` for food heated and then packaged, `B` for all other. */
   readonly table: 'A' | 'B';
-  /** The printed row and column. */
-  readonly cell: { readonly waterActivity: string; readonly pH: string };
+  /** Where the food is in the table, as printed. */
+  readonly printed: {
+    /** The row: water activity. */
+    readonly row: string;
+    /** The column: pH. */
+    readonly column: string;
+  };
+  /** Where the answer comes from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
 const upTo = (value: number, end: number, included: boolean): boolean => (included ? value <= end : value < end);
 
 /**
- * Whether a food needs time and temperature control for safety, by the two tables of the FDA Food Code that weigh
- * pH against water activity: Table A for food heated and then packaged, Table B for all other.
+ * Whether a food needs time and temperature control for safety (TCS), by the two tables of the FDA Food Code that
+ * compare pH with water activity: Table A for food heated and then packaged, Table B for all other. It is a rule for
+ * those who sell food, and no recipe for canning (for that see `acidClass`).
  *
- * @param input - `waterActivity`: 0 to 1, exclusive; `pH`: 0 to 14; `heatTreatedAndPackaged`: true where the food was
+ * @param input - `waterActivity`: above 0 and below 1; `pH`: 0 to 14; `heatTreatedAndPackaged`: true where the food was
  * cooked enough to destroy vegetative cells and packaged afterwards so that none come back
  * @throws StillroomError OUT_OF_RANGE, MISSING
  *
@@ -51,8 +55,8 @@ const upTo = (value: number, end: number, included: boolean): boolean => (includ
  * ```ts
  * import { tcsClass } from 'stillroom/water-activity';
  *
- * tcsClass({ pH: 5.0, waterActivity: 0.94, heatTreatedAndPackaged: true }).class; // => 'non-TCS'
- * tcsClass({ pH: 4.4, waterActivity: 0.93, heatTreatedAndPackaged: false }).class; // => 'PA'
+ * tcsClass({ pH: 5.0, waterActivity: 0.94, heatTreatedAndPackaged: true }).ruledAs; // => 'non-TCS'
+ * tcsClass({ pH: 4.4, waterActivity: 0.93, heatTreatedAndPackaged: false }).ruledAs; // => 'PA'
  * ```
  */
 export function tcsClass(input: TcsClassInput): TcsClass {
@@ -66,10 +70,10 @@ export function tcsClass(input: TcsClassInput): TcsClass {
       upTo(pH, cell.pH_to, cell.pH_to_included),
   ) as TcsRow;
   return answer({
-    class: row.class,
+    ruledAs: row.class,
     table,
-    cell: { waterActivity: row.aw, pH: row.pH },
-    basis: [basisOf(row, `Table ${table}`)],
+    printed: { row: row.aw, column: row.pH },
+    basis: [basisOf(row, 'ruledAs', `Table ${table}`)],
     cautions: [
       ...(row.class === 'PA' ? [activityCaution('product-assessment')] : []),
       caution('follow-local-guidance'),

@@ -1,26 +1,30 @@
 /** The words `brix` and `targetBrix`: degrees Brix, grams of sugar in 100 g of solution, 0 to 100. */
 import * as z from 'zod/mini';
 import { fail } from '../errors/StillroomError';
+import { amountOf } from '../quantity/amount';
 import { number, reading } from '../quantity/fields';
 import { type NumberLimits, numberEnds } from './limits';
 import { word } from './word';
 
-/** Limits of a field in degrees Brix. */
-export interface BrixLimits extends NumberLimits {
-  /** Whether readings above 0 and up to 1 are real here, as of a refractometer's zero; else they are questioned. */
-  readonly small?: boolean;
-}
+/** Degrees Brix: a number, or with the unit written out, as `"0.5 Brix"` has to be. */
+export type BrixInput = number | `${number} Brix`;
 
-/** Passes a value on, unless it looks like a share: 0.65 where 65 degrees Brix is meant. */
-const notAShare = () =>
-  reading<number, number>((given: unknown) => {
+const UNIT = ' Brix';
+
+/** Reads degrees Brix. A bare number that looks like a share is asked about: 0.65 where 65 degrees Brix is meant. */
+const degrees = () =>
+  reading<BrixInput, number>((given: unknown) => {
+    if (typeof given === 'string' && given.endsWith(UNIT)) {
+      const amount = amountOf(given.slice(0, -UNIT.length));
+      if (amount?.point !== undefined) return amount.point.toNumber();
+    }
     if (typeof given === 'number' && given > 0 && given <= 1) {
       const asBrix = Number((given * 100).toPrecision(6));
       fail(
         'OUT_OF_RANGE',
         '',
         given,
-        `degrees Brix, 0 to 100: did you mean the share ${given}, which is ${asBrix} degrees Brix?`,
+        `degrees Brix, 0 to 100: did you mean the share ${given}, which is ${asBrix} degrees Brix? If not, write "${given}${UNIT}"`,
       );
     }
     return given as number;
@@ -28,11 +32,10 @@ const notAShare = () =>
 
 const factory =
   (name: string, says: string) =>
-  ({ small = false, ...limits }: BrixLimits = {}) => {
+  (limits: NumberLimits = {}) => {
     const { low, high, above } = numberEnds(limits, 0, 100);
     const ends = `${above === true ? 'above' : 'from'} ${low} ${limits.below === undefined ? 'to' : 'and below'} ${high}`;
-    const inner = number(`degrees Brix ${ends}`, { min: 0, max: 100, ...limits });
-    return word(small ? inner : z.pipe(notAShare(), inner), {
+    return word(z.pipe(degrees(), number(`degrees Brix ${ends}`, { min: 0, max: 100, ...limits })), {
       name,
       kind: 'number',
       says,

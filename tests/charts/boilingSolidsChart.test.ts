@@ -7,7 +7,7 @@ test('every row is the answer of syrupBoilingTemperature, with the spread of its
   const { data } = boilingSolidsChart({ elevation: '3400 ft' });
   expect(data.values.map(({ brix }) => brix)).toEqual(Array.from({ length: 81 }, (_, brix) => brix));
   for (const { brix, low, likely, high } of data.values) {
-    const { range } = syrupBoilingTemperature({ brix, elevation: '3400 ft' });
+    const { range } = syrupBoilingTemperature({ brix: brix === 1 ? '1 Brix' : brix, elevation: '3400 ft' });
     expect([low, likely, high]).toEqual([range.low.value, range.likely.value, range.high.value]);
   }
 });

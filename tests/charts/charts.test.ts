@@ -49,7 +49,7 @@ const charts: readonly (readonly [string, ChartSpec])[] = [
     }) as ChartSpec,
   ],
   ['boiling syrup in metres, no pot', boilingSolidsChart({ elevation: '800 m' })],
-  ['a fruit without a batch', isothermChart({ fruit: 'peach' })],
+  ['a fruit without a batch', isothermChart({ food: 'peach' })],
   ['own constants', isothermChart({ parameters: { model: 'GAB', M0: 0.1, C: 10, K: 0.9 }, batch: { moisture: 0.1 } })],
   ['drying, nothing to tell yet', unfinished],
   ['drying, done', finished],

@@ -40,7 +40,7 @@ test('the curve falls all the way and runs through the weighings', () => {
 test('weighings without scatter give back the curve they were made with (Page, k 0.2, n 1.1)', () => {
   const weightAt = (t: number): number => 140 + 860 * Math.exp(-0.2 * t ** 1.1);
   const { values } = dryingCurveChart({
-    weighings: [0, 1, 2, 3, 4, 5].map((t) => ({ time: `${t} h`, weight: { value: weightAt(t), unit: 'g' } })),
+    weighings: [0, 1, 2, 3, 4, 5].map((t) => ({ time: `${t} h`, mass: { value: weightAt(t), unit: 'g' } })),
     stopWeight: '180 g',
     equilibriumWeight: '140 g',
   }).data;
@@ -51,9 +51,9 @@ test('the tare and other units are counted', () => {
   const grams = dryingCurveChart(appleTray).data.values;
   const kilograms = dryingCurveChart({
     ...appleTray,
-    weighings: appleTray.weighings.map(({ time, weight }) => ({
+    weighings: appleTray.weighings.map(({ time, mass }) => ({
       time,
-      weight: { value: (Number.parseFloat(String(weight)) + 500) / 1000, unit: 'kg' },
+      mass: { value: (Number.parseFloat(String(mass)) + 500) / 1000, unit: 'kg' },
     })),
     stopWeight: '665 g',
     tare: '500 g',

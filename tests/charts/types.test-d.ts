@@ -6,7 +6,7 @@ import {
   type ProcessTimeRow,
   processTimeChart,
 } from '../../src/charts/index';
-import type { Refusal } from '../../src/sources/index';
+import type { NotTested } from '../../src/sources/index';
 
 test('wrong dimensions do not compile', () => {
   // @ts-expect-error a weight is no elevation
@@ -18,5 +18,5 @@ test('wrong dimensions do not compile', () => {
 });
 
 test('a process chart may be a refusal', () => {
-  expectTypeOf(processTimeChart).returns.toEqualTypeOf<ChartSpec<ProcessTimeRow> | Refusal>();
+  expectTypeOf(processTimeChart).returns.toEqualTypeOf<ChartSpec<ProcessTimeRow> | NotTested>();
 });

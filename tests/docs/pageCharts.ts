@@ -17,7 +17,7 @@ import { learnYield } from '../../src/record/index';
 /** A chart, where the tables hold a process for it. */
 function tested(spec: ReturnType<typeof processTimeChart>): ChartSpec {
   if ('data' in spec) return spec;
-  throw new Error(spec.reason);
+  throw new Error(spec.reason.text);
 }
 
 const request = JSON.parse(readFileSync(new URL('../../examples/day.json', import.meta.url), 'utf8')) as PlanDayInput;
@@ -42,12 +42,12 @@ function learnedYield(): ChartSpec {
 /** One invented tray of apple slices, as the pages and the example follow it. */
 export const appleTray: DryingCurveChartInput = {
   weighings: [
-    { time: '0 h', weight: '1000 g' },
-    { time: '1 h', weight: '835 g' },
-    { time: '2 h', weight: '695 g' },
-    { time: '3 h', weight: '560 g' },
-    { time: '4 h', weight: '470 g' },
-    { time: '5 h', weight: '380 g' },
+    { time: '0 h', mass: '1000 g' },
+    { time: '1 h', mass: '835 g' },
+    { time: '2 h', mass: '695 g' },
+    { time: '3 h', mass: '560 g' },
+    { time: '4 h', mass: '470 g' },
+    { time: '5 h', mass: '380 g' },
   ],
   stopWeight: '165 g',
   targetMoisture: '16 %',
@@ -68,5 +68,5 @@ export const pageCharts = (): Readonly<Record<string, ChartSpec>> => ({
     temperature: '30 degC',
     batch: { moisture: '6 %', name: 'freeze-dried kiwifruit' },
   }),
-  'fruit-water-activity': isothermChart({ fruit: 'apple', batch: { moisture: '20 %', name: 'apple slices' } }),
+  'fruit-water-activity': isothermChart({ food: 'apple', batch: { moisture: '20 %', name: 'apple slices' } }),
 });

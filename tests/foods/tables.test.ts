@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import * as z from 'zod';
 import { nameKey, wordsOf } from '../../src/common/names';
 import { figuresFor } from '../../src/foods/figuresFor';
+import { keyOf } from '../../src/foods/lookUpFood';
 import { craftRows, foodRows, formRows, KINDS, knownRows, sharedNames } from '../../src/foods/tables';
 import { knownNow, makeKnown, rowsOf } from './known';
 
@@ -119,7 +120,7 @@ test('no food has a name twice, and no name means it plain and in a form', () =>
 });
 
 test('no two forms share a name', () => {
-  expect(twice(formRows.flatMap(({ name, names, alone = [] }) => [name, ...names, ...alone].map(nameKey)))).toEqual([]);
+  expect(twice(formRows.flatMap(({ name, names, alone = [] }) => [name, ...names, ...alone].map(keyOf)))).toEqual([]);
 });
 
 test('nothing is wider than itself, however far one goes', () => {

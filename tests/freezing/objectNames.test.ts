@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import * as drying from '../../src/drying/index';
 import { StillroomError } from '../../src/errors/index';
 import * as freezing from '../../src/freezing/index';
 
@@ -16,15 +15,6 @@ const CALLS: Record<string, Call> = {
   freezingSyrup: (strength) => freezing.freezingSyrup({ strength: strength as never, volume: '1 quart' }),
   freezingTime: (shape) => freezing.freezingTime({ shape } as never),
   foodProperties: (food) => freezing.foodProperties({ food, temperature: '-10 degC' } as never),
-  'dryingGuide food': (food) => drying.dryingGuide({ food }),
-  jerky: (meat) => drying.jerky({ meat: meat as never, dryerTemperature: '140 degF' }),
-  pretreatmentDip: (treatment) => drying.pretreatmentDip({ treatment }),
-  pasteurizing: (kind) => drying.pasteurizing({ kind: kind as never }),
-  rehydrate: (food) => drying.rehydrate({ food, dried: '1 cup' }),
-  driedStorage: (food) => drying.driedStorage({ food, temperature: '70 degF' }),
-  moistureRatio: (model) => drying.moistureRatio({ model, time: '1 h', parameters: {} } as never),
-  dryingStudy: (food) => drying.dryingStudy({ food }),
-  freezeDryCollapse: (food) => drying.freezeDryCollapse({ food, iceTemperature: '-30 degC' }),
 };
 
 describe.each(Object.entries(CALLS))('%s', (_, call) => {
@@ -38,15 +28,4 @@ describe.each(Object.entries(CALLS))('%s', (_, call) => {
     expect(thrown).toBeInstanceOf(StillroomError);
     expect((thrown as StillroomError).message).not.toContain('native code');
   });
-});
-
-test.each(NAMES)('%s as a cut or a food with no figures is only unknown', (text) => {
-  expect(drying.dryingGuide({ food: 'apple', form: text }).hoursAreGeneral).toBe(true);
-  const load = drying.freezeDryLoad({
-    food: text,
-    fresh: '1 kg',
-    moisture: '80 %',
-    machine: { iceCapacity: '5 kg', trayArea: '1 m2' },
-  });
-  expect(load.cautions.map(({ id }) => id)).toContain('fat-not-known');
 });

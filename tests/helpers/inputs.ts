@@ -25,9 +25,9 @@ export const CANNING = {
   burnerPower: '2400 W',
 };
 const tray = [
-  { time: '0 h', weight: '1000 g' },
-  { time: '2 h', weight: '688 g' },
-  { time: '4 h', weight: '461 g' },
+  { time: '0 h', mass: '1000 g' },
+  { time: '2 h', mass: '688 g' },
+  { time: '4 h', mass: '461 g' },
 ];
 const prior = { low: 6, likely: 9, high: 12 };
 const shares = { low: 0.76, likely: 0.82, high: 0.88 };
@@ -47,7 +47,6 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   holdingSolutions: () => [],
   notRecommended: () => [],
   recipeYieldNames: () => [],
-  isothermFoods: () => [],
   sources: () => [],
   source: () => ['usda-cghc-2015'],
   checkSchedule: () => [plan()],
@@ -62,7 +61,7 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
     { what: 'drying time of apple rings', unit: 'h', before: prior, after: prior, observed: [7, 72], setAside: [1] },
   ],
   processTimeChart: () => [{ food: 'peaches', form: 'halves', pack: 'hot', jar: 'quart' }],
-  drynessByWeight: () => [{ weighings: tray }],
+  drynessByWeighing: () => [{ weighings: tray }],
   powder: () => [{ trimmings: '2 kg', moisture: '88 %', loss: '3 %' }],
   moistureAfterStorage: () => [
     { dried: '500 g', moisture: '2 %', bag: { area: '0.12 m2', transmission: 0.5, time: '365 days' } },
@@ -88,10 +87,7 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   serializeRecord: () => [record],
   batchRecord: () => [record],
   describeProduce: () => [{ produce: 'peaches' }],
-  brixFromBaume: () => [{ baume: 11.1 }],
-  soluteTable: () => [{ solute: 'salt' }],
   elevationFromBoiling: () => [{ temperature: '203 degF' }],
-  gaugeBandPhysics: () => [{ bands: [{ gauge: '11 psi', bottom: '0 ft', top: '2000 ft' }] }],
   scaleRecipe: () => [{ fruit: 'peach', product: 'jam', pectin: 'none', halfPints: 20 }],
   setRoute: () => [{ finishSolids: '65 %' }],
   shiftWaterActivity: () => [{ waterActivity: 0.5, from: '20 degC', to: '30 degC', food: 'blueberries' }],

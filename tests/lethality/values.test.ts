@@ -2,14 +2,10 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import {
   decimalReductions,
-  dValueAt,
   equivalentTime,
   heatResistance,
-  holdLethality,
   lethality,
-  lethalRate,
   publishedLethality,
-  reductionTime,
   zValue,
 } from '../../src/lethality/index';
 import { codeAndPath as errorOf } from '../helpers/errors';
@@ -17,7 +13,7 @@ import { codeAndPath as errorOf } from '../helpers/errors';
 const F0 = { reference: '121.1 degC', z: '10 degC' } as const;
 
 test('a list of holds is the sum of its parts, and agrees with a record of the same', () => {
-  const held = holdLethality({
+  const held = lethality({
     holds: [
       { temperature: '111.1 degC', time: '30 min' },
       { temperature: '121.1 degC', time: '120 s' },
@@ -48,7 +44,7 @@ test('an equivalent time is worth the time it stands for', () => {
         const temperature = { value: degC, unit: 'degC' } as const;
         const reference = '100 degC';
         const { time } = equivalentTime({ time: { value: minutes, unit: 'min' }, reference, z, temperature });
-        const { rate } = lethalRate({ temperature, reference, z });
+        const { minutes: rate } = lethality({ holds: [{ temperature, time: '1 min' }], reference, z });
         expect(time.value * rate).toBeCloseTo(minutes, 6);
         if (degC > 100) expect(time.value).toBeLessThan(minutes);
       },
@@ -67,13 +63,13 @@ test('z leads from one D value to the other', () => {
         const second = { temperature: { value: degC + rise, unit: 'degC' }, dValue: '60 s' } as const;
         const { z } = zValue({ first, second });
         if (z.value < 1 || z.value > 100) return; // outside what the others take
-        const moved = dValueAt({
-          dValue: first.dValue,
+        const moved = equivalentTime({
+          time: first.dValue,
           reference: first.temperature,
           z: z as { value: number; unit: 'delta degC' },
           temperature: second.temperature,
         });
-        expect(moved.dValue.value).toBeCloseTo(1, 6);
+        expect(moved.time.value).toBeCloseTo(1, 6);
       },
     ),
   );
@@ -95,19 +91,17 @@ test('z is in the degrees of the first temperature', () => {
 });
 
 test('reductions and their time are each the inverse of the other', () => {
-  const { time } = reductionTime({ dValue: '0.21 min', reductions: 12 });
+  const { time } = decimalReductions({ dValue: '0.21 min', reductions: 12 });
   expect(time).toEqual({ value: 2.52, unit: 'min' }); // handbook Table 10.10: 12 x 0.21
-  expect(decimalReductions({ time: time as never, dValue: '12.6 s' }).reductions).toBeCloseTo(12, 9);
+  expect(decimalReductions({ time, dValue: '12.6 s' }).reductions).toBeCloseTo(12, 9);
 });
 
-test('every answer of arithmetic says that it makes no process or that resistance varies', () => {
+test('every answer of arithmetic says that it is not a process or that resistance varies', () => {
   const first = { temperature: '80 degC', dValue: '10 min' } as const;
   const answers = [
-    lethalRate({ temperature: '100 degC', ...F0 }),
-    holdLethality({ holds: [{ temperature: '100 degC', time: '1 min' }], ...F0 }),
+    lethality({ holds: [{ temperature: '100 degC', time: '1 min' }], ...F0 }),
     equivalentTime({ time: '1 min', temperature: '100 degC', ...F0 }),
-    dValueAt({ dValue: '1 min', temperature: '100 degC', ...F0 }),
-    reductionTime({ dValue: '1 min', reductions: 5 }),
+    decimalReductions({ dValue: '1 min', reductions: 5 }),
     decimalReductions({ time: '1 min', dValue: '1 min' }),
   ];
   for (const { cautions, basis } of answers) {
@@ -139,10 +133,13 @@ test.each([
     () => equivalentTime({ time: '1 min', temperature: '200 degC', reference: '0 degC', z: '1 degC' }),
     ['OUT_OF_RANGE', 'temperature'],
   ],
-  [() => dValueAt({ dValue: '0 min', temperature: '100 degC', ...F0 }), ['OUT_OF_RANGE', 'dValue']],
-  [() => reductionTime({ dValue: '1 min', reductions: 0 }), ['OUT_OF_RANGE', 'reductions']],
+  [() => decimalReductions({ dValue: '0 min', time: '1 min' }), ['OUT_OF_RANGE', 'dValue']],
+  [() => decimalReductions({ dValue: '1 min' }), ['MISSING', 'time']],
+  [() => decimalReductions({ dValue: '1 min', time: '1 min', reductions: 2 }), ['CONTRADICTION', 'reductions']],
+  [() => lethality({ holds: [], log: [], ...F0 } as never), ['CONTRADICTION', 'holds']],
+  [() => decimalReductions({ dValue: '1 min', reductions: 0 }), ['OUT_OF_RANGE', 'reductions']],
   [() => decimalReductions({ time: '1 lb' as never, dValue: '1 min' }), ['WRONG_DIMENSION', 'time']],
-  [() => holdLethality({ holds: [], ...F0 }), ['OUT_OF_RANGE', 'holds']],
+  [() => lethality({ holds: [], ...F0 }), ['OUT_OF_RANGE', 'holds']],
   [
     () =>
       zValue({

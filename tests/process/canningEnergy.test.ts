@@ -27,7 +27,7 @@ const beans: CanningEnergyInput = {
 };
 function energyOf(input: CanningEnergyInput) {
   const answer = canningEnergy(input);
-  if (!answer.tested) throw new Error(answer.reason);
+  if (!answer.tested) throw new Error(answer.reason.text);
   return answer;
 }
 
@@ -43,7 +43,7 @@ describe('canningEnergy', () => {
     ],
   ])('counts every step of a load in %s, once', (_, input, full, held, off) => {
     const load = loadTimeline(input);
-    if (!load.tested) throw new Error(load.reason);
+    if (!load.tested) throw new Error(load.reason.text);
     expect(load.steps.map(({ step }) => step).sort()).toEqual([...full, ...held, ...off].sort());
     const minutes = (names: string[]) =>
       load.steps.reduce((sum, { step, minutes }) => sum + (names.includes(step) ? minutes.likely : 0), 0);

@@ -16,7 +16,7 @@ const beans = {
 const peaches = { ...beans, food: 'peach', form: 'halves', method: 'boiling-water', water: '16 quarts' } as const;
 const load = (input: LoadTimelineInput): LoadTimeline => {
   const answer = loadTimeline(input);
-  if (!answer.tested) expect.fail(answer.reason);
+  if (!answer.tested) expect.fail(answer.reason.text);
   return answer;
 };
 const step = (answer: LoadTimeline, name: string) => answer.steps.find((line) => line.step === name)?.minutes;

@@ -9,10 +9,12 @@ export interface PrintedCheck {
   expect: { tested?: boolean; minutes?: number; pressure?: { value: number }; error?: string };
 }
 
-export const printedChecks: PrintedCheck[] = ['fruit', 'tomato-lowacid', 'pickle-jam', 'guide-2015'].flatMap((name) => {
+/** The checks of one file of process vectors. */
+export function checksOf(name: string): PrintedCheck[] {
   const file = new URL(`../../shared/process-${name}.json`, import.meta.url);
   return JSON.parse(readFileSync(file, 'utf8')).checks as PrintedCheck[];
-});
+}
+export const printedChecks: PrintedCheck[] = ['fruit', 'tomato-lowacid', 'pickle-jam', 'guide-2015'].flatMap(checksOf);
 
 /** One printed line: what it says at both edges of each of its bands. */
 export interface PrintedLine {

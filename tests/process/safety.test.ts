@@ -2,20 +2,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { StillroomError } from '../../src/errors/index';
+import { formName, nameOf } from '../../src/foods/tables';
 import { type TestedProcess, type TestedProcessInput, testedProcess } from '../../src/process/index';
-import { foods, LISTED_JARS, processRows } from '../../src/process/tables';
-import type { Refusal } from '../../src/sources/index';
+import { LISTED_JARS, processRows } from '../../src/process/tables';
+import type { NotTested } from '../../src/sources/no';
+import { forms, names } from './asked';
 import { printedLines } from './printed';
 
 const METHODS = ['boiling-water', 'dial-gauge', 'weighted-gauge', 'atmospheric-steam'] as const;
-const names = [
-  ...new Set(
-    foods.flatMap(({ name, synonyms = [], alone = {} }) => [name, ...synonyms, ...Object.values(alone).flat()]),
-  ),
-];
-const forms = [
-  ...new Set(foods.flatMap(({ forms = {} }) => Object.entries(forms).flatMap(([form, others]) => [form, ...others]))),
-];
 const jars = [
   'half-pint',
   'pint',
@@ -65,8 +59,8 @@ const likely = fc
     }),
   })
   .map(({ row, instead, swap }) => ({
-    food: swap.food === 0 ? instead.food : row.food,
-    form: swap.form === 0 ? instead.form : row.form,
+    food: swap.food === 0 ? instead.food : nameOf(row.food),
+    form: swap.form === 0 ? instead.form : formName(row.form),
     pack: swap.pack === 0 ? instead.pack : (row.pack ?? 'not stated'),
     jar: swap.jar === 0 ? instead.jar : (row.jars[0] as string),
     method: swap.method === 0 ? instead.method : row.method,
@@ -79,7 +73,7 @@ const question = fc.oneof(
 ) as fc.Arbitrary<TestedProcessInput>;
 
 /** The answer, or undefined where the question is not one. */
-function ask(input: TestedProcessInput): TestedProcess | Refusal | undefined {
+function ask(input: TestedProcessInput): TestedProcess | NotTested | undefined {
   try {
     return testedProcess(input);
   } catch (error) {
@@ -125,7 +119,8 @@ describe('against the printed rows', () => {
         // the rows themselves, read without the library's lookup
         const rows = processRows.filter(
           (row) =>
-            row.form === answer.form &&
+            formName(row.form) === answer.form &&
+            row.recipe === answer.recipe &&
             row.method === method &&
             (row.pack ?? 'not stated') === answer.pack &&
             row.headspace === answer.headspace.value &&
@@ -191,8 +186,8 @@ describe('never', () => {
         feet,
         (row, method, elevation) => {
           const answer = answered({
-            food: row.food,
-            form: row.form,
+            food: nameOf(row.food),
+            form: formName(row.form),
             pack: row.pack ?? 'not stated',
             jar: row.jars[0] as string,
             method: method as 'boiling-water',
@@ -272,8 +267,8 @@ describe('never', () => {
   test('is a figure recalled from memory served', () => {
     for (const row of processRows.filter(({ obtained }) => obtained === 'memory')) {
       const answer = testedProcess({
-        food: row.food,
-        form: row.form,
+        food: nameOf(row.food),
+        form: formName(row.form),
         pack: row.pack as 'hot',
         jar: row.jars[0] as string,
         method: row.method,
@@ -282,8 +277,8 @@ describe('never', () => {
       });
       expect(answer).toMatchObject({
         tested: false,
-        reason: expect.stringContaining('recalled'),
-        instead: expect.any(String),
+        reason: { code: 'figure recalled', text: expect.stringContaining('recalled') },
+        instead: expect.any(Array),
       });
     }
   });
@@ -330,8 +325,9 @@ test('every answer carries its basis and cautions, and no figure is NaN', () => 
       expect(JSON.stringify(answer)).not.toMatch(/null|NaN|undefined/);
       if (answer.tested) {
         expect(answer.minutes).toBeGreaterThan(0);
-        for (const what of ['headspace', 'elevation bands'])
-          expect(answer.basis.map((line) => line.of)).toContain(what);
+        expect(answer.basis.map((line) => line.of)).toContain('headspace');
+        expect(answer.basis.map((line) => line.note)).toContain('elevation bands');
+        for (const { of: path } of answer.basis) expect(answer).toHaveProperty(path);
         for (const { kind } of answer.basis) expect(['published', 'equation']).toContain(kind);
       }
     }),

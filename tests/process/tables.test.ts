@@ -1,153 +1,100 @@
-import { readdirSync } from 'node:fs';
 import { isDeepStrictEqual } from 'node:util';
 import { describe, expect, test } from 'vitest';
 import * as z from 'zod';
-import { nameKey } from '../../src/common/names';
+import { foodRows, formName, formRows, nameOf } from '../../src/foods/tables';
 import { acidOf } from '../../src/process/acid';
 import { bandsOf } from '../../src/process/bands';
+import { canningRuleRow } from '../../src/process/canningRules';
 import { processCaution } from '../../src/process/cautions';
-import { knowledgeOf, matchForm, readFood } from '../../src/process/food';
-import { canningRules, gaugePressure, processFoods, testedProcess } from '../../src/process/index';
+import { elevationRuleRow } from '../../src/process/elevationMinutes';
+import { knowledgeOf, matchForm } from '../../src/process/food';
+import { gaugePressureRow } from '../../src/process/gaugePressure';
+import { holdingSolutionRow } from '../../src/process/holdingSolutions';
+import { canningRules, gaugePressure, testedProcess } from '../../src/process/index';
+import { loadFigureRow } from '../../src/process/loadFigures';
 import { foodsOf } from '../../src/process/scope';
-import { acidRows, foods, notRecommendedRows, type ProcessRow, processRows } from '../../src/process/tables';
+import {
+  acidRow,
+  acidRows,
+  bandRow,
+  formNameRow,
+  formNameRows,
+  notRecommendedRow,
+  notRecommendedRows,
+  type ProcessRow,
+  processRow,
+  processRows,
+  recipes,
+  rowsOf,
+  scopeRow,
+  scopeRows,
+} from '../../src/process/tables';
 import { parseQuantity } from '../../src/quantity/index';
 import { toDecimalIn } from '../../src/quantity/scale';
-import { checkTables, dataFolder, knownSources, readTable, sourced } from '../helpers/tables';
+import { checkTables, expectFolder, knownSources, readTable, sourced } from '../helpers/tables';
 
-const jar = z.enum(['half-pint', 'pint', 'quart', 'half-gallon']);
-const figure = z.union([z.number().positive(), z.array(z.number().positive()).min(3).max(4)]);
-const process = z.strictObject({
-  food: z.string(),
-  form: z.string(),
-  pack: z.enum(['hot', 'raw']).nullable(),
-  jars: z.array(jar).min(1),
-  method: z.enum(['boiling-water', 'dial-gauge', 'weighted-gauge']),
-  alternative: z.enum(['a', 'b', 'c']).optional(),
-  jarState: z.string().optional(),
-  minutes: figure,
-  psi: z.array(z.number().min(5).max(15).nullable()).optional(),
-  headspace: z.number().min(0.125).max(1.5),
-  acid: z.string().optional(),
-  pasteurize: z.literal(true).optional(),
-  refused: z.record(z.string(), z.enum(['not-recommended', 'recalled'])).optional(),
-  printed: z
-    .array(
-      z.strictObject({
-        minutes: figure.optional(),
-        psi: z.array(z.number()).optional(),
-        source: z.string().nullable(),
-        notServed: z.enum(['older edition', 'copying fault']).optional(),
-      }),
-    )
-    .min(2)
-    .optional(),
-  leastHeatUp: z.number().positive().optional(),
-  cautions: z.array(z.string()).optional(),
-  ...sourced,
-});
 const rows = {
-  fruit: process,
-  'tomato-low-acid': process,
-  pickle: process,
-  jam: process,
-  acid: z.strictObject({
-    id: z.string(),
-    jar: jar.optional(),
-    where: z.enum(['each jar', 'recipe']),
-    choose: z.enum(['one', 'all']),
-    bottledLemonJuice: z.string().optional(),
-    citricAcid: z.string().optional(),
-    vinegar: z.string().optional(),
-    per: z.string().optional(),
-    standIn: z.array(z.enum(['bottled lemon juice', 'bottled lime juice'])).optional(),
-    never: z.array(z.enum(['vinegar'])).optional(),
-    printed: z
-      .array(z.strictObject({ bottledLemonJuice: z.string(), source: z.string() }))
-      .min(2)
-      .optional(),
-    also: z.string().optional(),
-    ...sourced,
-  }),
-  'elevation-bands': z.strictObject({
-    method: z.enum(['boiling-water', 'dial-gauge', 'weighted-gauge']),
-    upToFt: z.array(z.number().nullable()),
-    thinAirFt: z.number().optional(),
-    ...sourced,
-  }),
-  scopes: z.strictObject({
-    food: z.string(),
-    form: z.string().optional(),
-    pack: z.enum(['hot', 'raw']).optional(),
-    foods: z.array(z.string()),
-    madeOf: z.array(z.string()).min(1).optional(),
-    excludes: z.array(z.string()).min(1).optional(),
-    cautions: z.array(z.string()).min(1).optional(),
-    ...sourced,
-  }),
-  'not-recommended': z.strictObject({
-    foods: z.array(z.string()).min(1),
-    forms: z.array(z.string()).min(1),
-    pack: z.enum(['hot', 'raw']).optional(),
-    jar: jar.optional(),
-    quality: z.literal(true).optional(),
-    reason: z.string(),
-    instead: z.string(),
-    keeps: z.array(z.enum(['freeze', 'dry', 'refrigerate', 'ferment', 'eat fresh'])).min(1),
-    cans: z.literal(true).optional(),
-    ...sourced,
-  }),
-  'canning-rules': z.strictObject({
-    topic: z.string(),
-    rule: z.string(),
-    text: z.string(),
-    low: z.number().optional(),
-    high: z.number().optional(),
-    unit: z.string().optional(),
-    minutes: z.number().optional(),
-    older: z.number().optional(),
-    ...sourced,
-  }),
-  'elevation-minutes': z.strictObject({
-    rule: z.enum(['bands', 'per-1000-ft', 'sterilizing', 'before-tasting', 'ten-percent']),
-    upToFt: z.number().optional(),
-    add: z.number().optional(),
-    addOver20: z.number().optional(),
-    base: z.number().optional(),
-    percent: z.number().optional(),
-    stepFt: z.number().optional(),
-    fromFt: z.number().optional(),
-    ...sourced,
-  }),
-  'gauge-pressure': z.strictObject({
-    method: z.enum(['dial-gauge', 'weighted-gauge']),
-    upToFt: z.number().nullable(),
-    lowAcidPsi: z.number(),
-    acidPsi: z.number().nullable(),
-    ...sourced,
-  }),
+  fruit: processRow(),
+  'tomato-low-acid': processRow(),
+  pickle: processRow(),
+  jam: processRow(),
+  acid: acidRow(),
+  'elevation-bands': bandRow(),
+  scopes: scopeRow(),
+  'form-names': formNameRow(),
+  'not-recommended': notRecommendedRow(),
+  'canning-rules': canningRuleRow(),
+  'elevation-minutes': elevationRuleRow(),
+  'gauge-pressure': gaugePressureRow(),
+  'load-figures': loadFigureRow(),
   'older-gauge-pressure': z.strictObject({
+    id: z.string(),
     elevationFt: z.number(),
     dialPsi: z.number(),
     weightedPsi: z.number(),
     ...sourced,
   }),
-  'anti-darkening': z.strictObject({
-    solution: z.string(),
-    amount: z.number().optional(),
-    unit: z.string().optional(),
-    water: z.string().optional(),
-    grams: z.number().optional(),
-    ...sourced,
-  }),
+  'anti-darkening': holdingSolutionRow(),
 } as const;
 
 const read = (name: string) => readTable('process', name);
 
 checkTables('process', rows);
 
-test('no table of the folder is left out', () => {
-  const files = readdirSync(dataFolder('process')).map((file) => file.replace('.json', ''));
-  expect(files.sort()).toEqual([...Object.keys(rows), 'cautions', 'foods'].sort());
+test('no table of the folder is left out, and each id is there once', () => {
+  expectFolder('process', Object.keys(rows));
+  for (const name of Object.keys(rows)) {
+    const ids = read(name).rows.map(({ id }: { id: string }) => id);
+    expect(new Set(ids).size, name).toBe(ids.length);
+  }
+  expect(new Set(processRows.map(({ id }) => id)).size).toBe(processRows.length);
+});
+
+test('every food and form is one of the pantry', () => {
+  const foodIds = new Set(foodRows.map(({ id }) => id));
+  const formIds = new Set(formRows.map(({ id }) => id));
+  for (const { food } of processRows) expect(foodIds).toContain(food);
+  for (const { form } of processRows) expect(formIds).toContain(form);
+  for (const { food, form } of scopeRows)
+    expect([foodIds.has(food), form === undefined || formIds.has(form)]).toEqual([true, true]);
+  for (const { foods, forms = [], covers } of notRecommendedRows) {
+    for (const food of foods) expect(foodIds).toContain(food);
+    for (const form of forms) expect(formIds).toContain(form);
+    expect(forms.length > 0).toBe(covers === 'these forms');
+  }
+  for (const { recipe, forms = [] } of formNameRows) {
+    expect(rowsOf(recipe).length, recipe).toBeGreaterThan(0);
+    for (const form of forms) expect(formIds).toContain(form);
+  }
+});
+
+test('a recipe is one food in one form, and its rows say so in their ids', () => {
+  for (const [recipe, [first, ...others]] of recipes()) {
+    for (const row of others) expect([row.food, row.form]).toEqual([first?.food, first?.form]);
+    for (const { id, pack, jars, method, alternative } of recipes().get(recipe) ?? []) {
+      expect(id).toBe([recipe, pack, ...jars, method, alternative].filter((part) => part).join('-'));
+    }
+  }
 });
 
 const cells = (row: ProcessRow) => row.psi ?? (row.minutes as number[]);
@@ -174,10 +121,10 @@ describe('process rows', () => {
   });
 
   test('where copies disagree, no copy prints more than is served', () => {
-    const disagreeing = processRows.filter(({ printed }) => printed !== undefined);
+    const disagreeing = processRows.filter(({ copies }) => copies !== undefined);
     expect(disagreeing.length).toBeGreaterThanOrEqual(8);
     for (const row of disagreeing) {
-      for (const copy of row.printed ?? []) {
+      for (const copy of row.copies ?? []) {
         if (copy.notServed !== undefined) continue;
         const most = (figures: number | readonly number[] | undefined) => [figures ?? 0].flat();
         for (const [band, minutes] of most(copy.minutes).entries()) {
@@ -190,7 +137,7 @@ describe('process rows', () => {
         if (copy.source !== null) expect(knownSources).toContain(copy.source);
       }
       // the figure served is one that a copy prints
-      const prints = (row.printed ?? []).filter((copy) => copy.notServed === undefined);
+      const prints = (row.copies ?? []).filter((copy) => copy.notServed === undefined);
       expect(
         prints.some(({ minutes, psi }) => isDeepStrictEqual(psi ?? minutes, psi === undefined ? row.minutes : row.psi)),
       ).toBe(true);
@@ -222,19 +169,19 @@ describe('process rows', () => {
 
   test('every food with rows is known, every acid and caution exists, and each row is reached by its own names', () => {
     for (const row of processRows) {
-      const food = knowledgeOf(foods.find(({ name }) => name === row.food) as (typeof foods)[number]);
+      const food = knowledgeOf(row.food);
       if (foodsOf(row).includes(row.food)) {
-        expect(matchForm(food, row.form)).toMatchObject([{ food: row.food, form: row.form }]);
+        expect(matchForm(food, formName(row.form))).toMatchObject([{ food: row.food, form: row.form }]);
       }
       for (const id of row.cautions ?? []) expect(processCaution(id).text.length).toBeGreaterThan(10);
       for (const size of row.jars) {
         if (row.acid !== undefined) {
-          expect(acidRows.some(({ id, jar }) => id === row.acid && (jar ?? size) === size)).toBe(true);
+          expect(acidRows.some(({ acid, jar }) => acid === row.acid && (jar ?? size) === size)).toBe(true);
         }
         const [named] = foodsOf(row);
         const answer = testedProcess({
-          food: foodsOf(row).includes(row.food) ? row.food : (named as string),
-          form: row.form,
+          food: nameOf(foodsOf(row).includes(row.food) ? row.food : (named as string)),
+          form: formName(row.form),
           pack: row.pack ?? 'not stated',
           jar: size,
           method: row.method,
@@ -249,7 +196,9 @@ describe('process rows', () => {
   });
 
   test('low-acid pressure is never under 10 psi, and is the one of the gauge table', () => {
-    for (const row of processRows.filter(({ food }) => ['snap bean', 'corn', 'meat', 'tuna', 'soup'].includes(food))) {
+    for (const row of processRows.filter(({ food }) =>
+      ['green-bean', 'sweet-corn', 'meat', 'tuna', 'soup'].includes(food),
+    )) {
       for (const [band, psi] of (row.psi ?? []).entries()) {
         const upTo = bandsOf(row).upToFt[band] ?? 9000;
         const answer = gaugePressure({
@@ -277,10 +226,10 @@ describe('acid rows', () => {
   });
 
   test('a salsa has its own acid; where that is lemon or lime juice, vinegar is no choice', () => {
-    const salsas = processRows.filter(({ food, form }) => [food, form].some((name) => /salsa|taco sauce/.test(name)));
+    const salsas = processRows.filter(({ food, form }) => [food, form].some((name) => /salsa|taco-sauce/.test(name)));
     expect(salsas.length).toBeGreaterThanOrEqual(12);
     for (const row of salsas) {
-      const acids = acidRows.filter(({ id }) => id === row.acid);
+      const acids = acidRows.filter(({ acid }) => acid === row.acid);
       expect(acids).toHaveLength(1);
       const [acid] = acids as [(typeof acids)[number]];
       expect([row.form, acid.bottledLemonJuice ?? acid.vinegar]).toEqual([row.form, expect.any(String)]);
@@ -292,68 +241,48 @@ describe('acid rows', () => {
   });
 
   test('where copies disagree the largest amount is served', () => {
-    const disagreeing = acidRows.filter(({ printed }) => printed !== undefined);
-    expect(disagreeing.map(({ id }) => id)).toEqual(['blueberry pie filling']);
+    const disagreeing = acidRows.filter(({ copies }) => copies !== undefined);
+    expect(disagreeing.map(({ id }) => id)).toEqual(['blueberry-pie-filling']);
     for (const row of disagreeing) {
       const tsp = (amount: string) => toDecimalIn(parseQuantity(amount, 'volume'), 'tsp').toNumber();
-      const amounts = (row.printed ?? []).map(({ bottledLemonJuice }) => tsp(bottledLemonJuice));
+      const amounts = (row.copies ?? []).map(({ bottledLemonJuice }) => tsp(bottledLemonJuice));
       expect(tsp(row.bottledLemonJuice as string)).toBe(Math.max(...amounts));
     }
   });
 
   test('an amount in thirds is said in thirds', () => {
-    const [ketchup] = acidRows.filter(({ id }) => id === 'country western ketchup');
+    const [ketchup] = acidRows.filter(({ id }) => id === 'country-western-ketchup');
     expect(acidOf(ketchup as (typeof acidRows)[number]).text).toContain('2 2/3 cups');
   });
 });
 
 describe('foods', () => {
-  test('names are there once, synonyms resolve to their food or to a listed choice', () => {
-    const names = foods.map(({ name }) => nameKey(name));
-    expect(new Set(names).size).toBe(names.length);
-    for (const entry of foods) {
-      expect(readFood(entry.name).food.entry).toBe(entry);
-      for (const synonym of entry.synonyms ?? []) {
-        const sharing = foods.filter((other) =>
-          [other.name, ...(other.synonyms ?? [])].some((name) => nameKey(name) === nameKey(synonym)),
-        );
-        if (sharing.length === 1) expect(readFood(synonym).food.entry).toBe(entry);
-        else if (!sharing.some((other) => nameKey(other.name) === nameKey(synonym))) {
-          expect(() => readFood(synonym)).toThrow(/could be/);
-        }
-      }
-    }
-  });
-
-  test('what a food is of exists; its forms have rows', () => {
-    for (const entry of foods) {
-      for (const name of entry.of ?? []) expect(foods.some((other) => other.name === name)).toBe(true);
-      for (const form of Object.keys(entry.forms ?? {})) {
-        expect(processRows.some((row) => row.food === entry.name && row.form === form)).toBe(true);
-      }
-    }
-    expect(processFoods().length).toBe(foods.length);
-  });
-
   test('every not-recommended row is refused when asked', () => {
     for (const row of notRecommendedRows) {
-      for (const food of row.foods) {
-        const entry = foods.find(({ name }) => name === food);
-        expect(entry).toBeDefined();
-        const [first] = row.forms;
-        const form = first === 'any' ? undefined : first === 'plain' ? 'nowhere tested' : first;
-        const choices = knowledgeOf(entry as (typeof foods)[number]).choices;
-        const line = processRows.find((r) => r.food === food && r.form === (form ?? choices[0]?.form));
-        const answer = testedProcess({
-          food,
-          ...(form === undefined && choices.length > 1 ? { form: choices[0]?.form } : { form }),
-          pack: row.pack ?? (line === undefined ? 'hot' : (line.pack ?? 'not stated')),
-          jar: row.jar ?? 'pint',
-          method: line?.method ?? 'dial-gauge',
-          elevation: '0 ft',
-        });
-        const reasons = notRecommendedRows.filter(({ foods }) => foods.includes(food)).map(({ reason }) => reason);
-        expect(reasons).toContain(answer.tested ? 'tested' : answer.reason);
+      for (const id of row.foods) {
+        const { choices, notCanned } = knowledgeOf(id);
+        const [own] = choices;
+        const forms =
+          row.covers === 'these forms'
+            ? (row.forms ?? [])
+            : row.covers === 'every form' && own !== undefined && (row.pack ?? row.jar) !== undefined
+              ? [own.form]
+              : [undefined, 'leather'];
+        for (const form of forms) {
+          const line = processRows.find((each) => each.food === id && each.form === (form ?? own?.form));
+          const answer = testedProcess({
+            food: nameOf(id),
+            ...(form === undefined ? {} : { form: formName(form) }),
+            pack: row.pack ?? (line === undefined ? 'hot' : (line.pack ?? 'not stated')),
+            jar: row.jar ?? 'pint',
+            method: line?.method ?? 'dial-gauge',
+            elevation: '0 ft',
+          });
+          const reasons = notCanned.map(({ reason }) => reason);
+          // a kind without rows of its own has none to refuse a pack or a jar of
+          if (own === undefined && (row.pack ?? row.jar) !== undefined) expect(answer.tested).toBe(false);
+          else expect(reasons, `${row.id}: ${id}, ${form}`).toContain(answer.tested ? 'tested' : answer.reason.text);
+        }
       }
     }
   });
@@ -361,7 +290,7 @@ describe('foods', () => {
 
 test('every rule of the canning table is listed', () => {
   expect(canningRules().rules.map(({ rule }) => rule)).toEqual(
-    read('canning-rules').rows.map(({ rule }: { rule: string }) => rule),
+    read('canning-rules').rows.map(({ id }: { id: string }) => id),
   );
 });
 

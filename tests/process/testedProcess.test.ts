@@ -6,7 +6,7 @@ const ask = (input: Partial<TestedProcessInput> & { food: string }) =>
   testedProcess({ jar: 'pint', method: 'boiling-water', elevation: '0 ft', ...input });
 const served = (input: Parameters<typeof ask>[0]): TestedProcess => {
   const answer = ask(input);
-  if (!answer.tested) expect.fail(answer.reason);
+  if (!answer.tested) expect.fail(answer.reason.text);
   return answer;
 };
 const refused = (input: Parameters<typeof ask>[0]) => {
@@ -21,7 +21,9 @@ describe('a whole answer', () => {
     const answer = served({ food: 'peaches', form: 'halves', pack: 'hot', jar: 'quart', elevation: '4,200 ft' });
     expect(answer).toMatchObject({
       food: 'peach',
-      form: 'halved or sliced',
+      form: 'halves or slices',
+      recipe: 'peach-halves-or-slices',
+      row: 'peach-halves-or-slices-hot-quart-boiling-water',
       pack: 'hot',
       jar: 'quart',
       method: 'boiling-water',
@@ -41,8 +43,9 @@ describe('a whole answer', () => {
       'hot-liquids-burn',
     ]);
     expect(answer.basis[0]).toEqual({
-      of: 'minutes (3,001 to 6,000 ft)',
+      of: 'minutes',
       kind: 'published',
+      note: '3,001 to 6,000 ft',
       source: 'usda-cghc-2015',
       locator: 'Guide 2, pp. 2-19, 2-31, 2-32',
       seen: 'reproduction',
@@ -142,9 +145,10 @@ describe('several printed lines', () => {
   test('a line printed as not recommended higher up is left out there', () => {
     expect(served({ ...sauce, elevation: '1001 ft' }).alternatives).toHaveLength(2);
     expect(refused({ ...sauce, elevation: '1001 ft', alternative: 'c' })).toMatchObject({
-      reason: expect.stringContaining('not recommended'),
-      instead: 'printed here: a: 20 min at 10 psi; b: 15 min at 15 psi',
+      reason: { code: 'line not recommended', text: expect.stringContaining('not recommended') },
     });
+    const { instead } = refused({ ...sauce, elevation: '1001 ft', alternative: 'c' });
+    expect(instead[0]?.text).toBe('printed here: a: 20 min at 10 psi; b: 15 min at 15 psi');
   });
 
   test('is picked by letter, by its printed name or by its pressure', () => {
@@ -154,9 +158,13 @@ describe('several printed lines', () => {
     // above 1,000 ft the 15 lb weight is that of the 15-minute line, never of the 10-minute one
     expect(served({ ...sauce, pressure: '15 psi', elevation: '2000 ft' }).minutes).toBe(15);
     expect(served({ ...sauce, pressure: '103.42 kPa', elevation: '2000 ft' }).minutes).toBe(15);
-    expect(refused({ ...sauce, pressure: '12 psi' }).reason).toContain('no line is printed for 12 psi');
-    expect(refused({ ...sauce, food: 'applesauce', alternative: 'b' }).reason).toContain('line b');
-    expect(refused({ food: 'peaches', form: 'halves', pack: 'hot', pressure: '5 psi' }).reason).toContain('no line');
+    expect(refused({ ...sauce, pressure: '12 psi' }).reason.text).toContain(
+      'no line is printed in these tables for 12 psi',
+    );
+    expect(refused({ ...sauce, food: 'applesauce', alternative: 'b' }).reason.text).toContain('line b');
+    expect(refused({ food: 'peaches', form: 'halves', pack: 'hot', pressure: '5 psi' }).reason.text).toContain(
+      'no line',
+    );
   });
 
   test('jam in sterilized jars, or longer in clean ones', () => {
@@ -171,25 +179,25 @@ describe('copies that disagree', () => {
   test('the longer time is served, and both are in the answer', () => {
     const grapes = served({ food: 'grapes', form: 'whole', pack: 'hot', elevation: '7000 ft' });
     expect(grapes.minutes).toBe(25);
-    expect(grapes.printed).toEqual([
+    expect(grapes.copies).toEqual([
       { minutes: 20, source: 'usda-cghc-2015' },
       { minutes: 25, source: 'usda-cghc-1994' },
     ]);
     expect(ids(grapes)).toContain('copies-disagree');
     // at the lowest band they agree
-    expect(served({ food: 'grapes', form: 'whole', pack: 'hot' })).not.toHaveProperty('printed');
+    expect(served({ food: 'grapes', form: 'whole', pack: 'hot' })).not.toHaveProperty('copies');
   });
 
   test('a copy without a register entry is there without a source', () => {
     expect(served({ food: 'spicy cranberry salsa' })).toMatchObject({
       minutes: 10,
-      printed: [{ minutes: 10 }, { minutes: 15, notServed: 'copying fault' }],
+      copies: [{ minutes: 10 }, { minutes: 15, notServed: 'copying fault' }],
     });
   });
 
   test('water-packed tomatoes at 6 psi: 15 minutes, and the 20 of an older edition beside it', () => {
     const answer = served({ food: 'tomatoes', form: 'packed in water', pack: 'hot', method: 'dial-gauge' });
-    expect(answer.printed).toEqual([
+    expect(answer.copies).toEqual([
       { minutes: 15, source: 'usda-cghc-2015' },
       { minutes: 20, source: 'usda-cghc-1994', notServed: 'older edition' },
     ]);
@@ -200,7 +208,7 @@ describe('copies that disagree', () => {
     expect(served({ food: 'smoked fish', method: 'weighted-gauge' })).toMatchObject({
       minutes: 110,
       pressure: { value: 10, unit: 'psi' },
-      printed: [{ pressure: 10 }, { pressure: 11, notServed: 'copying fault' }],
+      copies: [{ pressure: 10 }, { pressure: 11, notServed: 'copying fault' }],
     });
     const higher = served({ food: 'smoked fish', method: 'weighted-gauge', elevation: '1001 ft' });
     expect(higher).toMatchObject({ minutes: 110, pressure: { value: 15, unit: 'psi' } });
@@ -210,50 +218,67 @@ describe('copies that disagree', () => {
 describe('refusals say why and what else', () => {
   test('low-acid food by boiling water names the pressure canners', () => {
     const answer = refused({ food: 'green beans' });
-    expect(answer.reason).toContain('low in acid');
-    expect(answer.instead).toContain('dial-gauge, weighted-gauge');
+    expect(answer.reason.text).toContain('low in acid');
+    for (const method of ['dial-gauge', 'weighted-gauge'])
+      expect(answer.instead).toContainEqual(expect.objectContaining({ method }));
     expect(ids(answer)).toContain('low-acid-botulism');
     expect(answer.basis).toHaveLength(1);
   });
 
   test('an acid food without a pressure process is not called low in acid', () => {
     const answer = refused({ food: 'figs', method: 'dial-gauge' });
-    expect(answer.reason).toBe('no tested dial-gauge process for fig (whole) is in these tables');
+    expect(answer.reason.text).toBe('no tested dial-gauge process for fig (whole) is in these tables');
     expect(ids(answer)).not.toContain('low-acid-botulism');
   });
 
   test('a known food in a form that is not tested lists those that are', () => {
     const answer = refused({ food: 'peach', form: 'butter' });
-    expect(answer.reason).toBe('no tested process for peach as butter is in these tables');
-    expect(answer.instead).toContain('halved or sliced (hot or raw pack; pint, quart;');
-    expect(answer.instead).toContain('salsa (hot pack; half-pint');
+    expect(answer.reason.text).toBe('no tested process for peach as butter is in these tables');
+    for (const pack of ['hot', 'raw']) {
+      expect(answer.instead).toContainEqual(
+        expect.objectContaining({ form: 'halves or slices', pack, jar: 'pint', method: 'boiling-water' }),
+      );
+    }
+    expect(answer.instead).toContainEqual(expect.objectContaining({ form: 'salsa', pack: 'hot', minutes: 15 }));
   });
 
   test('a food without any tested form', () => {
-    expect(refused({ food: 'boysenberries', form: 'jam', method: 'dial-gauge' }).instead).toContain('boiling-water');
-    expect(refused({ food: 'cantaloupe pickles', method: 'dial-gauge' }).instead).toContain('boiling-water');
+    expect(refused({ food: 'boysenberries', form: 'jam', method: 'dial-gauge' }).instead).toContainEqual(
+      expect.objectContaining({ method: 'boiling-water' }),
+    );
+    expect(refused({ food: 'cantaloupe pickles', method: 'dial-gauge' }).instead).toContainEqual(
+      expect.objectContaining({ method: 'boiling-water' }),
+    );
     const jam = { food: 'strawberry jam', alternative: 'b', elevation: '1001 ft' } as const;
-    expect(refused(jam).reason).toContain('recalled');
-    expect(refused({ food: 'white peach', form: 'halves' }).instead).toBe('freeze them');
+    expect(refused(jam).reason.text).toContain('recalled');
+    expect(refused({ food: 'white peach', form: 'halves' }).instead[0]?.text).toBe('freeze them');
   });
 
   test('a pack that is not tested', () => {
-    expect(refused({ food: 'raspberries', form: 'whole', pack: 'hot' }).reason).toContain('not tested in a hot pack');
-    expect(refused({ food: 'ground beef', pack: 'raw', method: 'dial-gauge' }).reason).toContain('no raw-pack process');
-    expect(refused({ food: 'oysters', pack: 'raw', method: 'dial-gauge', jar: 'pint' }).reason).toContain('raw pack');
+    expect(refused({ food: 'raspberries', form: 'whole', pack: 'hot' }).reason.text).toContain(
+      'in a hot pack is in these tables',
+    );
+    expect(refused({ food: 'ground beef', pack: 'raw', method: 'dial-gauge' }).reason.text).toContain(
+      'no raw-pack process',
+    );
+    expect(refused({ food: 'oysters', pack: 'raw', method: 'dial-gauge', jar: 'pint' }).reason.text).toContain(
+      'raw pack',
+    );
     expect(served({ food: 'oysters', method: 'dial-gauge' }).pack).toBe('not stated');
   });
 
   test('a jar larger than the largest listed', () => {
     const answer = refused({ food: 'fruit cocktail', jar: 'quart' });
-    expect(answer.reason).toBe('a quart jar is larger than the largest tested for mixed fruit (cocktail), a pint');
-    expect(answer.instead).toBe('use half-pint or pint jars');
-    expect(refused({ food: 'cream-style corn', jar: 'quart', method: 'dial-gauge' }).instead).toBe('use pints');
+    expect(answer.reason.text).toBe('a quart jar is larger than the largest tested for mixed fruit (cocktail), a pint');
+    expect(answer.instead[0]?.text).toBe('use half-pint or pint jars');
+    expect(refused({ food: 'cream-style corn', jar: 'quart', method: 'dial-gauge' }).instead[0]?.text).toBe(
+      'use pints',
+    );
   });
 
   test('a place above the dial-gauge tables', () => {
     const answer = refused({ food: 'carrots', pack: 'hot', method: 'dial-gauge', elevation: '2438.5 m' });
-    expect(answer.reason).toContain('8,000 ft');
+    expect(answer.reason.text).toContain('8,000 ft');
     expect(served({ food: 'carrots', pack: 'hot', method: 'dial-gauge', elevation: '2438.4 m' }).pressure?.value).toBe(
       14,
     );
@@ -264,13 +289,13 @@ describe('refusals say why and what else', () => {
 
   test('a place where the air is too thin for a weighted gauge', () => {
     const low = refused({ food: 'carrots', pack: 'hot', method: 'weighted-gauge', elevation: '12,301 ft' });
-    expect(low.reason).toContain('12,300 ft');
-    expect(low.ways).toContainEqual({ keep: 'freeze' });
+    expect(low.reason.text).toContain('12,300 ft');
+    expect(low.instead).toContainEqual({ text: 'freeze it', keep: 'freeze' });
     // pickled carrots have a boiling-water process; nothing under pressure holds there
-    for (const way of low.ways) if ('method' in way) expect(way.method).toBe('boiling-water');
+    for (const way of low.instead) if (way.method !== undefined) expect(way.method).toBe('boiling-water');
     // acid food has its boiling-water process there
     const acid = refused({ food: 'applesauce', method: 'weighted-gauge', elevation: '12,301 ft' });
-    expect(acid.ways[0]).toMatchObject({ form: 'sauce', method: 'boiling-water', jar: 'pint' });
+    expect(acid.instead[0]).toMatchObject({ form: 'sauce', method: 'boiling-water', jar: 'pint' });
   });
 
   test('a jar left out says what a jar is', () => {
@@ -288,8 +313,8 @@ describe('refusals say why and what else', () => {
   });
 
   test('zucchini is told what was withdrawn, and is still pickled', () => {
-    expect(refused({ food: 'zucchini' }).reason).toContain('withdrawn');
-    expect(refused({ food: 'zucchini', form: 'slices' }).reason).toContain('withdrawn');
+    expect(refused({ food: 'zucchini' }).reason.text).toContain('withdrawn');
+    expect(refused({ food: 'zucchini', form: 'slices' }).reason.text).toContain('withdrawn');
     expect(served({ food: 'zucchini', form: 'pickles' }).minutes).toBe(10);
   });
 });
@@ -308,8 +333,8 @@ describe('atmospheric steam', () => {
   test('is refused over 45 minutes, and for low-acid food', () => {
     const tomatoes = { food: 'tomatoes', form: 'crushed', jar: 'quart', method: 'atmospheric-steam' } as const;
     expect(served({ ...tomatoes, elevation: '1000 ft' }).minutes).toBe(45);
-    expect(refused({ ...tomatoes, elevation: '1001 ft' }).reason).toContain('45 min at most');
-    expect(refused({ food: 'okra', method: 'atmospheric-steam' }).reason).toContain('low in acid');
+    expect(refused({ ...tomatoes, elevation: '1001 ft' }).reason.text).toContain('45 min at most');
+    expect(refused({ food: 'okra', method: 'atmospheric-steam' }).reason.text).toContain('low in acid');
   });
 });
 
@@ -317,24 +342,24 @@ describe('jars', () => {
   test('a smaller one says whose process it takes', () => {
     const answer = served({ food: 'applesauce', jar: '12 oz jelly jar' });
     expect(answer).toMatchObject({ jar: '12 oz', minutes: 15 });
-    expect(answer.basis.map(({ of: what }) => what)).toContain('a 12 oz jar takes the process of a pint');
+    expect(answer.basis.map(({ note }) => note)).toContain('a 12 oz jar takes the process of a pint');
   });
 
   test('half-gallons only where they are printed', () => {
     expect(ids(served({ food: 'grape juice', jar: 'half-gallon' }))).toContain('half-gallon-juice');
     expect(ids(served({ food: 'grape juice', jar: 'quart' }))).not.toContain('half-gallon-juice');
-    expect(refused({ food: 'tomato juice', jar: 'half-gallon' }).reason).toContain('larger');
+    expect(refused({ food: 'tomato juice', jar: 'half-gallon' }).reason.text).toContain('larger');
   });
 });
 
 describe('names', () => {
   test.each([
-    [{ food: 'beans' }, 'UNKNOWN_NAME', 'food', /snap bean/],
-    [{ food: 'squash', form: 'cubes' }, 'UNKNOWN_NAME', 'food', /summer squash/],
-    [{ food: 'tomatoes', form: 'whole' }, 'UNKNOWN_NAME', 'form', /packed in water/],
-    [{ food: 'whole tomatoes' }, 'UNKNOWN_NAME', 'form', /packed in water/],
-    [{ food: 'apple' }, 'MISSING', 'form', /butter; juice; sliced; sauce/],
-    [{ food: 'turkey' }, 'MISSING', 'form', /meat stock/],
+    [{ food: 'chili' }, 'UNKNOWN_NAME', 'food', /chile pepper or chile con carne/],
+    [{ food: 'peach', form: 'moonbeams' }, 'UNKNOWN_NAME', 'form', /name of a form/],
+    [{ food: 'tomatoes', form: 'whole' }, 'UNKNOWN_NAME', 'form', /whole or halves in water/],
+    [{ food: 'whole tomatoes' }, 'UNKNOWN_NAME', 'form', /whole or halves in water/],
+    [{ food: 'apple' }, 'MISSING', 'form', /butter; juice; slices; sauce/],
+    [{ food: 'turkey' }, 'MISSING', 'form', /beef or poultry \(meat stock\)/],
     [{ food: 'cherries', form: 'whole' }, 'MISSING', 'pack', /hot, raw/],
     [{ food: 'apple juice', form: 'butter' }, 'CONTRADICTION', 'form', /juice/],
     [{ food: 'pech' }, 'UNKNOWN_NAME', 'food', /peach/],

@@ -4,22 +4,22 @@ import {
   gaugePressure,
   loadTimeline,
   type ProcessAcid,
-  type ProcessRefusal,
   type TestedProcess,
   testedProcess,
 } from '../../src/process/index';
 import type { Quantity } from '../../src/quantity/index';
+import type { NotTested } from '../../src/sources/no';
 
 const question = { food: 'peach', jar: 'pint', method: 'boiling-water', elevation: '0 ft' } as const;
 
 describe('a caller must look at the answer', () => {
   test('minutes are only there once tested is known', () => {
     const answer = testedProcess(question);
-    expectTypeOf(answer).toEqualTypeOf<TestedProcess | ProcessRefusal>();
+    expectTypeOf(answer).toEqualTypeOf<TestedProcess | NotTested>();
     // @ts-expect-error a refusal has no minutes
     answer.minutes;
     if (answer.tested) expectTypeOf(answer.minutes).toEqualTypeOf<number>();
-    else expectTypeOf(answer.reason).toEqualTypeOf<string>();
+    else expectTypeOf(answer.reason.text).toEqualTypeOf<string>();
   });
 
   test('acid is required wherever it is there', () => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { brixFromRefractiveIndex, refractiveIndex } from '../../src/solution/index';
+import { brixFrom, refractiveIndex } from '../../src/solution/index';
 import { codeText as errorOf } from '../helpers/errors';
 
 test('ICUMSA 1974: 10 % is 1.34782, and midway it is midway', () => {
@@ -23,7 +23,7 @@ test('there and back, at 20 degC and off it', () => {
       (brix, celsius) => {
         const temperature = { value: celsius, unit: 'degC' } as const;
         const { refractiveIndex: index } = refractiveIndex({ brix, temperature });
-        expect(brixFromRefractiveIndex({ refractiveIndex: index, temperature }).brix).toBeCloseTo(brix, 4);
+        expect(brixFrom({ refractiveIndex: index, temperature }).brix).toBeCloseTo(brix, 4);
       },
     ),
   );
@@ -33,8 +33,8 @@ test('outside the tables', () => {
   expect(errorOf(() => refractiveIndex({ brix: 96 }))).toBe('OUT_OF_RANGE brix');
   expect(errorOf(() => refractiveIndex({ brix: 50, temperature: '35 degC' }))).toBe('OUT_OF_RANGE temperature');
   expect(errorOf(() => refractiveIndex({ brix: 2, temperature: '25 degC' }))).toBe('OUT_OF_RANGE brix');
-  expect(errorOf(() => brixFromRefractiveIndex({ refractiveIndex: 1.3 }))).toBe('OUT_OF_RANGE refractiveIndex');
-  expect(errorOf(() => brixFromRefractiveIndex({ refractiveIndex: 1.334, temperature: '12 degC' }))).toBe(
+  expect(errorOf(() => brixFrom({ refractiveIndex: 1.3 }))).toBe('OUT_OF_RANGE refractiveIndex');
+  expect(errorOf(() => brixFrom({ refractiveIndex: 1.334, temperature: '12 degC' }))).toBe(
     'OUT_OF_RANGE refractiveIndex',
   );
 });

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { baume, brixFromBaume, brixFromSpecificGravity, specificGravity } from '../../src/solution/index';
+import { brixFrom, specificGravity } from '../../src/solution/index';
 import { codeText as errorOf } from '../helpers/errors';
 
 test('Beet-Sugar Handbook, table A.1: 20 % is 1.08287 and 11.1 degrees Baume', () => {
   expect(specificGravity({ brix: 20 }).specificGravity).toBeCloseTo(1.0829, 4);
-  expect(baume({ brix: 20 }).baume).toBeCloseTo(11.1, 1);
+  expect(specificGravity({ brix: 20 }).baume).toBeCloseTo(11.1, 1);
 });
 
 test('at another temperature against water of that temperature', () => {
@@ -16,20 +16,29 @@ test('at another temperature against water of that temperature', () => {
 
 test('there and back', () => {
   fc.assert(
-    fc.property(fc.double({ min: 0, max: 99, noNaN: true }), (brix) => {
-      expect(brixFromSpecificGravity(pick(specificGravity({ brix }).specificGravity)).brix).toBeCloseTo(brix, 8);
-      expect(brixFromBaume({ baume: baume({ brix }).baume }).brix).toBeCloseTo(brix, 8);
+    fc.property(fc.double({ min: 1.001, max: 99, noNaN: true }), (brix) => {
+      expect(brixFrom({ specificGravity: specificGravity({ brix }).specificGravity }).brix).toBeCloseTo(brix, 8);
+      expect(brixFrom({ baume: specificGravity({ brix }).baume }).brix).toBeCloseTo(brix, 8);
     }),
   );
 });
-const pick = (value: number) => ({ specificGravity: value });
 
 test('the modulus of the Baume scale is said to be recalled', () => {
-  expect(baume({ brix: 20 }).basis[0]?.kind).toBe('recalled');
+  expect(specificGravity({ brix: 20 }).basis).toContainEqual(
+    expect.objectContaining({ of: 'baume', kind: 'recalled', source: 'nbs-c440' }),
+  );
 });
 
 test('bad readings', () => {
-  expect(errorOf(() => brixFromSpecificGravity({ specificGravity: 0.99 }))).toBe('OUT_OF_RANGE specificGravity');
-  expect(errorOf(() => brixFromSpecificGravity({ specificGravity: 2 }))).toBe('OUT_OF_RANGE specificGravity');
-  expect(errorOf(() => brixFromBaume({ baume: 60 }))).toBe('OUT_OF_RANGE baume');
+  expect(errorOf(() => brixFrom({ specificGravity: 0.99 }))).toBe('OUT_OF_RANGE specificGravity');
+  expect(errorOf(() => brixFrom({ specificGravity: 2 }))).toBe('OUT_OF_RANGE specificGravity');
+  expect(errorOf(() => brixFrom({ baume: 60 }))).toBe('OUT_OF_RANGE baume');
+});
+
+test('water is 0 degrees Baume and the scale rises with Brix', () => {
+  expect(specificGravity({ brix: 0 }).baume).toBe(0);
+  expect(specificGravity({ brix: 60 }).baume).toBeCloseTo(32.5, 1); // Mohos 2010, Appendix 2
+  expect(specificGravity({ brix: 60, temperature: '80 degC' }).baume).toBe(specificGravity({ brix: 60 }).baume);
+  expect(brixFrom({ baume: 0 }).brix).toBeCloseTo(0, 9);
+  expect(errorOf(() => brixFrom({ baume: -1 }))).toBe('OUT_OF_RANGE baume');
 });

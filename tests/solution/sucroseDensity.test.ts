@@ -3,9 +3,11 @@ import { expect, test } from 'vitest';
 import { sucroseDensity } from '../../src/solution/index';
 import { codeText as errorOf } from '../helpers/errors';
 
-const g = (brix: number, celsius?: number) =>
-  sucroseDensity(celsius === undefined ? { brix } : { brix, temperature: { value: celsius, unit: 'degC' } }).density
-    .value;
+const g = (strength: number, celsius?: number) => {
+  const brix = strength > 0 && strength <= 1 ? (`${Number(strength.toFixed(9))} Brix` as const) : strength;
+  return sucroseDensity(celsius === undefined ? { brix } : { brix, temperature: { value: celsius, unit: 'degC' } })
+    .density.value;
+};
 
 test('handbook rows at 20 degC (CRC Handbook, concentrative properties)', () => {
   expect(g(10)).toBeCloseTo(1.0381, 4);

@@ -1,72 +1,44 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { describe, expect, test } from 'vitest';
-import * as z from 'zod';
+import { expect, test } from 'vitest';
+import {
+  browneRow,
+  constant,
+  constantRow,
+  correctionRow,
+  indexRow,
+  polynomialRow,
+  riseEquationRow,
+  solubilityEquationRow,
+  solubilityRow,
+  soluteNameRow,
+  soluteRow,
+  waterDensityRow,
+} from '../../src/solution/tables';
+import { checkTables, readTable } from '../helpers/tables';
 
-const sourced = {
-  source: z.string().min(1),
-  locator: z.string().min(1),
-  obtained: z.enum(['read', 'read-secondary', 'memory', 'computed', 'derived']),
-  seen: z.enum(['original', 'reproduction', 'citation']).optional(),
-  notes: z.string().optional(),
-};
-const points = z.array(z.tuple([z.number(), z.number()])).min(2);
-const constants = z.record(z.string(), z.number());
-const rows = {
-  'sucrose-density-polynomial': z.strictObject({
-    power: z.int(),
-    coefficients: z.array(z.number()).min(2),
-    ...sourced,
-  }),
-  'water-density-kell': z.strictObject({
-    numerator: z.array(z.number()).length(6),
-    denominator: z.array(z.number()).length(2),
-    ...sourced,
-  }),
-  'sucrose-refractive-index': z.strictObject({ brix: z.number(), nD20: z.number().min(1.33).max(1.54), ...sourced }),
-  'refractometer-correction-newer': z.strictObject({ temperature: z.number(), corrections: points, ...sourced }),
-  'refractometer-correction-older': z.strictObject({ temperature: z.number(), corrections: points, ...sourced }),
-  'sucrose-solubility': z.strictObject({
-    temperature: z.number(),
-    perSolution: z.number(),
-    perWater: z.number(),
-    ...sourced,
-  }),
-  'sucrose-solubility-equations': z.strictObject({
-    equation: z.string(),
-    coefficients: z.array(z.number()).length(5),
-    ...sourced,
-  }),
-  'boiling-rise-browne': z.strictObject({ brix: z.number(), rise: z.number().positive(), ...sourced }),
-  'boiling-rise-equations': z.strictObject({ equation: z.string(), constants, range: z.string(), ...sourced }),
-  'solute-properties': z.strictObject({
-    solute: z.string(),
-    percent: z.number().min(0).max(100),
-    molality: z.number().nullable().optional(),
-    molarity: z.number().nullable().optional(),
-    density: z.number().min(0.78).max(1.5),
-    nD20: z.number().min(1.32).max(1.54),
-    freezingDepression: z.number().nullable().optional(),
-    viscosity: z.number().nullable().optional(),
-    ...sourced,
-  }),
-} as const;
-const data = new URL('../../data/solution/', import.meta.url);
-const read = (name: string) => JSON.parse(readFileSync(new URL(`${name}.json`, data), 'utf8'));
+checkTables('solution', {
+  'sucrose-density-polynomial': polynomialRow(),
+  'water-density-kell': waterDensityRow(),
+  'sucrose-refractive-index': indexRow(),
+  'refractometer-correction-newer': correctionRow(),
+  'refractometer-correction-older': correctionRow(),
+  'sucrose-solubility': solubilityRow(),
+  'sucrose-solubility-equations': solubilityEquationRow(),
+  'boiling-rise-browne': browneRow(),
+  'boiling-rise-equations': riseEquationRow(),
+  'solute-properties': soluteRow(),
+  solutes: soluteNameRow(),
+  constants: constantRow(),
+});
+const read = (name: string) => readTable('solution', name);
 
-describe('tables of the module', () => {
-  test('each file has its schema here', () => {
-    expect(readdirSync(data).sort()).toEqual(
-      Object.keys(rows)
-        .map((name) => `${name}.json`)
-        .sort(),
-    );
-  });
-  test.each(Object.entries(rows))('%s: every row', (name, row) => {
-    const table = read(name);
-    expect(table.table).toBe(name);
-    const parsed = z.array(row).min(1).safeParse(table.rows);
-    expect(parsed.success ? [] : parsed.error.issues.slice(0, 3)).toEqual([]);
-  });
+test('each solute has its row of names, and each name one solute', () => {
+  const names = read('solutes').rows as { id: string; name: string; names: string[] }[];
+  expect(names.map(({ name }) => name)).toEqual([
+    ...new Set((read('solute-properties').rows as { solute: string }[]).map(({ solute }) => solute)),
+  ]);
+  const all = names.flatMap(({ name, names: others }) => [name, ...others]);
+  expect(new Set(all).size).toBe(all.length);
+  expect(() => constant('no-such-row')).toThrow('no-such-row');
 });
 
 const rising = (values: number[]) => values.every((value, i) => i === 0 || value > (values[i - 1] as number));

@@ -237,7 +237,7 @@ describe('plan, record, sheet, charts, sources, errors', () => {
     if (plan.feasible) runSheet(plan);
     keepRecordUntil({ made: '2026-08-14' });
     netWeightCheck(label);
-    dryingCurveChart({ weighings: [{ time: '0 h', weight: '1000 g' }], stopWeight: '188 g', model: 'lewis' });
+    dryingCurveChart({ weighings: [{ time: '0 h', mass: '1000 g' }], stopWeight: '188 g', model: 'lewis' });
     isothermChart({ food: 'kiwifruit', temperature: '30 degC' });
     source('usda-cghc-2015');
   });
@@ -255,7 +255,7 @@ describe('plan, record, sheet, charts, sources, errors', () => {
     // @ts-expect-error a record is read from text
     parseRecord({ lot: 'A1' });
     // @ts-expect-error no such model
-    dryingCurveChart({ weighings: [{ time: '0 h', weight: '1000 g' }], stopWeight: '188 g', model: 'by eye' });
+    dryingCurveChart({ weighings: [{ time: '0 h', mass: '1000 g' }], stopWeight: '188 g', model: 'by eye' });
     // @ts-expect-error a length is no temperature
     isothermChart({ food: 'kiwifruit', temperature: '30 mm' });
     // @ts-expect-error a source goes by its id

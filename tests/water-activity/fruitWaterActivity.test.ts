@@ -1,17 +1,23 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { foodRows, nameOf } from '../../src/foods/tables';
 import { fruitWaterActivity, keeps } from '../../src/water-activity/index';
 import { foodActivityRows } from '../../src/water-activity/typicalWaterActivity';
 import { codeAndPath as errorOf } from '../helpers/errors';
+import { known } from '../helpers/known';
 
 /** Honey by the food tables (USDA SR28: 82.12 g of sugars in 82.9 g of solids), with water enough to ask about. */
 const HONEY = { solids: 0.7, sugars: 0.7 * (82.12 / 82.9) };
-const fruitOf = (name: string) =>
-  /honey/.test(name) ? { composition: HONEY } : { fruit: name.replace(/ \(.*/, '').replace('prunes', 'prune') };
+const fruitOf = ({ food, form }: (typeof foodActivityRows)[number]) => {
+  const id = food as string;
+  if (/honey/.test(id)) return { composition: HONEY };
+  return { food: form === undefined ? nameOf(id) : `${form} ${nameOf(id)}` };
+};
+const waterActivityOf = (input: Parameters<typeof fruitWaterActivity>[0]) => known(fruitWaterActivity(input));
 
 /** Every published pair of moisture and water activity; dates are in no table of composition. */
 const pairs = foodActivityRows.flatMap((row) =>
-  row.moisture_pct === undefined || row.name === 'dried date' ? [] : [{ ...row, moisture: row.moisture_pct }],
+  row.moisture_pct === undefined || row.food === 'date' ? [] : [{ ...row, moisture: row.moisture_pct }],
 );
 
 describe('against every published pair', () => {
@@ -19,24 +25,24 @@ describe('against every published pair', () => {
     expect(pairs).toHaveLength(13);
   });
 
-  test.each(pairs.map((pair) => [pair.name, pair] as const))('%s: the middle lies in the range', (name, pair) => {
+  test.each(pairs.map((pair) => [pair.printed, pair] as const))('%s: the middle lies in the range', (name, pair) => {
     const [dry, wet] = pair.moisture;
-    const answer = fruitWaterActivity({ ...fruitOf(name), moisture: (dry + wet) / 200 });
+    const answer = waterActivityOf({ ...fruitOf(pair), moisture: (dry + wet) / 200 });
     const middle = (pair.low + pair.high) / 2;
     expect(answer.range.low).toBeLessThanOrEqual(middle);
     expect(answer.range.high).toBeGreaterThanOrEqual(middle);
     expect(Math.abs(answer.waterActivity - middle)).toBeLessThan(/fig/.test(name) ? 0.115 : 0.08);
   });
 
-  test.each(pairs.map((pair) => [pair.name, pair] as const))(
+  test.each(pairs.map((pair) => [pair.printed, pair] as const))(
     '%s: neither end is wetter than the range',
-    (name, pair) => {
+    (_, pair) => {
       for (const [moisture, activity] of [
         [pair.moisture[0], pair.low],
         [pair.moisture[1], pair.high],
       ] as const) {
         if (moisture < 14) continue;
-        expect(fruitWaterActivity({ ...fruitOf(name), moisture: moisture / 100 }).range.high).toBeGreaterThanOrEqual(
+        expect(waterActivityOf({ ...fruitOf(pair), moisture: moisture / 100 }).range.high).toBeGreaterThanOrEqual(
           activity,
         );
       }
@@ -46,17 +52,17 @@ describe('against every published pair', () => {
   // nyag-wateractivity: fresh fruit 0.98 and above; jams and jellies 0.60 to 0.85
   test.each(['apple', 'apricot', 'peach', 'pear', 'plum', 'strawberry', 'raspberry', 'blueberry', 'grape', 'fig'])(
     'fresh %s is at 0.97 or above',
-    (fruit) => {
-      const wettest = fruitWaterActivity({ fruit, moisture: 0.2 }).moistureRange[1];
-      expect(fruitWaterActivity({ fruit, moisture: wettest }).waterActivity).toBeGreaterThan(0.97);
+    (food) => {
+      const wettest = waterActivityOf({ food, moisture: 0.2 }).moistureLimits.high;
+      expect(waterActivityOf({ food, moisture: wettest }).waterActivity).toBeGreaterThan(0.97);
     },
   );
 
   test.each(['strawberry', 'apricot', 'raspberry', 'plum'])(
     '%s jam at the moisture of the food tables is at 0.75 to 0.87',
-    (fruit) => {
+    (food) => {
       // USDA SR28: jam and preserves 30.47 % water; recalled range of jams 0.75 to 0.86
-      const jam = fruitWaterActivity({ fruit, moisture: 0.3047, addedSugar: 1, inverted: '33 %' });
+      const jam = waterActivityOf({ food, moisture: 0.3047, sugarToFruit: 1, inverted: '33 %' });
       expect(jam.waterActivity).toBeGreaterThan(0.75);
       expect(jam.waterActivity).toBeLessThan(0.87);
     },
@@ -70,8 +76,8 @@ describe('properties', () => {
         fc.constantFrom('apple', 'peach', 'raspberry', 'grape'),
         fc.double({ min: 0.15, max: 0.4, noNaN: true }),
         fc.double({ min: 0.05, max: 1, noNaN: true }),
-        (fruit, moisture, addedSugar) => {
-          const at = (input: object) => fruitWaterActivity({ fruit, moisture, addedSugar, ...input }).waterActivity;
+        (food, moisture, sugarToFruit) => {
+          const at = (input: object) => waterActivityOf({ food, moisture, sugarToFruit, ...input }).waterActivity;
           expect(at({ moisture: moisture * 0.99 + 0.0014 })).toBeLessThanOrEqual(
             at({}) + (moisture <= 0.14 ? 0 : 1e-12),
           );
@@ -82,52 +88,90 @@ describe('properties', () => {
   });
 
   test('the fruit by name and by its own composition say the same', () => {
-    const named = fruitWaterActivity({ fruit: 'fig', moisture: 0.2 });
-    const own = fruitWaterActivity({
-      composition: { solids: 1 - named.moistureRange[1], sugars: 0.1626, acid: 0.004 },
+    const named = waterActivityOf({ food: 'fig', moisture: 0.2 });
+    const own = waterActivityOf({
+      composition: { solids: 1 - named.moistureLimits.high, sugars: 0.1626, acid: 0.004 },
       moisture: 0.2,
     });
     expect(own.waterActivity).toBeCloseTo(named.waterActivity, 2);
     expect(own.basis[0]?.kind).toBe('measured');
   });
 
-  test('a fruit of much fibre says on which side it errs', () => {
-    expect(fruitWaterActivity({ fruit: 'raspberry', moisture: 0.2 }).cautions.map(({ id }) => id)).toContain(
-      'fibre-holds-water',
+  test('a fruit of much fiber says on which side it errs', () => {
+    expect(waterActivityOf({ food: 'raspberry', moisture: 0.2 }).cautions.map(({ id }) => id)).toContain(
+      'fiber-holds-water',
     );
-    expect(fruitWaterActivity({ fruit: 'grape', moisture: 0.2 }).cautions.map(({ id }) => id)).not.toContain(
-      'fibre-holds-water',
+    expect(waterActivityOf({ food: 'grape', moisture: 0.2 }).cautions.map(({ id }) => id)).not.toContain(
+      'fiber-holds-water',
     );
   });
 
   test('its range goes straight into keeps', () => {
-    expect(keeps({ waterActivity: fruitWaterActivity({ fruit: 'raisins', moisture: 0.15 }).range }).verdict).toBe(
+    expect(keeps({ waterActivity: waterActivityOf({ food: 'raisins', moisture: 0.15 }).range }).verdict).toBe(
       'may spoil',
     );
-    expect(keeps({ waterActivity: fruitWaterActivity({ fruit: 'apple', moisture: 0.5 }).range }).verdict).toBe(
-      'not safe',
-    );
+    expect(keeps({ waterActivity: waterActivityOf({ food: 'apple', moisture: 0.5 }).range }).verdict).toBe('not safe');
   });
 });
 
 describe('refusals', () => {
   const bad: [string, unknown, [string, string]][] = [
-    ['too dry', { fruit: 'apple', moisture: 0.139 }, ['OUT_OF_RANGE', 'moisture']],
-    ['wetter than fresh', { fruit: 'apple', moisture: 0.9 }, ['OUT_OF_RANGE', 'moisture']],
-    ['wetter than fruit and sugar', { fruit: 'apple', moisture: 0.6, addedSugar: 1 }, ['OUT_OF_RANGE', 'moisture']],
-    ['more sugar than leaves water', { fruit: 'apple', moisture: 0.2, addedSugar: 9 }, ['OUT_OF_RANGE', 'addedSugar']],
-    ['an unknown fruit', { fruit: 'brick', moisture: 0.2 }, ['UNKNOWN_NAME', 'fruit']],
-    ['no fruit', { moisture: 0.2 }, ['MISSING', 'fruit']],
-    ['both', { fruit: 'apple', composition: HONEY, moisture: 0.2 }, ['CONTRADICTION', 'fruit']],
+    ['too dry', { food: 'apple', moisture: 0.139 }, ['OUT_OF_RANGE', 'moisture']],
+    ['wetter than fresh', { food: 'apple', moisture: 0.9 }, ['OUT_OF_RANGE', 'moisture']],
+    ['wetter than fruit and sugar', { food: 'apple', moisture: 0.6, sugarToFruit: 1 }, ['OUT_OF_RANGE', 'moisture']],
+    [
+      'more sugar than leaves water',
+      { food: 'apple', moisture: 0.2, sugarToFruit: 9 },
+      ['OUT_OF_RANGE', 'sugarToFruit'],
+    ],
+    ['an unknown fruit', { food: 'brick', moisture: 0.2 }, ['UNKNOWN_NAME', 'food']],
+    ['no fruit', { moisture: 0.2 }, ['MISSING', 'food']],
+    ['both', { food: 'apple', composition: HONEY, moisture: 0.2 }, ['CONTRADICTION', 'food']],
     [
       'more sugar than solids',
       { composition: { solids: 0.1, sugars: 0.2 }, moisture: 0.2 },
       ['CONTRADICTION', 'composition'],
     ],
-    ['inverted without sugar', { fruit: 'apple', moisture: 0.2, inverted: 0.3 }, ['CONTRADICTION', 'inverted']],
-    ['dry-basis moisture', { fruit: 'apple', moisture: 1.2 }, ['OUT_OF_RANGE', 'moisture']],
+    ['inverted without sugar', { food: 'apple', moisture: 0.2, inverted: 0.3 }, ['CONTRADICTION', 'inverted']],
+    ['dry-basis moisture', { food: 'apple', moisture: 1.2 }, ['OUT_OF_RANGE', 'moisture']],
   ];
   test.each(bad)('%s', (_, input, expected) => {
     expect(errorOf(() => fruitWaterActivity(input as never))).toEqual(expected);
   });
+});
+
+test('dried fruit with a name of its own is worked out from the fresh one', () => {
+  for (const [dried, fresh] of [
+    ['raisins', 'grape'],
+    ['sultanas', 'grape'],
+    ['prunes', 'plum'],
+    ['dried apples', 'apple'],
+  ] as const) {
+    const one = waterActivityOf({ food: dried, moisture: 0.2 });
+    expect(one.waterActivity).toBe(waterActivityOf({ food: fresh, moisture: 0.2 }).waterActivity);
+  }
+});
+
+test('the basis names the tables of composition, the equations and the published pairs', () => {
+  const { basis } = waterActivityOf({ food: 'apple', moisture: 0.2 });
+  expect(
+    basis.filter(({ of, note }) => of === 'waterActivity' && /of the fruit/.test(note ?? '')).length,
+  ).toBeGreaterThan(1);
+  expect(basis.map(({ source }) => source)).toEqual(
+    expect.arrayContaining(['baeza-2010', 'ross-1975', 'gdv-container']),
+  );
+});
+
+test('every food of the pantry has an answer or a no', () => {
+  for (const { name } of foodRows) {
+    let answer: ReturnType<typeof fruitWaterActivity>;
+    try {
+      answer = fruitWaterActivity({ food: name, moisture: 0.2 });
+    } catch (error) {
+      // a dry food holds less water than that before any is taken out
+      expect(error).toMatchObject({ code: 'OUT_OF_RANGE', path: 'moisture' });
+      continue;
+    }
+    if (!answer.known) expect(answer.reason.code).toBe('no-composition');
+  }
 });

@@ -276,3 +276,32 @@ describe('bad input', () => {
     expect(brine.waterActivity).toBeLessThan(0.7523);
   });
 });
+
+test('freezing water has the activity 1, and a point above 0 degC is refused', () => {
+  expect(solutionWaterActivity({ freezingPoint: '0 degC' }).waterActivity).toBe(1);
+  expect(solutionWaterActivity({ freezingPoint: '23.126 degF' }).waterActivity).toBeCloseTo(0.9532, 3);
+  expect(errorOf(() => solutionWaterActivity({ freezingPoint: '1 degC' }))).toEqual(['OUT_OF_RANGE', 'freezingPoint']);
+  expect(errorOf(() => solutionWaterActivity({ freezingPoint: '-41 degC' }))).toEqual([
+    'OUT_OF_RANGE',
+    'freezingPoint',
+  ]);
+  const both = { freezingPoint: '-2 degC', water: '1 kg', solutes: { sugar: '1 kg' } };
+  expect(errorOf(() => solutionWaterActivity(both as never))[0]).toBe('UNKNOWN_FIELD');
+});
+
+// sucrose of 10 to 45 % by Norrish and by where it freezes: apart by less than the range says
+test.each([
+  [10, -0.63],
+  [20, -1.46],
+  [30, -2.64],
+  [42, -4.93],
+])('sucrose of %s %% from its freezing point', (brix, degC) => {
+  const { waterActivity } = solutionWaterActivity({
+    water: { value: 100 - brix, unit: 'g' },
+    solutes: { sucrose: { value: brix, unit: 'g' } },
+  });
+  const { range, model } = solutionWaterActivity({ freezingPoint: { value: degC, unit: 'degC' } });
+  expect(model).toBe('freezing point');
+  expect(range.low).toBeLessThanOrEqual(waterActivity);
+  expect(range.high).toBeGreaterThanOrEqual(waterActivity);
+});

@@ -1,170 +1,72 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import * as z from 'zod';
-import { sources } from '../../src/sources/index';
+import { lowAcidByLaw } from '../../src/acid/phLimits';
+import { nameOf } from '../../src/foods/tables';
+import { assumed } from '../../src/water-activity/assumptions';
 import { conditionsAllow, organisms } from '../../src/water-activity/growthLimits';
-import { equilibriumPoints, saturatedSaltHumidity, typicalWaterActivity } from '../../src/water-activity/index';
+import { saturatedSaltHumidity, sorption } from '../../src/water-activity/index';
 import { isothermEquations } from '../../src/water-activity/isothermEquations';
 import * as models from '../../src/water-activity/models';
+import { tables } from '../../src/water-activity/schemas';
+import { soluteOf } from '../../src/water-activity/solutes';
+import { known } from '../helpers/known';
+import { checkTables, expectFolder } from '../helpers/tables';
 import recalledLimits from './recalledLimits.json';
 
-const sourced = {
-  source: z.string(),
-  locator: z.string().min(1),
-  obtained: z.enum(['read', 'read-secondary', 'memory', 'computed', 'derived']),
-  seen: z.enum(['original', 'reproduction', 'citation']).optional(),
-  notes: z.string().min(1).optional(),
-};
-const number = z.number();
-const maybe = number.nullable();
-const ratio = number.min(0).max(1);
-const text = z.string().min(1);
-const named = { name: text, synonyms: z.array(text) };
-const pair = z.tuple([number, number]);
-const limits = {
-  organism: text,
-  aw_min: ratio.nullable(),
-  pH_min: maybe,
-  pH_max: maybe,
-  t_min_degC: maybe,
-  t_max_degC: maybe,
-};
-
-/** The shape of a row of each table. */
-const shapes = {
-  'activity-bands': { low: ratio, high: ratio, inhibited_below: text, foods: text },
-  'extended-debye-huckel': {
-    salt: text,
-    A: number,
-    B: number,
-    C: number,
-    D: number,
-    E: number,
-    beta: number,
-    max_m: number.positive(),
-  },
-  'food-water-activity': { ...named, low: ratio, high: ratio, printed: text, moisture_pct: pair.optional() },
-  glycerol: {
-    a12: number,
-    a21: number,
-    b12: number,
-    b21: number,
-    v1: number.positive(),
-    v2: number.positive(),
-    t_min_K: number,
-    t_max_K: number,
-  },
-  grover: { ...named, ingredient: text, E: number.min(0) },
-  'growth-limits': { ...limits, aw_opt: maybe, pH_opt: text.nullable() },
-  'growth-limits-older': { ...limits, printed: z.strictObject({ aw: z.string(), pH: z.string(), t_degC: z.string() }) },
-  'growth-limits-others': limits,
-  'growth-limits-groups': {
-    organism: text,
-    kind: z.enum(['pathogen', 'bacterium', 'yeast', 'mold']),
-    aw_min_low: ratio,
-    aw_min_high: ratio,
-    printed: z.tuple([text, text]),
-  },
-  'isotherm-equations': { model: text, formula: text, inverse: z.string() },
-  'isotherm-points': { ...named, temperature_degC: number, aw: ratio, X_g_per_g_dry: number.positive() },
-  isotherms: {
-    ...named,
-    state: z.string(),
-    model: text,
-    temperature_degC: pair.nullable(),
-    awRange: pair.nullable(),
-    parameters: z.record(z.string(), number),
-    caution: text.optional(),
-  },
-  models: { id: text, equation: text, variables: text, validity: text },
-  monolayers: {
-    ...named,
-    state: z.string(),
-    model: z.enum(['BET', 'GAB']),
-    temperature_degC: pair.nullable(),
-    M0_g_per_g_dry: z.tuple([number.positive(), number.positive()]),
-  },
-  norrish: { solute: text, K: number, uncertainty: number.min(0).nullable(), alternative: z.literal(true).optional() },
-  'norrish-log10': { solute: text, k_log10: number, K_natural: number },
-  pitzer: { set: text, salt: text, beta0: number, beta1: number, Cphi: number, max_m: number.positive() },
-  'regulatory-lines': { rule: text, pH: number, aw: ratio.nullable() },
-  'salt-bands': { low: ratio, high: ratio, aw: text, nacl_pct: text, pathogens: text, spoilage: text },
-  'salt-cubic-fits': { salt: text, A0: number, A1: number, A2: number, A3: number },
-  'salt-exponential-fits': {
-    salt: text,
-    compound: text,
-    t_min_degC: number,
-    t_max_degC: number,
-    A: number.positive(),
-    B: number,
-    rh25_pct: number,
-  },
-  'salt-log-fits': { salt: text, k1: number, k2: number },
-  'salt-names': named,
-  'saturated-salts': {
-    salt: text,
-    t_degC: number,
-    rh_pct: number.min(0).max(100),
-    u_pct: number.positive().nullable(),
-    spread_pct: pair.optional(),
-  },
-  'saturated-salts-recalled': { salt: text, t_degC: number, rh_pct: number.min(0).max(100) },
-  solubility: { solute: text, t_degC: number, mass_pct: number.min(0).max(100) },
-  solutes: { ...named, ions: z.number().int().positive(), M_g_mol: number.positive() },
-  'sorption-heats': { ...named, q_kJ_mol: number, u_kJ_mol: number, moisture_g_per_g_dry: pair },
-  'sucrose-equations': { id: text, equation: text, constants: z.record(z.string(), number), range: text },
-  'sugar-moisture': { ...named, state: z.string(), points: z.array(pair).min(1) },
-  tcs: {
-    table: z.enum(['A', 'B']),
-    aw: text,
-    aw_to: number,
-    aw_to_included: z.boolean(),
-    pH: text,
-    pH_to: number,
-    pH_to_included: z.boolean(),
-    class: z.enum(['non-TCS', 'PA']),
-  },
-} as const;
-type Name = keyof typeof shapes;
+type Name = keyof typeof tables;
 const folder = new URL('../../data/water-activity/', import.meta.url);
+const sourceFolder = new URL('../../src/water-activity/', import.meta.url);
 const read = (name: string) => JSON.parse(readFileSync(new URL(`${name}.json`, folder), 'utf8'));
-const known = new Set(sources().map(({ id }) => id));
 const rowsOf = (name: Name) => read(name).rows;
 
-describe.each(Object.entries(shapes))('table %s', (name, shape) => {
-  const table = read(name);
+checkTables('water-activity', Object.fromEntries(Object.entries(tables).map(([name, row]) => [name, row()])));
 
-  test('every row has its shape, and a source of the register', () => {
-    z.strictObject({
-      table: z.literal(name),
-      title: text,
-      columns: z.record(text, z.string()),
-      notes: text.optional(),
-      rows: z.array(z.strictObject({ ...shape, ...sourced })).min(1),
-    }).parse(table);
-    for (const { source } of table.rows) expect(known).toContain(source);
-  });
-
-  test('every column is explained', () => {
-    const common = Object.keys(sourced);
-    const used = new Set<string>(table.rows.flatMap((row: object) => Object.keys(row)));
-    expect([...used].filter((key) => !common.includes(key)).sort()).toEqual(Object.keys(table.columns).sort());
-  });
+test('every table of the folder has its schema', () => {
+  expectFolder('water-activity', Object.keys(tables));
 });
 
-test('every table of the folder has its shape here', () => {
-  const files = readdirSync(folder)
-    .map((file) => file.replace('.json', ''))
-    .filter((name) => name !== 'cautions');
-  expect(files.sort()).toEqual(Object.keys(shapes).sort());
+test('ids are unique in their table', () => {
+  for (const name of Object.keys(tables) as Name[]) {
+    const ids = rowsOf(name).flatMap(({ id }: { id?: string }) => id ?? []);
+    expect(new Set(ids).size, name).toBe(ids.length);
+  }
+});
+
+test('every assumption is used, and every one used is written', () => {
+  const code = readdirSync(sourceFolder).map((file) => readFileSync(new URL(file, sourceFolder), 'utf8'));
+  const used = code.flatMap((text) => [...text.matchAll(/'([a-z]+(?:-[a-z]+)+)'/g)].map(([, id]) => id));
+  const written = rowsOf('assumptions').map(({ id }: { id: string }) => id);
+  const unused = written.filter(
+    (id: string) => !used.includes(id) && !code.some((text) => text.includes(`assumed('${id}')`)),
+  );
+  expect(unused).toEqual([]);
+  expect(() => assumed('nothing')).toThrow('no assumption');
+});
+
+test('the organisms that go by the law are in the tables of limits, and so are the groups that make people ill', () => {
+  const read = (['growth-limits', 'growth-limits-older', 'growth-limits-others'] as const).flatMap((name) =>
+    rowsOf(name).map(({ organism }: { organism: string }) => organism),
+  );
+  for (const { organism } of rowsOf('growth-by-law')) expect(read).toContain(organism);
+  for (const { organism, kind } of rowsOf('growth-limits-groups'))
+    if (kind === 'pathogen') expect(read).toContain(organism);
+});
+
+test('every part of a mixture of solutes is a solute', () => {
+  for (const { parts } of rowsOf('solute-mixtures')) {
+    expect(parts.reduce((sum: number, { share }: { share: number }) => sum + share, 0)).toBe(1);
+    for (const { solute } of parts) expect(soluteOf(solute).id).toBe(solute);
+  }
+  expect(() => soluteOf('nothing')).toThrow('no solute');
 });
 
 test('every caution is used, and every caution used is written', () => {
   const written = read('cautions').map(({ id }: { id: string }) => id);
-  const here = new URL('../../src/water-activity/', import.meta.url);
-  const code = readdirSync(here).map((file) => readFileSync(new URL(file, here), 'utf8'));
+  const code = readdirSync(sourceFolder).map((file) => readFileSync(new URL(file, sourceFolder), 'utf8'));
   const inCode = code.flatMap((source) => [...source.matchAll(/activityCaution\('([^']+)'\)/g)].map(([, id]) => id));
-  const inData = rowsOf('isotherms').flatMap(({ caution }: { caution?: string }) => caution ?? []);
+  const inData = [...rowsOf('isotherms'), ...rowsOf('sugar-moisture')].flatMap(
+    ({ caution }: { caution?: string }) => caution ?? [],
+  );
   expect([...new Set([...inCode, ...inData])].sort()).toEqual([...written].sort());
 });
 
@@ -193,17 +95,14 @@ test('the two tables of humidity over salts agree within 1 % RH, LiCl in the col
 
 test('the logarithmic fits meet the printed table within 2 % RH at 25 degC', () => {
   for (const { salt } of rowsOf('salt-log-fits')) {
-    const fit = saturatedSaltHumidity({ salt, fit: 'log' }).relativeHumidity;
-    expect(Math.abs(fit - saturatedSaltHumidity({ salt }).relativeHumidity)).toBeLessThan(2);
+    const fit = saturatedSaltHumidity({ solute: salt, fit: 'log' }).relativeHumidity;
+    expect(Math.abs(fit - saturatedSaltHumidity({ solute: salt }).relativeHumidity)).toBeLessThan(0.02);
   }
 });
 
-test('every food of the tables is found by its name and answers with its printed range', () => {
-  for (const { name, low, high } of rowsOf('food-water-activity')) {
-    expect(typicalWaterActivity({ food: name }).waterActivity).toEqual([low, high]);
-  }
-  for (const { name, state, points } of rowsOf('sugar-moisture')) {
-    const series = equilibriumPoints({ food: name }).series.find((one) => one.state === state);
+test('every printed moisture of a sugar is served as printed', () => {
+  for (const { food, state, points } of rowsOf('sugar-moisture')) {
+    const series = known(sorption({ food: nameOf(food) })).series.find((one) => one.state === state);
     expect(series?.points.map(({ waterActivity, moisture }) => [waterActivity, moisture * 100])).toEqual(
       points.map(([aw, x]: [number, number]) => [aw, expect.closeTo(x, 9)]),
     );
@@ -228,7 +127,7 @@ test('the parameter sets of one salt agree within 0.003 up to 4 mol/kg', () => {
 });
 
 test('every equation stands on a row of the table of equations, and every row has its equation', () => {
-  const rows = rowsOf('isotherm-equations').map(({ model }: { model: string }) => model);
+  const rows = rowsOf('isotherm-equations').map(({ id }: { id: string }) => id);
   expect([...new Set(isothermEquations.map(({ row }) => row))].sort()).toEqual([...rows].sort());
 });
 
@@ -275,7 +174,8 @@ describe('growth limits', () => {
     expect(limit('Yersinia enterocolitica')).toBe(0.85); // no limit was read
   });
 
-  test('botulism counts above pH 4.6 and not at it', () => {
+  test('botulism counts above the line of the law and not at it', () => {
+    expect(lowAcidByLaw()).toMatchObject({ pH: 4.6, waterActivityAbove: 0.85 });
     const botulinum = organisms.filter(({ name }) => name.startsWith('Clostridium botulinum'));
     expect(botulinum).toHaveLength(2);
     for (const organism of botulinum) {

@@ -26,8 +26,12 @@ describe('brix', () => {
     expect(thrownBy(() => read(0.65)).message).toContain('did you mean the share 0.65, which is 65 degrees Brix?');
   });
 
-  test('where small readings are real they are read', () => {
-    expect(read(0.5, brix({ small: true }))).toEqual({ brix: 0.5 });
+  test('with its unit a small reading is read, and any other', () => {
+    expect(read('0.5 Brix')).toEqual({ brix: 0.5 });
+    expect(read('65 Brix')).toEqual({ brix: 65 });
+    expect(thrownBy(() => read('0,5 Brix')).code).toBe('WRONG_TYPE');
+    expect(thrownBy(() => read('101 Brix')).code).toBe('OUT_OF_RANGE');
+    expect(thrownBy(() => read(0.5)).message).toContain('write "0.5 Brix"');
   });
 
   test.each([

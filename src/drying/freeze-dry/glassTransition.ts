@@ -1,192 +1,220 @@
 import type * as z from 'zod/mini';
-import collapseTable from '../../../data/drying/collapse.json';
-import fruitTable from '../../../data/drying/glass-transition-fruit.json';
-import sugarTable from '../../../data/drying/glass-transition-sugars.json';
-import formulaTable from '../../../data/drying/gordon-taylor.json';
 import { answer } from '../../common/answer';
-import { lookUp, type Named } from '../../common/names';
 import { fail } from '../../errors/StillroomError';
-import { fields, name, number, optional, readInput, share, temperature } from '../../quantity/fields';
+import { type FoundFood, food, form } from '../../foods/fields';
+import { fields, number, optional, readInput } from '../../quantity/fields';
 import { valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
-import { type Basis, type Caution, joinBasis } from '../../sources/basis';
-import { asTable, basisOf, type Sourced } from '../../sources/table';
+import type { Basis, Caution } from '../../sources/basis';
+import { type NotKnown, notKnown } from '../../sources/no';
+import { basisOf } from '../../sources/table';
+import { moisture as moistureWord } from '../../words/shares';
+import { temperature } from '../../words/temperature';
+import { basisFrom, measured } from '../basis';
 import { caution } from '../cautions';
-import { type ItemRow, itemOf, numberOf } from '../guide/settings';
+import { formAsked, ofForm, rowsFor } from '../pantry';
+import { figure, numberOf } from '../rows';
+import { type GlassSugarRow, glassFormula, glassFruitRows, glassSugarRows } from './tables';
 
-interface FruitRow extends Sourced, Named {
-  readonly printed: string;
-  readonly Tgs_degC?: number | null;
-  readonly k?: number | null;
-}
-interface SugarRow extends Sourced {
-  readonly sugar: string;
-  readonly Tg_degC: number;
-  readonly k_GordonTaylor: number | null;
-}
-interface CollapseRow extends Sourced, Named {
-  readonly printed: string;
-  readonly Tc_degC: readonly [number, number];
-}
+const WATER = glassFormula('glass-transition-water');
+const EQUATION = glassFormula('gordon-taylor');
+const CORRELATION = glassFormula('k-of-sugars');
+/** k of sugars by the straight line of the row, Tg in degC. */
+const constantOf = (degC: number): number => figure(CORRELATION.slope) * degC + figure(CORRELATION.intercept);
 
-const fruits = asTable<FruitRow>(fruitTable).rows;
-const sugars = asTable<SugarRow>(sugarTable).rows;
-const collapses = asTable<CollapseRow>(collapseTable).rows;
-const formulas = asTable<ItemRow>(formulaTable).rows;
-
-const WATER = itemOf(formulas, 'Tg_water');
-const EQUATION = itemOf(formulas, 'GordonTaylor');
-const CORRELATION = itemOf(formulas, 'k_sugar_correlation');
-/** k = 0.0293 Tg + 3.61, Tg in degC: the row's correlation for sugars. */
-const constantOf = (degC: number): number => 0.0293 * degC + 3.61;
-
-/** Solids with both of Gordon and Taylor's constants. */
-interface Solids extends Named {
+/** Dry solids with both of Gordon and Taylor's constants. */
+interface Constants {
   readonly degC: number;
   readonly k: number;
-  readonly row: Sourced;
 }
 
-const SOLIDS: readonly Solids[] = [
-  ...fruits.flatMap((row) =>
-    typeof row.Tgs_degC === 'number' && typeof row.k === 'number'
-      ? [{ name: row.name, ...(row.synonyms ? { synonyms: row.synonyms } : {}), degC: row.Tgs_degC, k: row.k, row }]
-      : [],
+/** Foods and sugars with both constants. */
+const SOLIDS = [
+  ...glassFruitRows.flatMap(({ Tgs_degC: degC, k, ...row }) =>
+    typeof degC === 'number' && typeof k === 'number' ? [{ row, ...linkOf(row), degC, k }] : [],
   ),
-  ...sugars.flatMap((row) =>
-    row.k_GordonTaylor === null ? [] : [{ name: row.sugar, degC: row.Tg_degC, k: row.k_GordonTaylor, row }],
+  ...glassSugarRows.flatMap((row) =>
+    row.k_GordonTaylor === null
+      ? []
+      : [{ row, food: row.food, printed: row.sugar, degC: row.Tg_degC, k: row.k_GordonTaylor }],
   ),
 ];
+function linkOf({ food: id, form: shape, printed }: { food: string; form?: string; printed: string }) {
+  return { food: id, printed, ...(shape === undefined ? {} : { form: shape }) };
+}
 
-const partByMass = () => optional(number('a part by weight, 0 to 1,000', { min: 0, max: 1000 }));
-const schema = fields({
-  food: optional(name('a dried fruit or a sugar')),
+const part = () => optional(number('a part by mass, 0 to 1,000', { min: 0, max: 1000 }));
+const schema = /* @__PURE__ */ fields({
+  /** A dried fruit or a sugar: give this, `sugars` or `solids`. */
+  food: optional(food()),
+  /** How it was dried, where the food names it: `dried`, `freeze-dried`. */
+  form: optional(form()),
+  /** The sugars of a fruit, in parts by mass. */
   sugars: optional(
     fields({
-      fructose: partByMass(),
-      glucose: partByMass(),
-      sucrose: partByMass(),
-      maltose: partByMass(),
-      lactose: partByMass(),
-      sorbitol: partByMass(),
+      /** Parts by mass: 0 to 1,000. */
+      fructose: part(),
+      /** Parts by mass: 0 to 1,000. */
+      glucose: part(),
+      /** Parts by mass: 0 to 1,000. */
+      sucrose: part(),
+      /** Parts by mass: 0 to 1,000. */
+      maltose: part(),
+      /** Parts by mass: 0 to 1,000. */
+      lactose: part(),
+      /** Parts by mass: 0 to 1,000. */
+      sorbitol: part(),
     }),
   ),
+  /** Constants from a source of your own. */
   solids: optional(
     fields({
+      /** Of the dry solids: -150 degC and above. */
       glassTransition: temperature({ min: { value: -150, unit: 'degC' } }),
+      /** Gordon and Taylor's constant, on the water: above 0 to 20. */
       k: number('k above 0 and at most 20', { above: 0, max: 20 }),
     }),
   ),
-  moisture: share({ below: 1 }),
+  /** Wet basis: 0 to below 1, or percent. */
+  moisture: moistureWord({ below: 1 }),
+  /** Temperature of the store, for `state` and `mostMoisture`: -60 to 80 degC. */
   storage: optional(temperature({ min: { value: -60, unit: 'degC' }, max: { value: 80, unit: 'degC' } })),
 });
 export type GlassTransitionInput = z.input<typeof schema>;
 
-export interface GlassTransition {
+/** The glass transition of a food. */
+export interface KnownGlassTransition {
+  /** These tables, or you, hold the constants. */
+  readonly known: true;
   /** Below it the food is a hard glass, above it a rubber that sticks, cakes and collapses. */
   readonly temperature: Quantity<'temperature'>;
   /** At the storage temperature: `glassy`, or `sticky` where the glass has gone soft. */
   readonly state?: 'glassy' | 'sticky';
   /** Most moisture, wet basis, at which it is still a glass at the storage temperature; 0 where it never is. */
   readonly mostMoisture?: number;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind. */
   readonly cautions: readonly Caution[];
 }
+/** The glass transition of a food, or that these tables hold no constants of it. */
+export type GlassTransition = KnownGlassTransition | NotKnown;
 
 /** Gordon and Taylor: Tg = (ws Tgs + k ww Tgw) / (ws + k ww), k on the water. */
-const gordonTaylor = (solids: number, k: number, water: number, moisture: number): number =>
-  ((1 - moisture) * solids + k * moisture * water) / (1 - moisture + k * moisture);
+const gordonTaylor = ({ degC, k }: Constants, water: number, moisture: number): number =>
+  ((1 - moisture) * degC + k * moisture * water) / (1 - moisture + k * moisture);
 
-interface SugarShares {
+interface SugarParts {
   readonly [sugar: string]: number | undefined;
 }
-
-/** A mixture's dry glass transition as the mean by weight, and its k by the sugars' correlation. */
-function mixture(shares: SugarShares, given: unknown): { degC: number; k: number; rows: Sourced[] } {
-  const parts = Object.entries(shares).filter((part): part is [string, number] => (part[1] ?? 0) > 0);
-  const total = parts.reduce((sum, [, part]) => sum + part, 0);
-  if (total === 0) fail('MISSING', 'sugars', given, 'at least one sugar');
-  const rows = parts.map(
-    ([sugar]) => sugars.find((row) => row.sugar === sugar && row.k_GordonTaylor !== null) as SugarRow,
-  );
-  const degC = parts.reduce((sum, [, part], i) => sum + (part / total) * (rows[i] as SugarRow).Tg_degC, 0);
-  return { degC, k: constantOf(degC), rows };
+interface SolidsFound extends Constants {
+  readonly basis: readonly Basis[];
+  readonly estimated: boolean;
 }
 
-function solidsOf(
-  given: z.output<typeof schema>,
-  input: GlassTransitionInput,
-): { degC: number; k: number; basis: Basis[]; estimated: boolean } {
-  const { food, sugars: shares, solids } = given;
-  if ([food, shares, solids].filter((way) => way !== undefined).length !== 1) {
-    fail('CONTRADICTION', 'food', input.food, 'just one of food, sugars and solids');
-  }
-  if (solids !== undefined) {
-    return {
-      degC: valueIn(solids.glassTransition, 'degC'),
-      k: solids.k,
-      basis: [{ of: 'constants of the solids', kind: 'measured' }],
-      estimated: false,
-    };
-  }
-  if (shares !== undefined) {
-    const { degC, k, rows } = mixture(shares, input.sugars);
-    return {
-      degC,
-      k,
-      basis: [
-        ...rows.map((row) => basisOf(row, 'glass transition of the dry sugar')),
-        basisOf(CORRELATION, 'k of sugars'),
-      ],
-      estimated: true,
-    };
-  }
-  const found = lookUp(food as string, SOLIDS, 'food', 'food or sugar with published Gordon-Taylor constants');
+/** A mixture's dry glass transition as the mean by mass, and its k by the correlation for sugars. */
+function mixture(parts: SugarParts, given: unknown): SolidsFound {
+  const used = Object.entries(parts).filter((entry): entry is [string, number] => (entry[1] ?? 0) > 0);
+  const total = used.reduce((sum, [, amount]) => sum + amount, 0);
+  if (total === 0) fail('MISSING', 'sugars', given, 'at least one sugar');
+  const rowOfSugar = (sugar: string): GlassSugarRow =>
+    figure(glassSugarRows.find((row) => row.sugar === sugar && row.k_GordonTaylor !== null));
+  const rows = used.map(([sugar]) => rowOfSugar(sugar));
+  const degC = used.reduce((sum, [sugar, amount]) => sum + (amount / total) * rowOfSugar(sugar).Tg_degC, 0);
   return {
-    degC: found.degC,
-    k: found.k,
-    basis: [basisOf(found.row, `glass transition of ${found.name}`)],
+    degC,
+    k: constantOf(degC),
+    basis: [
+      ...rows.map((row) => basisOf(row, 'temperature', `glass transition of dry ${row.sugar}`)),
+      basisOf(CORRELATION, 'temperature', 'k of sugars'),
+    ],
+    estimated: true,
+  };
+}
+
+/** The constants of a food; nothing where these tables hold none. */
+function ofFood(asked: FoundFood, shape: string | undefined): SolidsFound | undefined {
+  const { rows, lender } = rowsFor(SOLIDS, asked.id, 'glass-transition');
+  // a fruit that is dry is a dried fruit
+  const found = ofForm(rows, shape, ['dried']);
+  if (found === undefined) return undefined;
+  const { degC, k, row, printed } = found;
+  return {
+    degC,
+    k,
+    basis: [basisFrom(row, 'temperature', `glass transition of ${printed}`, lender)],
+    estimated: false,
+  };
+}
+
+const none = ({ name }: FoundFood): NotKnown =>
+  notKnown({
+    code: 'no-glass-transition',
+    text: `these tables hold no Gordon-Taylor constants of ${name} in this form`,
+    instead: 'give the sugars of the fruit in parts by mass, for a rough estimate',
+    basis: [basisOf(EQUATION, 'reason', 'Gordon-Taylor equation')],
+    cautions: [],
+  });
+
+/** The constants by the one way that is given; nothing where these tables hold none of the food. */
+function solidsOf(given: z.output<typeof schema>, input: GlassTransitionInput): SolidsFound | undefined {
+  const { food: asked, sugars, solids } = given;
+  const ways = [asked, sugars, solids].filter((way) => way !== undefined).length;
+  if (ways !== 1) fail('CONTRADICTION', 'food', input.food, 'just one of food, sugars and solids');
+  if (asked !== undefined) return ofFood(asked, formAsked(asked, given.form, input.form));
+  if (given.form !== undefined) fail('CONTRADICTION', 'form', input.form, 'a form only with a food');
+  if (sugars !== undefined) return mixture(sugars, input.sugars);
+  const own = figure(solids);
+  return {
+    degC: valueIn(own.glassTransition, 'degC'),
+    k: own.k,
+    basis: [measured('temperature', 'constants of the solids')],
     estimated: false,
   };
 }
 
 /**
- * The glass transition of dried fruit or sugar at a moisture, and whether it stays a hard glass in store or turns
+ * The glass transition of dried fruit or sugar at a moisture, and whether it stays a hard glass in the store or turns
  * sticky and cakes.
  *
- * Gordon-Taylor: Tg = (ws Tgs + k ww Tgw) / (ws + k ww), wet-basis weight shares, k on the water, Tgw = -135 degC. For a
- * fruit without its own constants give its `sugars`: the dry transition is their mean by weight, a rough estimate.
- * Stickiness begins some degrees above Tg; anything at or above it counts as sticky here.
+ * Gordon-Taylor: Tg = (ws Tgs + k ww Tgw) / (ws + k ww), wet-basis shares, k on the water, Tgw = -135 degC. For a
+ * fruit without its own constants give its `sugars`: the dry transition is their mean by mass, a rough estimate.
+ * Stickiness begins some degrees above Tg; anything at or above it counts as sticky here. Sources: the studies and
+ * tables named in `basis`.
  *
  * @param input.food - a dried fruit or a sugar of the tables (kiwifruit, apple, sucrose ...), or
- * @param input.sugars - parts by weight of fructose, glucose, sucrose, maltose, lactose, sorbitol, or
+ * @param input.form - with `food`: how it was dried, `dried` if not given
+ * @param input.sugars - parts by mass of fructose, glucose, sucrose, maltose, lactose, sorbitol, or
  * @param input.solids - `glassTransition` of the dry solids and `k`, from a source of your own
  * @param input.moisture - wet basis, 0 to below 1 or percent
  * @param input.storage - temperature of the store, for `state` and `mostMoisture`
- * @returns `temperature` in degC
- * @throws StillroomError UNKNOWN_NAME; CONTRADICTION unless just one of food, sugars and solids is given
+ * @returns `temperature` in degC; or `known: false` for a food without constants
+ * @throws StillroomError UNKNOWN_NAME; CONTRADICTION unless you give just one of food, sugars and solids
  *
  * @example
  * ```ts
  * import { glassTransition } from 'stillroom/drying';
  *
  * const kiwi = glassTransition({ food: 'kiwifruit', moisture: '2 %', storage: '70 degF' });
- * kiwi.temperature.value; // ≈ 24.4
- * kiwi.state; // => 'glassy'
- * glassTransition({ food: 'kiwifruit', moisture: '10 %', storage: '70 degF' }).state; // => 'sticky'
+ * kiwi.known && kiwi.temperature.value; // ≈ 24.4
+ * kiwi.known && kiwi.state; // => 'glassy'
  * ```
  */
 export function glassTransition(input: GlassTransitionInput): GlassTransition {
   const given = readInput(schema, input);
-  const { degC, k, basis, estimated } = solidsOf(given, input);
+  const found = solidsOf(given, input);
+  if (found === undefined) return answer(none(figure(given.food)));
+  const { degC, k } = found;
   const water = numberOf(WATER);
-  const transition = gordonTaylor(degC, k, water, given.moisture);
-  const lines = joinBasis(
-    [basisOf(EQUATION, 'Gordon-Taylor equation'), basisOf(WATER, 'glass transition of water')],
-    basis,
-  );
+  const transition = gordonTaylor(found, water, given.moisture);
+  const basis = [
+    basisOf(EQUATION, 'temperature', 'Gordon-Taylor equation'),
+    basisOf(WATER, 'temperature', 'glass transition of water'),
+    ...found.basis,
+  ];
   const store = given.storage === undefined ? undefined : valueIn(given.storage, 'degC');
   return answer({
+    known: true,
     temperature: { value: transition, unit: 'degC' },
     ...(store === undefined
       ? {}
@@ -195,58 +223,11 @@ export function glassTransition(input: GlassTransitionInput): GlassTransition {
           // the equation solved for the moisture at which Tg is the store's temperature
           mostMoisture: store >= degC ? 0 : (degC - store) / (degC - store + k * (store - water)),
         }),
-    basis: lines,
+    basis,
     cautions: [
       caution('powder-cakes'),
-      ...(estimated ? [caution('estimate')] : []),
-      ...(lines.some(({ kind }) => kind === 'recalled') ? [caution('recalled')] : []),
+      ...(found.estimated ? [caution('estimate')] : []),
+      ...(basis.some(({ kind }) => kind === 'recalled') ? [caution('recalled')] : []),
     ],
-  });
-}
-
-const collapseSchema = fields({
-  food: name('a food'),
-  iceTemperature: temperature({ min: { value: -100, unit: 'degC' }, max: { value: 0, unit: 'degC' } }),
-});
-export type FreezeDryCollapseInput = z.input<typeof collapseSchema>;
-
-export interface FreezeDryCollapse {
-  /** `yes` where the ice front is at or above the collapse temperature, `perhaps` within a printed range, else `no`. */
-  readonly collapses: 'yes' | 'perhaps' | 'no';
-  readonly collapseTemperature: { readonly low: Quantity<'temperature'>; readonly high: Quantity<'temperature'> };
-  readonly basis: readonly Basis[];
-  readonly cautions: readonly Caution[];
-}
-
-/**
- * Whether a food collapses into a sticky foam at the temperature of its ice front in the freeze-dryer.
- *
- * The ice front must stay below the collapse temperature. Sugary juices collapse at -41 to -48 degC, so they dry only
- * under a deep vacuum, or when thickened or mixed with less sugary pulp. A food that is not listed may be compared with
- * `food liquids`, -60 to -5 degC.
- *
- * @param input.food - grape juice, apple juice, tomato, potato, coffee extract ...
- * @param input.iceTemperature - of the ice front, -100 to 0 degC: see `frostPoint` and `freezeDryTime`
- * @returns `collapses` and the printed temperature or range, degC
- * @throws StillroomError UNKNOWN_NAME with the nearest names
- *
- * @example
- * ```ts
- * import { freezeDryCollapse } from 'stillroom/drying';
- *
- * freezeDryCollapse({ food: 'grape juice', iceTemperature: '-30 degC' }).collapses; // => 'yes'
- * ```
- */
-export function freezeDryCollapse(input: FreezeDryCollapseInput): FreezeDryCollapse {
-  const { food, iceTemperature } = readInput(collapseSchema, input);
-  const row = lookUp(food, collapses, 'food', 'food with a collapse temperature');
-  const ice = valueIn(iceTemperature, 'degC');
-  const [low, high] = row.Tc_degC;
-  const basis = [basisOf(row, `collapse temperature of ${row.printed}`)];
-  return answer({
-    collapses: ice >= high ? 'yes' : ice >= low ? 'perhaps' : 'no',
-    collapseTemperature: { low: { value: low, unit: 'degC' }, high: { value: high, unit: 'degC' } },
-    basis,
-    cautions: [caution('keep-below-collapse'), ...(row.obtained === 'memory' ? [caution('recalled')] : [])],
   });
 }

@@ -1,199 +1,102 @@
 import type * as z from 'zod/mini';
-import guideTable from '../../../data/drying/guide.json';
-import yieldTable from '../../../data/drying/yields.json';
 import { answer } from '../../common/answer';
-import { nameKey } from '../../common/names';
+import { type FoundFood, food, form } from '../../foods/fields';
+import { foodOf, nameOf } from '../../foods/tables';
 import { GUIDE_DRYING_TEMPERATURE } from '../../heat/dryingHeat';
-import { fields, name, optional, readInput } from '../../quantity/fields';
+import { fields, optional, readInput } from '../../quantity/fields';
 import type { Quantity, Range } from '../../quantity/types';
-import { type Basis, type Caution, joinBasis } from '../../sources/basis';
-import { asTable, basisOf, type Obtained } from '../../sources/table';
+import type { Basis, Caution } from '../../sources/basis';
+import { type NotKnown, notKnown } from '../../sources/no';
+import { basisOf } from '../../sources/table';
+import { basisFrom } from '../basis';
 import { caution } from '../cautions';
-import { type FoodRow, rowsOf } from './foods';
-import { endsOf, numberOf, setting } from './settings';
+import { usualMoisture } from '../moisture/targetMoisture';
+import { dryingKind, fatRowOf, formAsked, isFatty, rowsFor, sharesForm } from '../pantry';
+import { figure } from '../rows';
+import {
+  cutOf,
+  type DryingCut,
+  type DryingSteps,
+  middle,
+  type PrintedDrying,
+  type PrintedYield,
+  printedLine,
+  printedYield,
+  stepsOf,
+  timeRange,
+} from './printedDrying';
+import { type GuideRow, guideRows, setting, yieldRows } from './tables';
 
-type Ends = readonly [number, number];
-
-/** One publication's line for one food. */
-export interface GuideRow extends FoodRow {
-  readonly printed: string;
-  readonly kind: 'fruit' | 'vegetable';
-  readonly forms?: readonly string[];
-  readonly thickness_in?: Ends;
-  readonly preparation: string | null;
-  readonly steamBlanch_minutes: Ends | null;
-  readonly waterBlanch_minutes: Ends | null;
-  readonly syrupBlanch_minutes: number | null;
-  readonly checkSkins_seconds?: { readonly sweet: number; readonly sour: number };
-  readonly sulfur_minutes?: number;
-  readonly hours: Ends | null;
-  readonly drynessTest: string | null;
-}
-
-interface YieldRow extends FoodRow {
-  readonly printed: string;
-  readonly fresh_lb?: number;
-  readonly dried_lb?: Ends;
-  readonly dried_pints?: Ends;
-  readonly ratio?: Ends;
-  readonly overallRatio?: Ends;
-}
-
-const guide = asTable<GuideRow>(guideTable).rows;
-const yields = asTable<YieldRow>(yieldTable).rows;
-
-const schema = fields({
-  food: name('a fruit or a vegetable'),
-  form: optional(name('how it is cut: whole, halves, slices, rings, strips')),
+const schema = /* @__PURE__ */ fields({
+  /** The fruit or vegetable. */
+  food: food(),
+  /** The cut, where you want the hours for one cut: `whole`, `halves`, `slices`, `rings`, `strips`. */
+  form: optional(form()),
 });
 export type DryingGuideInput = z.input<typeof schema>;
 
-/** How thick pieces are cut; both ends the same where one figure is printed. */
-export interface Thickness {
-  readonly low: Quantity<'length'>;
-  readonly high: Quantity<'length'>;
-}
-
-/** What one publication prints. */
-export interface PrintedDrying {
-  readonly preparation?: string;
-  /** The cuts its hours are for. */
-  readonly forms?: readonly string[];
-  readonly thickness?: Thickness;
-  readonly steamBlanch?: Range<Quantity<'time'>>;
-  readonly waterBlanch?: Range<Quantity<'time'>>;
-  readonly syrupBlanch?: Quantity<'time'>;
-  readonly sulfur?: Quantity<'time'>;
-  readonly hours?: Range<Quantity<'time'>>;
-  readonly drynessTest?: string;
-  readonly note?: string;
-  readonly obtained: Obtained;
-  readonly source: string;
-}
-
-/** What fresh produce gives dried, as printed. */
-export interface PrintedYield {
-  /** Fresh weight per dried weight. */
-  readonly ratio: { readonly low: number; readonly high: number };
-  readonly fresh?: Quantity<'mass'>;
-  readonly dried?: { readonly low: Quantity<'mass'>; readonly high: Quantity<'mass'> };
-  readonly driedVolume?: { readonly low: Quantity<'volume'>; readonly high: Quantity<'volume'> };
-  readonly obtained: Obtained;
-  readonly source: string;
-}
-
-export interface DryingGuide {
+/** The printed guide of a food. */
+export interface KnownDryingGuide extends DryingSteps, DryingCut {
+  /** These tables hold a guide for it. */
+  readonly known: true;
+  /** Trade name of the food. */
   readonly food: string;
+  /** Whether it is dried as fruit or as a vegetable. */
   readonly kind: 'fruit' | 'vegetable';
+  /** How the food is readied. */
   readonly preparation: string;
-  /** The cuts that the hours are printed for; none where they are general. */
-  readonly forms?: readonly string[];
-  /** How thick those pieces are, where it is printed. */
-  readonly thickness?: Thickness;
-  readonly steamBlanch?: Range<Quantity<'time'>>;
-  readonly waterBlanch?: Range<Quantity<'time'>>;
-  readonly syrupBlanch?: Quantity<'time'>;
+  /** Of the dryer. */
   readonly temperature: Quantity<'temperature'>;
   /** From the shortest to the longest that any of the publications prints for this cut. */
   readonly hours: Range<Quantity<'time'>>;
-  /** True where no publication prints hours for this food and cut and the general figure is given. */
+  /** True where these tables hold no hours for this food and cut and the general figure is given. */
   readonly hoursAreGeneral: boolean;
+  /** How it feels when dry. */
   readonly drynessTest: string;
   /** Moisture to reach, wet basis. */
   readonly targetMoisture: number;
-  readonly yield: readonly PrintedYield[];
+  /** What fresh food gives dried, as printed. */
+  readonly printedYields: readonly PrintedYield[];
   /** Each publication's own line, those that were read first. */
   readonly printed: readonly PrintedDrying[];
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
-
-const time = (value: number, unit: 'min' | 'h'): Quantity<'time'> => ({ value, unit });
-const middle = ([low, high]: Ends): number => (low + high) / 2;
-const range = (ends: Ends, unit: 'min' | 'h', likely = middle(ends)): Range<Quantity<'time'>> => ({
-  low: time(ends[0], unit),
-  likely: time(likely, unit),
-  high: time(ends[1], unit),
-});
-
-/** The steps of a row, without those it has none of. */
-function steps(row: GuideRow) {
-  return {
-    ...(row.steamBlanch_minutes === null ? {} : { steamBlanch: range(row.steamBlanch_minutes, 'min') }),
-    ...(row.waterBlanch_minutes === null ? {} : { waterBlanch: range(row.waterBlanch_minutes, 'min') }),
-    ...(row.syrupBlanch_minutes === null ? {} : { syrupBlanch: time(row.syrupBlanch_minutes, 'min') }),
-  };
-}
-
-/** The cut that a row's hours are for. */
-const cut = ({ forms, thickness_in: inches }: GuideRow) => ({
-  ...(forms === undefined ? {} : { forms }),
-  ...(inches === undefined
-    ? {}
-    : { thickness: { low: { value: inches[0], unit: 'in' }, high: { value: inches[1], unit: 'in' } } as const }),
-});
-
-function toPrinted(row: GuideRow): PrintedDrying {
-  return {
-    ...(row.preparation === null ? {} : { preparation: row.preparation }),
-    ...cut(row),
-    ...steps(row),
-    ...(row.sulfur_minutes === undefined ? {} : { sulfur: time(row.sulfur_minutes, 'min') }),
-    ...(row.hours === null ? {} : { hours: range(row.hours, 'h') }),
-    ...(row.drynessTest === null ? {} : { drynessTest: row.drynessTest }),
-    ...(row.notes === undefined ? {} : { note: row.notes }),
-    obtained: row.obtained,
-    source: row.source,
-  };
-}
-
-function toYield(row: YieldRow): PrintedYield {
-  const { fresh_lb, dried_lb, dried_pints, ratio } = row;
-  const [low, high] = ratio ?? [
-    (fresh_lb as number) / (dried_lb as Ends)[1],
-    (fresh_lb as number) / (dried_lb as Ends)[0],
-  ];
-  return {
-    ratio: { low, high },
-    ...(fresh_lb === undefined ? {} : { fresh: { value: fresh_lb, unit: 'lb' } }),
-    ...(dried_lb === undefined
-      ? {}
-      : { dried: { low: { value: dried_lb[0], unit: 'lb' }, high: { value: dried_lb[1], unit: 'lb' } } }),
-    ...(dried_pints === undefined
-      ? {}
-      : {
-          driedVolume: { low: { value: dried_pints[0], unit: 'pint' }, high: { value: dried_pints[1], unit: 'pint' } },
-        }),
-    obtained: row.obtained,
-    source: row.source,
-  };
-}
-
-const TARGET = { fruit: setting('residualMoisture_fruit'), vegetable: setting('residualMoisture_vegetable') };
-const PROPERLY_DRIED = setting('residualMoisture_properlyDriedFood');
-
-/** The usual end moisture of a kind, wet basis, and where it is from. */
-export function targetMoistureOf(kind: 'fruit' | 'vegetable'): { targetMoisture: number; basis: Basis[] } {
-  const [low, high] = endsOf(PROPERLY_DRIED);
-  return {
-    targetMoisture: numberOf(TARGET[kind]) / 100,
-    basis: [
-      basisOf(TARGET[kind], `usual moisture of dried ${kind}`),
-      basisOf(PROPERLY_DRIED, `moisture of properly dried food, ${low} to ${high} %`),
-    ],
-  };
-}
+/** The printed guide of a food, or why these tables hold none. */
+export type DryingGuide = KnownDryingGuide | NotKnown;
 
 const fits = (row: GuideRow, forms: readonly string[] | undefined): boolean =>
-  forms === undefined ||
-  row.forms === undefined ||
-  row.forms.some((printed) => forms.some((form) => nameKey(printed) === nameKey(form)));
+  forms === undefined || row.forms === undefined || sharesForm(row.forms, forms);
 
 /** The rows of the cut asked for; with none asked for, those of the first row with hours, never two cuts together. */
-function ofOneCut(rows: readonly GuideRow[], form: string | undefined): GuideRow[] {
+function ofOneCut(rows: readonly GuideRow[], cut: string | undefined): readonly GuideRow[] {
   const first = rows.find((row) => row.hours !== null) ?? rows[0];
-  return rows.filter((row) => fits(row, form === undefined ? first?.forms : [form]));
+  return rows.filter((row) => fits(row, cut === undefined ? first?.forms : [cut]));
 }
+
+const MEATS: readonly string[] = ['meat', 'game', 'poultry'];
+
+/** Why a food has no guide. */
+function none({ id, name }: FoundFood): NotKnown {
+  const fatty = isFatty(id);
+  const meat = MEATS.includes(foodOf(id).kind);
+  const [fat] = fatRowOf(id).rows;
+  return notKnown({
+    code: fatty ? 'too-fatty' : 'no-fruit-or-vegetable',
+    text: fatty
+      ? `these tables hold no drying guide for ${name}: it is too fatty, and fat does not dry`
+      : `these tables hold no drying guide for ${name}, and the general one is for fruit and vegetables`,
+    instead: meat
+      ? [{ text: 'see jerky, which heats the meat first', food: name, form: 'jerky' }]
+      : [{ text: 'keep it refrigerated or frozen', keep: 'freezer' }],
+    basis: fat === undefined ? generalRows('vegetable').map((row) => basisOf(row, 'reason')) : [basisOf(fat, 'reason')],
+    cautions: fatty ? [caution('fat-does-not-dry')] : [],
+  });
+}
+
+const generalRows = (kind: 'fruit' | 'vegetable'): GuideRow[] => guideRows.filter((row) => row.food === kind);
 
 /**
  * The printed drying guide for one food: how to ready it, how hot, how long, how it feels when dry, and to which
@@ -202,68 +105,77 @@ function ofOneCut(rows: readonly GuideRow[], form: string | undefined): GuideRow
  * Publications disagree about hours; `hours` runs from the shortest to the longest printed for the cut (plan with the
  * high end), and `printed` has each line by itself. They are for quality, not for safety: the dryness test decides.
  * Hours belong to a cut and a thickness: without a form they are those of the first cut printed, named in `forms`.
- * Where nothing is printed for the food in this cut, the general hours for fruit or vegetables are given and
- * `hoursAreGeneral` says so. Ask for `"fruit"` or `"vegetable"` for a food that is in no table.
+ * Where these tables hold nothing for the food in this cut, you get the general hours for fruit or vegetables, and
+ * `hoursAreGeneral` says so. Figures of a wider food (cherry for sour cherry) say so in their basis.
  *
- * @param input.food - the fruit or vegetable
- * @param input.form - the cut, where the hours for one cut are wanted: `halves`, `slices`, `whole` ...
- * @returns the guide; `targetMoisture` on wet basis (about 0.2 for fruit, 0.1 for vegetables), `yield` as printed
- * @throws StillroomError UNKNOWN_NAME with the nearest names
+ * Sources: extension guides, each named in `printed` and `basis`.
+ *
+ * @param input.food - the fruit or vegetable; `fruit` or `vegetable` for the general figures
+ * @param input.form - the cut, where you want the hours for one cut: `halves`, `slices`, `whole` ...
+ * @returns the guide; `targetMoisture` on wet basis (about 0.2 for fruit, 0.1 for vegetables), `printedYields`; or
+ *   `known: false` for meat, dairy, fatty food and other food that no guide is for
+ * @throws StillroomError UNKNOWN_NAME with the nearest names; CONTRADICTION for two forms
  *
  * @example
  * ```ts
  * import { dryingGuide } from 'stillroom/drying';
  *
  * const guide = dryingGuide({ food: 'apples', form: 'rings' });
- * guide.hours.high; // => { value: 12, unit: 'h' }
- * guide.temperature; // => { value: 140, unit: 'degF' }
- * guide.targetMoisture; // => 0.2
+ * guide.known && guide.hours.high; // => { value: 12, unit: 'h' }
+ * guide.known && guide.temperature; // => { value: 140, unit: 'degF' }
+ * guide.known && guide.targetMoisture; // => 0.2
  * dryingGuide({ food: 'appel' }); // throws StillroomError UNKNOWN_NAME
  * ```
  */
 export function dryingGuide(input: DryingGuideInput): DryingGuide {
-  const { food: asked, form } = readInput(schema, input);
-  const { food, rows } = rowsOf(asked, guide);
-  const fitting = ofOneCut(rows, form);
+  const { food: asked, form: cut } = readInput(schema, input);
+  const shape = formAsked(asked, cut, input.form);
+  const kind = dryingKind(asked.id);
+  if (kind === undefined) return answer(none(asked));
+  const { rows, lender } = rowsFor(guideRows, asked.id, 'drying');
+  const fitting = ofOneCut(rows, shape);
   const timed = fitting.filter((row) => row.hours !== null);
-  const general = guide.filter((row) => row.food === food.kind);
+  const general = generalRows(kind);
   const hoursAreGeneral = timed.length === 0;
   const hourRows = hoursAreGeneral ? general : timed;
-  const hours = hourRows.map((row) => row.hours as Ends);
+  const hours = hourRows.map((row) => figure(row.hours));
   // the table is sorted with the rows that were read first
-  const lead = (timed[0] ?? fitting[0] ?? rows[0]) as GuideRow;
-  const moisture = targetMoistureOf(food.kind);
-  const yieldRows = yields.filter((row) => row.food === food.name);
-  const used = [...(fitting.length === 0 ? [lead] : fitting), ...(hoursAreGeneral ? general : [])];
-  const basis = joinBasis(
-    used.map((row) => basisOf(row, `drying of ${row.printed}`)),
-    moisture.basis,
-    [basisOf(setting('dryingTemperature_fruitVegetable'), 'temperature of the dryer')],
-    yieldRows.map((row) => basisOf(row, 'yield of dried produce')),
-  );
+  const lead = figure(timed[0] ?? fitting[0] ?? rows[0] ?? general[0]);
+  const moisture = usualMoisture(kind, 'targetMoisture');
+  const yields = rowsFor(yieldRows, asked.id, 'dried-yields');
+  const used = [...new Set([...(fitting.length === 0 ? [lead] : fitting), ...(hoursAreGeneral ? general : [])])];
+  const from = (row: GuideRow) => (general.includes(row) && asked.id !== kind ? nameOf(kind) : lender);
+  const basis = [
+    ...hourRows.map((row) => basisFrom(row, 'hours', `printed for ${row.printed}`, from(row))),
+    ...used.map((row) => basisFrom(row, 'printed[]', `printed for ${row.printed}`, from(row))),
+    ...moisture.basis,
+    basisOf(setting('drying-temperature'), 'temperature', 'of the dryer'),
+    ...yields.rows.map((row) => basisFrom(row, 'printedYields[]', undefined, yields.lender)),
+  ];
   return answer({
-    food: food.name,
-    kind: food.kind,
+    known: true,
+    food: asked.name,
+    kind,
     // the preparation and blanching of another cut would mislead
-    preparation: (fitting.length === 0 ? undefined : lead.preparation) ?? (general[0]?.preparation as string),
-    ...(hoursAreGeneral ? {} : cut(lead)),
-    ...(fitting.length === 0 ? {} : steps(lead)),
+    preparation: (fitting.length === 0 ? undefined : lead.preparation) ?? figure(general[0]?.preparation),
+    ...(hoursAreGeneral ? {} : cutOf(lead)),
+    ...(fitting.length === 0 ? {} : stepsOf(lead)),
     temperature: GUIDE_DRYING_TEMPERATURE,
-    hours: range(
+    hours: timeRange(
       [Math.min(...hours.map(([low]) => low)), Math.max(...hours.map(([, high]) => high))],
       'h',
-      middle(hours[0] as Ends),
+      middle(figure(hours[0])),
     ),
     hoursAreGeneral,
-    drynessTest: (used.find((row) => row.drynessTest !== null) as GuideRow).drynessTest as string,
-    targetMoisture: moisture.targetMoisture,
-    yield: yieldRows.map(toYield),
-    printed: used.map(toPrinted),
+    drynessTest: figure(used.find((row) => row.drynessTest !== null)?.drynessTest),
+    targetMoisture: moisture.moisture,
+    printedYields: yields.rows.map(printedYield),
+    printed: used.map(printedLine),
     basis,
     cautions: [
       caution('dryness-test-decides'),
       caution('condition-dried-fruit'),
-      ...(basis.some(({ kind }) => kind === 'recalled') ? [caution('recalled')] : []),
+      ...(basis.some(({ kind: how }) => how === 'recalled') ? [caution('recalled')] : []),
       caution('follow-local-guidance'),
     ],
   });

@@ -1,32 +1,31 @@
-import fatTable from '../../../data/drying/fat.json';
-import { findNamed, type Named } from '../../common/names';
 import { fail } from '../../errors/StillroomError';
-import { name, optional, share } from '../../quantity/fields';
+import { type FoundFood, food, form } from '../../foods/fields';
+import { figuresFor } from '../../foods/figuresFor';
+import { knownOf } from '../../foods/tables';
+import { optional } from '../../quantity/fields';
 import type { Basis, Caution } from '../../sources/basis';
-import { asTable, basisOf, type Sourced } from '../../sources/table';
+import { basisOf } from '../../sources/table';
+import { fat as fatWord } from '../../words/shares';
+import { basisFrom, measured } from '../basis';
 import { caution } from '../cautions';
-import { DRIED_FOODS } from './foodNames';
-import { numberOf, setting } from './settings';
-
-interface FatRow extends Sourced {
-  readonly food: string;
-  readonly synonyms: readonly string[];
-  readonly fat_percent: number;
-}
-
-const fatty: readonly (Named & { readonly row: FatRow })[] = asTable<FatRow>(fatTable).rows.map((row) => ({
-  name: row.food,
-  synonyms: row.synonyms,
-  row,
-}));
-const LEAN: readonly Named[] = DRIED_FOODS;
-const MOST = setting('fat_most');
+import { fatRowOf, formAsked } from '../pantry';
+import { mostFat, setting } from './tables';
 
 /** The fields of an argument that say what is dried. */
 export const fatFields = {
-  food: optional(name('what is dried: strawberry, avocado, cheese ...')),
-  fat: optional(share({ below: 1 })),
+  /** What is dried, for its fat: a food of the pantry. */
+  food: optional(food()),
+  /** Its form, where the fat depends on it: `ground` beef. */
+  form: optional(form()),
+  /** Its share of fat as it goes in: 0 to below 1, or percent; by `food` if not given. */
+  fat: optional(fatWord({ below: 1 })),
 };
+/** What `fatFields` read. */
+export interface FatGiven {
+  readonly food?: FoundFood | undefined;
+  readonly form?: string | undefined;
+  readonly fat?: number | undefined;
+}
 
 /** What the fat of a food means for drying it. */
 export interface Fat {
@@ -36,36 +35,48 @@ export interface Fat {
   readonly cautions: readonly Caution[];
 }
 
+/** The crafts whose tables hold fruit and vegetables that people dry: less than 1 % of fat, corn and peppers about 2 %. */
+const LEAN_CRAFTS = ['drying', 'dried-yields', 'rehydration', 'dried-storage'];
+const isLean = (id: string): boolean =>
+  LEAN_CRAFTS.some((craft) =>
+    figuresFor(id, craft).some((each) => knownOf(each).some((known) => known.craft === craft)),
+  );
+
 /** The same where a food need not be named, as in plain arithmetic: without one nothing is said of fat. */
-export const fatIfNamed = (food: string | undefined, fat: number | undefined, moisture: number): Fat =>
-  food === undefined && fat === undefined ? { basis: [], cautions: [] } : fatOf(food, fat, moisture);
+export const fatIfNamed = (given: FatGiven, moisture: number, of: string, givenForm: unknown): Fat =>
+  given.food === undefined && given.fat === undefined
+    ? { basis: [], cautions: [] }
+    : fatOf(given, moisture, of, givenForm);
 
 /**
  * How much of a food is fat, by the caller or by the tables, and what to say of it: fat does not dry, and a food that
- * neither knows is never passed over.
+ * neither knows is never passed over. `of` is the answer's field that the fat bears on.
  *
- * @throws StillroomError CONTRADICTION for fat and water that are more than the whole food
+ * @throws StillroomError CONTRADICTION for fat and water that are more than the whole food, or two forms
  */
-export function fatOf(food: string | undefined, fat: number | undefined, moisture: number): Fat {
-  const [row] = food === undefined ? [] : findNamed(food, fatty).map((entry) => entry.row);
-  const share = fat ?? (row === undefined ? undefined : row.fat_percent / 100);
-  if (share === undefined) {
-    const lean = food !== undefined && findNamed(food, LEAN).length > 0;
+export function fatOf(given: FatGiven, moisture: number, of: string, givenForm: unknown): Fat {
+  const { food: named, fat } = given;
+  const shape = formAsked(named, given.form, givenForm);
+  const { rows, lender } = named === undefined ? { rows: [] } : fatRowOf(named.id, shape);
+  const [row] = rows;
+  const part = fat ?? (row === undefined ? undefined : row.fat_percent / 100);
+  if (part === undefined) {
+    const lean = named !== undefined && isLean(named.id);
     return { basis: [], cautions: lean ? [] : [caution('fat-not-known')] };
   }
   if (fat !== undefined && fat + moisture > 1 + 1e-9) {
     fail('CONTRADICTION', 'fat', fat, `at most what the moisture leaves, ${1 - moisture}`);
   }
   return {
-    share,
+    share: part,
     basis: [
       fat === undefined && row !== undefined
-        ? basisOf(row, `fat of ${row.food}`)
-        : { of: 'fat of the food', kind: 'measured' },
-      basisOf(MOST, 'most fat of food to be dried'),
+        ? basisFrom(row, of, `fat of ${row.printed}`, lender)
+        : measured(of, 'fat of the food'),
+      basisOf(setting('fat-most'), of, 'most fat of food to be dried'),
     ],
     cautions: [
-      ...(share > numberOf(MOST) / 100 + 1e-9 ? [caution('fat-does-not-dry')] : []),
+      ...(part > mostFat() / 100 + 1e-9 ? [caution('fat-does-not-dry')] : []),
       ...(fat === undefined && row?.obtained === 'memory' ? [caution('recalled')] : []),
     ],
   };

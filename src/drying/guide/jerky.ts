@@ -1,213 +1,261 @@
 import type * as z from 'zod/mini';
-import jerkyTable from '../../../data/drying/jerky.json';
 import { answer } from '../../common/answer';
-import { choice, fields, length, optional, readInput, temperature, time } from '../../quantity/fields';
+import { food, form } from '../../foods/fields';
+import { choice, fields, optional, readInput } from '../../quantity/fields';
 import { valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
-import { type Basis, type Caution, joinBasis, type Refusal } from '../../sources/basis';
-import { asTable, basisOf, type Sourced } from '../../sources/table';
+import type { Basis, Caution } from '../../sources/basis';
+import { type Instead, type NotTested, notTested } from '../../sources/no';
+import { basisOf } from '../../sources/table';
+import { length } from '../../words/length';
+import { temperature } from '../../words/temperature';
+import { time } from '../../words/time';
 import { caution } from '../cautions';
+import { formAsked } from '../pantry';
+import { figure } from '../rows';
+import {
+  DRYER,
+  HOT_DRYER,
+  keeping,
+  keepingBasis,
+  longEnough,
+  MEAT,
+  OVEN,
+  POULTRY,
+  printed,
+  STRIP,
+  within,
+} from './jerkySteps';
+import type { JerkyRow } from './tables';
 
-interface JerkyRow extends Sourced {
-  readonly id: string;
-  readonly step: string;
-  readonly temperature_degF: readonly [least: number, most: number | null] | null;
-  readonly atLeast?: Quantity<'time'>;
-  readonly thickest_in?: number;
-  readonly keeps?: string;
-  readonly offered: boolean;
-}
-
-const rows = asTable<JerkyRow>(jerkyTable).rows.filter(({ offered }) => offered);
-function step(id: string): JerkyRow {
-  const found = rows.find((row) => row.id === id);
-  if (found === undefined) throw new Error(`no jerky row ${id}`);
-  return found;
-}
-
-const MEAT = step('inside-meat');
-const POULTRY = step('inside-poultry');
-const DRYER = step('dryer-after-heating');
-const HOT_DRYER = step('dryer-before-oven');
-const OVEN = step('oven-after');
-const STRIP: Quantity<'length'> = {
-  value: Math.min(HOT_DRYER.thickest_in as number, OVEN.thickest_in as number),
-  unit: 'in',
-};
-
-/** The least and the most that a row prints, in degF; no most where it prints none. */
-function printed({ temperature_degF: ends }: JerkyRow): { readonly least: number; readonly most: number } {
-  const [least, most] = ends as readonly [number, number | null];
-  return { least, most: most ?? Number.POSITIVE_INFINITY };
-}
-
-/** Whether a temperature is one that the row prints; none given is not. */
-function within(given: Quantity<'temperature'> | undefined, row: JerkyRow): boolean {
-  if (given === undefined) return false;
-  const [value, { least, most }] = [valueIn(given, 'degF'), printed(row)];
-  return value >= least - 1e-9 && value <= most + 1e-9;
-}
-
-/** Whether a time is as long as the row asks for. */
-const longEnough = (given: Quantity<'time'> | undefined, { atLeast }: JerkyRow): boolean =>
-  given !== undefined && atLeast !== undefined && valueIn(given, 'min') >= valueIn(atLeast, 'min') - 1e-9;
-
-const schema = fields({
-  meat: choice('the meat', ['meat', 'beef', 'pork', 'lamb', 'venison', 'game', 'poultry', 'chicken', 'turkey', 'duck']),
+const anyHeat = () => temperature({ max: { value: 300, unit: 'degF' } });
+const schema = /* @__PURE__ */ fields({
+  /** The meat: a food of the pantry, such as beef, venison, chicken. */
+  food: food(),
+  /** Its cut: `strips`, `slices`, `ground`. */
+  form: optional(form()),
+  /** When you heat the meat itself: `before` it dries, `after`, or `none` (if not given). */
   heating: optional(choice('when the meat itself is heated', ['before', 'after', 'none'])),
-  internalTemperature: optional(temperature({ max: { value: 300, unit: 'degF' } })),
-  dryerTemperature: temperature({ max: { value: 300, unit: 'degF' } }),
+  /** What the meat reaches inside before it dries, up to 300 degF; needed with `before`. */
+  internalTemperature: optional(anyHeat()),
+  /** Of the air in the dryer, up to 300 degF. */
+  dryerTemperature: anyHeat(),
+  /** How long it dries; needed with `after`. */
   dryingTime: optional(time()),
-  oven: optional(fields({ temperature: temperature({ max: { value: 600, unit: 'degF' } }), time: time() })),
+  /** The oven after drying; needed with `after`. */
+  oven: optional(
+    fields({
+      /** Of the oven, up to 600 degF. */
+      temperature: temperature({ max: { value: 600, unit: 'degF' } }),
+      /** How long it stands in the oven. */
+      time: time(),
+    }),
+  ),
+  /** Of the strips; needed with `after`. */
   thickness: optional(length()),
 });
 export type JerkyInput = z.input<typeof schema>;
 
 /** A way to make jerky whose heating step is printed. */
 export interface JerkySteps {
+  /** The heating step is one that these tables hold. */
   readonly tested: true;
   /** What the meat must reach inside before it dries, by a thermometer. */
   readonly internalTemperature?: Quantity<'temperature'>;
-  /** Air of the dryer: the least and the most that is printed. */
-  readonly dryer: { readonly low: Quantity<'temperature'>; readonly high: Quantity<'temperature'> };
+  /** Air of the dryer. */
+  readonly dryer: {
+    /** The least that is printed. */
+    readonly low: Quantity<'temperature'>;
+    /** The most that is printed. */
+    readonly high: Quantity<'temperature'>;
+  };
+  /** The least time in the dryer. */
   readonly dryAtLeast?: Quantity<'time'>;
   /** The oven after drying. */
-  readonly oven?: { readonly temperature: Quantity<'temperature'>; readonly time: Quantity<'time'> };
+  readonly oven?: {
+    /** Of the oven. */
+    readonly temperature: Quantity<'temperature'>;
+    /** How long it stands in the oven. */
+    readonly time: Quantity<'time'>;
+  };
+  /** The thickest strip that the steps are for. */
   readonly thickestStrip?: Quantity<'length'>;
-  readonly keeps: { readonly room: string; readonly refrigerator: string; readonly freezer: string };
+  /** How long it keeps, in words. */
+  readonly keeps: {
+    /** Sealed, at room temperature. */
+    readonly room: string;
+    /** In the refrigerator. */
+    readonly refrigerator: string;
+    /** In the freezer. */
+    readonly freezer: string;
+  };
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
-export type Jerky = JerkySteps | Refusal;
-
-const degF = (value: number): Quantity<'temperature'> => ({ value, unit: 'degF' });
+/** The printed steps, or why these tables hold none. */
+export type Jerky = JerkySteps | NotTested;
 
 /**
- * Whether a way of making jerky holds the heating step that makes it safe, and the printed steps; refused otherwise.
+ * Whether a way of making jerky has the heating step that makes it safe, and the printed steps; refused otherwise.
  *
  * Either the meat reaches 160 degF inside (poultry 165 degF) before it dries at 130 to 140 degF; or strips of 1/4 in
  * or less dry at 145 to 155 degF for at least 6 hours and then stand 10 minutes in an oven at 275 degF (not for
- * poultry). Drying alone is refused at every temperature, a dryer or an oven hotter than printed as well as a cooler
- * one (a hot dryer hardens the outside over a wet middle), and old directions at 120 degF are never offered.
+ * poultry). Drying alone is refused at every temperature; so is a dryer or an oven hotter than printed as well as a
+ * cooler one (a hot dryer hardens the outside over a wet middle), and any food that is not fresh meat or poultry. Old
+ * directions at 120 degF are never offered.
  *
- * @param input.meat - `beef`, `pork`, `lamb`, `venison`, `game`, `meat`; or `poultry`, `chicken`, `turkey`, `duck`
+ * Sources: USDA Food Safety and Inspection Service, Jerky and Food Safety; University of Wisconsin Extension.
+ *
+ * @param input.food - `beef`, `pork`, `lamb`, `venison`, `game`, `meat`; or `poultry`, `chicken`, `turkey`, `duck` ...
+ * @param input.form - its cut; the oven step is for `strips` or `slices` only
  * @param input.heating - `before` drying, `after` it, or `none`; refused if not given
  * @param input.internalTemperature - what the meat reaches inside before drying; needed with `before`
- * @param input.dryerTemperature - of the dryer's air
+ * @param input.dryerTemperature - of the air in the dryer
  * @param input.dryingTime - needed with `after`
  * @param input.oven - `temperature` and `time` of the oven after drying; needed with `after`
  * @param input.thickness - of the strips; needed with `after`
- * @returns the printed steps with `tested: true`, or a refusal with its reason and what to do instead
+ * @returns the printed steps with `tested: true`, or `tested: false` with the reason and what to do instead
  * @throws StillroomError UNKNOWN_NAME, WRONG_DIMENSION
  *
  * @example
  * ```ts
  * import { jerky } from 'stillroom/drying';
  *
- * jerky({ meat: 'beef', dryerTemperature: '140 degF' }).tested; // => false
- * jerky({ meat: 'beef', heating: 'before', internalTemperature: '160 degF', dryerTemperature: '140 degF' }).tested; // => true
+ * jerky({ food: 'beef', dryerTemperature: '140 degF' }).tested; // => false
+ * jerky({ food: 'beef', heating: 'before', internalTemperature: '160 degF', dryerTemperature: '140 degF' }).tested; // => true
  * ```
  */
 export function jerky(input: JerkyInput): Jerky {
   const given = readInput(schema, input);
-  const { heating = 'none' } = given;
-  if (heating === 'before') return answer(heatedBefore(given));
-  if (heating === 'after') return answer(heatedAfter(given));
+  const asked: Asked = { ...given, form: formAsked(given.food, given.form, input.form) };
+  const inside = insideOf(asked);
+  if (inside === undefined) return answer(noMeat(asked));
+  if (given.heating === 'before') return answer(heatedBefore(asked, inside));
+  if (given.heating === 'after') return answer(heatedAfter(asked, inside));
   return answer(
-    refusal(given, 'drying without a heating step leaves dangerous bacteria alive in the meat', heatFirst(given)),
+    refusal(inside, 'no-heating', 'drying without a heating step leaves dangerous bacteria alive in the meat', [
+      heatFirst(inside),
+    ]),
   );
 }
 
-type Given = z.output<typeof schema>;
-const POULTRIES: readonly string[] = ['poultry', 'chicken', 'turkey', 'duck'];
-const isPoultry = ({ meat }: Given): boolean => POULTRIES.includes(meat);
-const insideOf = (given: Given): JerkyRow => (isPoultry(given) ? POULTRY : MEAT);
-const heatFirst = (given: Given): string =>
-  `heat the ${isPoultry(given) ? 'poultry' : 'meat'} to ${printed(insideOf(given)).least} degF inside before it dries`;
+type Asked = Omit<z.output<typeof schema>, 'form'> & { readonly form: string | undefined };
+
+/** The row of the inside temperature; poultry goes before meat where a food is both. */
+const insideOf = ({ food: { id } }: Asked): JerkyRow | undefined =>
+  [POULTRY, MEAT].find(({ foods = [] }) => foods.includes(id));
+const degF = (value: number): Quantity<'temperature'> => ({ value, unit: 'degF' });
+const nounOf = (inside: JerkyRow): string => (inside === POULTRY ? 'poultry' : 'meat');
+const heatFirst = (inside: JerkyRow): Instead => ({
+  text: `heat the ${nounOf(inside)} to ${printed(inside).least} degF inside before it dries`,
+});
 
 const cautions = () => [caution('jerky-heat-first'), caution('jerky-keeps-briefly'), caution('follow-local-guidance')];
 
-function refusal(given: Given, reason: string, instead: string): Refusal {
-  return {
-    tested: false,
-    reason,
+function noMeat({ food: { name } }: Asked): NotTested {
+  return notTested({
+    code: 'not-meat',
+    text: `these tables hold jerky of fresh meat and poultry only, and none of ${name}`,
+    instead: [{ text: 'keep it refrigerated or frozen', keep: 'freezer' }],
+    basis: [basisOf(MEAT, 'reason', 'what the heating step is for'), basisOf(POULTRY, 'reason')],
+    cautions: cautions(),
+  });
+}
+
+const refusal = (inside: JerkyRow, code: string, text: string, instead: readonly Instead[]): NotTested =>
+  notTested({
+    code,
+    text,
     instead,
     basis: [
-      basisOf(insideOf(given), 'inside temperature before drying'),
-      basisOf(DRYER, 'dryer, meat heated before'),
-      basisOf(HOT_DRYER, 'dryer, meat heated afterwards'),
-      basisOf(OVEN, 'oven after drying'),
+      basisOf(inside, 'reason', 'inside temperature before drying'),
+      basisOf(DRYER, 'reason', 'dryer, meat heated before'),
+      basisOf(HOT_DRYER, 'reason', 'dryer, meat heated afterwards'),
+      basisOf(OVEN, 'reason', 'oven after drying'),
     ],
     cautions: cautions(),
-  };
-}
+  });
 
 /** A dryer that is cooler or hotter than the row prints. */
-function wrongDryer(given: Given, row: JerkyRow): Refusal {
+function wrongDryer({ dryerTemperature }: Asked, inside: JerkyRow, row: JerkyRow): NotTested {
   const { least, most } = printed(row);
-  const reason =
-    valueIn(given.dryerTemperature, 'degF') < least
-      ? `a dryer below ${least} degF is too slow to dry before the meat spoils`
-      : `no row of these tables dries jerky above ${most} degF: the outside hardens before the middle is dry`;
-  return refusal(given, reason, `dry at ${least} to ${most} degF`);
+  const instead = [{ text: `dry at ${least} to ${most} degF` }];
+  return valueIn(dryerTemperature, 'degF') < least
+    ? refusal(
+        inside,
+        'dryer-too-cool',
+        `a dryer below ${least} degF is too slow: the meat spoils before it dries`,
+        instead,
+      )
+    : refusal(
+        inside,
+        'dryer-too-hot',
+        `no row of these tables dries jerky above ${most} degF: the outside hardens before the middle is dry`,
+        instead,
+      );
 }
 
-const ROOM = step('keep-room');
-const REFRIGERATOR = step('keep-refrigerator');
-const FREEZER = step('keep-freezer');
-const keeping = () => ({
-  room: ROOM.keeps as string,
-  refrigerator: REFRIGERATOR.keeps as string,
-  freezer: FREEZER.keeps as string,
-});
-const keepingBasis = () => [ROOM, REFRIGERATOR, FREEZER].map((row) => basisOf(row, 'keeping'));
 const dryerOf = (row: JerkyRow) => ({ low: degF(printed(row).least), high: degF(printed(row).most) });
 
-function heatedBefore(given: Given): Jerky {
-  const inside = insideOf(given);
+function heatedBefore(asked: Asked, inside: JerkyRow): Jerky {
   const { least } = printed(inside);
-  if (!within(given.internalTemperature, inside)) {
-    return refusal(given, `the meat must be known to reach ${least} degF inside before it dries`, heatFirst(given));
+  if (!within(asked.internalTemperature, inside)) {
+    return refusal(
+      inside,
+      'inside-too-cool',
+      `measure that the ${nounOf(inside)} reaches ${least} degF inside before it dries`,
+      [heatFirst(inside)],
+    );
   }
-  if (!within(given.dryerTemperature, DRYER)) return wrongDryer(given, DRYER);
+  if (!within(asked.dryerTemperature, DRYER)) return wrongDryer(asked, inside, DRYER);
   return {
     tested: true,
     internalTemperature: degF(least),
     dryer: dryerOf(DRYER),
     keeps: keeping(),
-    basis: joinBasis(
-      [basisOf(inside, 'inside temperature before drying'), basisOf(DRYER, 'temperature of the dryer')],
-      keepingBasis(),
-    ),
+    basis: [basisOf(inside, 'internalTemperature'), basisOf(DRYER, 'dryer'), ...keepingBasis()],
     cautions: cautions(),
   };
 }
 
-function heatedAfter(given: Given): Jerky {
-  const before = heatFirst(given);
-  if (isPoultry(given)) {
-    return refusal(given, 'the oven step after drying is for strips of meat here, not for poultry', before);
-  }
-  if (given.thickness === undefined || valueIn(given.thickness, 'in') > STRIP.value + 1e-9) {
+/** Why the oven step does not fit this meat and cut, before any temperature is looked at. */
+function notForOven({ form: cut, thickness }: Asked, inside: JerkyRow): NotTested | undefined {
+  const before = heatFirst(inside);
+  if (inside === POULTRY) {
     return refusal(
-      given,
-      'the oven step after drying is for strips of 1/4 in or less',
-      `cut them thinner, or ${before}`,
+      inside,
+      'oven-not-for-poultry',
+      'the oven step after drying is for strips of meat here, not for poultry',
+      [before],
     );
   }
-  if (!within(given.dryerTemperature, HOT_DRYER)) return wrongDryer(given, HOT_DRYER);
-  const dryAtLeast = HOT_DRYER.atLeast as Quantity<'time'>;
-  const { least } = printed(HOT_DRYER);
-  if (!longEnough(given.dryingTime, HOT_DRYER)) {
-    return refusal(
-      given,
-      `before the oven step the strips dry at ${least} degF or above for at least ${dryAtLeast.value} hours`,
+  const forms = [HOT_DRYER, OVEN].every(({ forms: cuts = [] }) => cut === undefined || cuts.includes(cut));
+  if (!forms || thickness === undefined || valueIn(thickness, 'in') > STRIP.value + 1e-9) {
+    return refusal(inside, 'oven-for-thin-strips', 'the oven step after drying is for strips of 1/4 in or less', [
+      { text: 'cut it into strips of 1/4 in or less' },
       before,
-    );
+    ]);
   }
-  const ovenTime = OVEN.atLeast as Quantity<'time'>;
-  if (!within(given.oven?.temperature, OVEN) || !longEnough(given.oven?.time, OVEN)) {
-    return refusal(given, `the oven step is ${ovenTime.value} minutes at ${printed(OVEN).least} degF`, before);
+  return undefined;
+}
+
+function heatedAfter(asked: Asked, inside: JerkyRow): Jerky {
+  const unfit = notForOven(asked, inside);
+  if (unfit !== undefined) return unfit;
+  if (!within(asked.dryerTemperature, HOT_DRYER)) return wrongDryer(asked, inside, HOT_DRYER);
+  const dryAtLeast = figure(HOT_DRYER.atLeast);
+  const { least } = printed(HOT_DRYER);
+  const before = heatFirst(inside);
+  if (!longEnough(asked.dryingTime, HOT_DRYER)) {
+    const text = `before the oven step the strips dry at ${least} degF or above for at least ${dryAtLeast.value} hours`;
+    return refusal(inside, 'dried-too-briefly', text, [before]);
+  }
+  const ovenTime = figure(OVEN.atLeast);
+  if (!within(asked.oven?.temperature, OVEN) || !longEnough(asked.oven?.time, OVEN)) {
+    const text = `the oven step is ${ovenTime.value} minutes at ${printed(OVEN).least} degF`;
+    return refusal(inside, 'wrong-oven', text, [before]);
   }
   return {
     tested: true,
@@ -216,10 +264,13 @@ function heatedAfter(given: Given): Jerky {
     oven: { temperature: degF(printed(OVEN).least), time: ovenTime },
     thickestStrip: STRIP,
     keeps: keeping(),
-    basis: joinBasis(
-      [basisOf(HOT_DRYER, 'temperature of the dryer'), basisOf(OVEN, 'oven after drying')],
-      keepingBasis(),
-    ),
+    basis: [
+      basisOf(HOT_DRYER, 'dryer'),
+      basisOf(HOT_DRYER, 'dryAtLeast'),
+      basisOf(OVEN, 'oven'),
+      basisOf(OVEN, 'thickestStrip'),
+      ...keepingBasis(),
+    ],
     cautions: cautions(),
   };
 }

@@ -1,27 +1,38 @@
 import type * as z from 'zod/mini';
 import { answer } from '../../common/answer';
 import { fail } from '../../errors/StillroomError';
-import { area, choice, count, density, fields, length, mass, optional, readInput, share } from '../../quantity/fields';
+import { choice, fields, optional, readInput, share } from '../../quantity/fields';
 import { roundToStep } from '../../quantity/fractions';
-import { mapRange, turnRange } from '../../quantity/range';
+import { mapRange, sureRange, turnRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
-import { type Basis, type Caution, joinBasis } from '../../sources/basis';
-import { basisOf } from '../../sources/table';
+import type { Basis, Caution } from '../../sources/basis';
+import { basisOf, practiceBasis } from '../../sources/table';
+import { area } from '../../words/area';
+import { count } from '../../words/count';
+import { density } from '../../words/density';
+import { length } from '../../words/length';
+import { ready as readyWord } from '../../words/ready';
+import { measured } from '../basis';
 import { caution } from '../cautions';
-import { endsOf, setting } from './settings';
+import { endsOf, figure, numberOf, practice } from '../rows';
+import { setting } from './tables';
 
-/** The share of a tray that a single layer of pieces covers without touching: what cooks do; no source prints it. */
-const COVER: Range<number> = { low: 0.6, likely: 0.75, high: 0.9 };
-/** Fresh fruit and vegetables weigh about as much as water; most float, a few sink. */
-const PIECE_DENSITY = 1; // g/mL
-const PIECE_THICKNESS: Quantity<'length'> = { value: 0.25, unit: 'in' };
-
-const OVEN = setting('ovenLoad');
+const COVER = practice('tray-cover');
+/** The share of a tray that a single layer of pieces covers without touching. */
+export const trayCover = (): Range<number> => ({
+  low: figure(COVER.low),
+  likely: figure(COVER.likely),
+  high: figure(COVER.high),
+});
+/** g/mL of pieces that nobody has measured. */
+export const pieceDensity = (): number => numberOf(practice('piece-density'));
+const PIECE_INCHES = numberOf(practice('piece-thickness'));
+const OVEN = setting('oven-load');
 
 /** kg of pieces in one layer: area (m2) x thickness (m) x density (kg/m3) x covered share. */
-export const layerMass = (squareMetres: number, metres: number, gramsPerMillilitre: number, cover: number): number =>
-  squareMetres * metres * gramsPerMillilitre * 1000 * cover;
+export const layerMass = (squareMeters: number, meters: number, gramsPerMilliliter: number, cover: number): number =>
+  squareMeters * meters * gramsPerMilliliter * 1000 * cover;
 
 /** The least whole number of lots that hold it; noise of the arithmetic does not add one. */
 export const lotsFor = (amount: number, lot: number): number => roundToStep(amount / lot, 1, 'up').toNumber();
@@ -29,45 +40,59 @@ export const lotsFor = (amount: number, lot: number): number => roundToStep(amou
 /** Pounds for one who measures trays in inches, kilograms for the rest. */
 export const massUnitFor = (unit: string): 'lb' | 'kg' => (unit === 'in2' || unit === 'ft2' ? 'lb' : 'kg');
 
-const schema = fields({
+const schema = /* @__PURE__ */ fields({
+  /** Of one tray: above zero. */
   area: area(),
+  /** Of the pieces: up to 10 cm; 1/4 in if not given. */
   thickness: optional(length({ max: { value: 10, unit: 'cm' } })),
+  /** Share of the tray that the pieces cover, if you know it: above 0 to 1, or percent. */
   cover: optional(share({ above: 0 })),
+  /** Of the pieces: up to 2 g/mL; 1 g/mL if not given. */
   density: optional(density({ max: { value: 2, unit: 'g/mL' } })),
-  ready: optional(mass()),
+  /** Ready food to dry, for `traysNeeded`: a mass above zero. */
+  ready: optional(readyWord()),
+  /** Trays of the dryer, 1 to 1,000, for `loads`; needs `ready`. */
   trays: optional(count('trays', 1, 1000)),
+  /** What it dries in: `dryer` or `oven`. */
   dryer: optional(choice('the dryer', ['dryer', 'oven'])),
 });
 export type TrayLoadInput = z.input<typeof schema>;
 
 export interface TrayLoad {
-  /** Ready produce in one layer on one tray. */
+  /** Ready food in one layer on one tray. */
   readonly perTray: Range<Quantity<'mass'>>;
   /** Trays that `ready` takes: `high` is the number to have at hand. */
   readonly traysNeeded?: Range<number>;
   /** Dryer loads that `ready` takes with `trays` trays. */
   readonly loads?: Range<number>;
   /** The printed limit for one oven load. */
-  readonly ovenLoad?: { readonly low: Quantity<'mass'>; readonly high: Quantity<'mass'> };
+  readonly ovenLoad?: {
+    /** The least that is printed. */
+    readonly low: Quantity<'mass'>;
+    /** The most that is printed. */
+    readonly high: Quantity<'mass'>;
+  };
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind. */
   readonly cautions: readonly Caution[];
 }
 
 /**
- * How much ready produce one dryer tray holds in a single layer, and how many trays or loads an amount takes.
+ * How much ready food one dryer tray holds in a single layer, and how many trays or loads an amount takes.
  *
- * per tray = area x thickness x density x covered share. No publication prints a load per tray area; the covered
+ * per tray = area x thickness x density x covered share. These tables hold no printed load for a tray area; the covered
  * share (0.6 to 0.9 of the tray, pieces not touching) is common practice, so the answer is a range. Weigh one full
  * tray and give its `cover` to do better.
  *
  * @param input.area - of one tray
- * @param input.thickness - of the pieces; 1/4 in if not given
- * @param input.cover - share of the tray the pieces cover, above 0 to 1, if you know it
+ * @param input.thickness - of the pieces, up to 10 cm; 1/4 in if not given
+ * @param input.cover - share of the tray that the pieces cover, above 0 to 1, if you know it
  * @param input.density - of the pieces, up to 2 g/mL; 1 g/mL if not given
- * @param input.ready - ready produce to dry, for `traysNeeded`
+ * @param input.ready - ready food to dry, for `traysNeeded`
  * @param input.trays - trays of the dryer, 1 to 1,000, for `loads`; needs `ready`
  * @param input.dryer - `oven` adds the printed limit of an oven load and keeps `loads` within it
- * @returns weights in the unit of `ready`, otherwise lb for a tray in in2 or ft2 and kg for the rest
+ * @returns masses in the unit of `ready`, otherwise lb for a tray in in2 or ft2 and kg for the rest
  * @throws StillroomError MISSING when `trays` is given without `ready`
  *
  * @example
@@ -81,15 +106,15 @@ export interface TrayLoad {
  */
 export function trayLoad(input: TrayLoadInput): TrayLoad {
   const given = readInput(schema, input);
-  const { thickness = PIECE_THICKNESS, cover, ready, trays, dryer } = given;
+  const { thickness = { value: PIECE_INCHES, unit: 'in' } as const, cover, ready, trays, dryer } = given;
   if (trays !== undefined && ready === undefined) {
-    fail('MISSING', 'ready', undefined, 'the weight of ready produce that the trays are for');
+    fail('MISSING', 'ready', undefined, 'the mass of ready food that the trays are for');
   }
   const unit = ready?.unit ?? massUnitFor(given.area.unit);
-  const perMillilitre = given.density === undefined ? PIECE_DENSITY : valueIn(given.density, 'g/mL');
-  const covers = cover === undefined ? COVER : { low: cover, likely: cover, high: cover };
-  const kilograms = mapRange(covers, (share) =>
-    layerMass(valueIn(given.area, 'm2'), valueIn(thickness, 'm'), perMillilitre, share),
+  const perMilliliter = given.density === undefined ? pieceDensity() : valueIn(given.density, 'g/mL');
+  const covers = cover === undefined ? trayCover() : sureRange(cover);
+  const kilograms = mapRange(covers, (part) =>
+    layerMass(valueIn(given.area, 'm2'), valueIn(thickness, 'm'), perMilliliter, part),
   );
   const readyKg = ready === undefined ? undefined : valueIn(ready, 'kg');
   const [ovenLow, ovenHigh] = endsOf(OVEN);
@@ -106,12 +131,15 @@ export function trayLoad(input: TrayLoadInput): TrayLoad {
       ? {}
       : { loads: turnRange(mapRange(perLoad, (kg) => lotsFor(readyKg, kg))) }),
     ...(oven ? { ovenLoad: { low: quantityIn(ovenLow, 'lb', unit), high: quantityIn(ovenHigh, 'lb', unit) } } : {}),
-    basis: joinBasis(
-      [{ of: 'load = area x thickness x density x covered share', kind: 'equation' }],
-      cover === undefined ? [{ of: 'share of the tray covered, 0.6 to 0.9', kind: 'common-practice' }] : [],
-      given.density === undefined ? [{ of: 'pieces as heavy as water', kind: 'common-practice' }] : [],
-      oven ? [basisOf(OVEN, 'load of an oven, over 2 to 4 trays')] : [],
-    ),
+    basis: [
+      { of: 'perTray', kind: 'equation', note: 'area x thickness x density x covered share' },
+      cover === undefined
+        ? practiceBasis('perTray', 'share of the tray covered, 0.6 to 0.9')
+        : measured('perTray', 'share of the tray covered'),
+      ...(given.density === undefined ? [practiceBasis('perTray', 'pieces as heavy as water')] : []),
+      ...(given.thickness === undefined ? [practiceBasis('perTray', 'pieces 1/4 in thick')] : []),
+      ...(oven ? [basisOf(OVEN, 'ovenLoad', 'load of an oven, over 2 to 4 trays')] : []),
+    ],
     cautions: [caution('estimate')],
   });
 }

@@ -1,34 +1,34 @@
 import type * as z from 'zod/mini';
 import { answer } from '../../common/answer';
-import { fields, readInput, reading, share } from '../../quantity/fields';
+import { fields, readInput, reading } from '../../quantity/fields';
 import { parseShare } from '../../quantity/share';
 import type { ShareInput } from '../../quantity/types';
 import type { Basis, Caution } from '../../sources/index';
-
-/** Where the two ways of stating moisture are defined, and worked. */
-export const MOISTURE_BASES: Basis = {
-  of: 'moisture wet basis = water / (water + solids); dry basis = water / solids',
-  kind: 'equation',
-  source: 'singh-heldman',
-};
+import { moisture as moistureWord } from '../../words/shares';
+import { moistureBasis } from '../basis';
 
 export interface MoistureAnswer {
   /** The moisture on the basis asked for, as a number. */
   readonly moisture: number;
+  /** Where the figure comes from. */
   readonly basis: readonly Basis[];
+  /** What to mind. */
   readonly cautions: readonly Caution[];
 }
 
-const dryBasisSchema = fields({ moisture: share({ below: 1 }) });
+const dryBasisSchema = /* @__PURE__ */ fields({
+  /** Water as a share of the whole mass: 0 to below 1, or percent. */
+  moisture: moistureWord({ below: 1 }),
+});
 export type DryBasisInput = z.input<typeof dryBasisSchema>;
 
 /**
- * Moisture from wet basis (share of the whole weight) to dry basis (water per weight of dry solids).
+ * Turns a moisture on wet basis (a share of the whole mass) into dry basis (water for each part of dry solids).
  *
- * Formula: dry = wet / (1 - wet).
+ * Formula: dry = wet / (1 - wet). Source: Singh and Heldman, Introduction to Food Engineering.
  *
- * @param input.moisture - water as a share of the whole weight: a number from 0 to below 1, or percent
- * @returns `moisture`: water per unit of dry solids; 1 or more for anything that is half water
+ * @param input.moisture - water as a share of the whole mass: a number from 0 to below 1, or percent
+ * @returns `moisture`: water for each part of dry solids; 1 or more where half or more is water
  * @throws StillroomError OUT_OF_RANGE at 1 and above, for pure water has no dry solids
  *
  * @example
@@ -40,23 +40,24 @@ export type DryBasisInput = z.input<typeof dryBasisSchema>;
  */
 export function dryBasis(input: DryBasisInput): MoistureAnswer {
   const { moisture } = readInput(dryBasisSchema, input);
-  return answer({ moisture: moisture / (1 - moisture), basis: [MOISTURE_BASES], cautions: [] });
+  return answer({ moisture: moisture / (1 - moisture), basis: [moistureBasis('moisture')], cautions: [] });
 }
 
-/** Water per weight of dry solids: more than any food holds. */
+/** Water for each part of dry solids: more than any food holds. */
 const WETTEST = 1_000_000;
-const wetBasisSchema = fields({
+const wetBasisSchema = /* @__PURE__ */ fields({
+  /** Water for each part of dry solids: 0 to 1,000,000, or percent (`"400 %"`). */
   moisture: reading<ShareInput, number>((given) => parseShare(given, '', WETTEST)),
 });
 export type WetBasisInput = z.input<typeof wetBasisSchema>;
 
 /**
- * Moisture from dry basis (water per weight of dry solids) to wet basis (share of the whole weight).
+ * Turns a moisture on dry basis (water for each part of dry solids) into wet basis (a share of the whole mass).
  *
- * Formula: wet = dry / (1 + dry).
+ * Formula: wet = dry / (1 + dry). Source: Singh and Heldman, Introduction to Food Engineering.
  *
- * @param input.moisture - water per unit of dry solids: a number from 0, often above 1, or percent (`"400 %"`)
- * @returns `moisture`: water as a share of the whole weight, 0 to 1
+ * @param input.moisture - water for each part of dry solids: a number from 0, often above 1, or percent (`"400 %"`)
+ * @returns `moisture`: water as a share of the whole mass, 0 to below 1
  * @throws StillroomError OUT_OF_RANGE, WRONG_TYPE, NOT_A_QUANTITY
  *
  * @example
@@ -68,5 +69,5 @@ export type WetBasisInput = z.input<typeof wetBasisSchema>;
  */
 export function wetBasis(input: WetBasisInput): MoistureAnswer {
   const { moisture } = readInput(wetBasisSchema, input);
-  return answer({ moisture: moisture / (1 + moisture), basis: [MOISTURE_BASES], cautions: [] });
+  return answer({ moisture: moisture / (1 + moisture), basis: [moistureBasis('moisture')], cautions: [] });
 }

@@ -1,12 +1,20 @@
-import * as z from 'zod/mini';
-import { fail, StillroomError } from '../../errors/StillroomError';
+import { fail } from '../../errors/StillroomError';
+import { reading } from '../../quantity/fields';
+import { sureRange } from '../../quantity/range';
 import { parseShare } from '../../quantity/share';
 import type { Range, ShareInput } from '../../quantity/types';
 
-/** A moisture that is one ratio, or a range of them. */
+/** One moisture, or a range of them. */
 export type MoistureRangeInput =
   | ShareInput
-  | { readonly low: ShareInput; readonly likely: ShareInput; readonly high: ShareInput };
+  | {
+      /** The driest it may be: 0 to below 1, or percent. */
+      readonly low: ShareInput;
+      /** What it most likely is. */
+      readonly likely: ShareInput;
+      /** The wettest it may be. */
+      readonly high: ShareInput;
+    };
 
 const BELOW_ONE = 'a moisture of at least 0 and below 1 (or the same in percent)';
 
@@ -16,15 +24,16 @@ function readOne(given: unknown, path: string): number {
   return value;
 }
 
+const ENDS = ['low', 'likely', 'high'];
+
 function readMoistureRange(given: unknown): Range<number> {
   if (given === undefined) fail('MISSING', '', given, BELOW_ONE);
-  if (typeof given !== 'object' || given === null || Array.isArray(given)) {
-    const value = readOne(given, '');
-    return { low: value, likely: value, high: value };
-  }
+  if (typeof given !== 'object' || given === null || Array.isArray(given)) return sureRange(readOne(given, ''));
   const ends = given as Record<string, unknown>;
-  const unknown = Object.keys(ends).find((key) => !['low', 'likely', 'high'].includes(key));
-  if (unknown !== undefined) fail('UNKNOWN_FIELD', unknown.slice(0, 60), unknown, 'low, likely and high');
+  const unknown = Object.keys(ends).find((key) => !ENDS.includes(key));
+  if (unknown !== undefined) {
+    fail('UNKNOWN_FIELD', unknown.slice(0, 60), unknown, 'one of the fields low, likely, high', { options: ENDS });
+  }
   const range = {
     low: readOne(ends.low, 'low'),
     likely: readOne(ends.likely, 'likely'),
@@ -37,16 +46,4 @@ function readMoistureRange(given: unknown): Range<number> {
 }
 
 /** A field that takes one moisture or `{ low, likely, high }`, wet basis, below 1. */
-export const moistureRange = () =>
-  z.pipe(
-    z.custom<MoistureRangeInput>(() => true),
-    z.transform((given: MoistureRangeInput, context): Range<number> => {
-      try {
-        return readMoistureRange(given);
-      } catch (error) {
-        if (!(error instanceof StillroomError)) throw error;
-        context.issues.push({ code: 'custom', input: given, message: error.message, params: { error } });
-        return z.NEVER as never;
-      }
-    }),
-  );
+export const moistureRange = () => reading<MoistureRangeInput, Range<number>>(readMoistureRange);

@@ -1,22 +1,26 @@
 import type * as z from 'zod/mini';
 import { answer } from '../../common/answer';
-import { fields, mass, optional, readInput, share } from '../../quantity/fields';
+import { fields, optional, readInput, share } from '../../quantity/fields';
 import { mapRange, turnRange } from '../../quantity/range';
 import type { Quantity, Range } from '../../quantity/types';
-import { refuseWetter, shareLeft } from '../../solution/massBalance';
-import { type Basis, type Caution, joinBasis } from '../../sources/basis';
-import { basisOf } from '../../sources/table';
+import { balanceBasis, refuseWetter, shareLeft } from '../../solution/massBalance';
+import type { Basis, Caution } from '../../sources/basis';
+import { targetMoisture as targetMoistureWord } from '../../words/shares';
+import { trimmings as trimmingsWord } from '../../words/trimmings';
 import { caution } from '../cautions';
-import { endsOf, setting } from '../guide/settings';
-import { MOISTURE_BASES } from './moistureBasis';
+import { fatFields, fatIfNamed } from '../guide/fat';
 import { moistureRange } from './moistureRange';
+import { driestMoisture } from './targetMoisture';
 
-const DRIED = setting('residualMoisture_properlyDriedFood');
-
-const schema = fields({
-  trimmings: mass(),
+const schema = /* @__PURE__ */ fields({
+  ...fatFields,
+  /** Sound, washed trimmings: a mass above zero. */
+  trimmings: trimmingsWord(),
+  /** Their moisture, wet basis: 0 to below 1 or percent, one or `{ low, likely, high }`. */
   moisture: moistureRange(),
-  targetMoisture: optional(share({ below: 1 })),
+  /** The moisture when brittle, wet basis: 0 to below 1 or percent; 5 % if not given. */
+  targetMoisture: optional(targetMoistureWord({ below: 1 })),
+  /** Share lost in grinding and sifting: 0 to below 1 or percent; none if not given. */
   loss: optional(share({ below: 1 })),
 });
 export type PowderInput = z.input<typeof schema>;
@@ -26,23 +30,29 @@ export interface Powder {
   readonly dried: Range<Quantity<'mass'>>;
   /** What is left after grinding and sifting. */
   readonly powder: Range<Quantity<'mass'>>;
+  /** The water that goes. */
   readonly waterRemoved: Range<Quantity<'mass'>>;
+  /** The moisture to reach, wet basis. */
   readonly targetMoisture: number;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
 /**
- * Powder from trimmings (peels, cores, ends, strained skins): dried until they snap, ground and sifted.
+ * Powder from trimmings (peels, cores, ends, strained skins): dry them until they snap, grind and sift them.
  *
  * dried = trimmings (1 - moisture) / (1 - target); powder = dried (1 - loss). The target is 5 %, the dry end of what
- * properly dried food holds, for anything moister gums the mill and cakes.
+ * properly dried food holds: anything moister gums up the mill and cakes. Never use pits, kernels, green potato peel or
+ * rhubarb leaves.
  *
- * @param input.trimmings - sound, washed trimmings
- * @param input.moisture - their moisture: one ratio or `{ low, likely, high }`, wet basis
+ * @param input.trimmings - sound, washed trimmings, a mass above zero
+ * @param input.moisture - their moisture: one share or `{ low, likely, high }`, wet basis
  * @param input.targetMoisture - when brittle; 5 % if not given
  * @param input.loss - share lost in grinding and sifting, 0 to below 1; none if not given
- * @returns weights in the unit of `trimmings`
+ * @param input.food - what they are of, for its fat; with `form` or `fat` as in `driedMass`
+ * @returns masses in the unit of `trimmings`
  * @throws StillroomError CONTRADICTION when the target is wetter than the start
  *
  * @example
@@ -53,19 +63,26 @@ export interface Powder {
  * ```
  */
 export function powder(input: PowderInput): Powder {
-  const { trimmings, moisture, targetMoisture = endsOf(DRIED)[0] / 100, loss = 0 } = readInput(schema, input);
+  const given = readInput(schema, input);
+  const { trimmings, moisture, loss = 0 } = given;
+  const usual = driestMoisture('targetMoisture');
+  const targetMoisture = given.targetMoisture ?? usual.moisture;
   refuseWetter(moisture.low, targetMoisture, input.targetMoisture);
+  const fat = fatIfNamed(given, moisture.likely, 'dried', input.form);
   const { value, unit } = trimmings;
   const left = turnRange(mapRange(moisture, (start) => shareLeft(start, targetMoisture)));
   return answer({
-    dried: mapRange(left, (share) => ({ value: value * share, unit })),
-    powder: mapRange(left, (share) => ({ value: value * share * (1 - loss), unit })),
-    waterRemoved: turnRange(mapRange(left, (share) => ({ value: value * (1 - share), unit }))),
+    dried: mapRange(left, (part) => ({ value: value * part, unit })),
+    powder: mapRange(left, (part) => ({ value: value * part * (1 - loss), unit })),
+    waterRemoved: turnRange(mapRange(left, (part) => ({ value: value * (1 - part), unit }))),
     targetMoisture,
-    basis: joinBasis(
-      [MOISTURE_BASES],
-      input.targetMoisture === undefined ? [basisOf(DRIED, 'moisture of properly dried food, the dry end')] : [],
-    ),
-    cautions: [caution('no-pits-in-powder'), caution('powder-cakes'), caution('estimate')],
+    basis: [
+      balanceBasis('dried'),
+      balanceBasis('powder'),
+      balanceBasis('waterRemoved'),
+      ...(given.targetMoisture === undefined ? usual.basis : []),
+      ...fat.basis,
+    ],
+    cautions: [...fat.cautions, caution('no-pits-in-powder'), caution('powder-cakes'), caution('estimate')],
   });
 }

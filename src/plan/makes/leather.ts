@@ -1,20 +1,33 @@
-import { type Leather, leather } from '../../drying/guide/leather';
+import { type LeatherSheets, leather } from '../../drying/guide/leather';
 import { formatQuantity } from '../../quantity/formatQuantity';
 import { scaleRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import { joinBasis, joinCautions } from '../../sources/basis';
-import type { Ingredient, TrayWork } from '../request/dayPlan';
 import type { Wanted } from '../request/planInput';
+import type { Ingredient, TrayWork } from '../request/plannedProduct';
+import { standsBehind } from '../standsBehind';
 import { dryerAt, lotsAs, perUnitKg, richest, trayEnergy } from './dryingLots';
 import { cooked, dried, likelyBetween, taking } from './energyTaken';
-import { commonOf, type Day, leftOut, type Made, massOf, massRange, nameOf, volumeOf, waterOf, within } from './making';
+import {
+  commonOf,
+  type Day,
+  leftOut,
+  leftOutBy,
+  type Made,
+  massOf,
+  massRange,
+  nameOf,
+  volumeOf,
+  waterOf,
+  within,
+} from './making';
 import { kgOfMeasure } from './pantry';
 
 /** Puree spread on sheets; a unit is one sheet on one tray. */
 export function makeLeather(day: Day, wanted: Wanted, product: number, trade: string): Made {
   const { dryer } = day.request.kitchen;
-  if (dryer === undefined) return leftOut(wanted, 'the kitchen has no dryer', 'can or freeze it');
+  if (dryer === undefined) return leftOut(wanted, 'no-dryer', 'the kitchen has no dryer', 'can or freeze it');
   const form = wanted.form ?? 'puree';
   const { water, basis } = waterOf(day, trade);
   const sheet = within(product, () =>
@@ -26,10 +39,16 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
       ...(wanted.moisture === undefined ? {} : { targetMoisture: wanted.moisture }),
     }),
   );
+  if (!sheet.known) return leftOutBy(wanted, sheet);
   if (sheet.hours === undefined) {
-    return leftOut(wanted, 'these tables print no hours for leather that thick', 'spread it 1/4 in deep or less');
+    return leftOut(
+      wanted,
+      'no-hours',
+      'these tables print no hours for leather that thick',
+      'spread it 1/4 in deep or less',
+    );
   }
-  const sheetKg = valueIn(sheet.weightPerSheet, 'kg');
+  const sheetKg = valueIn(sheet.massPerSheet, 'kg');
   const lots = lotsAs(day, trade, form, { low: 1, likely: 1, high: 1 }, sheetKg, product);
   const { times, workBasis, ...common } = commonOf(day, trade, wanted, product, form, perUnitKg(lots));
   const { kitchen } = day.request;
@@ -66,15 +85,14 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
       cookMinutes: cooking.minutes,
       trays: sheetsOf(day, sheet, trays, { hours, readyKg }),
       steps: [
-        `Spread ${formatQuantity(volumeOf(day, sheet.perSheet))} of puree on each lined tray, ${formatQuantity(sheet.thickness)} deep and thicker at the edges.`,
+        `Spread ${formatQuantity(volumeOf(day, sheet.volumePerSheet))} of puree on each lined tray, ${formatQuantity(sheet.thickness)} deep and thicker at the edges.`,
       ],
       basis: joinBasis(
-        sheet.basis,
-        basis,
-        ...lots.yields.map((given) => given.basis),
-        cooking.basis,
-        energy.basis,
-        lemon.basis,
+        standsBehind('products[].trays', sheet.basis),
+        standsBehind('products[].trays.dried', basis),
+        standsBehind('products[].ready', ...lots.yields.map((given) => given.basis)),
+        standsBehind('products[].energy', cooking.basis, energy.basis),
+        standsBehind('products[].recipe', lemon.basis),
         workBasis,
       ),
       cautions: joinCautions(sheet.cautions, ...lots.yields.map(({ cautions }) => cautions)),
@@ -83,7 +101,7 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
 }
 
 /** The lemon juice of so many sheets. */
-const lemonLine = (day: Day, { lemonJuice }: Leather, sheets: number): Ingredient => ({
+const lemonLine = (day: Day, { lemonJuice }: LeatherSheets, sheets: number): Ingredient => ({
   what: 'bottled lemon juice, for light fruit',
   role: 'acid',
   amount: volumeOf(day, quantityIn(lemonJuice.value * sheets, 'tsp', 'tsp')),
@@ -92,16 +110,16 @@ const lemonLine = (day: Day, { lemonJuice }: Leather, sheets: number): Ingredien
 /** The tray work of sheets. */
 function sheetsOf(
   day: Day,
-  sheet: Leather,
+  sheet: LeatherSheets,
   trays: number,
   { hours, readyKg }: { readonly hours: Range<Quantity<'time'>>; readonly readyKg: Range<number> },
 ): TrayWork {
-  const sheetKg = valueIn(sheet.weightPerSheet, 'kg');
+  const sheetKg = valueIn(sheet.massPerSheet, 'kg');
   return {
     where: 'dryer',
     trays,
     perTray: massOf(day, sheetKg),
-    ...(sheet.endWeightPerSheet === undefined ? {} : { stopWeight: massesIn(day, sheet.endWeightPerSheet) }),
+    ...(sheet.driedPerSheet === undefined ? {} : { stopWeight: massesIn(day, sheet.driedPerSheet) }),
     temperature: dryerAt(day, sheet.temperature),
     hours,
     test: sheet.drynessTest,
@@ -110,8 +128,8 @@ function sheetsOf(
 }
 
 /** What a full sheet weighs when it is dry. */
-const endKg = ({ endWeightPerSheet }: Leather): number =>
-  valueIn((endWeightPerSheet as Range<Quantity<'mass'>>).likely, 'kg');
+const endKg = ({ driedPerSheet }: LeatherSheets): number =>
+  valueIn((driedPerSheet as Range<Quantity<'mass'>>).likely, 'kg');
 
 const massesIn = (day: Day, { low, likely, high }: Range<Quantity<'mass'>>): Range<Quantity<'mass'>> =>
   massRange(day, { low: valueIn(low, 'kg'), likely: valueIn(likely, 'kg'), high: valueIn(high, 'kg') });

@@ -35,7 +35,11 @@ export function syrupForJars(strength: SyrupStrength, jar: string): SyrupForJars
     water: (jars) => quantityIn<'volume'>(cups(water, jars), 'cup', 'cup'),
     sugarKg: (jars) => cups(sugar, jars) * sugarCupKg(),
     basis: [
-      basisOf(row, `${strength} syrup for a load of ${byQuarts ? '7 quarts' : '9 pints'}, shared out by the jar`),
+      basisOf(
+        row,
+        'products[].recipe',
+        `${strength} syrup for a load of ${byQuarts ? '7 quarts' : '9 pints'}, shared out by the jar`,
+      ),
     ],
   };
 }

@@ -34,10 +34,10 @@ function simulate({ weighings, until, scaleError, tellScaleError }: Simulation, 
     const last = finish * between(until);
     const series = Array.from({ length: count }, (_, i) => {
       const t = (i * last) / (count - 1);
-      return { time: h(t), weight: g(weight(t) + noise()) };
+      return { time: h(t), mass: g(weight(t) + noise()) };
     });
-    const falls = series.every(({ weight: w }, i) => i === 0 || w.value <= (series[i - 1]?.weight.value ?? 0));
-    if (!falls || (series[count - 1]?.weight.value ?? 0) <= stop) continue;
+    const falls = series.every(({ mass: w }, i) => i === 0 || w.value <= (series[i - 1]?.mass.value ?? 0));
+    if (!falls || (series[count - 1]?.mass.value ?? 0) <= stop) continue;
     made += 1;
     const forecast = finishForecast({
       weighings: series,
@@ -71,9 +71,9 @@ describe('the 90 % interval over 1,000 simulated runs', () => {
 });
 
 const CURVE = [1000, 842, 688, 564, 461, 385];
-const weighings = CURVE.map((weight, i) => ({ time: h(i), weight: g(weight) }));
+const weighings = CURVE.map((weight, i) => ({ time: h(i), mass: g(weight) }));
 const known = (forecast: FinishForecast) => {
-  if (!forecast.known) throw new Error(forecast.reason);
+  if (!forecast.known) throw new Error(forecast.reason.text);
   return forecast;
 };
 
@@ -100,7 +100,7 @@ describe('finishForecast', () => {
 
   it('fits a curve without noise to its own constants', () => {
     // k 0.2, n 1.2, floor 150, start 1000 g: the stop weight 188 g comes at (ln(850/38)/0.2)^(1/1.2) h
-    const series = [0, 1, 2, 3, 4, 5, 6].map((t) => ({ time: h(t), weight: g(150 + 850 * Math.exp(-0.2 * t ** 1.2)) }));
+    const series = [0, 1, 2, 3, 4, 5, 6].map((t) => ({ time: h(t), mass: g(150 + 850 * Math.exp(-0.2 * t ** 1.2)) }));
     const { curve, time, scatter } = known(
       finishForecast({ weighings: series, stopWeight: '188 g', equilibriumWeight: '150 g' }),
     );
@@ -116,9 +116,9 @@ describe('finishForecast', () => {
     const plain = known(finishForecast({ weighings, stopWeight: '188 g', targetMoisture: 0.2 }));
     const pounds = known(
       finishForecast({
-        weighings: weighings.map(({ time, weight }) => ({
+        weighings: weighings.map(({ time, mass }) => ({
           time: { value: time.value * 60, unit: 'min' },
-          weight: { value: weight.value / 453.59237, unit: 'lb' },
+          mass: { value: mass.value / 453.59237, unit: 'lb' },
         })),
         stopWeight: '188 g',
         targetMoisture: 0.2,
@@ -129,7 +129,7 @@ describe('finishForecast', () => {
     expect(pounds.stopWeight.value).toBeCloseTo(188 / 453.59237, 10);
     const tared = known(
       finishForecast({
-        weighings: weighings.map(({ time, weight }) => ({ time, weight: g(weight.value + 300) })),
+        weighings: weighings.map(({ time, mass }) => ({ time, mass: g(mass.value + 300) })),
         stopWeight: '488 g',
         tare: '300 g',
         targetMoisture: 0.2,
@@ -175,30 +175,33 @@ describe('finishForecast', () => {
   });
 
   it('counts the scatter where it is far above the scale', () => {
-    const wild = [1000, 800, 750, 520, 500, 330].map((weight, i) => ({ time: h(i), weight: g(weight) }));
+    const wild = [1000, 800, 750, 520, 500, 330].map((weight, i) => ({ time: h(i), mass: g(weight) }));
     const told = finishForecast({ weighings: wild, stopWeight: '188 g', scaleError: '0.1 g' });
     const untold = finishForecast({ weighings: wild, stopWeight: '188 g' });
     expect(told).toEqual(untold);
   });
 
   it('says when the data cannot tell yet', () => {
-    const flat = [0, 1, 2, 3].map((t) => ({ time: h(t), weight: g(1000) }));
-    expect(finishForecast({ weighings: flat, stopWeight: '188 g' })).toMatchObject({ known: false });
-    const within = [1000, 999, 998, 997].map((weight, i) => ({ time: h(i), weight: g(weight) }));
+    const flat = [0, 1, 2, 3].map((t) => ({ time: h(t), mass: g(1000) }));
+    expect(finishForecast({ weighings: flat, stopWeight: '188 g' })).toMatchObject({
+      known: false,
+      reason: { code: 'no-loss-yet' },
+    });
+    const within = [1000, 999, 998, 997].map((weight, i) => ({ time: h(i), mass: g(weight) }));
     expect(finishForecast({ weighings: within, stopWeight: '188 g', scaleError: '2 g' })).toMatchObject({
       known: false,
     });
     // levelled off above the stop weight: it will never come
-    const level = [1000, 600, 402, 400, 399.5, 399.4].map((weight, i) => ({ time: h(i), weight: g(weight) }));
+    const level = [1000, 600, 402, 400, 399.5, 399.4].map((weight, i) => ({ time: h(i), mass: g(weight) }));
     const answer = finishForecast({ weighings: level, stopWeight: '188 g' });
-    expect(answer.known).toBe(false);
+    expect(answer).toMatchObject({ known: false, reason: { code: 'too-wide' }, stopWeight: g(188) });
     expect(JSON.stringify(answer)).not.toMatch(/null|NaN|Infinity/);
   });
 
   it('stays quick on a long list', () => {
     const long = Array.from({ length: 1000 }, (_, i) => ({
       time: h(i / 200),
-      weight: g(150 + 850 * Math.exp(-0.25 * (i / 200))),
+      mass: g(150 + 850 * Math.exp(-0.25 * (i / 200))),
     }));
     const before = performance.now();
     known(finishForecast({ weighings: long, stopWeight: '188 g', equilibriumWeight: '150 g' }));
@@ -210,25 +213,25 @@ describe('finishForecast', () => {
     ['no weighings', { weighings: undefined }, 'MISSING', 'weighings'],
     [
       'a rising weight',
-      { weighings: [...weighings, { time: h(6), weight: g(386) }] },
+      { weighings: [...weighings, { time: h(6), mass: g(386) }] },
       'CONTRADICTION',
-      'weighings[6].weight',
+      'weighings[6].mass',
     ],
     [
       'a rise above the scale',
-      { scaleError: '1 g', weighings: [...weighings, { time: h(6), weight: g(389) }] },
+      { scaleError: '1 g', weighings: [...weighings, { time: h(6), mass: g(389) }] },
       'CONTRADICTION',
-      'weighings[6].weight',
+      'weighings[6].mass',
     ],
     [
       'a repeated time',
-      { weighings: [...weighings, { time: h(5), weight: g(380) }] },
+      { weighings: [...weighings, { time: h(5), mass: g(380) }] },
       'CONTRADICTION',
       'weighings[6].time',
     ],
     [
       'a time going back',
-      { weighings: [...weighings, { time: h(4), weight: g(380) }] },
+      { weighings: [...weighings, { time: h(4), mass: g(380) }] },
       'CONTRADICTION',
       'weighings[6].time',
     ],

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { leastSquares, studentT } from '../../../src/drying/curve/leastSquares';
-import file from '../strd.json';
+import file from './strd.json';
 
 interface Certified {
   name: string;

@@ -3,7 +3,7 @@ import pantryJson from '../../../data/plan/pantry.json';
 import { type PlanDayInput, planDay } from '../../../src/plan/index';
 import { isAcid, kgOfMeasure, pantryItem } from '../../../src/plan/makes/pantry';
 import { ingredientRows, recipeRows, stepRows } from '../../../src/plan/makes/recipe';
-import { PANTRY } from '../../../src/plan/request/planInput';
+import { PANTRY } from '../../../src/plan/request/pantryItems';
 import { testedProcess } from '../../../src/process/testedProcess';
 import { valueIn } from '../../../src/quantity/scale';
 import type { Quantity } from '../../../src/quantity/types';
@@ -111,9 +111,9 @@ describe('jam', () => {
   ] as const)('%s %o is left out with its reason', (fruit, more, reason) => {
     const answer = plan(fruit, { make: 'jam', ...more });
     expect(answer.products).toEqual([]);
-    expect(answer.leftOut[0]?.reason).toContain(reason);
-    expect(answer.leftOut[0]?.reason).toMatch(/these tables/);
-    expect(answer.leftOut[0]?.instead.length).toBeGreaterThan(20);
+    expect(answer.leftOut[0]?.reason.text).toContain(reason);
+    expect(answer.leftOut[0]?.reason.text).toMatch(/these tables/);
+    expect(answer.leftOut[0]?.instead[0]?.text.length).toBeGreaterThan(20);
   });
   test('fig jam has recipes, but no process: it is not canned', () => {
     expect(plan('fig', { make: 'jam' }).products).toEqual([]);
@@ -126,7 +126,7 @@ describe('jam', () => {
     ['no pot here holds one batch', { pots: [{ volume: '2 quarts' }] }],
     ['no canner here holds', { canners: [{ method: 'boiling-water', holds: { 'half-pint': 5 } }] }],
   ])('%s', (reason, more) => {
-    expect(plan('peach', { make: 'jam' }, more).leftOut[0]?.reason).toContain(reason);
+    expect(plan('peach', { make: 'jam' }, more).leftOut[0]?.reason.text).toContain(reason);
   });
 });
 
@@ -204,7 +204,7 @@ describe('jars by their printed recipe', () => {
   ])('%s as %s takes more than the lot: left out', (food, form, jar) => {
     const answer = plan(food, { make: 'jars', form, jar, method: 'boiling-water' });
     expect(answer.products).toEqual([]);
-    expect(answer.leftOut[0]?.reason).toContain('no printed recipe');
+    expect(answer.leftOut[0]?.reason.text).toContain('no printed recipe');
   });
 });
 

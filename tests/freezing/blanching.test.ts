@@ -1,19 +1,21 @@
 import { describe, expect, test } from 'vitest';
+import { cutOf } from '../../src/freezing/beforeFreezing';
 import { blanching } from '../../src/freezing/index';
+import { nameOf } from '../../src/foods/tables';
 import { BLANCHING } from '../../src/freezing/tables';
 import { expectError } from '../helpers/errors';
 
 const minutesOf = (input: Parameters<typeof blanching>[0]) => {
   const answer = blanching(input);
-  if (!('minutes' in answer)) throw new Error(answer.reason);
+  if (!answer.known) throw new Error(answer.reason.text);
   return answer;
 };
 
 test('every row answers by its own name and form', () => {
   for (const row of BLANCHING) {
-    const form = row.form === '' ? {} : { form: row.form };
+    const form = cutOf(row) === '' ? {} : { form: cutOf(row) };
     const printed = row.waterMinutes ?? row.steamMinutes;
-    expect(minutesOf({ food: row.food, ...form }).minutes).toEqual({ low: printed?.[0], high: printed?.[1] });
+    expect(minutesOf({ food: nameOf(row.food), ...form }).minutes).toEqual({ low: printed?.[0], high: printed?.[1] });
   }
 });
 
@@ -29,7 +31,7 @@ test('steam: printed where it is, else half as long again', () => {
   expect(minutesOf({ food: 'celery', blanchIn: 'steam' }).minutes).toEqual({ low: 4.5, high: 4.5 });
   expect(minutesOf({ food: 'mushrooms', form: 'slices' }).blanchIn).toBe('steam');
   // the second source boils button and medium mushrooms, never slices
-  expect(blanching({ food: 'mushrooms', form: 'slices', blanchIn: 'water' })).toMatchObject({ tested: false });
+  expect(blanching({ food: 'mushrooms', form: 'slices', blanchIn: 'water' })).toMatchObject({ known: false });
   expect(minutesOf({ food: 'mushrooms', form: 'button', blanchIn: 'water' }).minutes).toEqual({ low: 3, high: 3 });
   expect(minutesOf({ food: 'mushrooms', form: 'buttons or quarters' }).minutes).toEqual({ low: 3.5, high: 3.5 });
 });
@@ -40,11 +42,11 @@ test('corn on the cob cools twice as long', () => {
 });
 
 test('water and ice for the weight', () => {
-  expect(minutesOf({ food: 'broccoli', mass: '2 lb' })).toMatchObject({
+  expect(minutesOf({ food: 'broccoli', ready: '2 lb' })).toMatchObject({
     water: { value: 2, unit: 'gallon' },
     ice: { value: 2, unit: 'lb' },
   });
-  expect(minutesOf({ food: 'broccoli', mass: '2 lb', blanchIn: 'steam' }).water).toBeUndefined();
+  expect(minutesOf({ food: 'broccoli', ready: '2 lb', blanchIn: 'steam' }).water).toBeUndefined();
 });
 
 test('a second source stands beside the list, or alone', () => {
@@ -57,12 +59,12 @@ test('a second source stands beside the list, or alone', () => {
 });
 
 test.each(['beets', 'pumpkin', 'winter squash', 'sweet potatoes'])('%s are cooked instead', (food) => {
-  expect(blanching({ food })).toMatchObject({ tested: false, reason: expect.stringContaining('cooked') });
+  expect(blanching({ food })).toMatchObject({ known: false, reason: { text: expect.stringContaining('cooked') } });
 });
 
 test('beets are cooked by size, as two pages print', () => {
   const answer = blanching({ food: 'beets' });
-  expect('instead' in answer && answer.instead).toBe(
+  expect(!answer.known && answer.instead[0]?.text).toBe(
     'Cook it until tender, 25 to 30 min (2 in across), 45 to 50 min (medium); cool it and pack it.',
   );
 });
@@ -140,7 +142,7 @@ test('a minute more from 5,000 ft, and as long to cool', () => {
 });
 
 test('leafy greens take twice the water', () => {
-  expect(minutesOf({ food: 'spinach', mass: '2 lb' }).water).toEqual({ value: 4, unit: 'gallon' });
+  expect(minutesOf({ food: 'spinach', ready: '2 lb' }).water).toEqual({ value: 4, unit: 'gallon' });
 });
 
 test.each([
@@ -148,7 +150,7 @@ test.each([
   ['green pepper', 'dices'],
   ['zucchini', 'grated'],
 ])('%s, %s: frozen raw, as printed', (food, form) => {
-  expect(blanching({ food, form })).toMatchObject({ tested: false, reason: expect.stringContaining('no blanching') });
+  expect(blanching({ food, form })).toMatchObject({ known: false, reason: { text: expect.stringContaining('no blanching') } });
 });
 
 test('bad input', () => {
@@ -157,5 +159,5 @@ test('bad input', () => {
   expectError(() => blanching({ food: 'asparagus', form: 'purple' }), 'UNKNOWN_NAME', 'form');
   expectError(() => blanching({ food: 'asparagus', form: 'stalk' }), 'UNKNOWN_NAME', 'form');
   expectError(() => blanching({ food: 'granite' }), 'UNKNOWN_NAME', 'food');
-  expectError(() => blanching({ food: 'broccoli', mass: '2 cups' as never }), 'WRONG_DIMENSION', 'mass');
+  expectError(() => blanching({ food: 'broccoli', ready: '2 cups' as never }), 'WRONG_DIMENSION', 'ready');
 });

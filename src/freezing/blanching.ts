@@ -182,7 +182,7 @@ export function blanching(input: BlanchingInput): Blanching | NotKnown {
   const first = beforeFreezingOf(asked.id, wanted);
   if (first === undefined) return answer(notInTables(asked.name));
   if (first.does === 'cook' || first.does === 'raw') return answer(notBlanched(asked.name, first.does, first.rows));
-  const row = oneRow(first.does === 'blanch' ? first.rows : [], asked.id, wanted, blanchIn);
+  const row = oneRow(first.does === 'blanch' ? first.rows : [], asked.id, input.form, blanchIn);
   const bath = blanchIn ?? (row.waterMinutes === null ? 'steam' : 'water');
   const cut = cutOf(row);
   const timed = minutesOf(row, bath);

@@ -64,7 +64,12 @@ interface Properties {
 function ofFood(asked: string): Properties {
   const found = initialFreezingPoint({ food: asked });
   const printed = found.known ? found : undefined;
-  const { temperature: freezes, specificHeatAbove: above, specificHeatBelow: below, latentHeat: latent } = printed ?? {};
+  const {
+    temperature: freezes,
+    specificHeatAbove: above,
+    specificHeatBelow: below,
+    latentHeat: latent,
+  } = printed ?? {};
   if (freezes === undefined || above === undefined || below === undefined || latent === undefined) {
     return fail(
       'MISSING',

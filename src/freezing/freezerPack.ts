@@ -1,8 +1,9 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { food } from '../foods/fields';
+import { type FoundFood, food } from '../foods/fields';
 import { figuresFor } from '../foods/figuresFor';
+import { narrowerOf } from '../foods/lookUpFood';
 import { foodOf, nameOf } from '../foods/tables';
 import { choice, fields, isMass, massOrVolume, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
@@ -229,7 +230,7 @@ export function freezerPack(input: FreezerPackInput): FreezerPack | NotKnown {
   const vegetable = printed.length === 0 && blanchingRows(asked.id).length > 0;
   const fruit = printed.length > 0 || foodOf(asked.id).kind === 'fruit';
   if (first === undefined && !(style === 'dry' && (fruit || vegetable))) {
-    return answer(notPrinted(asked.name, style, printed));
+    return answer(notPrinted(asked, style, printed));
   }
   if (!fruit && isMass(amount)) {
     fail('WRONG_DIMENSION', 'amount', input.amount, 'a volume, such as "2 quarts": no weight of a quart is printed');
@@ -258,14 +259,19 @@ export function freezerPack(input: FreezerPackInput): FreezerPack | NotKnown {
   });
 }
 
-function notPrinted(food: string, style: string, printed: readonly PackRow[]): NotKnown {
+function notPrinted({ id, name }: FoundFood, style: string, printed: readonly PackRow[]): NotKnown {
+  const food = name;
+  const kinds = narrowerOf(id).filter((kind) => packsOf(kind).length > 0);
   const styles = [...new Set(printed.map((row) => row.pack))];
   return notKnown({
     code: printed.length === 0 ? 'not in these tables' : 'no such pack',
     text: `These tables hold no ${style} pack for ${food}.`,
     instead:
       styles.length === 0
-        ? 'Freeze fruit dry; blanch or cook a vegetable first (see blanching).'
+        ? [
+            ...kinds.map((kind) => ({ text: `Name the kind: ${nameOf(kind)}.`, food: nameOf(kind) })),
+            { text: 'Freeze fruit dry; blanch or cook a vegetable first (see blanching).' },
+          ]
         : [
             ...styles.map((other) => ({ text: `Pack it as ${other}.`, food })),
             { text: 'Any sound fruit may also be frozen dry.', food },

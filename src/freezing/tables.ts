@@ -89,7 +89,9 @@ export interface BeforeFreezingRow extends Sourced {
   readonly size?: string;
 }
 export interface ThermalRow extends Sourced {
+  /** Id of the food. */
   readonly food: string;
+  readonly printed: string;
   /** degC */
   readonly initialFreezing: number;
   /** percent */
@@ -106,7 +108,9 @@ export interface ThermalRow extends Sourced {
   readonly latentHeat: number;
 }
 export interface UsUnitRow extends Sourced {
+  /** Id of the food. */
   readonly food: string;
+  readonly printed: string;
   /** degF */
   readonly initialFreezingF: number;
   /** Btu/(lb degF) */
@@ -116,7 +120,9 @@ export interface UsUnitRow extends Sourced {
   readonly latentHeatBtu: number;
 }
 export interface RecalledPointRow extends Sourced {
+  /** Id of the food. */
   readonly food: string;
+  readonly printed: string;
   readonly initialFreezing: number;
 }
 export interface ComponentRow extends Sourced {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { nameOf } from '../../src/foods/tables';
 import { cutOf } from '../../src/freezing/beforeFreezing';
 import { blanching } from '../../src/freezing/index';
-import { nameOf } from '../../src/foods/tables';
 import { BLANCHING } from '../../src/freezing/tables';
 import { expectError } from '../helpers/errors';
 
@@ -21,7 +21,7 @@ test('every row answers by its own name and form', () => {
 
 test('a form is found by any of its words', () => {
   expect(minutesOf({ food: 'asparagus', form: 'large' }).minutes.high).toBe(4);
-  expect(minutesOf({ food: 'carrots', form: 'sliced' }).form).toBe('diced, sliced or strips');
+  expect(minutesOf({ food: 'carrots', form: 'sliced' }).form).toBe('diced');
   expect(minutesOf({ food: 'cauliflower', form: 'florets' }).minutes.high).toBe(3);
   expect(minutesOf({ food: 'cauliflower', form: 'large pieces' }).minutes.high).toBe(4);
 });
@@ -37,7 +37,7 @@ test('steam: printed where it is, else half as long again', () => {
 });
 
 test('corn on the cob cools twice as long', () => {
-  expect(minutesOf({ food: 'corn on the cob', form: 'medium' }).coolingMinutes).toEqual({ low: 18, high: 18 });
+  expect(minutesOf({ food: 'corn on the cob', form: 'medium ears' }).coolingMinutes).toEqual({ low: 18, high: 18 });
   expect(minutesOf({ food: 'broccoli' }).coolingMinutes).toEqual({ low: 3, high: 3 });
 });
 
@@ -94,7 +94,7 @@ describe('corn: cobs by size, kernels by their own time', () => {
   });
   test('a size or a cut that is left open is asked for, never filled in', () => {
     expectError(() => blanching({ food: 'corn', form: 'on the cob' }), 'UNKNOWN_NAME', 'form');
-    expect(() => blanching({ food: 'corn', form: 'on the cob' })).toThrow('corn on the cob, small ears');
+    expect(() => blanching({ food: 'corn', form: 'on the cob' })).toThrow('small ears; medium ears; large ears');
     expectError(() => blanching({ food: 'corn' }), 'MISSING', 'form');
     expectError(() => blanching({ food: 'sweet corn' }), 'MISSING', 'form');
     expectError(() => blanching({ food: 'corn on the cob' }), 'MISSING', 'form');
@@ -108,10 +108,23 @@ test.each([
   ['broccoli', 'whole head'],
   ['eggplant', 'slices'],
   ['celery', 'slices'],
-  ['corn kernel', 'on the cob'],
   ['snap bean', 'puree'],
 ])('a cut that is not printed is refused, also where a vegetable has one row: %s, %s', (food, form) => {
   expectError(() => blanching({ food, form }), 'UNKNOWN_NAME', 'form');
+});
+
+test('the name of the food and the form must not say two cuts', () => {
+  expectError(() => blanching({ food: 'corn kernel', form: 'on the cob' }), 'CONTRADICTION', 'form');
+});
+
+test('a food of the pantry without a time is not known', () => {
+  expect(blanching({ food: 'leek' })).toMatchObject({ known: false, reason: { code: 'not in these tables' } });
+});
+
+test('a wider food lends its time, and the answer says so', () => {
+  const { basis, food } = minutesOf({ food: 'zucchini', form: 'cubes' });
+  expect(food).toBe('zucchini');
+  expect(basis[0]).toMatchObject({ of: 'minutes', food: 'summer squash' });
 });
 
 test('the cuts that the pages name', () => {
@@ -150,12 +163,15 @@ test.each([
   ['green pepper', 'dices'],
   ['zucchini', 'grated'],
 ])('%s, %s: frozen raw, as printed', (food, form) => {
-  expect(blanching({ food, form })).toMatchObject({ known: false, reason: { text: expect.stringContaining('no blanching') } });
+  expect(blanching({ food, form })).toMatchObject({
+    known: false,
+    reason: { text: expect.stringContaining('no blanching') },
+  });
 });
 
 test('bad input', () => {
   expectError(() => blanching({ food: 'asparagus' }), 'MISSING', 'form');
-  expect(() => blanching({ food: 'asparagus' })).toThrow('small stalk; medium stalk; large stalk');
+  expect(() => blanching({ food: 'asparagus' })).toThrow('small stalks; medium stalks; large stalks');
   expectError(() => blanching({ food: 'asparagus', form: 'purple' }), 'UNKNOWN_NAME', 'form');
   expectError(() => blanching({ food: 'asparagus', form: 'stalk' }), 'UNKNOWN_NAME', 'form');
   expectError(() => blanching({ food: 'granite' }), 'UNKNOWN_NAME', 'food');

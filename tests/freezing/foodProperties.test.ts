@@ -173,7 +173,7 @@ describe('initial freezing points', () => {
     expect(carrot.others.map(({ temperature }) => temperature.value)).toEqual([29.5, -1]);
     expect(carrot.cautions).toEqual([]);
     expect(initialFreezingPoint({ food: 'tomatoes' })).toMatchObject({
-      food: 'red tomato',
+      food: 'tomato',
       temperature: { value: -1 },
       others: [{ temperature: { value: -0.5 } }],
     });

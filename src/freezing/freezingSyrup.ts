@@ -85,7 +85,7 @@ export function freezingSyrup(input: FreezingSyrupInput): FreezingSyrup {
     percent: row.percent,
     ...scaleSyrup(row, made),
     volume: made,
-    basis: [basisOf(row, 'sugar, water and yield of the syrup')],
+    basis: [basisOf(row, 'sugar', 'and water, by the yield of the syrup'), basisOf(row, 'water')],
     cautions: [],
   });
 }

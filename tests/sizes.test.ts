@@ -37,8 +37,6 @@ const LONG_FILES: Readonly<Record<string, number>> = {
   'acid/pickle.ts': 304,
   'charts/learningChart.ts': 304,
   'charts/timelineChart.ts': 436,
-  'drying/curve/finishForecast.ts': 350,
-  'drying/curve/thinLayer.ts': 417,
   'record/learnFigure.ts': 324,
   'record/learnFromRecords.ts': 439,
   'sugar/jamRecipe.ts': 368,

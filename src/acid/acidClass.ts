@@ -5,6 +5,7 @@ import { foodsNamed } from '../foods/lookUpFood';
 import { fields, flag, name, number, optional, readInput } from '../quantity/fields';
 import { type Basis, type Caution, joinBasis } from '../sources/basis';
 import { caution } from '../sources/cautions';
+import type { NotKnown } from '../sources/no';
 import { basisOf } from '../sources/table';
 import { pH as pHWord } from '../words/pH';
 import { waterActivity as activityWord } from '../words/waterActivity';
@@ -97,15 +98,16 @@ function fromReading(pH: number, given: number | undefined): Known {
 }
 
 /** The published lists: the highest figure of any of them decides. */
-function fromLists(food: string): Known {
+function fromLists(food: string): Known | NotKnown {
   const listed = phOf({ food });
+  if ('known' in listed) return listed;
   const pH = Math.max(...listed.figures.map(({ high }) => high));
   const low = Math.min(...listed.figures.map((figure) => figure.low));
   const limit = pHLimit('home-acid').pH;
   return {
     pH,
     assumed: false,
-    isAcid: listed.class === 'acid',
+    isAcid: listed.acidity === 'acid',
     undecided: (line, onIsAbove = false) =>
       line === limit ? listed.crosses : isAbove(pH, line, onIsAbove) && !isAbove(low, line, onIsAbove),
     basis: listed.basis.map((line) => ({ ...line, of: 'pH', note: line.note ?? line.of })),
@@ -143,7 +145,7 @@ function fromLists(food: string): Known {
  * acidClass({ pH: 15 }); // throws StillroomError OUT_OF_RANGE
  * ```
  */
-export function acidClass(input: AcidClassInput): AcidClass {
+export function acidClass(input: AcidClassInput): AcidClass | NotKnown {
   const given = readInput(schema, input);
   const { food, waterActivity = 1, acidAdded = false } = given;
   if (given.pH === undefined && food === undefined) fail('MISSING', 'pH', given.pH, 'a pH from 0 to 14; or a food');
@@ -151,6 +153,7 @@ export function acidClass(input: AcidClassInput): AcidClass {
     fail('CONTRADICTION', 'uncertainty', given.uncertainty, 'no uncertainty without a pH that was read');
   }
   const known = given.pH === undefined ? fromLists(food as string) : fromReading(given.pH, given.uncertainty);
+  if ('known' in known) return answer(known);
   const { pH, uncertainty, isAcid } = known;
   const home = pHLimit(isAcid ? 'home-acid' : 'home-low-acid');
   const law = lowAcidByLaw();

@@ -1,69 +1,54 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
-import { findNamed, type Named } from '../common/names';
+import { food as foodField } from '../foods/fields';
+import { formName } from '../foods/tables';
 import { acidOf, acidRowOf, acidSizes, type ProcessAcid } from '../process/acid';
 import { LISTED_JARS } from '../process/tables';
-import { count, fields, name, readInput } from '../quantity/fields';
+import { fields, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
-import { type Basis, type Caution, derived, type Refusal } from '../sources/basis';
+import { type Basis, type Caution, derived } from '../sources/basis';
 import { caution } from '../sources/cautions';
+import { type NoDetails, type NotTested, notTested } from '../sources/no';
 import { basisOf } from '../sources/table';
+import { count } from '../words/count';
 import { jar as jarWord, listedSize } from '../words/jar';
-import { acidCaution } from './tables';
+import { acidCaution, JAR_ACIDS } from './tables';
 
 const schema = fields({
-  food: name('a food that is acidified jar by jar: tomatoes, figs, Asian pears, crab meat'),
+  /** A food that is acidified jar by jar: tomatoes, figs, Asian pears, crab meat. */
+  food: foodField(),
+  /** A size by name, a volume or a measured jar. */
   jar: jarWord(),
+  /** How many jars, 1 to 10,000. */
   jars: count('how many jars', 1, 10_000),
 });
 export type AcidForJarsInput = z.input<typeof schema>;
 
 export interface AcidForJars {
+  /** Trade name of the food. */
   readonly food: string;
+  /** How many jars. */
   readonly jars: number;
   /** What each jar takes; any one of the agents. */
   readonly perJar: ProcessAcid;
-  /** The whole batch with bottled lemon juice alone, ... */
+  /** For all jars, with bottled lemon juice alone, ... */
   readonly bottledLemonJuice?: Quantity<'volume'>;
   /** ... or with citric acid alone, ... */
   readonly citricAcid?: Quantity<'volume'>;
   /** ... or with vinegar of 5 % alone. */
   readonly vinegar?: Quantity<'volume'>;
+  /** Where the amounts come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
-/** The foods, each with its acid in the process tables, and what their jars are called. */
-const FOODS: readonly (Named & { readonly acid: string })[] = [
-  {
-    name: 'tomato',
-    acid: 'tomato',
-    synonyms: [
-      'crushed tomatoes',
-      'whole tomatoes',
-      'halved tomatoes',
-      'whole or halved tomatoes',
-      'tomato juice',
-      'tomato-vegetable juice',
-      'tomato-vegetable juice blend',
-      'tomato sauce',
-      'standard tomato sauce',
-      'green tomato',
-      'tomatillo',
-    ],
-  },
-  { name: 'fig', acid: 'fig' },
-  { name: 'Asian pear', acid: 'asian-pear' },
-  { name: 'crab', acid: 'crab', synonyms: ['crab meat', 'crabmeat'] },
-];
-
-const refuse = (reason: string, instead: string): Refusal => ({
-  tested: false,
-  reason,
-  instead,
-  basis: [derived('what the acid tables hold')],
-  cautions: [acidCaution('low-acid-in-jars'), caution('tested-only'), caution('follow-local-guidance')],
-});
+const refuse = (details: Pick<NoDetails, 'code' | 'text' | 'instead'>): NotTested =>
+  notTested({
+    ...details,
+    basis: [derived('reason', 'what the acid tables hold')],
+    cautions: [acidCaution('low-acid-in-jars'), caution('tested-only'), caution('follow-local-guidance')],
+  });
 
 /**
  * How much acid a batch of jars takes, where a tested process asks for acid in each jar.
@@ -71,11 +56,11 @@ const refuse = (reason: string, instead: string): Refusal => ({
  * The printed amount for the jar times the jars, for each agent alone; the acid goes into the jar, not into the pot. A
  * food whose amount these tables do not hold is refused: acid by guess makes no low-acid food safe.
  *
- * @param input.food - tomatoes (juice, crushed, whole, sauce, tomatillos), figs, Asian pears, crab meat
+ * @param input.food - tomatoes (juice, crushed, whole, sauce), green tomatoes, tomatillos, figs, Asian pears, crab meat
  * @param input.jar - a size by name, a volume or a measured jar; it takes the acid of the size it is, or of the
  *   next larger of half-pint, pint, quart and half-gallon
  * @param input.jars - how many
- * @returns the totals, with `perJar`; or a refusal
+ * @returns the totals, with `perJar`; or `tested: false`
  *
  * @example
  * ```ts
@@ -86,25 +71,31 @@ const refuse = (reason: string, instead: string): Refusal => ({
  * 'jars' in acidForJars({ food: 'green beans', jar: 'pint', jars: 7 }); // => false
  * ```
  */
-export function acidForJars(input: AcidForJarsInput): AcidForJars | Refusal {
-  const { food: asked, jar, jars } = readInput(schema, input);
-  const [found] = findNamed(asked, FOODS);
+export function acidForJars(input: AcidForJarsInput): AcidForJars | NotTested {
+  const { food, jar, jars } = readInput(schema, input);
+  const found = JAR_ACIDS.find(
+    ({ foods, forms }) => foods.includes(food.id) && (food.form === undefined || forms.includes(food.form)),
+  );
   if (found === undefined) {
+    const asked = food.form === undefined ? food.name : `${food.name} (${formName(food.form)})`;
     return answer(
-      refuse(
-        `These tables hold no amount of acid for each jar of ${asked}; acid by guess does not make an untested or low-acid food safe.`,
-        'Ask testedProcess for the food: it gives the acid that belongs to a recipe. If it has no process, freeze or refrigerate the food.',
-      ),
+      refuse({
+        code: 'no-acid-for-each-jar',
+        text: `These tables hold no amount of acid for each jar of ${asked}; acid by guess does not make an untested or low-acid food safe.`,
+        instead:
+          'Ask testedProcess for the food: it gives the acid that belongs to a recipe. If it has no process, freeze or refrigerate the food.',
+      }),
     );
   }
   const size = listedSize(jar, LISTED_JARS);
   const row = size === undefined ? undefined : acidRowOf(found.acid, size);
   if (row === undefined) {
     return answer(
-      refuse(
-        `These tables hold the acid for ${found.name} in other jar sizes, not for a ${jar.name}.`,
-        `Use a jar size of the table: ${acidSizes(found.acid).join(' or ')}.`,
-      ),
+      refuse({
+        code: 'no-acid-for-this-jar',
+        text: `These tables hold the acid for ${food.name} in other jar sizes, not for a ${jar.name}.`,
+        instead: acidSizes(found.acid).map((other) => ({ text: `Use ${other} jars.`, food: food.name, jar: other })),
+      }),
     );
   }
   const perJar = acidOf(row);
@@ -115,16 +106,16 @@ export function acidForJars(input: AcidForJarsInput): AcidForJars | Refusal {
     };
   };
   return answer({
-    food: found.name,
+    food: food.name,
     jars,
     perJar,
     ...total('bottledLemonJuice'),
     ...total('citricAcid'),
     ...total('vinegar'),
-    basis: [basisOf(row, 'acid for each jar')],
+    basis: [basisOf(row, 'perJar')],
     cautions: [
       acidCaution('acidify-every-jar'),
-      ...(found.name === 'crab' ? [acidCaution('low-acid-in-jars')] : []),
+      ...(found.lowAcid === true ? [acidCaution('low-acid-in-jars')] : []),
       caution('tested-only'),
       caution('follow-local-guidance'),
     ],

@@ -1,217 +1,195 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { choice, fields, isMass, mass, massOrVolume, name, optional, readInput, share } from '../quantity/fields';
+import { type FoundFood, food as foodField } from '../foods/fields';
+import { choice, fields, isMass, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
-import type { Basis, Caution, Refusal } from '../sources/index';
+import { type Basis, type Caution, derived } from '../sources/basis';
+import type { NotKnown } from '../sources/no';
 import { basisOf } from '../sources/table';
-import { type Crock, checkFerment, type FermentCheck, type ShareOf } from './leastSalt';
+import { amount } from '../words/amount';
+import { ready as readyWord } from '../words/ready';
+import { otherShare } from '../words/shares';
+import { checkFerment, type FermentCheck, type LeastSalt } from './leastSalt';
 import { fineSaltGrams, fineSaltSpoons } from './saltMeasure';
-import { acidCaution } from './tables';
-import { WATER_WEIGHT, waterGrams } from './water';
+import { acidCaution, BRINE_FIGURES, rowOf, type SaltMeasureRow } from './tables';
+import { waterBasis, waterGrams } from './water';
 
-/** Salt is dissolved up to here, share of the brine: the last row of the handbook's table of salt solutions. */
-const STRONGEST_BRINE = 0.26;
-const SALT_SOLUTIONS: Basis = {
-  of: 'strongest brine, 26 % by weight',
-  kind: 'published',
-  source: 'crc-concentrative',
-  locator: 'sodium chloride',
-  seen: 'reproduction',
-};
+const STRONGEST = rowOf(BRINE_FIGURES, 'strongest-brine', 'figure');
+const WHOLES = ['water', 'brine', 'water and food', 'food'] as const;
 
-const purposeField = () => optional(choice('what the brine is for', ['ferment', 'other']));
-const foodField = () => optional(name('what ferments: "sauerkraut" or "dill pickles"'));
-
-const BASES = ['water', 'brine', 'water + produce', 'produce'] as const;
-const brineSchema = fields({
-  percent: share({ above: 0, max: 0.35 }),
-  basis: choice('what the percentage is of', BASES),
-  water: optional(massOrVolume()),
-  produce: optional(mass()),
-  purpose: purposeField(),
-  food: foodField(),
+const schema = fields({
+  /** How much salt, as a share of what `of` names: 0 to 0.35, or text in percent. */
+  share: optional(otherShare('share', 'Salt, as a share of what `of` names.', { above: 0, max: 0.35 })),
+  /** What the share is of: `water`, `brine` (salt and water), `water and food`, or `food`. */
+  of: optional(choice('what the share is of', WHOLES)),
+  /** Instead of a share: the salt that went in, by weight or in spoons of fine canning salt. */
+  salt: optional(amount()),
+  /** The water, by weight or by measure. */
+  water: optional(amount()),
+  /** The weight of the vegetables, trimmed and cut. */
+  ready: optional(readyWord()),
+  /** `ferment` when left out; `other` for a soak, or a brine for fish or meat. */
+  purpose: optional(choice('what the brine is for', ['ferment', 'other'])),
+  /** What ferments, such as `sauerkraut` or `dill pickles`: its own least salt is then asked for. */
+  food: optional(foodField()),
 });
-export type BrineInput = z.input<typeof brineSchema>;
+export type BrineInput = z.input<typeof schema>;
 
-/** How strong a brine is, each way people say it; ratios from 0 to 1. */
-export interface BrineRatios {
-  /** Salt to water, by weight. */
-  readonly toWater?: number;
-  /** Salt in the brine (salt + water), by weight. */
+/** How strong a brine is, each way people say it: shares from 0 to 1, by weight. */
+export interface BrineShares {
+  /** Salt to water. */
+  readonly ofWater?: number;
+  /** Salt in the brine (salt and water). */
   readonly ofBrine?: number;
-  /** Salt to water and produce together: what the ferment comes to. */
-  readonly toWaterAndProduce?: number;
-  /** Salt to produce. */
-  readonly toProduce?: number;
+  /** Salt to water and food together: what the ferment comes to. */
+  readonly ofWaterAndFood?: number;
+  /** Salt to food. */
+  readonly ofFood?: number;
 }
 
 export interface Brine {
+  /** The salt by weight. */
   readonly salt: Quantity<'mass'>;
   /** The same in tablespoons of fine canning salt. */
-  readonly fineSalt: Quantity<'volume'>;
-  readonly ratios: BrineRatios;
+  readonly saltVolume: Quantity<'volume'>;
+  /** How strong the brine is, each way people say it. */
+  readonly shares: BrineShares;
   /** For a ferment: the least share of salt that these tables hold for it, and what the share is of. */
-  readonly least?: { readonly share: number; readonly of: ShareOf };
+  readonly least?: LeastSalt;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
-const EQUATION: Basis = { of: 'salt by weight of what the percentage is of', kind: 'equation' };
-
-function ratiosOf(salt: number, water: number | undefined, produce: number | undefined): BrineRatios {
+function sharesOf(salt: number, water: number | undefined, ready: number | undefined): BrineShares {
   return {
-    ...(water === undefined ? {} : { toWater: salt / water, ofBrine: salt / (salt + water) }),
-    ...(water === undefined || produce === undefined ? {} : { toWaterAndProduce: salt / (water + produce) }),
-    ...(produce === undefined ? {} : { toProduce: salt / produce }),
+    ...(water === undefined ? {} : { ofWater: salt / water, ofBrine: salt / (salt + water) }),
+    ...(water === undefined || ready === undefined ? {} : { ofWaterAndFood: salt / (water + ready) }),
+    ...(ready === undefined ? {} : { ofFood: salt / ready }),
   };
 }
 
-/** More salt than water dissolves is a mistake in the percentage. */
+/** More salt than water dissolves is a mistake in the share. */
 function refuseUndissolved(salt: number, water: number | undefined, path: string, given: unknown): void {
-  if (water !== undefined && salt / (salt + water) > STRONGEST_BRINE + 1e-12) {
-    fail('OUT_OF_RANGE', path, given, 'salt that the water dissolves: a brine of at most 26 % salt by weight');
+  if (water !== undefined && salt / (salt + water) > STRONGEST.value + 1e-12) {
+    const most = `${STRONGEST.value * 100} %`;
+    fail('OUT_OF_RANGE', path, given, `salt that the water dissolves: a brine of at most ${most} salt by weight`);
   }
+}
+
+interface Salt {
+  readonly grams: number;
+  readonly unit: Quantity<'mass'>['unit'];
+  /** What a spoon weighs, where the salt was measured. */
+  readonly row?: SaltMeasureRow;
+}
+
+/** What goes into the crock, as it was read. */
+type Given = z.output<typeof schema>;
+
+/** The salt of a share. */
+function saltOfShare({ share, of, water, ready }: Given): Salt {
+  if (share === undefined) return fail('MISSING', 'share', undefined, 'a share of salt, or the salt that went in');
+  if (of === undefined) return fail('MISSING', 'of', undefined, `what the share is of: ${WHOLES.join(', ')}`);
+  if (of !== 'food' && water === undefined) fail('MISSING', 'water', undefined, 'the water of the brine');
+  if (of !== 'water' && of !== 'brine' && ready === undefined) {
+    fail('MISSING', 'ready', undefined, 'the weight of the vegetables');
+  }
+  const waterWeight = water === undefined ? 0 : waterGrams(water);
+  const readyWeight = ready === undefined ? 0 : valueIn(ready, 'g');
+  const whole = {
+    water: waterWeight,
+    brine: waterWeight / (1 - share),
+    'water and food': waterWeight + readyWeight,
+    food: readyWeight,
+  }[of];
+  const weighed = water !== undefined && isMass(water) ? water.unit : water === undefined ? ready?.unit : undefined;
+  return { grams: share * whole, unit: weighed ?? 'g' };
+}
+
+/** The salt that went in. */
+function saltGiven({ share, of, salt, water, ready }: Given): Salt {
+  if (salt === undefined) return fail('MISSING', 'salt', undefined, 'the salt that went in');
+  if (share !== undefined) fail('CONTRADICTION', 'share', share, 'a share of salt or the salt that went in, not both');
+  if (of !== undefined) fail('CONTRADICTION', 'of', of, '`of` with a share only');
+  if (water === undefined && ready === undefined) {
+    fail('MISSING', 'water', undefined, 'water, or vegetables (ready), or both');
+  }
+  return isMass(salt) ? { grams: valueIn(salt, 'g'), unit: salt.unit } : { ...fineSaltGrams(salt), unit: 'g' };
 }
 
 /** A brine is a ferment unless it is said to be something else. */
 const checkPurpose = (
   purpose: 'ferment' | 'other' = 'ferment',
-  food: string | undefined,
-  crock: Crock,
-): FermentCheck | { refused: Refusal } =>
+  food: FoundFood | undefined,
+  crock: Parameters<typeof checkFerment>[1],
+): FermentCheck | { refused: NotKnown } =>
   purpose === 'other' ? { basis: [], cautions: [acidCaution('not-a-ferment')] } : checkFerment(food, crock);
 
 /**
- * How much salt a brine takes, whatever its percentage is of.
+ * How much salt a brine takes, whatever its percentage is of; or how strong it is, from what went in.
  *
- * Salt is, for a share p: of `water` p x water; of `brine` p / (1 - p) x water; of `water + produce` p x (water +
- * produce), which is what a ferment comes to; of `produce` p x produce, for dry salting. A 5 % brine by weight is
- * 52.6 g in a kilogram of water, not 50 g.
+ * Salt is, for a share p: of `water` p x water; of `brine` p / (1 - p) x water; of `water and food` p x (water +
+ * food), which is what a ferment comes to; of `food` p x food, for dry salting. A 5 % brine by weight is
+ * 52.6 g in a kilogram of water, not 50 g. With `salt` in place of the share the same runs backwards.
  *
  * A brine is taken for a ferment unless `purpose` says otherwise, and a ferment with less salt than these tables hold
- * is refused: 2 % of water and produce together, 1 1/2 tablespoons a quart (2.9 %) of a brine by itself, and for
+ * is refused: 2 % of water and food together, 1 1/2 tablespoons a quart (2.9 %) of a brine by itself, and for
  * cucumbers 1/2 cup in 8 cups of water (7.7 %).
  *
- * @param input.percent - `"3 %"` or 0.03, up to 35 %
- * @param input.basis - `water`, `brine` (salt + water), `water + produce` or `produce`
+ * @param input.share - `"3 %"` or 0.03, up to 35 %, with `of`: `water`, `brine`, `water and food` or `food`; or
+ * @param input.salt - the salt that went in, by weight or in spoons of fine canning salt
  * @param input.water - by measure or by weight
- * @param input.produce - weight of the produce
+ * @param input.ready - weight of the vegetables, trimmed and cut
  * @param input.purpose - `ferment` (default); `other` for a soak, or a brine for fish or meat
  * @param input.food - what ferments, `sauerkraut` or `dill pickles`: its own least salt is then asked for
- * @returns `salt` in the unit of the water or produce weighed (grams where the water was measured), `fineSalt` in
- * tablespoons of fine canning salt, and `ratios` the other ways round; or a refusal
- * @throws StillroomError MISSING for the water or produce that the basis needs, OUT_OF_RANGE beyond what dissolves
+ * @returns `salt` in the unit of the water, food or salt weighed (grams where they were measured), `saltVolume` in
+ * tablespoons of fine canning salt, and `shares` each way round; or `known: false` for too little salt
+ * @throws StillroomError MISSING for the water or food that the share needs, CONTRADICTION for a share and salt,
+ * OUT_OF_RANGE beyond what dissolves
  *
  * @example
  * ```ts
  * import { brine } from 'stillroom/acid';
  *
- * const strong = brine({ percent: '5 %', basis: 'brine', water: '1 kg' });
+ * const strong = brine({ share: '5 %', of: 'brine', water: '1 kg' });
  * 'salt' in strong && strong.salt.value; // ≈ 0.052632
- * const crock = brine({ percent: '3 %', basis: 'water + produce', water: '1 kg', produce: '2 kg' });
+ * const crock = brine({ share: '3 %', of: 'water and food', water: '1 kg', ready: '2 kg' });
  * 'salt' in crock && crock.salt.value; // ≈ 0.09
- * 'salt' in brine({ percent: '1 %', basis: 'produce', produce: '5 lb' }); // => false
- * 'salt' in brine({ percent: '1 %', basis: 'water', water: '1 kg', purpose: 'other' }); // => true
+ * const kraut = brine({ salt: '3 tbsp', ready: '5 lb', food: 'sauerkraut' });
+ * 'salt' in kraut && kraut.shares.ofFood; // ≈ 0.0238
+ * 'salt' in brine({ share: '1 %', of: 'food', ready: '5 lb' }); // => false
+ * 'salt' in brine({ share: '1 %', of: 'water', water: '1 kg', purpose: 'other' }); // => true
  * ```
  */
-export function brine(input: BrineInput): Brine | Refusal {
-  const { percent, basis, water, produce, purpose, food } = readInput(brineSchema, input);
-  if (basis !== 'produce' && water === undefined) fail('MISSING', 'water', undefined, 'the water of the brine');
-  if (basis.endsWith('produce') && produce === undefined)
-    fail('MISSING', 'produce', undefined, 'the weight of the produce');
+export function brine(input: BrineInput): Brine | NotKnown {
+  const given = readInput(schema, input);
+  const { water, ready, purpose, food } = given;
+  const { grams, unit, row } = given.salt === undefined ? saltOfShare(given) : saltGiven(given);
   const waterWeight = water === undefined ? undefined : waterGrams(water);
-  const produceWeight = produce === undefined ? undefined : valueIn(produce, 'g');
-  const of = {
-    water: waterWeight ?? 0,
-    brine: (waterWeight ?? 0) / (1 - percent),
-    'water + produce': (waterWeight ?? 0) + (produceWeight ?? 0),
-    produce: produceWeight ?? 0,
-  }[basis];
-  const salt = percent * of;
-  refuseUndissolved(salt, waterWeight, 'percent', input.percent);
-  const check = checkPurpose(purpose, food, { salt, water: waterWeight, produce: produceWeight });
+  const readyWeight = ready === undefined ? undefined : valueIn(ready, 'g');
+  const path = given.salt === undefined ? 'share' : 'salt';
+  refuseUndissolved(grams, waterWeight, path, input[path]);
+  const check = checkPurpose(purpose, food, { salt: grams, water: waterWeight, ready: readyWeight });
   if ('refused' in check) return answer(check.refused);
-  const spoons = fineSaltSpoons(salt);
-  const unit =
-    water !== undefined && isMass(water) ? water.unit : ((water === undefined ? produce?.unit : undefined) ?? 'g');
+  const spoons = fineSaltSpoons(grams);
   return answer({
-    salt: quantityIn(salt, 'g', unit),
-    fineSalt: spoons.volume,
-    ratios: ratiosOf(salt, waterWeight, produceWeight),
+    salt: quantityIn(grams, 'g', unit),
+    saltVolume: given.salt !== undefined && !isMass(given.salt) ? given.salt : spoons.volume,
+    shares: sharesOf(grams, waterWeight, readyWeight),
     ...(check.least === undefined ? {} : { least: check.least }),
     basis: [
-      EQUATION,
+      derived('salt', 'salt by weight of what the share is of'),
       ...check.basis,
-      ...(water === undefined || isMass(water) ? [] : [WATER_WEIGHT]),
-      basisOf(spoons.row, 'tablespoons of fine canning salt'),
-      SALT_SOLUTIONS,
+      ...(water === undefined || isMass(water) ? [] : [waterBasis('shares')]),
+      row === undefined
+        ? basisOf(spoons.row, 'saltVolume', 'weight of a tablespoon')
+        : basisOf(row, 'salt', 'weight of a measure'),
+      ...(water === undefined ? [] : [basisOf(STRONGEST, 'shares.ofBrine', STRONGEST.about)]),
     ],
     cautions: [...check.cautions, acidCaution('weigh-the-salt')],
-  });
-}
-
-const strengthSchema = fields({
-  salt: massOrVolume(),
-  water: optional(massOrVolume()),
-  produce: optional(mass()),
-  purpose: purposeField(),
-  food: foodField(),
-});
-export type BrineStrengthInput = z.input<typeof strengthSchema>;
-
-export interface BrineStrength {
-  readonly ratios: BrineRatios;
-  readonly saltMass: Quantity<'mass'>;
-  /** For a ferment: the least share of salt that these tables hold for it, and what the share is of. */
-  readonly least?: { readonly share: number; readonly of: ShareOf };
-  readonly basis: readonly Basis[];
-  readonly cautions: readonly Caution[];
-}
-
-/**
- * How strong a brine or a salted crock is, from the salt, water and produce that went in.
- *
- * Taken for a ferment unless `purpose` says otherwise: one with less salt than these tables hold is refused, as by
- * `brine`.
- *
- * @param input.salt - by weight, or in spoons of fine canning salt
- * @param input.water - by measure or by weight
- * @param input.produce - weight of the produce; `water` or `produce` or both
- * @param input.purpose - `ferment` (default); `other` for a soak, or a brine for fish or meat
- * @param input.food - what ferments, `sauerkraut` or `dill pickles`: its own least salt is then asked for
- * @returns `ratios`: salt to water, of brine, to water and produce, to produce; or a refusal
- * @throws StillroomError MISSING without water and produce, OUT_OF_RANGE beyond what dissolves
- *
- * @example
- * ```ts
- * import { brineStrength } from 'stillroom/acid';
- *
- * const kraut = brineStrength({ salt: '3 tbsp', produce: '5 lb', food: 'sauerkraut' });
- * 'ratios' in kraut && kraut.ratios.toProduce; // ≈ 0.0238
- * 'ratios' in brineStrength({ salt: '10 g', produce: '1 kg' }); // => false
- * ```
- */
-export function brineStrength(input: BrineStrengthInput): BrineStrength | Refusal {
-  const { salt, water, produce, purpose, food } = readInput(strengthSchema, input);
-  if (water === undefined && produce === undefined) fail('MISSING', 'water', undefined, 'water, or produce, or both');
-  const { grams, row } = isMass(salt) ? { grams: valueIn(salt, 'g'), row: undefined } : fineSaltGrams(salt);
-  const waterWeight = water === undefined ? undefined : waterGrams(water);
-  refuseUndissolved(grams, waterWeight, 'salt', input.salt);
-  const produceWeight = produce === undefined ? undefined : valueIn(produce, 'g');
-  const check = checkPurpose(purpose, food, { salt: grams, water: waterWeight, produce: produceWeight });
-  if ('refused' in check) return answer(check.refused);
-  return answer({
-    ratios: ratiosOf(grams, waterWeight, produceWeight),
-    saltMass: isMass(salt) ? salt : { value: grams, unit: 'g' },
-    ...(check.least === undefined ? {} : { least: check.least }),
-    basis: [
-      EQUATION,
-      ...check.basis,
-      ...(row === undefined ? [] : [basisOf(row, 'weight of a spoon of fine canning salt')]),
-      ...(water === undefined || isMass(water) ? [] : [WATER_WEIGHT]),
-    ],
-    cautions: [...check.cautions, ...(row === undefined ? [] : [acidCaution('weigh-the-salt')])],
   });
 }

@@ -1,24 +1,22 @@
 /** The least salt of a ferment that these tables hold, and whether a brine falls below it. */
-import { findNamed, type Named } from '../common/names';
+import type { FoundFood } from '../foods/fields';
+import { nameOf } from '../foods/tables';
 import { valueIn } from '../quantity/scale';
-import { type Basis, type Caution, derived, type Refusal } from '../sources/basis';
+import { type Basis, type Caution, derived } from '../sources/basis';
 import { caution } from '../sources/cautions';
+import { type NotKnown, notKnown } from '../sources/no';
 import { basisOf } from '../sources/table';
 import { fineSaltGrams } from './saltMeasure';
-import { acidCaution, FERMENT_SALT, type FermentSaltRow, printed, rowWhere } from './tables';
+import { acidCaution, FERMENT_SALT, FERMENTS, type FermentRow, type FermentSaltRow, printed, rowOf } from './tables';
 import { waterGrams } from './water';
 
-/** What ferments, by the names of the salt table. */
-export const FERMENTS: readonly Named[] = [
-  { name: 'sauerkraut', synonyms: ['kraut', 'cabbage', 'fermented cabbage', 'shredded cabbage'] },
-  {
-    name: 'dill pickles',
-    synonyms: ['cucumber', 'pickling cucumber', 'pickles', 'fermented dill pickles', 'dill pickles, fermented'],
-  },
-];
+/** The ferment that a food means where a fermentation is asked for. */
+export const fermentOf = ({ id }: FoundFood): FermentRow | undefined =>
+  FERMENTS.find(({ foods }) => foods.includes(id));
 
 /** What a share of salt is of: the water of the brine, or all that is in the crock. */
-export type ShareOf = 'water' | 'water and produce';
+export type ShareOf = 'water' | 'water and food';
+const COLUMN = { water: 'water', 'water and food': 'water-and-food' } as const;
 
 /** The least share that a row prints, of one or the other. */
 function shareOf(row: FermentSaltRow, of: ShareOf): number {
@@ -29,30 +27,40 @@ function shareOf(row: FermentSaltRow, of: ShareOf): number {
   }
   const salt = fineSaltGrams({ value: printed(row, 'saltCups'), unit: 'cup' }).grams;
   const water = waterGrams({ value: printed(row, 'waterCups'), unit: 'cup' });
-  const produce = of === 'water' ? 0 : valueIn({ value: printed(row, 'produceLb'), unit: 'lb' }, 'g');
-  return salt / (water + produce);
+  const food = of === 'water' ? 0 : valueIn({ value: printed(row, 'produceLb'), unit: 'lb' }, 'g');
+  return salt / (water + food);
 }
 
-/** The share of the cabbage that the printed spoons come to: the strongest of the lines that were read. */
-export const drySaltRow = (): FermentSaltRow => {
-  const rows = FERMENT_SALT.filter((row) => row.saltTbsp !== undefined && row.obtained !== 'memory');
-  const share = (row: FermentSaltRow) => printed(row, 'saltTbsp') / printed(row, 'produceLb');
-  return rowWhere(rows, (row) => rows.every((other) => share(row) >= share(other)), 'dry salt of sauerkraut');
-};
+/** The printed spoons of salt for cabbage: the stronger of the bulletin's two lines. */
+export const drySaltRow = (): FermentSaltRow => rowOf(FERMENT_SALT, 'sauerkraut-dry-salt', 'dry salt of sauerkraut');
 
-/** Salt, water and produce of a crock, in grams. */
+/** Salt, water and food of a crock, in grams. */
 export interface Crock {
   readonly salt: number;
   readonly water: number | undefined;
-  readonly produce: number | undefined;
+  readonly ready: number | undefined;
+}
+
+/** The least salt of a ferment. */
+export interface LeastSalt {
+  /** The least share of salt that these tables hold for it, 0 to 1. */
+  readonly share: number;
+  /** What the share is of. */
+  readonly of: ShareOf;
 }
 
 /** The salt of a ferment against the least that is printed for it. */
 export interface FermentCheck {
   /** The least printed share and what it is of; none where the brine is no ferment. */
-  readonly least?: { readonly share: number; readonly of: ShareOf };
+  readonly least?: LeastSalt;
   readonly basis: readonly Basis[];
   readonly cautions: readonly Caution[];
+}
+
+interface Held extends LeastSalt {
+  readonly row: FermentSaltRow;
+  readonly weight: number;
+  readonly actual: number;
 }
 
 /** Doubles in the last digits are no shortage of salt. */
@@ -60,58 +68,76 @@ const NOISE = 1e-9;
 /** Tenths of a gram, up: less would be refused again. */
 const grams = (value: number): string => `${Number((Math.ceil(value * 10 - NOISE) / 10).toFixed(1))} g`;
 const percent = (share: number): string => `${Number((share * 100).toPrecision(3))} %`;
+
+/** The printed shares that a crock is held to. */
+function heldTo(crock: Crock, ferment: FermentRow | undefined): Held[] {
+  const wholes = [
+    ['water', crock.water],
+    // a brine without its vegetables says nothing of the crock
+    ['water and food', crock.ready === undefined ? undefined : (crock.water ?? 0) + crock.ready],
+  ] as const;
+  return wholes.flatMap(([of, weight]) => {
+    if (weight === undefined) return [];
+    // beside its vegetables a brine may be dry salting helped with water: only a named food is held to its own brine
+    if (of === 'water' && crock.ready !== undefined && ferment === undefined) return [];
+    const rows = FERMENT_SALT.filter(
+      (row) => row.leastOf?.includes(COLUMN[of]) === true && (ferment === undefined || row.food === ferment.id),
+    ).map((row) => ({ row, share: shareOf(row, of) }));
+    const least = Math.min(...rows.map(({ share }) => share));
+    return rows
+      .filter(({ share }) => share === least)
+      .slice(0, 1)
+      .map(({ row, share }) => ({ row, of, share, weight, actual: crock.salt / weight }));
+  });
+}
+
+/** Too little salt: no figure is given for it. */
+function refuse(short: Held, held: readonly Held[], ferment: FermentRow | undefined): NotKnown {
+  const of = short.of === 'water' ? 'the water' : 'what is in the crock';
+  const food = ferment === undefined ? 'any ferment' : nameOf(ferment.id);
+  const least = Math.max(...held.map(({ share, weight }) => share * weight));
+  return notKnown({
+    code: 'too-little-salt',
+    text: `The salt is ${percent(short.actual)} of ${of}. The least that these tables hold for ${food} is ${percent(short.share)}: with less, what spoils food and what makes people ill can grow before there is acid.`,
+    instead: [
+      {
+        text: `Use at least ${grams(least)} of salt, by a tested recipe; ferment has those for sauerkraut and dill pickles.`,
+      },
+      { text: 'For a soak, or a brine for fish or meat, set purpose to "other".' },
+    ],
+    basis: held.map(({ row, of: whole }) => basisOf(row, 'reason', `least salt of a ferment, of ${whole}`)),
+    cautions: [acidCaution('salt-guards-the-ferment'), caution('follow-local-guidance')],
+  });
+}
+
 /**
  * Refuses a ferment with less salt than these tables hold for the food; without a food, than they hold for any ferment.
  */
-export function checkFerment(asked: string | undefined, crock: Crock): FermentCheck | { refused: Refusal } {
-  const food = asked === undefined ? undefined : findNamed(asked, FERMENTS)[0]?.name;
-  const shares = (
-    [
-      ['water', crock.water],
-      // a brine without its produce says nothing of the crock
-      ['water and produce', crock.produce === undefined ? undefined : (crock.water ?? 0) + crock.produce],
-    ] as const
-  ).flatMap(([of, weight]) => {
-    if (weight === undefined) return [];
-    // beside its produce a brine may be dry salting helped with water, so only a named food is held to its own brine
-    if (of === 'water' && crock.produce !== undefined && food === undefined) return [];
-    const rows = FERMENT_SALT.filter(
-      (row) => row.leastOf?.includes(of) === true && (food === undefined || row.food === food),
-    ).map((row) => ({ row, least: shareOf(row, of) }));
-    const least = Math.min(...rows.map((entry) => entry.least));
-    return rows
-      .filter((entry) => entry.least === least)
-      .slice(0, 1)
-      .map(({ row }) => ({ row, of, least, weight, share: crock.salt / weight }));
-  });
-  const [first] = shares;
+export function checkFerment(food: FoundFood | undefined, crock: Crock): FermentCheck | { refused: NotKnown } {
+  const ferment = food === undefined ? undefined : fermentOf(food);
+  const held = heldTo(crock, ferment);
+  const [first] = held;
   if (first === undefined) throw new Error('no least salt');
-  const basis = shares.map(({ row, of }) => basisOf(row, `least salt of a ferment, of ${of}`));
-  const short = shares.find(({ share, least }) => share < least - NOISE);
-  if (short !== undefined) {
-    const of = short.of === 'water' ? 'the water' : 'what is in the crock';
-    return {
-      refused: {
-        tested: false,
-        reason: `The salt is ${percent(short.share)} of ${of}. The least that these tables hold for ${food ?? 'any ferment'} is ${percent(short.least)}: with less, what spoils food and what makes ill can grow before there is acid.`,
-        instead: `Use at least ${grams(Math.max(...shares.map(({ least, weight }) => least * weight)))} of salt, by a tested recipe (fermentSalt has those for sauerkraut and dill pickles). For a soak, or a brine for fish or meat, set purpose to "other".`,
-        basis: [...basis, derived('salt against the least of the table')],
-        cautions: [acidCaution('salt-guards-the-ferment'), caution('follow-local-guidance')],
-      },
-    };
-  }
+  const short = held.find(({ actual, share }) => actual < share - NOISE);
+  if (short !== undefined) return { refused: refuse(short, held, ferment) };
   const dry = drySaltRow();
   const spoons = fineSaltGrams({ value: printed(dry, 'saltTbsp'), unit: 'tbsp' }).grams;
   const bulletin = spoons / valueIn({ value: printed(dry, 'produceLb'), unit: 'lb' }, 'g');
-  const ofCrock = shares.find(({ of }) => of === 'water and produce');
-  const belowBulletin = food !== 'dill pickles' && ofCrock !== undefined && ofCrock.share < bulletin - NOISE;
+  const ofCrock = held.find(({ of }) => of === 'water and food');
+  const belowBulletin = ferment?.brine !== true && ofCrock !== undefined && ofCrock.actual < bulletin - NOISE;
   const last = ofCrock ?? first;
   return {
-    least: { share: last.least, of: last.of },
-    basis: [...basis, ...(belowBulletin ? [basisOf(dry, 'salt for cabbage')] : [])],
+    least: { share: last.share, of: last.of },
+    basis: [
+      ...held.map(({ row, of }) => basisOf(row, 'least', `of ${of}`)),
+      ...(belowBulletin ? [basisOf(dry, 'least', 'salt printed for cabbage')] : []),
+      derived('least', 'the least share of the lines for it'),
+    ],
     cautions: [
       acidCaution('salt-guards-the-ferment'),
-      ...(food === undefined ? [acidCaution(asked === undefined ? 'name-the-ferment' : 'ferment-not-in-tables')] : []),
+      ...(ferment === undefined
+        ? [acidCaution(food === undefined ? 'name-the-ferment' : 'ferment-not-in-tables')]
+        : []),
       ...(belowBulletin ? [acidCaution('less-salt-than-the-bulletin')] : []),
     ],
   };

@@ -2,19 +2,26 @@ import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { rowsOf } from '../process/tables';
-import { fields, name, optional, readInput, temperature, time } from '../quantity/fields';
+import { fields, name, optional, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
+import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
-import type { Basis, Caution, Refusal } from '../sources/index';
+import { type NotTested, notTested } from '../sources/no';
 import { basisOf } from '../sources/table';
+import { temperature } from '../words/temperature';
+import { time } from '../words/time';
 import { findRecipe } from './recipes';
 import { acidCaution, pickleRule, printed, RECIPES, type RecipeRow } from './tables';
 
 const schema = fields({
+  /** The pickle recipe by name; needed to judge a record. */
   recipe: optional(name('the pickle recipe')),
+  /** The lowest water temperature of the hold. */
   coldest: optional(temperature()),
+  /** The highest water temperature of the hold. */
   hottest: optional(temperature()),
+  /** How long it was held. */
   held: optional(time()),
 });
 export type PasteurizePicklesInput = z.input<typeof schema>;
@@ -28,10 +35,13 @@ export interface PasteurizePickles {
   readonly waterOverJars: Quantity<'length'>;
   /** Water during the hold: never below `low`; above `high` pickles may soften. */
   readonly hold: { readonly low: Quantity<'temperature'>; readonly high: Quantity<'temperature'> };
+  /** How long to hold it there. */
   readonly time: Quantity<'time'>;
   /** With `recipe`, `coldest` and `held`: whether the record met the printed treatment. */
   readonly verdict?: 'met' | 'not met' | 'met, but hot enough to soften';
+  /** Where the treatment comes from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
@@ -42,11 +52,25 @@ const cautions = (): Caution[] => [
 ];
 
 /** Whether every line of the recipe's own process allows the treatment. */
-function isAllowed({ process }: RecipeRow): boolean {
-  const rows = process === undefined ? [] : rowsOf(process);
+function isAllowed({ food, form }: RecipeRow): boolean {
+  const rows = form === undefined ? [] : rowsOf(food);
   return rows.length > 0 && rows.every((row) => row.pasteurize === true && row.obtained !== 'memory');
 }
 const allowed = (): RecipeRow[] => RECIPES.filter(isAllowed);
+
+function refuse(asked: string): NotTested {
+  const recipes = allowed().map(({ recipe }) => recipe);
+  return notTested({
+    code: 'not-for-this-recipe',
+    text: `These tables allow low-temperature pasteurization for ${recipes.join(', ')}; not for ${asked}.`,
+    instead: [
+      { text: 'Ask testedProcess for the tested process of this food.' },
+      { text: 'If it has none, keep the food in the refrigerator or freezer.', keep: 'refrigerate' },
+    ],
+    basis: [basisOf(pickleRule('pasteurization-where'), 'reason', 'where the treatment is allowed')],
+    cautions: [acidCaution('low-acid-in-jars'), ...cautions()],
+  });
+}
 
 /** A doubled degree or minute must not fail a record that is on the line. */
 const NOISE = 1e-9;
@@ -54,14 +78,14 @@ const NOISE = 1e-9;
 /**
  * Low-temperature pasteurization of pickles: the printed treatment, and whether a record met it.
  *
- * Only seven cucumber and zucchini recipes allow it on their own page. Any other recipe or food is refused, whatever
- * the temperatures: the treatment is no substitute for a process.
+ * Only seven cucumber and zucchini recipes allow it on their own page. Any other recipe or food is refused at any
+ * temperature: the treatment is no substitute for a process.
  *
  * @param input.recipe - the recipe; needed to judge a record, and refused where its page does not allow the treatment
  * @param input.coldest - lowest water temperature of the hold
  * @param input.hottest - highest water temperature of the hold
  * @param input.held - how long it was held
- * @returns the treatment, with a `verdict` where `recipe`, `coldest` and `held` are given; or a refusal
+ * @returns the treatment, with a `verdict` where `recipe`, `coldest` and `held` are given; or `tested: false`
  * @throws StillroomError MISSING for a record without its recipe, CONTRADICTION where `hottest` is below `coldest`
  *
  * @example
@@ -74,7 +98,7 @@ const NOISE = 1e-9;
  * 'tested' in pasteurizePickles({ recipe: 'pickled eggs' }); // => true
  * ```
  */
-export function pasteurizePickles(input: PasteurizePicklesInput = {}): PasteurizePickles | Refusal {
+export function pasteurizePickles(input: PasteurizePicklesInput = {}): PasteurizePickles | NotTested {
   const { recipe, coldest, hottest, held } = readInput(schema, input);
   if (recipe === undefined && (coldest !== undefined || hottest !== undefined || held !== undefined)) {
     fail('MISSING', 'recipe', undefined, 'the recipe of the pickles: only some recipes allow this treatment');
@@ -85,16 +109,7 @@ export function pasteurizePickles(input: PasteurizePicklesInput = {}): Pasteuriz
   const where = pickleRule('pasteurization-where');
   const row = recipe === undefined ? undefined : findRecipe(recipe);
   if (recipe !== undefined && (row === undefined || !isAllowed(row))) {
-    return answer({
-      tested: false,
-      reason: `These tables allow low-temperature pasteurization for ${allowed()
-        .map((entry) => entry.recipe)
-        .join(', ')}; not for ${row?.recipe ?? recipe}.`,
-      instead:
-        'Ask testedProcess for the tested process of this food. If it has none, keep the food in the refrigerator or freezer.',
-      basis: [basisOf(where, 'where low-temperature pasteurization is allowed')],
-      cautions: [acidCaution('low-acid-in-jars'), ...cautions()],
-    });
+    return answer(refuse(row?.recipe ?? recipe));
   }
   const hold = pickleRule('pasteurization-hold');
   const start = pickleRule('pasteurization-start');
@@ -119,11 +134,11 @@ export function pasteurizePickles(input: PasteurizePicklesInput = {}): Pasteuriz
     time: { value: minutes, unit: 'min' },
     ...(coldest === undefined || held === undefined ? {} : { verdict }),
     basis: [
-      basisOf(hold, 'hold'),
+      basisOf(hold, 'time'),
       basisOf(start, 'start'),
-      basisOf(over, 'water over the jars'),
-      basisOf(highest, 'upper limit'),
-      basisOf(where, 'only where the recipe says so'),
+      basisOf(over, 'waterOverJars'),
+      basisOf(highest, 'hold.high'),
+      basisOf(where, 'recipes'),
     ],
     cautions: cautions(),
   });

@@ -1,13 +1,19 @@
 /** How close a pH reading is. It stands apart from the other tables of acid, which a legal line has no use for. */
+import * as z from 'zod/mini';
 import readingTable from '../../data/acid/ph-readings.json';
-import { asTable, type Sourced } from '../sources/table';
+import { id, positive, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { asTable } from '../sources/table';
 
-export interface ReadingRow extends Sourced {
-  readonly instrument: string;
-  /** pH units either way. */
-  readonly within: number;
-  readonly assumed?: boolean;
-}
+export const readingRow = () =>
+  z.strictObject({
+    id: id(),
+    instrument: text(),
+    /** pH units either way. */
+    within: positive(),
+    assumed: z.exactOptional(z.literal(true)),
+    ...sourcedColumns(),
+  });
+export type ReadingRow = RowOf<typeof readingRow>;
 export const READINGS = asTable<ReadingRow>(readingTable).rows;
 
 /** What a reading is taken to be when its uncertainty is not given: a kitchen meter's. */

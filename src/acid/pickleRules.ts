@@ -1,16 +1,20 @@
 import { answer } from '../common/answer';
-import type { Basis } from '../sources/index';
+import type { Basis } from '../sources/basis';
 import { basisOf } from '../sources/table';
 import { PICKLE_RULES } from './tables';
 
 export interface PickleRule {
-  /** Fixed name. */
+  /** Fixed name of the rule. */
   readonly rule: string;
+  /** What it is about. */
   readonly about: string;
+  /** The figure, where it is one. */
   readonly value?: number;
+  /** The figure, where it is a range. */
   readonly range?: readonly [low: number, high: number];
   /** Unit and meaning of the figure. */
   readonly unit: string;
+  /** Where it comes from. */
   readonly basis: Basis;
 }
 
@@ -27,12 +31,12 @@ export interface PickleRule {
 export function pickleRules(): readonly PickleRule[] {
   return answer(
     PICKLE_RULES.map((row) => ({
-      rule: row.rule,
+      rule: row.id,
       about: row.about,
       ...(row.value === undefined ? {} : { value: row.value }),
       ...(row.range === undefined ? {} : { range: row.range }),
       unit: row.unit,
-      basis: basisOf(row, row.about),
+      basis: basisOf(row, row.value === undefined ? (row.range === undefined ? 'unit' : 'range') : 'value', row.about),
     })),
   );
 }

@@ -1,45 +1,41 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { lookUp, type Named } from '../common/names';
-import { fields, isMass, massOrVolume, name, optional, readInput } from '../quantity/fields';
+import { fields, isMass, name, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
+import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
-import type { Basis, Caution } from '../sources/index';
 import { basisOf } from '../sources/table';
-import { acidCaution, rowWhere, SALT_MEASURES, type SaltMeasureRow } from './tables';
+import { amount } from '../words/amount';
+import { acidCaution, rowOf, rowWhere, SALT_MEASURES, type SaltMeasureRow } from './tables';
 
 const schema = fields({
-  salt: massOrVolume(),
+  /** Spoons or cups to weigh, or a weight to measure. */
+  salt: amount(),
+  /** `fine canning or table salt` when left out; `coarse salt`, `flake salt`. */
   crystal: optional(name('the salt: fine canning salt, coarse salt or flake salt')),
 });
 export type SaltMeasureInput = z.input<typeof schema>;
 
 export interface SaltMeasure {
+  /** The kind of salt. */
   readonly crystal: string;
+  /** What it weighs: the same at both ends for fine salt. */
   readonly mass: { readonly low: Quantity<'mass'>; readonly high: Quantity<'mass'> };
+  /** What it measures. */
   readonly volume: { readonly low: Quantity<'volume'>; readonly high: Quantity<'volume'> };
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind. */
   readonly cautions: readonly Caution[];
 }
 
-const SYNONYMS: Readonly<Record<string, readonly string[]>> = {
-  'fine canning or table salt': [
-    'canning salt',
-    'pickling salt',
-    'canning and pickling salt',
-    'table salt',
-    'fine salt',
-    'fine',
-  ],
-  'coarse salt': ['coarse', 'coarse kosher salt', 'coarse sea salt'],
-  'flake salt': ['flake', 'flakes', 'flake kosher salt', 'flaky salt'],
-};
-const FINE = 'fine canning or table salt';
-const CRYSTALS: readonly Named[] = [...new Set(SALT_MEASURES.map(({ crystal }) => crystal))].map((crystal) => ({
-  name: crystal,
-  synonyms: SYNONYMS[crystal] ?? [],
-}));
+/** What is meant where no crystal is named. */
+const FINE = rowOf(SALT_MEASURES, 'fine-tbsp', 'salt').crystal;
+const CRYSTALS: readonly Named[] = SALT_MEASURES.filter(({ measure }) => measure === 'tbsp').map(
+  ({ crystal, names }) => ({ name: crystal, synonyms: names }),
+);
 
 /** The row of the asker's own measure where it is printed, otherwise that of the tablespoon. */
 function rowFor(crystal: string, measured: Quantity<'mass'> | Quantity<'volume'>): SaltMeasureRow {
@@ -71,6 +67,7 @@ export function fineSaltSpoons(grams: number): { volume: Quantity<'volume'>; row
  * @param input.salt - spoons or cups to weigh, or a weight to measure
  * @param input.crystal - `fine canning salt` (default, also table salt), `coarse salt`, `flake salt`
  * @returns `mass` and `volume`, each `low` and `high` (equal for fine salt)
+ * @throws StillroomError UNKNOWN_NAME for another salt
  *
  * @example
  * ```ts
@@ -84,9 +81,8 @@ export function saltMeasure(input: SaltMeasureInput): SaltMeasure {
   const { salt, crystal: asked } = readInput(schema, input);
   const crystal = asked === undefined ? FINE : lookUp(asked, CRYSTALS, 'crystal', 'kind of salt').name;
   const row = rowFor(crystal, salt);
-  const recalled = row.obtained === 'memory';
-  const basis = [basisOf(row, `weight of a ${row.measure} of salt`)];
-  const cautions = recalled ? [acidCaution('weigh-the-salt'), caution('recalled')] : [];
+  const cautions = row.obtained === 'memory' ? [acidCaution('weigh-the-salt'), caution('recalled')] : [];
+  const note = `weight of a ${row.measure}`;
   if (isMass(salt)) {
     const grams = valueIn(salt, 'g');
     return answer({
@@ -96,7 +92,7 @@ export function saltMeasure(input: SaltMeasureInput): SaltMeasure {
         low: { value: grams / row.gramsHigh, unit: row.measure },
         high: { value: grams / row.gramsLow, unit: row.measure },
       },
-      basis,
+      basis: [basisOf(row, 'volume', note)],
       cautions,
     });
   }
@@ -108,7 +104,7 @@ export function saltMeasure(input: SaltMeasureInput): SaltMeasure {
       high: quantityIn(measures * row.gramsHigh, 'g', 'g'),
     },
     volume: { low: salt, high: salt },
-    basis,
+    basis: [basisOf(row, 'mass', note)],
     cautions,
   });
 }

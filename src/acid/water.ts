@@ -2,16 +2,14 @@ import { isMass } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis } from '../sources/basis';
+import { basisOf } from '../sources/table';
+import { BRINE_FIGURES, rowOf } from './tables';
 
-/** Density of water at 20 degC, g/mL: CRC handbook, density of water table (998.2071 kg/m3). */
-export const GRAMS_PER_ML = 0.9982071;
-export const WATER_WEIGHT: Basis = {
-  of: 'weight of water at 20 degC',
-  kind: 'published',
-  source: 'crc-water-density',
-  locator: 'density of water table',
-  seen: 'reproduction',
-};
+const density = rowOf(BRINE_FIGURES, 'water-density', 'figure');
+/** Density of water at 20 degC, g/mL. */
+export const GRAMS_PER_ML = density.value;
+/** The basis line of measured water as a weight; `of` is the path of the answer's field that rests on it. */
+export const waterBasis = (of: string): Basis => basisOf(density, of, density.about);
 
 /** Water in grams, whether weighed or measured. */
 export const waterGrams = (water: Quantity<'mass'> | Quantity<'volume'>): number =>

@@ -2,7 +2,7 @@ import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { withPlan } from '../plan/answer/withPlan';
 import type { DayPlan } from '../plan/index';
-import type { ProductCost } from '../plan/request/dayPlan';
+import type { ProductCost } from '../plan/request/plannedProduct';
 import { feasiblePlan } from './allocationChart';
 import { type ChartLayer, type ChartSpec, capital, chart, OKABE_ITO } from './spec';
 

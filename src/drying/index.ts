@@ -14,7 +14,7 @@ export {
   type UnknownFinish,
 } from './curve/finishForecast';
 export { type DryingCurveFit, type FitDryingCurveInput, fitDryingCurve } from './curve/fitDryingCurve';
-export type { ThinLayerModel } from './curve/thinLayer';
+export type { CurveConstants, ThinLayerModel } from './curve/thinLayer';
 export {
   type DrynessByWeighing,
   type DrynessByWeighingInput,

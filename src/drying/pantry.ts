@@ -66,7 +66,7 @@ export function fatRowOf(id: string, form?: string): Found<FatRow> {
 /** Whether the table of fat prints more for a food than dries. */
 export const isFatty = (id: string): boolean => fatRowOf(id).rows.some(({ fat_percent }) => fat_percent > mostFat());
 
-/** What is dried as fruit or as a vegetable; nothing for meat, dairy and whatever else no general figure is for. */
+/** What is dried as fruit or as a vegetable; nothing for meat, dairy and other food that no general figure is for. */
 export function dryingKind(id: string): 'fruit' | 'vegetable' | undefined {
   const [row] = rowsFor(guideRows, id, 'drying').rows;
   if (row !== undefined) return row.kind;

@@ -11,7 +11,9 @@ export type ErrorCode =
   | 'CONTRADICTION' // fields that cannot hold together
   | 'TOO_MUCH'; // more items or work than the function takes
 
+/** What an error says, as data. */
 export interface ErrorDetails {
+  /** What kind of mistake it is. */
   code: ErrorCode;
   /** The field, as a path into the argument: `lots[0].raw`; empty for the argument itself. */
   path: string;
@@ -35,7 +37,7 @@ const BRAND = Symbol.for('stillroom.error');
  * The one error that stillroom throws: it names the field, what was given, and what would be right. `instanceof` knows
  * it whichever copy of the package threw it.
  *
- * An answer that does not exist (no tested process, say) is no error but a refusal, returned as a value.
+ * A missing answer (no tested process, say) is not an error: it is returned as a value.
  *
  * @example
  * ```ts
@@ -46,11 +48,17 @@ const BRAND = Symbol.for('stillroom.error');
  */
 export class StillroomError extends Error implements ErrorDetails {
   override readonly name = 'StillroomError';
+  /** What kind of mistake it is. */
   readonly code: ErrorCode;
+  /** The field, as a path into the argument; empty for the argument itself. */
   readonly path: string;
+  /** What was given. */
   readonly given: Given;
+  /** What would be right. */
   readonly expected: string;
+  /** Every right choice, where they are few. */
   readonly options?: readonly string[];
+  /** The right choices nearest to what was given, best first. */
   readonly nearest?: readonly string[];
 
   /**

@@ -8,8 +8,10 @@ import { valueIn } from '../quantity/scale';
 import type { MassInput, Range, ShareInput, TemperatureInput } from '../quantity/types';
 import { type Basis, joinBasis } from '../sources/basis';
 import { caution } from '../sources/cautions';
+import { basisOf, practiceBasis } from '../sources/table';
 import { initialFreezingPoint } from './initialFreezingPoint';
 import { propertiesFromWater } from './propertiesFromWater';
+import { correlation } from './tables';
 
 /** Heat that a home freezer takes out for each unit of electricity; common practice, no source. */
 export const PERFORMANCE: Range<number> = { low: 0.8, likely: 1.3, high: 2 };
@@ -91,14 +93,17 @@ function ofFood(food: string): Properties {
 }
 
 function ofWater(water: number): Properties {
-  const { specificHeatAbove, specificHeatBelow, latentHeat, basis } = propertiesFromWater({ water });
-  const earle = basis.filter(({ of: what }) => /^earle (cp|latent)/.test(what));
+  const { specificHeatAbove, specificHeatBelow, latentHeat } = propertiesFromWater({ water });
+  const rows = ['earle-cp-above', 'earle-cp-below', 'earle-latent'].map(correlation);
   return {
     freezes: FREEZES,
     above: specificHeatAbove.earle,
     below: specificHeatBelow.earle,
     latent: latentHeat.earle,
-    basis: [...earle, { of: 'where it begins to freeze', kind: 'common-practice' }],
+    basis: [
+      ...rows.map((row) => basisOf(row, 'heat', row.id.replaceAll('-', ' '))),
+      practiceBasis('heat', 'where it begins to freeze'),
+    ],
   };
 }
 

@@ -9,9 +9,9 @@ import { joinBasis, joinCautions } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import type { Basis, Caution, Refusal } from '../sources/index';
 import { basisOf } from '../sources/table';
+import { scaleSyrup, syrupOfPercent } from '../sugar/printedSyrups';
 import { VEGETABLES } from './beforeFreezing';
 import { namedFoods } from './foodNames';
-import { scaleSyrup, syrupOfPercent } from './freezingSyrup';
 import { type Span, spanIn, spanOf } from './span';
 import { freezingCaution, HEADSPACE, PACKS, type PackRow, type RuleRow, rule } from './tables';
 

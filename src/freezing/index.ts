@@ -9,7 +9,6 @@ export { type FreezeEnergyInput, type FreezingProperties, freezeEnergy } from '.
 export { type FreezerLoad, type FreezerLoadInput, freezerLoad } from './freezerLoad';
 export { type FreezerPack, type FreezerPackInput, freezerPack, type PackIngredients } from './freezerPack';
 export { type FreezingHeadspace, type FreezingHeadspaceInput, freezingHeadspace } from './freezingHeadspace';
-export { type FreezingSyrup, type FreezingSyrupInput, freezingSyrup } from './freezingSyrup';
 export { type FreezingTime, type FreezingTimeInput, freezingTime } from './freezingTime';
 export { type FrozenStorage, type FrozenStorageInput, frozenStorage } from './frozenStorage';
 export { type IceFraction, type IceFractionInput, iceFraction } from './iceFraction';

@@ -13,7 +13,6 @@ import recalledPackTable from '../../data/freezing/fruit-packs-recalled.json';
 import headspaceTable from '../../data/freezing/headspace.json';
 import shapeTable from '../../data/freezing/plank-shapes.json';
 import ruleTable from '../../data/freezing/rules.json';
-import syrupTable from '../../data/freezing/syrups.json';
 import textbookTable from '../../data/freezing/thermal-textbook.json';
 import usUnitTable from '../../data/freezing/thermal-us-units.json';
 import vegetableTable from '../../data/freezing/thermal-vegetables.json';
@@ -23,13 +22,6 @@ import { asTable, type Sourced } from '../sources/table';
 /** The two ends of a printed range; equal where one figure is printed. */
 export type Ends = readonly [low: number, high: number];
 
-export interface SyrupRow extends Sourced {
-  readonly strength: string;
-  readonly percent: number;
-  readonly sugarCups: number;
-  readonly waterCups: number;
-  readonly yieldCups: number;
-}
 export interface RuleRow extends Sourced {
   readonly rule: string;
   readonly about: string;
@@ -140,7 +132,6 @@ export interface ConstantRow extends Sourced {
   readonly unit: string;
 }
 
-export const SYRUPS = asTable<SyrupRow>(syrupTable).rows;
 export const RULES = asTable<RuleRow>(ruleTable).rows;
 export const HEADSPACE = asTable<HeadspaceRow>(headspaceTable).rows;
 export const PACKS: readonly PackRow[] = [

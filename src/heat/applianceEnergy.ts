@@ -1,11 +1,15 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { energy, fields, list, mass, number, optional, power, readInput, share, time } from '../quantity/fields';
+import { fields, list, number, optional, readInput, share } from '../quantity/fields';
 import { mapRange, sureRange } from '../quantity/range';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { measured } from '../sources/basis';
+import { energy } from '../words/energy';
+import { mass } from '../words/mass';
+import { power } from '../words/power';
+import { time } from '../words/time';
 import { GUIDE_DRYING_TEMPERATURE } from './dryingHeat';
 import type { EnergyNeeded } from './needed';
 import { figureBasis } from './tables';

@@ -1,11 +1,14 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { fields, mass, optional, readInput, share, temperature } from '../quantity/fields';
+import { fields, optional, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { balanceBasis, refuseWetter, shareLeft } from '../solution/massBalance';
 import { caution } from '../sources/cautions';
+import { mass } from '../words/mass';
+import { efficiency, moisture, targetMoisture } from '../words/shares';
+import { temperature } from '../words/temperature';
 import { dryerTemperature, dryingHeatBasis, GUIDE_DRYING_TEMPERATURE, heatToDry, START_C } from './dryingHeat';
 import { drawn, type HeatNeeded } from './needed';
 import { figureBasis, shareBasis, shareOr } from './tables';
@@ -14,15 +17,15 @@ const schema = /* @__PURE__ */ fields({
   /** The food as it goes into the dryer, ready: washed, trimmed, cut. */
   fresh: mass(),
   /** Its water as a share of its mass, 0 to below 1 or percent. */
-  moisture: share({ below: 1 }),
+  moisture: moisture({ below: 1 }),
   /** The same when it is dry, at most `moisture`. */
-  targetMoisture: share({ below: 1 }),
+  targetMoisture: targetMoisture({ below: 1 }),
   /** How warm the food goes in, 0 to 100 degC; 21 degC when left out. */
   start: optional(temperature({ min: { value: 0, unit: 'degC' }, max: { value: 100, unit: 'degC' } })),
   /** Of the dryer, 20 to 100 degC and at least `start`; 140 degF when left out. */
   temperature: optional(dryerTemperature()),
   /** Share of the dryer's energy that dries, 5 to 100 %; 25 to 100 % (likely 50 %) when left out. */
-  efficiency: optional(share({ min: 0.05, max: 1 })),
+  efficiency: optional(efficiency({ min: 0.05, max: 1 })),
 });
 export type DryEnergyInput = z.input<typeof schema>;
 
@@ -60,25 +63,25 @@ export interface DryEnergy extends HeatNeeded {
  * ```
  */
 export function dryEnergy(input: DryEnergyInput): DryEnergy {
-  const { fresh, moisture, targetMoisture, start, efficiency, ...given } = readInput(schema, input);
-  refuseWetter(moisture, targetMoisture, input.targetMoisture);
+  const { fresh, start, ...given } = readInput(schema, input);
+  refuseWetter(given.moisture, given.targetMoisture, input.targetMoisture);
   const startC = start === undefined ? START_C : valueIn(start, 'degC');
   const dryerC = valueIn(given.temperature ?? GUIDE_DRYING_TEMPERATURE, 'degC');
   if (dryerC < startC) fail('CONTRADICTION', 'temperature', input.temperature, 'a dryer warmer than the food');
-  const removed = 1 - shareLeft(moisture, targetMoisture);
+  const removed = 1 - shareLeft(given.moisture, given.targetMoisture);
   const kilograms = valueIn(fresh, 'kg');
   const kilojoules = heatToDry(kilograms, kilograms * removed, startC, dryerC);
   return answer({
-    energy: drawn(kilojoules, shareOr(efficiency, 'dryer-share')),
+    energy: drawn(kilojoules, shareOr(given.efficiency, 'dryer-share')),
     heat: { value: kilojoules, unit: 'kJ' },
     waterRemoved: { value: fresh.value * removed, unit: fresh.unit },
     basis: [
       balanceBasis('waterRemoved'),
       ...dryingHeatBasis('heat'),
-      ...(efficiency === undefined
+      ...(given.efficiency === undefined
         ? ['dryer-diesel', 'dryer-gas', 'dryer-beans'].map((id) => figureBasis(id, 'energy'))
         : []),
-      shareBasis(efficiency, 'dryer-share', 'energy'),
+      shareBasis(given.efficiency, 'dryer-share', 'energy'),
     ],
     cautions: [caution('estimate')],
   });

@@ -1,8 +1,8 @@
 /** The least heat that drying takes. Internal: `dryEnergy` answers it. */
-import { temperature } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis } from '../sources/basis';
+import { temperature } from '../words/temperature';
 import { figure, figureBasis, temperatureFigure } from './tables';
 import { latentHeatAt, vaporizationBasis } from './vaporization';
 

@@ -1,10 +1,11 @@
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { choice, energy as energyField, fields, money, rangeOf, readInput } from '../quantity/fields';
+import { choice, fields, money, rangeOf, readInput } from '../quantity/fields';
 import { toCents, withoutNoise } from '../quantity/money';
 import { toDecimalIn } from '../quantity/scale';
 import type { EnergyInput, Money, MoneyInput, Quantity, Range } from '../quantity/types';
 import { type Basis, type Caution, measured } from '../sources/basis';
+import { energy as energyField } from '../words/energy';
 import { figureBasis } from './tables';
 
 /** No energy at all has its price too: what is already hot. */

@@ -1,8 +1,10 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
-import { fields, mass, optional, readInput, share } from '../quantity/fields';
+import { fields, optional, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import { caution } from '../sources/cautions';
+import { mass } from '../words/mass';
+import { efficiency } from '../words/shares';
 import { iceTemperatureField, sublimationBasis, sublimationEnthalpy } from './ice';
 import { drawn, type HeatNeeded } from './needed';
 import { shareBasis, shareOr, usual } from './tables';
@@ -16,7 +18,7 @@ const schema = /* @__PURE__ */ fields({
   /** How cold the ice is while it sublimes, 30 to 273.16 K; -20 degC when left out, and it hardly matters. */
   temperature: optional(iceTemperatureField(30)),
   /** The two heats of the ice as a share of what the machine draws, 1 to 100 %; 12 to 60 % (likely 20 %) when left out. */
-  efficiency: optional(share({ min: 0.01, max: 1 })),
+  efficiency: optional(efficiency({ min: 0.01, max: 1 })),
 });
 export type FreezeDryEnergyInput = z.input<typeof schema>;
 
@@ -46,13 +48,13 @@ export type FreezeDryEnergyInput = z.input<typeof schema>;
  * ```
  */
 export function freezeDryEnergy(input: FreezeDryEnergyInput): HeatNeeded {
-  const { ice, temperature, efficiency } = readInput(schema, input);
-  const kelvin = valueIn(temperature ?? { value: usual('ice-temperature').likely, unit: 'degC' }, 'K');
+  const { ice, ...given } = readInput(schema, input);
+  const kelvin = valueIn(given.temperature ?? { value: usual('ice-temperature').likely, unit: 'degC' }, 'K');
   const kilojoules = valueIn(ice, 'kg') * sublimationEnthalpy(kelvin);
   return answer({
-    energy: drawn(WAYS * kilojoules, shareOr(efficiency, 'freeze-dryer-share')),
+    energy: drawn(WAYS * kilojoules, shareOr(given.efficiency, 'freeze-dryer-share')),
     heat: { value: kilojoules, unit: 'kJ' },
-    basis: [...sublimationBasis('heat'), shareBasis(efficiency, 'freeze-dryer-share', 'energy')],
+    basis: [...sublimationBasis('heat'), shareBasis(given.efficiency, 'freeze-dryer-share', 'energy')],
     cautions: [caution('estimate')],
   });
 }

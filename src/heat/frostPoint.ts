@@ -1,10 +1,11 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { fields, pressure, readInput } from '../quantity/fields';
+import { fields, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
+import { pressure } from '../words/pressure';
 import { COLDEST_K, iceBasis, icePressure, iceTemperature, TRIPLE_PA } from './ice';
 
 const schema = /* @__PURE__ */ fields({

@@ -1,9 +1,9 @@
 /** Vapor pressure over ice and the heat that sublimes it, in plain SI numbers, for this module and those above it. */
 import json from '../../data/heat/ice-formulas.json';
-import { temperature } from '../quantity/fields';
 import type { Basis } from '../sources/basis';
 import type { RowOf } from '../sources/columns';
 import { asTable, basisOf } from '../sources/table';
+import { temperature } from '../words/temperature';
 import { byId, type iceFormulaRow } from './tables';
 
 const formulas = asTable<RowOf<typeof iceFormulaRow>>(json).rows;

@@ -1,21 +1,7 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import {
-  choice,
-  fields,
-  isMass,
-  kitchenElevation,
-  mass,
-  massOrVolume,
-  number,
-  optional,
-  power,
-  readInput,
-  share,
-  temperature,
-  time,
-} from '../quantity/fields';
+import { choice, fields, isMass, massOrVolume, number, optional, readInput, share } from '../quantity/fields';
 import { byEnds, mapRange } from '../quantity/range';
 import { valueIn } from '../quantity/scale';
 import type { Quantity, Range } from '../quantity/types';
@@ -23,6 +9,12 @@ import { type Basis, measured } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { boilingTemperature } from '../steam/boilingTemperature';
 import { latentHeat } from '../steam/latentHeat';
+import { kitchenElevation } from '../words/elevation';
+import { mass } from '../words/mass';
+import { power } from '../words/power';
+import { efficiency } from '../words/shares';
+import { temperature } from '../words/temperature';
+import { time } from '../words/time';
 import { drawn, type EnergyNeeded, kilowattHours } from './needed';
 import { figure, figureBasis, shareBasis, shareOr } from './tables';
 
@@ -57,7 +49,7 @@ const schema = /* @__PURE__ */ fields({
   /** A covered pot kept at the boil. */
   hold: optional(holdFields()),
   /** Share of the burner's energy that reaches the pot, 5 to 100 %; 35 to 80 % (likely 55 %) when left out. */
-  efficiency: optional(share({ min: 0.05, max: 1 })),
+  efficiency: optional(efficiency({ min: 0.05, max: 1 })),
   /** Of the kitchen, above -500 m to 5,000 m; sea level when left out. */
   elevation: optional(kitchenElevation()),
 });
@@ -152,17 +144,17 @@ const sum = (ranges: readonly Range<Quantity<'energy'>>[]): Range<Quantity<'ener
  * ```
  */
 export function stoveEnergy(input: StoveEnergyInput): StoveEnergy {
-  const { heatUp, boilOff, hold, efficiency, elevation = SEA_LEVEL } = readInput(schema, input);
+  const { heatUp, boilOff, hold, efficiency: reached, elevation = SEA_LEVEL } = readInput(schema, input);
   if (heatUp === undefined && boilOff === undefined) {
     if (hold === undefined) fail('MISSING', 'heatUp', undefined, 'at least one of heatUp, boilOff and hold');
-    if (efficiency !== undefined) {
+    if (reached !== undefined) {
       fail('CONTRADICTION', 'efficiency', input.efficiency, 'hold.powerShare, where the boil is only held');
     }
   }
   const up = heatUp && heatingUp(heatUp, elevation, input.heatUp);
   const off = boilOff && boilingOff(boilOff, elevation);
   const holding = hold && held(hold);
-  const reaching = shareOr(efficiency, 'burner-share');
+  const reaching = shareOr(reached, 'burner-share');
   const upEnergy = up && drawn(up.kilojoules, reaching);
   const offEnergy = off && drawn(off.kilojoules, reaching);
   const heats = [up, off].flatMap((part) => (part === undefined ? [] : [part.kilojoules]));
@@ -175,8 +167,8 @@ export function stoveEnergy(input: StoveEnergyInput): StoveEnergy {
     basis: [
       ...(up?.basis ?? []),
       ...(off?.basis ?? []),
-      ...(up === undefined ? [] : [shareBasis(efficiency, 'burner-share', 'heatingUp')]),
-      ...(off === undefined ? [] : [shareBasis(efficiency, 'burner-share', 'boilingOff')]),
+      ...(up === undefined ? [] : [shareBasis(reached, 'burner-share', 'heatingUp')]),
+      ...(off === undefined ? [] : [shareBasis(reached, 'burner-share', 'boilingOff')]),
       ...(hold === undefined
         ? []
         : [measured('holding', 'rated power of the burner'), shareBasis(hold.powerShare, 'holding-share', 'holding')]),

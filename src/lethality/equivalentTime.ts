@@ -6,12 +6,16 @@ import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
 import { lethalityCaution } from './cautions';
-import { foodTemperature, holdTime, RATE_BASIS, rateAt, referenceTemperature, zValueField } from './terms';
+import { foodTemperature, holdTime, rateAt, rateBasis, referenceTemperature, zValueField } from './terms';
 
 const schema = /* @__PURE__ */ fields({
+  /** At the reference temperature: a D value, an F value, a hold time; above 0. */
   time: holdTime(),
+  /** Temperature of that time, 0 to 200 degC. */
   reference: referenceTemperature(),
+  /** Degrees for a tenfold rate, 1 to 100 degC. */
   z: zValueField(),
+  /** The other temperature, -80 to 200 degC. */
   temperature: foodTemperature(),
 });
 
@@ -19,7 +23,9 @@ export type EquivalentTimeInput = z.input<typeof schema>;
 export interface EquivalentTime {
   /** In the unit of the time given. */
   readonly time: Quantity<'time'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
@@ -30,8 +36,8 @@ const LONGEST = 1e12;
  * The time at another temperature that does the work of a time at the reference temperature:
  * t = t_reference 10^((reference - T)/z).
  *
- * It moves D values and published hold times along their own z line, to read a record against them. It makes no
- * process, and far from the reference the line is a guess.
+ * It moves D values and published hold times along their own z line, to read a record against them. It is not
+ * a process, and far from the reference the line is a guess.
  *
  * Source: FAO Fisheries Circular 784, section 1.5 (the same line as the lethal rate).
  *
@@ -60,7 +66,7 @@ export function equivalentTime(input: EquivalentTimeInput): EquivalentTime {
   }
   return answer({
     time: quantityIn(given.time.value / rate, given.time.unit, given.time.unit),
-    basis: [{ ...RATE_BASIS, what: 'time' }],
-    cautions: ['record-check-only', 'published-heat-no-process'].map(lethalityCaution),
+    basis: [rateBasis('time')],
+    cautions: ['record-check-only', 'published-heat-no-process', 'resistance-varies'].map(lethalityCaution),
   });
 }

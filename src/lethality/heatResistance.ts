@@ -3,37 +3,34 @@ import json from '../../data/lethality/heat-resistance.json';
 import { answer } from '../common/answer';
 import { fields, name, optional, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
-import { type Basis, type Caution, joinBasis } from '../sources/basis';
+import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
-import { asTable, basisOf, type Sourced } from '../sources/table';
+import type { RowOf } from '../sources/columns';
+import { asTable, basisOf } from '../sources/table';
 import { lethalityCaution } from './cautions';
 import { having } from './having';
+import type { resistanceRow } from './tables';
 
-interface ResistanceRow extends Sourced {
-  readonly organism: string;
-  /** Empty where the source names none. */
-  readonly medium: string;
-  readonly reference: number | null;
-  readonly dLow: number | null;
-  readonly dHigh: number | null;
-  readonly zLow: number | null;
-  readonly zHigh: number | null;
-  readonly unit: 'degC' | 'degF';
-}
-
+type ResistanceRow = RowOf<typeof resistanceRow>;
 const table = asTable<ResistanceRow>(json);
 
-const schema = /* @__PURE__ */ fields({ organism: optional(name('an organism, such as "botulinum"')) });
+const schema = /* @__PURE__ */ fields({
+  /** Any words of the organism's name, such as `botulinum`; all entries when left out. */
+  organism: optional(name('an organism, such as "botulinum"')),
+});
 
 export type HeatResistanceInput = z.input<typeof schema>;
 
 /** The ends of a published range; equal where one figure is printed. */
 export interface PublishedEnds<T> {
+  /** Low end. */
   readonly low: T;
+  /** High end. */
   readonly high: T;
 }
 /** One published line of heat resistance. */
 export interface HeatResistanceEntry {
+  /** What is destroyed. */
   readonly organism: string;
   /** Food or medium, where the source names it. */
   readonly medium?: string;
@@ -43,12 +40,15 @@ export interface HeatResistanceEntry {
   readonly dValue?: PublishedEnds<Quantity<'time'>>;
   /** Degrees that make the kill ten times as fast. */
   readonly z?: PublishedEnds<Quantity<'temperatureDifference'>>;
+  /** What the line says besides. */
   readonly notes?: string;
-  readonly basis: Basis;
 }
 export interface HeatResistance {
+  /** Every line that names the organism; `basis` has one line for each, in the same order. */
   readonly entries: readonly HeatResistanceEntry[];
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
@@ -72,7 +72,6 @@ function entryOf(row: ResistanceRow): HeatResistanceEntry {
     ...(dValue === undefined ? {} : { dValue }),
     ...(zRange === undefined ? {} : { z: zRange }),
     ...(row.notes === undefined ? {} : { notes: row.notes }),
-    basis: basisOf(row, `heat resistance of ${row.organism}`),
   };
 }
 
@@ -81,7 +80,7 @@ function entryOf(row: ResistanceRow): HeatResistanceEntry {
  *
  * Every line of the sources that names the organism is given, for they differ; the library picks none.
  *
- * Source: the row of `data/lethality/heat-resistance.json` that each entry names.
+ * Source: the row of `data/lethality/heat-resistance.json` that the basis line of each entry names.
  *
  * @param input.organism - any words of its name, such as `botulinum` or `Salmonella`; all entries when left out
  * @throws StillroomError UNKNOWN_NAME, offering the nearest
@@ -102,7 +101,7 @@ export function heatResistance(input: HeatResistanceInput): HeatResistance {
   const recalled = rows.some((row) => row.obtained === 'memory');
   return answer({
     entries: rows.map(entryOf),
-    basis: joinBasis(rows.map((row) => basisOf(row, `heat resistance of ${row.organism}`))),
+    basis: rows.map((row, index) => basisOf(row, `entries[${index}]`)),
     cautions: [
       lethalityCaution('resistance-varies'),
       lethalityCaution('published-heat-no-process'),

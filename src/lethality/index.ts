@@ -2,7 +2,7 @@
  * Lethality: the heat in a temperature record, for checking the record and never for making a process.
  * @module
  */
-export { type DValueAt, type DValueAtInput, dValueAt } from './dValueAt';
+export { type DecimalReductions, type DecimalReductionsInput, decimalReductions } from './decimalReductions';
 export { type EquivalentTime, type EquivalentTimeInput, equivalentTime } from './equivalentTime';
 export {
   type HeatResistance,
@@ -11,17 +11,13 @@ export {
   heatResistance,
   type PublishedEnds,
 } from './heatResistance';
-export { type HoldLethality, type HoldLethalityInput, holdLethality } from './holdLethality';
-export { type Lethality, type LethalityInput, lethality } from './lethality';
-export { type LethalRate, type LethalRateInput, lethalRate } from './lethalRate';
 export {
-  type DecimalReductions,
-  type DecimalReductionsInput,
-  decimalReductions,
-  type ReductionTime,
-  type ReductionTimeInput,
-  reductionTime,
-} from './logReductions';
+  type HoldLethality,
+  type HoldLethalityInput,
+  type Lethality,
+  type LethalityInput,
+  lethality,
+} from './lethality';
 export {
   type PublishedLethality,
   type PublishedLethalityEntry,

@@ -1,35 +1,76 @@
 import * as z from 'zod/mini';
 import { answer } from '../common/answer';
-import { fields, list, optional, readInput, time } from '../quantity/fields';
+import { fail } from '../errors/StillroomError';
+import { fields, list, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
-import type { Basis, Caution } from '../sources/basis';
+import { type Basis, type Caution, measured } from '../sources/basis';
+import { time } from '../words/time';
 import { lethalityCaution } from './cautions';
 import { type Log, type LogPoint, readLog, readPoint } from './readLog';
-import { RATE_BASIS, rateAt, referenceTemperature, zValueField } from './terms';
+import { foodTemperature, holdTime, rateAt, rateBasis, referenceTemperature, zValueField } from './terms';
 
 const MOST_READINGS = 1_000_000;
 
-const schema = /* @__PURE__ */ fields({
+const scale = {
+  /** Temperature that the minutes are counted at (121.1 degC or 250 degF for F0), 0 to 200 degC. */
+  reference: /* @__PURE__ */ referenceTemperature(),
+  /** Degrees for a tenfold rate (10 degC or 18 degF for F0), 1 to 100 degC. */
+  z: /* @__PURE__ */ zValueField(),
+};
+const logSchema = /* @__PURE__ */ fields({
+  /** Readings of time and temperature, 2 to 1,000,000, their times rising from any start. */
   log: list<z.ZodMiniType<LogPoint>>('readings of time and temperature', z.custom<LogPoint>(), 2, MOST_READINGS),
-  reference: referenceTemperature(),
-  z: zValueField(),
+  ...scale,
+  /** Refuse a record with a longer gap than this; any gap is taken when left out. */
   longestGap: optional(time()),
 });
+const holdSchema = () =>
+  fields({
+    /** Held at, -80 to 200 degC. */
+    temperature: foodTemperature(),
+    /** For how long, above 0. */
+    time: holdTime(),
+  });
+const holdsSchema = /* @__PURE__ */ fields({
+  /** Times held at a temperature, 1 to 10,000, in place of a log. */
+  holds: list('times held at a temperature', holdSchema(), 1, 10_000),
+  ...scale,
+});
 
-export type LethalityInput = z.input<typeof schema>;
+export type LethalityInput = z.input<typeof logSchema>;
+export type HoldLethalityInput = z.input<typeof holdsSchema>;
+/** What a list of holds adds up to. */
+export interface HoldLethality {
+  /** Minutes at the reference temperature that the holds are worth together. */
+  readonly minutes: number;
+  /** What each hold adds to it, in the order given. */
+  readonly parts: readonly number[];
+  /** Where the figures come from. */
+  readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
+  readonly cautions: readonly Caution[];
+}
+/** What a record adds up to. */
 export interface Lethality {
   /** Minutes at the reference temperature that the record is worth (the F value), by the trapezoid rule. */
   readonly minutes: number;
   /** The same if the temperature moved in a straight line between readings; never more than `minutes`. */
   readonly straightLineMinutes: number;
-  /** Part of `minutes` that came after the hottest reading 0 to 1. */
+  /** Part of `minutes` that came after the hottest reading, 0 to 1. */
   readonly shareAfterHottest: number;
   /** The hottest reading as it was given; the last of them, where several are equal. */
-  readonly hottest: { readonly time: Quantity<'time'>; readonly temperature: Quantity<'temperature'> };
+  readonly hottest: {
+    /** When. */
+    readonly time: Quantity<'time'>;
+    /** How hot. */
+    readonly temperature: Quantity<'temperature'>;
+  };
   /** The longest time between two readings, in the unit of the hottest one. */
   readonly longestGap: Quantity<'time'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
@@ -66,22 +107,26 @@ function addUp({ minutes, temperatures }: Log, reference: number, zDegrees: numb
   return { trapezoid, straight: Math.min(straight, trapezoid), untilHottest, hottest, gap };
 }
 
+const CAUTIONS = ['record-check-only', 'coldest-spot', 'cooling-counts'] as const;
+
 /**
  * How much heat a temperature record adds up to: the F value by the general method.
  *
- * **It checks a record and never makes a process.** No time or temperature may be taken from it for canning anything;
- * the tested process stands whatever a record says.
+ * **It checks a record; it is not a process.** Take no time or temperature from it for canning anything; follow the
+ * tested process whatever a record says.
  *
  * Each reading is worth L = 10^((T - reference)/z) minutes a minute, and `minutes` is the area under L by the
- * trapezoid rule. Between readings a straight line of temperature would be worth a little less; that figure stands
- * beside it, and a record too coarse for the two to agree within 2 % is told so.
+ * trapezoid rule. Between readings a straight line of temperature would be worth a little less; `straightLineMinutes`
+ * gives that figure, and a record too coarse for the two to agree within 2 % gets a caution. A list of holds, each
+ * temperature held for its time, adds up time x L; one hold of a minute gives the lethal rate L itself.
  *
  * Source: FAO Fisheries Circular 784, section 1.5 (the general method).
  *
  * @param input.log - 2 to 1,000,000 readings `{ time, temperature }`, times rising from any start, -80 degC to 200 degC
+ * @param input.holds - in place of `log`: 1 to 10,000 of `{ temperature, time }`
  * @param input.reference - temperature that the minutes are counted at (121.1 degC or 250 degF for F0), 0 degC to 200 degC
  * @param input.z - degrees for a tenfold rate (10 degC or 18 degF for F0), 1 degC to 100 degC
- * @param input.longestGap - refuse a record with a longer gap than this; when left out, any gap is taken
+ * @param input.longestGap - with `log`: refuse a record with a longer gap than this; when left out, any gap is taken
  * @throws StillroomError OUT_OF_RANGE for one reading or too long a gap, CONTRADICTION for times that do not rise
  *
  * @example
@@ -99,32 +144,49 @@ function addUp({ minutes, temperatures }: Log, reference: number, zDegrees: numb
  * });
  * held.minutes; // ≈ 3.55
  * held.cautions[0].id; // => 'record-check-only'
+ * const holds = [{ temperature: '111 degC', time: '10 min' }, { temperature: '121 degC', time: '1 min' }] as const;
+ * lethality({ holds: [...holds], reference: '121 degC', z: '10 degC' }).minutes; // ≈ 2
  * lethality({ log: [{ time: '0 min', temperature: '90 degC' }], reference: '121.1 degC', z: '10 degC' }); // throws StillroomError OUT_OF_RANGE
  * ```
  */
-export function lethality(input: LethalityInput): Lethality {
-  const given = readInput(schema, input);
+export function lethality(input: LethalityInput): Lethality;
+export function lethality(input: HoldLethalityInput): HoldLethality;
+export function lethality(input: LethalityInput | HoldLethalityInput): Lethality | HoldLethality {
+  const asked = input as Partial<LethalityInput & HoldLethalityInput> | null | undefined;
+  if (asked?.holds === undefined) return answer(ofLog(input as LethalityInput));
+  if (asked.log !== undefined) fail('CONTRADICTION', 'holds', asked.holds, 'a log or a list of holds, not both');
+  return answer(ofHolds(input as HoldLethalityInput));
+}
+
+function ofLog(input: LethalityInput): Lethality {
+  const given = readInput(logSchema, input);
   const gap = given.longestGap === undefined ? undefined : valueIn(given.longestGap, 'min');
   const log = readLog(given.log, gap);
-  const zDegrees = valueIn(given.z, 'delta degC');
-  const sum = addUp(log, valueIn(given.reference, 'degC'), zDegrees);
+  const sum = addUp(log, valueIn(given.reference, 'degC'), valueIn(given.z, 'delta degC'));
   const hottest = readPoint(given.log[sum.hottest]);
   const coarse = sum.trapezoid - sum.straight > COARSE * sum.trapezoid;
-  return answer({
+  return {
     minutes: sum.trapezoid,
     straightLineMinutes: sum.straight,
     shareAfterHottest: sum.trapezoid === 0 ? 0 : (sum.trapezoid - sum.untilHottest) / sum.trapezoid,
     hottest,
     longestGap: quantityIn(sum.gap, 'min', hottest.time.unit),
-    basis: [
-      { of: 'temperatures', kind: 'measured' },
-      { ...RATE_BASIS, what: 'minutes' },
-    ],
-    cautions: [
-      lethalityCaution('record-check-only'),
-      lethalityCaution('coldest-spot'),
-      lethalityCaution('cooling-counts'),
-      ...(coarse ? [lethalityCaution('coarse-log')] : []),
-    ],
-  });
+    basis: [measured('hottest', 'the readings'), rateBasis('minutes'), rateBasis('straightLineMinutes')],
+    cautions: [...CAUTIONS, ...(coarse ? ['coarse-log'] : [])].map(lethalityCaution),
+  };
+}
+
+function ofHolds(input: HoldLethalityInput): HoldLethality {
+  const given = readInput(holdsSchema, input);
+  const reference = valueIn(given.reference, 'degC');
+  const zDegrees = valueIn(given.z, 'delta degC');
+  const parts = given.holds.map(
+    (hold) => valueIn(hold.time, 'min') * rateAt(valueIn(hold.temperature, 'degC'), reference, zDegrees),
+  );
+  return {
+    minutes: parts.reduce((sum, part) => sum + part, 0),
+    parts,
+    basis: [measured('parts', 'times and temperatures'), rateBasis('parts'), rateBasis('minutes')],
+    cautions: CAUTIONS.map(lethalityCaution),
+  };
 }

@@ -3,48 +3,47 @@ import json from '../../data/lethality/published-lethality.json';
 import { answer } from '../common/answer';
 import { fields, name, optional, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
-import { type Basis, type Caution, joinBasis } from '../sources/basis';
-import { asTable, basisOf, type Sourced } from '../sources/table';
+import type { Basis, Caution } from '../sources/basis';
+import type { RowOf } from '../sources/columns';
+import { asTable, basisOf } from '../sources/table';
 import { lethalityCaution } from './cautions';
 import { having } from './having';
 import type { PublishedEnds } from './heatResistance';
+import type { publishedRow } from './tables';
 
-interface FigureRow extends Sourced {
-  readonly about: string;
-  readonly what: string;
-  readonly low: number;
-  readonly high: number;
-  readonly time: 'min' | 's';
-  readonly reference: number;
-  readonly z: number | null;
-  readonly unit: 'degC' | 'degF';
-}
-
+type FigureRow = RowOf<typeof publishedRow>;
 const table = asTable<FigureRow>(json);
 
-const schema = /* @__PURE__ */ fields({ about: optional(name('a food or an aim, such as "acidified vegetables"')) });
+const schema = /* @__PURE__ */ fields({
+  /** Any words of the food or the aim, such as `apple cider`; all entries when left out. */
+  about: optional(name('a food or an aim, such as "acidified vegetables"')),
+});
 
 export type PublishedLethalityInput = z.input<typeof schema>;
 
 /** One figure in print. */
 export interface PublishedLethalityEntry {
+  /** Food and aim. */
   readonly about: string;
+  /** What the figure is. */
   readonly what: string;
   /** At the reference temperature. */
   readonly time: PublishedEnds<Quantity<'time'>>;
+  /** Temperature that the time is for. */
   readonly reference: Quantity<'temperature'>;
   /** Where the source states one. */
   readonly z?: Quantity<'temperatureDifference'>;
+  /** What the line says besides. */
   readonly notes?: string;
-  readonly basis: Basis;
 }
 export interface PublishedLethality {
+  /** Every figure that is asked for; `basis` has one line for each, in the same order. */
   readonly entries: readonly PublishedLethalityEntry[];
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
-
-const basisFor = (row: FigureRow): Basis => basisOf(row, `${row.about}: ${row.what}`);
 
 function entryOf(row: FigureRow): PublishedLethalityEntry {
   return {
@@ -54,15 +53,14 @@ function entryOf(row: FigureRow): PublishedLethalityEntry {
     reference: { value: row.reference, unit: row.unit },
     ...(row.z === null ? {} : { z: { value: row.z, unit: row.unit === 'degF' ? 'delta degF' : 'delta degC' } }),
     ...(row.notes === undefined ? {} : { notes: row.notes }),
-    basis: basisFor(row),
   };
 }
 
 /**
  * Heat that publications call enough for an aim, as time at a reference temperature: what the minutes of a record can
- * be set beside. None of it makes or licenses a home process.
+ * be compared with. None of it is a home process.
  *
- * Source: the row of `data/lethality/published-lethality.json` that each entry names.
+ * Source: the row of `data/lethality/published-lethality.json` that the basis line of each entry names.
  *
  * @param input.about - any words of the food or the aim, such as `botulinum` or `apple cider`; all when left out
  * @throws StillroomError UNKNOWN_NAME, offering the nearest
@@ -81,7 +79,7 @@ export function publishedLethality(input: PublishedLethalityInput): PublishedLet
   const rows = about === undefined ? table.rows : having(about, table.rows, (row) => row.about, 'about', 'food or aim');
   return answer({
     entries: rows.map(entryOf),
-    basis: joinBasis(rows.map(basisFor)),
+    basis: rows.map((row, index) => basisOf(row, `entries[${index}]`)),
     cautions: [lethalityCaution('published-heat-no-process'), lethalityCaution('resistance-varies')],
   });
 }

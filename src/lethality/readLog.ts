@@ -1,12 +1,15 @@
 import type * as z from 'zod/mini';
 import { fail, within } from '../errors/StillroomError';
-import { fields, readInput, time } from '../quantity/fields';
+import { fields, readInput } from '../quantity/fields';
 import { toDecimalIn, valueIn } from '../quantity/scale';
 import { type Dimension, findUnit } from '../quantity/units';
+import { time } from '../words/time';
 import { foodTemperature } from './terms';
 
 const pointSchema = /* @__PURE__ */ fields({
+  /** From any start, 0 and later. */
   time: time({ min: { value: 0, unit: 'min' } }),
+  /** Of the food then, -80 to 200 degC. */
   temperature: foodTemperature(),
 });
 

@@ -1,6 +1,8 @@
 /** What every function of this module asks for, and the one formula they share. */
-import { temperature, temperatureDifference, time } from '../quantity/fields';
 import type { Basis } from '../sources/basis';
+import { temperature } from '../words/temperature';
+import { temperatureDifference } from '../words/temperatureDifference';
+import { time } from '../words/time';
 
 /** A temperature of food under heat treatment, or of a record of it. */
 export const foodTemperature = () =>
@@ -18,13 +20,12 @@ export const zValueField = () =>
 export const holdTime = () => time({ max: { value: 3650, unit: 'day' } });
 
 /** Minutes at the reference temperature that one minute is worth: 10^((T - reference)/z), all in degC. */
-export const rateAt = (temperature: number, reference: number, z: number): number =>
-  10 ** ((temperature - reference) / z);
+export const rateAt = (degrees: number, reference: number, z: number): number => 10 ** ((degrees - reference) / z);
 
-// FAO Fisheries Circular 784, section 1.5: lethal rates added up over a temperature record
-export const RATE_BASIS: Basis = {
-  of: 'lethal rate',
+/** What that formula rests on, and its sum over a record: `of` is the path of the answer's field. */
+export const rateBasis = (of: string): Basis => ({
+  of,
   kind: 'equation',
   source: 'fao-fishcan-1985',
   locator: 'section 1.5',
-};
+});

@@ -6,23 +6,36 @@ import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
 import { lethalityCaution } from './cautions';
-import { foodTemperature, holdTime, RATE_BASIS } from './terms';
+import { foodTemperature, holdTime, rateBasis } from './terms';
 
-const pointSchema = () => fields({ temperature: foodTemperature(), dValue: holdTime() });
-const schema = /* @__PURE__ */ fields({ first: pointSchema(), second: pointSchema() });
+const pointSchema = () =>
+  fields({
+    /** Temperature of the D value, -80 to 200 degC. */
+    temperature: foodTemperature(),
+    /** Time for one log10 reduction there, above 0. */
+    dValue: holdTime(),
+  });
+const schema = /* @__PURE__ */ fields({
+  /** A D value and its temperature. */
+  first: pointSchema(),
+  /** Another, longer where it is cooler. */
+  second: pointSchema(),
+});
 
 export type ZValueInput = z.input<typeof schema>;
 export interface ZValue {
   /** In the degrees of the first temperature. */
   readonly z: Quantity<'temperatureDifference'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
 /**
  * The z value from D values at two temperatures: z = (T2 - T1)/log10(D1/D2).
  *
- * Source: the line of `dValueAt`, solved for z.
+ * Source: the line of `equivalentTime`, solved for z.
  *
  * @param input.first - `{ temperature, dValue }`
  * @param input.second - the same at another temperature
@@ -48,7 +61,7 @@ export function zValue(input: ZValueInput): ZValue {
   }
   return answer({
     z: quantityIn(rise / logs, 'delta degC', first.temperature.unit === 'degF' ? 'delta degF' : 'delta degC'),
-    basis: [{ ...RATE_BASIS, what: 'z value' }],
+    basis: [rateBasis('z')],
     cautions: [lethalityCaution('resistance-varies')],
   });
 }

@@ -6,30 +6,37 @@
 export { planDay } from './planDay';
 export type { Aim } from './program/program';
 export type {
-  CannerLoad,
-  CostKind,
   DayCost,
   DayPlan,
   FeasibleDay,
-  HandsMinutes,
   InfeasibleDay,
-  Ingredient,
-  JarWork,
   LeftOut,
   Limit,
-  LotShare,
+  MinutesUsed,
   NotMade,
-  PackWork,
-  PlannedProduct,
-  PotWork,
-  ProductCost,
   ToReady,
-  TrayWork,
-  Units,
   Work,
+  YieldEnds,
   YieldKnown,
 } from './request/dayPlan';
 export type { DaySchedule, ScheduledTask, TaskKind, Use, Window } from './request/daySchedule';
-export type { AimWeights, AimWord, Make, PlanDayInput } from './request/planInput';
+export type { AimWeights, AimWord } from './request/planFields';
+export type { Make, PlanDayInput } from './request/planInput';
+export type {
+  CannerLoad,
+  CostKind,
+  CostLine,
+  HandsMinutes,
+  Ingredient,
+  JarWork,
+  LotShare,
+  PackWork,
+  PlannedProduct,
+  PotBatches,
+  PotWork,
+  ProductCost,
+  TrayWork,
+  Units,
+} from './request/plannedProduct';
 export type { BrokenRule } from './schedule/brokenRule';
 export { checkSchedule, type ScheduleChecked } from './schedule/checkSchedule';

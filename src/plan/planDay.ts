@@ -20,10 +20,11 @@ import { type Limits, limitsOf, useOf } from './program/limits';
 import { type Prepared, prepare } from './program/prepare';
 import { leastFruit, weightsOf } from './program/program';
 import { wideningsOf } from './program/widenings';
-import type { DayPlan, FeasibleDay, LotShare } from './request/dayPlan';
+import type { DayPlan, FeasibleDay } from './request/dayPlan';
 import type { PlanDayInput } from './request/planInput';
+import type { LotShare } from './request/plannedProduct';
 import { type Fitted, fitDay } from './schedule/fitDay';
-import { WAITS_BASIS } from './schedule/waits';
+import { waitsBasis } from './schedule/waits';
 import { optimize } from './solver/optimize';
 import type { Solved, SolveOptions } from './solver/solve';
 
@@ -176,9 +177,9 @@ export function planOf(prepared: Prepared, effort: Effort): DayPlan {
     work: workOf(prepared, found),
     ...(costs === undefined ? {} : { cost: costs.day }),
     basis: joinBasis(
-      [derived('what is made of each lot')],
+      [derived('products', 'what is made of each lot')],
       ...products.map(({ basis }) => basis),
-      schedule.tasks.length === 0 ? [] : [WAITS_BASIS],
+      schedule.tasks.length === 0 ? [] : [waitsBasis('schedule.tasks')],
     ),
     cautions: joinCautions(
       [caution('follow-local-guidance'), caution('hot-liquids-burn'), caution('estimate')],

@@ -2,7 +2,9 @@ import type { Dimension, Unit, UnitSpelling } from './units';
 
 /** An amount with its unit: plain JSON. */
 export interface Quantity<D extends Dimension = Dimension> {
+  /** How much, in the unit beside it. */
   readonly value: number;
+  /** Name of the unit: `kg`, `cup`, `degF`. */
   readonly unit: Unit<D>;
 }
 
@@ -104,8 +106,11 @@ export type DensityInput = QuantityInput<'density'>;
 
 /** What nature varies: the ends that a plan must hold at, and the value to expect. */
 export interface Range<T = Quantity> {
+  /** Low end: a plan still holds here. */
   readonly low: T;
+  /** The value to expect. */
   readonly likely: T;
+  /** High end: a plan still holds here. */
   readonly high: T;
 }
 
@@ -114,7 +119,9 @@ export type ShareInput = number | `${number}%` | `${number} %`;
 
 /** An amount of money with its plain currency code. */
 export interface Money {
+  /** How much. */
   readonly value: number;
+  /** Three-letter currency code: `USD`. */
   readonly unit: string;
 }
 /** `"24.50 USD"`, or `{ value, unit }` with a three-letter currency code. */

@@ -1,18 +1,17 @@
+import * as z from 'zod/mini';
 import sizesJson from '../../data/quantity/usual-sizes.json';
 import type { Decimal } from '../common/decimal';
-import { asTable, type Practice } from '../sources/table';
+import { practiceColumns, type RowOf, text } from '../sources/columns';
+import { asTable } from '../sources/table';
 import { toDecimalIn } from './scale';
 import type { Dimension } from './units';
 
-interface SizeRow extends Practice {
-  readonly dimension: Dimension;
-  readonly low: number;
-  readonly high: number;
-  readonly unit: string;
-}
+/** How small and how large a quantity of each dimension a kitchen writes down. */
+export const sizeRow = () =>
+  z.strictObject({ dimension: text(), low: z.number(), high: z.number(), unit: text(), ...practiceColumns() });
 
-const rows: ReadonlyMap<Dimension, SizeRow> = new Map(
-  asTable<SizeRow>(sizesJson).rows.map((row) => [row.dimension, row]),
+const rows: ReadonlyMap<string, RowOf<typeof sizeRow>> = new Map(
+  asTable<RowOf<typeof sizeRow>>(sizesJson).rows.map((row) => [row.dimension, row]),
 );
 
 /** Whether a kitchen writes down a quantity of this size; says nothing against one that is written in one way. */

@@ -285,13 +285,8 @@ function priorOf({ what, produce, form: shape, jar }: Told, told: readonly Told[
     }
     const guide = dryingGuide({ food: produce, form });
     if (!guide.known) return undefined;
-    const { hours, basis, cautions } = guide;
-    return {
-      range: mapRange(hours, (time) => valueIn(time, 'h')),
-      scale: 'times',
-      basis: basis.filter(({ of: figure }) => figure === 'hours'),
-      cautions,
-    };
+    const range = mapRange(guide.hours, (time) => valueIn(time, 'h'));
+    return { range, scale: 'times', basis: guide.basis.filter(({ of }) => of === 'hours'), cautions: guide.cautions };
   });
 }
 

@@ -28,10 +28,10 @@ export function clockBlock(plan: FeasibleDay): string[] {
   const rows = tasks
     .filter(({ kind }) => !WITH_LOAD.has(kind))
     .map((task) => [at(task.start), at(task.end), sentence(plan, task), means(task)]);
-  const shorter = lowerBound < makespan ? `; no order of the same work ends before ${at(lowerBound)}` : '';
+  const shorter = lowerBound < makespan ? `; no other order finishes before ${at(lowerBound)}` : '';
   return [
     '## The day by the clock',
-    `Hours and minutes from the start${days === 1 ? '' : ', each day from its own'}. Everything is done by ${at(makespan)}${gap > 0 ? shorter : ', and no order of the same work ends sooner'}; ${restOf(windows, makespan)} Times are at the slow end: whoever is quicker rests.`,
+    `Hours and minutes from the start${days === 1 ? '' : ', each day from its own'}. Everything is done by ${at(makespan)}${gap > 0 ? shorter : ', and no other order finishes sooner'}; ${restOf(windows, makespan)} Times are at the slow end: if you are faster, take a break.`,
     table(['from', 'to', 'what', 'with'], rows),
     bullets(afterwards(plan)),
   ];
@@ -46,7 +46,7 @@ function restOf(windows: readonly Window[], makespan: number): string {
 /** What a task is, in the words of the stove. */
 function sentence({ products }: FeasibleDay, { kind, what, products: names, raw, units }: ScheduledTask): string {
   const many = units === undefined ? '' : ` (${units.count})`;
-  const { jars, make, ready } = products.find(({ name }) => name === names[0]) ?? {};
+  const { jars, make, ready, produce, form = make } = products.find(({ name }) => name === names[0]) ?? {};
   switch (kind) {
     case 'heat canner':
       return `Heat the water of the ${what}`;
@@ -57,7 +57,7 @@ function sentence({ products }: FeasibleDay, { kind, what, products: names, raw,
     case 'blanch':
       return `Blanch ${what}${units === undefined || units.count === 1 ? '' : ` (${units.count} batches)`}`;
     case 'cook':
-      return `Cook ${what}`;
+      return `Cook the ${produce === undefined ? what : `${produce} ${form}`}`;
     case 'fill':
       return `${FILL.get(make ?? 'jars') ?? 'Fill'} ${what}${many}`;
     case 'can': {

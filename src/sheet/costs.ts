@@ -1,4 +1,5 @@
-import type { FeasibleDay, PlannedProduct } from '../plan/request/dayPlan';
+import type { FeasibleDay } from '../plan/request/dayPlan';
+import type { PlannedProduct } from '../plan/request/plannedProduct';
 import { formatQuantity } from '../quantity/formatQuantity';
 import type { Quantity } from '../quantity/types';
 import { kilowattHours } from './amounts';

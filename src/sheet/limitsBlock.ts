@@ -1,5 +1,5 @@
 import type { FeasibleDay } from '../plan/request/dayPlan';
-import type { AimWord } from '../plan/request/planInput';
+import type { AimWord } from '../plan/request/planFields';
 import { table } from './markdown';
 
 /** What one more of something adds, by the aim. */

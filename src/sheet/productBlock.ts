@@ -1,4 +1,4 @@
-import type { Ingredient, PlannedProduct } from '../plan/request/dayPlan';
+import type { Ingredient, PlannedProduct } from '../plan/request/plannedProduct';
 import { isMass } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
 import { valueIn } from '../quantity/scale';
@@ -7,7 +7,7 @@ import { capital, clocks, counted, gauge, isMetric, kilowattHours, price, volume
 import { bullets } from './markdown';
 
 export function productBlock(product: PlannedProduct, number: number): string[] {
-  const { name, make, from, ready, trimmings, recipe, jars, pots, trays, packs, steps, units, cost } = product;
+  const { name, from, ready, trimmings, recipe, jars, pots, trays, packs, steps, units, cost } = product;
   const lines: string[] = [];
   const of = trimmings === undefined ? 'of the trimmings of' : 'of';
   const lots = from.map(({ lot, raw }) => `${weight(raw, 'up')} ${of} ${lot}`).join(' and ');
@@ -51,11 +51,14 @@ export function productBlock(product: PlannedProduct, number: number): string[] 
   if (product.energy !== undefined) lines.push(`Energy: ${kilowattHours(product.energy)}.`);
   if (cost !== undefined && cost.total.value > 0)
     lines.push(`Costs ${price(cost.total)}: ${price(cost.perUnit)} for each ${units.unit} promised.`);
-  const title = `## ${number}. ${capital(name)}: ${counted(units.promised, units.unit)} promised, ready for ${units.ready}`;
-  return [
-    make === 'jars' || make === 'jam' ? title : title.replace(/, ready for \d+$/, `, up to ${units.ready}`),
-    bullets(lines),
-  ];
+  return [`## ${number}. ${capital(name)}: ${countOn(product)}`, bullets(lines)];
+}
+
+/** What you can count on, and how many there may be. */
+function countOn({ make, units }: PlannedProduct): string {
+  const sure = `count on ${counted(units.promised, units.unit)}`;
+  if (units.ready === units.promised) return sure;
+  return `${sure}, ${make === 'jars' || make === 'jam' ? `have ${units.ready} ready` : `maybe ${units.ready}`}`;
 }
 
 function ingredient({ what, role, amount, or, note }: Ingredient): string {

@@ -1,6 +1,7 @@
 import { withPlan } from '../plan/answer/withPlan';
-import type { DayPlan, FeasibleDay, InfeasibleDay, PlannedProduct, ToReady } from '../plan/request/dayPlan';
-import type { AimWeights } from '../plan/request/planInput';
+import type { DayPlan, FeasibleDay, InfeasibleDay, ToReady } from '../plan/request/dayPlan';
+import type { AimWeights } from '../plan/request/planFields';
+import type { PlannedProduct } from '../plan/request/plannedProduct';
 import { isMass } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
 import type { Quantity } from '../quantity/types';
@@ -79,7 +80,7 @@ function feasibleSheet(plan: FeasibleDay): string {
     ...leftFreshBlock(plan),
     ...leftOutBlock(plan.leftOut),
     plan.notMade.length === 0 ? '' : '## Not made today',
-    bullets(plan.notMade.map(({ product, reason }) => `${capital(product)}: ${reason}.`)),
+    bullets(plan.notMade.map(({ product, reason }) => `${capital(product)}: ${reason.text}.`)),
     ...limitsBlock(plan),
     ...costBlock(plan),
     '## Cautions',
@@ -147,7 +148,12 @@ function leftOutBlock(leftOut: FeasibleDay['leftOut']): string[] {
   if (leftOut.length === 0) return [];
   return [
     '## Left out, and why',
-    bullets(leftOut.map(({ product, reason, instead }) => `${capital(product)}: ${reason}. Instead: ${instead}.`)),
+    bullets(
+      leftOut.map(
+        ({ product, reason, instead }) =>
+          `${capital(product)}: ${reason.text}. Instead: ${instead.map(({ text }) => text).join('; or ')}.`,
+      ),
+    ),
   ];
 }
 
@@ -182,8 +188,10 @@ function sourcesOf({ basis }: FeasibleDay): string {
       `${title}.${publisher === 'none' ? '' : ` ${publisher}`}${year === undefined ? '' : `, ${year}`}${publisher === 'none' ? '' : '.'}`,
     );
   });
-  const practice = [...new Set(basis.filter(({ kind }) => kind === 'common-practice').map(({ of: what }) => what))];
-  const memory = [...new Set(basis.filter(({ kind }) => kind === 'recalled').map(({ of: what }) => what))];
+  const practice = [
+    ...new Set(basis.filter(({ kind }) => kind === 'common-practice').map(({ of, note = of }) => note)),
+  ];
+  const memory = [...new Set(basis.filter(({ kind }) => kind === 'recalled').map(({ of, note = of }) => note))];
   return [
     ...cited,
     ...(practice.length === 0 ? [] : [bullet(`Common practice, no source: ${practice.join('; ')}.`)]),

@@ -32,6 +32,7 @@ export interface Instead {
 
 /** The answer where a figure other than a heat process is missing. */
 export interface NotKnown {
+  /** No figure is known here. */
   readonly known: false;
   /** Why these tables have no figure. */
   readonly reason: Reason;
@@ -45,6 +46,7 @@ export interface NotKnown {
 
 /** The answer where these tables hold no tested heat process. */
 export interface NotTested {
+  /** No tested process is served. */
   readonly tested: false;
   /** Why no process is served. */
   readonly reason: Reason;

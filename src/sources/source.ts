@@ -6,11 +6,17 @@ import type { Seen } from './basis';
 
 /** One entry of the register of sources. */
 export interface Source extends Omit<Named, 'name'> {
+  /** Short name of the entry, as `basis[].source` gives it. */
   readonly id: string;
+  /** Title as a catalog names it, with the authors where there are any. */
   readonly title: string;
+  /** Who published it. */
   readonly publisher: string;
+  /** Year of the edition. */
   readonly year?: number | string;
+  /** Which part of the work the tables rest on. */
   readonly locator?: string;
+  /** Where the publisher has it. */
   readonly url?: string;
   /** What was looked at: the work itself, a copy of it, or a work that cites it; left out where nothing was seen. */
   readonly seen?: Seen;

@@ -1,19 +1,25 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
-import { elevation, fields, readInput } from '../quantity/fields';
+import { fields, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
+import { elevation } from '../words/elevation';
 import { atmosphereBasis, standardPressure } from './atmosphere';
 import { steamCaution } from './cautions';
 
-const schema = /* @__PURE__ */ fields({ elevation: elevation() });
+const schema = /* @__PURE__ */ fields({
+  /** Of the kitchen above the sea, -500 to 5,000 m. */
+  elevation: elevation(),
+});
 
 export type AirPressureInput = z.input<typeof schema>;
 export interface AirPressure {
   /** Absolute, in kPa. */
   readonly pressure: Quantity<'pressure'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
@@ -42,7 +48,7 @@ export function airPressure(input: AirPressureInput): AirPressure {
   const given = readInput(schema, input);
   return answer({
     pressure: quantityIn(standardPressure(valueIn(given.elevation, 'm')), 'Pa', 'kPa'),
-    basis: [atmosphereBasis],
+    basis: [atmosphereBasis('pressure')],
     cautions: [steamCaution('weather-moves-boiling')],
   });
 }

@@ -1,23 +1,20 @@
 /** The standard atmosphere in plain SI numbers, for the functions of this module and those above it. */
 import json from '../../data/steam/standard-atmosphere.json';
 import type { Basis } from '../sources/basis';
-import { asTable, type Sourced } from '../sources/table';
+import type { RowOf } from '../sources/columns';
+import { asTable } from '../sources/table';
+import type { atmosphereRow } from './tables';
 
-interface Constant extends Sourced {
-  readonly symbol: string;
-  readonly value: number;
-  readonly unit: string;
-  readonly meaning: string;
-}
-
+type Constant = RowOf<typeof atmosphereRow>;
 const table = asTable<Constant>(json);
-/** Basis of a pressure of the standard atmosphere. */
-export const atmosphereBasis: Basis = {
-  of: 'air pressure',
+/** What a pressure of the standard atmosphere rests on: `of` is the path of the answer's field. */
+export const atmosphereBasis = (of: string): Basis => ({
+  of,
   kind: 'equation',
   source: table.rows[0]?.source as string,
   locator: 'formula and constants of the lowest layer',
-};
+  note: 'air pressure of the standard atmosphere',
+});
 
 const constant = (symbol: string): number => (table.rows.find((row) => row.symbol === symbol) as Constant).value;
 const P0 = constant('P0');

@@ -1,9 +1,10 @@
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { elevation, fields, optional, readInput } from '../quantity/fields';
+import { fields, optional, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { LengthInput, PressureInput, Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
+import { elevation } from '../words/elevation';
 import { atmosphereBasis, standardPressure } from './atmosphere';
 import { steamCaution } from './cautions';
 import { saturationBasis, saturationKelvin } from './saturation';
@@ -11,18 +12,30 @@ import { saturatedPressure } from './saturationTemperature';
 import { temperatureLike } from './units';
 
 const schema = /* @__PURE__ */ fields({
+  /** Of the kitchen, -500 to 5,000 m. */
   elevation: optional(elevation()),
+  /** Absolute pressure in the room, instead of the elevation. */
   pressure: optional(saturatedPressure()),
 });
 
 /** Either the elevation, or the air pressure there. */
 export type BoilingTemperatureInput =
-  | { readonly elevation: LengthInput; readonly pressure?: undefined }
-  | { readonly pressure: PressureInput; readonly elevation?: undefined };
+  | {
+      /** Of the kitchen, -500 to 5,000 m. */
+      readonly elevation: LengthInput;
+      readonly pressure?: undefined;
+    }
+  | {
+      /** Absolute pressure in the room, 611.212677 Pa to 22.064 MPa. */
+      readonly pressure: PressureInput;
+      readonly elevation?: undefined;
+    };
 export interface BoilingTemperature {
   /** In degF for an elevation in feet or a pressure in psi or inHg, otherwise in degC. */
   readonly temperature: Quantity<'temperature'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
@@ -56,7 +69,7 @@ export function boilingTemperature(input: BoilingTemperatureInput): BoilingTempe
   if (given.pressure !== undefined) {
     return answer({
       temperature: temperatureLike(given.pressure, saturationKelvin(valueIn(given.pressure, 'Pa'))),
-      basis: [saturationBasis('boiling temperature')],
+      basis: [saturationBasis('temperature')],
       cautions: [steamCaution('station-pressure')],
     });
   }
@@ -66,7 +79,7 @@ export function boilingTemperature(input: BoilingTemperatureInput): BoilingTempe
   const pascals = standardPressure(valueIn(given.elevation, 'm'));
   return answer({
     temperature: temperatureLike(given.elevation, saturationKelvin(pascals)),
-    basis: [atmosphereBasis, saturationBasis('boiling temperature')],
+    basis: [atmosphereBasis('temperature'), saturationBasis('temperature')],
     cautions: [steamCaution('weather-moves-boiling')],
   });
 }

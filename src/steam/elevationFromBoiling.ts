@@ -1,10 +1,12 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { fields, optional, readInput, temperature, temperatureDifference } from '../quantity/fields';
+import { fields, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity, Range } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
+import { temperature } from '../words/temperature';
+import { temperatureDifference } from '../words/temperatureDifference';
 import { atmosphereBasis, standardElevation, standardPressure } from './atmosphere';
 import { steamCaution } from './cautions';
 import { saturationKelvin, saturationPascals, saturationPressureBasis } from './saturation';
@@ -14,7 +16,9 @@ import { isCustomary } from './units';
 const WIDEST = { value: 5, unit: 'delta degC' } as const;
 
 const schema = /* @__PURE__ */ fields({
+  /** Of plain water at a full boil. */
   temperature: temperature(),
+  /** How far off the reading may be, above 0 to 5 degC; 1 degF when left out. */
   within: optional(temperatureDifference({ max: WIDEST })),
 });
 
@@ -22,7 +26,9 @@ export type ElevationFromBoilingInput = z.input<typeof schema>;
 export interface ElevationFromBoiling {
   /** In ft for a temperature in degF, otherwise in m. The high end is the safe one for a process. */
   readonly elevation: Range<Quantity<'length'>>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
@@ -35,7 +41,7 @@ const HIGHEST_LAND = 5000;
  * The elevation at which water boils at an observed temperature, as a range.
  *
  * The temperature gives the air pressure (saturation line), the pressure the height in the standard atmosphere. The
- * thermometer and the weather both mislead: 1 degF is some 550 ft. A map is better.
+ * thermometer and the weather both mislead: 1 degF is about 550 ft. A map is better.
  *
  * Source: IAPWS-IF97 equation 30; U.S. Standard Atmosphere 1976, solved for the height.
  *
@@ -72,7 +78,7 @@ export function elevationFromBoiling(input: ElevationFromBoilingInput): Elevatio
     quantityIn(standardElevation(saturationPascals(temperature)), 'm', unit);
   return answer({
     elevation: { low: at(kelvin + doubt), likely: at(kelvin), high: at(kelvin - doubt) },
-    basis: [saturationPressureBasis('air pressure'), { ...atmosphereBasis, of: 'elevation' }],
+    basis: [saturationPressureBasis('elevation'), atmosphereBasis('elevation')],
     cautions: ['elevation-from-map', 'weather-moves-boiling'].map(steamCaution),
   });
 }

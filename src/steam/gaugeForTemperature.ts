@@ -1,11 +1,13 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { elevation, fields, readInput, temperature } from '../quantity/fields';
+import { fields, readInput } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
+import { elevation } from '../words/elevation';
+import { temperature } from '../words/temperature';
 import { atmosphereBasis, standardPressure } from './atmosphere';
 import { COLDEST, saturationKelvin, saturationPascals, saturationPressureBasis } from './saturation';
 import { steamCautions } from './steamTemperature';
@@ -15,7 +17,9 @@ import { pressureLike, temperatureLike } from './units';
 const WARMEST = { value: 170, unit: 'degC' } as const;
 
 const schema = /* @__PURE__ */ fields({
+  /** Of the steam, from the boil at that elevation to 170 degC. */
   temperature: temperature({ min: { value: COLDEST, unit: 'K' }, max: WARMEST }),
+  /** Of the kitchen, -500 to 5,000 m. */
   elevation: elevation(),
 });
 
@@ -23,7 +27,9 @@ export type GaugeForTemperatureInput = z.input<typeof schema>;
 export interface GaugeForTemperature {
   /** What the gauge must show; in psi for an elevation in feet, otherwise in kPa. */
   readonly gauge: Quantity<'pressure'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
@@ -57,7 +63,7 @@ export function gaugeForTemperature(input: GaugeForTemperatureInput): GaugeForTe
   }
   return answer({
     gauge: pressureLike(given.elevation, gauge),
-    basis: [saturationPressureBasis('steam pressure'), atmosphereBasis],
+    basis: [saturationPressureBasis('gauge'), atmosphereBasis('gauge')],
     cautions: steamCautions(),
   });
 }

@@ -9,12 +9,6 @@ export {
   type ElevationFromBoilingInput,
   elevationFromBoiling,
 } from './elevationFromBoiling';
-export {
-  type GaugeBand,
-  type GaugeBandPhysics,
-  type GaugeBandPhysicsInput,
-  gaugeBandPhysics,
-} from './gaugeBandPhysics';
 export { type GaugeForTemperature, type GaugeForTemperatureInput, gaugeForTemperature } from './gaugeForTemperature';
 export { type LatentHeat, type LatentHeatInput, latentHeat } from './latentHeat';
 export { type MoistAir, type MoistAirInput, moistAir } from './moistAir';

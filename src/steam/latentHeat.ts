@@ -1,13 +1,17 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
-import { fields, mass, optional, readInput, temperature } from '../quantity/fields';
+import { fields, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
+import { mass } from '../words/mass';
+import { temperature } from '../words/temperature';
 import { saturatedSource, vaporizationHeat } from './water';
 
 const schema = /* @__PURE__ */ fields({
+  /** Of the water, 0 to 200 degC. */
   temperature: temperature({ min: { value: 0, unit: 'degC' }, max: { value: 200, unit: 'degC' } }),
+  /** How much water; 1 kg when left out. */
   mass: optional(mass()),
 });
 
@@ -15,7 +19,9 @@ export type LatentHeatInput = z.input<typeof schema>;
 export interface LatentHeat {
   /** In BTU for a mass in lb or oz, otherwise in kJ. */
   readonly energy: Quantity<'energy'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
@@ -47,7 +53,7 @@ export function latentHeat(input: LatentHeatInput): LatentHeat {
   const joules = kilograms * vaporizationHeat(valueIn(given.temperature, 'K'));
   return answer({
     energy: quantityIn(joules, 'J', given.mass !== undefined && POUNDS.has(given.mass.unit) ? 'BTU' : 'kJ'),
-    basis: [{ of: 'latent heat', kind: 'equation', source: saturatedSource, locator: 'equations 1 to 3' }],
+    basis: [{ of: 'energy', kind: 'equation', source: saturatedSource, locator: 'equations 1 to 3' }],
     cautions: [],
   });
 }

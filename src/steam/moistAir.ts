@@ -2,20 +2,20 @@ import type * as z from 'zod/mini';
 import json from '../../data/steam/moist-air.json';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { elevation, fields, number, optional, pressure, readInput, share, temperature } from '../quantity/fields';
+import { fields, number, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
-import type { Basis, Caution } from '../sources/basis';
-import { asTable, type Sourced } from '../sources/table';
+import { type Basis, type Caution, measured } from '../sources/basis';
+import type { RowOf } from '../sources/columns';
+import { asTable } from '../sources/table';
+import { elevation } from '../words/elevation';
+import { pressure } from '../words/pressure';
+import { relativeHumidity } from '../words/shares';
+import { temperature } from '../words/temperature';
 import { atmosphereBasis, standardPressure } from './atmosphere';
+import { airConstant, type moistAirRow } from './tables';
 
-interface Term extends Sourced {
-  readonly term: string;
-  readonly overIce: number;
-  readonly overLiquid: number;
-}
-
-const table = asTable<Term>(json);
+const table = asTable<RowOf<typeof moistAirRow>>(json);
 const source = table.rows[0]?.source as string;
 
 // The range of the two saturation equations
@@ -23,45 +23,54 @@ const COLDEST = { value: -100, unit: 'degC' } as const;
 const HOTTEST = { value: 200, unit: 'degC' } as const;
 
 const schema = /* @__PURE__ */ fields({
+  /** Of the air, -100 to 200 degC. */
   temperature: temperature({ min: COLDEST, max: HOTTEST }),
+  /** Where the air is, -500 to 5,000 m; or `pressure`. */
   elevation: optional(elevation()),
+  /** Absolute air pressure, 1 kPa to 5 MPa; or `elevation`. */
   pressure: optional(pressure({ min: { value: 1, unit: 'kPa' }, max: { value: 5, unit: 'MPa' } })),
-  relativeHumidity: optional(share()),
+  /** Share of the most vapor that the air holds, 0 to 1 or percent; or one of the four below. */
+  relativeHumidity: optional(relativeHumidity()),
+  /** Temperature of a wetted thermometer in the air, -100 to 200 degC. */
   wetBulb: optional(temperature({ min: COLDEST, max: HOTTEST })),
+  /** Temperature at which its vapor condenses, -100 to 200 degC. */
   dewPoint: optional(temperature({ min: COLDEST, max: HOTTEST })),
+  /** kg of water per kg of dry air, 0 to 10. */
   humidityRatio: optional(number('kg of water per kg of dry air: a number from 0 to 10', { min: 0, max: 10 })),
-  vapourPressure: optional(pressure({ min: { value: 0, unit: 'Pa' }, max: { value: 5, unit: 'MPa' } })),
+  /** Of the water vapor alone, 0 to 5 MPa. */
+  vaporPressure: optional(pressure({ min: { value: 0, unit: 'Pa' }, max: { value: 5, unit: 'MPa' } })),
 });
 
 /** The air's temperature, where it is (`elevation` or `pressure`), and one measure of its moisture. */
 export type MoistAirInput = z.input<typeof schema>;
 export interface MoistAir {
-  /** 0 to 1. */
+  /** Share of the most vapor that the air holds, 0 to 1. */
   readonly relativeHumidity: number;
   /** kg of water per kg of dry air. */
   readonly humidityRatio: number;
-  readonly vapourPressure: Quantity<'pressure'>;
-  /** Where vapour starts to condense, or to freeze out; left out for air drier than at -100 degC. */
+  /** Of the water vapor alone, kPa. */
+  readonly vaporPressure: Quantity<'pressure'>;
+  /** Where vapor starts to condense, or to freeze out; left out for air drier than at -100 degC. */
   readonly dewPoint?: Quantity<'temperature'>;
   /** What wet food in this air cools to, while its surface is wet. */
   readonly wetBulb: Quantity<'temperature'>;
   /** kg of water that a kg of dry air takes up while it cools over wet food until it can take no more. */
   readonly dryingCapacity: number;
-  /** Of the air and vapour for each kg of dry air. */
+  /** Of the air and vapor for each kg of dry air. */
   readonly volumePerKg: Quantity<'volume'>;
   /** Above dry air and liquid water at 0 degC, for each kg of dry air. */
   readonly enthalpyPerKg: Quantity<'energy'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
-// Constants of the ASHRAE Handbook chapter 1: molar masses of water and dry air, and equations 26, 30, 33, 35.
-// Written from memory; the handbook's check rows confirm all but the ice line of the wet bulb.
-const MASS_RATIO = 0.621945;
-const GAS_CONSTANT = 0.287042; // kJ/(kg K), of dry air
-const AIR_HEAT = 1.006; // kJ/(kg K)
-const STEAM_HEAT = 1.86;
-const VAPORIZATION = 2501; // kJ/kg at 0 degC
+const MASS_RATIO = /* @__PURE__ */ airConstant('mass-ratio');
+const GAS_CONSTANT = /* @__PURE__ */ airConstant('gas-constant'); // kJ/(kg K), of dry air
+const AIR_HEAT = /* @__PURE__ */ airConstant('air-heat'); // kJ/(kg K)
+const STEAM_HEAT = /* @__PURE__ */ airConstant('steam-heat'); // kJ/(kg K)
+const VAPORIZATION = /* @__PURE__ */ airConstant('vaporization'); // kJ/kg at 0 degC
 const TRIPLE_POINT = 273.16;
 
 const POWERS: Readonly<Record<string, (kelvin: number) => number>> = {
@@ -85,17 +94,19 @@ export function moistAirSaturation(degrees: number): number {
   return Math.exp(log);
 }
 
-const ratioOf = (vapour: number, total: number): number =>
-  vapour < total ? (MASS_RATIO * vapour) / (total - vapour) : Infinity;
+const ratioOf = (vapor: number, total: number): number =>
+  vapor < total ? (MASS_RATIO * vapor) / (total - vapor) : Infinity;
 
 /** Humidity ratio of air at a temperature whose wet bulb is known (degC); equation 33, over ice 35. */
 function ratioFromWetBulb(degrees: number, wet: number, total: number): number {
   const saturated = ratioOf(moistAirSaturation(wet), total);
   if (saturated === Infinity) return Infinity;
   const cooling = AIR_HEAT * (degrees - wet);
-  return wet >= 0
-    ? ((VAPORIZATION - 2.326 * wet) * saturated - cooling) / (VAPORIZATION + STEAM_HEAT * degrees - 4.186 * wet)
-    : ((2830 - 0.24 * wet) * saturated - cooling) / (2830 + STEAM_HEAT * degrees - 2.1 * wet);
+  const [heat, slope, below] =
+    wet >= 0
+      ? [VAPORIZATION, airConstant('vaporization-slope'), airConstant('water-heat')]
+      : [airConstant('sublimation'), airConstant('sublimation-slope'), airConstant('ice-heat')];
+  return ((heat - slope * wet) * saturated - cooling) / (heat + STEAM_HEAT * degrees - below * wet);
 }
 
 /** Where a rising function of a temperature reaches a value, by halving, to the last digit of a double. */
@@ -109,11 +120,11 @@ function solve(rising: (degrees: number) => number, value: number, high: number)
   return above;
 }
 
-const MEASURES = ['relativeHumidity', 'wetBulb', 'dewPoint', 'humidityRatio', 'vapourPressure'] as const;
+const MEASURES = ['relativeHumidity', 'wetBulb', 'dewPoint', 'humidityRatio', 'vaporPressure'] as const;
 type Given = z.output<typeof schema>;
 
-/** Pressure (Pa) of the vapour, from whichever measure of moisture was given. */
-function vapourPascals(given: Given, measure: (typeof MEASURES)[number], degrees: number, total: number): number {
+/** Pressure (Pa) of the vapor, from whichever measure of moisture was given. */
+function vaporPascals(given: Given, measure: (typeof MEASURES)[number], degrees: number, total: number): number {
   const fromRatio = (humidity: number): number => (total * humidity) / (MASS_RATIO + humidity);
   switch (measure) {
     case 'relativeHumidity':
@@ -125,9 +136,21 @@ function vapourPascals(given: Given, measure: (typeof MEASURES)[number], degrees
     case 'humidityRatio':
       return fromRatio(given.humidityRatio as number);
     default:
-      return valueIn(given.vapourPressure as Quantity<'pressure'>, 'Pa');
+      return valueIn(given.vaporPressure as Quantity<'pressure'>, 'Pa');
   }
 }
+
+/** What the relations give. */
+const FIGURES = [
+  'relativeHumidity',
+  'humidityRatio',
+  'vaporPressure',
+  'dewPoint',
+  'wetBulb',
+  'dryingCapacity',
+  'volumePerKg',
+  'enthalpyPerKg',
+] as const;
 
 /** Rounding that a state exactly at saturation may bring. */
 const SLACK = 1 + 1e-9;
@@ -144,9 +167,9 @@ const SLACK = 1 + 1e-9;
  * @param input.temperature - of the air, -100 degC to 200 degC
  * @param input.elevation - -500 m to 5,000 m; or
  * @param input.pressure - absolute, 1 kPa to 5 MPa
- * @param input.relativeHumidity - a ratio; or `wetBulb`, `dewPoint` (temperatures), `humidityRatio` (kg of water per kg
- *   of dry air) or `vapourPressure`: exactly one
- * @returns temperatures in the unit of the air temperature, the vapour pressure in kPa
+ * @param input.relativeHumidity - 0 to 1 or percent; or `wetBulb`, `dewPoint` (temperatures), `humidityRatio` (kg of water per kg
+ *   of dry air) or `vaporPressure`: exactly one
+ * @returns temperatures in the unit of the air temperature, the vapor pressure in kPa
  * @throws StillroomError MISSING or CONTRADICTION where not exactly one measure or place is given, OUT_OF_RANGE where
  *   the air cannot hold that much
  *
@@ -178,8 +201,8 @@ export function moistAir(input: MoistAirInput): MoistAir {
       : valueIn(given.pressure, 'Pa');
   const degrees = valueIn(given.temperature, 'degC');
   const most = moistAirSaturation(degrees);
-  const vapour = vapourPascals(given, measure, degrees, total);
-  if (!(vapour >= 0 && vapour <= most * SLACK && vapour < total)) {
+  const vapor = vaporPascals(given, measure, degrees, total);
+  if (!(vapor >= 0 && vapor <= most * SLACK && vapor < total)) {
     fail(
       'OUT_OF_RANGE',
       measure,
@@ -187,16 +210,15 @@ export function moistAir(input: MoistAirInput): MoistAir {
       'no more moisture than air at that temperature and pressure can hold',
     );
   }
-  const humidity = ratioOf(vapour, total);
+  const humidity = ratioOf(vapor, total);
   const wet = solve((at) => ratioFromWetBulb(degrees, at, total), humidity, degrees);
+  const dewy = vapor >= moistAirSaturation(COLDEST.value);
   const temperatureOf = (value: number) => quantityIn(value, 'degC', given.temperature.unit);
   return answer({
-    relativeHumidity: Math.min(1, vapour / most),
+    relativeHumidity: Math.min(1, vapor / most),
     humidityRatio: humidity,
-    vapourPressure: quantityIn(vapour, 'Pa', 'kPa'),
-    ...(vapour < moistAirSaturation(COLDEST.value)
-      ? {}
-      : { dewPoint: temperatureOf(solve(moistAirSaturation, vapour, degrees)) }),
+    vaporPressure: quantityIn(vapor, 'Pa', 'kPa'),
+    ...(dewy ? { dewPoint: temperatureOf(solve(moistAirSaturation, vapor, degrees)) } : {}),
     wetBulb: temperatureOf(wet),
     dryingCapacity: Math.max(0, ratioOf(moistAirSaturation(wet), total) - humidity),
     volumePerKg: {
@@ -205,8 +227,11 @@ export function moistAir(input: MoistAirInput): MoistAir {
     },
     enthalpyPerKg: { value: AIR_HEAT * degrees + humidity * (VAPORIZATION + STEAM_HEAT * degrees), unit: 'kJ' },
     basis: [
-      ...(given.pressure === undefined ? [atmosphereBasis] : []),
-      { of: 'moist air', kind: 'equation', source, locator: 'chapter 1, ideal-gas relations' },
+      ...(given.pressure === undefined ? [atmosphereBasis('humidityRatio')] : []),
+      measured(measure),
+      ...FIGURES.filter((of) => of !== measure && (of !== 'dewPoint' || dewy)).map(
+        (of): Basis => ({ of, kind: 'equation', source, locator: 'chapter 1, ideal-gas relations' }),
+      ),
     ],
     cautions: [],
   });

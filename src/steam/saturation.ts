@@ -1,25 +1,22 @@
 /** The saturation line of water (IAPWS-IF97 region 4) in plain SI numbers, for this module and those above it. */
 import json from '../../data/steam/if97-region4.json';
 import type { Basis } from '../sources/basis';
-import { asTable, type Sourced } from '../sources/table';
+import type { RowOf } from '../sources/columns';
+import { asTable } from '../sources/table';
+import type { saturationRow } from './tables';
 
-interface Coefficient extends Sourced {
-  readonly i: number;
-  readonly n: number;
-}
-
-const table = asTable<Coefficient>(json);
+const table = asTable<RowOf<typeof saturationRow>>(json);
 const source = table.rows[0]?.source as string;
-/** Basis of a pressure on the saturation line. */
-export const saturationPressureBasis = (what: string): Basis => ({
-  of: what,
+/** What a pressure on the saturation line rests on: `of` is the path of the answer's field. */
+export const saturationPressureBasis = (of: string): Basis => ({
+  of,
   kind: 'equation',
   source,
   locator: 'equation 30, Table 34',
 });
-/** Basis of a temperature on the saturation line. */
-export const saturationBasis = (what: string): Basis => ({
-  of: what,
+/** What a temperature on the saturation line rests on: `of` is the path of the answer's field. */
+export const saturationBasis = (of: string): Basis => ({
+  of,
   kind: 'equation',
   source,
   locator: 'equation 31, Table 34',

@@ -1,9 +1,10 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
-import { fields, pressure, readInput } from '../quantity/fields';
+import { fields, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
+import { pressure } from '../words/pressure';
 import { HIGHEST_PRESSURE, LOWEST_PRESSURE, saturationBasis, saturationKelvin } from './saturation';
 import { temperatureLike } from './units';
 
@@ -11,13 +12,18 @@ import { temperatureLike } from './units';
 export const saturatedPressure = () =>
   pressure({ min: { value: LOWEST_PRESSURE, unit: 'Pa' }, max: { value: HIGHEST_PRESSURE, unit: 'Pa' } });
 
-const schema = /* @__PURE__ */ fields({ pressure: saturatedPressure() });
+const schema = /* @__PURE__ */ fields({
+  /** Absolute (not gauge), 611.212677 Pa to 22.064 MPa. */
+  pressure: saturatedPressure(),
+});
 
 export type SaturationTemperatureInput = z.input<typeof schema>;
 export interface SaturationTemperature {
   /** In degF for a pressure in psi or inHg, otherwise in degC. */
   readonly temperature: Quantity<'temperature'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 

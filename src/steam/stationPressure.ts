@@ -1,19 +1,26 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
-import { elevation, fields, optional, pressure, readInput, temperature } from '../quantity/fields';
+import { fields, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
+import { elevation } from '../words/elevation';
+import { pressure } from '../words/pressure';
+import { temperature } from '../words/temperature';
 import { standardAirTemperature } from './atmosphere';
 import { steamCaution } from './cautions';
+import { airConstant } from './tables';
 
 // The world's lowest and highest sea-level pressures on record are some 870 and 1085 hPa.
 const LOWEST = { value: 850, unit: 'hPa' } as const;
 const HIGHEST = { value: 1100, unit: 'hPa' } as const;
 
 const schema = /* @__PURE__ */ fields({
+  /** Of the weather report, 850 to 1,100 hPa. */
   seaLevelPressure: pressure({ min: LOWEST, max: HIGHEST }),
+  /** Of the kitchen, -500 to 5,000 m. */
   elevation: elevation(),
+  /** Of the air outside, -60 to 60 degC; that of the standard atmosphere when left out. */
   temperature: optional(temperature({ min: { value: -60, unit: 'degC' }, max: { value: 60, unit: 'degC' } })),
 });
 
@@ -21,19 +28,16 @@ export type StationPressureInput = z.input<typeof schema>;
 export interface StationPressure {
   /** Absolute, in the unit of the report. */
   readonly pressure: Quantity<'pressure'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
-
-// ASHRAE Handbook chapter 1, as its check rows use it: gas constant of dry air and standard gravity
-const GAS_CONSTANT = 287.055; // J/(kg K)
-const GRAVITY = 9.807; // m/s2
-const HALF_LAPSE = 0.0065 / 2; // K/m, down to the middle of the air column
 
 /**
  * The air pressure in the kitchen from the barometer figure of a weather report, which is reduced to sea level.
  *
- * p = p_sea exp(-Z/H) with H = R T/g, T the air temperature halfway down to the sea (0.0065 K/m). Hand the answer to
+ * p = p_sea exp(-Z/H) with H = R T/g, T the air temperature halfway down to the sea (0.0065 K/m). Pass the answer to
  * `boilingTemperature` for the boiling point on a day of unusual weather.
  *
  * Source: ASHRAE Handbook Fundamentals (2017), chapter 1.
@@ -54,13 +58,15 @@ const HALF_LAPSE = 0.0065 / 2; // K/m, down to the middle of the air column
  */
 export function stationPressure(input: StationPressureInput): StationPressure {
   const given = readInput(schema, input);
-  const metres = valueIn(given.elevation, 'm');
-  const outside = given.temperature === undefined ? standardAirTemperature(metres) : valueIn(given.temperature, 'K');
-  const scaleHeight = (GAS_CONSTANT * (outside + HALF_LAPSE * metres)) / GRAVITY;
-  const pascals = valueIn(given.seaLevelPressure, 'Pa') * Math.exp(-metres / scaleHeight);
+  const meters = valueIn(given.elevation, 'm');
+  const outside = given.temperature === undefined ? standardAirTemperature(meters) : valueIn(given.temperature, 'K');
+  const scaleHeight =
+    (airConstant('station-gas-constant') * (outside + airConstant('station-half-lapse') * meters)) /
+    airConstant('station-gravity');
+  const pascals = valueIn(given.seaLevelPressure, 'Pa') * Math.exp(-meters / scaleHeight);
   return answer({
     pressure: quantityIn(pascals, 'Pa', given.seaLevelPressure.unit),
-    basis: [{ of: 'station pressure', kind: 'equation', source: 'ashrae-hof-2017', locator: 'chapter 1' }],
+    basis: [{ of: 'pressure', kind: 'equation', source: 'ashrae-hof-2017', locator: 'chapter 1' }],
     cautions: [steamCaution('station-pressure')],
   });
 }

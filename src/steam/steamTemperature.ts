@@ -1,18 +1,22 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
-import { elevation, fields, pressure, readInput } from '../quantity/fields';
+import { fields, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
+import { elevation } from '../words/elevation';
+import { gauge } from '../words/gauge';
 import { atmosphereBasis, standardPressure } from './atmosphere';
 import { steamCaution } from './cautions';
 import { saturationBasis, saturationKelvin } from './saturation';
 import { pressureLike, temperatureLike } from './units';
 
-/** What a gauge may show: from nothing to well past any kitchen canner's. */
-export const gaugePressure = () => pressure({ min: { value: 0, unit: 'psi' }, max: { value: 100, unit: 'psi' } });
-
-const schema = /* @__PURE__ */ fields({ gauge: gaugePressure(), elevation: elevation() });
+const schema = /* @__PURE__ */ fields({
+  /** What the gauge shows, 0 to 100 psi. */
+  gauge: gauge({ max: { value: 100, unit: 'psi' } }),
+  /** Of the kitchen, -500 to 5,000 m. */
+  elevation: elevation(),
+});
 
 export type SteamTemperatureInput = z.input<typeof schema>;
 export interface SteamTemperature {
@@ -20,13 +24,11 @@ export interface SteamTemperature {
   readonly temperature: Quantity<'temperature'>;
   /** Absolute pressure inside: the gauge and the air together. */
   readonly pressure: Quantity<'pressure'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
-
-/** Temperature (K) of pure steam at a gauge pressure (Pa) and an elevation (m). */
-export const steamKelvin = (gauge: number, metres: number): number =>
-  saturationKelvin(gauge + standardPressure(metres));
 
 export const steamCautions = (): Caution[] =>
   ['physics-explains-tables', 'air-in-canner', 'weather-moves-boiling'].map(steamCaution);
@@ -61,7 +63,7 @@ export function steamTemperature(input: SteamTemperatureInput): SteamTemperature
   return answer({
     temperature: temperatureLike(given.elevation, saturationKelvin(absolute)),
     pressure: pressureLike(given.gauge, absolute),
-    basis: [atmosphereBasis, saturationBasis('steam temperature')],
+    basis: [atmosphereBasis('pressure'), saturationBasis('temperature')],
     cautions: steamCautions(),
   });
 }

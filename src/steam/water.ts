@@ -1,23 +1,12 @@
 /** Density and latent heat of water in plain SI numbers, for this module and those above it. */
 import liquidJson from '../../data/steam/liquid-water.json';
 import saturatedJson from '../../data/steam/saturated-water.json';
-import { asTable, type Sourced } from '../sources/table';
+import type { RowOf } from '../sources/columns';
+import { asTable } from '../sources/table';
+import type { liquidRow, saturatedRow } from './tables';
 
-interface LiquidTerm extends Sourced {
-  readonly i: number;
-  readonly a: number;
-  /** None in the first row, whose `a` stands alone. */
-  readonly n: number | null;
-  readonly b: number;
-  readonly m: number;
-}
-interface SaturatedTerm extends Sourced {
-  readonly equation: 'vapour pressure' | 'liquid density' | 'vapour density';
-  readonly coefficient: number;
-  readonly sixths: number;
-}
-
-const liquid = asTable<LiquidTerm>(liquidJson);
+type SaturatedTerm = RowOf<typeof saturatedRow>;
+const liquid = asTable<RowOf<typeof liquidRow>>(liquidJson);
 const saturated = asTable<SaturatedTerm>(saturatedJson);
 export const liquidSource = liquid.rows[0]?.source as string;
 export const saturatedSource = saturated.rows[0]?.source as string;
@@ -61,14 +50,14 @@ export const saturatedLiquidDensity = (kelvin: number): number =>
 
 /** Density (kg/m3) of steam on the saturation line at a temperature (K); SR1-86 equation 3. */
 export const saturatedSteamDensity = (kelvin: number): number =>
-  RHO_C * Math.exp(series('vapour density', 1 - kelvin / TC).sum);
+  RHO_C * Math.exp(series('vapor density', 1 - kelvin / TC).sum);
 
 /**
  * Heat (J/kg) that turns water into steam at a temperature (K), by the Clapeyron equation
  * T (1/rho_steam - 1/rho_water) dp/dT on the three equations of SR1-86.
  */
 export function vaporizationHeat(kelvin: number): number {
-  const { sum, slope } = series('vapour pressure', 1 - kelvin / TC);
+  const { sum, slope } = series('vapor pressure', 1 - kelvin / TC);
   const pressure = PC * Math.exp((TC / kelvin) * sum);
   // d/dT of (Tc/T) sum(tau) = -(Tc/T^2) sum - slope/T
   const rise = pressure * (-(TC / kelvin ** 2) * sum - slope / kelvin);

@@ -1,9 +1,10 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
-import { fields, readInput, temperature } from '../quantity/fields';
+import { fields, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
+import { temperature } from '../words/temperature';
 import { LIQUID_COLDEST, liquidDensity, liquidSource, saturatedLiquidDensity, saturatedSource } from './water';
 
 /** As far as a canner goes; SR1-86 itself reaches the critical point. */
@@ -13,6 +14,7 @@ const WARMEST = { value: 150, unit: 'degC' } as const;
 const SWITCH = 375.15;
 
 const schema = /* @__PURE__ */ fields({
+  /** Of the water, -20 to 150 degC. */
   temperature: temperature({ min: { value: LIQUID_COLDEST, unit: 'K' }, max: WARMEST }),
 });
 
@@ -20,7 +22,9 @@ export type WaterDensityInput = z.input<typeof schema>;
 export interface WaterDensity {
   /** In kg/m3. */
   readonly density: Quantity<'density'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 

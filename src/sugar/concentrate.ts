@@ -1,40 +1,57 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { fields, length, mass, optional, readInput, share } from '../quantity/fields';
+import { fields, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
+import { balanceBasis, leftAtSolids, refuseThinner } from '../solution/massBalance';
 import { densityAt, densityBasis } from '../solution/sucroseDensity';
 import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
+import { length } from '../words/length';
+import { mass } from '../words/mass';
+import { otherShare, solids as solidsWord, targetSolids as targetSolidsWord } from '../words/shares';
 import { sugarCaution } from './cautions';
-import { massBalance } from './inputs';
+import { isCustomary } from './inputs';
+import { potBasis, potRule } from './potRules';
 
-const MEASURED_AT = 95; // degC: just off the boil
-/** How full a pot may be before it boils over, where the cook names no other limit. */
-const USUAL_FILL = 2 / 3; // common practice: a third of the pot is left for foam
-
-const potSchema = fields({ diameter: length(), depth: optional(length()), fillLimit: optional(share({ above: 0 })) });
+const potSchema = fields({
+  /** Inside diameter of a straight-sided pot. */
+  diameter: length(),
+  /** Inside depth. */
+  depth: optional(length()),
+  /** The share of the depth that may be filled, above 0 to 1 or percent; two thirds when left out. */
+  fillLimit: optional(otherShare('fillLimit', 'How full a pot may be, as a share of its depth.', { above: 0 })),
+});
 const schema = fields({
+  /** What is in the pot, by mass. */
   mass: mass(),
-  solids: share({ above: 0 }),
-  targetSolids: share({ above: 0 }),
+  /** The solids it has, as a share of the mass: above 0 to 1, or percent. */
+  solids: solidsWord({ above: 0 }),
+  /** The solids it is to have, not below `solids`. */
+  targetSolids: targetSolidsWord({ above: 0 }),
+  /** The pot, for the depth at which to stop. */
   pot: optional(potSchema),
 });
 export type ConcentrateInput = z.input<typeof schema>;
 export interface Concentrated {
   /** What is left in the pot. */
   readonly mass: Quantity<'mass'>;
+  /** The water that boils off. */
   readonly waterRemoved: Quantity<'mass'>;
-  /** Left over started. */
-  readonly ratio: number;
-  /** Volumes just off the boil, counting the solids as sugar. */
+  /** What is left as a share of what was in the pot, 0 to 1. */
+  readonly leftShare: number;
+  /** The volume at first, just off the boil, counting the solids as sugar. */
   readonly startVolume: Quantity<'volume'>;
+  /** The volume that is left, just off the boil. */
   readonly volume: Quantity<'volume'>;
-  /** In a straight-sided pot: how deep it stands at first, and where to stop. */
+  /** In a straight-sided pot: how deep it is at first. */
   readonly startDepth?: Quantity<'length'>;
+  /** And how deep where you stop. */
   readonly depth?: Quantity<'length'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind. */
   readonly cautions: readonly Caution[];
 }
 
@@ -62,24 +79,28 @@ export interface Concentrated {
  */
 export function concentrate(input: ConcentrateInput): Concentrated {
   const { mass: start, solids, targetSolids, pot } = readInput(schema, input);
-  if (targetSolids < solids) {
-    fail('CONTRADICTION', 'targetSolids', targetSolids, `at least ${solids}, what it has now; to thin it add water`);
-  }
-  const ratioLeft = solids / targetSolids;
-  const left = start.value * ratioLeft;
+  refuseThinner(solids, targetSolids, 'targetSolids');
+  const leftShare = leftAtSolids(solids, targetSolids);
+  const left = start.value * leftShare;
   const grams = valueIn(start, 'g');
-  const startMl = grams / (densityAt(100 * solids, MEASURED_AT) / 1000);
-  const endMl = (grams * ratioLeft) / (densityAt(100 * targetSolids, MEASURED_AT) / 1000);
+  const measuredAt = potRule('measured-at').value;
+  const startMl = grams / (densityAt(100 * solids, measuredAt) / 1000);
+  const endMl = (grams * leftShare) / (densityAt(100 * targetSolids, measuredAt) / 1000);
   const depths = pot === undefined ? {} : depthsIn(pot, startMl, endMl);
-  const customary = start.unit === 'lb' || start.unit === 'oz';
+  const unit = isCustomary(start.unit) ? 'quart' : 'L';
   return answer({
     mass: { value: left, unit: start.unit },
     waterRemoved: { value: start.value - left, unit: start.unit },
-    ratio: ratioLeft,
-    startVolume: quantityIn(startMl, 'mL', customary ? 'quart' : 'L'),
-    volume: quantityIn(endMl, 'mL', customary ? 'quart' : 'L'),
+    leftShare,
+    startVolume: quantityIn(startMl, 'mL', unit),
+    volume: quantityIn(endMl, 'mL', unit),
     ...depths,
-    basis: [massBalance('mass left'), ...densityBasis('volume and depth')],
+    basis: [
+      balanceBasis('mass'),
+      ...densityBasis('volume'),
+      potBasis('measured-at', 'volume'),
+      ...(pot?.depth === undefined || pot.fillLimit !== undefined ? [] : [potBasis('pot-fill', 'startDepth')]),
+    ],
     cautions: [
       sugarCaution('boiling-sugar-burns'),
       ...(pot === undefined ? [] : [sugarCaution('measure-off-the-boil')]),
@@ -99,7 +120,7 @@ function depthsIn(pot: Pot, startMl: number, endMl: number) {
   const area = (Math.PI / 4) * valueIn(pot.diameter, 'cm') ** 2;
   const startDepth = startMl / area; // cm
   if (pot.depth !== undefined) {
-    const limit = valueIn(pot.depth, 'cm') * (pot.fillLimit ?? USUAL_FILL);
+    const limit = valueIn(pot.depth, 'cm') * (pot.fillLimit ?? potRule('pot-fill').value);
     if (startDepth > limit) {
       const share = Math.floor((100 * limit) / startDepth);
       fail('TOO_MUCH', 'mass', `${startDepth.toFixed(1)} cm deep`, `at most ${share} % of this mass in this pot`);

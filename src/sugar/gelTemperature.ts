@@ -1,48 +1,65 @@
+import * as z from 'zod/mini';
 import gelJson from '../../data/sugar/gel-point.json';
 import rulesJson from '../../data/sugar/gel-point-rules.json';
 import { answer } from '../common/answer';
-import { choice, fields, kitchenElevation, optional, readInput } from '../quantity/fields';
+import { choice, fields, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
-import type { LengthInput, Quantity } from '../quantity/types';
+import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
-import { asTable, basisOf, type Sourced } from '../sources/table';
+import { id, positive, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { asTable, basisOf } from '../sources/table';
 import { boilingTemperature } from '../steam/boilingTemperature';
+import { kitchenElevation } from '../words/elevation';
+import { under } from './inputs';
 
-export interface GelPointRow extends Sourced {
-  readonly elevation: number;
-  readonly temperature: number;
-}
-export interface GelRuleRow extends Sourced {
-  readonly rule: string;
-  readonly formula: string;
-  readonly value: number;
-  readonly unit: string;
-}
-const printed = asTable<GelPointRow>(gelJson).rows;
+export const gelPointRow = () =>
+  z.strictObject({
+    id: id(),
+    /** ft */
+    elevation: z.number(),
+    /** degF */
+    temperature: positive(),
+    ...sourcedColumns(),
+  });
+export const gelRuleRow = () =>
+  z.strictObject({
+    id: id(),
+    rule: text(),
+    formula: text(),
+    value: positive(),
+    unit: text(),
+    ...sourcedColumns(),
+  });
+type GelRuleRow = RowOf<typeof gelRuleRow>;
+const printed = asTable<RowOf<typeof gelPointRow>>(gelJson).rows;
 const rules = asTable<GelRuleRow>(rulesJson).rows;
-export const gelRule = (rule: string): GelRuleRow => rules.find((row) => row.rule === rule) as GelRuleRow;
+const gelRule = (name: string): GelRuleRow => rules.find((row) => row.id === name) as GelRuleRow;
 
-const PRODUCTS = {
-  jelly: 'gel temperature',
-  jam: 'gel temperature',
-  preserves: 'whole-fruit preserves end point',
-} as const;
+const PRODUCTS = ['jelly', 'jam', 'preserves'] as const;
+/** Which rule a product is done by. */
+const RULES = { jelly: 'gel', jam: 'gel', preserves: 'preserves' } as const;
 const schema = fields({
+  /** Elevation of the kitchen, -500 m to 5,000 m. */
   elevation: kitchenElevation(),
-  product: optional(choice('what is cooked', ['jelly', 'jam', 'preserves'] as const)),
-});
-export interface GelTemperatureInput {
-  readonly elevation: LengthInput;
   /** `jelly` when left out; `preserves` are whole fruit in syrup. */
-  readonly product?: keyof typeof PRODUCTS;
-}
+  product: optional(choice('what is cooked', PRODUCTS)),
+});
+export type GelTemperatureInput = z.input<typeof schema>;
 export interface GelTemperature {
+  /** The temperature at which it is done. */
   readonly temperature: Quantity<'temperature'>;
-  /** Of water, at this elevation. */
+  /** The boiling point of water at this elevation. */
   readonly boiling: Quantity<'temperature'>;
-  /** The printed table's figure for the nearest thousand feet, 0 to 8,000 ft; jams and jellies only. */
-  readonly printed?: { readonly elevation: Quantity<'length'>; readonly temperature: Quantity<'temperature'> };
+  /** The printed table's line for the nearest thousand feet, 0 to 8,000 ft; jams and jellies only. */
+  readonly printed?: {
+    /** The elevation of the line. */
+    readonly elevation: Quantity<'length'>;
+    /** The temperature that it prints. */
+    readonly temperature: Quantity<'temperature'>;
+  };
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind. */
   readonly cautions: readonly Caution[];
 }
 
@@ -55,7 +72,7 @@ export interface GelTemperature {
  * Home Canning, Guide 7) holds for each thousand feet to 8,000 and agrees within 1 degF.
  *
  * @param input - `elevation`: -500 m to 5,000 m; `product`: `jelly` (the default), `jam` or `preserves`
- * @returns `temperature` in degF, or degC where the elevation is given in metres
+ * @returns `temperature` in degF, or degC where the elevation is given in meters
  * @throws StillroomError OUT_OF_RANGE
  *
  * @example
@@ -67,7 +84,7 @@ export interface GelTemperature {
  */
 export function gelTemperature(input: GelTemperatureInput): GelTemperature {
   const given = readInput(schema, input);
-  const rule = gelRule(PRODUCTS[given.product ?? 'jelly']);
+  const rule = gelRule(RULES[given.product ?? 'jelly']);
   const water = boilingTemperature({ elevation: given.elevation });
   const boiling = valueIn(water.temperature, 'degF');
   const unit = water.temperature.unit;
@@ -87,9 +104,9 @@ export function gelTemperature(input: GelTemperatureInput): GelTemperature {
     boiling: water.temperature,
     ...shown,
     basis: [
-      basisOf(rule, 'rise above boiling'),
-      ...water.basis,
-      ...(row === undefined ? [] : [basisOf(row, 'printed table')]),
+      basisOf(rule, 'temperature', 'rise above boiling'),
+      ...under('boiling', 'boiling point of water', water.basis),
+      ...(row === undefined || given.product === 'preserves' ? [] : [basisOf(row, 'printed.temperature')]),
     ],
     cautions: water.cautions,
   });

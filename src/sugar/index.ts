@@ -3,82 +3,32 @@
  * @module
  */
 export { type Concentrated, type ConcentrateInput, concentrate } from './concentrate';
-export { type FruitForJam, type FruitForJamInput, fruitForJam } from './fruitForJam';
+export { type GelCondition, type GelConditions, type GelConditionsInput, gelConditions } from './gelConditions';
+export type { SetRoute } from './gelRoute';
 export { type GelTemperature, type GelTemperatureInput, gelTemperature } from './gelTemperature';
-export { type JamBalance, type JamBalanceInput, type JamRecipeInput, jamBalance } from './jamBalance';
-export {
-  type AddedPectin,
-  type JamRecipe,
-  type JamRecipeOf,
-  jamRecipe,
-  type RemakeJelly,
-  type RemakeJellyInput,
-  remakeJelly,
-  type ScaledRecipe,
-  type ScaleRecipeInput,
-  scaleRecipe,
-} from './jamRecipe';
-export {
-  type JamProduct,
-  type LegalCheck,
-  type LegalFruitWeight,
-  type LegalFruitWeightInput,
-  type LegalJam,
-  type LegalJamInput,
-  legalFruitWeight,
-  legalJam,
-} from './legalJam';
+export { type JamBalance, type JamBalanceInput, jamBalance } from './jamBalance';
+export type { JamProduct } from './jamLaw';
+export { type JamBatch, type JamRecipe, type JamRecipeInput, jamRecipe } from './jamRecipe';
+export type { AddedPectin, PectinAmount } from './jamRecipes';
+export { type Jelly, type JellyInput, jelly } from './jelly';
+export { type LegalCheck, type LegalJam, type LegalJamInput, legalJam } from './legalJam';
 export type { PartsInput } from './parts';
 export { type PearsonSquare, type PearsonSquareInput, pearsonSquare } from './pearsonSquare';
+export { type PectinNeeded, type PectinNeededInput, pectinNeeded } from './pectinNeeded';
 export {
   type FruitComposition,
-  type PectinClass,
-  type PectinClassInput,
-  type PectinContent,
-  type PectinContentInput,
-  pectinClass,
-  pectinContent,
-} from './pectinClass';
-export {
-  type PectinNeeded,
-  type PectinNeededInput,
-  type PectinStrength,
-  type PectinStrengthInput,
-  pectinNeeded,
-  pectinStrength,
-  type SwapPectinGrade,
-  type SwapPectinGradeInput,
-  swapPectinGrade,
-} from './pectinNeeded';
-export {
-  type GelCondition,
-  type GelConditions,
-  type GelConditionsInput,
-  gelConditions,
-  type SetRoute,
-  type SetRouteInput,
-  setRoute,
-} from './setRoute';
-export {
-  type JellyFromFruit,
-  type JellyFromFruitInput,
-  jellyFromFruit,
-  type SugarForJuice,
-  type SugarForJuiceInput,
-  sugarForJuice,
-} from './sugarForJuice';
-export {
-  type SugarStage,
-  type SugarStageAt,
-  type SugarStageAtInput,
-  type SugarStages,
-  type SugarStagesInput,
-  sugarStageAt,
-  sugarStages,
-} from './sugarStages';
+  type ListedPectin,
+  type PectinGroup,
+  type PectinOf,
+  type PectinOfInput,
+  pectinOf,
+} from './pectinOf';
+export type { SyrupStrength } from './printedSyrups';
+export { type RemakeJelly, type RemakeJellyInput, remakeJelly } from './remakeJelly';
+export { type ScaledJamRecipe, type ScaleJamRecipeInput, scaleJamRecipe } from './scaleJamRecipe';
+export { type SugarStage, type SugarStages, type SugarStagesInput, sugarStages } from './sugarStages';
 export { type Sweetened, type SweetenInput, sweeten } from './sweeten';
 export { type SweetenerMass, type SweetenerMassInput, sweetenerMass } from './sweetenerMass';
 export { type SweetenedToTaste, type SweetenToTasteInput, sweetenToTaste } from './sweetenToTaste';
-export { type Syrup, type SyrupInput, type SyrupStrength, syrup } from './syrup';
-export { type SyrupForLoad, type SyrupForLoadInput, type SyrupLoad, syrupForLoad } from './syrupForLoad';
+export { type Syrup, type SyrupInput, syrup } from './syrup';
 export { type WaterToThin, type WaterToThinInput, waterToThin } from './waterToThin';

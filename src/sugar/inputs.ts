@@ -14,10 +14,9 @@ export function oneOf<Name extends string>(
   return first;
 }
 
-/** Masses of water, solids and sugar add up: no source needed, and none claimed. */
-export const massBalance = (what: string): Basis => ({
-  of: what,
-  kind: 'equation',
-  source: 'derived',
-  locator: 'mass balance of water and dissolved solids',
-});
+/** Basis lines of another module under the path of this answer's field. */
+export const under = (of: string, note: string, lines: readonly Basis[]): Basis[] =>
+  lines.map((line) => ({ ...line, of, note }));
+
+/** Whether masses are answered in US measures. */
+export const isCustomary = (unit: string): boolean => unit === 'lb' || unit === 'oz';

@@ -1,116 +1,110 @@
-import lawJson from '../../data/sugar/composition-law.json';
-import factorsJson from '../../data/sugar/fruit-factors.json';
-import fruitJson from '../../data/sugar/us-jam-fruit.json';
+import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
-import { findNamed, lookUp, type Named } from '../common/names';
-import { choice, fields, mass, name, optional, readInput, share } from '../quantity/fields';
+import { type FoundFood, food as foodField } from '../foods/fields';
+import { nameOf } from '../foods/tables';
+import { choice, fields, optional, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
-import type { MassInput, Quantity, ShareInput } from '../quantity/types';
-import { type Basis, type Caution, joinBasis } from '../sources/basis';
+import type { Quantity } from '../quantity/types';
+import { type Basis, type Caution, derived } from '../sources/basis';
 import { caution } from '../sources/cautions';
-import { asTable, basisOf, type Sourced } from '../sources/table';
+import { type NotKnown, notKnown } from '../sources/no';
+import { basisOf } from '../sources/table';
+import { mass } from '../words/mass';
+import { ready as readyWord } from '../words/ready';
+import { otherShare } from '../words/shares';
 import { sugarCaution } from './cautions';
-import { massBalance } from './inputs';
-
-const PRODUCTS = [
-  'jam',
-  'jelly',
-  'extra jam',
-  'marmalade',
-  'fruit butter',
-  'artificially sweetened jelly',
-  'chestnut puree',
-  'reduced-sugar jam',
-  'fruit curd',
-  'mincemeat',
-] as const;
-/** The products that the rules know. */
-export type JamProduct = (typeof PRODUCTS)[number];
-
-interface LawRow extends Sourced {
-  readonly rule: string;
-  readonly place: string;
-  readonly products: readonly JamProduct[];
-  readonly fruits: 'any' | 'other' | 'group 1' | 'group 2' | readonly string[];
-  readonly fruitParts?: number;
-  readonly sweetenerParts?: number;
-  readonly solidsLeast?: number;
-  readonly solidsMost?: number;
-  readonly fruitLeast?: number;
-}
-interface UsFruitRow extends Sourced, Named {
-  readonly group: 1 | 2;
-}
-interface FactorRow extends Sourced, Named {
-  readonly factor: number;
-}
-const laws = asTable<LawRow>(lawJson).rows;
-const usFruit = asTable<UsFruitRow>(fruitJson).rows;
-const factors = asTable<FactorRow>(factorsJson).rows;
-
-const leastJam = laws.find((row) => row.place === 'EU' && row.solidsLeast !== undefined) as LawRow;
-/** The least soluble solids of an ordinary jam, percent. */
-export const ORDINARY_SOLIDS = leastJam.solidsLeast as number;
-export const lawBasis = (what: string): Basis => basisOf(leastJam, what);
-
-const same = (one: string, other: string): boolean => findNamed(one, [{ name: other }]).length > 0;
-
-/** Whether a rule is about this fruit. "Other" fruits are those that no rule of the same place and product names. */
-function applies(row: LawRow, product: JamProduct, fruit: string): boolean {
-  if (!row.products.includes(product)) return false;
-  if (row.fruits === 'any') return true;
-  if (row.fruits === 'other') {
-    return !laws.some((one) => {
-      const special = row.place.startsWith(one.place) && one.products.includes(product) && Array.isArray(one.fruits);
-      return special && (one.fruits as readonly string[]).some((name) => same(name, fruit));
-    });
-  }
-  if (typeof row.fruits === 'string') {
-    return findNamed(fruit, usFruit).some(({ group }) => row.fruits === `group ${group}`);
-  }
-  return row.fruits.some((name) => same(name, fruit));
-}
+import { oneOf } from './inputs';
+import { factorOf, foodsWithFactor, type LawRow, PRODUCTS, rulesFor } from './jamLaw';
 
 const schema = fields({
+  /** The product whose name the batch is to carry: `jam`, `jelly`, `marmalade`, `fruit butter` ... */
   product: choice('a product', PRODUCTS),
-  fruitName: name('a fruit'),
-  fruit: mass(),
+  /** The fruit. */
+  food: foodField(),
+  /** The fruit by mass, ready for the pot; its juice for a jelly; or */
+  ready: optional(readyWord()),
+  /** the soluble solids that the fruit brought, by mass: the US standard then counts the fruit by its factor. */
+  fruitSolids: optional(mass()),
+  /** Sugar and other nutritive sweetener, as dry sugar; may be 0. */
   sugar: mass({ min: { value: 0, unit: 'kg' } }),
-  jam: optional(mass()),
-  finishSolids: share(),
-});
-export interface LegalJamInput {
-  readonly product: JamProduct;
-  readonly fruitName: string;
-  /** Prepared fruit, or its juice for a jelly. */
-  readonly fruit: MassInput;
-  /** Sugar and other nutritive sweetener, as dry sugar. */
-  readonly sugar: MassInput;
   /** The finished product, for the rules that count fruit in a kilogram of it. */
-  readonly jam?: MassInput;
-  readonly finishSolids: ShareInput;
-}
+  jam: optional(mass()),
+  /** Soluble solids of the finished product: 0 to 1, or percent. */
+  finishSolids: otherShare('finishSolids', 'Soluble solids of the finished jam.'),
+});
+export type LegalJamInput = z.input<typeof schema>;
+
+/** One figure of a batch against one limit of one rule. */
 export interface LegalCheck {
+  /** Where the rule holds. */
   readonly place: string;
+  /** Its title. */
   readonly rule: string;
+  /** What is checked. */
   readonly quantity: 'fruit to sweetener' | 'soluble solids' | 'fruit content';
-  /** `parts of fruit for 1 of sweetener`, `percent`, `g in 1 kg`. */
+  /** `parts of fruit for 1 of sweetener`, or `share` of the finished product. */
   readonly unit: string;
+  /** The least that the rule allows, where it says one. */
   readonly least?: number;
+  /** The most that the rule allows, where it says one. */
   readonly most?: number;
+  /** The figure of the batch. */
   readonly actual: number;
   /** How far the actual figure is inside the limit; negative where it fails. */
   readonly margin: number;
+  /** Whether the limit is met. */
   readonly meets: boolean;
-  readonly fromMemory: boolean;
+  /** Whether the rule was recalled and not seen in a copy. */
+  readonly recalled: boolean;
 }
 export interface LegalJam {
+  /** The fruit that was counted. */
+  readonly ready: Quantity<'mass'>;
+  /** With `fruitSolids`: the factor by which the fruit was counted. */
+  readonly factor?: number;
+  /** Every limit that was checked. */
   readonly checks: readonly LegalCheck[];
   /** By place: true where every rule checked is met. */
   readonly meets: Readonly<Record<string, boolean>>;
+  /** Where the rules come from. */
+  readonly basis: readonly Basis[];
+  /** What to mind. */
+  readonly cautions: readonly Caution[];
+}
+
+interface Counted {
+  readonly ready: Quantity<'mass'>;
+  readonly factor?: number;
   readonly basis: readonly Basis[];
   readonly cautions: readonly Caution[];
 }
+
+/** The fruit by mass: as given, or by the soluble solids that it brought. */
+function countFruit(food: FoundFood, ready: Quantity<'mass'> | undefined, solids: Quantity<'mass'> | undefined) {
+  if (ready !== undefined) return { ready, basis: [], cautions: [] };
+  const row = factorOf(food.id);
+  if (row === undefined || solids === undefined) return undefined;
+  const counted: Counted = {
+    ready: { value: solids.value * row.factor, unit: solids.unit },
+    factor: row.factor,
+    basis: [{ ...basisOf(row, 'factor'), ...(row.food === food.id ? {} : { food: nameOf(row.food) }) }],
+    // the factors were read, their use recalled
+    cautions: [caution('recalled')],
+  };
+  return counted;
+}
+
+const noFactor = (food: string): NotKnown =>
+  notKnown({
+    code: 'no-factor',
+    text: `These tables hold no factor to count the fruit of its soluble solids for ${food}.`,
+    instead: [
+      { text: 'Weigh the fruit and give it as `ready`.' },
+      ...foodsWithFactor().map((id) => ({ text: `A factor is held for ${nameOf(id)}.`, food: nameOf(id) })),
+    ],
+    basis: [derived('reason', 'what the table of factors holds')],
+    cautions: [sugarCaution('law-may-differ')],
+  });
 
 /**
  * Whether a batch may carry the name: fruit to sweetener, soluble solids and fruit content against the published
@@ -121,35 +115,55 @@ export interface LegalJam {
  * (the amendment recalled), the UK's 2003 regulations, Australia and New Zealand Standard 2.3.2. A rule on fruit
  * content is checked only where the mass of the finished jam is given.
  *
- * @param input - see the fields; `finishSolids`: 0 to 1 or percent; `sugar` may be 0
- * @throws StillroomError UNKNOWN_NAME for another product
+ * With `fruitSolids` the fruit is counted as the US standard of fruit butter does: soluble solids x factor of 21 CFR
+ * 150.110(b)(1). The factors were read, their use recalled.
+ *
+ * @param input - `product`; `food`; `ready` or `fruitSolids`; `sugar`, which may be 0; `jam`; `finishSolids`: 0 to 1
+ * or percent
+ * @returns `checks` and `meets`; or `known: false` where `fruitSolids` is given for a fruit without a factor
+ * @throws StillroomError UNKNOWN_NAME for another product; MISSING, CONTRADICTION
  *
  * @example
  * ```ts
  * import { legalJam } from 'stillroom/sugar';
  *
- * const batch = { fruit: '45 kg', sugar: '55 kg', finishSolids: '65 %', jam: '91.54 kg' } as const;
- * legalJam({ product: 'jam', fruitName: 'peach', ...batch }).meets.US; // => true
- * legalJam({ product: 'jam', fruitName: 'strawberry', ...batch }).meets.US; // => false
+ * const batch = { ready: '45 kg', sugar: '55 kg', finishSolids: '65 %', jam: '91.54 kg' } as const;
+ * const peach = legalJam({ product: 'jam', food: 'peach', ...batch });
+ * 'meets' in peach && peach.meets.US; // => true
+ * const strawberry = legalJam({ product: 'jam', food: 'strawberry', ...batch });
+ * 'meets' in strawberry && strawberry.meets.US; // => false
  * ```
  */
-export function legalJam(input: LegalJamInput): LegalJam {
+export function legalJam(input: LegalJamInput): LegalJam | NotKnown {
   const given = readInput(schema, input);
-  const fruit = valueIn(given.fruit, 'g');
-  const sugar = valueIn(given.sugar, 'g');
-  const jam = given.jam === undefined ? undefined : valueIn(given.jam, 'g');
-  const rows = laws.filter((row) => applies(row, given.product, given.fruitName));
-  const checks = rows.flatMap((row) => checksOf(row, fruit, sugar, given.finishSolids, jam));
+  oneOf(given, ['ready', 'fruitSolids']);
+  const counted = countFruit(given.food, given.ready, given.fruitSolids);
+  if (counted === undefined) return answer(noFactor(given.food.name));
+  const batch = {
+    fruit: valueIn(counted.ready, 'g'),
+    sugar: valueIn(given.sugar, 'g'),
+    jam: given.jam === undefined ? undefined : valueIn(given.jam, 'g'),
+    solids: given.finishSolids,
+  };
+  const rows = rulesFor(given.product, given.food.id);
+  const checks = rows.flatMap((row) => checksOf(row, batch));
   const meets: Record<string, boolean> = {};
   for (const check of checks) meets[check.place] = (meets[check.place] ?? true) && check.meets;
+  const { basis, cautions, ...fruit } = counted;
   return answer({
+    ...fruit,
     checks,
     meets,
-    basis: rows.map((row) => basisOf(row, row.rule)),
+    basis: [
+      ...basis,
+      ...rows.map((row) => basisOf(row, 'checks', row.rule)),
+      derived('meets', 'every check of the place'),
+    ],
     cautions: [
+      ...cautions,
       sugarCaution('law-may-differ'),
       caution('follow-local-guidance'),
-      ...(checks.some(({ fromMemory }) => fromMemory) ? [caution('recalled')] : []),
+      ...(checks.some(({ recalled }) => recalled) ? [caution('recalled')] : []),
     ],
   });
 }
@@ -157,77 +171,44 @@ export function legalJam(input: LegalJamInput): LegalJam {
 /** Limits are met to the last digits of doubles. */
 const NOISE = 1e-9;
 
-function checksOf(row: LawRow, fruit: number, sugar: number, solids: number, jam: number | undefined): LegalCheck[] {
+interface Batch {
+  readonly fruit: number;
+  readonly sugar: number;
+  readonly jam: number | undefined;
+  readonly solids: number;
+}
+
+function checksOf(row: LawRow, { fruit, sugar, jam, solids }: Batch): LegalCheck[] {
   const { place, rule } = row;
-  const fromMemory = row.obtained === 'memory';
-  const atLeast = (quantity: LegalCheck['quantity'], unit: string, least: number, actual: number): LegalCheck => {
-    const margin = actual - least;
-    return { place, rule, quantity, unit, least, actual, margin, meets: margin >= -NOISE * least, fromMemory };
-  };
+  const recalled = row.obtained === 'memory';
   const checks: LegalCheck[] = [];
+  const atLeast = (quantity: LegalCheck['quantity'], unit: string, least: number, actual: number): void => {
+    const margin = actual - least;
+    checks.push({ place, rule, quantity, unit, least, actual, margin, meets: margin >= -NOISE * least, recalled });
+  };
   if (row.fruitParts !== undefined && row.sweetenerParts !== undefined && sugar > 0) {
     const unit = 'parts of fruit for 1 of sweetener';
-    checks.push(atLeast('fruit to sweetener', unit, row.fruitParts / row.sweetenerParts, fruit / sugar));
+    atLeast('fruit to sweetener', unit, row.fruitParts / row.sweetenerParts, fruit / sugar);
   }
-  if (row.solidsLeast !== undefined) checks.push(atLeast('soluble solids', 'percent', row.solidsLeast, 100 * solids));
+  if (row.solidsLeast !== undefined) atLeast('soluble solids', 'share', row.solidsLeast / 100, solids);
   if (row.solidsMost !== undefined) {
-    const most = row.solidsMost;
-    const margin = most - 100 * solids;
+    const most = row.solidsMost / 100;
+    const margin = most - solids;
     const meets = margin >= -NOISE * most;
     checks.push({
       place,
       rule,
       quantity: 'soluble solids',
-      unit: 'percent',
+      unit: 'share',
       most,
-      actual: 100 * solids,
+      actual: solids,
       margin,
       meets,
-      fromMemory,
+      recalled,
     });
   }
   if (row.fruitLeast !== undefined && jam !== undefined) {
-    checks.push(atLeast('fruit content', 'g in 1 kg', row.fruitLeast, (1000 * fruit) / jam));
+    atLeast('fruit content', 'share', row.fruitLeast / 1000, fruit / jam);
   }
   return checks;
-}
-
-const weightSchema = fields({ fruitName: name('a fruit'), solubleSolids: mass() });
-export interface LegalFruitWeightInput {
-  /** Apple, apricot, grape, peach, pear, plum, prune or quince. */
-  readonly fruitName: string;
-  /** Mass of the soluble solids that the fruit brought. */
-  readonly solubleSolids: MassInput;
-}
-export interface LegalFruitWeight {
-  readonly fruit: Quantity<'mass'>;
-  readonly factor: number;
-  readonly basis: readonly Basis[];
-  readonly cautions: readonly Caution[];
-}
-
-/**
- * The weight of fruit that the US standard of fruit butter counts for a measured weight of its soluble solids.
- *
- * Formula: fruit = soluble solids x factor of 21 CFR 150.110(b)(1). The factors were read, their use recalled.
- *
- * @param input - `fruitName`; `solubleSolids`: a mass
- * @throws StillroomError UNKNOWN_NAME for a fruit without a factor
- *
- * @example
- * ```ts
- * import { legalFruitWeight } from 'stillroom/sugar';
- *
- * legalFruitWeight({ fruitName: 'peach', solubleSolids: '2 kg' }).fruit; // => { value: 17, unit: 'kg' }
- * ```
- */
-export function legalFruitWeight(input: LegalFruitWeightInput): LegalFruitWeight {
-  const given = readInput(weightSchema, input);
-  const row = lookUp(given.fruitName, factors, 'fruitName', 'fruit with a factor');
-  return answer({
-    fruit: { value: given.solubleSolids.value * row.factor, unit: given.solubleSolids.unit },
-    factor: row.factor,
-    basis: joinBasis([basisOf(row, 'factor')], [massBalance('weight of fruit')]),
-    cautions: [sugarCaution('law-may-differ'), caution('recalled')],
-  });
 }

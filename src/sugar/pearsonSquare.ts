@@ -1,88 +1,96 @@
+import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { fields, mass, number, optional, readInput } from '../quantity/fields';
-import type { MassInput, Quantity } from '../quantity/types';
+import { fields, optional, readInput } from '../quantity/fields';
+import type { Quantity } from '../quantity/types';
+import { balanceBasis } from '../solution/massBalance';
 import type { Basis } from '../sources/basis';
-import { massBalance } from './inputs';
+import { mass } from '../words/mass';
+import { otherShare } from '../words/shares';
 
-const percent = (what: string) => number(`${what}: percent by mass from 0 to 100`, { min: 0, max: 100 });
+const strength = (name: string, says: string) => otherShare(name, says);
 const schema = fields({
-  high: percent('the stronger part'),
-  low: percent('the weaker part'),
-  target: percent('the blend'),
-  total: optional(mass()),
-  lowMass: optional(mass()),
-  highMass: optional(mass()),
+  /** Strength of the stronger part, as a share of its mass: 0 to 1, or percent (Brix over 100). */
+  strong: strength('strong', 'Strength of the stronger part, as a share of its mass.'),
+  /** Strength of the weaker part. */
+  weak: strength('weak', 'Strength of the weaker part, as a share of its mass.'),
+  /** Strength of the blend, between the two. */
+  target: strength('target', 'Strength of the blend, as a share of its mass.'),
+  /** For masses, one of three: of the blend, */
+  mass: optional(mass()),
+  /** of the weaker part at hand, */
+  weakMass: optional(mass()),
+  /** or of the stronger part at hand. */
+  strongMass: optional(mass()),
 });
-export interface PearsonSquareInput {
-  /** Percent by mass (or Brix) of the stronger part, the weaker part, and the blend wanted. */
-  readonly high: number;
-  readonly low: number;
-  readonly target: number;
-  /** One of these, for masses: of the blend, of the weaker part at hand, or of the stronger. */
-  readonly total?: MassInput;
-  readonly lowMass?: MassInput;
-  readonly highMass?: MassInput;
-}
+export type PearsonSquareInput = z.input<typeof schema>;
 export interface PearsonSquare {
-  readonly highParts: number;
-  readonly lowParts: number;
-  /** The stronger part's share of the blend. */
-  readonly highFraction: number;
-  /** Only where a mass is given. */
-  readonly masses?: {
-    readonly high: Quantity<'mass'>;
-    readonly low: Quantity<'mass'>;
-    readonly total: Quantity<'mass'>;
-  };
+  /** Parts of the stronger, by mass: percent of the target less percent of the weaker. */
+  readonly strongParts: number;
+  /** Parts of the weaker, by mass: percent of the stronger less percent of the target. */
+  readonly weakParts: number;
+  /** The stronger part's share of the blend, 0 to 1. */
+  readonly strongShare: number;
+  /** Mass of the stronger part, where a mass is given. */
+  readonly strongMass?: Quantity<'mass'>;
+  /** Mass of the weaker part. */
+  readonly weakMass?: Quantity<'mass'>;
+  /** Mass of the blend. */
+  readonly mass?: Quantity<'mass'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
 }
+
+/** Doubles: 60 % less 10 % is 50 parts. */
+const parts = (from: number, to: number): number => Number((100 * (from - to)).toPrecision(12));
 
 /**
  * Pearson square: the parts by mass of a strong and a weak juice, syrup or brine that blend to a strength between.
  *
- * Formula: parts of the strong = target - low; parts of the weak = high - target. Holds for anything counted in
- * percent by mass: Brix, salt, fat.
+ * Formula: parts of the strong = target - weak; parts of the weak = strong - target, in percent. Holds for anything
+ * counted as a share of the mass: Brix, salt, fat.
  *
- * @param input - `high`, `low`, `target`: 0 to 100, the target between the two; one mass (`total`, `lowMass` or
- * `highMass`) where masses are wanted
+ * @param input - `strong`, `weak`, `target`: 0 to 1 or percent, the target between the two; one mass (`mass`,
+ * `weakMass` or `strongMass`) where you want masses
  * @throws StillroomError CONTRADICTION where the target is not between, or two masses are given
  *
  * @example
  * ```ts
  * import { pearsonSquare } from 'stillroom/sugar';
  *
- * pearsonSquare({ high: 60, low: 10, target: 15 }).lowParts; // => 45
- * pearsonSquare({ high: 35, low: 4, target: 10, lowMass: '500 kg' }).masses?.high; // => { value: 120, unit: 'kg' }
+ * pearsonSquare({ strong: '60 %', weak: '10 %', target: '15 %' }).weakParts; // => 45
+ * pearsonSquare({ strong: 0.35, weak: 0.04, target: 0.1, weakMass: '500 kg' }).strongMass; // => { value: 120, unit: 'kg' }
  * ```
  */
 export function pearsonSquare(input: PearsonSquareInput): PearsonSquare {
-  const { high, low, target, total, lowMass, highMass } = readInput(schema, input);
-  if (high <= low) fail('CONTRADICTION', 'high', high, `above ${low}, the weaker part`);
-  if (target < low || target > high) fail('CONTRADICTION', 'target', target, `from ${low} to ${high}`);
-  const highParts = target - low;
-  const lowParts = high - target;
-  const parts = high - low;
+  const { strong, weak, target, mass: blend, weakMass, strongMass } = readInput(schema, input);
+  if (strong <= weak) fail('CONTRADICTION', 'strong', input.strong, `above ${weak}, the weaker part`);
+  if (target < weak || target > strong) fail('CONTRADICTION', 'target', input.target, `from ${weak} to ${strong}`);
+  const strongParts = parts(target, weak);
+  const weakParts = parts(strong, target);
+  const all = strongParts + weakParts;
   const given = [
-    { field: 'total', mass: total, parts },
-    { field: 'lowMass', mass: lowMass, parts: lowParts },
-    { field: 'highMass', mass: highMass, parts: highParts },
+    { field: 'mass', mass: blend, parts: all },
+    { field: 'weakMass', mass: weakMass, parts: weakParts },
+    { field: 'strongMass', mass: strongMass, parts: strongParts },
   ].filter(({ mass: value }) => value !== undefined);
   const [one, two] = given;
-  if (two !== undefined) fail('CONTRADICTION', two.field, two.mass, 'one mass only: total, lowMass or highMass');
+  if (two !== undefined) fail('CONTRADICTION', two.field, two.mass, 'one mass only: mass, weakMass or strongMass');
   if (one !== undefined && one.parts === 0) {
     fail('CONTRADICTION', one.field, one.mass, 'a mass of the part that the blend takes');
   }
-  return answer({
-    highParts,
-    lowParts,
-    highFraction: highParts / parts,
-    ...(one === undefined ? {} : { masses: massesOf(one.mass as Quantity<'mass'>, one.parts, highParts, lowParts) }),
-    basis: [massBalance('parts')],
+  const known = one?.mass;
+  const of = (share: number, from: Quantity<'mass'>) => ({
+    value: (from.value * share) / (one?.parts ?? 1),
+    unit: from.unit,
   });
-}
-
-function massesOf(known: Quantity<'mass'>, knownParts: number, highParts: number, lowParts: number) {
-  const of = (parts: number) => ({ value: (known.value * parts) / knownParts, unit: known.unit });
-  return { high: of(highParts), low: of(lowParts), total: of(highParts + lowParts) };
+  return answer({
+    strongParts,
+    weakParts,
+    strongShare: strongParts / all,
+    ...(known === undefined
+      ? {}
+      : { strongMass: of(strongParts, known), weakMass: of(weakParts, known), mass: of(all, known) }),
+    basis: [balanceBasis('strongParts')],
+  });
 }

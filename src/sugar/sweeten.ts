@@ -1,53 +1,59 @@
+import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { fields, mass, name, number, optional, readInput, share } from '../quantity/fields';
+import { nameOf } from '../foods/tables';
+import { fields, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
-import type { MassInput, Quantity, ShareInput, TemperatureInput } from '../quantity/types';
+import type { Quantity } from '../quantity/types';
 import { liquidTemperature, REFERENCE_TEMPERATURE } from '../solution/fields';
+import { balanceBasis, refuseThinner, toAdd } from '../solution/massBalance';
 import { solubilityAt, solubilityBasis } from '../solution/sucroseSolubility';
 import type { Basis, Caution } from '../sources/basis';
 import { basisOf } from '../sources/table';
-import { brix, targetBrix } from '../words/brix';
+import { brix as brixWord, targetBrix as targetBrixWord } from '../words/brix';
+import { mass } from '../words/mass';
+import { otherShare } from '../words/shares';
 import { sugarCaution } from './cautions';
-import { massBalance } from './inputs';
-import { findSweetener } from './sweeteners';
+import { under } from './inputs';
+import { sweetener, sweetenerField } from './sweeteners';
 import { checkDissolves } from './syrup';
 
 const schema = fields({
+  /** What is in the pot now, by mass. */
   mass: mass(),
-  brix: brix(),
-  targetBrix: targetBrix(),
-  with: optional(name('a sweetener such as sugar, honey, corn syrup, maple syrup')),
-  withBrix: optional(
-    number('the Brix of the syrup it is sweetened with: above 0 and at most 100', { above: 0, max: 100 }),
+  /** The degrees Brix it has now, 0 to 100. */
+  brix: brixWord(),
+  /** The degrees Brix it is to have, 0 to 100. */
+  targetBrix: targetBrixWord(),
+  /** The sweetener: `sugar` when left out; `honey`, `corn syrup`, `maple syrup` ... */
+  with: optional(sweetenerField()),
+  /** Instead of `with`: another syrup, by its degrees Brix, above 0 to 100. */
+  withBrix: optional(brixWord({ above: 0 })),
+  /** The share of the mass that is free juice, where the fruit is in pieces: the sugar dissolves there first. */
+  juiceShare: optional(
+    otherShare('juiceShare', 'Free juice of cut fruit, as a share of the mass in the pot.', { above: 0 }),
   ),
-  juiceShare: optional(share({ above: 0 })),
+  /** At which it must stay dissolved, 0 to 100 degC; 20 degC when left out. */
   temperature: optional(liquidTemperature()),
 });
-export interface SweetenInput {
-  /** What is in the pot now. */
-  readonly mass: MassInput;
-  readonly brix: number;
-  readonly targetBrix: number;
-  /** `sugar` when left out. */
-  readonly with?: string;
-  /** Instead of `with`: another syrup, by its Brix. */
-  readonly withBrix?: number;
-  /** The share of the mass that is free juice, where the fruit is in pieces: the sugar dissolves there first. */
-  readonly juiceShare?: ShareInput;
-  /** At which it must stay dissolved; 20 degC when left out. */
-  readonly temperature?: TemperatureInput;
-}
+export type SweetenInput = z.input<typeof schema>;
 export interface Sweetened {
-  /** Of the sweetener, to add. */
+  /** The sweetener to add. */
   readonly sugar: Quantity<'mass'>;
-  /** Afterwards. */
+  /** What is in the pot afterward. */
   readonly mass: Quantity<'mass'>;
   /** The sweetener in cups; none for a syrup given by its Brix. */
   readonly sugarVolume?: Quantity<'volume'>;
-  /** Before the fruit has taken its part: the Brix of the juice, and sugar that it cannot hold yet. */
-  readonly beforeSoaking?: { readonly juiceBrix: number; readonly undissolved: Quantity<'mass'> };
+  /** Before the fruit has taken its part. */
+  readonly beforeSoaking?: {
+    /** Degrees Brix of the juice. */
+    readonly juiceBrix: number;
+    /** Sugar that it cannot hold yet. */
+    readonly undissolved: Quantity<'mass'>;
+  };
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind. */
   readonly cautions: readonly Caution[];
 }
 
@@ -76,13 +82,11 @@ export interface Sweetened {
 export function sweeten(input: SweetenInput): Sweetened {
   const given = readInput(schema, input);
   const { brix, targetBrix } = given;
-  if (targetBrix < brix) {
-    fail('CONTRADICTION', 'targetBrix', targetBrix, `at least ${brix}, the Brix it has now; to thin it add water`);
-  }
+  refuseThinner(brix, targetBrix, 'targetBrix');
   if (given.with !== undefined && given.withBrix !== undefined) {
-    fail('CONTRADICTION', 'withBrix', given.withBrix, 'a sweetener by name or by its Brix, not both');
+    fail('CONTRADICTION', 'withBrix', input.withBrix, 'a sweetener by name or by its Brix, not both');
   }
-  const row = given.withBrix === undefined ? findSweetener(given.with ?? 'sugar', 'with') : undefined;
+  const row = given.withBrix === undefined ? (given.with ?? sweetener('sugar')) : undefined;
   const solids = row === undefined ? (given.withBrix as number) : row.solids;
   if (targetBrix > brix && targetBrix >= solids) {
     fail('CONTRADICTION', 'targetBrix', targetBrix, `below ${solids}, the Brix of what it is sweetened with`);
@@ -91,7 +95,7 @@ export function sweeten(input: SweetenInput): Sweetened {
   const cautions = checkDissolves(targetBrix, t, 'targetBrix');
   const unit = given.mass.unit;
   const start = given.mass.value;
-  const sugar = targetBrix === brix ? 0 : (start * (targetBrix - brix)) / (solids - targetBrix);
+  const sugar = start * toAdd(brix, targetBrix, solids);
   const added = valueIn({ value: sugar, unit }, 'g');
   return answer({
     sugar: { value: sugar, unit },
@@ -101,11 +105,11 @@ export function sweeten(input: SweetenInput): Sweetened {
       ? {}
       : { beforeSoaking: inJuice(valueIn(given.mass, 'g') * given.juiceShare, brix, added, solids, t, unit) }),
     basis: [
-      massBalance('sugar'),
-      ...(row === undefined ? [] : [basisOf(row, `solids and cup weight of ${row.name}`)]),
-      ...solubilityBasis('solubility limit'),
+      balanceBasis('sugar'),
+      ...(row === undefined ? [] : [basisOf(row, 'sugarVolume', `solids and weight of a cup of ${nameOf(row.food)}`)]),
+      ...under('sugar', 'solubility limit', solubilityBasis('sugar')),
     ],
-    cautions: [...cautions, ...(row?.name === 'honey' ? [sugarCaution('no-honey-under-one')] : [])],
+    cautions: [...cautions, ...(row?.food === 'honey' ? [sugarCaution('no-honey-under-one')] : [])],
   });
 }
 

@@ -1,36 +1,40 @@
+import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { fields, isMass, massOrVolume, readInput } from '../quantity/fields';
+import { fields, isMass, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
-import type { MassInput, Quantity, VolumeInput } from '../quantity/types';
+import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
+import { amount } from '../words/amount';
 import { sugarCaution } from './cautions';
-import { cupOf, sweetenerBasis } from './sweeteners';
+import { cupOf, sugarBasis } from './sweeteners';
 
-const schema = fields({ sample: massOrVolume(), added: massOrVolume(), pot: massOrVolume() });
-export interface SweetenToTasteInput {
-  /** What was tasted: `"1 cup"`. */
-  readonly sample: MassInput | VolumeInput;
-  /** The sugar that made it right: `"1 tsp"`. */
-  readonly added: MassInput | VolumeInput;
-  /** What is still to be sweetened, of the same kind as the sample. */
-  readonly pot: MassInput | VolumeInput;
-}
+const schema = fields({
+  /** What was tasted, by volume or by mass: `"1 cup"`. */
+  sample: amount(),
+  /** The sugar that made it right, by volume or by mass: `"1 tsp"`. */
+  added: amount(),
+  /** What is still to be sweetened, measured or weighed as the sample was. */
+  pot: amount(),
+});
+export type SweetenToTasteInput = z.input<typeof schema>;
 export interface SweetenedToTaste {
-  /** Sugar for the pot, in the unit it was measured in for the sample. */
-  readonly sugar: Quantity<'mass'> | Quantity<'volume'>;
-  /** The same on a scale. */
-  readonly mass: Quantity<'mass'>;
+  /** Sugar for the pot, on a scale. */
+  readonly sugar: Quantity<'mass'>;
+  /** The same by measure, in the unit it was measured in for the sample. */
+  readonly sugarVolume: Quantity<'volume'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind. */
   readonly cautions: readonly Caution[];
 }
 
 /**
- * Scales a tasted sample to the pot: if a teaspoon of sugar made a cup of it right, so many cups want so much.
+ * Scales a tasted sample to the pot: if a teaspoon of sugar made a cup of it right, each cup of the pot takes one.
  *
- * Formula: sugar = added x pot / sample. Sweetness is a matter of taste and of temperature, so the cook's own sample
- * decides and nothing else does. Common practice; granulated sugar at 200 g a cup (USDA SR28).
+ * Formula: sugar = added x pot / sample. Sweetness is a matter of taste and of temperature, so your own sample
+ * decides; `sweeten` needs a Brix instead. Granulated sugar at 200 g a cup (USDA SR28).
  *
  * @param input - `sample` and `pot`: both volumes or both masses; `added`: sugar, as a volume or a mass
  * @throws StillroomError WRONG_DIMENSION where the sample is weighed and the pot measured, or the other way round
@@ -39,7 +43,7 @@ export interface SweetenedToTaste {
  * ```ts
  * import { sweetenToTaste } from 'stillroom/sugar';
  *
- * sweetenToTaste({ sample: '1 cup', added: '1 tsp', pot: '6 quarts' }).sugar; // => { value: 24, unit: 'tsp' }
+ * sweetenToTaste({ sample: '1 cup', added: '1 tsp', pot: '6 quarts' }).sugarVolume; // => { value: 24, unit: 'tsp' }
  * ```
  */
 export function sweetenToTaste(input: SweetenToTasteInput): SweetenedToTaste {
@@ -51,12 +55,15 @@ export function sweetenToTaste(input: SweetenToTasteInput): SweetenedToTaste {
     isMass(sample) && isMass(pot)
       ? valueIn(pot, sample.unit) / sample.value
       : valueIn(pot as Quantity<'volume'>, 'mL') / valueIn(sample as Quantity<'volume'>, 'mL');
-  const sugar = { ...added, value: Number((added.value * times).toPrecision(14)) };
-  const grams = isMass(sugar) ? valueIn(sugar, 'g') : valueIn(sugar as Quantity<'volume'>, 'cup') * cupOf('sugar');
+  const value = Number((added.value * times).toPrecision(14));
+  const cup = cupOf('sugar');
+  const grams = isMass(added)
+    ? valueIn({ ...added, value }, 'g')
+    : valueIn({ ...added, value } as Quantity<'volume'>, 'cup') * cup;
   return answer({
-    sugar,
-    mass: quantityIn(grams, 'g', isMass(added) ? added.unit : 'g'),
-    basis: [{ of: 'sugar for the pot', kind: 'measured' }, ...sweetenerBasis('sugar', 'weight of a cup of sugar')],
+    sugar: isMass(added) ? { ...added, value } : quantityIn(grams, 'g', 'g'),
+    sugarVolume: isMass(added) ? { value: grams / cup, unit: 'cup' } : ({ ...added, value } as Quantity<'volume'>),
+    basis: [{ of: 'sugar', kind: 'measured', note: 'your own sample' }, sugarBasis('sugarVolume')],
     cautions: [sugarCaution('taste-at-serving-temperature'), caution('estimate')],
   });
 }

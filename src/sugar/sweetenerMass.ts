@@ -1,23 +1,30 @@
+import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
-import { fields, name, readInput, volume } from '../quantity/fields';
+import { nameOf } from '../foods/tables';
+import { fields, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
-import type { Quantity, VolumeInput } from '../quantity/types';
+import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
 import { basisOf } from '../sources/table';
+import { volume } from '../words/volume';
 import { sugarCaution } from './cautions';
-import { findSweetener } from './sweeteners';
+import { sweetenerField } from './sweeteners';
 
-const schema = fields({ sweetener: name('a sweetener such as sugar, honey or corn syrup'), volume: volume() });
-export interface SweetenerMassInput {
+const schema = fields({
   /** `sugar`, `brown sugar`, `powdered sugar`, `honey`, `corn syrup`, `dark corn syrup`, `maple syrup`, `molasses`. */
-  readonly sweetener: string;
-  readonly volume: VolumeInput;
-}
+  sweetener: sweetenerField(),
+  /** How much of it, by volume: brown sugar packed, powdered sugar unsifted. */
+  volume: volume(),
+});
+export type SweetenerMassInput = z.input<typeof schema>;
 export interface SweetenerMass {
+  /** What it weighs. */
   readonly mass: Quantity<'mass'>;
-  /** Dissolved solids in it. */
-  readonly solids: Quantity<'mass'>;
+  /** Dissolved solids in it, by mass. */
+  readonly solidsMass: Quantity<'mass'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind. */
   readonly cautions: readonly Caution[];
 }
 
@@ -38,12 +45,12 @@ export interface SweetenerMass {
  */
 export function sweetenerMass(input: SweetenerMassInput): SweetenerMass {
   const given = readInput(schema, input);
-  const row = findSweetener(given.sweetener, 'sweetener');
+  const row = given.sweetener;
   const grams = valueIn(given.volume, 'cup') * row.gramsPerCup;
   return answer({
     mass: { value: grams, unit: 'g' },
-    solids: { value: (grams * row.solids) / 100, unit: 'g' },
-    basis: [basisOf(row, `weight and solids of ${row.name}`)],
-    cautions: row.name === 'honey' ? [sugarCaution('no-honey-under-one')] : [],
+    solidsMass: { value: (grams * row.solids) / 100, unit: 'g' },
+    basis: [basisOf(row, 'mass', `weight and solids of ${nameOf(row.food)}`)],
+    cautions: row.food === 'honey' ? [sugarCaution('no-honey-under-one')] : [],
   });
 }

@@ -1,44 +1,117 @@
-import syrupsJson from '../../data/sugar/canning-syrups.json';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { choice, fields, mass, optional, readInput, volume } from '../quantity/fields';
+import { choice, fields, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { MassInput, Quantity, TemperatureInput, VolumeInput } from '../quantity/types';
 import { liquidTemperature, REFERENCE_TEMPERATURE } from '../solution/fields';
+import { balanceBasis } from '../solution/massBalance';
 import { densityAt, densityBasis } from '../solution/sucroseDensity';
 import { solubilityAt, solubilityBasis } from '../solution/sucroseSolubility';
-import type { Basis, Caution } from '../sources/basis';
-import { asTable, basisOf, type Sourced } from '../sources/table';
-import { brix } from '../words/brix';
+import { type Basis, type Caution, derived } from '../sources/basis';
+import { basisOf } from '../sources/table';
+import { brix as brixWord } from '../words/brix';
+import type { JarInput } from '../words/jar';
+import { mass } from '../words/mass';
+import { volume } from '../words/volume';
 import { sugarCaution } from './cautions';
-import { massBalance, oneOf } from './inputs';
-import { cupOf, sweetenerBasis } from './sweeteners';
+import { oneOf, under } from './inputs';
+import {
+  brixOfCups,
+  CUP_OF_WATER,
+  canningSyrup,
+  freezingSyrup,
+  ML_PER_CUP,
+  STRENGTHS,
+  type SyrupStrength,
+} from './printedSyrups';
+import { cupOf, sugarBasis } from './sweeteners';
+import { type Cups, cupsForJars, jarField, jarOf, jarsField, nearest } from './syrupJars';
 
-export const STRENGTHS = ['very light', 'light', 'medium', 'heavy', 'very heavy'] as const;
-/** The names of the canning syrups. */
-export type SyrupStrength = (typeof STRENGTHS)[number];
+const PURPOSES = ['canning', 'freezing'] as const;
+const schema = fields({
+  /** Degrees Brix, 0 to 100: percent of sugar by weight. */
+  brix: optional(brixWord()),
+  /** Or the name of a printed syrup: `very light`, `light`, `medium`, `heavy`, `very heavy`. */
+  strength: optional(choice('a syrup strength', STRENGTHS)),
+  /** How much syrup, by volume. */
+  volume: optional(volume()),
+  /** Or by mass. */
+  mass: optional(mass()),
+  /** Or for how many jars of fruit, 1 to 1,000: a count with `jar`, or `"7 quarts"`. */
+  jars: optional(jarsField()),
+  /** The size of the jars. */
+  jar: optional(jarField()),
+  /** `canning` when left out; `freezing` for the printed syrups of freezer packs. */
+  purpose: optional(choice('what the syrup is for', PURPOSES)),
+  /** At which it must stay dissolved and at which its volume is taken, 0 to 100 degC; 20 degC when left out. */
+  temperature: optional(liquidTemperature()),
+});
+type HowStrong =
+  | {
+      /** Degrees Brix, 0 to 100: percent of sugar by weight. */
+      readonly brix: number;
+      readonly strength?: undefined;
+      readonly purpose?: undefined;
+    }
+  | {
+      /** The name of a printed syrup. */
+      readonly strength: SyrupStrength;
+      /** `canning` when left out; `freezing` for the printed syrups of freezer packs. */
+      readonly purpose?: (typeof PURPOSES)[number];
+      readonly brix?: undefined;
+    };
+type HowMuch =
+  | {
+      /** How much syrup, by volume. */
+      readonly volume: VolumeInput;
+      readonly mass?: undefined;
+      readonly jars?: undefined;
+      readonly jar?: undefined;
+    }
+  | {
+      /** How much syrup, by mass. */
+      readonly mass: MassInput;
+      readonly volume?: undefined;
+      readonly jars?: undefined;
+      readonly jar?: undefined;
+    }
+  | {
+      /** For how many jars of fruit: a count, or `"7 quarts"`. */
+      readonly jars: number | string;
+      /** The size of the jars, where `jars` is a count. */
+      readonly jar?: JarInput;
+      readonly volume?: undefined;
+      readonly mass?: undefined;
+    };
+export type SyrupInput = HowStrong &
+  HowMuch & {
+    /** At which it must stay dissolved and at which its volume is taken, 0 to 100 degC; 20 degC when left out. */
+    readonly temperature?: TemperatureInput;
+  };
 
-export interface CanningSyrupRow extends Sourced {
-  readonly strength: SyrupStrength;
-  readonly percent: number;
-  readonly water9Pints: number;
-  readonly sugar9Pints: number;
-  readonly water7Quarts: number;
-  readonly sugar7Quarts: number;
-  readonly packedIn: string;
-}
-const rows = asTable<CanningSyrupRow>(syrupsJson).rows;
-export const canningSyrup = (strength: SyrupStrength): CanningSyrupRow =>
-  rows.find((row) => row.strength === strength) as CanningSyrupRow;
-
-export const ML_PER_CUP = 236.5882365; // exact: 231 in3 / 16
-/** Grams of water in a US cup at 20 degC. */
-export const CUP_OF_WATER = (densityAt(0, REFERENCE_TEMPERATURE) / 1000) * ML_PER_CUP;
-
-/** Brix by mass of so many cups of sugar stirred into so many cups of water. */
-export function brixOfCups(sugar: number, water: number): number {
-  const grams = sugar * cupOf('sugar');
-  return (100 * grams) / (grams + water * CUP_OF_WATER);
+export interface Syrup {
+  /** Percent of sugar by weight; less than the percentage that a table of canning syrups prints. */
+  readonly brix: number;
+  /** The percentage that the table prints for the strength: sugar by volume. */
+  readonly printedPercent?: number;
+  /** The sugar by weight. */
+  readonly sugar: Quantity<'mass'>;
+  /** The water by weight. */
+  readonly water: Quantity<'mass'>;
+  /** The syrup it makes, by weight. */
+  readonly mass: Quantity<'mass'>;
+  /** What it fills, at the temperature asked for. */
+  readonly volume: Quantity<'volume'>;
+  /** The sugar by measure, as a kitchen without a scale measures it. */
+  readonly sugarVolume: Quantity<'volume'>;
+  /** The water by measure. */
+  readonly waterVolume: Quantity<'volume'>;
+  /** Of a canning syrup: the fruit that is usually packed in it. */
+  readonly packedIn?: string;
+  /** Where the figures come from. */
+  readonly basis: readonly Basis[];
+  /** What to mind. */
+  readonly cautions: readonly Caution[];
 }
 
 /** A Brix that pure sucrose cannot reach at t degC is refused; one inside the spread of the sources is cautioned. */
@@ -55,51 +128,76 @@ export function checkDissolves(brix: number, t: number, path: string): Caution[]
   return brix > low ? [sugarCaution('may-crystallize')] : [];
 }
 
-const schema = fields({
-  brix: optional(brix()),
-  strength: optional(choice('a syrup strength', STRENGTHS)),
-  volume: optional(volume()),
-  mass: optional(mass()),
-  temperature: optional(liquidTemperature()),
-});
-export type SyrupInput = { readonly temperature?: TemperatureInput } & (
-  | { readonly brix: number; readonly strength?: undefined }
-  | { readonly strength: SyrupStrength; readonly brix?: undefined }
-) &
-  (
-    | { readonly volume: VolumeInput; readonly mass?: undefined }
-    | { readonly mass: MassInput; readonly volume?: undefined }
-  );
-export interface Syrup {
-  /** Percent of sugar by mass. */
-  readonly brix: number;
-  readonly sugar: Quantity<'mass'>;
-  readonly water: Quantity<'mass'>;
-  readonly mass: Quantity<'mass'>;
-  /** What it fills, at the temperature asked for. */
-  readonly volume: Quantity<'volume'>;
-  /** The sugar in cups of 200 g, as a kitchen without a scale measures it. */
-  readonly sugarVolume: Quantity<'volume'>;
-  readonly waterVolume: Quantity<'volume'>;
-  readonly basis: readonly Basis[];
-  readonly cautions: readonly Caution[];
+/** Cups as weights: sugar by the weight of a cup, water at 20 degC. */
+const weighed = ({ sugar, water }: Cups) => ({ sugar: sugar * cupOf('sugar'), water: water * CUP_OF_WATER });
+const volumeOf = (brix: number, grams: number, t: number): number => grams / (densityAt(brix, t) / 1000) / ML_PER_CUP;
+
+/** A syrup as its page prints it, in cups. */
+function fromCups(cups: Cups, t: number) {
+  const { sugar, water } = weighed(cups);
+  const brix = (100 * sugar) / (sugar + water);
+  return {
+    brix,
+    sugar: { value: sugar, unit: 'g' as const },
+    water: { value: water, unit: 'g' as const },
+    mass: { value: sugar + water, unit: 'g' as const },
+    volume: { value: cups.made ?? volumeOf(brix, sugar + water, t), unit: 'cup' as const },
+    sugarVolume: { value: cups.sugar, unit: 'cup' as const },
+    waterVolume: { value: cups.water, unit: 'cup' as const },
+  };
+}
+
+/** A syrup of a Brix, for a volume or a mass of it. */
+function fromBrix(brix: number, t: number, made: { volume?: Quantity<'volume'>; mass?: Quantity<'mass'> }) {
+  const density = densityAt(brix, t) / 1000; // g/mL
+  const grams =
+    made.mass === undefined ? valueIn(made.volume as Quantity<'volume'>, 'mL') * density : valueIn(made.mass, 'g');
+  const massUnit = made.mass?.unit ?? 'g';
+  const volumeUnit = made.volume?.unit ?? 'cup';
+  const sugar = (grams * brix) / 100;
+  return {
+    brix,
+    sugar: quantityIn(sugar, 'g', massUnit),
+    water: quantityIn(grams - sugar, 'g', massUnit),
+    mass: made.mass ?? quantityIn(grams, 'g', massUnit),
+    volume: made.volume ?? quantityIn(grams / density, 'mL', volumeUnit),
+    sugarVolume: quantityIn(sugar / cupOf('sugar'), 'cup', volumeUnit),
+    waterVolume: quantityIn((grams - sugar) / CUP_OF_WATER, 'cup', volumeUnit),
+  };
+}
+
+/** The printed mix for the freezer, scaled to what it makes. */
+function forFreezer(strength: SyrupStrength, made: { volume?: Quantity<'volume'>; mass?: Quantity<'mass'> }) {
+  const row = freezingSyrup(strength);
+  const one = weighed({ sugar: row.sugarCups, water: row.waterCups });
+  const batches =
+    made.mass === undefined
+      ? valueIn(made.volume as Quantity<'volume'>, 'cup') / row.yieldCups
+      : valueIn(made.mass, 'g') / (one.sugar + one.water);
+  const cups = { sugar: row.sugarCups * batches, water: row.waterCups * batches, made: row.yieldCups * batches };
+  return { row, cups };
 }
 
 /**
- * How much sugar and water make a syrup of a strength, for a volume or a mass of it.
+ * How much sugar and water make a syrup, for a volume, a mass or a number of jars of fruit.
  *
  * By Brix: sugar = mass x Brix/100, the volume from the density of the syrup. By name: the printed percentages of
  * the canning syrups (10, 20, 30, 40, 50) are cups of sugar in cups of sugar plus water, not percent by weight, so a
- * medium syrup is 30 % by volume and 26.6 Brix. Names follow the printed percentage with sugar at 200 g a cup.
- * The volume of a syrup is less than the cups that went into it: dissolved sugar fills some of the water's room.
+ * medium syrup is 30 % by volume and 26.6 Brix. The volume of a syrup is less than the cups that went into it:
+ * dissolved sugar fills some of the water's room.
  *
- * Sources: canning-syrup table (Michigan State University Extension, record 01600835); density ICUMSA SPS-4;
- * weight of a cup of sugar USDA SR28.
+ * For jars: the printed cups for 9 pints, which also do 4 quarts, or for 7 quarts, shared out by the jar; jars of
+ * another size count as pints by their volume. With `brix`, as much syrup as the printed strength nearest to it makes.
+ * For the freezer (`purpose`): the five printed mixes, scaled by the volume they make.
  *
- * @param input - `brix` (0 to 100) or `strength` (`very light`, `light`, `medium`, `heavy`, `very heavy`); `volume`
- * or `mass` of syrup; `temperature` (0 to 100 degC, 20 degC when left out) at which it must stay dissolved and at
- * which its volume is taken
- * @returns masses in the unit of the mass given, grams for a volume; volumes likewise, cups for a mass
+ * Sources: canning syrups, Complete Guide to Home Canning, Guide 2 (Michigan State University Extension, record
+ * 01600835); freezing syrups, National Center for Home Food Preservation; density ICUMSA SPS-4; weight of a cup of
+ * sugar USDA SR28.
+ *
+ * @param input - `brix` (0 to 100) or `strength` (`very light`, `light`, `medium`, `heavy`, `very heavy`); `volume`,
+ * `mass` or `jars` (with `jar`, or `"7 quarts"`); `purpose`: `canning` or `freezing`; `temperature` (0 to 100 degC, 20
+ * degC when left out) at which it must stay dissolved and at which its volume is taken
+ * @returns masses in the unit of the mass given, otherwise grams; volumes likewise, otherwise cups
  * @throws StillroomError OUT_OF_RANGE above the solubility of sugar at that temperature; MISSING, CONTRADICTION
  *
  * @example
@@ -108,38 +206,61 @@ export interface Syrup {
  *
  * syrup({ brix: 30, mass: '1 kg' }).sugar; // => { value: 0.3, unit: 'kg' }
  * syrup({ strength: 'medium', volume: '2 quarts' }).brix; // ≈ 26.6
+ * syrup({ strength: 'medium', jars: '7 quarts' }).sugarVolume; // => { value: 3.75, unit: 'cup' }
+ * syrup({ strength: 'medium', volume: '10 cups', purpose: 'freezing' }).sugarVolume; // => { value: 3.5, unit: 'cup' }
  * syrup({ brix: 80, volume: '1 L' }); // throws StillroomError OUT_OF_RANGE
  * ```
  */
 export function syrup(input: SyrupInput): Syrup {
   const given = readInput(schema, input);
+  const { strength, jars } = given;
   oneOf(given, ['brix', 'strength']);
-  oneOf(given, ['volume', 'mass']);
+  oneOf(given, ['volume', 'mass', 'jars']);
+  if (given.jar !== undefined && jars === undefined) fail('CONTRADICTION', 'jar', input.jar, 'a jar only with jars');
+  if (given.purpose === 'freezing' && (strength === undefined || jars !== undefined)) {
+    fail('CONTRADICTION', 'purpose', input.purpose, 'a strength, and a volume or a mass, for the freezer');
+  }
   const t = given.temperature === undefined ? REFERENCE_TEMPERATURE : valueIn(given.temperature, 'degC');
-  const row = given.strength === undefined ? undefined : canningSyrup(given.strength);
+  const how = {
+    ...(given.volume === undefined ? {} : { volume: given.volume }),
+    ...(given.mass === undefined ? {} : { mass: given.mass }),
+  };
+  if (strength !== undefined && given.purpose === 'freezing') {
+    const { row, cups } = forFreezer(strength, how);
+    const made = fromCups(cups, t);
+    return answer({
+      ...made,
+      printedPercent: row.percent,
+      basis: [basisOf(row, 'sugarVolume', 'sugar, water and yield of the syrup'), sugarBasis('sugar')],
+      cautions: [],
+    });
+  }
+  const row = strength === undefined ? undefined : canningSyrup(strength);
+  const named = row === undefined ? {} : { printedPercent: row.percent, packedIn: row.packedIn };
+  const cautions = [sugarCaution('syrup-not-for-safety')];
+  if (jars !== undefined) {
+    const jar = jarOf(jars, given.jar, input.jar);
+    const cups = cupsForJars(row ?? nearest(given.brix as number), jars.count, jar);
+    if (row !== undefined) {
+      const basis = [basisOf(row, 'sugarVolume', 'cups of water and sugar'), sugarBasis('sugar')];
+      return answer({ ...fromCups(cups, t), ...named, basis: [...basis, ...densityBasis('volume')], cautions });
+    }
+    const { volume: filled } = fromCups(cups, t);
+    how.volume = filled;
+  }
   const brix = row === undefined ? (given.brix as number) : brixOfCups(row.percent, 100 - row.percent);
-  const cautions = checkDissolves(brix, t, 'brix');
-  const density = densityAt(brix, t) / 1000; // g/mL
-  const grams =
-    given.mass === undefined ? valueIn(given.volume as Quantity<'volume'>, 'mL') * density : valueIn(given.mass, 'g');
-  const massUnit = given.mass?.unit ?? 'g';
-  const volumeUnit = given.volume?.unit ?? 'cup';
-  const sugar = (grams * brix) / 100;
+  const dissolves = checkDissolves(brix, t, 'brix');
   return answer({
-    brix,
-    sugar: quantityIn(sugar, 'g', massUnit),
-    water: quantityIn(grams - sugar, 'g', massUnit),
-    mass: given.mass ?? quantityIn(grams, 'g', massUnit),
-    volume: given.volume ?? quantityIn(grams / density, 'mL', volumeUnit),
-    sugarVolume: quantityIn(sugar / cupOf('sugar'), 'cup', volumeUnit),
-    waterVolume: quantityIn((grams - sugar) / CUP_OF_WATER, 'cup', volumeUnit),
+    ...fromBrix(brix, t, how),
+    ...named,
     basis: [
-      ...(row === undefined ? [] : [basisOf(row, 'strength')]),
-      massBalance('sugar and water'),
+      ...(row === undefined ? [] : [basisOf(row, 'brix', 'strength')]),
+      ...(jars === undefined ? [] : [derived('volume', 'as much as the printed syrup nearest in strength makes')]),
+      balanceBasis('sugar'),
       ...densityBasis('volume'),
-      ...sweetenerBasis('sugar', 'cups of sugar'),
-      ...solubilityBasis('solubility limit'),
+      sugarBasis('sugarVolume'),
+      ...under('brix', 'solubility limit', solubilityBasis('brix')),
     ],
-    cautions: [...cautions, sugarCaution('syrup-not-for-safety')],
+    cautions: [...dissolves, ...cautions],
   });
 }

@@ -1,25 +1,33 @@
+import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { fields, mass, readInput, share } from '../quantity/fields';
-import type { MassInput, Quantity, ShareInput } from '../quantity/types';
+import { fields, readInput } from '../quantity/fields';
+import type { Quantity } from '../quantity/types';
+import { balanceBasis, toAdd } from '../solution/massBalance';
 import type { Basis } from '../sources/basis';
-import { massBalance } from './inputs';
+import { mass } from '../words/mass';
+import { solids as solidsWord, targetSolids as targetSolidsWord } from '../words/shares';
 
-const schema = fields({ mass: mass(), solids: share(), targetSolids: share({ above: 0 }) });
-export interface WaterToThinInput {
-  readonly mass: MassInput;
-  /** Solids it has (Brix over 100) and is to have: 0 to 1 or percent. */
-  readonly solids: ShareInput;
-  readonly targetSolids: ShareInput;
-}
+const schema = fields({
+  /** What is in the pot, by mass. */
+  mass: mass(),
+  /** The solids it has, as a share of the mass (Brix over 100): 0 to 1, or percent. */
+  solids: solidsWord(),
+  /** The solids it is to have: above 0, not above `solids`. */
+  targetSolids: targetSolidsWord({ above: 0 }),
+});
+export type WaterToThinInput = z.input<typeof schema>;
 export interface WaterToThin {
+  /** Water to add. */
   readonly water: Quantity<'mass'>;
+  /** What is in the pot afterward. */
   readonly mass: Quantity<'mass'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
 }
 
 /**
- * The water that brings a syrup too strong, or a batch boiled down too far, back to the strength wanted.
+ * The water that brings a syrup too strong, or a batch boiled down too far, back to the strength you want.
  *
  * Formula: water = mass x (solids / targetSolids - 1).
  *
@@ -39,10 +47,10 @@ export function waterToThin(input: WaterToThinInput): WaterToThin {
     fail('CONTRADICTION', 'targetSolids', input.targetSolids, `at most ${given.solids}, what it has now`);
   }
   const { value, unit } = given.mass;
-  const total = (value * given.solids) / given.targetSolids;
+  const water = value * toAdd(given.solids, given.targetSolids, 0);
   return answer({
-    water: { value: total - value, unit },
-    mass: { value: total, unit },
-    basis: [massBalance('water')],
+    water: { value: water, unit },
+    mass: { value: value + water, unit },
+    basis: [balanceBasis('water')],
   });
 }

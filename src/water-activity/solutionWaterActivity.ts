@@ -85,6 +85,15 @@ export interface SolutionByFreezing {
 }
 export type SolutionWaterActivityInput = SolutionByParts | SolutionByFreezing;
 
+/** One solute of the solution. */
+export interface SolutionPart {
+  /** Name of the solute. */
+  readonly solute: string;
+  /** How much of it, in mol per kg of water. */
+  readonly molality: number;
+  /** The water activity it would have alone in all the water, 0 to 1; absent where a model does not take it alone. */
+  readonly waterActivity?: number;
+}
 export interface SolutionWaterActivity {
   /** Water activity of the solution, 0 to 1. */
   readonly waterActivity: number;
@@ -93,7 +102,7 @@ export interface SolutionWaterActivity {
   /** The equation: the one asked for, the one of a single solute, or `ross` for the product of several. */
   readonly model: SolutionModel | 'freezing point';
   /** Each solute in mol per kg of water, with the water activity it would have alone in all the water. */
-  readonly parts: readonly { readonly solute: string; readonly molality: number; readonly waterActivity?: number }[];
+  readonly parts: readonly SolutionPart[];
   /** Where the answer comes from. */
   readonly basis: readonly Basis[];
   /** What to mind, dangers first. */

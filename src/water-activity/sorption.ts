@@ -67,12 +67,19 @@ export interface Monolayer {
   /** The moisture, dry basis: g water per g dry matter. */
   readonly moisture: Limits;
 }
+/** One printed point. */
+export interface SorptionPoint {
+  /** Water activity, 0 to 1. */
+  readonly waterActivity: number;
+  /** Moisture, dry basis: g water per g dry matter. */
+  readonly moisture: number;
+}
 /** Printed moistures of a food in one state; nothing is read between them. */
 export interface SorptionSeries {
   /** The state: crystals or amorphous, adsorption or desorption, or the temperature. */
   readonly state: string;
   /** Water activity, with the moisture on the dry basis: g water per g dry matter. */
-  readonly points: readonly { readonly waterActivity: number; readonly moisture: number }[];
+  readonly points: readonly SorptionPoint[];
 }
 export interface Sorption {
   /** Tells the answer from one that these tables have no figure for. */

@@ -27,8 +27,13 @@ export interface TcsClass {
   readonly ruledAs: 'non-TCS' | 'PA';
   /** The printed table: `A` for food heated and then packaged, `B` for all other. */
   readonly table: 'A' | 'B';
-  /** The row (water activity) and the column (pH) as printed. */
-  readonly printed: { readonly row: string; readonly column: string };
+  /** Where the food is in the table, as printed. */
+  readonly printed: {
+    /** The row: water activity. */
+    readonly row: string;
+    /** The column: pH. */
+    readonly column: string;
+  };
   /** Where the answer comes from. */
   readonly basis: readonly Basis[];
   /** What to mind, dangers first. */

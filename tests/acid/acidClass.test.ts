@@ -1,7 +1,19 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { acidClass, phOf } from '../../src/acid/index';
+import { acidClass as askClass, phOf as askPh } from '../../src/acid/index';
 import { expectError } from '../helpers/errors';
+
+/** The answers where a food without figures is not what is tested. */
+const acidClass = (input: Parameters<typeof askClass>[0]) => {
+  const answer = askClass(input);
+  if ('known' in answer) throw new Error(answer.reason.text);
+  return answer;
+};
+const phOf = (input: Parameters<typeof askPh>[0]) => {
+  const answer = askPh(input);
+  if ('known' in answer) throw new Error(answer.reason.text);
+  return answer;
+};
 
 // 21 CFR 114.3 and USDA Guide 1: acid up to and with pH 4.6
 test('a reading on the limit is acid, one above it is low-acid', () => {
@@ -101,7 +113,7 @@ test('without a reading the highest figure of the lists decides, and never to th
   for (const food of ['peach', 'mango', 'fig', 'tomato', 'apple', 'beet', 'cucumber', 'pear']) {
     const listed = phOf({ food });
     const answer = acidClass({ food });
-    expect(answer.home, food).toBe(listed.class);
+    expect(answer.home, food).toBe(listed.acidity);
     expect(answer.homeUndecided, food).toBe(listed.crosses);
     expect(answer.pH, food).toBeGreaterThanOrEqual(listed.pH.high);
     expect(answer.uncertainty, food).toBeUndefined();
@@ -167,4 +179,8 @@ test.each([
   [{ pH: 4, ph: 4 }, 'UNKNOWN_FIELD', 'ph'],
 ] as const)('bad input %j', (input, code, path) => {
   expectError(() => acidClass(input as never), code, path);
+});
+
+test('a food that is in no list is not known', () => {
+  expect(askClass({ food: 'pawpaw' })).toMatchObject({ known: false, reason: { code: 'no-listed-ph' } });
 });

@@ -1,182 +1,117 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import * as z from 'zod';
-import { LIMITS, limitRow, pHLimit } from '../../src/acid/phLimits';
-import { closestReading, READINGS } from '../../src/acid/phReading';
+import { drySaltRow } from '../../src/acid/leastSalt';
+import { LIMITS, limitRow, limitRowSchema, pHLimit } from '../../src/acid/phLimits';
+import { closestReading, READINGS, readingRow } from '../../src/acid/phReading';
 import {
   acidCaution,
+  brineFigureRow,
   FERMENT_SALT,
+  FERMENT_TIME,
+  FERMENTS,
   FOOD_PH,
+  fermentRow,
+  fermentSaltRow,
+  fermentTimeRow,
+  foodPhRow,
+  JAR_ACIDS,
+  jarAcidRow,
   pickleRule,
   printed,
   RECALLED_PH,
   RECIPES,
+  recipeRow,
+  ruleRow,
   SALT_MEASURES,
+  saltMeasureRow,
 } from '../../src/acid/tables';
 import { nameKey } from '../../src/common/names';
-import { rowsOf } from '../../src/process/tables';
-import { sourced } from '../helpers/tables';
+import { formName, nameOf } from '../../src/foods/tables';
+import { acidRows, rowsOf } from '../../src/process/tables';
+import { checkTables, expectFolder, readTable } from '../helpers/tables';
 
-const positive = z.number().positive();
-const pH = z.number().min(0).max(14);
-const measure = z.strictObject({ value: positive, unit: z.enum(['tsp', 'tbsp', 'cup', 'quart', 'gallon']) });
-const ascending = <L extends string, H extends string>(low: L, high: H) =>
-  ((row: Record<string, unknown>) => row[low] === undefined || Number(row[low]) <= Number(row[high])) as (
-    row: unknown,
-  ) => boolean;
+type Row = Readonly<Record<string, unknown>>;
+/** Where a row has both, the low end is not above the high one. */
+const PAIRS = [
+  ['pHLow', 'pHHigh'],
+  ['degFLow', 'degFHigh'],
+  ['weeksLow', 'weeksHigh'],
+  ['gramsLow', 'gramsHigh'],
+  ['percentLow', 'percentHigh'],
+] as const;
 
-const foodPh = z
-  .strictObject({
-    food: z.string(),
-    base: z.string(),
-    pHLow: pH,
-    pHHigh: pH,
-    prepared: z.literal(true).optional(),
-    ...sourced,
-  })
-  .refine(ascending('pHLow', 'pHHigh'));
 const TABLES = {
-  'food-ph': { rows: 221, row: foodPh },
-  'food-ph-recalled': { rows: 48, row: foodPh.refine((row) => row.obtained === 'memory') },
-  'ph-limits': {
-    rows: 9,
-    row: z.strictObject({
-      id: z.string().regex(/^[a-z-]+$/),
-      limit: z.string(),
-      pH: pH.optional(),
-      relation: z.enum(['>', '<=', '<']).optional(),
-      process: z.string().optional(),
-      waterActivityAbove: z.literal(0.85).optional(),
-      food: z.literal('tomato').optional(),
-      foods: z.array(z.string()).optional(),
-      ...sourced,
-    }),
-  },
-  'ph-readings': {
-    rows: 3,
-    row: z.strictObject({
-      instrument: z.string(),
-      within: positive,
-      assumed: z.literal(true).optional(),
-      ...sourced,
-    }),
-  },
-  'pickle-recipes': {
-    rows: 25,
-    row: z.strictObject({
-      recipe: z.string(),
-      names: z.array(z.string().min(1)),
-      makes: z.enum(['pickle', 'relish', 'ferment']),
-      process: z.string().optional(),
-      produce: z.string(),
-      vinegarCups: positive,
-      waterCups: z.number().min(0),
-      lemonJuiceCups: positive.optional(),
-      oilCups: positive.optional(),
-      salt: measure.optional(),
-      saltEachJar: z.strictObject({ salt: measure, jar: z.literal('half-pint') }).optional(),
-      sugar: measure.optional(),
-      drained: z
-        .array(
-          z.strictObject({
-            what: z.string().min(1),
-            salt: measure.optional(),
-            water: measure.optional(),
-            ice: measure.optional(),
-            vinegar: measure.optional(),
-            sugar: measure.optional(),
-            rounds: z.number().int().min(2).optional(),
-            time: z.strictObject({ low: positive, high: positive, unit: z.enum(['h', 'min']) }).optional(),
-            each: z.literal('gallon').optional(),
-          }),
-        )
-        .min(1)
-        .optional(),
-      also: z.array(z.string().min(1)).min(1).optional(),
-      yields: z
-        .strictObject({ low: positive, high: positive, jar: z.enum(['pint', 'half-pint', '12-oz']) })
-        .refine(ascending('low', 'high'))
-        .optional(),
-      batches: z.strictObject({ most: positive.int(), whole: z.boolean() }),
-      ...sourced,
-    }),
-  },
-  'pickle-rules': {
-    rows: 14,
-    row: z.strictObject({
-      rule: z.string(),
-      about: z.string(),
-      value: positive.optional(),
-      range: z.tuple([positive, positive]).optional(),
-      unit: z.string(),
-      lowest: positive.optional(),
-      highest: positive.optional(),
-      ...sourced,
-    }),
-  },
-  'ferment-salt': {
-    rows: 8,
-    row: z.strictObject({
-      food: z.string(),
-      use: z.string(),
-      saltTbsp: positive.optional(),
-      saltLb: positive.optional(),
-      produceLb: positive.optional(),
-      saltTbspPerQuartWater: positive.optional(),
-      saltCups: positive.optional(),
-      waterCups: positive.optional(),
-      vinegarCups: positive.optional(),
-      percentLow: positive.optional(),
-      percentHigh: positive.optional(),
-      lacticPercentAtLeast: positive.optional(),
-      leastOf: z
-        .array(z.enum(['water', 'water and produce']))
-        .min(1)
-        .optional(),
-      ...sourced,
-    }),
-  },
-  'ferment-time': {
-    rows: 10,
-    row: z
-      .strictObject({
-        food: z.string(),
-        what: z.string(),
-        degFLow: positive.optional(),
-        degFHigh: positive.optional(),
-        weeksLow: positive.optional(),
-        weeksHigh: positive.optional(),
-        degF: positive.optional(),
-        outcome: z.string().optional(),
-        monthsLow: positive.optional(),
-        monthsHigh: positive.optional(),
-        inchesLow: positive.optional(),
-        inchesHigh: positive.optional(),
-        ...sourced,
-      })
-      .refine(ascending('degFLow', 'degFHigh'))
-      .refine(ascending('weeksLow', 'weeksHigh')),
-  },
-  'salt-measures': {
-    rows: 5,
-    row: z
-      .strictObject({
-        crystal: z.string(),
-        gramsLow: positive,
-        gramsHigh: positive,
-        measure: z.enum(['tsp', 'tbsp', 'cup']),
-        ...sourced,
-      })
-      .refine(ascending('gramsLow', 'gramsHigh')),
-  },
+  'acid-in-jars': jarAcidRow(),
+  'brine-figures': brineFigureRow(),
+  'ferment-salt': fermentSaltRow(),
+  'ferment-time': fermentTimeRow(),
+  ferments: fermentRow(),
+  'food-ph': foodPhRow(),
+  'food-ph-recalled': foodPhRow(),
+  'ph-limits': limitRowSchema(),
+  'ph-readings': readingRow(),
+  'pickle-recipes': recipeRow(),
+  'pickle-rules': ruleRow(),
+  'salt-measures': saltMeasureRow(),
+} as const;
+const ROWS = {
+  'ferment-salt': 8,
+  'ferment-time': 10,
+  'food-ph': 221,
+  'food-ph-recalled': 48,
+  'ph-limits': 9,
+  'ph-readings': 3,
+  'pickle-recipes': 25,
+  'pickle-rules': 14,
+  'salt-measures': 5,
 } as const;
 
-describe('tables of the module', () => {
-  test.each(Object.entries(TABLES))('%s fits its schema, row by row', (name, { rows, row }) => {
-    const table = JSON.parse(readFileSync(new URL(`../../data/acid/${name}.json`, import.meta.url), 'utf8'));
-    expect(table.rows).toHaveLength(rows);
-    for (const entry of table.rows) expect(row.safeParse(entry).error?.issues, JSON.stringify(entry)).toBeUndefined();
+checkTables('acid', TABLES);
+test('each file has its schema here', () => expectFolder('acid', Object.keys(TABLES)));
+
+describe.each(Object.keys(TABLES))('table %s', (name) => {
+  const rows: Row[] = readTable('acid', name).rows;
+  test('an id is there once, and a row is about a food or none', () => {
+    expect(new Set(rows.map(({ id }) => id)).size).toBe(rows.length);
+    for (const { food, foods } of rows) expect(food === undefined || foods === undefined).toBe(true);
   });
+  test('ends are in order, foods and forms are in the pantry', () => {
+    for (const row of rows) {
+      for (const [low, high] of PAIRS)
+        if (row[low] !== undefined) expect(row[low]).toBeLessThanOrEqual(Number(row[high]));
+      for (const food of [row.food ?? [], row.foods ?? []].flat()) expect(nameOf(String(food))).toBeTruthy();
+      for (const form of [row.form ?? [], row.forms ?? []].flat()) expect(formName(String(form))).toBeTruthy();
+    }
+  });
+});
+
+test.each(Object.entries(ROWS))('%s has %i rows', (name, count) => {
+  expect(readTable('acid', name).rows).toHaveLength(count);
+});
+
+test('what is recalled stands apart', () => {
+  expect(RECALLED_PH.every(({ obtained }) => obtained === 'memory')).toBe(true);
+  expect(FOOD_PH.some(({ obtained }) => obtained === 'memory')).toBe(false);
+});
+
+test('the acid of each jar is in the process tables, in its low-acid foods for pressure only', () => {
+  for (const { acid } of JAR_ACIDS) {
+    expect(acidRows.filter((row) => row.acid === acid).map(({ where }) => where)).toContain('each jar');
+  }
+});
+
+test('a ferment is of the salt table and of the time table', () => {
+  for (const { id, foods } of FERMENTS) {
+    expect(foods[0]).toBe(id);
+    expect(FERMENT_SALT.some((row) => row.food === id && row.leastOf !== undefined)).toBe(true);
+    expect(FERMENT_TIME.some((row) => row.food === id)).toBe(true);
+  }
+});
+
+test('the dry salt that is served is the strongest line that was read', () => {
+  const shares = FERMENT_SALT.filter((row) => row.saltTbsp !== undefined && row.obtained !== 'memory').map(
+    ({ id, saltTbsp = 0, produceLb = 1 }) => ({ id, share: saltTbsp / produceLb }),
+  );
+  expect(shares.sort((one, other) => other.share - one.share)[0]?.id).toBe(drySaltRow().id);
 });
 
 test('the limit is 4.6 on every line but the one for tomatoes', () => {
@@ -186,7 +121,7 @@ test('the limit is 4.6 on every line but the one for tomatoes', () => {
   // the pickle rules repeat it
   for (const rule of ['acid-food', 'acidified-food', 'low-acid-food']) expect(pickleRule(rule).value).toBe(4.6);
   expect(pickleRule('water-activity').value).toBe(0.85);
-  expect(limitRow('named-low-acid').foods).toContain('milk');
+  expect(limitRow('named-low-acid').printed).toContain('milk');
 });
 
 // 21 CFR 114.3 and 113.3(n), USDA Guide 1: every line that is written more than once
@@ -215,13 +150,13 @@ test('one instrument is assumed, and not the closest', () => {
 test('recalled pH agrees with the published copy of the same list where both have a row', () => {
   // FDA list 2003, quoted or read, against what was recalled of it
   const published = new Map(
-    FOOD_PH.filter((row) => row.source === 'fda-ph-foods').map((row) => [row.food.toLowerCase(), row]),
+    FOOD_PH.filter((row) => row.source === 'fda-ph-foods').map((row) => [row.printed.toLowerCase(), row]),
   );
-  const both = RECALLED_PH.filter((row) => published.has(row.food.toLowerCase()));
+  const both = RECALLED_PH.filter((row) => published.has(row.printed.toLowerCase()));
   expect(both.length).toBeGreaterThan(2);
   for (const row of both) {
-    const read = published.get(row.food.toLowerCase());
-    expect([row.food, row.pHLow, row.pHHigh]).toEqual([row.food, read?.pHLow, read?.pHHigh]);
+    const read = published.get(row.printed.toLowerCase());
+    expect([row.printed, row.pHLow, row.pHHigh]).toEqual([row.printed, read?.pHLow, read?.pHHigh]);
   }
 });
 
@@ -236,7 +171,7 @@ test('salt for sauerkraut: every line of the table, as a share of the cabbage', 
     ['read', 0.019],
     ['memory', 0.02],
   ]);
-  const recalled = FERMENT_SALT.find((row) => row.use === 'share of the cabbage' && row.obtained === 'memory');
+  const recalled = FERMENT_SALT.find((row) => row.use === 'share-of-the-cabbage' && row.obtained === 'memory');
   expect([recalled?.percentLow, recalled?.percentHigh]).toEqual([2.25, 2.5]);
   // finished sauerkraut of the standard: acid as lactic
   expect(FERMENT_SALT.flatMap(({ lacticPercentAtLeast: least = 0 }) => (least > 0 ? [least] : []))).toEqual([1.5]);
@@ -253,16 +188,16 @@ test('a recipe is named once, by its own name and by its others', () => {
 });
 
 test('the process that a recipe names is in the process tables', () => {
-  for (const { recipe, process } of RECIPES) {
-    if (process === undefined) continue;
-    expect(rowsOf(process).length, recipe).toBeGreaterThan(0);
+  for (const { recipe, food, form } of RECIPES) {
+    if (form === undefined) continue;
+    expect(rowsOf(food).length, recipe).toBeGreaterThan(0);
   }
 });
 
 test('a name that is in no table is our own mistake', () => {
   expect(() => pickleRule('nothing')).toThrow('no pickle rule');
   expect(() => limitRow('nothing')).toThrow('no limit');
+  expect(() => pHLimit('named-above')).toThrow('no pH in the limit');
   expect(() => acidCaution('nothing')).toThrow('no caution');
-  expect(() => pHLimit('named-low-acid')).toThrow('no pH in the limit');
   expect(() => printed(limitRow('named-low-acid'), 'pH')).toThrow('no pH in the row');
 });

@@ -1,4 +1,4 @@
-/** A public function is tested in a file of its source file's name: who changes one finds the other. */
+/** A public function is tested in a file named after its source file, so that you find one from the other. */
 import { readdirSync } from 'node:fs';
 import { basename } from 'node:path';
 import { test } from 'vitest';

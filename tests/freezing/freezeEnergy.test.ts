@@ -24,8 +24,8 @@ describe('freezeEnergy', () => {
     expect(byName.basis[0]).toEqual(printed.basis[0]);
     const byWater = freezeEnergy({ ...asked, water: 0.889 });
     expect(byWater.heat.value / byName.heat.value).toBeCloseTo(1, 1);
-    expect(byWater.basis.map(({ of: what }) => what)).toContain('earle latent');
-    expect(byWater.basis.map(({ of: what }) => what)).not.toContain('siebel latent');
+    expect(byWater.basis.map(({ note }) => note)).toContain('earle latent');
+    expect(byWater.basis.map(({ note }) => note)).not.toContain('siebel latent');
   });
   it('divides by 2, 1.3 and 0.8 where no performance is given', () => {
     const { energy } = freezeEnergy({ mass: '36 kg', properties, from: '19 degC', to: '-21 degC' });

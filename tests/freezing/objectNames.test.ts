@@ -12,7 +12,6 @@ const CALLS: Record<string, Call> = {
   'freezerPack food': (food) => freezing.freezerPack({ food, style: 'dry', amount: '1 quart' }),
   'freezerPack style': (style) => freezing.freezerPack({ food: 'apple', style: style as never, amount: '1 quart' }),
   freezingHeadspace: (style) => freezing.freezingHeadspace({ style: style as never, mouth: 'wide', jar: 'pint' }),
-  freezingSyrup: (strength) => freezing.freezingSyrup({ strength: strength as never, volume: '1 quart' }),
   freezingTime: (shape) => freezing.freezingTime({ shape } as never),
   foodProperties: (food) => freezing.foodProperties({ food, temperature: '-10 degC' } as never),
 };

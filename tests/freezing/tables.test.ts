@@ -50,17 +50,6 @@ const blanching = z.strictObject({
 });
 
 const TABLES: Record<string, { rows: number; row: z.ZodType }> = {
-  syrups: {
-    rows: 5,
-    row: z.strictObject({
-      strength: z.string(),
-      percent: positive,
-      sugarCups: positive,
-      waterCups: positive,
-      yieldCups: positive,
-      ...sourced,
-    }),
-  },
   rules: {
     rows: 19,
     row: z.strictObject({

@@ -5,7 +5,6 @@ import {
   freezerLoad,
   freezerPack,
   freezingHeadspace,
-  freezingSyrup,
   freezingTime,
   frozenStorage,
 } from '../../src/freezing/index';
@@ -18,8 +17,6 @@ test('a quantity of the wrong kind does not compile', () => {
   freezerPack({ food: 'peach', style: 'syrup', amount: '5 in' });
   // @ts-expect-error no such pack
   freezerPack({ food: 'peach', style: 'brine', amount: '5 lb' });
-  // @ts-expect-error syrup is measured
-  freezingSyrup({ strength: 'medium', volume: '5 lb' });
   // @ts-expect-error no such style of pack
   freezingHeadspace({ style: 'frozen', mouth: 'regular', jar: 'pint' });
   // @ts-expect-error a jar is no number

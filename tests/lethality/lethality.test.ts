@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type LogPoint, lethality } from '../../src/lethality/index';
+import { decimalReductions, equivalentTime, type LogPoint, lethality, zValue } from '../../src/lethality/index';
 import { codeAndPath as errorOf } from '../helpers/errors';
 
 const F0 = { reference: '121.1 degC', z: '10 degC' } as const;
@@ -168,7 +168,7 @@ test('it always says that it checks a record and makes no process', () => {
   const { cautions, basis } = lethality({ log: [at(0, 100), at(1, 100)], ...F0 });
   expect(cautions[0]?.id).toBe('record-check-only');
   expect(cautions.map(({ id }) => id)).toEqual(expect.arrayContaining(['coldest-spot', 'cooling-counts']));
-  expect(basis.map(({ kind }) => kind)).toEqual(['measured', 'equation']);
+  expect(basis.map(({ kind }) => kind)).toEqual(['measured', 'equation', 'equation']);
 });
 
 const good = [at(0, 100), at(1, 110)];
@@ -223,4 +223,48 @@ test('100,000 readings take time in proportion: far less than the hundredfold of
   };
   const ratios = Array.from({ length: 4 }, () => took(long) / Math.min(took(short), took(short)));
   expect(Math.min(...ratios)).toBeLessThan(40);
+});
+
+test('a list of holds is the sum of its parts, and agrees with a record of the same', () => {
+  const held = lethality({
+    holds: [
+      { temperature: '111.1 degC', time: '30 min' },
+      { temperature: '121.1 degC', time: '120 s' },
+    ],
+    ...F0,
+  });
+  expect(held.parts[0]).toBeCloseTo(3, 9);
+  expect(held.parts[1]).toBeCloseTo(2, 9);
+  expect(held.minutes).toBeCloseTo(5, 9);
+  const record = lethality({
+    log: [
+      { time: '0 min', temperature: '111.1 degC' },
+      { time: '30 min', temperature: '111.1 degC' },
+    ],
+    ...F0,
+  });
+  expect(record.minutes).toBeCloseTo(held.parts[0] as number, 9);
+});
+
+test('every answer of arithmetic says that it is not a process or that resistance varies', () => {
+  const first = { temperature: '80 degC', dValue: '10 min' } as const;
+  const answers = [
+    lethality({ holds: [{ temperature: '100 degC', time: '1 min' }], ...F0 }),
+    equivalentTime({ time: '1 min', temperature: '100 degC', ...F0 }),
+    decimalReductions({ dValue: '1 min', reductions: 5 }),
+    decimalReductions({ time: '1 min', dValue: '1 min' }),
+  ];
+  for (const { cautions, basis } of answers) {
+    expect(cautions.map(({ id }) => id)).toContain('record-check-only');
+    expect(basis.length).toBeGreaterThan(0);
+  }
+  const z = zValue({ first, second: { temperature: '90 degC', dValue: '1 min' } });
+  expect(z.cautions.map(({ id }) => id)).toEqual(['resistance-varies']);
+});
+
+test.each([
+  [() => lethality({ holds: [], log: [], ...F0 } as never), ['CONTRADICTION', 'holds']],
+  [() => lethality({ holds: [], ...F0 }), ['OUT_OF_RANGE', 'holds']],
+])('bad input %# is refused', (work, error) => {
+  expect(errorOf(work)).toEqual(error);
 });

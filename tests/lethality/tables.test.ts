@@ -1,39 +1,10 @@
 import { expect, test } from 'vitest';
 import * as z from 'zod';
 import { heatResistance, publishedLethality } from '../../src/lethality/index';
-import { checkTables, expectFolder, knownSources, readTable, sourced } from '../helpers/tables';
+import { publishedRow, resistanceRow } from '../../src/lethality/tables';
+import { checkTables, expectFolder, knownSources, readTable } from '../helpers/tables';
 
-const figure = z.number().positive().nullable();
-const rows = {
-  'heat-resistance': z
-    .strictObject({
-      organism: z.string().min(5),
-      medium: z.string(),
-      reference: figure,
-      dLow: figure,
-      dHigh: figure,
-      zLow: figure,
-      zHigh: figure,
-      unit: z.enum(['degC', 'degF']),
-      ...sourced,
-    })
-    .refine((row) => (row.dLow ?? 0) <= (row.dHigh ?? 0) && (row.zLow ?? 0) <= (row.zHigh ?? 0))
-    // a D value means nothing without its temperature
-    .refine((row) => (row.dLow === null) === (row.reference === null)),
-  'published-lethality': z
-    .strictObject({
-      about: z.string().min(5),
-      what: z.string().min(5),
-      low: z.number().positive(),
-      high: z.number().positive(),
-      time: z.enum(['min', 's']),
-      reference: z.number().positive(),
-      z: figure,
-      unit: z.enum(['degC', 'degF']),
-      ...sourced,
-    })
-    .refine((row) => row.low <= row.high),
-} as const;
+const rows = { 'heat-resistance': resistanceRow(), 'published-lethality': publishedRow() } as const;
 const read = (name: string) => readTable('lethality', name);
 
 checkTables('lethality', rows);
@@ -42,24 +13,32 @@ test('the folder holds no other table', () => {
   expectFolder('lethality', Object.keys(rows));
 });
 
+test('each row has its own id', () => {
+  for (const name of Object.keys(rows)) {
+    const ids = read(name).rows.map((row: { id: string }) => row.id);
+    expect(new Set(ids).size).toBe(ids.length);
+  }
+});
+
 test('every row of heat resistance is served as it stands', () => {
-  const { entries } = heatResistance({});
+  const { entries, basis } = heatResistance({});
   const table = read('heat-resistance').rows;
   expect(entries).toHaveLength(table.length);
   for (const [index, row] of table.entries()) {
     const entry = entries[index];
-    expect(entry).toMatchObject({ organism: row.organism, basis: { source: row.source, locator: row.locator } });
+    expect(entry).toMatchObject({ organism: row.organism });
+    const line = { of: `entries[${index}]`, source: row.source, locator: row.locator };
+    expect(basis[index]).toMatchObject({ ...line, kind: row.obtained === 'memory' ? 'recalled' : 'published' });
     expect(entry?.medium ?? '').toBe(row.medium);
     expect(entry?.reference?.value ?? null).toBe(row.reference);
     expect([entry?.dValue?.low.value ?? null, entry?.dValue?.high.value ?? null]).toEqual([row.dLow, row.dHigh]);
     expect([entry?.z?.low.value ?? null, entry?.z?.high.value ?? null]).toEqual([row.zLow, row.zHigh]);
     if (entry?.z !== undefined) expect(entry.z.low.unit).toBe(`delta ${row.unit}`);
-    expect(entry?.basis.kind).toBe(row.obtained === 'memory' ? 'recalled' : 'published');
   }
 });
 
 test('every published figure is served as it stands', () => {
-  const { entries } = publishedLethality({});
+  const { entries, basis } = publishedLethality({});
   const table = read('published-lethality').rows;
   expect(entries).toHaveLength(table.length);
   for (const [index, row] of table.entries()) {
@@ -68,8 +47,8 @@ test('every published figure is served as it stands', () => {
       what: row.what,
       time: { low: { value: row.low, unit: row.time }, high: { value: row.high, unit: row.time } },
       reference: { value: row.reference, unit: row.unit },
-      basis: { source: row.source },
     });
+    expect(basis[index]).toMatchObject({ of: `entries[${index}]`, source: row.source, locator: row.locator });
     expect(entries[index]?.z?.value ?? null).toBe(row.z);
   }
 });
@@ -85,7 +64,12 @@ test('two sources for one organism overlap', () => {
 test('cautions have an id and a text each, and known sources', () => {
   const cautions = z
     .array(
-      z.strictObject({ id: z.string().regex(/^[a-z-]+$/), text: z.string().min(40), source: z.string().optional() }),
+      z.strictObject({
+        id: z.string().regex(/^[a-z-]+$/),
+        severity: z.enum(['danger', 'quality', 'note']),
+        text: z.string().min(40),
+        source: z.string().optional(),
+      }),
     )
     .parse(read('cautions'));
   expect(new Set(cautions.map(({ id }) => id)).size).toBe(cautions.length);

@@ -103,9 +103,9 @@ describe('one wrong leaf is one error of ours', () => {
         elevation: '500 ft',
       },
     ],
-    ['jamRecipe', sugar.jamRecipe, { fruit: 'peach', product: 'jam', pectin: 'none' }],
-    ['scaleRecipe', sugar.scaleRecipe, { fruit: 'peach', product: 'jam', pectin: 'none', times: 1 }],
-    ['jamBalance', sugar.jamBalance, { fruit: '1 kg', fruitSolids: 0.12, sugarToFruit: 1, finishSolids: 0.65 }],
+    ['jamRecipe', sugar.jamRecipe, { food: 'peach', product: 'jam', pectin: 'none' }],
+    ['scaleJamRecipe', sugar.scaleJamRecipe, { food: 'peach', product: 'jam', pectin: 'none', times: 1 }],
+    ['jamBalance', sugar.jamBalance, { ready: '1 kg', solids: 0.12, sugarToFruit: 1, finishSolids: 0.65 }],
     ['syrup', sugar.syrup, { strength: 'light', volume: '1 quart' }],
   ];
   test.each(examples)('%s', (_, call, input) => {

@@ -21,7 +21,7 @@ describe('the example by the clock', () => {
   });
   test('the process is told with its minutes, and nothing is told wrongly', () => {
     expect(text).toContain('Can peach halves in quart jars (7): **process 35 min**');
-    expect(text).toContain('no order of the same work ends sooner');
+    expect(text).toContain('no other order finishes sooner');
     expect(text).toMatch(/Spread plum leather \(4\)/);
     expect(text).toMatch(/Pack peach slices, frozen \(\d+\)/);
     expect(text).toMatch(/dryer, \d+ trays/);
@@ -35,7 +35,7 @@ describe('the example by the clock', () => {
 test('a day that ends later than its bound says so; on two days each time names its day', () => {
   const input = exampleDay('day.json');
   const text = clockBlock(feasible({ ...input, kitchen: { ...input.kitchen, hours: ['6 h', '8 h'] } })).join('\n\n');
-  expect(text).toMatch(/no order of the same work ends before day 2, \d+:\d\d/);
+  expect(text).toMatch(/no other order finishes before day 2, \d+:\d\d/);
   expect(text).toContain('each day from its own');
   expect(rows(text).every((row) => /^\| day [12], \d/.test(row))).toBe(true);
 });

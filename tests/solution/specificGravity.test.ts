@@ -25,7 +25,7 @@ test('there and back', () => {
 
 test('the modulus of the Baume scale is said to be recalled', () => {
   expect(specificGravity({ brix: 20 }).basis).toContainEqual(
-    expect.objectContaining({ of: 'baume', kind: 'recalled', source: 'nbs-c440' }),
+    expect.objectContaining({ of: 'baume', kind: 'recalled', source: 'from-memory' }),
   );
 });
 

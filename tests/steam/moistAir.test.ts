@@ -20,7 +20,7 @@ test('every measure of moisture leads to the same state', () => {
           moistAir({ ...place, wetBulb: state.wetBulb as never }),
           moistAir({ ...place, dewPoint: state.dewPoint as never }),
           moistAir({ ...place, humidityRatio: state.humidityRatio }),
-          moistAir({ ...place, vapourPressure: state.vapourPressure as never }),
+          moistAir({ ...place, vaporPressure: state.vaporPressure as never }),
         ];
         for (const { relativeHumidity: found } of again) expect(found).toBeCloseTo(relativeHumidity, 6);
         expect(state.dewPoint?.value).toBeLessThan(state.wetBulb.value);
@@ -72,9 +72,20 @@ test('thinner air dries better', () => {
 
 test('only an elevation brings the standard atmosphere into the basis', () => {
   const sources = (place: { elevation: '0 m' } | { pressure: '1 atm' }) =>
-    moistAir({ temperature: '20 degC', relativeHumidity: 0.5, ...place }).basis.map(({ source }) => source);
-  expect(sources({ elevation: '0 m' })).toEqual(['ussa-1976', 'ashrae-hof-2017']);
-  expect(sources({ pressure: '1 atm' })).toEqual(['ashrae-hof-2017']);
+    new Set(
+      moistAir({ temperature: '20 degC', relativeHumidity: 0.5, ...place }).basis.map(
+        ({ kind, source }) => source ?? kind,
+      ),
+    );
+  expect(sources({ elevation: '0 m' })).toEqual(new Set(['ussa-1976', 'measured', 'ashrae-hof-2017']));
+  expect(sources({ pressure: '1 atm' })).toEqual(new Set(['measured', 'ashrae-hof-2017']));
+});
+
+test('every line of the basis names a field of the answer', () => {
+  for (const humidityRatio of [0, 0.005]) {
+    const air = moistAir({ temperature: '20 degC', humidityRatio, elevation: '0 m' });
+    for (const { of } of air.basis) expect(Object.keys(air)).toContain(of);
+  }
 });
 
 test.each([

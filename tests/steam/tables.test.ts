@@ -1,31 +1,23 @@
 import { expect, test } from 'vitest';
 import * as z from 'zod';
-import { checkTables, expectFolder, knownSources, readTable, sourced } from '../helpers/tables';
+import {
+  airConstant,
+  airConstantRow,
+  atmosphereRow,
+  liquidRow,
+  moistAirRow,
+  saturatedRow,
+  saturationRow,
+} from '../../src/steam/tables';
+import { checkTables, expectFolder, knownSources, readTable } from '../helpers/tables';
 
 const rows = {
-  'standard-atmosphere': z.strictObject({
-    symbol: z.string(),
-    value: z.number(),
-    unit: z.string(),
-    meaning: z.string(),
-    ...sourced,
-  }),
-  'if97-region4': z.strictObject({ i: z.number().int().min(1).max(10), n: z.number(), ...sourced }),
-  'liquid-water': z.strictObject({
-    i: z.number().int().min(5).max(10),
-    a: z.number(),
-    n: z.number().int().positive().nullable(),
-    b: z.number(),
-    m: z.number().int().positive(),
-    ...sourced,
-  }),
-  'saturated-water': z.strictObject({
-    equation: z.enum(['vapour pressure', 'liquid density', 'vapour density']),
-    coefficient: z.number(),
-    sixths: z.number().int().positive(),
-    ...sourced,
-  }),
-  'moist-air': z.strictObject({ term: z.string(), overIce: z.number(), overLiquid: z.number(), ...sourced }),
+  'standard-atmosphere': atmosphereRow(),
+  'if97-region4': saturationRow(),
+  'liquid-water': liquidRow(),
+  'saturated-water': saturatedRow(),
+  'moist-air': moistAirRow(),
+  'air-constants': airConstantRow(),
 } as const;
 const read = (name: string) => readTable('steam', name);
 
@@ -33,6 +25,11 @@ checkTables('steam', rows);
 
 test('the folder holds no other table', () => {
   expectFolder('steam', Object.keys(rows));
+});
+
+test('a constant of air is asked for by an id that is there', () => {
+  expect(airConstant('mass-ratio')).toBeCloseTo(18.015268 / 28.966, 5);
+  expect(() => airConstant('no-such-row')).toThrow('no-such-row');
 });
 
 test('the rounded constants follow from the defining ones', () => {
@@ -47,7 +44,12 @@ test('the rounded constants follow from the defining ones', () => {
 test('cautions have an id and a text each, and known sources', () => {
   const cautions = z
     .array(
-      z.strictObject({ id: z.string().regex(/^[a-z-]+$/), text: z.string().min(40), source: z.string().optional() }),
+      z.strictObject({
+        id: z.string().regex(/^[a-z-]+$/),
+        severity: z.enum(['danger', 'quality', 'note']),
+        text: z.string().min(40),
+        source: z.string().optional(),
+      }),
     )
     .parse(read('cautions'));
   expect(new Set(cautions.map(({ id }) => id)).size).toBe(cautions.length);

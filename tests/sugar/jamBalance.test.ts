@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { fruitForJam, jamBalance, setRoute } from '../../src/sugar/index';
+import { jamBalance } from '../../src/sugar/index';
 import { codeText as errorOf } from '../helpers/errors';
 
 test('strawberry jam of the textbook (Felder and Rousseau): 0.486 lb of fruit makes a pound', () => {
   const { jam, sugar, waterRemoved } = jamBalance({
-    fruit: '0.4858 lb',
-    fruitSolids: '15 %',
+    ready: '0.4858 lb',
+    solids: '15 %',
     sugarToFruit: '55:45',
     finishSolids: 2 / 3,
   });
@@ -16,8 +16,8 @@ test('strawberry jam of the textbook (Felder and Rousseau): 0.486 lb of fruit ma
 });
 
 test('pectin and acid count where they are given (Practical Action, p. 6: 16.4 kg)', () => {
-  const batch = { fruit: '10 kg', fruitSolids: 0.1, sugarToFruit: '100 %', finishSolids: 0.68 } as const;
-  expect(jamBalance({ ...batch, pectin: '60 g', acid: '55 g' }).jam.value).toBeCloseTo(16.35, 2);
+  const batch = { ready: '10 kg', solids: 0.1, sugarToFruit: '100 %', finishSolids: 0.68 } as const;
+  expect(jamBalance({ ...batch, pectin: '60 g', dryAcid: '55 g' }).jam.value).toBeCloseTo(16.35, 2);
   expect(jamBalance(batch).jam.value).toBeCloseTo(11 / 0.68, 9);
 });
 
@@ -27,60 +27,50 @@ test('mass and solids are conserved; fruit for jam is the inverse', () => {
       fc.double({ min: 0.05, max: 0.2, noNaN: true }),
       fc.double({ min: 0, max: 1, noNaN: true }),
       fc.double({ min: 0.62, max: 0.75, noNaN: true }),
-      (fruitSolids, sugarToFruit, finishSolids) => {
-        const recipe = { fruitSolids, sugarToFruit, finishSolids };
-        const made = jamBalance({ fruit: '7 kg', ...recipe });
+      (solids, sugarToFruit, finishSolids) => {
+        const recipe = { solids, sugarToFruit, finishSolids };
+        const made = jamBalance({ ready: '7 kg', ...recipe });
         expect(7 + made.sugar.value).toBeCloseTo(made.jam.value + made.waterRemoved.value, 9);
-        expect(7 * fruitSolids + made.sugar.value).toBeCloseTo(made.jam.value * finishSolids, 9);
-        const back = fruitForJam({ jam: made.jam, ...recipe });
-        expect(back.fruit.value).toBeCloseTo(7, 9);
-        expect(fruitForJam({ jam: made.volume, ...recipe }).fruit.value).toBeCloseTo(7, 6);
+        expect(7 * solids + made.sugar.value).toBeCloseTo(made.jam.value * finishSolids, 9);
+        const back = jamBalance({ jam: made.jam, ...recipe });
+        expect(back.ready.value).toBeCloseTo(7, 9);
+        expect(jamBalance({ jam: made.volume, ...recipe }).ready.value).toBeCloseTo(7, 6);
       },
     ),
   );
 });
 
 test('jars: a dozen half-pints are three quarts', () => {
-  const recipe = { fruitSolids: '11 %', sugarToFruit: 1, finishSolids: '65 %' } as const;
-  const dozen = fruitForJam({ jars: 12, ...recipe });
-  expect(dozen.fruit.unit).toBe('lb');
+  const recipe = { solids: '11 %', sugarToFruit: 1, finishSolids: '65 %' } as const;
+  const dozen = jamBalance({ jars: 12, ...recipe });
+  expect(dozen.ready.unit).toBe('lb');
   expect(dozen.volume.value).toBeCloseTo(12, 6);
-  expect(fruitForJam({ jars: 3, jar: 'quart', ...recipe }).fruit.value).toBeCloseTo(dozen.fruit.value, 9);
-  expect(fruitForJam({ jam: '2.839 L', ...recipe }).fruit.unit).toBe('kg');
+  expect(jamBalance({ jars: 3, jar: 'quart', ...recipe }).ready.value).toBeCloseTo(dozen.ready.value, 9);
+  expect(jamBalance({ jam: '2.839 L', ...recipe }).ready.unit).toBe('kg');
 });
 
 test('fruit of a label: 45 g of fruit in 91.54 g of jam is 49.2 g in 100 g', () => {
-  expect(
-    jamBalance({ fruit: '45 g', fruitSolids: 0.1, sugarToFruit: '55:45', finishSolids: 0.65 }).fruitPerJam,
-  ).toBeCloseTo(0.4916, 4);
+  expect(jamBalance({ ready: '45 g', solids: 0.1, sugarToFruit: '55:45', finishSolids: 0.65 }).fruitPerJam).toBeCloseTo(
+    0.4916,
+    4,
+  );
 });
 
 test('little sugar is flagged: it needs its own pectin and process', () => {
-  const low = jamBalance({ fruit: '1 kg', fruitSolids: 0.12, sugarToFruit: 0.2, finishSolids: 0.4 });
+  const low = jamBalance({ ready: '1 kg', solids: 0.12, sugarToFruit: 0.2, finishSolids: 0.4 });
   expect(low.route).toBe('low sugar');
   expect(low.cautions.map(({ id }) => id)).toContain('own-process');
-  expect(jamBalance({ fruit: '1 kg', fruitSolids: 0.12, sugarToFruit: 0, finishSolids: 0.3 }).route).toBe('no sugar');
-  const full = jamBalance({ fruit: '1 kg', fruitSolids: 0.12, sugarToFruit: 1, finishSolids: 0.65 });
+  expect(jamBalance({ ready: '1 kg', solids: 0.12, sugarToFruit: 0, finishSolids: 0.3 }).route).toBe('no sugar');
+  const full = jamBalance({ ready: '1 kg', solids: 0.12, sugarToFruit: 1, finishSolids: 0.65 });
   expect(full.route).toBe('full sugar');
   expect(full.cautions.map(({ id }) => id)).not.toContain('own-process');
 });
 
-test('routes by the solids', () => {
-  expect(setRoute({ finishSolids: '60 %' }).ownProcess).toBe(false);
-  expect(setRoute({ finishSolids: '59 %' })).toMatchObject({
-    route: 'low sugar',
-    pectin: 'high-methoxyl',
-    ownProcess: true,
-  });
-  expect(setRoute({ finishSolids: '54 %' }).pectin).toBe('low-methoxyl');
-  expect(setRoute({ finishSolids: '65 %', sugarToFruit: 0 }).route).toBe('no sugar');
-});
-
 test('bad input', () => {
-  const batch = { fruit: '1 kg', fruitSolids: 0.15, sugarToFruit: 1, finishSolids: 0.65 } as const;
+  const batch = { ready: '1 kg', solids: 0.15, sugarToFruit: 1, finishSolids: 0.65 } as const;
   const of = (change: object) => errorOf(() => jamBalance({ ...batch, ...change }));
   expect(of({ finishSolids: 0.5 })).toBe('CONTRADICTION finishSolids');
-  expect(of({ sugarToFruit: 0, fruitSolids: 0 })).toBe('CONTRADICTION sugarToFruit');
+  expect(of({ sugarToFruit: 0, solids: 0 })).toBe('CONTRADICTION sugarToFruit');
   expect(of({ sugarToFruit: -0.1 })).toBe('OUT_OF_RANGE sugarToFruit');
   expect(of({ sugarToFruit: 11 })).toBe('OUT_OF_RANGE sugarToFruit');
   expect(of({ sugarToFruit: '55:0' })).toBe('OUT_OF_RANGE sugarToFruit');
@@ -90,14 +80,15 @@ test('bad input', () => {
   expect(of({ sugarToFruit: null })).toBe('WRONG_TYPE sugarToFruit');
   expect(of({ sugarToFruit: undefined })).toBe('MISSING sugarToFruit');
   expect(of({ sugarToFruit: Number.NaN })).toBe('OUT_OF_RANGE sugarToFruit');
-  expect(of({ fruitSolids: 15 })).toBe('OUT_OF_RANGE fruitSolids');
-  expect(of({ fruit: '1 quart' })).toBe('WRONG_DIMENSION fruit');
-  const recipe = { fruitSolids: 0.1, sugarToFruit: 1, finishSolids: 0.65 };
-  expect(errorOf(() => fruitForJam(recipe))).toBe('MISSING jars');
-  expect(errorOf(() => fruitForJam({ ...recipe, jars: 2, jam: '1 kg' }))).toBe('CONTRADICTION jam');
-  expect(errorOf(() => fruitForJam({ ...recipe, jar: 'pint', jam: '1 kg' }))).toBe('CONTRADICTION jar');
-  expect(errorOf(() => fruitForJam({ ...recipe, jars: 1, fruitSolids: 0, sugarToFruit: 0 }))).toBe(
+  expect(of({ solids: 15 })).toBe('OUT_OF_RANGE solids');
+  expect(of({ ready: '1 quart' })).toBe('WRONG_DIMENSION ready');
+  const recipe = { solids: 0.1, sugarToFruit: 1, finishSolids: 0.65 };
+  expect(errorOf(() => jamBalance(recipe))).toBe('MISSING ready');
+  expect(errorOf(() => jamBalance({ ...recipe, jars: 2, jam: '1 kg' }))).toBe('CONTRADICTION jars');
+  expect(errorOf(() => jamBalance({ ...recipe, jar: 'pint', jam: '1 kg' }))).toBe('CONTRADICTION jar');
+  expect(errorOf(() => jamBalance({ ...recipe, jars: 1, solids: 0, sugarToFruit: 0 }))).toBe(
     'CONTRADICTION sugarToFruit',
   );
-  expect(errorOf(() => fruitForJam({ ...recipe, jars: 100_000 }))).toBe('OUT_OF_RANGE jars');
+  expect(errorOf(() => jamBalance({ ...recipe, jars: 100_000 }))).toBe('OUT_OF_RANGE jars');
+  expect(errorOf(() => jamBalance({ ...recipe, jars: 1, pectin: '1 g' }))).toBe('CONTRADICTION pectin');
 });

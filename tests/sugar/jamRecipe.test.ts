@@ -1,10 +1,18 @@
 import { expect, test } from 'vitest';
-import { jamRecipe, remakeJelly, scaleRecipe } from '../../src/sugar/index';
+import { jamRecipe } from '../../src/sugar/index';
+import { foodsOfJams, printedJams, recipes } from '../../src/sugar/jamRecipes';
 import { codeText as errorOf } from '../helpers/errors';
 
+type Batch = Extract<ReturnType<typeof jamRecipe>, { sugar: unknown }>;
+const recipe = (input: Parameters<typeof jamRecipe>[0]): Batch => {
+  const answer = jamRecipe(input);
+  if ('known' in answer) throw new Error(answer.reason.text);
+  return answer;
+};
+
 test('apricot jam without added pectin (Guide 7)', () => {
-  const { fruit, sugar, lemonJuice, halfPints, cautions } = jamRecipe({
-    fruit: 'apricots',
+  const { fruit, sugar, lemonJuice, halfPints, cautions } = recipe({
+    food: 'apricots',
     product: 'jam',
     pectin: 'none',
   });
@@ -14,93 +22,75 @@ test('apricot jam without added pectin (Guide 7)', () => {
 });
 
 test('a berry finds the row of the berries; packages are weighed', () => {
-  expect(jamRecipe({ fruit: 'raspberries', product: 'jam', pectin: 'none' }).name).toBe('berry');
-  expect(jamRecipe({ fruit: 'strawberry', product: 'jam', pectin: 'powdered' }).pectinMass).toEqual({
+  const berry = recipe({ food: 'raspberries', product: 'jam', pectin: 'none' });
+  expect(berry.name).toBe('berry');
+  expect(berry.foods).toContain('strawberry');
+  expect(recipe({ food: 'berries', product: 'jam', pectin: 'none' }).name).toBe('berry');
+  expect(recipe({ food: 'strawberry', product: 'jam', pectin: 'powdered' }).pectinMass).toEqual({
     value: 49.6,
     unit: 'g',
   });
-  expect(jamRecipe({ fruit: 'pear-apple', product: 'jam', pectin: 'liquid' }).pectinVolume?.value).toBeCloseTo(
-    177.4,
-    9,
-  );
-  expect(jamRecipe({ fruit: 'apple', product: 'jelly', pectin: 'none' })).toMatchObject({
+  const two = recipe({ foods: ['apple', 'pear'], product: 'jam', pectin: 'liquid' });
+  expect(two).toMatchObject({ together: true, foods: ['pear', 'apple'] });
+  expect(two.pectinVolume?.value).toBeCloseTo(177.4, 9);
+  expect(recipe({ food: 'apple', product: 'jelly', pectin: 'none' })).toMatchObject({
     lemonOptional: true,
     raw: { value: 3, unit: 'lb' },
   });
 });
 
 test('a recalled row says so', () => {
-  expect(jamRecipe({ fruit: 'mayhaw', product: 'jelly', pectin: 'none' }).cautions.map(({ id }) => id)).toContain(
+  expect(recipe({ food: 'mayhaw', product: 'jelly', pectin: 'none' }).cautions.map(({ id }) => id)).toContain(
     'recalled',
   );
 });
 
-test('what is not printed is not invented', () => {
-  expect(errorOf(() => jamRecipe({ fruit: 'mango', product: 'jam', pectin: 'none' }))).toBe('UNKNOWN_NAME fruit');
-  expect(errorOf(() => jamRecipe({ fruit: 'strawberry', product: 'preserves', pectin: 'none' }))).toBe(
-    'UNKNOWN_NAME pectin',
-  );
-});
-
-const reasonOf = (answer: ReturnType<typeof scaleRecipe>) => (answer.tested ? 'scaled' : answer.reason);
-
-test('juice without added pectin: up to 8 cups in a pot, no more', () => {
-  const apple = { fruit: 'apple', product: 'jelly', pectin: 'none' } as const;
-  const double = scaleRecipe({ ...apple, times: 2 });
-  expect(double.tested && double.batch.sugar.low.value).toBe(6);
-  expect(reasonOf(scaleRecipe({ ...apple, times: 2.01 }))).toMatch(/8 that set reliably/);
-  expect(scaleRecipe({ ...apple, times: 0.5 })).toMatchObject({
-    tested: true,
-    batch: { fruit: { low: { value: 2 } } },
+test('what is not printed is not invented, and what is printed is offered', () => {
+  expect(jamRecipe({ food: 'mango', product: 'jam', pectin: 'none' })).toMatchObject({ known: false });
+  expect(jamRecipe({ food: 'strawberry', product: 'preserves', pectin: 'none' })).toMatchObject({
+    known: false,
+    reason: { code: 'no-printed-recipe' },
+    instead: expect.arrayContaining([expect.objectContaining({ recipe: 'strawberry-jam-powdered-pectin' })]),
   });
+  const grape = jamRecipe({ food: 'grape', product: 'jelly', pectin: 'none' });
+  expect('instead' in grape && grape.instead.map(({ recipe: id }) => id)).toContain(
+    'concord-grape-jelly-no-added-pectin',
+  );
+  expect(jamRecipe({ foods: ['peach', 'plum'], product: 'jam', pectin: 'none' })).toMatchObject({ known: false });
 });
 
-test('everything else is cooked as printed', () => {
-  const strawberry = { fruit: 'strawberry', product: 'jam', pectin: 'powdered' } as const;
-  expect(scaleRecipe({ ...strawberry, times: 1 }).tested).toBe(true);
-  expect(scaleRecipe({ ...strawberry, times: 3 })).toMatchObject({
-    tested: false,
-    instead: 'Cook 3 separate batches.',
-  });
-  expect(reasonOf(scaleRecipe({ ...strawberry, times: 0.5 }))).toMatch(/packet/);
-  expect(scaleRecipe({ fruit: 'peach', product: 'jam', pectin: 'none', times: 0.5 }).tested).toBe(true);
-  expect(scaleRecipe({ fruit: 'peach', product: 'jam', pectin: 'none', times: 1.5 }).tested).toBe(false);
+test('a wider fruit may lend its recipe, and the basis says so', () => {
+  const damson = jamRecipe({ food: 'damson', product: 'jelly', pectin: 'none' });
+  if ('sugar' in damson) expect(damson.basis[0]?.food).toBe('plum');
 });
 
-test('jars wanted come in separate batches, counted on the printed low yield', () => {
-  const answer = scaleRecipe({ fruit: 'peach', product: 'jam', pectin: 'none', halfPints: 19 });
-  expect(answer).toMatchObject({
-    tested: true,
-    batches: 4,
-    total: { sugar: { low: { value: 16 }, high: { value: 20 } } },
-  });
+test('the plan reads jams that name the food, none of several fruits in one pot, none lent', () => {
+  expect(printedJams('pear')).toEqual([]);
+  expect(printedJams('berry')).toEqual([]);
+  expect(printedJams('raspberry').map(({ id }) => id)).toEqual(['berry-jam-no-added-pectin']);
+  for (const food of foodsOfJams()) {
+    for (const row of printedJams(food)) expect(recipes).toContainEqual(expect.objectContaining({ id: row.id }));
+  }
+  expect(foodsOfJams().sort()).toEqual([
+    'apricot',
+    'blackberry',
+    'blueberry',
+    'boysenberry',
+    'dewberry',
+    'fig',
+    'gooseberry',
+    'loganberry',
+    'peach',
+    'raspberry',
+    'sour cherry',
+    'strawberry',
+  ]);
 });
 
-test('recipes that are not sure are not scaled', () => {
-  expect(reasonOf(scaleRecipe({ fruit: 'mayhaw', product: 'jelly', pectin: 'none', times: 1 }))).toMatch(/recalled/);
-  expect(reasonOf(scaleRecipe({ fruit: 'strawberry', product: 'preserves', pectin: 'liquid', times: 1 }))).toMatch(
-    /contradict/,
+test('bad input', () => {
+  expect(errorOf(() => jamRecipe({ product: 'jam', pectin: 'none' }))).toBe('MISSING food');
+  expect(errorOf(() => jamRecipe({ food: 'plum', foods: ['plum', 'pear'], product: 'jam', pectin: 'none' }))).toBe(
+    'CONTRADICTION foods',
   );
-  expect(reasonOf(scaleRecipe({ fruit: 'blackberry', product: 'jelly', pectin: 'none', halfPints: 8 }))).toMatch(
-    /no yield/,
-  );
-  expect(errorOf(() => scaleRecipe({ fruit: 'peach', product: 'jam', pectin: 'none' }))).toBe('MISSING times');
-  expect(errorOf(() => scaleRecipe({ fruit: 'peach', product: 'jam', pectin: 'none', times: 1, halfPints: 6 }))).toBe(
-    'CONTRADICTION halfPints',
-  );
-  expect(errorOf(() => scaleRecipe({ fruit: 'peach', product: 'jam', pectin: 'none', times: 0 }))).toBe(
-    'OUT_OF_RANGE times',
-  );
-});
-
-test('soft jelly again', () => {
-  expect(remakeJelly({ jelly: '1 quart', pectin: 'powdered' })).toMatchObject({
-    sugar: { value: 0.25, unit: 'cup' },
-    pectin: { value: 4, unit: 'tsp' },
-    boil: { low: { value: 30, unit: 's' } },
-    batches: 1,
-  });
-  expect(remakeJelly({ jelly: '12 cups', pectin: 'none' })).toMatchObject({ lemonJuice: { value: 6 }, batches: 2 });
-  expect(remakeJelly({ jelly: '12 cups', pectin: 'none' }).pectin).toBeUndefined();
-  expect(remakeJelly({ jelly: '4 cups', pectin: 'liquid' }).cautions.map(({ id }) => id)).toContain('recalled');
+  expect(errorOf(() => jamRecipe({ food: 'granite', product: 'jam', pectin: 'none' }))).toBe('UNKNOWN_NAME food');
 });

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { sugarStageAt, sugarStages } from '../../src/sugar/index';
+import { sugarStages } from '../../src/sugar/index';
 import { codeText as errorOf } from '../helpers/errors';
 
 test('soft ball is 235 to 240 degF at sea level (McGee), 2 degF less for each 1,000 ft', () => {
@@ -9,12 +9,12 @@ test('soft ball is 235 to 240 degF at sea level (McGee), 2 degF less for each 1,
 });
 
 test('between two stages it is past the first', () => {
-  expect(sugarStageAt({ temperature: '242 degF' })).toMatchObject({ stage: { stage: 'soft ball' }, within: false });
-  expect(sugarStageAt({ temperature: '120 degC' })).toMatchObject({ stage: { stage: 'firm ball' }, within: true });
-  expect(sugarStageAt({ temperature: '228 degF', elevation: '5000 ft' }).stage.stage).toBe('soft ball');
-  expect(sugarStageAt({ temperature: '345 degF' }).stage.use).toBeUndefined();
+  expect(sugarStages({ temperature: '242 degF' })).toMatchObject({ now: { stage: 'soft ball' }, within: false });
+  expect(sugarStages({ temperature: '120 degC' })).toMatchObject({ now: { stage: 'firm ball' }, within: true });
+  expect(sugarStages({ temperature: '228 degF', elevation: '5000 ft' }).now?.stage).toBe('soft ball');
+  expect(sugarStages({ temperature: '345 degF' }).now?.use).toBeUndefined();
 });
 
 test('a thin syrup has no stage yet', () => {
-  expect(errorOf(() => sugarStageAt({ temperature: '210 degF' }))).toBe('OUT_OF_RANGE temperature');
+  expect(errorOf(() => sugarStages({ temperature: '210 degF' }))).toBe('OUT_OF_RANGE temperature');
 });

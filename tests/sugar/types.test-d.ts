@@ -1,7 +1,7 @@
 import { expectTypeOf, test } from 'vitest';
 import type { Quantity } from '../../src/quantity/index';
-import type { Refusal } from '../../src/sources/index';
-import { concentrate, gelTemperature, jamBalance, scaleRecipe, sweeten, syrup } from '../../src/sugar/index';
+import type { NotKnown } from '../../src/sources/no';
+import { concentrate, gelTemperature, jamBalance, scaleJamRecipe, sweeten, syrup } from '../../src/sugar/index';
 
 test('a quantity of the wrong kind does not compile', () => {
   // @ts-expect-error a volume is not a mass
@@ -14,8 +14,8 @@ test('a quantity of the wrong kind does not compile', () => {
   sweeten({ mass: '2 quarts', brix: 10, targetBrix: 20 });
   // @ts-expect-error a diameter is a length
   concentrate({ mass: '1 kg', solids: 0.1, targetSolids: 0.2, pot: { diameter: '2 L' } });
-  // @ts-expect-error solids are a ratio
-  jamBalance({ fruit: '1 kg', fruitSolids: '1 kg', sugarToFruit: 1, finishSolids: 0.65 });
+  // @ts-expect-error solids are a share
+  jamBalance({ ready: '1 kg', solids: '1 kg', sugarToFruit: 1, finishSolids: 0.65 });
   // @ts-expect-error an elevation is a length
   gelTemperature({ elevation: '90 kPa' });
 });
@@ -25,9 +25,9 @@ test('answers carry their dimension', () => {
   expectTypeOf(gelTemperature({ elevation: '0 m' }).temperature).toEqualTypeOf<Quantity<'temperature'>>();
 });
 
-test('a refusal must be looked at', () => {
-  const answer = scaleRecipe({ fruit: 'peach', product: 'jam', pectin: 'none', times: 1 });
-  // @ts-expect-error it may be a refusal
+test('a no must be looked at', () => {
+  const answer = scaleJamRecipe({ food: 'peach', product: 'jam', pectin: 'none', times: 1 });
+  // @ts-expect-error it may be a no
   answer.batches;
-  if (!answer.tested) expectTypeOf(answer).toEqualTypeOf<Refusal>();
+  if ('known' in answer) expectTypeOf(answer).toEqualTypeOf<NotKnown>();
 });

@@ -3,7 +3,7 @@
  * made right, so that it is refused for its one mistake and not for a name that has changed.
  */
 import { assertType, describe, expectTypeOf, test } from 'vitest';
-import { acidClass, diluteVinegar, vinegarStrength } from '../../src/acid/index';
+import { acidClass, diluteVinegar } from '../../src/acid/index';
 import { dryingCurveChart, isothermChart } from '../../src/charts/index';
 import { driedMass, stopWeight, trayLoad, wetBasis } from '../../src/drying/index';
 import { StillroomError } from '../../src/errors/index';
@@ -123,7 +123,7 @@ describe('jars', () => {
 describe('acid, sugar, solution', () => {
   test('right', () => {
     acidClass({ pH: 4.2 });
-    vinegarStrength({ vinegar: '2 cups', acetic: '5 %' });
+    diluteVinegar({ vinegar: '2 cups', acetic: '5 %' });
     diluteVinegar({ vinegar: '1 L', acetic: 0.07 });
     syrup({ brix: 30, volume: '1 L' });
     sweeten({ mass: '2 kg', brix: 10, targetBrix: 20 });
@@ -137,7 +137,7 @@ describe('acid, sugar, solution', () => {
     // @ts-expect-error a pH is a number
     acidClass({ pH: '4.2' });
     // @ts-expect-error vinegar is measured by volume
-    vinegarStrength({ vinegar: '2 lb', acetic: '5 %' });
+    diluteVinegar({ vinegar: '2 lb', acetic: '5 %' });
     // @ts-expect-error a share is a number or percent
     diluteVinegar({ vinegar: '1 L', acetic: '7 cups' });
     // @ts-expect-error degrees Brix are a number

@@ -13,7 +13,7 @@ import {
 import { planSchema } from '../../src/plan/request/planInput';
 import { canningEnergy, loadTimeline, testedProcess } from '../../src/process/index';
 import { jarsFromRaw, rawForJars } from '../../src/produce/index';
-import { fruitForJam } from '../../src/sugar/index';
+import { jamBalance } from '../../src/sugar/index';
 import {
   capacityOf,
   JAR_SIZES,
@@ -193,7 +193,7 @@ const TAKERS: Readonly<Record<string, (jar: never) => unknown>> = {
   rawForJars: (jar) => rawForJars({ jar, produce: 'peach', form: 'halves', jars: 7 }),
   jarsFromRaw: (jar) => jarsFromRaw({ jar, produce: 'peach', form: 'halves', raw: '20 lb' }),
   acidForJars: (jar) => acidForJars({ jar, food: 'tomato', jars: 7 }),
-  fruitForJam: (jar) => fruitForJam({ jar, jars: 7, fruitSolids: 0.1, sugarToFruit: 1, finishSolids: 0.65 }),
+  jamBalance: (jar) => jamBalance({ jar, jars: 7, solids: 0.1, sugarToFruit: 1, finishSolids: 0.65 }),
   planDay: (jar) =>
     planSchema.parse({
       lots: [{ produce: 'peach', raw: '20 lb' }],

@@ -23,9 +23,9 @@ const schema = /* @__PURE__ */ fields({
       k: constant('k'),
       /** The exponent of the time. */
       n: constant('n'),
-      /** The factor of the exponential. */
+      /** The factor of the exponential, or of the time. */
       a: constant('a'),
-      /** The factor of the time. */
+      /** The factor of the time, or of its square. */
       b: constant('b'),
       /** What is left in the end. */
       c: constant('c'),

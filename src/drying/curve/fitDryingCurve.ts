@@ -9,7 +9,7 @@ import { time } from '../../words/time';
 import { measured } from '../basis';
 import { caution } from '../cautions';
 import { leastSquares } from './leastSquares';
-import { MODEL_NAMES, MODELS, type ThinLayer, type ThinLayerModel } from './thinLayer';
+import { type CurveConstants, MODEL_NAMES, MODELS, type ThinLayer, type ThinLayerModel } from './thinLayer';
 
 const schema = /* @__PURE__ */ fields({
   /** The drying curve: 3 to 1,000 points, and at least one more than the model has constants. */
@@ -33,9 +33,9 @@ export interface DryingCurveFit {
   /** The model that was fitted. */
   readonly model: ThinLayerModel;
   /** The constants by name, per the unit of time of the first point. */
-  readonly constants: Readonly<Record<string, number>>;
+  readonly constants: CurveConstants;
   /** Their standard deviations; empty where the points do not determine them. */
-  readonly deviations: Readonly<Record<string, number>>;
+  readonly deviations: CurveConstants;
   /** The unit of time that the constants are for. */
   readonly per: Unit<'time'>;
   /** Sum of the squared differences of moisture ratio. */
@@ -98,7 +98,7 @@ export function fitDryingCurve(input: FitDryingCurveInput): DryingCurveFit {
   }
   const y = points.map((point) => point.moistureRatio);
   const fit = leastSquares({ x, y, model: chosen.ratio, start: chosen.start(roughConstant(x, y)) });
-  const named = (values: readonly number[]): Record<string, number> =>
+  const named = (values: readonly number[]): CurveConstants =>
     Object.fromEntries(values.map((value, i) => [chosen.constants[i] as string, value]));
   return answer({
     model: name,

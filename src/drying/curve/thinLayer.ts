@@ -13,6 +13,20 @@ export interface ThinLayer {
   readonly basis: (of: string) => Basis;
 }
 
+/** The constants of a model by name; a model has some of them. */
+export interface CurveConstants {
+  /** The drying constant, per unit of time (to the power n). */
+  readonly k?: number;
+  /** The exponent of the time. */
+  readonly n?: number;
+  /** The factor of the exponential, or of the time. */
+  readonly a?: number;
+  /** The factor of the time, or of its square. */
+  readonly b?: number;
+  /** What is left in the end. */
+  readonly c?: number;
+}
+
 export const MODELS = {
   lewis: {
     constants: ['k'],

@@ -113,7 +113,7 @@ const generalRows = (kind: 'fruit' | 'vegetable'): GuideRow[] => guideRows.filte
  * @param input.food - the fruit or vegetable; `fruit` or `vegetable` for the general figures
  * @param input.form - the cut, where you want the hours for one cut: `halves`, `slices`, `whole` ...
  * @returns the guide; `targetMoisture` on wet basis (about 0.2 for fruit, 0.1 for vegetables), `printedYields`; or
- *   `known: false` for meat, dairy, fatty food and whatever else no guide is for
+ *   `known: false` for meat, dairy, fatty food and other food that no guide is for
  * @throws StillroomError UNKNOWN_NAME with the nearest names; CONTRADICTION for two forms
  *
  * @example
@@ -147,10 +147,10 @@ export function dryingGuide(input: DryingGuideInput): DryingGuide {
   const from = (row: GuideRow) => (general.includes(row) && asked.id !== kind ? nameOf(kind) : lender);
   const basis = [
     ...hourRows.map((row) => basisFrom(row, 'hours', `printed for ${row.printed}`, from(row))),
-    ...used.map((row, index) => basisFrom(row, `printed[${index}]`, `printed for ${row.printed}`, from(row))),
+    ...used.map((row) => basisFrom(row, 'printed[]', `printed for ${row.printed}`, from(row))),
     ...moisture.basis,
     basisOf(setting('drying-temperature'), 'temperature', 'of the dryer'),
-    ...yields.rows.map((row, index) => basisFrom(row, `printedYields[${index}]`, undefined, yields.lender)),
+    ...yields.rows.map((row) => basisFrom(row, 'printedYields[]', undefined, yields.lender)),
   ];
   return answer({
     known: true,

@@ -147,7 +147,7 @@ function treatments(rows: readonly PasteurizingRow[]) {
  * @param input.driedVolume - volume of the dried food
  * @param input.container - volume of one container
  * @param input.by - `freezer` or `oven`; both if not given
- * @returns `conditioning` and `insects`; or `known: false` for meat and whatever else is no fruit and no vegetable
+ * @returns `conditioning` and `insects`; or `known: false` for meat and other food that is no fruit or vegetable
  * @throws StillroomError UNKNOWN_NAME, WRONG_DIMENSION
  *
  * @example
@@ -186,7 +186,7 @@ export function finishDried(input: FinishDriedInput): FinishDried {
     basis: [
       ...DAYS.map((row) => basisOf(row, 'conditioning.days', 'printed for fruit')),
       basisOf(FILL, 'conditioning.fill'),
-      ...found.flatMap(({ rows: behind }, index) => behind.map((row) => basisOf(row, `insects[${index}]`))),
+      ...found.flatMap(({ rows: behind }) => behind.map((row) => basisOf(row, 'insects[]'))),
       ...lower.map((row) => basisOf(row, 'insects', 'another sheet prints less; the higher is served')),
     ],
     cautions: [

@@ -13,34 +13,20 @@ import { time } from '../../words/time';
 import { caution } from '../cautions';
 import { formAsked } from '../pantry';
 import { figure } from '../rows';
-import { type JerkyRow, jerkyStep } from './tables';
-
-const MEAT = jerkyStep('inside-meat');
-const POULTRY = jerkyStep('inside-poultry');
-const DRYER = jerkyStep('dryer-after-heating');
-const HOT_DRYER = jerkyStep('dryer-before-oven');
-const OVEN = jerkyStep('oven-after');
-const STRIP: Quantity<'length'> = {
-  value: Math.min(figure(HOT_DRYER.thickest_in), figure(OVEN.thickest_in)),
-  unit: 'in',
-};
-
-/** The least and the most that a row prints, in degF; no most where it prints none. */
-function printed({ temperature_degF: ends }: JerkyRow): { readonly least: number; readonly most: number } {
-  const [least, most] = figure(ends);
-  return { least, most: most ?? Number.POSITIVE_INFINITY };
-}
-
-/** Whether a temperature is one that the row prints; none given is not. */
-function within(given: Quantity<'temperature'> | undefined, row: JerkyRow): boolean {
-  if (given === undefined) return false;
-  const [value, { least, most }] = [valueIn(given, 'degF'), printed(row)];
-  return value >= least - 1e-9 && value <= most + 1e-9;
-}
-
-/** Whether a time is as long as the row asks for. */
-const longEnough = (given: Quantity<'time'> | undefined, { atLeast }: JerkyRow): boolean =>
-  given !== undefined && atLeast !== undefined && valueIn(given, 'min') >= valueIn(atLeast, 'min') - 1e-9;
+import {
+  DRYER,
+  HOT_DRYER,
+  keeping,
+  keepingBasis,
+  longEnough,
+  MEAT,
+  OVEN,
+  POULTRY,
+  printed,
+  STRIP,
+  within,
+} from './jerkySteps';
+import type { JerkyRow } from './tables';
 
 const anyHeat = () => temperature({ max: { value: 300, unit: 'degF' } });
 const schema = /* @__PURE__ */ fields({
@@ -211,19 +197,6 @@ function wrongDryer({ dryerTemperature }: Asked, inside: JerkyRow, row: JerkyRow
       );
 }
 
-const ROOM = jerkyStep('keep-room');
-const REFRIGERATOR = jerkyStep('keep-refrigerator');
-const FREEZER = jerkyStep('keep-freezer');
-const keeping = () => ({
-  room: figure(ROOM.keeps),
-  refrigerator: figure(REFRIGERATOR.keeps),
-  freezer: figure(FREEZER.keeps),
-});
-const keepingBasis = () => [
-  basisOf(ROOM, 'keeps.room'),
-  basisOf(REFRIGERATOR, 'keeps.refrigerator'),
-  basisOf(FREEZER, 'keeps.freezer'),
-];
 const dryerOf = (row: JerkyRow) => ({ low: degF(printed(row).least), high: degF(printed(row).most) });
 
 function heatedBefore(asked: Asked, inside: JerkyRow): Jerky {

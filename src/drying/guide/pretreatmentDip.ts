@@ -169,7 +169,7 @@ export function pretreatmentDip(input: PretreatmentDipInput): PretreatmentDip {
     basis: [
       basisOf(row, 'ingredients', `recipe of the ${row.name}`),
       ...(first.soak === undefined ? [] : [basisOf(row, 'soak')]),
-      ...others.map((other, index) => basisOf(other, `others[${index}]`, `another reading of the ${row.name}`)),
+      ...others.map((other) => basisOf(other, 'others[]', `another reading of the ${row.name}`)),
     ],
     cautions: [
       ...(row.sulfite ? [caution('sulfite-sensitive')] : []),

@@ -32,7 +32,7 @@ const noPlan = (leftOut: readonly LeftOut[], reason: string, conflicts: readonly
   reason,
   conflicts,
   leftOut,
-  basis: [derived('the lots, the kitchen and what must be made')],
+  basis: [derived('conflicts', 'the lots, the kitchen and what must be made')],
   cautions: [caution('follow-local-guidance')],
 });
 

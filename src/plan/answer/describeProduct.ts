@@ -5,9 +5,8 @@ import { type KnownLot, massOf, massRange } from '../makes/making';
 import { type Kept, NOISE } from '../program/decide';
 import { amountIn, raw } from '../program/decisions';
 import type { Prepared } from '../program/prepare';
-
-import type { LotShare, PlannedProduct, ProductCost } from '../request/dayPlan';
 import type { Wanted } from '../request/planInput';
+import type { LotShare, PlannedProduct, ProductCost } from '../request/plannedProduct';
 import type { EnergyUsed } from './energyUsed';
 import { costBasis } from './money';
 import type { WorkDone } from './workDone';

@@ -3,11 +3,15 @@ import { parseMoney, toCents, withoutNoise } from '../../quantity/money';
 import { valueIn } from '../../quantity/scale';
 import type { Money, Quantity } from '../../quantity/types';
 import type { Basis } from '../../sources/basis';
+import { practiceBasis } from '../../sources/table';
+import { customaryBasis } from '../customary';
 import { type Kept, pantryKgOf } from '../program/decide';
 import type { Prepared } from '../program/prepare';
 import { type Prices, pricesIn } from '../program/prices';
-import type { CostKind, DayCost, ProductCost } from '../request/dayPlan';
-import { PANTRY, type Wanted } from '../request/planInput';
+import type { DayCost } from '../request/dayPlan';
+import { PANTRY } from '../request/pantryItems';
+import type { Wanted } from '../request/planInput';
+import type { CostKind, ProductCost } from '../request/plannedProduct';
 import { amountOf } from '../request/stock';
 import type { EnergyUsed } from './energyUsed';
 import { shareMoney } from './shareMoney';
@@ -122,14 +126,10 @@ function ratesOf(
 /** What the rates of a cost rest on. */
 export function costBasis({ lines, perNet, perServing }: ProductCost): Basis[] {
   return [
-    { of: 'prices', kind: 'measured' },
-    ...(lines.some(({ what }) => what === JARS)
-      ? [{ of: 'ten uses of a jar in its life, where none are named', kind: 'common-practice' } as const]
-      : []),
-    ...(perNet?.estimated
-      ? [{ of: 'net weight for its cost, a litre in a jar as a kilogram', kind: 'common-practice' } as const]
-      : []),
-    ...(perServing?.customary ? [{ of: 'customary serving', kind: 'common-practice' } as const] : []),
+    { of: 'products[].cost', kind: 'measured', note: 'prices' },
+    ...(lines.some(({ what }) => what === JARS) ? [customaryBasis('jar-uses', 'products[].cost.lines')] : []),
+    ...(perNet?.estimated ? [customaryBasis('jar-density', 'products[].cost.perNet')] : []),
+    ...(perServing?.customary ? [practiceBasis('products[].cost.perServing', 'customary serving')] : []),
   ];
 }
 

@@ -7,7 +7,8 @@ import { spooned } from '../makes/recipe';
 import { type Kept, pantryKgOf } from '../program/decide';
 import type { Prepared } from '../program/prepare';
 import type { ToReady } from '../request/dayPlan';
-import { type Kitchen, PANTRY } from '../request/planInput';
+import { PANTRY } from '../request/pantryItems';
+import type { Kitchen } from '../request/planInput';
 import type { Stock } from '../request/stock';
 
 /** What must be at hand, and what of it the stock does not hold. */

@@ -1,3 +1,4 @@
+import type { Reason } from '../../sources/no';
 import type { Effort } from '../makes/effort';
 import type { Making } from '../makes/making';
 import { amountIn, type DayProgram, promised } from '../program/decisions';
@@ -13,38 +14,42 @@ export function whyNotMade(
   { capacity, request, program }: Pick<Prepared, 'capacity' | 'request' | 'program'>,
   found: Solved,
   effort: Effort,
-): string {
+): Reason {
   const { supplies, cook, canning, traysPerKg, freezeDry, madeOf, smallest = 1 } = activity;
   const { aim = 'most worth' } = request;
   const { worth, waste, cost } = weightsOf(aim);
   if (worth + waste === 0 && aim !== 'least cost')
-    return `no must asks for it, and each product takes time${cost > 0 ? ' or money' : ''}`;
-  if (activity.most === 0) return 'none of it is wanted';
+    return because('not-required', `nothing requires it, and it would take time${cost > 0 ? ' or money' : ''}`);
+  if (activity.most === 0) return because('not-wanted', '`most` of it is 0');
   const few = smallest > 1 ? `its smallest batch of ${smallest}` : `one ${unit} of it`;
-  if (madeOf === 'trimmings') return `too few trimmings, trays or minutes are left for ${few}`;
+  if (madeOf === 'trimmings')
+    return because('too-few-trimmings', `too few trimmings, trays or minutes are left for ${few}`);
   const units = supplies.reduce((sum, { lot, unitsPerKg }) => sum + unitsPerKg.low * (capacity.lots[lot] ?? 0), 0);
-  if (units < smallest) return `the fruit gives less than ${few}`;
+  if (units < smallest) return because('too-little-fruit', `the fruit gives less than ${few}`);
   const kgOfFew = smallest / Math.max(...supplies.map(({ unitsPerKg }) => unitsPerKg.low));
   if (cook !== undefined) {
     const largest = Math.max(0, ...capacity.pots);
-    if (largest === 0) return 'the kitchen has no pot to cook it in';
+    if (largest === 0) return because('no-pot', 'the kitchen has no pot to cook it in');
     const batchesOfFew = Math.ceil((kgOfFew * cook.litresPerKg) / largest);
     if (batchesOfFew * cook.minutes > capacity.minutes)
-      return `the pots are too small or the day too short to cook ${few}`;
+      return because('pots-too-small', `the pots are too small or the day too short to cook ${few}`);
   }
   if (canning?.canners.every(({ minutes }) => minutes > capacity.minutes - capacity.lead))
-    return 'the day is too short for one canner load of it';
-  if (kgOfFew * (traysPerKg ?? 0) > capacity.trays) return `the dryer's trays hold less than ${few}`;
+    return because('day-too-short', 'the day is too short for one canner load of it');
+  if (kgOfFew * (traysPerKg ?? 0) > capacity.trays)
+    return because('dryer-too-small', `the dryer's trays hold less than ${few}`);
   if (freezeDry !== undefined) {
     const { trays, iceKg, loads } = capacity.freezeDryer ?? { trays: 0, iceKg: 0, loads: 0 };
     if (kgOfFew * freezeDry.traysPerKg > trays * loads || kgOfFew * freezeDry.waterPerKg > iceKg * loads)
-      return `the freeze-dryer holds less than ${few}`;
+      return because('freeze-dryer-too-small', `the freeze-dryer holds less than ${few}`);
   }
   if (smallest > 1 && wouldMakeFewer(activity.product, program, found, effort))
-    return `the aim has use for some of it, but not for ${few}`;
-  if (aim === 'least cost') return 'it would not lower the cost of each jar or pack promised';
-  return 'the fruit, the stock and the hours do more for the aim elsewhere';
+    return because('smallest-batch', `the aim has use for some of it, but not for ${few}`);
+  if (aim === 'least cost') return because('not-cheaper', 'it would not lower the cost of each jar or pack promised');
+  return because('others-worth-more', 'the fruit, the stock and the hours are worth more in other products');
 }
+
+const because = (code: string, text: string): Reason => ({ code, text });
 
 /** Whether a plan without this one smallest batch would promise some of the product. */
 function wouldMakeFewer(product: number, program: DayProgram, found: Solved, effort: Effort): boolean {

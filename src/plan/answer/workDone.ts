@@ -1,8 +1,8 @@
 import { quantityIn } from '../../quantity/scale';
 import type { Kept } from '../program/decide';
 import type { Pot } from '../program/kitchen';
-import type { CannerLoad, HandsMinutes, PotWork } from '../request/dayPlan';
 import type { DaySchedule, ScheduledTask } from '../request/daySchedule';
+import type { CannerLoad, HandsMinutes, PotWork } from '../request/plannedProduct';
 import { batchesDone } from './energyUsed';
 
 /** What a schedule gives one product to do: its batches in each pot, its loads in each canner, minutes of hands. */

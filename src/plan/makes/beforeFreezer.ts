@@ -12,6 +12,7 @@ import { basisOf } from '../../sources/table';
 import { customary, customaryBasis } from '../customary';
 import { potsOf } from '../program/kitchen';
 import type { BlanchWater } from '../request/activity';
+import { standsBehind } from '../standsBehind';
 import { cooked, waterBoiled } from './energyTaken';
 import { type Day, massOf, volumeOf } from './making';
 
@@ -36,6 +37,7 @@ export interface PotBefore {
   readonly blanch?: BlanchWater;
 }
 interface Left {
+  readonly code: string;
   readonly left: string;
   readonly instead: string;
 }
@@ -49,7 +51,11 @@ interface Batch {
 
 const RAW: Before = { steps: [], basis: [], cautions: [] };
 const BLANCH_IN = { water: 'boiling water', steam: 'steam' } as const;
-const NO_POT: Left = { left: 'the kitchen has no pot to heat it in before it is frozen', instead: 'name a pot' };
+const NO_POT: Left = {
+  code: 'no-pot',
+  left: 'the kitchen has no pot to heat it in before it is frozen',
+  instead: 'name a pot',
+};
 
 /** What the largest pot blanches at once: the water for each pound, and the vegetable in it. */
 function batchIn(day: Day, leafy: boolean): Batch | undefined {
@@ -123,9 +129,8 @@ function blanch(
     ],
     pot,
     basis: joinBasis(
-      ...timed.map(({ answer }) => answer.basis),
-      [basisOf(rule('blanch-return-to-boil'), 'return to the boil')],
-      water.basis,
+      standsBehind('products[].steps', ...timed.map(({ answer }) => answer.basis), water.basis),
+      [basisOf(rule('blanch-return-to-boil'), 'products[].pots.minutesEach', 'return to the boil')],
       pot.basis,
     ),
     cautions: joinCautions(...timed.map(({ answer }) => answer.cautions)),
@@ -149,7 +154,10 @@ function potOf(
     heat,
     hold,
     blanch: { minutes: boiled.minutes, energy: boiled.kWh },
-    basis: joinBasis(basis, boiled.basis, inWater ? [] : [customaryBasis('steaming-water', 'energy')]),
+    basis: joinBasis(
+      standsBehind('products[].energy', basis, boiled.basis),
+      inWater ? [] : [customaryBasis('steaming-water', 'products[].energy')],
+    ),
   };
 }
 
@@ -176,7 +184,7 @@ function packedDry(food: string): Before {
         : [
             `Sprinkle ${formatQuantity(acid.perQuart)} of ascorbic acid${water} over each quart${steam === undefined ? '' : `, or steam the pieces for ${span(steam)} and cool them`}.`,
           ],
-    basis,
+    basis: standsBehind('products[].steps', basis),
     cautions,
   };
 }
@@ -198,9 +206,11 @@ function cookedTender(
     heat: byEnds(heat, waterBoiled(kitchen, water).kWh, (food, more) => food + more),
     hold,
     basis: joinBasis(
-      basis,
-      [customaryBasis('water-to-cook-in', 'energy')],
-      own !== undefined || printed.length > 0 ? [] : [customaryBasis('cook-before-freezing', 'pots.minutesEach')],
+      standsBehind('products[].energy', basis),
+      [customaryBasis('water-to-cook-in', 'products[].energy')],
+      own !== undefined || printed.length > 0
+        ? []
+        : [customaryBasis('cook-before-freezing', 'products[].pots.minutesEach')],
     ),
   };
 }
@@ -220,6 +230,7 @@ export function before(
       return blanch(day, found.food, found.rows, undefined);
     case 'not printed for this cut':
       return {
+        code: 'no-blanching-time-for-cut',
         left: `these tables hold no blanching time for ${food} in this cut${form === undefined ? '' : ` (${form})`}, and it is not frozen raw`,
         instead: insteadOfCut(found.printed.filter((cut) => cut !== '')),
       };
@@ -233,13 +244,14 @@ export function before(
       return {
         steps: [`${answer.reason} ${answer.instead}`],
         ...(pot === undefined ? {} : { pot }),
-        basis: joinBasis(basis, pot?.basis ?? []),
+        basis: joinBasis(standsBehind('products[].steps', basis), pot?.basis ?? []),
         cautions,
       };
     }
     case 'not in these tables':
       if (FRUITS.has(food)) return { ...RAW, cautions: [freezingCaution('fruit-not-in-tables')] };
       return {
+        code: 'no-blanching-time',
         left: `these tables hold no blanching time for ${food}, and it is not frozen raw`,
         instead: 'can or dry it, or freeze it outside the plan by a published time',
       };

@@ -23,6 +23,13 @@ export interface Runnable {
   readonly loadMinutes: Range<number>;
 }
 
+/** Why no canner here can run a process, and what to do instead. */
+interface Refused {
+  readonly code: string;
+  readonly reason: string;
+  readonly instead: string;
+}
+
 /** Water in a canner where the kitchen names none. */
 const waterIn = (method: Method): Quantity<'volume'> => ({ value: customary(CANNERS[method]), unit: 'quart' });
 const CANNERS: Readonly<Record<Method, string>> = {
@@ -52,21 +59,22 @@ export function runnable(
   food: string,
   form: string | undefined,
   jar: string,
-): Runnable | { reason: string; instead: string } {
+): Runnable | Refused {
   const { kitchen } = day.request;
   const canners = (kitchen.canners ?? []).flatMap((canner) => Array.from({ length: canner.count ?? 1 }, () => canner));
   const methods = [
     ...new Set<Method>(wanted.method === undefined ? canners.map(({ method }) => method) : [wanted.method]),
   ];
-  if (methods.length === 0) return { reason: 'the kitchen has no canner', instead: 'freeze or dry it' };
-  let refused: { reason: string; instead: string } | undefined;
+  if (methods.length === 0)
+    return { code: 'no-canner', reason: 'the kitchen has no canner', instead: 'freeze or dry it' };
+  let refused: Refused | undefined;
   for (const method of methods) {
     const question: TestedProcessInput = { food, form, pack: wanted.pack, jar, method, elevation: kitchen.elevation };
     const process = testedProcess(question);
     if (!process.tested) {
       const [first, second = first] = process.instead.map(({ text }) => text);
       const instead = first === second ? first : `${first}, or ${second}`;
-      refused ??= { reason: process.reason.text, instead: instead ?? 'freeze it' };
+      refused ??= { code: 'no-tested-process', reason: process.reason.text, instead: instead ?? 'freeze it' };
       continue;
     }
     const able = canners.flatMap((canner, index) => {
@@ -105,11 +113,12 @@ export function runnable(
     const [first] = able;
     if (first !== undefined) return { process, canners: able, loadMinutes: first.range, basis: first.basis };
     refused ??= {
+      code: 'no-canner-for-jar',
       reason: `no ${method} canner here holds ${jar} jars`,
       instead: 'name a canner that does, or use another jar',
     };
   }
-  return refused as { reason: string; instead: string };
+  return refused as Refused;
 }
 
 export function jarsDescribed(

@@ -9,6 +9,7 @@ import { customary } from '../customary';
 import { hoursByConstant, learnedFigure } from '../request/learned';
 import type { Wanted } from '../request/planInput';
 import { BAGS } from '../request/stock';
+import { standsBehind } from '../standsBehind';
 import { BAG, driedRange, dryerAt, leftAt, lotsAs, perUnitKg, richest, trayEnergy } from './dryingLots';
 import { dried, taking } from './energyTaken';
 import {
@@ -27,7 +28,7 @@ import {
 /** Pieces in the dryer: trays, the weight to stop at, hours and dryness test. */
 export function makeDried(day: Day, wanted: Wanted, product: number, trade: string): Made {
   const { dryer } = day.request.kitchen;
-  if (dryer === undefined) return leftOut(wanted, 'the kitchen has no dryer', 'can or freeze it');
+  if (dryer === undefined) return leftOut(wanted, 'no-dryer', 'the kitchen has no dryer', 'can or freeze it');
   const { form = 'slices', size = BAG } = wanted;
   const guide = within(product, () => dryingGuide({ food: trade, form }));
   if (!guide.known) return leftOutBy(wanted, guide);
@@ -38,6 +39,7 @@ export function makeDried(day: Day, wanted: Wanted, product: number, trade: stri
     const written = `${tenths(hours.low.value)} to ${tenths(hours.high.value)} ${hours.low.unit}`;
     return leftOut(
       wanted,
+      'dries-too-long',
       `it dries for ${written}, longer than the dryer may run`,
       'cut it thinner, or dry it another day',
     );
@@ -87,13 +89,13 @@ export function makeDried(day: Day, wanted: Wanted, product: number, trade: stri
           'When dry, cool, pack loosely in jars for a week or more and shake daily; if moisture shows on the glass, dry again.',
         ],
         basis: joinBasis(
-          guide.basis,
-          hoursBasis,
-          tray.basis,
-          stop.basis,
-          energy.basis,
-          basis,
-          ...lots.yields.map((given) => given.basis),
+          standsBehind('products[].trays', guide.basis),
+          standsBehind('products[].trays.hours', hoursBasis),
+          standsBehind('products[].trays.perTray', tray.basis),
+          standsBehind('products[].trays.stopWeight', stop.basis),
+          standsBehind('products[].energy', energy.basis),
+          standsBehind('products[].trays.dried', basis),
+          standsBehind('products[].ready', ...lots.yields.map((given) => given.basis)),
           workBasis,
         ),
         cautions: joinCautions([planCaution('dry-the-same-day')], guide.cautions, tray.cautions, stop.cautions),

@@ -8,7 +8,8 @@ import { byEnds, mapRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import { type Basis, joinBasis } from '../../sources/basis';
-import { customary } from '../customary';
+import { practiceBasis } from '../../sources/table';
+import { customary, customaryBasis } from '../customary';
 import type { Supply } from '../request/activity';
 import type { Kitchen } from '../request/planInput';
 
@@ -31,7 +32,7 @@ const KG: Quantity<'mass'> = { value: 1, unit: 'kg' };
 /** Food as it comes to the stove or into the freezer, and as it is kept there. */
 const ROOM: Quantity<'temperature'> = { value: customary('room-temperature'), unit: 'degC' };
 const FREEZER: Quantity<'temperature'> = { value: customary('freezer-temperature'), unit: 'degC' };
-const ROOM_BASIS: Basis = { of: 'food at 20 degC before it is heated or frozen', kind: 'common-practice' };
+const ROOM_BASIS: Basis = customaryBasis('room-temperature', 'products[].energy');
 
 /** A kg of food heated to the boil. */
 export function heatedUp({ elevation }: Kitchen): Taken {
@@ -128,7 +129,7 @@ function tray(power: Quantity<'power'>, hours: Range<Quantity<'time'>>, trays: n
   const { basis } = applianceEnergy({ power, time: hours.likely });
   return {
     perTray: kWh,
-    basis: [...basis, { of: 'a tray takes its share of the energy of a full machine', kind: 'common-practice' }],
+    basis: [...basis, practiceBasis('products[].energy', 'a tray takes its share of the energy of a full machine')],
   };
 }
 

@@ -5,6 +5,7 @@ import type { Range } from '../../quantity/types';
 import { joinBasis, joinCautions } from '../../sources/basis';
 import type { Wanted } from '../request/planInput';
 import { BAGS } from '../request/stock';
+import { standsBehind } from '../standsBehind';
 import { BAG, driedRange, lotsAs, perUnitKg, richest, trayEnergy } from './dryingLots';
 import { freezeDried, likelyBetween, taking } from './energyTaken';
 import { commonOf, type Day, leftOut, type Made, massOf, massRange, nameOf, waterOf, within } from './making';
@@ -12,7 +13,8 @@ import { commonOf, type Day, leftOut, type Made, massOf, massRange, nameOf, wate
 /** Pieces in the freeze-dryer, against its trays and the ice it can hold. */
 export function makeFreezeDried(day: Day, wanted: Wanted, product: number, trade: string): Made {
   const { freezeDryer } = day.request.kitchen;
-  if (freezeDryer === undefined) return leftOut(wanted, 'the kitchen has no freeze-dryer', 'dry or freeze it');
+  if (freezeDryer === undefined)
+    return leftOut(wanted, 'no-freeze-dryer', 'the kitchen has no freeze-dryer', 'dry or freeze it');
   const { form = 'slices', size = BAG } = wanted;
   const { water, basis } = waterOf(day, trade);
   const trayArea = quantityIn<'area'>(
@@ -69,7 +71,13 @@ export function makeFreezeDried(day: Day, wanted: Wanted, product: number, trade
       steps: [
         'Spread one layer on each tray. Weigh the trays when they come out, dry them two more hours, and weigh again: go on until two weighings agree.',
       ],
-      basis: joinBasis(load.basis, basis, ...lots.yields.map((given) => given.basis), energy.basis, workBasis),
+      basis: joinBasis(
+        standsBehind('products[].trays', load.basis),
+        standsBehind('products[].trays.dried', basis),
+        standsBehind('products[].ready', ...lots.yields.map((given) => given.basis)),
+        standsBehind('products[].energy', energy.basis),
+        workBasis,
+      ),
       cautions: joinCautions(load.cautions, ...lots.yields.map(({ cautions }) => cautions)),
     }),
   };

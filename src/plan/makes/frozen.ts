@@ -9,6 +9,7 @@ import { customary } from '../customary';
 import type { Cook } from '../request/activity';
 import type { Wanted } from '../request/planInput';
 import { BAGS, FREEZER_LOAD, FREEZER_ROOM } from '../request/stock';
+import { standsBehind } from '../standsBehind';
 import { before, type PotBefore } from './beforeFreezer';
 import { frozen, taking } from './energyTaken';
 import {
@@ -41,10 +42,10 @@ function roomOf(food: string, form: string, mass: Quantity<'mass'>): VolumeOfMas
 /** Dry packs for the freezer: pieces without sugar or liquid, by weight. */
 export function makeFrozen(day: Day, wanted: Wanted, product: number, trade: string): Made {
   const { freezer } = day.request.kitchen;
-  if (freezer === undefined) return leftOut(wanted, 'the kitchen has no freezer room', 'can or dry it');
+  if (freezer === undefined) return leftOut(wanted, 'no-freezer', 'the kitchen has no freezer room', 'can or dry it');
   const { form = 'slices', size = PACK } = wanted;
   const first = before(day, trade, wanted.form, wanted.cook && valueIn(wanted.cook, 'min'));
-  if ('left' in first) return leftOut(wanted, first.left, first.instead);
+  if ('left' in first) return leftOut(wanted, first.code, first.left, first.instead);
   const sizeKg = valueIn(size, 'kg');
   const energy = frozen(waterOf(day, trade).water);
   const yields: LotYield[] = [];
@@ -91,11 +92,11 @@ export function makeFrozen(day: Day, wanted: Wanted, product: number, trade: str
         'Freeze pieces loose on trays first, then pack tightly, press out the air, seal and mark with the date.',
       ],
       basis: joinBasis(
-        room.basis,
-        head.basis,
+        standsBehind('products[].packs.room', room.basis),
+        standsBehind('products[].packs.headspace', head.basis),
         first.basis,
-        ...yields.map((given) => given.basis),
-        energy.basis,
+        standsBehind('products[].ready', ...yields.map((given) => given.basis)),
+        standsBehind('products[].energy', energy.basis),
         workBasis,
       ),
       cautions: joinCautions(head.cautions, first.cautions, ...yields.map(({ cautions }) => cautions)),

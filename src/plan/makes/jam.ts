@@ -6,11 +6,12 @@ import type { Quantity, Range } from '../../quantity/types';
 import { sucroseDensity } from '../../solution/sucroseDensity';
 import { joinBasis, joinCautions } from '../../sources/basis';
 import { sugarCaution } from '../../sugar/cautions';
-import type { PrintedJam } from '../../sugar/jamRecipe';
+import type { PrintedJam } from '../../sugar/jamRecipes';
 import { planCaution } from '../cautions';
 import { customary } from '../customary';
 import type { Activity } from '../request/activity';
 import type { Wanted } from '../request/planInput';
+import { standsBehind } from '../standsBehind';
 import { canningOf, hasJars, jarAndLid, jarsDescribed, runnable } from './canner';
 import { boiledOff, heatedUp, taking } from './energyTaken';
 import { type Batch, batchOf, printedFor, roomFor } from './jamBatch';
@@ -35,15 +36,15 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
   const { jar = 'half-pint' } = wanted;
   const { kitchen } = day.request;
   if (!hasJars(kitchen, jar))
-    return leftOut(wanted, `no ${jar} jars are in stock`, 'name the jars you have, or another size');
+    return leftOut(wanted, 'no-jars', `no ${jar} jars are in stock`, 'name the jars you have, or another size');
   const printed = printedFor(day, wanted, trade);
-  if ('reason' in printed) return leftOut(wanted, printed.reason, printed.instead);
+  if ('reason' in printed) return leftOut(wanted, printed.code, printed.reason, printed.instead);
   const run = within(product, () => runnable(day, { ...wanted, pack: undefined }, `${trade} jam`, undefined, jar));
-  if ('reason' in run) return leftOut(wanted, run.reason, run.instead);
+  if ('reason' in run) return leftOut(wanted, run.code, run.reason, run.instead);
   const { process } = run;
   const batch = batchOf(printed, trade, process.jar);
   const noRoom = roomFor(day, batch, run.canners, process.jar);
-  if (noRoom !== undefined) return leftOut(wanted, noRoom.reason, noRoom.instead);
+  if (noRoom !== undefined) return leftOut(wanted, noRoom.code, noRoom.reason, noRoom.instead);
   const canners = run.canners.flatMap((canner) =>
     canner.jars < batch.jars.high ? [] : [{ ...canner, jars: batch.jars.high }],
   );
@@ -94,12 +95,11 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
       cookMinutes: times.cook as number,
       steps: [...recipe.steps, ...jamSteps(day, batch, process.headspace)],
       basis: joinBasis(
-        batch.basis,
-        recipe.basis,
-        ...yields.map((given) => given.basis),
-        run.basis,
-        heat.basis,
-        boil.basis,
+        standsBehind('products[].recipe', batch.basis),
+        standsBehind('products[].steps', recipe.basis),
+        standsBehind('products[].ready', ...yields.map((given) => given.basis)),
+        standsBehind('products[].jars', run.basis),
+        standsBehind('products[].energy', heat.basis, boil.basis),
         workBasis,
       ),
       cautions: joinCautions(

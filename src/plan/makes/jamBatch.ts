@@ -5,10 +5,11 @@ import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import { type Basis, joinBasis } from '../../sources/basis';
 import { basisOf } from '../../sources/table';
-import { foodsOfJams, type PrintedJam, printedJams } from '../../sugar/jamRecipe';
-import { customary } from '../customary';
+import { foodsOfJams, type PrintedJam, printedJams } from '../../sugar/jamRecipes';
+import { customary, customaryBasis } from '../customary';
 import { potsOf } from '../program/kitchen';
-import type { PantryItem, Wanted } from '../request/planInput';
+import type { PantryItem } from '../request/pantryItems';
+import type { Wanted } from '../request/planInput';
 import type { Day } from './making';
 import { kgOfMeasure } from './pantry';
 import { sugarCupKg } from './syrupForJars';
@@ -29,6 +30,7 @@ export interface Batch {
 
 /** Why a jam is not made, with what to do instead. */
 export interface NoJam {
+  readonly code: string;
   readonly reason: string;
   readonly instead: string;
 }
@@ -38,6 +40,7 @@ export function printedFor({ request }: Day, wanted: Wanted, trade: string): Pri
   const all = printedJams(trade);
   if (all.length === 0) {
     return {
+      code: 'no-recipe',
       reason: `these tables hold no printed recipe for ${trade} jam, and jam is canned by a printed recipe only: its acid, pectin and sugar belong to the process`,
       instead: `freeze or dry the fruit; jam recipes are held for ${foodsOfJams().join(', ')}`,
     };
@@ -51,6 +54,7 @@ export function printedFor({ request }: Day, wanted: Wanted, trade: string): Pri
   const recipe = fit.find(({ pectin }) => pectin !== 'none' && atHand.has(PECTIN_ITEMS[pectin])) ?? fit[0];
   if (recipe === undefined) {
     return {
+      code: 'no-recipe-for-pectin',
       reason: `these tables hold no printed recipe for ${trade} jam with ${pectinWords(kind ?? (wanted.pectin === true ? 'added' : 'none'))}`,
       instead: `ask for ${all.map(({ pectin }) => `pectin: "${pectin}"`).join(' or ')}`,
     };
@@ -58,6 +62,7 @@ export function printedFor({ request }: Day, wanted: Wanted, trade: string): Pri
   const own = (['sugarToFruit', 'finishSolids', 'pectinGrade'] as const).filter((field) => wanted[field] !== undefined);
   if (own.length > 0) {
     return {
+      code: 'recipe-changed',
       reason: `\`${own.join('`, `')}\` would change the printed recipe, and the process holds for that recipe only: ${proportions(recipe)}; these tables hold no recipe for ${trade} jam with another share of sugar`,
       instead: `leave \`${own.join('`, `')}\` off for the printed recipe, or freeze or dry the fruit`,
     };
@@ -112,8 +117,8 @@ export function batchOf(printed: PrintedJam, trade: string, jar: string): Batch 
     },
     pantry,
     basis: joinBasis(
-      [basisOf(printed, 'recipe')],
-      weighed?.basis ?? [{ of: 'a litre of crushed fruit as a kilogram', kind: 'common-practice' }],
+      [basisOf(printed, 'products[].recipe', 'the printed recipe')],
+      weighed?.basis ?? [customaryBasis('pot-density', 'products[].recipe')],
       lemon?.basis ?? [],
     ),
   };
@@ -132,12 +137,14 @@ export function roomFor(
       rounding: 'up',
     });
     return {
+      code: 'no-pot-for-batch',
       reason: `no pot here holds one batch, which needs ${need} with the room to foam, and a printed recipe is cooked whole`,
       instead: 'name a larger pot, or freeze the fruit',
     };
   }
   if (batch.jars.low === 0 || Math.max(0, ...canners.map(({ jars }) => jars)) < batch.jars.high) {
     return {
+      code: 'no-canner-for-batch',
       reason: `no canner here holds the ${batch.jars.high} ${jar} jars of one batch at once`,
       instead: 'use a canner that does, or another jar',
     };

@@ -2,7 +2,7 @@ import { formatQuantity } from '../../quantity/formatQuantity';
 import { valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import { gelTemperature } from '../../sugar/gelTemperature';
-import type { Ingredient } from '../request/dayPlan';
+import type { Ingredient } from '../request/plannedProduct';
 import { type Batch, between } from './jamBatch';
 import { PART_FILLED } from './jars';
 import { type Day, type Decided, headspaceText, massOf, volumeOf } from './making';

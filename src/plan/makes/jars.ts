@@ -6,9 +6,10 @@ import type { Quantity, Range } from '../../quantity/types';
 import { type Basis, joinBasis, joinCautions } from '../../sources/basis';
 import { customary } from '../customary';
 import type { Supply } from '../request/activity';
-import type { Ingredient } from '../request/dayPlan';
 import { learnedFigure } from '../request/learned';
 import type { Wanted } from '../request/planInput';
+import type { Ingredient } from '../request/plannedProduct';
+import { standsBehind } from '../standsBehind';
 import { canningOf, hasJars, jarAndLid, jarsDescribed, runnable } from './canner';
 import { type Cooking, cooked, taking } from './energyTaken';
 import {
@@ -35,17 +36,18 @@ import { type SyrupForJars, syrupForJars } from './syrupForJars';
 /** Fruit or vegetables in jars: pieces, sauce, juice, butter, with a tested process. */
 export function makeJars(day: Day, wanted: Wanted, product: number, trade: string): Made {
   const { jar, form } = wanted;
-  if (jar === undefined) return leftOut(wanted, 'no jar size was named', 'name one, such as "pint"');
+  if (jar === undefined) return leftOut(wanted, 'no-jar-size', 'no jar size was named', 'name one, such as "pint"');
   if (!hasJars(day.request.kitchen, jar))
-    return leftOut(wanted, `no ${jar} jars are in stock`, 'name the jars you have, or another size');
+    return leftOut(wanted, 'no-jars', `no ${jar} jars are in stock`, 'name the jars you have, or another size');
   const run = within(product, () => runnable(day, wanted, trade, form, jar));
-  if ('reason' in run) return leftOut(wanted, run.reason, run.instead);
+  if ('reason' in run) return leftOut(wanted, run.code, run.reason, run.instead);
   const { process } = run;
   const recipe = recipeFor(process, trade);
   const acid = acidOfJar(day, process);
   if (recipe === undefined || acidIsMissing(process, recipe, acid)) {
     return leftOut(
       wanted,
+      'no-recipe',
       `these tables hold no printed recipe for ${process.food} (${process.form}): what else goes into the jars, and how they are filled, is not known`,
       'freeze or dry it, or can it in a form whose recipe these tables hold, such as pieces',
     );
@@ -97,14 +99,11 @@ export function makeJars(day: Day, wanted: Wanted, product: number, trade: strin
       ...(cooking === undefined ? {} : { cookMinutes: cooking.minutes }),
       steps: [...recipe.steps, ...jarSteps(day, process, recipe, syrup !== undefined)],
       basis: joinBasis(
-        need.basis,
-        recipe.basis,
-        learned === undefined ? [] : [learned.basis],
-        ...given.map(({ basis }) => basis),
-        run.basis,
-        cooking?.basis ?? [],
-        syrup?.basis ?? [],
-        acid?.basis ?? [],
+        standsBehind('products[].units', need.basis, learned === undefined ? [] : [learned.basis]),
+        standsBehind('products[].recipe', recipe.basis, syrup?.basis ?? [], acid?.basis ?? []),
+        standsBehind('products[].ready', ...given.map(({ basis }) => basis)),
+        standsBehind('products[].jars', run.basis),
+        standsBehind('products[].energy', cooking?.basis ?? []),
         workBasis,
       ),
       cautions: joinCautions(process.cautions, need.cautions, ...given.map(({ cautions }) => cautions)),

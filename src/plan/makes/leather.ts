@@ -4,8 +4,9 @@ import { scaleRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import { joinBasis, joinCautions } from '../../sources/basis';
-import type { Ingredient, TrayWork } from '../request/dayPlan';
 import type { Wanted } from '../request/planInput';
+import type { Ingredient, TrayWork } from '../request/plannedProduct';
+import { standsBehind } from '../standsBehind';
 import { dryerAt, lotsAs, perUnitKg, richest, trayEnergy } from './dryingLots';
 import { cooked, dried, likelyBetween, taking } from './energyTaken';
 import {
@@ -26,7 +27,7 @@ import { kgOfMeasure } from './pantry';
 /** Puree spread on sheets; a unit is one sheet on one tray. */
 export function makeLeather(day: Day, wanted: Wanted, product: number, trade: string): Made {
   const { dryer } = day.request.kitchen;
-  if (dryer === undefined) return leftOut(wanted, 'the kitchen has no dryer', 'can or freeze it');
+  if (dryer === undefined) return leftOut(wanted, 'no-dryer', 'the kitchen has no dryer', 'can or freeze it');
   const form = wanted.form ?? 'puree';
   const { water, basis } = waterOf(day, trade);
   const sheet = within(product, () =>
@@ -40,7 +41,12 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
   );
   if (!sheet.known) return leftOutBy(wanted, sheet);
   if (sheet.hours === undefined) {
-    return leftOut(wanted, 'these tables print no hours for leather that thick', 'spread it 1/4 in deep or less');
+    return leftOut(
+      wanted,
+      'no-hours',
+      'these tables print no hours for leather that thick',
+      'spread it 1/4 in deep or less',
+    );
   }
   const sheetKg = valueIn(sheet.massPerSheet, 'kg');
   const lots = lotsAs(day, trade, form, { low: 1, likely: 1, high: 1 }, sheetKg, product);
@@ -82,12 +88,11 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
         `Spread ${formatQuantity(volumeOf(day, sheet.volumePerSheet))} of puree on each lined tray, ${formatQuantity(sheet.thickness)} deep and thicker at the edges.`,
       ],
       basis: joinBasis(
-        sheet.basis,
-        basis,
-        ...lots.yields.map((given) => given.basis),
-        cooking.basis,
-        energy.basis,
-        lemon.basis,
+        standsBehind('products[].trays', sheet.basis),
+        standsBehind('products[].trays.dried', basis),
+        standsBehind('products[].ready', ...lots.yields.map((given) => given.basis)),
+        standsBehind('products[].energy', cooking.basis, energy.basis),
+        standsBehind('products[].recipe', lemon.basis),
         workBasis,
       ),
       cautions: joinCautions(sheet.cautions, ...lots.yields.map(({ cautions }) => cautions)),

@@ -1,6 +1,7 @@
 import { atPath, joinPath, StillroomError } from '../../errors/StillroomError';
 import { type Composition, composition } from '../../produce/composition/composition';
 import { readyFromRaw } from '../../produce/yields/readyFromRaw';
+import { BOILED_OFF } from '../../produce/yields/share';
 import { formatQuantity } from '../../quantity/formatQuantity';
 import { mapRange, turnRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
@@ -9,9 +10,11 @@ import type { Unit } from '../../quantity/units';
 import type { Basis, Caution } from '../../sources/basis';
 import type { NotKnown } from '../../sources/no';
 import type { Activity, Supply } from '../request/activity';
-import type { Ingredient, JarWork, LeftOut, PackWork, TrayWork } from '../request/dayPlan';
+import type { LeftOut } from '../request/dayPlan';
 import { type Learned, learnedFigure } from '../request/learned';
 import type { Lot, PlanRequest, Wanted } from '../request/planInput';
+import type { Ingredient, JarWork, PackWork, TrayWork } from '../request/plannedProduct';
+import { standsBehind } from '../standsBehind';
 import { LIFT_A_JAR, WORK_BASIS, type WorkTimes, workTimes } from './work';
 
 /** A lot with its produce by its trade name. */
@@ -71,15 +74,15 @@ export type JarsDescribed = Omit<JarWork, 'loads'>;
 export type Made = Making | LeftOut;
 export const isMaking = (made: Made): made is Making => 'activity' in made;
 
-export const leftOut = (wanted: Wanted, reason: string, instead: string): LeftOut => ({
+export const leftOut = (wanted: Wanted, code: string, text: string, instead: string): LeftOut => ({
   product: nameOf(wanted),
-  reason,
-  instead,
+  reason: { code, text },
+  instead: [{ text: instead }],
 });
 
 /** The same for a no of another module. */
 export const leftOutBy = (wanted: Wanted, { reason, instead }: NotKnown): LeftOut =>
-  leftOut(wanted, reason.text, instead.map(({ text }) => text).join(', or '));
+  leftOut(wanted, reason.code, reason.text, instead.map(({ text }) => text).join(', or '));
 
 /** What a product is called on the sheet. */
 export function nameOf({ name, make, from, form, jar }: Wanted, trade = from): string {
@@ -120,7 +123,7 @@ export function yieldFromLot(day: Day, lot: KnownLot, form: string): LotYield {
     own === undefined ? published : readyFromRaw({ produce: lot.trade, form, raw: KG, measured: { ratio: own } });
   const lost = published.parts.reduce((sum, part) => sum + part.mass.value, 0);
   const water = published.parts
-    .filter(({ what }) => what.includes('water'))
+    .filter(({ what }) => what === BOILED_OFF)
     .reduce((sum, part) => sum + part.mass.value, 0);
   const usable = lost === 0 ? 0 : (lost - water) / lost;
   // a weighing of the lot itself says more than earlier batches do
@@ -183,7 +186,7 @@ export function commonOf(
     handsPerKg: (wanted.minutesPerPound ?? learned?.figure.high ?? times.perPound) * POUNDS_PER_KG,
     handsPerUnit: (wanted.minutesPerUnit ?? times.perUnit) + (isCanned(wanted) ? LIFT_A_JAR : 0),
     times: wanted.cook === undefined ? times : { ...times, cook: valueIn(wanted.cook, 'min') },
-    workBasis: [WORK_BASIS, ...(learned === undefined ? [] : [learned.basis])],
+    workBasis: [WORK_BASIS, ...standsBehind('products[].handsMinutes', learned === undefined ? [] : [learned.basis])],
   };
 }
 

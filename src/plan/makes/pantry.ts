@@ -4,8 +4,8 @@ import { massFromVolume } from '../../produce/weights/massFromVolume';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import type { Basis } from '../../sources/basis';
-import { asTable, type Sourced } from '../../sources/table';
-import { PANTRY, type PantryItem } from '../request/planInput';
+import { asTable, practiceBasis, type Sourced } from '../../sources/table';
+import { PANTRY, type PantryItem } from '../request/pantryItems';
 import { type Day, massOf } from './making';
 
 interface PantryRow extends Sourced {
@@ -33,7 +33,7 @@ export function kgOfMeasure(
   if (gramsPerCup !== undefined) {
     return {
       kg: (valueIn(volume, 'cup') * gramsPerCup) / 1000,
-      basis: [{ of: `weight of a measure of ${item}`, kind: 'common-practice' }],
+      basis: [practiceBasis('products[].recipe', `weight of a measure of ${item}`)],
     };
   }
   const { mass, basis } = massFromVolume({ food: weighedAs, ...(form === undefined ? {} : { form }), volume });

@@ -9,7 +9,7 @@ import type { Basis } from '../../sources/basis';
 import { asTable, basisOf, type Sourced } from '../../sources/table';
 import { readJar } from '../../words/jar';
 import type { Activity } from '../request/activity';
-import type { Ingredient, IngredientRole } from '../request/dayPlan';
+import type { Ingredient, IngredientRole } from '../request/plannedProduct';
 import { type Day, type Decided, massOf, volumeOf } from './making';
 import { kgOfMeasure, pantryItem } from './pantry';
 
@@ -86,7 +86,7 @@ function printed(row: RecipeRow, pack: string): PrintedRecipe {
     steps: stepRows
       .filter((step) => step.recipe === row.recipe && (step.pack ?? pack) === pack)
       .map((step) => stepText(step)),
-    basis: [basisOf(row, 'recipe')],
+    basis: [basisOf(row, 'products[].recipe', 'the printed recipe')],
   };
 }
 

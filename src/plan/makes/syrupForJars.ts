@@ -2,8 +2,8 @@ import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import type { Basis } from '../../sources/basis';
 import { basisOf } from '../../sources/table';
+import { canningSyrup, type SyrupStrength } from '../../sugar/printedSyrups';
 import { cupOf } from '../../sugar/sweeteners';
-import { canningSyrup, type SyrupStrength } from '../../sugar/syrup';
 import { readJar } from '../../words/jar';
 
 /** A cup of granulated sugar, kg. */
@@ -35,7 +35,11 @@ export function syrupForJars(strength: SyrupStrength, jar: string): SyrupForJars
     water: (jars) => quantityIn<'volume'>(cups(water, jars), 'cup', 'cup'),
     sugarKg: (jars) => cups(sugar, jars) * sugarCupKg(),
     basis: [
-      basisOf(row, `${strength} syrup for a load of ${byQuarts ? '7 quarts' : '9 pints'}, shared out by the jar`),
+      basisOf(
+        row,
+        'products[].recipe',
+        `${strength} syrup for a load of ${byQuarts ? '7 quarts' : '9 pints'}, shared out by the jar`,
+      ),
     ],
   };
 }

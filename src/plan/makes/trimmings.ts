@@ -6,10 +6,11 @@ import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import type { Unit } from '../../quantity/units';
 import { type Basis, joinBasis } from '../../sources/basis';
-import { asTable, type Practice } from '../../sources/table';
+import { asTable, type Practice, practiceBasis } from '../../sources/table';
 import { planCaution } from '../cautions';
-import { customary, customaryRange } from '../customary';
+import { customary, customaryBasis, customaryRange } from '../customary';
 import type { Wanted } from '../request/planInput';
+import { standsBehind } from '../standsBehind';
 import { cooked, dried, taking } from './energyTaken';
 import {
   commonOf,
@@ -44,7 +45,8 @@ const WHOLE = {
 /** Powder from peels and trimmings, dried until they snap. */
 export function makePowder(day: Day, wanted: Wanted, product: number, trade: string): Made {
   const { dryer } = day.request.kitchen;
-  if (dryer === undefined) return leftOut(wanted, 'the kitchen has no dryer', 'use the trimmings for stock');
+  if (dryer === undefined)
+    return leftOut(wanted, 'no-dryer', 'the kitchen has no dryer', 'use the trimmings for stock');
   const { size = POWDER_JAR } = wanted;
   const { water, basis } = waterOf(day, trade);
   const ground = within(product, () =>
@@ -92,10 +94,13 @@ export function makePowder(day: Day, wanted: Wanted, product: number, trade: str
         test: 'snaps and shatters when cold',
       },
       steps: ['Dry until the peels snap when cold, grind, sift, and jar at once with as little air as you can.'],
-      basis: joinBasis(ground.basis, tray.basis, basis, energy.basis, [
-        { of: 'hours that peels dry', kind: 'common-practice' },
-        ...workBasis,
-      ]),
+      basis: joinBasis(
+        standsBehind('products[].trays.dried', ground.basis, basis),
+        standsBehind('products[].trays.perTray', tray.basis),
+        standsBehind('products[].energy', energy.basis),
+        [customaryBasis('peels-dry', 'products[].trays.hours')],
+        workBasis,
+      ),
       cautions: ground.cautions,
     }),
   };
@@ -145,8 +150,8 @@ export function makeSteeped(day: Day, wanted: Wanted, product: number, trade: st
   });
   const sugarKg = how.sugar === undefined ? 0 : valueIn(how.sugar, 'cup') * sugarCupKg();
   const basis: Basis[] = [
-    { of: `trimmings and water for a quart of ${make}`, kind: 'common-practice' },
-    ...(cooking?.basis ?? []),
+    practiceBasis('products[].recipe', `trimmings and water for a quart of ${make}`),
+    ...standsBehind('products[].energy', cooking?.basis ?? []),
     ...workBasis,
   ];
   const cook = cooking && {

@@ -1,7 +1,7 @@
 import timesJson from '../../../data/plan/work-times.json';
 import { MINUTES_A_JAR } from '../../process/loadTimeline';
 import type { Basis } from '../../sources/basis';
-import { asTable, type Practice } from '../../sources/table';
+import { asTable, type Practice, practiceBasis } from '../../sources/table';
 import type { Make } from '../request/planInput';
 
 /**
@@ -42,4 +42,4 @@ export function workTimes(make: Make, form: string | undefined, pack: string | u
   return { perPound, perUnit, cook, ...(stir === undefined ? {} : { stir }) };
 }
 
-export const WORK_BASIS: Basis = { of: 'minutes of work and of cooking', kind: 'common-practice' };
+export const WORK_BASIS: Basis = practiceBasis('products[].handsMinutes', 'minutes of work and of cooking');

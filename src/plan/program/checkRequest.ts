@@ -1,7 +1,8 @@
 import { fail } from '../../errors/StillroomError';
 import { isMass } from '../../quantity/fields';
 import { valueIn } from '../../quantity/scale';
-import { isPriced, type Make, type PlanDayInput, type PlanRequest, pricesOf, type Wanted } from '../request/planInput';
+import type { Make, PlanDayInput, PlanRequest, Wanted } from '../request/planInput';
+import { isPriced, pricesOf } from '../request/pricesOf';
 import { weightsOf } from './program';
 
 /** Refuses what no single field shows: currencies, worths, least and most, ready and raw that cannot hold together. */

@@ -1,5 +1,5 @@
 import type { Activity, Capacity } from '../request/activity';
-import type { AimWeights } from '../request/planInput';
+import type { AimWeights } from '../request/planFields';
 import { type DayBound, type DayVariable, type Decision, keyOf, type Resource, type Rule } from './decisions';
 
 /** A weighted decision. */

@@ -92,8 +92,8 @@ export function prepare(input: PlanDayInput): Prepared {
     if (!lots.some((lot) => lot.trade === trade)) {
       return {
         product: nameOf(wanted, trade),
-        reason: `no lot is ${trade}`,
-        instead: 'add the lot, or take the product off',
+        reason: { code: 'no-lot', text: `you have no ${trade} in your lots` },
+        instead: [{ text: 'add the lot, or leave the product out' }],
       };
     }
     return MAKERS[wanted.make](day, wanted, product, trade);
@@ -122,7 +122,7 @@ export function prepare(input: PlanDayInput): Prepared {
     leftOut: named.filter((each): each is LeftOut => !isMaking(each)),
     unmetMusts: named.flatMap((each, product) => {
       const least = request.products[product]?.least ?? 0;
-      return isMaking(each) || least === 0 ? [] : [`at least ${least} of ${each.product}: ${each.reason}`];
+      return isMaking(each) || least === 0 ? [] : [`at least ${least} of ${each.product}: ${each.reason.text}`];
     }),
     capacity,
     means,

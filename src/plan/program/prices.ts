@@ -2,7 +2,9 @@ import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Money, Range } from '../../quantity/types';
 import { customary } from '../customary';
 import type { Activity, Cook, Supply } from '../request/activity';
-import { PANTRY, type PantryItem, type PlanRequest, pricesOf } from '../request/planInput';
+import { PANTRY, type PantryItem } from '../request/pantryItems';
+import type { PlanRequest } from '../request/planInput';
+import { pricesOf } from '../request/pricesOf';
 import { amountOf, BAGS, firstOfEach, type InStock, jarsOf, LIDS, type Stock } from '../request/stock';
 
 /** What one of everything costs, in the request's currency; what has no price costs nothing. */
@@ -22,7 +24,7 @@ export interface Prices {
 
 /** Nothing where the request names no price. */
 export function pricesIn(request: PlanRequest): Prices | undefined {
-  const currency = pricesOf(request).find(({ path }) => !path.endsWith('.worth'))?.price.unit;
+  const currency = pricesOf(request).find(({ spent }) => spent)?.price.unit;
   if (currency === undefined) return undefined;
   const { jars = [], lids, bags, pantry = [], energy = {}, wage } = request.kitchen;
   const stock = firstOfEach([

@@ -1,5 +1,5 @@
 import type { Activity, Capacity } from '../request/activity';
-import type { AimWeights, AimWord } from '../request/planInput';
+import type { AimWeights, AimWord } from '../request/planFields';
 import { type DayProgram, keyOf, promised, type Rule } from './decisions';
 import { bound, type DayTerm, type Draft, emptyDraft, type Weights } from './draft';
 import { canners, cannersHeld } from './resources/canners';

@@ -21,11 +21,15 @@ export interface DaySchedule {
   readonly allDone: number;
 }
 
+/** One stretch of the hours of work. */
 export interface Window {
+  /** Minute it begins at, from the start of the first day. */
   readonly from: number;
+  /** Minute it ends at. */
   readonly to: number;
 }
 
+/** What a task does. */
 export type TaskKind =
   | 'heat canner' // water in a canner, before its first load of a day
   | 'prepare' // washing, peeling, cutting
@@ -41,7 +45,9 @@ export type TaskKind =
   | 'freeze'
   | 'pack'; // what comes dry off its trays
 
+/** One thing that is done, from a minute to another. */
 export interface ScheduledTask {
+  /** What is done. */
   readonly kind: TaskKind;
   /** What is at hand: the lots that are prepared, or else the product; of a canner to be heated, its name. */
   readonly what: string;
@@ -49,10 +55,13 @@ export interface ScheduledTask {
   readonly products: readonly string[];
   /** Raw weight of what is prepared. */
   readonly raw?: Quantity<'mass'>;
-  /** What is filled, canned or laid on trays: so many of them. */
+  /** How many are filled, canned or laid on trays, or how many batches are blanched. */
   readonly units?: { readonly count: number; readonly unit: string };
+  /** Minute it starts at, from the start of the first day. */
   readonly start: number;
+  /** Minute it ends at. */
   readonly end: number;
+  /** What it keeps busy meanwhile. */
   readonly uses: readonly Use[];
   /** Whether it goes on by itself, overnight as well. */
   readonly unattended: boolean;
@@ -60,6 +69,8 @@ export interface ScheduledTask {
 
 /** What a task keeps busy from its start to its end: `hands` 2, `burners` 1, `12 quart pot` 1, `dryer trays` 7. */
 export interface Use {
+  /** Name of the resource, as in `resources`. */
   readonly resource: string;
+  /** How much of it: pieces, or kg of the freezer. */
   readonly amount: number;
 }

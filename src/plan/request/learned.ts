@@ -28,15 +28,31 @@ const minutes = () => number('minutes for each raw pound, above 0 and at most 12
 export const learnedSchema = list(
   'learned figures',
   fields({
+    /** The food. */
     produce: name('a fruit or vegetable, such as "peach"'),
+    /** Its form, where the figure is for one. */
     form: optional(name('a form, such as "halves"')),
+    /** Ready share of the raw weight, above 0 to 1. */
     yield: optional(rangeOf(() => share({ above: 0 }))),
+    /** Moisture of the food, above 0 and below 1. */
     moisture: optional(rangeOf(() => share({ above: 0, below: 1 }))),
+    /** Minutes of preparing each raw pound, above 0 to 120; hours hold at its slow end. */
     minutesPerPound: optional(rangeOf(minutes)),
-    rawPerJar: optional(fields({ jar: jarName(), raw: rangeOf(() => mass()) })),
+    /** Raw weight that one jar takes, by its size. */
+    rawPerJar: optional(
+      fields({
+        jar: jarName(),
+        /** Raw weight of one jar. */
+        raw: rangeOf(() => mass()),
+      }),
+    ),
+    /** Hours in the dryer, up to 168. */
     dryingHours: optional(rangeOf(() => time({ max: { value: 168, unit: 'h' } }))),
+    /** Drying constant for each hour, above 0 to 100. */
     dryingConstant: optional(rangeOf(perHour)),
+    /** How many records the figures come from. */
     n: optional(count('records')),
+    /** What `learnFromRecords` set aside; not used here. */
     setAside: optional(reading<unknown, unknown>((given) => given)),
   }),
   0,
@@ -96,7 +112,9 @@ function inOrder({ yield: share, moisture, minutesPerPound, rawPerJar, dryingHou
 
 /** What was learned of one figure, and the line of the basis that says so. */
 export interface Lesson<T> {
+  /** The figure itself. */
   readonly figure: T;
+  /** Where it comes from. */
   readonly basis: Basis;
 }
 

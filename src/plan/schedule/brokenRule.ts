@@ -9,6 +9,7 @@ export interface BrokenRule {
   readonly rule: 'overlap' | 'order' | 'wait' | 'hours' | 'work';
   /** The minute it shows at, from the start of the first day. */
   readonly minute: number;
+  /** What is wrong, in words. */
   readonly text: string;
 }
 

@@ -1,7 +1,7 @@
 import { fail, StillroomError } from '../../errors/StillroomError';
 import { valueIn } from '../../quantity/scale';
-import type { PlannedProduct } from '../request/dayPlan';
 import type { DaySchedule, ScheduledTask, TaskKind } from '../request/daySchedule';
+import type { PlannedProduct } from '../request/plannedProduct';
 import { type BrokenRule, NEAR, rule } from './brokenRule';
 
 /** Whether the order of work is that of the plan's products. */

@@ -8,12 +8,15 @@ import type { BrokenRule } from './brokenRule';
 import { checkedSchedule } from './checkedSchedule';
 import { planRules } from './checkProducts';
 import { brokenRules } from './checkTasks';
-import { WAITS_BASIS } from './waits';
+import { waitsBasis } from './waits';
 
+/** The answer of `checkSchedule`. */
 export interface ScheduleChecked {
   /** Every rule that is broken, by the minute it shows at; none where the order of work stands. */
   readonly broken: readonly BrokenRule[];
+  /** Where the longest waits come from. */
   readonly basis: readonly Basis[];
+  /** What to mind. */
   readonly cautions: readonly Caution[];
 }
 
@@ -58,7 +61,7 @@ export function checkSchedule(given: DaySchedule | FeasibleDay | object): Schedu
   ];
   return answer({
     broken: broken.sort((one, other) => one.minute - other.minute),
-    basis: [WAITS_BASIS],
+    basis: [waitsBasis('broken')],
     cautions: joinCautions([caution('follow-local-guidance')]),
   });
 }

@@ -1,6 +1,6 @@
 import { fail } from '../../errors/StillroomError';
-import type { PlannedProduct } from '../request/dayPlan';
 import type { DaySchedule } from '../request/daySchedule';
+import type { PlannedProduct } from '../request/plannedProduct';
 
 /** More tasks than any day has. */
 const MOST_TASKS = 10_000;

@@ -1,5 +1,6 @@
 import table from '../../../data/plan/waits.json';
 import type { Basis } from '../../sources/basis';
+import { practiceBasis } from '../../sources/table';
 
 /** What may wait in an order of work. */
 export type WaitId = 'filled-jar' | 'filled-tray' | 'prepared' | 'hot-canner';
@@ -20,8 +21,6 @@ export function longestWait(id: WaitId): number {
   return minutes;
 }
 
-/** The longest waits in an order of work. */
-export const WAITS_BASIS: Basis = {
-  of: 'waits of prepared fruit, filled jars and hot water in the order of work',
-  kind: 'common-practice',
-};
+/** The basis line of the longest waits. */
+export const waitsBasis = (of: string): Basis =>
+  practiceBasis(of, 'how long prepared fruit, filled jars and hot water may wait');

@@ -19,6 +19,9 @@ export interface RecipeRow extends Sourced {
 export const recipeRows = asTable<RecipeRow>(recipes).rows;
 
 /** One part of what is lost, as a share of the raw weight. */
+/** The part that leaves the pot as steam: all others can be used. */
+export const BOILED_OFF = 'water boiled off';
+
 export interface LostPart {
   readonly what: string;
   readonly share: number;
@@ -115,7 +118,7 @@ function pressedShare(produce: CatalogueRow, form: Form): ReadyShare | undefined
     lost: boiledDown
       ? [
           { what: 'skins, seeds and cores', share: 1 - juice },
-          { what: 'water boiled off', share: juice - span.likely },
+          { what: BOILED_OFF, share: juice - span.likely },
         ]
       : [{ what: form.class === 'juice' ? 'pulp, skins and seeds' : 'skins, cores and seeds', share: 1 - span.likely }],
     rows,

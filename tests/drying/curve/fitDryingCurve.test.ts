@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { dryingCurve, fitDryingCurve, type ThinLayerModel } from '../../../src/drying/index';
+import { type CurveConstants, dryingCurve, fitDryingCurve, type ThinLayerModel } from '../../../src/drying/index';
 import { errorOf } from '../helpers';
 
 const h = (value: number) => ({ value, unit: 'h' as const });
@@ -19,7 +19,8 @@ describe('fitDryingCurve', () => {
       moistureRatio: dryingCurve({ model: model as ThinLayerModel, time: h(t), per: 'h', constants }).moistureRatio,
     }));
     const fit = fitDryingCurve({ points, model: model as ThinLayerModel });
-    for (const [key, value] of Object.entries(constants)) expect(fit.constants[key]).toBeCloseTo(value, 6);
+    for (const [key, value] of Object.entries(constants))
+      expect(fit.constants[key as keyof CurveConstants]).toBeCloseTo(value, 6);
     expect(fit.per).toBe('h');
   });
   it('refuses too few points and times that do not rise', () => {

@@ -71,7 +71,11 @@ test('by hand: 18 of 30 lb, nine jars over five uses, nine lids, sugar for nine 
     hands: usd(0),
     total: usd(cents(24.95 + sugar)),
   });
-  expect(plan.products[0]?.basis).toContainEqual({ of: 'customary serving', kind: 'common-practice' });
+  expect(plan.products[0]?.basis).toContainEqual({
+    of: 'products[].cost.perServing',
+    kind: 'common-practice',
+    note: 'customary serving',
+  });
 });
 test('no price, no cost', () => {
   const { price: _, ...lot } = input.lots[0] as PlanDayInput['lots'][number] & { price: string };

@@ -17,7 +17,7 @@ const why = (product: object, more: object = {}, raw = '10 lb') => {
     kitchen: { ...kitchen, ...more },
     products: [product],
   } as never);
-  return plan.feasible && plan.notMade.map(({ reason }) => reason).join();
+  return plan.feasible && plan.notMade.map(({ reason }) => reason.text).join();
 };
 test.each([
   ['less than one quart jar', halves, {}, '1 lb'],
@@ -27,7 +27,7 @@ test.each([
   ["the dryer's trays hold less", { make: 'dried', from: 'peach' }, {}],
   ['the freeze-dryer holds less', { make: 'freeze-dried', from: 'peach' }, {}],
   ['too few trimmings', { make: 'vinegar', from: 'peach' }, {}],
-  ['none of it is wanted', { ...halves, most: 0 }, {}],
+  ['`most` of it is 0', { ...halves, most: 0 }, {}],
   ['less than its smallest batch of 9', { ...halves, smallest: 9 }, {}],
   [
     "the dryer's trays hold less than its smallest batch of 2",
@@ -40,7 +40,7 @@ test.each([
     { ...halves, smallest: 3 },
     { jars: [{ jar: 'quart', count: 4 }] },
   ],
-  ['elsewhere', { make: 'frozen', from: 'peach', worth: 0 }, {}],
+  ['are worth more in other products', { make: 'frozen', from: 'peach', worth: 0 }, {}],
 ] as const)('%s', (reason, product, more, raw?) => {
   expect(why(product, more, raw)).toContain(reason);
 });
@@ -52,10 +52,10 @@ test('least cost: what is dearer is not made, and with no pay for making only mu
   ];
   const reasons = (aim: unknown, more: object = {}) => {
     const plan = planDay({ lots, kitchen, products: [products[0], { ...products[1], ...more }], aim } as never);
-    return plan.feasible && plan.notMade.map(({ product, reason }) => `${product}: ${reason}`);
+    return plan.feasible && plan.notMade.map(({ product, reason }) => `${product}: ${reason.text}`);
   };
   const cost = 'it would not lower the cost of each jar or pack promised';
   expect(reasons('least cost')).toEqual([`peach slices, frozen, 2 lb: ${cost}`]);
-  const must = 'no must asks for it, and each product takes time or money';
+  const must = 'nothing requires it, and it would take time or money';
   expect(reasons({ cost: 1 }, { least: 2 })).toEqual([`peach slices, frozen, 2 lb: ${must}`]);
 });

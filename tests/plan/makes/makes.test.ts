@@ -50,7 +50,7 @@ describe('frozen: vegetables are blanched as the freezing tables print', () => {
       [{ produce: 'celery', raw: '10 lb' }],
       [{ make: 'frozen', from: 'celery', form: 'slices' }],
     ).leftOut;
-    expect(left?.instead).toMatch(/leave the form out/);
+    expect(left?.instead[0]?.text).toMatch(/leave the form out/);
     const plain = made([{ produce: 'celery', raw: '10 lb' }], [{ make: 'frozen', from: 'celery' }]);
     expect(plain.products[0]?.steps[0]).toContain('Blanch in boiling water for 3 min');
   });
@@ -98,13 +98,13 @@ describe('frozen: vegetables are blanched as the freezing tables print', () => {
   ])('never raw without a word: %s, %s is left out', (produce, form, reason) => {
     const plan = made([{ produce, raw: '10 lb' }], [{ make: 'frozen', from: produce, form }]);
     expect(plan.products).toEqual([]);
-    expect(plan.leftOut[0]?.reason).toContain(reason);
+    expect(plan.leftOut[0]?.reason.text).toContain(reason);
   });
   test('nor in a kitchen without a pot', () => {
     const plan = made([{ produce: 'carrot', raw: '10 lb' }], [{ make: 'frozen', from: 'carrot', form: 'slices' }], {
       pots: [],
     });
-    expect(plan.leftOut[0]?.reason).toContain('no pot');
+    expect(plan.leftOut[0]?.reason.text).toContain('no pot');
   });
   test('a fruit without a freezer pack says so', () => {
     const ids = (from: string) =>

@@ -2,7 +2,7 @@ import highsLoader from 'highs';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { keyOf, made, promised } from '../../../src/plan/program/decisions';
 import { toProgram } from '../../../src/plan/program/program';
-import type { AimWeights } from '../../../src/plan/request/planInput';
+import type { AimWeights } from '../../../src/plan/request/planFields';
 import type { Program } from '../../../src/plan/solver/linearProgram';
 import { type Solved, solve } from '../../../src/plan/solver/solve';
 import { randomKitchen, toLp } from '../randomKitchen';

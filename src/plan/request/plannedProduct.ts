@@ -1,0 +1,233 @@
+import type { Money, Quantity, Range } from '../../quantity/types';
+import type { Basis, Caution } from '../../sources/basis';
+import type { Make } from './planInput';
+
+type Mass = Quantity<'mass'>;
+
+/** How much of a lot goes somewhere. */
+export interface LotShare {
+  /** Name of the lot. */
+  readonly lot: string;
+  /** Trade name of the food. */
+  readonly produce: string;
+  /** Raw weight, in the unit of the first lot. */
+  readonly raw: Mass;
+}
+
+/** One product of the plan. */
+export interface PlannedProduct {
+  /** Its name: yours, or one made of food, form and jar. */
+  readonly name: string;
+  /** What is made: `jars`, `jam`, `dried` and so on. */
+  readonly make: Make;
+  /** Trade name of the food. */
+  readonly produce: string;
+  /** Form of the food, where it has one. */
+  readonly form?: string;
+  /** Raw produce from each lot; trimmings where it is made of them. */
+  readonly from: readonly LotShare[];
+  /** All of that, raw. */
+  readonly raw: Mass;
+  /** Prepared produce; for a product of trimmings, the trimmings themselves. */
+  readonly ready: Range<Mass>;
+  /** What falls off and can be used; none for a product of trimmings. */
+  readonly trimmings?: Range<Mass>;
+  /** How many you can count on, and how many to get ready for. */
+  readonly units: Units;
+  /** Minutes of one pair of hands. */
+  readonly handsMinutes: HandsMinutes;
+  /** What stove, dryer, freeze-dryer and freezer take for it, kWh; none where nothing is heated or frozen. */
+  readonly energy?: Range<Quantity<'energy'>>;
+  /** What goes in, in the order of the recipe. */
+  readonly recipe: readonly Ingredient[];
+  /** The jars and their process, where it is canned. */
+  readonly jars?: JarWork;
+  /** The pots, where it is cooked or blanched. */
+  readonly pots?: PotWork;
+  /** The trays, where it is dried or freeze-dried. */
+  readonly trays?: TrayWork;
+  /** The packs, where it is frozen. */
+  readonly packs?: PackWork;
+  /** What to do, in order, in words. */
+  readonly steps: readonly string[];
+  /** What it costs, where something has a price. */
+  readonly cost?: ProductCost;
+  /** Where the figures of this product come from. */
+  readonly basis: readonly Basis[];
+  /** What to mind with this product, dangers first. */
+  readonly cautions: readonly Caution[];
+}
+
+/** What is counted: promised at the low end of the yields, readied for at the high end. */
+export interface Units {
+  /** `pint jar`, `bag of 8 oz`, `sheet`. */
+  readonly unit: string;
+  /** How many you can count on, at the low end of the yields. */
+  readonly promised: number;
+  /** How many there will be at the likely yield. */
+  readonly likely: number;
+  /** How many to get ready for, at the high end of the yields. */
+  readonly ready: number;
+}
+
+/** Minutes of one pair of hands, at the high end of the yields. */
+export interface HandsMinutes {
+  /** Washing, peeling, cutting. */
+  readonly prepare: number;
+  /** Filling and lidding, into the canner and out of it; spreading or bagging. */
+  readonly fill: number;
+  /** At the pot, where somebody stirs or blanches. */
+  readonly stir: number;
+}
+
+/** What an ingredient is there for. */
+export type IngredientRole = 'acid' | 'fruit' | 'liquid' | 'pectin' | 'spice' | 'starch' | 'sugar' | 'vegetable';
+
+/** One ingredient, for all that is made of the product. */
+export interface Ingredient {
+  /** What it is, in words. */
+  readonly what: string;
+  /** What it is there for. */
+  readonly role: IngredientRole;
+  /** How much of it, for all units readied. */
+  readonly amount: Quantity<'mass'> | Quantity<'volume'>;
+  /** The same by the cup or by weight, for a kitchen that measures the other way. */
+  readonly or?: Quantity<'mass'> | Quantity<'volume'>;
+  /** Buy it for the day: the pantry of a request does not hold it. */
+  readonly toBuy?: true;
+  /** What the recipe prints, or what must not change. */
+  readonly note?: string;
+}
+
+/** The canning of a product. */
+export interface JarWork {
+  /** The jar, by its name in the table of sizes. */
+  readonly jar: string;
+  /** From the food to the rim. */
+  readonly headspace: Quantity<'length'>;
+  /** What one jar takes, up to its headspace. */
+  readonly fillVolume: Quantity<'volume'>;
+  /** Net weight of one jar, where its density is known. */
+  readonly netMass?: Mass;
+  /** `hot` or `raw`. */
+  readonly pack: string;
+  /** Kind of canner. */
+  readonly method: string;
+  /** Printed process time at your elevation, in minutes. */
+  readonly minutes: number;
+  /** Gauge pressure, for a pressure canner. */
+  readonly pressure?: Quantity<'pressure'>;
+  /** The acid that every jar must have, in words. */
+  readonly acid?: string;
+  /** Whether to sterilize the empty jars: the process is too short to do it. */
+  readonly sterilizeJars: boolean;
+  /** Its loads in each canner. */
+  readonly loads: readonly CannerLoad[];
+  /** Minutes of one load, from lighting the burner to unloading. */
+  readonly loadMinutes: Range<number>;
+}
+
+/** Loads of one process in one canner; several products may share them. */
+export interface CannerLoad {
+  /** Name of the canner. */
+  readonly canner: string;
+  /** How many loads, 1 or more. */
+  readonly loads: number;
+  /** The most jars that one load may have. */
+  readonly jarsPerLoad: number;
+  /** Minutes of one load in this canner at the slow end, from lighting the burner to unloading. */
+  readonly minutesEach: number;
+  /** Other products in the same loads. */
+  readonly sharedWith: readonly string[];
+}
+
+/** The batches of one product in one pot. */
+export interface PotBatches {
+  /** Name of the pot. */
+  readonly pot: string;
+  /** How many batches, 1 or more. */
+  readonly batches: number;
+  /** The most that may be in it at once. */
+  readonly most: Quantity<'volume'>;
+}
+
+/** What a product does in pots. */
+export interface PotWork {
+  /** Its batches in each pot. */
+  readonly batches: readonly PotBatches[];
+  /** Minutes of one batch; of a blanching with its return to the boil. */
+  readonly minutesEach: number;
+  /** All that is cooked, at the high end of the yields, with the room it needs to foam; water to blanch in included. */
+  readonly volume: Quantity<'volume'>;
+}
+
+/** What a product does on trays. */
+export interface TrayWork {
+  /** The machine. */
+  readonly where: 'dryer' | 'freeze-dryer';
+  /** How many trays, 1 or more. */
+  readonly trays: number;
+  /** Prepared food on one tray, at the most. */
+  readonly perTray: Mass;
+  /** Weight of what is on one full tray when it is done, the tray not counted. */
+  readonly stopWeight?: Range<Mass>;
+  /** Of the air in the dryer. */
+  readonly temperature?: Quantity<'temperature'>;
+  /** How long it dries. */
+  readonly hours?: Range<Quantity<'time'>>;
+  /** How to tell that it is dry. */
+  readonly test?: string;
+  /** What comes off all trays. */
+  readonly dried: Range<Mass>;
+}
+
+/** The packs of a product that is frozen. */
+export interface PackWork {
+  /** Weight of one pack. */
+  readonly size: Mass;
+  /** In a rigid box, from the food to the lid. */
+  readonly headspace?: Quantity<'length'>;
+  /** Freezer room of one pack. */
+  readonly room: Quantity<'volume'>;
+}
+
+/** What money goes into; supplies are jars, lids, bags and what recipes take from the pantry. */
+export type CostKind = 'produce' | 'supplies' | 'energy' | 'hands';
+
+/** One line of a cost. */
+export interface CostLine {
+  /** What it is for, in words. */
+  readonly what: string;
+  /** The kind it counts to. */
+  readonly of: CostKind;
+  /** Money, to the cent. */
+  readonly amount: Money;
+}
+
+/** The lines of all products add up to the day's kinds, and each product's to its total, to the cent. */
+export interface ProductCost {
+  /** What it is made up of. */
+  readonly lines: readonly CostLine[];
+  /** All lines together. */
+  readonly total: Money;
+  /** For each jar, bag or sheet promised; these three are rounded up to the cent. */
+  readonly perUnit: Money;
+  /** For an ounce of what is promised, or 100 g on a metric day; none where no net weight is known. */
+  readonly perNet?: {
+    /** Money for `per`. */
+    readonly amount: Money;
+    /** An ounce, or 100 g. */
+    readonly per: Mass;
+    /** Present where the net weight was not weighed: in a jar of fruit a kilogram for each liter. */
+    readonly estimated?: true;
+  };
+  /** For the serving you asked about, or else a customary one. */
+  readonly perServing?: {
+    /** Money for `serving`. */
+    readonly amount: Money;
+    /** The serving. */
+    readonly serving: Mass | Quantity<'volume'>;
+    /** Present where you named no serving. */
+    readonly customary?: true;
+  };
+}

@@ -1,0 +1,34 @@
+import { describe, expect, test } from 'vitest';
+import { foodRows } from '../../src/foods/tables';
+import * as sugar from '../../src/sugar/index';
+import { goodArguments } from '../helpers/inputs';
+import { lostPaths } from '../helpers/paths';
+
+type Call = (...args: readonly unknown[]) => unknown;
+const calls = sugar as unknown as Readonly<Record<string, Call>>;
+const samples = goodArguments(40);
+
+test.each(Object.keys(calls))('%s: every line of the basis is about a field of the answer', (name) => {
+  const given = samples.get(name) ?? [];
+  expect(given.length).toBeGreaterThan(0);
+  for (const args of given) {
+    const answer = calls[name]?.(...args);
+    if (Array.isArray(answer)) continue;
+    expect(lostPaths(answer), JSON.stringify(args)).toEqual([]);
+  }
+});
+
+describe('every food of the pantry has an answer, or one that says what is missing', () => {
+  const batch = { ready: '45 kg', sugar: '55 kg', finishSolids: 0.65, jam: '90 kg' } as const;
+  const asks: Readonly<Record<string, (food: string) => unknown>> = {
+    pectinOf: (food) => sugar.pectinOf({ food }),
+    pectinNeeded: (food) => sugar.pectinNeeded({ food, ready: '1 kg', sugar: '1 kg', grade: 150 }),
+    jelly: (food) => sugar.jelly({ food, raw: '1 kg' }),
+    jamRecipe: (food) => sugar.jamRecipe({ food, product: 'jam', pectin: 'none' }),
+    scaleJamRecipe: (food) => sugar.scaleJamRecipe({ food, product: 'jam', pectin: 'powdered', halfPints: 6 }),
+    legalJam: (food) => sugar.legalJam({ product: 'jam', food, ...batch }),
+  };
+  test.each(Object.entries(asks))('%s', (_, ask) => {
+    for (const { name } of foodRows) expect(lostPaths(ask(name)), name).toEqual([]);
+  });
+});

@@ -9,11 +9,11 @@ export interface FoodAndForm {
 }
 
 /**
- * Small words drop out of names, but fruit in syrup is no syrup, and tomatoes in juice are no juice: what a food is
+ * Small words drop out of names, but fruit in syrup is no syrup, and beans in sauce are no sauce: what a food is
  * packed in is said by a word of its own.
  */
 const packed = (text: string): string =>
-  text.replace(/\b(?:in|with)[\s-]((?:[a-z]{1,12}[\s-]){0,2})(syrup|juice)\b/gi, '$1$2-packed');
+  text.replace(/\b(?:in|with)[\s-]((?:[a-z]{1,12}[\s-]){0,2})(syrup|juice|sauce)\b/gi, '$1$2-packed');
 /** The form in which names of foods and forms are compared. */
 export const keyOf = (text: string): string => nameKey(packed(text));
 const orderOf = (text: string): string => wordsOf(packed(text)).join(' ');

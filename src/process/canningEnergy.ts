@@ -11,12 +11,12 @@ const schema = /* @__PURE__ */ fields({
   /** Rated power of the burner. */
   burnerPower: power(),
   /** Share of it that holds the boil or the pressure, above 0 to 1. */
-  holding: optional(share({ above: 0 })),
+  holdingShare: optional(share({ above: 0 })),
 });
 
 export interface CanningEnergyInput extends LoadTimelineInput {
   /** Share of the burner's power that holds the boil or the pressure, above 0 to 100 %; 25 to 70 % when left out. */
-  readonly holding?: ShareInput | undefined;
+  readonly holdingShare?: ShareInput | undefined;
 }
 
 export interface CanningEnergy extends EnergyNeeded {
@@ -37,7 +37,7 @@ export interface CanningEnergy extends EnergyNeeded {
  * save energy.
  *
  * @param input - the question of `loadTimeline`, with
- * @param input.holding - share of the burner's power that holds the boil or the pressure, above 0 to 1
+ * @param input.holdingShare - share of the burner's power that holds the boil or the pressure, above 0 to 1
  * @returns `energy` in kWh, in the two parts `heatingUp` and `holding`, or the refusal of `testedProcess`
  * @throws StillroomError as `loadTimeline`
  *
@@ -53,12 +53,12 @@ export interface CanningEnergy extends EnergyNeeded {
  * ```
  */
 export function canningEnergy(input: CanningEnergyInput): CanningEnergy | NotTested {
-  const { holding, ...load } = { ...input };
-  const given = readInput(schema, { burnerPower: load.burnerPower, holding });
+  const { holdingShare, ...load } = { ...input };
+  const given = readInput(schema, { burnerPower: load.burnerPower, holdingShare });
   const timeline = loadTimeline(load);
   if (!timeline.tested) return answer(timeline);
   const kilowatts = valueIn(given.burnerPower, 'kW');
-  const share = shareOr(given.holding, 'holding-share');
+  const share = shareOr(given.holdingShare, 'holding-share');
   const hours = (burns: LoadStep['burner'], end: keyof Range): number =>
     timeline.steps.reduce((sum, { burner, minutes }) => sum + (burner === burns ? minutes[end] / 60 : 0), 0);
   const full = (end: keyof Range) => kilowatts * hours('full', end);
@@ -75,7 +75,7 @@ export function canningEnergy(input: CanningEnergyInput): CanningEnergy | NotTes
     holding: ends(held),
     basis: [
       ...timeline.basis.map((line) => ({ ...line, of: 'energy', note: line.note ?? line.of })),
-      shareBasis(given.holding, 'holding-share', 'holding'),
+      shareBasis(given.holdingShare, 'holding-share', 'holding'),
     ],
     cautions: timeline.cautions,
   });

@@ -36,9 +36,13 @@ export interface Cell {
 
 /** One printed line: its minutes and its pressure belong together. */
 export interface ProcessLine {
+  /** Its letter: `a`, `b` or `c`. */
   readonly alternative: string;
+  /** Process time, minutes. */
   readonly minutes: number;
+  /** Gauge pressure to hold, of the pressure methods. */
   readonly pressure?: Quantity<'pressure'>;
+  /** Whether the empty jars must be sterilized. */
   readonly sterilizeJars: boolean;
 }
 

@@ -63,10 +63,12 @@ export function knowledgeOf(id: string): KnownFood {
 
 const otherNames = new Map(formNameRows.map((row) => [row.recipe, row]));
 const wordKeys = new Map(formNameRows.map((row) => [row.recipe, (row.words ?? []).map(nameKey)]));
+type Page = Pick<FormChoice, 'recipe' | 'form' | 'own'>;
 /** Whether the form of a recipe goes by a text: a form of its page, or another word that the table of names has. */
-function goesBy({ recipe, form }: Pick<FormChoice, 'recipe' | 'form'>, id: string | undefined, key: string): boolean {
+function goesBy({ recipe, form, own }: Page, id: string | undefined, key: string): boolean {
   if (id !== undefined && (formsIn(form).includes(id) || otherNames.get(recipe)?.forms?.includes(id))) return true;
-  return wordKeys.get(recipe)?.includes(key) === true;
+  // beef as beef is no stock: such words are for the product itself, never for what it is made of
+  return own && wordKeys.get(recipe)?.includes(key) === true;
 }
 
 /** The products of a food that a text names (ketchup of tomatoes, sauerkraut of cabbage). */
@@ -126,7 +128,8 @@ export function pagesWithout(food: KnownFood, text: string): readonly OtherPage[
   const key = nameKey(text);
   return [...recipes()].flatMap(([recipe, rows]) => {
     const [row] = rows as readonly [ProcessRow];
-    if (!goesBy({ recipe, form: row.form }, id, key) || rows.some((each) => foodsOf(each).includes(food.id))) return [];
+    if (!goesBy({ recipe, form: row.form, own: true }, id, key) || rows.some((each) => foodsOf(each).includes(food.id)))
+      return [];
     const { madeOf = [] } = scopeOf(row) ?? {};
     const [first, second] = madeOf;
     const forMany = first !== undefined && second !== undefined && foodOf(first).kind === kind;

@@ -78,7 +78,7 @@ describe('canningEnergy', () => {
     );
   });
   it('holds at the share given', () => {
-    const { holding } = energyOf({ ...peaches, holding: '30 %' });
+    const { holding } = energyOf({ ...peaches, holdingShare: '30 %' });
     expect(holding.likely.value).toBeCloseTo((2.4 * 0.3 * (3.5 + 25)) / 60, 9);
     expectRising(energyOf(beans));
     expect(ends(energyOf(peaches).holding)).toHaveLength(3);
@@ -89,7 +89,7 @@ describe('canningEnergy', () => {
     expect(refused).not.toHaveProperty('energy');
   });
   it('refuses what cannot be', () => {
-    expectError(() => canningEnergy({ ...peaches, holding: 0 }), 'OUT_OF_RANGE', 'holding');
+    expectError(() => canningEnergy({ ...peaches, holdingShare: 0 }), 'OUT_OF_RANGE', 'holdingShare');
     expectError(() => canningEnergy({ ...peaches, jars: 0 }), 'OUT_OF_RANGE', 'jars');
     expectError(() => canningEnergy({ ...peaches, burnerPower: '1 W' }), 'OUT_OF_RANGE', 'burnerPower');
     expectError(() => canningEnergy({ ...peaches, burnerPower: undefined as never }), 'MISSING', 'burnerPower');

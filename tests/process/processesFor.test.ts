@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { notRecommended, processesFor, testedProcess } from '../../src/process/index';
+import { processesFor, testedProcess } from '../../src/process/index';
 import { thrownBy as errorOf } from '../helpers/errors';
 
 describe('processesFor', () => {
@@ -75,10 +75,4 @@ describe('processesFor', () => {
       nearest: expect.arrayContaining(['apple']),
     });
   });
-});
-
-test('notRecommended lists every food with its reason, and its basis', () => {
-  const { notCanned, basis } = notRecommended();
-  expect(basis.length).toBe(notCanned.length);
-  for (const { reason, instead } of notCanned) expect(`${reason}${instead}`.length).toBeGreaterThan(20);
 });

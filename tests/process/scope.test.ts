@@ -310,3 +310,44 @@ describe('kinds of a food', () => {
     for (const food of others) expect(tested(food), food).toBe(false);
   });
 });
+
+test('a food is not served the process of a product that is made of it, unless the product is named', () => {
+  const pressure = { jar: 'pint', method: 'dial-gauge', elevation: '0 ft' } as const;
+  const tested = (question: object) =>
+    PACKS.some((pack) => ask({ ...question, pack } as TestedProcessInput)?.tested === true);
+  for (const [food, form] of [
+    ['beef', 'beef'],
+    ['turkey', 'chicken'],
+    ['chicken', 'poultry'],
+  ]) {
+    expect(tested({ ...pressure, food, form }), `${food}, ${form}`).toBe(false);
+  }
+  expect(tested({ ...pressure, food: 'turkey', form: 'stock' })).toBe(true);
+  for (const [food, form] of [
+    ['zucchini', 'cubes'],
+    ['zucchini', 'shredded'],
+    ['peppers', 'rings'],
+    ['jalapenos', 'rings'],
+    ['bell peppers', 'jelly'],
+  ]) {
+    expect(tested({ ...at, food, form }), `${food}, ${form}`).toBe(false);
+  }
+  expect(tested({ ...at, food: 'zucchini-pineapple' })).toBe(true);
+});
+
+test('what a food is packed in is not the food', () => {
+  const pints = { jar: 'pint', elevation: '0 ft' } as const;
+  const minutes = (question: object) => {
+    const answer = ask({ ...pints, pack: 'hot', method: 'boiling-water', ...question } as TestedProcessInput);
+    return answer?.tested === true ? answer.minutes : undefined;
+  };
+  expect(minutes({ food: 'tomato juice' })).toBe(35);
+  expect(minutes({ food: 'tomatoes in juice', pack: 'raw' })).toBe(85);
+  for (const food of ['grapes in juice', 'tomatoes in tomato sauce', 'cherries with syrup', 'apples in juice']) {
+    expect(minutes({ food }), food).toBeUndefined();
+  }
+  for (const form of ['cream', 'with cream', 'with milk']) {
+    expect(minutes({ food: 'corn', form, method: 'dial-gauge' }), form).toBeUndefined();
+  }
+  expect(minutes({ food: 'corn', form: 'cream style', method: 'dial-gauge' })).toBe(85);
+});

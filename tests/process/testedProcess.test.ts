@@ -359,7 +359,7 @@ describe('names', () => {
     [{ food: 'tomatoes', form: 'whole' }, 'UNKNOWN_NAME', 'form', /whole or halves in water/],
     [{ food: 'whole tomatoes' }, 'UNKNOWN_NAME', 'form', /whole or halves in water/],
     [{ food: 'apple' }, 'MISSING', 'form', /butter; juice; slices; sauce/],
-    [{ food: 'turkey' }, 'MISSING', 'form', /beef or poultry \(meat stock\)/],
+    [{ food: 'turkey' }, 'MISSING', 'form', /stock \(meat stock\)/],
     [{ food: 'cherries', form: 'whole' }, 'MISSING', 'pack', /hot, raw/],
     [{ food: 'apple juice', form: 'butter' }, 'CONTRADICTION', 'form', /juice/],
     [{ food: 'pech' }, 'UNKNOWN_NAME', 'food', /peach/],

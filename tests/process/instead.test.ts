@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { StillroomError } from '../../src/errors/index';
 import { foodRows, formName } from '../../src/foods/tables';
 import { knowledgeOf } from '../../src/process/food';
-import { notRecommended, type TestedProcessInput, testedProcess } from '../../src/process/index';
+import { type TestedProcessInput, testedProcess } from '../../src/process/index';
 import type { Instead, NotTested } from '../../src/sources/no';
 import { forms, processFoods } from './asked';
 
@@ -150,13 +150,6 @@ test('a place above the dial gauge is sent to a weighted gauge only where that h
   expect(refusalOf({ ...carrots, elevation: '9,000 ft' }).instead[0]?.text).toContain('weighted-gauge');
   const high = refusalOf({ ...carrots, elevation: '13,000 ft' });
   for (const { text } of high.instead) expect(text).not.toMatch(/weighted-gauge|dial-gauge/);
-});
-
-test('the list of foods that are not canned speaks of these tables', () => {
-  for (const { reason, instead } of notRecommended().notCanned) {
-    expect(`${reason} ${instead}`).not.toMatch(/\b(?:is|are) published\b/);
-    if (/no tested|no process/.test(reason)) expect(reason).toMatch(/in these tables/);
-  }
 });
 
 test('a wide name is refused, and the foods it could be are offered', () => {

@@ -191,10 +191,11 @@ test.each(files.filter(isPantry))('%s is common practice, and says why', (file) 
 });
 
 test('a list of names holds names only', () => {
-  const names = z.array(z.looseObject({ name: text, synonyms: z.array(text).optional() })).min(1);
+  const own = z.looseObject({ name: text, synonyms: z.array(text).optional() });
+  const linked = z.looseObject({ food: text, forms: z.array(text).optional() });
   for (const file of files.filter(isNames)) {
-    const list = names.parse(read(file));
-    expect(new Set(list.map(({ name }) => name)).size).toBe(list.length);
+    const list = z.array(z.union([own, linked])).min(1).parse(read(file));
+    expect(new Set(list.map((entry) => ('name' in entry ? entry.name : entry.food))).size).toBe(list.length);
     for (const value of Object.values(list).flatMap((entry) => Object.values(entry)))
       expect(typeof value).not.toBe('number');
   }

@@ -152,9 +152,9 @@ describe('checkSchedule', () => {
 
 test('the sheet says blanch, not cook', () => {
   const sheet = runSheet(plan);
-  expect(sheet).toMatch(/Blanch snap bean[^|]*\(\d+ batches\)/);
+  expect(sheet).toMatch(/Blanch green beans?[^|]*\(\d+ batches\)/);
   expect(sheet).toContain('Heat the water to blanch');
-  expect(sheet).not.toMatch(/Cook (snap bean|broccoli)/);
+  expect(sheet).not.toMatch(/Cook (green bean|broccoli)/);
 });
 
 test('what is cooked before freezing is cooked in a pot', () => {

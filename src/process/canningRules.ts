@@ -97,14 +97,18 @@ export interface CanningRules {
 export function canningRules(input: CanningRulesInput = {}): CanningRules {
   const { topic } = readInput(schema, input);
   const chosen = rules.filter((row) => topic === undefined || row.topic === topic);
-  const listed = chosen.map(({ id: rule, topic, text, low, high, unit, ...row }, index) => ({
+  const listed = chosen.map(({ id: rule, topic, text, low, high, unit, ...row }) => ({
     topic,
     rule,
     text,
     ...(low === undefined ? {} : { low }),
     ...(high === undefined ? {} : { high }),
     ...(unit === undefined ? {} : { unit }),
-    basis: [basisOf(row, `rules[${index}]`, rule)],
+    basis: [basisOf(row, 'text')],
   }));
-  return answer({ rules: listed, basis: listed.flatMap(({ basis }) => basis), cautions: usualCautions() });
+  return answer({
+    rules: listed,
+    basis: chosen.map((row) => basisOf(row, 'rules[].text', row.id)),
+    cautions: usualCautions(),
+  });
 }

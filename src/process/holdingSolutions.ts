@@ -60,7 +60,7 @@ export function holdingSolutions(): HoldingSolutions {
   const { rows } = asTable<SolutionRow>(table);
   return answer({
     solutions: rows.map(({ id, source, locator, obtained, seen, notes, ...solution }) => solution),
-    basis: rows.map((row, index) => basisOf(row, `solutions[${index}]`, row.solution)),
+    basis: rows.map((row) => basisOf(row, 'solutions[].solution', row.solution)),
     cautions: [processCaution('holding-is-not-acid')],
   });
 }

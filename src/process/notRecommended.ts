@@ -29,7 +29,7 @@ export interface NotRecommended {
 export function notRecommended(): NotRecommended {
   return answer({
     notCanned: notRecommendedRows.map(notCannedOf),
-    basis: notRecommendedRows.map((row, index) => basisOf(row, `notCanned[${index}]`)),
+    basis: notRecommendedRows.map((row) => basisOf(row, 'notCanned[].reason', row.id)),
     cautions: usualCautions(),
   });
 }

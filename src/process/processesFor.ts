@@ -3,12 +3,14 @@ import { formName, nameOf } from '../foods/tables';
 import { fields, name, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, derived } from '../sources/basis';
+import type { Instead, Reason } from '../sources/no';
 import { basisOf } from '../sources/table';
 import type { AnyPack } from '../words/pack';
 import { acidOf, acidRowOf, type ProcessAcid } from './acid';
 import { bandsOf, bandText } from './bands';
 import { processCaution, usualCautions } from './cautions';
 import { matchForm, readFood, rowsOfChoice } from './food';
+import { keepings } from './refusal';
 import type { ListedJar, NotRecommendedRow, PrintedMethod, ProcessRow } from './tables';
 
 const schema = /* @__PURE__ */ fields({
@@ -68,9 +70,9 @@ export interface NotCanned {
   /** The forms meant, where not all are. */
   readonly forms?: readonly string[];
   /** Why they are not canned. */
-  readonly reason: string;
-  /** What to do instead. */
-  readonly instead: string;
+  readonly reason: Reason;
+  /** What to do instead, best first. */
+  readonly instead: readonly Instead[];
 }
 export interface ProcessesFor {
   /** Trade name of the food. */
@@ -86,12 +88,12 @@ export interface ProcessesFor {
 }
 
 /** A row of what is not canned, as an answer holds it. */
-export const notCannedOf = ({ foods, covers, forms, reason, instead }: NotRecommendedRow): NotCanned => ({
+export const notCannedOf = ({ foods, covers, forms, reason, instead, keeps }: NotRecommendedRow): NotCanned => ({
   foods: foods.map(nameOf),
   covers,
   ...(forms === undefined ? {} : { forms: forms.map(formName) }),
-  reason,
-  instead,
+  reason: { code: 'not canned', text: reason },
+  instead: [{ text: instead }, ...keepings(keeps)],
 });
 
 function bandsText(row: ProcessRow): ProcessBand[] {
@@ -153,8 +155,8 @@ export function processesFor(input: ProcessesForInput): ProcessesFor {
     processes: rows.map(printed),
     notCanned: food.notCanned.map(notCannedOf),
     basis: [
-      ...rows.map((row, index) => basisOf(row, `processes[${index}]`)),
-      ...food.notCanned.map((row, index) => basisOf(row, `notCanned[${index}]`)),
+      ...rows.map((row) => basisOf(row, 'processes[].bands', row.id)),
+      ...food.notCanned.map((row) => basisOf(row, 'notCanned[].reason', row.id)),
       ...(rows.length + food.notCanned.length > 0
         ? []
         : [derived('processes', 'these tables have none for this food')]),

@@ -337,8 +337,8 @@ test('a food is not served the process of a product that is made of it, unless t
 
 test('what a food is packed in is not the food', () => {
   const pints = { jar: 'pint', elevation: '0 ft' } as const;
-  const minutes = (question: object) => {
-    const answer = ask({ ...pints, pack: 'hot', method: 'boiling-water', ...question } as unknown as TestedProcessInput);
+  const minutes = (question: Partial<TestedProcessInput> & { food: string }) => {
+    const answer = ask({ ...pints, pack: 'hot', method: 'boiling-water', ...question });
     return answer?.tested === true ? answer.minutes : undefined;
   };
   expect(minutes({ food: 'tomato juice' })).toBe(35);

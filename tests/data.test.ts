@@ -194,7 +194,10 @@ test('a list of names holds names only', () => {
   const own = z.looseObject({ name: text, synonyms: z.array(text).optional() });
   const linked = z.looseObject({ food: text, forms: z.array(text).optional() });
   for (const file of files.filter(isNames)) {
-    const list = z.array(z.union([own, linked])).min(1).parse(read(file));
+    const list = z
+      .array(z.union([own, linked]))
+      .min(1)
+      .parse(read(file));
     expect(new Set(list.map((entry) => ('name' in entry ? entry.name : entry.food))).size).toBe(list.length);
     for (const value of Object.values(list).flatMap((entry) => Object.values(entry)))
       expect(typeof value).not.toBe('number');

@@ -69,8 +69,8 @@ export function reviewStore({ temperatures = [] }: BatchRecord): Finding[] {
     const frozen = of === 'freezer' ? frozenStorage({ temperature }) : undefined;
     if (frozen === undefined || frozen.known) return [];
     const { basis, reason, instead } = frozen;
-    const todo = instead.map(({ text }) => text).join(' ');
-    return [note({ ...place, rule: 'freezer-too-warm', wanted: '0 degF or below', basis }, reason.text, todo)];
+    const advice = instead.map(({ text }) => text).join(' ');
+    return [note({ ...place, rule: 'freezer-too-warm', wanted: '0 degF or below', basis }, reason.text, advice)];
   });
 }
 

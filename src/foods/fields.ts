@@ -1,8 +1,9 @@
 /** The fields `food` and `form` of an argument, for the schemas of every module that takes a food. */
 import { fail } from '../errors/StillroomError';
 import { reading } from '../quantity/fields';
+import { isWithin } from './isWithin';
 import { foodsNamed, formNamed, nearestFoods, nearestForms } from './lookUpFood';
-import { nameOf } from './tables';
+import { formName, nameOf } from './tables';
 
 /** A food that a caller named. */
 export interface FoundFood {
@@ -50,3 +51,17 @@ export function readForm(given: unknown, path = ''): string {
 export const food = () => reading<string, FoundFood>((given) => readFood(given));
 /** A form, by any name it goes by; it yields the id. */
 export const form = () => reading<string, string>((given) => readForm(given));
+
+/** The form that the name of the food and the field beside it say together, by id; both may say the same. */
+export function formOfBoth(asked: FoundFood, given: string | undefined, path = 'form'): string | undefined {
+  if (asked.form === undefined || given === undefined || asked.form === given) return given ?? asked.form;
+  // "corn on the cob" with "small ears": the narrower of the two
+  if (isWithin(given, asked.form)) return given;
+  if (isWithin(asked.form, given)) return asked.form;
+  return fail(
+    'CONTRADICTION',
+    path,
+    formName(given),
+    `the form that the name of the food says, ${formName(asked.form)}`,
+  );
+}

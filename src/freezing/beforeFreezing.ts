@@ -1,93 +1,83 @@
-import { findNamed, lookUp, nameKey } from '../common/names';
 import { fail } from '../errors/StillroomError';
-import { namedFoods } from './foodNames';
+import { figuresFor } from '../foods/figuresFor';
+import { isWithin } from '../foods/isWithin';
+import { formName, nameOf } from '../foods/tables';
 import { BEFORE_FREEZING, type BeforeFreezingRow, BLANCHING, type BlanchingRow, PACKS, type PackRow } from './tables';
 
 /** What the tables print to do with a food before it is frozen. */
 export type BeforeFreezing =
   /** Blanch it; more than one row where the size of the pieces decides. */
-  | { readonly does: 'blanch'; readonly food: string; readonly rows: readonly BlanchingRow[] }
-  | { readonly does: 'cook' | 'raw'; readonly food: string; readonly rows: readonly BeforeFreezingRow[] }
+  | { readonly does: 'blanch'; readonly rows: readonly BlanchingRow[] }
+  | { readonly does: 'cook' | 'raw'; readonly rows: readonly BeforeFreezingRow[] }
   /** A fruit: its packs say what it takes. */
-  | { readonly does: 'pack'; readonly food: string; readonly rows: readonly PackRow[] }
+  | { readonly does: 'pack'; readonly rows: readonly PackRow[] }
   /** A vegetable of the list in a cut that it does not print. */
-  | { readonly does: 'not printed for this cut'; readonly food: string; readonly printed: readonly string[] }
+  | { readonly does: 'not printed for this cut'; readonly printed: readonly string[] }
   | { readonly does: 'not in these tables' };
 
-const NAMES = [...BLANCHING, ...BEFORE_FREEZING].map(({ food }) => food);
-const GROUPS = BLANCHING.flatMap(({ group }) => (group === undefined ? [] : [group]));
-/** The vegetables of the blanching list, the wider names of their rows, and those that are cooked or frozen raw. */
-export const VEGETABLES = namedFoods([...NAMES, ...GROUPS]);
-const FRUITS = namedFoods(PACKS.flatMap(({ foods }) => foods));
+/** The name of a row's cut; empty where the row is for the food in general. */
+export const cutOf = ({ forms }: BlanchingRow): string => (forms?.[0] === undefined ? '' : formName(forms[0]));
 
-/** The cut of a row in full: with its food where the name asked for is a wider one. */
-export const cutOf = (row: BlanchingRow, food: string): string =>
-  row.food === food ? row.form : `${row.food}, ${row.form}`;
-
-const words = (text: string): readonly string[] => nameKey(text).split(' ');
-
-/** The rows whose cut goes by this name; where none does in full, those that have all its words. */
-export function rowsOfCut(rows: readonly BlanchingRow[], food: string, form: string): readonly BlanchingRow[] {
-  const key = nameKey(form);
-  const named = rows.filter((row) =>
-    [row.form, cutOf(row, food), ...(row.cuts ?? [])].some((cut) => cut !== '' && nameKey(cut) === key),
-  );
-  if (named.length > 0) return named;
-  const asked = words(form);
-  return rows.filter((row) =>
-    [cutOf(row, food), ...(row.cuts ?? [])].some((cut) => {
-      const own = words(cut);
-      return asked.every((word) => own.includes(word));
-    }),
-  );
-}
-
-/** The rows of one vegetable, or of all that go by a wider name. */
-export const rowsOfFood = (food: string): readonly BlanchingRow[] =>
-  BLANCHING.filter((row) => row.food === food || row.group === food);
-
-const unblanched = (food: string, form: string | undefined): readonly BeforeFreezingRow[] =>
-  BEFORE_FREEZING.filter(
-    (row) =>
-      row.food === food &&
-      (row.forms === undefined || (form !== undefined && row.forms.some((cut) => nameKey(cut) === nameKey(form)))),
-  );
-
-/** What to do with a vegetable of the tables, by its name there. */
-export function beforeFreezingOf(food: string, form: string | undefined): BeforeFreezing {
-  const rows = rowsOfFood(food);
-  const usual = rows.filter((row) => row.whenNamed !== true);
-  const fitting = form === undefined ? usual : rowsOfCut(rows, food, form);
-  // a cut of the blanching list comes before a general word that none is needed
-  if (fitting.length > 0 && (form !== undefined || usual.length === 1)) return { does: 'blanch', food, rows: fitting };
-  const [first, ...rest] = unblanched(food, form);
-  if (first !== undefined) return { does: first.treatment, food, rows: [first, ...rest] };
-  if (fitting.length > 0) return { does: 'blanch', food, rows: fitting };
-  return { does: 'not printed for this cut', food, printed: rows.map((row) => cutOf(row, food)) };
-}
-
-/** What to do with any food in a cut before it is frozen. */
-export function beforeFreezing(asked: string, form: string | undefined): BeforeFreezing {
-  const [vegetable, other] = findNamed(asked, VEGETABLES);
-  const [fruit] = findNamed(asked, FRUITS);
-  // rhubarb is in both: a fruit pack prints its heating as a choice
-  if (fruit !== undefined) {
-    return { does: 'pack', food: fruit.name, rows: PACKS.filter(({ foods }) => foods.includes(fruit.name)) };
+/** The rows of the food itself, or of the first wider food that has some and may lend them. */
+function rowsFor<Row extends { readonly food: string }>(rows: readonly Row[], id: string, craft: string): Row[] {
+  for (const each of figuresFor(id, craft)) {
+    const found = rows.filter(({ food }) => food === each);
+    if (found.length > 0) return found;
   }
-  if (vegetable === undefined || other !== undefined) return { does: 'not in these tables' };
-  return beforeFreezingOf(vegetable.name, form);
+  return [];
 }
 
-/** The vegetable of the tables by a caller's name. */
-export const vegetableNamed = (asked: string): string =>
-  lookUp(asked, VEGETABLES, 'food', 'vegetable of the blanching list').name;
+/** The blanching rows that serve a food, by its id. */
+export const blanchingRows = (id: string): readonly BlanchingRow[] => rowsFor(BLANCHING, id, 'blanching');
+
+/** The rows of a form by its id; where none is for just that form, those whose forms are cases of it. */
+function rowsOfForm(rows: readonly BlanchingRow[], form: string): readonly BlanchingRow[] {
+  const named = rows.filter(({ forms = [] }) => forms.includes(form));
+  return named.length > 0 ? named : rows.filter(({ forms = [] }) => forms.some((own) => isWithin(own, form)));
+}
+
+const unblanched = (id: string, form: string | undefined): readonly BeforeFreezingRow[] =>
+  rowsFor(BEFORE_FREEZING, id, 'freezing').filter(
+    ({ forms }) => forms === undefined || (form !== undefined && forms.includes(form)),
+  );
+
+/** What to do with a vegetable of the pantry in a form (both by id); undefined where no table has it. */
+export function beforeFreezingOf(id: string, form: string | undefined): BeforeFreezing | undefined {
+  const rows = blanchingRows(id);
+  const usual = rows.filter((row) => row.whenNamed !== true);
+  const fitting = form === undefined ? usual : rowsOfForm(rows, form);
+  // a cut of the blanching list comes before a general word that none is needed
+  if (fitting.length > 0 && (form !== undefined || usual.length === 1)) return { does: 'blanch', rows: fitting };
+  const [first, ...rest] = unblanched(id, form);
+  if (first !== undefined) return { does: first.treatment, rows: [first, ...rest] };
+  if (fitting.length > 0) return { does: 'blanch', rows: fitting };
+  // a time that is printed without a cut holds for the food as it is usually cut, and for no other
+  return rows.length === 0 ? undefined : { does: 'not printed for this cut', printed: rows.map(cutOf) };
+}
+
+/** The rows of the fruit packs that serve a food, by its id. */
+export const packsOf = (id: string): readonly PackRow[] => {
+  for (const each of figuresFor(id, 'freezing')) {
+    const found = PACKS.filter(({ foods }) => foods.includes(each));
+    if (found.length > 0) return found;
+  }
+  return [];
+};
+
+/** What to do with any food in a form before it is frozen, both by id. */
+export function beforeFreezing(id: string, form: string | undefined): BeforeFreezing {
+  const packs = packsOf(id);
+  // rhubarb is in both: a fruit pack prints its heating as a choice
+  if (packs.length > 0) return { does: 'pack', rows: packs };
+  return beforeFreezingOf(id, form) ?? { does: 'not in these tables' };
+}
 
 /** Refuses a cut that the list does not print, or that does not say which of several rows is meant. */
-export function refuseForm(food: string, form: string | undefined, printed: readonly string[]): never {
-  const named = printed.filter((cut) => cut !== '');
-  if (named.length === 0) {
-    return fail('UNKNOWN_NAME', 'form', form, `no form: none is printed for ${food}`);
+export function refuseForm(id: string, form: string | undefined, printed: readonly string[]): never {
+  const options = printed.filter((cut) => cut !== '');
+  if (options.length === 0) {
+    return fail('UNKNOWN_NAME', 'form', form, `no form: none is printed for ${nameOf(id)}`);
   }
-  const forms = `one of the printed forms: ${named.join('; ')}`;
-  return fail(form === undefined ? 'MISSING' : 'UNKNOWN_NAME', 'form', form, forms);
+  const forms = `one of the printed forms: ${options.join('; ')}`;
+  return fail(form === undefined ? 'MISSING' : 'UNKNOWN_NAME', 'form', form, forms, { options });
 }

@@ -1,13 +1,18 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
-import { choice, fields, kitchenElevation, mass, name, optional, readInput } from '../quantity/fields';
+import { food, form, formOfBoth } from '../foods/fields';
+import { nameOf } from '../foods/tables';
+import { choice, fields, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
-import { joinBasis } from '../sources/basis';
+import { derived } from '../sources/basis';
 import { caution } from '../sources/cautions';
-import type { Basis, Caution, Refusal } from '../sources/index';
+import type { Basis, Caution } from '../sources/index';
+import { type NotKnown, notKnown } from '../sources/no';
 import { basisOf } from '../sources/table';
-import { beforeFreezingOf, cutOf, refuseForm, rowsOfFood, vegetableNamed } from './beforeFreezing';
+import { kitchenElevation } from '../words/elevation';
+import { ready } from '../words/ready';
+import { beforeFreezingOf, blanchingRows, cutOf, refuseForm } from './beforeFreezing';
 import { type Span, spanOf } from './span';
 import {
   type BeforeFreezingRow,
@@ -20,103 +25,122 @@ import {
 } from './tables';
 
 const schema = fields({
-  food: name('a vegetable, such as "green bean"'),
-  form: optional(name('the form or size, such as "medium" or "sliced"')),
-  blanchIn: optional(choice('what to blanch in', ['water', 'steam'])),
-  mass: optional(mass()),
+  /** A vegetable, such as `"green beans"`; its name may say the form: `"corn on the cob"`. */
+  food: food(),
+  /** The cut or size, where the list tells them apart: `"medium stalks"`, `"shredded"`, `"kernels"`. */
+  form: optional(form()),
+  /** `water` or `steam`; boiling water when left out, or steam where only that is printed. */
+  blanchIn: optional(choice('what it is blanched in', ['water', 'steam'])),
+  /** Of the prepared vegetable: for `water` and `ice`. */
+  ready: optional(ready()),
+  /** Of the kitchen; below 5,000 ft when left out. */
   elevation: optional(kitchenElevation()),
 });
 export type BlanchingInput = z.input<typeof schema>;
 
-export interface Blanching {
-  readonly food: string;
-  readonly form: string;
-  readonly blanchIn: 'water' | 'steam';
-  /** In boiling water from its return to the boil, or in steam. */
+/** What a second source prints in boiling water for the same cut. */
+export interface OtherBlanching {
+  /** Minutes from the return to the boil. */
   readonly minutes: Span<number>;
-  /** Cooling in ice water. */
-  readonly coolingMinutes: Span<number>;
-  /** With a mass: boiling water and ice for it. */
+  /** The amount of vegetable it was measured with. */
+  readonly amount?: string;
+  /** The water it was measured in. */
   readonly water?: Quantity<'volume'>;
+}
+
+export interface Blanching {
+  /** The figures are here. */
+  readonly known: true;
+  /** Trade name of the vegetable. */
+  readonly food: string;
+  /** The cut or size that the times hold for; absent where none is printed. */
+  readonly form?: string;
+  /** What it is blanched in. */
+  readonly blanchIn: 'water' | 'steam';
+  /** In boiling water from its return to the boil, or in steam from the closed lid. */
+  readonly minutes: Span<number>;
+  /** Minutes of cooling in ice water. */
+  readonly coolingMinutes: Span<number>;
+  /** Boiling water for `ready`, gallons; where `ready` is given and it is blanched in water. */
+  readonly water?: Quantity<'volume'>;
+  /** Ice for `ready`, in its unit; where `ready` is given. */
   readonly ice?: Quantity<'mass'>;
-  /** What a second source prints in boiling water for the same cut, with the water it was measured in. */
-  readonly otherSource?: {
-    readonly minutes: Span<number>;
-    readonly amount?: string;
-    readonly water?: Quantity<'volume'>;
-  };
+  /** What a second source prints in boiling water for the same cut. */
+  readonly otherSource?: OtherBlanching;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
-/** The one row of the cut asked for, by the method where several print it; an error lists the cuts. */
-function oneRow(
-  fitting: readonly BlanchingRow[],
-  food: string,
-  form: string | undefined,
-  method: 'water' | 'steam' | undefined,
-): BlanchingRow {
-  const printed = method === undefined ? fitting : fitting.filter((row) => minutesIn(row, method) !== null);
+/** The one row of the cut asked for, by the bath where several print it; an error lists the cuts. */
+function oneRow(fitting: readonly BlanchingRow[], id: string, form: string | undefined, bath: Bath | undefined) {
+  const printed = bath === undefined ? fitting : fitting.filter((row) => minutesIn(row, bath) !== null);
   const [row, second] = printed.length > 0 ? printed : fitting;
-  if (row === undefined || second !== undefined) {
-    refuseForm(
-      food,
-      form,
-      rowsOfFood(food).map((each) => cutOf(each, food)),
-    );
-  }
+  if (row === undefined || second !== undefined) refuseForm(id, form, blanchingRows(id).map(cutOf));
   return row;
 }
 
-const minutesIn = (row: BlanchingRow, method: 'water' | 'steam') =>
-  method === 'water' ? row.waterMinutes : row.steamMinutes;
+type Bath = 'water' | 'steam';
+const minutesIn = (row: BlanchingRow, bath: Bath) => (bath === 'water' ? row.waterMinutes : row.steamMinutes);
 
-/** Minutes by the method: as printed, or in steam by the printed factor. */
-function minutesOf(
-  row: BlanchingRow,
-  method: 'water' | 'steam',
-): { minutes: Span<number>; basis: readonly Basis[] } | undefined {
-  const printed = minutesIn(row, method);
-  if (printed !== null) return { minutes: spanOf(printed), basis: [basisOf(row, 'blanching time')] };
+/** Minutes in a bath: as printed, or in steam by the printed factor. */
+function minutesOf(row: BlanchingRow, bath: Bath): { minutes: Span<number>; basis: readonly Basis[] } | undefined {
+  const printed = minutesIn(row, bath);
+  if (printed !== null) return { minutes: spanOf(printed), basis: [basisOf(row, 'minutes')] };
   if (row.waterMinutes === null) return undefined;
   const factor = rule('steam-factor');
   const [low, high] = row.waterMinutes;
   return {
     minutes: { low: low * factor.low, high: high * factor.high },
-    basis: [basisOf(row, 'boiling-water time'), basisOf(factor, 'steam takes longer by this factor')],
+    basis: [
+      basisOf(row, 'minutes', 'minutes in boiling water'),
+      basisOf(factor, 'minutes', 'steam takes longer by this factor'),
+    ],
   };
 }
 
 /** The answer for a food that is cooked, or frozen raw. */
-function notBlanched(food: string, does: 'cook' | 'raw', rows: readonly BeforeFreezingRow[]): Refusal {
+function notBlanched(food: string, does: 'cook' | 'raw', rows: readonly BeforeFreezingRow[]): NotKnown {
   const sizes = rows.flatMap(({ minutes, size }) =>
     minutes === undefined ? [] : [`${minutes.join(' to ')} min${size === undefined ? '' : ` (${size})`}`],
   );
   const cooked = sizes.length === 0 ? 'Cook it until tender' : `Cook it until tender, ${sizes.join(', ')}`;
-  return {
-    tested: false,
-    reason:
+  return notKnown({
+    code: does === 'cook' ? 'cooked instead' : 'frozen raw',
+    text:
       does === 'cook'
         ? `${food} is cooked until tender before freezing, not blanched.`
         : `${food} in this cut needs no blanching before freezing.`,
-    instead: does === 'cook' ? `${cooked}; cool it and pack it.` : 'Wash it, cut it, and freeze it raw.',
-    basis: rows.map((row) => basisOf(row, does === 'cook' ? 'cooked, not blanched' : 'frozen without blanching')),
+    instead: [
+      { text: does === 'cook' ? `${cooked}; cool it and pack it.` : 'Wash it, cut it, and freeze it raw.', food },
+    ],
+    basis: rows.map((row) => basisOf(row, 'reason')),
     cautions: rows.some(({ obtained }) => obtained === 'memory') ? [caution('recalled')] : [],
-  };
+  });
 }
 
+/** The answer for a food of the pantry that the blanching tables do not have. */
+const notInTables = (food: string): NotKnown =>
+  notKnown({
+    code: 'not in these tables',
+    text: `These tables hold no blanching time for ${food}.`,
+    instead: 'Find a published time for it, or keep it another way; do not freeze a vegetable unblanched by guess.',
+    basis: [derived('reason', 'what the blanching tables hold')],
+  });
+
 /** Boiling water and ice for a weight of the prepared vegetable. */
-function bath(row: BlanchingRow, method: 'water' | 'steam', prepared: Quantity<'mass'>) {
+function waterAndIce(row: BlanchingRow, bath: Bath, prepared: Quantity<'mass'>) {
   const perPound = rule(row.leafy === true ? 'blanch-water-per-lb-leafy' : 'blanch-water-per-lb');
   const ice = rule('ice-per-lb');
   return {
     amounts: {
-      ...(method === 'water'
+      ...(bath === 'water'
         ? { water: quantityIn<'volume'>(valueIn(prepared, 'lb') * perPound.low, 'gallon', 'gallon') }
         : {}),
       ice: quantityIn<'mass'>(prepared.value * ice.low, prepared.unit, prepared.unit),
     },
-    basis: [...(method === 'water' ? [basisOf(perPound, 'boiling water')] : []), basisOf(ice, 'ice')],
+    basis: [...(bath === 'water' ? [basisOf(perPound, 'water')] : []), basisOf(ice, 'ice')],
   };
 }
 
@@ -125,7 +149,7 @@ function highKitchen(at: Quantity<'length'> | undefined): { more: number; basis:
   const from = rule('high-blanch-elevation');
   if (at === undefined || valueIn(at, 'ft') < from.low - 1e-6) return { more: 0, basis: [] };
   const more = rule('high-blanch-minutes');
-  return { more: more.low, basis: [basisOf(more, `longer from ${from.low} ft`)] };
+  return { more: more.low, basis: [basisOf(more, 'minutes', `longer from ${from.low} ft`)] };
 }
 
 /**
@@ -135,69 +159,71 @@ function highKitchen(at: Quantity<'length'> | undefined): { more: number; basis:
  * within a minute. Where no steam time is printed it is the boiling-water time x 1.5. From 5,000 ft blanching takes
  * 1 minute longer. Cooling takes as long as blanching; corn on the cob twice as long.
  *
- * @param input.food - `"green beans"`, `"corn on the cob"`; a wider name such as `"corn"` needs a form
- * @param input.form - size or cut, where the list tells them apart: `"medium"`, `"shredded"`, `"kernels"`; a cut that
- *   the list does not print is refused
- * @param input.blanchIn - `water` (default; `steam` where only that is printed) or `steam`
- * @param input.mass - of the prepared vegetable, for `water` (1 gallon for each lb, 2 for leafy greens) and `ice`
- *   (1 lb for each lb)
- * @param input.elevation - of the kitchen; below 5,000 ft if not given
- * @returns the times, or a refusal for vegetables that are cooked, or frozen raw, instead
- * @throws StillroomError UNKNOWN_NAME for a vegetable or a cut that is not in the list; MISSING where a form must be
- *   named, listing the forms
+ * @param input - `food`, and `form` where the list tells cuts apart; `blanchIn`, `ready`, `elevation`
+ * @returns the times, or `known: false` for vegetables that are cooked, or frozen raw, instead, and for foods that these
+ *   tables do not have
+ * @throws StillroomError UNKNOWN_NAME for a name that is no food, or a cut that is not in the list; MISSING where a form
+ *   must be named, with the forms in `options`
  *
  * @example
  * ```ts
  * import { blanching } from 'stillroom/freezing';
  *
- * const beans = blanching({ food: 'green beans', mass: '3 lb' });
- * 'minutes' in beans && beans.minutes; // => { low: 3, high: 3 }
+ * const beans = blanching({ food: 'green beans', ready: '3 lb' });
+ * beans.known && beans.minutes; // => { low: 3, high: 3 }
+ * const corn = blanching({ food: 'corn', form: 'kernels' });
+ * corn.known && corn.minutes; // => { low: 4, high: 4 }
  * blanching({ food: 'asparagus' }); // throws StillroomError MISSING
- * blanching({ food: 'corn', form: 'on the cob' }); // throws StillroomError UNKNOWN_NAME
  * ```
  */
-export function blanching(input: BlanchingInput): Blanching | Refusal {
-  const { food: asked, form, blanchIn: wanted, mass: prepared, elevation: height } = readInput(schema, input);
-  const food = vegetableNamed(asked);
-  const first = beforeFreezingOf(food, form);
-  if (first.does === 'cook' || first.does === 'raw') return answer(notBlanched(food, first.does, first.rows));
-  const row = oneRow(first.does === 'blanch' ? first.rows : [], food, form, wanted);
-  const blanchIn = wanted ?? (row.waterMinutes === null ? 'steam' : 'water');
-  const timed = minutesOf(row, blanchIn);
+export function blanching(input: BlanchingInput): Blanching | NotKnown {
+  const { food: asked, form: named, blanchIn, ready: prepared, elevation: height } = readInput(schema, input);
+  const wanted = formOfBoth(asked, named);
+  const first = beforeFreezingOf(asked.id, wanted);
+  if (first === undefined) return answer(notInTables(asked.name));
+  if (first.does === 'cook' || first.does === 'raw') return answer(notBlanched(asked.name, first.does, first.rows));
+  const row = oneRow(first.does === 'blanch' ? first.rows : [], asked.id, input.form, blanchIn);
+  const bath = blanchIn ?? (row.waterMinutes === null ? 'steam' : 'water');
+  const cut = cutOf(row);
+  const timed = minutesOf(row, bath);
   if (timed === undefined) {
-    return answer({
-      tested: false,
-      reason: `These tables hold no boiling-water time for ${food}, ${row.form}.`,
-      instead: `Steam it: ${(row.steamMinutes as Ends).join(' to ')} min.`,
-      basis: [basisOf(row, 'steam time')],
-      cautions: [],
-    });
+    return answer(
+      notKnown({
+        code: 'steam only',
+        text: `These tables hold no boiling-water time for ${[asked.name, cut].filter(Boolean).join(', ')}.`,
+        instead: `Steam it: ${(row.steamMinutes as Ends).join(' to ')} min.`,
+        basis: [basisOf(row, 'instead')],
+      }),
+    );
   }
   const high = highKitchen(height);
   const minutes = { low: timed.minutes.low + high.more, high: timed.minutes.high + high.more };
   const cooling = rule('cooling-time');
   const coolingFactor = row.coolingTimes ?? cooling.low;
-  const needs = prepared === undefined ? undefined : bath(row, blanchIn, prepared);
+  const needs = prepared === undefined ? undefined : waterAndIce(row, bath, prepared);
   // a boiling-water time is no second reading of a steam time
   const second =
-    blanchIn === 'water'
-      ? BLANCHING_WATER.find((other) => other.food === row.food && other.form === row.form)
+    bath === 'water'
+      ? BLANCHING_WATER.find((other) => other.food === row.food && other.forms?.[0] === row.forms?.[0])
       : undefined;
+  const lent = row.food === asked.id ? [] : [{ ...basisOf(row, 'minutes'), food: nameOf(row.food) }];
   return answer({
-    food: row.food,
-    form: row.form,
-    blanchIn,
+    known: true,
+    food: asked.name,
+    ...(cut === '' ? {} : { form: cut }),
+    blanchIn: bath,
     minutes,
     coolingMinutes: { low: minutes.low * coolingFactor, high: minutes.high * coolingFactor },
     ...needs?.amounts,
     ...(second === undefined ? {} : { otherSource: otherSource(second) }),
-    basis: joinBasis(
-      timed.basis,
-      high.basis,
-      [basisOf(row.coolingTimes === undefined ? cooling : row, 'cooling time')],
-      needs?.basis ?? [],
-      second === undefined ? [] : [basisOf(second, 'times of a second source')],
-    ),
+    basis: [
+      ...lent,
+      ...timed.basis,
+      ...high.basis,
+      basisOf(row.coolingTimes === undefined ? cooling : row, 'coolingMinutes'),
+      ...(needs?.basis ?? []),
+      ...(second === undefined ? [] : [basisOf(second, 'otherSource')]),
+    ],
     cautions: [
       freezingCaution('boiling-water-scalds'),
       freezingCaution('blanching-no-process'),
@@ -206,11 +232,7 @@ export function blanching(input: BlanchingInput): Blanching | Refusal {
   });
 }
 
-const otherSource = ({
-  waterMinutes,
-  amount,
-  waterQuarts,
-}: BlanchingWaterRow): NonNullable<Blanching['otherSource']> => ({
+const otherSource = ({ waterMinutes, amount, waterQuarts }: BlanchingWaterRow): OtherBlanching => ({
   minutes: spanOf(waterMinutes),
   ...(amount === null ? {} : { amount }),
   ...(waterQuarts === null ? {} : { water: { value: waterQuarts, unit: 'quart' } }),

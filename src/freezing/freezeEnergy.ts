@@ -1,12 +1,13 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
+import { food } from '../foods/fields';
 import { drawn, type HeatNeeded } from '../heat/needed';
-import { fields, mass, name, number, optional, readInput, share, temperature } from '../quantity/fields';
+import { fields, mass, number, optional, readInput, share, temperature } from '../quantity/fields';
 import { sureRange } from '../quantity/range';
 import { valueIn } from '../quantity/scale';
-import type { MassInput, Range, ShareInput, TemperatureInput } from '../quantity/types';
-import { type Basis, joinBasis } from '../sources/basis';
+import type { Range } from '../quantity/types';
+import type { Basis } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { basisOf, practiceBasis } from '../sources/table';
 import { initialFreezingPoint } from './initialFreezingPoint';
@@ -17,51 +18,39 @@ import { correlation } from './tables';
 export const PERFORMANCE: Range<number> = { low: 0.8, likely: 1.3, high: 2 };
 /** Where fruit and vegetables begin to freeze, degC, when only their water is known; common practice. */
 const FREEZES = -1;
+const COEFFICIENT = 'coefficient of performance of the freezer';
 
 const specificHeat = () => number('a specific heat in kJ/(kg K), from 0.5 to 5', { min: 0.5, max: 5 });
 const schema = /* @__PURE__ */ fields({
+  /** Of the food. */
   mass: mass(),
-  food: optional(name('a food, such as "peach"')),
+  /** A food whose specific heats are printed, such as `"peach"`; or `water` or `properties` in its place. */
+  food: optional(food()),
+  /** Water of the food, share of its weight, above 0 and at most 1. */
   water: optional(share({ above: 0 })),
+  /** Properties of a food of your own. */
   properties: optional(
     fields({
+      /** Where it begins to freeze, -40 to 0 degC. */
       freezing: temperature({ min: { value: -40, unit: 'degC' }, max: { value: 0, unit: 'degC' } }),
+      /** Above freezing, kJ/(kg K), 0.5 to 5. */
       specificHeatAbove: specificHeat(),
+      /** When frozen, kJ/(kg K), 0.5 to 5. */
       specificHeatBelow: specificHeat(),
+      /** Heat to freeze it, kJ/kg, 0 to 400. */
       latentHeat: number('a latent heat in kJ/kg, from 0 to 400', { min: 0, max: 400 }),
     }),
   ),
+  /** As it goes in, -60 to 100 degC. */
   from: temperature({ min: { value: -60, unit: 'degC' }, max: { value: 100, unit: 'degC' } }),
+  /** As it is kept, -60 to 100 degC, not above `from`. */
   to: temperature({ min: { value: -60, unit: 'degC' }, max: { value: 100, unit: 'degC' } }),
+  /** Heat taken out for each unit of electricity, 0.1 to 10; 0.8 to 2 when left out. */
   performance: optional(number('a coefficient of performance, from 0.1 to 10', { min: 0.1, max: 10 })),
 });
-
+export type FreezeEnergyInput = z.input<typeof schema>;
 /** Food properties of your own. */
-export interface FreezingProperties {
-  /** Where it begins to freeze, 0 degC or below. */
-  readonly freezing: TemperatureInput;
-  /** kJ/(kg K) */
-  readonly specificHeatAbove: number;
-  /** kJ/(kg K), frozen. */
-  readonly specificHeatBelow: number;
-  /** kJ/kg */
-  readonly latentHeat: number;
-}
-export interface FreezeEnergyInput {
-  readonly mass: MassInput;
-  /** A food whose specific heats are printed, such as `peach`; or */
-  readonly food?: string | undefined;
-  /** its water, share of the weight; or */
-  readonly water?: ShareInput | undefined;
-  /** its own properties. */
-  readonly properties?: FreezingProperties | undefined;
-  /** As it goes in, -60 to 100 degC. */
-  readonly from: TemperatureInput;
-  /** As it is kept, not above `from`. */
-  readonly to: TemperatureInput;
-  /** Heat taken out for each unit of electricity, 0.1 to 10; 0.8 to 2 when left out. */
-  readonly performance?: number | undefined;
-}
+export type FreezingProperties = NonNullable<FreezeEnergyInput['properties']>;
 
 type OwnProperties = NonNullable<z.output<typeof schema>['properties']>;
 interface Properties {
@@ -72,25 +61,29 @@ interface Properties {
   readonly basis: readonly Basis[];
 }
 
-function ofFood(food: string): Properties {
+function ofFood(asked: string): Properties {
+  const found = initialFreezingPoint({ food: asked });
+  const printed = found.known ? found : undefined;
   const {
     temperature: freezes,
-    specificHeatAbove,
-    specificHeatBelow,
-    latentHeat,
-    basis,
-  } = initialFreezingPoint({ food });
-  if (specificHeatAbove === undefined || specificHeatBelow === undefined || latentHeat === undefined) {
-    fail('MISSING', 'water', undefined, `the water of the food in place of its name: no heats are printed for ${food}`);
+    specificHeatAbove: above,
+    specificHeatBelow: below,
+    latentHeat: latent,
+  } = printed ?? {};
+  if (freezes === undefined || above === undefined || below === undefined || latent === undefined) {
+    return fail(
+      'MISSING',
+      'water',
+      undefined,
+      `the water of the food in place of its name: no heats are printed for ${asked}`,
+    );
   }
-  return {
-    freezes: valueIn(freezes, 'degC'),
-    above: specificHeatAbove,
-    below: specificHeatBelow,
-    latent: latentHeat,
-    basis,
-  };
+  return { freezes: valueIn(freezes, 'degC'), above, below, latent, basis: standsFor(found.basis) };
 }
+
+/** The figures of a food as they stand in this answer: behind the heat. */
+const standsFor = (lines: readonly Basis[]): Basis[] =>
+  lines.map((line) => ({ ...line, of: 'heat', note: 'freezing point, specific heats and latent heat' }));
 
 function ofWater(water: number): Properties {
   const { specificHeatAbove, specificHeatBelow, latentHeat } = propertiesFromWater({ water });
@@ -113,7 +106,7 @@ function own({ freezing, specificHeatAbove, specificHeatBelow, latentHeat }: Own
     above: specificHeatAbove,
     below: specificHeatBelow,
     latent: latentHeat,
-    basis: [{ of: 'freezing point, specific heats and latent heat', kind: 'measured' }],
+    basis: [{ of: 'heat', kind: 'measured', note: 'freezing point, specific heats and latent heat' }],
   };
 }
 
@@ -148,14 +141,14 @@ function own({ freezing, specificHeatAbove, specificHeatBelow, latentHeat }: Own
  * ```
  */
 export function freezeEnergy(input: FreezeEnergyInput): HeatNeeded {
-  const { mass: amount, food, water, properties, performance, ...given } = readInput(schema, input);
-  if ([food, water, properties].filter((each) => each !== undefined).length !== 1) {
+  const { mass: amount, food: asked, water, properties, performance, ...given } = readInput(schema, input);
+  if ([asked, water, properties].filter((each) => each !== undefined).length !== 1) {
     fail('CONTRADICTION', 'food', input.food, 'one of the food, its water and its properties');
   }
   const [from, to] = [valueIn(given.from, 'degC'), valueIn(given.to, 'degC')];
   if (to > from) fail('CONTRADICTION', 'to', input.to, 'a temperature of at most `from`');
   const { freezes, above, below, latent, basis } =
-    food !== undefined ? ofFood(food) : water !== undefined ? ofWater(water) : own(properties as OwnProperties);
+    asked !== undefined ? ofFood(asked.name) : water !== undefined ? ofWater(water) : own(properties as OwnProperties);
   const perKilogram =
     above * Math.max(0, from - Math.max(to, freezes)) +
     (from >= freezes && to < freezes ? latent : 0) +
@@ -164,13 +157,19 @@ export function freezeEnergy(input: FreezeEnergyInput): HeatNeeded {
   return answer({
     energy: drawn(kilojoules, performance === undefined ? PERFORMANCE : sureRange(performance)),
     heat: { value: kilojoules, unit: 'kJ' },
-    basis: joinBasis(basis, [
-      { of: 'heat = cooling + freezing + cooling on', kind: 'equation', source: 'earle', locator: 'Example 2.10' },
+    basis: [
+      ...basis,
       {
-        of: 'coefficient of performance of the freezer',
-        kind: performance === undefined ? 'common-practice' : 'measured',
+        of: 'heat',
+        kind: 'equation',
+        source: 'earle',
+        locator: 'Example 2.10',
+        note: 'heat = cooling + freezing + cooling on',
       },
-    ]),
+      performance === undefined
+        ? practiceBasis('energy', COEFFICIENT)
+        : { of: 'energy', kind: 'measured', note: COEFFICIENT },
+    ],
     cautions: [caution('estimate')],
   });
 }

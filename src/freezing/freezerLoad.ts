@@ -61,7 +61,7 @@ export function freezerLoad(input: FreezerLoadInput): FreezerLoad {
           days: { low: days(printed.high, pounds), high: days(printed.low, pounds) },
           atOnce: days(printed.low, pounds) <= 1,
         }),
-    basis: [basisOf(printed, 'load of the freezer in a day'), basisOf(other, 'the higher figure of another page')],
+    basis: [basisOf(printed, 'perDay'), basisOf(other, 'alsoPrinted', 'the higher figure of another page')],
     cautions: [freezingCaution('do-not-overload-freezer')],
   });
 }

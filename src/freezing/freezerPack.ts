@@ -1,24 +1,30 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
-import { lookUp } from '../common/names';
 import { fail } from '../errors/StillroomError';
-import { choice, fields, isMass, massOrVolume, name, readInput } from '../quantity/fields';
+import { type FoundFood, food } from '../foods/fields';
+import { figuresFor } from '../foods/figuresFor';
+import { narrowerOf } from '../foods/lookUpFood';
+import { foodOf, nameOf } from '../foods/tables';
+import { choice, fields, isMass, massOrVolume, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
-import { joinBasis, joinCautions } from '../sources/basis';
+import { derived } from '../sources/basis';
 import { caution } from '../sources/cautions';
-import type { Basis, Caution, Refusal } from '../sources/index';
+import type { Basis, Caution } from '../sources/index';
+import { type NotKnown, notKnown } from '../sources/no';
 import { basisOf } from '../sources/table';
 import { scaleSyrup, syrupOfPercent } from '../sugar/printedSyrups';
-import { VEGETABLES } from './beforeFreezing';
-import { namedFoods } from './foodNames';
+import { blanchingRows, packsOf } from './beforeFreezing';
 import { type Span, spanIn, spanOf } from './span';
 import { freezingCaution, HEADSPACE, PACKS, type PackRow, type RuleRow, rule } from './tables';
 
 const PACK_NAMES = ['dry', 'sugar', 'syrup', 'puree', 'crushed', 'unsweetened', 'water', 'juice', 'sauce'] as const;
 const schema = fields({
-  food: name('a food, such as "strawberry"'),
+  /** A fruit, such as `"strawberry"`; for a dry pack also a vegetable. */
+  food: food(),
+  /** What is added: `dry` nothing, else `sugar`, `syrup`, `puree` (or `crushed`), `unsweetened` (or `water`) ... */
   style: choice('the style of pack', PACK_NAMES),
+  /** The prepared fruit, puree or juice, by measure or by weight. */
   amount: massOrVolume(),
 });
 export type FreezerPackInput = z.input<typeof schema>;
@@ -58,6 +64,8 @@ export interface PackIngredients {
 }
 
 export interface FreezerPack extends PackIngredients {
+  /** The figures are here. */
+  readonly known: true;
   readonly food: string;
   /** The style of pack: what goes in with the food. */
   readonly style: string;
@@ -67,12 +75,6 @@ export interface FreezerPack extends PackIngredients {
   readonly others: readonly PackIngredients[];
   readonly cautions: readonly Caution[];
 }
-
-const FRUITS = namedFoods(PACKS.flatMap(({ foods }) => foods));
-const FOODS = namedFoods([
-  ...PACKS.flatMap(({ foods }) => foods),
-  ...VEGETABLES.map(({ name: vegetable }) => vegetable),
-]);
 
 /** The newer guide before the older; what is only recalled comes last. */
 const SOURCE_ORDER = ['nchfp-freeze', 'mu-ext-seasonal', 'msue-pfs'];
@@ -85,22 +87,23 @@ const preference = (row: PackRow): number =>
 const sorts = (pack: (typeof PACK_NAMES)[number]): readonly string[] =>
   pack === 'crushed' ? ['puree'] : pack === 'water' || pack === 'unsweetened' ? ['water', 'unsweetened'] : [pack];
 
+/** The food whose packs serve for one that has none of its own. */
+const packLender = (id: string): string | undefined =>
+  figuresFor(id, 'freezing').find((each) => PACKS.some(({ foods }) => foods.includes(each)));
+
 /** What a quart of the prepared fruit weighs, lb: the row's own figure, or the one printed for its kind. */
-function quartWeight(
-  row: PackRow | undefined,
-  food: string,
-  pack: string,
-): { pounds: number; from: PackRow | RuleRow } {
+function quartWeight(row: PackRow | undefined, id: string, pack: string): { pounds: number; from: PackRow | RuleRow } {
   if (row?.quartLb !== undefined) return { pounds: row.quartLb, from: row };
   const general = rule(
-    sorts(pack as 'puree')[0] === 'puree' ? 'quart-puree' : food === 'apple' ? 'quart-sliced-apple' : 'quart-fruit',
+    sorts(pack as 'puree')[0] === 'puree' ? 'quart-puree' : id === 'apple' ? 'quart-sliced-apple' : 'quart-fruit',
   );
   return { pounds: general.low, from: general };
 }
 
-/** One row's sugar, syrup and acid for so many quarts. */
+/** One row's sugar, syrup and acid for these quarts of a food. */
 function ingredients(
   row: PackRow,
+  id: string,
   quarts: number,
   massUnit: Quantity<'mass'>['unit'],
   pounds: number,
@@ -113,17 +116,20 @@ function ingredients(
     const volume = spanIn<'volume'>(syrupEnds, quarts * 2, 'cup', 'cup');
     return { percent, strength: printed.strength, volume, ...scaleSyrup(printed, volume.high) };
   });
-  const basis: Basis[] = [basisOf(row, 'what the pack takes')];
+  const lender = row.foods.includes(id) ? undefined : packLender(id);
+  const basis: Basis[] = [
+    { ...basisOf(row, 'style', 'what the pack takes'), ...(lender === undefined ? {} : { food: nameOf(lender) }) },
+  ];
   if (syrup.length > 0) {
-    basis.push(basisOf(perPint, 'syrup for each pint container'));
-    for (const { percent } of syrup) basis.push(basisOf(syrupOfPercent(percent), `${percent} % syrup`));
+    basis.push(basisOf(perPint, 'syrup', 'syrup for each pint container'));
+    for (const { percent } of syrup) basis.push(basisOf(syrupOfPercent(percent), 'syrup', `${percent} % syrup`));
   }
   const { ascorbicTsp, ascorbicPerQuartOf: of } = row;
   // the acid of a syrup is in all the syrup made, so for the larger volume
   const quartsOf = of === 'syrup' ? (quarts * 2 * perPint.high) / 4 : of === 'fruit' ? quarts : undefined;
   const milligrams = rule('ascorbic-tsp');
   if (ascorbicTsp !== undefined && quartsOf !== undefined)
-    basis.push(basisOf(milligrams, 'weight of the ascorbic acid'));
+    basis.push(basisOf(milligrams, 'ascorbicAcid', 'weight of the ascorbic acid'));
   return {
     ...(row.sugarCups === undefined || row.perCups === undefined
       ? {}
@@ -167,21 +173,24 @@ function dryPack(
   volume: Quantity<'volume'>,
   weight: readonly Basis[],
   vegetable: boolean,
-  darkens: boolean,
+  printed: readonly PackRow[],
 ): FreezerPack {
   const row = HEADSPACE.find(({ pack }) => pack === 'dry');
   if (row === undefined) throw new Error('no dry pack in the headspace table');
+  const darkens = printed.some(({ ascorbicTsp }) => ascorbicTsp !== undefined);
   return {
+    known: true,
     food,
     style: 'dry',
     volume,
     note: vegetable
       ? 'Nothing is added. Blanch first (see blanching), cool and drain well.'
       : 'Nothing is added; freeze on a tray first if pieces should stay apart.',
-    basis: joinBasis([basisOf(row, 'dry pack: no sugar or liquid added')], weight),
+    basis: [basisOf(row, 'style', 'dry pack: no sugar or liquid added'), ...weight],
     others: [],
     cautions: [
       ...(darkens ? [freezingCaution('fruit-darkens-dry')] : []),
+      ...(printed.length === 0 && !vegetable ? [freezingCaution('fruit-not-in-tables')] : []),
       freezingCaution('freezing-does-not-sterilize'),
     ],
   };
@@ -197,63 +206,79 @@ function dryPack(
  * @param input.style - `dry` (no sugar or liquid; with the ascorbic acid where the page prints it), `sugar`, `syrup`, `puree` or `crushed`, `unsweetened` or `water`,
  * `juice`, `sauce`
  * @param input.amount - prepared fruit (puree, juice) by measure or by weight
- * @returns the ingredients, or a refusal where no source prints that pack for the food
- * @throws StillroomError UNKNOWN_NAME, with the nearest names
+ * @returns the ingredients, or `known: false` where these tables have no such pack for the food
+ * @throws StillroomError UNKNOWN_NAME for a name that is no food, with the nearest names
  *
  * @example
  * ```ts
  * import { freezerPack } from 'stillroom/freezing';
  *
  * const pack = freezerPack({ food: 'strawberries', style: 'sugar', amount: '4 quarts' });
- * 'sugar' in pack && pack.sugar; // => { low: { value: 3, unit: 'cup' }, high: { value: 3, unit: 'cup' } }
+ * pack.known && pack.sugar; // => { low: { value: 3, unit: 'cup' }, high: { value: 3, unit: 'cup' } }
  * ```
  */
-export function freezerPack(input: FreezerPackInput): FreezerPack | Refusal {
-  const { food: asked, style: pack, amount } = readInput(schema, input);
-  const food = lookUp(asked, pack === 'dry' ? FOODS : FRUITS, 'food', 'fruit with a freezer pack').name;
-  const printed = PACKS.filter((row) => row.foods.includes(food));
+export function freezerPack(input: FreezerPackInput): FreezerPack | NotKnown {
+  const { food: asked, style, amount } = readInput(schema, input);
+  const printed = packsOf(asked.id);
   const rows = printed
-    .filter((row) => sorts(pack).includes(row.pack))
+    .filter((row) => sorts(style).includes(row.pack))
     .sort((one, other) => preference(one) - preference(other));
   const [first, ...rest] = rows;
-  if (isMass(amount) && (pack === 'juice' || pack === 'sauce')) {
-    fail('WRONG_DIMENSION', 'amount', input.amount, `a volume of ${pack}, such as "2 quarts"`);
+  if (isMass(amount) && (style === 'juice' || style === 'sauce')) {
+    fail('WRONG_DIMENSION', 'amount', input.amount, `a volume of ${style}, such as "2 quarts"`);
   }
-  const vegetable = printed.length === 0;
-  if (vegetable && isMass(amount)) {
+  const vegetable = printed.length === 0 && blanchingRows(asked.id).length > 0;
+  const fruit = printed.length > 0 || foodOf(asked.id).kind === 'fruit';
+  if (first === undefined && !(style === 'dry' && (fruit || vegetable))) {
+    return answer(notPrinted(asked, style, printed));
+  }
+  if (!fruit && isMass(amount)) {
     fail('WRONG_DIMENSION', 'amount', input.amount, 'a volume, such as "2 quarts": no weight of a quart is printed');
   }
-  const weight = quartWeight(first, food, pack);
+  const weight = quartWeight(first, asked.id, style);
   const quarts = isMass(amount) ? valueIn(amount, 'lb') / weight.pounds : valueIn(amount, 'quart');
   const volume = isMass(amount) ? quantityIn<'volume'>(quarts, 'quart', 'quart') : amount;
-  const weightBasis = isMass(amount) ? [basisOf(weight.from, 'weight of a quart')] : [];
-  if (pack === 'dry' && first === undefined) {
-    const darkens = printed.some(({ ascorbicTsp }) => ascorbicTsp !== undefined);
-    return answer(dryPack(food, volume, weightBasis, vegetable, darkens));
-  }
-  if (first === undefined) {
-    const packs = [...new Set(printed.map((row) => row.pack))];
-    return answer({
-      tested: false,
-      reason: `No source in the tables prints a ${pack} pack for ${food}.`,
-      instead: `Printed for ${food}: ${packs.join(', ')}; any sound fruit may also be frozen dry.`,
-      basis: printed.map((row) => basisOf(row, `${row.pack} pack`)),
-      cautions: [],
-    });
-  }
+  const weightBasis = isMass(amount) ? [basisOf(weight.from, 'volume', 'weight of a quart')] : [];
+  if (first === undefined) return answer(dryPack(asked.name, volume, weightBasis, vegetable, printed));
   const massUnit = isMass(amount) ? amount.unit : 'lb';
-  const scale = (row: PackRow) => ingredients(row, quarts, massUnit, quarts * weight.pounds);
+  const scale = (row: PackRow) => ingredients(row, asked.id, quarts, massUnit, quarts * weight.pounds);
   const served = scale(first);
   return answer({
-    food,
+    known: true,
+    food: asked.name,
     style: first.pack,
     volume,
     ...served,
-    basis: joinBasis(served.basis, weightBasis),
+    basis: [...served.basis, ...weightBasis],
     others: rest.map(scale),
-    cautions: joinCautions(
-      [freezingCaution('glass-needs-headspace'), freezingCaution('freezing-does-not-sterilize')],
-      first.obtained === 'memory' ? [caution('recalled')] : [],
-    ),
+    cautions: [
+      freezingCaution('glass-needs-headspace'),
+      freezingCaution('freezing-does-not-sterilize'),
+      ...(first.obtained === 'memory' ? [caution('recalled')] : []),
+    ],
+  });
+}
+
+function notPrinted({ id, name }: FoundFood, style: string, printed: readonly PackRow[]): NotKnown {
+  const food = name;
+  const kinds = narrowerOf(id).filter((kind) => packsOf(kind).length > 0);
+  const styles = [...new Set(printed.map((row) => row.pack))];
+  return notKnown({
+    code: printed.length === 0 ? 'not in these tables' : 'no such pack',
+    text: `These tables hold no ${style} pack for ${food}.`,
+    instead:
+      styles.length === 0
+        ? [
+            ...kinds.map((kind) => ({ text: `Name the kind: ${nameOf(kind)}.`, food: nameOf(kind) })),
+            { text: 'Freeze fruit dry; blanch or cook a vegetable first (see blanching).' },
+          ]
+        : [
+            ...styles.map((other) => ({ text: `Pack it as ${other}.`, food })),
+            { text: 'Any sound fruit may also be frozen dry.', food },
+          ],
+    basis:
+      printed.length === 0
+        ? [derived('reason', 'what the tables of freezer packs hold')]
+        : printed.map((row) => basisOf(row, 'instead', `${row.pack} pack`)),
   });
 }

@@ -1,12 +1,15 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
-import { lookUp } from '../common/names';
-import { fields, name, readInput } from '../quantity/fields';
+import { food } from '../foods/fields';
+import { figuresFor } from '../foods/figuresFor';
+import { nameOf } from '../foods/tables';
+import { fields, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
+import { derived } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import type { Basis, Caution } from '../sources/index';
+import { type NotKnown, notKnown } from '../sources/no';
 import { basisOf, type Sourced } from '../sources/table';
-import { namedFoods } from './foodNames';
 import {
   RECALLED_POINTS,
   THERMAL_TEXTBOOK,
@@ -16,27 +19,36 @@ import {
   type UsUnitRow,
 } from './tables';
 
-const schema = fields({ food: name('a food, such as "peach"') });
+const schema = fields({
+  /** A food, such as `"peach"`. */
+  food: food(),
+});
 export type InitialFreezingPointInput = z.input<typeof schema>;
 
 /** What one source prints of a food. */
 export interface FreezingFigures {
+  /** Where it begins to freeze, in the unit the source prints. */
   readonly temperature: Quantity<'temperature'>;
   /** Water, share of the weight. */
   readonly water?: number;
-  /** kJ/(kg K) */
+  /** Specific heat above freezing, kJ/(kg K). */
   readonly specificHeatAbove?: number;
-  /** kJ/(kg K) */
+  /** Specific heat when frozen, kJ/(kg K). */
   readonly specificHeatBelow?: number;
-  /** kJ/kg */
+  /** Heat to freeze it, kJ/kg. */
   readonly latentHeat?: number;
+  /** Where these figures come from. */
   readonly basis: readonly Basis[];
 }
 
 export interface InitialFreezingPoint extends FreezingFigures {
+  /** The figures are here. */
+  readonly known: true;
+  /** Trade name of the food. */
   readonly food: string;
   /** What the other sources print. */
   readonly others: readonly FreezingFigures[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
@@ -50,14 +62,14 @@ const ofThermal = (row: ThermalRow): FreezingFigures => ({
   specificHeatAbove: row.specificHeatAbove,
   specificHeatBelow: row.specificHeatBelow,
   latentHeat: row.latentHeat,
-  basis: [basisOf(row, 'freezing point, specific heats and latent heat')],
+  basis: [basisOf(row, 'temperature', 'and its specific heats and latent heat')],
 });
 const ofUsUnits = (row: UsUnitRow): FreezingFigures => ({
   temperature: { value: row.initialFreezingF, unit: 'degF' },
   specificHeatAbove: row.specificHeatAboveBtu * BTU_PER_LB_F,
   specificHeatBelow: row.specificHeatBelowBtu * BTU_PER_LB_F,
   latentHeat: row.latentHeatBtu * BTU_PER_LB,
-  basis: [basisOf(row, 'freezing point, specific heats and latent heat')],
+  basis: [basisOf(row, 'temperature', 'and its specific heats and latent heat')],
 });
 
 /** Every row with its food, the handbook's first, then the textbook's rounded figures, then what is recalled. */
@@ -70,40 +82,53 @@ const FIGURES: readonly { food: string; row: Sourced; figures: () => FreezingFig
     row,
     figures: (): FreezingFigures => ({
       temperature: { value: row.initialFreezing, unit: 'degC' },
-      basis: [basisOf(row, 'initial freezing point')],
+      basis: [basisOf(row, 'temperature')],
     }),
   })),
 ];
-const FOODS = namedFoods(FIGURES.map(({ food }) => food));
 
 /**
  * The temperature at which a food begins to freeze, with its specific heats and latent heat where they are printed.
  *
  * The handbook comes first, then a textbook that rounds to whole degrees, then recalled figures, which say so.
  *
- * @param input.food - `"peach"`, `"green beans"`
+ * @param input - `food`: any name it goes by
  * @returns `temperature` in the unit the source prints; specific heats in kJ/(kg K), latent heat in kJ/kg; `others`
- * holds what further sources print
- * @throws StillroomError UNKNOWN_NAME, with the nearest names
+ * holds what further sources print; or `known: false` where these tables have no figure
+ * @throws StillroomError UNKNOWN_NAME for a name that is no food, with the nearest names
  *
  * @example
  * ```ts
  * import { initialFreezingPoint } from 'stillroom/freezing';
  *
- * initialFreezingPoint({ food: 'carrots' }).temperature; // => { value: -1.4, unit: 'degC' }
- * initialFreezingPoint({ food: 'peaches' }).temperature; // => { value: 30.4, unit: 'degF' }
+ * const carrots = initialFreezingPoint({ food: 'carrots' });
+ * carrots.known && carrots.temperature; // => { value: -1.4, unit: 'degC' }
+ * const peaches = initialFreezingPoint({ food: 'peaches' });
+ * peaches.known && peaches.temperature; // => { value: 30.4, unit: 'degF' }
  * ```
  */
-export function initialFreezingPoint(input: InitialFreezingPointInput): InitialFreezingPoint {
+export function initialFreezingPoint(input: InitialFreezingPointInput): InitialFreezingPoint | NotKnown {
   const { food: asked } = readInput(schema, input);
-  const food = lookUp(asked, FOODS, 'food', 'food with a freezing point').name;
-  const entries = FIGURES.filter((entry) => entry.food === food);
+  const from = figuresFor(asked.id, 'freezing-point').find((id) => FIGURES.some((entry) => entry.food === id));
+  const entries = FIGURES.filter((entry) => entry.food === from);
   const [first, ...rest] = entries;
-  if (first === undefined) throw new Error(`no freezing point for ${food}`);
+  if (first === undefined || from === undefined) {
+    return answer(
+      notKnown({
+        code: 'not in these tables',
+        text: `These tables hold no freezing point for ${asked.name}.`,
+        instead: 'Work it out from the composition: pass the water of the food to propertiesFromWater or iceFraction.',
+        basis: [derived('reason', 'what the tables of freezing points hold')],
+      }),
+    );
+  }
+  const lent = (figures: FreezingFigures): FreezingFigures =>
+    from === asked.id ? figures : { ...figures, basis: figures.basis.map((line) => ({ ...line, food: nameOf(from) })) };
   return answer({
-    food,
-    ...first.figures(),
-    others: rest.map(({ figures }) => figures()),
+    known: true,
+    food: asked.name,
+    ...lent(first.figures()),
+    others: rest.map(({ figures }) => lent(figures())),
     cautions: entries.every(({ row }) => row.obtained === 'memory') ? [caution('recalled')] : [],
   });
 }

@@ -36,6 +36,7 @@ export interface HeadspaceRow extends Sourced {
   readonly inches: number;
 }
 export interface PackRow extends Sourced {
+  /** Ids of the foods. */
   readonly foods: readonly string[];
   readonly pack: 'syrup' | 'sugar' | 'dry' | 'puree' | 'unsweetened' | 'water' | 'juice' | 'sauce';
   readonly syrupPercent?: Ends;
@@ -52,10 +53,11 @@ export interface PackRow extends Sourced {
   readonly preheatIn?: string;
 }
 export interface BlanchingRow extends Sourced {
+  /** Id of the food. */
   readonly food: string;
-  readonly group?: string;
-  readonly form: string;
-  readonly cuts?: readonly string[];
+  /** Ids of the forms it holds for, the printed one first; absent where it holds for the food in general. */
+  readonly forms?: readonly string[];
+  readonly printed: string;
   readonly waterMinutes: Ends | null;
   readonly steamMinutes: Ends | null;
   readonly coolingTimes?: number;
@@ -64,7 +66,8 @@ export interface BlanchingRow extends Sourced {
 }
 export interface BlanchingWaterRow extends Sourced {
   readonly food: string;
-  readonly form: string;
+  readonly forms?: readonly string[];
+  readonly printed: string;
   readonly amount: string | null;
   readonly waterQuarts: number | null;
   readonly waterMinutes: Ends;
@@ -72,12 +75,15 @@ export interface BlanchingWaterRow extends Sourced {
 export interface BeforeFreezingRow extends Sourced {
   readonly food: string;
   readonly forms?: readonly string[];
+  readonly printed: string;
   readonly treatment: 'cook' | 'raw';
   readonly minutes?: Ends;
   readonly size?: string;
 }
 export interface ThermalRow extends Sourced {
+  /** Id of the food. */
   readonly food: string;
+  readonly printed: string;
   /** degC */
   readonly initialFreezing: number;
   /** percent */
@@ -94,7 +100,9 @@ export interface ThermalRow extends Sourced {
   readonly latentHeat: number;
 }
 export interface UsUnitRow extends Sourced {
+  /** Id of the food. */
   readonly food: string;
+  readonly printed: string;
   /** degF */
   readonly initialFreezingF: number;
   /** Btu/(lb degF) */
@@ -104,7 +112,9 @@ export interface UsUnitRow extends Sourced {
   readonly latentHeatBtu: number;
 }
 export interface RecalledPointRow extends Sourced {
+  /** Id of the food. */
   readonly food: string;
+  readonly printed: string;
   readonly initialFreezing: number;
 }
 export interface ComponentRow extends Sourced {

@@ -45,7 +45,10 @@ export function brimfulCapacity(input: BrimfulCapacityInput): BrimfulCapacity {
   const unit = given.water.unit === 'lb' || given.water.unit === 'oz' ? 'fl oz' : 'mL';
   return answer({
     brimful: quantityIn(valueIn(given.water, 'g') / valueIn(water.density, 'g/mL'), 'mL', unit),
-    basis: joinBasis([{ of: 'weight of the water', kind: 'measured' }], water.basis),
+    basis: joinBasis(
+      [{ of: 'brimful', kind: 'measured', note: 'weight of the water' }],
+      water.basis.map((line) => ({ ...line, of: 'brimful', note: 'density of water' })),
+    ),
     cautions: [],
   });
 }

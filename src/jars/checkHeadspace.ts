@@ -75,7 +75,6 @@ const READING_IN = 1 / 16;
 const schema = /* @__PURE__ */ fields({
   food: optional(name('a food or a class of food, such as peach, jam, pickles, vegetables or poultry')),
   form: optional(name('a form, such as halves, sauce or juice')),
-  product: optional(name('a product, such as jam, fruit, pickles, vegetables or poultry')),
   measured: length({ min: { value: 0, unit: 'in' } }),
   printed: optional(length()),
   jar: optional(jar()),
@@ -145,7 +144,7 @@ function publishedFor(product: string, path: string): { least: number; most: num
   return {
     least: Math.max(...rows.map(({ least_in }) => least_in)),
     most: Math.min(...rows.map(({ most_in }) => most_in)),
-    basis: rows.map((row) => basisOf(row, `headspace of ${row.printed}`)),
+    basis: rows.map((row) => basisOf(row, 'least', `headspace of ${row.printed}`)),
   };
 }
 
@@ -153,16 +152,11 @@ function publishedFor(product: string, path: string): { least: number; most: num
 function askedFor({
   food,
   form,
-  product,
 }: {
   food?: string | undefined;
   form?: string | undefined;
-  product?: string | undefined;
 }): { text: string; path: string } | undefined {
-  if (food !== undefined && product !== undefined)
-    fail('CONTRADICTION', 'product', product, 'food or product, not both');
   if (form !== undefined && food === undefined) fail('MISSING', 'food', food, 'the food of that form');
-  if (product !== undefined) return { text: product, path: 'product' };
   return food === undefined ? undefined : { text: form === undefined ? food : `${food} ${form}`, path: 'food' };
 }
 
@@ -184,7 +178,6 @@ function askedFor({
  * @param input.food - a class (`jam`, `jelly`, `fruit`, `tomatoes`, `pickles`, `juice`, `vegetables`, `meat`, `poultry`,
  *   `low-acid`), or a food for which every tested recipe agrees with its class
  * @param input.form - its form: `halves`, `sauce`, `juice`
- * @param input.product - food and form in one text, in place of `food`
  * @param input.measured - from the rim down to the food, zero or more
  * @param input.printed - the headspace printed with your tested recipe; it overrides the class
  * @param input.jar - a jar (see `fillJar`), to learn how much to take out or to add before processing
@@ -231,7 +224,7 @@ export function checkHeadspace(input: CheckHeadspaceInput): HeadspaceCheck {
       : {
           least: valueIn(printed, 'in'),
           most: valueIn(printed, 'in'),
-          basis: [{ of: 'headspace printed with the recipe', kind: 'measured' } satisfies Basis],
+          basis: [{ of: 'least', kind: 'measured', note: 'headspace printed with the recipe' } satisfies Basis],
         };
   const depth = valueIn(measured, 'in');
   const lowest = published.least - READING_IN;
@@ -262,8 +255,10 @@ export function checkHeadspace(input: CheckHeadspaceInput): HeadspaceCheck {
     ...(adjust === undefined ? {} : { adjust }),
     basis: joinBasis(
       published.basis,
-      [{ of: 'a reading within 1/16 in counts as the figure', kind: 'common-practice' }],
-      verdict === 'right' ? [] : effects.map((row) => basisOf(row, 'what too little and too much headspace do')),
+      [{ of: 'verdict', kind: 'common-practice', note: 'a reading within 1/16 in counts as the figure' }],
+      verdict === 'right'
+        ? []
+        : effects.map((row) => basisOf(row, 'meaning', 'what too little and too much headspace do')),
       room?.basis ?? [],
       processed?.basis ?? [],
     ),

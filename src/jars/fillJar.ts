@@ -78,10 +78,11 @@ export function roomIn(jar: Jar, headspace: Quantity<'length'>, given: unknown):
     fill: capacity - empty,
     unit: jar.capacityIs === 'nominal' && METRIC.has(headspace.unit) ? 'mL' : jar.capacity.unit,
     basis: joinBasis(jar.basis, [
-      { of: 'headspace volume: area of the opening times its depth', kind: 'equation' },
+      { of: 'fillVolume', kind: 'equation', note: 'headspace: area of the opening times its depth' },
       {
-        of: `fill volume: ${jar.capacityIs} capacity less headspace volume`,
+        of: 'fillVolume',
         kind: jar.capacityIs === 'brimful' ? 'equation' : 'common-practice',
+        note: `${jar.capacityIs} capacity less headspace volume`,
       },
     ]),
     cautions: joinCautions(jar.cautions, [jarCaution('straight-neck')]),
@@ -135,8 +136,12 @@ export function fillJar(input: FillJarInput): FilledJar {
     ...(contents && { netMass: quantityIn(room.fill * valueIn(contents, 'g/mL'), 'g', massUnit) }),
     basis: joinBasis(
       room.basis,
-      given.density ? [{ of: 'density of the contents', kind: 'measured' }] : [],
-      (water?.basis ?? []).map((line) => ({ ...line, what: 'density of water, as that of the contents' })),
+      given.density ? [{ of: 'netMass', kind: 'measured', note: 'density of the contents' }] : [],
+      (water?.basis ?? []).map((line) => ({
+        ...line,
+        of: 'netMass',
+        note: 'density of water, as that of the contents',
+      })),
     ),
     cautions: room.cautions,
   });

@@ -1,17 +1,11 @@
 /**
- * Produce: what raw weight gives ready, what it takes to fill jars, and what a measure of it weighs.
+ * Produce: what a raw amount gives ready, what it takes to fill jars and packs, what a measure of food weighs, and
+ * what is in it.
  * @module
  */
-export { produceNames } from './catalogue';
-export { type Composition, type CompositionInput, composition } from './composition/composition';
-export {
-  type DescribeProduceInput,
-  describeProduce,
-  type ProduceDescription,
-  type Proximates,
-} from './composition/describeProduce';
-export { type FoodComposition, type FoodCompositionInput, foodComposition } from './composition/foodComposition';
+export { type Composition, type CompositionInput, composition, type Proximates } from './composition/composition';
 export { type JuiceBrix, type JuiceBrixInput, juiceBrix } from './composition/juiceBrix';
+export type { BoughtInput } from './weights/asBought';
 export { type ContainerWeight, type ContainerWeightInput, containerWeight } from './weights/containerWeight';
 export {
   type MassFromVolumeInput,
@@ -24,15 +18,21 @@ export {
 export { type FrozenPintsFromRaw, type FrozenPintsFromRawInput, frozenPintsFromRaw } from './yields/frozenPintsFromRaw';
 export { type PieFilling, type PieFillingIngredient, type PieFillingInput, pieFilling } from './yields/pieFilling';
 export {
+  type PrintedAmount,
+  type PrintedAmounts,
+  type PrintedAmountsInput,
+  type PrintedMeasure,
+  type PrintedRefuse,
+  type PrintedShare,
+  printedAmounts,
+} from './yields/printedAmounts';
+export {
   type JarsFromRaw,
   type JarsFromRawInput,
   jarsFromRaw,
   type RawForJars,
   type RawForJarsInput,
-  type ReadyPerQuart,
-  type ReadyPerQuartInput,
   rawForJars,
-  readyPerQuart,
   type YieldRoad,
 } from './yields/rawForJars';
 export {
@@ -44,4 +44,4 @@ export {
   readyFromRaw,
   type TrimmingsPart,
 } from './yields/readyFromRaw';
-export { type RecipeYield, type RecipeYieldInput, recipeYield, recipeYieldNames } from './yields/recipeYield';
+export { type BatchIngredient, type RecipeYield, type RecipeYieldInput, recipeYield } from './yields/recipeYield';

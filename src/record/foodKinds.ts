@@ -2,8 +2,9 @@
 import kindsJson from '../../data/record/kinds-of-foods.json';
 import { findNamed, type Named, nameKey } from '../common/names';
 import { StillroomError } from '../errors/StillroomError';
+import { foodsNamed } from '../foods/lookUpFood';
+import { foodOf } from '../foods/tables';
 import { readFood } from '../process/food';
-import { catalogue } from '../produce/catalogue';
 import type { BatchRecord } from './batchRecord';
 
 export type FoodKind = 'fruit' | 'vegetable' | 'meat' | 'poultry' | 'fish' | 'egg' | 'dairy';
@@ -26,7 +27,10 @@ export function orNothing<T>(ask: () => T): T | undefined {
 /** The kind of a food by one of its own names; nothing where no list holds it, or where it could be several. */
 export function kindByName(text: string): FoodKind | undefined {
   const found: readonly (Named & { readonly kind: FoodKind })[] = [
-    ...findNamed(text, catalogue),
+    ...foodsNamed(text).flatMap(({ id }): (Named & { readonly kind: FoodKind })[] => {
+      const { name, kind } = foodOf(id);
+      return kind === 'fruit' || kind === 'vegetable' ? [{ name, kind }] : [];
+    }),
     ...findNamed(text, kinds),
   ];
   const [kind, ...others] = new Set(found.map((row) => row.kind));

@@ -2,6 +2,8 @@ import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import type { Given } from '../common/given';
 import { fail } from '../errors/StillroomError';
+import { readFood, readForm } from '../foods/fields';
+import { knownOr } from '../produce/shape';
 import { yieldOf } from '../produce/yields/readyFromRaw';
 import { choice, fields, list, mass, name, number, optional, rangeOf, readInput, share } from '../quantity/fields';
 import { toDecimalIn } from '../quantity/scale';
@@ -268,7 +270,8 @@ function priorOf(given: z.output<typeof yieldSchema>): { prior: Range<number>; b
   }
   if (produce === undefined) fail('MISSING', 'prior', prior, 'a published range, or a produce and form that have one');
   if (form === undefined) fail('MISSING', 'form', form, 'a form, such as "halves"');
-  const { yield: printed, basis, cautions } = yieldOf(produce, form, undefined);
+  const read = readFood(produce, 'produce');
+  const { yield: printed, basis, cautions } = knownOr(yieldOf(read.id, readForm(form, 'form')), 'form', form);
   // the published ends are at least 3 points from the likely share, so they stand apart
   return { prior: { ...printed }, basis: [...basis], cautions: [...cautions] };
 }

@@ -1,14 +1,16 @@
 import * as z from 'zod/mini';
 import { answer } from '../common/answer';
-import { findNamed } from '../common/names';
 import { dryingGuide } from '../drying/guide/dryingGuide';
 import { StillroomError, within } from '../errors/StillroomError';
+import { readForm, readFood as readPantry } from '../foods/fields';
+import { foodsNamed } from '../foods/lookUpFood';
+import { formName, nameOf } from '../foods/tables';
 import { WORK_BASIS, workTimes } from '../plan/makes/work';
 import type { Make } from '../plan/request/planInput';
 import { readFood } from '../process/food';
-import { catalogue } from '../produce/catalogue';
 import { composition } from '../produce/composition/composition';
-import { type Form, findForm } from '../produce/yields/forms';
+import { type Form, formOfId } from '../produce/forms';
+import { knownOr } from '../produce/shape';
 import { rawForJars } from '../produce/yields/rawForJars';
 import { yieldOf } from '../produce/yields/readyFromRaw';
 import { fields, list, readInput } from '../quantity/fields';
@@ -115,11 +117,16 @@ function known<T>(ask: () => T): T | undefined {
 }
 
 const tradeName = (text: string): string | undefined => {
-  const [found, ...more] = findNamed(text, catalogue);
-  return more.length === 0 ? found?.name : undefined;
+  const [found, ...more] = foodsNamed(text);
+  return found === undefined || more.length > 0 ? undefined : nameOf(found.id);
 };
 const unknownText = (text: string): string => `${text} is in no table, or could be several`;
-const formNamed = (text: string): Form | undefined => known(() => findForm(text));
+/** A form as the tables of yields know it, with its name. */
+const formNamed = (text: string): (Form & { readonly name: string }) | undefined => {
+  const id = known(() => readForm(text));
+  const form = id === undefined ? undefined : formOfId(id);
+  return form === undefined ? undefined : { ...form, name: formName(form.as) };
+};
 
 /** What the process says of the jars: food by its trade name, and form. */
 function processed({ food, form }: NonNullable<BatchRecord['process']>): { produce?: string; form?: string } {
@@ -149,7 +156,7 @@ function subjectsOf({ produce, process }: BatchRecord): (Shaped | string)[] {
 /** What was made, as far as preparing it goes. */
 function makeOf({ process, dryer, keptIn }: BatchRecord, form: string): Make | undefined {
   if (process !== undefined) return dryer === undefined ? 'jars' : undefined;
-  if (dryer !== undefined) return formNamed(form)?.class === 'puree' ? 'leather' : 'dried';
+  if (dryer !== undefined) return formNamed(form)?.behaves === 'puree' ? 'leather' : 'dried';
   return keptIn === 'freezer' ? 'frozen' : undefined;
 }
 
@@ -271,16 +278,17 @@ function priorOf({ what, produce, form: shape, jar }: Told, told: readonly Told[
   }
   return known((): Prior | undefined => {
     if (what === 'moisture') {
-      const { water: range, basis, cautions } = composition({ produce });
+      const { water: range, basis, cautions } = knownOr(composition({ food: produce }), 'produce', produce);
       return { range, scale: 'share', basis: basis.filter(({ of: figure }) => figure === 'water'), cautions };
     }
     const form = shape as string;
     if (what === 'yield') {
-      const { yield: range, basis, cautions } = yieldOf(produce, form, undefined);
+      const { yield: range, basis, cautions } = knownOr(yieldOf(readPantry(produce).id, readForm(form)), 'form', form);
       return { range, scale: 'share', basis, cautions };
     }
     if (what === 'rawPerJar') {
-      const { raw, basis, cautions } = rawForJars({ produce, form, jar: jar as string, jars: 1 });
+      const need = rawForJars({ food: produce, form, jar: jar as string, jars: 1 });
+      const { raw, basis, cautions } = knownOr(need, 'form', form);
       return { range: mapRange(raw, pounds), scale: 'times', basis, cautions };
     }
     const guide = dryingGuide({ food: produce, form });

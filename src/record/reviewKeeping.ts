@@ -67,9 +67,10 @@ export function reviewStore({ temperatures = [] }: BatchRecord): Finding[] {
       return [note({ ...place, rule: 'store-too-warm', wanted, basis }, hottest.text)];
     }
     const frozen = of === 'freezer' ? frozenStorage({ temperature }) : undefined;
-    if (frozen === undefined || !('tested' in frozen)) return [];
+    if (frozen === undefined || frozen.known) return [];
     const { basis, reason, instead } = frozen;
-    return [note({ ...place, rule: 'freezer-too-warm', wanted: '0 degF or below', basis }, reason, instead)];
+    const todo = instead.map(({ text }) => text).join(' ');
+    return [note({ ...place, rule: 'freezer-too-warm', wanted: '0 degF or below', basis }, reason.text, todo)];
   });
 }
 

@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
-import { type DriedStorageInput, driedStorage } from '../drying/keep/driedStorage';
+import { driedStorage } from '../drying/keep/driedStorage';
 import { frozenStorage } from '../freezing/frozenStorage';
 import { sealRows } from '../jars/tables';
 import { choice, fields, name, optional, readInput, temperature } from '../quantity/fields';
@@ -84,8 +84,8 @@ function jarMonths(degF: number | undefined): Months | Refusal {
   };
 }
 
-function driedMonths(food: string, store: DriedStorageInput['temperature']): Months | Refusal {
-  const found = driedStorage({ food, temperature: store });
+/** The months of a store that another module prints, or its no. */
+function monthsOf(found: ReturnType<typeof driedStorage> | ReturnType<typeof frozenStorage>): Months | Refusal {
   const { basis, cautions } = found;
   if (found.known) return { months: found.months, notes: [], basis, cautions };
   return {
@@ -95,11 +95,6 @@ function driedMonths(food: string, store: DriedStorageInput['temperature']): Mon
     basis,
     cautions,
   };
-}
-
-function frozenMonths(freezer: UseByInput['temperature']): Months | Refusal {
-  const found = frozenStorage({ temperature: freezer });
-  return 'tested' in found ? found : { ...found, notes: [] };
 }
 
 /**
@@ -133,8 +128,8 @@ export function useBy(input: UseByInput): UseBy | Refusal {
     kind === 'jar'
       ? jarMonths(store === undefined ? undefined : valueIn(store, 'degF'))
       : kind === 'dried'
-        ? driedMonths(food, store ?? '70 degF')
-        : frozenMonths(store);
+        ? monthsOf(driedStorage({ food, temperature: store ?? '70 degF' }))
+        : monthsOf(frozenStorage({ temperature: store }));
   if ('tested' in found) return answer(found);
   return answer({
     months: found.months,

@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import driedFromJson from '../../data/water-activity/dried-from.json';
 import { answer } from '../common/answer';
-import { fail, StillroomError } from '../errors/StillroomError';
+import { fail } from '../errors/StillroomError';
 import { type FoundFood, food } from '../foods/fields';
 import { nameOf } from '../foods/tables';
 import { composition } from '../produce/composition/composition';
@@ -113,13 +113,9 @@ function ownListed({ id, name }: FoundFood): Own | undefined {
 /** The figures of `composition` that the answer rests on. */
 const USED = new Set(['water', 'sugars', 'acid']);
 
-function compositionOf(produce: string) {
-  try {
-    return composition({ produce });
-  } catch (error) {
-    if (error instanceof StillroomError && error.code === 'UNKNOWN_NAME') return undefined;
-    throw error;
-  }
+function compositionOf(name: string) {
+  const found = composition({ food: name });
+  return found.known ? found : undefined;
 }
 
 const noComposition = ({ name }: FoundFood): NotKnown =>

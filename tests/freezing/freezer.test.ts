@@ -56,7 +56,10 @@ test('storage at 0 degF or below; no months for a warmer freezer', () => {
   expect(frozenStorage()).toMatchObject({ months: { low: 8, high: 12 } });
   expect(frozenStorage({ temperature: '-18 degC' })).toMatchObject({ months: { low: 8 } });
   expect(frozenStorage({ temperature: '-10 degF' })).toMatchObject({ months: { low: 8 } });
-  expect(frozenStorage({ temperature: '5 degF' })).toMatchObject({ tested: false });
+  expect(frozenStorage({ temperature: '5 degF' })).toMatchObject({
+    known: false,
+    reason: { code: 'freezer too warm' },
+  });
 });
 
 test('bad input', () => {

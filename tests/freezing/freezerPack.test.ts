@@ -1,18 +1,20 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { nameOf } from '../../src/foods/tables';
 import { freezerPack } from '../../src/freezing/index';
 import { PACKS } from '../../src/freezing/tables';
 import { expectError } from '../helpers/errors';
 
 const packOf = (input: Parameters<typeof freezerPack>[0]) => {
   const answer = freezerPack(input);
-  if ('tested' in answer) throw new Error(answer.reason);
+  if (!answer.known) throw new Error(answer.reason.text);
   return answer;
 };
 
 test('every food and pack of the tables answers', () => {
   for (const { foods, pack } of PACKS) {
-    for (const food of foods) expect(packOf({ food, style: pack, amount: '2 quarts' }).volume.value, food).toBe(2);
+    for (const food of foods.map(nameOf))
+      expect(packOf({ food, style: pack, amount: '2 quarts' }).volume.value, food).toBe(2);
   }
 });
 
@@ -110,8 +112,8 @@ test('what was read stands before what was recalled', () => {
 
 test('a pack that is not printed is refused, naming those that are', () => {
   expect(freezerPack({ food: 'sweet cherry', style: 'sugar', amount: '1 quart' })).toMatchObject({
-    tested: false,
-    instead: expect.stringContaining('syrup'),
+    known: false,
+    instead: expect.arrayContaining([{ text: 'Pack it as syrup.', food: 'sweet cherry' }]),
   });
 });
 
@@ -126,7 +128,11 @@ test('what goes in grows with the fruit', () => {
 
 test('bad input', () => {
   expectError(() => freezerPack({ food: 'granite', style: 'syrup', amount: '1 quart' }), 'UNKNOWN_NAME', 'food');
-  expectError(() => freezerPack({ food: 'peach', style: 'brine' as never, amount: '1 quart' }), 'UNKNOWN_NAME', 'style');
+  expectError(
+    () => freezerPack({ food: 'peach', style: 'brine' as never, amount: '1 quart' }),
+    'UNKNOWN_NAME',
+    'style',
+  );
   expectError(
     () => freezerPack({ food: 'peach', style: 'syrup', amount: '1 in' as never }),
     'WRONG_DIMENSION',
@@ -134,5 +140,11 @@ test('bad input', () => {
   );
   expectError(() => freezerPack({ food: 'plum', style: 'juice', amount: '3 lb' }), 'WRONG_DIMENSION', 'amount');
   expectError(() => freezerPack({ food: 'broccoli', style: 'dry', amount: '3 lb' }), 'WRONG_DIMENSION', 'amount');
-  expect(() => freezerPack({ food: 'cherry', style: 'syrup', amount: '1 quart' })).toThrow('sour cherry, sweet cherry');
+});
+
+test('a food of the pantry without packs is not known, and its kinds with packs are named', () => {
+  expect(freezerPack({ food: 'cherry', style: 'syrup', amount: '1 quart' })).toMatchObject({
+    known: false,
+    instead: expect.arrayContaining([{ text: 'Name the kind: sweet cherry.', food: 'sweet cherry' }]),
+  });
 });

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import * as z from 'zod';
+import { foodRows, formRows } from '../../src/foods/tables';
 import { propertiesFromWater } from '../../src/freezing/index';
 import {
   COMPONENTS,
@@ -19,8 +20,12 @@ const percent = z.number().min(0).max(100);
 const ends = z.tuple([positive, positive]).refine(([low, high]) => low <= high);
 const point = z.number().min(-5).max(0);
 const heats = { specificHeatAbove: positive, specificHeatBelow: positive, latentHeat: positive.max(335) };
+const ids = z.array(z.enum(formRows.map(({ id }) => id))).min(1);
+const food = z.enum(foodRows.map(({ id }) => id));
+/** The food by its id, with the words of the page. */
+const named = { food, printed: z.string().min(1) };
 const pack = z.strictObject({
-  foods: z.array(z.string()).min(1),
+  foods: z.array(food).min(1),
   pack: z.enum(['syrup', 'sugar', 'dry', 'puree', 'unsweetened', 'water', 'juice', 'sauce']),
   syrupPercent: ends.optional(),
   sugarCups: ends.optional(),
@@ -37,10 +42,8 @@ const pack = z.strictObject({
   ...sourced,
 });
 const blanching = z.strictObject({
-  food: z.string(),
-  group: z.string().optional(),
-  form: z.string(),
-  cuts: z.array(z.string()).min(1).optional(),
+  ...named,
+  forms: ids.optional(),
   waterMinutes: ends.nullable(),
   steamMinutes: ends.nullable(),
   coolingTimes: z.literal(2).optional(),
@@ -78,8 +81,8 @@ const TABLES: Record<string, { rows: number; row: z.ZodType }> = {
   'before-freezing': {
     rows: 9,
     row: z.strictObject({
-      food: z.string(),
-      forms: z.array(z.string()).min(1).optional(),
+      ...named,
+      forms: ids.optional(),
       treatment: z.enum(['cook', 'raw']),
       minutes: ends.optional(),
       size: z.string().optional(),
@@ -89,8 +92,8 @@ const TABLES: Record<string, { rows: number; row: z.ZodType }> = {
   'blanching-water': {
     rows: 7,
     row: z.strictObject({
-      food: z.string(),
-      form: z.string(),
+      ...named,
+      forms: ids.optional(),
       amount: z.string().nullable(),
       waterQuarts: positive.nullable(),
       waterMinutes: ends,
@@ -101,7 +104,7 @@ const TABLES: Record<string, { rows: number; row: z.ZodType }> = {
     rows: 19,
     row: z
       .strictObject({
-        food: z.string(),
+        ...named,
         initialFreezing: point,
         water: percent,
         protein: percent,
@@ -118,7 +121,7 @@ const TABLES: Record<string, { rows: number; row: z.ZodType }> = {
   'thermal-us-units': {
     rows: 18,
     row: z.strictObject({
-      food: z.string(),
+      ...named,
       initialFreezingF: z.number().min(25).max(32),
       specificHeatAboveBtu: positive,
       specificHeatBelowBtu: positive,
@@ -128,11 +131,11 @@ const TABLES: Record<string, { rows: number; row: z.ZodType }> = {
   },
   'thermal-textbook': {
     rows: 15,
-    row: z.strictObject({ food: z.string(), initialFreezing: point, water: percent, ...heats, ...sourced }),
+    row: z.strictObject({ ...named, initialFreezing: point, water: percent, ...heats, ...sourced }),
   },
   'freezing-points-recalled': {
     rows: 38,
-    row: z.strictObject({ food: z.string(), initialFreezing: point, ...sourced }),
+    row: z.strictObject({ ...named, initialFreezing: point, ...sourced }),
   },
   'component-polynomials': {
     rows: 22,

@@ -22,7 +22,7 @@ test('a quantity of the wrong kind does not compile', () => {
   // @ts-expect-error a jar is no number
   freezingHeadspace({ style: 'dry', mouth: 'regular', jar: 16 });
   // @ts-expect-error vegetables are weighed
-  blanching({ food: 'corn', mass: '3 cups' });
+  blanching({ food: 'corn', ready: '3 cups' });
   // @ts-expect-error a freezer has a temperature
   frozenStorage({ temperature: '0 lb' });
   // @ts-expect-error a temperature
@@ -31,9 +31,9 @@ test('a quantity of the wrong kind does not compile', () => {
   freezingTime({ shape: 'slab', latentHeat: '250 kJ' });
 });
 
-test('answers are plain quantities, or a refusal that must be looked at', () => {
+test('answers are plain quantities, or a no that must be looked at', () => {
   expectTypeOf(freezerLoad({ freezerVolume: '15 ft3' }).perDay.low).toEqualTypeOf<Quantity<'mass'>>();
   const pack = freezerPack({ food: 'peach', style: 'syrup', amount: '5 lb' });
-  // @ts-expect-error a refusal has no syrup
+  // @ts-expect-error a no has no syrup
   pack.syrup;
 });

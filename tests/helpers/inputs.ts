@@ -71,9 +71,7 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   canningRules: () => [{ topic: 'pressure canner' }],
   findFoods: () => [{ text: 'mushr' }],
   processesFor: () => [{ food: 'rhubarb' }],
-  produceNames: () => [{}],
   volumeFromMass: () => [{ food: 'strawberries', form: 'sliced', mass: '332 g' }],
-  readyPerQuart: () => [{ produce: 'peaches', form: 'slices' }],
   labelFields: () => [
     { product: 'Peach jam', net: '18 oz', ingredients: [{ name: 'sugar', mass: '1.2 kg' }], lot: 'PEACH-1' },
   ],
@@ -85,7 +83,7 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   parseRecord: () => [serializeRecord(record as never)],
   serializeRecord: () => [record],
   batchRecord: () => [record],
-  describeProduce: () => [{ produce: 'peaches' }],
+  printedAmounts: () => [{ food: 'peaches' }],
   elevationFromBoiling: () => [{ temperature: '203 degF' }],
   scaleJamRecipe: () => [{ food: 'peach', product: 'jam', pectin: 'none', halfPints: 20 }],
   shiftWaterActivity: () => [{ waterActivity: 0.5, from: '20 degC', to: '30 degC', food: 'blueberries' }],

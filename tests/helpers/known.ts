@@ -3,3 +3,6 @@ export function known<T extends { readonly known: boolean }>(answered: T): Extra
   if (!answered.known) throw new Error(`no figure: ${JSON.stringify(answered)}`);
   return answered as Extract<T, { readonly known: true }>;
 }
+/** What a no offers: the fields of each, in words. */
+export const offered = (answer: { readonly known: boolean; readonly instead?: readonly { readonly text: string }[] }) =>
+  (answer.instead ?? []).map(({ text }) => text);

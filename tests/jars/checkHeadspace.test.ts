@@ -23,14 +23,14 @@ describe('checkHeadspace', () => {
     ['red meats', 1],
     ['chicken', 1.25],
   ])('%s: %d in is right', (product, value) => {
-    expect(checkHeadspace({ product, measured: { value, unit: 'in' } })).toMatchObject({
+    expect(checkHeadspace({ food: product, measured: { value, unit: 'in' } })).toMatchObject({
       verdict: 'right',
       least: { value, unit: 'in' },
     });
   });
 
   test('a sixteenth of an inch is within a reading, more is not', () => {
-    const verdict = (measured: string) => checkHeadspace({ product: 'fruit', measured: measured as '1 in' }).verdict;
+    const verdict = (measured: string) => checkHeadspace({ food: 'fruit', measured: measured as '1 in' }).verdict;
     expect(verdict('7/16 in')).toBe('right');
     expect(verdict('9/16 in')).toBe('right');
     expect(verdict('3/8 in')).toBe('too little');
@@ -39,7 +39,7 @@ describe('checkHeadspace', () => {
   });
 
   test('answers in the unit of the reading', () => {
-    expect(checkHeadspace({ product: 'low-acid', measured: '20 mm' })).toMatchObject({
+    expect(checkHeadspace({ food: 'low-acid', measured: '20 mm' })).toMatchObject({
       verdict: 'too little',
       least: { value: 25.4, unit: 'mm' },
       most: { value: 31.75, unit: 'mm' },
@@ -48,28 +48,28 @@ describe('checkHeadspace', () => {
 
   test('the headspace printed with a recipe goes before the class, and may stand alone', () => {
     // spaghetti sauce is printed with 1 in although tomatoes take 1/2 in (USDA guide, Guide 3)
-    const printed = checkHeadspace({ product: 'tomato', printed: '1 in', measured: '1 in' });
+    const printed = checkHeadspace({ food: 'tomato', printed: '1 in', measured: '1 in' });
     expect(printed.verdict).toBe('right');
     expect(printed.cautions.map(({ id }) => id)).not.toContain('recipe-headspace-first');
     expect(checkHeadspace({ printed: '1 1/2 in', measured: '1 in' }).verdict).toBe('too little');
-    expect(checkHeadspace({ product: 'tomato', measured: '1 in' }).cautions.map(({ id }) => id)).toContain(
+    expect(checkHeadspace({ food: 'tomato', measured: '1 in' }).cautions.map(({ id }) => id)).toContain(
       'recipe-headspace-first',
     );
   });
 
   test('with a jar it says how much to take out or add', () => {
     // half an inch under a regular mouth: half of 72.6 mL
-    const over = checkHeadspace({ product: 'fruit', measured: '1 in', jar: 'pint' });
+    const over = checkHeadspace({ food: 'fruit', measured: '1 in', jar: 'pint' });
     expect(over.adjust).toEqual({
       action: 'add',
       volume: { value: expect.closeTo(72.6 / 2 / 29.5735, 2), unit: 'fl oz' },
     });
-    const under = checkHeadspace({ product: 'poultry', measured: '1 in', jar: 'quart', mouth: 'wide' });
+    const under = checkHeadspace({ food: 'poultry', measured: '1 in', jar: 'quart', mouth: 'wide' });
     expect(under.adjust).toEqual({
       action: 'take out',
       volume: { value: expect.closeTo(115.8 / 4 / 29.5735, 2), unit: 'fl oz' },
     });
-    expect(checkHeadspace({ product: 'fruit', measured: '1/2 in', jar: 'pint' }).adjust).toBeUndefined();
+    expect(checkHeadspace({ food: 'fruit', measured: '1/2 in', jar: 'pint' }).adjust).toBeUndefined();
   });
 
   test('takes food and form apart', () => {
@@ -123,7 +123,8 @@ describe('checkHeadspace', () => {
         fc.double({ min: 0, max: 3, noNaN: true }),
         fc.double({ min: 0, max: 1, noNaN: true }),
         (product, value, more) => {
-          const at = (depth: number) => checkHeadspace({ product, measured: { value: depth, unit: 'in' } }).verdict;
+          const at = (depth: number) =>
+            checkHeadspace({ food: product, measured: { value: depth, unit: 'in' } }).verdict;
           expect(order.indexOf(at(value + more))).toBeGreaterThanOrEqual(order.indexOf(at(value)));
         },
       ),
@@ -132,23 +133,22 @@ describe('checkHeadspace', () => {
 
   test.each([
     // tested recipes differ for these, so the class must not answer for them
-    [{ product: 'lima beans', measured: '1 in' }, 'UNKNOWN_NAME', 'product'],
-    [{ product: 'tomato sauce', measured: '1/4 in' }, 'UNKNOWN_NAME', 'product'],
-    [{ product: 'peanut butter', measured: '1/4 in' }, 'UNKNOWN_NAME', 'product'],
+    [{ food: 'lima beans', measured: '1 in' }, 'UNKNOWN_NAME', 'food'],
+    [{ food: 'tomato sauce', measured: '1/4 in' }, 'UNKNOWN_NAME', 'food'],
+    [{ food: 'peanut butter', measured: '1/4 in' }, 'UNKNOWN_NAME', 'food'],
     // only whole grapes are printed
-    [{ product: 'grape halves', measured: '1 in' }, 'UNKNOWN_NAME', 'product'],
-    [{ product: '', measured: '1 in' }, 'UNKNOWN_NAME', 'product'],
+    [{ food: 'grape halves', measured: '1 in' }, 'UNKNOWN_NAME', 'food'],
+    [{ food: '', measured: '1 in' }, 'UNKNOWN_NAME', 'food'],
     [{ measured: '1 in' }, 'MISSING', 'food'],
-    [{ food: 'jam', product: 'jam', measured: '1 in' }, 'CONTRADICTION', 'product'],
     [{ form: 'halves', measured: '1 in' }, 'MISSING', 'food'],
     [{ food: 'lima beans', measured: '1 in' }, 'UNKNOWN_NAME', 'food'],
     [{ food: 'jam', measured: '1 in', liquidLost: 0.2 }, 'CONTRADICTION', 'liquidLost'],
     [{ food: 'jam', measured: '1 in', when: 'before processing', sealed: true }, 'CONTRADICTION', 'sealed'],
     [{ food: 'jam', measured: '1 in', when: 'later' }, 'UNKNOWN_NAME', 'when'],
-    [{ product: 'jam' }, 'MISSING', 'measured'],
-    [{ product: 'jam', measured: '-1 in' }, 'OUT_OF_RANGE', 'measured'],
-    [{ product: 'jam', measured: '1 cup' }, 'WRONG_DIMENSION', 'measured'],
-    [{ product: 'jam', measured: '1 in', jar: 'tub' }, 'UNKNOWN_NAME', 'jar'],
+    [{ food: 'jam' }, 'MISSING', 'measured'],
+    [{ food: 'jam', measured: '-1 in' }, 'OUT_OF_RANGE', 'measured'],
+    [{ food: 'jam', measured: '1 cup' }, 'WRONG_DIMENSION', 'measured'],
+    [{ food: 'jam', measured: '1 in', jar: 'tub' }, 'UNKNOWN_NAME', 'jar'],
   ])('%j fails with %s at %s', (input, code, path) => {
     expect(codeOf(() => checkHeadspace(input as never))).toBe(code);
     expect(pathOf(() => checkHeadspace(input as never))).toBe(path);

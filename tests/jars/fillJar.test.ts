@@ -37,7 +37,7 @@ describe('fillJar', () => {
     const jar = { brimful: '1003.14159 mL', opening: '2 cm' } as const;
     const filled = fillJar({ jar, headspace: '1 cm', temperature: '100 degC' });
     expect(filled.netMass?.value).toBeCloseTo(958.4, 0);
-    expect(filled.basis.map(({ of }) => of)).toContain('density');
+    expect(filled.basis.map(({ of }) => of)).toContain('netMass');
     expect(fillJar({ jar: 'pint', headspace: '1/2 in', temperature: '180 degF' }).netMass?.unit).toBe('oz');
     expect(fillJar({ jar: 'pint', headspace: '1/2 in' }).netMass).toBeUndefined();
   });
@@ -64,7 +64,8 @@ describe('fillJar', () => {
   test('the assumption about the nominal capacity is common practice, with its cautions', () => {
     const named = fillJar({ jar: 'pint', headspace: '1/2 in' });
     expect(named.basis.at(-1)).toEqual({
-      of: 'fill volume: nominal capacity less headspace volume',
+      of: 'fillVolume',
+      note: 'nominal capacity less headspace volume',
       kind: 'common-practice',
     });
     expect(named.cautions.map(({ id }) => id)).toEqual(['nominal-capacity', 'straight-neck']);

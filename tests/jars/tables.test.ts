@@ -89,17 +89,22 @@ describe('tables of jars', () => {
 describe('every row is read', () => {
   test.each(headspaceRows)('headspace of $printed ($source)', (row) => {
     for (const value of [row.least_in, row.most_in]) {
-      const answer = checkHeadspace({ product: row.productClass, measured: { value, unit: 'in' } });
+      const answer = checkHeadspace({ food: row.productClass, measured: { value, unit: 'in' } });
       expect(answer.verdict).toBe('right');
       expect(answer.basis).toContainEqual(
-        expect.objectContaining({ source: row.source, locator: row.locator, of: `headspace of ${row.printed}` }),
+        expect.objectContaining({
+          source: row.source,
+          locator: row.locator,
+          of: 'least',
+          note: `headspace of ${row.printed}`,
+        }),
       );
     }
   });
 
   test('the copies that print one class agree, so that every class has a headspace that all allow', () => {
     for (const { productClass } of headspaceRows) {
-      const { least, most } = checkHeadspace({ product: productClass, measured: '1 in' });
+      const { least, most } = checkHeadspace({ food: productClass, measured: '1 in' });
       expect(least.value).toBeLessThanOrEqual(most.value);
     }
   });
@@ -159,7 +164,7 @@ describe('every row is read', () => {
   test('what too little and too much headspace do is a published fact that the check cites', () => {
     const words = vacuumFactRows.filter(({ value }) => value === undefined).map(({ fact }) => fact);
     expect(words).toEqual(['gross-and-net', 'too-little-or-much']);
-    expect(checkHeadspace({ product: 'jam', measured: '1 in' }).basis).toContainEqual(
+    expect(checkHeadspace({ food: 'jam', measured: '1 in' }).basis).toContainEqual(
       expect.objectContaining({ source: 'fda-lacf-guide', locator: 'headspace section' }),
     );
   });

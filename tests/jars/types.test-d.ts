@@ -24,7 +24,7 @@ test('a quantity of the wrong kind does not compile', () => {
   // @ts-expect-error jars are counted
   loadsFor({ jars: '9', jar: 'pint' });
   // @ts-expect-error a reading is a length
-  checkHeadspace({ product: 'jam', measured: '1 oz' });
+  checkHeadspace({ food: 'jam', measured: '1 oz' });
   // @ts-expect-error the lid has three looks
   checkSeal({ sinceProcessing: '14 h', lid: 'dented' });
   // @ts-expect-error a temperature is not a pressure

@@ -1,11 +1,12 @@
 import { expect, test } from 'vitest';
-import { findProduce } from '../../src/produce/catalogue';
-import { readyFromRaw } from '../../src/produce/index';
-import { produceDensity } from '../../src/produce/weights/weights';
-import { findForm } from '../../src/produce/yields/forms';
-import { canningRows, guideQuart } from '../../src/produce/yields/printed';
-import { PACKING } from '../../src/produce/yields/rawForJars';
+import { figure } from '../../src/produce/figures';
+import { cutOf, type Form, formOfId, isVegetable } from '../../src/produce/forms';
+import { foodDensity } from '../../src/produce/weights/weights';
+import { guideQuart } from '../../src/produce/yields/printed';
+import { yieldOf } from '../../src/produce/yields/readyFromRaw';
 import { poundsInQuart } from '../../src/produce/yields/share';
+import { canningRows } from '../../src/produce/yields/tables';
+import { known } from '../helpers/known';
 
 /**
  * Two roads to the raw pounds for a quart: what the canning guide prints, and the weight of a loose quart of the
@@ -44,7 +45,7 @@ const EXPLAINED: Readonly<Record<string, readonly [ratio: number, reason: keyof 
   'plum, slices': [1.29, 'packed'],
   'plum, whole': [1.35, 'whole'],
   'tomato, juice': [1.38, 'pressed'],
-  'tomato, juice blend': [1.33, 'pressed'],
+  'tomato, vegetable juice blend': [1.33, 'pressed'],
   'tomato, crushed': [1.58, 'packed'],
   'tomato, sauce': [2.11, 'boiled'],
   'tomato, thick sauce': [2.68, 'boiled'],
@@ -52,7 +53,7 @@ const EXPLAINED: Readonly<Record<string, readonly [ratio: number, reason: keyof 
   'tomatillo, whole': [1.62, 'packed'],
   'asparagus, whole': [1.57, 'parts'],
   'lima bean, whole': [1.28, 'parts'],
-  'snap bean, whole': [2, 'thin'],
+  'green bean, whole': [2, 'thin'],
   'beet, whole': [1.68, 'packed'],
   'carrot, whole': [1.97, 'packed'],
   'sweet corn, cream style': [1.27, 'parts'],
@@ -71,24 +72,26 @@ interface Pair {
   readonly ratio: number;
 }
 
+const form = (id: string): Form => formOfId(id) as Form;
+
 /** The share that trimming alone leaves, for sauce and juice too: their own share comes from the printed pounds. */
-function trimmedShare(produce: string, form: string): number {
-  const fluid = ['sauce', 'juice'].includes(findForm(form).class);
-  const { cut, kind } = findProduce(produce);
-  const preparation = !fluid ? form : kind === 'fruit' && cut === 'trimmed' ? 'whole' : 'slices';
-  return readyFromRaw({ produce, form: preparation, raw: '1 lb' }).yield.likely;
+function trimmedShare(food: string, id: string): number {
+  const fluid = ['sauce', 'juice'].includes(form(id).behaves);
+  const preparation = !fluid ? id : !isVegetable(food) && cutOf(food) === 'trimmed' ? 'whole' : 'slices';
+  return known(yieldOf(food, preparation)).yield.likely;
 }
 
+const words = (id: string): string => id.replaceAll('-', ' ');
 const pairs: Pair[] = canningRows.flatMap((row) =>
-  row.produce.flatMap((name) => {
-    const all = row.forms.map((form) => (form === 'cut' ? 'slices' : form));
+  row.foods.flatMap((food) => {
+    const all = row.forms.map((id) => (id === 'pieces' && row.anyCut ? 'slices' : id));
     // pieces of one row differ only in the loose cup: one form a row, but for whole beside pitted or cut fruit
-    const forms = findProduce(name).kind === 'fruit' ? all : all.slice(0, 1);
-    return forms.flatMap((form) => {
-      const density = produceDensity(findProduce(name), findForm(form), true);
-      if (density === undefined || name === 'dried bean') return [];
-      const loose = poundsInQuart(density.gramsPerMl.likely) / trimmedShare(name, form);
-      return [{ name: `${name}, ${form}`, ratio: guideQuart(row) / loose }];
+    const ids = isVegetable(food) ? all.slice(0, 1) : all;
+    return ids.flatMap((id) => {
+      const density = foodDensity(food, form(id), true);
+      if (density === undefined || food === 'dry-bean') return [];
+      const loose = poundsInQuart(density.gramsPerMl.likely) / trimmedShare(food, id);
+      return [{ name: `${words(food)}, ${words(id)}`, ratio: guideQuart(row) / loose }];
     });
   }),
 );
@@ -113,8 +116,8 @@ test('the packing factor is the middle four fifths of these ratios, fluids, citr
     .sort((a, b) => a - b);
   const at = (share: number) => ratios[Math.round((ratios.length - 1) * share)] as number;
   expect([at(0.1), at(0.5), at(0.9)].map((ratio) => Math.round(ratio * 100) / 100)).toEqual([
-    PACKING.low,
-    PACKING.likely,
-    PACKING.high,
+    figure('packing').low,
+    figure('packing').likely,
+    figure('packing').high,
   ]);
 });

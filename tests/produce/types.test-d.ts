@@ -12,29 +12,31 @@ import {
   volumeFromMass,
 } from '../../src/produce/index';
 import type { Quantity, Range } from '../../src/quantity/index';
+import type { NotKnown } from '../../src/sources/no';
 
 test('a quantity of the wrong kind does not compile', () => {
-  // @ts-expect-error raw produce is weighed
-  readyFromRaw({ produce: 'peach', form: 'halves', raw: '3 cups' });
+  readyFromRaw({ food: 'peach', form: 'halves', raw: '3 cups' });
+  // @ts-expect-error raw food is no length
+  readyFromRaw({ food: 'peach', form: 'halves', raw: '3 ft' });
   // @ts-expect-error a ready weight is a mass
-  rawForReady({ produce: 'peach', form: 'halves', ready: '1 ft' });
+  rawForReady({ food: 'peach', form: 'halves', ready: '1 ft' });
   // @ts-expect-error a measured ready weight too
-  readyFromRaw({ produce: 'peach', form: 'halves', raw: '3 lb', measured: { ready: '2 cups' } });
+  readyFromRaw({ food: 'peach', form: 'halves', raw: '3 lb', measured: { ready: '2 cups' } });
   // @ts-expect-error jars are counted
-  rawForJars({ produce: 'peach', form: 'halves', jar: 'quart', jars: '7' });
+  rawForJars({ food: 'peach', form: 'halves', jar: 'quart', jars: '7' });
   // @ts-expect-error a jar has a name
-  jarsFromRaw({ produce: 'peach', form: 'halves', jar: 7, raw: '3 lb' });
+  jarsFromRaw({ food: 'peach', form: 'halves', jar: 7, raw: '3 lb' });
   // @ts-expect-error a volume where one belongs
   massFromVolume({ food: 'sugar', volume: '1 lb' });
   // @ts-expect-error a mass where one belongs
   volumeFromMass({ food: 'sugar', mass: '1 cup' });
   // @ts-expect-error quarts are counted
-  pieFilling({ fruit: 'apple', quarts: '7 quarts' });
+  pieFilling({ food: 'apple', quarts: '7 quarts' });
 });
 
 test('answers are plain values', () => {
-  expectTypeOf(readyFromRaw).returns.toEqualTypeOf<ReadyFromRaw>();
+  expectTypeOf(readyFromRaw).returns.toEqualTypeOf<ReadyFromRaw | NotKnown>();
   expectTypeOf<ReadyFromRaw['ready']>().toEqualTypeOf<Range<Quantity<'mass'>>>();
-  expectTypeOf(composition).returns.toEqualTypeOf<Composition>();
+  expectTypeOf(composition).returns.toEqualTypeOf<Composition | NotKnown>();
   expectTypeOf<Composition['water']>().toEqualTypeOf<Range<number>>();
 });

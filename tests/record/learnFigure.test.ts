@@ -6,6 +6,7 @@ import { learnFigure, learnMoisture, learnYield, updateMean, updateMeanAndSpread
 import { learn } from '../../src/record/learnFigure';
 import { ninetyPercentT, tailOfT } from '../../src/record/studentT';
 import { expectError } from '../helpers/errors';
+import { known } from '../helpers/known';
 
 // NIST/SEMATECH e-Handbook 1.3.6.7.2, upper critical values of Student's t; read in a copy
 describe("Student's t", () => {
@@ -247,7 +248,7 @@ describe('learning', () => {
 describe('learnYield', () => {
   test('takes the published yield of a produce and form', () => {
     const { yield: learned, basis } = learnYield({ produce: 'peaches', form: 'halves', records: [] });
-    const { yield: printed } = readyFromRaw({ produce: 'peaches', form: 'halves', raw: '1 lb' });
+    const { yield: printed } = known(readyFromRaw({ food: 'peaches', form: 'halves', raw: '1 lb' }));
     expect(learned.low).toBeCloseTo(printed.low, 9);
     expect(learned.likely).toBeCloseTo(printed.likely, 9);
     expect(basis.some(({ kind }) => kind === 'published')).toBe(true);

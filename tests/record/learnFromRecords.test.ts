@@ -4,6 +4,7 @@ import { workTimes } from '../../src/plan/makes/work';
 import { composition, rawForJars, readyFromRaw } from '../../src/produce/index';
 import { type BatchRecordInput, batchRecord, learnFigure, learnFromRecords, learnYield } from '../../src/record/index';
 import { expectError } from '../helpers/errors';
+import { known } from '../helpers/known';
 
 const batch = { lot: 'A1', date: '2026-08-14', product: 'a batch' } as const;
 const canned = {
@@ -125,7 +126,7 @@ describe('what is learned', () => {
       ['quart', 3],
       ['pint', 1],
     ]);
-    const { low, likely, high } = rawForJars({ produce: 'peach', form: 'halves', jar: 'quart', jars: 1 }).raw;
+    const { low, likely, high } = known(rawForJars({ food: 'peach', form: 'halves', jar: 'quart', jars: 1 })).raw;
     const own = learnFigure({
       prior: { low: low.value, likely: likely.value, high: high.value },
       observed: [20 / 7, 3, 0.02 / 7],
@@ -175,7 +176,7 @@ describe('what is learned', () => {
     });
     const [entry, fresh, ...more] = taught(record(7, 0.85), record(8, 0.86));
     const { hours } = dryingGuide({ food: 'apple', form: 'slices' }) as KnownDryingGuide;
-    const { water } = composition({ produce: 'apple' });
+    const { water } = known(composition({ food: 'apple' }));
     const own = learnFigure({
       prior: { low: hours.low.value, likely: hours.likely.value, high: hours.high.value },
       observed: [7, 8],
@@ -223,7 +224,7 @@ describe('what is learned', () => {
   });
 
   test('many records outweigh the book, one slip of the pen does not', () => {
-    const printed = readyFromRaw({ produce: 'peach', form: 'halves', raw: '1 lb' }).yield;
+    const printed = known(readyFromRaw({ food: 'peach', form: 'halves', raw: '1 lb' })).yield;
     const own = Array.from({ length: 20 }, (_, i) => peaches(20, {}, 20 * (0.74 + 0.005 * ((i % 3) - 1))));
     const [clean] = taught(...own);
     expect(clean?.yield?.likely).toBeCloseTo(0.74, 1);

@@ -186,12 +186,12 @@ const TAKERS: Readonly<Record<string, (jar: never) => unknown>> = {
   expansionInJar: (jar) =>
     expansionInJar({ jar, headspace: '1/4 in', fillTemperature: '20 degC', processTemperature: '100 degC' }),
   sealVacuum: (jar) => sealVacuum({ jar, headspace: '1/4 in', closingTemperature: '95 degC', elevation: '0 ft' }),
-  checkHeadspace: (jar) => checkHeadspace({ jar, product: 'jam', measured: '1/4 in', when: 'before processing' }),
+  checkHeadspace: (jar) => checkHeadspace({ jar, food: 'jam', measured: '1/4 in', when: 'before processing' }),
   testedProcess: (jar) => testedProcess({ jar, food: 'applesauce', method: 'boiling-water', elevation: '0 ft' }),
   loadTimeline: (jar) => loadTimeline({ jar, ...LOAD }),
   canningEnergy: (jar) => canningEnergy({ jar, ...LOAD }),
-  rawForJars: (jar) => rawForJars({ jar, produce: 'peach', form: 'halves', jars: 7 }),
-  jarsFromRaw: (jar) => jarsFromRaw({ jar, produce: 'peach', form: 'halves', raw: '20 lb' }),
+  rawForJars: (jar) => rawForJars({ jar, food: 'peach', form: 'halves', jars: 7 }),
+  jarsFromRaw: (jar) => jarsFromRaw({ jar, food: 'peach', form: 'halves', raw: '20 lb' }),
   acidForJars: (jar) => acidForJars({ jar, food: 'tomato', jars: 7 }),
   jamBalance: (jar) => jamBalance({ jar, jars: 7, solids: 0.1, sugarToFruit: 1, finishSolids: 0.65 }),
   planDay: (jar) =>

@@ -1,8 +1,10 @@
-import { beforeFreezing, cutOf } from '../../freezing/beforeFreezing';
+import { readFood } from '../../foods/fields';
+import { formNamed } from '../../foods/lookUpFood';
+import { foodOf, formName } from '../../foods/tables';
+import { type BeforeFreezing, beforeFreezing, cutOf } from '../../freezing/beforeFreezing';
 import { type Blanching, blanching } from '../../freezing/blanching';
 import { freezerPack } from '../../freezing/freezerPack';
 import { type BeforeFreezingRow, type BlanchingRow, freezingCaution, rule } from '../../freezing/tables';
-import { produceNames } from '../../produce/catalogue';
 import { formatQuantity } from '../../quantity/formatQuantity';
 import { byEnds } from '../../quantity/range';
 import { valueIn } from '../../quantity/scale';
@@ -85,16 +87,16 @@ function blanch(
 ): Before | Left {
   const { elevation } = day.request.kitchen;
   const asked = rows.map((row) => ({
-    cut: cutOf(row, food),
+    cut: cutOf(row),
     leafy: row.leafy === true,
     answer: blanching({
-      food: row.food,
+      food,
       elevation,
-      ...(row.form === '' ? {} : { form: row.form }),
+      ...(cutOf(row) === '' ? {} : { form: cutOf(row) }),
       ...(method === undefined ? {} : { blanchIn: method }),
     }),
   }));
-  const timed = asked.flatMap(({ answer, ...row }) => ('minutes' in answer ? [{ ...row, answer }] : []));
+  const timed = asked.flatMap(({ answer, ...row }) => (answer.known ? [{ ...row, answer }] : []));
   const [first] = timed;
   if (first === undefined) throw new Error(`no blanching time for ${food}`);
   const inWater = timed.some(({ answer }) => answer.blanchIn === 'water');
@@ -115,9 +117,8 @@ function blanch(
       : `Blanch by size: ${timed
           .map(({ cut, answer }) => `${cut} ${span(answer.minutes)} in ${BLANCH_IN[answer.blanchIn]}`)
           .join('; ')}`;
-  const water = blanching({ ...askFor(first.answer), mass: massOf(day, batch.kg) });
-  const gallons =
-    'water' in water && water.water !== undefined ? formatQuantity(volumeOf(day, water.water)) : undefined;
+  const water = blanching({ ...askFor(first.answer), ready: massOf(day, batch.kg) });
+  const gallons = water.known && water.water !== undefined ? formatQuantity(volumeOf(day, water.water)) : undefined;
   const atOnce = `at most ${formatQuantity(massOf(day, batch.kg), { rounding: 'down' })} at a time in the ${batch.label}`;
   const cool = timed.length === 1 ? `for ${span(first.answer.coolingMinutes)}` : coolBySize(timed);
   return {
@@ -161,7 +162,11 @@ function potOf(
   };
 }
 
-const askFor = ({ food, form, blanchIn }: Blanching) => ({ food, blanchIn, ...(form === '' ? {} : { form }) });
+const askFor = ({ food, form, blanchIn }: Blanching) => ({
+  food,
+  blanchIn,
+  ...(form === undefined ? {} : { form }),
+});
 
 /** As long as each was blanched, or longer where the list says so. */
 function coolBySize(timed: readonly { readonly cut: string; readonly answer: Blanching }[]): string {
@@ -173,7 +178,7 @@ function coolBySize(timed: readonly { readonly cut: string; readonly answer: Bla
 /** A fruit of the freezer packs, dry: with the ascorbic acid where its page prints it. */
 function packedDry(food: string): Before {
   const pack = freezerPack({ food, style: 'dry', amount: '1 quart' });
-  if ('tested' in pack) throw new Error(`no dry pack for ${food}`);
+  if (!pack.known) throw new Error(`no dry pack for ${food}`);
   const { ascorbicAcid: acid, steamInstead: steam, basis, cautions } = pack;
   const water = acid?.dissolveIn === undefined ? '' : `, dissolved in ${formatQuantity(acid.dissolveIn)} of water,`;
   return {
@@ -222,12 +227,14 @@ export function before(
   form: string | undefined,
   cookMinutes: number | undefined,
 ): Before | Left {
-  const found = beforeFreezing(food, form);
+  const asked = readFood(food);
+  const cut = form === undefined ? asked.form : formNamed(form);
+  const found = form !== undefined && cut === undefined ? unknownCut(asked.id) : beforeFreezing(asked.id, cut);
   switch (found.does) {
     case 'pack':
-      return packedDry(found.food);
+      return packedDry(food);
     case 'blanch':
-      return blanch(day, found.food, found.rows, undefined);
+      return blanch(day, food, found.rows, undefined);
     case 'not printed for this cut':
       return {
         code: 'no-blanching-time-for-cut',
@@ -238,18 +245,18 @@ export function before(
     case 'raw': {
       if (found.does === 'cook' && batchIn(day, false) === undefined) return NO_POT;
       const pot = found.does === 'cook' ? cookedTender(day, found.rows, cookMinutes) : undefined;
-      const answer = blanching({ food: found.food, ...(form === undefined ? {} : { form }) });
-      if ('minutes' in answer) throw new Error(`${found.food} is ${found.does}`);
-      const { basis, cautions } = answer;
+      const answer = blanching({ food, ...(cut === undefined ? {} : { form: formName(cut) }) });
+      if (answer.known) throw new Error(`${food} is ${found.does}`);
+      const { reason, instead, basis, cautions } = answer;
       return {
-        steps: [`${answer.reason} ${answer.instead}`],
+        steps: [[reason, ...instead].map(({ text }) => text).join(' ')],
         ...(pot === undefined ? {} : { pot }),
         basis: joinBasis(standsBehind('products[].steps', basis), pot?.basis ?? []),
         cautions,
       };
     }
     case 'not in these tables':
-      if (FRUITS.has(food)) return { ...RAW, cautions: [freezingCaution('fruit-not-in-tables')] };
+      if (foodOf(asked.id).kind === 'fruit') return { ...RAW, cautions: [freezingCaution('fruit-not-in-tables')] };
       return {
         code: 'no-blanching-time',
         left: `these tables hold no blanching time for ${food}, and it is not frozen raw`,
@@ -258,9 +265,13 @@ export function before(
   }
 }
 
+/** A cut that the pantry does not know: a time that is printed for a cut does not hold for it. */
+function unknownCut(id: string): BeforeFreezing {
+  const general = beforeFreezing(id, undefined);
+  return general.does === 'blanch' ? { does: 'not printed for this cut', printed: general.rows.map(cutOf) } : general;
+}
+
 const insteadOfCut = (printed: readonly string[]): string =>
   printed.length === 0
     ? 'leave the form out: one blanching time is printed for it, without a cut'
     : `freeze it in a printed cut: ${printed.join('; ')}`;
-
-const FRUITS = new Set(produceNames('fruit'));

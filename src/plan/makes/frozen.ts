@@ -1,5 +1,5 @@
-import { StillroomError } from '../../errors/StillroomError';
 import { freezingHeadspace } from '../../freezing/freezingHeadspace';
+import { knownOr } from '../../produce/shape';
 import { type VolumeOfMass, volumeFromMass } from '../../produce/weights/massFromVolume';
 import { scaleRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
@@ -31,12 +31,8 @@ const PACK: Quantity<'mass'> = { value: customary('freezer-pack'), unit: 'lb' };
 
 /** Room in the freezer: by the cut, or by the measures of the food's other cuts where that one is not weighed. */
 function roomOf(food: string, form: string, mass: Quantity<'mass'>): VolumeOfMass {
-  try {
-    return volumeFromMass({ food, form, mass });
-  } catch (error) {
-    if (!(error instanceof StillroomError) || error.path !== 'form') throw error;
-    return volumeFromMass({ food, mass });
-  }
+  const cut = volumeFromMass({ food, form, mass });
+  return cut.known ? cut : knownOr(volumeFromMass({ food, mass }), 'food', food);
 }
 
 /** Dry packs for the freezer: pieces without sugar or liquid, by weight. */

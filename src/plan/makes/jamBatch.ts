@@ -1,4 +1,5 @@
 import { describeJar } from '../../jars/describeJar';
+import { knownOr } from '../../produce/shape';
 import { massFromVolume } from '../../produce/weights/massFromVolume';
 import { formatQuantity } from '../../quantity/formatQuantity';
 import { quantityIn, valueIn } from '../../quantity/scale';
@@ -87,7 +88,7 @@ export function batchOf(printed: PrintedJam, trade: string, jar: string): Batch 
   const fruitLitres = valueIn(cups(printed.fruit[1]), 'L');
   const weighed =
     printed.measuredAs === 'whole'
-      ? massFromVolume({ food: trade, form: 'whole', volume: cups(printed.fruit[1]) })
+      ? knownOr(massFromVolume({ food: trade, form: 'whole', volume: cups(printed.fruit[1]) }), 'food', trade)
       : undefined;
   const fruitKg = weighed === undefined ? fruitLitres * customary('pot-density') : valueIn(weighed.mass, 'kg');
   const sugarKg = printed.sugar[1] * sugarCupKg();

@@ -1,4 +1,5 @@
 import type { TestedProcess } from '../../process/testedProcess';
+import { knownOr } from '../../produce/shape';
 import { rawForJars } from '../../produce/yields/rawForJars';
 import { mapRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
@@ -53,7 +54,7 @@ export function makeJars(day: Day, wanted: Wanted, product: number, trade: strin
     );
   }
   const shape = form ?? process.form;
-  const need = within(product, () => rawForJars({ produce: trade, form: shape, jar, jars: 1 }));
+  const need = within(product, () => knownOr(rawForJars({ food: trade, form: shape, jar, jars: 1 }), 'form', shape));
   const learned = learnedFigure(day.learned, 'rawPerJar', trade, shape, jar);
   const { times, workBasis, ...common } = commonOf(day, trade, wanted, product, shape, valueIn(need.raw.likely, 'kg'));
   const { cook } = times;

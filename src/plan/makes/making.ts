@@ -1,5 +1,7 @@
 import { atPath, joinPath, StillroomError } from '../../errors/StillroomError';
-import { type Composition, composition } from '../../produce/composition/composition';
+import { readFood } from '../../foods/fields';
+import { type Composition, compositionOf as partsOf } from '../../produce/composition/composition';
+import { knownOr } from '../../produce/shape';
 import { readyFromRaw } from '../../produce/yields/readyFromRaw';
 import { BOILED_OFF } from '../../produce/yields/share';
 import { formatQuantity } from '../../quantity/formatQuantity';
@@ -117,10 +119,12 @@ export interface LotYield {
 }
 
 export function yieldFromLot(day: Day, lot: KnownLot, form: string): LotYield {
-  const published = readyFromRaw({ produce: lot.trade, form, raw: KG });
+  const published = knownOr(readyFromRaw({ food: lot.trade, form, raw: KG }), 'form', form);
   const own = lot.ready === undefined ? undefined : valueIn(lot.ready, 'kg') / valueIn(lot.raw, 'kg');
   const answer =
-    own === undefined ? published : readyFromRaw({ produce: lot.trade, form, raw: KG, measured: { ratio: own } });
+    own === undefined
+      ? published
+      : knownOr(readyFromRaw({ food: lot.trade, form, raw: KG, measured: { yield: own } }), 'form', form);
   const lost = published.parts.reduce((sum, part) => sum + part.mass.value, 0);
   const water = published.parts
     .filter(({ what }) => what === BOILED_OFF)
@@ -207,7 +211,8 @@ export function headspaceText({ metric }: Day, headspace: Quantity<'length'>): s
   return metric ? `${printed} (${formatQuantity(headspace, { unit: 'mm', rounding: 'up' })})` : printed;
 }
 
-export const compositionOf = (trade: string): Composition => composition({ produce: trade });
+export const compositionOf = (trade: string, path = 'food'): Composition =>
+  knownOr(partsOf(readFood(trade, path).id), path, trade);
 
 /** The water of a produce as it is bought: learned, or else published. */
 export function waterOf(day: Day, trade: string): { readonly water: Range<number>; readonly basis: readonly Basis[] } {

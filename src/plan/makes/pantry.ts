@@ -1,5 +1,6 @@
 import pantryJson from '../../../data/plan/pantry.json';
 import type { ProcessAcid } from '../../process/acid';
+import { knownOr } from '../../produce/shape';
 import { massFromVolume } from '../../produce/weights/massFromVolume';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
@@ -36,7 +37,8 @@ export function kgOfMeasure(
       basis: [practiceBasis('products[].recipe', `weight of a measure of ${item}`)],
     };
   }
-  const { mass, basis } = massFromVolume({ food: weighedAs, ...(form === undefined ? {} : { form }), volume });
+  const weighed = massFromVolume({ food: weighedAs, ...(form === undefined ? {} : { form }), volume });
+  const { mass, basis } = knownOr(weighed, 'food', weighedAs);
   return { kg: valueIn(mass, 'kg'), basis };
 }
 

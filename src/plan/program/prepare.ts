@@ -76,7 +76,7 @@ export function prepare(input: PlanDayInput): Prepared {
   const lots = knownLots(request.lots);
   const massUnit = (request.lots[0] as Lot).raw.unit;
   const day: Day = { request, lots, learned: learnedOf(request.learned), massUnit, metric: METRIC.has(massUnit) };
-  const trades = request.products.map(({ from }, product) => inProduct(product, () => compositionOf(from).produce));
+  const trades = request.products.map(({ from }, product) => inProduct(product, () => compositionOf(from).food));
   const pairs = trades.reduce((sum, trade) => sum + lots.filter((lot) => lot.trade === trade).length, 0);
   if (pairs > MOST_PAIRS) {
     fail(
@@ -132,7 +132,9 @@ export function prepare(input: PlanDayInput): Prepared {
 
 /** The lots by their trade names, each with a label of its own. */
 function knownLots(lots: PlanRequest['lots']): KnownLot[] {
-  const trades = lots.map(({ produce }, index) => within(`lots[${index}]`, () => compositionOf(produce).produce));
+  const trades = lots.map(({ produce }, index) =>
+    within(`lots[${index}]`, () => compositionOf(produce, 'produce').food),
+  );
   const labels = lots.map(({ name }, index) => name ?? (trades[index] as string));
   return lots.map((lot, index) => {
     const label = labels[index] as string;

@@ -1,8 +1,11 @@
 import type * as z from 'zod/mini';
 import { timeAtRatio } from '../../drying/curve/thinLayer';
 import { fail, within } from '../../errors/StillroomError';
-import { composition } from '../../produce/composition/composition';
-import { findForm } from '../../produce/yields/forms';
+import { readFood, readForm } from '../../foods/fields';
+import { formName as nameOfForm } from '../../foods/tables';
+import { compositionOf } from '../../produce/composition/composition';
+import { formOfId } from '../../produce/forms';
+import { knownOr } from '../../produce/shape';
 import {
   count,
   fields,
@@ -79,8 +82,8 @@ export function learnedOf(given: readonly Given[] = []): Learned[] {
         return {
           ...entry,
           index,
-          produce: composition({ produce }).produce,
-          ...(form === undefined ? {} : { form: findForm(form).name }),
+          produce: knownOr(compositionOf(readFood(produce, 'produce').id), 'produce', produce).food,
+          ...(form === undefined ? {} : { form: formName(form) }),
         };
       }),
   );
@@ -149,7 +152,11 @@ const NAMES: Readonly<Record<Figure, string>> = {
   dryingConstant: 'drying constant',
 };
 
-const formName = (form: string): string => findForm(form).name;
+/** The name of the form that it behaves as: rings teach of slices. */
+const formName = (form: string): string => {
+  const id = readForm(form, 'form');
+  return nameOfForm(formOfId(id)?.as ?? id);
+};
 
 /**
  * Drying hours by a learned constant: t = ln(X0 / X) / k, X the dry-basis moisture at the start and the end and what

@@ -1,68 +1,109 @@
 import type * as z from 'zod/mini';
 import { answer } from '../../common/answer';
-import { fields, mass, name, optional, readInput, volume } from '../../quantity/fields';
+import type { Given } from '../../common/given';
+import { type FoundFood, food, form } from '../../foods/fields';
+import { formName, nameOf } from '../../foods/tables';
+import { fields, mass, optional, readInput, volume } from '../../quantity/fields';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
-import { type Basis, type Caution, joinBasis } from '../../sources/basis';
-import { basisOf } from '../../sources/table';
+import type { Basis, Caution } from '../../sources/basis';
+import type { NotKnown } from '../../sources/no';
 import { caution } from '../cautions';
-import { mapSpan, memoryCaution, spanIn, workedOut } from '../yields/span';
-import { type BulkDensity, densityFor } from './weights';
+import { inForms, inWords, missing } from '../shape';
+import { basisOfRows, mapSpan, memoryCaution, spanIn, workedOut } from '../span';
+import { type BulkDensity, densityOfFood, formsWeighed } from './weights';
 
-const food = { food: name('a food, such as "peach", "applesauce" or "sugar"'), form: optional(name('a form')) };
-const massSchema = fields({ ...food, volume: volume() });
-const volumeSchema = fields({ ...food, mass: mass() });
-export type MassFromVolumeInput = z.input<typeof massSchema>;
-export type VolumeFromMassInput = z.input<typeof volumeSchema>;
+const massSchema = fields({
+  /** A food, raw or kept: `peach`, `applesauce`, `dried apples`, `sugar`. */
+  food: food(),
+  /** How it fills the measure: `slices`, `chopped`, `packed` ...; the measure printed without a form where left out. */
+  form: optional(form()),
+  /** How much of it, above zero. */
+  volume: volume(),
+});
+const volumeSchema = fields({
+  /** A food, raw or kept: `peach`, `applesauce`, `dried apples`, `sugar`. */
+  food: food(),
+  /** How it fills the measure: `slices`, `chopped`, `packed` ...; the measure printed without a form where left out. */
+  form: optional(form()),
+  /** How much of it, above zero. */
+  mass: mass(),
+});
+export type MassFromVolumeInput = Given<z.input<typeof massSchema>>;
+export type VolumeFromMassInput = Given<z.input<typeof volumeSchema>>;
 
 interface Weighed {
-  /** The food's name in the tables. */
+  /** These tables weigh it. */
+  readonly known: true;
+  /** Its trade name. */
   readonly food: string;
-  /** Mass of a volume of it as it fills a measure, voids included. */
+  /** Its form, where one was named. */
+  readonly form?: string;
+  /** Mass of a volume of it as it fills a measure, voids included, in g/mL. */
   readonly density: Quantity<'density'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind. */
   readonly cautions: readonly Caution[];
 }
+/** What a volume weighs. */
 export interface MassOfVolume extends Weighed {
+  /** The likely mass, in g. */
   readonly mass: Quantity<'mass'>;
   /** Over the measures the tables print; both ends are the likely mass where they print one. */
   readonly range: Range<Quantity<'mass'>>;
 }
+/** What volume a mass fills. */
 export interface VolumeOfMass extends Weighed {
+  /** The likely volume, in US cups. */
   readonly volume: Quantity<'volume'>;
+  /** Over the measures the tables print; both ends are the likely volume where they print one. */
   readonly range: Range<Quantity<'volume'>>;
 }
 
-function weighed(given: { food: string; form?: string | undefined }): Weighed & { bulk: BulkDensity } {
-  const { name: foodName, density } = densityFor(given.food, given.form);
-  const estimate = workedOut(
-    'weight of a measure, from purees or juices of other foods',
-    'median of SR28 weights per cup',
-  );
+interface Asked {
+  readonly food: FoundFood;
+  readonly form?: string | undefined;
+}
+
+function weighed(asked: Asked): (Weighed & { readonly bulk: BulkDensity }) | NotKnown {
+  const { id, form: kept } = asked.food;
+  const { form } = asked;
+  // a name that says how the food is kept leaves the form to say how it lies in the measure: dried peaches, halves
+  const both = kept !== undefined && form !== undefined && form !== kept;
+  const bulk = densityOfFood({ food: id, form: kept ?? form, filled: both ? form : undefined });
+  const shown = form ?? kept;
+  if (bulk === undefined) {
+    return missing('no weight', `These tables do not weigh a measure of ${inWords(id, shown)}.`, [
+      ...inForms(id, formsWeighed(id)),
+      { text: 'Weigh a cup of it.' },
+    ]);
+  }
   return {
-    food: foodName,
-    bulk: density,
-    density: { value: density.gramsPerMl.likely, unit: 'g/mL' },
-    basis: density.estimated ? [estimate] : joinBasis(density.rows.map((row) => basisOf(row, 'weight of a measure'))),
-    cautions: [
-      caution('cup-packing'),
-      ...(density.estimated ? [caution('estimate')] : []),
-      ...memoryCaution(density.rows),
-    ],
+    known: true,
+    food: nameOf(id),
+    ...(shown === undefined ? {} : { form: formName(shown) }),
+    bulk,
+    density: { value: bulk.gramsPerMl.likely, unit: 'g/mL' },
+    basis: bulk.estimated
+      ? [workedOut('density', 'middle of the purees or juices of other foods, by weights of a cup')]
+      : basisOfRows(id, bulk.rows, 'density', 'weight of a measure'),
+    cautions: [caution('cup-packing'), ...(bulk.estimated ? [caution('estimate')] : []), ...memoryCaution(bulk.rows)],
   };
 }
 
 /**
- * What a volume of produce or of a stored food weighs, from published weights of household measures.
+ * What a volume of a food weighs, raw or kept, from published weights of household measures.
  *
  * mass = volume x (grams of the printed measure / its volume), with US measures.
  *
- * @param input.food - raw produce (`peach`) or a stored food (`applesauce`, `honey`, `raisin`, `sugar`)
- * @param input.form - how it fills the measure: `slices`, `chopped`, `whole`, `puree`, `juice`, `packed` ...; left
- *   out, the measure printed without a form; a cut that is not printed takes the figure of one that fills alike
+ * @param input.food - raw food (`peach`) or a kept one (`applesauce`, `dried apples`, `honey`, `raisins`, `sugar`)
+ * @param input.form - how it fills the measure: `slices`, `chopped`, `whole`, `puree`, `juice`, `packed`, `sifted` ...;
+ *   a cut that is not printed takes the figure of one that fills alike
  * @param input.volume - above zero
- * @returns `mass` in g, with its `range` over the printed measures and the `density` in g/mL
- * @throws StillroomError UNKNOWN_NAME for a food, or a form of it, that no table weighs
+ * @returns `mass` in g, with its `range` over the printed measures and the `density` in g/mL; `known: false` where no
+ *   table weighs the food, or this form of it
+ * @throws StillroomError UNKNOWN_NAME for a food or form that is not in the pantry
  *
  * Source: USDA SR28, WEIGHT.txt; kitchen weights of salt and citric acid beside it.
  *
@@ -70,16 +111,19 @@ function weighed(given: { food: string; form?: string | undefined }): Weighed & 
  * ```ts
  * import { massFromVolume } from 'stillroom/produce';
  *
- * massFromVolume({ food: 'peaches', form: 'sliced', volume: '2 cups' }).mass; // => { value: 308, unit: 'g' }
- * massFromVolume({ food: 'applesauce', volume: '1 quart' }).mass.value; // ≈ 976
+ * const sliced = massFromVolume({ food: 'peaches', form: 'sliced', volume: '2 cups' });
+ * sliced.known && sliced.mass; // => { value: 308, unit: 'g' }
+ * massFromVolume({ food: 'pawpaw', volume: '2 cups' }).known; // => false
  * ```
  */
-export function massFromVolume(input: MassFromVolumeInput): MassOfVolume {
+export function massFromVolume(input: MassFromVolumeInput): MassOfVolume | NotKnown {
   const given = readInput(massSchema, input);
-  const { bulk, ...weight } = weighed(given);
-  const millilitres = valueIn(given.volume, 'mL');
+  const found = weighed(given);
+  if (!found.known) return answer(found);
+  const { bulk, ...weight } = found;
+  const milliliters = valueIn(given.volume, 'mL');
   const range = spanIn(
-    mapSpan(bulk.gramsPerMl, (density) => density * millilitres),
+    mapSpan(bulk.gramsPerMl, (density) => density * milliliters),
     'g',
     'g',
   );
@@ -87,24 +131,27 @@ export function massFromVolume(input: MassFromVolumeInput): MassOfVolume {
 }
 
 /**
- * The volume that a mass of produce or of a stored food fills: `massFromVolume` turned round.
+ * The volume that a mass of a food fills: `massFromVolume` turned round.
  *
- * @param input.food - raw produce or a stored food
+ * @param input.food - raw food or a kept one
  * @param input.form - how it fills the measure; see `massFromVolume`
  * @param input.mass - above zero
- * @returns `volume` in US cups, with its `range` and the `density` in g/mL
- * @throws StillroomError UNKNOWN_NAME for a food, or a form of it, that no table weighs
+ * @returns `volume` in US cups, with its `range` and the `density` in g/mL; `known: false` as `massFromVolume`
+ * @throws StillroomError UNKNOWN_NAME for a food or form that is not in the pantry
  *
  * @example
  * ```ts
  * import { volumeFromMass } from 'stillroom/produce';
  *
- * volumeFromMass({ food: 'strawberries', form: 'sliced', mass: '332 g' }).volume.value; // ≈ 2.00
+ * const strawberries = volumeFromMass({ food: 'strawberries', form: 'sliced', mass: '332 g' });
+ * strawberries.known && strawberries.volume.value; // ≈ 2.00
  * ```
  */
-export function volumeFromMass(input: VolumeFromMassInput): VolumeOfMass {
+export function volumeFromMass(input: VolumeFromMassInput): VolumeOfMass | NotKnown {
   const given = readInput(volumeSchema, input);
-  const { bulk, ...weight } = weighed(given);
+  const found = weighed(given);
+  if (!found.known) return answer(found);
+  const { bulk, ...weight } = found;
   const grams = valueIn(given.mass, 'g');
   const { low, likely, high } = bulk.gramsPerMl;
   const cups = (density: number): Quantity<'volume'> => quantityIn(grams / density, 'mL', 'cup');

@@ -1,144 +1,105 @@
-import kitchen from '../../../data/produce/kitchen-weights.json';
-import preserved from '../../../data/produce/weights-preserved.json';
-import raw from '../../../data/produce/weights-raw.json';
-import { findNamed, lookUp, type Named, nameKey } from '../../common/names';
-import { fail } from '../../errors/StillroomError';
+/** What a milliliter of a food weighs in a measure, voids included. */
+import { figuresFor } from '../../foods/figuresFor';
 import { toDecimalIn } from '../../quantity/scale';
-import { asTable, type Sourced } from '../../sources/table';
-import { type CatalogueRow, catalogue, numbersOf } from '../catalogue';
-import { FORMS, type Form, findForm } from '../yields/forms';
-import { median, type Span, spanOf } from '../yields/span';
+import type { Sourced } from '../../sources/table';
+import { byNumber, type Form, formOfId, numbersOf } from '../forms';
+import { median, type Span, spanOf } from '../span';
+import {
+  type KitchenWeightRow,
+  kitchenWeights,
+  type PreservedWeightRow,
+  preservedWeights,
+  type RawWeightRow,
+  rawWeights,
+} from './tables';
 
-export interface WeightRow extends Sourced {
-  readonly ndb: string;
-  readonly amount: number;
-  readonly measure: string;
-  readonly grams: number;
-  /** The volume unit; none for the weight of a piece. */
-  readonly unit?: 'cup' | 'tbsp' | 'tsp' | 'fl oz';
-  /** The form or state the measure was filled with. */
-  readonly forms?: readonly string[];
-}
-export interface RawWeightRow extends WeightRow {
-  readonly produce: string;
-}
-export interface PreservedWeightRow extends WeightRow {
-  readonly food: string;
-  readonly synonyms?: readonly string[];
-  /** The raw food it is a form of, and which. */
-  readonly produce?: string;
-  readonly form?: string;
-}
-export interface KitchenWeightRow extends Sourced {
-  readonly item: string;
-  readonly foods: readonly string[];
-  readonly g_per_cup?: number;
-  readonly g_per_tbsp?: number;
-  readonly g_per_tsp?: number;
-}
-
-export const rawWeights = asTable<RawWeightRow>(raw).rows;
-export const preservedWeights = asTable<PreservedWeightRow>(preserved).rows;
-export const kitchenWeights = asTable<KitchenWeightRow>(kitchen).rows;
-
-/** Grams in a millilitre, with the rows it rests on; `estimated` where another food's figure stands in. */
+/** Grams in a milliliter, with the rows it rests on; `estimated` where another food's figure stands in. */
 export interface BulkDensity {
   readonly gramsPerMl: Span;
   readonly rows: readonly Sourced[];
   readonly estimated: boolean;
 }
 
-const millilitres = ({ amount, unit }: WeightRow): number =>
+type MeasureRow = RawWeightRow | PreservedWeightRow;
+/** How the measure was filled: ids of forms, or packed, sifted, thawed and the like. */
+const filledOf = (row: MeasureRow): readonly string[] | undefined =>
+  'filled' in row ? row.filled : (row as RawWeightRow).forms;
+
+const milliliters = ({ amount, unit }: MeasureRow): number =>
   toDecimalIn({ value: amount, unit: unit as string }, 'mL').toNumber();
-const densityOf = (row: WeightRow): number => row.grams / millilitres(row);
+const densityOf = (row: MeasureRow): number => row.grams / milliliters(row);
 
 /** The row of the largest measure first: a cup is weighed more closely than a spoon. */
-const bySize = (a: WeightRow, b: WeightRow): number => millilitres(b) - millilitres(a);
+const bySize = (a: MeasureRow, b: MeasureRow): number => milliliters(b) - milliliters(a);
+const hasVolume = ({ unit }: MeasureRow): boolean => unit !== undefined;
 
-/** Foods other than raw produce: one entry a name, with its rows and, for a few, kitchen weights. */
-interface Stored extends Named {
-  readonly rows: readonly WeightRow[];
-  readonly kitchen: readonly KitchenWeightRow[];
-}
-const stored: readonly Stored[] = [
-  ...new Set([
-    ...preservedWeights.map(({ food }) => food),
-    ...kitchenWeights.flatMap(({ foods }) => foods.slice(0, 1)),
-  ]),
-].map((name) => {
-  const rows = preservedWeights.filter(({ food, unit }) => food === name && unit !== undefined).sort(bySize);
-  return {
-    name,
-    synonyms: [...new Set(rows.flatMap(({ synonyms }) => synonyms ?? []))],
-    rows,
-    kitchen: kitchenWeights.filter(({ foods }) => foods.includes(name)),
-  };
-});
+const fillsLike = (row: MeasureRow, fills: string): boolean =>
+  filledOf(row)?.some((id) => formOfId(id)?.fills === fills) ?? false;
 
-/** Cuts that fill a measure alike, so that one may stand in for another. */
-const ALIKE: readonly (readonly string[])[] = [
-  ['diced', 'cubes', 'chopped', 'chunks', 'pieces', 'quarters', 'balls', 'crushed', 'stewed', 'wedges'],
-  ['slices', 'strips', 'halves', 'pie filling', 'spears'],
-  ['shredded', 'grated'],
-  ['puree', 'mashed', 'pulp', 'sauce', 'thick sauce'],
-  ['whole', 'trimmed', 'cored', 'pitted', 'peeled', 'kernels', 'arils', 'sections', 'florets', 'cherry tomatoes'],
-];
-
-const printsForm = (row: WeightRow, form: string): boolean => row.forms?.includes(form) ?? false;
-
-/** Volume rows of one food that fit a form: that form, else a cut that fills alike, else the measure printed without a form. */
-function rowsFor(volumes: readonly WeightRow[], form: string | undefined): readonly WeightRow[] {
-  const plain = volumes.filter(({ forms }) => forms?.length === 0);
-  if (form === undefined) return plain.length > 0 ? plain : volumes;
-  const exact = volumes.filter((row) => printsForm(row, form));
+/** Volume rows that fit a form: that form, else one of the same kind of pieces, else the measure printed without a form. */
+function rowsFor<Row extends MeasureRow>(
+  volumes: readonly Row[],
+  filled: string | undefined,
+  form?: Form,
+): readonly Row[] {
+  const plain = volumes.filter((row) => filledOf(row)?.length === 0);
+  if (filled === undefined) return plain.length > 0 ? plain : volumes;
+  const exact = volumes.filter((row) => filledOf(row)?.includes(filled));
   if (exact.length > 0) return exact;
-  const alike = ALIKE.find((group) => group.includes(form)) ?? [];
-  const near = volumes.filter((row) => alike.some((other) => printsForm(row, other)));
+  const { fills } = form ?? {};
+  const near = fills === undefined ? [] : volumes.filter((row) => fillsLike(row, fills));
   return near.length > 0 ? near : plain;
 }
 
-/** Purees and juices of one density or another: what the raw food's own table does not print. */
-const liquids = (forms: readonly string[]): WeightRow[] => [
-  ...rawWeights.filter((row) => row.unit === 'cup' && forms.some((form) => printsForm(row, form))),
-  ...preservedWeights.filter((row) => row.unit === 'cup' && row.form !== undefined && forms.includes(row.form)),
-];
-
-const asDensity = (rows: readonly WeightRow[]): BulkDensity => {
-  const [first] = rows as [WeightRow];
+const asDensity = (rows: readonly MeasureRow[]): BulkDensity => {
+  const [first] = rows as [MeasureRow];
   // a smaller measure of the same food is rounded more coarsely: only rows of the first one's measure count
   const same = rows.filter(({ unit }) => unit === first.unit);
   return { gramsPerMl: spanOf(densityOf(first), same.map(densityOf)), rows: same, estimated: false };
 };
 
+/** Purees and juices of one density or another: what the raw food's own table does not print. */
+const liquids = (forms: readonly string[]): MeasureRow[] => [
+  ...rawWeights.filter((row) => row.unit === 'cup' && row.forms?.some((form) => forms.includes(form))),
+  ...preservedWeights.filter((row) => row.typical && row.form !== undefined && forms.includes(row.form)),
+];
+
+/** The forms that one liquid form may be weighed as. */
+const liquidForms = (form: Form): readonly string[] =>
+  form.behaves === 'juice' ? ['juice'] : ['puree', 'mashed', 'sauce'];
+
 /**
- * What a millilitre of raw produce in this form weighs; nothing where no table says. With `anyCut`, a measure of
- * another cut does where none fits.
+ * What a milliliter of a food in this form weighs as it goes into jars; nothing where no table says. A liquid that is
+ * not weighed itself takes the middle of those that are. With `anyCut`, a measure of another cut does where none fits.
  */
-export function produceDensity(produce: CatalogueRow, form: Form | undefined, anyCut = false): BulkDensity | undefined {
-  const numbers = numbersOf(produce);
-  const own = rawWeights
-    .filter(({ ndb }) => numbers.includes(ndb))
-    .filter(({ unit }) => unit !== undefined)
-    .sort((a, b) => numbers.indexOf(a.ndb) - numbers.indexOf(b.ndb) || bySize(a, b));
-  const fluid = form !== undefined && form.class !== 'whole' && form.class !== 'cut';
-  if (!fluid) {
-    const fitting = rowsFor(own, form?.name);
+export function foodDensity(food: string, form: Form | undefined, anyCut = false): BulkDensity | undefined {
+  const numbers = numbersOf(food, 'weights');
+  const own = ordered(rawWeights.filter(hasVolume), numbers);
+  if (form === undefined || form.behaves === 'whole' || form.behaves === 'cut') {
+    const fitting = rowsFor(own, form?.as, form);
     const rows = fitting.length === 0 && anyCut ? own : fitting;
     return rows.length === 0 ? undefined : asDensity(rows);
   }
-  const forms = form.class === 'juice' ? ['juice'] : ['puree', 'mashed', 'sauce'];
-  const made = preservedWeights
-    .filter((row) => row.produce === produce.name && row.form !== undefined && row.unit !== undefined)
-    .filter(({ form: kind }) => forms.includes(kind as string))
-    .sort((a, b) => Number(b.form === form.name) - Number(a.form === form.name) || bySize(a, b));
+  if (form.behaves === 'dry') return undefined;
+  const forms = liquidForms(form);
+  const made = keptRows(food)
+    .filter((row) => row.typical && row.form !== undefined && forms.includes(row.form))
+    .sort((a, b) => Number(b.form === form.as) - Number(a.form === form.as) || bySize(a, b));
   const [best] = made;
   if (best !== undefined) return asDensity(made.filter((row) => row.form === best.form));
-  const mashed = own.filter((row) => [form.name, ...forms].some((name) => printsForm(row, name)));
+  const mashed = own.filter((row) => [form.as, ...forms].some((each) => row.forms?.includes(each)));
   if (mashed.length > 0) return asDensity(mashed);
   const others = liquids(forms);
   const densities = others.map(densityOf);
   return { gramsPerMl: spanOf(median(densities), densities), rows: others, estimated: true };
 }
+
+function ordered(rows: readonly RawWeightRow[], numbers: readonly string[]): RawWeightRow[] {
+  return byNumber(rows, numbers).sort((a, b) => numbers.indexOf(a.ndb) - numbers.indexOf(b.ndb) || bySize(a, b));
+}
+
+/** Rows of the food as it is kept, in its own name. */
+const keptRows = (food: string): PreservedWeightRow[] => preservedWeights.filter((row) => row.food === food);
 
 function kitchenDensity(row: KitchenWeightRow): number {
   const [grams, unit] =
@@ -150,21 +111,22 @@ function kitchenDensity(row: KitchenWeightRow): number {
   return grams / toDecimalIn({ value: 1, unit }, 'mL').toNumber();
 }
 
-function storedDensity(entry: Stored, form: string | undefined): BulkDensity | undefined {
-  const states = new Set(entry.rows.flatMap(({ forms }) => forms ?? []));
-  const wanted = form === undefined ? undefined : nameKey(form.replace(/\bnot\s+/, 'un'));
-  const known = [...states, ...FORMS.flatMap(({ name, synonyms = [] }) => [name, ...synonyms])].find(
-    (name) => nameKey(name) === wanted,
-  );
-  if (wanted !== undefined && known === undefined) return undefined;
-  const rows = rowsFor(entry.rows, known === undefined || states.has(known) ? known : findForm(known).name);
-  const cups = entry.kitchen.filter(({ g_per_cup }) => g_per_cup !== undefined);
-  const weighed = cups.length > 0 ? cups : entry.kitchen;
+/** What a milliliter of a kept food weighs: dried, canned, frozen, jam, sugar. */
+function keptDensity(food: string, form: string | undefined, filled: string | undefined): BulkDensity | undefined {
+  const volumes = keptRows(food)
+    .filter((row) => row.form === form && hasVolume(row))
+    .sort(bySize);
+  const kitchen = form === undefined ? kitchenWeights.filter((row) => row.food === food) : [];
+  const cups = kitchen.filter(({ g_per_cup }) => g_per_cup !== undefined);
+  const weighed = cups.length > 0 ? cups : kitchen;
+  const how = filled === undefined ? undefined : formOfId(filled);
+  // what is kept is weighed as it lies: a measure of sugar is no measure of sliced sugar
+  const printed = filled === undefined ? volumes : volumes.filter((row) => filledOf(row)?.length !== 0);
+  const rows = rowsFor(printed, how?.as ?? filled, how);
   if (rows.length === 0) {
     const [only] = weighed;
-    return entry.rows.length > 0 || only === undefined
-      ? undefined
-      : { gramsPerMl: spanOf(kitchenDensity(only), weighed.map(kitchenDensity)), rows: weighed, estimated: false };
+    if (volumes.length > 0 || only === undefined || filled !== undefined) return undefined;
+    return { gramsPerMl: spanOf(kitchenDensity(only), weighed.map(kitchenDensity)), rows: weighed, estimated: false };
   }
   const { gramsPerMl, rows: used, estimated } = asDensity(rows);
   return {
@@ -174,41 +136,31 @@ function storedDensity(entry: Stored, form: string | undefined): BulkDensity | u
   };
 }
 
-const formsPrinted = (rows: readonly WeightRow[]): string[] => [...new Set(rows.flatMap(({ forms }) => forms ?? []))];
+/** What fills a measure: a food, in a form of the pantry, and how it lies in the measure. */
+export interface Measured {
+  readonly food: string;
+  readonly form?: string | undefined;
+  /** How it lies in the measure: id of a form, or packed, sifted, thawed and the like. */
+  readonly filled?: string | undefined;
+}
 
-/**
- * What a millilitre of any food here weighs, raw produce or stored food, in this form.
- *
- * @throws StillroomError UNKNOWN_NAME for a food in no table, or a form no table weighs, naming those printed
- */
-export function densityFor(food: string, form: string | undefined): { name: string; density: BulkDensity } {
-  const produce = findNamed(food, catalogue);
-  const store = findNamed(food, stored);
-  const [entry] = store;
-  if (produce.length === 0 && entry !== undefined) {
-    const density = storedDensity(entry, form);
-    if (density !== undefined) return { name: entry.name, density };
-    const printed = formsPrinted(entry.rows);
-    fail(
-      'UNKNOWN_NAME',
-      'form',
-      form,
-      `a form weighed for ${entry.name}: ${printed.join(', ') || 'none, leave it out'}`,
-    );
+/** What a milliliter of any food weighs, raw or kept; nothing where no table says. */
+export function densityOfFood({ food, form, filled }: Measured): BulkDensity | undefined {
+  for (const each of figuresFor(food, 'weights')) {
+    const kept =
+      keptDensity(each, form, filled) ?? (filled === undefined ? keptDensity(each, undefined, form) : undefined);
+    if (kept !== undefined) return kept;
   }
-  const row =
-    produce.length === 1 ? (produce[0] as CatalogueRow) : lookUp(food, [...catalogue, ...stored], 'food', 'food');
-  const found = findNamed(row.name, catalogue)[0] as CatalogueRow;
-  const density = produceDensity(found, form === undefined ? undefined : findForm(form));
-  if (density !== undefined) return { name: found.name, density };
-  const numbers = numbersOf(found);
-  const printed = formsPrinted(rawWeights.filter(({ ndb }) => numbers.includes(ndb)));
-  fail(
-    'UNKNOWN_NAME',
-    form === undefined ? 'food' : 'form',
-    form ?? food,
-    printed.length > 0
-      ? `a form weighed for ${found.name}: ${printed.join(', ')}`
-      : `a food with a weight per measure; ${found.name} has none`,
-  );
+  if (filled !== undefined && form !== undefined) return undefined;
+  const shape = form ?? filled;
+  const how = shape === undefined ? undefined : formOfId(shape);
+  return shape !== undefined && how === undefined ? undefined : foodDensity(food, how);
+}
+
+/** The ids of the forms that some table weighs a measure of this food in. */
+export function formsWeighed(food: string): string[] {
+  const numbers = numbersOf(food, 'weights');
+  const raw = byNumber(rawWeights, numbers).flatMap(({ forms = [] }) => forms);
+  const kept = keptRows(food).flatMap((row) => (hasVolume(row) && row.form !== undefined ? [row.form] : []));
+  return [...new Set([...raw, ...kept])];
 }

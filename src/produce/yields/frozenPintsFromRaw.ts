@@ -1,58 +1,61 @@
 import type * as z from 'zod/mini';
-import fruit from '../../../data/produce/frozen-yields-fruit.json';
-import vegetable from '../../../data/produce/frozen-yields-vegetable.json';
 import { answer } from '../../common/answer';
-import { fail } from '../../errors/StillroomError';
-import { fields, mass, readInput } from '../../quantity/fields';
+import type { Given } from '../../common/given';
+import { food } from '../../foods/fields';
+import { figuresFor } from '../../foods/figuresFor';
+import { nameOf } from '../../foods/tables';
+import { fields, readInput } from '../../quantity/fields';
 import { roundToStep } from '../../quantity/fractions';
 import { valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
-import { type Basis, type Caution, joinBasis } from '../../sources/basis';
-import { asTable, basisOf, type Sourced } from '../../sources/table';
-import { findProduce, namesAbove } from '../catalogue';
+import type { Basis, Caution } from '../../sources/basis';
+import type { NotKnown } from '../../sources/no';
 import { caution } from '../cautions';
-import { poundsRows } from './printed';
-import { produceField } from './readyFromRaw';
-import { mapSpan, memoryCaution, type Span, spanIn, spanOf } from './span';
+import { missing } from '../shape';
+import { basisOfRows, memoryCaution, type Span, spanIn, spanOf } from '../span';
+import { bought, massBought } from '../weights/asBought';
+import { type FrozenRow, frozenRows, poundsRows } from './tables';
 
-const schema = fields({ produce: produceField, raw: mass() });
-export type FrozenPintsFromRawInput = z.input<typeof schema>;
+const schema = fields({
+  /** A fruit or vegetable by any of its names. */
+  food: food(),
+  /** As bought or picked: a mass, a volume, or a number of pieces or containers. */
+  raw: bought(),
+});
+export type FrozenPintsFromRawInput = Given<z.input<typeof schema>>;
 
+/** The packs that a raw amount gives. */
 export interface FrozenPintsFromRaw {
-  readonly produce: string;
+  /** These tables print a yield. */
+  readonly known: true;
+  /** Its trade name. */
+  readonly food: string;
   /** Full US pint packs, rounded down at each end. */
   readonly pints: Range<number>;
-  /** Raw weight that one pint pack takes. */
+  /** Raw mass that one pint pack takes, in the unit of `raw`. */
   readonly rawPerPint: Range<Quantity<'mass'>>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind. */
   readonly cautions: readonly Caution[];
 }
 
-export interface FrozenYieldRow extends Sourced {
-  readonly produce: string;
-  readonly container: string | null;
-  readonly lb: number | null;
-  readonly pt_frozen: readonly [number, number];
-  readonly perPintFrozen: readonly [number, number];
-  readonly perPintUnit: 'lb' | 'pint' | 'quart';
-}
-export const frozenRows = [...asTable<FrozenYieldRow>(fruit).rows, ...asTable<FrozenYieldRow>(vegetable).rows];
-
 /** Pounds a frozen pint by one row: as printed, or the container over its pints where it prints measures. */
-function poundsPerPint({ lb, pt_frozen, perPintFrozen, perPintUnit }: FrozenYieldRow): number[] {
+function poundsPerPint({ lb, pt_frozen, perPintFrozen, perPintUnit }: FrozenRow): number[] {
   if (perPintUnit === 'lb') return [...perPintFrozen];
   return lb === null ? [] : [lb / pt_frozen[1], lb / pt_frozen[0]];
 }
 
 /**
- * How many pint packs of frozen produce a raw weight gives.
+ * How many pint packs of frozen food a raw amount gives.
  *
- * pints = raw / printed pounds a pint, over every row for the produce; rows that were read go before recalled ones.
+ * pints = raw / printed pounds a pint, over every row for the food; rows that were read go before recalled ones.
  *
- * @param input.produce - any name of a fruit or vegetable
- * @param input.raw - weight as bought or picked
- * @returns `pints` whole, rounded down at each end; `rawPerPint` in the unit of `raw`
- * @throws StillroomError UNKNOWN_NAME for produce in no table, or without a printed frozen yield
+ * @param input.food - a fruit or vegetable by any of its names
+ * @param input.raw - as bought or picked: a mass, a volume, or pieces or containers
+ * @returns `pints` whole, rounded down at each end; `rawPerPint` in the unit of `raw`; `known: false` where no table
+ *   prints frozen pints of the food, or weighs the amount
+ * @throws StillroomError UNKNOWN_NAME for a food that is not in the pantry
  *
  * Sources: Home and Garden Bulletin 10 (most rows recalled, and marked so); UGA Circular 780.
  *
@@ -60,34 +63,46 @@ function poundsPerPint({ lb, pt_frozen, perPintFrozen, perPintUnit }: FrozenYiel
  * ```ts
  * import { frozenPintsFromRaw } from 'stillroom/produce';
  *
- * frozenPintsFromRaw({ produce: 'plums', raw: '50 lb' }).pints; // => { low: 33, likely: 40, high: 50 }
+ * const plums = frozenPintsFromRaw({ food: 'plums', raw: '50 lb' });
+ * plums.known && plums.pints; // => { low: 33, likely: 40, high: 50 }
  * ```
  */
-export function frozenPintsFromRaw(input: FrozenPintsFromRawInput): FrozenPintsFromRaw {
+export function frozenPintsFromRaw(input: FrozenPintsFromRawInput): FrozenPintsFromRaw | NotKnown {
   const given = readInput(schema, input);
-  const produce = findProduce(given.produce);
-  const names = namesAbove(produce);
-  const frozen = frozenRows
-    .filter((row) => names.includes(row.produce))
-    .map((row) => ({ row, lb: poundsPerPint(row) }));
+  const { id } = given.food;
+  const foods = figuresFor(id, 'yields');
+  const frozen = frozenRows.filter((row) => foods.includes(row.food)).map((row) => ({ row, lb: poundsPerPint(row) }));
   const extension = poundsRows
-    .filter((row) => names.includes(row.produce))
+    .filter((row) => foods.includes(row.food))
     .map((row) => ({ row, lb: row.lbPerPtFrozen ?? [] }));
   const printed = [...frozen, ...extension].filter(({ lb }) => lb.length > 0);
   const read = printed.filter(({ row }) => row.obtained !== 'memory');
   const used = read.length > 0 ? read : printed;
-  if (used.length === 0) fail('UNKNOWN_NAME', 'produce', given.produce, 'produce with a printed yield of frozen pints');
+  if (used.length === 0) {
+    const text = `These tables print no pints of frozen ${nameOf(id)} from raw.`;
+    return answer(missing('no yield', text, [{ text: 'Weigh what goes into one pack, and divide.' }]));
+  }
+  const amount = massBought(id, given.raw);
+  if (!amount.known) return answer(amount);
   const figures = used.flatMap(({ lb }) => lb);
   const { low, high } = spanOf(figures[0] as number, figures);
   const perPint: Span = { low, likely: (low + high) / 2, high };
-  const pounds = valueIn(given.raw, 'lb');
+  const packs = (raw: Quantity<'mass'>, lb: number): number =>
+    roundToStep(valueIn(raw, 'lb') / lb, 1, 'down').toNumber();
+  const rows = used.map(({ row }) => row);
   return answer({
-    produce: produce.name,
-    pints: mapSpan({ low: high, likely: perPint.likely, high: low }, (lb) =>
-      roundToStep(pounds / lb, 1, 'down').toNumber(),
-    ),
-    rawPerPint: spanIn(perPint, 'lb', given.raw.unit),
-    basis: joinBasis(used.map(({ row }) => basisOf(row, 'raw weight for a frozen pint'))),
-    cautions: [caution('yield-varies'), ...memoryCaution(used.map(({ row }) => row))],
+    known: true as const,
+    food: nameOf(id),
+    pints: {
+      low: packs(amount.raw.low, perPint.high),
+      likely: packs(amount.raw.likely, perPint.likely),
+      high: packs(amount.raw.high, perPint.low),
+    },
+    rawPerPint: spanIn(perPint, 'lb', amount.raw.likely.unit),
+    basis: [
+      ...basisOfRows(id, rows, 'rawPerPint', 'raw weight for a frozen pint'),
+      ...amount.basis.map((line) => ({ ...line, of: 'pints' })),
+    ],
+    cautions: [caution('yield-varies'), ...memoryCaution(rows), ...amount.cautions],
   });
 }

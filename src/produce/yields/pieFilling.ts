@@ -1,74 +1,75 @@
 import type * as z from 'zod/mini';
-import table from '../../../data/produce/pie-fillings.json';
 import { answer } from '../../common/answer';
 import { Decimal } from '../../common/decimal';
-import { lookUp } from '../../common/names';
-import { count, fields, name, readInput } from '../../quantity/fields';
+import type { Given } from '../../common/given';
+import { food } from '../../foods/fields';
+import { nameOf } from '../../foods/tables';
+import { fields, readInput } from '../../quantity/fields';
 import { quantityIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import type { Basis, Caution } from '../../sources/basis';
-import { asTable, basisOf, type Sourced } from '../../sources/table';
+import type { NotKnown } from '../../sources/no';
+import { basisOf } from '../../sources/table';
+import { count } from '../../words/count';
 import { caution } from '../cautions';
+import { inForms, missing } from '../shape';
+import { type PieFillingRow, pieFillingRows } from './tables';
 
 const schema = fields({
-  fruit: name('the fruit of a pie filling: apple, blueberry, sour cherry or peach'),
+  /** The fruit of the filling: apple, blueberry, sour cherry or peach. */
+  food: food(),
+  /** How many quarts to make, 1 to 10,000. */
   quarts: count('quarts', 1, 10_000),
 });
-export type PieFillingInput = z.input<typeof schema>;
+export type PieFillingInput = Given<z.input<typeof schema>>;
 
+/** One ingredient. */
 export interface PieFillingIngredient {
+  /** What it is: `fruit`, `sugar`, `bottled lemon juice` ... */
   readonly ingredient: string;
+  /** How much of it. */
   readonly amount: Quantity<'volume'>;
 }
+/** What goes into the filling. */
 export interface PieFilling {
-  readonly fruit: string;
+  /** These tables print the formula. */
+  readonly known: true;
+  /** Trade name of the fruit. */
+  readonly food: string;
+  /** How many quarts it makes. */
   readonly quarts: number;
+  /** What goes in, each in the unit of the column that gives most of it. */
   readonly ingredients: readonly PieFillingIngredient[];
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind. */
   readonly cautions: readonly Caution[];
 }
 
-type Amounts = Readonly<Record<string, number>>;
-export interface PieFillingRow extends Sourced {
-  readonly filling: string;
-  readonly oneQuart: Amounts;
-  readonly sevenQuarts: Amounts;
-  /** The acid of one quart counts for every quart: the column for seven prints less of it. */
-  readonly acidByQuart?: true;
-}
-export const pieFillings = asTable<PieFillingRow>(table).rows;
-const fillings = pieFillings.map((row) => ({ name: row.filling, synonyms: [`${row.filling} pie filling`], row }));
-
-const UNITS = { cups: 'cup', qt: 'quart', tbsp: 'tbsp', tsp: 'tsp' } as const;
 const QUARTS_IN_LOAD = 7;
-const ACID = 'bottled lemon juice';
 
-/** `bottledLemonJuice_tbsp` -> `bottled lemon juice` and its unit. */
-function readKey(key: string): { ingredient: string; unit: 'cup' | 'quart' | 'tbsp' | 'tsp' } {
-  const [words = '', unit = ''] = key.split('_');
-  return {
-    ingredient: words.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`),
-    unit: UNITS[unit as keyof typeof UNITS],
-  };
+interface Part extends PieFillingIngredient {
+  readonly acid: boolean;
 }
-
-const amountsOf = (amounts: Amounts, times: number) =>
-  Object.entries(amounts).map(([key, value]) => {
-    const { ingredient, unit } = readKey(key);
-    return { ingredient, amount: { value: new Decimal(value).times(times).toNumber(), unit } as Quantity<'volume'> };
-  });
+const amountsOf = (column: PieFillingRow['oneQuart'], times: number): Part[] =>
+  column.map(({ ingredient, amount, unit, acid = false }) => ({
+    ingredient,
+    acid,
+    amount: { value: new Decimal(amount).times(times).toNumber(), unit } as Quantity<'volume'>,
+  }));
 
 /**
- * What goes into so many quarts of pie filling, by the printed formula.
+ * What goes into a number of quarts of pie filling, by the printed formula.
  *
  * The guide prints a column for one quart and one for seven, and they are not multiples of each other: full canner
- * loads of seven quarts take the second, the quarts left over the first. Where the second prints less lemon juice a quart
- * than the first because the page contradicts itself (blueberry), every quart takes that of the first.
+ * loads of seven quarts take the second, the quarts left over the first. Where the second prints less lemon juice a
+ * quart than the first because the page contradicts itself (blueberry), every quart takes that of the first.
  *
- * @param input.fruit - `apple`, `blueberry`, `sour cherry` or `peach`
+ * @param input.food - `apple`, `blueberry`, `sour cherry` or `peach`
  * @param input.quarts - 1 to 10,000
- * @returns `ingredients` with amounts, each in the unit of the column that gives most of it
- * @throws StillroomError UNKNOWN_NAME for another fruit: it has no tested filling here
+ * @returns `ingredients` with amounts, each in the unit of the column that gives most of it; `known: false` for another
+ *   fruit: these tables hold no formula of it
+ * @throws StillroomError UNKNOWN_NAME for a food that is not in the pantry
  *
  * Source: pie filling formulas of the Complete Guide to Home Canning, as copied by extension services.
  *
@@ -76,20 +77,25 @@ const amountsOf = (amounts: Amounts, times: number) =>
  * ```ts
  * import { pieFilling } from 'stillroom/produce';
  *
- * pieFilling({ fruit: 'apples', quarts: 7 }).ingredients[0]; // => { ingredient: 'fruit', amount: { value: 6, unit: 'quart' } }
+ * const apple = pieFilling({ food: 'apples', quarts: 7 });
+ * apple.known && apple.ingredients[0]; // => { ingredient: 'fruit', amount: { value: 6, unit: 'quart' } }
  * ```
  */
-export function pieFilling(input: PieFillingInput): PieFilling {
-  const { fruit, quarts } = readInput(schema, input);
-  const { row } = lookUp(fruit, fillings, 'fruit', 'fruit with a tested pie filling');
+export function pieFilling(input: PieFillingInput): PieFilling | NotKnown {
+  const { food: asked, quarts } = readInput(schema, input);
+  const row = pieFillingRows.find((each) => each.food === asked.id);
+  if (row === undefined || (asked.form !== undefined && asked.form !== row.form)) {
+    const offered = pieFillingRows.flatMap((each) => inForms(each.food, [each.form]));
+    return answer(missing('no formula', `These tables hold no pie filling of ${asked.name}.`, offered));
+  }
   const loads = Math.floor(quarts / QUARTS_IN_LOAD);
   const single = quarts % QUARTS_IN_LOAD;
-  const isAcid = ({ ingredient }: PieFillingIngredient) => row.acidByQuart === true && ingredient === ACID;
+  const byQuart = ({ acid }: Part): boolean => acid && row.acidByQuart === true;
   const parts = [
     ...(loads > 0 ? amountsOf(row.sevenQuarts, loads) : []),
     ...(single > 0 ? amountsOf(row.oneQuart, single) : []),
-  ].filter((part) => !isAcid(part));
-  parts.push(...amountsOf(row.oneQuart, quarts).filter(isAcid));
+  ].filter((part) => !byQuart(part));
+  parts.push(...amountsOf(row.oneQuart, quarts).filter(byQuart));
   const ingredients = new Map<string, Quantity<'volume'>>();
   for (const { ingredient, amount } of parts) {
     const before = ingredients.get(ingredient);
@@ -97,7 +103,8 @@ export function pieFilling(input: PieFillingInput): PieFilling {
     ingredients.set(ingredient, before === undefined ? more : { value: before.value + more.value, unit: before.unit });
   }
   return answer({
-    fruit: row.filling,
+    known: true as const,
+    food: nameOf(row.food),
     quarts,
     ingredients: [...ingredients].map(([ingredient, amount]) => ({ ingredient, amount })),
     basis: [basisOf(row, 'ingredients')],

@@ -1,130 +1,159 @@
 import type * as z from 'zod/mini';
 import { answer } from '../../common/answer';
-import { fail } from '../../errors/StillroomError';
-import { count, fields, mass, readInput } from '../../quantity/fields';
+import type { Given } from '../../common/given';
+import { type FoundFood, food, form } from '../../foods/fields';
+import { formName, nameOf } from '../../foods/tables';
+import { fields, optional, readInput } from '../../quantity/fields';
 import { roundToStep } from '../../quantity/fractions';
 import { valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
-import { type Basis, type Caution, joinBasis, joinCautions } from '../../sources/basis';
-import { basisOf } from '../../sources/table';
+import type { Basis, Caution } from '../../sources/basis';
+import type { NotKnown } from '../../sources/no';
+import { count } from '../../words/count';
 import { jar as jarWord, type ReadJar } from '../../words/jar';
-import { type CatalogueRow, findProduce } from '../catalogue';
 import { caution } from '../cautions';
-import { produceDensity } from '../weights/weights';
-import { type Form, findForm } from './forms';
-import { type CanningRow, guideQuart, printedNeed } from './printed';
-import { formField, produceField } from './readyFromRaw';
-import { poundsInQuart, readyShare } from './share';
-import { mapSpan, memoryCaution, type Span, spanIn, workedOut } from './span';
+import { figure } from '../figures';
+import { type Form, formOfId } from '../forms';
+import { formNeeded, inForms, inWords, missing } from '../shape';
+import { basisOfRows, mapSpan, memoryCaution, type Span, spanIn, workedOut } from '../span';
+import { bought, massBought } from '../weights/asBought';
+import { foodDensity } from '../weights/weights';
+import { guideQuart, printedNeed } from './printed';
+import { formsWithYield, poundsInQuart, readyShare } from './share';
+import type { CanningRow } from './tables';
 
 const JARS_AT_MOST = 1_000_000;
 const rawSchema = fields({
-  produce: produceField,
-  form: formField,
+  /** A fruit or vegetable by any of its names, with or without a form: `peach`, `peach halves`. */
+  food: food(),
+  /** `halves`, `slices`, `whole`, `crushed`, `sauce`, `juice` ... */
+  form: optional(form()),
+  /** A size by name (`half-pint`, `pint`, `12 oz` ...), a volume or a measured jar. */
   jar: jarWord(),
+  /** How many jars to fill, 1 to 1,000,000. */
   jars: count('jars', 1, JARS_AT_MOST),
 });
-const jarsSchema = fields({ produce: produceField, form: formField, jar: jarWord(), raw: mass() });
-const quartSchema = fields({ produce: produceField, form: formField });
-export type RawForJarsInput = z.input<typeof rawSchema>;
-export type JarsFromRawInput = z.input<typeof jarsSchema>;
-export type ReadyPerQuartInput = z.input<typeof quartSchema>;
+const jarsSchema = fields({
+  /** A fruit or vegetable by any of its names, with or without a form: `peach`, `peach halves`. */
+  food: food(),
+  /** See `rawForJars`. */
+  form: optional(form()),
+  /** A size by name, a volume or a measured jar. */
+  jar: jarWord(),
+  /** As bought or picked: a mass, a volume, or a number of pieces or containers. */
+  raw: bought(),
+});
+export type RawForJarsInput = Given<z.input<typeof rawSchema>>;
+export type JarsFromRawInput = Given<z.input<typeof jarsSchema>>;
 
 /** By which road the answer came: printed pounds for jars, or the share left and the weight of a measure. */
 export type YieldRoad = 'printed' | 'weights';
 
 interface JarAnswer {
-  readonly produce: string;
+  /** These tables have figures for it. */
+  readonly known: true;
+  /** Its trade name. */
+  readonly food: string;
+  /** The name of the form. */
   readonly form: string;
+  /** By which road the answer came: `printed` pounds for jars, or `weights` of a measure. */
   readonly road: YieldRoad;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind. */
   readonly cautions: readonly Caution[];
 }
+/** What to buy or pick. */
 export interface RawForJars extends JarAnswer {
+  /** The jar by name. */
   readonly jar: string;
+  /** How many of them. */
   readonly jars: number;
+  /** What they take as bought, in lb. */
   readonly raw: Range<Quantity<'mass'>>;
 }
+/** What a raw amount fills. */
 export interface JarsFromRaw extends JarAnswer {
+  /** The jar by name. */
   readonly jar: string;
   /** Full jars, rounded down. */
   readonly jars: Range<number>;
-  /** Raw weight that one jar takes. */
+  /** Raw mass that one jar takes, in the unit of `raw`. */
   readonly rawPerJar: Range<Quantity<'mass'>>;
 }
-export interface ReadyPerQuart extends JarAnswer {
-  /** Ready produce in one US quart jar. */
-  readonly ready: Range<Quantity<'mass'>>;
-  /** Raw produce for it. */
-  readonly raw: Range<Quantity<'mass'>>;
-}
 
-/**
- * How much more raw produce a packed jar takes than a loose measure of it holds, where no pounds a quart are printed:
- * the middle, and the ends of the middle four fifths, of what the guide's rows give by the two roads (checked in the
- * tests). It stands for close packing, shrinking on heating and what is sorted out besides the refuse.
- */
-export const PACKING: Span = { low: 1.19, likely: 1.56, high: 2 };
-
-/** What jars of one produce and form take, in pounds. */
+/** What jars of one food and form take, in pounds. */
 interface Need extends JarAnswer {
-  /** Pounds of raw produce a quart. */
+  /** Pounds of raw food a quart. */
   readonly quart: Span;
   readonly guide: CanningRow | undefined;
 }
 
-function weighedQuart(produce: CatalogueRow, form: Form, formText: string): Need | undefined {
-  const density = produceDensity(produce, form, true);
-  if (density === undefined) return undefined;
-  const { share } = readyShare(produce, formText);
-  const fluid = form.class === 'juice' || form.class === 'sauce' || form.class === 'puree';
-  const packing = fluid ? { low: 1, likely: 1, high: 1 } : PACKING;
+function weighedQuart(food: string, form: Form): Need | undefined {
+  const density = foodDensity(food, form, true);
+  const ready = readyShare(food, form);
+  if (density === undefined || ready === undefined) return undefined;
+  const fluid = form.behaves === 'juice' || form.behaves === 'sauce' || form.behaves === 'puree';
+  const packing = fluid ? { low: 1, likely: 1, high: 1 } : figure('packing');
   const { low, likely, high } = density.gramsPerMl;
+  const { span } = ready;
   return {
-    produce: produce.name,
-    form: form.name,
+    known: true,
+    food: nameOf(food),
+    form: formName(form.id),
     road: 'weights',
     guide: undefined,
     quart: {
-      low: (poundsInQuart(low) * packing.low) / share.span.high,
-      likely: (poundsInQuart(likely) * packing.likely) / share.span.likely,
-      high: (poundsInQuart(high) * packing.high) / share.span.low,
+      low: (poundsInQuart(low) * packing.low) / span.high,
+      likely: (poundsInQuart(likely) * packing.likely) / span.likely,
+      high: (poundsInQuart(high) * packing.high) / span.low,
     },
-    basis: joinBasis(
-      share.basis,
-      density.estimated ? [] : density.rows.map((row) => basisOf(row, 'weight of a measure')),
-      [workedOut('raw weight for a jar', 'jar volume x weight of a measure x packing / share left')],
-    ),
-    cautions: joinCautions(
-      [caution('yield-is-no-process'), caution('yield-varies'), caution('estimate')],
-      memoryCaution([...share.rows, ...density.rows]),
-    ),
+    basis: [
+      ...ready.basis.map((line) => ({ ...line, of: 'raw', note: line.note ?? 'share left' })),
+      ...(density.estimated ? [] : basisOfRows(food, density.rows, 'raw', 'weight of a measure')),
+      workedOut('raw', 'jar volume x weight of a measure x packing / share left'),
+    ],
+    cautions: [
+      caution('yield-is-no-process'),
+      caution('yield-varies'),
+      caution('estimate'),
+      ...memoryCaution([...ready.rows, ...density.rows]),
+    ],
   };
 }
 
-function needFor(produceText: string, formText: string): Need {
-  const produce = findProduce(produceText);
-  const form = findForm(formText);
-  const printed = printedNeed(produce, form);
+function needFor(asked: FoundFood, named: string | undefined): Need | NotKnown {
+  const id = formNeeded(asked, named);
+  const form = formOfId(id);
+  const food = asked.id;
+  const printed = form && printedNeed(food, form);
   if (printed !== undefined) {
     return {
-      produce: produce.name,
-      form: form.name,
+      known: true,
+      food: nameOf(food),
+      form: formName(id),
       road: 'printed',
       guide: printed.guide,
       quart: printed.lbPerQuart,
-      basis: joinBasis(printed.rows.map((row) => basisOf(row, 'raw weight for a jar, load or container'))),
-      cautions: joinCautions([caution('yield-is-no-process'), caution('yield-varies')], memoryCaution(printed.rows)),
+      basis: basisOfRows(food, printed.rows, 'raw', 'raw weight for a jar, load or container'),
+      cautions: [caution('yield-is-no-process'), caution('yield-varies'), ...memoryCaution(printed.rows)],
     };
   }
-  const weighed = weighedQuart(produce, form, formText);
-  if (weighed !== undefined) return weighed;
-  fail(
-    'UNKNOWN_NAME',
-    'form',
-    formText,
-    `a form of ${produce.name} with printed pounds for a jar, or a weight per measure`,
-  );
+  return (form && weighedQuart(food, form)) ?? noNeed(food, id, form);
+}
+
+/** Says which figure is missing: the pounds for a jar are not printed, and no yield or weight makes up for them. */
+function noNeed(food: string, id: string, form: Form | undefined): NotKnown {
+  const lacking =
+    form !== undefined && readyShare(food, form) !== undefined
+      ? 'a weight of a measure of it'
+      : 'a share that preparing it leaves';
+  const text = `These tables print no raw weight for jars of ${inWords(food, id)}, and they have not ${lacking} to work it out.`;
+  const offered = formsWithYield(food).filter((each) => each !== id && foodDensity(food, formOfId(each), true));
+  return missing('no raw weight', text, [
+    { text: 'Weigh what goes into one jar, and multiply.' },
+    ...inForms(food, offered),
+  ]);
 }
 
 /** The printed pounds for one jar and for a canner load of them. */
@@ -137,7 +166,7 @@ interface JarNeed {
 const QUARTS_IN_LOAD = 7;
 const PINTS_IN_LOAD = 9;
 
-function jarNeed({ quart, guide }: Need, jar: ReadJar): JarNeed {
+function jarNeed({ quart, guide }: Pick<Need, 'quart' | 'guide'>, jar: ReadJar): JarNeed {
   const quarts = valueIn(jar.volume, 'quart');
   const scaled = (likely: number): Span => mapSpan(quart, (pounds) => (pounds / quart.likely) * likely);
   const plain = scaled(quart.likely * quarts);
@@ -189,19 +218,20 @@ function jarsFilled({ perJar, load }: JarNeed, pounds: number): number {
 }
 
 /**
- * How much raw produce to buy or pick for so many jars.
+ * How much raw food to buy or pick for a number of jars.
  *
  * The printed road first: pounds for a load of 7 quarts or 9 pints, the printed average a jar, and the jars printed
  * for a bushel, lug or crate. The likely figure is the printed average times the jars, held between the printed
  * loads; low and high are the least and most pounds a jar that the tables give. Where nothing is printed: jar volume
  * x weight of a loose measure x packing / share left, with a wider range.
  *
- * @param input.produce - any name of a fruit or vegetable
+ * @param input.food - a fruit or vegetable by any of its names
  * @param input.form - `halves`, `slices`, `whole`, `crushed`, `sauce`, `juice` ...
  * @param input.jar - a size by name (`half-pint`, `pint`, `12 oz` ...), a volume or a measured jar
  * @param input.jars - 1 to 1,000,000
- * @returns `raw` in lb, as the tables print it; `road` says which way it came
- * @throws StillroomError UNKNOWN_NAME for produce, form or jar that is in no table
+ * @returns `raw` in lb, as the tables print it; `road` says which way it came; `known: false` where a figure is
+ *   missing, and which
+ * @throws StillroomError UNKNOWN_NAME for a food, form or jar that is in no table
  *
  * Sources: Complete Guide to Home Canning, Guides 2 to 4; Georgia and Michigan yield tables beside it.
  *
@@ -209,86 +239,67 @@ function jarsFilled({ perJar, load }: JarNeed, pounds: number): number {
  * ```ts
  * import { rawForJars } from 'stillroom/produce';
  *
- * rawForJars({ produce: 'peaches', form: 'halves', jar: 'quart', jars: 7 }).raw.likely; // => { value: 17.5, unit: 'lb' }
- * rawForJars({ produce: 'tomatoes', form: 'whole', jar: 'pint', jars: 9 }).raw.likely; // => { value: 13, unit: 'lb' }
+ * const peaches = rawForJars({ food: 'peaches', form: 'halves', jar: 'quart', jars: 7 });
+ * peaches.known && peaches.raw.likely; // => { value: 17.5, unit: 'lb' }
+ * const tomatoes = rawForJars({ food: 'whole tomatoes', jar: 'pint', jars: 9 });
+ * tomatoes.known && tomatoes.raw.likely; // => { value: 13, unit: 'lb' }
  * ```
  */
-export function rawForJars(input: RawForJarsInput): RawForJars {
+export function rawForJars(input: RawForJarsInput): RawForJars | NotKnown {
   const given = readInput(rawSchema, input);
   const { jar } = given;
-  const { quart, guide, ...need } = needFor(given.produce, given.form);
-  const pounds = poundsFor(jarNeed({ ...need, quart, guide }, jar), given.jars);
+  const found = needFor(given.food, given.form);
+  if (!found.known) return answer(found);
+  const { quart, guide, ...need } = found;
+  const pounds = poundsFor(jarNeed({ quart, guide }, jar), given.jars);
   return answer({ ...need, jar: jar.name, jars: given.jars, raw: spanIn(pounds, 'lb', 'lb') });
 }
 
 /**
- * How many full jars a raw weight fills: `rawForJars` turned round. Ready the high end, plan on the low one.
+ * How many full jars a raw amount fills: `rawForJars` turned round. Ready the high end, plan on the low one.
  *
- * @param input.produce - any name of a fruit or vegetable
+ * @param input.food - a fruit or vegetable by any of its names
  * @param input.form - see `rawForJars`
  * @param input.jar - a size by name, a volume or a measured jar
- * @param input.raw - weight as bought or picked
- * @returns `jars` whole, rounded down at each end; `rawPerJar` in the unit of `raw`
- * @throws StillroomError UNKNOWN_NAME for produce, form or jar that is in no table
+ * @param input.raw - as bought or picked: a mass, a volume, or pieces or containers
+ * @returns `jars` whole, rounded down at each end; `rawPerJar` in the unit of `raw`; `known: false` as `rawForJars`,
+ *   or where no table weighs the amount
+ * @throws StillroomError UNKNOWN_NAME for a food, form or jar that is in no table
  *
  * @example
  * ```ts
  * import { jarsFromRaw } from 'stillroom/produce';
  *
- * jarsFromRaw({ produce: 'apples', form: 'sliced', jar: 'quart', raw: '22 lb' }).jars.likely; // => 8
+ * const apples = jarsFromRaw({ food: 'apples', form: 'sliced', jar: 'quart', raw: '22 lb' });
+ * apples.known && apples.jars.likely; // => 8
  * ```
  */
-export function jarsFromRaw(input: JarsFromRawInput): JarsFromRaw {
+export function jarsFromRaw(input: JarsFromRawInput): JarsFromRaw | NotKnown {
   const given = readInput(jarsSchema, input);
   const { jar } = given;
-  const { quart, guide, ...need } = needFor(given.produce, given.form);
-  const one = jarNeed({ ...need, quart, guide }, jar);
-  const pounds = valueIn(given.raw, 'lb');
-  const likely = jarsFilled(one, pounds);
-  const whole = (perJar: number): number => roundToStep(pounds / perJar, 1, 'down').toNumber();
+  const found = needFor(given.food, given.form);
+  if (!found.known) return answer(found);
+  const amount = massBought(given.food.id, given.raw);
+  if (!amount.known) return answer(amount);
+  const { quart, guide, ...need } = found;
+  const { low, likely, high } = amount.raw;
+  const one = jarNeed({ quart, guide }, jar);
+  const most = jarsFilled(one, valueIn(likely, 'lb'));
+  const whole = (raw: Quantity<'mass'>, perJar: number): number =>
+    roundToStep(valueIn(raw, 'lb') / perJar, 1, 'down').toNumber();
   return answer({
     ...need,
     jar: jar.name,
-    jars: { low: Math.min(whole(one.perJar.high), likely), likely, high: Math.max(whole(one.perJar.low), likely) },
-    rawPerJar: spanIn(one.perJar, 'lb', given.raw.unit),
-  });
-}
-
-/**
- * How much ready produce goes into a US quart jar, and the raw produce for it.
- *
- * ready = printed raw pounds a quart x share left: the ready produce to set aside for a jar, which counts what is
- * sorted out and what juice is lost on the way, so it is more than the drained weight in the jar. The low end pairs
- * few pounds with a high share, the high end many pounds with a low share; the weight of a loose quart is within.
- * Where no pounds are printed, the weight of a loose quart x packing.
- *
- * @param input.produce - any name of a fruit or vegetable
- * @param input.form - see `rawForJars`
- * @returns `ready` and `raw` in lb
- * @throws StillroomError UNKNOWN_NAME for produce or form that is in no table
- *
- * @example
- * ```ts
- * import { readyPerQuart } from 'stillroom/produce';
- *
- * readyPerQuart({ produce: 'peaches', form: 'slices' }).ready.likely.value; // ≈ 2.125
- * ```
- */
-export function readyPerQuart(input: ReadyPerQuartInput): ReadyPerQuart {
-  const given = readInput(quartSchema, input);
-  const { quart, guide: _, ...need } = needFor(given.produce, given.form);
-  const { share } = readyShare(findProduce(given.produce), given.form);
-  const { span } = share;
-  const likely = quart.likely * span.likely;
-  const loose = poundsInQuart(produceDensity(findProduce(given.produce), findForm(given.form))?.gramsPerMl.likely ?? 0);
-  // leaves and mushrooms sink to a fraction in the jar: their loose weight says nothing about it
-  const ends = [quart.low * span.high, quart.high * span.low, ...(loose * PACKING.high < likely ? [] : [loose])];
-  const ready = { low: Math.min(likely, ...ends), likely, high: Math.max(likely, ...ends) };
-  return answer({
-    ...need,
-    ready: spanIn(ready, 'lb', 'lb'),
-    raw: spanIn(quart, 'lb', 'lb'),
-    basis: joinBasis(need.basis, share.basis),
-    cautions: joinCautions(need.cautions, memoryCaution(share.rows)),
+    jars: {
+      low: Math.min(whole(low, one.perJar.high), most),
+      likely: most,
+      high: Math.max(whole(high, one.perJar.low), most),
+    },
+    rawPerJar: spanIn(one.perJar, 'lb', likely.unit),
+    basis: [
+      ...need.basis.map((line) => ({ ...line, of: line.of === 'raw' ? 'rawPerJar' : line.of })),
+      ...amount.basis.map((line) => ({ ...line, of: 'jars' })),
+    ],
+    cautions: [...need.cautions, ...amount.cautions],
   });
 }

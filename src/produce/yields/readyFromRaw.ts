@@ -1,142 +1,199 @@
 import type * as z from 'zod/mini';
 import { answer } from '../../common/answer';
 import { Decimal } from '../../common/decimal';
+import type { Given } from '../../common/given';
 import { fail } from '../../errors/StillroomError';
-import { fields, mass, name, optional, readInput, share } from '../../quantity/fields';
+import { type FoundFood, food, form } from '../../foods/fields';
+import { formName, nameOf } from '../../foods/tables';
+import { fields, mass, optional, readInput, share } from '../../quantity/fields';
 import { toDecimalIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
-import { type Basis, type Caution, joinBasis, joinCautions } from '../../sources/basis';
-import { findProduce } from '../catalogue';
+import { type Basis, type Caution, measured as measuredBasis } from '../../sources/basis';
+import type { NotKnown } from '../../sources/no';
+import { ready as readyWord } from '../../words/ready';
 import { caution } from '../cautions';
-import { findForm } from './forms';
-import { readyShare } from './share';
-import { memoryCaution, type Span } from './span';
+import { formOfId } from '../forms';
+import { formNeeded, inForms, inWords, missing } from '../shape';
+import { memoryCaution, type Span } from '../span';
+import { bought, massBought } from '../weights/asBought';
+import { formsWithYield, type LostPart, readyShare } from './share';
 
-export const produceField = name('a fruit or vegetable, such as "peach"');
-export const formField = name('a form, such as "halves", "slices", "sauce" or "juice"');
-export const measuredField = optional(
-  fields({ ready: optional(mass()), raw: optional(mass()), ratio: optional(share({ above: 0 })) }),
-);
-const readySchema = fields({ produce: produceField, form: formField, raw: mass(), measured: measuredField });
-const rawSchema = fields({ produce: produceField, form: formField, ready: mass(), measured: measuredField });
-export type ReadyFromRawInput = z.input<typeof readySchema>;
-export type RawForReadyInput = z.input<typeof rawSchema>;
+const measuredSchema = fields({
+  /** What you had ready; with the raw mass of this question, or of `raw`. */
+  ready: optional(mass()),
+  /** The raw mass that it came from, where that was an earlier lot. */
+  raw: optional(mass()),
+  /** Ready over raw, 0 to 1 or percent, in place of both. */
+  yield: optional(share({ above: 0 })),
+});
+const readySchema = fields({
+  /** A fruit or vegetable by any of its names, with or without a form: `peach`, `peach halves`. */
+  food: food(),
+  /** `whole`, `halves`, `slices`, `diced`, `pitted`, `peeled`, `puree`, `sauce`, `juice` ... */
+  form: optional(form()),
+  /** As bought or picked: a mass, a volume, or a number of pieces or containers (`"40 lb"`, `"2 flats"`, `"40 apples"`). */
+  raw: bought(),
+  /** Your own yield, in place of the published one. */
+  measured: optional(measuredSchema),
+});
+const rawSchema = fields({
+  /** A fruit or vegetable by any of its names, with or without a form: `peach`, `peach halves`. */
+  food: food(),
+  /** See `readyFromRaw`. */
+  form: optional(form()),
+  /** What you need prepared, above zero. */
+  ready: readyWord(),
+  /** Your own yield, in place of the published one. */
+  measured: optional(measuredSchema),
+});
+export type ReadyFromRawInput = Given<z.input<typeof readySchema>>;
+export type RawForReadyInput = Given<z.input<typeof rawSchema>>;
 
 type Mass = Quantity<'mass'>;
 
 /** One kind of what is lost, at the likely yield. */
 export interface TrimmingsPart {
+  /** What it is: skins, pits, water boiled off. */
   readonly what: string;
+  /** How much of it. */
   readonly mass: Mass;
+  /** Whether it leaves as steam, so that nothing of it can be used. */
+  readonly boiledOff: boolean;
 }
 interface YieldAnswer {
-  readonly produce: string;
+  /** These tables, or your own weighing, have a figure. */
+  readonly known: true;
+  /** Its trade name. */
+  readonly food: string;
+  /** The name of the form. */
   readonly form: string;
   /** What is taken off: `trimmed`, `cored`, `pitted`, `peeled`, `milled`, `juiced`; `measured` where you measured it. */
   readonly preparation: string;
-  /** Ready over raw. */
+  /** Ready over raw, 0 to 1. */
   readonly yield: Range<number>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind. */
   readonly cautions: readonly Caution[];
 }
+/** What a raw amount gives. */
 export interface ReadyFromRaw extends YieldAnswer {
+  /** What the amount weighs as bought; all three ends are yours where you gave a mass. */
+  readonly raw: Range<Mass>;
+  /** What is ready, in the unit of `raw`. */
   readonly ready: Range<Mass>;
-  /** Raw less ready: the low end goes with the high end of `ready`. */
+  /** Raw less ready: the low end goes with the high end of `yield`. */
   readonly trimmings: Range<Mass>;
   /** What the likely trimmings are; water boiled off is a part of its own. */
   readonly parts: readonly TrimmingsPart[];
 }
+/** What to buy or pick. */
 export interface RawForReady extends YieldAnswer {
-  /** The low end goes with the high end of `yield`. */
+  /** What to buy, in the unit of `ready`; the low end goes with the high end of `yield`. */
   readonly raw: Range<Mass>;
+  /** Raw less ready. */
   readonly trimmings: Range<Mass>;
 }
 
-interface Yield extends YieldAnswer {
-  readonly lost: readonly { what: string; share: number }[];
+/** The yield of a food in a form. */
+export interface Yield extends YieldAnswer {
+  readonly lost: readonly LostPart[];
 }
 
-type Measured = { ready?: Mass | undefined; raw?: Mass | undefined; ratio?: number | undefined } | undefined;
+type Measured = { ready?: Mass | undefined; raw?: Mass | undefined; yield?: number | undefined } | undefined;
 
-/** The share that the user measured: a ratio, or a ready weight over the raw weight it came from. */
+/** The share that the user measured: itself, or a ready mass over the raw mass it came from. */
 function measuredShare(measured: Measured, raw: Mass | undefined): number | undefined {
   if (measured === undefined) return undefined;
-  const { ready, ratio: share } = measured;
+  const { ready, yield: own } = measured;
   const from = measured.raw ?? raw;
-  if (share !== undefined && ready !== undefined) {
-    fail('CONTRADICTION', 'measured', measured, 'either the ready weight or the ratio, not both');
+  if (own !== undefined && ready !== undefined) {
+    fail('CONTRADICTION', 'measured', measured, 'either the ready mass or the yield, not both');
   }
-  if (share !== undefined) return share;
-  if (ready === undefined) fail('MISSING', 'measured', measured, 'a measured ready weight or ratio');
-  if (from === undefined) fail('MISSING', 'measured.raw', undefined, 'the raw weight that the ready weight came from');
+  if (own !== undefined) return own;
+  if (ready === undefined) fail('MISSING', 'measured', measured, 'a measured ready mass or yield');
+  if (from === undefined) fail('MISSING', 'measured.raw', undefined, 'the raw mass that the ready mass came from');
   const result = toDecimalIn(ready, 'g').div(toDecimalIn(from, 'g'));
-  if (result.gt(1)) fail('CONTRADICTION', 'measured.ready', ready.value, 'no more than the raw weight it came from');
+  if (result.gt(1)) fail('CONTRADICTION', 'measured.ready', ready.value, 'no more than the raw mass it came from');
   return result.toNumber();
 }
 
-/** Yield of one produce in one form: measured where the user measured it, else published. */
-export function yieldOf(produceText: string, formText: string, measured: Measured, raw?: Mass): Yield {
-  const produce = findProduce(produceText);
+/** Yield of a food in a form, by their ids: measured where the user measured it, else published. */
+export function yieldOf(id: string, form: string, measured?: Measured, raw?: Mass): Yield | NotKnown {
   const own = measuredShare(measured, raw);
+  const names = { known: true as const, food: nameOf(id), form: formName(form) };
   if (own !== undefined) {
     return {
-      produce: produce.name,
-      form: findForm(formText).name,
+      ...names,
       preparation: 'measured',
       yield: { low: own, likely: own, high: own },
-      lost: own < 1 ? [{ what: 'trimmings', share: 1 - own }] : [],
-      basis: [{ of: 'share left', kind: 'measured' }],
+      lost: own < 1 ? [{ what: 'trimmings', share: 1 - own, boiledOff: false }] : [],
+      basis: [measuredBasis('yield', 'as you measured it')],
       cautions: [],
     };
   }
-  const { form, share } = readyShare(produce, formText);
+  const shape = formOfId(form);
+  const found = shape && readyShare(id, shape);
+  if (found === undefined) return noYield(id, form);
   return {
-    produce: produce.name,
-    form: form.name,
-    preparation: share.preparation,
-    yield: share.span,
-    lost: share.lost.filter((part) => part.share > 0),
-    basis: joinBasis(share.basis),
-    cautions: joinCautions(
-      [caution('yield-varies'), caution('yield-is-no-process')],
-      share.boiledDown ? [caution('loss-includes-water')] : [],
-      share.estimated ? [caution('estimate')] : [],
-      memoryCaution(share.rows),
-    ),
+    ...names,
+    preparation: found.preparation,
+    yield: found.span,
+    lost: found.lost.filter((part) => part.share > 0),
+    basis: found.basis,
+    cautions: [
+      caution('yield-varies'),
+      caution('yield-is-no-process'),
+      ...(found.lost.some(({ boiledOff }) => boiledOff) ? [caution('loss-includes-water')] : []),
+      ...(found.estimated ? [caution('estimate')] : []),
+      ...memoryCaution(found.rows),
+    ],
   };
 }
 
+const noYield = (id: string, form: string): NotKnown =>
+  missing('no yield', `These tables print no yield for ${inWords(id, form)}.`, [
+    { text: 'Weigh some before and after you prepare it, and give it as `measured`.' },
+    ...inForms(id, formsWithYield(id)),
+  ]);
+
+/** Yield of a food as an argument names it. */
+function yieldAsked(
+  given: { readonly food: FoundFood; readonly form?: string | undefined; readonly measured?: Measured },
+  raw?: Mass,
+): Yield | NotKnown {
+  return yieldOf(given.food.id, formNeeded(given.food, given.form), given.measured, raw);
+}
+
 // Decimal keeps ready + trimmings = raw to the last digit that a double holds.
-const times = ({ value, unit }: Mass, share: number): Mass => ({
-  value: new Decimal(value).times(share).toNumber(),
-  unit,
-});
-const over = ({ value, unit }: Mass, share: number): Mass => ({
-  value: new Decimal(value).div(share).toNumber(),
-  unit,
-});
+const times = ({ value, unit }: Mass, by: number): Mass => ({ value: new Decimal(value).times(by).toNumber(), unit });
+const over = ({ value, unit }: Mass, by: number): Mass => ({ value: new Decimal(value).div(by).toNumber(), unit });
 const less = (one: Mass, other: Mass): Mass => ({
   value: new Decimal(one.value).minus(other.value).toNumber(),
   unit: one.unit,
 });
 
 /**
- * How much ready produce a raw weight gives, and how much is taken off, before the first fruit is cut.
+ * How much ready food a raw amount gives, and how much is taken off, before the first fruit is cut.
  *
- * ready = raw x share left; trimmings = raw - ready. The range is that of the published sources for this food
- * and this preparation: refuse of the food tables, extension trim losses, kitchen yield percentages; its ends are
- * at least 3 points from the likely share, which is how far two sources usually differ. Sauce and juice come from
- * the raw pounds printed for a quart of them. Whole and cut forms count what custom takes off: peaches, apples and
- * pears are peeled for halves and slices; plums, apricots, nectarines and cherries keep their skin.
+ * ready = raw x share left; trimmings = raw - ready. The range is that of the published sources for this food and this
+ * preparation: refuse of the food tables, extension trim losses, kitchen yield percentages; its ends are at least 3
+ * points from the likely share, which is how far two sources usually differ. Sauce and juice come from the raw pounds
+ * printed for a quart of them. Whole and cut forms count what custom takes off: peaches, apples and pears are peeled
+ * for halves and slices; plums, apricots, nectarines and cherries keep their skin.
  *
- * @param input.produce - any name of a fruit or vegetable
+ * An amount that is no mass is weighed by the printed weight of the container, of a bushel, of a measure of the whole
+ * food, or of a piece with its refuse; its range goes into the ends of the answer.
+ *
+ * @param input.food - a fruit or vegetable by any of its names
  * @param input.form - `whole`, `halves`, `slices`, `diced`, `pitted`, `cored`, `peeled`, `puree`, `sauce`, `juice` ...
- * @param input.raw - weight as bought or picked
- * @param input.measured - your own figure instead: `{ ready }` from this raw weight, `{ ready, raw }` or `{ ratio }`
+ * @param input.raw - as bought or picked: a mass, a volume, or pieces or containers (`"16 quarts"`, `"2 flats"`, `"40 apples"`)
+ * @param input.measured - your own figure instead: `{ ready }` from this raw mass, `{ ready, raw }` or `{ yield }`
  *   from an earlier lot
- * @returns `ready` and `trimmings` in the unit of `raw`, adding up to it at each end; `parts` of the likely trimmings
- * @throws StillroomError UNKNOWN_NAME for produce in no table (the nearest names are offered) or a form without a
- *   published yield (the forms that have one are named); CONTRADICTION for a ready weight above the raw
+ * @returns `ready` and `trimmings` in the unit of `raw` (lb where that is no mass), adding up to it at each end of a
+ *   mass; `parts` of the likely trimmings; `known: false` where no table prints the yield, or weighs the amount
+ * @throws StillroomError UNKNOWN_NAME for a food or form that is not in the pantry; CONTRADICTION for a ready mass
+ *   above the raw; MISSING for no form
  *
  * Sources: USDA SR28 (FOOD_DES refuse), extension trim loss, culinary yields, buying guide, canning guide.
  *
@@ -144,52 +201,75 @@ const less = (one: Mass, other: Mass): Mass => ({
  * ```ts
  * import { readyFromRaw } from 'stillroom/produce';
  *
- * const { ready, trimmings, yield: share } = readyFromRaw({ produce: 'peaches', form: 'halves', raw: '40 lb' });
- * share; // => { low: 0.76, likely: 0.85, high: 0.88 }
- * ready.likely; // => { value: 34, unit: 'lb' }
- * trimmings.likely; // => { value: 6, unit: 'lb' }
- * readyFromRaw({ produce: 'peechs', form: 'halves', raw: '40 lb' }); // throws StillroomError UNKNOWN_NAME
+ * const halves = readyFromRaw({ food: 'peaches', form: 'halves', raw: '40 lb' });
+ * halves.known && halves.yield; // => { low: 0.76, likely: 0.85, high: 0.88 }
+ * halves.known && halves.ready.likely; // => { value: 34, unit: 'lb' }
+ * halves.known && halves.trimmings.likely; // => { value: 6, unit: 'lb' }
+ * const bushel = readyFromRaw({ food: 'peaches', form: 'halves', raw: '1 bushel' });
+ * bushel.known && bushel.raw.likely; // => { value: 48, unit: 'lb' }
+ * readyFromRaw({ food: 'pawpaw', form: 'puree', raw: '4 lb' }).known; // => false
+ * readyFromRaw({ food: 'peechs', form: 'halves', raw: '40 lb' }); // throws StillroomError UNKNOWN_NAME
  * ```
  */
-export function readyFromRaw(input: ReadyFromRawInput): ReadyFromRaw {
-  const { produce, form, raw, measured } = readInput(readySchema, input);
-  const { lost, ...found } = yieldOf(produce, form, measured, raw);
-  const share: Span = found.yield;
-  const ready = { low: times(raw, share.low), likely: times(raw, share.likely), high: times(raw, share.high) };
+export function readyFromRaw(input: ReadyFromRawInput): ReadyFromRaw | NotKnown {
+  const given = readInput(readySchema, input);
+  const amount = massBought(given.food.id, given.raw);
+  const found = yieldAsked(given, amount.known ? amount.raw.likely : undefined);
+  if (!found.known) return answer(found);
+  if (!amount.known) return answer(amount);
+  const { lost, ...rest } = found;
+  const { raw } = amount;
+  const left: Span = found.yield;
+  const ready = {
+    low: times(raw.low, left.low),
+    likely: times(raw.likely, left.likely),
+    high: times(raw.high, left.high),
+  };
   return answer({
-    ...found,
+    ...rest,
+    raw,
     ready,
-    trimmings: { low: less(raw, ready.high), likely: less(raw, ready.likely), high: less(raw, ready.low) },
-    parts: lost.map((part) => ({ what: part.what, mass: times(raw, part.share) })),
+    trimmings: {
+      low: less(raw.low, times(raw.low, left.high)),
+      likely: less(raw.likely, ready.likely),
+      high: less(raw.high, times(raw.high, left.low)),
+    },
+    parts: lost.map(({ what, share: of, boiledOff }) => ({ what, mass: times(raw.likely, of), boiledOff })),
+    basis: [...rest.basis, ...amount.basis],
+    cautions: [...rest.cautions, ...amount.cautions],
   });
 }
 
 /**
- * How much to buy or pick for a weight of ready produce: `readyFromRaw` turned round.
+ * How much to buy or pick for a mass of ready food: `readyFromRaw` turned round.
  *
  * raw = ready / share left; buy the high end to be sure of enough.
  *
- * @param input.produce - any name of a fruit or vegetable
+ * @param input.food - a fruit or vegetable by any of its names
  * @param input.form - see `readyFromRaw`
- * @param input.ready - weight wanted after preparation
- * @param input.measured - your own figure instead: `{ ratio }`, or `{ ready, raw }` of an earlier lot
- * @returns `raw` and `trimmings` in the unit of `ready`
+ * @param input.ready - what you need prepared
+ * @param input.measured - your own figure instead: `{ yield }`, or `{ ready, raw }` of an earlier lot
+ * @returns `raw` and `trimmings` in the unit of `ready`; `known: false` where no table prints the yield
  * @throws StillroomError as `readyFromRaw`
  *
  * @example
  * ```ts
  * import { rawForReady } from 'stillroom/produce';
  *
- * rawForReady({ produce: 'pears', form: 'sliced', ready: '32 oz' }).raw.likely.value; // ≈ 41.03
+ * const pears = rawForReady({ food: 'pears', form: 'sliced', ready: '32 oz' });
+ * pears.known && pears.raw.likely.value; // ≈ 41.03
  * ```
  */
-export function rawForReady(input: RawForReadyInput): RawForReady {
-  const { produce, form, ready, measured } = readInput(rawSchema, input);
-  const { lost: _, ...found } = yieldOf(produce, form, measured);
-  const share: Span = found.yield;
-  const raw = { low: over(ready, share.high), likely: over(ready, share.likely), high: over(ready, share.low) };
+export function rawForReady(input: RawForReadyInput): RawForReady | NotKnown {
+  const given = readInput(rawSchema, input);
+  const { ready } = given;
+  const found = yieldAsked(given);
+  if (!found.known) return answer(found);
+  const { lost: _, ...rest } = found;
+  const left: Span = found.yield;
+  const raw = { low: over(ready, left.high), likely: over(ready, left.likely), high: over(ready, left.low) };
   return answer({
-    ...found,
+    ...rest,
     raw,
     trimmings: { low: less(raw.low, ready), likely: less(raw.likely, ready), high: less(raw.high, ready) },
   });

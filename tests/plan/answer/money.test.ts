@@ -8,6 +8,7 @@ import type { Quantity } from '../../../src/quantity/index';
 import { valueIn } from '../../../src/quantity/scale';
 import { sucroseDensity } from '../../../src/solution/index';
 import { codeText } from '../../helpers/errors';
+import { known } from '../../helpers/known';
 
 const usd = (value: number) => ({ value, unit: 'USD' });
 const feasible = (input: PlanDayInput): FeasibleDay => {
@@ -202,7 +203,7 @@ describe('energy, checked by hand against the energy functions', () => {
     kitchen: { elevation: '100 m', hours: '8 h', dryer: { trays: 10, trayArea: '1200 cm2' }, energy },
     products: [{ make: 'dried', from: 'apples', form: 'slices', size: '100 g' }],
   };
-  const water = composition({ produce: 'apple' }).water.likely;
+  const water = known(composition({ food: 'apple' })).water.likely;
   test('the dryer by the water, or by its power, the hours and its share of trays', () => {
     const product = only(dry);
     const { ready, trays } = product;

@@ -7,6 +7,7 @@ import { composition } from '../../../src/produce/composition/composition';
 import type { MassInput, Quantity } from '../../../src/quantity/types';
 import { runSheet } from '../../../src/sheet/index';
 import { boilingTemperature } from '../../../src/steam/boilingTemperature';
+import { known } from '../../helpers/known';
 import { feasible } from '../../helpers/plans';
 
 /** Invented: two vegetables to blanch and peaches to can, one pot and one burner. */
@@ -97,7 +98,7 @@ describe('the energy of blanching', () => {
     const ready = beans?.ready.likely as Quantity<'mass'>;
     const vegetable = kWh(stoveEnergy({ heatUp: { mass: ready, from: '20 degC', to: temperature, what: 'food' } }));
     const boil = kWh(stoveEnergy({ hold: { time: '4 min', burnerPower: '2400 W' } }));
-    const share = composition({ produce: 'green bean' }).water.likely;
+    const share = known(composition({ food: 'green bean' })).water.likely;
     const frozen = kWh(freezeEnergy({ mass: ready, water: share, from: '20 degC', to: '-18 degC' }));
     const of = (kind: string) => one.schedule.tasks.filter((task) => task.kind === kind);
     const batches = of('blanch').reduce((sum, { units }) => sum + (units?.count ?? 0), 0);

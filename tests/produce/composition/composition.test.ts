@@ -1,90 +1,90 @@
 import { describe, expect, test } from 'vitest';
-import { catalogue } from '../../../src/produce/catalogue';
-import {
-  BRIX_OVER_SOLIDS,
-  belitzRows,
-  brixTables,
-  compositionRows,
-  mcgeeRows,
-  USUAL_COMPOSITION_SPREAD,
-} from '../../../src/produce/composition/composition';
-import { composition, describeProduce, foodComposition, juiceBrix, produceNames } from '../../../src/produce/index';
-import { median } from '../../../src/produce/yields/span';
+import { foodRows, nameOf } from '../../../src/foods/tables';
+import { belitzRows, brixTables, mcgeeRows, rawCompositions } from '../../../src/produce/composition/tables';
+import { figure } from '../../../src/produce/figures';
+import { cutRows } from '../../../src/produce/forms';
+import * as produce from '../../../src/produce/index';
+import { median } from '../../../src/produce/span';
 import { codeOf, thrownBy as errorOf } from '../../helpers/errors';
+import { known } from '../../helpers/known';
 
-const first = (produce: string | null) => {
-  const number = catalogue.find(({ name }) => name === produce)?.ndb[0];
-  return compositionRows.find(({ ndb }) => ndb === number);
+const composition = (input: Parameters<typeof produce.composition>[0]) => known(produce.composition(input));
+const juiceBrix = (input: Parameters<typeof produce.juiceBrix>[0]) => known(produce.juiceBrix(input));
+const printedAmounts = (input: Parameters<typeof produce.printedAmounts>[0]) => known(produce.printedAmounts(input));
+
+const first = (food: string | undefined) => {
+  const number = cutRows.find((row) => row.food === food)?.ndb[0];
+  return rawCompositions.find(({ ndb }) => ndb === number);
 };
-const known = produceNames().filter((name) => name !== 'dried bean');
+const FOODS = cutRows.map(({ food }) => nameOf(food)).filter((name) => name !== 'dry bean');
 
 describe('composition', () => {
-  test('every part is in order and a share, and water and fibre leave room for the rest', () => {
-    for (const produce of known) {
-      const { water, sugars, solubleSolids, acid, fibre } = composition({ produce });
-      for (const part of [water, sugars, solubleSolids, acid, fibre]) {
+  test('every part is in order and a share, and water and fiber leave room for the rest', () => {
+    for (const food of FOODS) {
+      const { water, sugars, solubleSolids, acid, fiber } = composition({ food });
+      for (const part of [water, sugars, solubleSolids, acid, fiber]) {
         if (part === undefined) continue;
         const { low, likely, high } = part;
-        expect([0 <= low, low <= likely, likely <= high, high <= 1], produce).not.toContain(false);
+        expect([0 <= low, low <= likely, likely <= high, high <= 1], food).not.toContain(false);
       }
-      expect(water.likely + (sugars?.likely ?? 0) + (fibre?.likely ?? 0), produce).toBeLessThan(1);
+      expect(water.likely + (sugars?.likely ?? 0) + (fiber?.likely ?? 0), food).toBeLessThan(1);
     }
   });
 
   test('the range holds every table: water and sugars of peach, acid of strawberry', () => {
-    const peach = composition({ produce: 'peach' });
+    const peach = composition({ food: 'peach' });
     expect(peach.water.low).toBeLessThanOrEqual(0.871); // 12.9% dry matter, Belitz
     expect(peach.water.likely).toBeCloseTo(0.8887, 9); // SR28
-    const strawberry = composition({ produce: 'strawberry' });
+    const strawberry = composition({ food: 'strawberry' });
     expect(strawberry.acid?.low).toBeLessThanOrEqual(0.011);
     expect(strawberry.acid?.high).toBeGreaterThanOrEqual(0.016); // McGee
     expect(strawberry.sugars?.high).toBeGreaterThanOrEqual(0.07); // McGee
   });
 
   test('Brix is the average where customs print one, else the legal least of that very fruit', () => {
-    expect(composition({ produce: 'apple' }).solubleSolids?.likely).toBe(0.133);
-    expect(composition({ produce: 'tomato' }).solubleSolids?.likely).toBe(0.05);
+    expect(composition({ food: 'apple' }).solubleSolids?.likely).toBe(0.133);
+    expect(composition({ food: 'tomato' }).solubleSolids?.likely).toBe(0.05);
     // 14.3 is printed for cherries of any kind, 20.0 as the least of sweet ones
-    expect(composition({ produce: 'sweet cherry' }).solubleSolids?.likely).toBe(0.2);
-    expect(composition({ produce: 'cherry' }).solubleSolids?.low).toBeLessThan(0.143);
-    expect(composition({ produce: 'blueberry' }).solubleSolids?.low).toBeLessThanOrEqual(0.1027); // Duke, ripe
+    expect(composition({ food: 'sweet cherry' }).solubleSolids?.likely).toBe(0.2);
+    expect(composition({ food: 'cherry' }).solubleSolids?.low).toBeLessThan(0.143);
+    expect(composition({ food: 'blueberry' }).solubleSolids?.low).toBeLessThanOrEqual(0.1027); // Duke, ripe
   });
 
   test('a sweet fruit without a Brix takes it from its solids; starch and vegetables give none', () => {
-    const persimmon = composition({ produce: 'japanese persimmon' });
-    // 100 - 80.32 water - 3.6 fibre - 0.19 fat = 15.89
+    const persimmon = composition({ food: 'japanese persimmon' });
+    // 100 - 80.32 water - 3.6 fiber - 0.19 fat = 15.89
     expect(persimmon.solubleSolids?.likely).toBeCloseTo(0.1589 * 1.14, 9);
-    expect(persimmon.basis.some(({ kind }) => kind === 'equation')).toBe(true);
-    for (const produce of ['plantain', 'avocado', 'potato', 'groundcherry']) {
-      expect(composition({ produce }).solubleSolids, produce).toBeUndefined();
+    expect(persimmon.basis.some(({ kind }) => kind === 'derived')).toBe(true);
+    for (const food of ['plantain', 'avocado', 'potato', 'ground cherry']) {
+      expect(composition({ food }).solubleSolids, food).toBeUndefined();
     }
   });
 
   test('the fruits that print both give that ratio: middle and four fifths', () => {
     const ratios = brixTables.averageUS
-      .flatMap(({ produce, degBrix }) => {
-        const row = first(produce);
-        return row?.fibre_g == null ? [] : [degBrix / (100 - row.water_g - row.fibre_g - row.fat_g)];
+      .flatMap(({ food, degBrix }) => {
+        const row = first(food);
+        return row?.fiber_g == null ? [] : [degBrix / (100 - row.water_g - row.fiber_g - row.fat_g)];
       })
       .sort((a, b) => a - b);
     expect(ratios.length).toBeGreaterThanOrEqual(24);
     const at = (share: number) => ratios[Math.round((ratios.length - 1) * share)];
-    expect(at(0.1)).toBeCloseTo(BRIX_OVER_SOLIDS.low, 1);
-    expect(median(ratios)).toBeCloseTo(BRIX_OVER_SOLIDS.likely, 2);
-    expect(at(0.9)).toBeCloseTo(BRIX_OVER_SOLIDS.high, 1);
+    expect(at(0.1)).toBeCloseTo(figure('brix-over-solids').low, 1);
+    expect(median(ratios)).toBeCloseTo(figure('brix-over-solids').likely, 2);
+    expect(at(0.9)).toBeCloseTo(figure('brix-over-solids').high, 1);
   });
 
   test('the usual spreads are the medians between the tables', () => {
     const off = (one: number, other: number) => Math.abs(one - other) / other;
     const each = belitzRows.flatMap((row) => {
-      const sr = first(row.produce);
-      return sr === undefined ? [] : [{ row, sr, other: mcgeeRows.find(({ produce }) => produce === row.produce) }];
+      const sr = first(row.food);
+      return sr === undefined ? [] : [{ row, sr, other: mcgeeRows.find(({ food }) => food === row.food) }];
     });
     const solids = each.map(({ row, sr }) => off(row.dryMatter_pct, 100 - sr.water_g));
     const sugars = [
       ...each.flatMap(({ row, sr }) => (sr.sugars_g === null ? [] : [off(row.totalSugar_pct, sr.sugars_g)])),
       ...mcgeeRows.flatMap((row) => {
-        const sugar = first(row.produce)?.sugars_g;
+        const sugar = first(row.food)?.sugars_g;
         return sugar == null ? [] : [off(row.sugar_pct, sugar)];
       }),
     ];
@@ -95,44 +95,46 @@ describe('composition', () => {
       ),
     );
     const medians = [solids, sugars, brix, acids].map((list) => Math.round(median(list) * 100) / 100);
-    const { solids: a, sugars: b, solubleSolids: c, acid: d } = USUAL_COMPOSITION_SPREAD;
-    expect(medians).toEqual([a, b, c, d]);
+    const usual = ['solids', 'sugars', 'soluble-solids', 'acid'].map((part) => figure(`${part}-spread`).likely);
+    expect(medians).toEqual(usual);
   });
 
   test('sugars of another table never exceed the carbohydrate that the food tables leave for them', () => {
-    // McGee prints 11% for gooseberries; SR28 has 10.18 g of carbohydrate with 4.3 g of fibre
-    const { sugars } = composition({ produce: 'gooseberry' });
+    // McGee prints 11% for gooseberries; SR28 has 10.18 g of carbohydrate with 4.3 g of fiber
+    const { sugars } = composition({ food: 'gooseberry' });
     expect(sugars?.likely).toBeCloseTo(0.0588, 9);
     expect(sugars?.high).toBeCloseTo(0.11, 9);
   });
 
   test('dried beans have none', () => {
-    expect(codeOf(() => composition({ produce: 'dried beans' }))).toBe('UNKNOWN_NAME');
+    expect(produce.composition({ food: 'dried beans' }).known).toBe(false);
   });
 });
 
 describe('juice Brix', () => {
   test('gives what each table prints, and nothing else', () => {
-    expect(juiceBrix({ juice: 'prune' })).toMatchObject({ averageUS: 18.5, minimumUS: 18.5 });
-    expect(juiceBrix({ juice: 'Mandarins' })).toMatchObject({ minimumEU: 11.2 });
-    expect(juiceBrix({ juice: 'acerola' }).averageUS).toBeUndefined();
-    expect(juiceBrix({ juice: 'acerola' }).basis).toHaveLength(1);
-    expect(errorOf(() => juiceBrix({ juice: 'appel' })).nearest).toContain('apple');
+    expect(juiceBrix({ food: 'prune' })).toMatchObject({ averageUS: 18.5, minimumUS: 18.5 });
+    expect(juiceBrix({ food: 'Mandarins' })).toMatchObject({ minimumEU: 11.2 });
+    expect(juiceBrix({ food: 'acerola' }).averageUS).toBeUndefined();
+    expect(juiceBrix({ food: 'acerola' }).basis).toHaveLength(1);
+    expect(errorOf(() => juiceBrix({ food: 'appel' })).nearest).toContain('apple');
   });
 });
 
 describe('composition of foods as kept', () => {
+  const water = (food: string) => composition({ food }).per100g[0]?.water as number;
+
   test('dried and raw by any name', () => {
-    expect(foodComposition({ food: 'dried peaches' }).water).toBe(31.8);
-    expect(foodComposition({ food: 'peaches' }).water).toBe(88.87);
-    expect(foodComposition({ food: 'cherry' }).ndb).toBe('09063');
-    expect(foodComposition({ food: 'sugar' }).sugars).toBe(99.8);
+    expect(water('dried peaches')).toBe(31.8);
+    expect(water('peaches')).toBe(88.87);
+    expect(composition({ food: 'cherry' }).per100g[0]?.ndb).toBe('09063');
+    expect(composition({ food: 'sugar' }).sugars?.likely).toBeCloseTo(0.998, 12);
+    expect(composition({ food: 'peach', form: 'halves' }).water).toEqual(composition({ food: 'peach' }).water);
   });
 
   test('solids balance from raw to dried is that of the worked examples', () => {
     // kg dried from 1 kg prepared raw, tolerance 0.001
-    const dried = (raw: string, kept: string) =>
-      (100 - foodComposition({ food: raw }).water) / (100 - foodComposition({ food: kept }).water);
+    const dried = (raw: string, kept: string) => (100 - water(raw)) / (100 - water(kept));
     expect(dried('apricot', 'dried apricot')).toBeCloseTo(0.1975, 3);
     expect(dried('plum', 'prune')).toBeCloseTo(0.1849, 3);
     expect(dried('european grape', 'raisin')).toBeCloseTo(0.2301, 3);
@@ -143,35 +145,35 @@ describe('composition of foods as kept', () => {
     expect(dried('fig', 'dried fig')).toBeCloseTo(0.2986, 3);
   });
 
-  test('an unknown food is refused', () => {
-    expect(codeOf(() => foodComposition({ food: 'moon cheese' }))).toBe('UNKNOWN_NAME');
-    expect(codeOf(() => foodComposition({ food: 'dried bean' }))).toBe('UNKNOWN_NAME');
+  test('a food that is not in the pantry is an error; one that no table has is a no', () => {
+    expect(codeOf(() => composition({ food: 'moon cheese' }))).toBe('UNKNOWN_NAME');
+    expect(produce.composition({ food: 'pawpaw' }).known).toBe(false);
+    expect(produce.composition({ food: 'peach', form: 'smoked' }).known).toBe(false);
+    for (const { name } of foodRows) expect([true, false]).toContain(produce.composition({ food: name }).known);
   });
 });
 
-describe('describe produce', () => {
+describe('printed amounts', () => {
   test('holds the rows of every variety', () => {
-    const apple = describeProduce({ produce: 'apples' });
+    const apple = printedAmounts({ food: 'apples' });
     expect(apple.refuse).toHaveLength(7);
-    expect(apple.per100g).toHaveLength(7);
-    expect(apple.cut).toBe('peeled');
     expect(apple.measures[0]).toEqual({ measure: '1 cup, quartered or chopped', mass: { value: 125, unit: 'g' } });
-    expect(apple.customary.map(({ of }) => of)).toContain('bushel, 126 medium');
-    expect(apple.customary[0]?.gives).toEqual({ cups: [2, 2] });
-    expect(apple.keptAfter).toContainEqual({ as: 'Applesauce, canned', ratio: 1, cup: { value: 0.5401, unit: 'lb' } });
+    expect(apple.customary.map(({ printed }) => printed)).toContain('bushel, 126 medium');
+    expect(apple.customary[0]).toMatchObject({ cups: [2, 2], cupForm: 'slices' });
+    expect(apple.eaten).toContainEqual({
+      printed: 'Applesauce, canned',
+      eatenShare: 1,
+      cup: { value: 0.5401, unit: 'lb' },
+    });
   });
 
-  test('answers for everything in the catalogue', () => {
-    for (const produce of produceNames()) {
-      const { composition: parts, basis, per100g } = describeProduce({ produce });
-      expect(parts === undefined, produce).toBe(per100g.length === 0);
-      expect(basis.length > 0, produce).toBe(true);
-    }
-    expect(describeProduce({ produce: 'dried beans' }).keptAfter.map(({ ratio }) => ratio)).toEqual([2.4692, 2.4692]);
-    expect(describeProduce({ produce: 'gooseberries' }).refuse[0]?.what).toBeNull();
+  test('answers for every food with a custom of cutting', () => {
+    for (const food of FOODS) expect(printedAmounts({ food }).basis.length, food).toBeGreaterThan(0);
+    expect(printedAmounts({ food: 'gooseberries' }).refuse[0]?.what).toBeNull();
+    expect(produce.printedAmounts({ food: 'pawpaw' }).known).toBe(false);
   });
 
   test('an unknown name offers the nearest', () => {
-    expect(errorOf(() => describeProduce({ produce: 'aple' })).nearest).toContain('apple');
+    expect(errorOf(() => printedAmounts({ food: 'aple' })).nearest).toContain('apple');
   });
 });

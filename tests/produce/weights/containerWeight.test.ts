@@ -1,10 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { containerWeight, frozenPintsFromRaw } from '../../../src/produce/index';
-import { customaryRows } from '../../../src/produce/yields/printed';
+import { nameOf } from '../../../src/foods/tables';
+import * as produce from '../../../src/produce/index';
+import { customaryRows } from '../../../src/produce/yields/tables';
 import { codeOf, thrownBy as errorOf } from '../../helpers/errors';
+import { known, offered } from '../../helpers/known';
 
-const pounds = (produce: string, container: string) => {
-  const { low, likely, high } = containerWeight({ produce, container }).weight;
+const containerWeight = (input: Parameters<typeof produce.containerWeight>[0]) => known(produce.containerWeight(input));
+
+const pounds = (food: string, container: string) => {
+  const { low, likely, high } = containerWeight({ food, container }).raw;
   return [low.value, likely.value, high.value];
 };
 
@@ -22,8 +26,8 @@ describe('container weight', () => {
   });
 
   test('recalled weights do not move the likely one where others were read, and are marked', () => {
-    const lug = containerWeight({ produce: 'peach', container: 'lug' });
-    expect(lug.weight.likely.value).toBe(20.5); // 19 to 22, twice; the recalled 22 stays out
+    const lug = containerWeight({ food: 'peach', container: 'lug' });
+    expect(lug.raw.likely.value).toBe(20.5); // 19 to 22, twice; the recalled 22 stays out
     expect(lug.cautions.map(({ id }) => id)).toContain('recalled');
     expect(pounds('eggplant', 'bushel')).toEqual([33, 33, 33]);
   });
@@ -34,52 +38,25 @@ describe('container weight', () => {
   });
 
   test('the law of a State', () => {
-    const { weight, basis } = containerWeight({ produce: 'potatoes', container: 'bushel', state: 'arkansas' });
-    expect(weight.likely.value).toBe(60);
-    expect(basis[0]?.of).toBe('legal weight of the bushel');
-    expect(errorOf(() => containerWeight({ produce: 'apple', container: 'bushel', state: 'Ohio' })).path).toBe('state');
-    expect(codeOf(() => containerWeight({ produce: 'kale', container: 'bushel', state: 'Iowa' }))).toBe('UNKNOWN_NAME');
-    expect(codeOf(() => containerWeight({ produce: 'apple', container: 'peck', state: 'Iowa' }))).toBe('CONTRADICTION');
+    const { raw, basis } = containerWeight({ food: 'potatoes', container: 'bushel', state: 'arkansas' });
+    expect(raw.likely.value).toBe(60);
+    expect(basis[0]).toMatchObject({ of: 'raw', note: 'legal weight of the bushel' });
+    expect(errorOf(() => containerWeight({ food: 'apple', container: 'bushel', state: 'Ohio' })).path).toBe('state');
+    expect(produce.containerWeight({ food: 'kale', container: 'bushel', state: 'Iowa' }).known).toBe(false);
+    expect(codeOf(() => containerWeight({ food: 'apple', container: 'peck', state: 'Iowa' }))).toBe('CONTRADICTION');
   });
 
   test('an unknown container is refused with those that are printed', () => {
-    const error = errorOf(() => containerWeight({ produce: 'pear', container: 'sack' }));
-    expect(error.path).toBe('container');
-    expect(error.expected).toContain('western box');
-    const none = errorOf(() => containerWeight({ produce: 'jicama', container: 'box' }));
-    expect(none.expected).toContain('none is printed');
+    expect(offered(produce.containerWeight({ food: 'pear', container: 'sack' }))).toContain('a western box of pear');
+    expect(offered(produce.containerWeight({ food: 'jicama', container: 'box' }))).toEqual([
+      'Weigh one, and give its mass.',
+    ]);
   });
 
   test('every customary row is reached', () => {
-    for (const { produce, container, lb } of customaryRows) {
-      const { low, high } = containerWeight({ produce, container }).weight;
-      expect([low.value <= lb[0], lb[1] <= high.value], `${produce} ${container}`).toEqual([true, true]);
+    for (const { food, container, lb } of customaryRows) {
+      const { low, high } = containerWeight({ food: nameOf(food), container }).raw;
+      expect([low.value <= lb[0], lb[1] <= high.value], `${food} ${container}`).toEqual([true, true]);
     }
-  });
-});
-
-describe('frozen pints', () => {
-  test('by pounds a pint, read rows before recalled ones', () => {
-    const { pints, rawPerPint, cautions } = frozenPintsFromRaw({ produce: 'apple', raw: '48 lb' });
-    expect(pints).toEqual({ low: 32, likely: 34, high: 38 });
-    expect([rawPerPint.low.value, rawPerPint.high.value]).toEqual([1.25, 1.5]);
-    expect(cautions.map(({ id }) => id)).not.toContain('recalled');
-    const beans = frozenPintsFromRaw({ produce: 'snap beans', raw: '30 lb' });
-    expect(beans.pints).toMatchObject({ low: 30, high: 44 }); // 30 / 0.667, printed as 45
-    expect(beans.cautions.map(({ id }) => id)).toContain('recalled');
-  });
-
-  test('rows printed by the quart or pint of fruit go by the crate', () => {
-    const { pints } = frozenPintsFromRaw({ produce: 'blackberries', raw: '36 lb' });
-    expect(pints).toMatchObject({ low: 32, high: 36 });
-    expect(frozenPintsFromRaw({ produce: 'strawberries', raw: '36 lb' }).pints.high).toBe(38);
-  });
-
-  test('in the unit asked in', () => {
-    expect(frozenPintsFromRaw({ produce: 'plum', raw: '10 kg' }).rawPerPint.low.unit).toBe('kg');
-  });
-
-  test('is refused where none is printed', () => {
-    expect(codeOf(() => frozenPintsFromRaw({ produce: 'jicama', raw: '1 lb' }))).toBe('UNKNOWN_NAME');
   });
 });

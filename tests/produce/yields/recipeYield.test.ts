@@ -1,32 +1,41 @@
 import { describe, expect, test } from 'vitest';
-import { pieFilling, recipeYield, recipeYieldNames } from '../../../src/produce/index';
-import { thrownBy as errorOf } from '../../helpers/errors';
+import { formName, nameOf } from '../../../src/foods/tables';
+import * as produce from '../../../src/produce/index';
+import { recipeRows } from '../../../src/produce/yields/tables';
+import { known, offered } from '../../helpers/known';
+
+const recipeYield = (input: Parameters<typeof produce.recipeYield>[0]) => known(produce.recipeYield(input));
+const pieFilling = (input: Parameters<typeof produce.pieFilling>[0]) => known(produce.pieFilling(input));
 
 describe('recipe yield', () => {
   test('every printed batch is reached by its name', () => {
-    for (const product of recipeYieldNames()) {
-      const { jars, basis } = recipeYield({ product });
+    for (const { food, form, printed } of recipeRows) {
+      const asked = { food: nameOf(food as string), ...(form === undefined ? {} : { form: formName(form) }) };
+      const { jars, name } = recipeYield(asked);
       expect(jars.low).toBeLessThanOrEqual(jars.high);
-      expect(basis).toHaveLength(1);
+      expect(name).toBe(printed);
     }
-    expect(recipeYieldNames()).toHaveLength(28);
+    expect(recipeRows).toHaveLength(28);
   });
 
   test('copies that disagree about the jar name none', () => {
-    const chutney = recipeYield({ product: 'mango chutney' });
+    const chutney = recipeYield({ food: 'mango chutney' });
     expect(chutney.jar).toBeUndefined();
     expect(chutney.cautions.map(({ id }) => id)).toContain('copies-disagree-on-yield');
-    expect(recipeYield({ product: 'tomato ketchup' })).toMatchObject({ jar: 'pint', reduction: 'volume halved' });
+    expect(recipeYield({ food: 'tomato ketchup' })).toMatchObject({ jar: 'pint', reduction: 'volume halved' });
   });
 
-  test('an unknown product offers the nearest', () => {
-    expect(errorOf(() => recipeYield({ product: 'appel butter' })).nearest).toContain('apple butter');
+  test('several batches of one food are offered, and so are all where there is none', () => {
+    const salsa = produce.recipeYield({ food: 'salsa' });
+    expect(salsa).toMatchObject({ known: false, reason: { code: 'several batches' } });
+    expect(offered(salsa)).toContain('chile salsa');
+    expect(offered(produce.recipeYield({ food: 'pawpaw' }))).toHaveLength(28);
   });
 });
 
 describe('pie filling', () => {
-  const amount = (fruit: string, quarts: number, ingredient: string) =>
-    pieFilling({ fruit, quarts }).ingredients.find((one) => one.ingredient === ingredient)?.amount;
+  const amount = (food: string, quarts: number, ingredient: string) =>
+    pieFilling({ food, quarts }).ingredients.find((one) => one.ingredient === ingredient)?.amount;
 
   test('full loads take the seven-quart column, which is not seven times the other', () => {
     expect(amount('apple', 7, 'fruit')).toEqual({ value: 6, unit: 'quart' }); // 24 cups, against 7 x 3 1/2 = 24 1/2
@@ -42,7 +51,7 @@ describe('pie filling', () => {
   });
 
   test('only the fruits of the printed formulas', () => {
-    expect(errorOf(() => pieFilling({ fruit: 'rhubarb', quarts: 1 })).path).toBe('fruit');
-    expect(pieFilling({ fruit: 'sour cherries', quarts: 1 }).cautions.map(({ id }) => id)).toContain('tested-only');
+    expect(produce.pieFilling({ food: 'rhubarb', quarts: 1 }).known).toBe(false);
+    expect(pieFilling({ food: 'sour cherries', quarts: 1 }).cautions.map(({ id }) => id)).toContain('tested-only');
   });
 });

@@ -1,11 +1,12 @@
-import { quantityIn } from '../../quantity/scale';
-import type { Quantity, Range } from '../../quantity/types';
-import type { Dimension, Unit } from '../../quantity/units';
-import type { Basis, Caution } from '../../sources/basis';
-import type { Sourced } from '../../sources/table';
-import { caution } from '../cautions';
+import { nameOf } from '../foods/tables';
+import { quantityIn } from '../quantity/scale';
+import type { Quantity, Range } from '../quantity/types';
+import type { Dimension, Unit } from '../quantity/units';
+import type { Basis, Caution } from '../sources/basis';
+import { basisOf, type Sourced } from '../sources/table';
+import { caution } from './cautions';
 
-/** A range of plain numbers: ratios, or figures in one unit that the field's name says. */
+/** A range of plain numbers: shares, or figures in one unit that the field's name says. */
 export type Span = Range<number>;
 
 /** The lowest and highest of some figures around the likely one. */
@@ -44,9 +45,16 @@ export const memoryCaution = (rows: readonly Sourced[]): Caution[] =>
   rows.some(({ obtained }) => obtained === 'memory') ? [caution('recalled')] : [];
 
 /** A line of basis for what is ours: arithmetic over published rows. */
-export const workedOut = (what: string, locator: string): Basis => ({
-  of: what,
-  kind: 'equation',
-  source: 'derived',
-  locator,
-});
+export const workedOut = (of: string, note: string): Basis => ({ of, kind: 'derived', note });
+
+/** A row of a table that names one food. */
+export type FoodRow = Sourced & { readonly food?: string };
+
+/** The lines of rows that stand behind one field; each names the food that its figure is for, where it is another. */
+export const basisOfRows = (food: string, rows: readonly Sourced[], of: string, note?: string): Basis[] =>
+  rows.map((row) => {
+    const line = basisOf(row, of, note);
+    const { food: other, foods } = row as { readonly food?: string; readonly foods?: readonly string[] };
+    const printed = other ?? (foods === undefined || foods.includes(food) ? undefined : foods[0]);
+    return printed === undefined || printed === food ? line : { ...line, food: nameOf(printed) };
+  });

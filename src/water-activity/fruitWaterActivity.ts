@@ -227,6 +227,8 @@ function checkMoisture(moisture: number, most: number, sugarToFruit: number): vo
     fail('OUT_OF_RANGE', 'moisture', moisture, `at least ${driest}: drier than that only an isotherm can answer`);
   }
   if (most < driest) {
+    // salt, sugar or starch: nothing was added to it
+    if (sugarToFruit === 0) fail('OUT_OF_RANGE', 'moisture', moisture, 'a food with water in it, such as a fruit');
     const expected = `little enough sugar that at least ${driest} of the whole is water`;
     fail('OUT_OF_RANGE', 'sugarToFruit', sugarToFruit, expected);
   }

@@ -65,7 +65,7 @@ export interface PickleRecipe {
   readonly cautions: readonly Caution[];
 }
 
-/** A step with its amounts for so many batches; amounts for a measure of the water stay. */
+/** A step with its amounts multiplied by the number of batches; amounts for a measure of water stay. */
 function drainedFirst({ time, ...step }: DrainedStep, by: number): DrainedFirst {
   const scaled = (['salt', 'water', 'ice', 'vinegar', 'sugar'] as const).flatMap((key) => {
     const amount = step[key];

@@ -30,11 +30,9 @@ export interface Instead {
   readonly keep?: string;
 }
 
-/** The answer where a figure other than a heat process is missing. */
-export interface NotKnown {
-  /** No figure is known here. */
-  readonly known: false;
-  /** Why these tables have no figure. */
+/** What every no says. */
+interface No {
+  /** Why these tables have no figure or no process. */
   readonly reason: Reason;
   /** What to do instead, best first. */
   readonly instead: readonly Instead[];
@@ -44,18 +42,16 @@ export interface NotKnown {
   readonly cautions: readonly Caution[];
 }
 
+/** The answer where a figure other than a heat process is missing. */
+export interface NotKnown extends No {
+  /** These tables have no figure. */
+  readonly known: false;
+}
+
 /** The answer where these tables hold no tested heat process. */
-export interface NotTested {
+export interface NotTested extends No {
   /** No tested process is served. */
   readonly tested: false;
-  /** Why no process is served. */
-  readonly reason: Reason;
-  /** What to do instead, best first. */
-  readonly instead: readonly Instead[];
-  /** Where the answer comes from. */
-  readonly basis: readonly Basis[];
-  /** What to mind, dangers first. */
-  readonly cautions: readonly Caution[];
 }
 
 /** What a no says; `instead` may be plain words. */

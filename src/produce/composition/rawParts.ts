@@ -45,7 +45,7 @@ const asFigure =
 const present = (rows: readonly RawCompositionRow[], key: 'sugars_g' | 'fiber_g'): Figure[] =>
   rows.filter((row) => row[key] !== null).map(asFigure((row) => row[key] as number));
 
-/** The first food's figure; of a wide food without one of its own, the middle of its kinds'. */
+/** The first food's figure; for a wide food that has none, the median of its kinds. */
 const likelyOf = (figures: readonly Figure[], wide: boolean): number =>
   wide ? median(figures.map(({ value }) => value)) : (figures[0] as Figure).value;
 
@@ -55,7 +55,7 @@ function printedOn(food: string) {
   const among = (craft: string) => new Set([...own, ...figuresFor(food, craft)]);
   const of = <Row extends { readonly food?: string }>(rows: readonly Row[], foods: ReadonlySet<string>): Row[] =>
     rows.filter((row) => row.food !== undefined && foods.has(row.food));
-  // a wider food's Brix (cherry) says little of one kind (sweet cherry) that has a figure of its own
+  // where one kind (sweet cherry) has a printed Brix, the Brix of the wider food (cherry) adds little
   const legal = [...brixTables.minimumUS, ...brixTables.minimumEU].filter(({ form }) => form === undefined);
   const average = brixTables.averageUS.filter(({ form }) => form === undefined);
   const brix = [...of(average, own), ...of(blueberryRows, own), ...of(legal, own)];

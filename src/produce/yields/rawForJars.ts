@@ -159,7 +159,7 @@ function noNeed(food: string, id: string, form: Form | undefined): NotKnown {
 /** The printed pounds for one jar and for a canner load of them. */
 interface JarNeed {
   readonly perJar: Span;
-  /** A printed load: so many jars take so many pounds. */
+  /** A printed load: the number of jars, and the pounds they take. */
   readonly load: { readonly jars: number; readonly pounds: number } | undefined;
 }
 

@@ -84,7 +84,7 @@ export interface ReadyFromRaw extends YieldAnswer {
   readonly ready: Range<Mass>;
   /** Raw less ready: the low end goes with the high end of `yield`. */
   readonly trimmings: Range<Mass>;
-  /** What the likely trimmings are; water boiled off is a part of its own. */
+  /** What the likely trimmings are; water boiled off is listed separately. */
   readonly parts: readonly TrimmingsPart[];
 }
 /** What to buy or pick. */

@@ -56,10 +56,6 @@ const refuse = (details: Pick<NoDetails, 'code' | 'text' | 'instead'>): NotTeste
  * The printed amount for the jar times the jars, for each agent alone; the acid goes into the jar, not into the pot. A
  * food whose amount these tables do not hold is refused: acid by guess makes no low-acid food safe.
  *
- * @param input.food - tomatoes (juice, crushed, whole, sauce), green tomatoes, tomatillos, figs, Asian pears, crab meat
- * @param input.jar - a size by name, a volume or a measured jar; it takes the acid of the size it is, or of the
- *   next larger of half-pint, pint, quart and half-gallon
- * @param input.jars - how many
  * @returns the totals, with `perJar`; or `tested: false`
  *
  * @example

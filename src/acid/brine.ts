@@ -140,12 +140,6 @@ const checkPurpose = (
  * is refused: 2 % of water and food together, 1 1/2 tablespoons a quart (2.9 %) of a brine by itself, and for
  * cucumbers 1/2 cup in 8 cups of water (7.7 %).
  *
- * @param input.share - `"3 %"` or 0.03, up to 35 %, with `of`: `water`, `brine`, `water and food` or `food`; or
- * @param input.salt - the salt that went in, by weight or in spoons of fine canning salt
- * @param input.water - by measure or by weight
- * @param input.ready - weight of the vegetables, trimmed and cut
- * @param input.purpose - `ferment` (default); `other` for a soak, or a brine for fish or meat
- * @param input.food - what ferments, `sauerkraut` or `dill pickles`: its own least salt is then asked for
  * @returns `salt` in the unit of the water, food or salt weighed (grams where they were measured), `saltVolume` in
  * tablespoons of fine canning salt, and `shares` each way round; or `known: false` for too little salt
  * @throws StillroomError MISSING for the water or food that the share needs, CONTRADICTION for a share and salt,

@@ -109,12 +109,6 @@ function refusalOf(row: RecipeRow, acetic: number): Omit<NoDetails, 'basis'> | u
  * no more water than printed, and none where the recipe prints none. Where the recipe prints lemon juice beside the
  * vinegar, both must be there.
  *
- * @param input.recipe - a printed recipe, as for `pickleRecipe`
- * @param input.vinegar - volume you mean to use
- * @param input.acetic - its strength from the label
- * @param input.water - volume of water; none when left out
- * @param input.lemonJuice - volume of bottled lemon juice; none when left out
- * @param input.times - how many batches it is for; left out, only the proportions are checked
  * @returns `verdict`, and the most water this vinegar may have, in the unit of `vinegar`; or `known: false`
  *
  * @example

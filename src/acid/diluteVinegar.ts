@@ -79,12 +79,6 @@ function targetOf(target: number, strength: number, given: unknown): number {
  * target, water = vinegar x (strength / target - 1): dilute first, then measure for the recipe. Sugar and salt are
  * left out, as are acids of the other liquids, so the strength is on the low side for those.
  *
- * @param input.vinegar - volume of vinegar
- * @param input.acetic - its strength from the label: `"5 %"` or 0.05
- * @param input.targetAcetic - the strength to reach, 5 % or more; 5 % where no liquid is given either
- * @param input.water - or the water that is added
- * @param input.otherLiquids - juice and the like, counted as without acetic acid
- * @param input.soaked - `ready` mass of vegetables and the `moisture` in them, for the strength after soaking through
  * @returns `water`, `acetic` and `liquid`, in the unit of `vinegar`
  * @throws StillroomError CONTRADICTION for a target above the start or beside added liquids, OUT_OF_RANGE for one
  * below 5 %

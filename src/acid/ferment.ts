@@ -183,9 +183,6 @@ function crockFor(brined: boolean): Part<Crock> {
  *
  * Source: Complete Guide to Home Canning, Guide 6.
  *
- * @param input.food - `sauerkraut` (also `cabbage`) or `dill pickles` (also `cucumbers`)
- * @param input.ready - weight of shredded cabbage or cucumbers
- * @param input.temperature - of the crock, 0 to 60 degC
  * @returns `salt` where `ready` is given, `weeks` where `temperature` is, and the room in the crock; or `known: false`
  * @throws StillroomError UNKNOWN_NAME for a food that is in no table
  *

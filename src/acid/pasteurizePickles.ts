@@ -81,10 +81,6 @@ const NOISE = 1e-9;
  * Only seven cucumber and zucchini recipes allow it on their own page. Any other recipe or food is refused at any
  * temperature: the treatment is no substitute for a process.
  *
- * @param input.recipe - the recipe; needed to judge a record, and refused where its page does not allow the treatment
- * @param input.coldest - lowest water temperature of the hold
- * @param input.hottest - highest water temperature of the hold
- * @param input.held - how long it was held
  * @returns the treatment, with a `verdict` where `recipe`, `coldest` and `held` are given; or `tested: false`
  * @throws StillroomError MISSING for a record without its recipe, CONTRADICTION where `hottest` is below `coldest`
  *

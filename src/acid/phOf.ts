@@ -112,9 +112,6 @@ function noFigure({ id, name: food }: FoundFood, form: string | undefined): NotK
  * The highest figure of any list decides, recalled ones included, and so does the guides' own list of foods that are
  * sometimes above the limit (tomatoes, figs). A typical pH never shows that a food needs no acid.
  *
- * @param input.food - any name of the food, `"peaches"`; with its form in it, `"apple juice"`
- * @param input.form - its form: `"canned"`, `"juice"`; cut fruit has the pH of fresh fruit
- * @param input.listed - one line of the lists in their own words, `"Figs, Calimyrna"`
  * @returns `pH` with `low` and `high`, and `acidity`; or `known: false` for a food that is in no list
  * @throws StillroomError UNKNOWN_NAME, with the nearest names; CONTRADICTION for two different forms
  *

@@ -87,8 +87,6 @@ function drainedFirst({ time, ...step }: DrainedStep, by: number): DrainedFirst 
  * pages print no rule for scaling: `times` counts batches (1 to 4) that you cook and fill one by one. The fermented
  * dill pickles are printed for each gallon of crock and go by the gallon, up to 10.
  *
- * @param input.recipe - `"pickled beets"`, `"bread-and-butter pickles"`
- * @param input.times - how many batches; 1 when left out
  * @returns vinegar (5 %), water, salt and sugar as printed, times `times`; `acetic` of the liquid; `drained`
  * @throws StillroomError UNKNOWN_NAME, with the nearest names; OUT_OF_RANGE for `times`
  *

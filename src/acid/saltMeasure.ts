@@ -64,8 +64,6 @@ export function fineSaltSpoons(grams: number): { volume: Quantity<'volume'>; row
  * Fine canning salt packs like table salt (6 g a teaspoon, 18 g a tablespoon, 292 g a cup). Coarse and flake salts
  * vary so much that only a range is given, from memory: weigh them.
  *
- * @param input.salt - spoons or cups to weigh, or a weight to measure
- * @param input.crystal - `fine canning salt` (default, also table salt), `coarse salt`, `flake salt`
  * @returns `mass` and `volume`, each `low` and `high` (equal for fine salt)
  * @throws StillroomError UNKNOWN_NAME for another salt
  *

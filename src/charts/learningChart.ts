@@ -12,13 +12,26 @@ const figure = (what: string) => number(`${what}: a number`, { min: -LARGEST, ma
 const range = () => rangeOf(() => figure('an end, or the figure to expect'));
 
 const schema = /* @__PURE__ */ fields({
+  /** What was learned. */
   what: name('what was learned, such as "yield of peach halves"'),
+  /** Unit of the figures; left out, they are shares from 0 to 1 (yield, moisture), drawn in percent. */
   unit: optional(name('the unit of the figures, such as "h"')),
+  /**
+   * Range published or recalled; `after` - learned range, as `learnYield`, `learnFigure` and `learnFromRecords`
+   * return it.
+   */
   before: range(),
   after: range(),
+  /** Your own figures, 0 to 2,000, in the order of the batches. */
   observed: list('your own figures in the order of the batches', figure('a figure of your own'), 0, MOST),
+  /**
+   * Whether the range before rests on a recalled figure (its basis has a line `from-memory`); left out, the chart
+   * says "published or recalled".
+   */
   recalled: optional(flag('whether the range before rests on a recalled figure')),
+  /** Places in `observed`, from 0, of figures that count for little. */
   setAside: optional(list('places of figures set aside', count('a place in observed, from 0', 0, MOST - 1), 0, MOST)),
+  /** Whether the figures are made up; the chart then says so. */
   invented: optional(flag('whether the figures are invented')),
 });
 type Given = z.output<typeof schema>;
@@ -92,15 +105,6 @@ function shown({ before, after, observed, setAside = [] }: Given): Ends {
  * The bar on the left is the range before, dashed across; the bar on the right is where the next batch falls 9 times in
  * 10, shaded across. A batch that was set aside is a cross, or an arrow at the edge where it lies far off.
  *
- * @param input.what - what was learned
- * @param input.unit - unit of the figures; left out, they are shares from 0 to 1 (yield, moisture), drawn in percent
- * @param input.before - range published or recalled; `after` - learned range, as `learnYield`, `learnFigure` and
- *   `learnFromRecords` return it
- * @param input.recalled - whether the range before rests on a recalled figure (its basis has a line `from-memory`);
- *   left out, the chart says "published or recalled"
- * @param input.observed - your own figures, 0 to 2,000, in the order of the batches
- * @param input.setAside - places in `observed`, from 0, of figures that count for little
- * @param input.invented - whether the figures are made up; the chart then says so
  * @returns a Vega-Lite spec
  * @throws StillroomError CONTRADICTION for a range out of order; OUT_OF_RANGE for a share outside 0 to 1 or a place that
  * is not in the list; TOO_MUCH

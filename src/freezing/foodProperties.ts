@@ -14,6 +14,7 @@ const PARTS = ['water', 'protein', 'fat', 'carbohydrate', 'fibre', 'ash'] as con
 type Part = (typeof PARTS)[number];
 
 const schema = fields({
+  /** Shares of the weight, together 1 within 0.01: `water`, `protein`, `fat`, `carbohydrate`. */
   composition: fields({
     water: share(),
     protein: optional(share()),
@@ -22,7 +23,9 @@ const schema = fields({
     fibre: optional(share()),
     ash: optional(share()),
   }),
+  /** -40 to 150 degC. */
   temperature: temperature({ min: { value: -40, unit: 'degC' }, max: { value: 150, unit: 'degC' } }),
+  /** 0 degC or below; needed below 0 degC (see `initialFreezingPoint`). */
   initialFreezing: optional(temperature({ max: { value: 0, unit: 'degC' } })),
 });
 export type FoodPropertiesInput = z.input<typeof schema>;
@@ -80,10 +83,7 @@ function chenFrozen(solids: number, freezable: number, freezing: number, t: numb
  * conductivities by volume. Below the initial freezing point part of the water is ice (Miles), and the apparent
  * specific heat and enthalpy follow Chen.
  *
- * @param input.composition - shares of the weight, together 1 within 0.01: `water`, `protein`, `fat`, `carbohydrate`
  * (without fibre), `fibre`, `ash`
- * @param input.temperature - -40 to 150 degC
- * @param input.initialFreezing - 0 degC or below; needed below 0 degC (see `initialFreezingPoint`)
  * @returns `density` in kg/m3, `specificHeat` in kJ/(kg K), `conductivity` in W/(m K), `diffusivity`, `ice`
  * @throws StillroomError CONTRADICTION when the parts do not add up, MISSING for a freezing point below 0 degC
  *

@@ -120,13 +120,6 @@ function own({ freezing, specificHeatAbove, specificHeatBelow, latentHeat }: Own
  * Source: Earle, Unit Operations in Food Processing, example 2.10 for the sum; heats as `initialFreezingPoint` or, by
  * the water, `propertiesFromWater`.
  *
- * @param input.mass - of the food
- * @param input.food - a food whose heats are printed (see `initialFreezingPoint`); or
- * @param input.water - its water, share of the weight; it then begins to freeze at -1 degC; or
- * @param input.properties - `freezing`, `specificHeatAbove` and `specificHeatBelow` in kJ/(kg K), `latentHeat` in kJ/kg
- * @param input.from - as it goes in, -60 to 100 degC
- * @param input.to - as it is kept, not above `from`
- * @param input.performance - heat taken out for each unit of electricity, 0.1 to 10
  * @returns `energy` in kWh; `heat` to take out, in kJ
  * @throws StillroomError CONTRADICTION unless just one of `food`, `water` and `properties` is given, or when `to` is
  *   above `from`; UNKNOWN_NAME, with the nearest names; MISSING for a food without printed heats

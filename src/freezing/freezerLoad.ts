@@ -29,8 +29,6 @@ export interface FreezerLoad {
  * At most 2 lb for each cubic foot of freezer in a day (another page of the same book prints 2 to 3 lb). Days are
  * rounded up.
  *
- * @param input.freezerVolume - inside volume of the freezer
- * @param input.mass - food to be frozen; left out, only the daily load is answered
  * @returns `perDay` in the unit of `mass`, or in lb
  *
  * @example

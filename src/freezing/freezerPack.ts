@@ -202,10 +202,7 @@ function dryPack(
  * The first answer follows the newer guide; `others` holds what further sources print. A mass is turned into
  * quarts by the printed weight of a quart. Syrup covers fruit at 1/2 to 2/3 cup for each pint container.
  *
- * @param input.food - `"peach"`, `"strawberries"`; for a dry pack also a vegetable of the blanching list
- * @param input.style - `dry` (no sugar or liquid; with the ascorbic acid where the page prints it), `sugar`, `syrup`, `puree` or `crushed`, `unsweetened` or `water`,
  * `juice`, `sauce`
- * @param input.amount - prepared fruit (puree, juice) by measure or by weight
  * @returns the ingredients, or `known: false` where these tables have no such pack for the food
  * @throws StillroomError UNKNOWN_NAME for a name that is no food, with the nearest names
  *

@@ -15,8 +15,11 @@ const SIZES = ['pint', 'quart'] as const;
 const OPENINGS: Readonly<Record<JarMouth, string>> = { regular: 'narrow', wide: 'wide' };
 const PACK_WORDS = ['liquid', 'dry', 'juice', 'syrup', 'sugar', 'puree', 'water', 'sauce', 'unsweetened'] as const;
 const schema = fields({
+  /** `liquid` (fruit in juice, sugar, syrup or water, crushed or pureed), `dry` (nothing added) or. */
   style: choice('the style of pack', PACK_WORDS),
+  /** `wide` for a wide top, `regular` for a narrow one (`narrow` is understood). */
   mouth: mouthWord(),
+  /** Up to a quart, by name, volume or measured; it takes the headspace of a pint or, if larger, a quart. */
   jar: jarWord(),
 });
 export type FreezingHeadspaceInput = z.input<typeof schema>;
@@ -35,10 +38,7 @@ const tablePack = (style: (typeof PACK_WORDS)[number]): string =>
 /**
  * How much room to leave between packed food and the closure of a freezer container.
  *
- * @param input.style - `liquid` (fruit in juice, sugar, syrup or water, crushed or pureed), `dry` (nothing added) or
  * `juice`; the names of fruit packs (`syrup`, `sugar`, `puree`, `water`, `sauce`, `unsweetened`) are understood
- * @param input.mouth - `wide` for a wide top, `regular` for a narrow one (`narrow` is understood)
- * @param input.jar - up to a quart, by name, volume or measured; it takes the headspace of a pint or, if larger, a quart
  * @returns `headspace` in inches, as printed
  * @throws StillroomError OUT_OF_RANGE for a container larger than a quart
  *

@@ -16,18 +16,28 @@ const coefficient = () =>
 const heat = (what: string) => number(`${what}, above 0 and at most 10 kJ/(kg K)`, { above: 0, max: 10 });
 
 const schema = fields({
+  /** `slab` (give `thickness`), `cylinder` or `sphere` (`diameter`), `cube` (`edge`). */
   shape: choice('the shape', ['slab', 'cylinder', 'sphere', 'cube']),
   thickness: optional(length()),
   diameter: optional(length()),
   edge: optional(length()),
+  /** Cooled faces of a slab: 2 unless it lies on one cold plate, then 1. */
   faces: optional(number('how many faces of the slab are cooled: 1 or 2', { min: 1, max: 2, integer: true })),
+  /** Of the food: `"950 kg/m3"`. */
   density: density(),
+  /** Of the food, kJ/kg: water share x 334. */
   latentHeat: number('the latent heat of the food, above 0 and at most 400 kJ/kg', { above: 0, max: 400 }),
+  /** Of the frozen food, W/(m K). */
   conductivity: conductivity('the frozen food'),
+  /** From surface to air, brine or plate, W/(m2 K). */
   surfaceCoefficient: coefficient(),
+  /** Initial freezing point of the food. */
   freezingPoint: temperature(),
+  /** Temperature of the air, brine or plate; below the freezing point. */
   medium: temperature(),
+  /** Packaging: `thickness` and `conductivity`. */
   wrap: optional(fields({ thickness: length(), conductivity: conductivity('the wrap') })),
+  /** `from` (start), `specificHeatAbove`, `to` (mean end temperature), `specificHeatBelow`. */
   sensible: optional(
     fields({
       from: temperature(),
@@ -90,16 +100,6 @@ function shapeConstants(shape: keyof typeof MEASURE, faces: number) {
  * adds its resistance: 1/h becomes 1/h + thickness/conductivity. Cooling to the freezing point and below it is not in
  * the equation; `sensible` stretches the time by all heat over latent heat, as the textbook does.
  *
- * @param input.shape - `slab` (give `thickness`), `cylinder` or `sphere` (`diameter`), `cube` (`edge`)
- * @param input.faces - cooled faces of a slab: 2 unless it lies on one cold plate, then 1
- * @param input.density - of the food: `"950 kg/m3"`
- * @param input.latentHeat - of the food, kJ/kg: water share x 334
- * @param input.conductivity - of the frozen food, W/(m K)
- * @param input.surfaceCoefficient - from surface to air, brine or plate, W/(m2 K)
- * @param input.freezingPoint - initial freezing point of the food
- * @param input.medium - temperature of the air, brine or plate; below the freezing point
- * @param input.wrap - packaging: `thickness` and `conductivity`
- * @param input.sensible - `from` (start), `specificHeatAbove`, `to` (mean end temperature), `specificHeatBelow`
  * @returns `time` in hours
  * @throws StillroomError CONTRADICTION when the medium is no colder than the freezing point, or the measure is not the
  * shape's own

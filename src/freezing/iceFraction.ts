@@ -9,9 +9,13 @@ import { basisOf } from '../sources/table';
 import { correlation } from './tables';
 
 const schema = fields({
+  /** Share of the weight. */
   water: share({ above: 0 }),
+  /** Share of the weight; 0 when left out. */
   protein: optional(share()),
+  /** Where it begins to freeze, 0 degC or below (see `initialFreezingPoint`). */
   initialFreezing: temperature({ max: { value: 0, unit: 'degC' } }),
+  /** -40 degC or above. */
   temperature: temperature({ min: { value: -40, unit: 'degC' } }),
 });
 export type IceFractionInput = z.input<typeof schema>;
@@ -40,10 +44,6 @@ export const milesIce = (freezable: number, freezing: number, degC: number): num
  * Miles: ice = (water - bound water) (1 - tf / t), t in degC, bound water 0.4 x protein. Tchigeov, for comparison:
  * ice = 1.105 water / (1 + 0.7138 / ln(tf - t + 1)).
  *
- * @param input.water - share of the weight
- * @param input.protein - share of the weight; 0 when left out
- * @param input.initialFreezing - where it begins to freeze, 0 degC or below (see `initialFreezingPoint`)
- * @param input.temperature - -40 degC or above
  * @returns `ice` and `tchigeov` as shares of the food, `ofWater` as share of its water
  *
  * @example

@@ -31,7 +31,6 @@ export interface PropertiesFromWater {
  * (1 - w) below; latent heat 335 w; k = 0.55 w + 0.26 (1 - w) above and 2.4 w + 0.26 (1 - w) below. Siebel (recalled):
  * cp = 0.837 + 3.349 w and 0.837 + 1.256 w, latent heat 334 w. Sweat (recalled): k = 0.148 + 0.00493 p above 60 %.
  *
- * @param input.water - share of the weight
  *
  * @example
  * ```ts

@@ -80,11 +80,6 @@ function joulesOf(
  *
  * Source: U.S. Department of Energy, estimating appliance and home electronic energy use.
  *
- * @param input.power - while it runs, above 0 to 100 kW; with `time` and, where it goes on and off, `duty`
- * @param input.phases - instead: the same three for each phase of the run
- * @param input.metered - instead: what the meter showed, or the heat of the fuel burned
- * @param input.waterRemoved - what the load lost, for `efficiency` and `perKilogramWater`
- * @param input.latentHeat - kJ/kg, 2,000 to 3,000; that of water at 140 degF when left out
  * @returns `energy` in kWh, its three ends the same
  * @throws StillroomError MISSING, CONTRADICTION with more than one of the three ways, OUT_OF_RANGE
  *

@@ -44,12 +44,6 @@ export interface DryEnergy extends HeatNeeded {
  * Source: printed examples give 26 % (a diesel tray dryer), 47 % (a gas dryer) and, for 18 lb of green beans in a home
  * dryer, 5.4 kWh, of which 95 % is the least heat; the middle of the range is common practice.
  *
- * @param input.fresh - ready food before drying
- * @param input.moisture - its moisture, wet basis, 0 to below 1 or percent
- * @param input.targetMoisture - the moisture to reach, wet basis
- * @param input.start - temperature of the food as it goes in, 0 to 100 degC; 21 degC when left out
- * @param input.temperature - of the dryer, 20 to 100 degC; 140 degF when left out
- * @param input.efficiency - share of the dryer's energy that dries, 0.05 to 1
  * @returns `energy` in kWh, `heat` in kJ, `waterRemoved` in the unit of `fresh`
  * @throws StillroomError CONTRADICTION when the target is wetter than the start, or the dryer colder than the food
  *

@@ -13,7 +13,9 @@ const amount = () => energyField({ min: { value: 0, unit: 'kWh' } });
 const price = () => fields({ per: choice('what the price is for', ['kWh', 'therm']), price: money() });
 const schema = /* @__PURE__ */ fields({ energy: amount(), price: price() });
 const rangeSchema = /* @__PURE__ */ fields({
+  /** An energy from 0, or a range of them such as the answer's `energy`. */
   energy: rangeOf(amount),
+  /** `per` `kWh` or `therm`, and the `price`. */
   price: price(),
 });
 
@@ -47,8 +49,6 @@ export interface EnergyCost {
  *
  * Source: NIST Special Publication 811, Appendix B.8, as transcribed in unit libraries.
  *
- * @param input.energy - an energy from 0, or a range of them such as the answer's `energy`
- * @param input.price - `per` `kWh` or `therm`, and the `price`
  * @returns `cost` as a range in the currency of the price, the low end rounded down and the high end up to the cent
  * @throws StillroomError OUT_OF_RANGE, NOT_A_QUANTITY, CONTRADICTION for a range that does not rise
  *

@@ -32,9 +32,6 @@ export type FreezeDryEnergyInput = z.input<typeof schema>;
  *
  * Source: Murphy and Koop (2005) Eq. 5, recalled, and within 0.2 kJ/kg of the IAPWS enthalpies from -35 to 0 degC.
  *
- * @param input.ice - that leaves the load
- * @param input.temperature - of the ice, 30 to 273.16 K; -20 degC when left out
- * @param input.efficiency - the two heats as a share of what the machine draws, 0.01 to 1
  * @returns `energy` in kWh; `heat` in kJ, to sublime the ice once
  * @throws StillroomError OUT_OF_RANGE, MISSING
  *

@@ -27,7 +27,6 @@ export interface FrostPoint {
  * How cold the ice in a freeze-dryer stays, from the pressure that its gauge shows: the temperature at which ice has
  * that vapor pressure. The inverse of `iceVapourPressure`, IAPWS R14-08 (2011) Eq. 6.
  *
- * @param input.pressure - of the water vapor, up to the triple point's 611.657 Pa
  * @returns `temperature` in degC
  * @throws StillroomError OUT_OF_RANGE above the triple point, where ice melts
  *

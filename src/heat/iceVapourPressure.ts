@@ -26,7 +26,6 @@ export interface IceVapourPressure {
  *
  * IAPWS R14-08 (2011) Eq. 6, from 50 K to the triple point, 273.16 K (0.01 degC).
  *
- * @param input.temperature - of the ice, 50 to 273.16 K
  * @returns `pressure` in Pa
  * @throws StillroomError OUT_OF_RANGE where there is no ice, or the formula does not reach
  *

@@ -123,11 +123,6 @@ const sum = (ranges: readonly Range<Quantity<'energy'>>[]): Range<Quantity<'ener
  *
  * Source: specific heats as printed in a textbook example of drying; IAPWS SR1-86(1992); U.S. Standard Atmosphere 1976.
  *
- * @param input.heatUp - `mass`, `from`, `to` (the boil when left out), `what` (`water` or `food`) or `specificHeat`
- * @param input.boilOff - water that boils away
- * @param input.hold - `time`, `burnerPower` and, where you know it, `powerShare`
- * @param input.efficiency - share of the burner's energy that reaches the pot, 0.05 to 1
- * @param input.elevation - of the kitchen, above -500 m to 5,000 m; sea level when left out
  * @returns `energy` in kWh and its parts `heatingUp`, `boilingOff`, `holding`; `heat` in kJ, of the first two
  * @throws StillroomError MISSING with none of the three; CONTRADICTION when `to` is below `from`, `what` and
  *   `specificHeat` are both given, or an `efficiency` with `hold` alone, which has its own share; OUT_OF_RANGE

@@ -7,7 +7,9 @@ import { type Basis, type Caution, joinBasis } from '../sources/basis';
 import { waterDensity } from '../steam/waterDensity';
 
 const schema = /* @__PURE__ */ fields({
+  /** Weight of the water alone. */
   water: mass(),
+  /** Of the water, 0 to 100 degC. */
   temperature: temperature({ min: { value: 0, unit: 'degC' }, max: { value: 100, unit: 'degC' } }),
 });
 export type BrimfulCapacityInput = z.input<typeof schema>;
@@ -27,8 +29,6 @@ export interface BrimfulCapacity {
  *
  * Source: density of water by IAPWS SR6-08.
  *
- * @param input.water - weight of the water alone
- * @param input.temperature - of the water, 0 to 100 degC
  *
  * @example
  * ```ts

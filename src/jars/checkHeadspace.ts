@@ -73,15 +73,27 @@ const LAST_WORDS: readonly Named[] = [
 const READING_IN = 1 / 16;
 
 const schema = /* @__PURE__ */ fields({
+  /**
+   * A class (`jam`, `jelly`, `fruit`, `tomatoes`, `pickles`, `juice`, `vegetables`, `meat`, `poultry`, `low-
+   * acid`), or a food for which every tested recipe agrees with its class.
+   */
   food: optional(name('a food or a class of food, such as peach, jam, pickles, vegetables or poultry')),
+  /** Its form: `halves`, `sauce`, `juice`. */
   form: optional(name('a form, such as halves, sauce or juice')),
+  /** From the rim down to the food, zero or more. */
   measured: length({ min: { value: 0, unit: 'in' } }),
+  /** The headspace printed with your tested recipe; it overrides the class. */
   printed: optional(length()),
+  /** A jar (see `fillJar`), to learn how much to take out or to add before processing. */
   jar: optional(jar()),
   mouth: optional(mouth()),
+  /** `before processing` (the default) or `after processing`. */
   when: optional(choice('when it was measured', ['before processing', 'after processing'])),
+  /** After processing: the share of the liquid that is gone, 0 to 1 or percent. */
   liquidLost: optional(share()),
+  /** After processing: whether the jar has sealed. */
   sealed: optional(flag('whether the jar has sealed, by checkSeal')),
+  /** Time since the jar came out of the canner. */
   sinceProcessing: optional(time({ min: { value: 0, unit: 'h' } })),
 });
 export type CheckHeadspaceInput = z.input<typeof schema>;
@@ -175,16 +187,6 @@ function askedFor({
  * Nebraska Extension. What too little and too much do: U.S. FDA guide to inspections, headspace section. Liquid lost:
  * Nebraska Extension quoting the National Center for Home Food Preservation; Michigan State Extension (never refill).
  *
- * @param input.food - a class (`jam`, `jelly`, `fruit`, `tomatoes`, `pickles`, `juice`, `vegetables`, `meat`, `poultry`,
- *   `low-acid`), or a food for which every tested recipe agrees with its class
- * @param input.form - its form: `halves`, `sauce`, `juice`
- * @param input.measured - from the rim down to the food, zero or more
- * @param input.printed - the headspace printed with your tested recipe; it overrides the class
- * @param input.jar - a jar (see `fillJar`), to learn how much to take out or to add before processing
- * @param input.when - `before processing` (the default) or `after processing`
- * @param input.liquidLost - after processing: the share of the liquid that is gone, 0 to 1 or percent
- * @param input.sealed - after processing: whether the jar has sealed
- * @param input.sinceProcessing - time since the jar came out of the canner
  * @returns the verdict, the figures in the unit of `measured`, what it means and what to do next; after processing
  *   `handling` says what becomes of the jar
  * @throws StillroomError UNKNOWN_NAME for a food in no class, MISSING when neither food nor printed is given,

@@ -11,11 +11,17 @@ import { jarCaution } from './cautions';
 import { type SealRuleRow, sealRows } from './tables';
 
 const schema = /* @__PURE__ */ fields({
+  /** Time since the jar came out of the canner. */
   sinceProcessing: time({ min: { value: 0, unit: 'h' } }),
+  /** The middle of the lid stays down when pressed. */
   buttonDown: optional(flag('whether the middle of the lid stays down when pressed')),
+  /** At eye level: `concave`, `flat` or `bulging`. */
   lid: optional(choice('the lid at eye level', ['concave', 'flat', 'bulging'])),
+  /** The closed jar leaks, or spurts when opened; `false` alone is no test of a seal. */
   leaking: optional(flag('whether the closed jar leaks, or spurts when it is opened')),
+  /** A ringing note under a spoon. */
   ringsWhenTapped: optional(flag('whether the lid rings when tapped with a spoon')),
+  /** With the band off, the jar hangs from its lid. */
   holdsByLid: optional(flag('whether the jar hangs from its lid with the band off')),
 });
 export type CheckSealInput = z.input<typeof schema>;
@@ -127,12 +133,6 @@ const NEXT_LATE: typeof NEXT = { ...NEXT, doubtful: ['press', 'look', 'tap'], 'n
  * University of Georgia Extension (spoiled jars).
  * Holding the jar by its lid, and throwing out what stood unsealed longer than 24 h, are common practice.
  *
- * @param input.sinceProcessing - time since the jar came out of the canner
- * @param input.buttonDown - the middle of the lid stays down when pressed
- * @param input.lid - at eye level: `concave`, `flat` or `bulging`
- * @param input.leaking - the closed jar leaks, or spurts when opened; `false` alone is no test of a seal
- * @param input.ringsWhenTapped - a ringing note under a spoon
- * @param input.holdsByLid - with the band off, the jar hangs from its lid
  * @throws StillroomError MISSING when no test is given
  *
  * @example

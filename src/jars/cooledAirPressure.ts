@@ -31,9 +31,6 @@ export const IDEAL_GAS: Basis = {
  *
  * Source: ideal gas law, as in the worked problem of a washed glass in Fundamentals of Thermodynamics.
  *
- * @param input.pressure - absolute, at the first temperature
- * @param input.from - first temperature, -100 to 1,000 degC
- * @param input.to - second temperature, the same range
  *
  * @example
  * ```ts

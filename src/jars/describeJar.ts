@@ -26,6 +26,7 @@ export interface Jar {
 }
 
 const openingOf = (row: MouthRow) => ({
+  /** `regular` or `wide`, where the jar does not say. */
   mouth: row.name,
   opening: { value: Number(parseAmount(row.opening_in)), unit: 'in' } satisfies Quantity<'length'>,
 });
@@ -112,8 +113,6 @@ export type DescribeJarInput = z.input<typeof schema>;
  *
  * Source: USDA Complete Guide to Home Canning (AIB 539), Guide 1; sizes of 4 and 28 oz from Kansas State Extension.
  *
- * @param input.jar - a size (`pint`, `wide-mouth quart`, `8 oz`) or a measured jar `{ brimful, opening }`
- * @param input.mouth - `regular` or `wide`, where the jar does not say
  * @returns name, size, capacity (`capacityIs` brimful or nominal), mouth and its diameter
  * @throws StillroomError UNKNOWN_NAME for a size in no table, offering the nearest
  *

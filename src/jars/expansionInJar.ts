@@ -16,11 +16,17 @@ import { type JarRoom, roomIn } from './fillJar';
 const liquid = () => temperature({ min: { value: 0, unit: 'degC' }, max: { value: 130, unit: 'degC' } });
 
 const schema = /* @__PURE__ */ fields({
+  /** A size or a measured jar, together with `headspace`. */
   jar: optional(jar()),
+  /** `regular` (taken when nothing is said) or `wide`. */
   mouth: optional(mouth()),
+  /** From the rim down to the food. */
   headspace: optional(length()),
+  /** In place of jar and headspace: the headspace as a share of the jar, 0 to 1 or percent. */
   headspaceShare: optional(share({ above: 0, below: 1 })),
+  /** Of the contents as the jar is closed, 0 to 130 degC. */
   fillTemperature: liquid(),
+  /** The hottest they become, 0 to 130 degC, not below `fillTemperature`. */
   processTemperature: liquid(),
 });
 export type ExpansionInJarInput = z.input<typeof schema>;
@@ -68,12 +74,6 @@ export function shareOfHeadspace(given: {
  *
  * Source: density of water by IAPWS SR6-08 and, above 102 degC, SR1-86.
  *
- * @param input.jar - a size or a measured jar, together with `headspace`
- * @param input.mouth - `regular` (taken when nothing is said) or `wide`
- * @param input.headspace - from the rim down to the food
- * @param input.headspaceShare - in place of jar and headspace: the headspace as a share of the jar, 0 to 1 or percent
- * @param input.fillTemperature - of the contents as the jar is closed, 0 to 130 degC
- * @param input.processTemperature - the hottest they become, 0 to 130 degC, not below `fillTemperature`
  * @throws StillroomError CONTRADICTION when the process is colder than the filling
  *
  * @example

@@ -13,10 +13,18 @@ import { jarCaution } from './cautions';
 import { type Jar, resolveJar } from './describeJar';
 
 const schema = /* @__PURE__ */ fields({
+  /** A size (`pint`, `wide-mouth quart`) or a measured jar `{ brimful, opening }`. */
   jar: jar(),
+  /** `regular` (taken when nothing is said) or `wide`. */
   mouth: optional(mouth()),
+  /** From the rim down to the food, above zero. */
   headspace: length(),
+  /** Of the contents as they are filled. */
   density: optional(density()),
+  /**
+   * Of watery contents as they are filled, 0 to 100 degC, in place of their density: they then weigh as much as
+   * water so warm (`waterDensity` of stillroom/steam).
+   */
   temperature: optional(temperature({ min: { value: 0, unit: 'degC' }, max: { value: 100, unit: 'degC' } })),
 });
 export type FillJarInput = z.input<typeof schema>;
@@ -100,12 +108,6 @@ export function roomIn(jar: Jar, headspace: Quantity<'length'>, given: unknown):
  *
  * Source of the sizes and openings: USDA Complete Guide to Home Canning (AIB 539), Guide 1.
  *
- * @param input.jar - a size (`pint`, `wide-mouth quart`) or a measured jar `{ brimful, opening }`
- * @param input.mouth - `regular` (taken when nothing is said) or `wide`
- * @param input.headspace - from the rim down to the food, above zero
- * @param input.density - of the contents as they are filled
- * @param input.temperature - of watery contents as they are filled, 0 to 100 degC, in place of their density: they
- *   then weigh as much as water so warm (`waterDensity` of stillroom/steam)
  * @returns volumes in the unit of the jar's capacity (fl oz for a size), or in mL for a size and a headspace in mm or cm
  * @throws StillroomError OUT_OF_RANGE when the headspace is as deep as the jar, UNKNOWN_NAME for an unknown jar
  *

@@ -16,9 +16,13 @@ import { roomIn } from './fillJar';
 export const MOST_JARS = 5000;
 
 const schema = /* @__PURE__ */ fields({
+  /** Food ready to fill. */
   volume: volume(),
+  /** A size (`pint`, `wide-mouth quart`) or a measured jar `{ brimful, opening }`. */
   jar: jar(),
+  /** `regular` (taken when nothing is said) or `wide`. */
   mouth: optional(mouth()),
+  /** From the rim down to the food, above zero. */
   headspace: length(),
 });
 export type JarsForInput = z.input<typeof schema>;
@@ -42,10 +46,6 @@ export interface JarsFor {
  * full = volume / fill volume rounded down; ready = the same rounded up; the remainder is for the refrigerator, as a
  * part-filled jar has too much headspace to process. See `fillJar` for the fill volume.
  *
- * @param input.volume - food ready to fill
- * @param input.jar - a size (`pint`, `wide-mouth quart`) or a measured jar `{ brimful, opening }`
- * @param input.mouth - `regular` (taken when nothing is said) or `wide`
- * @param input.headspace - from the rim down to the food, above zero
  * @returns `remainder` in the unit of `volume`; `fillVolume` as `fillJar` gives it
  * @throws StillroomError TOO_MUCH for more than 5,000 jars
  *

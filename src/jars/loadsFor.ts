@@ -20,8 +20,14 @@ export type CannerInput = string | { readonly [jarSize: string]: number };
 const CANNER_NAMES = `kind of canner (${cannerRows.map(({ name }) => name).join(', ')})`;
 
 const schema = /* @__PURE__ */ fields({
+  /** Filled jars, 1 to 5,000. */
   jars: count('how many filled jars', 1, MOST_JARS),
+  /** Their size. */
   jar: jarWord(),
+  /**
+   * `boiling-water` (taken when nothing is said), `steam`, `pressure`, `small pressure`, `large pressure`, or what
+   * yours holds: `{ pint: 8, quart: 7 }`.
+   */
   canner: optional(
     reading<CannerInput, CannerInput>((given) => {
       if (typeof given === 'string') return given;
@@ -100,10 +106,6 @@ function nextLarger<T extends { readonly held: Quantity<'volume'> }>(
  *
  * Source: USDA Complete Guide to Home Canning (AIB 539), quantity lines of Guides 2 to 5; Michigan State Extension.
  *
- * @param input.jars - filled jars, 1 to 5,000
- * @param input.jar - their size
- * @param input.canner - `boiling-water` (taken when nothing is said), `steam`, `pressure`, `small pressure`,
- *   `large pressure`, or what yours holds: `{ pint: 8, quart: 7 }`
  * @throws StillroomError MISSING (`canner`) where neither your canner nor a printed load names a jar so large
  *
  * @example

@@ -25,10 +25,14 @@ const CUSTOMARY: ReadonlySet<string> = new Set(['ft', 'in', 'degF']);
 const ROUNDING = 1e-6;
 
 const schema = /* @__PURE__ */ fields({
+  /** Of contents and headspace as the jar closes; at most the boiling point there. */
   closingTemperature: temperature({ min: FREEZING, max: { value: 130, unit: 'degC' } }),
+  /** The temperature at which the vacuum is read; 20 degC where left out. */
   cooledTo: optional(temperature({ min: FREEZING, max: { value: 130, unit: 'degC' } })),
+  /** Of the kitchen, -500 to 5,000 m; or `pressure`, the air pressure itself. */
   elevation: optional(elevation()),
   pressure: optional(pressure()),
+  /** A jar and `headspace`, or `headspaceShare`, to count the shrinking of the contents. */
   jar: optional(jar()),
   mouth: optional(mouth()),
   headspace: optional(length()),
@@ -73,10 +77,6 @@ function outsideAir(
  *
  * Source: Dalton's law, the ideal gas law, saturation by IAPWS-IF97 and the density of water by IAPWS SR6-08.
  *
- * @param input.closingTemperature - of contents and headspace as the jar closes; at most the boiling point there
- * @param input.cooledTo - the temperature at which the vacuum is read; 20 degC where left out
- * @param input.elevation - of the kitchen, -500 to 5,000 m; or `pressure`, the air pressure itself
- * @param input.jar - a jar and `headspace`, or `headspaceShare`, to count the shrinking of the contents
  * @returns the vacuum and both pressures, in inHg for a question in feet, inches or degF, otherwise in kPa
  * @throws StillroomError OUT_OF_RANGE when the contents would boil as the jar closes
  *

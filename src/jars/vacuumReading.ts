@@ -7,7 +7,9 @@ import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
 
 const schema = /* @__PURE__ */ fields({
+  /** Air pressure (see `airPressure` of stillroom/steam). */
   outside: pressure(),
+  /** Absolute pressure in the headspace, not above `outside`. */
   inside: pressure({ min: { value: 0, unit: 'Pa' } }),
 });
 export type VacuumReadingInput = z.input<typeof schema>;
@@ -34,8 +36,6 @@ export const VACUUM_BASIS: Basis = {
  *
  * Source: IASRI course on unit operations in canning, lesson 3.2.3.3.
  *
- * @param input.outside - air pressure (see `airPressure` of stillroom/steam)
- * @param input.inside - absolute pressure in the headspace, not above `outside`
  * @returns the vacuum in the unit of `outside`
  * @throws StillroomError CONTRADICTION when the pressure inside is the higher one
  *

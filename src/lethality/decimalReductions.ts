@@ -37,9 +37,6 @@ export interface DecimalReductions {
  *
  * Source: Singh and Heldman, Introduction to Food Engineering, chapter 5 (decimal reduction time).
  *
- * @param input.dValue - time for one log10 reduction
- * @param input.time - at the temperature of the D value; or
- * @param input.reductions - above 0, at most 100
  * @throws StillroomError MISSING with neither, CONTRADICTION with both, OUT_OF_RANGE
  *
  * @example

@@ -41,10 +41,6 @@ const LONGEST = 1e12;
  *
  * Source: FAO Fisheries Circular 784, section 1.5 (the same line as the lethal rate).
  *
- * @param input.time - at the reference temperature (a D value, an F value, a hold time)
- * @param input.reference - 0 degC to 200 degC
- * @param input.z - degrees for a tenfold rate, 1 degC to 100 degC
- * @param input.temperature - the other temperature, -80 degC to 200 degC
  * @throws StillroomError OUT_OF_RANGE, also where the answer would be over 10^12 times the time or below 10^-12 of it
  *
  * @example

@@ -82,7 +82,6 @@ function entryOf(row: ResistanceRow): HeatResistanceEntry {
  *
  * Source: the row of `data/lethality/heat-resistance.json` that the basis line of each entry names.
  *
- * @param input.organism - any words of its name, such as `botulinum` or `Salmonella`; all entries when left out
  * @throws StillroomError UNKNOWN_NAME, offering the nearest
  *
  * @example

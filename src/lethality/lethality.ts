@@ -122,11 +122,6 @@ const CAUTIONS = ['record-check-only', 'coldest-spot', 'cooling-counts'] as cons
  *
  * Source: FAO Fisheries Circular 784, section 1.5 (the general method).
  *
- * @param input.log - 2 to 1,000,000 readings `{ time, temperature }`, times rising from any start, -80 degC to 200 degC
- * @param input.holds - in place of `log`: 1 to 10,000 of `{ temperature, time }`
- * @param input.reference - temperature that the minutes are counted at (121.1 degC or 250 degF for F0), 0 degC to 200 degC
- * @param input.z - degrees for a tenfold rate (10 degC or 18 degF for F0), 1 degC to 100 degC
- * @param input.longestGap - with `log`: refuse a record with a longer gap than this; when left out, any gap is taken
  * @throws StillroomError OUT_OF_RANGE for one reading or too long a gap, CONTRADICTION for times that do not rise
  *
  * @example

@@ -62,7 +62,6 @@ function entryOf(row: FigureRow): PublishedLethalityEntry {
  *
  * Source: the row of `data/lethality/published-lethality.json` that the basis line of each entry names.
  *
- * @param input.about - any words of the food or the aim, such as `botulinum` or `apple cider`; all when left out
  * @throws StillroomError UNKNOWN_NAME, offering the nearest
  *
  * @example

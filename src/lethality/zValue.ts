@@ -37,8 +37,6 @@ export interface ZValue {
  *
  * Source: the line of `equivalentTime`, solved for z.
  *
- * @param input.first - `{ temperature, dValue }`
- * @param input.second - the same at another temperature
  * @returns z, in the degrees of the first temperature
  * @throws StillroomError CONTRADICTION where D does not fall as the temperature rises
  *

@@ -40,37 +40,6 @@ import type { Solved, SolveOptions } from './solver/solve';
  * printed yield. Trimmings are shared out too, among the products made of them. Hot packs are cooked for the canner load they go into: no fewer
  * batches than loads.
  *
- * @param input.lots - 1 to 60: `produce`, `raw` weight, and if known `price` of the whole lot, `ready` (its weight when
- *   prepared, as weighed by you), `brix` as tasted (no printed recipe here asks for it), `name`
- * @param input.kitchen - `elevation`; `hours` of the day (up to 48) or of each of up to 7 days
- *   (up to 20; each starts 24 h after the last); `hands` (1), `burners` (4), `burnerPower`
- *   (2400 W); `pots` with `volume`, `fill` limit (two thirds), `count` and `name`; `canners` with `method` and what each
- *   `holds` (a canner with the `name` of a pot is that pot, and never both at once); `jars`, `lids` and `bags` in stock (not limited where none are named); `dryer`, `freezeDryer`, `freezer`;
- *   `pantry` (`sugar`, `brown sugar`, `bottled lemon juice`, `citric acid`, which is taken where there is no lemon juice,
- *   `vinegar` of 5 percent acidity, `pectin` in powder, `liquid pectin`, `starch for canning`, `apple juice`, `cider`;
- *   what it lacks is in `ready` with what is short).
- *   Prices, of 0 or more and all of one currency: of each pantry item for its `amount`, of one jar (for its `uses`, 10),
- *   lid or bag; `energy` with `electricity` a kWh and `gas` a therm, the `stove` (`electric`, or `gas`; never
- *   left out where gas has a price), and in place of
- *   an estimate by the water `dryerPower` and `freezeDryerPower`; `wage` an hour of one pair of hands
- * @param input.products - 1 to 60: `make` (jars, jam, dried, freeze-dried, leather, frozen, powder, vinegar, jelly
- *   stock), `from`, and what belongs to it: `form`, `pack`, `jar`, `method`, `syrup`, `pectin` of a
- *   jam (`none`, `powdered` or `liquid`, or true or false; left out: the pectin that is in the pantry, or the first
- *   printed recipe), `moisture`, `thickness`, `size` of a pack; a jam with a `sugarToFruit`, `finishSolids` or
- *   `pectinGrade` of your choice has no printed recipe and is left out; `serving` to tell the cost of (a mass or a volume; a customary one where none is given); `least` to
- *   promise, `most` (units, at the rich end of the yields unless `least` or `smallest` needs more), `smallest` batch worth
- *   making (1 to 5000: no unit of it or at least so many), `worth` of one unit (money or a number; the kg of fruit it uses
- *   where none is given); your own `minutesPerPound`, `minutesPerUnit` (lifting a jar into the canner and out again comes
- *   on top), `cook`
- * @param input.aim - `most worth` (taken when nothing is said); `least waste` (the most fruit and trimmings used, a last
- *   jar may be part filled); `fewest hours` (every `least` met with the least work of hands, and nothing else made);
- *   `least cost` (every `least` met, and the least cost of all that has a price for each unit promised, of the plans that
- *   cost as little the one with the most units; something must have a price); or weights
- *   `{ worth, waste, cost, hours }`, each 0 to 1,000,000: the most of worth x worths + waste x kg used - cost x money -
- *   hours x hours of hands (with `waste` above 0 a last jar may be part filled)
- * @param input.learned - figures of your own batches, as `learnFromRecords` in `stillroom/record` answers them: `produce`,
- *   `form`, and ranges `yield`, `moisture`, `minutesPerPound` (hours hold at its slow end), `rawPerJar`, `dryingHours` or
- *   `dryingConstant` (per hour). They take the place of the published ranges for that form; `ready` of a lot goes first
  * @returns the plan, each product with its lots, recipe, jars, loads, trays, cost, cautions and basis; what is left
  *   fresh, left out and why, what to have at hand and what is short; `schedule`; what limited the plan and what one more
  *   of it would add, and in `yields` what it would add to know each yield beforehand; or `{ feasible: false }` with the
@@ -207,6 +176,10 @@ function limitsFor({ request, day, capacity }: Prepared, { program, solved }: Fi
     program,
     solved,
     wideningsOf(program, {
+      /**
+       * 1 to 60: `produce`, `raw` weight, and if known `price` of the whole lot, `ready` (its weight when
+       * prepared, as weighed by you), `brix` as tasted (no printed recipe here asks for it), `name`.
+       */
       lots: day.lots.map(({ label }) => label),
       canners: cannersOf(request.kitchen).map(({ label }) => label),
       hands,

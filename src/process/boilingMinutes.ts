@@ -38,7 +38,6 @@ function minutesOf(rule: 'sterilizing' | 'before-tasting', input: BoilingMinutes
  *
  * Source: Michigan State University, record 01600946.
  *
- * @param input.elevation - above -500 m, to 5,000 m
  * @throws StillroomError MISSING, OUT_OF_RANGE
  *
  * @example
@@ -60,7 +59,6 @@ export function sterilizingMinutes(input: BoilingMinutesInput): BoilingMinutes {
  *
  * Source: USDA Complete Guide to Home Canning, guide 1.
  *
- * @param input.elevation - above -500 m, to 5,000 m
  * @throws StillroomError MISSING, OUT_OF_RANGE
  *
  * @example

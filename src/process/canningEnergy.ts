@@ -37,7 +37,6 @@ export interface CanningEnergy extends EnergyNeeded {
  * save energy.
  *
  * @param input - the question of `loadTimeline`, with
- * @param input.holdingShare - share of the burner's power that holds the boil or the pressure, above 0 to 1
  * @returns `energy` in kWh, in the two parts `heatingUp` and `holding`, or the refusal of `testedProcess`
  * @throws StillroomError as `loadTimeline`
  *

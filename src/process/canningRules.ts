@@ -14,6 +14,7 @@ export type CanningTopic = (typeof TOPICS)[number];
 export const canningRuleRow = () =>
   z.strictObject({
     id: id(),
+    /** `pressure canner`, `boiling-water canner`, `atmospheric steam canner`, `jars` or `afterwards`;. */
     topic: z.enum(TOPICS),
     text: text(),
     low: z.exactOptional(z.number()),
@@ -82,7 +83,6 @@ export interface CanningRules {
  *
  * Source: USDA Complete Guide to Home Canning, guide 1; PB724; PNW 421; NCHFP on steam canners; each rule's basis.
  *
- * @param input.topic - `pressure canner`, `boiling-water canner`, `atmospheric steam canner`, `jars` or `afterwards`;
  * all when left out
  * @throws StillroomError UNKNOWN_NAME
  *

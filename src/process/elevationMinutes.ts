@@ -24,6 +24,7 @@ export type ElevationRule = (typeof RULES)[number];
 export const elevationRuleRow = () =>
   z.strictObject({
     id: id(),
+    /** `bands`, `per-1000-ft`, `sterilizing` or `ten-percent`. */
     rule: z.enum([...RULES, 'before-tasting']),
     upToFt: z.exactOptional(positive()),
     add: z.exactOptional(z.number()),
@@ -122,10 +123,6 @@ export function perThousandFeet(elevation: Quantity<'length'>, row: { add?: numb
  * Source: `bands` the boiling-water tables of the USDA Complete Guide to Home Canning; `per-1000-ft` an older federal
  * bulletin, recalled and not seen; `sterilizing` Michigan State 01600946; `ten-percent` a household book of 1918.
  *
- * @param input.baseMinutes - above 0, up to 600
- * @param input.rule - `bands`, `per-1000-ft`, `sterilizing` or `ten-percent`
- * @param input.elevation - above -500 m, to 5,000 m
- * @param input.citation - where the tested time is published: two words of three letters or more with a number (year,
  * edition, bulletin or page), or three such words
  * @returns the minutes, or a refusal where the rule's table ends
  * @throws StillroomError MISSING, OUT_OF_RANGE, UNKNOWN_NAME

@@ -21,6 +21,7 @@ type Gauge = (typeof GAUGES)[number];
 export const gaugePressureRow = () =>
   z.strictObject({
     id: id(),
+    /** `dial-gauge` or `weighted-gauge`. */
     method: z.enum(GAUGES),
     /** Upper end of the band in feet, inclusive; `null` is open. */
     upToFt: z.nullable(positive()),
@@ -65,9 +66,6 @@ export interface GaugePressure {
  *
  * Source: USDA Complete Guide to Home Canning (AIB 539), guides 2 and 4.
  *
- * @param input.method - `dial-gauge` or `weighted-gauge`
- * @param input.acidity - `low-acid` or `acid`
- * @param input.elevation - above -500 m, to 5,000 m; the dial-gauge tables end at 8,000 ft, and above 12,300 ft the air is
  * too thin for a weighted gauge
  * @returns the gauge pressure, or a refusal above the end of the table
  * @throws StillroomError MISSING, UNKNOWN_NAME, OUT_OF_RANGE

@@ -141,12 +141,6 @@ function heatingOf(
  * practice, no source.
  *
  * @param input - the question of `testedProcess`, with
- * @param input.jars - 1 to 100
- * @param input.water - in the canner, up to 200 L
- * @param input.waterTemperature - where it starts; a tap's 12 degC when left out
- * @param input.fillTemperature - of the food in the jars; that of the preheated water when left out
- * @param input.burnerPower - rated, 100 W to 100 kW
- * @param input.efficiency - share that reaches the pot, 0.05 to 1
  * @returns the steps with their minutes as ranges and the total, or the refusal of `testedProcess`
  * @throws StillroomError as `testedProcess`, and OUT_OF_RANGE, MISSING
  *

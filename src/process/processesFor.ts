@@ -134,7 +134,6 @@ function printed(row: ProcessRow): PrintedProcess {
  * Every printed process of a food, with all elevation bands, and the forms of it that are not canned. Where the
  * text holds a form (`applesauce`), only that form's.
  *
- * @param input.food - any name of the food
  * @throws StillroomError UNKNOWN_NAME
  *
  * @example

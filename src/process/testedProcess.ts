@@ -91,14 +91,6 @@ function unknownForm(food: KnownFood, text: string): Refused {
  * Source: USDA Complete Guide to Home Canning and the copies named in each answer's basis; jar rule NCHFP and Kansas
  * State University; steam canner rules NCHFP and University of Wisconsin.
  *
- * @param input.food - any name of the food, with or without the form in it: `peach`, `green beans`, `applesauce`
- * @param input.form - needed where several forms are tested
- * @param input.pack - `hot` or `raw`; needed where both are tested
- * @param input.jar - `half-pint`, `pint`, `quart`, `half-gallon`, `12 oz` ..., a nominal volume, or a measured jar
- * @param input.method - `boiling-water`, `dial-gauge`, `weighted-gauge` or `atmospheric-steam`
- * @param input.elevation - above -500 m, to 5,000 m, in any unit of length
- * @param input.alternative - `a`, `b` or `c`: which of several printed lines
- * @param input.pressure - or the line of this gauge pressure
  * @returns `{ tested: true, minutes, pressure?, headspace, recipe, acid?, ... }` or
  * `{ tested: false, reason: { code, text }, instead, ... }`, where `instead` lists the questions that are answered at
  * the same place, each with its minutes, and the ways of keeping the food that are not canning

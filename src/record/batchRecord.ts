@@ -62,28 +62,7 @@ export function readRecord(input: unknown): BatchRecord {
  * A record of one batch as plain, versioned JSON: what was put up, how, and what came of it. It holds what you saw and
  * judges nothing; `reviewBatch` does that. Every quantity keeps its unit. The date is yours: nothing here reads a clock.
  *
- * @param input.lot - lot code (see `lotCode`)
- * @param input.date - day of making as ISO text, with or without the time: `2026-08-14`, `2026-08-14T15:30`
- * @param input.product - what was made
- * @param input.produce - 1 to 100 of `{ produce, form?, raw, ready?, trimmings? }`, weights; `ready` no more than `raw`;
- *   `form`: halves, slices ... (left out, that of the process where the record has one produce)
  * @param input - `added`, `made`: weights of what went in besides and of what came out, `{ what, mass }`
- * @param input.work - `{ prepare?, fill?, hands? }`: time on the clock for washing, peeling, cutting, and for filling or
- *   packing, at least one of them; and the pairs of hands at work, 1 if left out
- * @param input.process - `{ food, form?, pack?, jar, method, elevation, minutes, pressure?, lowestPressure?,
- *   interrupted?, restarted?, vented?, sterilizedJars?, acid?, recipeFollowed? }`; `minutes` is the last unbroken run at
- *   the boil or at the pressure; acid is what went into each jar, or `{ asInRecipe: true }`; `recipeFollowed`: whether
- *   the batch was the recipe of several foods (salsa, relish, soup) that the process is printed for
- * @param input.dryer - `{ time, temperature?, freshMoisture?, endMoisture?, waterActivity?, meat? }`: hours of the load,
- *   moistures on wet basis, 0 to 1 or percent, the fresh one higher, and water activity, 0 to 1, when it came off;
- *   `meat`: `{ heating, internalTemperature?, oven?, thickness? }` as `jerky` takes them
- * @param input.keptIn - `shelf`, `refrigerator` or `freezer`
- * @param input.useBy - the day to use it by, as ISO text, not before `date`
- * @param input.temperatures - `{ of, temperature, at? }`, `of` being `fill`, `canner`, `cooling`, `store`, `freezer` ...
- * @param input.ph - `{ ph, by, at? }`, `by` being `meter`, `paper` or `other`
- * @param input.headspaces - as measured before processing
- * @param input.jars - `{ filled, sealed?, sealsTestedAfter? }`
- * @param input.deviations - `{ what, action?, disposition? }`
  * @param input - `place`, `recordedBy`, `distribution`, `notes`: texts
  * @returns the record, with `version: 1`; no basis, for every figure in it is your own. `form`, `work`, `dryer`, `useBy`
  *   and `recipeFollowed` came later and are optional: older records of version 1 read as they are

@@ -11,6 +11,7 @@ import { recordCaution } from './cautions';
 import { coolingRows, ruleNamed } from './tables';
 
 const schema = /* @__PURE__ */ fields({
+  /** Readings `{ time, temperature }` in rising order of time, 2 to 10,000. */
   log: list(
     'readings in the order they were made',
     fields({ time: time({ min: { value: 0, unit: 'min' } }), temperature: temperature() }),
@@ -53,7 +54,6 @@ const STAGES = ['Food Code stage 1', 'Food Code total'] as const;
  * in 2 h, and from 135 to 41 degF in 6 h in all. The clock runs from the last reading at or above 135 degF to the first
  * reading at or below the limit; a log that never shows 135 degF cannot show that the limits were kept.
  *
- * @param input.log - readings `{ time, temperature }` in rising order of time, 2 to 10,000
  * @returns `verdict` (`kept`, `broken`, or `open` where the log is too short to tell), each stage, what to do
  * @throws StillroomError CONTRADICTION for times out of order
  *

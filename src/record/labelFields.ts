@@ -14,9 +14,13 @@ import { isoDate } from './date';
 import { labelRuleRows, ruleNamed } from './tables';
 
 const schema = /* @__PURE__ */ fields({
+  /** What it is. */
   product: name('what it is, such as "peach jam"'),
+  /** Net weight or volume of one jar or bag. */
   net: massOrVolume(),
+  /** `US` (the usual) or `EU`. */
   rule: optional(choice('the rule', ['US', 'EU'])),
+  /** `{ name, mass }`, put in order of weight; equal weights keep your order. */
   ingredients: optional(list('ingredients', fields({ name: name('an ingredient'), mass: mass() }), 1, 100)),
   lot: optional(name('a lot code')),
   made: optional(isoDate('the day it was made')),
@@ -76,10 +80,6 @@ function netText(net: Amount, rule: 'US' | 'EU'): string {
  * Net contents are without jar and lid, rounded down. The US text gives ounces and grams, and from 1 lb to under 4 lb
  * pounds and ounces between; the EU text grams or millilitres. What a law asks of your label is not checked here.
  *
- * @param input.product - what it is
- * @param input.net - net weight or volume of one jar or bag
- * @param input.rule - `US` (the usual) or `EU`
- * @param input.ingredients - `{ name, mass }`, put in order of weight; equal weights keep your order
  * @param input - `made`, `useBy`: days as ISO text; `useBy` not before `made`
  * @param input - `lot`, `maker`, `place`, `keep`, `allergens`: texts of your own
  * @throws StillroomError CONTRADICTION for a use-by day before the made day, WRONG_DIMENSION, OUT_OF_RANGE

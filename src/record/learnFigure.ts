@@ -153,9 +153,13 @@ const figure = (what: string) => number(`${what}: a number`, { min: -LARGEST, ma
 const LONGEST_LIST = 100_000;
 
 const figureSchema = /* @__PURE__ */ fields({
+  /** What it is, for the basis. */
   what: optional(name('what is learned, such as "hours per pound"')),
+  /** Published range `{ low, likely, high }`, low below high. */
   prior: rangeOf(() => figure('a figure of the published range')),
+  /** Your own figures, 0 to 100,000, in the same unit. */
   observed: list('your own figures', figure('a figure of your own'), 0, LONGEST_LIST),
+  /** `plain` (the usual) or `times`. */
   varies: optional(choice('how the figure varies', ['plain', 'times'])),
 });
 export type LearnFigureInput = Given<z.input<typeof figureSchema>>;
@@ -172,10 +176,6 @@ export type LearnFigureInput = Given<z.input<typeof figureSchema>>;
  * `setAside`; the middle is the median with the published figure counted twice. A range that leans to one side
  * leans less as records take over. The assumed weights, 2.5 and the leaning are choices of this library.
  *
- * @param input.prior - published range `{ low, likely, high }`, low below high
- * @param input.observed - your own figures, 0 to 100,000, in the same unit
- * @param input.varies - `plain` (the usual) or `times`
- * @param input.what - what it is, for the basis
  * @returns `figure`, `average`, `priorWeight` (1 / (1 + records that count)), `n`, `setAside`
  * @throws StillroomError CONTRADICTION for a range out of order, OUT_OF_RANGE for a figure of zero or less with `times`
  *
@@ -222,8 +222,6 @@ export interface LearnedMoisture extends Omit<LearnedFigure, 'figure'> {
  * The moisture to expect of the next lot, from a published range and what you measured. The model is that of
  * `learnFigure`, its ends held between 0 and 1.
  *
- * @param input.prior - published range `{ low, likely, high }`, each 0 to 1 or percent, low below high
- * @param input.observed - moistures you measured, 0 to 1 or percent
  * @throws StillroomError CONTRADICTION, OUT_OF_RANGE
  *
  * @example
@@ -248,8 +246,11 @@ export function learnMoisture(input: LearnMoistureInput): LearnedMoisture {
 
 const yieldSchema = /* @__PURE__ */ fields({
   prior: optional(shareRange),
+  /** Instead of `prior`: a fruit or vegetable whose published yield is taken. */
   produce: optional(name('a fruit or vegetable, such as "peach"')),
+  /** With `produce`: `halves`, `slices`, `sauce` ... */
   form: optional(name('a form, such as "halves"')),
+  /** Your weighings, `{ raw, ready }`, 0 to 100,000; `ready` no more than `raw`. */
   records: list('your own weighings', fields({ raw: mass(), ready: mass() }), 0, LONGEST_LIST),
 });
 export type LearnYieldInput = Given<z.input<typeof yieldSchema>>;
@@ -282,10 +283,6 @@ function priorOf(given: z.output<typeof yieldSchema>): { prior: Range<number>; b
  * held between 0 and 1: average and spread both unknown, the published range as the central 90 % of the next batch,
  * worth 1 batch for the average; one slip of the pen is set aside.
  *
- * @param input.prior - published yield `{ low, likely, high }`, each 0 to 1 or percent, low below high
- * @param input.produce - instead of `prior`: a fruit or vegetable whose published yield is taken
- * @param input.form - with `produce`: `halves`, `slices`, `sauce` ...
- * @param input.records - your weighings, `{ raw, ready }`, 0 to 100,000; `ready` no more than `raw`
  * @returns `yield` (90 % interval of the next batch), `average`, `priorWeight`, `n`, `setAside`
  * @throws StillroomError CONTRADICTION for more ready than raw or a range out of order, MISSING, UNKNOWN_NAME
  *

@@ -385,7 +385,6 @@ const subjectKey = ({ produce, form, jar }: Subject): string => JSON.stringify([
  * passed over, never guessed, and so is a jar or a dryer load of several kinds of produce, for a record does not say
  * which took what.
  *
- * @param input.records - 0 to 10,000 records, as `batchRecord` or `parseRecord` returns them
  * @returns `learned`: entries of `produce` and `form`, with the figures, `n` records and `setAside`; `rawPerJar` in an
  *   entry of its own for each size of jar, `moisture` in one without a form; weights and times in the unit of the first record that tells them.
  *   `passedOver`: which record, what of it, and why

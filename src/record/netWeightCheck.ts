@@ -16,9 +16,13 @@ import { labelRuleRows, type MavRow, mavRows, ruleNamed, type TneRow, tneRows } 
 type Amount = Quantity<'mass'> | Quantity<'volume'>;
 
 const schema = /* @__PURE__ */ fields({
+  /** Net weight on the label; for the EU rule a volume too. US: up to 3.2 lb; EU: 5 g or mL up. */
   labelled: massOrVolume(),
+  /** Net contents, or gross ones with `tare`; 1 to 10,000. */
   measured: list('net contents measured', massOrVolume(), 1, 10_000),
+  /** `US` or `EU`. */
   rule: choice('the rule', ['US', 'EU']),
+  /** Weight of the empty jar with its lid, taken off each. */
   tare: optional(massOrVolume()),
 });
 export type NetWeightCheckInput = Given<z.input<typeof schema>>;
@@ -80,10 +84,6 @@ function tneOf(labelled: Amount, given: unknown): { allowed: Decimal; row: TneRo
  * than the tolerable negative error and none by twice that. The US ladder, and that the EU packer's rules use this
  * ladder and these shares, are recalled and not read: `basis` and `cautions` say so, and none of it is given as law.
  *
- * @param input.labelled - net weight on the label; for the EU rule a volume too. US: up to 3.2 lb; EU: 5 g or mL up
- * @param input.measured - net contents, or gross ones with `tare`; 1 to 10,000
- * @param input.rule - `US` or `EU`
- * @param input.tare - weight of the empty jar with its lid, taken off each
  * @returns `passes`, `mean`, `allowed`, `least`, `short` (places in the list), in the unit of the label
  * @throws StillroomError WRONG_DIMENSION for a volume under the US rule or a mix of mass and volume, OUT_OF_RANGE
  *

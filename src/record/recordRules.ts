@@ -23,6 +23,7 @@ export interface RecordRules {
 }
 
 const topicSchema = /* @__PURE__ */ fields({
+  /** `acidified food`, `filing`, `lot code`, `every record`, `hazard plan`, `batch record` or `label`;. */
   topic: optional(choice('what the rules are about', [...RECORD_TOPICS, 'label'])),
 });
 export type RecordRulesInput = z.input<typeof topicSchema>;
@@ -31,7 +32,6 @@ export type RecordRulesInput = z.input<typeof topicSchema>;
  * What commercial rules want in a record, in a lot code and on a label: a pattern for a kitchen that sells, or for one
  * that wants to find its mistakes. Rules that are recalled say so in their basis.
  *
- * @param input.topic - `acidified food`, `filing`, `lot code`, `every record`, `hazard plan`, `batch record` or `label`;
  * all when left out
  * @throws StillroomError UNKNOWN_NAME
  *
@@ -68,7 +68,6 @@ export type KeepRecordUntilInput = z.input<typeof keepSchema>;
 /**
  * Until when the record of a batch is kept: 3 years from the day of making, as for acidified food that is sold.
  *
- * @param input.made - day of making as ISO text
  * @throws StillroomError OUT_OF_RANGE for a day that is not in the calendar
  *
  * Source: 21 CFR 114.100(e).
@@ -95,9 +94,13 @@ export function keepRecordUntil(input: KeepRecordUntilInput): {
 }
 
 const codeSchema = /* @__PURE__ */ fields({
+  /** What was made; its letters and digits stand in the code. */
   product: name('what was made'),
+  /** Day of making as ISO text. */
   date: isoDate('the day of making'),
+  /** Number of the batch that day, 1 to 999. */
   batch: count('the number of the batch that day', 1, 999),
+  /** Short name of the kitchen, put first. */
   place: optional(name('a short name of the kitchen')),
 });
 export type LotCodeInput = z.input<typeof codeSchema>;
@@ -105,10 +108,6 @@ export type LotCodeInput = z.input<typeof codeSchema>;
 /**
  * A lot code that tells kitchen, product, year, day of the year and batch: what was made under one code is one lot.
  *
- * @param input.product - what was made; its letters and digits stand in the code
- * @param input.date - day of making as ISO text
- * @param input.batch - number of the batch that day, 1 to 999
- * @param input.place - short name of the kitchen, put first
  * @throws StillroomError OUT_OF_RANGE, MISSING
  *
  * Source: 21 CFR 113.60(c) (what a code tells); day of the year: common practice.

@@ -20,7 +20,9 @@ import { recordRuleRows, ruleNamed } from './tables';
 import { written } from './written';
 
 const schema = /* @__PURE__ */ fields({
+  /** From `batchRecord` or `parseRecord`. */
   record: z.unknown(),
+  /** Time since the jars came out, or since the food was made; without it every remedy is listed with its time. */
   sinceProcessing: optional(time({ min: { value: 0, unit: 'h' } })),
 });
 export interface ReviewBatchInput {
@@ -139,9 +141,6 @@ function verdictOf(findings: readonly Finding[]): BatchReview['verdict'] {
  * shelf only for a tested recipe with oil. Refrigerator: 41 degF or below and a use-by day within 7 days. Freezer: its
  * temperature. What the record leaves out is `cannot tell`, with the field and what must stand there in `evidence`.
  *
- * @param input.record - from `batchRecord` or `parseRecord`
- * @param input.sinceProcessing - time since the jars came out, or since the food was made; without it every remedy is
- *   listed with its time
  * @returns `verdict`, `findings` (rule, field, found, wanted, remedies, next, within), `evidence` (line, state, field,
  *   wanted, next), `process`, `notRecorded`
  * @throws StillroomError as `batchRecord` and `testedProcess`, with the path inside `record`

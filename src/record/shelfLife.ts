@@ -57,8 +57,11 @@ export function q10(input: Q10Input): {
 }
 
 const lifeSchema = /* @__PURE__ */ fields({
+  /** `{ life, temperature }`. */
   known: life(),
+  /** Of the other store, -40 to 60 degC. */
   temperature: store(),
+  /** 1 to 20 (see `q10`). */
   q10: number('Q10 from 1 to 20', { min: 1, max: 20 }),
 });
 export type ShelfLifeAtInput = z.input<typeof lifeSchema>;
@@ -68,9 +71,6 @@ export type ShelfLifeAtInput = z.input<typeof lifeSchema>;
  *
  * life = known life x Q10^((T known - T) / 10), degC.
  *
- * @param input.known - `{ life, temperature }`
- * @param input.temperature - of the other store, -40 to 60 degC
- * @param input.q10 - 1 to 20 (see `q10`)
  * @returns `life` in the unit of the known one
  * @throws StillroomError OUT_OF_RANGE
  *

@@ -11,8 +11,11 @@ const figure = (what: string) => number(`${what}: a number`, { min: -LARGEST, ma
 const positive = (what: string) => number(`${what}: a number above zero`, { above: 0, max: LARGEST });
 
 const meanSchema = /* @__PURE__ */ fields({
+  /** `mean` and `sd` before measuring. */
   prior: fields({ mean: figure('the mean expected'), sd: positive('how sure that is, as a standard deviation') }),
+  /** `mean` of `n` measurements. */
   sample: fields({ mean: figure('the mean of the sample'), n: count('how many were measured', 1) }),
+  /** Standard deviation of one measurement. */
   spread: positive('the known standard deviation of one measurement'),
 });
 export type UpdateMeanInput = Given<z.input<typeof meanSchema>>;
@@ -28,9 +31,6 @@ export interface UpdatedMean {
  *
  * Precisions add: 1/sd'^2 = 1/sd^2 + n/spread^2, and the mean is weighted by them.
  *
- * @param input.prior - `mean` and `sd` before measuring
- * @param input.sample - `mean` of `n` measurements
- * @param input.spread - standard deviation of one measurement
  * @throws StillroomError OUT_OF_RANGE, MISSING
  *
  * Source: Hoff, A First Course in Bayesian Statistical Methods, section 5.2.
@@ -63,6 +63,7 @@ const spreadSchema = /* @__PURE__ */ fields({
     spread: positive('the standard deviation expected of one measurement'),
     degrees: number('how many measurements the spread is worth: at least 1', { min: 1, max: LARGEST }),
   }),
+  /** The measurements. */
   observed: list('what was measured', figure('a measurement'), 1, 100_000),
 });
 export type UpdateMeanAndSpreadInput = Given<z.input<typeof spreadSchema>>;
@@ -126,8 +127,6 @@ export function halfWidths(known: MeanAndSpread): { next: number; average: numbe
  * vn = v0 + n, vn sn^2 = v0 s0^2 + sum (x - mean)^2 + (k0 n / kn) (mean - m0)^2. The next measurement is
  * mn +- t(vn) sn sqrt(1 + 1/kn); the mean mn +- t(vn) sn / sqrt(kn).
  *
- * @param input.prior - `mean` worth `weight` measurements, `spread` worth `degrees` (1 or more)
- * @param input.observed - the measurements
  * @throws StillroomError OUT_OF_RANGE, MISSING
  *
  * Source: A First Course in Bayesian Statistical Methods, section 5.3 (wing lengths of midges).

@@ -13,9 +13,13 @@ import { isoDate, monthsLater } from './date';
 import { vitaminCRows } from './tables';
 
 const schema = /* @__PURE__ */ fields({
+  /** `jar`, `dried` or `frozen`. */
   kind: choice('what it is', ['jar', 'dried', 'frozen']),
+  /** Day of making as ISO text. */
   made: isoDate('the day it was made'),
+  /** For `dried`: which food; `fruit`, the longer-keeping, is never assumed: left out it is `vegetable`. */
   food: optional(name('a dried fruit or vegetable')),
+  /** Of the store; left out: 70 degF for dried, 0 degF for frozen, the printed span for jars. */
   temperature: optional(temperature()),
 });
 export type UseByInput = z.input<typeof schema>;
@@ -103,10 +107,6 @@ function monthsOf(found: ReturnType<typeof driedStorage> | ReturnType<typeof fro
  * Home-canned jars: 12 months in a store of 50 to 70 degF. Dried fruit and vegetables: by food and temperature, as
  * `driedStorage`. Frozen fruit and vegetables: 8 to 12 months at 0 degF, as `frozenStorage`. `useBy` takes the low figure.
  *
- * @param input.kind - `jar`, `dried` or `frozen`
- * @param input.made - day of making as ISO text
- * @param input.food - for `dried`: which food; `fruit`, the longer-keeping, is never assumed: left out it is `vegetable`
- * @param input.temperature - of the store; left out: 70 degF for dried, 0 degF for frozen, the printed span for jars
  * @returns `useBy` and `latest` as ISO days, `months`, `notes`; or a refusal for a store warmer than any printed figure
  * @throws StillroomError OUT_OF_RANGE for a day that is not in the calendar, UNKNOWN_NAME
  *

@@ -31,7 +31,6 @@ export interface AirPressure {
  *
  * Source: U.S. Standard Atmosphere 1976, lowest layer.
  *
- * @param input.elevation - of the kitchen above the sea, -500 m to 5,000 m
  * @returns the absolute pressure in kPa
  * @throws StillroomError OUT_OF_RANGE outside those elevations
  *

@@ -45,8 +45,6 @@ const HIGHEST_LAND = 5000;
  *
  * Source: IAPWS-IF97 equation 30; U.S. Standard Atmosphere 1976, solved for the height.
  *
- * @param input.temperature - of plain water at a full boil
- * @param input.within - how far off the reading may be, up to 5 degC; 1 degF when left out
  * @returns the elevation, in ft for a temperature in degF and in m otherwise
  * @throws StillroomError OUT_OF_RANGE where the likely elevation is not between -500 m and 5,000 m
  *

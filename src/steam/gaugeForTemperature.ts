@@ -40,8 +40,6 @@ export interface GaugeForTemperature {
  *
  * Source: IAPWS-IF97 equation 30; U.S. Standard Atmosphere 1976.
  *
- * @param input.temperature - from the boiling point at that elevation to 170 degC
- * @param input.elevation - of the kitchen, -500 m to 5,000 m
  * @returns the gauge pressure, in psi for an elevation in feet and in kPa otherwise
  * @throws StillroomError OUT_OF_RANGE below the boiling point there
  *

@@ -34,8 +34,6 @@ const POUNDS: ReadonlySet<string> = new Set(['lb', 'oz', 'grain', 'cwt', 'short 
  *
  * Source: IAPWS SR1-86(1992) equations 1 to 3.
  *
- * @param input.temperature - of the water, 0 degC to 200 degC
- * @param input.mass - how much water; 1 kg when left out
  * @returns the energy, in BTU for a mass in lb or oz and in kJ otherwise
  * @throws StillroomError OUT_OF_RANGE
  *

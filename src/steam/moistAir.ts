@@ -164,11 +164,6 @@ const SLACK = 1 + 1e-9;
  *
  * Source: ASHRAE Handbook Fundamentals (2017), chapter 1, ideal-gas relations.
  *
- * @param input.temperature - of the air, -100 degC to 200 degC
- * @param input.elevation - -500 m to 5,000 m; or
- * @param input.pressure - absolute, 1 kPa to 5 MPa
- * @param input.relativeHumidity - 0 to 1 or percent; or `wetBulb`, `dewPoint` (temperatures), `humidityRatio` (kg of water per kg
- *   of dry air) or `vaporPressure`: exactly one
  * @returns temperatures in the unit of the air temperature, the vapor pressure in kPa
  * @throws StillroomError MISSING or CONTRADICTION where not exactly one measure or place is given, OUT_OF_RANGE where
  *   the air cannot hold that much

@@ -28,7 +28,6 @@ export interface SaturationPressure {
  *
  * Source: IAPWS-IF97 (R7-97(2012)) region 4, equation 30, with the coefficients of Table 34.
  *
- * @param input.temperature - 273.15 K to 647.096 K (0 degC to 373.946 degC); over ice see `iceVapourPressure`
  * @returns the absolute pressure, in psi for a temperature in degF and in kPa otherwise
  * @throws StillroomError OUT_OF_RANGE outside that range
  *

@@ -32,7 +32,6 @@ export interface SaturationTemperature {
  *
  * Source: IAPWS-IF97 (R7-97(2012)) region 4, equation 31, with the coefficients of Table 34.
  *
- * @param input.pressure - absolute (not gauge), 611.212677 Pa to 22.064 MPa
  * @returns the temperature, in degF for a pressure in psi or inHg and in degC otherwise
  * @throws StillroomError OUT_OF_RANGE outside that range
  *

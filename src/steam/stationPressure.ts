@@ -42,9 +42,6 @@ export interface StationPressure {
  *
  * Source: ASHRAE Handbook Fundamentals (2017), chapter 1.
  *
- * @param input.seaLevelPressure - of the report, 850 hPa to 1,100 hPa
- * @param input.elevation - of the kitchen, -500 m to 5,000 m
- * @param input.temperature - of the air outside; that of the standard atmosphere when left out
  * @throws StillroomError OUT_OF_RANGE
  *
  * @example

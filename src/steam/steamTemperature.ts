@@ -43,8 +43,6 @@ export const steamCautions = (): Caution[] =>
  *
  * Source: U.S. Standard Atmosphere 1976; IAPWS-IF97 equation 31.
  *
- * @param input.gauge - what the gauge shows, 0 to 100 psi
- * @param input.elevation - of the kitchen, -500 m to 5,000 m
  * @returns the temperature, in degF for an elevation in feet and in degC otherwise, and the absolute pressure
  * @throws StillroomError OUT_OF_RANGE
  *

@@ -40,7 +40,6 @@ export const waterKilogramsPerCubicMetre = (kelvin: number): number =>
  *
  * Source: IAPWS SR6-08(2011) equation 1; IAPWS SR1-86(1992) equation 2 above 102 degC.
  *
- * @param input.temperature - -20 degC to 150 degC
  * @returns the density in kg/m3
  * @throws StillroomError OUT_OF_RANGE
  *

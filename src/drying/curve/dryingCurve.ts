@@ -138,12 +138,6 @@ function thinLayer(model: ThinLayerModel, given: Given, input: DryingCurveInput)
  * over i of exp(-(2i+1)2 pi2 Fo / 4) / (2i+1)2, Fo = D t / L2; L is half the thickness where both faces dry and all of
  * it where one does. Sources: Crank, The Mathematics of Diffusion, and a study of sour cherry.
  *
- * @param input.model - which model
- * @param input.constants - `k`, `n`, `a`, `b`, `c`: those that a thin-layer model has, as `fitDryingCurve` gives them
- * @param input.per - the unit of time that the constants are for: `s`, `min`, `h`, `day`
- * @param input.thickness - of the slab, with `faces` (`both` if not given, or `one`) and `diffusivity` in m2/s
- * @param input.time - since drying began, or
- * @param input.moistureRatio - the moisture ratio to reach, above 0 to 1 (`lewis` and `page`)
  * @returns `moistureRatio`, 1 at the start and towards 0 when dry, and `time`
  * @throws StillroomError MISSING for a constant of the model; CONTRADICTION for fields of another; OUT_OF_RANGE
  *

@@ -93,9 +93,6 @@ const none = ({ name }: FoundFood): NotKnown =>
  * end. Studies differ in cut, air and method: take it as an order of magnitude. A fruit or vegetable without a study
  * gets the range of foods in general, and `isGeneral` says so. Sources: the studies, each named in `basis`.
  *
- * @param input.food - the food of the study
- * @param input.form - its cut, where studies of several are known
- * @param input.temperature - of the drying air, 0 to 120 degC, where you want the diffusivity at it
  * @returns `diffusivityRange` and `diffusivity` in m2/s, `bestModel`, as far as the study prints them; or `known: false`
  * @throws StillroomError UNKNOWN_NAME; OUT_OF_RANGE for a temperature outside the study's
  *

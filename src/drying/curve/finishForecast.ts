@@ -126,14 +126,6 @@ function tooEarly({ series: { w }, error }: ReadWeighings, page: boolean): keyof
  * an earlier batch where you have it. Three weighings fit Page's curve exactly: give the scale's error, a fourth
  * weighing, or ask for Lewis. Source: Crank, The Mathematics of Diffusion (the model, recalled).
  *
- * @param input.weighings - three or more of `{ time, mass }`, times since the tray went in, each later than the last
- * @param input.stopWeight - the mass to stop at, tare included; or give both
- * @param input.moisture - of the food as it went in, and
- * @param input.targetMoisture - the moisture at the stop weight, wet basis; 20 % if only `stopWeight` is given
- * @param input.tare - mass of the empty tray, where it is in the masses
- * @param input.equilibriumWeight - what the tray would settle at, tare included; the dry solids if not given
- * @param input.scaleError - standard deviation of one weighing; masses may then rise by up to three of it
- * @param input.model - `page` or `lewis`; Page if not given
  * @returns `known: true` with `time` and `remaining` as ranges in the unit of the first time, or `known: false`
  * @throws StillroomError OUT_OF_RANGE for fewer than three weighings; CONTRADICTION for a time that repeats or goes
  *   back, a mass that rises, or a stop weight not below the first weighing

@@ -64,8 +64,6 @@ function roughConstant(x: readonly number[], y: readonly number[]): number {
  * Levenberg-Marquardt on the moisture ratios, unweighted; the fitter meets the certified values of NIST's nonlinear
  * reference sets to nine digits and more.
  *
- * @param input.points - `time` since drying began, and `moistureRatio` (1 at the start, -0.2 to 1.5)
- * @param input.model - `page` if not given; `lewis`, `henderson-pabis`, `logarithmic`, `midilli` or `wang-singh`
  * @returns `constants` by name, per the unit of the first point's time, with deviations and the sum of squares
  * @throws StillroomError OUT_OF_RANGE for fewer points than three, or than the model's constants and one;
  *   CONTRADICTION for times that repeat or go back

@@ -47,10 +47,6 @@ export interface DrynessByWeighing {
  * Whether a load is dry, by successive weighings: it is when another hour or more takes nothing off that a kitchen
  * scale can show. Common practice in freeze-drying, where touching a piece says little.
  *
- * @param input.weighings - `time` and `mass`, two or more, each later than the last; weigh before the pieces warm up
- *   in moist air
- * @param input.tolerance - the loss between the last two weighings that counts as none, as a share of the mass, above
- *   0 to 0.05; 0.002 if not given
  * @returns `verdict`: `too soon` where the last two weighings are less than an hour apart
  * @throws StillroomError CONTRADICTION for times that repeat or go back, and masses that rise
  *

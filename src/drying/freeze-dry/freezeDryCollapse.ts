@@ -76,9 +76,6 @@ function none({ name }: FoundFood, rows: readonly CollapseRow[]): NotKnown {
  * compared with liquid foods in general (`fruit juice`), -60 to -5 degC. Sources: chapter on freeze-drying of a food
  * technology text; Bellows and King, recalled.
  *
- * @param input.food - `grape juice`, `apple juice`, `tomato`, `potato`, `coffee`, `fruit juice` ...
- * @param input.form - its form, where the food names none: `juice`
- * @param input.iceTemperature - of the ice front, -100 to 0 degC: see `frostPoint` and `freezeDryTime`
  * @returns `collapses` and the printed temperature or range, degC; or `known: false`
  * @throws StillroomError UNKNOWN_NAME with the nearest names
  *

@@ -112,16 +112,6 @@ function limitsOf({ machine, thickness, cover, density: given }: Given, iceShare
  *
  * Fat does not dry: a food above 7 % of fat gets a caution, and so does one whose fat is not known.
  *
- * @param input.food - what is dried, for its fat: `strawberry`, `avocado`, `cheese` ...
- * @param input.form - its form, where the fat depends on it: `ground` beef
- * @param input.fat - its share of fat, 0 to below 1 or percent; by `food` if not given
- * @param input.fresh - ready food before freezing
- * @param input.moisture - its moisture: one share or `{ low, likely, high }`, wet basis
- * @param input.targetMoisture - when dry; 2 % if not given (freeze-dried fruit)
- * @param input.machine - `iceCapacity`, `trayArea` (all trays together) and, if it has one, `maxLoad`
- * @param input.thickness - of the layer, up to 10 cm; 12.5 mm if not given
- * @param input.cover - share of the trays covered, above 0 to 1: 1 for a puree, 0.6 if not given
- * @param input.density - of the food; 1 g/mL if not given
  * @returns masses in the unit of `fresh`, `energy` in kWh
  * @throws StillroomError CONTRADICTION when the target is wetter than the start, or fat and water exceed the whole
  *

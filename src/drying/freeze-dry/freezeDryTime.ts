@@ -115,15 +115,6 @@ function frontOf(given: Given, input: FreezeDryTimeInput): number {
  * a cubic meter of layer and L the depth that dries (half the thickness where both faces dry). The time is to the end of
  * sublimation; `totalTime` adds the bound water in the 60 to 40 split published for one layer of coffee extract.
  *
- * @param input.thickness - of the frozen layer, up to 10 cm
- * @param input.faces - `one` (on a tray; if not given) or `both`
- * @param input.moisture - of the food, wet basis; `targetMoisture` when dry, 2 % if not given
- * @param input.density - of the layer; 1 g/mL if not given
- * @param input.conductivity - thermal, of the dry layer, W/(m K); about 0.035 for coffee extract
- * @param input.permeability - of the dry layer, kg/(m s Pa); about 2.6e-8 for coffee extract
- * @param input.surfaceTemperature - of the dry surface, -80 to 120 degC
- * @param input.vaporPressure - of the water vapor in the chamber, or
- * @param input.condenserTemperature - of the condenser, which sets it
  * @returns `iceTemperature` in degC, `icePressure` in Pa, times in h
  * @throws StillroomError CONTRADICTION for both or neither of `vaporPressure` and `condenserTemperature`, or where the
  *   ice would melt or not sublime at all

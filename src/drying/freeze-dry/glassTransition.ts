@@ -182,12 +182,6 @@ function solidsOf(given: z.output<typeof schema>, input: GlassTransitionInput): 
  * Stickiness begins some degrees above Tg; anything at or above it counts as sticky here. Sources: the studies and
  * tables named in `basis`.
  *
- * @param input.food - a dried fruit or a sugar of the tables (kiwifruit, apple, sucrose ...), or
- * @param input.form - with `food`: how it was dried, `dried` if not given
- * @param input.sugars - parts by mass of fructose, glucose, sucrose, maltose, lactose, sorbitol, or
- * @param input.solids - `glassTransition` of the dry solids and `k`, from a source of your own
- * @param input.moisture - wet basis, 0 to below 1 or percent
- * @param input.storage - temperature of the store, for `state` and `mostMoisture`
  * @returns `temperature` in degC; or `known: false` for a food without constants
  * @throws StillroomError UNKNOWN_NAME; CONTRADICTION unless you give just one of food, sugars and solids
  *

@@ -110,8 +110,6 @@ const generalRows = (kind: 'fruit' | 'vegetable'): GuideRow[] => guideRows.filte
  *
  * Sources: extension guides, each named in `printed` and `basis`.
  *
- * @param input.food - the fruit or vegetable; `fruit` or `vegetable` for the general figures
- * @param input.form - the cut, where you want the hours for one cut: `halves`, `slices`, `whole` ...
  * @returns the guide; `targetMoisture` on wet basis (about 0.2 for fruit, 0.1 for vegetables), `printedYields`; or
  *   `known: false` for meat, dairy, fatty food and other food that no guide is for
  * @throws StillroomError UNKNOWN_NAME with the nearest names; CONTRADICTION for two forms

@@ -143,10 +143,6 @@ function treatments(rows: readonly PasteurizingRow[]) {
  * 0 degF or below; or an oven at 160 degF for 30 minutes, or at 175 degF for 15. One sheet prints 150 degF, and one 10
  * minutes at 175 degF for brittle vegetables: the hotter and the longer are served.
  *
- * @param input.food - what was dried; `fruit` or `vegetable` do
- * @param input.driedVolume - volume of the dried food
- * @param input.container - volume of one container
- * @param input.by - `freezer` or `oven`; both if not given
  * @returns `conditioning` and `insects`; or `known: false` for meat and other food that is no fruit or vegetable
  * @throws StillroomError UNKNOWN_NAME, WRONG_DIMENSION
  *

@@ -108,14 +108,6 @@ export type Jerky = JerkySteps | NotTested;
  *
  * Sources: USDA Food Safety and Inspection Service, Jerky and Food Safety; University of Wisconsin Extension.
  *
- * @param input.food - `beef`, `pork`, `lamb`, `venison`, `game`, `meat`; or `poultry`, `chicken`, `turkey`, `duck` ...
- * @param input.form - its cut; the oven step is for `strips` or `slices` only
- * @param input.heating - `before` drying, `after` it, or `none`; refused if not given
- * @param input.internalTemperature - what the meat reaches inside before drying; needed with `before`
- * @param input.dryerTemperature - of the air in the dryer
- * @param input.dryingTime - needed with `after`
- * @param input.oven - `temperature` and `time` of the oven after drying; needed with `after`
- * @param input.thickness - of the strips; needed with `after`
  * @returns the printed steps with `tested: true`, or `tested: false` with the reason and what to do instead
  * @throws StillroomError UNKNOWN_NAME, WRONG_DIMENSION
  *

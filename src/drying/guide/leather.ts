@@ -142,14 +142,6 @@ function notFruit({ name }: FoundFood): NotKnown {
  *
  * Sources: University of Missouri Extension; National Center for Home Food Preservation; USDA.
  *
- * @param input.food - what the puree is of; the figures are printed for fruit
- * @param input.area - of one sheet
- * @param input.puree - puree at hand, a volume or a mass, or
- * @param input.sheets - how many sheets to fill, 1 to 1,000; one if neither is given
- * @param input.thickness - of the wet puree, up to 2 cm
- * @param input.density - of the puree; 1.05 g/mL if not given
- * @param input.moisture - of the puree: one share or `{ low, likely, high }`, for what is left when dry
- * @param input.targetMoisture - of the leather, wet basis; 20 % if not given
  * @returns volumes in the unit of a `puree` given by volume (else cups), masses in that of one given by mass (else by
  *   the sheet's); or `known: false` for a food that is no fruit
  * @throws StillroomError CONTRADICTION for both `puree` and `sheets`, or a target wetter than the puree

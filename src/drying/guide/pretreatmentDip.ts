@@ -131,12 +131,6 @@ function notFor(row: DipRow, { id, name: trade }: FoundFood): NotKnown | undefin
  * Where publications differ, the one that was read and is stronger comes first, and the others are in `others`: an
  * acid dip also helps the dryer kill bacteria. Sulfites come with their caution.
  *
- * @param input.treatment - `ascorbic acid dip`, `citric acid dip`, `lemon juice dip`, `ascorbic acid hold`,
- *   `citric acid in blanch water`, `honey dip`, `syrup blanch`, `skin check`, `sodium bisulfite dip`,
- *   `sodium sulfite dip`, `sodium metabisulfite dip`, `sulfite dip by fruit` ...
- * @param input.food - what is dipped, for the dips whose soak depends on it
- * @param input.form - its cut, for the dips whose soak depends on it
- * @param input.water - how much water to make it with; the printed amount if not given
  * @returns `ingredients` in the printed spoons and cups, and how long the fruit soaks; or `known: false` for a food that
  *   the dip is not printed for
  * @throws StillroomError UNKNOWN_NAME with the nearest names; CONTRADICTION for water where no recipe is known

@@ -87,9 +87,6 @@ function unknown({ id, name }: FoundFood): NotKnown {
  * water = dried volume x cups of water for a cup dried, by the food; one cup gives about two. Source: National Center
  * for Home Food Preservation, recalled.
  *
- * @param input.food - the dried fruit or vegetable
- * @param input.form - its cut, as it was dried
- * @param input.driedVolume - how much of it, a volume above zero
  * @returns `water` and `rehydrated` in the unit of `driedVolume`, `soakAtLeast` in h; or `known: false`
  * @throws StillroomError UNKNOWN_NAME with the nearest names
  *

@@ -85,13 +85,6 @@ export interface TrayLoad {
  * share (0.6 to 0.9 of the tray, pieces not touching) is common practice, so the answer is a range. Weigh one full
  * tray and give its `cover` to do better.
  *
- * @param input.area - of one tray
- * @param input.thickness - of the pieces, up to 10 cm; 1/4 in if not given
- * @param input.cover - share of the tray that the pieces cover, above 0 to 1, if you know it
- * @param input.density - of the pieces, up to 2 g/mL; 1 g/mL if not given
- * @param input.ready - ready food to dry, for `traysNeeded`
- * @param input.trays - trays of the dryer, 1 to 1,000, for `loads`; needs `ready`
- * @param input.dryer - `oven` adds the printed limit of an oven load and keeps `loads` within it
  * @returns masses in the unit of `ready`, otherwise lb for a tray in in2 or ft2 and kg for the rest
  * @throws StillroomError MISSING when `trays` is given without `ready`
  *

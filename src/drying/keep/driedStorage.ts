@@ -121,8 +121,6 @@ function monthsAt(
  *
  * Sources: University of Minnesota Extension (the chart), National Center for Home Food Preservation (general figures).
  *
- * @param input.food - the dried fruit or vegetable; `fruit` or `vegetable` for the general figures
- * @param input.temperature - of the store, -40 to 60 degC
  * @returns `months` as a low and a high figure, or `known: false` with the reason
  * @throws StillroomError UNKNOWN_NAME with the nearest names
  *

@@ -63,10 +63,6 @@ const WATER_MOLE = 18.015268; // g/mol
  * gained = transmission x bag area x days + volume of air x humidity x saturation pressure / (R T). It is an upper
  * bound: a bag lets less through as the food inside gets moister. Glass lets nothing through: leave out `bag`.
  *
- * @param input.dried - the dried food
- * @param input.moisture - its moisture when packed, wet basis, 0 to below 1 or percent
- * @param input.bag - `area` (both faces), `transmission` in g of water per m2 and day, and `time` in the store
- * @param input.sealedAir - the air sealed in: `volume`, `relativeHumidity` 0 to 1, `temperature` 0 to 60 degC
  * @returns `moisture` wet basis, `gained` in g
  * @throws StillroomError OUT_OF_RANGE, WRONG_DIMENSION
  *

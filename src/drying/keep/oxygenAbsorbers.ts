@@ -63,11 +63,6 @@ export type OxygenAbsorbers = OxygenAbsorbersCount | NotKnown;
  * Sources: Penn State, critical food safety issues, vacuum packaging (no moist food without air at room temperature);
  * National Center for Home Food Preservation, drying vegetables (10 %). The share of oxygen in air is recalled.
  *
- * @param input.container - full volume of the jar, can or bag
- * @param input.moisture - of the dried food, wet basis, 0 to 1 or percent
- * @param input.dried - mass of the food, with `density`, to leave out the room it takes
- * @param input.density - of the pieces (particle density), up to 3 g/mL
- * @param input.absorber - oxygen that one absorber takes up, such as `"300 mL"`
  * @returns `oxygen` in mL and `absorbers`, rounded up; or `known: false` for food that is too moist
  * @throws StillroomError CONTRADICTION when the food does not fit into the container; MISSING for one of a pair
  *

@@ -41,12 +41,6 @@ export interface DriedMass {
  *
  * Fat counts among the solids: it does not dry. Name a fatty food, and the answer has a caution.
  *
- * @param input.fresh - ready (trimmed, cut) food before drying, a mass above zero
- * @param input.moisture - its water as a share of its mass, 0 to below 1 or percent
- * @param input.targetMoisture - the same after drying; at most `moisture`
- * @param input.food - what is dried, for its fat
- * @param input.form - its form, where the fat depends on it: `ground` beef
- * @param input.fat - its share of fat, 0 to below 1 or percent; by `food` if not given
  * @returns `mass` and `waterRemoved` in the unit of `fresh`; `driedShare`, dried over fresh
  * @throws StillroomError CONTRADICTION when the target is wetter than the start
  *

@@ -27,7 +27,6 @@ export type DryBasisInput = z.input<typeof dryBasisSchema>;
  *
  * Formula: dry = wet / (1 - wet). Source: Singh and Heldman, Introduction to Food Engineering.
  *
- * @param input.moisture - water as a share of the whole mass: a number from 0 to below 1, or percent
  * @returns `moisture`: water for each part of dry solids; 1 or more where half or more is water
  * @throws StillroomError OUT_OF_RANGE at 1 and above, for pure water has no dry solids
  *
@@ -56,7 +55,6 @@ export type WetBasisInput = z.input<typeof wetBasisSchema>;
  *
  * Formula: wet = dry / (1 + dry). Source: Singh and Heldman, Introduction to Food Engineering.
  *
- * @param input.moisture - water for each part of dry solids: a number from 0, often above 1, or percent (`"400 %"`)
  * @returns `moisture`: water as a share of the whole mass, 0 to below 1
  * @throws StillroomError OUT_OF_RANGE, WRONG_TYPE, NOT_A_QUANTITY
  *

@@ -42,10 +42,6 @@ export interface MoistureByWeighing {
  *
  * The solids stay: fresh (1 - moisture) = dried (1 - dried moisture), both on wet basis.
  *
- * @param input.fresh - ready food as it went in, without the tray
- * @param input.dried - the same food now, without the tray; at most `fresh`
- * @param input.moisture - its moisture as it went in, 0 to below 1 or percent, or
- * @param input.driedMoisture - its moisture now; give one of the two
  * @returns both moistures on wet basis, and `waterRemoved` in the unit of `fresh`
  * @throws StillroomError CONTRADICTION for both or neither of the moistures, for a mass above the fresh, or below the
  *   dry solids

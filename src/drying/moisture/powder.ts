@@ -47,11 +47,6 @@ export interface Powder {
  * properly dried food holds: anything moister gums up the mill and cakes. Never use pits, kernels, green potato peel or
  * rhubarb leaves.
  *
- * @param input.trimmings - sound, washed trimmings, a mass above zero
- * @param input.moisture - their moisture: one share or `{ low, likely, high }`, wet basis
- * @param input.targetMoisture - when brittle; 5 % if not given
- * @param input.loss - share lost in grinding and sifting, 0 to below 1; none if not given
- * @param input.food - what they are of, for its fat; with `form` or `fat` as in `driedMass`
  * @returns masses in the unit of `trimmings`
  * @throws StillroomError CONTRADICTION when the target is wetter than the start
  *

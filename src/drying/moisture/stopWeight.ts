@@ -50,14 +50,6 @@ export interface StopWeight {
  * less of it is solids and the less the dry tray weighs: the low end holds for the moistest start, so a tray dried to
  * the low end is dry enough in every case. A tray taken off at the likely weight still needs its dryness test.
  *
- * @param input.fresh - the ready food on the tray as it goes in, without the tray
- * @param input.moisture - its moisture: one share, or `{ low, likely, high }`
- * @param input.targetMoisture - the moisture to reach: a number from 0 to below 1 or percent
- * @param input.food - what is dried: fat does not dry, and a fatty food gets a caution
- * @param input.form - its form, where the fat depends on it: `ground` beef
- * @param input.fat - its share of fat, 0 to below 1 or percent; by `food` if not given
- * @param input.tare - mass of the empty tray, where you weigh the tray with the food on it
- * @param input.temperature - of the dryer, 20 to 100 degC, for the energy; 140 degF if not given
  * @returns `stopWeight` and `waterRemoved` in the unit of `fresh`, `energy` in kWh
  * @throws StillroomError CONTRADICTION when the target is wetter than the low end of the start
  *

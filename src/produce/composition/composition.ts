@@ -140,8 +140,6 @@ function isRaw(form: string): boolean {
  * all of it: a refractometer and a scale beat any table. Food as it is kept (dried, canned, frozen, jam, sugar) has
  * the figures of its row.
  *
- * @param input.food - a food by any of its names: `peach`, `dried apples`, `raisins`, `honey`
- * @param input.form - how it is kept: `dried`, `canned in heavy syrup`, `frozen, sweetened` ...; raw where left out
  * @returns ranges from 0 to 1, and `per100g` as published; a part that no table has is left out; `known: false` where
  *   the food tables have no row
  * @throws StillroomError UNKNOWN_NAME for a food or form that is not in the pantry

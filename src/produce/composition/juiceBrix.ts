@@ -37,7 +37,6 @@ export interface JuiceBrix {
 /**
  * The degrees Brix that law and customs print for the juice of a fruit.
  *
- * @param input.food - the fruit: `apple`, `sour cherry`, `prune`
  * @returns the figures that exist; `known: false` for a juice in none of the three tables
  * @throws StillroomError UNKNOWN_NAME for a food that is not in the pantry
  *

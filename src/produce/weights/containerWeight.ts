@@ -125,9 +125,6 @@ function legalBushel(food: string, state: string): ContainerWeight | NotKnown {
  * A bushel is a volume, but trade and law give it a weight for each food. The likely weight is the canning guide's
  * where it prints one, else the middle of what extension tables print; the range is all of them.
  *
- * @param input.food - a fruit or vegetable by any of its names
- * @param input.container - `bushel`, `half-bushel bag`, `peck`, `lug`, `box`, `crate`, `24-quart crate`, `flat`, `quart` ...
- * @param input.state - for a bushel, the State whose law sets its weight, in place of the tables
  * @returns `raw` in lb; `known: false` where no table weighs this container of the food, with those that one does
  * @throws StillroomError UNKNOWN_NAME for a food that is not in the pantry, or a State without a law
  *

@@ -97,10 +97,6 @@ function weighed(asked: Asked): (Weighed & { readonly bulk: BulkDensity }) | Not
  *
  * mass = volume x (grams of the printed measure / its volume), with US measures.
  *
- * @param input.food - raw food (`peach`) or a kept one (`applesauce`, `dried apples`, `honey`, `raisins`, `sugar`)
- * @param input.form - how it fills the measure: `slices`, `chopped`, `whole`, `puree`, `juice`, `packed`, `sifted` ...;
- *   a cut that is not printed takes the figure of one that fills alike
- * @param input.volume - above zero
  * @returns `mass` in g, with its `range` over the printed measures and the `density` in g/mL; `known: false` where no
  *   table weighs the food, or this form of it
  * @throws StillroomError UNKNOWN_NAME for a food or form that is not in the pantry
@@ -133,9 +129,6 @@ export function massFromVolume(input: MassFromVolumeInput): MassOfVolume | NotKn
 /**
  * The volume that a mass of a food fills: `massFromVolume` turned round.
  *
- * @param input.food - raw food or a kept one
- * @param input.form - how it fills the measure; see `massFromVolume`
- * @param input.mass - above zero
  * @returns `volume` in US cups, with its `range` and the `density` in g/mL; `known: false` as `massFromVolume`
  * @throws StillroomError UNKNOWN_NAME for a food or form that is not in the pantry
  *

@@ -51,8 +51,6 @@ function poundsPerPint({ lb, pt_frozen, perPintFrozen, perPintUnit }: FrozenRow)
  *
  * pints = raw / printed pounds a pint, over every row for the food; rows that were read go before recalled ones.
  *
- * @param input.food - a fruit or vegetable by any of its names
- * @param input.raw - as bought or picked: a mass, a volume, or pieces or containers
  * @returns `pints` whole, rounded down at each end; `rawPerPint` in the unit of `raw`; `known: false` where no table
  *   prints frozen pints of the food, or weighs the amount
  * @throws StillroomError UNKNOWN_NAME for a food that is not in the pantry

@@ -65,8 +65,6 @@ const amountsOf = (column: PieFillingRow['oneQuart'], times: number): Part[] =>
  * loads of seven quarts take the second, the quarts left over the first. Where the second prints less lemon juice a
  * quart than the first because the page contradicts itself (blueberry), every quart takes that of the first.
  *
- * @param input.food - `apple`, `blueberry`, `sour cherry` or `peach`
- * @param input.quarts - 1 to 10,000
  * @returns `ingredients` with amounts, each in the unit of the column that gives most of it; `known: false` for another
  *   fruit: these tables hold no formula of it
  * @throws StillroomError UNKNOWN_NAME for a food that is not in the pantry

@@ -20,6 +20,7 @@ import { factorRows, refuseRows } from './tables';
 
 export const factRow = () =>
   z.strictObject({
+    /** A fruit or vegetable by any of its names. */
     food: id(),
     printed: text(),
     lb: pair(),
@@ -123,7 +124,6 @@ function amountOf(row: FactRow): PrintedAmount {
  * cooking or drying leaves, and the customary amounts of extension sheets. No other function gives rows as published;
  * for a plan, ask `readyFromRaw`, `rawForJars` or `massFromVolume`, which weigh them against each other.
  *
- * @param input.food - a fruit or vegetable by any of its names
  * @returns plain rows as published; `known: false` where no table prints any
  * @throws StillroomError UNKNOWN_NAME for a food that is not in the pantry
  *

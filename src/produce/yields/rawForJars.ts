@@ -225,10 +225,6 @@ function jarsFilled({ perJar, load }: JarNeed, pounds: number): number {
  * loads; low and high are the least and most pounds a jar that the tables give. Where nothing is printed: jar volume
  * x weight of a loose measure x packing / share left, with a wider range.
  *
- * @param input.food - a fruit or vegetable by any of its names
- * @param input.form - `halves`, `slices`, `whole`, `crushed`, `sauce`, `juice` ...
- * @param input.jar - a size by name (`half-pint`, `pint`, `12 oz` ...), a volume or a measured jar
- * @param input.jars - 1 to 1,000,000
  * @returns `raw` in lb, as the tables print it; `road` says which way it came; `known: false` where a figure is
  *   missing, and which
  * @throws StillroomError UNKNOWN_NAME for a food, form or jar that is in no table
@@ -258,10 +254,6 @@ export function rawForJars(input: RawForJarsInput): RawForJars | NotKnown {
 /**
  * How many full jars a raw amount fills: `rawForJars` turned round. Ready the high end, plan on the low one.
  *
- * @param input.food - a fruit or vegetable by any of its names
- * @param input.form - see `rawForJars`
- * @param input.jar - a size by name, a volume or a measured jar
- * @param input.raw - as bought or picked: a mass, a volume, or pieces or containers
  * @returns `jars` whole, rounded down at each end; `rawPerJar` in the unit of `raw`; `known: false` as `rawForJars`,
  *   or where no table weighs the amount
  * @throws StillroomError UNKNOWN_NAME for a food, form or jar that is in no table

@@ -185,11 +185,6 @@ const less = (one: Mass, other: Mass): Mass => ({
  * An amount that is no mass is weighed by the printed weight of the container, of a bushel, of a measure of the whole
  * food, or of a piece with its refuse; its range goes into the ends of the answer.
  *
- * @param input.food - a fruit or vegetable by any of its names
- * @param input.form - `whole`, `halves`, `slices`, `diced`, `pitted`, `cored`, `peeled`, `puree`, `sauce`, `juice` ...
- * @param input.raw - as bought or picked: a mass, a volume, or pieces or containers (`"16 quarts"`, `"2 flats"`, `"40 apples"`)
- * @param input.measured - your own figure instead: `{ ready }` from this raw mass, `{ ready, raw }` or `{ yield }`
- *   from an earlier lot
  * @returns `ready` and `trimmings` in the unit of `raw` (lb where that is no mass), adding up to it at each end of a
  *   mass; `parts` of the likely trimmings; `known: false` where no table prints the yield, or weighs the amount
  * @throws StillroomError UNKNOWN_NAME for a food or form that is not in the pantry; CONTRADICTION for a ready mass
@@ -245,10 +240,6 @@ export function readyFromRaw(input: ReadyFromRawInput): ReadyFromRaw | NotKnown 
  *
  * raw = ready / share left; buy the high end to be sure of enough.
  *
- * @param input.food - a fruit or vegetable by any of its names
- * @param input.form - see `readyFromRaw`
- * @param input.ready - what you need prepared
- * @param input.measured - your own figure instead: `{ yield }`, or `{ ready, raw }` of an earlier lot
  * @returns `raw` and `trimmings` in the unit of `ready`; `known: false` where no table prints the yield
  * @throws StillroomError as `readyFromRaw`
  *

@@ -70,8 +70,6 @@ const quantity = (value: number, unit: string): AnyUnit => ({ value, unit }) as 
  * Make such formulas as printed; they are not scaled by the jar. The batch names the main ingredients only: it is for
  * readying jars and food, not a recipe.
  *
- * @param input.food - what is made: `apple butter`, `mango chutney`, `ketchup` ...
- * @param input.form - its form or kind, where the name does not say it
  * @returns `batch`, `jars` (low and high as printed) and `jar`; `known: false` where no table prints such a batch, or
  *   where several fit, with those there are
  * @throws StillroomError UNKNOWN_NAME for a food that is not in the pantry

@@ -6,13 +6,18 @@ import { foodsOf } from '../../src/process/scope';
 import { rowsOf } from '../../src/process/tables';
 import { parseQuantity } from '../../src/quantity/parseQuantity';
 import { operationRow, type RecipeRow, recipeRow } from '../../src/recipes/rows/tables';
+import { orderRow } from '../../src/recipes/ways/order';
 import { checkTables, dataFolder, knownSources, readTable } from '../helpers/tables';
 
 const FILES = readdirSync(dataFolder('recipes'))
-  .filter((file) => file.endsWith('.json') && !['operations.json', 'cautions.json'].includes(file))
+  .filter((file) => file.endsWith('.json') && !['operations.json', 'cautions.json', 'usual-order.json'].includes(file))
   .map((file) => file.replace(/\.json$/, ''));
 
-checkTables('recipes', { operations: operationRow(), ...Object.fromEntries(FILES.map((file) => [file, recipeRow()])) });
+checkTables('recipes', {
+  operations: operationRow(),
+  'usual-order': orderRow(),
+  ...Object.fromEntries(FILES.map((file) => [file, recipeRow()])),
+});
 
 const all: RecipeRow[] = FILES.flatMap((file) => readTable('recipes', file).rows);
 const operations = new Set<string>(readTable('recipes', 'operations').rows.map(({ id }: { id: string }) => id));

@@ -5,11 +5,11 @@ import { volumeFromMass } from '../produce/weights/massFromVolume';
 import { rawForReady, readyFromRaw } from '../produce/yields/readyFromRaw';
 import { isMass } from '../quantity/fields';
 import { parseQuantity } from '../quantity/parseQuantity';
-import { valueIn } from '../quantity/scale';
+import { toDecimalIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
 import { type NotKnown, notKnown } from '../sources/no';
-import { basisOf } from '../sources/table';
+import { pageOf } from './rows/rows';
 import type { IngredientRow, RecipeRow } from './rows/tables';
 
 type Amount = Quantity<'mass'> | Quantity<'volume'>;
@@ -32,10 +32,11 @@ export const mainLine = ({ ingredients }: RecipeRow, food: string): IngredientRo
   return lines.find((line) => line.food === food) ?? lines.find((line) => line.food === '@scope');
 };
 
-const ratio = (one: Amount, other: Amount): number =>
-  isMass(one) && isMass(other)
-    ? valueIn(one, 'kg') / valueIn(other, 'kg')
-    : valueIn(one as Quantity<'volume'>, 'L') / valueIn(other as Quantity<'volume'>, 'L');
+/** How many times the one is the other; by decimals, so that 40 lb are five times 8 lb. */
+const ratio = (one: Amount, other: Amount): number => {
+  const unit = isMass(one) ? 'kg' : 'L';
+  return toDecimalIn(one, unit).div(toDecimalIn(other, unit)).toSignificantDigits(12).toNumber();
+};
 
 const noAmount = ({ name }: RecipeRow, what: string): NotKnown =>
   notKnown({
@@ -111,17 +112,17 @@ export function batchesOf(
 ): Batches | NotKnown {
   const line = mainLine(row, food.id);
   const [need] = row.rawNeed ?? [];
-  const pageOf = basisOf(row, 'batches', 'printed amount of the food');
+  const page = pageOf(row, 'batches', 'printed amount of the food');
   if (line === undefined) {
     if (need === undefined) return noAmount(row, 'how much of the food one batch takes');
     if (!('raw' in amount)) return noAmount(row, 'a prepared amount');
     const raw = rawMass(food.id, amount.raw);
     if (!raw.known) return raw;
     const batches = ratio(raw.amount, parseQuantity(need.raw, 'mass'));
-    return { known: true, batches, basis: [pageOf, ...raw.basis], cautions: raw.cautions };
+    return { known: true, batches, basis: [page, ...raw.basis], cautions: raw.cautions };
   }
   const found = asPrinted(row, food, line, amount);
   if (!found.known) return found;
   const batches = ratio(found.amount, parseQuantity(line.amount) as Amount);
-  return { known: true, batches, basis: [pageOf, ...found.basis], cautions: found.cautions };
+  return { known: true, batches, basis: [page, ...found.basis], cautions: found.cautions };
 }

@@ -12,11 +12,10 @@ import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, derived } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import type { NotKnown } from '../sources/no';
-import { basisOf } from '../sources/table';
 import { batchesOf } from './batchesOf';
 import { recipeCaution } from './cautions';
 import { isVolume, measured, type Side } from './measure';
-import { readRecipe } from './rows/rows';
+import { isFor, pageOf, readRecipe } from './rows/rows';
 import type { IngredientRow, KeepingRow, Makes, RecipeRow, Role, StepRow } from './rows/tables';
 import { sizeOf, wholeOnly } from './scale';
 import { ends, operationOf, stepText } from './stepText';
@@ -269,7 +268,7 @@ export function keepingOf(keep: KeepingRow): RecipeKeeping {
 function foodAsked(row: RecipeRow, asked: FoundFood | undefined): { readonly id: string; readonly name: string } {
   const options = row.foods.map(nameOf);
   if (asked !== undefined) {
-    if (!row.foods.includes(asked.id))
+    if (!isFor(row, asked.id))
       fail('CONTRADICTION', 'food', asked.name, `a food that the page of ${row.name} names`, { options });
     return asked;
   }
@@ -357,9 +356,9 @@ export function recipe(input: RecipeInput): Recipe | NotKnown {
     ...(found.leftOver === undefined || found.leftOver === 0 ? {} : { leftOver: found.leftOver }),
     readings: row.readings ?? [],
     basis: [
-      basisOf(row, 'ingredients'),
-      basisOf(row, 'steps'),
-      ...(row.yields === undefined ? [] : [basisOf(row, 'yields')]),
+      pageOf(row, 'ingredients'),
+      pageOf(row, 'steps'),
+      ...(row.yields === undefined ? [] : [pageOf(row, 'yields')]),
       ...(batches === 1 ? [] : [derived('ingredients[].amount', 'the printed amount times the batches')]),
       ...found.basis,
     ],

@@ -14,11 +14,11 @@ import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, derived } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { type NotKnown, notKnown, type Reason } from '../sources/no';
-import { basisOf, practiceBasis } from '../sources/table';
+import { practiceBasis } from '../sources/table';
 import { batchesOf, mainLine } from './batchesOf';
 import { recipeCaution } from './cautions';
 import { keepingOf, type RecipeKeeping } from './recipe';
-import { RECIPES } from './rows/rows';
+import { isFor, pageOf, RECIPES } from './rows/rows';
 import type { Makes, RecipeRow } from './rows/tables';
 import { wholeOnly } from './scale';
 import { type Canned, cannedIn, packsFor, type WayProcess } from './ways/canned';
@@ -131,8 +131,8 @@ export interface WaysToKeep {
 }
 
 /** The lots whose foods go into a recipe. */
-const lotsOf = ({ foods }: RecipeRow, lots: readonly Lot[]): readonly Lot[] =>
-  lots.filter(({ food: { id } }) => foods.includes(id));
+const lotsOf = (row: RecipeRow, lots: readonly Lot[]): readonly Lot[] =>
+  lots.filter(({ food: { id } }) => isFor(row, id));
 
 const minutes = ({ low, high }: { readonly low: number; readonly high: number }): TimeSpan => ({
   low: { value: Math.round(low), unit: 'min' },
@@ -224,7 +224,7 @@ function wayOf(row: RecipeRow, lots: readonly Lot[], kitchen: WaysKitchen | unde
   return {
     row,
     basis: [
-      basisOf(row, 'ways[].needs', row.name),
+      pageOf(row, 'ways[].needs', row.name),
       ...(canned?.served ?? []).flatMap((each) =>
         each.basis.map((line) => ({ ...line, of: `ways[].processes[].${line.of}` })),
       ),

@@ -113,21 +113,25 @@ describe('every recipe', () => {
   test('names cautions and documents that are there', () => {
     expect(wrong(({ cautions: named = [] }) => named.filter((id) => !cautions.has(id)))).toEqual([]);
     expect(
-      wrong(({ seenIn, readings = [] }) =>
-        [...seenIn, ...readings].map(({ document }) => document).filter((id) => !knownSources.has(id)),
+      wrong(({ readings = [], ...row }) =>
+        [...('seenIn' in row ? row.seenIn : []), ...readings]
+          .map(({ document }) => document)
+          .filter((id) => !knownSources.has(id)),
       ),
     ).toEqual([]);
   });
 
   test('ends in a process that names its foods, and is processed where it has one', () => {
     expect(
-      wrong(({ keeps, foods, steps }) => {
+      wrong(({ keeps, foods, steps, mix }) => {
         const processes = keeps.flatMap((keep) => ('process' in keep ? [keep.process] : []));
         const named = (process: string) => new Set(rowsOf(process).flatMap((row) => [row.food, ...foodsOf(row)]));
         return [
           ...processes.filter((process) => rowsOf(process).length === 0).map((process) => `no process ${process}`),
           ...processes.flatMap((process) =>
-            foods.filter((food) => !named(process).has(food)).map((food) => `${process} does not name ${food}`),
+            (mix === 'as printed' ? [] : foods)
+              .filter((food) => !named(process).has(food))
+              .map((food) => `${process} does not name ${food}`),
           ),
           ...(processes.length > 0 && !steps.some((step) => step.do === 'process') ? ['no step of processing'] : []),
         ];

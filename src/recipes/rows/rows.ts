@@ -12,7 +12,9 @@ import trimmingsTable from '../../../data/recipes/trimmings.json';
 import vegetableTable from '../../../data/recipes/vegetable.json';
 import { nameKey, nearestNames } from '../../common/names';
 import { fail } from '../../errors/StillroomError';
-import { asTable } from '../../sources/table';
+import { foodOf } from '../../foods/tables';
+import type { Basis } from '../../sources/basis';
+import { asTable, basisOf, practiceBasis } from '../../sources/table';
 import type { OperationRow, RecipeRow } from './tables';
 
 /** Every recipe, in the order of the files. */
@@ -41,8 +43,19 @@ export const recipeOfId = (id: string): RecipeRow | undefined => byId.get(id);
 export const recipesOfProcess = (process: string): readonly RecipeRow[] =>
   RECIPES.filter(({ keeps }) => keeps.some((keep) => 'process' in keep && keep.process === process));
 
-/** The recipes whose page names the food of this id. */
-export const recipesFor = (food: string): readonly RecipeRow[] => RECIPES.filter(({ foods }) => foods.includes(food));
+/**
+ * Whether a recipe is for the food of this id: its page names it; or it names every food of the kind, and the recipe
+ * does not end in a heat process, which holds only for foods that are named.
+ */
+export function isFor({ foods, excludes, keeps }: RecipeRow, food: string): boolean {
+  if (foods.includes(food)) return true;
+  const everyOfKind = foods.includes(foodOf(food).kind) && !keeps.some((keep) => 'process' in keep);
+  return everyOfKind && excludes?.includes(food) !== true;
+}
+
+/** Where a recipe stands printed, as a line of an answer's basis. */
+export const pageOf = (row: RecipeRow, of: string, note?: string): Basis =>
+  'source' in row ? basisOf(row, of, note) : practiceBasis(of, note);
 
 let names: ReadonlyMap<string, readonly RecipeRow[]> | undefined;
 function index(): ReadonlyMap<string, readonly RecipeRow[]> {

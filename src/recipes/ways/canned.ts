@@ -2,7 +2,7 @@
 import { decide, packOf, packsOf, printedMethod, type Served } from '../../process/decide';
 import { type FormChoice, type KnownFood, knowledgeOf, rowsOfChoice } from '../../process/food';
 import { servedAnswer, type TestedProcess } from '../../process/servedAnswer';
-import { LISTED_JARS } from '../../process/tables';
+import { LISTED_JARS, rowsOf } from '../../process/tables';
 import type { Quantity } from '../../quantity/types';
 import type { Reason } from '../../sources/no';
 import { type ReadJar, readJar } from '../../words/jar';
@@ -83,7 +83,9 @@ function withMethod({ food, choice, kitchen }: Question, method: CanningMethod):
 
 /** The processes of a recipe's page for a food, with what the kitchen has. */
 export function cannedIn(foodId: string, process: string, packs: readonly AnyPack[], kitchen: CanningKitchen): Canned {
-  const food = knowledgeOf(foodId);
+  // a recipe of many foods is asked for by what it makes: none of them alone makes spaghetti sauce
+  const known = [foodId, ...rowsOf(process).map((row) => row.food)].map(knowledgeOf);
+  const food = known.find((each) => choiceOf(each, process) !== undefined) ?? knowledgeOf(foodId);
   const choice = choiceOf(food, process);
   if (choice === undefined) {
     const text = `the process tables hold no process of this page for ${food.name}`;

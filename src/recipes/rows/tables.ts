@@ -96,7 +96,7 @@ export const ingredient = () =>
     countMost: z.exactOptional(positive()),
     counted: z.exactOptional(text()),
     /** What goes into each jar, by its size. */
-    perJar: z.exactOptional(z.record(z.enum(['half-pint', 'pint', 'quart', 'half-gallon']), quantity())),
+    perJar: z.exactOptional(z.partialRecord(z.enum(['half-pint', 'pint', 'quart', 'half-gallon']), quantity())),
     /** What the amount is for, where it is not the batch: 1 quart of juice, 1 lb raw. */
     per: z.exactOptional(
       z.strictObject({ amount: quantity(), of: z.enum(['raw', 'ready', 'juice', 'liquid', 'water']) }),

@@ -6,13 +6,18 @@ import { foodsOf } from '../../src/process/scope';
 import { rowsOf } from '../../src/process/tables';
 import { parseQuantity } from '../../src/quantity/parseQuantity';
 import { operationRow, type RecipeRow, recipeRow } from '../../src/recipes/rows/tables';
+import { orderRow } from '../../src/recipes/ways/order';
 import { checkTables, dataFolder, knownSources, readTable } from '../helpers/tables';
 
 const FILES = readdirSync(dataFolder('recipes'))
-  .filter((file) => file.endsWith('.json') && !['operations.json', 'cautions.json'].includes(file))
+  .filter((file) => file.endsWith('.json') && !['operations.json', 'cautions.json', 'usual-order.json'].includes(file))
   .map((file) => file.replace(/\.json$/, ''));
 
-checkTables('recipes', { operations: operationRow(), ...Object.fromEntries(FILES.map((file) => [file, recipeRow()])) });
+checkTables('recipes', {
+  operations: operationRow(),
+  'usual-order': orderRow(),
+  ...Object.fromEntries(FILES.map((file) => [file, recipeRow()])),
+});
 
 const all: RecipeRow[] = FILES.flatMap((file) => readTable('recipes', file).rows);
 const operations = new Set<string>(readTable('recipes', 'operations').rows.map(({ id }: { id: string }) => id));
@@ -108,21 +113,25 @@ describe('every recipe', () => {
   test('names cautions and documents that are there', () => {
     expect(wrong(({ cautions: named = [] }) => named.filter((id) => !cautions.has(id)))).toEqual([]);
     expect(
-      wrong(({ seenIn, readings = [] }) =>
-        [...seenIn, ...readings].map(({ document }) => document).filter((id) => !knownSources.has(id)),
+      wrong(({ readings = [], ...row }) =>
+        [...('seenIn' in row ? row.seenIn : []), ...readings]
+          .map(({ document }) => document)
+          .filter((id) => !knownSources.has(id)),
       ),
     ).toEqual([]);
   });
 
   test('ends in a process that names its foods, and is processed where it has one', () => {
     expect(
-      wrong(({ keeps, foods, steps }) => {
+      wrong(({ keeps, foods, steps, mix }) => {
         const processes = keeps.flatMap((keep) => ('process' in keep ? [keep.process] : []));
         const named = (process: string) => new Set(rowsOf(process).flatMap((row) => [row.food, ...foodsOf(row)]));
         return [
           ...processes.filter((process) => rowsOf(process).length === 0).map((process) => `no process ${process}`),
           ...processes.flatMap((process) =>
-            foods.filter((food) => !named(process).has(food)).map((food) => `${process} does not name ${food}`),
+            (mix === 'as printed' ? [] : foods)
+              .filter((food) => !named(process).has(food))
+              .map((food) => `${process} does not name ${food}`),
           ),
           ...(processes.length > 0 && !steps.some((step) => step.do === 'process') ? ['no step of processing'] : []),
         ];

@@ -157,49 +157,53 @@ const sighting = () =>
     seen: z.enum(['original', 'reproduction', 'citation']),
   });
 
-/** One printed recipe. */
+/** What a recipe is, wherever it comes from. */
+const recipeShape = () => ({
+  id: id(),
+  name: text(),
+  /** Other names that cooks and older pages use. */
+  names: z.exactOptional(z.array(text()).check(z.minLength(1))),
+  makes: z.enum(MAKES),
+  /** Id of the form that the ready food is asked for by. */
+  form: z.exactOptional(id()),
+  /** The foods that the page names, and no others. */
+  foods: ids(),
+  /** The foods that a pack is for, where the page names others for the other pack. */
+  packFoods: z.exactOptional(z.strictObject({ hot: z.exactOptional(ids()), raw: z.exactOptional(ids()) })),
+  /** Foods that the page, or later guidance, leaves out. */
+  excludes: z.exactOptional(ids()),
+  mix: z.enum(MIXES),
+  ingredients: z.array(ingredient()),
+  steps: z.array(step()),
+  batch: z.strictObject({
+    /** What one batch gives or fills, in the words of the page. */
+    printedFor: z.exactOptional(text()),
+    scale: z.enum(SCALES),
+  }),
+  yields: z.exactOptional(
+    z.array(z.strictObject({ jar: text(), low: positive(), high: positive() })).check(z.minLength(1)),
+  ),
+  /** Printed raw weight for jars. */
+  rawNeed: z.exactOptional(
+    z.array(z.strictObject({ raw: quantity(), jars: positive(), jar: text() })).check(z.minLength(1)),
+  ),
+  /** What must not be changed, for people. */
+  mustKeep: z.exactOptional(z.array(text()).check(z.minLength(1))),
+  keeps: z.array(keeping()).check(z.minLength(1)),
+  /** Ids of cautions. */
+  cautions: z.exactOptional(ids()),
+  /** Where the two readings differ: the field, what each has, and which is served. */
+  readings: z.exactOptional(
+    z.array(z.strictObject({ of: text(), served: text(), other: text(), document: id(), why: text() })),
+  ),
+});
+
+/** One printed recipe; or one that is only common practice, which never ends in a heat process. */
 export const recipeRow = () =>
-  z.strictObject({
-    id: id(),
-    name: text(),
-    /** Other names that cooks and older pages use. */
-    names: z.exactOptional(z.array(text()).check(z.minLength(1))),
-    makes: z.enum(MAKES),
-    /** Id of the form that the ready food is asked for by. */
-    form: z.exactOptional(id()),
-    /** The foods that the page names, and no others. */
-    foods: ids(),
-    /** The foods that a pack is for, where the page names others for the other pack. */
-    packFoods: z.exactOptional(z.strictObject({ hot: z.exactOptional(ids()), raw: z.exactOptional(ids()) })),
-    /** Foods that the page, or later guidance, leaves out. */
-    excludes: z.exactOptional(ids()),
-    mix: z.enum(MIXES),
-    ingredients: z.array(ingredient()),
-    steps: z.array(step()),
-    batch: z.strictObject({
-      /** What one batch gives or fills, in the words of the page. */
-      printedFor: z.exactOptional(text()),
-      scale: z.enum(SCALES),
-    }),
-    yields: z.exactOptional(
-      z.array(z.strictObject({ jar: text(), low: positive(), high: positive() })).check(z.minLength(1)),
-    ),
-    /** Printed raw weight for jars. */
-    rawNeed: z.exactOptional(
-      z.array(z.strictObject({ raw: quantity(), jars: positive(), jar: text() })).check(z.minLength(1)),
-    ),
-    /** What must not be changed, for people. */
-    mustKeep: z.exactOptional(z.array(text()).check(z.minLength(1))),
-    keeps: z.array(keeping()).check(z.minLength(1)),
-    /** Ids of cautions. */
-    cautions: z.exactOptional(ids()),
-    /** Where the two readings differ: the field, what each has, and which is served. */
-    readings: z.exactOptional(
-      z.array(z.strictObject({ of: text(), served: text(), other: text(), document: id(), why: text() })),
-    ),
-    ...sourcedColumns(),
-    seenIn: z.array(sighting()).check(z.minLength(1)),
-  });
+  z.union([
+    z.strictObject({ ...recipeShape(), ...sourcedColumns(), seenIn: z.array(sighting()).check(z.minLength(1)) }),
+    z.strictObject({ ...recipeShape(), ...practiceColumns() }),
+  ]);
 export type RecipeRow = RowOf<typeof recipeRow>;
 export type IngredientRow = RecipeRow['ingredients'][number];
 export type StepRow = RecipeRow['steps'][number];

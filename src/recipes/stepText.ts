@@ -1,0 +1,36 @@
+/** A step of a recipe in words for people. */
+import { formatQuantity } from '../quantity/formatQuantity';
+import { OPERATIONS } from './rows/rows';
+import type { OperationRow, StepRow } from './rows/tables';
+
+type Span = NonNullable<StepRow['time']>;
+export const ends = (span: Span): readonly [string, string] =>
+  typeof span === 'string' ? [span, span] : [span.low, span.high];
+
+const say = (span: Span): string => {
+  const [low, high] = ends(span);
+  return low === high ? formatQuantity(low) : `${formatQuantity(low)} to ${formatQuantity(high)}`;
+};
+
+/** The operation of a step; the tests prove that each is in the table. */
+export const operationOf = ({ do: id }: StepRow): OperationRow => OPERATIONS.get(id) as OperationRow;
+
+const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+const percent = (value: number): string => `${Number((value * 100).toFixed(1))} %`;
+
+/** The step as a sheet says it: `Simmer the fruit for 5 to 10 minutes, until soft.` */
+export function stepText(step: StepRow): string {
+  const { of, time, temperature, size, moisture, to, times, optional } = step;
+  const dry = moisture === undefined ? undefined : typeof moisture === 'number' ? moisture : moisture.high;
+  const words = [
+    operationOf(step).name,
+    ...(of === undefined ? [] : [of]),
+    ...(size === undefined ? [] : [`(${say(size)})`]),
+    ...(temperature === undefined ? [] : [`at ${say(temperature)}`]),
+    ...(time === undefined ? [] : [`for ${say(time)}`]),
+    ...(times === undefined ? [] : [`, ${times} times`]),
+  ];
+  const end = [...(to === undefined ? [] : [to]), ...(dry === undefined ? [] : [`${percent(dry)} moisture`])];
+  const text = `${words.join(' ')}${end.length === 0 ? '' : `, until ${end.join(', ')}`}`.replace(/ ,/g, ',');
+  return `${optional === true ? `If you like: ${text}` : capital(text)}.`;
+}

@@ -1,6 +1,7 @@
 import type * as z from 'zod/mini';
 import { phOf } from '../acid/phOf';
 import { answer } from '../common/answer';
+import { Decimal } from '../common/decimal';
 import type { Given } from '../common/given';
 import { type FoundFood, food, form } from '../foods/fields';
 import { foodOf, formName } from '../foods/tables';
@@ -199,7 +200,10 @@ export function mixture(input: MixtureInput): Mixture | NotKnown {
   return answer({
     known: true,
     mass: quantityIn(total, 'kg', unit),
-    parts: reads.map(({ part, kg }) => ({ food: part.food.name, share: kg / total })),
+    parts: reads.map(({ part, kg }) => ({
+      food: part.food.name,
+      share: new Decimal(kg).div(total).toSignificantDigits(12).toNumber(),
+    })),
     acidity: found.acidity,
     decidedBy: found.decidedBy,
     water,

@@ -3,22 +3,21 @@ import { answer } from '../common/answer';
 import type { Given } from '../common/given';
 import { fail } from '../errors/StillroomError';
 import { type FoundFood, food } from '../foods/fields';
-import { formName, nameOf } from '../foods/tables';
+import { nameOf } from '../foods/tables';
 import { bought } from '../produce/weights/asBought';
-import { massFromVolume } from '../produce/weights/massFromVolume';
 import { fields, massOrVolume, number, optional, readInput, reading } from '../quantity/fields';
-import { parseQuantity } from '../quantity/parseQuantity';
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, derived } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import type { NotKnown } from '../sources/no';
 import { batchesOf } from './batchesOf';
 import { recipeCaution } from './cautions';
-import { isVolume, measured, type Side } from './measure';
+import { ingredientOf, type RecipeIngredient } from './ingredient';
+import { keepingOf, type RecipeKeeping } from './keeping';
 import { isFor, pageOf, readRecipe } from './rows/rows';
-import type { IngredientRow, KeepingRow, Makes, RecipeRow, Role, StepRow } from './rows/tables';
+import type { Makes, RecipeRow } from './rows/tables';
 import { sizeOf, wholeOnly } from './scale';
-import { ends, operationOf, stepText } from './stepText';
+import { type RecipeStep, stepOf } from './step';
 
 const MOST_BATCHES = 1000;
 
@@ -39,91 +38,6 @@ const schema = /* @__PURE__ */ fields({
 });
 export type RecipeInput = Given<z.input<typeof schema>>;
 type Asked = z.output<typeof schema>;
-
-/** One line of the list of ingredients, for one pot. */
-export interface RecipeIngredient {
-  /** What it is. */
-  readonly what: string;
-  /** Trade name of the food, where the pantry of names has it. */
-  readonly food?: string;
-  /** Its form. */
-  readonly form?: string;
-  /** What it is for: `fruit`, `acid`, `sugar` ... */
-  readonly role: Role;
-  /** How much goes into one pot. */
-  readonly amount?: Quantity<'mass'> | Quantity<'volume'>;
-  /** The same by weight, where these tables weigh a measure of it. */
-  readonly or?: Quantity<'mass'>;
-  /** The most of it, where the page prints a range. */
-  readonly most?: Quantity<'mass'> | Quantity<'volume'>;
-  /** How many pieces go into one pot, at least. */
-  readonly count?: number;
-  /** How many pieces, at most. */
-  readonly countMost?: number;
-  /** What is counted: `cloves`. */
-  readonly counted?: string;
-  /** What goes into each jar, by its size. */
-  readonly perJar?: Readonly<Record<string, Quantity<'volume'>>>;
-  /** What the amount is for, where it is not the batch. */
-  readonly per?: {
-    /** So much. */
-    readonly amount: Quantity<'mass'> | Quantity<'volume'>;
-    /** Of this. */
-    readonly of: string;
-  };
-  /** Least share of acetic acid that a vinegar must have. */
-  readonly acetic?: number;
-  /** Never use less of it. */
-  readonly keep: boolean;
-  /** You may leave it out. */
-  readonly optional: boolean;
-  /** Lines with the same word are choices: take one of them. */
-  readonly choose?: string;
-  /** Only for this pack. */
-  readonly pack?: 'hot' | 'raw';
-}
-
-/** One step. */
-export interface RecipeStep {
-  /** Fixed name of the operation: `simmer`. */
-  readonly do: string;
-  /** The step in words. */
-  readonly text: string;
-  /** What it keeps busy: `hands`, `burner`, `canner` ... */
-  readonly takes: string;
-  /** Whether someone stays with it the whole time. */
-  readonly attended: boolean;
-  /** How long, as printed. */
-  readonly time?: {
-    /** At least. */
-    readonly low: Quantity<'time'>;
-    /** At most. */
-    readonly high: Quantity<'time'>;
-  };
-  /** How hot, as printed. */
-  readonly temperature?: {
-    /** At least. */
-    readonly low: Quantity<'temperature'>;
-    /** At most. */
-    readonly high: Quantity<'temperature'>;
-  };
-  /** Only for this pack. */
-  readonly pack?: 'hot' | 'raw';
-  /** You may leave it out. */
-  readonly optional: boolean;
-}
-
-/** What a recipe ends in. */
-export interface RecipeKeeping {
-  /** Where it keeps: `shelf`, `refrigerator`, `freezer`, `crock`; jars that were processed keep on the shelf. */
-  readonly place: string;
-  /** Name of the recipe in the process tables: ask `testedProcess` for its minutes at your elevation. */
-  readonly process?: string;
-  /** How long it keeps, at least as printed. */
-  readonly low?: Quantity<'time'>;
-  /** How long it keeps, at most as printed. */
-  readonly high?: Quantity<'time'>;
-}
 
 /** A printed recipe for an amount of food. */
 export interface Recipe {
@@ -186,82 +100,6 @@ export interface Recipe {
   readonly basis: readonly Basis[];
   /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
-}
-
-/** To which side a line is rounded: the acid never falls below the printed proportion, its water never above. */
-function sideOf({ role, keep }: IngredientRow, { ingredients }: RecipeRow): Side {
-  if (keep === true || role === 'acid') return 'up';
-  const thins = role === 'liquid' && ingredients.some((line) => line.role === 'acid' && line.keep === true);
-  return thins ? 'down' : 'nearest';
-}
-
-/** The weight of a measure, where these tables weigh it. */
-function weightOf(line: IngredientRow, amount: Quantity<'mass'> | Quantity<'volume'>): Quantity<'mass'> | undefined {
-  if (line.food === undefined || line.food === '@scope' || !isVolume(amount)) return undefined;
-  const found = massFromVolume({
-    food: nameOf(line.food),
-    ...(line.form === undefined ? {} : { form: formName(line.form) }),
-    volume: amount,
-  });
-  return found.known ? { value: Math.round(found.mass.value), unit: 'g' } : undefined;
-}
-
-function ingredientOf(row: RecipeRow, line: IngredientRow, name: string, times: number): RecipeIngredient {
-  const side = sideOf(line, row);
-  const known = line.food === undefined ? undefined : line.food === '@scope' ? name : nameOf(line.food);
-  const amount =
-    line.amount === undefined ? undefined : measured(line.amount, line.per === undefined ? times : 1, side);
-  const or = amount === undefined ? undefined : weightOf(line, amount);
-  const counted = (count: number): number => Math.ceil(count * times * 2 - 1e-9) / 2;
-  return {
-    what: [known ?? line.item, line.printed].filter((words) => words !== undefined).join(', '),
-    ...(known === undefined ? {} : { food: known }),
-    ...(line.form === undefined ? {} : { form: formName(line.form) }),
-    role: line.role,
-    ...(amount === undefined ? {} : { amount }),
-    ...(or === undefined ? {} : { or }),
-    ...(line.most === undefined ? {} : { most: measured(line.most, line.per === undefined ? times : 1, 'nearest') }),
-    ...(line.count === undefined ? {} : { count: counted(line.count), counted: line.counted as string }),
-    ...(line.countMost === undefined ? {} : { countMost: counted(line.countMost) }),
-    ...(line.perJar === undefined ? {} : { perJar: perJarOf(line.perJar) }),
-    ...(line.per === undefined
-      ? {}
-      : { per: { amount: parseQuantity(line.per.amount) as Quantity<'mass'>, of: line.per.of } }),
-    ...(line.acetic === undefined ? {} : { acetic: line.acetic }),
-    keep: line.keep === true,
-    optional: line.optional === true,
-    ...(line.choose === undefined ? {} : { choose: line.choose }),
-    ...(line.pack === undefined ? {} : { pack: line.pack }),
-  };
-}
-
-const perJarOf = (perJar: Readonly<Record<string, string>>): Record<string, Quantity<'volume'>> =>
-  Object.fromEntries(Object.entries(perJar).map(([size, amount]) => [size, parseQuantity(amount, 'volume')]));
-
-function stepOf(step: StepRow): RecipeStep {
-  const { takes, attended } = operationOf(step);
-  const span = <D extends 'time' | 'temperature'>(given: NonNullable<StepRow['time']>, dimension: D) => {
-    const [low, high] = ends(given);
-    return { low: parseQuantity(low, dimension), high: parseQuantity(high, dimension) };
-  };
-  return {
-    do: step.do,
-    text: stepText(step),
-    takes,
-    attended,
-    ...(step.time === undefined ? {} : { time: span(step.time, 'time') }),
-    ...(step.temperature === undefined ? {} : { temperature: span(step.temperature, 'temperature') }),
-    ...(step.pack === undefined ? {} : { pack: step.pack }),
-    optional: step.optional === true,
-  };
-}
-
-/** What a row says of keeping, as an answer holds it. */
-export function keepingOf(keep: KeepingRow): RecipeKeeping {
-  if ('process' in keep) return { place: 'shelf', process: keep.process };
-  if (keep.time === undefined) return { place: keep.place };
-  const [low, high] = ends(keep.time);
-  return { place: keep.place, low: parseQuantity(low, 'time'), high: parseQuantity(high, 'time') };
 }
 
 /** The food that a question is about: the one it names, or the only one of the page. */
@@ -364,7 +202,7 @@ export function recipe(input: RecipeInput): Recipe | NotKnown {
     ],
     cautions: [
       ...(row.cautions ?? []).map(recipeCaution),
-      ...(row.mustKeep === undefined ? [] : [recipeCaution('keep-the-proportions')]),
+      ...(row.mustKeep === undefined ? [] : [recipeCaution('recipe-proportions')]),
       ...found.cautions,
       caution('follow-local-guidance'),
     ],

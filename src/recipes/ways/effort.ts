@@ -2,7 +2,7 @@
 import { parseQuantity } from '../../quantity/parseQuantity';
 import { valueIn } from '../../quantity/scale';
 import type { RecipeRow, StepRow } from '../rows/tables';
-import { ends, operationOf } from '../stepText';
+import { ends, operationOf } from '../step';
 
 /** Minutes, the practiced and the slow end. */
 export interface Minutes {

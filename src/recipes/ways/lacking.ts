@@ -4,7 +4,7 @@ import { foodsNamed } from '../../foods/lookUpFood';
 import { nameOf } from '../../foods/tables';
 import type { CanningMethod } from '../../words/method';
 import type { OperationRow, RecipeRow } from '../rows/tables';
-import { operationOf } from '../stepText';
+import { operationOf } from '../step';
 import type { WaysKitchen } from './kitchen';
 
 /** One thing that is lacking. */

@@ -1,5 +1,7 @@
-/** A step of a recipe in words for people. */
+/** One step of a recipe, with its words for people. */
 import { formatQuantity } from '../quantity/formatQuantity';
+import { parseQuantity } from '../quantity/parseQuantity';
+import type { Quantity } from '../quantity/types';
 import { OPERATIONS } from './rows/rows';
 import type { OperationRow, StepRow } from './rows/tables';
 
@@ -33,4 +35,53 @@ export function stepText(step: StepRow): string {
   const end = [...(to === undefined ? [] : [to]), ...(dry === undefined ? [] : [`${percent(dry)} moisture`])];
   const text = `${words.join(' ')}${end.length === 0 ? '' : `, until ${end.join(', ')}`}`.replace(/ ,/g, ',');
   return `${optional === true ? `If you like: ${text}` : capital(text)}.`;
+}
+
+/** One step. */
+export interface RecipeStep {
+  /** Fixed name of the operation: `simmer`. */
+  readonly do: string;
+  /** The step in words. */
+  readonly text: string;
+  /** What it keeps busy: `hands`, `burner`, `canner` ... */
+  readonly takes: string;
+  /** Whether someone stays with it the whole time. */
+  readonly attended: boolean;
+  /** How long, as printed. */
+  readonly time?: {
+    /** At least. */
+    readonly low: Quantity<'time'>;
+    /** At most. */
+    readonly high: Quantity<'time'>;
+  };
+  /** How hot, as printed. */
+  readonly temperature?: {
+    /** At least. */
+    readonly low: Quantity<'temperature'>;
+    /** At most. */
+    readonly high: Quantity<'temperature'>;
+  };
+  /** Only for this pack. */
+  readonly pack?: 'hot' | 'raw';
+  /** You may leave it out. */
+  readonly optional: boolean;
+}
+
+/** A step as an answer holds it. */
+export function stepOf(step: StepRow): RecipeStep {
+  const { takes, attended } = operationOf(step);
+  const span = <D extends 'time' | 'temperature'>(given: NonNullable<StepRow['time']>, dimension: D) => {
+    const [low, high] = ends(given);
+    return { low: parseQuantity(low, dimension), high: parseQuantity(high, dimension) };
+  };
+  return {
+    do: step.do,
+    text: stepText(step),
+    takes,
+    attended,
+    ...(step.time === undefined ? {} : { time: span(step.time, 'time') }),
+    ...(step.temperature === undefined ? {} : { temperature: span(step.temperature, 'temperature') }),
+    ...(step.pack === undefined ? {} : { pack: step.pack }),
+    optional: step.optional === true,
+  };
 }

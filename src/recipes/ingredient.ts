@@ -43,10 +43,14 @@ export interface RecipeIngredient {
   readonly keep: boolean;
   /** You may leave it out. */
   readonly optional: boolean;
+  /** It draws water out of the food, or soaks it, and is poured off before the jars are filled. */
+  readonly drained: boolean;
   /** Lines with the same word are choices: take one of them. */
   readonly choose?: string;
   /** Only for this pack. */
   readonly pack?: 'hot' | 'raw';
+  /** What the page says besides. */
+  readonly note?: string;
 }
 
 /** To which side a line is rounded: the acid never falls below the printed proportion, its water never above. */
@@ -92,8 +96,10 @@ export function ingredientOf(row: RecipeRow, line: IngredientRow, name: string, 
     ...(line.acetic === undefined ? {} : { acetic: line.acetic }),
     keep: line.keep === true,
     optional: line.optional === true,
+    drained: line.drained === true,
     ...(line.choose === undefined ? {} : { choose: line.choose }),
     ...(line.pack === undefined ? {} : { pack: line.pack }),
+    ...(line.notes === undefined ? {} : { note: line.notes }),
   };
 }
 

@@ -65,6 +65,8 @@ export interface RecipeStep {
   readonly pack?: 'hot' | 'raw';
   /** You may leave it out. */
   readonly optional: boolean;
+  /** What the page says besides. */
+  readonly note?: string;
 }
 
 /** A step as an answer holds it. */
@@ -83,5 +85,6 @@ export function stepOf(step: StepRow): RecipeStep {
     ...(step.temperature === undefined ? {} : { temperature: span(step.temperature, 'temperature') }),
     ...(step.pack === undefined ? {} : { pack: step.pack }),
     optional: step.optional === true,
+    ...(step.notes === undefined ? {} : { note: step.notes }),
   };
 }

@@ -107,6 +107,8 @@ export const ingredient = () =>
     /** The page, or the safety of the recipe, needs at least this much. */
     keep: z.exactOptional(z.literal(true)),
     optional: z.exactOptional(z.literal(true)),
+    /** Draws water out of the food, or soaks it, and is drained before the jars are filled. */
+    drained: z.exactOptional(z.literal(true)),
     /** Lines of one recipe with the same word here are choices: take one of them. */
     choose: z.exactOptional(id()),
     pack: z.exactOptional(z.enum(PACKS)),

@@ -26,7 +26,7 @@ describe('the example, in US measure', () => {
     'Peach sauce in pint jars: no tested process',
     '## What limited the day',
     'go on to **1 oz** to be sure',
-    'Peach halves in quart jars: For yellow-fleshed fruit only',
+    'Peach halves in quart jars: Use yellow-fleshed fruit only',
     '## Where the figures come from',
   ])('says %s', (text) => expect(sheet).toContain(text));
   test('the trimmings weigh the same in the table, by the clock and in their product', () => {

@@ -131,7 +131,7 @@ describe('the heat process', () => {
     const { text } = review({ ...beans, minutes: 20 }).cautions.find(({ id }) => id === 'when-in-doubt') ?? {
       text: '',
     };
-    expect(text).toMatch(/Never taste.*do not boil it.*hours last.*throw it out/s);
+    expect(text).toMatch(/never tasted.*boiling does not mend it.*hours last.*throw it out/s);
   });
 
   test('a missing pressure clears nothing', () => {

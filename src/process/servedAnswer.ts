@@ -172,7 +172,7 @@ function pasteurizing(): NonNullable<TestedProcess['pasteurize']> {
   };
 }
 
-/** The answer of a printed line, for a food by its trade name; `assumed` is what the caller left open. */
+/** The answer of a printed line, for a food by its trade name; `assumed` names the options left out that have only one tested value. */
 export function servedAnswer(served: Served, asked: Question, food: string, assumed: readonly string[]): TestedProcess {
   const { cell, cells, size } = served;
   const { row, band, minutes, psi } = cell;

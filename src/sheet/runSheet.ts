@@ -69,11 +69,11 @@ function feasibleSheet(plan: FeasibleDay): string {
       : '',
     `Kitchen at ${formatQuantity(elevation)}. About ${hours(work.hands.minutes)} of work for the hands, of ${hours(work.hands.available)} there are. Aim: ${aimOf(plan)}; ${proof(plan)}`,
     products.length === 0
-      ? 'Nothing of what was asked for can be made today.'
+      ? 'Nothing you asked for can be made today.'
       : table(['make', 'promised', 'likely', 'ready for', 'out of'], products.map(glance)),
     products.length === 0
       ? ''
-      : 'Jars and packs are promised at the poor end of the published yields; ready jars, lids and trays for the rich end.',
+      : 'Count on the jars and packs promised: they are the low end of the published yields. Have jars, lids and trays ready for the high end.',
     ...readyBlock(plan.ready),
     ...clockBlock(plan),
     ...products.flatMap((product, index) => productBlock(product, index + 1)),

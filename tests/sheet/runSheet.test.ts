@@ -84,7 +84,7 @@ test.each([
 });
 test('nothing to make, and no plan at all', () => {
   const nothing = runSheet(planDay({ ...request, products: [{ make: 'vinegar', from: 'plum' }] }));
-  expect(nothing).toContain('Nothing of what was asked for can be made today.');
+  expect(nothing).toContain('Nothing you asked for can be made today.');
   const none = runSheet(
     planDay({
       ...request,

@@ -29,7 +29,7 @@ export interface DecimalReductions {
 }
 
 /**
- * How many log10 reductions a time brings at the temperature of a D value, or the time that a number of them stands for:
+ * How many log10 reductions a time brings at the temperature of a D value, or how long a number of reductions takes:
  * n = t / D, t = n D.
  *
  * With the `minutes` of a record (see `lethality`) it says what the record is worth against one organism. It is the

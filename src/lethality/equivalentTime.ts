@@ -33,8 +33,8 @@ export interface EquivalentTime {
 const LONGEST = 1e12;
 
 /**
- * The time at another temperature that does the work of a time at the reference temperature:
- * t = t_reference 10^((reference - T)/z).
+ * The time at another temperature that does the same work as a time at the reference temperature: t = t_reference
+ * 10^((reference - T)/z).
  *
  * It moves D values and published hold times along their own z line, to read a record against them. It is not
  * a process, and far from the reference the line is a guess.

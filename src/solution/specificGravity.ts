@@ -29,7 +29,7 @@ export const gravityOfBaume = (baume: number): number => {
 const schema = /* @__PURE__ */ fields({
   /** Strength of the solution, 0 to 100 degrees Brix. */
   brix: brix(),
-  /** Of the solution and of the water beside it, 0 to 100 degC; 20 degC when left out. */
+  /** Of the solution and of the water it is compared with, 0 to 100 degC; 20 degC when left out. */
   temperature: optional(liquidTemperature()),
 });
 export type SpecificGravityInput = z.input<typeof schema>;
@@ -47,7 +47,7 @@ export interface SpecificGravity {
 }
 
 /**
- * What a hydrometer shows in a sugar solution: specific gravity, and degrees Baume. The way back is `brixFrom`.
+ * What a hydrometer shows in a sugar solution: specific gravity, and degrees Baume. `brixFrom` is the inverse.
  *
  * Formula: density of the solution over the density of water, both at the same temperature (20/20 degC when none is
  * given). `apparent` is the same from weights in air, which older sugar tables print. Baume = 145 - 145 / SG, with the

@@ -45,7 +45,8 @@ export interface PearsonSquare {
 const parts = (from: number, to: number): number => Number((100 * (from - to)).toPrecision(12));
 
 /**
- * Pearson square: the parts by mass of a strong and a weak juice, syrup or brine that blend to a strength between.
+ * Pearson square: the parts by mass of a strong and a weak juice, syrup or brine that blend to a strength in
+ * between.
  *
  * Formula: parts of the strong = target - weak; parts of the weak = strong - target, in percent. Holds for anything
  * counted as a share of the mass: Brix, salt, fat.

@@ -77,13 +77,12 @@ const PAGES: Readonly<Record<string, readonly string[]>> = {
     'spoiled',
     'detoxify | 30 | 30 | min',
   ],
-  // Army MD0708, lesson 2; Massachusetts bulletin, p. 13; FDA guide to inspections
+  // Army MD0708, lesson 2; FDA guide to inspections
   'vacuum-facts': [
     'inHg-per-psi-rule | 2 | inHg per psi',
     'inHg-per-psi | 2.03602 | inHg',
     'normal-atmosphere-psi | 14.7 | psi',
     'normal-atmosphere-inHg | 29.92 | inHg',
-    'vacuum-example | 10 | inHg',
     'gross-and-net',
     'inspection-step | 0.03125 | in',
     'too-little-or-much',

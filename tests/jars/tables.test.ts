@@ -153,7 +153,6 @@ describe('every row is read', () => {
       'inHg-per-psi': [convert('1 psi', 'inHg').value, 5e-6],
       'normal-atmosphere-psi': [convert('1 atm', 'psi').value, 0.05],
       'normal-atmosphere-inHg': [convert('1 atm', 'inHg').value, 0.005],
-      'vacuum-example': [30 - 20, 0],
       'inspection-step': [1 / 32, 0],
       'least-share': [6, 0],
     };

@@ -101,7 +101,7 @@ function weighed(asked: Asked): (Weighed & { readonly bulk: BulkDensity }) | Not
  *   table weighs the food, or this form of it
  * @throws StillroomError UNKNOWN_NAME for a food or form that is not in the pantry
  *
- * Source: USDA SR28, WEIGHT.txt; kitchen weights of salt and citric acid beside it.
+ * Source: USDA SR28, WEIGHT.txt; kitchen weights of salt and citric acid with it.
  *
  * @example
  * ```ts
@@ -127,7 +127,7 @@ export function massFromVolume(input: MassFromVolumeInput): MassOfVolume | NotKn
 }
 
 /**
- * The volume that a mass of a food fills: `massFromVolume` turned round.
+ * The volume that a mass of a food fills: the inverse of `massFromVolume`.
  *
  * @returns `volume` in US cups, with its `range` and the `density` in g/mL; `known: false` as `massFromVolume`
  * @throws StillroomError UNKNOWN_NAME for a food or form that is not in the pantry

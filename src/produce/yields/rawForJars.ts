@@ -229,7 +229,7 @@ function jarsFilled({ perJar, load }: JarNeed, pounds: number): number {
  *   missing, and which
  * @throws StillroomError UNKNOWN_NAME for a food, form or jar that is in no table
  *
- * Sources: Complete Guide to Home Canning, Guides 2 to 4; Georgia and Michigan yield tables beside it.
+ * Sources: Complete Guide to Home Canning, Guides 2 to 4; Georgia and Michigan yield tables with it.
  *
  * @example
  * ```ts
@@ -252,7 +252,8 @@ export function rawForJars(input: RawForJarsInput): RawForJars | NotKnown {
 }
 
 /**
- * How many full jars a raw amount fills: `rawForJars` turned round. Ready the high end, plan on the low one.
+ * How many full jars a raw amount fills: the inverse of `rawForJars`. Have jars ready for the high end, and plan on
+ * the low one.
  *
  * @returns `jars` whole, rounded down at each end; `rawPerJar` in the unit of `raw`; `known: false` as `rawForJars`,
  *   or where no table weighs the amount

@@ -1,11 +1,12 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { fields, length, optional, readInput, volume } from '../quantity/fields';
+import { fields, optional, readInput, volume } from '../quantity/fields';
 import { roundToStep } from '../quantity/fractions';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
-import { type Basis, type Caution, joinCautions } from '../sources/basis';
+import { type Basis, behind, type Caution } from '../sources/basis';
+import { headspace } from '../words/headspace';
 import { jar } from '../words/jar';
 import { mouth } from '../words/mouth';
 import { jarCaution } from './cautions';
@@ -20,10 +21,10 @@ const schema = /* @__PURE__ */ fields({
   volume: volume(),
   /** A size (`pint`, `wide-mouth quart`) or a measured jar `{ brimful, opening }`. */
   jar: jar(),
-  /** `regular` (taken when nothing is said) or `wide`. */
+  /** `regular` (the default) or `wide`, where the jar does not say. */
   mouth: optional(mouth()),
-  /** From the rim down to the food, above zero. */
-  headspace: length(),
+  /** The room left between the rim and the food, above zero. */
+  headspace: headspace(),
 });
 export type JarsForInput = z.input<typeof schema>;
 
@@ -36,7 +37,9 @@ export interface JarsFor {
   readonly ready: number;
   /** What goes into one jar. */
   readonly fillVolume: Quantity<'volume'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
@@ -74,7 +77,7 @@ export function jarsFor(input: JarsForInput): JarsFor {
     remainder: quantityIn(left, 'mL', given.volume.unit),
     ready,
     fillVolume: quantityIn(room.fill, 'mL', room.unit),
-    basis: room.basis,
-    cautions: left === 0 ? room.cautions : joinCautions(room.cautions, [jarCaution('part-filled-jar')]),
+    basis: behind('fillVolume', room.basis),
+    cautions: [...room.cautions, ...(left === 0 ? [] : [jarCaution('part-filled-jar')])],
   });
 }

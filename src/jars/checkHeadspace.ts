@@ -28,7 +28,7 @@ const schema = /* @__PURE__ */ fields({
   /** The headspace in the jar, zero or more. */
   measured: headspace({ min: { value: 0, unit: 'in' } }),
   /** The headspace printed with your tested recipe; it overrides the general rule for the food. */
-  printed: optional(headspace()),
+  recipeHeadspace: optional(headspace()),
   /** The jar (see `fillJar`), to learn how much to take out or to add before processing. */
   jar: optional(jar()),
   /** `regular` or `wide`, where the jar does not say. */
@@ -38,7 +38,7 @@ const schema = /* @__PURE__ */ fields({
   /** After processing: the share of the liquid that is gone, 0 to 1 or percent. */
   liquidLost: optional(share()),
   /** After processing: whether the jar has sealed. */
-  sealed: optional(flag('whether the jar has sealed, by checkSeal')),
+  hasSealed: optional(flag('whether the jar has sealed, by checkSeal')),
   /** After processing: time since the jar came out of the canner. */
   sinceProcessing: optional(time({ min: { value: 0, unit: 'h' } })),
 });
@@ -50,22 +50,19 @@ export interface HeadspaceCheck {
   /** How the measured headspace compares with the printed one. */
   readonly verdict: 'right' | 'too little' | 'too much';
   /** The least headspace that is right, in the unit of `measured`. */
-  readonly least: Quantity<'length'>;
-  /** The most; the same as `least` where one figure is printed. */
-  readonly most: Quantity<'length'>;
+  readonly leastHeadspace: Quantity<'length'>;
+  /** The most; the same as `leastHeadspace` where one figure is printed. */
+  readonly mostHeadspace: Quantity<'length'>;
   /** What the verdict means. */
   readonly meaning: string;
   /** What to do now, first step first. */
   readonly next: readonly string[];
   /** What becomes of the jar; after processing. */
   readonly handling?: Handling;
-  /** What to take out, or to add, to be right; before processing, where a jar is given. */
-  readonly adjust?: {
-    /** Which of the two. */
-    readonly action: 'take out' | 'add';
-    /** How much, in the unit of the jar. */
-    readonly volume: Quantity<'volume'>;
-  };
+  /** How much to take out to be right, in the unit of the jar; before processing, where a jar is given. */
+  readonly takeOut?: Quantity<'volume'>;
+  /** How much to add to be right, in the unit of the jar; before processing, where a jar is given. */
+  readonly add?: Quantity<'volume'>;
   /** Where the figures come from. */
   readonly basis: readonly Basis[];
   /** What to mind, dangers first. */
@@ -97,7 +94,7 @@ function printedFor(
 ): PublishedHeadspace | undefined {
   if (printed === undefined) return headspaceFor(asked?.id, form);
   const inches = valueIn(printed, 'in');
-  return { least: inches, most: inches, basis: [measuredBasis('least', 'headspace printed with the recipe')] };
+  return { least: inches, most: inches, basis: [measuredBasis('leastHeadspace', 'headspace printed with the recipe')] };
 }
 
 /** The answer for a food that the tables print no headspace for. */
@@ -108,7 +105,7 @@ function notPrinted(asked: AskedFood, form: string | undefined): NotKnown {
     text: `These tables print no headspace for ${named}.`,
     instead: [
       {
-        text: 'Use the headspace printed with your tested recipe, and pass it as `printed`; testedProcess has it for the recipes of these tables.',
+        text: 'Use the headspace printed with your tested recipe, and pass it as `recipeHeadspace`; testedProcess has it for the recipes of these tables.',
         ...(asked.id === undefined ? {} : { food: asked.name }),
         ...(form === undefined ? {} : { form: formName(form) }),
       },
@@ -121,18 +118,15 @@ function notPrinted(asked: AskedFood, form: string | undefined): NotKnown {
 /** What to take out or to add for a headspace that is this far off, in inches. */
 function adjustment(verdict: HeadspaceCheck['verdict'], off: number, jar: ReadJar, mouth: JarMouth | undefined) {
   const { opening, capacity, basis } = resolveJar(jar, mouth);
-  return {
-    adjust: {
-      action: verdict === 'too little' ? ('take out' as const) : ('add' as const),
-      volume: quantityIn<'volume'>(headspaceMilliliters(opening, { value: off, unit: 'in' }), 'mL', capacity.unit),
-    },
-    basis: behind('adjust.volume', basis),
-  };
+  const volume = quantityIn<'volume'>(headspaceMilliliters(opening, { value: off, unit: 'in' }), 'mL', capacity.unit);
+  return verdict === 'too little'
+    ? { amount: { takeOut: volume }, basis: behind('takeOut', basis) }
+    : { amount: { add: volume }, basis: behind('add', basis) };
 }
 
 /** Refuses what is known only after processing. */
 function refuseBefore(input: CheckHeadspaceInput): void {
-  for (const field of ['liquidLost', 'sealed', 'sinceProcessing'] as const) {
+  for (const field of ['liquidLost', 'hasSealed', 'sinceProcessing'] as const) {
     if (input[field] !== undefined) fail('CONTRADICTION', field, input[field], "when: 'after processing' with it");
   }
 }
@@ -154,7 +148,7 @@ function refuseBefore(input: CheckHeadspaceInput): void {
  *
  * @returns the verdict, the figures in the unit of `measured`, what it means and what to do next; after processing
  *   `handling` says what becomes of the jar; `known: false` for a food that these tables print no headspace for
- * @throws StillroomError UNKNOWN_NAME for a name that is no food, MISSING when neither food nor printed is given,
+ * @throws StillroomError UNKNOWN_NAME for a name that is no food, MISSING when neither food nor recipeHeadspace is given,
  *   CONTRADICTION for liquid lost or a seal before processing
  *
  * @example
@@ -165,25 +159,16 @@ function refuseBefore(input: CheckHeadspaceInput): void {
  * checkHeadspace({ food: 'peach', form: 'halves', measured: '1 in' }).verdict; // => 'too much'
  * checkHeadspace({ food: 'poultry', measured: '2.5 cm' }).verdict; // => 'too little'
  * const pint = checkHeadspace({ food: 'fruit', measured: '1 in', jar: 'pint' });
- * pint.adjust.volume.value; // ≈ 1.23
- * const processed = { food: 'peach', measured: '3 in', when: 'after processing', sealed: true } as const;
+ * pint.add.value; // ≈ 1.23
+ * const processed = { food: 'peach', measured: '3 in', when: 'after processing', hasSealed: true } as const;
  * checkHeadspace({ ...processed, liquidLost: '30 %' }).handling; // => 'use first'
  * checkHeadspace({ ...processed, liquidLost: '60 %' }).handling; // => 'refrigerate'
  * ```
  */
 export function checkHeadspace(input: CheckHeadspaceInput): HeadspaceCheck | NotKnown {
   const given = readInput(schema, input);
-  const {
-    food,
-    measured,
-    printed,
-    jar,
-    mouth,
-    when = 'before processing',
-    liquidLost,
-    sealed,
-    sinceProcessing,
-  } = given;
+  const { food, measured, recipeHeadspace: printed, jar, mouth, when = 'before processing' } = given;
+  const { liquidLost, hasSealed, sinceProcessing } = given;
   const after = when === 'after processing';
   if (!after) refuseBefore(input);
   if (food === undefined && given.form !== undefined) fail('MISSING', 'food', food, 'the food of that form');
@@ -203,19 +188,19 @@ export function checkHeadspace(input: CheckHeadspaceInput): HeadspaceCheck | Not
     ? handleProcessed({
         low: verdict === 'too much',
         liquidLost,
-        sealed,
+        sealed: hasSealed,
         hours: sinceProcessing === undefined ? undefined : valueIn(sinceProcessing, 'h'),
       })
     : undefined;
   return answer({
     known: true,
     verdict,
-    least: quantityIn(published.least, 'in', measured.unit),
-    most: quantityIn(published.most, 'in', measured.unit),
+    leastHeadspace: quantityIn(published.least, 'in', measured.unit),
+    mostHeadspace: quantityIn(published.most, 'in', measured.unit),
     meaning: (after ? MEANING_AFTER : MEANING)[verdict],
     next: processed?.next ?? NEXT_BEFORE[verdict],
     ...(processed === undefined ? {} : { handling: processed.handling }),
-    ...(adjusted === undefined ? {} : { adjust: adjusted.adjust }),
+    ...adjusted?.amount,
     basis: [
       ...published.basis,
       practiceBasis('verdict', 'a reading within 1/16 in counts as the figure'),

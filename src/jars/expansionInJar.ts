@@ -34,7 +34,7 @@ export type ExpansionInJarInput = z.input<typeof schema>;
 
 export interface ExpansionInJar {
   /** How much the contents grow, as a share of the jar's capacity. */
-  readonly growth: number;
+  readonly growthShare: number;
   /** How much of the headspace that takes; above 1 the jar overflows. */
   readonly headspaceTaken: number;
   /** Whether the contents run over. */
@@ -73,7 +73,7 @@ export function shareOfHeadspace(given: {
 /**
  * How much watery contents swell between filling and processing, and whether the headspace holds it.
  *
- * growth = contents × (density at filling / density at processing − 1), with the density of water; the glass, which
+ * growthShare = contents × (density at filling / density at processing − 1), with the density of water; the glass, which
  * swells far less, is taken as rigid. Contents with much sugar swell a little more.
  *
  * Source: density of water by IAPWS SR6-08 and, above 102 degC, SR1-86.
@@ -105,7 +105,7 @@ export function expansionInJar(input: ExpansionInJarInput): ExpansionInJar {
   const overflows = growth > share;
   const volume = (of: number) => room && quantityIn(of * room.capacity, 'mL', room.unit);
   return answer({
-    growth,
+    growthShare: growth,
     headspaceTaken: growth / share,
     overflows,
     ...(room === undefined
@@ -115,9 +115,9 @@ export function expansionInJar(input: ExpansionInJarInput): ExpansionInJar {
           overflow: volume(Math.max(0, growth - share)) as Quantity<'volume'>,
         }),
     basis: [
-      ...behind('growth', [...(room?.basis ?? []), ...filled.basis, ...processed.basis]),
+      ...behind('growthShare', [...(room?.basis ?? []), ...filled.basis, ...processed.basis]),
       {
-        of: 'growth',
+        of: 'growthShare',
         kind: 'equation',
         source: 'derived',
         locator: 'ratio of densities',

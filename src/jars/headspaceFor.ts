@@ -65,7 +65,7 @@ export function headspaceFor(id: string | undefined, form: string | undefined): 
     least: Math.max(...rows.map(({ least_in }) => least_in)),
     most: Math.min(...rows.map(({ most_in }) => most_in)),
     basis: rows.map((row) => ({
-      ...basisOf(row, 'least', `headspace of ${row.printed}`),
+      ...basisOf(row, 'leastHeadspace', `headspace of ${row.printed}`),
       ...(lender === undefined ? {} : { food: lender }),
     })),
   };

@@ -34,7 +34,7 @@ export interface JarsFor {
   /** What is left after them: the part-filled last jar. */
   readonly remainder: Quantity<'volume'>;
   /** Jars and lids to ready, rounded up. */
-  readonly ready: number;
+  readonly jarsToReady: number;
   /** What goes into one jar. */
   readonly fillVolume: Quantity<'volume'>;
   /** Where the figures come from. */
@@ -46,7 +46,7 @@ export interface JarsFor {
 /**
  * How many jars a volume of food fills, what is left over, and how many to ready.
  *
- * full = volume / fill volume rounded down; ready = the same rounded up; the remainder is for the refrigerator, as a
+ * full = volume / fill volume rounded down; jarsToReady = the same rounded up; the remainder is for the refrigerator, as a
  * part-filled jar has too much headspace to process. See `fillJar` for the fill volume.
  *
  * @returns `remainder` in the unit of `volume`; `fillVolume` as `fillJar` gives it
@@ -58,7 +58,7 @@ export interface JarsFor {
  *
  * const jars = jarsFor({ volume: '6 quarts', jar: 'pint', headspace: '1/2 in' });
  * jars.full; // => 12
- * jars.ready; // => 13
+ * jars.jarsToReady; // => 13
  * jars.remainder.value; // ≈ 0.460
  * ```
  */
@@ -75,7 +75,7 @@ export function jarsFor(input: JarsForInput): JarsFor {
   return answer({
     full,
     remainder: quantityIn(left, 'mL', given.volume.unit),
-    ready,
+    jarsToReady: ready,
     fillVolume: quantityIn(room.fill, 'mL', room.unit),
     basis: behind('fillVolume', room.basis),
     cautions: [...room.cautions, ...(left === 0 ? [] : [jarCaution('part-filled-jar')])],

@@ -91,7 +91,7 @@ function reviewPh({ ph = [], process }: BatchRecord, hours: number | undefined):
 
 function reviewHeadspaces(record: BatchRecord, tested: TestedProcess): Finding[] {
   return (record.headspaces ?? []).flatMap((measured, index): Finding[] => {
-    const checked = checkHeadspace({ measured, printed: tested.headspace });
+    const checked = checkHeadspace({ measured, recipeHeadspace: tested.headspace });
     if (!checked.known || checked.verdict === 'right') return [];
     const broken: RuleBroken = {
       rule: checked.verdict === 'too little' ? 'headspace-too-little' : 'headspace-too-much',

@@ -32,7 +32,7 @@ describe('checkHeadspace', () => {
   ])('%s: %d in is right', (product, value) => {
     expect(check({ food: product, measured: { value, unit: 'in' } })).toMatchObject({
       verdict: 'right',
-      least: { value, unit: 'in' },
+      leastHeadspace: { value, unit: 'in' },
     });
   });
 
@@ -48,17 +48,17 @@ describe('checkHeadspace', () => {
   test('answers in the unit of the reading', () => {
     expect(check({ food: 'low-acid', measured: '20 mm' })).toMatchObject({
       verdict: 'too little',
-      least: { value: 25.4, unit: 'mm' },
-      most: { value: 31.75, unit: 'mm' },
+      leastHeadspace: { value: 25.4, unit: 'mm' },
+      mostHeadspace: { value: 31.75, unit: 'mm' },
     });
   });
 
   test('the headspace printed with a recipe goes before the class, and may stand alone', () => {
     // spaghetti sauce is printed with 1 in although tomatoes take 1/2 in (USDA guide, Guide 3)
-    const printed = check({ food: 'tomato', printed: '1 in', measured: '1 in' });
+    const printed = check({ food: 'tomato', recipeHeadspace: '1 in', measured: '1 in' });
     expect(printed.verdict).toBe('right');
     expect(printed.cautions.map(({ id }) => id)).not.toContain('recipe-headspace-first');
-    expect(check({ printed: '1 1/2 in', measured: '1 in' }).verdict).toBe('too little');
+    expect(check({ recipeHeadspace: '1 1/2 in', measured: '1 in' }).verdict).toBe('too little');
     expect(check({ food: 'tomato', measured: '1 in' }).cautions.map(({ id }) => id)).toContain(
       'recipe-headspace-first',
     );
@@ -67,16 +67,11 @@ describe('checkHeadspace', () => {
   test('with a jar it says how much to take out or add', () => {
     // half an inch under a regular mouth: half of 72.6 mL
     const over = check({ food: 'fruit', measured: '1 in', jar: 'pint' });
-    expect(over.adjust).toEqual({
-      action: 'add',
-      volume: { value: expect.closeTo(72.6 / 2 / 29.5735, 2), unit: 'fl oz' },
-    });
+    expect(over.add).toEqual({ value: expect.closeTo(72.6 / 2 / 29.5735, 2), unit: 'fl oz' });
+    expect(over).not.toHaveProperty('takeOut');
     const under = check({ food: 'poultry', measured: '1 in', jar: 'quart', mouth: 'wide' });
-    expect(under.adjust).toEqual({
-      action: 'take out',
-      volume: { value: expect.closeTo(115.8 / 4 / 29.5735, 2), unit: 'fl oz' },
-    });
-    expect(check({ food: 'fruit', measured: '1/2 in', jar: 'pint' }).adjust).toBeUndefined();
+    expect(under.takeOut).toEqual({ value: expect.closeTo(115.8 / 4 / 29.5735, 2), unit: 'fl oz' });
+    expect(Object.keys(check({ food: 'fruit', measured: '1/2 in', jar: 'pint' }))).not.toContain('add');
   });
 
   test('takes food and form apart', () => {
@@ -87,7 +82,7 @@ describe('checkHeadspace', () => {
 
   test('a processed jar is never told to take out or add', () => {
     for (const measured of ['0 in', '1/2 in', '3 in'] as const) {
-      const { next, adjust, meaning } = check({
+      const { next, add, takeOut, meaning } = check({
         food: 'peach',
         measured,
         jar: 'pint',
@@ -95,26 +90,26 @@ describe('checkHeadspace', () => {
       });
       expect([...next, meaning].join(' ')).not.toMatch(/before processing|take some out|add food/i);
       expect(next[0]).toMatch(/^Never open a processed jar/);
-      expect(adjust).toBeUndefined();
+      expect([add, takeOut]).toEqual([undefined, undefined]);
     }
     expect(check({ food: 'peach', measured: '3 in' }).next).toEqual(['Add food or liquid before processing.']);
   });
 
   // Nebraska Extension: less than half lost and sealed, use first; more, refrigerate and eat within 2 to 3 days
   test.each([
-    ['3 in', { liquidLost: 0.49, sealed: true }, 'use first'],
-    ['3 in', { liquidLost: 0.5, sealed: true }, 'refrigerate'],
-    ['3 in', { liquidLost: '60 %', sealed: true }, 'refrigerate'],
-    ['3 in', { liquidLost: '60 %', sealed: false }, 'refrigerate'],
-    ['3 in', { liquidLost: '60 %', sealed: true, sinceProcessing: '24 h' }, 'refrigerate'],
-    ['3 in', { liquidLost: '60 %', sealed: true, sinceProcessing: '3 weeks' }, 'discard'],
+    ['3 in', { liquidLost: 0.49, hasSealed: true }, 'use first'],
+    ['3 in', { liquidLost: 0.5, hasSealed: true }, 'refrigerate'],
+    ['3 in', { liquidLost: '60 %', hasSealed: true }, 'refrigerate'],
+    ['3 in', { liquidLost: '60 %', hasSealed: false }, 'refrigerate'],
+    ['3 in', { liquidLost: '60 %', hasSealed: true, sinceProcessing: '24 h' }, 'refrigerate'],
+    ['3 in', { liquidLost: '60 %', hasSealed: true, sinceProcessing: '3 weeks' }, 'discard'],
     ['3 in', { liquidLost: 0.3 }, 'test the seal'],
-    ['3 in', { liquidLost: 0.3, sealed: false }, 'test the seal'],
-    ['3 in', { sealed: true }, 'measure the liquid'],
-    ['1/2 in', { sealed: true }, 'store'],
+    ['3 in', { liquidLost: 0.3, hasSealed: false }, 'test the seal'],
+    ['3 in', { hasSealed: true }, 'measure the liquid'],
+    ['1/2 in', { hasSealed: true }, 'store'],
     ['1/2 in', {}, 'test the seal'],
-    ['1/2 in', { liquidLost: 0.2, sealed: true }, 'use first'],
-    ['0 in', { sealed: true }, 'store'],
+    ['1/2 in', { liquidLost: 0.2, hasSealed: true }, 'use first'],
+    ['0 in', { hasSealed: true }, 'store'],
   ] as const)('after processing, %s and %j: %s', (measured, more, handling) => {
     const answer = check({ food: 'peach', measured, when: 'after processing', ...more });
     expect(answer.handling).toBe(handling);
@@ -155,12 +150,12 @@ describe('checkHeadspace', () => {
     const no = checkHeadspace({ food, measured });
     expect(no).toMatchObject({ known: false, reason: { code: 'not in these tables' } });
     expect(no.known === false && no.instead[0]?.text).toContain('printed with your tested recipe');
-    expect(check({ food, measured, printed: measured }).verdict).toBe('right');
+    expect(check({ food, measured, recipeHeadspace: measured }).verdict).toBe('right');
   });
 
   test('a wider food lends its figure and is named', () => {
     expect(check({ food: 'boysenberry', measured: '1/2 in' }).basis[0]).toMatchObject({
-      of: 'least',
+      of: 'leastHeadspace',
       food: 'blackberry',
     });
     expect(check({ food: 'blackberry', measured: '1/2 in' }).basis[0]).not.toHaveProperty('food');
@@ -183,7 +178,7 @@ describe('checkHeadspace', () => {
     [{ food: 'aple', measured: '1 in' }, 'UNKNOWN_NAME', 'food'],
     [{ food: 'peach', form: 'haves', measured: '1 in' }, 'UNKNOWN_NAME', 'form'],
     [{ food: 'jam', measured: '1 in', liquidLost: 0.2 }, 'CONTRADICTION', 'liquidLost'],
-    [{ food: 'jam', measured: '1 in', when: 'before processing', sealed: true }, 'CONTRADICTION', 'sealed'],
+    [{ food: 'jam', measured: '1 in', when: 'before processing', hasSealed: true }, 'CONTRADICTION', 'hasSealed'],
     [{ food: 'jam', measured: '1 in', when: 'later' }, 'UNKNOWN_NAME', 'when'],
     [{ food: 'jam' }, 'MISSING', 'measured'],
     [{ food: 'jam', measured: '-1 in' }, 'OUT_OF_RANGE', 'measured'],

@@ -123,7 +123,7 @@ describe('every row is read', () => {
         expect.objectContaining({
           source: row.source,
           locator: row.locator,
-          of: 'least',
+          of: 'leastHeadspace',
           note: `headspace of ${row.printed}`,
         }),
       );
@@ -168,7 +168,7 @@ describe('every row is read', () => {
       checkSeal({ sinceProcessing: '20 h', lid: 'flat', ringsWhenTapped: false, buttonDown: true }),
       checkSeal({ sinceProcessing: '20 h', lid: 'bulging' }),
       ...[0, 0.2, 0.6].map((liquidLost) =>
-        checkHeadspace({ food: 'jam', measured: '1/4 in', when: 'after processing', sealed: true, liquidLost }),
+        checkHeadspace({ food: 'jam', measured: '1/4 in', when: 'after processing', hasSealed: true, liquidLost }),
       ),
     ];
     expect(answers.some((each) => 'next' in each && each.next.includes(row.text))).toBe(true);

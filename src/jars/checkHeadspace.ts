@@ -136,7 +136,7 @@ function refuseBefore(input: CheckHeadspaceInput): void {
  * processing, take some out or add some; after it, never open the jar to fill it up.
  *
  * Headspace runs from the rim down to the food or liquid. The figures are in data/jars/headspace.json, and the foods
- * that each serves in data/jars/headspace-foods.json: a food is there only where every tested recipe for it agrees. A
+ * that each serves in data/jars/headspace-scopes.json: a food is there only where every tested recipe for it agrees. A
  * reading within 1/16 in counts as the figure (common practice: half a mark of a kitchen ruler).
  *
  * After processing, a sealed jar that lost less than half its liquid is stored and used first. Where half or more is

@@ -1,4 +1,4 @@
-/** The published headspace of a food in a form: `headspace-foods.json` names the rule, `headspace.json` its figures. */
+/** The published headspace of a food in a form: `headspace-scopes.json` names the rule, `headspace.json` its figures. */
 import { readFood } from '../foods/fields';
 import { figuresFor } from '../foods/figuresFor';
 import { isWithin } from '../foods/isWithin';
@@ -7,7 +7,7 @@ import { nameOf } from '../foods/tables';
 import { reading } from '../quantity/fields';
 import type { Basis } from '../sources/basis';
 import { basisOf } from '../sources/table';
-import { type HeadspaceFoodRow, headspaceFoodRows, headspaceRows } from './tables';
+import { type HeadspaceScopeRow, headspaceRows, headspaceScopeRows } from './tables';
 
 /** A food, or a form that says its food: `juice`, `pie filling`, `relish`. */
 export interface AskedFood {
@@ -23,7 +23,7 @@ export interface AskedFood {
 function formAlone(given: unknown): AskedFood | undefined {
   if (typeof given !== 'string' || foodsNamed(given).length > 0) return undefined;
   const form = formNamed(given);
-  const known = form !== undefined && headspaceFoodRows.some((row) => row.withoutFood === true && serves(row, form));
+  const known = form !== undefined && headspaceScopeRows.some((row) => row.withoutFood === true && serves(row, form));
   return known ? { name: given, form } : undefined;
 }
 
@@ -31,12 +31,12 @@ function formAlone(given: unknown): AskedFood | undefined {
 export const foodOrForm = () => reading<string, AskedFood>((given): AskedFood => formAlone(given) ?? readFood(given));
 
 /** Whether a row serves a form of its foods. */
-const serves = ({ forms, withoutForm }: HeadspaceFoodRow, form: string | undefined): boolean =>
+const serves = ({ forms, withoutForm }: HeadspaceScopeRow, form: string | undefined): boolean =>
   form === undefined ? forms === undefined || withoutForm === true : (forms ?? []).some((own) => isWithin(form, own));
 
 /** The row that serves a food in a form: of the food itself, of a wider food that lends it, or of any food. */
-function rowFor(id: string | undefined, form: string | undefined): { row?: HeadspaceFoodRow; lender?: string } {
-  const fitting = headspaceFoodRows.filter((row) => serves(row, form));
+function rowFor(id: string | undefined, form: string | undefined): { row?: HeadspaceScopeRow; lender?: string } {
+  const fitting = headspaceScopeRows.filter((row) => serves(row, form));
   if (id === undefined) {
     const row = fitting.find(({ withoutFood }) => withoutFood === true);
     return row === undefined ? {} : { row };

@@ -4,7 +4,7 @@ import loadsJson from '../../data/jars/canner-loads.json';
 import cannersJson from '../../data/jars/canners.json';
 import vacuumsJson from '../../data/jars/container-vacuums.json';
 import headspaceJson from '../../data/jars/headspace.json';
-import headspaceFoodsJson from '../../data/jars/headspace-foods.json';
+import headspaceScopesJson from '../../data/jars/headspace-scopes.json';
 import leastLoadsJson from '../../data/jars/least-loads.json';
 import practiceJson from '../../data/jars/practice.json';
 import sealJson from '../../data/jars/seal-rules.json';
@@ -25,7 +25,7 @@ export const headspaceRow = () =>
     most_in: positive(),
     ...sourcedColumns(),
   });
-export const headspaceFoodRow = () =>
+export const headspaceScopeRow = () =>
   z.strictObject({
     id: id(),
     rule: id(),
@@ -85,12 +85,12 @@ export const containerVacuumRow = () =>
 export const practiceRow = () => z.strictObject({ id: id(), value: positive(), unit: text(), ...practiceColumns() });
 
 export type HeadspaceRow = RowOf<typeof headspaceRow>;
-export type HeadspaceFoodRow = RowOf<typeof headspaceFoodRow>;
+export type HeadspaceScopeRow = RowOf<typeof headspaceScopeRow>;
 export type CannerRow = RowOf<typeof cannerRow>;
 export type SealRuleRow = RowOf<typeof sealRuleRow>;
 
 export const headspaceRows = asTable<HeadspaceRow>(headspaceJson).rows;
-export const headspaceFoodRows = asTable<HeadspaceFoodRow>(headspaceFoodsJson).rows;
+export const headspaceScopeRows = asTable<HeadspaceScopeRow>(headspaceScopesJson).rows;
 export const cannerRows = asTable<CannerRow>(cannersJson).rows;
 export const loadRows = asTable<RowOf<typeof cannerLoadRow>>(loadsJson).rows;
 export const leastLoadRows = asTable<RowOf<typeof leastLoadRow>>(leastLoadsJson).rows;

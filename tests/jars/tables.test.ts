@@ -9,10 +9,10 @@ import {
   cannerRow,
   containerVacuumRow,
   containerVacuumRows,
-  headspaceFoodRow,
-  headspaceFoodRows,
   headspaceRow,
   headspaceRows,
+  headspaceScopeRow,
+  headspaceScopeRows,
   leastLoadRow,
   leastLoadRows,
   loadRows,
@@ -29,7 +29,7 @@ import { checkTables, expectFolder, readTable } from '../helpers/tables';
 
 const TABLES = {
   headspace: headspaceRow(),
-  'headspace-foods': headspaceFoodRow(),
+  'headspace-scopes': headspaceScopeRow(),
   'canner-loads': cannerLoadRow(),
   canners: cannerRow(),
   'least-loads': leastLoadRow(),
@@ -64,8 +64,8 @@ test('a caution that is not there is our own mistake', () => {
 describe('the foods of the headspace rules', () => {
   test('each rule serves foods of the pantry, and each row has a rule', () => {
     const rules = new Set(headspaceRows.map(({ rule }) => rule));
-    expect(new Set(headspaceFoodRows.map(({ rule }) => rule))).toEqual(rules);
-    for (const { foods = [], forms = [] } of headspaceFoodRows) {
+    expect(new Set(headspaceScopeRows.map(({ rule }) => rule))).toEqual(rules);
+    for (const { foods = [], forms = [] } of headspaceScopeRows) {
       expect(foods.length + forms.length).toBeGreaterThan(0);
       for (const food of foods) expect(nameOf(food)).toBeTruthy();
       for (const form of forms) expect(formName(form)).toBeTruthy();
@@ -74,7 +74,7 @@ describe('the foods of the headspace rules', () => {
 
   test('no food and form has two rules', () => {
     const served = new Map<string, string>();
-    for (const { rule, foods = ['any'], forms = [], withoutForm } of headspaceFoodRows) {
+    for (const { rule, foods = ['any'], forms = [], withoutForm } of headspaceScopeRows) {
       const all = forms.length === 0 || withoutForm === true ? ['', ...forms] : forms;
       for (const key of foods.flatMap((food) => all.map((form) => `${food}, ${form}`))) {
         expect([key, served.get(key) ?? rule]).toEqual([key, rule]);
@@ -131,7 +131,7 @@ describe('every row is read', () => {
   });
 
   test('the copies that print one rule agree, so that every rule has a headspace that all allow', () => {
-    for (const { foods, forms } of headspaceFoodRows) {
+    for (const { foods, forms } of headspaceScopeRows) {
       const published = headspaceFor(foods?.[0], foods === undefined ? forms?.[0] : undefined);
       if (published !== undefined) expect(published.least).toBeLessThanOrEqual(published.most);
     }

@@ -46,7 +46,7 @@ const LONGER = 20;
 const CITATION =
   'where the tested time is published: its title and a year, edition, bulletin number or page, or a title of three words or more';
 /** A citation that can be followed up: three words of three letters or more, or two and a number. */
-const citationField = () =>
+export const citationField = () =>
   reading<string, string>((given) => {
     if (given === undefined) fail('MISSING', '', given, CITATION);
     if (typeof given !== 'string') fail('WRONG_TYPE', '', given, CITATION);

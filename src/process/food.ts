@@ -61,6 +61,18 @@ export function knowledgeOf(id: string): KnownFood {
   return found;
 }
 
+/** The choice of a process for a food; that of what the recipe makes, where no food alone makes it. */
+export function choiceOfProcess(
+  food: KnownFood,
+  process: string,
+): { readonly food: KnownFood; readonly choice: FormChoice } | undefined {
+  for (const each of [food, ...rowsOf(process).map((row) => knowledgeOf(row.food))]) {
+    const choice = each.choices.find(({ recipe }) => recipe === process);
+    if (choice !== undefined) return { food: each, choice };
+  }
+  return undefined;
+}
+
 const otherNames = new Map(formNameRows.map((row) => [row.recipe, row]));
 const wordKeys = new Map(formNameRows.map((row) => [row.recipe, (row.words ?? []).map(nameKey)]));
 type Page = Pick<FormChoice, 'recipe' | 'form' | 'own'>;

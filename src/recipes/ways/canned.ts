@@ -1,8 +1,8 @@
 /** The tested processes that a recipe ends in, in a kitchen: for each pack, jar and canner. */
-import { decide, packOf, packsOf, printedMethod, type Served } from '../../process/decide';
-import { type FormChoice, type KnownFood, knowledgeOf, rowsOfChoice } from '../../process/food';
+import { decide, packsOf, printedMethod, type Served } from '../../process/decide';
+import { choiceOfProcess, type FormChoice, type KnownFood, knowledgeOf, rowsOfChoice } from '../../process/food';
 import { servedAnswer, type TestedProcess } from '../../process/servedAnswer';
-import { LISTED_JARS, rowsOf } from '../../process/tables';
+import { LISTED_JARS } from '../../process/tables';
 import type { Quantity } from '../../quantity/types';
 import type { Reason } from '../../sources/no';
 import { type ReadJar, readJar } from '../../words/jar';
@@ -32,10 +32,6 @@ export interface Canned {
 }
 
 const ALL: readonly CanningMethod[] = ['boiling-water', 'dial-gauge', 'weighted-gauge', 'atmospheric-steam'];
-
-/** The choice of the process tables that a recipe's process is, for a food of its page. */
-export const choiceOf = (food: KnownFood, process: string): FormChoice | undefined =>
-  food.choices.find(({ recipe }) => recipe === process);
 
 const shown = ({
   row,
@@ -76,7 +72,7 @@ function withMethod({ food, choice, kitchen }: Question, method: CanningMethod):
       const asked = { method, pack, jar, elevation: kitchen.elevation };
       const found = decide(food, choice, asked);
       if ('code' in found) return { code: found.code, text: found.text };
-      return servedAnswer(found as Served, asked, food.name, []);
+      return servedAnswer(found as Served, asked, food, []);
     }),
   );
 }
@@ -84,22 +80,21 @@ function withMethod({ food, choice, kitchen }: Question, method: CanningMethod):
 /** The processes of a recipe's page for a food, with what the kitchen has. */
 export function cannedIn(foodId: string, process: string, packs: readonly AnyPack[], kitchen: CanningKitchen): Canned {
   // a recipe of many foods is asked for by what it makes: none of them alone makes spaghetti sauce
-  const known = [foodId, ...rowsOf(process).map((row) => row.food)].map(knowledgeOf);
-  const food = known.find((each) => choiceOf(each, process) !== undefined) ?? knowledgeOf(foodId);
-  const choice = choiceOf(food, process);
-  if (choice === undefined) {
-    const text = `the process tables hold no process of this page for ${food.name}`;
+  const own = knowledgeOf(foodId);
+  const found = choiceOfProcess(own, process);
+  if (found === undefined) {
+    const text = `the process tables hold no process of this page for ${own.name}`;
     return { processes: [], served: [], otherCanners: [], reason: { code: 'no process', text } };
   }
-  const question = { food, choice, kitchen };
+  const question = { ...found, kitchen };
   const inPack = (each: TestedProcess | Reason): boolean => !('tested' in each) || packs.includes(each.pack);
   const of = (methods: readonly CanningMethod[]) =>
     methods.flatMap((method) => withMethod(question, method)).filter(inPack);
-  const own = of(kitchen.methods ?? ALL);
-  const served = own.filter((each): each is TestedProcess => 'tested' in each);
+  const here = of(kitchen.methods ?? ALL);
+  const served = here.filter((each): each is TestedProcess => 'tested' in each);
   if (served.length > 0) return { processes: served.map(shown), served, otherCanners: [] };
   const others = ALL.filter((method) => of([method]).some((each) => 'tested' in each));
-  const reason = own.find((each): each is Reason => !('tested' in each));
+  const reason = here.find((each): each is Reason => !('tested' in each));
   return {
     processes: [],
     served: [],
@@ -116,5 +111,3 @@ export function packsFor(
   const all: readonly AnyPack[] = ['hot', 'raw', 'not stated'];
   return all.filter((pack) => pack === 'not stated' || (row.packFoods?.[pack]?.includes(food) ?? true));
 }
-
-export { packOf };

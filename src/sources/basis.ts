@@ -67,6 +67,9 @@ export const measured = (of: string, note?: string): Basis => ({
   ...(note === undefined ? {} : { note }),
 });
 
+/** The lines of one answer, as they stand behind a field of another. */
+export const behind = (of: string, lines: readonly Basis[]): readonly Basis[] => lines.map((line) => ({ ...line, of }));
+
 /** Joins basis lists without repeating a line. */
 export function joinBasis(...lists: readonly (readonly Basis[])[]): Basis[] {
   const seen = new Map<string, Basis>();

@@ -71,7 +71,7 @@ const records = [
   ...canned('apple sauce', 'apple', sauce, [{ raw: '9 lb', ready: '6.4 lb', minutes: '9 min', filled: 6 }]),
   batchRecord({
     date,
-    name: 'dried apple slices',
+    name: 'dried apples',
     lots: [{ food: 'apple', form: 'slices', raw: '6.2 lb', ready: '4.7 lb' }],
     work: { preparing: '11 min', hands: 2 },
     dryer: { time: '8.5 h', temperature: '140 degF', endMoisture: '18 %' },

@@ -176,7 +176,7 @@ const departure = /* @__PURE__ */ fields({
   /** What happened. */
   what: name('what happened'),
   /** What you did about it. */
-  done: optional(name('what was done')),
+  whatWasDone: optional(name('what was done')),
   /** Where the food went. */
   disposition: optional(name('where the food went')),
 });

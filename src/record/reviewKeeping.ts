@@ -104,8 +104,8 @@ export function reviewEntries({ lots, additions = [], output = [], departures = 
     );
   }
   const log = rowNamed(RECORD_RULES, 'departures');
-  departures.forEach(({ what, done, disposition }, index) => {
-    if (done !== undefined && disposition !== undefined) return;
+  departures.forEach(({ what, whatWasDone, disposition }, index) => {
+    if (whatWasDone !== undefined && disposition !== undefined) return;
     const broken: RuleBroken = {
       rule: 'departure-left-open',
       kind: 'missing',

@@ -44,7 +44,7 @@ export interface UseBy {
   /** The day of making and the high figure. */
   readonly latestUseBy: string;
   /** What to know about keeping it. */
-  readonly advice: readonly string[];
+  readonly storageAdvice: readonly string[];
   /** Where the figures come from. */
   readonly basis: readonly Basis[];
   /** What to mind, dangers first. */
@@ -53,7 +53,7 @@ export interface UseBy {
 
 const sealRow = (rule: string) => sealRows.find((row) => row.rule === rule) as (typeof sealRows)[number];
 
-type Months = Pick<UseBy, 'known' | 'months' | 'advice' | 'basis' | 'cautions'>;
+type Months = Pick<UseBy, 'known' | 'months' | 'storageAdvice' | 'basis' | 'cautions'>;
 
 const vitaminBasis = (of: string): Basis[] =>
   VITAMIN_C.map((row) => basisOf(row, of, `vitamin C left after 12 months, ${row.place}`));
@@ -92,7 +92,7 @@ function jarMonths(store: Quantity<'temperature'> | undefined): Months | NotKnow
   return {
     known: true,
     months: { low: months, high: months },
-    advice: [
+    storageAdvice: [
       cool.text,
       warm.text,
       ...VITAMIN_C.map(
@@ -104,8 +104,8 @@ function jarMonths(store: Quantity<'temperature'> | undefined): Months | NotKnow
     ],
     basis: [
       basisOf(within, 'months'),
-      ...[warm, sealRow('never-above')].map((row) => basisOf(row, 'advice', row.text)),
-      ...vitaminBasis('advice'),
+      ...[warm, sealRow('never-above')].map((row) => basisOf(row, 'storageAdvice', row.text)),
+      ...vitaminBasis('storageAdvice'),
     ],
     cautions: [],
   };
@@ -117,7 +117,7 @@ const driedMonths = (asked: FoundFood | undefined, store: Quantity<'temperature'
 /** The months of a store that another module holds, or its no. */
 function monthsOf(found: ReturnType<typeof driedStorage> | ReturnType<typeof frozenStorage>): Months | NotKnown {
   return found.known
-    ? { known: true, months: found.months, advice: [], basis: found.basis, cautions: found.cautions }
+    ? { known: true, months: found.months, storageAdvice: [], basis: found.basis, cautions: found.cautions }
     : found;
 }
 
@@ -127,7 +127,7 @@ function monthsOf(found: ReturnType<typeof driedStorage> | ReturnType<typeof fro
  * Home-canned jars: 12 months in a store of 50 to 70 degF. Dried fruit and vegetables: by food and temperature, as
  * `driedStorage`. Frozen fruit and vegetables: 8 to 12 months at 0 degF, as `frozenStorage`. `useBy` takes the low figure.
  *
- * @returns `useBy` and `latestUseBy` as ISO days, `months`, `advice`; or `known: false` for a store warmer than any
+ * @returns `useBy` and `latestUseBy` as ISO days, `months`, `storageAdvice`; or `known: false` for a store warmer than any
  *   printed figure, or a food without one
  * @throws StillroomError OUT_OF_RANGE for a day that is not in the calendar, UNKNOWN_NAME
  *
@@ -155,7 +155,7 @@ export function useBy(input: UseByInput): UseBy | NotKnown {
     months: found.months,
     useBy: monthsLater(made, Math.floor(found.months.low)),
     latestUseBy: monthsLater(made, Math.floor(found.months.high)),
-    advice: found.advice,
+    storageAdvice: found.storageAdvice,
     basis: [...found.basis, derived('useBy', 'the day of making and the months')],
     cautions: joinCautions([recordCaution('quality-not-safety')], found.cautions, [caution('follow-local-guidance')]),
   });

@@ -37,7 +37,7 @@ const full: BatchRecordInput = {
   jarsFilled: 7,
   jarsSealed: 6,
   sealsTestedAfter: '13 h',
-  departures: [{ what: 'pressure fell once', done: 'started again', disposition: 'shelf' }],
+  departures: [{ what: 'pressure fell once', whatWasDone: 'started again', disposition: 'shelf' }],
   distribution: ['kept'],
   notes: 'A long afternoon.',
 };

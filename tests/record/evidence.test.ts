@@ -4,6 +4,7 @@ import { foodRows } from '../../src/foods/tables';
 import { processRows } from '../../src/process/tables';
 import { type BatchRecordInput, reviewBatch } from '../../src/record/index';
 import { EVIDENCE, MIXED } from '../../src/record/tables';
+import { strayPaths } from '../sources/basisPaths';
 
 type Process = NonNullable<BatchRecordInput['process']>;
 type Dryer = NonNullable<BatchRecordInput['dryer']>;
@@ -422,7 +423,9 @@ test('no batch is kept, or only watched, unless every evidence of its keeping is
   let kept = 0;
   fc.assert(
     fc.property(records, (record) => {
-      const { verdict, evidence } = review(record);
+      const answer = review(record);
+      expect(strayPaths(answer)).toEqual([]);
+      const { verdict, evidence } = answer;
       if (verdict !== 'kept' && verdict !== 'watch') return;
       kept += 1;
       expect(evidence.length).toBeGreaterThan(0);

@@ -5,6 +5,7 @@ import { composition, rawForJars, readyFromRaw } from '../../src/produce/index';
 import { type BatchRecordInput, batchRecord, learnFigure, learnFromRecords } from '../../src/record/index';
 import { expectError } from '../helpers/errors';
 import { known } from '../helpers/known';
+import { strayPaths } from '../sources/basisPaths';
 
 const batch = { lotCode: 'A1', date: '2026-08-14', name: 'a batch' } as const;
 const canned = {
@@ -231,6 +232,8 @@ describe('what is learned', () => {
     const given = peaches(20, { process: canned, jarsFilled: 7, work: { preparing: '1 h' } }, 15);
     const answer = learn(given);
     expect(JSON.parse(JSON.stringify(answer))).toEqual(answer);
+    expect(strayPaths(answer)).toEqual([]);
+    expect(strayPaths(learn())).toEqual([]);
     expect(learnFromRecords({ records: [batchRecord(given)] })).toEqual(answer);
     expect(answer.basis.map(({ kind }) => kind)).toEqual(
       expect.arrayContaining(['equation', 'measured', 'published', 'common-practice']),

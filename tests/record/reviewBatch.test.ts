@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { testedProcess } from '../../src/process/index';
 import { type BatchRecordInput, batchRecord, reviewBatch } from '../../src/record/index';
 import { expectError } from '../helpers/errors';
+import { strayPaths } from '../sources/basisPaths';
 
 type Process = NonNullable<BatchRecordInput['process']>;
 const base = {
@@ -38,8 +39,15 @@ const beans: Process = {
 const lotsOf = (process: Process | undefined): BatchRecordInput['lots'] => [
   { food: process === undefined ? 'peach' : process.food, raw: '20 lb' },
 ];
-const review = (process: Process | undefined, more: Partial<BatchRecordInput> = {}, sinceProcessing?: `${number} h`) =>
-  reviewBatch({ record: { ...base, lots: lotsOf(process), process, ...more }, sinceProcessing });
+const review = (
+  process: Process | undefined,
+  more: Partial<BatchRecordInput> = {},
+  sinceProcessing?: `${number} h`,
+) => {
+  const answer = reviewBatch({ record: { ...base, lots: lotsOf(process), process, ...more }, sinceProcessing });
+  expect(strayPaths(answer)).toEqual([]);
+  return answer;
+};
 const rules = (...args: Parameters<typeof review>) => review(...args).findings.map(({ rule }) => rule);
 
 describe('the heat process', () => {
@@ -293,8 +301,12 @@ describe('what else a record shows', () => {
     const output = [{ what: 'jars', mass: '21 lb' }] as const;
     expect(rules(peaches, { output: [...output] })).toEqual(['more-out-than-in']);
     expect(rules(peaches, { output: [...output], additions: [{ what: 'syrup', mass: '2 lb' }] })).toEqual([]);
-    expect(rules(peaches, { departures: [{ what: 'lid bent', done: 'new lid' }] })).toEqual(['departure-left-open']);
-    expect(rules(peaches, { departures: [{ what: 'lid bent', done: 'new lid', disposition: 'shelf' }] })).toEqual([]);
+    expect(rules(peaches, { departures: [{ what: 'lid bent', whatWasDone: 'new lid' }] })).toEqual([
+      'departure-left-open',
+    ]);
+    expect(
+      rules(peaches, { departures: [{ what: 'lid bent', whatWasDone: 'new lid', disposition: 'shelf' }] }),
+    ).toEqual([]);
     expect(rules(undefined)).toEqual(['process-not-recorded']);
     expect(review(undefined).verdict).toBe('cannot tell');
     expect(rules(undefined, { keptIn: 'freezer' })).toEqual(['frozen-not-recorded']);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { parseAmount } from '../../src/quantity/index';
+import { parseAmount } from '../../src/quantity/amount';
 import { reviewBatch } from '../../src/record/index';
 import {
   addedRow,

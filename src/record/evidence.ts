@@ -59,8 +59,8 @@ const BEST_HEATING = [
   { heating: 'after', oven: { temperature: '300 degF', time: '1 h' }, thickness: '0.1 in' },
 ] as const;
 
-/** The food whose steps are taken where a name says no more than meat. */
-const GENERAL = 'meat';
+/** The food whose steps count where a name could be several foods, or one without steps in these tables. */
+const generalOf = (text: string): string => (kindOf(text) === 'poultry' ? 'poultry' : 'meat');
 
 /** The state of the meat's heating: of several foods, the worst. */
 const meatHeat = ({ record: { dryer }, foods }: Shown): EvidenceStatus =>
@@ -72,10 +72,10 @@ function heatOf(text: string, dryer: BatchRecord['dryer']): EvidenceStatus {
   const heated = (food: string) =>
     (meat === undefined ? BEST_HEATING : [meat]).map((heat) => jerky({ food, dryerTemperature, dryingTime, ...heat }));
   const [found, ...others] = foodsNamed(text);
-  const own = heated(found === undefined || others.length > 0 ? GENERAL : nameOf(found.id));
+  const own = heated(found === undefined || others.length > 0 ? generalOf(text) : nameOf(found.id));
   // sausage or ham: these tables hold no heating step for it, but what is too little for fresh meat is too little for it
   const none = own.some((each) => !each.tested && each.reason.code === 'not-meat');
-  const good = (none ? heated(GENERAL) : own).some((each) => each.tested);
+  const good = (none ? heated(generalOf(text)) : own).some((each) => each.tested);
   if (!good) return 'broken';
   return none || meat === undefined ? 'missing' : 'held';
 }

@@ -28,10 +28,12 @@ function learnedYield(): ChartSpec {
   const observed = [0.73, 0.75, 0.72, 0.74, 0.71, 0.73];
   const printed = readyFromRaw({ food: 'peaches', form: 'halves', raw: '1 kg' });
   if (!printed.known) throw new Error(printed.reason.text);
+  const prior = printed.yield;
+  const learned = (own: number[]) => learnFigure({ prior, observed: own, varies: 'share' }).figure;
   return learningChart({
     what: 'Yield of peach halves',
-    before: printed.yield,
-    after: learnFigure({ prior: printed.yield, observed, varies: 'share' }).figure,
+    before: learned([]),
+    after: learned(observed),
     observed,
     invented: true,
   });

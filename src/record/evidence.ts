@@ -11,7 +11,7 @@ import { dayNumber } from './date';
 import { type Finding, note, type Remedy, type RuleBroken, remedyMistake } from './findings';
 import { inOil, kindOf, orNothing } from './foodKinds';
 import { sameFood } from './sameFood';
-import { EVIDENCE, type EvidenceRow } from './tables';
+import { EVIDENCE, type EvidenceRow, STRANGE_KINDS } from './tables';
 
 type How = EvidenceRow['how'][number];
 type Where = EvidenceRow['where'][number];
@@ -165,11 +165,17 @@ const NO_PLACE: Line = {
 const worse = (one: Line, other: Line): Line =>
   WORST_FIRST.indexOf(other.status) < WORST_FIRST.indexOf(one.status) ? other : one;
 
+/** Whether a name or an addition means a food whose keeping is in question; it counts as a lot then. */
+function needsEvidence(text: string): boolean {
+  const kind = kindOf(text);
+  return kind !== undefined && (STRANGE_KINDS.has(kind) || EVIDENCE.some(({ kinds }) => kinds.includes(kind)));
+}
+
 /** The lines for a place: one for each hazard, the strictest of all kinds of food in the batch. */
 function linesOf(record: BatchRecord, process: EvidenceStatus, how: readonly How[], where: Where): Line[] {
   const { name, lots, additions = [] } = record;
-  // a lot without a kind has no evidence; a name or an addition without one adds none
-  const more = [name, ...additions.map(({ what }) => what)].filter((text) => kindOf(text) !== undefined);
+  // a lot of a kind without evidence has none; sugar, salt or acid that went in needs none
+  const more = [name, ...additions.map(({ what }) => what)].filter(needsEvidence);
   const texts = [...lots.map(({ food }) => food), ...more];
   const kinds = new Set(texts.map(kindOf));
   const lines = new Map<string, Line>();

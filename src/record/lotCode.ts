@@ -18,7 +18,7 @@ const letters = (text: string): string =>
     .replace(/[^\p{L}\p{N}]+/gu, '-')
     .replace(/^-|-$/g, '');
 
-/** Kitchen, name, year, day of the year and batch, as 21 CFR 113.60(c) wants a code to show them. */
+/** Kitchen, name, year, day of the year and batch, the parts that 21 CFR 113.60(c) asks of a code. */
 export function lotCodeOf({ place = '', name, date, batchOfDay = 1 }: Coded): string {
   const { year, day } = dayOfYear(date);
   const parts = [letters(place), letters(name), year, String(day).padStart(3, '0'), batchOfDay];

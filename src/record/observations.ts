@@ -130,7 +130,7 @@ function jarsOf(record: BatchRecord, process: NonNullable<BatchRecord['process']
     : { food, form: form.name, jar: size };
 }
 
-/** All that one record shows, and what it shows in vain. */
+/** All that one record shows, and what of it cannot be used. */
 export interface Observed {
   readonly observations: readonly Observation[];
   readonly passedOver: readonly PassedOver[];

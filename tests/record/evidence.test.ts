@@ -476,6 +476,28 @@ describe('foods by the pantry', () => {
       [],
     ],
     [
+      'sugar, salt and acid in dried fruit need no evidence',
+      of('peach', {
+        name: 'peach leather',
+        dryer: { time: '9 h', endMoisture: '15 %' },
+        additions: ['sugar', 'salt', 'bottled lemon juice', 'water', 'pectin'].map((what) => ({ what, mass: '1 oz' })),
+      }),
+      'kept',
+      [],
+    ],
+    [
+      'meat in dried fruit does',
+      of('peach', { dryer: { time: '9 h', endMoisture: '15 %' }, additions: [{ what: 'beef', mass: '1 lb' }] }),
+      'cannot tell',
+      ['dry-enough', 'meat-heated'],
+    ],
+    [
+      'and so does a kind whose dryness these tables do not hold',
+      of('peach', { dryer: { time: '9 h', endMoisture: '15 %' }, additions: [{ what: 'walnuts', mass: '1 lb' }] }),
+      'cannot tell',
+      ['no-evidence-known'],
+    ],
+    [
       'a dried food of a kind without evidence',
       of('mushrooms', { dryer: { time: '8 h', endMoisture: 0.05 } }),
       'cannot tell',

@@ -103,7 +103,7 @@ function makeOf({ process, dryer, keptIn }: BatchRecord, form: string): Make | u
 
 export const pounds = (raw: Quantity<'mass'>): number => valueIn(raw, 'lb');
 
-/** The one food of a record, in whatever forms; or why there is none. */
+/** The one food of a record, in any forms; or why there is none. */
 function onlyFood({ lots }: BatchRecord): Subject | Reason {
   const names = [...new Set(lots.map((row) => tradeName(row.food) ?? row.food))];
   const [name] = names as [string];

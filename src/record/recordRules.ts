@@ -51,8 +51,8 @@ export interface RecordRules {
 const retention = () => rowNamed(RECORD_RULES, 'retention');
 
 /**
- * What commercial rules ask for in a record, in a lot code and on a label: a pattern for a kitchen that sells, or for one
- * that wants to find its mistakes. Rules that are recalled say so in their basis. With `made`, until when to keep the
+ * What commercial rules ask for in a record, in a lot code and on a label: a pattern for a kitchen that sells, or for
+ * one that looks for its mistakes. Rules that are recalled say so in their basis. With `made`, until when to keep the
  * record: 3 years from the day of making, as for acidified food that is sold.
  *
  * @throws StillroomError UNKNOWN_NAME, OUT_OF_RANGE for a day that is not in the calendar

@@ -17,7 +17,7 @@ const isRow = (one: FormChoice, other: FormChoice): boolean => one.recipe === ot
 function matchOf(food: KnownFood, forms: readonly string[], used: FormChoice): Match {
   if (forms.some((form) => refusedForm(food, form).length > 0 && matchForm(food, form).length === 0)) return 'other';
   if (!food.choices.some((choice) => isRow(choice, used))) return 'other';
-  // a product such as jam or pickles prepares its food in its own way, whatever the food was cut to
+  // a product such as jam or pickles prepares its food in its own way, however the food was cut
   const product = !food.choices.some((choice) => choice.own && isRow(choice, used));
   const fits = forms.every((form) => matchForm(food, form).some((choice) => isRow(choice, used)));
   return fits || (product && forms.every((form) => matchForm(food, form).length === 0)) ? 'same' : 'open';
@@ -48,7 +48,7 @@ export function sameFood({ name, lots, additions = [], process }: BatchRecord): 
   const parts = lots.map((row) => matchText(row.food, row.form, used));
   const all = whole === undefined ? parts : [...parts, whole];
   const recipe = isMixed(used);
-  // another food as the only one, or together with a single-food process, is a stranger whatever the record claims
+  // another food as the only one, or together with a single-food process, is a stranger, no matter what the record claims
   if (!recipe && all.includes('other')) return 'other';
   if (recipe && !all.includes('same')) return all.every((match) => match === 'other') ? 'other' : 'open';
   if (recipe) return recipeFollowed === true ? 'same' : 'open';

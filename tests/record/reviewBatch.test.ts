@@ -193,7 +193,7 @@ describe('the heat process', () => {
     expect(rules({ ...salsa, acid: { asInRecipe: true } })).not.toContain('acid-not-confirmed');
   });
 
-  // MSU 01600496: a process under 10 minutes wants sterilized jars
+  // MSU 01600496: a process under 10 minutes needs sterilized jars
   test('sterilized jars', () => {
     const jam: Process = {
       food: 'strawberry jam',

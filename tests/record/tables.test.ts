@@ -41,7 +41,7 @@ test('the folder holds these tables and no other', () => {
   expectFolder('record', Object.keys(TABLES));
 });
 
-test.each(Object.keys(TABLES))('each row of %s has an id of its own', (name) => {
+test.each(Object.keys(TABLES))('each row of %s has its own id', (name) => {
   const ids = readTable('record', name).rows.map((row: { id: string }) => row.id);
   expect(new Set(ids).size).toBe(ids.length);
 });

@@ -17,7 +17,7 @@ const schema = /* @__PURE__ */ fields({
   /** Unit of the figures; left out, they are shares from 0 to 1 (yield, moisture), drawn in percent. */
   unit: optional(name('the unit of the figures, such as "h"')),
   /**
-   * Range published or recalled; `after` - learned range, as `learnYield`, `learnFigure` and `learnFromRecords`
+   * Range published or recalled; `after` - learned range, as `learnFigure` and `learnFromRecords`
    * return it.
    */
   before: range(),
@@ -116,8 +116,8 @@ function shown({ before, after, observed, setAside = [] }: Given): Ends {
  *
  * const before = { low: 6, likely: 9, high: 12 };
  * const observed = [7, 7.5, 7.2, 7.4, 72];
- * const { figure: after, setAside } = learnFigure({ prior: before, observed });
- * const places = setAside.map(({ index }) => index);
+ * const { figure: after, outliers } = learnFigure({ prior: before, observed });
+ * const places = outliers.map(({ index }) => index);
  * const chart = learningChart({ what: 'drying time of apple rings', unit: 'h', before, after, observed, setAside: places });
  * chart.data.values[4]; // => { batch: 5, figure: 72, counts: 'set aside', beyond: 'above' }
  * ```

@@ -43,16 +43,6 @@ export interface Caution {
   readonly source?: string;
 }
 
-/** The answer where no tested process, or no published figure, exists. */
-export interface Refusal {
-  readonly tested: false;
-  readonly reason: string;
-  /** What can be done instead. */
-  readonly instead: string;
-  readonly basis: readonly Basis[];
-  readonly cautions: readonly Caution[];
-}
-
 /** The basis of an answer that rests on what these tables hold, or do not hold, and on no single row. */
 export const derived = (of: string, note?: string): Basis => ({
   of,

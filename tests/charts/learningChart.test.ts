@@ -1,17 +1,14 @@
 import { expect, test } from 'vitest';
 import { learningChart } from '../../src/charts/index';
-import { learnFigure, learnYield } from '../../src/record/index';
+import { learnFigure } from '../../src/record/index';
 import { expectError } from '../helpers/errors';
 import { draw } from './rendering';
 
 const before = { low: 0.76, likely: 0.85, high: 0.88 };
 const observed = [0.725, 0.75, 0.733, 0.079, 0.742];
-const { yield: after, setAside } = learnYield({
-  prior: before,
-  records: observed.map((share) => ({ raw: '40 lb', ready: { value: 40 * share, unit: 'lb' } })),
-});
+const { figure: after, outliers } = learnFigure({ prior: before, observed, varies: 'share' });
 const peaches = { what: 'yield of peach halves', before, after, observed };
-const full = { ...peaches, setAside: setAside.map(({ index }) => index) };
+const full = { ...peaches, setAside: outliers.map(({ index }) => index) };
 
 type Chart = ReturnType<typeof learningChart>;
 interface Channel {
@@ -70,7 +67,7 @@ test('figures with a unit are drawn as they are, with an answer of learnFigure a
   const book = { low: 6, likely: 9, high: 12 };
   const own = [7, 7.5, 7.2, 7.4, 72];
   const learned = learnFigure({ prior: book, observed: own });
-  const places = learned.setAside.map(({ index }) => index);
+  const places = learned.outliers.map(({ index }) => index);
   const chart = learningChart({
     what: 'hours',
     unit: 'h',

@@ -30,8 +30,7 @@ const tray = [
   { time: '4 h', mass: '461 g' },
 ];
 const prior = { low: 6, likely: 9, high: 12 };
-const shares = { low: 0.76, likely: 0.82, high: 0.88 };
-const record = { lot: 'A1', date: '2026-08-14', product: 'jam', produce: [{ produce: 'plum', raw: '5 kg' }] };
+const record = { date: '2026-08-14', name: 'jam', lots: [{ food: 'plum', raw: '5 kg' }] };
 
 /** Arguments of functions that no vector calls; a function that takes none has an empty list. */
 const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
@@ -71,13 +70,16 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   processesFor: () => [{ food: 'rhubarb' }],
   volumeFromMass: () => [{ food: 'strawberries', form: 'sliced', mass: '332 g' }],
   labelFields: () => [
-    { product: 'Peach jam', net: '18 oz', ingredients: [{ name: 'sugar', mass: '1.2 kg' }], lot: 'PEACH-1' },
+    {
+      name: 'Peach jam',
+      net: '18 oz',
+      ingredients: [{ name: 'sugar', mass: '1.2 kg' }],
+      made: '2026-08-14',
+      batchOfDay: 1,
+    },
   ],
   learnFigure: () => [{ prior, observed: [7, 7.5, 7.2, 7.4, 72] }],
-  learnMoisture: () => [{ prior: shares, observed: ['83 %', '84 %', '83.5 %'] }],
-  learnYield: () => [{ prior: shares, records: [{ raw: '40 lb', ready: '29 lb' }] }],
-  lotCode: () => [{ product: 'peach halves', date: '2026-08-14', batch: 1 }],
-  recordRules: () => [{ topic: 'acidified food' }],
+  recordRules: () => [{ topic: 'acidified food', made: '2026-08-14' }],
   parseRecord: () => [serializeRecord(record as never)],
   serializeRecord: () => [record],
   batchRecord: () => [record],

@@ -14,7 +14,7 @@ import { lethality } from '../../src/lethality/index';
 import { type PlanDayInput, planDay } from '../../src/plan/index';
 import { elevationMinutes, loadTimeline, testedProcess } from '../../src/process/index';
 import { convert, type MassInput, type MoneyInput, type Range, type VolumeInput } from '../../src/quantity/index';
-import { keepRecordUntil, netWeightCheck, parseRecord } from '../../src/record/index';
+import { netWeightCheck, parseRecord, recordRules } from '../../src/record/index';
 import { runSheet } from '../../src/sheet/index';
 import { refractiveIndex, sucroseDensity, syrupBoilingTemperature } from '../../src/solution/index';
 import { type Basis, type Caution, source } from '../../src/sources/index';
@@ -233,12 +233,12 @@ declare const basis: Basis;
 declare const caution: Caution;
 
 describe('plan, record, sheet, charts, sources, errors', () => {
-  const label = { labelled: '18 oz', measured: ['18.2 oz'], rule: 'US' } as const;
+  const label = { labeled: '18 oz', contents: ['18.2 oz'], market: 'US' } as const;
   test('right', () => {
     assertType<PlanDayInput['kitchen']>({ ...kitchen, elevation: '300 m', hours: '6 h' });
     const plan = planDay(day);
     if (plan.feasible) runSheet(plan);
-    keepRecordUntil({ made: '2026-08-14' });
+    recordRules({ made: '2026-08-14' });
     netWeightCheck(label);
     dryingCurveChart({ weighings: [{ time: '0 h', mass: '1000 g' }], stopWeight: '188 g', model: 'lewis' });
     isothermChart({ food: 'kiwifruit', temperature: '30 degC' });
@@ -252,11 +252,11 @@ describe('plan, record, sheet, charts, sources, errors', () => {
     // @ts-expect-error a run sheet needs a plan
     runSheet({ feasible: true });
     // @ts-expect-error a date is text
-    keepRecordUntil({ made: new Date(0) });
+    recordRules({ made: new Date(0) });
     // @ts-expect-error what a label says is a mass or a volume
-    netWeightCheck({ ...label, labelled: '18 in' });
+    netWeightCheck({ ...label, labeled: '18 in' });
     // @ts-expect-error a record is read from text
-    parseRecord({ lot: 'A1' });
+    parseRecord({ lotCode: 'A1' });
     // @ts-expect-error no such model
     dryingCurveChart({ weighings: [{ time: '0 h', mass: '1000 g' }], stopWeight: '188 g', model: 'by eye' });
     // @ts-expect-error a length is no temperature

@@ -119,7 +119,7 @@ function suppliesOf(
   form: string,
   product: number,
   raw: Range<Quantity<'mass'>>,
-  learned: { readonly figure: { readonly raw: Range<Quantity<'mass'>> } } | undefined,
+  learned: { readonly figure: Range<Quantity<'mass'>> } | undefined,
   cooking: Cooking | undefined,
 ): { readonly supplies: readonly Supply[]; readonly yields: readonly LotYield[] } {
   const perJar = (better: number, each: Range<Quantity<'mass'>>): Range<number> =>
@@ -130,7 +130,7 @@ function suppliesOf(
     yields.push(given);
     // what jars took before, unless this lot was weighed
     const own = lot.ready === undefined ? learned : undefined;
-    const each = own === undefined ? perJar(given.better, raw) : perJar(1, own.figure.raw);
+    const each = own === undefined ? perJar(given.better, raw) : perJar(1, own.figure);
     const supply = supplyOf(lot, given, unitsFrom(each));
     // all but what falls off is heated, though some of it boils away
     const { low, likely, high } = given.trimmings;

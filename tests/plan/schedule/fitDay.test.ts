@@ -156,7 +156,7 @@ test('what fits in no order is not made, where nothing must be', () => {
     lots: [{ produce: 'peach', raw: '20 lb' }],
     kitchen: { elevation: '100 m', hours: ['4 h', '4 h'], freezer: { room: '60 L', volume: '1 ft3' } },
     products: [{ make: 'frozen', from: 'peach', form: 'slices', size: '3 lb', least }],
-    learned: [{ produce: 'peach', form: 'slices', yield: { low: 0.8, likely: 0.8, high: 0.8 } }],
+    learned: [{ food: 'peach', form: 'slices', yield: { low: 0.8, likely: 0.8, high: 0.8 } }],
   });
   expect(planDay(day(0))).toMatchObject({ feasible: true, products: [], schedule: { tasks: [] } });
   expect(planDay(day(1))).toMatchObject({

@@ -2,7 +2,10 @@
  * Water activity: solutions and mixtures, isotherms, and what can grow.
  * @module
  */
+
 export { type DryMixActivity, type DryMixActivityInput, dryMixActivity } from './dryMixActivity';
+export type { FitIsothermInput, FittedIsotherm, FittedPoint } from './fitIsotherm';
+export { fitIsotherm } from './fitIsotherm';
 export { type FruitWaterActivity, type FruitWaterActivityInput, fruitWaterActivity } from './fruitWaterActivity';
 export { type GrowthAt, type GrowthAtInput, growthAt, type MayGrow } from './growthAt';
 export type { GrowthBand, SaltedFish } from './growthBand';

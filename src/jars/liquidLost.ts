@@ -21,8 +21,8 @@ const NEAR = 1e-9;
 
 /** The rules that say what to do, in the order to read them. */
 const RULES: Readonly<Record<Handling, readonly string[]>> = {
-  store: ['never-refill', 'level-falls'],
-  'use first': ['never-refill', 'less-than-half-lost', 'liquid-may-darken'],
+  store: ['never-refill', 'level-falls', 'floating-fruit'],
+  'use first': ['never-refill', 'less-than-half-lost', 'liquid-may-darken', 'floating-fruit'],
   refrigerate: ['never-refill', 'half-the-liquid', 'more-than-half-lost'],
   'test the seal': ['never-refill', 'cool-first', 'press', 'less-than-half-lost', 'reprocess-within'],
   'measure the liquid': ['never-refill', 'less-than-half-lost', 'half-the-liquid', 'more-than-half-lost'],

@@ -75,6 +75,7 @@ const PAGES: Readonly<Record<string, readonly string[]>> = {
     'level-falls',
     'liquid-may-darken',
     'half-the-liquid | 0.5 | 0.5 | share of the liquid',
+    'floating-fruit | 2 | 3 | month',
     'less-than-half-lost',
     'more-than-half-lost | 2 | 3 | day',
     'spoiled',

@@ -3,7 +3,7 @@ import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, isMass, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
-import type { Quantity } from '../quantity/types';
+import type { OneOf, Quantity } from '../quantity/types';
 import type { Unit } from '../quantity/units';
 import { REFERENCE_TEMPERATURE } from '../solution/fields';
 import { balanceBasis, leftAtSolids, mixOf } from '../solution/massBalance';
@@ -41,7 +41,7 @@ const schema = fields({
   /** Dry acid by mass, where it is to count as solids of the jam. */
   dryAcid: optional(mass()),
 });
-export type JamBalanceInput = z.input<typeof schema>;
+export type JamBalanceInput = OneOf<z.input<typeof schema>, 'ready' | 'jam' | 'jars'>;
 type Given = z.output<typeof schema>;
 
 export interface JamBalance {

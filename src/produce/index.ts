@@ -8,13 +8,13 @@ export { type JuiceBrix, type JuiceBrixInput, juiceBrix } from './composition/ju
 export type { BoughtInput } from './weights/asBought';
 export { type ContainerWeight, type ContainerWeightInput, containerWeight } from './weights/containerWeight';
 export {
-  type MassFromVolumeInput,
+  type KitchenMeasureInput,
+  kitchenMeasure,
   type MassOfVolume,
-  massFromVolume,
-  type VolumeFromMassInput,
+  type MassOfVolumeInput,
   type VolumeOfMass,
-  volumeFromMass,
-} from './weights/massFromVolume';
+  type VolumeOfMassInput,
+} from './weights/kitchenMeasure';
 export { type FrozenPintsFromRaw, type FrozenPintsFromRawInput, frozenPintsFromRaw } from './yields/frozenPintsFromRaw';
 export { type PieFilling, type PieFillingIngredient, type PieFillingInput, pieFilling } from './yields/pieFilling';
 export {

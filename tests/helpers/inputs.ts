@@ -42,12 +42,8 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   pickleRules: () => [],
   jarSizes: () => [],
   publishedVacuums: () => [],
-  processFoods: () => [],
   holdingSolutions: () => [],
-  notRecommended: () => [],
-  recipeYieldNames: () => [],
-  sources: () => [],
-  source: () => ['usda-cghc-2015'],
+  sources: () => [{ ids: ['usda-cghc-2015'] }],
   checkSchedule: () => [plan()],
   allocationChart: () => [{ plan: plan() }],
   costChart: () => [{ plan: plan() }],
@@ -71,7 +67,6 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   canningRules: () => [{ topic: 'pressure canner' }],
   findFoods: () => [{ text: 'mushr' }],
   processesFor: () => [{ food: 'rhubarb' }],
-  volumeFromMass: () => [{ food: 'strawberries', form: 'sliced', mass: '332 g' }],
   labelFields: () => [
     { product: 'Peach jam', net: '18 oz', ingredients: [{ name: 'sugar', mass: '1.2 kg' }], lot: 'PEACH-1' },
   ],
@@ -87,10 +82,7 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   elevationFromBoiling: () => [{ temperature: '203 degF' }],
   scaleJamRecipe: () => [{ food: 'peach', product: 'jam', pectin: 'none', halfPints: 20 }],
   shiftWaterActivity: () => [{ waterActivity: 0.5, from: '20 degC', to: '30 degC', food: 'blueberries' }],
-  parseAmount: () => ['1 1/2'],
-  parseMoney: () => ['24.50 USD'],
   parseQuantity: () => ['1 1/2 cups', 'volume'],
-  parseShare: () => ['85 %'],
   formatQuantity: () => ['1.51 cup', { fraction: 8 }],
 };
 

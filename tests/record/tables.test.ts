@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import * as z from 'zod';
-import { parseAmount } from '../../src/quantity/index';
+import { parseAmount } from '../../src/quantity/amount';
 import { keepRecordUntil, recordRules, reviewBatch } from '../../src/record/index';
 import {
   coolingRows,

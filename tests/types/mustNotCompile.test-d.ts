@@ -17,7 +17,7 @@ import { convert, type MassInput, type MoneyInput, type Range, type VolumeInput 
 import { keepRecordUntil, netWeightCheck, parseRecord } from '../../src/record/index';
 import { runSheet } from '../../src/sheet/index';
 import { refractiveIndex, sucroseDensity, syrupBoilingTemperature } from '../../src/solution/index';
-import { type Basis, type Caution, source } from '../../src/sources/index';
+import { type Basis, type Caution, sources } from '../../src/sources/index';
 import { airPressure, boilingTemperature, steamTemperature } from '../../src/steam/index';
 import { concentrate, gelTemperature, jamBalance, sweeten, syrup } from '../../src/sugar/index';
 import { growthAt, isothermActivity, isothermMoisture, solutionWaterActivity } from '../../src/water-activity/index';
@@ -254,7 +254,7 @@ describe('plan, record, sheet, charts, sources, errors', () => {
     netWeightCheck(label);
     dryingCurveChart({ weighings: [{ time: '0 h', mass: '1000 g' }], stopWeight: '188 g', model: 'lewis' });
     isothermChart({ food: 'kiwifruit', temperature: '30 degC' });
-    source('usda-cghc-2015');
+    sources({ ids: ['usda-cghc-2015'] });
   });
   test('wrong', () => {
     // @ts-expect-error a kitchen has hours, not pounds
@@ -274,7 +274,7 @@ describe('plan, record, sheet, charts, sources, errors', () => {
     // @ts-expect-error a length is no temperature
     isothermChart({ food: 'kiwifruit', temperature: '30 mm' });
     // @ts-expect-error a source goes by its id
-    source(2015);
+    sources({ ids: [2015] });
     // @ts-expect-error an answer is not written to
     basis.of = 'minutes';
     // @ts-expect-error no such severity

@@ -15,7 +15,7 @@ export {
   type VolumeOfMass,
   type VolumeOfMassInput,
 } from './weights/kitchenMeasure';
-export { type FrozenPintsFromRaw, type FrozenPintsFromRawInput, frozenPintsFromRaw } from './yields/frozenPintsFromRaw';
+export type { YieldRoad } from './yields/jarNeed';
 export { type PieFilling, type PieFillingIngredient, type PieFillingInput, pieFilling } from './yields/pieFilling';
 export {
   type PrintedAmount,
@@ -33,7 +33,6 @@ export {
   type RawForJars,
   type RawForJarsInput,
   rawForJars,
-  type YieldRoad,
 } from './yields/rawForJars';
 export {
   type RawForReady,

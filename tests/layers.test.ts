@@ -22,10 +22,11 @@ const LAYERS: Readonly<Record<string, number>> = {
   'water-activity': 2,
   freezing: 2,
   lethality: 2,
-  plan: 3,
-  record: 3,
-  sheet: 4,
-  charts: 4,
+  recipes: 3,
+  plan: 4,
+  record: 4,
+  sheet: 5,
+  charts: 5,
 };
 
 const source = new URL('../src/', import.meta.url).pathname;

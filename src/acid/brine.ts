@@ -131,7 +131,7 @@ const checkPurpose = (
   purpose === 'other' ? { basis: [], cautions: [acidCaution('not-a-ferment')] } : checkFerment(food, crock);
 
 /**
- * How much salt a brine takes, whatever its percentage is of; or how strong it is, from what went in.
+ * How much salt a brine needs, whatever its percentage refers to; or how strong a brine is, from what went in.
  *
  * Salt is, for a share p: of `water` p x water; of `brine` p / (1 - p) x water; of `water and food` p x (water +
  * food), which is what a ferment comes to; of `food` p x food, for dry salting. A 5 % brine by weight is

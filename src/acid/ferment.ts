@@ -121,7 +121,7 @@ function krautSalt(ready: Quantity<'mass'>): Part<FermentSalt> {
   };
 }
 
-/** Cucumbers stand in a brine. */
+/** Cucumbers ferment in a brine. */
 function pickleSalt(ready: Quantity<'mass'>): Part<FermentSalt> {
   const row = rowOf(FERMENT_SALT, 'dill-pickle-brine', 'salt');
   const batches = valueIn(ready, 'lb') / printed(row, 'produceLb');

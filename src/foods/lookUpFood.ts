@@ -9,8 +9,8 @@ export interface FoodAndForm {
 }
 
 /**
- * Small words drop out of names, but fruit in syrup is no syrup, and beans in sauce are no sauce: what a food is
- * packed in is said by a word of its own.
+ * Small words drop out of names, but fruit in syrup is not syrup, and beans in sauce are not sauce: what a food is
+ * packed in has a separate word.
  */
 const packed = (text: string): string =>
   text.replace(/\b(?:in|with)[\s-]((?:[a-z]{1,12}[\s-]){0,2})(syrup|juice|sauce)\b/gi, '$1$2-packed');
@@ -138,6 +138,6 @@ export const nearestForms = (text: string): readonly string[] =>
     formRows.map(({ name }) => name),
   );
 
-/** The foods that a wide food stands for: those that may use its figures. */
+/** The foods that a wide food covers: those that may use its figures. */
 export const narrowerOf = (id: string): readonly string[] =>
   foodRows.filter(({ wider = [] }) => wider.some(({ food }) => food === id)).map((row) => row.id);

@@ -30,7 +30,7 @@ export interface KnownFood {
 }
 
 const rowsByChoice = new WeakMap<FormChoice, readonly ProcessRow[]>();
-/** The rows that a choice stands for: of its recipe, those whose page names the food asked for. */
+/** The rows that a choice means: of its recipe, those whose page names the food asked for. */
 export function rowsOfChoice(choice: FormChoice): readonly ProcessRow[] {
   let rows = rowsByChoice.get(choice);
   if (rows === undefined) {
@@ -59,6 +59,18 @@ export function knowledgeOf(id: string): KnownFood {
     known.set(id, found);
   }
   return found;
+}
+
+/** The choice of a process for a food; that of what the recipe makes, where no food alone makes it. */
+export function choiceOfProcess(
+  food: KnownFood,
+  process: string,
+): { readonly food: KnownFood; readonly choice: FormChoice } | undefined {
+  for (const each of [food, ...rowsOf(process).map((row) => knowledgeOf(row.food))]) {
+    const choice = each.choices.find(({ recipe }) => recipe === process);
+    if (choice !== undefined) return { food: each, choice };
+  }
+  return undefined;
 }
 
 const otherNames = new Map(formNameRows.map((row) => [row.recipe, row]));

@@ -1,6 +1,6 @@
 /** What a no offers: the processes that are served at the same place, and ways of keeping that are not canning. */
-import { narrowerOf } from '../foods/lookUpFood';
-import { formName, nameOf } from '../foods/tables';
+import { formNamed, narrowerOf } from '../foods/lookUpFood';
+import { foodOf, formName, nameOf } from '../foods/tables';
 import { caution } from '../sources/cautions';
 import type { Instead, NotTested } from '../sources/no';
 import { listedSize, readJar } from '../words/jar';
@@ -16,7 +16,7 @@ import {
   rowsOfChoice,
 } from './food';
 import { keepings, type Refused, refusal } from './refusal';
-import { LISTED_JARS, type ListedJar, PRINTED_METHODS } from './tables';
+import { LISTED_JARS, type ListedJar, nearFormRows, PRINTED_METHODS } from './tables';
 
 /** The name by which a choice is asked for: the food's own, or the product's where the form alone could be several. */
 function nameFor(food: KnownFood, choice: FormChoice): string {
@@ -61,6 +61,19 @@ function served(food: KnownFood, choices: readonly FormChoice[], asked: Question
   });
 }
 
+/** The tested forms that come near one that is not, with what the cook must do to be inside their recipes. */
+function nearWays(food: KnownFood, form: string | undefined, asked: Question): Instead[] {
+  const id = form === undefined ? undefined : formNamed(form);
+  if (id === undefined) return [];
+  const { kind } = foodOf(food.id);
+  return nearFormRows
+    .filter((row) => row.asked.includes(id) && row.kinds.includes(kind))
+    .flatMap(({ to, must }) => {
+      const choices = food.choices.filter((choice) => choice.form === to);
+      return served(food, choices, asked).map((way) => ({ ...way, text: `${way.text}: ${must}` }));
+    });
+}
+
 /** What to do first, in words: what the table says of the food, or what helps best where something offered holds it. */
 function adviceOf({ notCanned, hint }: Refused, ways: readonly Instead[]): Instead[] {
   if (notCanned !== undefined && (notCanned.cans !== true || ways.length > 0)) return [{ text: notCanned.instead }];
@@ -69,9 +82,21 @@ function adviceOf({ notCanned, hint }: Refused, ways: readonly Instead[]): Inste
 }
 
 /** The no, with what can be done instead: of the form asked for, or else of the food; the pack asked for first. */
-export function refuse(food: KnownFood, refused: Refused, asked: Question, choice?: FormChoice): NotTested {
+export function refuse(
+  food: KnownFood,
+  refused: Refused,
+  asked: Question,
+  choice?: FormChoice,
+  form?: string,
+): NotTested {
   const same = choice === undefined ? [] : served(food, [choice], asked);
-  const found = same.length > 0 ? same : served(food, food.choices, asked);
+  const near = nearWays(food, form, asked);
+  const isNear = (way: Instead): boolean =>
+    near.some(
+      (each) => each.form === way.form && each.jar === way.jar && each.method === way.method && each.pack === way.pack,
+    );
+  const others = same.length > 0 ? same : served(food, food.choices, asked);
+  const found = [...near, ...others.filter((way) => !isNear(way))];
   const packed = found.filter(({ pack }) => pack === asked.pack);
   const ways = [...packed, ...found.filter((way) => !packed.includes(way))];
   const { hint, notCanned, cautions = [] } = refused;

@@ -14,6 +14,7 @@ import { ruleBasis, ruleFigures } from './canningRules';
 import { processCaution, usualCautions } from './cautions';
 import { lineOf, needsSterileJars, type ProcessLine, psiQuantity } from './cells';
 import { isLowAcid, packOf, type Question, type Served } from './decide';
+import { type ProcessRecipe, processRecipeOf, recipesEndingIn } from './recipesOf';
 import { foodsOf, scopeOf } from './scope';
 import { type ProcessRow, rowsOf } from './tables';
 
@@ -29,6 +30,8 @@ export interface TestedProcess {
   readonly form: string;
   /** Fixed name of the printed recipe that the time belongs to: `apple-sauce`. */
   readonly recipe: string;
+  /** The printed recipes that end in it, with what of each must not be changed. */
+  readonly recipes: readonly ProcessRecipe[];
   /** Fixed name of the printed line, a row of the process tables. */
   readonly row: string;
   /** `hot`, `raw`, or `not stated` where the page names none. */
@@ -172,20 +175,29 @@ function pasteurizing(): NonNullable<TestedProcess['pasteurize']> {
   };
 }
 
-/** The answer of a printed line, for a food by its trade name; `assumed` is what the caller left open. */
-export function servedAnswer(served: Served, asked: Question, food: string, assumed: readonly string[]): TestedProcess {
+/** The answer of a printed line, for a food by its trade name; `assumed` names what was left out. */
+export function servedAnswer(
+  served: Served,
+  asked: Question,
+  { name: food, id }: { readonly name: string; readonly id: string },
+  assumed: readonly string[],
+  wanted?: string,
+): TestedProcess {
   const { cell, cells, size } = served;
   const { row, band, minutes, psi } = cell;
   const steam = asked.method === 'atmospheric-steam';
   const lines = cells.filter((other) => other.refused === undefined);
   const acidRow = row.acid === undefined ? undefined : acidRowOf(row.acid, size);
   const copies = copiesOf(row, band);
+  const ending = recipesEndingIn(row.recipe, id);
+  const recipes = wanted === undefined ? ending : ending.filter((each) => each.id === wanted);
   const figures: Figures = {
     tested: true,
     food,
-    scope: foodsOf(row).map(nameOf),
+    scope: (wanted === undefined ? foodsOf(row) : recipes.flatMap(({ foods }) => foods)).map(nameOf),
     form: formName(row.form),
     recipe: row.recipe,
+    recipes: recipes.map(processRecipeOf),
     row: row.id,
     pack: packOf(row),
     jar: asked.jar.name,
@@ -202,5 +214,10 @@ export function servedAnswer(served: Served, asked: Question, food: string, assu
     ...(copies === undefined ? {} : { copies }),
     ...(row.leastHeatUp === undefined ? {} : { leastHeatUp: row.leastHeatUp }),
   };
-  return { ...figures, basis: basisFor(served, asked, figures), cautions: cautionsFor(served, asked, figures) };
+  const pages = recipes.map((each) => basisOf(each, 'recipes', each.name));
+  return {
+    ...figures,
+    basis: [...basisFor(served, asked, figures), ...pages],
+    cautions: cautionsFor(served, asked, figures),
+  };
 }

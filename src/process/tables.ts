@@ -5,8 +5,10 @@ import bandTable from '../../data/process/elevation-bands.json';
 import formNameTable from '../../data/process/form-names.json';
 import fruitTable from '../../data/process/fruit.json';
 import jamTable from '../../data/process/jam.json';
+import nearFormTable from '../../data/process/near-forms.json';
 import notRecommendedTable from '../../data/process/not-recommended.json';
 import pickleTable from '../../data/process/pickle.json';
+import recipeTable from '../../data/process/recipes.json';
 import scopeTable from '../../data/process/scopes.json';
 import lowAcidTable from '../../data/process/tomato-low-acid.json';
 import { id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
@@ -117,6 +119,39 @@ export const scopeRow = () =>
   });
 export type ScopeRow = RowOf<typeof scopeRow>;
 
+/** What the answers of this module say of a recipe of data/recipes that ends in a heat process. */
+export const processRecipeRow = () =>
+  z.strictObject({
+    /** Id of the recipe. */
+    id: id(),
+    name: text(),
+    names: z.exactOptional(z.array(text()).check(z.minLength(1))),
+    /** `recipe` of the process rows. */
+    process: id(),
+    foods: ids(),
+    excludes: z.exactOptional(ids()),
+    mustKeep: z.exactOptional(z.array(text()).check(z.minLength(1))),
+    scale: text(),
+    ...sourcedColumns(),
+  });
+export type ProcessRecipeRow = RowOf<typeof processRecipeRow>;
+
+/** What a word that names no tested form leads to. */
+export const nearFormRow = () =>
+  z.strictObject({
+    id: id(),
+    /** Forms that are asked for. */
+    asked: ids(),
+    /** Kinds of food that it is for. */
+    kinds: z.array(text()).check(z.minLength(1)),
+    /** The tested form that comes near. */
+    to: id(),
+    /** What to do so that the food is inside the tested recipe. */
+    must: text(),
+    ...practiceColumns(),
+  });
+export type NearFormRow = RowOf<typeof nearFormRow>;
+
 /** Other words that the form of a recipe is asked for by. */
 export const formNameRow = () =>
   z.strictObject({
@@ -166,6 +201,8 @@ export const processRows: readonly ProcessRow[] = [fruitTable, lowAcidTable, pic
   (table) => asTable<ProcessRow>(table).rows,
 );
 export const acidRows = asTable<AcidRow>(acidTable).rows;
+export const processRecipeRows = asTable<ProcessRecipeRow>(recipeTable).rows;
+export const nearFormRows = asTable<NearFormRow>(nearFormTable).rows;
 export const formNameRows = asTable<FormNameRow>(formNameTable).rows;
 export const notRecommendedRows = asTable<NotRecommendedRow>(notRecommendedTable).rows;
 export const scopeRows = asTable<ScopeRow>(scopeTable).rows;

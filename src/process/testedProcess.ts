@@ -6,6 +6,7 @@ import type { NotTested } from '../sources/no';
 import { type JarInput, jar } from '../words/jar';
 import { type CanningMethod, method } from '../words/method';
 import { type AnyPack, pack } from '../words/pack';
+import { byRecipe } from './byRecipe';
 import { decide, notCannedRow } from './decide';
 import { type KnownFood, pagesWithout, readFood, readForm, refusedElse, refusedForm } from './food';
 import { refuse, refuseWide } from './instead';
@@ -20,6 +21,8 @@ const schema = /* @__PURE__ */ fields({
   food: name('the name of a food, such as "peach"'),
   /** The form, such as `halves`; needed where the food is tested in several. */
   form: optional(name('a form, such as "halves"')),
+  /** The printed recipe: its id or a name; in place of the form. */
+  recipe: optional(name('the id or name of a recipe, such as "berry-syrup"')),
   /** `hot` or `raw`; needed where both are tested. */
   pack: optional(pack()),
   /** The jar: a size by name, a volume, or a measured jar. */
@@ -39,6 +42,8 @@ export interface TestedProcessInput {
   readonly food: string;
   /** Needed where the food is tested in several: `halves`, `sauce`, `whole kernel`. */
   readonly form?: string | undefined;
+  /** The printed recipe: its id or a name; in place of the form. */
+  readonly recipe?: string | undefined;
   /** Needed where both are tested. */
   readonly pack?: AnyPack | undefined;
   /** A size by name, a volume, or a measured jar. */
@@ -116,6 +121,7 @@ export function testedProcess(input: TestedProcessInput): TestedProcess | NotTes
   const reading = readFood(asked.food);
   const { food } = reading;
   const held = reading.form === undefined ? undefined : formName(reading.form);
+  if (asked.recipe !== undefined) return answer(byRecipe(food, asked.recipe, asked));
   const text = asked.form ?? held;
   const barred = refusedForm(food, text).find((row) => row.pack === undefined && row.jar === undefined);
   const rest = refusedElse(food);
@@ -126,7 +132,7 @@ export function testedProcess(input: TestedProcessInput): TestedProcess | NotTes
   if ('unknown' in form) {
     if (rest !== undefined) return answer(refuse(food, notCannedRow(rest), asked));
     const wide = refuseWide(food, form.unknown, asked);
-    return answer(wide ?? refuse(food, unknownForm(food, form.unknown), asked));
+    return answer(wide ?? refuse(food, unknownForm(food, form.unknown), asked, undefined, form.unknown));
   }
   const decided = decide(food, form.choice, asked);
   if ('code' in decided) return answer(refuse(food, decided, asked, form.choice));
@@ -134,7 +140,7 @@ export function testedProcess(input: TestedProcessInput): TestedProcess | NotTes
     ...(form.only ? [`form: ${formName(form.choice.form)}, as none was named`] : []),
     ...(decided.onlyPack ? [`pack: ${decided.cell.row.pack}, the only one tested`] : []),
   ];
-  return answer(servedAnswer(decided, asked, food.name, assumed));
+  return answer(servedAnswer(decided, asked, food, assumed));
 }
 
 /** The line of an answer, `b of 2`, as the letter that asks for it. */

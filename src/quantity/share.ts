@@ -7,7 +7,7 @@ const expectedUpTo = (most: number): string =>
   most === 1 ? 'a share from 0 to 1, or a percentage such as "85 %"' : `a share from 0 to ${most}, or a percentage`;
 
 /**
- * Reads a share of a whole: a number from 0 to 1, or a text in percent.
+ * Reads a share of a whole: a number from 0 to 1, or a string in percent.
  *
  * @param most - the largest it may be: 1, or more where the whole is not what it is a share of (moisture on dry basis)
  * @throws StillroomError WRONG_TYPE, NOT_A_QUANTITY, OUT_OF_RANGE

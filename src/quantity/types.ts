@@ -2,7 +2,7 @@ import type { Dimension, Unit, UnitSpelling } from './units';
 
 /** An amount with its unit: plain JSON. */
 export interface Quantity<D extends Dimension = Dimension> {
-  /** How much, in the unit beside it. */
+  /** How much, in `unit`. */
   readonly value: number;
   /** Name of the unit: `kg`, `cup`, `degF`. */
   readonly unit: Unit<D>;
@@ -104,7 +104,7 @@ export type EnergyInput = QuantityInput<'energy'>;
 export type PowerInput = QuantityInput<'power'>;
 export type DensityInput = QuantityInput<'density'>;
 
-/** What nature varies: the ends that a plan must hold at, and the value to expect. */
+/** A range for anything nature varies: the ends that a plan must hold at, and the value to expect. */
 export interface Range<T = Quantity> {
   /** Low end: a plan still holds here. */
   readonly low: T;

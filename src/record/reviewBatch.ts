@@ -91,8 +91,8 @@ function reviewPh({ ph = [], process }: BatchRecord, hours: number | undefined):
 
 function reviewHeadspaces(record: BatchRecord, tested: TestedProcess): Finding[] {
   return (record.headspaces ?? []).flatMap((measured, index): Finding[] => {
-    const checked = checkHeadspace({ measured, printed: tested.headspace });
-    if (checked.verdict === 'right') return [];
+    const checked = checkHeadspace({ measured, recipeHeadspace: tested.headspace });
+    if (!checked.known || checked.verdict === 'right') return [];
     const broken: RuleBroken = {
       rule: checked.verdict === 'too little' ? 'headspace-too-little' : 'headspace-too-much',
       kind: 'quality',

@@ -17,7 +17,7 @@ export function reviewSeals(
 ): { findings: Finding[]; cautions: readonly Caution[] } {
   const findings: Finding[] = [];
   if (jars === undefined || process === undefined) return { findings, cautions: [] };
-  const cooled = sealRows.find(({ rule }) => rule === 'cool-first') as (typeof sealRows)[number];
+  const cooled = sealRows.find(({ id }) => id === 'cool-first') as (typeof sealRows)[number];
   const { filled, sealed, sealsTestedAfter } = jars;
   if (sealsTestedAfter !== undefined && valueIn(sealsTestedAfter, 'h') < (cooled.least as number)) {
     const found = written(sealsTestedAfter);
@@ -37,7 +37,7 @@ export function reviewSeals(
   const since = hours ?? (sealsTestedAfter === undefined ? (cooled.least as number) : valueIn(sealsTestedAfter, 'h'));
   const check = checkSeal({ sinceProcessing: { value: since, unit: 'h' }, buttonDown: false });
   const late = check.verdict === 'not sealed' && check.reprocessWithin === undefined;
-  const again = sealRows.find(({ rule }) => rule === 'reprocess-within') as (typeof sealRows)[number];
+  const again = sealRows.find(({ id }) => id === 'reprocess-within') as (typeof sealRows)[number];
   const left = (again.most as number) - (hours ?? 0);
   findings.push({
     rule: 'jars-not-sealed',
@@ -57,7 +57,7 @@ export function reviewSeals(
 
 /** Temperatures of the place where it is kept. */
 export function reviewStore({ temperatures = [] }: BatchRecord): Finding[] {
-  const hottest = sealRows.find(({ rule }) => rule === 'never-above') as (typeof sealRows)[number];
+  const hottest = sealRows.find(({ id }) => id === 'never-above') as (typeof sealRows)[number];
   return temperatures.flatMap(({ of, temperature }, index): Finding[] => {
     const place = { kind: 'quality' as const, field: `temperatures[${index}]`, found: written(temperature) };
     // a millionth of a degree for the conversion of units

@@ -37,7 +37,7 @@ export interface UseBy {
   readonly cautions: readonly Caution[];
 }
 
-const sealRow = (rule: string) => sealRows.find((row) => row.rule === rule) as (typeof sealRows)[number];
+const sealRow = (rule: string) => sealRows.find((row) => row.id === rule) as (typeof sealRows)[number];
 const VITAMIN = 'vitamin C left after 12 months';
 
 type Months = Pick<UseBy, 'months' | 'notes' | 'basis' | 'cautions'>;

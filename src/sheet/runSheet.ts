@@ -15,13 +15,13 @@ import { bullet, bullets, table } from './markdown';
 import { productBlock } from './productBlock';
 
 /**
- * A day's plan as a run sheet in Markdown: what to have at hand, then each product in the words of the stove, what is
- * left over or left out and why, what limited the day, the cautions, and the sources. It reads as plain text as well.
+ * A day's plan as a run sheet in Markdown: what to have at hand, then each product step by step, what is left over
+ * or left out and why, what limited the day, the cautions, and the sources. It reads as plain text as well.
  *
  * Amounts are in kitchen fractions, or in grams and millilitres where the lots are weighed so: acid and times rounded
  * up, weights to stop drying at rounded down.
  *
- * Names that the caller gave stand as they are: no markup, link or tag in them is one on the page.
+ * Names that the caller gave stay as they are: no markup, link or tag in them is one on the page.
  *
  * @param plan - the answer of `planDay`
  * @returns Markdown
@@ -69,11 +69,11 @@ function feasibleSheet(plan: FeasibleDay): string {
       : '',
     `Kitchen at ${formatQuantity(elevation)}. About ${hours(work.hands.minutes)} of work for the hands, of ${hours(work.hands.available)} there are. Aim: ${aimOf(plan)}; ${proof(plan)}`,
     products.length === 0
-      ? 'Nothing of what was asked for can be made today.'
+      ? 'Nothing you asked for can be made today.'
       : table(['make', 'promised', 'likely', 'ready for', 'out of'], products.map(glance)),
     products.length === 0
       ? ''
-      : 'Jars and packs are promised at the poor end of the published yields; ready jars, lids and trays for the rich end.',
+      : 'Count on the jars and packs promised: they are the low end of the published yields. Have jars, lids and trays ready for the high end.',
     ...readyBlock(plan.ready),
     ...clockBlock(plan),
     ...products.flatMap((product, index) => productBlock(product, index + 1)),

@@ -42,7 +42,7 @@ export interface RefractiveIndex {
 }
 
 /**
- * Refractive index of a sucrose solution. The way back is `brixFrom`.
+ * Refractive index of a sucrose solution. `brixFrom` is the inverse.
  *
  * At 20 degC the ICUMSA 1974 table, one row for each degree Brix, on straight lines between (within 3e-6). At
  * another temperature the index is that of the reading an uncorrected refractometer would show, by the correction tables

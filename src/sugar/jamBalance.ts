@@ -100,8 +100,8 @@ function fruitOf(given: Given): Quantity<'mass'> {
 }
 
 /**
- * The balance of a jam: what fruit needs in sugar, what it makes, and how much water boils off; or, for the jam or the
- * jars you want, how much fruit it takes.
+ * The balance of a jam: how much sugar the fruit needs, how much jam it makes and how much water boils off; or, for
+ * the jam or the jars you want, how much fruit it takes.
  *
  * Formula: sugar = fruit x sugarToFruit; jam = (fruit x solids + sugar + pectin + acid) / finishSolids;
  * water removed = fruit + sugar + pectin + acid - jam. Textbook balances leave pectin and acid out of the solids;

@@ -42,7 +42,8 @@ export interface PearsonSquare {
 }
 
 /**
- * Pearson square: the parts by mass of a strong and a weak juice, syrup or brine that blend to a strength between.
+ * Pearson square: the parts by mass of a strong and a weak juice, syrup or brine that blend to a strength in
+ * between.
  *
  * Formula: parts of the strong = target - weak; parts of the weak = strong - target, in percent. Holds for anything
  * counted as a share of the mass: Brix, salt, fat. Water is a weak part of 0: it thins a syrup too strong, or a batch

@@ -66,7 +66,7 @@ export interface Sweetened {
  * refractometer shows on the first day; sugar beyond what the juice can hold lies undissolved until then.
  *
  * @param input - see the fields; Brix 0 to 100
- * @returns `sugar`, the sweetener to add, and `mass` afterwards, in the unit of the mass given
+ * @returns `sugar`, the sweetener to add, and `mass` afterward, in the unit of the mass given
  * @throws StillroomError CONTRADICTION for a target below the start or not below the sweetener's own Brix;
  * OUT_OF_RANGE for a target above the solubility of sugar; UNKNOWN_NAME for a sweetener in no table
  *

@@ -46,10 +46,8 @@ function setsOf(sets: readonly IsothermRow[], food: string, { model, set }: Isot
   return found;
 }
 
-/** The foods with an isotherm of their own, but for those that the page does not name. */
-const foodsWithIsotherm = (): string[] => [
-  ...new Set(isotherms.filter((row) => row.caution !== 'food-not-named').map(({ food }) => nameOf(food))),
-];
+/** Trade names of the foods that have an isotherm. */
+const foodsWithIsotherm = (): string[] => [...new Set(isotherms.map(({ food }) => nameOf(food)))];
 
 const noIsotherm = ({ id, name }: FoundFood): NotKnown =>
   notKnown({

@@ -99,7 +99,7 @@ export interface WaterActivityOf {
   readonly monolayers: readonly Monolayer[];
   /** Printed moistures at single water activities. */
   readonly series: readonly SorptionSeries[];
-  /** Net heat of sorption over that of pure water, kJ/mol, where published, with its error. */
+  /** Net heat of sorption over that of pure water, kJ/mol, where published: at the wettest and at the driest. */
   readonly netHeat?: Limits;
   /** Where the answer comes from. */
   readonly basis: readonly Basis[];
@@ -234,9 +234,7 @@ export function waterActivityOf(input: WaterActivityOfInput): WaterActivityOf | 
         points: row.points.map(([waterActivity, per100]) => ({ waterActivity, moisture: per100 / 100 })),
       })),
     ],
-    ...(heat === undefined
-      ? {}
-      : { netHeat: { low: heat.q_kJ_mol - heat.u_kJ_mol, high: heat.q_kJ_mol + heat.u_kJ_mol } }),
+    ...(heat === undefined ? {} : { netHeat: { low: heat.wettest_kJ_mol, high: heat.q_kJ_mol } }),
     basis: [
       ...(usual?.basis ?? []),
       ...sets.map((row) => rowBasis(row, asked, 'isotherms', 'isotherm constants')),

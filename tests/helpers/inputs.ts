@@ -40,8 +40,6 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   forms: () => [{ food: 'peaches' }],
   whatIsKnown: () => [{ food: 'peaches' }],
   pickleRules: () => [],
-  jarSizes: () => [],
-  publishedVacuums: () => [],
   holdingSolutions: () => [],
   sources: () => [{ ids: ['usda-cghc-2015'] }],
   checkSchedule: () => [plan()],

@@ -150,7 +150,7 @@ test('a record that is all cold is worth nothing, and says so without NaN', () =
   expect(nothing.shareAfterHottest).toBe(0);
 });
 
-test('a coarse record is told so, a fine one not', () => {
+test('a coarse record gets a caution, a fine one does not', () => {
   const ramp = (points: number) =>
     Array.from({ length: points + 1 }, (_, index) => at((10 * index) / points, 100 + (21.1 * index) / points));
   const ids = (log: LogPoint[]) => lethality({ log, ...F0 }).cautions.map(({ id }) => id);
@@ -164,7 +164,7 @@ test('a coarse record is told so, a fine one not', () => {
   }
 });
 
-test('it always says that it checks a record and makes no process', () => {
+test('it always says that it checks a record and sets no process', () => {
   const { cautions, basis } = lethality({ log: [at(0, 100), at(1, 100)], ...F0 });
   expect(cautions[0]?.id).toBe('record-check-only');
   expect(cautions.map(({ id }) => id)).toEqual(expect.arrayContaining(['coldest-spot', 'cooling-counts']));

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { isDeepStrictEqual } from 'node:util';
 import { describe, expect, test } from 'vitest';
 import * as z from 'zod';
@@ -19,9 +20,13 @@ import {
   bandRow,
   formNameRow,
   formNameRows,
+  nearFormRow,
+  nearFormRows,
   notRecommendedRow,
   notRecommendedRows,
   type ProcessRow,
+  processRecipeRow,
+  processRecipeRows,
   processRow,
   processRows,
   recipes,
@@ -31,7 +36,8 @@ import {
 } from '../../src/process/tables';
 import { parseQuantity } from '../../src/quantity/index';
 import { toDecimalIn } from '../../src/quantity/scale';
-import { checkTables, expectFolder, knownSources, readTable, sourced } from '../helpers/tables';
+import { checkTables, dataFolder, expectFolder, knownSources, readTable, sourced } from '../helpers/tables';
+import { indexOfRecipes } from '../recipes/processIndex';
 
 const rows = {
   fruit: processRow(),
@@ -42,6 +48,8 @@ const rows = {
   'elevation-bands': bandRow(),
   scopes: scopeRow(),
   'form-names': formNameRow(),
+  'near-forms': nearFormRow(),
+  recipes: processRecipeRow(),
   'not-recommended': notRecommendedRow(),
   'canning-rules': canningRuleRow(),
   'elevation-minutes': elevationRuleRow(),
@@ -315,9 +323,27 @@ test('secondary charts above 8,000 ft are in the table and never served', () => 
   });
 });
 
-test('every caution has a text of its own and a source of the register', () => {
+test('every caution has its own text and a source of the register', () => {
   const cautions = read('cautions') as { id: string; text: string; source?: string }[];
   expect(new Set(cautions.map(({ id }) => id)).size).toBe(cautions.length);
   for (const { source } of cautions) if (source !== undefined) expect(knownSources).toContain(source);
   expect(() => processCaution('no such caution')).toThrow();
+});
+
+test('a near form leads from known forms to forms that are tested', () => {
+  const tested = new Set(processRows.map(({ form }) => form));
+  for (const { asked, to } of nearFormRows) {
+    for (const form of asked) expect(formName(form)).toBeTruthy();
+    expect(tested).toContain(to);
+  }
+});
+
+test('the recipes of a process are as data/recipes has them', () => {
+  expect(indexOfRecipes()).toBe(readFileSync(new URL('recipes.json', dataFolder('process')), 'utf8'));
+  for (const { process } of processRecipeRows) expect(rowsOf(process).length).toBeGreaterThan(0);
+});
+
+test('every process belongs to a printed recipe', () => {
+  const ending = new Set(processRecipeRows.map(({ process }) => process));
+  expect([...recipes().keys()].filter((process) => !ending.has(process))).toEqual([]);
 });

@@ -161,7 +161,7 @@ describe('a number that two readers would read differently', () => {
         read += 1;
         expect(value).toBeCloseTo(us as number, 9);
         if (eu === undefined || eu === us) return;
-        // else the other reading is of a size that nobody writes down: in units of kg, L, m, kPa, degC, h, W or kWh
+        // else the other reading has a size that nobody writes down: in units of kg, L, m, kPa, degC, h, W or kWh
         const [scale, least, most] = USUAL[unit] as Usual;
         expect(eu * scale < least || eu * scale > most, `${text} ${unit}`).toBe(true);
       }),

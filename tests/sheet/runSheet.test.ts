@@ -26,7 +26,7 @@ describe('the example, in US measure', () => {
     'Peach sauce in pint jars: no tested process',
     '## What limited the day',
     'go on to **1 oz** to be sure',
-    'Peach halves in quart jars: For yellow-fleshed fruit only',
+    'Peach halves in quart jars: Use yellow-fleshed fruit only',
     '## Where the figures come from',
   ])('says %s', (text) => expect(sheet).toContain(text));
   test('the trimmings weigh the same in the table, by the clock and in their product', () => {
@@ -84,7 +84,7 @@ test.each([
 });
 test('nothing to make, and no plan at all', () => {
   const nothing = runSheet(planDay({ ...request, products: [{ make: 'vinegar', from: 'plum' }] }));
-  expect(nothing).toContain('Nothing of what was asked for can be made today.');
+  expect(nothing).toContain('Nothing you asked for can be made today.');
   const none = runSheet(
     planDay({
       ...request,

@@ -98,6 +98,7 @@ describe('jars', () => {
   test('right', () => {
     fillJar(fill);
     fillJar({ ...fill, jar: { brimful: '530 mL', opening: '60 mm' } });
+    fillJar({ ...fill, jar: { brimful: '530 mL', mouth: 'wide' } });
     jarsFor({ ...fill, volume: '3 quarts' });
     checkHeadspace({ food: 'peach', measured: '1/2 in', when: 'before processing' });
     brimfulCapacity({ water: '470 g', temperature: '20 degC' });
@@ -107,6 +108,8 @@ describe('jars', () => {
     fillJar({ ...fill, jar: { brimful: '530 mL', opening: '60 mL' } });
     // @ts-expect-error a headspace is never assumed
     fillJar({ jar: { brimful: '530 mL', opening: '60 mm' } });
+    // @ts-expect-error a measured jar has its opening, or says that its mouth is a usual one
+    fillJar({ ...fill, jar: { brimful: '530 mL' } });
     // @ts-expect-error what a jar holds is a volume
     fillJar({ ...fill, jar: { brimful: '530 g', opening: '60 mm' } });
     // @ts-expect-error a headspace is a length

@@ -140,7 +140,7 @@ describe('refusals', () => {
   });
 });
 
-test('dried fruit with a name of its own is worked out from the fresh one', () => {
+test('dried fruit with its own name is worked out from the fresh one', () => {
   for (const [dried, fresh] of [
     ['raisins', 'grape'],
     ['sultanas', 'grape'],

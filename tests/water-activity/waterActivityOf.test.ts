@@ -23,15 +23,16 @@ test('every set of constants is listed with its food', () => {
   );
 });
 
-test('a form has its own figures, and the food without one keeps its own', () => {
-  expect(of('potato').monolayer).toEqual({ low: 0.209, high: 0.209 });
+test('a figure says the form it was printed for, whether or not one is asked for', () => {
+  expect(of('potato').monolayers.map((each) => each.form)).toEqual(['flakes']);
+  expect(of('potato', 'powder').monolayers).toEqual([]);
   expect(of('potato', 'flakes').monolayer).toEqual({ low: 0.05, high: 0.05 });
   expect(of('potato flakes').monolayers[0]?.form).toBe('flakes');
   expect(errorOf(() => waterActivityOf({ food: 'potato flakes', form: 'powder' }))).toEqual(['CONTRADICTION', 'form']);
 });
 
-test('the heat of sorption has its error', () => {
-  expect(of('blueberry').netHeat).toEqual({ low: 5.25, high: 5.75 });
+test('the heat of sorption falls as the food takes up water', () => {
+  expect(of('blueberry').netHeat).toEqual({ low: 0.25, high: 5.5 });
   expect(of('kiwi').netHeat).toBeUndefined();
 });
 

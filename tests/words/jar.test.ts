@@ -64,7 +64,7 @@ describe('readJar', () => {
     [{ value: 0.5, unit: 'gallon' }, 'half-gallon', 64],
     [{ value: 12, unit: 'fl oz' }, '12 oz', 12],
     [{ size: 'wide-mouth pint', brimful: '490 mL', opening: '77 mm' }, 'pint', 16],
-    [{ nominal: '1 quart' }, 'quart', 32],
+    [{ nominal: '1 quart', opening: '60 mm' }, 'quart', 32],
   ])('%o', (given, name, ounces) => {
     const jar = readJar(given);
     expect(jar).toMatchObject({ name, volume: { value: ounces, unit: 'fl oz' } });

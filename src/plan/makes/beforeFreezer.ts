@@ -179,7 +179,7 @@ function coolBySize(timed: readonly { readonly cut: string; readonly answer: Bla
 function packedDry(food: string): Before {
   const pack = freezerPack({ food, style: 'dry', amount: '1 quart' });
   if (!pack.known) throw new Error(`no dry pack for ${food}`);
-  const { ascorbicAcid: acid, steamInstead: steam, basis, cautions } = pack;
+  const { ascorbicDose: acid, steamInstead: steam, basis, cautions } = pack;
   const water = acid?.dissolveIn === undefined ? '' : `, dissolved in ${formatQuantity(acid.dissolveIn)} of water,`;
   return {
     ...RAW,

@@ -73,7 +73,7 @@ export const boiledOff = ({ elevation }: Kitchen): Taken => taken(stoveEnergy({ 
 
 /** A kg of food frozen. */
 export function frozen(water: Range<number>): Taken {
-  const { kWh, basis } = taken(freezeEnergy({ mass: KG, water: water.likely, from: ROOM, to: FREEZER }));
+  const { kWh, basis } = taken(freezeEnergy({ mass: KG, moisture: water.likely, from: ROOM, to: FREEZER }));
   return { kWh, basis: [...basis, ROOM_BASIS] };
 }
 

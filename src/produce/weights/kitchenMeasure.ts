@@ -109,7 +109,7 @@ function weighed(asked: Asked): (Weighed & { readonly bulk: BulkDensity }) | Not
  * @throws StillroomError UNKNOWN_NAME for a food or form that is not in the pantry; MISSING with neither a volume nor a
  *   mass, CONTRADICTION with both
  *
- * Source: USDA SR28, WEIGHT.txt; kitchen weights of salt and citric acid beside it.
+ * Source: USDA SR28, WEIGHT.txt; kitchen weights of salt and citric acid with it.
  *
  * @example
  * ```ts

@@ -155,7 +155,8 @@ export function rawForJars(input: RawForJarsInput): RawForJars | NotKnown {
 }
 
 /**
- * How many full jars a raw amount fills: `rawForJars` turned round. Ready the high end, plan on the low one.
+ * How many full jars a raw amount fills: the inverse of `rawForJars`. Have jars ready for the high end, and plan on
+ * the low one.
  *
  * @returns `jars` whole, rounded down at each end; `rawPerJar` in the unit of `raw`; `known: false` as `rawForJars`,
  *   or where no table weighs the amount

@@ -243,7 +243,7 @@ describe('energy, checked by hand against the energy functions', () => {
     expect(known.energy?.likely.value).toBeCloseTo((middle * (known.trays?.trays ?? 0)) / 4, 9);
     const frozen = only({ ...dry, kitchen, products: [{ make: 'frozen', from: 'apples' }] });
     expect(frozen.energy?.likely.value).toBeCloseTo(
-      freezeEnergy({ mass: frozen.ready.likely, water, from: '20 degC', to: '-18 degC' }).energy.likely.value,
+      freezeEnergy({ mass: frozen.ready.likely, moisture: water, from: '20 degC', to: '-18 degC' }).energy.likely.value,
       6,
     );
   });

@@ -99,7 +99,7 @@ describe('the energy of blanching', () => {
     const vegetable = kWh(stoveEnergy({ heatUp: { mass: ready, from: '20 degC', to: temperature, what: 'food' } }));
     const boil = kWh(stoveEnergy({ hold: { time: '4 min', burnerPower: '2400 W' } }));
     const share = known(composition({ food: 'green bean' })).water.likely;
-    const frozen = kWh(freezeEnergy({ mass: ready, water: share, from: '20 degC', to: '-18 degC' }));
+    const frozen = kWh(freezeEnergy({ mass: ready, moisture: share, from: '20 degC', to: '-18 degC' }));
     const of = (kind: string) => one.schedule.tasks.filter((task) => task.kind === kind);
     const batches = of('blanch').reduce((sum, { units }) => sum + (units?.count ?? 0), 0);
     expect(of('heat water').length).toBe(of('blanch').length);

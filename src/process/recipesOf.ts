@@ -1,0 +1,47 @@
+/** The printed recipes that end in a process: what must not be changed in each, and how they are found by name. */
+import { nameKey, nearestNames } from '../common/names';
+import { fail } from '../errors/StillroomError';
+import { type ProcessRecipeRow, processRecipeRows } from './tables';
+
+/** A printed recipe that ends in the process. */
+export interface ProcessRecipe {
+  /** Fixed name: ask `recipe` for its ingredients and steps. */
+  readonly recipe: string;
+  /** What its page calls it. */
+  readonly name: string;
+  /** What must not be changed: the minutes hold only with it. */
+  readonly mustKeep: readonly string[];
+  /** What the page says of other sizes of the batch. */
+  readonly scale: string;
+}
+
+/** The recipes that end in a process and name a food. */
+export const recipesEndingIn = (process: string, food: string): readonly ProcessRecipeRow[] => {
+  const all = processRecipeRows.filter((row) => row.process === process);
+  const named = all.filter(({ foods }) => foods.includes(food));
+  // a product that the tables ask for by its own name (ketchup) is made by the recipes of its page
+  return named.length > 0 ? named : all.filter(({ excludes }) => excludes?.includes(food) !== true);
+};
+
+/** A recipe as an answer holds it. */
+export const processRecipeOf = ({ id, name, mustKeep = [], scale }: ProcessRecipeRow): ProcessRecipe => ({
+  recipe: id,
+  name,
+  mustKeep,
+  scale,
+});
+
+/** Reads a recipe that ends in a heat process, by its id or a name, or by the name of the process. */
+export function readProcessRecipe(given: string, path: string): readonly ProcessRecipeRow[] {
+  const key = nameKey(given);
+  const found = processRecipeRows.filter(
+    ({ id, name, names = [] }) => id === given || [name, ...names].some((each) => nameKey(each) === key),
+  );
+  if (found.length > 0) return found;
+  const ofProcess = processRecipeRows.filter(({ process }) => process === given);
+  if (ofProcess.length > 0) return ofProcess;
+  const known = processRecipeRows.flatMap(({ id, name }) => [id, name]);
+  return fail('UNKNOWN_NAME', path, given, 'the name or id of a recipe with a heat process', {
+    nearest: nearestNames(given, known),
+  });
+}

@@ -1,0 +1,109 @@
+/** One ingredient of a printed recipe, for one pot. */
+import { formName, nameOf } from '../foods/tables';
+import { kitchenMeasure } from '../produce/weights/kitchenMeasure';
+import { parseQuantity } from '../quantity/parseQuantity';
+import type { Quantity } from '../quantity/types';
+import { isVolume, measured, type Side } from './measure';
+import type { IngredientRow, RecipeRow, Role } from './rows/tables';
+
+/** One line of the list of ingredients, for one pot. */
+export interface RecipeIngredient {
+  /** What it is. */
+  readonly what: string;
+  /** Trade name of the food, where the pantry of names has it. */
+  readonly food?: string;
+  /** Its form. */
+  readonly form?: string;
+  /** What it is for: `fruit`, `acid`, `sugar` ... */
+  readonly role: Role;
+  /** How much goes into one pot. */
+  readonly amount?: Quantity<'mass'> | Quantity<'volume'>;
+  /** The same by weight, where these tables weigh a measure of it. */
+  readonly or?: Quantity<'mass'>;
+  /** The most of it, where the page prints a range. */
+  readonly most?: Quantity<'mass'> | Quantity<'volume'>;
+  /** How many pieces go into one pot, at least. */
+  readonly count?: number;
+  /** How many pieces, at most. */
+  readonly countMost?: number;
+  /** What is counted: `cloves`. */
+  readonly counted?: string;
+  /** What goes into each jar, by its size. */
+  readonly perJar?: Readonly<Record<string, Quantity<'mass'> | Quantity<'volume'>>>;
+  /** What the amount is for, where it is not the batch. */
+  readonly per?: {
+    /** So much. */
+    readonly amount: Quantity<'mass'> | Quantity<'volume'>;
+    /** Of this. */
+    readonly of: string;
+  };
+  /** Least share of acetic acid that a vinegar must have. */
+  readonly acetic?: number;
+  /** Never use less of it. */
+  readonly keep: boolean;
+  /** You may leave it out. */
+  readonly optional: boolean;
+  /** It draws water out of the food, or soaks it, and is poured off before the jars are filled. */
+  readonly drained: boolean;
+  /** Lines with the same word are choices: take one of them. */
+  readonly choose?: string;
+  /** Only for this pack. */
+  readonly pack?: 'hot' | 'raw';
+  /** What the page says besides. */
+  readonly note?: string;
+}
+
+/** To which side a line is rounded: the acid never falls below the printed proportion, its water never above. */
+function sideOf({ role, keep }: IngredientRow, { ingredients }: RecipeRow): Side {
+  if (keep === true || role === 'acid') return 'up';
+  const thins = role === 'liquid' && ingredients.some((line) => line.role === 'acid' && line.keep === true);
+  return thins ? 'down' : 'nearest';
+}
+
+/** The weight of a measure, where these tables weigh it. */
+function weightOf(line: IngredientRow, amount: Quantity<'mass'> | Quantity<'volume'>): Quantity<'mass'> | undefined {
+  if (line.food === undefined || line.food === '@scope' || !isVolume(amount)) return undefined;
+  const found = kitchenMeasure({
+    food: nameOf(line.food),
+    ...(line.form === undefined ? {} : { form: formName(line.form) }),
+    volume: amount,
+  });
+  return found.known ? { value: Math.round(found.mass.value), unit: 'g' } : undefined;
+}
+
+/** A line as an answer holds it: `name` is what the food of the recipe is called. */
+export function ingredientOf(row: RecipeRow, line: IngredientRow, name: string, times: number): RecipeIngredient {
+  const side = sideOf(line, row);
+  const known = line.food === undefined ? undefined : line.food === '@scope' ? name : nameOf(line.food);
+  const amount =
+    line.amount === undefined ? undefined : measured(line.amount, line.per === undefined ? times : 1, side);
+  const or = amount === undefined ? undefined : weightOf(line, amount);
+  const counted = (count: number): number => Math.ceil(count * times * 2 - 1e-9) / 2;
+  return {
+    what: [known ?? line.item, line.printed].filter((words) => words !== undefined).join(', '),
+    ...(known === undefined ? {} : { food: known }),
+    ...(line.form === undefined ? {} : { form: formName(line.form) }),
+    role: line.role,
+    ...(amount === undefined ? {} : { amount }),
+    ...(or === undefined ? {} : { or }),
+    ...(line.most === undefined ? {} : { most: measured(line.most, line.per === undefined ? times : 1, 'nearest') }),
+    ...(line.count === undefined ? {} : { count: counted(line.count), counted: line.counted as string }),
+    ...(line.countMost === undefined ? {} : { countMost: counted(line.countMost) }),
+    ...(line.perJar === undefined ? {} : { perJar: perJarOf(line.perJar) }),
+    ...(line.per === undefined
+      ? {}
+      : { per: { amount: parseQuantity(line.per.amount) as Quantity<'mass'>, of: line.per.of } }),
+    ...(line.acetic === undefined ? {} : { acetic: line.acetic }),
+    keep: line.keep === true,
+    optional: line.optional === true,
+    drained: line.drained === true,
+    ...(line.choose === undefined ? {} : { choose: line.choose }),
+    ...(line.pack === undefined ? {} : { pack: line.pack }),
+    ...(line.notes === undefined ? {} : { note: line.notes }),
+  };
+}
+
+const perJarOf = (perJar: Readonly<Record<string, string>>): NonNullable<RecipeIngredient['perJar']> =>
+  Object.fromEntries(
+    Object.entries(perJar).map(([size, amount]) => [size, parseQuantity(amount) as Quantity<'volume'>]),
+  );

@@ -1,0 +1,210 @@
+import type * as z from 'zod/mini';
+import { answer } from '../common/answer';
+import type { Given } from '../common/given';
+import { fail } from '../errors/StillroomError';
+import { type FoundFood, food } from '../foods/fields';
+import { nameOf } from '../foods/tables';
+import { bought } from '../produce/weights/asBought';
+import { fields, massOrVolume, number, optional, readInput, reading } from '../quantity/fields';
+import type { Quantity } from '../quantity/types';
+import { type Basis, type Caution, derived } from '../sources/basis';
+import { caution } from '../sources/cautions';
+import type { NotKnown } from '../sources/no';
+import { batchesOf } from './batchesOf';
+import { recipeCaution } from './cautions';
+import { ingredientOf, type RecipeIngredient } from './ingredient';
+import { keepingOf, type RecipeKeeping } from './keeping';
+import { isFor, pageOf, readRecipe } from './rows/rows';
+import type { Makes, RecipeRow } from './rows/tables';
+import { sizeOf, wholeOnly } from './scale';
+import { type RecipeStep, stepOf } from './step';
+
+const MOST_BATCHES = 1000;
+
+/** A recipe by its id or a name. */
+export const recipeField = () => reading<string, RecipeRow>((given) => readRecipe(given));
+
+const schema = /* @__PURE__ */ fields({
+  /** The recipe: its id (`apple-butter`) or a name (`apple butter`). */
+  recipe: recipeField(),
+  /** Which of its foods, where the page names several. */
+  food: optional(food()),
+  /** How many times the printed recipe, above 0 to 1,000; 1 where no amount is given. */
+  batches: optional(number('batches, above 0', { above: 0, max: MOST_BATCHES })),
+  /** Or the food as bought: a mass, a volume, or pieces or containers. */
+  raw: optional(bought()),
+  /** Or the food prepared as the recipe measures it: a mass or a volume. */
+  ready: optional(massOrVolume()),
+});
+export type RecipeInput = Given<z.input<typeof schema>>;
+type Asked = z.output<typeof schema>;
+
+/** A printed recipe for an amount of food. */
+export interface Recipe {
+  /** Fixed name. */
+  readonly recipe: string;
+  /** What the page calls it. */
+  readonly name: string;
+  /** What it makes. */
+  readonly makes: Makes;
+  /** Trade names of the foods that the page names; no other food takes their place. */
+  readonly scope: readonly string[];
+  /** Trade names of foods that the page, or later guidance, leaves out. */
+  readonly excludes: readonly string[];
+  /** Whether the foods may go into one batch together. */
+  readonly mix: string;
+  /** How many times the printed recipe. */
+  readonly batches: number;
+  /** How many pots, one after the other: the amounts are for one of them. */
+  readonly pots: number;
+  /** What goes into one pot. */
+  readonly ingredients: readonly RecipeIngredient[];
+  /** What to do, in order. */
+  readonly steps: readonly RecipeStep[];
+  /** What must not be changed: the recipe is safe, or sets, by it. */
+  readonly mustKeep: readonly string[];
+  /** What the page prints the batch for, and says of other sizes. */
+  readonly batch: {
+    /** What one batch gives or fills. */
+    readonly printedFor?: string;
+    /** `one batch at a time`, `may be doubled`, `any size`, `not printed` ... */
+    readonly scale: string;
+  };
+  /** Jars or packs of all batches. */
+  readonly yields: readonly {
+    /** Size of the jar or pack. */
+    readonly jar: string;
+    /** The least. */
+    readonly low: number;
+    /** The most. */
+    readonly high: number;
+  }[];
+  /** How it keeps. */
+  readonly keeps: readonly RecipeKeeping[];
+  /** Food that does not make a whole batch, as a share of one batch. */
+  readonly leftOver?: number;
+  /** What two readings of the page print differently. */
+  readonly readings: readonly {
+    /** Which figure. */
+    readonly of: string;
+    /** What is served. */
+    readonly served: string;
+    /** What the other has. */
+    readonly other: string;
+    /** Id of its document. */
+    readonly document: string;
+    /** Why this one is served. */
+    readonly why: string;
+  }[];
+  /** Where the figures come from. */
+  readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
+  readonly cautions: readonly Caution[];
+}
+
+/** The food that a question is about: the one it names, or the only one of the page. */
+function foodAsked(row: RecipeRow, asked: FoundFood | undefined): { readonly id: string; readonly name: string } {
+  const options = row.foods.map(nameOf);
+  if (asked !== undefined) {
+    if (!isFor(row, asked.id))
+      fail('CONTRADICTION', 'food', asked.name, `a food that the page of ${row.name} names`, { options });
+    return asked;
+  }
+  const [only] = row.foods as readonly [string, ...string[]];
+  return { id: only, name: row.foods.length === 1 ? nameOf(only) : row.mix === 'as printed' ? row.name : 'the fruit' };
+}
+
+interface Sized {
+  readonly known: true;
+  readonly batches: number;
+  readonly leftOver?: number;
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+/** How many batches the question asks for, in words of its own or by an amount of food. */
+function sized(row: RecipeRow, asked: Asked, of: { readonly id: string; readonly name: string }): Sized | NotKnown {
+  const { batches, raw, ready } = asked;
+  const given = [batches, raw, ready].filter((each) => each !== undefined);
+  if (given.length > 1) fail('CONTRADICTION', 'batches', batches, 'one of `batches`, `raw` and `ready`');
+  if (raw === undefined && ready === undefined) return { known: true, batches: batches ?? 1, basis: [], cautions: [] };
+  if (asked.food === undefined && row.foods.length > 1)
+    fail('MISSING', 'food', undefined, `one of the foods of ${row.name}`, { options: row.foods.map(nameOf) });
+  const found = batchesOf(row, of, raw === undefined ? { ready: ready as Quantity<'mass'> } : { raw });
+  if (!found.known) return found;
+  if (!wholeOnly(row.batch.scale)) return found;
+  const whole = Math.floor(found.batches + 1e-9);
+  if (whole === 0)
+    fail('OUT_OF_RANGE', raw === undefined ? 'ready' : 'raw', undefined, `enough for one whole batch of ${row.name}`);
+  return { ...found, batches: whole, leftOver: found.batches - whole };
+}
+
+/**
+ * A printed recipe, for a number of batches or an amount of food: what goes in, what to do, what must not be changed,
+ * how many jars it gives and how it keeps.
+ *
+ * Amounts are the printed ones times the batches, rounded to what spoons, cups and scales hold: acid and whatever must
+ * be kept are rounded up, water beside them down, so that no proportion that makes it safe is ever weakened. Recipes
+ * that set by their proportions (jam, jelly) are made in whole batches, one pot after the other.
+ *
+ * batches = amount given / printed amount, an amount as bought being prepared first (see `readyFromRaw`).
+ *
+ * @returns the recipe with `batches`, `pots` and the amounts for one pot; `known: false` where the page prints no
+ *   amount that yours can be compared with
+ * @throws StillroomError UNKNOWN_NAME for a recipe that these tables do not hold, CONTRADICTION for a food that its
+ *   page does not name, OUT_OF_RANGE for a part of a batch where only whole ones are made
+ *
+ * Source: the page named in `basis`; USDA Complete Guide to Home Canning, Guide 7, for whole batches.
+ *
+ * @example
+ * ```ts
+ * import { recipe } from 'stillroom/recipes';
+ *
+ * const butter = recipe({ recipe: 'apple butter', batches: 2 });
+ * 'ingredients' in butter && butter.ingredients[0]?.amount; // => { value: 16, unit: 'lb' }
+ * ```
+ */
+export function recipe(input: RecipeInput): Recipe | NotKnown {
+  const asked = readInput(schema, input);
+  const row = asked.recipe;
+  const of = foodAsked(row, asked.food);
+  const found = sized(row, asked, of);
+  if (!('batches' in found)) return answer(found);
+  const { batches, times } = sizeOf(row, found.batches, 'batches');
+  const rounded = (value: number, by: 'floor' | 'ceil') => Math[by](value * batches + (by === 'floor' ? 1e-9 : -1e-9));
+  return answer({
+    recipe: row.id,
+    name: row.name,
+    makes: row.makes,
+    scope: row.foods.map(nameOf),
+    excludes: (row.excludes ?? []).map(nameOf),
+    mix: row.mix,
+    batches,
+    pots: Math.round(batches / times),
+    ingredients: row.ingredients.map((line) => ingredientOf(row, line, of.name, times)),
+    steps: row.steps.map(stepOf),
+    mustKeep: row.mustKeep ?? [],
+    batch: row.batch,
+    yields: (row.yields ?? []).map(({ jar, low, high }) => ({
+      jar,
+      low: rounded(low, 'floor'),
+      high: rounded(high, 'ceil'),
+    })),
+    keeps: row.keeps.map(keepingOf),
+    ...(found.leftOver === undefined || found.leftOver === 0 ? {} : { leftOver: found.leftOver }),
+    readings: row.readings ?? [],
+    basis: [
+      pageOf(row, 'ingredients'),
+      pageOf(row, 'steps'),
+      ...(row.yields === undefined ? [] : [pageOf(row, 'yields')]),
+      ...(batches === 1 ? [] : [derived('ingredients[].amount', 'the printed amount times the batches')]),
+      ...found.basis,
+    ],
+    cautions: [
+      ...(row.cautions ?? []).map(recipeCaution),
+      ...(row.mustKeep === undefined ? [] : [recipeCaution('recipe-proportions')]),
+      ...found.cautions,
+      caution('follow-local-guidance'),
+    ],
+  });
+}

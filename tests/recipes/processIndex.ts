@@ -1,0 +1,54 @@
+/**
+ * Writes data/process/recipes.json: of each recipe that ends in a heat process, what the answer of a process says of
+ * it. The recipes themselves stay out of the process module, so that who asks for minutes does not load them all.
+ */
+import { writeFileSync } from 'node:fs';
+import { RECIPES } from '../../src/recipes/rows/rows';
+
+const COLUMNS = {
+  id: 'id of the recipe in data/recipes',
+  name: 'what its page calls it',
+  names: 'other names of it',
+  process: 'name of the process that it ends in: `recipe` of the process rows',
+  foods: 'ids of the foods that its page names',
+  excludes: 'ids of foods that its page, or later guidance, leaves out',
+  mustKeep: 'what must not be changed, in words',
+  scale: 'what the page says of other sizes of the batch',
+};
+
+/** The text of the table. */
+export function indexOfRecipes(): string {
+  const rows = RECIPES.flatMap((row) =>
+    row.keeps.flatMap((keep) => {
+      // what is only common practice never ends in a heat process
+      if (!('process' in keep) || !('source' in row)) return [];
+      const { id, name, names, foods, excludes, mustKeep, batch } = row;
+      return [
+        JSON.stringify({
+          id,
+          name,
+          ...(names === undefined ? {} : { names }),
+          process: keep.process,
+          foods,
+          ...(excludes === undefined ? {} : { excludes }),
+          ...(mustKeep === undefined ? {} : { mustKeep }),
+          scale: batch.scale,
+          source: row.source,
+          locator: row.locator,
+          obtained: row.obtained,
+          ...(row.seen === undefined ? {} : { seen: row.seen }),
+        }),
+      ];
+    }),
+  );
+  const head = {
+    table: 'recipes',
+    title: 'The recipes that end in a heat process, for the answers of the process module',
+    columns: COLUMNS,
+    notes: 'Written by `npx tsx tests/recipes/processIndex.ts` from data/recipes; a test compares it.',
+  };
+  return `${JSON.stringify(head, undefined, 2).slice(0, -2)},\n  "rows": [\n    ${rows.join(',\n    ')}\n  ]\n}\n`;
+}
+
+if (process.argv[1]?.endsWith('recipes/processIndex.ts') === true)
+  writeFileSync(new URL('../../data/process/recipes.json', import.meta.url), indexOfRecipes());

@@ -1,0 +1,110 @@
+import { describe, expect, test } from 'vitest';
+import { testedProcess } from '../../src/process/testedProcess';
+import { RECIPES } from '../../src/recipes/rows/rows';
+import { type WaysToKeep, type WaysToKeepInput, waysToKeep } from '../../src/recipes/waysToKeep';
+
+const found = (input: WaysToKeepInput): WaysToKeep => {
+  const answer = waysToKeep(input);
+  if (!('ways' in answer)) throw new Error(answer.reason.text);
+  return answer;
+};
+const kitchen = {
+  elevation: '4200 ft',
+  canners: [{ method: 'boiling-water' }],
+  jars: [{ jar: 'pint' }, { jar: 'half-pint' }],
+  pots: [{ volume: '16 quarts' }],
+} as const;
+const wayOf = ({ ways }: WaysToKeep, recipe: string) => ways.find((way) => way.recipe === recipe);
+
+describe('the ways to keep a food', () => {
+  // USDA Complete Guide to Home Canning, Guide 2, pp. 2-10 and 2-11: five fruits, half-pints or pints, 10/15/20 min
+  test.each(['strawberry', 'cherry', 'grape', 'raspberry', 'blueberry'])('of %s hold the printed syrup', (food) => {
+    const way = wayOf(found({ food, kitchen }), 'berry-syrup');
+    expect(way?.processes.map(({ jar, minutes }) => [jar, minutes])).toEqual([
+      ['pint', 15],
+      ['half-pint', 15],
+    ]);
+    expect(way?.processes[0]?.headspace).toEqual({ value: 0.5, unit: 'in' });
+  });
+  test.each(['blackberry', 'mulberry', 'currant', 'gooseberry', 'elderberry'])('of %s do not', (food) => {
+    const answer = waysToKeep({ food, kitchen });
+    if ('ways' in answer) expect(wayOf(answer, 'berry-syrup')).toBeUndefined();
+  });
+
+  test('begin with what lacks nothing', () => {
+    const { ways } = found({ food: 'green bean', kitchen });
+    const lacking = ways.map((way) => way.lacking.length > 0);
+    expect(lacking).toEqual([...lacking].sort());
+    expect(wayOf(found({ food: 'green bean', kitchen }), 'green-bean-whole-or-pieces')?.lacking[0]?.what).toBe(
+      'canner',
+    );
+  });
+
+  test('of peaches begin with halves or slices, hot or raw', () => {
+    const [first] = found({ food: 'peach', kitchen }).ways;
+    expect(first).toMatchObject({ recipe: 'peach-halves-or-slices', makes: 'fruit in jars' });
+  });
+
+  test('name what is closed, and why', () => {
+    const { left } = found({ food: 'strawberry', kitchen });
+    expect(left.map(({ name }) => name)).toContain('strawberry as whole');
+    for (const { reason } of left) expect(reason.text.length).toBeGreaterThan(10);
+  });
+
+  test('give minutes only beside their recipe, its acid and what must be kept', () => {
+    const way = wayOf(found({ food: 'tomato', kitchen }), 'tomato-crushed');
+    expect(way?.processes[0]?.acid).toMatchObject({ required: true });
+    expect(way?.mustKeep.length).toBeGreaterThan(0);
+  });
+
+  test('are those of each lot, with its batches', () => {
+    const { ways } = found({
+      lots: [
+        { food: 'apple', raw: '40 lb' },
+        { food: 'peach', raw: '10 lb' },
+      ],
+      kitchen,
+    });
+    expect(ways.find(({ recipe }) => recipe === 'apple-butter')).toMatchObject({ batches: 5, foods: ['apple'] });
+  });
+
+  test('without a kitchen give no minutes', () => {
+    for (const { processes } of found({ food: 'peach' }).ways) expect(processes).toEqual([]);
+  });
+
+  test('need a food or lots', () => {
+    expect(() => waysToKeep({})).toThrow(/food/);
+    expect(() => waysToKeep({ food: 'peach', lots: [{ food: 'plum' }] })).toThrow(/food/);
+  });
+
+  test('hold no process that testedProcess does not serve', () => {
+    for (const food of ['peach', 'tomato', 'cucumber', 'green bean', 'apple']) {
+      for (const { processes, foods } of found({ food, kitchen: { elevation: '2,000 ft' } }).ways) {
+        expect(foods).toEqual([food]);
+        for (const { minutes } of processes) expect(minutes).toBeGreaterThan(0);
+      }
+    }
+    expect(
+      testedProcess({
+        food: 'peach',
+        form: 'halves',
+        pack: 'hot',
+        jar: 'pint',
+        method: 'boiling-water',
+        elevation: '2,000 ft',
+      }),
+    ).toMatchObject({ minutes: 25 });
+  });
+
+  test('every canned recipe is a way for each of its foods somewhere', () => {
+    const lost = RECIPES.filter(({ keeps }) => keeps.some((keep) => 'process' in keep)).flatMap(({ id, foods }) =>
+      foods
+        .filter((food) => {
+          const answer = waysToKeep({ food, kitchen: { elevation: '500 ft' } });
+          return !('ways' in answer) || !answer.ways.some(({ recipe }) => recipe === id);
+        })
+        .map((food) => `${id}: ${food}`),
+    );
+    expect(lost).toEqual([]);
+  });
+});

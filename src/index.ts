@@ -4,15 +4,6 @@
  * @module
  */
 
-// amounts with units, the one error, the citations
-export { StillroomError } from './errors/index';
-// the pantry: which food a name means, and what is known of it
-export { findFood, foods, whatIsKnown } from './foods/index';
-export { convert, formatQuantity, type Money, type Quantity, type Range } from './quantity/index';
-export { type Basis, type Caution, type Instead, type NotKnown, type NotTested, sources } from './sources/index';
-
-// what can it become? (waysToKeep, recipe and recipes belong here)
-
 // acid, pickles, ferments
 export { acidClass, acidForJars, brine, checkPickleLiquid, diluteVinegar, ferment } from './acid/index';
 // the dryer: how to, when it is done, how it keeps
@@ -26,6 +17,10 @@ export {
   rehydrate,
   stopWeight,
 } from './drying/index';
+// amounts with units, the one error, the citations
+export { StillroomError } from './errors/index';
+// the pantry: which food a name means, and what is known of it
+export { findFood, foods, whatIsKnown } from './foods/index';
 // the freezer
 export { blanching, freezerPack, frozenStorage } from './freezing/index';
 // jars: how full, how many, how many loads; did they seal
@@ -36,9 +31,13 @@ export { planDay } from './plan/index';
 export { boilingMinutes, elevationMinutes, loadTimeline, processesFor, testedProcess } from './process/index';
 // before the fruit is cut: how much ready food, how much to buy, how many jars
 export { jarsFromRaw, kitchenMeasure, rawForJars, readyFromRaw } from './produce/index';
+export { convert, formatQuantity, type Money, type Quantity, type Range } from './quantity/index';
+// what can it become?
+export { recipe, waysToKeep } from './recipes/index';
 // afterwards: the record, the label, better figures for next time
 export { batchRecord, labelFields, learnFromRecords, reviewBatch, useBy } from './record/index';
 export { runSheet } from './sheet/index';
+export { type Basis, type Caution, type Instead, type NotKnown, type NotTested, sources } from './sources/index';
 export { boilingTemperature, elevationFromBoiling } from './steam/index';
 // the pot: syrup, sweetness, cooking down, jam and its set
 export { concentrate, gelTemperature, jamBalance, sweeten, sweetenToTaste, syrup } from './sugar/index';

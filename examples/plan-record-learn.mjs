@@ -5,18 +5,8 @@
  *   npx tsup --no-dts --silent && node examples/plan-record-learn.mjs
  */
 import { readFileSync } from 'node:fs';
-import {
-  batchRecord,
-  formatQuantity,
-  labelFields,
-  learnFromRecords,
-  netWeightCheck,
-  parseRecord,
-  planDay,
-  reviewBatch,
-  serializeRecord,
-  useBy,
-} from 'stillroom';
+import { batchRecord, formatQuantity, labelFields, learnFromRecords, planDay, reviewBatch, useBy } from 'stillroom';
+import { netWeightCheck, parseRecord, serializeRecord } from 'stillroom/record';
 
 const day = JSON.parse(readFileSync(new URL('./day.json', import.meta.url), 'utf8'));
 const { elevation } = day.kitchen;

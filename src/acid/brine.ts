@@ -5,6 +5,7 @@ import { type FoundFood, food as foodField } from '../foods/fields';
 import { choice, fields, isMass, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
+import { toAdd } from '../solution/massBalance';
 import { type Basis, type Caution, derived } from '../sources/basis';
 import type { NotKnown } from '../sources/no';
 import { basisOf } from '../sources/table';
@@ -102,7 +103,7 @@ function saltOfShare({ share, of, water, ready }: Given): Salt {
   const readyWeight = ready === undefined ? 0 : valueIn(ready, 'g');
   const whole = {
     water: waterWeight,
-    brine: waterWeight / (1 - share),
+    brine: waterWeight * (1 + toAdd(0, share, 1)),
     'water and food': waterWeight + readyWeight,
     food: readyWeight,
   }[of];

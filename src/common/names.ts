@@ -2,7 +2,9 @@ import { fail } from '../errors/StillroomError';
 
 /** Anything with a trade name and other names it goes by. */
 export interface Named {
+  /** The trade name. */
   readonly name: string;
+  /** Other names. */
   readonly synonyms?: readonly string[];
 }
 

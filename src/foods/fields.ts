@@ -53,7 +53,11 @@ export const food = () => reading<string, FoundFood>((given) => readFood(given))
 export const form = () => reading<string, string>((given) => readForm(given));
 
 /** The form that the name of the food and the field beside it say together, by id; both may say the same. */
-export function formOfBoth(asked: Pick<FoundFood, 'form'>, given: string | undefined, path = 'form'): string | undefined {
+export function formOfBoth(
+  asked: Pick<FoundFood, 'form'>,
+  given: string | undefined,
+  path = 'form',
+): string | undefined {
   if (asked.form === undefined || given === undefined || asked.form === given) return given ?? asked.form;
   // "corn on the cob" with "small ears": the narrower of the two
   if (isWithin(given, asked.form)) return given;

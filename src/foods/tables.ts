@@ -1,4 +1,5 @@
 /** The tables of the pantry, and what is looked up in them by id. */
+import groupTable from '../../data/foods/craft-groups.json';
 import craftTable from '../../data/foods/crafts.json';
 import foodTable from '../../data/foods/foods.json';
 import formTable from '../../data/foods/forms.json';
@@ -37,6 +38,8 @@ export interface FoodRow {
   readonly wider?: readonly { readonly food: string; readonly crafts: readonly string[] }[];
   readonly asForm?: readonly { readonly name: string; readonly form: string }[];
   readonly not?: readonly { readonly name: string; readonly food: string }[];
+  /** The food that is meant where `fresh` stands before a name of this one: fresh prunes are plums. */
+  readonly whenFresh?: string;
 }
 export interface FormRow {
   readonly id: string;
@@ -56,6 +59,12 @@ export interface CraftRow {
   readonly lends: boolean;
   readonly tables: readonly string[];
 }
+/** Crafts that are lent together, under one id. */
+export interface CraftGroupRow {
+  readonly id: string;
+  readonly what: string;
+  readonly crafts: readonly string[];
+}
 /** Which crafts have figures for a food; the forms are those that their tables name. */
 export interface KnownRow {
   readonly food: string;
@@ -71,6 +80,7 @@ const rowsOf = <Row>(json: unknown): readonly Row[] => (json as { readonly rows:
 export const foodRows = rowsOf<FoodRow>(foodTable);
 export const formRows = rowsOf<FormRow>(formTable);
 export const craftRows = rowsOf<CraftRow>(craftTable);
+export const craftGroupRows = rowsOf<CraftGroupRow>(groupTable);
 export const knownRows = rowsOf<KnownRow>(knownTable);
 export const sharedNames = rowsOf<SharedName>(sharedTable);
 

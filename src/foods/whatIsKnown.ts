@@ -6,7 +6,10 @@ import { food } from './fields';
 import { figuresFor } from './figuresFor';
 import { craftRows, formName, knownOf, nameOf } from './tables';
 
-const schema = fields({ food: food() });
+const schema = fields({
+  /** A food, by any of its names. */
+  food: food(),
+});
 /** The food that is asked about. */
 export type WhatIsKnownInput = Given<z.input<typeof schema>>;
 

@@ -26,13 +26,6 @@ function readMoneyNumber(text: string, currency: string, path: string): number |
  * of two countries would read differently (`1,250 EUR`) is refused, showing both readings.
  *
  * @throws StillroomError NOT_A_QUANTITY, WRONG_TYPE, OUT_OF_RANGE (below zero or beyond 10^12)
- *
- * @example
- * ```ts
- * import { parseMoney } from 'stillroom/quantity';
- *
- * parseMoney('24.50 USD'); // => { value: 24.5, unit: 'USD' }
- * ```
  */
 export function parseMoney(given: unknown, path = ''): Money {
   if (given === undefined) fail('MISSING', path, given, EXPECTED);

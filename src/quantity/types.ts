@@ -126,3 +126,11 @@ export interface Money {
 }
 /** `"24.50 USD"`, or `{ value, unit }` with a three-letter currency code. */
 export type MoneyInput = `${number} ${Uppercase<string>}` | Money;
+
+/** An argument with exactly one of the named fields: none is missing one, none has two. */
+export type OneOf<T, Names extends keyof T> = Omit<T, Names> &
+  {
+    [Name in Names]: { [Own in keyof Pick<T, Name>]-?: Exclude<T[Own], undefined> } & {
+      [Other in Exclude<Names, Name>]?: undefined;
+    };
+  }[Names];

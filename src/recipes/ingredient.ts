@@ -1,6 +1,6 @@
 /** One ingredient of a printed recipe, for one pot. */
 import { formName, nameOf } from '../foods/tables';
-import { massFromVolume } from '../produce/weights/massFromVolume';
+import { kitchenMeasure } from '../produce/weights/kitchenMeasure';
 import { parseQuantity } from '../quantity/parseQuantity';
 import type { Quantity } from '../quantity/types';
 import { isVolume, measured, type Side } from './measure';
@@ -63,7 +63,7 @@ function sideOf({ role, keep }: IngredientRow, { ingredients }: RecipeRow): Side
 /** The weight of a measure, where these tables weigh it. */
 function weightOf(line: IngredientRow, amount: Quantity<'mass'> | Quantity<'volume'>): Quantity<'mass'> | undefined {
   if (line.food === undefined || line.food === '@scope' || !isVolume(amount)) return undefined;
-  const found = massFromVolume({
+  const found = kitchenMeasure({
     food: nameOf(line.food),
     ...(line.form === undefined ? {} : { form: formName(line.form) }),
     volume: amount,

@@ -11,8 +11,7 @@ import { brixOfRise, followedRise, MOST_BRIX, placeFields, placeOf, riseBasis } 
 import { REFERENCE_TEMPERATURE } from './fields';
 import { brixOfIndex, HIGHEST_INDEX, indexBasis, LOWEST_INDEX } from './refractiveIndex';
 import { correctionBasis, correctionOrFail, sampleTemperature } from './refractometer';
-import { baumeOf, brixOfSpecificGravity, gravityOfBaume, specificGravityAt } from './specificGravity';
-import { densityBasis } from './sucroseDensity';
+import { baumeOf, brixOfSpecificGravity, densityBasis, gravityOfBaume, specificGravityAt } from './sucroseDensity';
 import { constantBasis } from './tables';
 
 const HEAVIEST = /* @__PURE__ */ specificGravityAt(100, REFERENCE_TEMPERATURE);

@@ -4,4 +4,5 @@
  */
 export type { Basis, BasisKind, Caution, Seen, Severity } from './basis';
 export type { Instead, NotKnown, NotTested, Reason } from './no';
-export { type Source, source, sources } from './source';
+export type { Source } from './source';
+export { type SourcesInput, sources } from './sources';

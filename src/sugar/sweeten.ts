@@ -6,7 +6,7 @@ import { fields, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { liquidTemperature, REFERENCE_TEMPERATURE } from '../solution/fields';
-import { balanceBasis, refuseThinner, toAdd } from '../solution/massBalance';
+import { balanceBasis, mixOf, refuseThinner, toAdd } from '../solution/massBalance';
 import { solubilityAt, solubilityBasis } from '../solution/sucroseSolubility';
 import type { Basis, Caution } from '../sources/basis';
 import { basisOf } from '../sources/table';
@@ -122,10 +122,13 @@ function inJuice(
   t: number,
   unit: Quantity<'mass'>['unit'],
 ) {
-  const sugars = (juice * brix + added * solids) / 100;
-  const water = juice + added - sugars;
-  const limit = solubilityAt(t).likely;
-  const held = (water * limit) / (100 - limit);
+  const mix = mixOf([
+    { mass: juice, solids: brix / 100 },
+    { mass: added, solids: solids / 100 },
+  ]);
+  const sugars = mix.mass * mix.solids;
+  const water = mix.mass - sugars;
+  const held = water * toAdd(0, solubilityAt(t).likely / 100, 1);
   const undissolved = Math.max(0, sugars - held);
   const dissolved = sugars - undissolved;
   return {

@@ -31,20 +31,15 @@ export {
   type SolutionWaterActivityInput,
   solutionWaterActivity,
 } from './solutionWaterActivity';
+export { type TcsClass, type TcsClassInput, tcsClass } from './tcsClass';
+export type { TypicalFigure, TypicalFigures } from './typicalFigures';
 export {
   type Monolayer,
-  type Sorption,
-  type SorptionInput,
   type SorptionPoint,
   type SorptionSeries,
   type SorptionSet,
-  sorption,
   type TemperatureSpan,
-} from './sorption';
-export { type TcsClass, type TcsClassInput, tcsClass } from './tcsClass';
-export {
-  type TypicalFigure,
-  type TypicalWaterActivity,
-  type TypicalWaterActivityInput,
-  typicalWaterActivity,
-} from './typicalWaterActivity';
+  type WaterActivityOf,
+  type WaterActivityOfInput,
+  waterActivityOf,
+} from './waterActivityOf';

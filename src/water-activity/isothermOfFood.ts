@@ -5,7 +5,7 @@ import type { FoundFood } from '../foods/fields';
 import { figuresFor } from '../foods/figuresFor';
 import { foodOf, nameOf } from '../foods/tables';
 import { valueIn } from '../quantity/scale';
-import { derived, joinBasis } from '../sources/basis';
+import { derived } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { type NotKnown, notKnown } from '../sources/no';
 import { basisOf } from '../sources/table';
@@ -94,8 +94,10 @@ export function isothermOfFood(food: FoundFood, choice: IsothermChoice): Isother
     model: row.model,
     temperature: { value: t, unit: 'degC' },
     waterActivityLimits: activitiesOf(row),
-    basis: (of) =>
-      joinBasis([{ ...basisOf(row, of, `isotherm constants of ${nameOf(served)}`), ...lent }, formBasis(equation, of)]),
+    basis: (of) => [
+      { ...basisOf(row, of, `isotherm constants of ${nameOf(served)}`), ...lent },
+      formBasis(equation, of),
+    ],
     cautions: [
       activityCaution('isotherm-state'),
       activityCaution('wettest-piece'),

@@ -9,7 +9,7 @@ import { type Basis, type Caution, derived } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { type NotKnown, notKnown } from '../sources/no';
 import { activityField, KELVIN, storageTemperature } from './fields';
-import { foodsWithHeat, heatOf, rowBasis } from './sorption';
+import { foodsWithHeat, heatOf, rowBasis } from './waterActivityOf';
 
 /** Gas constant, kJ/(mol K), CODATA. */
 const GAS = 8.314462618e-3;

@@ -39,12 +39,8 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   forms: () => [{ food: 'peaches' }],
   whatIsKnown: () => [{ food: 'peaches' }],
   pickleRules: () => [],
-  processFoods: () => [],
   holdingSolutions: () => [],
-  notRecommended: () => [],
-  recipeYieldNames: () => [],
-  sources: () => [],
-  source: () => ['usda-cghc-2015'],
+  sources: () => [{ ids: ['usda-cghc-2015'] }],
   checkSchedule: () => [plan()],
   allocationChart: () => [{ plan: plan() }],
   costChart: () => [{ plan: plan() }],
@@ -68,7 +64,6 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   canningRules: () => [{ topic: 'pressure canner' }],
   findFoods: () => [{ text: 'mushr' }],
   processesFor: () => [{ food: 'rhubarb' }],
-  volumeFromMass: () => [{ food: 'strawberries', form: 'sliced', mass: '332 g' }],
   labelFields: () => [
     {
       name: 'Peach jam',
@@ -87,10 +82,7 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   elevationFromBoiling: () => [{ temperature: '203 degF' }],
   scaleJamRecipe: () => [{ food: 'peach', product: 'jam', pectin: 'none', halfPints: 20 }],
   shiftWaterActivity: () => [{ waterActivity: 0.5, from: '20 degC', to: '30 degC', food: 'blueberries' }],
-  parseAmount: () => ['1 1/2'],
-  parseMoney: () => ['24.50 USD'],
   parseQuantity: () => ['1 1/2 cups', 'volume'],
-  parseShare: () => ['85 %'],
   formatQuantity: () => ['1.51 cup', { fraction: 8 }],
 };
 

@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseAmount } from '../../src/quantity/amount';
-import { parseMoney, parseQuantity, parseShare } from '../../src/quantity/index';
+import { parseQuantity } from '../../src/quantity/index';
+import { parseMoney } from '../../src/quantity/money';
+import { parseShare } from '../../src/quantity/share';
 import { codeOf, thrownBy } from '../helpers/errors';
 
 describe('parseAmount', () => {

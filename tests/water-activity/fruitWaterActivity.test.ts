@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { foodRows, nameOf } from '../../src/foods/tables';
 import { fruitWaterActivity, keeps } from '../../src/water-activity/index';
-import { foodActivityRows } from '../../src/water-activity/typicalWaterActivity';
+import { foodActivityRows } from '../../src/water-activity/typicalFigures';
 import { codeAndPath as errorOf } from '../helpers/errors';
 import { known } from '../helpers/known';
 

@@ -2,7 +2,7 @@ import { readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import * as z from 'zod';
 import { describeJar } from '../../src/jars/index';
-import { parseAmount } from '../../src/quantity/index';
+import { parseAmount } from '../../src/quantity/amount';
 import { acidityRows } from '../../src/words/acidity';
 import type { Spelled } from '../../src/words/choices';
 import { readJar, sizeRows } from '../../src/words/jar';

@@ -1,6 +1,6 @@
 import { freezingHeadspace } from '../../freezing/freezingHeadspace';
 import { knownOr } from '../../produce/shape';
-import { type VolumeOfMass, volumeFromMass } from '../../produce/weights/massFromVolume';
+import { kitchenMeasure, type VolumeOfMass } from '../../produce/weights/kitchenMeasure';
 import { scaleRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
@@ -31,8 +31,8 @@ const PACK: Quantity<'mass'> = { value: customary('freezer-pack'), unit: 'lb' };
 
 /** Room in the freezer: by the cut, or by the measures of the food's other cuts where that one is not weighed. */
 function roomOf(food: string, form: string, mass: Quantity<'mass'>): VolumeOfMass {
-  const cut = volumeFromMass({ food, form, mass });
-  return cut.known ? cut : knownOr(volumeFromMass({ food, mass }), 'food', food);
+  const cut = kitchenMeasure({ food, form, mass });
+  return cut.known ? cut : knownOr(kitchenMeasure({ food, mass }), 'food', food);
 }
 
 /** Dry packs for the freezer: pieces without sugar or liquid, by weight. */

@@ -1,6 +1,6 @@
 import { describeJar } from '../../jars/describeJar';
 import { knownOr } from '../../produce/shape';
-import { massFromVolume } from '../../produce/weights/massFromVolume';
+import { kitchenMeasure } from '../../produce/weights/kitchenMeasure';
 import { formatQuantity } from '../../quantity/formatQuantity';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
@@ -88,7 +88,7 @@ export function batchOf(printed: PrintedJam, trade: string, jar: string): Batch 
   const fruitLitres = valueIn(cups(printed.fruit[1]), 'L');
   const weighed =
     printed.measuredAs === 'whole'
-      ? knownOr(massFromVolume({ food: trade, form: 'whole', volume: cups(printed.fruit[1]) }), 'food', trade)
+      ? knownOr(kitchenMeasure({ food: trade, form: 'whole', volume: cups(printed.fruit[1]) }), 'food', trade)
       : undefined;
   const fruitKg = weighed === undefined ? fruitLitres * customary('pot-density') : valueIn(weighed.mass, 'kg');
   const sugarKg = printed.sugar[1] * sugarCupKg();

@@ -1,7 +1,7 @@
 import pantryJson from '../../../data/plan/pantry.json';
 import type { ProcessAcid } from '../../process/acid';
 import { knownOr } from '../../produce/shape';
-import { massFromVolume } from '../../produce/weights/massFromVolume';
+import { kitchenMeasure } from '../../produce/weights/kitchenMeasure';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import type { Basis } from '../../sources/basis';
@@ -25,7 +25,7 @@ export const pantryItem = (name: string | undefined): PantryItem | undefined => 
 /** Whether a recipe is unsafe without it. */
 export const isAcid = (item: PantryItem): boolean => rows.get(item)?.acid === true;
 
-/** Kg of a measure, by the weights of measures that `massFromVolume` holds. */
+/** Kg of a measure, by the weights of measures that `kitchenMeasure` holds. */
 export function kgOfMeasure(
   item: PantryItem,
   volume: Quantity<'volume'>,
@@ -37,7 +37,7 @@ export function kgOfMeasure(
       basis: [practiceBasis('products[].recipe', `weight of a measure of ${item}`)],
     };
   }
-  const weighed = massFromVolume({ food: weighedAs, ...(form === undefined ? {} : { form }), volume });
+  const weighed = kitchenMeasure({ food: weighedAs, ...(form === undefined ? {} : { form }), volume });
   const { mass, basis } = knownOr(weighed, 'food', weighedAs);
   return { kg: valueIn(mass, 'kg'), basis };
 }

@@ -6,11 +6,11 @@ import { kitchenWeights, preservedWeights, rawWeights } from '../../../src/produ
 import { thrownBy as errorOf } from '../../helpers/errors';
 import { known, offered } from '../../helpers/known';
 
-const massFromVolume = (input: Parameters<typeof produce.massFromVolume>[0]) => known(produce.massFromVolume(input));
-const volumeFromMass = (input: Parameters<typeof produce.volumeFromMass>[0]) => known(produce.volumeFromMass(input));
+const massOf = (input: produce.MassOfVolumeInput) => known(produce.kitchenMeasure(input));
+const volumeOf = (input: produce.VolumeOfMassInput) => known(produce.kitchenMeasure(input));
 
 const grams = (food: string, volume: `${number} cup`, form?: string) =>
-  massFromVolume({ food, volume, ...(form === undefined ? {} : { form }) }).mass.value;
+  massOf({ food, volume, ...(form === undefined ? {} : { form }) }).mass.value;
 
 describe('mass from volume', () => {
   test('volume from mass turns it round, whatever the food', () => {
@@ -19,8 +19,8 @@ describe('mass from volume', () => {
     ];
     fc.assert(
       fc.property(fc.constantFrom(...foods), fc.double({ min: 0.01, max: 1e4, noNaN: true }), (food, cups) => {
-        const { mass, range } = massFromVolume({ food, volume: { value: cups, unit: 'cup' } });
-        const back = volumeFromMass({ food, mass });
+        const { mass, range } = massOf({ food, volume: { value: cups, unit: 'cup' } });
+        const back = volumeOf({ food, mass });
         expect(Math.abs(back.volume.value / cups - 1)).toBeLessThan(1e-12);
         expect(range.low.value <= mass.value && mass.value <= range.high.value).toBe(true);
         expect(back.range.low.value <= back.volume.value && back.volume.value <= back.range.high.value).toBe(true);
@@ -32,7 +32,7 @@ describe('mass from volume', () => {
     for (const { food, unit, amount, grams: printed, forms } of rawWeights) {
       if (unit === undefined) continue;
       for (const form of forms?.length ? forms : [undefined]) {
-        const answer = massFromVolume({
+        const answer = massOf({
           food: nameOf(food),
           volume: { value: amount, unit },
           ...(form === undefined ? {} : { form: formName(form) }),
@@ -54,7 +54,7 @@ describe('mass from volume', () => {
   });
 
   test('the peel changes a cup of apple slices by a gram, which the range holds', () => {
-    const { range, mass } = massFromVolume({ food: 'apples', form: 'slices', volume: '1 cup' });
+    const { range, mass } = massOf({ food: 'apples', form: 'slices', volume: '1 cup' });
     expect(mass.value).toBeCloseTo(109, 9);
     expect(range.high.value).toBeCloseTo(110, 9);
   });
@@ -68,7 +68,7 @@ describe('mass from volume', () => {
   });
 
   test('a puree that no table weighs is that of other fruit, and says so', () => {
-    const { mass, range, cautions, basis } = massFromVolume({ food: 'peach', form: 'puree', volume: '1 cup' });
+    const { mass, range, cautions, basis } = massOf({ food: 'peach', form: 'puree', volume: '1 cup' });
     expect(mass.value).toBeGreaterThan(225);
     expect(mass.value).toBeLessThan(250);
     expect(range.low.value).toBeLessThan(range.high.value);
@@ -87,35 +87,44 @@ describe('mass from volume', () => {
   });
 
   test('weights of one table that differ widen the range: maple syrup 315 g a cup, 20 g a spoon, 83 g a quarter cup', () => {
-    const { mass, range } = massFromVolume({ food: 'maple syrup', volume: '1 cup' });
+    const { mass, range } = massOf({ food: 'maple syrup', volume: '1 cup' });
     expect(mass.value).toBeCloseTo(315, 9);
     expect(range.high.value).toBeCloseTo(4 * 83, 9);
   });
 
   test('citric acid has only a recalled weight, which it says', () => {
-    const { mass, cautions } = massFromVolume({ food: 'citric acid', volume: '1 tsp' });
+    const { mass, cautions } = massOf({ food: 'citric acid', volume: '1 tsp' });
     expect(mass.value).toBeCloseTo(4.6, 9);
     expect(cautions.map(({ id }) => id)).toContain('recalled');
     expect(kitchenWeights.filter(({ g_per_tsp }) => g_per_tsp !== undefined)).toHaveLength(2);
   });
 
   test('a form or food that no table weighs is refused, with those it does', () => {
-    expect(offered(produce.massFromVolume({ food: 'snap bean', form: 'shredded', volume: '1 cup' }))[0]).toBe(
+    expect(offered(produce.kitchenMeasure({ food: 'snap bean', form: 'shredded', volume: '1 cup' }))[0]).toBe(
       'green bean, pieces',
     );
-    expect(produce.massFromVolume({ food: 'sugar', form: 'slices', volume: '1 cup' }).known).toBe(false);
-    expect(produce.massFromVolume({ food: 'fig', volume: '1 cup' })).toMatchObject({
+    expect(produce.kitchenMeasure({ food: 'sugar', form: 'slices', volume: '1 cup' }).known).toBe(false);
+    expect(produce.kitchenMeasure({ food: 'fig', volume: '1 cup' })).toMatchObject({
       known: false,
       reason: { code: 'no weight' },
     });
-    expect(errorOf(() => massFromVolume({ food: 'shugar', volume: '1 cup' })).nearest).toContain('sugar');
+    expect(errorOf(() => massOf({ food: 'shugar', volume: '1 cup' })).nearest).toContain('sugar');
   });
 
   test('every stored row is reached by its name', () => {
     for (const { food, form, unit } of preservedWeights) {
       if (unit === undefined) continue;
       const asked = { food: nameOf(food), ...(form === undefined ? {} : { form: formName(form) }) };
-      expect(massFromVolume({ ...asked, volume: '1 cup' }).food).toBe(nameOf(food));
+      expect(massOf({ ...asked, volume: '1 cup' }).food).toBe(nameOf(food));
     }
+  });
+});
+
+test('a volume or a mass, and just one of them', () => {
+  const ask = produce.kitchenMeasure as (input: unknown) => unknown;
+  expect(errorOf(() => ask({ food: 'sugar' }))).toMatchObject({ code: 'MISSING', path: 'volume' });
+  expect(errorOf(() => ask({ food: 'sugar', volume: '1 cup', mass: '1 lb' }))).toMatchObject({
+    code: 'CONTRADICTION',
+    path: 'mass',
   });
 });

@@ -19,6 +19,7 @@ import { activityCaution } from './cautions';
 import { activitiesOf, type IsothermRow, isotherms, temperaturesOf } from './isothermTables';
 import type { Limits } from './isothermTypes';
 import type { TableRow } from './schemas';
+import { type TypicalFigures, typicalFigures } from './typicalFigures';
 
 type HeatRow = TableRow<'sorption-heats'>;
 const points = asTable<TableRow<'isotherm-points'>>(pointsJson).rows;
@@ -27,12 +28,12 @@ const heats = asTable<HeatRow>(heatsJson).rows;
 const sugars = asTable<TableRow<'sugar-moisture'>>(sugarsJson).rows;
 
 const schema = fields({
-  /** The food, or a pure sugar, salt or starch, by any name. */
+  /** The food, or a pure sugar, salt or starch, by any name: `honey`, `raisins`, `dried apples`. */
   food: food(),
-  /** Its form, where the tables tell several apart: `powder`, `flakes`. */
+  /** Its form, where the name does not say it: `dried`, `leather`, `powder`, `flakes`. */
   form: optional(form()),
 });
-export type SorptionInput = z.input<typeof schema>;
+export type WaterActivityOfInput = z.input<typeof schema>;
 
 /** A lowest and a highest temperature. */
 export interface TemperatureSpan {
@@ -81,11 +82,15 @@ export interface SorptionSeries {
   /** Water activity, with the moisture on the dry basis: g water per g dry matter. */
   readonly points: readonly SorptionPoint[];
 }
-export interface Sorption {
+export interface WaterActivityOf {
   /** Tells the answer from one that these tables have no figure for. */
   readonly known: true;
   /** Trade name of the food. */
   readonly food: string;
+  /** Its form, where one was asked for. */
+  readonly form?: string;
+  /** What it is usually found at, where printed: a description, not a promise for your batch. */
+  readonly typical?: TypicalFigures;
   /** Sets of constants of isotherm equations. */
   readonly isotherms: readonly SorptionSet[];
   /** Lowest and highest monolayer moisture, dry basis, where published: about where dried food keeps longest. */
@@ -156,31 +161,46 @@ const shownMonolayer = (row: TableRow<'monolayers'>): Monolayer => ({
   moisture: span(row.M0_g_per_g_dry),
 });
 
+function nothingOf(asked: FoundFood, wanted: string | undefined): NotKnown {
+  const what = wanted === undefined ? asked.name : `${asked.name}, ${formName(wanted)}`;
+  return notKnown({
+    code: 'no-water-activity',
+    text: `These tables have nothing on the water activity of ${what}.`,
+    instead: 'Measure it, or work it out from what is in it: fruitWaterActivity, solutionWaterActivity.',
+    basis: [derived('known', 'the tables of water activity and sorption')],
+    cautions: [activityCaution('measure-before-shelf')],
+  });
+}
+
 /**
- * All that these tables hold on how a food takes up and holds water: the isotherms that can be asked for, the monolayer
- * moisture, printed moistures at single water activities, and the heat of sorption.
+ * All that these tables hold on the water of a food: the water activity it is usually found at, the isotherms that can be
+ * asked for, the monolayer moisture, printed moistures at single water activities, and the heat of sorption.
  *
  * The monolayer moisture is about where dried food keeps its quality longest: drier than this, fats go stale sooner;
  * wetter, browning and then growth set in. Nothing is read between printed points, since a crystal takes up almost no
  * water until it suddenly melts into its own. Most fruits have no complete isotherm here, and none is invented.
  *
- * @param input - `food`: a food, or a pure sugar, salt or starch; `form`: where the tables tell several apart
+ * @param input - `food`: a food, or a pure sugar, salt or starch; `form`: where the name does not say it
  * @returns what is published; or `{ known: false }` where these tables have none of it
- * @throws StillroomError UNKNOWN_NAME for a text that is no food
+ * @throws StillroomError UNKNOWN_NAME for a text that is no food; CONTRADICTION for a form other than the one that the
+ * food names
  *
  * @example
  * ```ts
- * import { sorption } from 'stillroom/water-activity';
+ * import { waterActivityOf } from 'stillroom/water-activity';
  *
- * const raisins = sorption({ food: 'raisins' });
+ * const apple = waterActivityOf({ food: 'dried apples' });
+ * apple.known && apple.typical?.waterActivity; // => { low: 0.7, high: 0.75 }
+ * apple.known && apple.typical?.moisture; // => { low: 0.2, high: 0.24 }
+ * const raisins = waterActivityOf({ food: 'raisins' });
  * raisins.known && raisins.monolayer; // => { low: 0.0789, high: 0.082 }
- * const kiwi = sorption({ food: 'kiwifruit' });
+ * const kiwi = waterActivityOf({ food: 'kiwifruit' });
  * kiwi.known && kiwi.isotherms[0].set; // => 'kiwifruit-gab-30'
- * const starch = sorption({ food: 'potato starch' });
+ * const starch = waterActivityOf({ food: 'potato starch' });
  * starch.known && starch.series[0].points; // => [{ waterActivity: 0.3, moisture: 0.1 }]
  * ```
  */
-export function sorption(input: SorptionInput): Sorption | NotKnown {
+export function waterActivityOf(input: WaterActivityOfInput): WaterActivityOf | NotKnown {
   const { food: asked, form: given } = readInput(schema, input);
   if (given !== undefined && asked.form !== undefined && given !== asked.form) {
     fail('CONTRADICTION', 'form', formName(given), `the form that the food names: ${formName(asked.form)}`);
@@ -191,23 +211,16 @@ export function sorption(input: SorptionInput): Sorption | NotKnown {
   const single = rowsFor(points, asked, wanted);
   const several = rowsFor(sugars, asked, wanted);
   const heat = heatOf(asked);
+  const usual = typicalFigures(asked, wanted);
   const rows: readonly FoodRow[] = [...sets, ...layers, ...single, ...several, ...(heat === undefined ? [] : [heat])];
-  if (rows.length === 0) {
-    return answer(
-      notKnown({
-        code: 'no-sorption',
-        text: `These tables have nothing on how ${asked.name} takes up water.`,
-        instead: 'Measure the water activity of the finished food.',
-        basis: [derived('known', 'the tables of sorption')],
-        cautions: [activityCaution('measure-before-shelf')],
-      }),
-    );
-  }
+  if (rows.length === 0 && usual === undefined) return answer(nothingOf(asked, wanted));
   const ends = layers.flatMap(({ M0_g_per_g_dry }) => M0_g_per_g_dry);
-  const recalled = rows.some(({ obtained }) => obtained === 'memory');
+  const recalled = usual?.recalled === true || rows.some(({ obtained }) => obtained === 'memory');
   return answer({
     known: true,
     food: asked.name,
+    ...(wanted === undefined ? {} : { form: formName(wanted) }),
+    ...(usual === undefined ? {} : { typical: usual.typical }),
     isotherms: sets.map(shownSet),
     ...(ends.length === 0 ? {} : { monolayer: { low: Math.min(...ends), high: Math.max(...ends) } }),
     monolayers: layers.map(shownMonolayer),
@@ -223,13 +236,15 @@ export function sorption(input: SorptionInput): Sorption | NotKnown {
     ],
     ...(heat === undefined ? {} : { netHeat: { low: heat.wettest_kJ_mol, high: heat.q_kJ_mol } }),
     basis: [
+      ...(usual?.basis ?? []),
       ...sets.map((row) => rowBasis(row, asked, 'isotherms', 'isotherm constants')),
       ...layers.map((row) => rowBasis(row, asked, 'monolayers', 'monolayer moisture')),
       ...[...single, ...several].map((row) => rowBasis(row, asked, 'series', 'printed moistures')),
       ...(heat === undefined ? [] : [rowBasis(heat, asked, 'netHeat', 'heat of sorption')]),
     ],
     cautions: [
-      activityCaution('isotherm-state'),
+      ...(rows.length === 0 ? [] : [activityCaution('isotherm-state')]),
+      ...(usual === undefined ? [] : [caution('estimate')]),
       ...[...sets, ...several].flatMap((row) => (row.caution === undefined ? [] : [activityCaution(row.caution)])),
       ...(recalled ? [caution('recalled')] : []),
     ],

@@ -1,6 +1,7 @@
 import type * as z from 'zod/mini';
 import { answer } from '../../common/answer';
 import type { Given } from '../../common/given';
+import { fail } from '../../errors/StillroomError';
 import { type FoundFood, food, form } from '../../foods/fields';
 import { formName, nameOf } from '../../foods/tables';
 import { fields, mass, optional, readInput, volume } from '../../quantity/fields';
@@ -29,8 +30,12 @@ const volumeSchema = fields({
   /** How much of it, above zero. */
   mass: mass(),
 });
-export type MassFromVolumeInput = Given<z.input<typeof massSchema>>;
-export type VolumeFromMassInput = Given<z.input<typeof volumeSchema>>;
+/** What a volume weighs. */
+export type MassOfVolumeInput = Given<z.input<typeof massSchema>>;
+/** What volume a mass fills. */
+export type VolumeOfMassInput = Given<z.input<typeof volumeSchema>>;
+/** A volume to weigh, or a mass to measure. */
+export type KitchenMeasureInput = MassOfVolumeInput | VolumeOfMassInput;
 
 interface Weighed {
   /** These tables weigh it. */
@@ -93,29 +98,43 @@ function weighed(asked: Asked): (Weighed & { readonly bulk: BulkDensity }) | Not
 }
 
 /**
- * What a volume of a food weighs, raw or kept, from published weights of household measures.
+ * What a volume of a food weighs, or what volume a mass of it fills, raw or kept, from published weights of household
+ * measures: cups to grams and back.
  *
- * mass = volume x (grams of the printed measure / its volume), with US measures.
+ * mass = volume x (grams of the printed measure / its volume), with US measures. A bushel, lug or flat has the weight that
+ * trade and law give it: see `containerWeight`.
  *
- * @returns `mass` in g, with its `range` over the printed measures and the `density` in g/mL; `known: false` where no
- *   table weighs the food, or this form of it
- * @throws StillroomError UNKNOWN_NAME for a food or form that is not in the pantry
+ * @returns for a `volume`: `mass` in g; for a `mass`: `volume` in US cups; each with its `range` over the printed measures
+ *   and the `density` in g/mL; `known: false` where no table weighs the food, or this form of it
+ * @throws StillroomError UNKNOWN_NAME for a food or form that is not in the pantry; MISSING with neither a volume nor a
+ *   mass, CONTRADICTION with both
  *
  * Source: USDA SR28, WEIGHT.txt; kitchen weights of salt and citric acid with it.
  *
  * @example
  * ```ts
- * import { massFromVolume } from 'stillroom/produce';
+ * import { kitchenMeasure } from 'stillroom/produce';
  *
- * const sliced = massFromVolume({ food: 'peaches', form: 'sliced', volume: '2 cups' });
+ * const sliced = kitchenMeasure({ food: 'peaches', form: 'sliced', volume: '2 cups' });
  * sliced.known && sliced.mass; // => { value: 308, unit: 'g' }
- * massFromVolume({ food: 'pawpaw', volume: '2 cups' }).known; // => false
+ * const strawberries = kitchenMeasure({ food: 'strawberries', form: 'sliced', mass: '332 g' });
+ * strawberries.known && strawberries.volume.value; // ≈ 2.00
+ * kitchenMeasure({ food: 'pawpaw', volume: '2 cups' }).known; // => false
  * ```
  */
-export function massFromVolume(input: MassFromVolumeInput): MassOfVolume | NotKnown {
+export function kitchenMeasure(input: MassOfVolumeInput): MassOfVolume | NotKnown;
+export function kitchenMeasure(input: VolumeOfMassInput): VolumeOfMass | NotKnown;
+export function kitchenMeasure(input: KitchenMeasureInput): MassOfVolume | VolumeOfMass | NotKnown {
+  const asked = input as Partial<MassOfVolumeInput & VolumeOfMassInput> | null | undefined;
+  if (asked?.mass === undefined) return answer(massOf(input as MassOfVolumeInput));
+  if (asked.volume !== undefined) fail('CONTRADICTION', 'mass', asked.mass, 'a volume or a mass, not both');
+  return answer(volumeOf(input as VolumeOfMassInput));
+}
+
+function massOf(input: MassOfVolumeInput): MassOfVolume | NotKnown {
   const given = readInput(massSchema, input);
   const found = weighed(given);
-  if (!found.known) return answer(found);
+  if (!found.known) return found;
   const { bulk, ...weight } = found;
   const milliliters = valueIn(given.volume, 'mL');
   const range = spanIn(
@@ -123,31 +142,17 @@ export function massFromVolume(input: MassFromVolumeInput): MassOfVolume | NotKn
     'g',
     'g',
   );
-  return answer({ ...weight, mass: range.likely, range });
+  return { ...weight, mass: range.likely, range };
 }
 
-/**
- * The volume that a mass of a food fills: the inverse of `massFromVolume`.
- *
- * @returns `volume` in US cups, with its `range` and the `density` in g/mL; `known: false` as `massFromVolume`
- * @throws StillroomError UNKNOWN_NAME for a food or form that is not in the pantry
- *
- * @example
- * ```ts
- * import { volumeFromMass } from 'stillroom/produce';
- *
- * const strawberries = volumeFromMass({ food: 'strawberries', form: 'sliced', mass: '332 g' });
- * strawberries.known && strawberries.volume.value; // ≈ 2.00
- * ```
- */
-export function volumeFromMass(input: VolumeFromMassInput): VolumeOfMass | NotKnown {
+function volumeOf(input: VolumeOfMassInput): VolumeOfMass | NotKnown {
   const given = readInput(volumeSchema, input);
   const found = weighed(given);
-  if (!found.known) return answer(found);
+  if (!found.known) return found;
   const { bulk, ...weight } = found;
   const grams = valueIn(given.mass, 'g');
   const { low, likely, high } = bulk.gramsPerMl;
   const cups = (density: number): Quantity<'volume'> => quantityIn(grams / density, 'mL', 'cup');
   const range = { low: cups(high), likely: cups(likely), high: cups(low) };
-  return answer({ ...weight, volume: range.likely, range });
+  return { ...weight, volume: range.likely, range };
 }

@@ -33,7 +33,7 @@ export { boilingMinutes, elevationMinutes, loadTimeline, processesFor, testedPro
 export { jarsFromRaw, kitchenMeasure, rawForJars, readyFromRaw } from './produce/index';
 export { convert, formatQuantity, type Money, type Quantity, type Range } from './quantity/index';
 // what can it become?
-export { recipe, waysToKeep } from './recipes/index';
+export { ownProcess, recipe, waysToKeep } from './recipes/index';
 // afterwards: the record, the label, better figures for next time
 export { batchRecord, labelFields, learnFromRecords, reviewBatch, useBy } from './record/index';
 export { runSheet } from './sheet/index';

@@ -27,9 +27,9 @@ const schema = /* @__PURE__ */ fields({
       /** The salt: `NaCl`, `magnesium chloride` ... (see `saturatedSaltHumidity`). */
       salt: name('a salt such as "NaCl" or "magnesium chloride"'),
       /** The powder when it went in. */
-      before: mass(),
+      massBefore: mass(),
       /** The powder when it stayed the same. */
-      after: mass(),
+      massAfter: mass(),
     }),
     2,
     MOST,
@@ -53,7 +53,7 @@ export interface FittedPoint {
 /** The isotherm of your own powder. */
 export interface FittedIsotherm {
   /** What `isothermMoisture` and `isothermActivity` take as `parameters`. */
-  readonly parameters: {
+  readonly isotherm: {
     /** Name of the equation. */
     readonly model: 'Oswin';
     /** Moisture at a water activity of 0.5, dry basis. */
@@ -102,14 +102,19 @@ function dishesOf(asked: Asked): { dishes: Dish[]; basis: Basis[] } {
   const step = valueIn(asked.scale ?? DEFAULT_SCALE, 'g');
   const at = asked.temperature ?? DEFAULT_TEMPERATURE;
   const basis: Basis[] = [];
-  const dishes = asked.dishes.map(({ salt, before, after }, index) => {
+  const dishes = asked.dishes.map(({ salt, massBefore, massAfter }, index) => {
     const found = saturatedSaltHumidity({ solute: salt, temperature: at });
     basis.push(...found.basis.map((line) => ({ ...line, of: 'points[].waterActivity' })));
     const aw = found.relativeHumidity;
-    const matter = valueIn(before, 'g') * (1 - asked.moisture);
-    const water = valueIn(after, 'g') - matter;
+    const matter = valueIn(massBefore, 'g') * (1 - asked.moisture);
+    const water = valueIn(massAfter, 'g') - matter;
     if (!(water > 0))
-      fail('CONTRADICTION', `dishes[${index}].after`, after.value, 'more than the dry matter that the dish began with');
+      fail(
+        'CONTRADICTION',
+        `dishes[${index}].massAfter`,
+        massAfter.value,
+        'more than the dry matter that the dish began with',
+      );
     return {
       salt,
       aw,
@@ -129,7 +134,7 @@ function dishesOf(asked: Asked): { dishes: Dish[]; basis: Basis[] } {
  * The Oswin equation X = A (aw / (1 - aw))^B is a straight line in ln X against ln(aw / (1 - aw)), fitted by least
  * squares. Its errors are those of the line by the larger of the scatter and the step of the scale.
  *
- * @returns `parameters` for `isothermMoisture` and `isothermActivity`, the dishes, and the errors
+ * @returns `isotherm`, the `parameters` for `isothermMoisture` and `isothermActivity`, the dishes, and the errors
  * @throws StillroomError UNKNOWN_NAME for a salt that is in no table, CONTRADICTION for two dishes over one salt only,
  *   or a dish lighter than its dry matter
  *
@@ -139,15 +144,15 @@ function dishesOf(asked: Asked): { dishes: Dish[]; basis: Basis[] } {
  * ```ts
  * import { fitIsotherm, isothermActivity } from 'stillroom/water-activity';
  *
- * const { parameters } = fitIsotherm({
+ * const { isotherm } = fitIsotherm({
  *   moisture: '5 %',
  *   dishes: [
- *     { salt: 'magnesium chloride', before: '10 g', after: '10.36 g' },
- *     { salt: 'NaCl', before: '10 g', after: '12.40 g' },
+ *     { salt: 'magnesium chloride', massBefore: '10 g', massAfter: '10.36 g' },
+ *     { salt: 'NaCl', massBefore: '10 g', massAfter: '12.40 g' },
  *   ],
  * });
- * parameters.A; // ≈ 0.1457
- * const here = isothermActivity({ parameters, moisture: 0.12 });
+ * isotherm.A; // ≈ 0.1457
+ * const here = isothermActivity({ parameters: isotherm, moisture: 0.12 });
  * here.known && here.waterActivity; // ≈ 0.427
  * ```
  */
@@ -167,7 +172,7 @@ export function fitIsotherm(input: FitIsothermInput): FittedIsotherm {
   const error = Math.max(scatter, Math.sqrt(mean((dish) => dish.error ** 2)));
   const activities = dishes.map(({ aw }) => aw);
   return answer({
-    parameters: {
+    isotherm: {
       model: 'Oswin',
       A: Math.exp(lnA),
       B,
@@ -183,9 +188,9 @@ export function fitIsotherm(input: FitIsothermInput): FittedIsotherm {
     errorOfB: error / Math.sqrt(spread),
     moistureError: error,
     basis: [
-      measured('parameters', 'your dishes'),
+      measured('isotherm', 'your dishes'),
       measured('points[].moisture', 'your weighings'),
-      formBasis(equationNamed('Oswin'), 'parameters.model'),
+      formBasis(equationNamed('Oswin'), 'isotherm.model'),
       ...basis,
     ],
     cautions: [activityCaution('isotherm-state'), activityCaution('wettest-piece')],

@@ -11,7 +11,7 @@ const dishesOf = (A: number, B: number, salts = SALTS, off = 0) =>
   salts.map((salt, index) => {
     const aw = saturatedSaltHumidity({ solute: salt }).relativeHumidity;
     const X = A * (aw / (1 - aw)) ** B * (1 + (index % 2 === 0 ? off : -off));
-    return { salt, before: '10 g' as const, after: { value: 9.5 * (1 + X), unit: 'g' as const } };
+    return { salt, massBefore: '10 g' as const, massAfter: { value: 9.5 * (1 + X), unit: 'g' as const } };
   });
 
 describe('the isotherm of a powder over saturated salts', () => {
@@ -21,7 +21,11 @@ describe('the isotherm of a powder over saturated salts', () => {
         fc.double({ min: 0.05, max: 0.4, noNaN: true }),
         fc.double({ min: 0.2, max: 1.2, noNaN: true }),
         (A, B) => {
-          const { parameters, points, moistureError } = fitIsotherm({ moisture: 0.05, dishes: dishesOf(A, B) });
+          const {
+            isotherm: parameters,
+            points,
+            moistureError,
+          } = fitIsotherm({ moisture: 0.05, dishes: dishesOf(A, B) });
           expect(parameters.A).toBeCloseTo(A, 9);
           expect(parameters.B).toBeCloseTo(B, 9);
           expect(points.every(({ residual }) => Math.abs(residual) < 1e-9)).toBe(true);
@@ -46,15 +50,18 @@ describe('the isotherm of a powder over saturated salts', () => {
   });
 
   test('is not asked outside of its dishes', () => {
-    const { parameters } = fitIsotherm({ moisture: 0.05, dishes: dishesOf(0.15, 0.6, ['MgCl2', 'NaCl']) });
+    const { isotherm: parameters } = fitIsotherm({ moisture: 0.05, dishes: dishesOf(0.15, 0.6, ['MgCl2', 'NaCl']) });
     expect(() => isothermMoisture({ parameters, waterActivity: 0.9 })).toThrow(/waterActivity/);
   });
 
   test('needs two salts, dishes that gained or kept water, and salts of the tables', () => {
     expect(() => fitIsotherm({ moisture: 0.05, dishes: dishesOf(0.15, 0.6, ['NaCl', 'NaCl']) })).toThrow(/two salts/);
-    const dry = [{ salt: 'NaCl', before: '10 g', after: '9 g' }, ...dishesOf(0.15, 0.6, ['MgCl2'])] as const;
+    const dry = [{ salt: 'NaCl', massBefore: '10 g', massAfter: '9 g' }, ...dishesOf(0.15, 0.6, ['MgCl2'])] as const;
     expect(() => fitIsotherm({ moisture: 0.05, dishes: dry })).toThrow(/dry matter/);
-    const lost = [{ salt: 'stardust', before: '10 g', after: '11 g' }, ...dishesOf(0.15, 0.6, ['MgCl2'])] as const;
+    const lost = [
+      { salt: 'stardust', massBefore: '10 g', massAfter: '11 g' },
+      ...dishesOf(0.15, 0.6, ['MgCl2']),
+    ] as const;
     expect(() => fitIsotherm({ moisture: 0.05, dishes: lost })).toThrow(/stardust/);
   });
 });

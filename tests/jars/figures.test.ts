@@ -6,7 +6,7 @@ import { readTable } from '../helpers/tables';
 type Row = Readonly<Record<string, unknown>>;
 const rows = (table: string): Row[] => readTable('jars', table).rows;
 /** Columns that hold figures; the rest are names, texts and where they stand. */
-const NOT_FIGURES = new Set(['name', 'synonyms', 'text', 'source', 'locator', 'obtained', 'seen', 'notes']);
+const NOT_FIGURES = new Set(['name', 'plural', 'synonyms', 'text', 'source', 'locator', 'obtained', 'seen', 'notes']);
 
 /** A row's figures in one line: `pint 16 473.176473`. */
 const line = (row: Row): string =>

@@ -47,7 +47,7 @@ test('under pressure the gauge is told, in metric measure as well', () => {
 });
 test('nothing made, nothing told', () => {
   const plan = feasible({
-    lots: [{ produce: 'apple', raw: '20 lb' }],
+    lots: [{ food: 'apple', raw: '20 lb' }],
     kitchen: { elevation: '500 m', hours: '6 h' },
     products: [{ make: 'dried', from: 'apples' }],
   });

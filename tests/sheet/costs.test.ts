@@ -78,7 +78,7 @@ test('kinds and products that cost nothing are not listed; without a price there
   expect(rows.has('own hours')).toBe(false);
   expect(rows.has('Apple powder')).toBe(false);
   const free = feasible({
-    lots: [{ produce: 'apple', raw: '9 lb' }],
+    lots: [{ food: 'apple', raw: '9 lb' }],
     kitchen: { elevation: '1 m', hours: '4 h', freezer: { room: '9 L' } },
     products: [{ make: 'frozen', from: 'apple' }],
   });

@@ -108,7 +108,7 @@ test('every make, every aim, and what is to buy', () => {
   const sheets = (['most worth', 'least waste', 'fewest hours'] as const).map((aim) =>
     runSheet(
       planDay({
-        lots: [{ produce: 'apple', raw: '90 lb' }],
+        lots: [{ food: 'apple', raw: '90 lb' }],
         kitchen,
         products: [
           { make: 'freeze-dried', from: 'apples', size: '1 oz', most: 3, least: 1 },

@@ -19,12 +19,12 @@ import {
   leftOut,
   lotsFor,
   type Made,
-  nameOf,
   supplyOf,
   waterOf,
   within,
   yieldFromLot,
 } from './making';
+import { nameOf } from './naming';
 
 /** A freezer pack, where the cook names no other size. */
 const PACK: Quantity<'mass'> = { value: customary('freezer-pack'), unit: 'lb' };
@@ -62,7 +62,7 @@ export function makeFrozen(day: Day, wanted: Wanted, product: number, trade: str
   } = commonOf(day, trade, wanted, product, form, 1 / (supplies[0]?.unitsPerKg.likely ?? 1));
   return {
     label: nameOf(wanted, trade),
-    produce: trade,
+    food: trade,
     form,
     unit: `pack of ${size.value} ${size.unit}`,
     activity: {
@@ -88,11 +88,11 @@ export function makeFrozen(day: Day, wanted: Wanted, product: number, trade: str
         'Freeze pieces loose on trays first, then pack tightly, press out the air, seal and mark with the date.',
       ],
       basis: joinBasis(
-        standsBehind('products[].packs.room', room.basis),
-        standsBehind('products[].packs.headspace', head.basis),
+        standsBehind('packs.room', room.basis),
+        standsBehind('packs.headspace', head.basis),
         first.basis,
-        standsBehind('products[].ready', ...yields.map((given) => given.basis)),
-        standsBehind('products[].energy', energy.basis),
+        standsBehind('ready', ...yields.map((given) => given.basis)),
+        standsBehind('energy', energy.basis),
         workBasis,
       ),
       cautions: joinCautions(head.cautions, first.cautions, ...yields.map(({ cautions }) => cautions)),

@@ -23,13 +23,13 @@ import {
   lotsFor,
   type Made,
   massOf,
-  nameOf,
   supplyOf,
   unitsFrom,
   volumeOf,
   within,
   yieldFromLot,
 } from './making';
+import { nameOf } from './naming';
 import { type AcidChosen, acidChosen, kgOfMeasure } from './pantry';
 import { ingredientLines, type PrintedRecipe, pantryOf, recipeFor } from './recipe';
 import { type SyrupForJars, syrupForJars } from './syrupForJars';
@@ -65,7 +65,7 @@ export function makeJars(day: Day, wanted: Wanted, product: number, trade: strin
   const dropped = Math.min(...given.map(({ trimmings }) => trimmings.low));
   return {
     label: nameOf(wanted, trade),
-    produce: trade,
+    food: trade,
     form: shape,
     unit: `${process.jar} jar`,
     activity: {
@@ -100,11 +100,11 @@ export function makeJars(day: Day, wanted: Wanted, product: number, trade: strin
       ...(cooking === undefined ? {} : { cookMinutes: cooking.minutes }),
       steps: [...recipe.steps, ...jarSteps(day, process, recipe, syrup !== undefined)],
       basis: joinBasis(
-        standsBehind('products[].units', need.basis, learned === undefined ? [] : [learned.basis]),
-        standsBehind('products[].recipe', recipe.basis, syrup?.basis ?? [], acid?.basis ?? []),
-        standsBehind('products[].ready', ...given.map(({ basis }) => basis)),
-        standsBehind('products[].jars', run.basis),
-        standsBehind('products[].energy', cooking?.basis ?? []),
+        standsBehind('units', need.basis, learned === undefined ? [] : [learned.basis]),
+        standsBehind('ingredients', recipe.basis, syrup?.basis ?? [], acid?.basis ?? []),
+        standsBehind('ready', ...given.map(({ basis }) => basis)),
+        standsBehind('jars', run.basis),
+        standsBehind('energy', cooking?.basis ?? []),
         workBasis,
       ),
       cautions: joinCautions(process.cautions, need.cautions, ...given.map(({ cautions }) => cautions)),

@@ -17,11 +17,11 @@ import {
   type Made,
   massOf,
   massRange,
-  nameOf,
   volumeOf,
   waterOf,
   within,
 } from './making';
+import { nameOf } from './naming';
 import { kgOfMeasure } from './pantry';
 
 /** Puree spread on sheets; a unit is one sheet on one tray. */
@@ -60,7 +60,7 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
   const most = richest(lots.yields);
   return {
     label: nameOf(wanted, trade),
-    produce: trade,
+    food: trade,
     form,
     unit: 'sheet',
     activity: {
@@ -88,11 +88,11 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
         `Spread ${formatQuantity(volumeOf(day, sheet.volumePerSheet))} of puree on each lined tray, ${formatQuantity(sheet.thickness)} deep and thicker at the edges.`,
       ],
       basis: joinBasis(
-        standsBehind('products[].trays', sheet.basis),
-        standsBehind('products[].trays.dried', basis),
-        standsBehind('products[].ready', ...lots.yields.map((given) => given.basis)),
-        standsBehind('products[].energy', cooking.basis, energy.basis),
-        standsBehind('products[].recipe', lemon.basis),
+        standsBehind('trays', sheet.basis),
+        standsBehind('trays.dried', basis),
+        standsBehind('ready', ...lots.yields.map((given) => given.basis)),
+        standsBehind('energy', cooking.basis, energy.basis),
+        standsBehind('ingredients', lemon.basis),
         workBasis,
       ),
       cautions: joinCautions(sheet.cautions, ...lots.yields.map(({ cautions }) => cautions)),

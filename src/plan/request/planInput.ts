@@ -64,8 +64,8 @@ const holds = () =>
 const lot = fields({
   /** What you call it; the food's name when left out. */
   name: optional(name('a name for the lot, such as "the marked-down crate"')),
-  /** The food: a fruit or vegetable. */
-  produce: name('a fruit or vegetable, such as "peach"'),
+  /** The food, by any name it goes by. */
+  food: name('the name of a food, such as "peach"'),
   /** Weight as bought, above 0. */
   raw: mass(),
   /** Price of the whole lot. */
@@ -115,7 +115,9 @@ const kitchen = fields({
       fields({
         /** What you call it. */
         name: optional(name('a name for the canner')),
+        /** Kind of canner. */
         method: method(),
+        /** Jars of each size that one load holds, such as `{ pint: 9, quart: 7 }`. */
         holds: holds(),
         /** Water in it before the jars go in. */
         water: optional(volume()),
@@ -131,6 +133,7 @@ const kitchen = fields({
     list(
       'jars',
       fields({
+        /** The jar: a size by name, a volume, or a measured jar. */
         jar: jarName(),
         /** How many, 0 to 5,000. */
         count: count('jars in stock', 0, 5000),
@@ -194,7 +197,7 @@ const kitchen = fields({
       volume: optional(volume()),
     }),
   ),
-  /** What recipes take, by weight; what is missing is in `ready` of the plan. */
+  /** What recipes take, by weight; what you lack is in `ready` of the plan. */
   pantry: optional(
     list(
       'the pantry',
@@ -240,7 +243,9 @@ const product = fields({
   form: optional(name('a form, such as "halves", "sauce" or "juice"')),
   /** How it is packed: `hot` or `raw`. */
   pack: optional(pack()),
+  /** The jar: a size by name, a volume, or a measured jar. */
   jar: optional(jarName()),
+  /** Kind of canner; any of the kitchen's when left out. */
   method: optional(method()),
   /** Strength of the syrup on canned fruit. */
   syrup: optional(choice('a syrup strength', ['very light', 'light', 'medium', 'heavy', 'very heavy'])),

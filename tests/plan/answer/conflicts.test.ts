@@ -5,7 +5,7 @@ import { planDay } from '../../../src/plan/index';
 import { prepare } from '../../../src/plan/program/prepare';
 
 const day = (leasts: readonly number[], jars = 100): PlanDayInput => ({
-  lots: [{ produce: 'peach', raw: '30 lb' }],
+  lots: [{ food: 'peach', raw: '30 lb' }],
   kitchen: {
     elevation: '100 m',
     hours: '20 h',
@@ -47,13 +47,17 @@ test('a must on what is not tested cannot be met', () => {
     ...day([1]),
     products: [{ make: 'jars', from: 'peaches', form: 'sauce', jar: 'quart', least: 2 }],
   });
-  expect(plan).toMatchObject({ feasible: false, reason: 'what must be made cannot be made here' });
+  expect(plan).toMatchObject({
+    feasible: false,
+    reason: { code: 'cannot-be-made', text: 'this kitchen cannot make what you require' },
+    most: [],
+  });
   expect(!plan.feasible && plan.conflicts[0]).toMatch(/^at least 2 of peach sauce in quart jars: no tested process/);
 });
 test('a search that ended early says that it does not know', () => {
   const unsure = { feasible: false, optimal: false, gap: 0, worth: 0, values: new Map() };
   expect(impossible(prepare(day([1, 1])), unsure)).toMatchObject({
-    reason: 'the search found no way to meet these musts together',
+    reason: { code: 'not-found', text: 'the search found no way to make everything you require' },
     conflicts: { length: 2 },
   });
 });

@@ -68,7 +68,7 @@ function sentence({ products }: FeasibleDay, { kind, what, products: names, raw,
     case 'dry':
       return `Dry ${what}`;
     case 'freeze-dry':
-      return `Freeze-dry ${what}: ${units === undefined ? '' : counted(units.count, units.unit)}`;
+      return `Freeze-dry ${what}: ${units === undefined ? '' : counted(units.count, 'tray', 'trays')}`;
     case 'freeze':
       return `Freeze ${what}${many}`;
     default:
@@ -89,7 +89,7 @@ const means = ({ uses, unattended }: ScheduledTask): string =>
     .filter(({ resource }) => resource !== 'burners')
     .map(({ resource, amount }) => {
       if (resource === 'hands') return amount === 1 ? '1 pair of hands' : `${amount} pairs of hands`;
-      return resource === 'dryer trays' ? `dryer, ${counted(amount, 'tray')}` : resource;
+      return resource === 'dryer trays' ? `dryer, ${counted(amount, 'tray', 'trays')}` : resource;
     })
     .join(', ') || (unattended ? 'by itself' : '');
 

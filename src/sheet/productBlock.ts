@@ -56,7 +56,7 @@ export function productBlock(product: PlannedProduct, number: number): string[] 
 
 /** What you can count on, and how many there may be. */
 function countOn({ make, units }: PlannedProduct): string {
-  const sure = `count on ${counted(units.promised, units.unit)}`;
+  const sure = `count on ${counted(units.promised, units.unit, units.plural)}`;
   if (units.ready === units.promised) return sure;
   return `${sure}, ${make === 'jars' || make === 'jam' ? `have ${units.ready} ready` : `maybe ${units.ready}`}`;
 }
@@ -75,7 +75,7 @@ function trayLines({ trays }: PlannedProduct): string[] {
   const at = temperature === undefined ? '' : ` at ${formatQuantity(temperature)}`;
   const long = time === undefined ? '' : `, ${time.low.value} to ${time.high.value} h`;
   const lines = [
-    `${capital(where)}: ${counted(count, 'tray')} with up to ${weight(perTray, 'down')}${count === 1 ? '' : ' each'}${at}${long}.`,
+    `${capital(where)}: ${counted(count, 'tray', 'trays')} with up to ${weight(perTray, 'down')}${count === 1 ? '' : ' each'}${at}${long}.`,
   ];
   if (stopWeight !== undefined) {
     lines.push(

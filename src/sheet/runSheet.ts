@@ -118,7 +118,7 @@ const proof = ({ provenBest, gap }: FeasibleDay): string =>
 
 const glance = ({ name, units, from, trimmings }: PlannedProduct): string[] => [
   capital(name),
-  counted(units.promised, units.unit),
+  counted(units.promised, units.unit, units.plural),
   String(units.likely),
   String(units.ready),
   from

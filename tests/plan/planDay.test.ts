@@ -195,11 +195,11 @@ describe('the examples', () => {
     const plan = feasible(exampleDay('day.json'));
     expect(plan.leftOut).toMatchObject([
       {
-        product: 'peach sauce in pint jars',
+        name: 'peach sauce in pints',
         reason: { code: 'no-tested-process', text: expect.stringContaining('no tested process') },
       },
     ]);
-    expect(plan.products.every(({ name }) => name !== 'peach sauce in pint jars')).toBe(true);
+    expect(plan.products.every(({ name }) => name !== 'peach sauce in pints')).toBe(true);
   });
   test('low-acid beans are refused in boiling water and acid is on every tomato jar', () => {
     const plan = feasible(exampleDay('day-metric.json'));
@@ -220,7 +220,7 @@ describe('aims', () => {
   });
   test('fewest hours meets the musts and makes nothing else', () => {
     const plan = feasible({ ...request, aim: 'fewest hours' });
-    expect(plan.products.map(({ name, units }) => [name, units.promised])).toEqual([['peach halves in quart jars', 7]]);
+    expect(plan.products.map(({ name, units }) => [name, units.promised])).toEqual([['peach halves in quarts', 7]]);
     expect(plan.notMade.every(({ reason }) => reason.code === 'not-required')).toBe(true);
     expect(plan.work.hands.minutes).toBeLessThan(feasible(request).work.hands.minutes);
   });
@@ -474,17 +474,13 @@ describe('bad input: the one error names the field', () => {
     const plan = refused({ products: [halves, halves, { ...halves, syrup: 'light' }] });
     const names = [...plan.products.map(({ name }) => name), ...plan.notMade.map(({ name }) => name)];
     expect(new Set(names)).toEqual(
-      new Set([
-        'peach halves in quart jars (1)',
-        'peach halves in quart jars (2)',
-        'peach halves in quart jars, light syrup',
-      ]),
+      new Set(['peach halves in quarts (1)', 'peach halves in quarts (2)', 'peach halves in quarts, light syrup']),
     );
   });
   test('impossible musts are an answer, not an error', () => {
     expect(planDay(request({ products: [{ ...halves, least: 40 }] }) as never)).toMatchObject({
       feasible: false,
-      conflicts: ['at least 40 of peach halves in quart jars'],
+      conflicts: ['at least 40 of peach halves in quarts'],
     });
   });
 });

@@ -23,10 +23,10 @@ describe('the example, in US measure', () => {
     'A part-filled last jar to the fridge, not into the canner.',
     'of the trimmings of apples from the tree.',
     '## Left out, and why',
-    'Peach sauce in pint jars: no tested process',
+    'Peach sauce in pints: no tested process',
     '## What limited the day',
     'go on to **1 oz** to be sure',
-    'Peach halves in quart jars: For yellow-fleshed fruit only',
+    'Peach halves in quarts: For yellow-fleshed fruit only',
     '## Where the figures come from',
   ])('says %s', (text) => expect(sheet).toContain(text));
   test('the trimmings weigh the same in the table, by the clock and in their product', () => {
@@ -95,7 +95,7 @@ test('nothing to make, and no plan at all', () => {
     }),
   );
   expect(none).toContain('# Run sheet: no plan');
-  expect(none).toContain('- At least 900 of peach jam in half-pint jars');
+  expect(none).toContain('- At least 900 of peach jam in half-pints');
   expect(none).toContain('## Left out, and why');
 });
 test('every make, every aim, and what is to buy', () => {

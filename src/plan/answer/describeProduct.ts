@@ -20,7 +20,7 @@ export function describeProduct(
   { stove, electricity }: EnergyUsed,
   cost: ProductCost | undefined,
 ): PlannedProduct {
-  const { activity, label, food, form, unit } = making;
+  const { activity, label, food, form, unit, plural } = making;
   const wanted = request.products[activity.product] as Wanted;
   const from: LotShare[] = activity.supplies.flatMap(({ lot }) => {
     const kg = amountIn(values, raw(lot, activity.product));
@@ -49,7 +49,7 @@ export function describeProduct(
     raw: massOf(day, decided.rawKg),
     ready: massRange(day, decided.readyKg),
     ...(activity.madeOf === 'fruit' ? { trimmings: massRange(day, trimmed) } : {}),
-    units: { unit, promised: decided.promised, likely: decided.likely, ready: decided.ready },
+    units: { unit, plural, promised: decided.promised, likely: decided.likely, ready: decided.ready },
     handsMinutes: hands,
     ...(energy.high > 0 ? { energy: mapRange(energy, (value): Quantity<'energy'> => ({ value, unit: 'kWh' })) } : {}),
     ingredients: said.recipe ?? [],

@@ -10,6 +10,7 @@ import { hoursByConstant, learnedFigure } from '../request/learned';
 import type { Wanted } from '../request/planInput';
 import { BAGS } from '../request/stock';
 import { standsBehind } from '../standsBehind';
+import { countedIn } from './counted';
 import { BAG, driedRange, dryerAt, leftAt, lotsAs, perUnitKg, richest, trayEnergy } from './dryingLots';
 import { dried, taking } from './energyTaken';
 import { commonOf, type Day, leftOut, leftOutBy, type Made, massOf, massRange, waterOf, within } from './making';
@@ -49,7 +50,7 @@ export function makeDried(day: Day, wanted: Wanted, product: number, trade: stri
     label: nameOf(wanted, trade),
     food: trade,
     form,
-    unit: `bag of ${size.value} ${size.unit}`,
+    ...countedIn('bag', `${size.value} ${size.unit}`),
     activity: {
       ...common,
       madeOf: 'fruit',

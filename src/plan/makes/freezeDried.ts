@@ -6,6 +6,7 @@ import { joinBasis, joinCautions } from '../../sources/basis';
 import type { Wanted } from '../request/planInput';
 import { BAGS } from '../request/stock';
 import { standsBehind } from '../standsBehind';
+import { countedIn } from './counted';
 import { BAG, driedRange, lotsAs, perUnitKg, richest, trayEnergy } from './dryingLots';
 import { freezeDried, likelyBetween, taking } from './energyTaken';
 import { commonOf, type Day, leftOut, type Made, massOf, massRange, waterOf, within } from './making';
@@ -52,7 +53,7 @@ export function makeFreezeDried(day: Day, wanted: Wanted, product: number, trade
     label: nameOf(wanted, trade),
     food: trade,
     form,
-    unit: `bag of ${size.value} ${size.unit}`,
+    ...countedIn('bag', `${size.value} ${size.unit}`),
     activity: {
       ...common,
       madeOf: 'fruit',

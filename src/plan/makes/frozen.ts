@@ -11,6 +11,7 @@ import type { Wanted } from '../request/planInput';
 import { BAGS, FREEZER_LOAD, FREEZER_ROOM } from '../request/stock';
 import { standsBehind } from '../standsBehind';
 import { before, type PotBefore } from './beforeFreezer';
+import { countedIn } from './counted';
 import { frozen, taking } from './energyTaken';
 import {
   commonOf,
@@ -64,7 +65,7 @@ export function makeFrozen(day: Day, wanted: Wanted, product: number, trade: str
     label: nameOf(wanted, trade),
     food: trade,
     form,
-    unit: `pack of ${size.value} ${size.unit}`,
+    ...countedIn('pack', `${size.value} ${size.unit}`),
     activity: {
       ...common,
       madeOf: 'fruit',

@@ -13,6 +13,7 @@ import type { Activity } from '../request/activity';
 import type { Wanted } from '../request/planInput';
 import { standsBehind } from '../standsBehind';
 import { canningOf, hasJars, jarAndLid, jarsDescribed, runnable } from './canner';
+import { countedIn } from './counted';
 import { boiledOff, heatedUp, taking } from './energyTaken';
 import { type Batch, batchOf, printedFor, roomFor } from './jamBatch';
 import { batchLines, jamSteps } from './jamLines';
@@ -72,7 +73,7 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
     label: nameOf({ ...wanted, jar }, trade),
     food: trade,
     form: 'jam',
-    unit: `${process.jar} jar`,
+    ...countedIn('jar', process.jar),
     activity: {
       ...common,
       madeOf: 'fruit',

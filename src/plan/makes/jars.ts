@@ -12,6 +12,7 @@ import type { Wanted } from '../request/planInput';
 import type { Ingredient } from '../request/plannedProduct';
 import { standsBehind } from '../standsBehind';
 import { canningOf, hasJars, jarAndLid, jarsDescribed, runnable } from './canner';
+import { countedIn } from './counted';
 import { type Cooking, cooked, taking } from './energyTaken';
 import {
   commonOf,
@@ -67,7 +68,7 @@ export function makeJars(day: Day, wanted: Wanted, product: number, trade: strin
     label: nameOf(wanted, trade),
     food: trade,
     form: shape,
-    unit: `${process.jar} jar`,
+    ...countedIn('jar', process.jar),
     activity: {
       ...common,
       madeOf: 'fruit',

@@ -7,6 +7,7 @@ import { joinBasis, joinCautions } from '../../sources/basis';
 import type { Wanted } from '../request/planInput';
 import type { Ingredient, TrayWork } from '../request/plannedProduct';
 import { standsBehind } from '../standsBehind';
+import { countedIn } from './counted';
 import { dryerAt, lotsAs, perUnitKg, richest, trayEnergy } from './dryingLots';
 import { cooked, dried, likelyBetween, taking } from './energyTaken';
 import {
@@ -62,7 +63,7 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
     label: nameOf(wanted, trade),
     food: trade,
     form,
-    unit: 'sheet',
+    ...countedIn('sheet'),
     activity: {
       ...common,
       madeOf: 'fruit',

@@ -45,6 +45,7 @@ export interface Making {
   readonly food: string;
   readonly form?: string;
   readonly unit: string;
+  readonly plural: string;
   readonly describe: (decided: Decided) => Described;
 }
 

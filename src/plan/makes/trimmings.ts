@@ -11,6 +11,7 @@ import { planCaution } from '../cautions';
 import { customary, customaryBasis, customaryRange } from '../customary';
 import type { Wanted } from '../request/planInput';
 import { standsBehind } from '../standsBehind';
+import { countedIn } from './counted';
 import { cooked, dried, taking } from './energyTaken';
 import {
   commonOf,
@@ -75,7 +76,7 @@ export function makePowder(day: Day, wanted: Wanted, product: number, trade: str
   return {
     label: nameOf(wanted, trade),
     food: trade,
-    unit: `jar of ${size.value} ${size.unit}`,
+    ...countedIn('jar-of-powder', `${size.value} ${size.unit}`),
     activity: {
       ...common,
       madeOf: 'trimmings',
@@ -163,7 +164,7 @@ export function makeSteeped(day: Day, wanted: Wanted, product: number, trade: st
   return {
     label: nameOf(wanted, trade),
     food: trade,
-    unit: 'quart',
+    ...countedIn('quart'),
     activity: {
       ...common,
       madeOf: 'trimmings',

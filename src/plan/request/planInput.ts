@@ -1,6 +1,5 @@
 import type * as z from 'zod/mini';
 import type { Given } from '../../common/given';
-import { fail } from '../../errors/StillroomError';
 import {
   area,
   choice,
@@ -17,17 +16,16 @@ import {
   number,
   optional,
   power,
-  reading,
   share,
   time,
   volume,
 } from '../../quantity/fields';
-import { jarName, readJar } from '../../words/jar';
+import { jarName } from '../../words/jar';
 import { method } from '../../words/method';
 import { pack } from '../../words/pack';
 import { learnedSchema } from './learned';
 import { PANTRY } from './pantryItems';
-import { aim, hoursOfWork, pectinWanted, worth } from './planFields';
+import { aim, holds, hoursOfWork, pectinWanted, worth } from './planFields';
 
 /** What a lot can become. */
 export const MAKES = [
@@ -44,22 +42,6 @@ export const MAKES = [
 export type Make = (typeof MAKES)[number];
 /** Made of what falls off when other products are made. */
 export const OF_TRIMMINGS: readonly Make[] = ['powder', 'vinegar', 'jelly stock'];
-
-const holds = () =>
-  reading<Readonly<Record<string, number>>, Readonly<Record<string, number>>>((given) => {
-    const what = 'how many jars of each size one load holds, such as { "pint": 9, "quart": 7 }';
-    if (given === undefined) fail('MISSING', '', given, what);
-    if (typeof given !== 'object' || given === null || Array.isArray(given)) fail('WRONG_TYPE', '', given, what);
-    const entries = Object.entries(given);
-    if (entries.length === 0 || entries.length > 12) fail('OUT_OF_RANGE', '', given, what);
-    for (const [jar, jars] of entries) {
-      if (!Number.isInteger(jars) || jars < 1 || jars > 100)
-        fail('OUT_OF_RANGE', jar.slice(0, 40), jars, 'a whole number of jars from 1 to 100');
-    }
-    const held = entries.map(([jar, jars]) => [readJar(jar, '').name, jars] as const);
-    if (new Set(held.map(([jar]) => jar)).size < held.length) fail('CONTRADICTION', '', given, 'each jar size once');
-    return Object.fromEntries(held);
-  });
 
 const lot = fields({
   /** What you call it; the food's name when left out. */

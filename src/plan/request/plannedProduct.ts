@@ -60,8 +60,10 @@ export interface PlannedProduct {
 
 /** What is counted: promised at the low end of the yields, readied for at the high end. */
 export interface Units {
-  /** `pint jar`, `bag of 8 oz`, `sheet`. */
+  /** What one is called: `pint jar`, `bag of 8 oz`, `sheet`. */
   readonly unit: string;
+  /** What several are called: `pint jars`, `bags of 8 oz`, `sheets`. */
+  readonly plural: string;
   /** How many you can count on, at the low end of the yields. */
   readonly promised: number;
   /** How many there will be at the likely yield. */

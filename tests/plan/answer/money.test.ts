@@ -49,10 +49,10 @@ test('by hand: 18 of 30 lb, nine jars over five uses, nine lids, sugar for nine 
   const up = (value: number) => usd(Math.ceil(value * 100 - 1e-9) / 100);
   expect(plan.products[0]?.cost).toEqual({
     lines: [
-      { what: 'sugar', of: 'produce', amount: usd(12) }, // the lot of that name
-      { what: 'jars, over their lives', of: 'supplies', amount: usd(2.7) },
-      { what: 'lids', of: 'supplies', amount: usd(2.25) },
-      { what: 'sugar', of: 'supplies', amount: usd(sugar) },
+      { what: 'sugar', kind: 'food', amount: usd(12) }, // the lot of that name
+      { what: 'jars, over their lives', kind: 'supplies', amount: usd(2.7) },
+      { what: 'lids', kind: 'supplies', amount: usd(2.25) },
+      { what: 'sugar', kind: 'supplies', amount: usd(sugar) },
     ],
     total: usd(cents(total)),
     perUnit: up(total / 6),
@@ -73,7 +73,7 @@ test('by hand: 18 of 30 lb, nine jars over five uses, nine lids, sugar for nine 
     total: usd(cents(24.95 + sugar)),
   });
   expect(plan.products[0]?.basis).toContainEqual({
-    of: 'products[].cost.perServing',
+    of: 'cost.perServing',
     kind: 'common-practice',
     note: 'customary serving',
   });
@@ -277,7 +277,11 @@ describe('own hours', () => {
     const plan = feasible({ ...input, kitchen: { ...input.kitchen, wage: '13.37 USD' } });
     const { prepare, fill, stir } = plan.products[0]?.handsMinutes ?? { prepare: 0, fill: 0, stir: 0 };
     expect(plan.cost?.hands).toEqual(usd(cents((13.37 * (prepare + fill + stir)) / 60)));
-    expect(plan.products[0]?.cost?.lines.at(-1)).toEqual({ what: 'own hours', of: 'hands', amount: plan.cost?.hands });
+    expect(plan.products[0]?.cost?.lines.at(-1)).toEqual({
+      what: 'own hours',
+      kind: 'hands',
+      amount: plan.cost?.hands,
+    });
   });
 });
 
@@ -299,7 +303,7 @@ describe('acid, pectin and bags', () => {
     expect(jars).toBeGreaterThan(4);
     // 16 tbsp to the cup
     expect(product?.cost?.lines).toEqual([
-      { what: 'bottled lemon juice', of: 'supplies', amount: usd(cents(((jars * 2) / 16) * 2 * 2)) },
+      { what: 'bottled lemon juice', kind: 'supplies', amount: usd(cents(((jars * 2) / 16) * 2 * 2)) },
     ]);
     const ready = plan.ready.find(({ what }) => what === 'bottled lemon juice');
     expect(ready?.amount).toEqual({ value: expect.closeTo(jars / 8, 9), unit: 'cup' });
@@ -310,7 +314,7 @@ describe('acid, pectin and bags', () => {
     const [product] = plan.products;
     const jars = product?.units.ready ?? 0;
     expect(product?.ingredients).toMatchObject([{ what: 'citric acid', amount: { unit: 'tbsp' } }]);
-    expect(product?.cost?.lines).toEqual([{ what: 'citric acid', of: 'supplies', amount: usd(cents(jars * 0.5)) }]);
+    expect(product?.cost?.lines).toEqual([{ what: 'citric acid', kind: 'supplies', amount: usd(cents(jars * 0.5)) }]);
     expect(product?.jars?.acid).toContain('citric acid');
   });
   test('pectin by the package of the printed recipe, bought where the pantry lacks it', () => {
@@ -332,7 +336,7 @@ describe('acid, pectin and bags', () => {
     const pectin = product?.ingredients.find(({ role }) => role === 'pectin');
     // two batches, a package of 1 3/4 oz in each
     expect(kg(pectin?.amount as Quantity<'mass'>)).toBeCloseTo(2 * 0.0496, 9);
-    expect(product?.cost?.lines).toEqual([{ what: 'pectin', of: 'supplies', amount: usd(cents(0.0992 * 200)) }]);
+    expect(product?.cost?.lines).toEqual([{ what: 'pectin', kind: 'supplies', amount: usd(cents(0.0992 * 200)) }]);
     expect(kg(plan.ready.find(({ what }) => what === 'pectin')?.short as Quantity<'mass'>)).toBeCloseTo(0.0692, 9);
     expect(jam({ pectin: false }).products[0]?.ingredients.some(({ role }) => role === 'pectin')).toBe(false);
   });

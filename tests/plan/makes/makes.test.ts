@@ -158,7 +158,7 @@ describe('jars', () => {
         loads: 1,
         jarsPerLoad: 7,
         minutesEach: Math.ceil(plan.products[0]?.jars?.loadMinutes.high ?? 0),
-        sharedWith: ['pear halves in quart jars'],
+        sharedWith: ['pear halves in quarts'],
       },
     ]);
   });

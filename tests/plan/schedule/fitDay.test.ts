@@ -188,7 +188,7 @@ describe('musts that fit the hours as sums only', () => {
     expect(late.length).toBeGreaterThan(0);
     for (const { plan } of late) {
       expect(plan.reason.text).toMatch(/ends \d+ min late$/);
-      expect(plan.conflicts).toEqual(['at least 7 of peach halves in quart jars']);
+      expect(plan.conflicts).toEqual(['at least 7 of peach halves in quarts']);
     }
   });
   test('so many minutes more are enough', () => {

@@ -47,7 +47,7 @@ describe('the example, in US measure', () => {
 describe('the metric example', () => {
   const sheet = unwrapped(runSheet(planDay(read('day-metric.json'))));
   test('acid stands in bold with each tomato product, before it is filled, and among the cautions', () => {
-    const blocks = sheet.split('\n## ').filter((block) => /^\d+\. Tomato crushed/.test(block));
+    const blocks = sheet.split('\n## ').filter((block) => /^\d+\. Tomatoes, crushed/.test(block));
     expect(blocks.length).toBe(2);
     for (const block of blocks) {
       expect(block).toContain('**Acid, never left out: ');

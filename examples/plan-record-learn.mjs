@@ -128,8 +128,8 @@ for (const { index, figureName, reason } of passedOver)
 const next = {
   invented: true,
   lots: [
-    { name: 'second crate of peaches', produce: 'peach', raw: '60 lb', price: '45.00 USD' },
-    { name: 'windfall apples', produce: 'apple', raw: '40 lb' },
+    { name: 'second crate of peaches', food: 'peach', raw: '60 lb', price: '45.00 USD' },
+    { name: 'windfall apples', food: 'apple', raw: '40 lb' },
   ],
   kitchen: day.kitchen,
   products: day.products.filter(({ from }) => from === 'peaches' || from === 'apples'),

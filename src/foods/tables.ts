@@ -33,10 +33,12 @@ export type FoodKind = (typeof KINDS)[number];
 export interface FoodRow {
   readonly id: string;
   readonly name: string;
+  /** What people call several of them; absent for a name that has no plural. */
+  readonly plural?: string;
   readonly kind: FoodKind;
   readonly names: readonly string[];
   readonly wider?: readonly { readonly food: string; readonly crafts: readonly string[] }[];
-  readonly asForm?: readonly { readonly name: string; readonly form: string }[];
+  readonly asForm?: readonly { readonly name: string; readonly form: string; readonly said?: true }[];
   readonly not?: readonly { readonly name: string; readonly food: string }[];
   /** The food that is meant where `fresh` stands before a name of this one: fresh prunes are plums. */
   readonly whenFresh?: string;
@@ -44,6 +46,10 @@ export interface FoodRow {
 export interface FormRow {
   readonly id: string;
   readonly name: string;
+  /** How a sentence says it: `{food}` stands for the food's name, `{foods}` for its plural. */
+  readonly phrase?: string;
+  /** How a heading says it, where that is not the phrase. */
+  readonly title?: string;
   readonly names: readonly string[];
   /** Other names that are not put beside the name of a food: an apple pie is no apple pie filling. */
   readonly alone?: readonly string[];

@@ -10,8 +10,8 @@ export function costBlock({ cost, products }: FeasibleDay): string[] {
   if (cost === undefined) return [];
   const { unit } = cost.total;
   const kinds: readonly (readonly [string, number])[] = [
-    ['produce used', cost.produceUsed.value],
-    ['produce left fresh', cost.produceLeft.value],
+    ['food used', cost.foodUsed.value],
+    ['food left fresh', cost.foodLeft.value],
     ['jars over their lives, lids, bags, pantry', cost.supplies.value],
     ['energy', cost.energy.value],
     ['own hours', cost.hands.value],

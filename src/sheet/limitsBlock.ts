@@ -5,7 +5,7 @@ import { table } from './markdown';
 /** What one more of something adds, by the aim. */
 const GAINS: ReadonlyMap<string, string> = new Map<AimWord, string>([
   ['most worth', 'worth'],
-  ['least waste', 'kg of produce'],
+  ['least waste', 'kg of food'],
   ['fewest hours', 'minutes saved'],
   ['least cost', 'money saved on each jar or pack promised'],
 ]);
@@ -35,8 +35,8 @@ export function limitsBlock({ limits, limitsNotComputed, yields, aim }: Feasible
           `If you weigh a first batch before you get the jars ready, knowing the yield adds (${unit}):`,
           table(
             ['of', 'if it is poor', 'likely', 'rich'],
-            shown.map(({ produce, poor, likely, rich, atMost }) => [
-              produce,
+            shown.map(({ food, poor, likely, rich, atMost }) => [
+              food,
               written(poor, atMost?.poor),
               written(likely, atMost?.likely),
               written(rich, atMost?.rich),

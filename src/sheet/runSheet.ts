@@ -1,5 +1,5 @@
 import { withPlan } from '../plan/answer/withPlan';
-import type { DayPlan, FeasibleDay, InfeasibleDay, ToReady } from '../plan/request/dayPlan';
+import type { DayPlan, FeasibleDay, InfeasibleDay, MostPromised, ToReady } from '../plan/request/dayPlan';
 import type { AimWeights } from '../plan/request/planFields';
 import type { PlannedProduct } from '../plan/request/plannedProduct';
 import { isMass } from '../quantity/fields';
@@ -33,7 +33,7 @@ import { productBlock } from './productBlock';
  * import { runSheet } from 'stillroom/sheet';
  *
  * const plan = planDay({
- *   lots: [{ produce: 'apple', raw: '20 lb' }],
+ *   lots: [{ food: 'apple', raw: '20 lb' }],
  *   kitchen: { elevation: '500 m', hours: '6 h', dryer: { trays: 6, trayArea: '200 in2' } },
  *   products: [{ make: 'dried', from: 'apples' }],
  * });
@@ -47,16 +47,20 @@ export function runSheet(plan: DayPlan): string {
   });
 }
 
-function infeasibleSheet({ reason, conflicts, leftOut, cautions }: InfeasibleDay): string {
+function infeasibleSheet({ reason, conflicts, most, leftOut, cautions }: InfeasibleDay): string {
   return blocks([
     '# Run sheet: no plan',
-    `There is no plan for this day: ${reason}.`,
+    `There is no plan for this day: ${reason.text}.`,
     bullets(conflicts.map(capital)),
+    ...(most.length === 0 ? [] : ['With everything else as you asked, you can count on:', bullets(most.map(instead))]),
     ...leftOutBlock(leftOut),
     '## Cautions',
     bullets(cautions.map(({ text }) => text)),
   ]);
 }
+
+const instead = ({ name, least, promised, proven }: MostPromised): string =>
+  `${capital(name)}: ${promised === 0 ? 'none' : `${proven ? '' : 'at least '}${promised}`}, not ${least}.`;
 
 const blocks = (parts: readonly string[]): string => `${parts.filter((part) => part !== '').join('\n\n')}\n`;
 
@@ -80,7 +84,7 @@ function feasibleSheet(plan: FeasibleDay): string {
     ...leftFreshBlock(plan),
     ...leftOutBlock(plan.leftOut),
     plan.notMade.length === 0 ? '' : '## Not made today',
-    bullets(plan.notMade.map(({ product, reason }) => `${capital(product)}: ${reason.text}.`)),
+    bullets(plan.notMade.map(({ name, reason }) => `${capital(name)}: ${reason.text}.`)),
     ...limitsBlock(plan),
     ...costBlock(plan),
     '## Cautions',
@@ -114,7 +118,7 @@ const proof = ({ provenBest, gap }: FeasibleDay): string =>
 
 const glance = ({ name, units, from, trimmings }: PlannedProduct): string[] => [
   capital(name),
-  counted(units.promised, units.unit),
+  counted(units.promised, units.unit, units.plural),
   String(units.likely),
   String(units.ready),
   from
@@ -150,8 +154,8 @@ function leftOutBlock(leftOut: FeasibleDay['leftOut']): string[] {
     '## Left out, and why',
     bullets(
       leftOut.map(
-        ({ product, reason, instead }) =>
-          `${capital(product)}: ${reason.text}. Instead: ${instead.map(({ text }) => text).join('; or ')}.`,
+        ({ name, reason, instead }) =>
+          `${capital(name)}: ${reason.text}. Instead: ${instead.map(({ text }) => text).join('; or ')}.`,
       ),
     ),
   ];

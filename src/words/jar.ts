@@ -13,6 +13,7 @@ import { type WordMeaning, word } from './word';
 
 /** A size of home-canning jars, from the smallest up. */
 export interface JarSizeRow extends Sourced, Named {
+  readonly plural: string;
   readonly nominal_floz: number;
   readonly nominal_mL: string;
 }

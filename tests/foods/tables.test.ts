@@ -22,6 +22,7 @@ const SCHEMAS: Readonly<Record<string, z.ZodType>> = {
   foods: z.strictObject({
     id,
     name: text,
+    plural: text.optional(),
     kind: z.enum(KINDS),
     names: z.array(text),
     wider: z
@@ -29,7 +30,7 @@ const SCHEMAS: Readonly<Record<string, z.ZodType>> = {
       .min(1)
       .optional(),
     asForm: z
-      .array(z.strictObject({ name: text, form }))
+      .array(z.strictObject({ name: text, form, said: z.literal(true).optional() }))
       .min(1)
       .optional(),
     not: z
@@ -42,6 +43,8 @@ const SCHEMAS: Readonly<Record<string, z.ZodType>> = {
   forms: z.strictObject({
     id,
     name: text,
+    phrase: text.regex(/\{foods?\}/).optional(),
+    title: text.regex(/\{foods?\}/).optional(),
     names: z.array(text),
     alone: z.array(text).min(1).optional(),
     joins: z.boolean(),

@@ -6,7 +6,18 @@ import { readTable } from '../helpers/tables';
 type Row = Readonly<Record<string, unknown>>;
 const rows = (table: string): Row[] => readTable('jars', table).rows;
 /** Columns that hold figures; the rest are names, texts and where they stand. */
-const NOT_FIGURES = new Set(['id', 'name', 'synonyms', 'text', 'source', 'locator', 'obtained', 'seen', 'notes']);
+const NOT_FIGURES = new Set([
+  'id',
+  'name',
+  'plural',
+  'synonyms',
+  'text',
+  'source',
+  'locator',
+  'obtained',
+  'seen',
+  'notes',
+]);
 
 /** Tables whose rows have no other name. */
 const NAMED_BY_ID = new Set(['seal-rules', 'vacuum-facts']);

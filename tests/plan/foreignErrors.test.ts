@@ -53,7 +53,7 @@ describe('garbage throws the one error', () => {
 });
 
 const day = {
-  lots: [{ produce: 'peach', raw: '20 lb', name: 'crate' }],
+  lots: [{ food: 'peach', raw: '20 lb', name: 'crate' }],
   kitchen: {
     elevation: '500 ft',
     hours: '8 h',

@@ -196,7 +196,7 @@ const TAKERS: Readonly<Record<string, (jar: never) => unknown>> = {
   jamBalance: (jar) => jamBalance({ jar, jars: 7, solids: 0.1, sugarToFruit: 1, finishSolids: 0.65 }),
   planDay: (jar) =>
     planSchema.parse({
-      lots: [{ produce: 'peach', raw: '20 lb' }],
+      lots: [{ food: 'peach', raw: '20 lb' }],
       kitchen: { elevation: '0 ft', hours: '8 h', jars: [{ jar, count: 4 }] },
       products: [{ make: 'jars', from: 'peach', jar }],
     }),

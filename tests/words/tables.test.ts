@@ -15,6 +15,7 @@ const names = { name: z.string().min(1), synonyms: z.array(z.string().min(1)).mi
 const schemas = {
   'jar-sizes': z.strictObject({
     ...names,
+    plural: z.string().min(1),
     nominal_floz: z.number().int().min(1),
     nominal_mL: z.string().regex(/^\d+\.\d+$/),
     ...sourced,

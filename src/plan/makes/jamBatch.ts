@@ -118,8 +118,8 @@ export function batchOf(printed: PrintedJam, trade: string, jar: string): Batch 
     },
     pantry,
     basis: joinBasis(
-      [basisOf(printed, 'products[].recipe', 'the printed recipe')],
-      weighed?.basis ?? [customaryBasis('pot-density', 'products[].recipe')],
+      [basisOf(printed, 'ingredients', 'the printed recipe')],
+      weighed?.basis ?? [customaryBasis('pot-density', 'ingredients')],
       lemon?.basis ?? [],
     ),
   };

@@ -34,7 +34,7 @@ export function kgOfMeasure(
   if (gramsPerCup !== undefined) {
     return {
       kg: (valueIn(volume, 'cup') * gramsPerCup) / 1000,
-      basis: [practiceBasis('products[].recipe', `weight of a measure of ${item}`)],
+      basis: [practiceBasis('ingredients', `weight of a measure of ${item}`)],
     };
   }
   const weighed = kitchenMeasure({ food: weighedAs, ...(form === undefined ? {} : { form }), volume });

@@ -1,6 +1,5 @@
 import type * as z from 'zod/mini';
 import type { Given } from '../../common/given';
-import { fail } from '../../errors/StillroomError';
 import {
   area,
   choice,
@@ -17,17 +16,16 @@ import {
   number,
   optional,
   power,
-  reading,
   share,
   time,
   volume,
 } from '../../quantity/fields';
-import { jarName, readJar } from '../../words/jar';
+import { jarName } from '../../words/jar';
 import { method } from '../../words/method';
 import { pack } from '../../words/pack';
 import { learnedSchema } from './learned';
 import { PANTRY } from './pantryItems';
-import { aim, hoursOfWork, pectinWanted, worth } from './planFields';
+import { aim, holds, hoursOfWork, pectinWanted, worth } from './planFields';
 
 /** What a lot can become. */
 export const MAKES = [
@@ -45,27 +43,11 @@ export type Make = (typeof MAKES)[number];
 /** Made of what falls off when other products are made. */
 export const OF_TRIMMINGS: readonly Make[] = ['powder', 'vinegar', 'jelly stock'];
 
-const holds = () =>
-  reading<Readonly<Record<string, number>>, Readonly<Record<string, number>>>((given) => {
-    const what = 'how many jars of each size one load holds, such as { "pint": 9, "quart": 7 }';
-    if (given === undefined) fail('MISSING', '', given, what);
-    if (typeof given !== 'object' || given === null || Array.isArray(given)) fail('WRONG_TYPE', '', given, what);
-    const entries = Object.entries(given);
-    if (entries.length === 0 || entries.length > 12) fail('OUT_OF_RANGE', '', given, what);
-    for (const [jar, jars] of entries) {
-      if (!Number.isInteger(jars) || jars < 1 || jars > 100)
-        fail('OUT_OF_RANGE', jar.slice(0, 40), jars, 'a whole number of jars from 1 to 100');
-    }
-    const held = entries.map(([jar, jars]) => [readJar(jar, '').name, jars] as const);
-    if (new Set(held.map(([jar]) => jar)).size < held.length) fail('CONTRADICTION', '', given, 'each jar size once');
-    return Object.fromEntries(held);
-  });
-
 const lot = fields({
   /** What you call it; the food's name when left out. */
   name: optional(name('a name for the lot, such as "the marked-down crate"')),
-  /** The food: a fruit or vegetable. */
-  produce: name('a fruit or vegetable, such as "peach"'),
+  /** The food, by any name it goes by. */
+  food: name('the name of a food, such as "peach"'),
   /** Weight as bought, above 0. */
   raw: mass(),
   /** Price of the whole lot. */
@@ -115,7 +97,9 @@ const kitchen = fields({
       fields({
         /** What you call it. */
         name: optional(name('a name for the canner')),
+        /** Kind of canner. */
         method: method(),
+        /** Jars of each size that one load holds, such as `{ pint: 9, quart: 7 }`. */
         holds: holds(),
         /** Water in it before the jars go in. */
         water: optional(volume()),
@@ -131,6 +115,7 @@ const kitchen = fields({
     list(
       'jars',
       fields({
+        /** The jar: a size by name, a volume, or a measured jar. */
         jar: jarName(),
         /** How many, 0 to 5,000. */
         count: count('jars in stock', 0, 5000),
@@ -194,7 +179,7 @@ const kitchen = fields({
       volume: optional(volume()),
     }),
   ),
-  /** What recipes take, by weight; what is missing is in `ready` of the plan. */
+  /** What recipes take, by weight; what you lack is in `ready` of the plan. */
   pantry: optional(
     list(
       'the pantry',
@@ -240,7 +225,9 @@ const product = fields({
   form: optional(name('a form, such as "halves", "sauce" or "juice"')),
   /** How it is packed: `hot` or `raw`. */
   pack: optional(pack()),
+  /** The jar: a size by name, a volume, or a measured jar. */
   jar: optional(jarName()),
+  /** Kind of canner; any of the kitchen's when left out. */
   method: optional(method()),
   /** Strength of the syrup on canned fruit. */
   syrup: optional(choice('a syrup strength', ['very light', 'light', 'medium', 'heavy', 'very heavy'])),

@@ -15,11 +15,11 @@ const kitchen: PlanDayInput['kitchen'] = {
 };
 const day = (products: PlanDayInput['products'], learned?: PlanDayInput['learned'], lot: object = {}): FeasibleDay => {
   const lots = [
-    { produce: 'peach', raw: '20 kg', ...lot },
-    { produce: 'apple', raw: '12 kg' },
+    { food: 'peach', raw: '20 kg', ...lot },
+    { food: 'apple', raw: '12 kg' },
   ] as PlanDayInput['lots'];
   const plan = planDay({ lots, kitchen, products, ...(learned === undefined ? {} : { learned }) });
-  if (!plan.feasible) throw new Error(plan.reason);
+  if (!plan.feasible) throw new Error(plan.reason.text);
   return plan;
 };
 const frozen: PlanDayInput['products'] = [{ make: 'frozen', from: 'peach', form: 'slices', size: '500 g' }];
@@ -80,7 +80,7 @@ describe('a learned figure takes the place of the published one', () => {
     expect((dry?.end ?? 0) - (dry?.start ?? 0)).toBe(7 * 60);
     const water = { low: 0.85, likely: 0.86, high: 0.87 };
     const plan = planDay({
-      lots: [{ produce: 'apple', raw: '12 kg' }],
+      lots: [{ food: 'apple', raw: '12 kg' }],
       kitchen,
       products: [{ make: 'dried', from: 'apple', form: 'slices', size: '100 g', moisture: '20 %' }],
       learned: [

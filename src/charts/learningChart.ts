@@ -26,8 +26,8 @@ export type { LearningChartInput, LearningRow };
  *
  * const before = { low: 6, likely: 9, high: 12 };
  * const observed = [7, 7.5, 7.2, 7.4, 72];
- * const { figure: after, setAside } = learnFigure({ prior: before, observed });
- * const places = setAside.map(({ index }) => index);
+ * const { figure: after, outliers } = learnFigure({ prior: before, observed });
+ * const places = outliers.map(({ index }) => index);
  * const chart = learningChart({ what: 'drying time of apple rings', unit: 'h', before, after, observed, asidePlaces: places });
  * chart.data.values[4]; // => { place: 5, figure: 72, counts: 'set aside', beyond: 'above' }
  * ```

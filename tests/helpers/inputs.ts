@@ -50,7 +50,7 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   dryingCurveChart: () => [{ weighings: tray, stopWeight: '188 g', model: 'lewis', scaleError: '5 g' }],
   isothermChart: () => [{ food: 'kiwifruit', temperature: '30 degC', batch: { moisture: '6 %' } }],
   learningChart: () => [
-    { what: 'drying time of apple rings', unit: 'h', before: prior, after: prior, observed: [7, 72], setAside: [1] },
+    { what: 'drying time of apple rings', unit: 'h', before: prior, after: prior, observed: [7, 72], asidePlaces: [1] },
   ],
   processTimeChart: () => [{ food: 'peaches', form: 'halves', pack: 'hot', jar: 'quart' }],
   drynessByWeighing: () => [{ weighings: tray }],

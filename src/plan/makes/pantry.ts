@@ -4,9 +4,9 @@ import { knownOr } from '../../produce/shape';
 import { kitchenMeasure } from '../../produce/weights/kitchenMeasure';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
+import { PANTRY, type PantryItem } from '../../recipes/pantryItems';
 import type { Basis } from '../../sources/basis';
 import { asTable, practiceBasis, type Sourced } from '../../sources/table';
-import { PANTRY, type PantryItem } from '../request/pantryItems';
 import { type Day, massOf } from './making';
 
 interface PantryRow extends Sourced {

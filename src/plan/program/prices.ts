@@ -1,8 +1,8 @@
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Money, Range } from '../../quantity/types';
+import { PANTRY, type PantryItem } from '../../recipes/pantryItems';
 import { customary } from '../customary';
 import type { Activity, Cook, Supply } from '../request/activity';
-import { PANTRY, type PantryItem } from '../request/pantryItems';
 import type { PlanRequest } from '../request/planInput';
 import { pricesOf } from '../request/pricesOf';
 import { amountOf, BAGS, firstOfEach, type InStock, jarsOf, LIDS, type Stock } from '../request/stock';

@@ -1,5 +1,5 @@
 import type { Range } from '../../quantity/types';
-import type { PantryItem } from './pantryItems';
+import type { PantryItem } from '../../recipes/pantryItems';
 import type { InStock } from './stock';
 
 /**

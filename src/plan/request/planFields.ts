@@ -5,7 +5,6 @@ import { parseMoney } from '../../quantity/money';
 import { parseQuantity } from '../../quantity/parseQuantity';
 import { valueIn } from '../../quantity/scale';
 import type { MoneyInput, Quantity, TimeInput } from '../../quantity/types';
-import { readJar } from '../../words/jar';
 
 /** The most hours of one day, and of each of several, whose breaks are part of the plan. */
 const LONGEST_DAY = { one: 48, several: 20 };
@@ -25,23 +24,6 @@ export const hoursOfWork = () =>
     if (given.length === 0 || given.length > MOST_DAYS)
       fail(given.length === 0 ? 'OUT_OF_RANGE' : 'TOO_MUCH', '', given, `the hours of 1 to ${MOST_DAYS} days`);
     return given.map((day, index) => read(day, `[${index}]`, LONGEST_DAY.several));
-  });
-
-/** How many jars of each size one canner load holds. */
-export const holds = () =>
-  reading<Readonly<Record<string, number>>, Readonly<Record<string, number>>>((given) => {
-    const what = 'how many jars of each size one load holds, such as { "pint": 9, "quart": 7 }';
-    if (given === undefined) fail('MISSING', '', given, what);
-    if (typeof given !== 'object' || given === null || Array.isArray(given)) fail('WRONG_TYPE', '', given, what);
-    const entries = Object.entries(given);
-    if (entries.length === 0 || entries.length > 12) fail('OUT_OF_RANGE', '', given, what);
-    for (const [jar, jars] of entries) {
-      if (!Number.isInteger(jars) || jars < 1 || jars > 100)
-        fail('OUT_OF_RANGE', jar.slice(0, 40), jars, 'a whole number of jars from 1 to 100');
-    }
-    const held = entries.map(([jar, jars]) => [readJar(jar, '').name, jars] as const);
-    if (new Set(held.map(([jar]) => jar)).size < held.length) fail('CONTRADICTION', '', given, 'each jar size once');
-    return Object.fromEntries(held);
   });
 
 /** Worth of one unit: money, or a plain number of points. */

@@ -9,6 +9,7 @@ import { valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import type { Basis } from '../../sources/basis';
 import type { Reason } from '../../sources/no';
+import { readJar } from '../../words/jar';
 import { batchesOf, mainLine } from '../batchesOf';
 import { keepingOf, type RecipeKeeping } from '../keeping';
 import { pageOf } from '../rows/rows';
@@ -168,7 +169,7 @@ function processesOf(row: RecipeRow, foodId: string, kitchen: WaysKitchen | unde
   return cannedIn(foodId, process, packsFor(row, foodId), {
     elevation: kitchen.elevation,
     methods: kitchen.canners?.map(({ method }) => method),
-    jars: kitchen.jars?.filter(({ count }) => count !== 0).map(({ jar }) => jar),
+    jars: kitchen.jars?.filter(({ count }) => count !== 0).map(({ jar }) => readJar(jar)),
   });
 }
 

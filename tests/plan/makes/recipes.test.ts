@@ -3,10 +3,10 @@ import pantryJson from '../../../data/plan/pantry.json';
 import { type PlanDayInput, planDay } from '../../../src/plan/index';
 import { isAcid, kgOfMeasure, pantryItem } from '../../../src/plan/makes/pantry';
 import { ingredientRows, recipeRows, stepRows } from '../../../src/plan/makes/recipe';
-import { PANTRY } from '../../../src/plan/request/pantryItems';
 import { testedProcess } from '../../../src/process/testedProcess';
 import { valueIn } from '../../../src/quantity/scale';
 import type { Quantity } from '../../../src/quantity/types';
+import { PANTRY } from '../../../src/recipes/pantryItems';
 import { jamRecipe } from '../../../src/sugar/index';
 import { codeText } from '../../helpers/errors';
 

@@ -103,6 +103,26 @@ const machineFields = () => ({
   ),
 });
 
+const costFields = () => ({
+  /** What energy costs, and what machines draw. */
+  energy: optional(
+    fields({
+      /** What the stove burns; never left out where gas has a price. */
+      stove: optional(choice('what the stove burns', ['gas', 'electric'])),
+      /** Price of a kWh of electricity. */
+      electricity: optional(money()),
+      /** Price of a therm of gas. */
+      gas: optional(money()),
+      /** What the dryer draws, up to 100 kW, in place of an estimate by the water. */
+      dryerPower: optional(machinePower()),
+      /** What the freeze-dryer draws, up to 100 kW, in place of an estimate by the ice. */
+      freezeDryerPower: optional(machinePower()),
+    }),
+  ),
+  /** Price of an hour of one pair of hands. */
+  wage: optional(money()),
+});
+
 /** What a kitchen has, for every question that asks for one; the hours of work apart. */
 export const kitchenFields = () => ({
   /** Above -500 m and up to 5,000 m. */
@@ -170,21 +190,5 @@ export const kitchenFields = () => ({
       20,
     ),
   ),
-  /** What energy costs, and what machines draw. */
-  energy: optional(
-    fields({
-      /** What the stove burns; never left out where gas has a price. */
-      stove: optional(choice('what the stove burns', ['gas', 'electric'])),
-      /** Price of a kWh of electricity. */
-      electricity: optional(money()),
-      /** Price of a therm of gas. */
-      gas: optional(money()),
-      /** What the dryer draws, up to 100 kW, in place of an estimate by the water. */
-      dryerPower: optional(machinePower()),
-      /** What the freeze-dryer draws, up to 100 kW, in place of an estimate by the ice. */
-      freezeDryerPower: optional(machinePower()),
-    }),
-  ),
-  /** Price of an hour of one pair of hands. */
-  wage: optional(money()),
+  ...costFields(),
 });

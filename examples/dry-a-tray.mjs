@@ -3,17 +3,9 @@
  *
  *   npx tsup --no-dts --silent && node examples/dry-a-tray.mjs
  */
-import {
-  driedStorage,
-  dryingGuide,
-  finishDried,
-  finishForecast,
-  formatQuantity,
-  fruitWaterActivity,
-  keeps,
-  moistureByWeighing,
-  stopWeight,
-} from 'stillroom';
+import { driedStorage, dryingGuide, finishDried, finishForecast, formatQuantity, keeps, stopWeight } from 'stillroom';
+import { moistureByWeighing } from 'stillroom/drying';
+import { fruitWaterActivity } from 'stillroom/water-activity';
 
 const fresh = '1000 g';
 const moisture = { low: '84 %', likely: '86 %', high: '87 %' };

@@ -5,19 +5,8 @@
  *   npx tsup --no-dts --silent && node examples/plan-record-learn.mjs
  */
 import { readFileSync } from 'node:fs';
-import {
-  batchRecord,
-  formatQuantity,
-  labelFields,
-  learnFromRecords,
-  lotCode,
-  netWeightCheck,
-  parseRecord,
-  planDay,
-  reviewBatch,
-  serializeRecord,
-  useBy,
-} from 'stillroom';
+import { batchRecord, formatQuantity, labelFields, learnFromRecords, planDay, reviewBatch, useBy } from 'stillroom';
+import { netWeightCheck, parseRecord, serializeRecord } from 'stillroom/record';
 
 const day = JSON.parse(readFileSync(new URL('./day.json', import.meta.url), 'utf8'));
 const { elevation } = day.kitchen;
@@ -46,16 +35,18 @@ for (const { name, units } of plan.products) say(pad([name, units.promised, unit
 say(`Hands, pots and canners are done ${(plan.schedule.makespan / 60).toFixed(1)} h after the start.`);
 
 // 2. What was weighed and counted: one record for each canner load, one for the dryer.
-const canned = (product, produce, process, weighings) =>
+const canned = (name, food, process, weighings) =>
   weighings.map(({ raw, ready, minutes, filled, sealed = filled, ...more }, index) =>
     batchRecord({
-      lot: lotCode({ product, date, batch: index + 1 }).code,
       date,
-      product,
-      produce: [{ produce, form: process.form, raw, ready }],
-      work: { prepare: minutes, hands: 2 },
+      name,
+      batchOfDay: index + 1,
+      lots: [{ food, form: process.form, raw, ready }],
+      work: { preparing: minutes, hands: 2 },
       process: { method: 'boiling-water', elevation, ...process, ...more },
-      jars: { filled, sealed, sealsTestedAfter: '14 h' },
+      jarsFilled: filled,
+      jarsSealed: sealed,
+      sealsTestedAfter: '14 h',
       keptIn: 'shelf',
     }),
   );
@@ -69,11 +60,10 @@ const records = [
   ]),
   ...canned('apple sauce', 'apple', sauce, [{ raw: '9 lb', ready: '6.4 lb', minutes: '9 min', filled: 6 }]),
   batchRecord({
-    lot: lotCode({ product: 'apple slices', date, batch: 1 }).code,
     date,
-    product: 'dried apple slices',
-    produce: [{ produce: 'apple', form: 'slices', raw: '6.2 lb', ready: '4.7 lb' }],
-    work: { prepare: '11 min', hands: 2 },
+    name: 'dried apples',
+    lots: [{ food: 'apple', form: 'slices', raw: '6.2 lb', ready: '4.7 lb' }],
+    work: { preparing: '11 min', hands: 2 },
     dryer: { time: '8.5 h', temperature: '140 degF', endMoisture: '18 %' },
   }),
 ];
@@ -83,33 +73,33 @@ const recorded = [26, 8, 8, 5];
 say(pad(['lot', 'raw', 'ready', 'jars', ''], recorded));
 for (const record of records.map((each) => parseRecord(serializeRecord(each)))) {
   const { verdict, findings } = reviewBatch({ record, sinceProcessing: '14 h' });
-  const [{ raw, ready }] = record.produce;
-  const jars = record.jars === undefined ? '' : `${record.jars.sealed}/${record.jars.filled}`;
-  say(pad([record.lot, formatQuantity(raw), formatQuantity(ready), jars, verdict], recorded));
-  for (const { found, remedies, within } of findings)
-    say(`    ${found}: ${remedies.join(', ')}${within === undefined ? '' : ` within ${formatQuantity(within)}`}`);
+  const [{ raw, ready }] = record.lots;
+  const jars = record.jarsFilled === undefined ? '' : `${record.jarsSealed}/${record.jarsFilled}`;
+  say(pad([record.lotCode, formatQuantity(raw), formatQuantity(ready), jars, verdict], recorded));
+  for (const { found, remedies, timeLeft } of findings)
+    say(`    ${found}: ${remedies.join(', ')}${timeLeft === undefined ? '' : ` within ${formatQuantity(timeLeft)}`}`);
 }
 
 // 3. The label of the jam, and whether the jars hold what it says.
 heading('The label of the peach jam');
 const best = useBy({ kind: 'jar', made: date });
 const label = labelFields({
-  product: 'Peach jam',
+  name: 'Peach jam',
   net: '10 oz',
   ingredients: [
     { name: 'peaches', mass: '5.4 lb' },
     { name: 'sugar', mass: '5.4 lb' },
   ],
-  lot: lotCode({ product: 'peach jam', date, batch: 1 }).code,
+  batchOfDay: 1,
   made: date,
-  ...('useBy' in best ? { useBy: best.useBy } : {}),
+  ...(best.known ? { useBy: best.useBy } : {}),
   keep: 'Keep in a refrigerator once opened',
 });
-say(...label.lines);
+say(...label.labelLines);
 const weighed = ['10.2 oz', '10.1 oz', '9.9 oz', '10.3 oz'];
-const net = netWeightCheck({ labelled: '10 oz', measured: weighed, rule: 'US' });
+const net = netWeightCheck({ labeled: '10 oz', contents: weighed, market: 'US' });
 say(
-  `Four jars weighed: ${formatQuantity(net.mean, { step: 0.01 })} on average, none under ${formatQuantity(net.least, { step: 0.01 })}: ${net.passes ? 'the label holds' : 'fill more'}.`,
+  `Four jars weighed: ${formatQuantity(net.averageContents, { step: 0.01 })} on average, none under ${formatQuantity(net.leastContents, { step: 0.01 })}: ${net.passes ? 'the label holds' : 'fill more'}.`,
 );
 
 // 4. What the records teach.
@@ -120,26 +110,26 @@ const write = {
   minutesPerPound: (value) => `${value.toFixed(1)} min`,
   dryingHours: (time) => `${time.value.toFixed(1)} h`,
 };
-for (const { produce, form, n, ...figures } of learned) {
-  const who = `${produce} ${form}, ${n} ${n === 1 ? 'record' : 'records'}`;
-  if (figures.yield) say(`${who}: ${span(figures.yield, write.yield)} of the raw weight will be ready`);
+for (const { food, form, jar, n, ...figures } of learned) {
+  const who = `${food} ${form}, ${n} ${n === 1 ? 'record' : 'records'}`;
+  if (figures.yield) say(`${who}: ${span(figures.yield, write.yield)} of the raw mass will be ready`);
   if (figures.minutesPerPound)
     say(`${who}: ${span(figures.minutesPerPound, write.minutesPerPound)} of one pair of hands a pound`);
   if (figures.rawPerJar) {
-    const weight = (quantity) => formatQuantity(quantity, { step: 0.01 });
-    say(`${who}: ${span(figures.rawPerJar.raw, weight)} of raw fruit a ${figures.rawPerJar.jar} jar`);
+    const mass = (quantity) => formatQuantity(quantity, { step: 0.01 });
+    say(`${who}: ${span(figures.rawPerJar, mass)} of raw fruit a ${jar} jar`);
   }
   if (figures.dryingHours) say(`${who}: dry in ${span(figures.dryingHours, write.dryingHours)}`);
 }
-for (const { index, what, reason } of passedOver)
-  say(`Nothing learned of the ${what} of ${records[index].lot}: ${reason}`);
+for (const { index, figureName, reason } of passedOver)
+  say(`Nothing learned about the ${figureName} of ${records[index].lotCode}: ${reason.text}`);
 
 // 5. The next day, planned from the book and from the records.
 const next = {
   invented: true,
   lots: [
-    { name: 'second crate of peaches', produce: 'peach', raw: '60 lb', price: '45.00 USD' },
-    { name: 'windfall apples', produce: 'apple', raw: '40 lb' },
+    { name: 'second crate of peaches', food: 'peach', raw: '60 lb', price: '45.00 USD' },
+    { name: 'windfall apples', food: 'apple', raw: '40 lb' },
   ],
   kitchen: day.kitchen,
   products: day.products.filter(({ from }) => from === 'peaches' || from === 'apples'),

@@ -1,25 +1,44 @@
 /**
- * stillroom: calculations for people who preserve food. Each module is also a subpath of the package.
+ * stillroom: calculations for people who preserve food. Here is what a kitchen asks; the rest of each craft, and the
+ * types of all arguments and answers, are in its own module (`stillroom/jars`).
  * @module
  */
 
-export * from './acid/index';
-export * from './charts/index';
-export * from './drying/index';
-export * from './errors/index';
-export * from './foods/index';
-export * from './freezing/index';
-export * from './heat/index';
-export * from './jars/index';
-export * from './lethality/index';
-export * from './plan/index';
-export * from './process/index';
-export * from './produce/index';
-export * from './quantity/index';
-export * from './record/index';
-export * from './sheet/index';
-export * from './solution/index';
-export * from './sources/index';
-export * from './steam/index';
-export * from './sugar/index';
-export * from './water-activity/index';
+// acid, pickles, ferments
+export { acidClass, acidForJars, brine, checkPickleLiquid, diluteVinegar, ferment } from './acid/index';
+// the dryer: how to, when it is done, how it keeps
+export {
+  driedStorage,
+  dryingGuide,
+  finishDried,
+  finishForecast,
+  jerky,
+  leather,
+  rehydrate,
+  stopWeight,
+} from './drying/index';
+// amounts with units, the one error, the citations
+export { StillroomError } from './errors/index';
+// the pantry: which food a name means, and what is known of it
+export { findFood, foods, whatIsKnown } from './foods/index';
+// the freezer
+export { blanching, freezerPack, frozenStorage } from './freezing/index';
+// jars: how full, how many, how many loads; did they seal
+export { checkHeadspace, checkSeal, fillJar, jarsFor, loadsFor } from './jars/index';
+// the day and its sheet
+export { planDay } from './plan/index';
+// the canner: the tested process, at this elevation, by the clock
+export { boilingMinutes, elevationMinutes, loadTimeline, processesFor, testedProcess } from './process/index';
+// before the fruit is cut: how much ready food, how much to buy, how many jars
+export { jarsFromRaw, kitchenMeasure, rawForJars, readyFromRaw } from './produce/index';
+export { convert, formatQuantity, type Money, type Quantity, type Range } from './quantity/index';
+// what can it become?
+export { ownProcess, recipe, waysToKeep } from './recipes/index';
+// afterwards: the record, the label, better figures for next time
+export { batchRecord, labelFields, learnFromRecords, reviewBatch, useBy } from './record/index';
+export { runSheet } from './sheet/index';
+export { type Basis, type Caution, type Instead, type NotKnown, type NotTested, sources } from './sources/index';
+export { boilingTemperature, elevationFromBoiling } from './steam/index';
+// the pot: syrup, sweetness, cooking down, jam and its set
+export { concentrate, gelTemperature, jamBalance, sweeten, sweetenToTaste, syrup } from './sugar/index';
+export { keeps } from './water-activity/index';

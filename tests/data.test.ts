@@ -67,13 +67,9 @@ const register = z.array(
 );
 
 const isCautions = (file: string): boolean => file.endsWith('cautions.json');
-/** A list of names and synonyms holds words of the trade, no figures, and needs no source. */
-const isNames = (file: string): boolean => file.endsWith('foods.json') && !isPantry(file);
 /** The pantry is common practice from end to end: the table says why, once. */
 const isPantry = (file: string): boolean => file.startsWith('foods/');
-const tables = files.filter(
-  (file) => file !== 'sources.json' && !isCautions(file) && !isNames(file) && !isPantry(file),
-);
+const tables = files.filter((file) => file !== 'sources.json' && !isCautions(file) && !isPantry(file));
 
 /** Ids that stand for no document. */
 const NO_DOCUMENT = ['recalled', 'derived', 'computed', 'identity'];
@@ -188,20 +184,6 @@ describe('tables', () => {
 test.each(files.filter(isPantry))('%s is common practice, and says why', (file) => {
   const parsed = pantry.safeParse(read(file));
   expect(parsed.success ? [] : parsed.error.issues.slice(0, 5)).toEqual([]);
-});
-
-test('a list of names holds names only', () => {
-  const own = z.looseObject({ name: text, synonyms: z.array(text).optional() });
-  const linked = z.looseObject({ food: text, forms: z.array(text).optional() });
-  for (const file of files.filter(isNames)) {
-    const list = z
-      .array(z.union([own, linked]))
-      .min(1)
-      .parse(read(file));
-    expect(new Set(list.map((entry) => ('name' in entry ? entry.name : entry.food))).size).toBe(list.length);
-    for (const value of Object.values(list).flatMap((entry) => Object.values(entry)))
-      expect(typeof value).not.toBe('number');
-  }
 });
 
 test('cautions are whole, and an id means one text', () => {

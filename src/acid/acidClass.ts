@@ -3,7 +3,7 @@ import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { foodsNamed } from '../foods/lookUpFood';
 import { fields, flag, name, number, optional, readInput } from '../quantity/fields';
-import { type Basis, type Caution, joinBasis } from '../sources/basis';
+import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import type { NotKnown } from '../sources/no';
 import { basisOf } from '../sources/table';
@@ -177,11 +177,12 @@ export function acidClass(input: AcidClassInput): AcidClass | NotKnown {
     ...(uncertainty === undefined ? {} : { uncertainty }),
     uncertaintyAssumed: known.assumed,
     canner: printed(home, 'process'),
-    basis: joinBasis(
-      [basisOf(home, 'home', 'line between acid and low-acid'), basisOf(ruling, 'regulation', ruling.limit)],
-      line === ruling ? [] : [basisOf(line, 'regulationLimit', line.limit)],
-      known.basis,
-    ),
+    basis: [
+      basisOf(home, 'home', 'line between acid and low-acid'),
+      basisOf(ruling, 'regulation', ruling.limit),
+      ...(line === ruling ? [] : [basisOf(line, 'regulationLimit', line.limit)]),
+      ...known.basis,
+    ],
     cautions: [
       ...known.cautions,
       ...(isAcid ? [] : [acidCaution('low-acid-in-jars')]),

@@ -51,10 +51,10 @@ const refuse = (details: Pick<NoDetails, 'code' | 'text' | 'instead'>): NotTeste
   });
 
 /**
- * How much acid a batch of jars takes, where a tested process asks for acid in each jar.
+ * How much acid a batch of jars needs, where a tested process requires acid in each jar.
  *
  * The printed amount for the jar times the jars, for each agent alone; the acid goes into the jar, not into the pot. A
- * food whose amount these tables do not hold is refused: acid by guess makes no low-acid food safe.
+ * food whose amount these tables do not hold is refused: guessing at acid does not make low-acid food safe.
  *
  * @returns the totals, with `perJar`; or `tested: false`
  *

@@ -5,6 +5,7 @@ import { type FoundFood, food as foodField } from '../foods/fields';
 import { choice, fields, isMass, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
+import { toAdd } from '../solution/massBalance';
 import { type Basis, type Caution, derived } from '../sources/basis';
 import type { NotKnown } from '../sources/no';
 import { basisOf } from '../sources/table';
@@ -102,7 +103,7 @@ function saltOfShare({ share, of, water, ready }: Given): Salt {
   const readyWeight = ready === undefined ? 0 : valueIn(ready, 'g');
   const whole = {
     water: waterWeight,
-    brine: waterWeight / (1 - share),
+    brine: waterWeight * (1 + toAdd(0, share, 1)),
     'water and food': waterWeight + readyWeight,
     food: readyWeight,
   }[of];
@@ -130,7 +131,7 @@ const checkPurpose = (
   purpose === 'other' ? { basis: [], cautions: [acidCaution('not-a-ferment')] } : checkFerment(food, crock);
 
 /**
- * How much salt a brine takes, whatever its percentage is of; or how strong it is, from what went in.
+ * How much salt a brine needs, whatever its percentage refers to; or how strong a brine is, from what went in.
  *
  * Salt is, for a share p: of `water` p x water; of `brine` p / (1 - p) x water; of `water and food` p x (water +
  * food), which is what a ferment comes to; of `food` p x food, for dry salting. A 5 % brine by weight is

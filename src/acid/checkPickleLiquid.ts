@@ -35,7 +35,7 @@ export interface PickleLiquidCheck {
   /**
    * `kept`: as printed. `stronger`: more acid, sourer and no less safe. `too weak`: diluted below the recipe.
    * `too much water`: more water to the vinegar than printed, even if strong vinegar makes up for it.
-   * `too little lemon juice`: the recipe prints lemon juice beside the vinegar. `too little`: right proportions, but
+   * `too little lemon juice`: the recipe prints lemon juice as well as vinegar. `too little`: right proportions, but
    * less vinegar than `times` the recipe holds.
    */
   readonly verdict: 'kept' | 'stronger' | 'too weak' | 'too much water' | 'too little lemon juice' | 'too little';
@@ -106,7 +106,7 @@ function refusalOf(row: RecipeRow, acetic: number): Omit<NoDetails, 'basis'> | u
  * Whether the vinegar and water you mean to use keep a printed recipe's proportions.
  *
  * Vinegar below 5 % acetic acid is refused: no other proportion makes up for it. Stronger vinegar counts as 5 %: it may have
- * no more water than printed, and none where the recipe prints none. Where the recipe prints lemon juice beside the
+ * no more water than printed, and none where the recipe prints none. Where the recipe prints lemon juice as well as
  * vinegar, both must be there.
  *
  * @returns `verdict`, and the most water this vinegar may have, in the unit of `vinegar`; or `known: false`

@@ -27,7 +27,7 @@ const schema = fields({
   water: optional(volume()),
   /** Juice and the like that is added, by volume: counted as without acetic acid. */
   otherLiquids: optional(volume()),
-  /** Vegetables that stand in it: their mass, and the water in them as a share of it. */
+  /** Vegetables that sit in it: their mass, and the water in them as a share of it. */
   soaked: optional(
     fields({
       /** The mass of the vegetables. */
@@ -73,14 +73,14 @@ function targetOf(target: number, strength: number, given: unknown): number {
 }
 
 /**
- * What water makes of vinegar: how strong it still is, or how much water brings it down to 5 % or another strength.
+ * How strong vinegar is after you add water, or how much water brings it down to 5 % or another strength.
  *
  * acetic = vinegar x strength / all liquid, by volume: a label's percent is grams of acetic acid in 100 mL. Toward a
  * target, water = vinegar x (strength / target - 1): dilute first, then measure for the recipe. Sugar and salt are
  * left out, as are acids of the other liquids, so the strength is on the low side for those.
  *
  * @returns `water`, `acetic` and `liquid`, in the unit of `vinegar`
- * @throws StillroomError CONTRADICTION for a target above the start or beside added liquids, OUT_OF_RANGE for one
+ * @throws StillroomError CONTRADICTION for a target above the start or together with added liquids, OUT_OF_RANGE for one
  * below 5 %
  *
  * @example

@@ -52,7 +52,12 @@ export interface Crock {
   /** Brine over the food. */
   readonly brineOver: { readonly low: Quantity<'length'>; readonly high: Quantity<'length'> };
   /** Brine to top up, or in the bag that weighs the food down: salt to boiled, cooled water. */
-  readonly topUp: { readonly salt: Quantity<'volume'>; readonly water: Quantity<'volume'> };
+  readonly topUp: {
+    /** Salt in it. */
+    readonly salt: Quantity<'volume'>;
+    /** Water it goes into. */
+    readonly water: Quantity<'volume'>;
+  };
 }
 
 export interface Ferment {
@@ -116,7 +121,7 @@ function krautSalt(ready: Quantity<'mass'>): Part<FermentSalt> {
   };
 }
 
-/** Cucumbers stand in a brine. */
+/** Cucumbers ferment in a brine. */
 function pickleSalt(ready: Quantity<'mass'>): Part<FermentSalt> {
   const row = rowOf(FERMENT_SALT, 'dill-pickle-brine', 'salt');
   const batches = valueIn(ready, 'lb') / printed(row, 'produceLb');

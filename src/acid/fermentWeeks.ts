@@ -7,7 +7,7 @@ import { FERMENT_TIME, type FermentTimeRow, printed, rowWhere } from './tables';
 
 /** How long it ferments at a temperature. */
 export interface FermentWeeks {
-  /** `good`: a printed band; `between`: between two printed bands or beside one; or outside what ferments well. */
+  /** `good`: a printed band; `between`: between two printed bands or just outside one; or outside what ferments well. */
   readonly fit: 'good' | 'between' | 'too cold' | 'too warm';
   /** Weeks of the printed band; between two bands, from the shorter of one to the longer of the other. */
   readonly time?: { readonly low: Quantity<'time'>; readonly high: Quantity<'time'> };

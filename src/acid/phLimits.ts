@@ -1,4 +1,4 @@
-/** The lines between acid and low-acid food. They stand apart from the other tables of acid, which growth has no use for. */
+/** The lines between acid and low-acid food. They are apart from the other tables of acid, which growth has no use for. */
 import * as z from 'zod/mini';
 import limitTable from '../../data/acid/ph-limits.json';
 import { id, type RowOf, sourcedColumns, text } from '../sources/columns';

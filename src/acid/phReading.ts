@@ -1,4 +1,4 @@
-/** How close a pH reading is. It stands apart from the other tables of acid, which a legal line has no use for. */
+/** How close a pH reading is. It is apart from the other tables of acid, which a legal line has no use for. */
 import * as z from 'zod/mini';
 import readingTable from '../../data/acid/ph-readings.json';
 import { id, positive, type RowOf, sourcedColumns, text } from '../sources/columns';

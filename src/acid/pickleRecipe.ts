@@ -39,7 +39,7 @@ export interface PickleRecipe {
   readonly vinegar: Quantity<'volume'>;
   /** Covering liquid: water. */
   readonly water: Quantity<'volume'>;
-  /** Covering liquid: bottled lemon juice, beside the vinegar and not in its place. */
+  /** Covering liquid: bottled lemon juice, as well as the vinegar, not instead of it. */
   readonly lemonJuice?: Quantity<'volume'>;
   /** Covering liquid: oil. */
   readonly oil?: Quantity<'volume'>;

@@ -5,7 +5,7 @@ import type { DayPlan, FeasibleDay, LotShare } from '../plan/index';
 import { formatQuantity } from '../quantity/formatQuantity';
 import { valueIn } from '../quantity/scale';
 import type { Unit } from '../quantity/units';
-import { type ChartLayer, type ChartSpec, capital, chart, coloursFor } from './spec';
+import { behindRows, type ChartLayer, type ChartSpec, capital, chart, coloursFor } from './spec';
 
 export interface AllocationChartInput {
   /** A feasible answer of `planDay`. */
@@ -14,10 +14,12 @@ export interface AllocationChartInput {
 
 /** What goes from one lot into one product; or is left fresh. */
 export interface AllocationRow {
-  readonly product: string;
+  /** Name of the product, or `Left fresh`. */
+  readonly name: string;
+  /** Name of the lot. */
   readonly lot: string;
-  /** Raw weight in the unit of the chart; of a product of trimmings, the trimmings. */
-  readonly raw: number;
+  /** Raw mass in the unit of the chart; for a product of trimmings, the trimmings. */
+  readonly weighs: number;
 }
 
 const ROW_HEIGHT = 34;
@@ -35,7 +37,6 @@ export function feasiblePlan(input: { readonly plan: DayPlan }): FeasibleDay {
 /**
  * How a day's plan shares out the lots: a bar for each product and for what is left fresh, stacked by lot.
  *
- * @param input - `plan`: a feasible answer of `planDay`
  * @returns a Vega-Lite spec; weights in the unit of the first lot
  * @throws StillroomError MISSING, CONTRADICTION where there is no feasible plan
  *
@@ -45,37 +46,37 @@ export function feasiblePlan(input: { readonly plan: DayPlan }): FeasibleDay {
  * import { planDay } from 'stillroom/plan';
  *
  * const plan = planDay({
- *   lots: [{ produce: 'apple', raw: '20 lb' }],
+ *   lots: [{ food: 'apple', raw: '20 lb' }],
  *   kitchen: { elevation: '500 m', hours: '6 h', dryer: { trays: 6, trayArea: '200 in2' } },
  *   products: [{ make: 'dried', from: 'apples', size: '4 oz' }],
  * });
- * allocationChart({ plan }).data.values[0]?.product; // => 'Apple slices, dried'
+ * allocationChart({ plan }).data.values[0]?.name; // => 'Apple slices, dried'
  * ```
  */
 export function allocationChart(input: AllocationChartInput): ChartSpec<AllocationRow> {
   return withPlan('plan', feasiblePlan(input), (plan) => {
     const unit: Unit<'mass'> = plan.products[0]?.raw.unit ?? plan.leftFresh[0]?.raw.unit ?? 'kg';
-    const shares = (product: string, from: readonly LotShare[]): AllocationRow[] =>
-      from.map(({ lot, raw }) => ({ product, lot, raw: valueIn(raw, unit) }));
+    const shares = (name: string, from: readonly LotShare[]): AllocationRow[] =>
+      from.map(({ lot, raw }) => ({ name, lot, weighs: valueIn(raw, unit) }));
     const values = [
       ...plan.products.flatMap(({ name, from }) => shares(capital(name), from)),
       ...shares(capital(LEFT_FRESH), plan.leftFresh),
     ];
     const lots = [...new Set(values.map(({ lot }) => lot))];
-    const bars = new Set(values.map(({ product }) => product)).size;
+    const bars = new Set(values.map(({ name }) => name)).size;
     const trimmings = plan.products.some(({ make }) => OF_TRIMMINGS.has(make));
     return answer(
       chart({
         title: 'What the lots become',
         subtitle: [
           ...(plan.invented ? ['An invented example.'] : []),
-          `Raw weight of each lot in each product${trimmings ? '; powder, vinegar and jelly stock are made of trimmings, which are weighed a second time' : ''}.`,
+          `Raw weight of each lot in each product${trimmings ? '; powder, vinegar and jelly stock are made of trimmings, which count a second time' : ''}.`,
         ],
-        description: values.map(({ product, lot, raw }) => `${product}: ${weightText(raw, unit)} of ${lot}`).join('; '),
+        description: values.map(({ name, lot, weighs }) => `${name}: ${weightText(weighs, unit)} of ${lot}`).join('; '),
         values,
         layer: layersOf(lots, unit),
         height: Math.max(bars, 2) * ROW_HEIGHT,
-        basis: [plan.basis],
+        basis: [behindRows('weighs', plan.basis)],
         cautions: [plan.cautions],
       }),
     );
@@ -87,13 +88,13 @@ const weightText = (value: number, unit: Unit<'mass'>): string =>
   formatQuantity({ value, unit }, { step: value < 10 ? 0.1 : 1 });
 
 function layersOf(lots: readonly string[], unit: string): ChartLayer[] {
-  const y = { field: 'product', type: 'nominal', sort: null, title: null, axis: { labelLimit: 260 } };
+  const y = { field: 'name', type: 'nominal', sort: null, title: null, axis: { labelLimit: 260 } };
   return [
     {
       mark: { type: 'bar', stroke: 'white' },
       encoding: {
         y,
-        x: { field: 'raw', type: 'quantitative', title: `raw weight, ${unit}`, stack: 'zero' },
+        x: { field: 'weighs', type: 'quantitative', title: `raw weight, ${unit}`, stack: 'zero' },
         color: {
           field: 'lot',
           type: 'nominal',
@@ -104,7 +105,7 @@ function layersOf(lots: readonly string[], unit: string): ChartLayer[] {
       },
     },
     {
-      transform: [{ aggregate: [{ op: 'sum', field: 'raw', as: 'total' }], groupby: ['product'] }],
+      transform: [{ aggregate: [{ op: 'sum', field: 'weighs', as: 'total' }], groupby: ['name'] }],
       mark: { type: 'text', align: 'left', dx: 6 },
       encoding: {
         y,

@@ -1,32 +1,36 @@
+import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
-import { elevation, fields, number, optional, readInput } from '../quantity/fields';
+import type { Given } from '../common/given';
+import { fields, optional, readInput } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
-import type { LengthInput } from '../quantity/types';
 import { syrupBoilingTemperature } from '../solution/index';
 import { gelTemperature } from '../sugar/index';
-import type { BrixInput } from '../words/brix';
-import { type ChartLayer, type ChartSpec, chart, digits, OKABE_ITO, unitText } from './spec';
+import { type BrixInput, brix } from '../words/brix';
+import { elevation } from '../words/elevation';
+import { behindRows, type ChartLayer, type ChartSpec, chart, digits, OKABE_ITO, unitText } from './spec';
 
-const schema = fields({
+const LAST_BRIX = 80;
+
+const schema = /* @__PURE__ */ fields({
+  /** Elevation of the kitchen, -500 to 5,000 m. */
   elevation: elevation(),
-  brix: optional(number('degrees Brix of your pot, from 0 to 80', { min: 0, max: 80 })),
+  /** Soluble solids of your own pot, marked on the chart: 0 to 80 degrees Brix. */
+  brix: optional(brix({ max: LAST_BRIX })),
 });
 
-export interface BoilingSolidsChartInput {
-  readonly elevation: LengthInput;
-  /** Soluble solids of your own pot, marked on the chart: 0 to 80 degrees Brix. */
-  readonly brix?: number | undefined;
-}
+export type BoilingSolidsChartInput = Given<z.input<typeof schema>>;
 
 /** Boiling temperature at a Brix: by the source followed, and the lowest and highest of all. */
 export interface BoilingSolidsRow {
+  /** Soluble solids, degrees Brix. */
   readonly brix: number;
+  /** The lowest of all sources, in the unit of the chart. */
   readonly low: number;
+  /** By the source followed. */
   readonly likely: number;
+  /** The highest of all sources. */
   readonly high: number;
 }
-
-const LAST_BRIX = 80;
 
 /**
  * Boiling temperature of sugar syrup against its soluble solids at the kitchen's elevation, with the spread of the
@@ -34,7 +38,6 @@ const LAST_BRIX = 80;
  *
  * Each row is an answer of `syrupBoilingTemperature`; the line across is `gelTemperature`.
  *
- * @param input - `elevation`: -500 to 5,000 m; `brix`: your pot, 0 to 80
  * @returns a Vega-Lite spec; temperatures in degF for an elevation in feet, otherwise in degC
  * @throws StillroomError OUT_OF_RANGE
  *
@@ -48,13 +51,13 @@ const LAST_BRIX = 80;
  */
 export function boilingSolidsChart(input: BoilingSolidsChartInput): ChartSpec<BoilingSolidsRow> {
   const given = readInput(schema, input);
-  const boilingAt = (brix: number) =>
-    syrupBoilingTemperature({ brix: `${brix.toFixed(6)} Brix` as BrixInput, elevation: input.elevation });
-  const rowOf = (brix: number): BoilingSolidsRow => {
-    const { low, likely, high } = boilingAt(brix).range;
-    return { brix, low: low.value, likely: likely.value, high: high.value };
+  const boilingAt = (degrees: number) =>
+    syrupBoilingTemperature({ brix: `${degrees.toFixed(6)} Brix` as BrixInput, elevation: input.elevation });
+  const rowOf = (solids: number): BoilingSolidsRow => {
+    const { low, likely, high } = boilingAt(solids).range;
+    return { brix: solids, low: low.value, likely: likely.value, high: high.value };
   };
-  const values = Array.from({ length: LAST_BRIX + 1 }, (_, brix) => rowOf(brix));
+  const values = Array.from({ length: LAST_BRIX + 1 }, (_, solids) => rowOf(solids));
   const gel = gelTemperature({ elevation: input.elevation });
   const water = boilingAt(0);
   const unit = unitText(water.temperature.unit);
@@ -75,7 +78,7 @@ export function boilingSolidsChart(input: BoilingSolidsChartInput): ChartSpec<Bo
         `gel point, ${degrees(gel.temperature.value)}`,
         given.brix === undefined ? [] : [rowOf(given.brix)],
       ),
-      basis: [water.basis, gel.basis],
+      basis: [behindRows('likely', water.basis), behindRows(undefined, gel.basis)],
       cautions: [water.cautions, gel.cautions],
     }),
   );

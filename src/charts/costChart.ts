@@ -4,7 +4,7 @@ import { withPlan } from '../plan/answer/withPlan';
 import type { DayPlan } from '../plan/index';
 import type { ProductCost } from '../plan/request/plannedProduct';
 import { feasiblePlan } from './allocationChart';
-import { type ChartLayer, type ChartSpec, capital, chart, OKABE_ITO } from './spec';
+import { behindRows, type ChartLayer, type ChartSpec, capital, chart, OKABE_ITO } from './spec';
 
 export interface CostChartInput {
   /** A feasible answer of `planDay`, made with prices. */
@@ -13,18 +13,20 @@ export interface CostChartInput {
 
 /** One line of one product's cost. */
 export interface CostRow {
-  readonly product: string;
-  /** `produce`, the supply (`lids`, `bags`, `sugar`, `acid and pectin` ...), `energy` or `own hours`. */
+  /** Name of the product. */
+  readonly name: string;
+  /** `food`, the supply (`lids`, `bags`, `sugar`, `acid and pectin` ...), `energy` or `own hours`. */
   readonly what: string;
-  readonly amount: number;
+  /** Money, in the currency of the prices. */
+  readonly spent: number;
 }
 
 const ROW_HEIGHT = 34;
 
 const { black, blue, bluishGreen, orange, reddishPurple, skyBlue, vermillion, yellow } = OKABE_ITO;
-/** What money goes into, each in a colour of its own that it keeps in every chart. */
+/** What money goes into, each in the same color in every chart. */
 const COLOURS: ReadonlyMap<string, string> = new Map([
-  ['produce', blue],
+  ['food', blue],
   ['jars, over their lives', orange],
   ['lids', bluishGreen],
   ['bags', reddishPurple],
@@ -33,17 +35,16 @@ const COLOURS: ReadonlyMap<string, string> = new Map([
   ['energy', vermillion],
   ['own hours', black],
 ]);
-/** Small amounts that share a colour, for there are eight that stay apart. */
+/** Small amounts that share a color: eight colors can be told apart. */
 const TOGETHER: ReadonlyMap<string, string> = new Map(
   ['bottled lemon juice', 'citric acid', 'pectin'].map((what) => [what, 'acid and pectin']),
 );
 const KINDS = [...COLOURS.keys()];
 
 /**
- * What each product of a day's plan costs: a bar for each, stacked by what the money goes into: produce of all lots, jars
+ * What each product of a day's plan costs: a bar for each, stacked by what the money goes into: the food itself, jars
  * over their lives, lids, bags, what recipes take from the pantry, energy, own hours.
  *
- * @param input - `plan`: a feasible answer of `planDay`, made with prices
  * @returns a Vega-Lite spec, in the currency of the prices
  * @throws StillroomError MISSING, CONTRADICTION where there is no feasible plan or it has no prices
  *
@@ -53,11 +54,11 @@ const KINDS = [...COLOURS.keys()];
  * import { planDay } from 'stillroom/plan';
  *
  * const plan = planDay({
- *   lots: [{ produce: 'apple', raw: '20 lb', price: '14.00 USD' }],
+ *   lots: [{ food: 'apple', raw: '20 lb', price: '14.00 USD' }],
  *   kitchen: { elevation: '500 m', hours: '6 h', dryer: { trays: 6, trayArea: '200 in2' } },
  *   products: [{ make: 'dried', from: 'apples', size: '4 oz' }],
  * });
- * costChart({ plan }).data.values[0]?.what; // => 'produce'
+ * costChart({ plan }).data.values[0]?.what; // => 'food'
  * ```
  */
 export function costChart(input: CostChartInput): ChartSpec<CostRow> {
@@ -66,29 +67,27 @@ export function costChart(input: CostChartInput): ChartSpec<CostRow> {
     if (cost === undefined) fail('CONTRADICTION', 'plan', input.plan, 'a plan made with prices');
     const lines = (own: ProductCost | undefined) => (own?.lines ?? []).filter(({ amount }) => amount.value > 0);
     const values = plan.products.flatMap(({ name, cost: own }): CostRow[] =>
-      lines(own).map(({ what, of, amount }) => ({
-        product: capital(name),
-        what: of === 'produce' ? of : (TOGETHER.get(what) ?? what),
-        amount: amount.value,
+      lines(own).map(({ what, kind, amount }) => ({
+        name: capital(name),
+        what: kind === 'food' ? kind : (TOGETHER.get(what) ?? what),
+        spent: amount.value,
       })),
     );
     const unit = cost.total.unit;
     const kinds = KINDS.filter((kind) => values.some(({ what }) => what === kind));
-    const bars = new Set(values.map(({ product }) => product)).size;
+    const bars = new Set(values.map(({ name }) => name)).size;
     return answer(
       chart({
         title: 'What the products cost',
         subtitle: [
           ...(plan.invented ? ['An invented example: the prices are made up.'] : []),
-          `${cost.total.value.toFixed(2)} ${unit} in all; ${cost.produceLeft.value.toFixed(2)} ${unit} of it is produce left fresh, which is not in the bars.`,
+          `${cost.total.value.toFixed(2)} ${unit} in all; ${cost.foodLeft.value.toFixed(2)} ${unit} of it is food left fresh, which is not in the bars.`,
         ],
-        description: values
-          .map(({ product, what, amount }) => `${product}: ${what} ${amount.toFixed(2)} ${unit}`)
-          .join('; '),
+        description: values.map(({ name, what, spent }) => `${name}: ${what} ${spent.toFixed(2)} ${unit}`).join('; '),
         values,
         layer: layersOf(kinds, unit),
         height: Math.max(bars, 2) * ROW_HEIGHT,
-        basis: [plan.basis],
+        basis: [behindRows('spent', plan.basis)],
         cautions: [plan.cautions],
       }),
     );
@@ -96,13 +95,13 @@ export function costChart(input: CostChartInput): ChartSpec<CostRow> {
 }
 
 function layersOf(kinds: readonly string[], unit: string): ChartLayer[] {
-  const y = { field: 'product', type: 'nominal', sort: null, title: null, axis: { labelLimit: 260 } };
+  const y = { field: 'name', type: 'nominal', sort: null, title: null, axis: { labelLimit: 260 } };
   return [
     {
       mark: { type: 'bar', stroke: 'white' },
       encoding: {
         y,
-        x: { field: 'amount', type: 'quantitative', title: `cost, ${unit}`, stack: 'zero' },
+        x: { field: 'spent', type: 'quantitative', title: `cost, ${unit}`, stack: 'zero' },
         color: {
           field: 'what',
           type: 'nominal',
@@ -113,7 +112,7 @@ function layersOf(kinds: readonly string[], unit: string): ChartLayer[] {
       },
     },
     {
-      transform: [{ aggregate: [{ op: 'sum', field: 'amount', as: 'total' }], groupby: ['product'] }],
+      transform: [{ aggregate: [{ op: 'sum', field: 'spent', as: 'total' }], groupby: ['name'] }],
       mark: { type: 'text', align: 'left', dx: 6 },
       encoding: {
         y,

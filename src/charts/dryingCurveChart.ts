@@ -2,22 +2,23 @@ import { answer } from '../common/answer';
 import { type FinishForecast, type FinishForecastInput, finishForecast, type KnownFinish } from '../drying/index';
 import { parseQuantity } from '../quantity/parseQuantity';
 import { valueIn } from '../quantity/scale';
-import { type ChartLayer, type ChartSpec, chart, digits, OKABE_ITO } from './spec';
+import { behindRows, type ChartLayer, type ChartSpec, chart, digits, OKABE_ITO } from './spec';
 
 export type DryingCurveChartInput = FinishForecastInput;
 
 /** A point of the fitted curve; after the last weighing also the ends of the forecast. */
 export interface DryingCurveRow {
-  readonly time: number;
-  readonly weight: number;
-  readonly earliest?: number;
-  readonly latest?: number;
+  /** Time since drying began, in the unit of the first weighing. */
+  readonly after: number;
+  /** Mass of the tray at that time, in the unit of the first weighing. */
+  readonly weighs: number;
+  /** The earliest time it may weigh that, where it is forecast. */
+  readonly low?: number;
+  /** The latest time it may weigh that, where it is forecast. */
+  readonly high?: number;
 }
 
-interface Point {
-  readonly time: number;
-  readonly weight: number;
-}
+type Point = Pick<DryingCurveRow, 'after' | 'weighs'>;
 
 const POINTS = 60;
 
@@ -28,7 +29,6 @@ const POINTS = 60;
  * weight; before that it is drawn in proportion from the last weighing on. Where the weighings cannot tell yet, the
  * chart shows them and says why.
  *
- * @param input - as `finishForecast`
  * @returns a Vega-Lite spec; rows in the units of the first weighing. No rows while nothing is fitted
  * @throws StillroomError as `finishForecast`
  *
@@ -53,13 +53,13 @@ export function dryingCurveChart(input: DryingCurveChartInput): ChartSpec<Drying
   const forecast = finishForecast(input);
   const weighings = input.weighings.map(({ time, mass }) => ({
     time: parseQuantity(time, 'time'),
-    weight: parseQuantity(mass, 'mass'),
+    mass: parseQuantity(mass, 'mass'),
   }));
   const [first] = weighings as [(typeof weighings)[number]];
-  const units = { time: first.time.unit, mass: first.weight.unit };
-  const points = weighings.map(({ time, weight }) => ({
-    time: valueIn(time, units.time),
-    weight: valueIn(weight, units.mass),
+  const units = { time: first.time.unit, mass: first.mass.unit };
+  const points = weighings.map(({ time, mass }) => ({
+    after: valueIn(time, units.time),
+    weighs: valueIn(mass, units.mass),
   }));
   const stop = forecast.stopWeight.value;
   const values =
@@ -70,10 +70,10 @@ export function dryingCurveChart(input: DryingCurveChartInput): ChartSpec<Drying
     chart({
       title: 'Drying curve and forecast',
       subtitle: [said],
-      description: `Weight of the tray over time, from ${digits((points[0] as Point).weight, 1)} to ${digits(last.weight, 1)} ${units.mass}; stop weight ${digits(stop, 1)} ${units.mass}. ${said}`,
+      description: `Weight of the tray over time, from ${digits((points[0] as Point).weighs, 1)} to ${digits(last.weighs, 1)} ${units.mass}; stop weight ${digits(stop, 1)} ${units.mass}. ${said}`,
       values,
       layer: layersOf(values, points, stop, forecast, units),
-      basis: [forecast.basis],
+      basis: [behindRows(undefined, forecast.basis)],
       cautions: [forecast.cautions],
     }),
   );
@@ -90,37 +90,37 @@ function forecastText(forecast: FinishForecast, last: Point): string {
   const { likely } = forecast.time;
   const span = spanText(forecast);
   if (forecast.done) return `The tray passed its stop weight (${span}): it is done.`;
-  return `Expected to reach the stop weight at ${digits(likely.value, 1)} ${likely.unit} (90 of 100 cases: ${span}); last weighed at ${digits(last.time, 1)} ${likely.unit}.`;
+  return `Expected to reach the stop weight at ${digits(likely.value, 1)} ${likely.unit} (90 of 100 cases: ${span}); last weighed at ${digits(last.after, 1)} ${likely.unit}.`;
 }
 
 function curveRows(forecast: KnownFinish, points: readonly Point[], floor: number): DryingCurveRow[] {
   const { k, n } = forecast.curve as NonNullable<KnownFinish['curve']>;
-  const ratioAt = (time: number): number => Math.exp(-k * time ** n);
-  // with k and n known, the start weight that fits best is a plain sum
+  const ratioAt = (after: number): number => Math.exp(-k * after ** n);
+  // with k and n known, the start mass that fits best is a plain sum
   const sums = points.reduce(
-    (sum, { time, weight }) => ({
-      above: sum.above + (weight - floor) * ratioAt(time),
-      below: sum.below + ratioAt(time) ** 2,
+    (sum, { after, weighs }) => ({
+      above: sum.above + (weighs - floor) * ratioAt(after),
+      below: sum.below + ratioAt(after) ** 2,
     }),
     { above: 0, below: 0 },
   );
   const start = floor + sums.above / sums.below;
-  const weightAt = (time: number): number => floor + (start - floor) * ratioAt(time);
-  const { time: from } = points[0] as Point;
-  const { time: now } = points[points.length - 1] as Point;
+  const massAt = (after: number): number => floor + (start - floor) * ratioAt(after);
+  const { after: from } = points[0] as Point;
+  const { after: now } = points[points.length - 1] as Point;
   const { low, likely, high } = forecast.time;
   const end = likely.value;
-  const measured = spread(from, now).map((time) => ({ time, weight: weightAt(time) }));
+  const measured = spread(from, now).map((after) => ({ after, weighs: massAt(after) }));
   const ahead =
     end <= now
       ? []
-      : spread(now, end).map((time) => {
-          const share = (time - now) / (end - now);
+      : spread(now, end).map((after) => {
+          const share = (after - now) / (end - now);
           return {
-            time,
-            weight: weightAt(time),
-            earliest: now + share * (low.value - now),
-            latest: now + share * (high.value - now),
+            after,
+            weighs: massAt(after),
+            low: now + share * (low.value - now),
+            high: now + share * (high.value - now),
           };
         });
   return [...measured, ...ahead];
@@ -137,25 +137,25 @@ function layersOf(
   units: { time: string; mass: string },
 ): ChartLayer[] {
   const x = {
-    field: 'time',
+    field: 'after',
     type: 'quantitative',
     title: `time since drying began, ${units.time}`,
     scale: { zero: true },
   };
   const y = {
-    field: 'weight',
+    field: 'weighs',
     type: 'quantitative',
     title: `weight of the tray, ${units.mass}`,
     scale: { zero: true },
   };
-  const stopRow = { weight: stop, text: `stop weight, ${digits(stop, 1)} ${units.mass}` };
+  const stopRow = { weighs: stop, text: `stop weight, ${digits(stop, 1)} ${units.mass}` };
   const ends = forecast.known
     ? [
         {
-          time: forecast.time.likely.value,
-          weight: stop,
-          earliest: forecast.time.low.value,
-          latest: forecast.time.high.value,
+          after: forecast.time.likely.value,
+          weighs: stop,
+          low: forecast.time.low.value,
+          high: forecast.time.high.value,
           text: spanText(forecast),
         },
       ]
@@ -165,9 +165,9 @@ function layersOf(
       ? []
       : [
           {
-            transform: [{ filter: 'isValid(datum.earliest)' }],
+            transform: [{ filter: 'isValid(datum.low)' }],
             mark: { type: 'area', orient: 'horizontal', color: OKABE_ITO.orange, opacity: 0.4 },
-            encoding: { y, x: { ...x, field: 'earliest' }, x2: { field: 'latest' } },
+            encoding: { y, x: { ...x, field: 'low' }, x2: { field: 'high' } },
           },
           { mark: { type: 'line', color: OKABE_ITO.blue, strokeWidth: 3 }, encoding: { x, y } },
         ]),
@@ -187,12 +187,12 @@ function layersOf(
           {
             data: { values: ends },
             mark: { type: 'rule', strokeWidth: 5, color: OKABE_ITO.black },
-            encoding: { y, x: { ...x, field: 'earliest' }, x2: { field: 'latest' } },
+            encoding: { y, x: { ...x, field: 'low' }, x2: { field: 'high' } },
           },
           {
             data: { values: ends },
             mark: { type: 'text', align: 'right', dy: -14, fontWeight: 'bold' },
-            encoding: { x: { ...x, field: 'latest' }, y, text: { field: 'text' } },
+            encoding: { x: { ...x, field: 'high' }, y, text: { field: 'text' } },
           },
         ]),
     {

@@ -1,8 +1,9 @@
 import * as z from 'zod/mini';
 import { answer } from '../common/answer';
+import type { Given } from '../common/given';
 import { fail } from '../errors/StillroomError';
-import { fields, name, optional, readInput, share } from '../quantity/fields';
-import type { ShareInput } from '../quantity/types';
+import { standsBehind } from '../plan/standsBehind';
+import { fields, name, optional, readInput } from '../quantity/fields';
 import { type Basis, type Caution, joinCautions } from '../sources/basis';
 import {
   type FruitWaterActivityInput,
@@ -12,9 +13,28 @@ import {
   isothermMoisture,
   keeps,
 } from '../water-activity/index';
-import { type ChartLayer, type ChartSpec, capital, chart, digits, HEIGHT, OKABE_ITO, sourceLine } from './spec';
+import { moisture } from '../words/shares';
+import {
+  behindRows,
+  type ChartLayer,
+  type ChartSpec,
+  capital,
+  chart,
+  digits,
+  HEIGHT,
+  OKABE_ITO,
+  sourceLine,
+} from './spec';
 
-const schema = fields({
+const batchFields = () =>
+  fields({
+    /** Its moisture, wet basis: above 0 and below 1, or in percent. */
+    moisture: moisture({ above: 0, below: 1 }),
+    /** What you call it. */
+    name: optional(name('a name for the batch')),
+  });
+
+const schema = /* @__PURE__ */ fields({
   food: optional(z.unknown()),
   parameters: optional(z.unknown()),
   model: optional(z.unknown()),
@@ -23,23 +43,25 @@ const schema = fields({
   composition: optional(z.unknown()),
   sugarToFruit: optional(z.unknown()),
   inverted: optional(z.unknown()),
-  batch: optional(fields({ moisture: share({ above: 0, below: 1 }), name: optional(name('a name for the batch')) })),
+  batch: optional(batchFields()),
 });
 
 /** Which curve: a food's published isotherm, or the estimate from its composition. */
 export type IsothermChartInput = Omit<IsothermMoistureInput, 'waterActivity'> &
   Omit<FruitWaterActivityInput, 'moisture'> & {
-    /** Its moisture, wet basis: a number from 0 to 1 or percent. */
-    readonly batch?: { readonly moisture: ShareInput; readonly name?: string } | undefined;
+    /** Your batch, marked on the curve. */
+    readonly batch?: Given<z.input<ReturnType<typeof batchFields>>> | undefined;
   };
 
 /** One point of the curve. */
 export interface IsothermRow {
+  /** Water activity, 0 to 1. */
   readonly waterActivity: number;
-  /** Wet basis, 0 to 1. */
+  /** Moisture, wet basis, 0 to 1. */
   readonly moisture: number;
-  /** Ends of the water activity, where it is an estimate. */
+  /** The lowest water activity, where it is an estimate. */
   readonly low?: number;
+  /** The highest water activity, where it is an estimate. */
   readonly high?: number;
 }
 
@@ -120,8 +142,6 @@ const MOST_SHOWN = 0.5;
  * fruit, or a `composition`, it is the estimate of `fruitWaterActivity`, its range as a band. The upright lines are the least
  * water activities of `keeps`: of the yeasts and molds that spoil, and of the bacteria that make ill, at any pH and temperature.
  *
- * @param input - what `isothermMoisture` or `fruitWaterActivity` takes, without the moisture; `batch`: its `moisture`, wet
- * basis, and a `name`
  * @returns a Vega-Lite spec
  * @throws StillroomError as those functions; CONTRADICTION for parameters and a composition;
  * MISSING for a food that these tables have neither an isotherm nor the sugars of
@@ -169,7 +189,7 @@ export function isothermChart(input: IsothermChartInput): ChartSpec<IsothermRow>
       description: `${curve.title}. ${said.join(' ')}`.trim(),
       values: curve.points,
       layer: layersOf(estimated, limits, point, batch?.name ?? 'the batch'),
-      basis: [curve.basis, basis],
+      basis: [behindRows(undefined, curve.basis), standsBehind('layer', basis)],
       cautions: [curve.cautions, joinCautions(verdict?.cautions ?? [])],
     }),
   );

@@ -9,9 +9,19 @@ import type { LengthInput, Quantity } from '../quantity/types';
 import type { Unit } from '../quantity/units';
 import type { NotTested } from '../sources/no';
 import { type CanningMethod, METHODS, method } from '../words/method';
-import { type ChartLayer, type ChartSpec, capital, chart, HEIGHT, OKABE_ITO, QUIET_GREY, sourceLine } from './spec';
+import {
+  behindRows,
+  type ChartLayer,
+  type ChartSpec,
+  capital,
+  chart,
+  HEIGHT,
+  OKABE_ITO,
+  QUIET_GREY,
+  sourceLine,
+} from './spec';
 
-const schema = fields({
+const schema = /* @__PURE__ */ fields({
   food: optional(z.unknown()),
   form: optional(z.unknown()),
   pack: optional(z.unknown()),
@@ -27,8 +37,9 @@ const schema = fields({
 export interface ProcessTimeChartInput extends Omit<TestedProcessInput, 'method' | 'elevation'> {
   /** The first of boiling water, dial gauge and weighted gauge that is tested, when left out. */
   readonly method?: CanningMethod | undefined;
-  /** Ends of the chart: 0 and 10,000 ft when left out. */
+  /** Elevation at the left end of the chart, -500 to 5,000 m; 0 ft when left out. */
   readonly from?: LengthInput | undefined;
+  /** Elevation at the right end, above `from`; 10,000 ft when left out. */
   readonly to?: LengthInput | undefined;
   /** The kitchen's own elevation, marked on the chart. */
   readonly elevation?: LengthInput | undefined;
@@ -36,13 +47,16 @@ export interface ProcessTimeChartInput extends Omit<TestedProcessInput, 'method'
 
 /** One band of elevations with one answer, its ends in the unit of the chart. */
 export interface ProcessTimeRow {
+  /** Elevation the band begins at. */
   readonly from: number;
+  /** Elevation it ends at. */
   readonly to: number;
-  /** The tested minutes; none where the band is refused. */
+  /** The tested minutes; none where no process is tested. */
   readonly minutes?: number;
   /** Gauge pressure in psi, of a pressure canner. */
-  readonly pressure?: number;
-  readonly refused?: string;
+  readonly psi?: number;
+  /** Why there is no tested process in this band. */
+  readonly untested?: string;
 }
 
 type Answer = TestedProcess | NotTested;
@@ -106,13 +120,11 @@ const METHOD_TEXT: Readonly<Record<CanningMethod, string>> = {
 /**
  * Process time, or gauge pressure, against elevation: the printed bands as steps.
  *
- * Every step is an answer of `testedProcess`; elevations with no tested process are left grey. In boiling water or
+ * Every step is an answer of `testedProcess`; elevations with no tested process are left gray. In boiling water or
  * steam the minutes rise from band to band; under pressure the minutes stay and the gauge pressure rises, so that is
- * drawn. A chart shows the shape; the process itself is taken from `testedProcess`, with its acid and cautions.
+ * drawn. A chart shows the shape; take the process itself from `testedProcess`, with its acid and cautions.
  *
- * @param input - as `testedProcess`, with `from` and `to` (-500 to 5,000 m) instead of the place; `method` may be left
- * out; `elevation` marks the kitchen
- * @returns a Vega-Lite spec, its rows in the unit of `to`; or the refusal, where nothing is tested from end to end
+ * @returns a Vega-Lite spec, its rows in the unit of `to`; or what `testedProcess` answers, where nothing is tested from end to end
  * @throws StillroomError as `testedProcess`; CONTRADICTION where `to` is not above `from`
  *
  * @example
@@ -158,7 +170,7 @@ export function processTimeChart(input: ProcessTimeChartInput): ChartSpec<Proces
       description: `${name}: ${values.map((row) => stepText(row, to.unit)).join('; ')}.`,
       values,
       layer: layersOf(values, byPressure, to.unit, kitchen),
-      basis: tested.map(({ basis }) => basis),
+      basis: tested.map(({ basis }) => behindRows(undefined, basis)),
       cautions: tested.map(({ cautions }) => cautions),
     }),
   );
@@ -175,13 +187,13 @@ function kitchenOf(place: Quantity<'length'>, answer: Answer, unit: Unit<'length
 }
 
 function rowOf(from: number, to: number, answer: Answer): ProcessTimeRow {
-  if (!answer.tested) return { from, to, refused: answer.reason.text };
+  if (!answer.tested) return { from, to, untested: answer.reason.text };
   const { minutes, pressure } = answer;
-  return { from, to, minutes, ...(pressure === undefined ? {} : { pressure: pressure.value }) };
+  return { from, to, minutes, ...(pressure === undefined ? {} : { psi: pressure.value }) };
 }
 
-const answerText = ({ minutes, pressure }: ProcessTimeRow): string =>
-  minutes === undefined ? 'no tested process' : `${minutes} min${pressure === undefined ? '' : ` at ${pressure} psi`}`;
+const answerText = ({ minutes, psi }: ProcessTimeRow): string =>
+  minutes === undefined ? 'no tested process' : `${minutes} min${psi === undefined ? '' : ` at ${psi} psi`}`;
 
 const stepText = (row: ProcessTimeRow, unit: string): string =>
   `${Math.round(row.from)} to ${Math.round(row.to)} ${unit}: ${answerText(row)}`;
@@ -192,7 +204,7 @@ function layersOf(
   unit: string,
   kitchen: readonly Kitchen[],
 ): ChartLayer[] {
-  const field = byPressure ? 'pressure' : 'minutes';
+  const field = byPressure ? 'psi' : 'minutes';
   const edges = [...new Set([...values.map(({ from }) => from), ...values.slice(-1).map(({ to }) => to)])];
   const x = {
     field: 'from',
@@ -212,12 +224,12 @@ function layersOf(
   const across = { ...x, field: 'middle' };
   return [
     {
-      transform: [{ filter: 'isValid(datum.refused)' }],
+      transform: [{ filter: 'isValid(datum.untested)' }],
       mark: { type: 'rect', color: QUIET_GREY, opacity: 0.4 },
       encoding: { x, x2: { field: 'to' }, y: { value: 0 }, y2: { value: HEIGHT } },
     },
     {
-      transform: [{ filter: 'isValid(datum.refused)' }, middle],
+      transform: [{ filter: 'isValid(datum.untested)' }, middle],
       mark: { type: 'text', text: ['no tested', 'process'], lineBreak: '\n' },
       encoding: { x: across, y: { value: HEIGHT / 2 } },
     },

@@ -1,4 +1,5 @@
-/** What every chart shares: the shape of a spec, colours that colour-blind readers tell apart, sizes that can be read. */
+/** What every chart shares: the shape of a spec, colors that color-blind readers tell apart, sizes that can be read. */
+import { standsBehind } from '../plan/standsBehind';
 import { type Basis, type Caution, joinBasis, joinCautions } from '../sources/basis';
 import { source } from '../sources/source';
 
@@ -7,31 +8,59 @@ import { source } from '../sources/source';
  * on, and the cautions that go with them, stand in `usermeta`, which drawing programs leave alone.
  */
 export interface ChartSpec<Row extends object = object> {
+  /** The version of Vega-Lite that the chart is written in. */
   readonly $schema: string;
-  readonly title: { readonly text: string; readonly subtitle: readonly string[] };
+  /** What stands over the chart. */
+  readonly title: {
+    /** The heading. */
+    readonly text: string;
+    /** The lines under it. */
+    readonly subtitle: readonly string[];
+  };
   /** The chart in words, for those who cannot see it. */
   readonly description: string;
+  /** Width of the drawing area in pixels, without axes and legend. */
   readonly width: number;
+  /** Height of the drawing area in pixels. */
   readonly height: number;
-  readonly data: { readonly values: readonly Row[] };
+  /** The rows that the marks draw. */
+  readonly data: {
+    /** One row a mark. */
+    readonly values: readonly Row[];
+  };
+  /** The marks, from the back to the front. */
   readonly layer: readonly ChartLayer[];
+  /** Fonts, colors and lines. */
   readonly config: Readonly<Record<string, unknown>>;
-  readonly usermeta: { readonly basis: readonly Basis[]; readonly cautions: readonly Caution[] };
+  /** What drawing programs leave alone. */
+  readonly usermeta: {
+    /** Where the figures come from; `of` is a path of the chart, such as `data.values`. */
+    readonly basis: readonly Basis[];
+    /** What to mind, dangers first. */
+    readonly cautions: readonly Caution[];
+  };
 }
 
 /** One layer of marks; those that stand apart from the chart's rows bring their own. */
 export interface ChartLayer {
+  /** The kind of mark and its look. */
   readonly mark: Readonly<Record<string, unknown>>;
+  /** Which column sets the place, the size and the color of a mark. */
   readonly encoding?: Readonly<Record<string, unknown>>;
-  readonly data?: { readonly values: readonly object[] };
+  /** Rows of its own. */
+  readonly data?: {
+    /** One row a mark. */
+    readonly values: readonly object[];
+  };
+  /** What is worked out from the rows first. */
   readonly transform?: readonly Readonly<Record<string, unknown>>[];
 }
 
 const VEGA_LITE = 'https://vega.github.io/schema/vega-lite/v6.json';
 
 /**
- * Eight colours that people with any of the common kinds of colour blindness tell apart, and that differ in lightness
- * enough for a grey print. Okabe and Ito, Color Universal Design (2008); hex values as printed in Wong, Nature Methods
+ * Eight colors that people with any of the common kinds of color blindness tell apart, and that differ in lightness
+ * enough for a gray print. Okabe and Ito, Color Universal Design (2008); hex values as printed in Wong, Nature Methods
  * 8, 441 (2011), recalled.
  */
 export const OKABE_ITO = {
@@ -47,7 +76,7 @@ export const OKABE_ITO = {
 /** For what has no figure: behind everything else. */
 export const QUIET_GREY = '#BBBBBB';
 
-/** The colours for a number of kinds, the darkest first; after eight they come round again. */
+/** The colors for a number of kinds, the darkest first; after eight they come round again. */
 export const coloursFor = (count: number): string[] => {
   const { blue, orange, bluishGreen, reddishPurple, skyBlue, vermillion, yellow, black } = OKABE_ITO;
   const order = [blue, orange, bluishGreen, reddishPurple, skyBlue, vermillion, yellow, black];
@@ -115,12 +144,20 @@ export function wrapped(text: string): string[] {
   return lines;
 }
 
-/** The sources of an answer for the line under the title: `Source: title (year).` */
+/** The basis of other answers behind the rows of a chart: `of` is the column, `note` what the line said it was for. */
+export const behindRows = (column: string | undefined, ...lists: readonly (readonly Basis[])[]): Basis[] =>
+  standsBehind(column === undefined ? 'data.values' : `data.values[].${column}`, ...lists);
+
+/** What the register writes where a work has no publisher. */
+const NO_PUBLISHER = 'none';
+
+/** The sources of an answer for the line under the title: `Source: title (publisher, year).` */
 export function sourceLine(basis: readonly Basis[]): string {
   const ids = [...new Set(basis.flatMap((line) => (line.source === undefined ? [] : [line.source])))];
   const cited = ids.map((id) => {
-    const { title, year } = source(id);
-    return year === undefined || title.includes(String(year)) ? title : `${title} (${year})`;
+    const { title, publisher, year } = source(id);
+    const said = [...(publisher === NO_PUBLISHER ? [] : [publisher]), ...(year === undefined ? [] : [year])];
+    return said.length === 0 ? title : `${title} (${said.join(', ')})`;
   });
   return cited.length === 0 ? '' : `${cited.length === 1 ? 'Source' : 'Sources'}: ${cited.join('; ')}.`;
 }

@@ -2,7 +2,9 @@ import { fail } from '../errors/StillroomError';
 
 /** Anything with a trade name and other names it goes by. */
 export interface Named {
+  /** The trade name. */
   readonly name: string;
+  /** Other names. */
   readonly synonyms?: readonly string[];
 }
 
@@ -158,7 +160,7 @@ export function findNamed<T extends Named>(text: string, entries: readonly T[]):
   const index = indexOf(entries);
   const found = index.get(nameKey(text)) ?? [];
   if (found.length < 2) return found;
-  // a name of its own beats a synonym of another
+  // a food's own name beats another's synonym
   const own = found.filter((entry) => nameKey(entry.name) === nameKey(text));
   return own.length === 1 ? own : found;
 }

@@ -1,11 +1,11 @@
 /** What kind of mistake an input held. */
 export type ErrorCode =
   | 'MISSING' // a required field was not given
-  | 'WRONG_TYPE' // a value of the wrong kind, such as a number where a text belongs
+  | 'WRONG_TYPE' // a value of the wrong kind, such as a number where a string belongs
   | 'UNKNOWN_FIELD' // a field the function does not know
   | 'UNKNOWN_NAME' // a food, jar, unit, form ... that is in no table
   | 'UNKNOWN_UNIT' // a unit in no table, or a spelling that could be two
-  | 'NOT_A_QUANTITY' // text that cannot be read as an amount and a unit
+  | 'NOT_A_QUANTITY' // a string that cannot be read as an amount and a unit
   | 'WRONG_DIMENSION' // a volume where a mass belongs
   | 'OUT_OF_RANGE' // outside what is physically or by the source allowed
   | 'CONTRADICTION' // fields that cannot hold together

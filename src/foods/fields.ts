@@ -17,7 +17,7 @@ export interface FoundFood {
 
 const or = (names: readonly string[]): string => names.join(' or ');
 
-/** Reads the name of a food; `path` is where it stands in the argument. */
+/** Reads the name of a food; `path` is its field in the argument. */
 export function readFood(given: unknown, path = ''): FoundFood {
   const what = 'the name of a food';
   if (given === undefined) fail('MISSING', path, given, what);
@@ -37,7 +37,7 @@ export function readFood(given: unknown, path = ''): FoundFood {
   });
 }
 
-/** Reads the name of a form, and gives its id; `path` is where it stands in the argument. */
+/** Reads the name of a form, and gives its id; `path` is its field in the argument. */
 export function readForm(given: unknown, path = ''): string {
   const what = 'the name of a form such as "halves"';
   if (given === undefined) fail('MISSING', path, given, what);
@@ -53,7 +53,11 @@ export const food = () => reading<string, FoundFood>((given) => readFood(given))
 export const form = () => reading<string, string>((given) => readForm(given));
 
 /** The form that the name of the food and the field beside it say together, by id; both may say the same. */
-export function formOfBoth(asked: FoundFood, given: string | undefined, path = 'form'): string | undefined {
+export function formOfBoth(
+  asked: Pick<FoundFood, 'form'>,
+  given: string | undefined,
+  path = 'form',
+): string | undefined {
   if (asked.form === undefined || given === undefined || asked.form === given) return given ?? asked.form;
   // "corn on the cob" with "small ears": the narrower of the two
   if (isWithin(given, asked.form)) return given;

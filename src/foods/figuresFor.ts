@@ -1,7 +1,10 @@
-import { craftRows, foodOf } from './tables';
+import { craftGroupRows, craftRows, foodOf } from './tables';
 
 /** The crafts whose figures a wider food may lend. */
 const lends: ReadonlySet<string> = new Set(craftRows.filter((row) => row.lends).map(({ id }) => id));
+
+/** The crafts of each group that is lent as one. */
+const groups: ReadonlyMap<string, readonly string[]> = new Map(craftGroupRows.map(({ id, crafts }) => [id, crafts]));
 
 /**
  * The ids of the foods whose figures may serve for a food in a craft: the food itself first, then the wider foods that
@@ -10,5 +13,6 @@ const lends: ReadonlySet<string> = new Set(craftRows.filter((row) => row.lends).
 export function figuresFor(id: string, craft: string): readonly string[] {
   if (!lends.has(craft)) return [id];
   const { wider = [] } = foodOf(id);
-  return [id, ...wider.filter(({ crafts }) => crafts.includes(craft)).map(({ food }) => food)];
+  const lent = (each: string): boolean => each === craft || groups.get(each)?.includes(craft) === true;
+  return [id, ...wider.filter(({ crafts }) => crafts.some(lent)).map(({ food }) => food)];
 }

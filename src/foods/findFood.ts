@@ -18,7 +18,7 @@ export type FindFoodAnswer =
       form?: string;
       /** Other names it goes by. */
       names: string[];
-      /** The foods that this one stands for, where it is a wide one: berries, beans. */
+      /** The foods that this one covers, where it is a wide one: berries, beans. */
       narrower?: string[];
       /** What is taken for this food and is another one. */
       not?: {

@@ -4,7 +4,10 @@ import type { Given } from '../common/given';
 import { choice, fields, optional, readInput } from '../quantity/fields';
 import { type FoodKind, foodRows, KINDS } from './tables';
 
-const schema = fields({ kind: optional(choice('a kind of food', KINDS)) });
+const schema = fields({
+  /** Only foods of one kind, such as `fruit`; all when left out. */
+  kind: optional(choice('a kind of food', KINDS)),
+});
 /** What foods are asked for. */
 export type FoodsInput = Given<z.input<typeof schema>>;
 

@@ -5,7 +5,10 @@ import { fields, optional, readInput } from '../quantity/fields';
 import { food } from './fields';
 import { formName, formRows, knownOf } from './tables';
 
-const schema = fields({ food: optional(food()) });
+const schema = fields({
+  /** Only forms that some table has for this food; all when left out. */
+  food: optional(food()),
+});
 /** Whose forms are asked for. */
 export type FormsInput = Given<z.input<typeof schema>>;
 

@@ -1,6 +1,6 @@
 /** Finds foods and forms by name. Names are compared by their key, and looked up in maps that are made once. */
 import { nameKey, nearestNames, wordsOf } from '../common/names';
-import { foodRows, formRows, sharedNames } from './tables';
+import { foodOf, foodRows, formRows, sharedNames } from './tables';
 
 /** A food by its id, in the form that the name says: applesauce is apple, `sauce`. */
 export interface FoodAndForm {
@@ -9,8 +9,8 @@ export interface FoodAndForm {
 }
 
 /**
- * Small words drop out of names, but fruit in syrup is no syrup, and beans in sauce are no sauce: what a food is
- * packed in is said by a word of its own.
+ * Small words drop out of names, but fruit in syrup is not syrup, and beans in sauce are not sauce: what a food is
+ * packed in has a separate word.
  */
 const packed = (text: string): string =>
   text.replace(/\b(?:in|with)[\s-]((?:[a-z]{1,12}[\s-]){0,2})(syrup|juice|sauce)\b/gi, '$1$2-packed');
@@ -105,13 +105,16 @@ function split(key: string): readonly FoodAndForm[] {
   return [];
 }
 
+/** Names are compared without this word, which a few of them turn on. */
+const isFresh = (text: string): boolean => /\bfresh\b/i.test(text);
+
 /** The foods that a text may name: none, one, or the several that share the name. */
 export function foodsNamed(text: string): readonly FoodAndForm[] {
   const short = text.slice(0, LONGEST);
   const exact = index().inOrder.get(orderOf(short));
-  if (exact !== undefined) return [exact];
   const key = keyOf(short);
-  return index().foods.get(key) ?? split(key);
+  const found = exact === undefined ? (index().foods.get(key) ?? split(key)) : [exact];
+  return isFresh(short) ? found.map((each) => ({ ...each, id: foodOf(each.id).whenFresh ?? each.id })) : found;
 }
 
 /** The id of the form that a text names. */
@@ -135,6 +138,6 @@ export const nearestForms = (text: string): readonly string[] =>
     formRows.map(({ name }) => name),
   );
 
-/** The foods that a wide food stands for: those that may use its figures. */
+/** The foods that a wide food covers: those that may use its figures. */
 export const narrowerOf = (id: string): readonly string[] =>
   foodRows.filter(({ wider = [] }) => wider.some(({ food }) => food === id)).map((row) => row.id);

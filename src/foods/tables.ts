@@ -1,4 +1,5 @@
 /** The tables of the pantry, and what is looked up in them by id. */
+import groupTable from '../../data/foods/craft-groups.json';
 import craftTable from '../../data/foods/crafts.json';
 import foodTable from '../../data/foods/foods.json';
 import formTable from '../../data/foods/forms.json';
@@ -32,15 +33,23 @@ export type FoodKind = (typeof KINDS)[number];
 export interface FoodRow {
   readonly id: string;
   readonly name: string;
+  /** What people call several of them; absent for a name that has no plural. */
+  readonly plural?: string;
   readonly kind: FoodKind;
   readonly names: readonly string[];
   readonly wider?: readonly { readonly food: string; readonly crafts: readonly string[] }[];
-  readonly asForm?: readonly { readonly name: string; readonly form: string }[];
+  readonly asForm?: readonly { readonly name: string; readonly form: string; readonly said?: true }[];
   readonly not?: readonly { readonly name: string; readonly food: string }[];
+  /** The food that is meant where `fresh` stands before a name of this one: fresh prunes are plums. */
+  readonly whenFresh?: string;
 }
 export interface FormRow {
   readonly id: string;
   readonly name: string;
+  /** How a sentence says it: `{food}` stands for the food's name, `{foods}` for its plural. */
+  readonly phrase?: string;
+  /** How a heading says it, where that is not the phrase. */
+  readonly title?: string;
   readonly names: readonly string[];
   /** Other names that are not put beside the name of a food: an apple pie is no apple pie filling. */
   readonly alone?: readonly string[];
@@ -55,6 +64,12 @@ export interface CraftRow {
   readonly what: string;
   readonly lends: boolean;
   readonly tables: readonly string[];
+}
+/** Crafts that are lent together, under one id. */
+export interface CraftGroupRow {
+  readonly id: string;
+  readonly what: string;
+  readonly crafts: readonly string[];
 }
 /** Which crafts have figures for a food; the forms are those that their tables name. */
 export interface KnownRow {
@@ -71,6 +86,7 @@ const rowsOf = <Row>(json: unknown): readonly Row[] => (json as { readonly rows:
 export const foodRows = rowsOf<FoodRow>(foodTable);
 export const formRows = rowsOf<FormRow>(formTable);
 export const craftRows = rowsOf<CraftRow>(craftTable);
+export const craftGroupRows = rowsOf<CraftGroupRow>(groupTable);
 export const knownRows = rowsOf<KnownRow>(knownTable);
 export const sharedNames = rowsOf<SharedName>(sharedTable);
 

@@ -6,7 +6,10 @@ import { food } from './fields';
 import { figuresFor } from './figuresFor';
 import { craftRows, formName, knownOf, nameOf } from './tables';
 
-const schema = fields({ food: food() });
+const schema = fields({
+  /** A food, by any of its names. */
+  food: food(),
+});
 /** The food that is asked about. */
 export type WhatIsKnownInput = Given<z.input<typeof schema>>;
 
@@ -32,8 +35,8 @@ export interface WhatIsKnownAnswer {
 }
 
 /**
- * Which crafts have figures for a food, in which forms, and from which wider food they come. A heat process is never
- * that of a wider food.
+ * Which crafts have figures for a food, in which forms, and from which wider food they come. A wider food never
+ * lends a heat process.
  *
  * @param input - `food`: the name of a food
  * @throws StillroomError UNKNOWN_NAME for a food that is not in the pantry

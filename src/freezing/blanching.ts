@@ -29,11 +29,11 @@ const schema = fields({
   food: food(),
   /** The cut or size, where the list tells them apart: `"medium stalks"`, `"shredded"`, `"kernels"`. */
   form: optional(form()),
-  /** `water` or `steam`; boiling water when left out, or steam where only that is printed. */
+  /** `water` or `steam`; boiling water by default, or steam where only that is printed. */
   blanchIn: optional(choice('what it is blanched in', ['water', 'steam'])),
-  /** Of the prepared vegetable: for `water` and `ice`. */
+  /** Mass of the prepared vegetable, to get `water` and `ice` for it. */
   ready: optional(ready()),
-  /** Of the kitchen; below 5,000 ft when left out. */
+  /** Elevation of the kitchen; below 5,000 ft by default. */
   elevation: optional(kitchenElevation()),
 });
 export type BlanchingInput = z.input<typeof schema>;
@@ -43,7 +43,7 @@ export interface OtherBlanching {
   /** Minutes from the return to the boil. */
   readonly minutes: Span<number>;
   /** The amount of vegetable it was measured with. */
-  readonly amount?: string;
+  readonly measuredWith?: string;
   /** The water it was measured in. */
   readonly water?: Quantity<'volume'>;
 }
@@ -159,7 +159,6 @@ function highKitchen(at: Quantity<'length'> | undefined): { more: number; basis:
  * within a minute. Where no steam time is printed it is the boiling-water time x 1.5. From 5,000 ft blanching takes
  * 1 minute longer. Cooling takes as long as blanching; corn on the cob twice as long.
  *
- * @param input - `food`, and `form` where the list tells cuts apart; `blanchIn`, `ready`, `elevation`
  * @returns the times, or `known: false` for vegetables that are cooked, or frozen raw, instead, and for foods that these
  *   tables do not have
  * @throws StillroomError UNKNOWN_NAME for a name that is no food, or a cut that is not in the list; MISSING where a form
@@ -234,6 +233,6 @@ export function blanching(input: BlanchingInput): Blanching | NotKnown {
 
 const otherSource = ({ waterMinutes, amount, waterQuarts }: BlanchingWaterRow): OtherBlanching => ({
   minutes: spanOf(waterMinutes),
-  ...(amount === null ? {} : { amount }),
+  ...(amount === null ? {} : { measuredWith: amount }),
   ...(waterQuarts === null ? {} : { water: { value: waterQuarts, unit: 'quart' } }),
 });

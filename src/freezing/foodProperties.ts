@@ -7,46 +7,60 @@ import type { Quantity } from '../quantity/types';
 import { caution } from '../sources/cautions';
 import type { Basis, Caution } from '../sources/index';
 import { basisOf } from '../sources/table';
-import { boundWater, milesIce } from './iceFraction';
-import { COMPONENTS, CONSTANTS, type ComponentRow, correlation } from './tables';
+import { boundWater, milesIce } from './ice';
+import { COMPONENTS, CONSTANTS, type ComponentRow, correlation, rowOf } from './tables';
 
-const PARTS = ['water', 'protein', 'fat', 'carbohydrate', 'fibre', 'ash'] as const;
+const PARTS = ['water', 'protein', 'fat', 'carbohydrate', 'fiber', 'ash'] as const;
 type Part = (typeof PARTS)[number];
 
 const schema = fields({
-  /** Shares of the weight, together 1 within 0.01: `water`, `protein`, `fat`, `carbohydrate`. */
+  /** Parts of the weight, each 0 to 1 or percent, together 1 within 0.01. */
   composition: fields({
+    /** Water, frozen or not. */
     water: share(),
+    /** Protein; 0 by default. */
     protein: optional(share()),
+    /** Fat; 0 by default. */
     fat: optional(share()),
+    /** Sugars and starch, without fiber; 0 by default. */
     carbohydrate: optional(share()),
-    fibre: optional(share()),
+    /** Fiber; 0 by default. */
+    fiber: optional(share()),
+    /** Minerals; 0 by default. */
     ash: optional(share()),
   }),
-  /** -40 to 150 degC. */
+  /** Temperature of the food, -40 to 150 degC. */
   temperature: temperature({ min: { value: -40, unit: 'degC' }, max: { value: 150, unit: 'degC' } }),
-  /** 0 degC or below; needed below 0 degC (see `initialFreezingPoint`). */
+  /** Where the food begins to freeze, 0 degC or below; needed below 0 degC (see `initialFreezingPoint`). */
   initialFreezing: optional(temperature({ max: { value: 0, unit: 'degC' } })),
 });
 export type FoodPropertiesInput = z.input<typeof schema>;
 
 export interface FoodProperties {
+  /** Density, kg/m3. */
   readonly density: Quantity<'density'>;
-  /** kJ/(kg K); below freezing without the heat of the ice that melts or forms. */
+  /** Specific heat, kJ/(kg K); below freezing without the heat of the ice that melts or forms. */
   readonly specificHeat: number;
-  /** W/(m K) */
+  /** Thermal conductivity, W/(m K). */
   readonly conductivity: number;
-  /** m²/s: conductivity / (density x specific heat) */
+  /** Thermal diffusivity, m²/s: conductivity / (density x specific heat). */
   readonly diffusivity: number;
-  /** Share of the weight that is ice. */
-  readonly ice: number;
+  /** Ice, share of the food's weight, 0 to 1. */
+  readonly iceShare: number;
   /** Below freezing: specific heat with the heat of freezing in it, kJ/(kg K). */
   readonly apparentSpecificHeat?: number;
   /** Below freezing: heat content above -40 degC, kJ/kg. */
   readonly enthalpy?: number;
   /** Above freezing: what other formulas give for the specific heat, kJ/(kg K). */
-  readonly otherSpecificHeats?: { readonly chen: number; readonly heldmanSingh: number };
+  readonly otherSpecificHeats?: {
+    /** By Chen, from the solids. */
+    readonly chen: number;
+    /** By Heldman and Singh, from the composition. */
+    readonly heldmanSingh: number;
+  };
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
@@ -62,8 +76,7 @@ const polynomial = ({ a0, a1, a2 }: ComponentRow, t: number): number => a0 + t *
 const ROUNDING = 0.01;
 
 /** Chen's constants: heat of fusion of water, and the reference of his enthalpy. */
-const FUSION =
-  CONSTANTS.find(({ source, quantity }) => source === 'chen-1985' && quantity.startsWith('latent'))?.value ?? 0;
+const FUSION = /* @__PURE__ */ rowOf(CONSTANTS, 'fusion-chen').value;
 const REFERENCE = -40;
 
 /** Chen's apparent specific heat and enthalpy of a food below its freezing point; temperatures in degC. */
@@ -83,8 +96,7 @@ function chenFrozen(solids: number, freezable: number, freezing: number, t: numb
  * conductivities by volume. Below the initial freezing point part of the water is ice (Miles), and the apparent
  * specific heat and enthalpy follow Chen.
  *
- * (without fibre), `fibre`, `ash`
- * @returns `density` in kg/m3, `specificHeat` in kJ/(kg K), `conductivity` in W/(m K), `diffusivity`, `ice`
+ * @returns `density` in kg/m3, `specificHeat` in kJ/(kg K), `conductivity` in W/(m K), `diffusivity`, `iceShare`
  * @throws StillroomError CONTRADICTION when the parts do not add up, MISSING for a freezing point below 0 degC
  *
  * @example
@@ -133,7 +145,7 @@ export function foodProperties(input: FoodPropertiesInput): FoodProperties {
     specificHeat,
     conductivity,
     diffusivity: conductivity / (density * specificHeat * 1000),
-    ice,
+    iceShare: ice,
     ...(frozen
       ? chenFrozen(solids, freezable, freezing, t)
       : {
@@ -143,22 +155,28 @@ export function foodProperties(input: FoodPropertiesInput): FoodProperties {
               4.187 * share('water') +
               1.549 * share('protein') +
               1.675 * share('fat') +
-              1.424 * (share('carbohydrate') + share('fibre')) +
+              1.424 * (share('carbohydrate') + share('fiber')) +
               0.837 * share('ash'),
           },
         }),
     basis: [
-      ...present.map(([component]) => basisOf(componentRow(component, 'density'), `properties of ${component}`)),
+      ...present.map(([component]) =>
+        basisOf(
+          componentRow(component, 'density'),
+          'density',
+          `density, specific heat and conductivity of ${component}`,
+        ),
+      ),
       ...(frozen
         ? [
-            basisOf(componentRow('ice', 'specificHeat'), 'specific heat of ice'),
-            basisOf(correlation('miles-ice'), 'ice'),
-            basisOf(correlation('chen-cp-frozen'), 'apparent specific heat'),
+            basisOf(componentRow('ice', 'specificHeat'), 'specificHeat', 'specific heat of ice'),
+            basisOf(correlation('miles-ice'), 'iceShare'),
+            basisOf(correlation('chen-cp-frozen'), 'apparentSpecificHeat'),
             basisOf(correlation('chen-enthalpy-frozen'), 'enthalpy'),
           ]
         : [
-            basisOf(correlation('chen-cp-unfrozen'), 'specific heat by Chen, for comparison'),
-            basisOf(correlation('composition-cp'), 'specific heat by Heldman and Singh, for comparison'),
+            basisOf(correlation('chen-cp-unfrozen'), 'otherSpecificHeats.chen'),
+            basisOf(correlation('composition-cp'), 'otherSpecificHeats.heldmanSingh'),
           ]),
     ],
     cautions: [caution('estimate')],

@@ -6,28 +6,23 @@ import { drawn, type HeatNeeded } from '../heat/needed';
 import { fields, mass, number, optional, readInput, share, temperature } from '../quantity/fields';
 import { sureRange } from '../quantity/range';
 import { valueIn } from '../quantity/scale';
-import type { Range } from '../quantity/types';
-import type { Basis } from '../sources/basis';
+import { type Basis, measured } from '../sources/basis';
 import { caution } from '../sources/cautions';
-import { basisOf, practiceBasis } from '../sources/table';
+import { practiceBasis } from '../sources/table';
+import { heatsByMoisture } from './heatsByMoisture';
 import { initialFreezingPoint } from './initialFreezingPoint';
-import { propertiesFromWater } from './propertiesFromWater';
-import { correlation } from './tables';
+import { PRACTICE, rowOf } from './tables';
 
-/** Heat that a home freezer takes out for each unit of electricity; common practice, no source. */
-export const PERFORMANCE: Range<number> = { low: 0.8, likely: 1.3, high: 2 };
-/** Where fruit and vegetables begin to freeze, degC, when only their water is known; common practice. */
-const FREEZES = -1;
 const COEFFICIENT = 'coefficient of performance of the freezer';
 
 const specificHeat = () => number('a specific heat in kJ/(kg K), from 0.5 to 5', { min: 0.5, max: 5 });
 const schema = /* @__PURE__ */ fields({
-  /** Of the food. */
+  /** Mass of the food. */
   mass: mass(),
-  /** A food whose specific heats are printed, such as `"peach"`; or `water` or `properties` in its place. */
+  /** A food whose specific heats are printed, such as `"peach"`; or `moisture` or `properties` in its place. */
   food: optional(food()),
-  /** Water of the food, share of its weight, above 0 and at most 1. */
-  water: optional(share({ above: 0 })),
+  /** Water of the food, share of its weight, above 0 and at most 1 or in percent. */
+  moisture: optional(share({ above: 0 })),
   /** Properties of a food of your own. */
   properties: optional(
     fields({
@@ -41,11 +36,11 @@ const schema = /* @__PURE__ */ fields({
       latentHeat: number('a latent heat in kJ/kg, from 0 to 400', { min: 0, max: 400 }),
     }),
   ),
-  /** As it goes in, -60 to 100 degC. */
+  /** Temperature as it goes in, -60 to 100 degC. */
   from: temperature({ min: { value: -60, unit: 'degC' }, max: { value: 100, unit: 'degC' } }),
-  /** As it is kept, -60 to 100 degC, not above `from`. */
+  /** Temperature as it is kept, -60 to 100 degC, not above `from`. */
   to: temperature({ min: { value: -60, unit: 'degC' }, max: { value: 100, unit: 'degC' } }),
-  /** Heat taken out for each unit of electricity, 0.1 to 10; 0.8 to 2 when left out. */
+  /** Heat taken out for each unit of electricity, 0.1 to 10; 0.8 to 2 by default. */
   performance: optional(number('a coefficient of performance, from 0.1 to 10', { min: 0.1, max: 10 })),
 });
 export type FreezeEnergyInput = z.input<typeof schema>;
@@ -73,9 +68,9 @@ function ofFood(asked: string): Properties {
   if (freezes === undefined || above === undefined || below === undefined || latent === undefined) {
     return fail(
       'MISSING',
-      'water',
+      'moisture',
       undefined,
-      `the water of the food in place of its name: no heats are printed for ${asked}`,
+      `the moisture of the food in place of its name: no heats are printed for ${asked}`,
     );
   }
   return { freezes: valueIn(freezes, 'degC'), above, below, latent, basis: standsFor(found.basis) };
@@ -85,18 +80,12 @@ function ofFood(asked: string): Properties {
 const standsFor = (lines: readonly Basis[]): Basis[] =>
   lines.map((line) => ({ ...line, of: 'heat', note: 'freezing point, specific heats and latent heat' }));
 
-function ofWater(water: number): Properties {
-  const { specificHeatAbove, specificHeatBelow, latentHeat } = propertiesFromWater({ water });
-  const rows = ['earle-cp-above', 'earle-cp-below', 'earle-latent'].map(correlation);
+function ofMoisture(moisture: number): Properties {
+  const { basis, ...heats } = heatsByMoisture(moisture);
   return {
-    freezes: FREEZES,
-    above: specificHeatAbove.earle,
-    below: specificHeatBelow.earle,
-    latent: latentHeat.earle,
-    basis: [
-      ...rows.map((row) => basisOf(row, 'heat', row.id.replaceAll('-', ' '))),
-      practiceBasis('heat', 'where it begins to freeze'),
-    ],
+    freezes: rowOf(PRACTICE, 'freezing-point').likely,
+    ...heats,
+    basis: [...basis, practiceBasis('heat', 'where it begins to freeze')],
   };
 }
 
@@ -106,7 +95,7 @@ function own({ freezing, specificHeatAbove, specificHeatBelow, latentHeat }: Own
     above: specificHeatAbove,
     below: specificHeatBelow,
     latent: latentHeat,
-    basis: [{ of: 'heat', kind: 'measured', note: 'freezing point, specific heats and latent heat' }],
+    basis: [measured('heat', 'freezing point, specific heats and latent heat')],
   };
 }
 
@@ -117,11 +106,11 @@ function own({ freezing, specificHeatAbove, specificHeatBelow, latentHeat }: Own
  * from there); energy = heat / coefficient of performance, 0.8 to 2 (likely 1.3) unless given, which is common practice
  * for a home freezer. All of the latent heat is counted, though a little water stays liquid.
  *
- * Source: Earle, Unit Operations in Food Processing, example 2.10 for the sum; heats as `initialFreezingPoint` or, by
- * the water, `propertiesFromWater`.
+ * Source: Earle, Unit Operations in Food Processing, example 2.10 for the sum; heats as
+ * `initialFreezingPoint` or, by the moisture, the equations of Earle, Appendix 7.
  *
  * @returns `energy` in kWh; `heat` to take out, in kJ
- * @throws StillroomError CONTRADICTION unless just one of `food`, `water` and `properties` is given, or when `to` is
+ * @throws StillroomError CONTRADICTION unless just one of `food`, `moisture` and `properties` is given, or when `to` is
  *   above `from`; UNKNOWN_NAME, with the nearest names; MISSING for a food without printed heats
  *
  * @example
@@ -134,21 +123,28 @@ function own({ freezing, specificHeatAbove, specificHeatBelow, latentHeat }: Own
  * ```
  */
 export function freezeEnergy(input: FreezeEnergyInput): HeatNeeded {
-  const { mass: amount, food: asked, water, properties, performance, ...given } = readInput(schema, input);
-  if ([asked, water, properties].filter((each) => each !== undefined).length !== 1) {
-    fail('CONTRADICTION', 'food', input.food, 'one of the food, its water and its properties');
+  const { mass: amount, food: asked, moisture, properties, performance, ...given } = readInput(schema, input);
+  if ([asked, moisture, properties].filter((each) => each !== undefined).length !== 1) {
+    fail('CONTRADICTION', 'food', input.food, 'one of the food, its moisture and its properties');
   }
   const [from, to] = [valueIn(given.from, 'degC'), valueIn(given.to, 'degC')];
   if (to > from) fail('CONTRADICTION', 'to', input.to, 'a temperature of at most `from`');
   const { freezes, above, below, latent, basis } =
-    asked !== undefined ? ofFood(asked.name) : water !== undefined ? ofWater(water) : own(properties as OwnProperties);
+    asked !== undefined
+      ? ofFood(asked.name)
+      : moisture !== undefined
+        ? ofMoisture(moisture)
+        : own(properties as OwnProperties);
   const perKilogram =
     above * Math.max(0, from - Math.max(to, freezes)) +
     (from >= freezes && to < freezes ? latent : 0) +
     below * Math.max(0, Math.min(from, freezes) - to);
   const kilojoules = valueIn(amount, 'kg') * perKilogram;
   return answer({
-    energy: drawn(kilojoules, performance === undefined ? PERFORMANCE : sureRange(performance)),
+    energy: drawn(
+      kilojoules,
+      performance === undefined ? rowOf(PRACTICE, 'freezer-performance') : sureRange(performance),
+    ),
     heat: { value: kilojoules, unit: 'kJ' },
     basis: [
       ...basis,
@@ -159,9 +155,7 @@ export function freezeEnergy(input: FreezeEnergyInput): HeatNeeded {
         locator: 'Example 2.10',
         note: 'heat = cooling + freezing + cooling on',
       },
-      performance === undefined
-        ? practiceBasis('energy', COEFFICIENT)
-        : { of: 'energy', kind: 'measured', note: COEFFICIENT },
+      performance === undefined ? practiceBasis('energy', COEFFICIENT) : measured('energy', COEFFICIENT),
     ],
     cautions: [caution('estimate')],
   });

@@ -5,21 +5,29 @@ import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/index';
 import { basisOf } from '../sources/table';
+import type { Span } from './span';
 import { freezingCaution, rule } from './tables';
 
-const schema = fields({ freezerVolume: volume(), mass: optional(mass()) });
+const schema = fields({
+  /** Room inside the freezer. */
+  freezerVolume: volume(),
+  /** Food to freeze. */
+  mass: optional(mass()),
+});
 export type FreezerLoadInput = z.input<typeof schema>;
 
 export interface FreezerLoad {
-  /** The most the freezer takes in 24 hours; both ends are the same, put in less when it is full or opened often. */
-  readonly perDay: { readonly low: Quantity<'mass'>; readonly high: Quantity<'mass'> };
-  /** The higher figure that another page prints: not to be planned with. */
+  /** The most the freezer takes in 24 hours, both ends the same; put in less when it is full or opened often. */
+  readonly perDay: Span<Quantity<'mass'>>;
+  /** The higher figure that another page prints; do not plan with it. */
   readonly alsoPrinted: Quantity<'mass'>;
   /** With a mass: whole days to put it all in. */
-  readonly days?: { readonly low: number; readonly high: number };
+  readonly wholeDays?: Span<number>;
   /** With a mass: whether it may all go in within one day. */
   readonly atOnce?: boolean;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
@@ -37,7 +45,7 @@ export interface FreezerLoad {
  *
  * const load = freezerLoad({ freezerVolume: '15 ft3', mass: '62 lb' });
  * load.perDay.high; // => { value: 30, unit: 'lb' }
- * load.days; // => { low: 3, high: 3 }
+ * load.wholeDays; // => { low: 3, high: 3 }
  * ```
  */
 export function freezerLoad(input: FreezerLoadInput): FreezerLoad {
@@ -56,7 +64,7 @@ export function freezerLoad(input: FreezerLoadInput): FreezerLoad {
     ...(pounds === undefined
       ? {}
       : {
-          days: { low: days(printed.high, pounds), high: days(printed.low, pounds) },
+          wholeDays: { low: days(printed.high, pounds), high: days(printed.low, pounds) },
           atOnce: days(printed.low, pounds) <= 1,
         }),
     basis: [basisOf(printed, 'perDay'), basisOf(other, 'alsoPrinted', 'the higher figure of another page')],

@@ -13,75 +13,94 @@ import { caution } from '../sources/cautions';
 import type { Basis, Caution } from '../sources/index';
 import { type NotKnown, notKnown } from '../sources/no';
 import { basisOf } from '../sources/table';
-import { scaleSyrup, syrupOfPercent } from '../sugar/printedSyrups';
+import { type SyrupStrength, scaleSyrup, syrupOfPercent } from '../sugar/printedSyrups';
 import { blanchingRows, packsOf } from './beforeFreezing';
 import { type Span, spanIn, spanOf } from './span';
-import { freezingCaution, HEADSPACE, PACKS, type PackRow, type RuleRow, rule } from './tables';
+import { freezingCaution, HEADSPACE, PACKS, type PackRow, RULES, type RuleRow, rule } from './tables';
 
 const PACK_NAMES = ['dry', 'sugar', 'syrup', 'puree', 'crushed', 'unsweetened', 'water', 'juice', 'sauce'] as const;
 const schema = fields({
   /** A fruit, such as `"strawberry"`; for a dry pack also a vegetable. */
   food: food(),
-  /** What is added: `dry` nothing, else `sugar`, `syrup`, `puree` (or `crushed`), `unsweetened` (or `water`) ... */
+  /**
+   * What is added: nothing (`dry`), `sugar`, `syrup`, or water (`water`, `unsweetened`); or how it is cut down: `puree`,
+   * `crushed`, `juice`, `sauce`.
+   */
   style: choice('the style of pack', PACK_NAMES),
   /** The prepared fruit, puree or juice, by measure or by weight. */
   amount: massOrVolume(),
 });
 export type FreezerPackInput = z.input<typeof schema>;
 
+/** A syrup to cover the fruit of a pack. */
+export interface PackSyrup {
+  /** Degrees Brix: percent of sugar by weight. */
+  readonly brix: number;
+  /** What the guide calls it: `light`, `medium`. */
+  readonly strength: SyrupStrength;
+  /** Syrup for the whole amount. */
+  readonly volume: Span<Quantity<'volume'>>;
+  /** Sugar for the larger volume. */
+  readonly sugar: Quantity<'volume'>;
+  /** Water for the larger volume. */
+  readonly water: Quantity<'volume'>;
+}
+
+/** Ascorbic acid for a pack. */
+export interface AscorbicDose {
+  /** Crystals to each quart of what `perQuartOf` names. */
+  readonly perQuart: Quantity<'volume'>;
+  /** What the quart is of. */
+  readonly perQuartOf: 'syrup' | 'fruit' | 'water';
+  /** Crystals for the whole amount; absent where you choose how much water covers the fruit. */
+  readonly crystals?: Quantity<'volume'>;
+  /** What these crystals weigh. */
+  readonly mass?: Quantity<'mass'>;
+  /** Water to dissolve them in before you sprinkle it over the fruit. */
+  readonly dissolveIn?: Quantity<'volume'>;
+}
+
 /** What one source prints for a pack, scaled to the amount. */
 export interface PackIngredients {
+  /** The style of pack: what goes in with the food. */
+  readonly style: PackRow['pack'];
   /** Sugar by measure. */
   readonly sugar?: Span<Quantity<'volume'>>;
   /** Sugar where the source gives it as parts by weight. */
   readonly sugarMass?: Quantity<'mass'>;
-  /** Syrup to cover the fruit; one entry for each strength the source names. */
-  readonly syrup?: readonly {
-    readonly percent: number;
-    readonly strength: string;
-    readonly volume: Span<Quantity<'volume'>>;
-    /** Sugar and water for the larger volume. */
-    readonly sugar: Quantity<'volume'>;
-    readonly water: Quantity<'volume'>;
-  }[];
+  /** Syrups to cover the fruit; one for each strength the source names. */
+  readonly syrups?: readonly PackSyrup[];
+  /** Bottled lemon juice. */
   readonly lemonJuice?: Quantity<'volume'>;
-  readonly ascorbicAcid?: {
-    /** Crystals to each quart of what `of` names. */
-    readonly perQuart: Quantity<'volume'>;
-    readonly of: 'syrup' | 'fruit' | 'water';
-    /** For the whole amount; none where the quantity of covering water is the cook's. */
-    readonly crystals?: Quantity<'volume'>;
-    readonly mass?: Quantity<'mass'>;
-    /** Water to dissolve it in before it is sprinkled over the fruit. */
-    readonly dissolveIn?: Quantity<'volume'>;
-  };
-  /** Minutes in steam that do instead of the ascorbic acid. */
+  /** Ascorbic acid against browning. */
+  readonly ascorbicDose?: AscorbicDose;
+  /** Minutes in steam that replace the ascorbic acid. */
   readonly steamInstead?: Span<number>;
-  /** Heating in boiling water, or in what `in` names, before packing. */
-  readonly preheat?: { readonly minutes: Span<number>; readonly in: string };
+  /** Heating before packing. */
+  readonly preheat?: {
+    /** How long. */
+    readonly minutes: Span<number>;
+    /** What it is heated in: `boiling water`. */
+    readonly in: string;
+  };
+  /** What else the source says. */
   readonly note?: string;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
 }
 
 export interface FreezerPack extends PackIngredients {
   /** The figures are here. */
   readonly known: true;
+  /** Trade name of the food. */
   readonly food: string;
-  /** The style of pack: what goes in with the food. */
-  readonly style: string;
   /** The prepared fruit (or puree, or juice) by measure. */
   readonly volume: Quantity<'volume'>;
   /** What other sources print for the same pack. */
   readonly others: readonly PackIngredients[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
-
-/** The newer guide before the older; what is only recalled comes last. */
-const SOURCE_ORDER = ['nchfp-freeze', 'mu-ext-seasonal', 'msue-pfs'];
-const preference = (row: PackRow): number =>
-  (row.obtained === 'memory' ? 100 : 0) +
-  (row.partsFruitToSugar === undefined ? 0 : 10) +
-  SOURCE_ORDER.indexOf(row.source);
 
 /** Which rows answer a pack: crushed fruit is the table's puree; fruit in plain water is unsweetened. */
 const sorts = (pack: (typeof PACK_NAMES)[number]): readonly string[] =>
@@ -94,10 +113,30 @@ const packLender = (id: string): string | undefined =>
 /** What a quart of the prepared fruit weighs, lb: the row's own figure, or the one printed for its kind. */
 function quartWeight(row: PackRow | undefined, id: string, pack: string): { pounds: number; from: PackRow | RuleRow } {
   if (row?.quartLb !== undefined) return { pounds: row.quartLb, from: row };
-  const general = rule(
-    sorts(pack as 'puree')[0] === 'puree' ? 'quart-puree' : id === 'apple' ? 'quart-sliced-apple' : 'quart-fruit',
-  );
+  const general =
+    sorts(pack as 'puree')[0] === 'puree'
+      ? rule('quart-puree')
+      : (RULES.find(({ food }) => food === id) ?? rule('quart-fruit'));
   return { pounds: general.low, from: general };
+}
+
+/** One row's ascorbic acid for these quarts, where it prints some; `syrupCups` cover a pint. */
+function ascorbicDose(row: PackRow, quarts: number, syrupCups: number): AscorbicDose | undefined {
+  const { ascorbicTsp, ascorbicPerQuartOf: perQuartOf, ascorbicInTbspWater } = row;
+  if (ascorbicTsp === undefined || perQuartOf === undefined) return undefined;
+  // the acid of a syrup is in all the syrup made, so for the larger volume
+  const quartsOf = { syrup: (quarts * 2 * syrupCups) / 4, fruit: quarts, water: undefined }[perQuartOf];
+  return {
+    perQuart: { value: ascorbicTsp, unit: 'tsp' },
+    perQuartOf,
+    ...(quartsOf === undefined
+      ? {}
+      : {
+          crystals: { value: ascorbicTsp * quartsOf, unit: 'tsp' },
+          mass: { value: ascorbicTsp * quartsOf * rule('ascorbic-tsp').low, unit: 'mg' },
+        }),
+    ...(ascorbicInTbspWater === undefined ? {} : { dissolveIn: { value: ascorbicInTbspWater * quarts, unit: 'tbsp' } }),
+  };
 }
 
 /** One row's sugar, syrup and acid for these quarts of a food. */
@@ -110,54 +149,35 @@ function ingredients(
 ): PackIngredients {
   const perPint = rule('syrup-per-pint');
   const syrupEnds = [perPint.low, perPint.high] as const;
-  const percents = row.syrupPercent === undefined ? [] : [...new Set(row.syrupPercent)];
-  const syrup = percents.map((percent) => {
-    const printed = syrupOfPercent(percent);
+  const strengths = row.syrupBrix === undefined ? [] : [...new Set(row.syrupBrix)];
+  const syrups = strengths.map((brix): PackSyrup => {
+    const printed = syrupOfPercent(brix);
     const volume = spanIn<'volume'>(syrupEnds, quarts * 2, 'cup', 'cup');
-    return { percent, strength: printed.strength, volume, ...scaleSyrup(printed, volume.high) };
+    return { brix, strength: printed.strength, volume, ...scaleSyrup(printed, volume.high) };
   });
   const lender = row.foods.includes(id) ? undefined : packLender(id);
   const basis: Basis[] = [
     { ...basisOf(row, 'style', 'what the pack takes'), ...(lender === undefined ? {} : { food: nameOf(lender) }) },
   ];
-  if (syrup.length > 0) {
-    basis.push(basisOf(perPint, 'syrup', 'syrup for each pint container'));
-    for (const { percent } of syrup) basis.push(basisOf(syrupOfPercent(percent), 'syrup', `${percent} % syrup`));
+  if (syrups.length > 0) {
+    basis.push(basisOf(perPint, 'syrups[].volume', 'syrup for each pint container'));
+    for (const { brix } of syrups) basis.push(basisOf(syrupOfPercent(brix), 'syrups[].sugar', `${brix} % syrup`));
   }
-  const { ascorbicTsp, ascorbicPerQuartOf: of } = row;
-  // the acid of a syrup is in all the syrup made, so for the larger volume
-  const quartsOf = of === 'syrup' ? (quarts * 2 * perPint.high) / 4 : of === 'fruit' ? quarts : undefined;
-  const milligrams = rule('ascorbic-tsp');
-  if (ascorbicTsp !== undefined && quartsOf !== undefined)
-    basis.push(basisOf(milligrams, 'ascorbicAcid', 'weight of the ascorbic acid'));
+  const ascorbic = ascorbicDose(row, quarts, perPint.high);
+  if (ascorbic?.mass !== undefined) basis.push(basisOf(rule('ascorbic-tsp'), 'ascorbicDose.mass'));
   return {
+    style: row.pack,
     ...(row.sugarCups === undefined || row.perCups === undefined
       ? {}
       : { sugar: spanIn<'volume'>(row.sugarCups, (quarts * 4) / row.perCups, 'cup', 'cup') }),
     ...(row.partsFruitToSugar === undefined
       ? {}
       : { sugarMass: quantityIn<'mass'>(pounds / row.partsFruitToSugar, 'lb', massUnit) }),
-    ...(syrup.length === 0 ? {} : { syrup }),
+    ...(syrups.length === 0 ? {} : { syrups }),
     ...(row.lemonJuiceTspPerQuart === undefined
       ? {}
       : { lemonJuice: { value: row.lemonJuiceTspPerQuart * quarts, unit: 'tsp' as const } }),
-    ...(ascorbicTsp === undefined || of === undefined
-      ? {}
-      : {
-          ascorbicAcid: {
-            perQuart: { value: ascorbicTsp, unit: 'tsp' as const },
-            of,
-            ...(quartsOf === undefined
-              ? {}
-              : {
-                  crystals: { value: ascorbicTsp * quartsOf, unit: 'tsp' as const },
-                  mass: { value: ascorbicTsp * quartsOf * milligrams.low, unit: 'mg' as const },
-                }),
-            ...(row.ascorbicInTbspWater === undefined
-              ? {}
-              : { dissolveIn: { value: row.ascorbicInTbspWater * quarts, unit: 'tbsp' as const } }),
-          },
-        }),
+    ...(ascorbic === undefined ? {} : { ascorbicDose: ascorbic }),
     ...(row.steamInsteadMinutes === undefined ? {} : { steamInstead: spanOf(row.steamInsteadMinutes) }),
     ...(row.preheatMinutes === undefined
       ? {}
@@ -202,7 +222,6 @@ function dryPack(
  * The first answer follows the newer guide; `others` holds what further sources print. A mass is turned into
  * quarts by the printed weight of a quart. Syrup covers fruit at 1/2 to 2/3 cup for each pint container.
  *
- * `juice`, `sauce`
  * @returns the ingredients, or `known: false` where these tables have no such pack for the food
  * @throws StillroomError UNKNOWN_NAME for a name that is no food, with the nearest names
  *
@@ -217,9 +236,7 @@ function dryPack(
 export function freezerPack(input: FreezerPackInput): FreezerPack | NotKnown {
   const { food: asked, style, amount } = readInput(schema, input);
   const printed = packsOf(asked.id);
-  const rows = printed
-    .filter((row) => sorts(style).includes(row.pack))
-    .sort((one, other) => preference(one) - preference(other));
+  const rows = printed.filter((row) => sorts(style).includes(row.pack)).sort((one, other) => one.rank - other.rank);
   const [first, ...rest] = rows;
   if (isMass(amount) && (style === 'juice' || style === 'sauce')) {
     fail('WRONG_DIMENSION', 'amount', input.amount, `a volume of ${style}, such as "2 quarts"`);
@@ -243,7 +260,6 @@ export function freezerPack(input: FreezerPackInput): FreezerPack | NotKnown {
   return answer({
     known: true,
     food: asked.name,
-    style: first.pack,
     volume,
     ...served,
     basis: [...served.basis, ...weightBasis],

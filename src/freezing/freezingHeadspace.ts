@@ -6,16 +6,17 @@ import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/index';
 import { basisOf } from '../sources/table';
 import { jar as jarWord, listedSize } from '../words/jar';
-import { type JarMouth, mouth as mouthWord } from '../words/mouth';
+import { mouth as mouthWord } from '../words/mouth';
 import { freezingCaution, HEADSPACE } from './tables';
 
 /** The sizes that the table prints. */
 const SIZES = ['pint', 'quart'] as const;
-/** What the table calls the two mouths. */
-const OPENINGS: Readonly<Record<JarMouth, string>> = { regular: 'narrow', wide: 'wide' };
 const PACK_WORDS = ['liquid', 'dry', 'juice', 'syrup', 'sugar', 'puree', 'water', 'sauce', 'unsweetened'] as const;
 const schema = fields({
-  /** `liquid` (fruit in juice, sugar, syrup or water, crushed or pureed), `dry` (nothing added) or. */
+  /**
+   * `liquid` (fruit in juice, sugar, syrup or water, crushed or pureed), `dry` (nothing added) or `juice`; the names of
+   * fruit packs (`syrup`, `sugar`, `puree`, `water`, `sauce`, `unsweetened`) are understood.
+   */
   style: choice('the style of pack', PACK_WORDS),
   /** `wide` for a wide top, `regular` for a narrow one (`narrow` is understood). */
   mouth: mouthWord(),
@@ -27,7 +28,9 @@ export type FreezingHeadspaceInput = z.input<typeof schema>;
 export interface FreezingHeadspace {
   /** Between the packed food and the closure. */
   readonly headspace: Quantity<'length'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
@@ -38,7 +41,6 @@ const tablePack = (style: (typeof PACK_WORDS)[number]): string =>
 /**
  * How much room to leave between packed food and the closure of a freezer container.
  *
- * `juice`; the names of fruit packs (`syrup`, `sugar`, `puree`, `water`, `sauce`, `unsweetened`) are understood
  * @returns `headspace` in inches, as printed
  * @throws StillroomError OUT_OF_RANGE for a container larger than a quart
  *
@@ -54,9 +56,8 @@ export function freezingHeadspace(input: FreezingHeadspaceInput): FreezingHeadsp
   const size = listedSize(jar, SIZES);
   if (size === undefined) fail('OUT_OF_RANGE', 'jar', input.jar, 'a container no larger than a quart');
   const wanted = tablePack(style);
-  const opening = OPENINGS[mouth];
-  const row = HEADSPACE.find((entry) => entry.pack === wanted && entry.opening === opening && entry.size === size);
-  if (row === undefined) throw new Error(`no headspace for ${wanted}, ${opening}, ${size}`);
+  const row = HEADSPACE.find((entry) => entry.pack === wanted && entry.mouth === mouth && entry.size === size);
+  if (row === undefined) throw new Error(`no headspace for ${wanted}, ${mouth}, ${size}`);
   return answer({
     headspace: { value: row.inches, unit: 'in' },
     basis: [basisOf(row, 'headspace')],

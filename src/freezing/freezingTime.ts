@@ -7,7 +7,7 @@ import type { Quantity } from '../quantity/types';
 import { caution } from '../sources/cautions';
 import type { Basis, Caution } from '../sources/index';
 import { basisOf } from '../sources/table';
-import { correlation, freezingCaution, SHAPES } from './tables';
+import { correlation, freezingCaution, rowOf, SHAPES } from './tables';
 
 const conductivity = (of: string) =>
   number(`the thermal conductivity of ${of}, above 0 and at most 500 W/(m K)`, { above: 0, max: 500 });
@@ -18,31 +18,45 @@ const heat = (what: string) => number(`${what}, above 0 and at most 10 kJ/(kg K)
 const schema = fields({
   /** `slab` (give `thickness`), `cylinder` or `sphere` (`diameter`), `cube` (`edge`). */
   shape: choice('the shape', ['slab', 'cylinder', 'sphere', 'cube']),
+  /** Full thickness of a slab. */
   thickness: optional(length()),
+  /** Diameter of a cylinder or sphere. */
   diameter: optional(length()),
+  /** Edge of a cube. */
   edge: optional(length()),
   /** Cooled faces of a slab: 2 unless it lies on one cold plate, then 1. */
   faces: optional(number('how many faces of the slab are cooled: 1 or 2', { min: 1, max: 2, integer: true })),
-  /** Of the food: `"950 kg/m3"`. */
+  /** Density of the food: `"950 kg/m3"`. */
   density: density(),
-  /** Of the food, kJ/kg: water share x 334. */
+  /** Heat to freeze the food, kJ/kg, above 0 and at most 400: its share of water x 334. */
   latentHeat: number('the latent heat of the food, above 0 and at most 400 kJ/kg', { above: 0, max: 400 }),
-  /** Of the frozen food, W/(m K). */
+  /** Conductivity of the frozen food, W/(m K), above 0 and at most 500. */
   conductivity: conductivity('the frozen food'),
-  /** From surface to air, brine or plate, W/(m2 K). */
+  /** Heat transfer from the surface to air, brine or plate, W/(m2 K), above 0 and at most 100,000. */
   surfaceCoefficient: coefficient(),
   /** Initial freezing point of the food. */
   freezingPoint: temperature(),
   /** Temperature of the air, brine or plate; below the freezing point. */
   medium: temperature(),
-  /** Packaging: `thickness` and `conductivity`. */
-  wrap: optional(fields({ thickness: length(), conductivity: conductivity('the wrap') })),
-  /** `from` (start), `specificHeatAbove`, `to` (mean end temperature), `specificHeatBelow`. */
+  /** What the food is wrapped in. */
+  wrap: optional(
+    fields({
+      /** Thickness of the wrap. */
+      thickness: length(),
+      /** Conductivity of the wrap, W/(m K), above 0 and at most 500. */
+      conductivity: conductivity('the wrap'),
+    }),
+  ),
+  /** Cooling before and after the freezing itself, to count it too. */
   sensible: optional(
     fields({
+      /** Temperature at the start, not below the freezing point. */
       from: temperature(),
+      /** Specific heat of the unfrozen food, kJ/(kg K), above 0 and at most 10. */
       specificHeatAbove: heat('the specific heat of the unfrozen food'),
+      /** Mean temperature at the end, not above the freezing point. */
       to: temperature(),
+      /** Specific heat of the frozen food, kJ/(kg K), above 0 and at most 10. */
       specificHeatBelow: heat('the specific heat of the frozen food'),
     }),
   ),
@@ -54,23 +68,29 @@ export interface FreezingTime {
   readonly time: Quantity<'time'>;
   /** Surface coefficient with the wrap's resistance added, W/(m2 K). */
   readonly effectiveCoefficient: number;
-  /** With `sensible`: heat per kg taken out above freezing, by freezing, below freezing and in all, kJ/kg. */
-  readonly heat?: {
+  /** With `sensible`: the heat that each kilogram gives off. */
+  readonly heatPerKilogram?: {
+    /** Down to the freezing point, kJ/kg. */
     readonly above: number;
+    /** By freezing, kJ/kg. */
     readonly latent: number;
+    /** Below the freezing point, kJ/kg. */
     readonly below: number;
+    /** In all, kJ/kg. */
     readonly total: number;
   };
   /** With `sensible`: the time stretched by all heat over latent heat. */
   readonly timeWithSensible?: Quantity<'time'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
 /** Which measure belongs to which shape. */
 const MEASURE = { slab: 'thickness', cylinder: 'diameter', sphere: 'diameter', cube: 'edge' } as const;
 
-/** The one measure of the shape, in metres. */
+/** The one measure of the shape, in meters. */
 function characteristicLength(
   shape: keyof typeof MEASURE,
   given: { [K in 'thickness' | 'diameter' | 'edge']?: Quantity<'length'> | undefined },
@@ -88,8 +108,7 @@ function characteristicLength(
 
 /** P and R of the shape: a cube has the sphere's, a slab cooled on one face 1 and 1/2. */
 function shapeConstants(shape: keyof typeof MEASURE, faces: number) {
-  const row = SHAPES.find((entry) => entry.shape === (shape === 'cube' ? 'sphere' : shape));
-  if (row === undefined) throw new Error(`no shape constants for ${shape}`);
+  const row = rowOf(SHAPES, shape === 'cube' ? 'sphere' : shape);
   return shape === 'slab' && faces === 1 ? { row, P: 1, R: 0.5 } : { row, P: row.P, R: row.R };
 }
 
@@ -131,7 +150,7 @@ export function freezingTime(input: FreezingTimeInput): FreezingTime {
   const effective = 1 / (1 / h + wrapResistance);
   const heatPerVolume = valueIn(given.density, 'kg/m3') * latentHeat * 1000;
   const seconds = (heatPerVolume / (freezing - medium)) * ((P * size) / effective + (R * size * size) / frozen);
-  const basis = [basisOf(correlation('plank'), 'freezing time'), basisOf(row, 'shape constants P and R')];
+  const basis = [basisOf(correlation('plank'), 'time'), basisOf(row, 'time', 'shape constants P and R')];
   const found = {
     time: quantityIn(seconds, 's', 'h'),
     effectiveCoefficient: effective,
@@ -151,15 +170,16 @@ export function freezingTime(input: FreezingTimeInput): FreezingTime {
   const total = above + latentHeat + below;
   return answer({
     ...found,
-    heat: { above, latent: latentHeat, below, total },
+    heatPerKilogram: { above, latent: latentHeat, below, total },
     timeWithSensible: quantityIn(seconds * (total / latentHeat), 's', 'h'),
     basis: [
       ...basis,
       {
-        of: 'time stretched by all heat over latent heat',
+        of: 'timeWithSensible',
         kind: 'equation',
         source: 'earle',
         locator: 'Example 6.7',
+        note: 'time x all heat / latent heat',
       },
     ],
   });

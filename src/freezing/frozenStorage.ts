@@ -9,7 +9,7 @@ import type { Span } from './span';
 import { freezingCaution, rule } from './tables';
 
 const schema = fields({
-  /** Of the freezer; 0 degF when left out. */
+  /** Temperature of the freezer; 0 degF by default. */
   temperature: optional(temperature()),
 });
 export type FrozenStorageInput = z.input<typeof schema>;

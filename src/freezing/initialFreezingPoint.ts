@@ -29,8 +29,8 @@ export type InitialFreezingPointInput = z.input<typeof schema>;
 export interface FreezingFigures {
   /** Where it begins to freeze, in the unit the source prints. */
   readonly temperature: Quantity<'temperature'>;
-  /** Water, share of the weight. */
-  readonly water?: number;
+  /** Water, share of the weight, 0 to 1. */
+  readonly moisture?: number;
   /** Specific heat above freezing, kJ/(kg K). */
   readonly specificHeatAbove?: number;
   /** Specific heat when frozen, kJ/(kg K). */
@@ -58,7 +58,7 @@ const BTU_PER_LB = 2.326;
 
 const ofThermal = (row: ThermalRow): FreezingFigures => ({
   temperature: { value: row.initialFreezing, unit: 'degC' },
-  water: row.water / 100,
+  moisture: row.water / 100,
   specificHeatAbove: row.specificHeatAbove,
   specificHeatBelow: row.specificHeatBelow,
   latentHeat: row.latentHeat,
@@ -117,7 +117,8 @@ export function initialFreezingPoint(input: InitialFreezingPointInput): InitialF
       notKnown({
         code: 'not in these tables',
         text: `These tables hold no freezing point for ${asked.name}.`,
-        instead: 'Work it out from the composition: pass the water of the food to propertiesFromWater or iceFraction.',
+        instead:
+          'Most fruit and vegetables begin to freeze between -0.5 and -2 degC. For the energy, pass the moisture of the food to freezeEnergy.',
         basis: [derived('reason', 'what the tables of freezing points hold')],
       }),
     );

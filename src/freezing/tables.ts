@@ -1,4 +1,5 @@
-/** The published tables of freezing, with their row types; the tests prove each against its schema. */
+/** The tables of freezing: schemas, types and rows. */
+import * as z from 'zod/mini';
 import beforeTable from '../../data/freezing/before-freezing.json';
 import blanchingTable from '../../data/freezing/blanching.json';
 import blanchingRecalledTable from '../../data/freezing/blanching-recalled.json';
@@ -12,175 +13,194 @@ import packTable from '../../data/freezing/fruit-packs.json';
 import recalledPackTable from '../../data/freezing/fruit-packs-recalled.json';
 import headspaceTable from '../../data/freezing/headspace.json';
 import shapeTable from '../../data/freezing/plank-shapes.json';
+import practiceTable from '../../data/freezing/practice.json';
 import ruleTable from '../../data/freezing/rules.json';
 import textbookTable from '../../data/freezing/thermal-textbook.json';
 import usUnitTable from '../../data/freezing/thermal-us-units.json';
 import vegetableTable from '../../data/freezing/thermal-vegetables.json';
 import type { Caution } from '../sources/basis';
-import { asTable, type Sourced } from '../sources/table';
+import { id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { asTable } from '../sources/table';
 
+const share = () => z.number().check(z.gte(0), z.lte(100));
 /** The two ends of a printed range; equal where one figure is printed. */
+const ends = () => z.tuple([positive(), positive()]);
 export type Ends = readonly [low: number, high: number];
+/** Where food begins to freeze, degC. */
+const point = () => z.number().check(z.gte(-5), z.lte(0));
+const ids = () => z.array(id()).check(z.minLength(1));
+/** The food by its id, with the words of the page. */
+const named = () => ({ id: id(), food: id(), printed: text() });
+/** Specific heats in kJ/(kg K), and the heat to freeze the food in kJ/kg. */
+const heats = () => ({
+  specificHeatAbove: positive(),
+  specificHeatBelow: positive(),
+  latentHeat: positive().check(z.lte(335)),
+});
 
-export interface RuleRow extends Sourced {
-  readonly rule: string;
-  readonly about: string;
-  readonly low: number;
-  readonly high: number;
-  readonly unit: string;
-}
-export interface HeadspaceRow extends Sourced {
-  readonly pack: 'liquid' | 'dry' | 'juice';
-  readonly opening: 'wide' | 'narrow';
-  readonly size: 'pint' | 'quart';
-  readonly inches: number;
-}
-export interface PackRow extends Sourced {
-  /** Ids of the foods. */
-  readonly foods: readonly string[];
-  readonly pack: 'syrup' | 'sugar' | 'dry' | 'puree' | 'unsweetened' | 'water' | 'juice' | 'sauce';
-  readonly syrupPercent?: Ends;
-  readonly sugarCups?: Ends;
-  readonly perCups?: number;
-  readonly quartLb?: number;
-  readonly partsFruitToSugar?: number;
-  readonly lemonJuiceTspPerQuart?: number;
-  readonly ascorbicTsp?: number;
-  readonly ascorbicPerQuartOf?: 'syrup' | 'fruit' | 'water';
-  readonly ascorbicInTbspWater?: number;
-  readonly steamInsteadMinutes?: Ends;
-  readonly preheatMinutes?: Ends;
-  readonly preheatIn?: string;
-}
-export interface BlanchingRow extends Sourced {
-  /** Id of the food. */
-  readonly food: string;
-  /** Ids of the forms it holds for, the printed one first; absent where it holds for the food in general. */
-  readonly forms?: readonly string[];
-  readonly printed: string;
-  readonly waterMinutes: Ends | null;
-  readonly steamMinutes: Ends | null;
-  readonly coolingTimes?: number;
-  readonly leafy?: boolean;
-  readonly whenNamed?: boolean;
-}
-export interface BlanchingWaterRow extends Sourced {
-  readonly food: string;
-  readonly forms?: readonly string[];
-  readonly printed: string;
-  readonly amount: string | null;
-  readonly waterQuarts: number | null;
-  readonly waterMinutes: Ends;
-}
-export interface BeforeFreezingRow extends Sourced {
-  readonly food: string;
-  readonly forms?: readonly string[];
-  readonly printed: string;
-  readonly treatment: 'cook' | 'raw';
-  readonly minutes?: Ends;
-  readonly size?: string;
-}
-export interface ThermalRow extends Sourced {
-  /** Id of the food. */
-  readonly food: string;
-  readonly printed: string;
-  /** degC */
-  readonly initialFreezing: number;
-  /** percent */
-  readonly water: number;
-  readonly protein?: number;
-  readonly fat?: number;
-  readonly carbohydrate?: number;
-  readonly fibre?: number;
-  readonly ash?: number;
-  /** kJ/(kg K) */
-  readonly specificHeatAbove: number;
-  readonly specificHeatBelow: number;
-  /** kJ/kg */
-  readonly latentHeat: number;
-}
-export interface UsUnitRow extends Sourced {
-  /** Id of the food. */
-  readonly food: string;
-  readonly printed: string;
-  /** degF */
-  readonly initialFreezingF: number;
-  /** Btu/(lb degF) */
-  readonly specificHeatAboveBtu: number;
-  readonly specificHeatBelowBtu: number;
-  /** Btu/lb */
-  readonly latentHeatBtu: number;
-}
-export interface RecalledPointRow extends Sourced {
-  /** Id of the food. */
-  readonly food: string;
-  readonly printed: string;
-  readonly initialFreezing: number;
-}
-export interface ComponentRow extends Sourced {
-  readonly component: string;
-  readonly property: 'density' | 'specificHeat' | 'conductivity';
-  readonly unit: string;
-  readonly a0: number;
-  readonly a1: number;
-  readonly a2: number;
-}
-export interface CorrelationRow extends Sourced {
-  readonly id: string;
-  readonly formula: string;
-  readonly units: string;
-}
-export interface ShapeRow extends Sourced {
-  readonly shape: 'slab' | 'cylinder' | 'sphere';
-  readonly P: number;
-  readonly R: number;
-  readonly length: string;
-}
-export interface ConstantRow extends Sourced {
-  readonly quantity: string;
-  readonly value: number;
-  readonly unit: string;
-}
+export const ruleRow = () =>
+  z.strictObject({
+    id: id(),
+    about: text(),
+    food: z.exactOptional(id()),
+    low: z.number(),
+    high: z.number(),
+    unit: text(),
+    ...sourcedColumns(),
+  });
+export const headspaceRow = () =>
+  z.strictObject({
+    id: id(),
+    pack: z.enum(['liquid', 'dry', 'juice']),
+    mouth: z.enum(['wide', 'regular']),
+    size: z.enum(['pint', 'quart']),
+    inches: positive().check(z.lte(1.5)),
+    ...sourcedColumns(),
+  });
+export const packRow = () =>
+  z.strictObject({
+    id: id(),
+    foods: ids(),
+    pack: z.enum(['syrup', 'sugar', 'dry', 'puree', 'unsweetened', 'water', 'juice', 'sauce']),
+    rank: z.int().check(z.positive()),
+    syrupBrix: z.exactOptional(ends()),
+    sugarCups: z.exactOptional(ends()),
+    perCups: z.exactOptional(positive()),
+    quartLb: z.exactOptional(positive()),
+    partsFruitToSugar: z.exactOptional(positive()),
+    lemonJuiceTspPerQuart: z.exactOptional(positive()),
+    ascorbicTsp: z.exactOptional(positive()),
+    ascorbicPerQuartOf: z.exactOptional(z.enum(['syrup', 'fruit', 'water'])),
+    ascorbicInTbspWater: z.exactOptional(positive()),
+    steamInsteadMinutes: z.exactOptional(ends()),
+    preheatMinutes: z.exactOptional(ends()),
+    preheatIn: z.exactOptional(text()),
+    ...sourcedColumns(),
+  });
+export const blanchingRow = () =>
+  z.strictObject({
+    ...named(),
+    forms: z.exactOptional(ids()),
+    waterMinutes: z.nullable(ends()),
+    steamMinutes: z.nullable(ends()),
+    coolingTimes: z.exactOptional(z.literal(2)),
+    leafy: z.exactOptional(z.literal(true)),
+    whenNamed: z.exactOptional(z.literal(true)),
+    ...sourcedColumns(),
+  });
+export const blanchingWaterRow = () =>
+  z.strictObject({
+    ...named(),
+    forms: z.exactOptional(ids()),
+    amount: z.nullable(text()),
+    waterQuarts: z.nullable(positive()),
+    waterMinutes: ends(),
+    ...sourcedColumns(),
+  });
+export const beforeFreezingRow = () =>
+  z.strictObject({
+    ...named(),
+    forms: z.exactOptional(ids()),
+    treatment: z.enum(['cook', 'raw']),
+    minutes: z.exactOptional(ends()),
+    size: z.exactOptional(text()),
+    ...sourcedColumns(),
+  });
+/** Parts of the weight in percent. */
+export const thermalRow = () =>
+  z.strictObject({
+    ...named(),
+    initialFreezing: point(),
+    water: share(),
+    protein: z.exactOptional(share()),
+    fat: z.exactOptional(share()),
+    carbohydrate: z.exactOptional(share()),
+    fiber: z.exactOptional(share()),
+    ash: z.exactOptional(share()),
+    ...heats(),
+    ...sourcedColumns(),
+  });
+export const usUnitRow = () =>
+  z.strictObject({
+    ...named(),
+    initialFreezingF: z.number().check(z.gte(25), z.lte(32)),
+    specificHeatAboveBtu: positive(),
+    specificHeatBelowBtu: positive(),
+    latentHeatBtu: positive().check(z.lte(144)),
+    ...sourcedColumns(),
+  });
+export const recalledPointRow = () => z.strictObject({ ...named(), initialFreezing: point(), ...sourcedColumns() });
+export const componentRow = () =>
+  z.strictObject({
+    id: id(),
+    component: text(),
+    property: z.enum(['density', 'specificHeat', 'conductivity']),
+    unit: text(),
+    a0: positive(),
+    a1: z.number(),
+    a2: z.number(),
+    ...sourcedColumns(),
+  });
+export const correlationRow = () => z.strictObject({ id: id(), formula: text(), units: text(), ...sourcedColumns() });
+export const shapeRow = () =>
+  z.strictObject({
+    id: z.enum(['slab', 'cylinder', 'sphere']),
+    P: positive(),
+    R: positive(),
+    length: text(),
+    ...sourcedColumns(),
+  });
+export const constantRow = () =>
+  z.strictObject({ id: id(), quantity: text(), value: positive(), unit: text(), ...sourcedColumns() });
+export const practiceRow = () =>
+  z.strictObject({
+    id: id(),
+    low: z.number(),
+    likely: z.number(),
+    high: z.number(),
+    unit: text(),
+    ...practiceColumns(),
+  });
+
+export type RuleRow = RowOf<typeof ruleRow>;
+export type PackRow = RowOf<typeof packRow>;
+export type BlanchingRow = RowOf<typeof blanchingRow>;
+export type BlanchingWaterRow = RowOf<typeof blanchingWaterRow>;
+export type BeforeFreezingRow = RowOf<typeof beforeFreezingRow>;
+export type ThermalRow = RowOf<typeof thermalRow>;
+export type UsUnitRow = RowOf<typeof usUnitRow>;
+export type ComponentRow = RowOf<typeof componentRow>;
+export type CorrelationRow = RowOf<typeof correlationRow>;
 
 export const RULES = asTable<RuleRow>(ruleTable).rows;
-export const HEADSPACE = asTable<HeadspaceRow>(headspaceTable).rows;
-export const PACKS: readonly PackRow[] = [
-  ...asTable<PackRow>(packTable).rows,
-  ...asTable<PackRow>(recalledPackTable).rows,
-];
-export const BLANCHING: readonly BlanchingRow[] = [
-  ...asTable<BlanchingRow>(blanchingTable).rows,
-  ...asTable<BlanchingRow>(blanchingRecalledTable).rows,
-];
+export const HEADSPACE = asTable<RowOf<typeof headspaceRow>>(headspaceTable).rows;
+export const PACKS: readonly PackRow[] = [packTable, recalledPackTable].flatMap((json) => asTable<PackRow>(json).rows);
+export const BLANCHING: readonly BlanchingRow[] = [blanchingTable, blanchingRecalledTable].flatMap(
+  (json) => asTable<BlanchingRow>(json).rows,
+);
 export const BLANCHING_WATER = asTable<BlanchingWaterRow>(blanchingWaterTable).rows;
 export const BEFORE_FREEZING = asTable<BeforeFreezingRow>(beforeTable).rows;
 export const THERMAL_VEGETABLES = asTable<ThermalRow>(vegetableTable).rows;
 export const THERMAL_US = asTable<UsUnitRow>(usUnitTable).rows;
 export const THERMAL_TEXTBOOK = asTable<ThermalRow>(textbookTable).rows;
-export const RECALLED_POINTS = asTable<RecalledPointRow>(recalledPointTable).rows;
+export const RECALLED_POINTS = asTable<RowOf<typeof recalledPointRow>>(recalledPointTable).rows;
 export const COMPONENTS = asTable<ComponentRow>(componentTable).rows;
 export const CORRELATIONS = asTable<CorrelationRow>(correlationTable).rows;
-export const SHAPES = asTable<ShapeRow>(shapeTable).rows;
-export const CONSTANTS = asTable<ConstantRow>(constantTable).rows;
+export const SHAPES = asTable<RowOf<typeof shapeRow>>(shapeTable).rows;
+export const CONSTANTS = asTable<RowOf<typeof constantRow>>(constantTable).rows;
+export const PRACTICE = asTable<RowOf<typeof practiceRow>>(practiceTable).rows;
 
-/** The rule of this fixed name; names come from our own code, so a missing one is met by every test. */
-export function rule(id: string): RuleRow {
-  const found = RULES.find((row) => row.rule === id);
-  if (found === undefined) throw new Error(`no freezing rule ${id}`);
+/** The row of this id; ids come from our own code, so a missing one is met by every test. */
+export function rowOf<Row extends { readonly id: string }>(rows: readonly Row[], rowId: string): Row {
+  const found = rows.find((row) => row.id === rowId);
+  if (found === undefined) throw new Error(`no row ${rowId} in the tables of freezing`);
   return found;
 }
-
-/** The formula of this fixed name. */
-export function correlation(id: string): CorrelationRow {
-  const found = CORRELATIONS.find((row) => row.id === id);
-  if (found === undefined) throw new Error(`no correlation ${id}`);
-  return found;
-}
+/** The rule of this id. */
+export const rule = (ruleId: string): RuleRow => rowOf(RULES, ruleId);
+/** The formula of this id. */
+export const correlation = (formula: string): CorrelationRow => rowOf(CORRELATIONS, formula);
 
 const cautions = cautionTable as readonly Caution[];
 /** A caution of this module. */
-export function freezingCaution(id: string): Caution {
-  const found = cautions.find((entry) => entry.id === id);
-  if (found === undefined) throw new Error(`no caution ${id}`);
-  return found;
-}
+export const freezingCaution = (name: string): Caution => rowOf(cautions, name);

@@ -6,14 +6,14 @@ import { mapRange, sureRange } from '../quantity/range';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { measured } from '../sources/basis';
+import { vaporizationBasis } from '../steam/water';
 import { energy } from '../words/energy';
 import { mass } from '../words/mass';
 import { power } from '../words/power';
 import { time } from '../words/time';
-import { GUIDE_DRYING_TEMPERATURE } from './dryingHeat';
+import { GUIDE_DRYING_TEMPERATURE, latentHeatAt } from './dryingHeat';
 import type { EnergyNeeded } from './needed';
 import { figureBasis } from './tables';
-import { latentHeatAt, vaporizationBasis } from './vaporization';
 
 const machinePower = () => power({ max: { value: 100, unit: 'kW' } });
 const duty = () => share({ above: 0 });

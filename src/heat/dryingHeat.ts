@@ -2,9 +2,9 @@
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis } from '../sources/basis';
+import { vaporizationBasis, vaporizationHeat } from '../steam/water';
 import { temperature } from '../words/temperature';
 import { figure, figureBasis, temperatureFigure } from './tables';
-import { latentHeatAt, vaporizationBasis } from './vaporization';
 
 /** 140 degF: the temperature of the printed drying guides. */
 export const GUIDE_DRYING_TEMPERATURE: Quantity<'temperature'> = /* @__PURE__ */ temperatureFigure('dryer-temperature');
@@ -24,11 +24,15 @@ export const dryingHeatBasis = (of: string): readonly Basis[] => [
   },
 ];
 
+/** kJ that a kilogram of water takes to evaporate at a temperature in degC. */
+export const latentHeatAt = (degC: number): number =>
+  vaporizationHeat(valueIn({ value: degC, unit: 'degC' }, 'K')) / 1000;
+
 /** kJ to warm the food to the dryer's temperature and evaporate the water. */
 export function heatToDry(freshKg: number, waterKg: number, startC: number, dryerC: number): number {
   return freshKg * figure('produce-heat').value * (dryerC - startC) + waterKg * latentHeatAt(dryerC);
 }
 
-/** The temperatures a drying heat can be asked for: the latent-heat table runs from 0.01 to 100 degC. */
+/** The temperatures a drying heat can be asked for. */
 export const dryerTemperature = () =>
   temperature({ min: { value: 20, unit: 'degC' }, max: { value: 100, unit: 'degC' } });

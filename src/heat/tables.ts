@@ -26,13 +26,6 @@ export const practiceRow = () =>
     unit: z.enum(['kJ/(kg K)', 'kg/L', 'degC', 'share']),
     ...practiceColumns(),
   });
-export const vaporizationRow = () =>
-  z.strictObject({
-    t_degC: z.number(),
-    pSat_kPa: positive(),
-    hVap_kJ_per_kg: positive(),
-    ...sourcedColumns(),
-  });
 const pair = () => z.tuple([z.number(), z.number()]);
 export const iceFormulaRow = () =>
   z.strictObject({

@@ -3,7 +3,7 @@ import { answer } from '../common/answer';
 import { fields, mass, readInput, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
-import { type Basis, type Caution, joinBasis } from '../sources/basis';
+import { type Basis, behind, type Caution, measured } from '../sources/basis';
 import { waterDensity } from '../steam/waterDensity';
 
 const schema = /* @__PURE__ */ fields({
@@ -15,9 +15,11 @@ const schema = /* @__PURE__ */ fields({
 export type BrimfulCapacityInput = z.input<typeof schema>;
 
 export interface BrimfulCapacity {
-  /** In fl oz for a weight in lb or oz, otherwise in mL. */
+  /** What the jar holds to the rim, in fl oz for a weight in lb or oz, otherwise in mL. */
   readonly brimful: Quantity<'volume'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
@@ -28,7 +30,6 @@ export interface BrimfulCapacity {
  * of water at its temperature. The lift of the air, about 1 part in 1,000, is left out.
  *
  * Source: density of water by IAPWS SR6-08.
- *
  *
  * @example
  * ```ts
@@ -45,10 +46,10 @@ export function brimfulCapacity(input: BrimfulCapacityInput): BrimfulCapacity {
   const unit = given.water.unit === 'lb' || given.water.unit === 'oz' ? 'fl oz' : 'mL';
   return answer({
     brimful: quantityIn(valueIn(given.water, 'g') / valueIn(water.density, 'g/mL'), 'mL', unit),
-    basis: joinBasis(
-      [{ of: 'brimful', kind: 'measured', note: 'weight of the water' }],
-      water.basis.map((line) => ({ ...line, of: 'brimful', note: 'density of water' })),
-    ),
+    basis: [
+      measured('brimful', 'weight of the water'),
+      ...behind('brimful', water.basis).map((line) => ({ ...line, note: 'density of water' })),
+    ],
     cautions: [],
   });
 }

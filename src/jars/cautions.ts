@@ -1,12 +1,8 @@
 import table from '../../data/jars/cautions.json';
 import type { Caution } from '../sources/basis';
+import { rowOf } from './tables';
 
 const cautions = table as readonly Caution[];
 
 /** The caution of this id in `data/jars/cautions.json`. */
-export function jarCaution(id: string): Caution {
-  const found = cautions.find((entry) => entry.id === id);
-  // ids come from our own code: a missing one is a mistake that every test meets
-  if (found === undefined) throw new Error(`no caution ${id}`);
-  return found;
-}
+export const jarCaution = (id: string): Caution => rowOf(cautions, id);

@@ -1,118 +1,71 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
-import { findNamed, lookUp, type Named } from '../common/names';
 import { fail } from '../errors/StillroomError';
-import { choice, fields, flag, length, name, optional, readInput, share, time } from '../quantity/fields';
+import { form, formOfBoth } from '../foods/fields';
+import { formName } from '../foods/tables';
+import { choice, fields, flag, optional, readInput, share, time } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
-import { type Basis, type Caution, joinBasis } from '../sources/basis';
+import { type Basis, behind, type Caution, derived, measured as measuredBasis } from '../sources/basis';
 import { caution } from '../sources/cautions';
-import { basisOf } from '../sources/table';
-import { jar } from '../words/jar';
-import { mouth } from '../words/mouth';
+import { type NotKnown, notKnown } from '../sources/no';
+import { basisOf, practiceBasis } from '../sources/table';
+import { headspace } from '../words/headspace';
+import { jar, type ReadJar } from '../words/jar';
+import { type JarMouth, mouth } from '../words/mouth';
 import { jarCaution } from './cautions';
 import { resolveJar } from './describeJar';
 import { headspaceMilliliters } from './fillJar';
+import { type AskedFood, foodOrForm, headspaceFor, type PublishedHeadspace } from './headspaceFor';
 import { type Handling, handleProcessed } from './liquidLost';
-import { headspaceRows, vacuumFactRows } from './tables';
-
-const words = (text: string): string[] => text.split(', ');
-
-/**
- * What people call the product, by class of the published table. A food stands here only where every tested recipe
- * for it agrees with its class; the others (lima beans, tomato sauce) need the headspace of their recipe.
- */
-const CLASSES: readonly Named[] = [
-  {
-    name: 'jam',
-    synonyms: words(
-      'jelly, preserves, conserve, marmalade, fruit butter, butter, apple butter, fruit spread, jams and jellies',
-    ),
-  },
-  {
-    name: 'fruit',
-    synonyms: words(
-      'fruit pieces, fruit halves, fruit slices, fruit sauce, applesauce, apple sauce, apple, crab apple, apricot, ' +
-        'berry, blackberry, blueberry, raspberry, cherry, sweet cherry, sour cherry, fig, nectarine, peach, pear, ' +
-        'pineapple, plum, rhubarb, grapefruit, fruit cocktail, mixed fruit',
-    ),
-  },
-  { name: 'tomato', synonyms: words('crushed tomato, whole tomato, tomato juice, tomato salsa, salsa') },
-  {
-    name: 'pickle',
-    synonyms: words('pickled vegetables, pickled food, relish, chutney, sauerkraut, dill pickles, pickled beets'),
-  },
-  { name: 'juice', synonyms: words('fruit juice, puree, fruit puree, apple juice, grape juice') },
-  { name: 'grape', synonyms: words('whole grapes') },
-  { name: 'pie filling', synonyms: words('fruit pie filling, apple pie filling, peach pie filling, mincemeat') },
-  { name: 'low-acid', synonyms: words('low acid food, soup, stock, broth, meat stock, fish, seafood, dry beans') },
-  {
-    name: 'vegetable',
-    synonyms: words(
-      'asparagus, beet, carrot, corn, green bean, snap bean, mushroom, okra, pea, green pea, potato, sweet potato, ' +
-        'pumpkin, winter squash, spinach, greens',
-    ),
-  },
-  { name: 'meat', synonyms: words('red meat, beef, pork, lamb, veal, venison, bear, ground meat, sausage') },
-  { name: 'poultry', synonyms: words('chicken, rabbit') },
-  { name: 'some vegetables and meats', synonyms: words('swelling vegetables') },
-];
-
-const CLASS_NAMES = `product class (${CLASSES.map(({ name }) => name).join(', ')})`;
-
-/** Words that decide the class whatever stands before them: `strawberry jam`, `green tomato relish`. */
-const LAST_WORDS: readonly Named[] = [
-  { name: 'jam', synonyms: words('jelly, preserves, conserve, marmalade') },
-  { name: 'pickle', synonyms: words('relish, chutney') },
-];
-
-/**
- * How far a reading may be off the printed figure and still be it: half of the 1/8 in that a kitchen ruler shows.
- * Common practice; the published rules state no tolerance (inspectors read to 1/32 in).
- */
-const READING_IN = 1 / 16;
+import { practiceRows, rowOf, vacuumFactRows } from './tables';
 
 const schema = /* @__PURE__ */ fields({
-  /**
-   * A class (`jam`, `jelly`, `fruit`, `tomatoes`, `pickles`, `juice`, `vegetables`, `meat`, `poultry`, `low-
-   * acid`), or a food for which every tested recipe agrees with its class.
-   */
-  food: optional(name('a food or a class of food, such as peach, jam, pickles, vegetables or poultry')),
+  /** A food by any name it goes by: `peach`, `applesauce`, `strawberry jam`, `pickles`; or a form such as `juice`. */
+  food: optional(foodOrForm()),
   /** Its form: `halves`, `sauce`, `juice`. */
-  form: optional(name('a form, such as halves, sauce or juice')),
-  /** From the rim down to the food, zero or more. */
-  measured: length({ min: { value: 0, unit: 'in' } }),
-  /** The headspace printed with your tested recipe; it overrides the class. */
-  printed: optional(length()),
-  /** A jar (see `fillJar`), to learn how much to take out or to add before processing. */
+  form: optional(form()),
+  /** The headspace in the jar, zero or more. */
+  measured: headspace({ min: { value: 0, unit: 'in' } }),
+  /** The headspace printed with your tested recipe; it overrides the general rule for the food. */
+  recipeHeadspace: optional(headspace()),
+  /** The jar (see `fillJar`), to learn how much to take out or to add before processing. */
   jar: optional(jar()),
+  /** `regular` or `wide`, where the jar does not say. */
   mouth: optional(mouth()),
   /** `before processing` (the default) or `after processing`. */
   when: optional(choice('when it was measured', ['before processing', 'after processing'])),
   /** After processing: the share of the liquid that is gone, 0 to 1 or percent. */
   liquidLost: optional(share()),
   /** After processing: whether the jar has sealed. */
-  sealed: optional(flag('whether the jar has sealed, by checkSeal')),
-  /** Time since the jar came out of the canner. */
+  hasSealed: optional(flag('whether the jar has sealed, by checkSeal')),
+  /** After processing: time since the jar came out of the canner. */
   sinceProcessing: optional(time({ min: { value: 0, unit: 'h' } })),
 });
 export type CheckHeadspaceInput = z.input<typeof schema>;
 
 export interface HeadspaceCheck {
+  /** The figures are here. */
+  readonly known: true;
+  /** How the measured headspace compares with the printed one. */
   readonly verdict: 'right' | 'too little' | 'too much';
   /** The least headspace that is right, in the unit of `measured`. */
-  readonly least: Quantity<'length'>;
-  /** The most; the same as `least` where one figure is printed. */
-  readonly most: Quantity<'length'>;
+  readonly leastHeadspace: Quantity<'length'>;
+  /** The most; the same as `leastHeadspace` where one figure is printed. */
+  readonly mostHeadspace: Quantity<'length'>;
   /** What the verdict means. */
   readonly meaning: string;
-  /** What to do now. */
+  /** What to do now, first step first. */
   readonly next: readonly string[];
   /** What becomes of the jar; after processing. */
   readonly handling?: Handling;
-  /** What to take out, or to add, to be right; where a jar is given, before processing. */
-  readonly adjust?: { readonly action: 'take out' | 'add'; readonly volume: Quantity<'volume'> };
+  /** How much to take out to be right, in the unit of the jar; before processing, where a jar is given. */
+  readonly takeOut?: Quantity<'volume'>;
+  /** How much to add to be right, in the unit of the jar; before processing, where a jar is given. */
+  readonly add?: Quantity<'volume'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
@@ -123,7 +76,7 @@ const MEANING: Readonly<Record<HeadspaceCheck['verdict'], string>> = {
   'too much': 'The process may not drive all the air out: the food can darken and spoil and the seal be weak.',
 };
 const MEANING_AFTER: typeof MEANING = {
-  right: 'Food and liquid stand where they were filled.',
+  right: 'Food and liquid are where you filled them.',
   'too little': 'The jar was filled too high, or its food swelled: food under the lid can keep it from sealing.',
   'too much': 'Liquid left the jar in the canner, or air left the food and it shrank.',
 };
@@ -133,52 +86,58 @@ const NEXT_BEFORE: Readonly<Record<HeadspaceCheck['verdict'], readonly string[]>
   'too much': ['Add food or liquid before processing.'],
 };
 
-/** How a food is cut, which leaves its headspace alone: `peach halves`, `sliced carrots`. */
-const CUT =
-  /\b(?:half|halves|halved|slices?|sliced|pieces?|chunks?|cubes?|cubed|diced|spears?|whole|hot pack|raw pack)\b/gi;
-const CUT_CLASSES: ReadonlySet<string> = new Set(['fruit', 'tomato', 'vegetable']);
-
-/** The class that a product's name belongs to. */
-function classOf(product: string, path: string): string {
-  const [exact] = findNamed(product, CLASSES);
-  if (exact !== undefined) return exact.name;
-  const [byLastWord] = findNamed(/\S+$/.exec(product)?.[0] ?? '', LAST_WORDS);
-  if (byLastWord !== undefined) return byLastWord.name;
-  const [uncut] = findNamed(product.replace(CUT, ' '), CLASSES);
-  if (uncut !== undefined && CUT_CLASSES.has(uncut.name)) return uncut.name;
-  return lookUp(product, CLASSES, path, CLASS_NAMES).name;
+/** The headspace that the tables, or the recipe, print; nothing where the tables print none. */
+function printedFor(
+  asked: AskedFood | undefined,
+  form: string | undefined,
+  printed: Quantity<'length'> | undefined,
+): PublishedHeadspace | undefined {
+  if (printed === undefined) return headspaceFor(asked?.id, form);
+  const inches = valueIn(printed, 'in');
+  return { least: inches, most: inches, basis: [measuredBasis('leastHeadspace', 'headspace printed with the recipe')] };
 }
 
-/** The published headspace of a class; where several copies print it, what all of them allow. */
-function publishedFor(product: string, path: string): { least: number; most: number; basis: Basis[] } {
-  const productClass = classOf(product, path);
-  const rows = headspaceRows.filter((row) => row.productClass === productClass);
-  return {
-    least: Math.max(...rows.map(({ least_in }) => least_in)),
-    most: Math.min(...rows.map(({ most_in }) => most_in)),
-    basis: rows.map((row) => basisOf(row, 'least', `headspace of ${row.printed}`)),
-  };
+/** The answer for a food that the tables print no headspace for. */
+function notPrinted(asked: AskedFood, form: string | undefined): NotKnown {
+  const named = [asked.name, form === undefined ? undefined : formName(form)].filter(Boolean).join(', ');
+  return notKnown({
+    code: 'not in these tables',
+    text: `These tables print no headspace for ${named}.`,
+    instead: [
+      {
+        text: 'Use the headspace printed with your tested recipe, and pass it as `recipeHeadspace`; testedProcess has it for the recipes of these tables.',
+        ...(asked.id === undefined ? {} : { food: asked.name }),
+        ...(form === undefined ? {} : { form: formName(form) }),
+      },
+    ],
+    basis: [derived('reason', 'what the table of headspaces holds')],
+    cautions: [caution('tested-only')],
+  });
 }
 
-/** The food asked about, and the field it was asked in; nothing where neither is given. */
-function askedFor({
-  food,
-  form,
-}: {
-  food?: string | undefined;
-  form?: string | undefined;
-}): { text: string; path: string } | undefined {
-  if (form !== undefined && food === undefined) fail('MISSING', 'food', food, 'the food of that form');
-  return food === undefined ? undefined : { text: form === undefined ? food : `${food} ${form}`, path: 'food' };
+/** What to take out or to add for a headspace that is this far off, in inches. */
+function adjustment(verdict: HeadspaceCheck['verdict'], off: number, jar: ReadJar, mouth: JarMouth | undefined) {
+  const { opening, capacity, basis } = resolveJar(jar, mouth);
+  const volume = quantityIn<'volume'>(headspaceMilliliters(opening, { value: off, unit: 'in' }), 'mL', capacity.unit);
+  return verdict === 'too little'
+    ? { amount: { takeOut: volume }, basis: behind('takeOut', basis) }
+    : { amount: { add: volume }, basis: behind('add', basis) };
+}
+
+/** Refuses what is known only after processing. */
+function refuseBefore(input: CheckHeadspaceInput): void {
+  for (const field of ['liquidLost', 'hasSealed', 'sinceProcessing'] as const) {
+    if (input[field] !== undefined) fail('CONTRADICTION', field, input[field], "when: 'after processing' with it");
+  }
 }
 
 /**
- * Whether the headspace measured in a jar is the published one for its food, and what to do about it: before
- * processing, take out or add; after it, never open the jar to fill it up.
+ * Whether the headspace measured in a jar is the published one for its food, and what to do about it. Before
+ * processing, take some out or add some; after it, never open the jar to fill it up.
  *
- * Headspace runs from the rim down to the food or liquid. Jams and jellies, juices and purees 1/4 in; fruit,
- * tomatoes and pickles 1/2 in; vegetables and red meat 1 in; poultry 1 1/4 in; low-acid food in general 1 to
- * 1 1/4 in. A reading within 1/16 in counts as the figure (common practice: half a mark of a kitchen ruler).
+ * Headspace runs from the rim down to the food or liquid. The figures are in data/jars/headspace.json, and the foods
+ * that each serves in data/jars/headspace-scopes.json: a food is there only where every tested recipe for it agrees. A
+ * reading within 1/16 in counts as the figure (common practice: half a mark of a kitchen ruler).
  *
  * After processing, a sealed jar that lost less than half its liquid is stored and used first. Where half or more is
  * gone, break the seal, refrigerate it and eat it within 2 to 3 days; found later than a day, throw it out untasted.
@@ -188,8 +147,8 @@ function askedFor({
  * Nebraska Extension quoting the National Center for Home Food Preservation; Michigan State Extension (never refill).
  *
  * @returns the verdict, the figures in the unit of `measured`, what it means and what to do next; after processing
- *   `handling` says what becomes of the jar
- * @throws StillroomError UNKNOWN_NAME for a food in no class, MISSING when neither food nor printed is given,
+ *   `handling` says what becomes of the jar; `known: false` for a food that these tables print no headspace for
+ * @throws StillroomError UNKNOWN_NAME for a name that is no food, MISSING when neither food nor recipeHeadspace is given,
  *   CONTRADICTION for liquid lost or a seal before processing
  *
  * @example
@@ -200,74 +159,67 @@ function askedFor({
  * checkHeadspace({ food: 'peach', form: 'halves', measured: '1 in' }).verdict; // => 'too much'
  * checkHeadspace({ food: 'poultry', measured: '2.5 cm' }).verdict; // => 'too little'
  * const pint = checkHeadspace({ food: 'fruit', measured: '1 in', jar: 'pint' });
- * pint.adjust.volume.value; // ≈ 1.23
- * const processed = { food: 'peach', measured: '3 in', when: 'after processing', sealed: true } as const;
+ * pint.add.value; // ≈ 1.23
+ * const processed = { food: 'peach', measured: '3 in', when: 'after processing', hasSealed: true } as const;
  * checkHeadspace({ ...processed, liquidLost: '30 %' }).handling; // => 'use first'
  * checkHeadspace({ ...processed, liquidLost: '60 %' }).handling; // => 'refrigerate'
  * ```
  */
-export function checkHeadspace(input: CheckHeadspaceInput): HeadspaceCheck {
+export function checkHeadspace(input: CheckHeadspaceInput): HeadspaceCheck | NotKnown {
   const given = readInput(schema, input);
-  const { measured, printed, jar, mouth, when = 'before processing', liquidLost, sealed, sinceProcessing } = given;
+  const { food, measured, recipeHeadspace: printed, jar, mouth, when = 'before processing' } = given;
+  const { liquidLost, hasSealed, sinceProcessing } = given;
   const after = when === 'after processing';
-  if (!after) {
-    for (const [field, value] of Object.entries({ liquidLost, sealed, sinceProcessing })) {
-      if (value !== undefined)
-        fail('CONTRADICTION', field, input[field as 'sealed'], "when: 'after processing' with it");
-    }
+  if (!after) refuseBefore(input);
+  if (food === undefined && given.form !== undefined) fail('MISSING', 'food', food, 'the food of that form');
+  if (food === undefined && printed === undefined) {
+    fail('MISSING', 'food', food, 'a food, or the headspace printed with your recipe');
   }
-  const asked = askedFor(given);
-  if (asked === undefined && printed === undefined) {
-    fail('MISSING', 'food', undefined, 'a food, or the headspace printed with your recipe');
-  }
-  const published =
-    printed === undefined
-      ? publishedFor((asked as { text: string }).text, (asked as { path: string }).path)
-      : {
-          least: valueIn(printed, 'in'),
-          most: valueIn(printed, 'in'),
-          basis: [{ of: 'least', kind: 'measured', note: 'headspace printed with the recipe' } satisfies Basis],
-        };
+  const form = food === undefined ? undefined : formOfBoth(food, given.form);
+  const published = printedFor(food, form, printed);
+  if (published === undefined) return answer(notPrinted(food as AskedFood, form));
   const depth = valueIn(measured, 'in');
-  const lowest = published.least - READING_IN;
-  const highest = published.most + READING_IN;
-  const verdict = depth < lowest ? 'too little' : depth > highest ? 'too much' : 'right';
+  const reading = rowOf(practiceRows, 'headspace-reading').value;
+  const verdict =
+    depth < published.least - reading ? 'too little' : depth > published.most + reading ? 'too much' : 'right';
   const off = verdict === 'too little' ? published.least - depth : depth - published.most;
-  const room = after || jar === undefined || verdict === 'right' ? undefined : resolveJar(jar, mouth);
-  const adjust = room && {
-    action: verdict === 'too little' ? ('take out' as const) : ('add' as const),
-    volume: quantityIn(headspaceMilliliters(room.opening, { value: off, unit: 'in' }), 'mL', room.capacity.unit),
-  };
+  const adjusted = after || jar === undefined || verdict === 'right' ? undefined : adjustment(verdict, off, jar, mouth);
   const processed = after
     ? handleProcessed({
         low: verdict === 'too much',
         liquidLost,
-        sealed,
+        sealed: hasSealed,
         hours: sinceProcessing === undefined ? undefined : valueIn(sinceProcessing, 'h'),
       })
     : undefined;
-  const effects = vacuumFactRows.filter(({ fact }) => fact === 'too-little-or-much');
   return answer({
+    known: true,
     verdict,
-    least: quantityIn(published.least, 'in', measured.unit),
-    most: quantityIn(published.most, 'in', measured.unit),
+    leastHeadspace: quantityIn(published.least, 'in', measured.unit),
+    mostHeadspace: quantityIn(published.most, 'in', measured.unit),
     meaning: (after ? MEANING_AFTER : MEANING)[verdict],
     next: processed?.next ?? NEXT_BEFORE[verdict],
     ...(processed === undefined ? {} : { handling: processed.handling }),
-    ...(adjust === undefined ? {} : { adjust }),
-    basis: joinBasis(
-      published.basis,
-      [{ of: 'verdict', kind: 'common-practice', note: 'a reading within 1/16 in counts as the figure' }],
-      verdict === 'right'
+    ...adjusted?.amount,
+    basis: [
+      ...published.basis,
+      practiceBasis('verdict', 'a reading within 1/16 in counts as the figure'),
+      ...(verdict === 'right'
         ? []
-        : effects.map((row) => basisOf(row, 'meaning', 'what too little and too much headspace do')),
-      room?.basis ?? [],
-      processed?.basis ?? [],
-    ),
+        : [
+            basisOf(
+              rowOf(vacuumFactRows, 'too-little-or-much'),
+              'meaning',
+              'what too little and too much headspace do',
+            ),
+          ]),
+      ...(adjusted?.basis ?? []),
+      ...(processed?.basis ?? []),
+    ],
     cautions: [
       caution('tested-only'),
       ...(printed === undefined ? [jarCaution('recipe-headspace-first')] : []),
-      ...(room === undefined ? [] : [jarCaution('straight-neck')]),
+      ...(adjusted === undefined ? [] : [jarCaution('straight-neck')]),
       ...(processed === undefined ? [] : [jarCaution('no-reading-proves-a-seal')]),
       ...(processed?.handling === 'discard' ? [jarCaution('liquid-lost-late')] : []),
     ],

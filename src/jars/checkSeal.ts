@@ -4,11 +4,11 @@ import { fail } from '../errors/StillroomError';
 import { choice, fields, flag, optional, readInput, time } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
-import { type Basis, type Caution, joinBasis } from '../sources/basis';
+import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
-import { basisOf } from '../sources/table';
+import { basisOf, practiceBasis } from '../sources/table';
 import { jarCaution } from './cautions';
-import { type SealRuleRow, sealRows } from './tables';
+import { sealRule } from './tables';
 
 const schema = /* @__PURE__ */ fields({
   /** Time since the jar came out of the canner. */
@@ -27,19 +27,19 @@ const schema = /* @__PURE__ */ fields({
 export type CheckSealInput = z.input<typeof schema>;
 
 export interface SealCheck {
-  /** `discard`: the lid bulges or the jar leaks, which means spoilage; it is never processed again. */
+  /** What the tests say; `discard`: the lid bulges or the jar leaks, so its food is spoiled: never process it again. */
   readonly verdict: 'sealed' | 'not sealed' | 'doubtful' | 'too early' | 'discard';
-  /** What was seen that speaks for the verdict. */
+  /** The signs that speak for the verdict. */
   readonly because: readonly string[];
   /** What to do now. */
   readonly next: readonly string[];
   /** Time left in which a jar that has not sealed, or may not have, can be processed again. */
   readonly reprocessWithin?: Quantity<'time'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
-
-const rule = (name: string): SealRuleRow => sealRows.find((row) => row.rule === name) as SealRuleRow;
 
 /** One test: what it says when it fails, when it leaves doubt, and the rule it stands on. */
 interface Sign {
@@ -58,7 +58,7 @@ function signsOf(given: {
   const { buttonDown, lid, leaking, ringsWhenTapped, holdsByLid } = given;
   const signs: Sign[] = [];
   if (buttonDown !== undefined) {
-    const basis = basisOf(rule('press'), 'press test');
+    const basis = basisOf(sealRule('press'), 'because', 'press the lid');
     signs.push(
       buttonDown
         ? { said: 'the middle of the lid stays down', speaks: 'for', basis }
@@ -67,14 +67,22 @@ function signsOf(given: {
   }
   if (lid !== undefined) {
     const speaks = ({ concave: 'for', flat: 'doubt', bulging: 'spoiled' } as const)[lid];
-    signs.push({ said: `the lid is ${lid}`, speaks, basis: basisOf(rule('look'), 'look at eye level') });
+    signs.push({
+      said: `the lid is ${lid}`,
+      speaks,
+      basis: basisOf(sealRule('look'), 'because', 'look across the lid'),
+    });
   }
   // a jar that does not leak may still be open: only leaking tells anything
   if (leaking === true) {
-    signs.push({ said: 'the jar leaks', speaks: 'spoiled', basis: basisOf(rule('spoiled'), 'signs of spoilage') });
+    signs.push({
+      said: 'the jar leaks',
+      speaks: 'spoiled',
+      basis: basisOf(sealRule('spoiled'), 'because', 'signs of spoilage'),
+    });
   }
   if (ringsWhenTapped !== undefined) {
-    const basis = basisOf(rule('tap'), 'tap test');
+    const basis = basisOf(sealRule('tap'), 'because', 'tap the lid');
     signs.push(
       ringsWhenTapped
         ? { said: 'the lid rings when tapped', speaks: 'for', basis }
@@ -82,7 +90,7 @@ function signsOf(given: {
     );
   }
   if (holdsByLid !== undefined) {
-    const basis: Basis = { of: 'holding the jar by its lid, band off, over something soft', kind: 'common-practice' };
+    const basis = practiceBasis('because', 'hold the jar by its lid, band off, over something soft');
     signs.push(
       holdsByLid
         ? { said: 'the jar hangs from its lid', speaks: 'for', basis }
@@ -158,13 +166,13 @@ export function checkSeal(input: CheckSealInput): SealCheck {
       'at least one test: buttonDown, lid, ringsWhenTapped or holdsByLid; or leaking: true',
     );
   const hours = valueIn(given.sinceProcessing, 'h');
-  const cooled = rule('cool-first');
-  const again = rule('reprocess-within');
+  const cooled = sealRule('cool-first');
+  const again = sealRule('reprocess-within');
   const early = hours < (cooled.least as number);
   const left = (again.most as number) - hours;
   const saying = (speaks: Sign['speaks']) => signs.filter((sign) => sign.speaks === speaks);
   const verdict = verdictOf(signs, early);
-  const rules = (left < 0 ? NEXT_LATE : NEXT)[verdict].map(rule);
+  const rules = (left < 0 ? NEXT_LATE : NEXT)[verdict].map(sealRule);
   const open = verdict === 'not sealed' || verdict === 'doubtful';
   const tooLate = open && left < 0;
   return answer({
@@ -174,12 +182,13 @@ export function checkSeal(input: CheckSealInput): SealCheck {
     ),
     next: [...rules.map(({ text }) => text), ...(tooLate ? [jarCaution('unsealed-too-long').text] : [])],
     ...(open && !tooLate ? { reprocessWithin: quantityIn(left, 'h', given.sinceProcessing.unit) } : {}),
-    basis: joinBasis(
-      signs.map(({ basis }) => basis),
-      [basisOf(cooled, 'cooling before the tests'), basisOf(again, 'time to process again')],
-      rules.map((row) => basisOf(row, `what to do: ${row.rule}`)),
-      tooLate ? [{ of: 'throwing out what stood unsealed for longer', kind: 'common-practice' }] : [],
-    ),
+    basis: [
+      ...signs.map(({ basis }) => basis),
+      basisOf(cooled, 'verdict', 'cooling before the tests'),
+      basisOf(again, 'verdict', 'time to process again'),
+      ...rules.map((row) => basisOf(row, 'next')),
+      ...(tooLate ? [practiceBasis('next', 'throw out what stood unsealed for longer')] : []),
+    ],
     cautions: [
       jarCaution('no-reading-proves-a-seal'),
       ...(tooLate ? [jarCaution('unsealed-too-long')] : []),

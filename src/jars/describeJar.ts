@@ -4,24 +4,29 @@ import { fail } from '../errors/StillroomError';
 import { parseAmount } from '../quantity/amount';
 import { fields, optional, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
-import type { Basis, Caution } from '../sources/basis';
-import { basisOf } from '../sources/table';
+import { type Basis, type Caution, measured } from '../sources/basis';
+import { basisOf, practiceBasis } from '../sources/table';
 import { type JarSizeRow, jar as jarWord, type ReadJar } from '../words/jar';
 import { type JarMouth, type MouthRow, mouthRow, mouth as mouthWord } from '../words/mouth';
 import { jarCaution } from './cautions';
 
 /** A jar as the other functions use it. */
 export interface Jar {
+  /** What people call it: `wide-mouth pint`. */
   readonly name: string;
-  /** The published size it is or is sold as; none for a measured jar of no known size. */
+  /** The published size that it is, or is sold as; absent for a jar of no published size. */
   readonly size?: string;
   /** What it holds to the rim: measured, or the nominal capacity. */
   readonly capacity: Quantity<'volume'>;
+  /** Which of the two the capacity is. */
   readonly capacityIs: 'brimful' | 'nominal';
+  /** `regular` or `wide`; absent where the opening was measured. */
   readonly mouth?: JarMouth;
   /** Diameter of the mouth. */
   readonly opening: Quantity<'length'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
@@ -30,12 +35,10 @@ const openingOf = (row: MouthRow) => ({
   mouth: row.name,
   opening: { value: Number(parseAmount(row.opening_in)), unit: 'in' } satisfies Quantity<'length'>,
 });
-const openingBasis = (row: MouthRow): Basis => basisOf(row, `diameter of a ${row.name} mouth, about`);
-const measuredBasis = (capacityIs: Jar['capacityIs']): Basis => ({
-  of: `${capacityIs} capacity of the jar`,
-  kind: 'measured',
-});
-const sizeBasis = (row: JarSizeRow): Basis => basisOf(row, `nominal capacity of the ${row.name} jar`);
+const openingBasis = (row: MouthRow): Basis => basisOf(row, 'opening', `diameter of a ${row.name} mouth, about`);
+const measuredCapacity = (capacityIs: Jar['capacityIs']): Basis =>
+  measured('capacity', `${capacityIs} capacity of the jar`);
+const sizeBasis = (row: JarSizeRow): Basis => basisOf(row, 'capacity', `nominal capacity of the ${row.name} jar`);
 const sizeCautions = (row: JarSizeRow | undefined): Caution[] =>
   row?.name === 'half-gallon' ? [jarCaution('half-gallon-juice-only')] : [];
 
@@ -51,8 +54,7 @@ function soldJar(read: ReadJar, asked: JarMouth | undefined): Jar {
   const { name, size, volume } = read;
   const mouth = mouthOf(read, asked);
   const row = mouthRow(mouth ?? 'regular');
-  const assumed: Basis[] =
-    mouth === undefined ? [{ of: 'a regular mouth, as none was named', kind: 'common-practice' }] : [];
+  const assumed: Basis[] = mouth === undefined ? [practiceBasis('mouth', 'a regular mouth, as none was named')] : [];
   const plain = size === undefined ? `${name} jar` : name;
   return {
     name: row.name === 'wide' ? `wide-mouth ${plain}` : plain,
@@ -60,24 +62,24 @@ function soldJar(read: ReadJar, asked: JarMouth | undefined): Jar {
     capacity: volume,
     capacityIs: 'nominal',
     ...openingOf(row),
-    basis: [size === undefined ? measuredBasis('nominal') : sizeBasis(size), openingBasis(row), ...assumed],
+    basis: [size === undefined ? measuredCapacity('nominal') : sizeBasis(size), openingBasis(row), ...assumed],
     cautions: [jarCaution('nominal-capacity'), ...sizeCautions(size)],
   };
 }
 
 type Measured = NonNullable<ReadJar['measured']>;
 
-function ownJar(read: ReadJar, measured: Measured, asked: JarMouth | undefined): Jar {
+function ownJar(read: ReadJar, own: Measured, asked: JarMouth | undefined): Jar {
   const { size, volume } = read;
-  const given = measured.brimful ?? measured.nominal;
+  const given = own.brimful ?? own.nominal;
   const capacity = given ?? volume;
-  const mouth = measured.opening === undefined ? mouthOf(read, asked) : undefined;
+  const mouth = own.opening === undefined ? mouthOf(read, asked) : undefined;
   const row = mouth && mouthRow(mouth);
-  const opening = measured.opening ?? (row && openingOf(row).opening);
+  const opening = own.opening ?? (row && openingOf(row).opening);
   if (opening === undefined) {
     fail('MISSING', 'jar.opening', undefined, 'the diameter inside the mouth (or mouth: "regular" or "wide")');
   }
-  const capacityIs = measured.brimful === undefined ? 'nominal' : 'brimful';
+  const capacityIs = own.brimful === undefined ? 'nominal' : 'brimful';
   return {
     name: size === undefined ? `${capacity.value} ${capacity.unit} jar` : `${size.name} (own jar)`,
     ...(size === undefined ? {} : { size: size.name }),
@@ -86,8 +88,8 @@ function ownJar(read: ReadJar, measured: Measured, asked: JarMouth | undefined):
     ...(row === undefined ? {} : { mouth: row.name }),
     opening,
     basis: [
-      given === undefined && size !== undefined ? sizeBasis(size) : measuredBasis(capacityIs),
-      row === undefined ? { of: 'diameter of the mouth', kind: 'measured' } : openingBasis(row),
+      given === undefined && size !== undefined ? sizeBasis(size) : measuredCapacity(capacityIs),
+      row === undefined ? measured('opening', 'diameter of the mouth') : openingBasis(row),
     ],
     cautions: [...(capacityIs === 'nominal' ? [jarCaution('nominal-capacity')] : []), ...sizeCautions(size)],
   };

@@ -1,11 +1,12 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { fields, length, optional, readInput, share, temperature } from '../quantity/fields';
+import { fields, optional, readInput, share, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
-import { type Basis, type Caution, joinBasis, joinCautions } from '../sources/basis';
+import { type Basis, behind, type Caution } from '../sources/basis';
 import { waterDensity } from '../steam/waterDensity';
+import { headspace } from '../words/headspace';
 import { jar, type ReadJar } from '../words/jar';
 import { type JarMouth, mouth } from '../words/mouth';
 import { jarCaution } from './cautions';
@@ -18,13 +19,13 @@ const liquid = () => temperature({ min: { value: 0, unit: 'degC' }, max: { value
 const schema = /* @__PURE__ */ fields({
   /** A size or a measured jar, together with `headspace`. */
   jar: optional(jar()),
-  /** `regular` (taken when nothing is said) or `wide`. */
+  /** `regular` (the default) or `wide`, where the jar does not say. */
   mouth: optional(mouth()),
-  /** From the rim down to the food. */
-  headspace: optional(length()),
+  /** The room left between the rim and the food. */
+  headspace: optional(headspace()),
   /** In place of jar and headspace: the headspace as a share of the jar, 0 to 1 or percent. */
   headspaceShare: optional(share({ above: 0, below: 1 })),
-  /** Of the contents as the jar is closed, 0 to 130 degC. */
+  /** Temperature of the contents as you close the jar, 0 to 130 degC. */
   fillTemperature: liquid(),
   /** The hottest they become, 0 to 130 degC, not below `fillTemperature`. */
   processTemperature: liquid(),
@@ -33,15 +34,18 @@ export type ExpansionInJarInput = z.input<typeof schema>;
 
 export interface ExpansionInJar {
   /** How much the contents grow, as a share of the jar's capacity. */
-  readonly growth: number;
+  readonly growthShare: number;
   /** How much of the headspace that takes; above 1 the jar overflows. */
   readonly headspaceTaken: number;
+  /** Whether the contents run over. */
   readonly overflows: boolean;
   /** The growth as a volume, where a jar is given. */
   readonly growthVolume?: Quantity<'volume'>;
   /** What would run over; zero where the headspace holds the growth. */
   readonly overflow?: Quantity<'volume'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
@@ -69,7 +73,7 @@ export function shareOfHeadspace(given: {
 /**
  * How much watery contents swell between filling and processing, and whether the headspace holds it.
  *
- * growth = contents × (density at filling / density at processing − 1), with the density of water; the glass, which
+ * growthShare = contents × (density at filling / density at processing − 1), with the density of water; the glass, which
  * swells far less, is taken as rigid. Contents with much sugar swell a little more.
  *
  * Source: density of water by IAPWS SR6-08 and, above 102 degC, SR1-86.
@@ -101,7 +105,7 @@ export function expansionInJar(input: ExpansionInJarInput): ExpansionInJar {
   const overflows = growth > share;
   const volume = (of: number) => room && quantityIn(of * room.capacity, 'mL', room.unit);
   return answer({
-    growth,
+    growthShare: growth,
     headspaceTaken: growth / share,
     overflows,
     ...(room === undefined
@@ -110,14 +114,16 @@ export function expansionInJar(input: ExpansionInJarInput): ExpansionInJar {
           growthVolume: volume(growth) as Quantity<'volume'>,
           overflow: volume(Math.max(0, growth - share)) as Quantity<'volume'>,
         }),
-    basis: joinBasis(room?.basis ?? [], filled.basis, processed.basis, [
+    basis: [
+      ...behind('growthShare', [...(room?.basis ?? []), ...filled.basis, ...processed.basis]),
       {
-        of: 'contents that swell as water does, in rigid glass',
+        of: 'growthShare',
         kind: 'equation',
         source: 'derived',
         locator: 'ratio of densities',
+        note: 'contents that swell as water does, in rigid glass',
       },
-    ]),
-    cautions: joinCautions(room?.cautions ?? [], overflows ? [jarCaution('overflow')] : []),
+    ],
+    cautions: [...(room?.cautions ?? []), ...(overflows ? [jarCaution('overflow')] : [])],
   });
 }

@@ -1,12 +1,14 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { density, fields, length, optional, readInput, temperature } from '../quantity/fields';
+import { density, fields, optional, readInput, temperature } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Unit } from '../quantity/units';
-import { type Basis, type Caution, joinBasis, joinCautions } from '../sources/basis';
+import { type Basis, behind, type Caution, measured } from '../sources/basis';
+import { practiceBasis } from '../sources/table';
 import { waterDensity } from '../steam/waterDensity';
+import { headspace } from '../words/headspace';
 import { jar } from '../words/jar';
 import { mouth } from '../words/mouth';
 import { jarCaution } from './cautions';
@@ -15,15 +17,15 @@ import { type Jar, resolveJar } from './describeJar';
 const schema = /* @__PURE__ */ fields({
   /** A size (`pint`, `wide-mouth quart`) or a measured jar `{ brimful, opening }`. */
   jar: jar(),
-  /** `regular` (taken when nothing is said) or `wide`. */
+  /** `regular` (the default) or `wide`, where the jar does not say. */
   mouth: optional(mouth()),
-  /** From the rim down to the food, above zero. */
-  headspace: length(),
-  /** Of the contents as they are filled. */
+  /** The room left between the rim and the food, above zero. */
+  headspace: headspace(),
+  /** Density of the contents as you fill them. */
   density: optional(density()),
   /**
-   * Of watery contents as they are filled, 0 to 100 degC, in place of their density: they then weigh as much as
-   * water so warm (`waterDensity` of stillroom/steam).
+   * Temperature of watery contents as you fill them, 0 to 100 degC, in place of their density: they weigh what water
+   * of that temperature weighs (`waterDensity` of stillroom/steam).
    */
   temperature: optional(temperature({ min: { value: 0, unit: 'degC' }, max: { value: 100, unit: 'degC' } })),
 });
@@ -36,7 +38,9 @@ export interface FilledJar {
   readonly headspaceVolume: Quantity<'volume'>;
   /** The weight of the contents, where their density is given. */
   readonly netMass?: Quantity<'mass'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
@@ -62,9 +66,17 @@ export interface JarRoom {
   readonly fill: number;
   /** Unit of volumes for the answer. */
   readonly unit: Unit<'volume'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
+
+/** That the capacity counts to the rim is known of a brimful one, and taken so of a nominal one. */
+const capacityLess = ({ capacityIs }: Jar): Basis => {
+  const note = `${capacityIs} capacity less headspace volume`;
+  return capacityIs === 'brimful' ? { of: 'fillVolume', kind: 'equation', note } : practiceBasis('fillVolume', note);
+};
 
 /** How a jar divides into contents and headspace; a headspace that leaves no room for food is an error. */
 export function roomIn(jar: Jar, headspace: Quantity<'length'>, given: unknown): JarRoom {
@@ -85,15 +97,12 @@ export function roomIn(jar: Jar, headspace: Quantity<'length'>, given: unknown):
     empty,
     fill: capacity - empty,
     unit: jar.capacityIs === 'nominal' && METRIC.has(headspace.unit) ? 'mL' : jar.capacity.unit,
-    basis: joinBasis(jar.basis, [
+    basis: [
+      ...jar.basis,
       { of: 'fillVolume', kind: 'equation', note: 'headspace: area of the opening times its depth' },
-      {
-        of: 'fillVolume',
-        kind: jar.capacityIs === 'brimful' ? 'equation' : 'common-practice',
-        note: `${jar.capacityIs} capacity less headspace volume`,
-      },
-    ]),
-    cautions: joinCautions(jar.cautions, [jarCaution('straight-neck')]),
+      capacityLess(jar),
+    ],
+    cautions: [...jar.cautions, jarCaution('straight-neck')],
   };
 }
 
@@ -136,15 +145,14 @@ export function fillJar(input: FillJarInput): FilledJar {
     fillVolume: quantityIn(room.fill, 'mL', room.unit),
     headspaceVolume: quantityIn(room.empty, 'mL', room.unit),
     ...(contents && { netMass: quantityIn(room.fill * valueIn(contents, 'g/mL'), 'g', massUnit) }),
-    basis: joinBasis(
-      room.basis,
-      given.density ? [{ of: 'netMass', kind: 'measured', note: 'density of the contents' }] : [],
-      (water?.basis ?? []).map((line) => ({
+    basis: [
+      ...behind('fillVolume', room.basis),
+      ...(given.density ? [measured('netMass', 'density of the contents')] : []),
+      ...behind('netMass', water?.basis ?? []).map((line) => ({
         ...line,
-        of: 'netMass',
         note: 'density of water, as that of the contents',
       })),
-    ),
+    ],
     cautions: room.cautions,
   });
 }

@@ -1,11 +1,12 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { fields, length, optional, readInput, volume } from '../quantity/fields';
+import { fields, optional, readInput, volume } from '../quantity/fields';
 import { roundToStep } from '../quantity/fractions';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
-import { type Basis, type Caution, joinCautions } from '../sources/basis';
+import { type Basis, behind, type Caution } from '../sources/basis';
+import { headspace } from '../words/headspace';
 import { jar } from '../words/jar';
 import { mouth } from '../words/mouth';
 import { jarCaution } from './cautions';
@@ -20,10 +21,10 @@ const schema = /* @__PURE__ */ fields({
   volume: volume(),
   /** A size (`pint`, `wide-mouth quart`) or a measured jar `{ brimful, opening }`. */
   jar: jar(),
-  /** `regular` (taken when nothing is said) or `wide`. */
+  /** `regular` (the default) or `wide`, where the jar does not say. */
   mouth: optional(mouth()),
-  /** From the rim down to the food, above zero. */
-  headspace: length(),
+  /** The room left between the rim and the food, above zero. */
+  headspace: headspace(),
 });
 export type JarsForInput = z.input<typeof schema>;
 
@@ -33,17 +34,19 @@ export interface JarsFor {
   /** What is left after them: the part-filled last jar. */
   readonly remainder: Quantity<'volume'>;
   /** Jars and lids to ready, rounded up. */
-  readonly ready: number;
+  readonly jarsToReady: number;
   /** What goes into one jar. */
   readonly fillVolume: Quantity<'volume'>;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
 /**
  * How many jars a volume of food fills, what is left over, and how many to ready.
  *
- * full = volume / fill volume rounded down; ready = the same rounded up; the remainder is for the refrigerator, as a
+ * full = volume / fill volume rounded down; jarsToReady = the same rounded up; the remainder is for the refrigerator, as a
  * part-filled jar has too much headspace to process. See `fillJar` for the fill volume.
  *
  * @returns `remainder` in the unit of `volume`; `fillVolume` as `fillJar` gives it
@@ -55,7 +58,7 @@ export interface JarsFor {
  *
  * const jars = jarsFor({ volume: '6 quarts', jar: 'pint', headspace: '1/2 in' });
  * jars.full; // => 12
- * jars.ready; // => 13
+ * jars.jarsToReady; // => 13
  * jars.remainder.value; // ≈ 0.460
  * ```
  */
@@ -72,9 +75,9 @@ export function jarsFor(input: JarsForInput): JarsFor {
   return answer({
     full,
     remainder: quantityIn(left, 'mL', given.volume.unit),
-    ready,
+    jarsToReady: ready,
     fillVolume: quantityIn(room.fill, 'mL', room.unit),
-    basis: room.basis,
-    cautions: left === 0 ? room.cautions : joinCautions(room.cautions, [jarCaution('part-filled-jar')]),
+    basis: behind('fillVolume', room.basis),
+    cautions: [...room.cautions, ...(left === 0 ? [] : [jarCaution('part-filled-jar')])],
   });
 }

@@ -1,8 +1,8 @@
 /** What to do with a processed jar by the liquid left in it: it is never opened to be filled up. */
 import type { Basis } from '../sources/basis';
-import { basisOf } from '../sources/table';
+import { basisOf, practiceBasis } from '../sources/table';
 import { jarCaution } from './cautions';
-import { type SealRuleRow, sealRows } from './tables';
+import { sealRule } from './tables';
 
 /**
  * `store`: as it is. `use first`: sealed, but with less liquid. `refrigerate`: too little liquid; eat it within days.
@@ -17,13 +17,12 @@ export interface JarHandling {
   readonly basis: readonly Basis[];
 }
 
-const rule = (name: string): SealRuleRow => sealRows.find((row) => row.rule === name) as SealRuleRow;
 const NEAR = 1e-9;
 
 /** The rules that say what to do, in the order to read them. */
 const RULES: Readonly<Record<Handling, readonly string[]>> = {
-  store: ['never-refill', 'level-falls'],
-  'use first': ['never-refill', 'less-than-half-lost', 'liquid-may-darken'],
+  store: ['never-refill', 'level-falls', 'floating-fruit'],
+  'use first': ['never-refill', 'less-than-half-lost', 'liquid-may-darken', 'floating-fruit'],
   refrigerate: ['never-refill', 'half-the-liquid', 'more-than-half-lost'],
   'test the seal': ['never-refill', 'cool-first', 'press', 'less-than-half-lost', 'reprocess-within'],
   'measure the liquid': ['never-refill', 'less-than-half-lost', 'half-the-liquid', 'more-than-half-lost'],
@@ -41,9 +40,9 @@ interface ProcessedJar {
 }
 
 function handlingOf({ low, liquidLost, sealed, hours }: ProcessedJar): Handling {
-  const half = rule('half-the-liquid').least as number;
+  const half = sealRule('half-the-liquid').least as number;
   if (liquidLost !== undefined && liquidLost >= half - NEAR) {
-    return hours !== undefined && hours > (rule('reprocess-within').most as number) ? 'discard' : 'refrigerate';
+    return hours !== undefined && hours > (sealRule('reprocess-within').most as number) ? 'discard' : 'refrigerate';
   }
   if (low && liquidLost === undefined) return 'measure the liquid';
   if (sealed !== true) return 'test the seal';
@@ -53,14 +52,14 @@ function handlingOf({ low, liquidLost, sealed, hours }: ProcessedJar): Handling 
 /** What a processed jar is good for, by what is left in it. */
 export function handleProcessed(jar: ProcessedJar): JarHandling {
   const handling = handlingOf(jar);
-  const rules = RULES[handling].map(rule);
+  const rules = RULES[handling].map(sealRule);
   const late = handling === 'discard';
   return {
     handling,
     next: [...rules.map(({ text }) => text), ...(late ? [jarCaution('liquid-lost-late').text] : [])],
     basis: [
-      ...rules.map((row) => basisOf(row, `what to do: ${row.rule}`)),
-      ...(late ? [{ of: 'throwing out what is found later', kind: 'common-practice' } as const] : []),
+      ...rules.map((row) => basisOf(row, 'next')),
+      ...(late ? [practiceBasis('handling', 'throw out what you find later')] : []),
     ],
   };
 }

@@ -6,8 +6,8 @@ import { fail, within } from '../errors/StillroomError';
 import { count, fields, optional, readInput, reading } from '../quantity/fields';
 import { toDecimalIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
-import { type Basis, type Caution, joinBasis } from '../sources/basis';
-import { basisOf } from '../sources/table';
+import { type Basis, type Caution, measured } from '../sources/basis';
+import { basisOf, practiceBasis } from '../sources/table';
 import { capacityOf, jar as jarWord, type ReadJar, readJar } from '../words/jar';
 import { methodRows } from '../words/method';
 import { jarCaution } from './cautions';
@@ -25,7 +25,7 @@ const schema = /* @__PURE__ */ fields({
   /** Their size. */
   jar: jarWord(),
   /**
-   * `boiling-water` (taken when nothing is said), `steam`, `pressure`, `small pressure`, `large pressure`, or what
+   * `boiling-water` (the default), `steam`, `pressure`, `small pressure`, `large pressure`, or what
    * yours holds: `{ pint: 8, quart: 7 }`.
    */
   canner: optional(
@@ -47,7 +47,9 @@ export interface LoadsFor {
   readonly perLoad: number;
   /** Jars in the last load. */
   readonly lastLoad: number;
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
@@ -71,7 +73,7 @@ function ownCanner(canner: object): Load[] {
   return Object.entries(held).map(([size, jars]) => ({
     ...figureFor(readJar(size, `canner.${size}`)),
     jars,
-    basis: [{ of: `${size} jars in a full load`, kind: 'measured' }],
+    basis: [measured('perLoad', `${size} jars in a full load`)],
   }));
 }
 
@@ -81,7 +83,12 @@ function printedLoads(kind: CannerRow): Load[] {
   return [...new Set(rows.map(({ jar }) => jar))].map((size) => {
     const of = rows.filter(({ jar, obtained }) => jar === size && obtained !== 'memory');
     const jars = Math.max(...of.map(({ most }) => most));
-    return { size, held: capacityOf(size), jars, basis: of.map((row) => basisOf(row, `${size} jars in a full load`)) };
+    return {
+      size,
+      held: capacityOf(size),
+      jars,
+      basis: of.map((row) => basisOf(row, 'perLoad', `${size} jars in a full load`)),
+    };
   });
 }
 
@@ -101,7 +108,7 @@ function nextLarger<T extends { readonly held: Quantity<'volume'> }>(
 /**
  * How many canner loads a number of jars takes, and how many jars are in the last one.
  *
- * Without a canner the usual load of the US guides holds: 7 quarts or 9 pints. No load is printed for smaller jars;
+ * Where you name no canner, the usual load of the US guides counts: 7 quarts or 9 pints. No load is printed for smaller jars;
  * they are counted as the next larger size, which never promises more than fit.
  *
  * Source: USDA Complete Guide to Home Canning (AIB 539), quantity lines of Guides 2 to 5; Michigan State Extension.
@@ -137,13 +144,13 @@ export function loadsFor(input: LoadsForInput): LoadsFor {
     loads,
     perLoad: load.jars,
     lastLoad,
-    basis: joinBasis(
-      load.basis,
-      tooSmall ? [basisOf(least, `least ${least.jar} jars in a pressure load`)] : [],
-      load.size === jar.name
+    basis: [
+      ...load.basis,
+      ...(tooSmall ? [basisOf(least, 'lastLoad', `least ${least.jar} jars in a pressure load`)] : []),
+      ...(load.size === jar.name
         ? []
-        : [{ of: `${jar.name} jars counted as ${load.size} jars in a load`, kind: 'common-practice' }],
-    ),
+        : [practiceBasis('perLoad', `${jar.name} jars counted as ${load.size} jars in a load`)]),
+    ],
     cautions: [
       ...(kind === undefined ? [] : [jarCaution('rack-differs')]),
       ...(load.size === jar.name ? [] : [jarCaution('load-not-printed')]),

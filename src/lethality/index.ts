@@ -2,8 +2,6 @@
  * Lethality: the heat in a temperature record, for checking the record and never for making a process.
  * @module
  */
-export { type DecimalReductions, type DecimalReductionsInput, decimalReductions } from './decimalReductions';
-export { type EquivalentTime, type EquivalentTimeInput, equivalentTime } from './equivalentTime';
 export {
   type HeatResistance,
   type HeatResistanceEntry,

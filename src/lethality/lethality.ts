@@ -17,6 +17,8 @@ const scale = {
   reference: /* @__PURE__ */ referenceTemperature(),
   /** Degrees for a tenfold rate (10 degC or 18 degF for F0), 1 to 100 degC. */
   z: /* @__PURE__ */ zValueField(),
+  /** Time for one log10 reduction of an organism at the reference temperature, above 0: asks for `reductions`. */
+  dValue: /* @__PURE__ */ optional(/* @__PURE__ */ holdTime()),
 };
 const logSchema = /* @__PURE__ */ fields({
   /** Readings of time and temperature, 2 to 1,000,000, their times rising from any start. */
@@ -46,6 +48,8 @@ export interface HoldLethality {
   readonly minutes: number;
   /** What each hold adds to it, in the order given. */
   readonly parts: readonly number[];
+  /** How many times the survivors fall to a tenth, where `dValue` is given. */
+  readonly reductions?: number;
   /** Where the figures come from. */
   readonly basis: readonly Basis[];
   /** What to mind, dangers first. */
@@ -57,6 +61,8 @@ export interface Lethality {
   readonly minutes: number;
   /** The same if the temperature moved in a straight line between readings; never more than `minutes`. */
   readonly straightLineMinutes: number;
+  /** How many times the survivors fall to a tenth, where `dValue` is given. */
+  readonly reductions?: number;
   /** Part of `minutes` that came after the hottest reading, 0 to 1. */
   readonly shareAfterHottest: number;
   /** The hottest reading as it was given; the last of them, where several are equal. */
@@ -109,6 +115,23 @@ function addUp({ minutes, temperatures }: Log, reference: number, zDegrees: numb
 
 const CAUTIONS = ['record-check-only', 'coldest-spot', 'cooling-counts'] as const;
 
+/** The log10 reductions of some minutes, n = t / D, where a D value is given. */
+function reductionsOf(minutes: number, dValue: Quantity<'time'> | undefined) {
+  if (dValue === undefined) return { field: {}, basis: [], cautions: [] };
+  return {
+    field: { reductions: minutes / valueIn(dValue, 'min') },
+    basis: [
+      {
+        of: 'reductions',
+        kind: 'equation' as const,
+        source: 'singh-heldman',
+        locator: 'chapter 5, decimal reduction time',
+      },
+    ],
+    cautions: ['published-heat-no-process', 'resistance-varies'],
+  };
+}
+
 /**
  * How much heat a temperature record adds up to: the F value by the general method.
  *
@@ -118,9 +141,14 @@ const CAUTIONS = ['record-check-only', 'coldest-spot', 'cooling-counts'] as cons
  * Each reading is worth L = 10^((T - reference)/z) minutes a minute, and `minutes` is the area under L by the
  * trapezoid rule. Between readings a straight line of temperature would be worth a little less; `straightLineMinutes`
  * gives that figure, and a record too coarse for the two to agree within 2 % gets a caution. A list of holds, each
- * temperature held for its time, adds up time x L; one hold of a minute gives the lethal rate L itself.
+ * temperature held for its time, adds up time x L: one hold of a minute gives the lethal rate L itself, and one published
+ * hold, with another temperature as the `reference`, the time that does its work there.
  *
- * Source: FAO Fisheries Circular 784, section 1.5 (the general method).
+ * With a `dValue` the answer also counts log10 reductions, minutes / D: what the record is worth against one organism, and
+ * the arithmetic behind published figures (12 times 0.21 min).
+ *
+ * Sources: FAO Fisheries Circular 784, section 1.5 (the general method); Singh and Heldman, Introduction to Food
+ * Engineering, chapter 5 (decimal reduction time).
  *
  * @throws StillroomError OUT_OF_RANGE for one reading or too long a gap, CONTRADICTION for times that do not rise
  *
@@ -141,6 +169,10 @@ const CAUTIONS = ['record-check-only', 'coldest-spot', 'cooling-counts'] as cons
  * held.cautions[0].id; // => 'record-check-only'
  * const holds = [{ temperature: '111 degC', time: '10 min' }, { temperature: '121 degC', time: '1 min' }] as const;
  * lethality({ holds: [...holds], reference: '121 degC', z: '10 degC' }).minutes; // ≈ 2
+ * const printed = [{ temperature: '160 degF', time: '5.6 min' }] as const;
+ * lethality({ holds: [...printed], reference: '150 degF', z: '16.7 degF' }).minutes; // ≈ 22.23
+ * const botulinum = { reference: '121.1 degC', z: '10 degC', dValue: '0.21 min' } as const;
+ * lethality({ holds: [{ temperature: '121.1 degC', time: '2.52 min' }], ...botulinum }).reductions; // ≈ 12
  * lethality({ log: [{ time: '0 min', temperature: '90 degC' }], reference: '121.1 degC', z: '10 degC' }); // throws StillroomError OUT_OF_RANGE
  * ```
  */
@@ -159,6 +191,7 @@ function ofLog(input: LethalityInput): Lethality {
   const log = readLog(given.log, gap);
   const sum = addUp(log, valueIn(given.reference, 'degC'), valueIn(given.z, 'delta degC'));
   const hottest = readPoint(given.log[sum.hottest]);
+  const reduced = reductionsOf(sum.trapezoid, given.dValue);
   const coarse = sum.trapezoid - sum.straight > COARSE * sum.trapezoid;
   return {
     minutes: sum.trapezoid,
@@ -166,8 +199,14 @@ function ofLog(input: LethalityInput): Lethality {
     shareAfterHottest: sum.trapezoid === 0 ? 0 : (sum.trapezoid - sum.untilHottest) / sum.trapezoid,
     hottest,
     longestGap: quantityIn(sum.gap, 'min', hottest.time.unit),
-    basis: [measured('hottest', 'the readings'), rateBasis('minutes'), rateBasis('straightLineMinutes')],
-    cautions: [...CAUTIONS, ...(coarse ? ['coarse-log'] : [])].map(lethalityCaution),
+    ...reduced.field,
+    basis: [
+      measured('hottest', 'the readings'),
+      rateBasis('minutes'),
+      rateBasis('straightLineMinutes'),
+      ...reduced.basis,
+    ],
+    cautions: [...CAUTIONS, ...reduced.cautions, ...(coarse ? ['coarse-log'] : [])].map(lethalityCaution),
   };
 }
 
@@ -178,10 +217,13 @@ function ofHolds(input: HoldLethalityInput): HoldLethality {
   const parts = given.holds.map(
     (hold) => valueIn(hold.time, 'min') * rateAt(valueIn(hold.temperature, 'degC'), reference, zDegrees),
   );
+  const minutes = parts.reduce((sum, part) => sum + part, 0);
+  const reduced = reductionsOf(minutes, given.dValue);
   return {
-    minutes: parts.reduce((sum, part) => sum + part, 0),
+    minutes,
     parts,
-    basis: [measured('parts', 'times and temperatures'), rateBasis('parts'), rateBasis('minutes')],
-    cautions: CAUTIONS.map(lethalityCaution),
+    ...reduced.field,
+    basis: [measured('parts', 'times and temperatures'), rateBasis('parts'), rateBasis('minutes'), ...reduced.basis],
+    cautions: [...CAUTIONS, ...reduced.cautions].map(lethalityCaution),
   };
 }

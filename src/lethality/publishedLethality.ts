@@ -57,8 +57,8 @@ function entryOf(row: FigureRow): PublishedLethalityEntry {
 }
 
 /**
- * Heat that publications call enough for an aim, as time at a reference temperature: what the minutes of a record can
- * be compared with. None of it is a home process.
+ * How much heat published sources call enough for an aim, as time at a reference temperature, to compare a record
+ * with. None of it is a home process.
  *
  * Source: the row of `data/lethality/published-lethality.json` that the basis line of each entry names.
  *

@@ -35,7 +35,7 @@ export interface ZValue {
 /**
  * The z value from D values at two temperatures: z = (T2 - T1)/log10(D1/D2).
  *
- * Source: the line of `equivalentTime`, solved for z.
+ * Source: the lethal rate of `lethality`, solved for z.
  *
  * @returns z, in the degrees of the first temperature
  * @throws StillroomError CONTRADICTION where D does not fall as the temperature rises

@@ -13,6 +13,7 @@ export type {
   LeftOut,
   Limit,
   MinutesUsed,
+  MostPromised,
   NotMade,
   ToReady,
   Work,

@@ -7,6 +7,7 @@ import { describeProduct } from './answer/describeProduct';
 import { type EnergyUsed, energyUsed } from './answer/energyUsed';
 import { costsOf } from './answer/money';
 import { toReady } from './answer/toReady';
+import { tryDay } from './answer/tryDay';
 import { whyNotMade } from './answer/whyNotMade';
 import { type WorkDone, workDone } from './answer/workDone';
 import { yieldsKnown } from './answer/yieldsKnown';
@@ -14,19 +15,16 @@ import { planCaution } from './cautions';
 import { type Effort, effortFor } from './makes/effort';
 import { massOf } from './makes/making';
 import type { Kept } from './program/decide';
-import type { DayProgram } from './program/decisions';
 import { cannersOf, potsOf } from './program/kitchen';
 import { type Limits, limitsOf, useOf } from './program/limits';
 import { type Prepared, prepare } from './program/prepare';
-import { leastFruit, weightsOf } from './program/program';
 import { wideningsOf } from './program/widenings';
 import type { DayPlan, FeasibleDay } from './request/dayPlan';
 import type { PlanDayInput } from './request/planInput';
 import type { LotShare } from './request/plannedProduct';
-import { type Fitted, fitDay } from './schedule/fitDay';
+import type { Fitted } from './schedule/fitDay';
 import { waitsBasis } from './schedule/waits';
-import { optimize } from './solver/optimize';
-import type { Solved, SolveOptions } from './solver/solve';
+import type { Solved } from './solver/solve';
 
 /**
  * The whole day: shares out the lots among the products wanted as well as this kitchen and these hours allow.
@@ -64,7 +62,7 @@ import type { Solved, SolveOptions } from './solver/solve';
  * import { planDay } from 'stillroom/plan';
  *
  * const plan = planDay({
- *   lots: [{ produce: 'peach', raw: '30 lb' }],
+ *   lots: [{ food: 'peach', raw: '30 lb' }],
  *   kitchen: {
  *     elevation: '3,400 ft',
  *     hours: '6 h',
@@ -76,7 +74,7 @@ import type { Solved, SolveOptions } from './solver/solve';
  *   products: [{ make: 'jars', from: 'peaches', form: 'halves', pack: 'hot', jar: 'quart', syrup: 'light' }],
  * });
  * plan.feasible && plan.products[0].jars.minutes; // => 35
- * plan.feasible && plan.products[0].units; // => { unit: 'quart jar', promised: 8, likely: 9, ready: 12 }
+ * plan.feasible && plan.products[0].units; // => { unit: 'quart jar', plural: 'quart jars', promised: 8, likely: 9, ready: 12 }
  * ```
  */
 export function planDay(input: PlanDayInput): DayPlan {
@@ -86,23 +84,10 @@ export function planDay(input: PlanDayInput): DayPlan {
 
 /** The plan of a day that was read, within so much work: `effort` is left with what was not needed. */
 export function planOf(prepared: Prepared, effort: Effort): DayPlan {
-  const { request, makings, leftOut, unmetMusts, program } = prepared;
+  const { request, makings, leftOut, unmetMusts } = prepared;
   if (unmetMusts.length > 0) return impossible(prepared);
-  const aim = request.aim ?? 'most worth';
-  // what no promise needs stays fresh, unless as much as can be is to be used
-  const mayBeNothing = makings.every(({ activity }) => activity.least === 0);
-  const search = (of: DayProgram, options: SolveOptions = {}): Solved => {
-    const best = optimize(of, {
-      ...(weightsOf(aim).waste > 0 ? {} : { among: leastFruit(of) }),
-      ...(mayBeNothing && aim !== 'least cost' ? { start: NOTHING } : {}),
-      ...options,
-    });
-    // not one jar can be promised, and none must be
-    return !best.feasible && mayBeNothing ? { ...NOTHING, optimal: best.optimal } : best;
-  };
-  const best = search(program);
+  const { best, fits, plan, search } = tryDay(prepared, effort);
   if (!best.feasible) return impossible(prepared, best);
-  const { fits, plan } = fitDay(prepared, best, search, effort);
   if (!fits || plan === undefined) return tooLate(prepared, plan?.schedule);
   const { found, kept, schedule } = plan;
   const made = new Set(kept.map(({ making }) => making));
@@ -124,7 +109,7 @@ export function planOf(prepared: Prepared, effort: Effort): DayPlan {
   return {
     feasible: true,
     invented: request.invented ?? false,
-    aim,
+    aim: request.aim ?? 'most worth',
     elevation: request.kitchen.elevation,
     objective: found.worth,
     provenBest: found.optimal,
@@ -135,7 +120,7 @@ export function planOf(prepared: Prepared, effort: Effort): DayPlan {
     notMade: makings
       .filter((making) => !made.has(making))
       .map((making) => ({
-        product: making.label,
+        name: making.label,
         reason: whyNotMade(making, { ...prepared, program: plan.program }, plan.solved, effort),
       })),
     ready: toReady(prepared, kept),
@@ -147,7 +132,7 @@ export function planOf(prepared: Prepared, effort: Effort): DayPlan {
     ...(costs === undefined ? {} : { cost: costs.day }),
     basis: joinBasis(
       [derived('products', 'what is made of each lot')],
-      ...products.map(({ basis }) => basis),
+      ...products.map(({ basis }) => basis.map((line) => ({ ...line, of: `products[].${line.of}` }))),
       schedule.tasks.length === 0 ? [] : [waitsBasis('schedule.tasks')],
     ),
     cautions: joinCautions(
@@ -157,16 +142,13 @@ export function planOf(prepared: Prepared, effort: Effort): DayPlan {
   };
 }
 
-/** Without musts a day on which nothing is made meets every bound. */
-const NOTHING: Solved = { feasible: true, optimal: false, gap: 0, worth: 0, values: new Map() };
-
 function leftFresh({ day }: Prepared, kept: readonly Kept[]): LotShare[] {
   return day.lots.flatMap((lot) => {
     const used = kept
       .filter(({ making }) => making.activity.madeOf === 'fruit')
       .reduce((sum, { decided }) => sum + (decided.rawByLot.get(lot.index) ?? 0), 0);
     const left = valueIn(lot.raw, 'kg') - used;
-    return left > 1e-3 ? [{ lot: lot.label, produce: lot.trade, raw: massOf(day, left) }] : [];
+    return left > 1e-3 ? [{ lot: lot.label, food: lot.trade, raw: massOf(day, left) }] : [];
   });
 }
 
@@ -176,10 +158,6 @@ function limitsFor({ request, day, capacity }: Prepared, { program, solved }: Fi
     program,
     solved,
     wideningsOf(program, {
-      /**
-       * 1 to 60: `produce`, `raw` weight, and if known `price` of the whole lot, `ready` (its weight when
-       * prepared, as weighed by you), `brix` as tasted (no printed recipe here asks for it), `name`.
-       */
       lots: day.lots.map(({ label }) => label),
       canners: cannersOf(request.kitchen).map(({ label }) => label),
       hands,

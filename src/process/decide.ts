@@ -15,7 +15,7 @@ import { type FormChoice, type KnownFood, refusedChoice, rowsOfChoice } from './
 import type { Refused } from './refusal';
 import { LISTED_JARS, type ListedJar, type NotRecommendedRow, type PrintedMethod, type ProcessRow } from './tables';
 
-/** The line that is served, those printed beside it, and the listed jar size it is printed for. */
+/** The line that is served, those printed with it, and the listed jar size it is printed for. */
 export interface Served {
   readonly cell: Cell;
   readonly cells: readonly Cell[];

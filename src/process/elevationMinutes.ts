@@ -104,9 +104,9 @@ export function perThousandFeet(elevation: Quantity<'length'>, row: { add?: numb
 }
 
 /**
- * The minutes at an elevation of a tested boiling-water time that the user brings, with its citation, by one of the
- * published general rules. It is for a time that is printed without elevations; a product's own printed times
- * (`testedProcess`) always come first, because the tables do not all add alike.
+ * The minutes at your elevation for a tested boiling-water time that you bring with its citation, by one of the
+ * published general rules. Use it for a time that is printed without elevations; a product's own printed times
+ * (`testedProcess`) always come first, because the tables do not all add the same minutes.
  *
  * - `bands`: 5, 10, 15 and 20 minutes more above 1,000, 3,000, 6,000 and 8,000 ft; never less than any printed
  *   table adds; ends at 10,000 ft. The first three are what the printed tables add at most; the last adds 5 minutes

@@ -30,7 +30,7 @@ export interface KnownFood {
 }
 
 const rowsByChoice = new WeakMap<FormChoice, readonly ProcessRow[]>();
-/** The rows that a choice stands for: of its recipe, those whose page names the food asked for. */
+/** The rows that a choice means: of its recipe, those whose page names the food asked for. */
 export function rowsOfChoice(choice: FormChoice): readonly ProcessRow[] {
   let rows = rowsByChoice.get(choice);
   if (rows === undefined) {

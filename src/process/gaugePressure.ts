@@ -60,7 +60,7 @@ export interface GaugePressure {
 }
 
 /**
- * The canner pressure printed for a place: dial gauge 11, 12, 13, 14 psi for low-acid food and 6, 7, 8, 9 psi for
+ * The printed canner pressure for an elevation: dial gauge 11, 12, 13, 14 psi for low-acid food and 6, 7, 8, 9 psi for
  * fruit up to 2,000, 4,000, 6,000 and 8,000 ft; weighted gauge 10 and 15 psi, or 5 and 10, up to and above 1,000 ft.
  * Tomatoes have lines at either pressure, each with its own minutes: take those from `testedProcess`.
  *

@@ -7,7 +7,7 @@ export type { JarInput, MeasuredJar } from '../words/jar';
 export type { CanningMethod } from '../words/method';
 export type { AnyPack, Pack } from '../words/pack';
 export type { ProcessAcid } from './acid';
-export { type BoilingMinutes, type BoilingMinutesInput, boilBeforeTasting, sterilizingMinutes } from './boilingMinutes';
+export { type BoilingMinutes, type BoilingMinutesInput, boilingMinutes } from './boilingMinutes';
 export { type CanningEnergy, type CanningEnergyInput, canningEnergy } from './canningEnergy';
 export {
   type CanningRule,
@@ -25,7 +25,6 @@ export {
 export { type GaugePressure, type GaugePressureInput, gaugePressure } from './gaugePressure';
 export { type HoldingSolution, type HoldingSolutions, holdingSolutions } from './holdingSolutions';
 export { type LoadStep, type LoadTimeline, type LoadTimelineInput, loadTimeline } from './loadTimeline';
-export { type NotRecommended, notRecommended } from './notRecommended';
 export {
   type NotCanned,
   type PrintedProcess,

@@ -24,7 +24,7 @@ const schema = /* @__PURE__ */ fields({
   jars: count('jars in the load', 1, 100),
   /** Water in the canner, up to 200 L. */
   water: volume({ max: { value: 200, unit: 'L' } }),
-  /** The water as it stands on the burner, 0 to 100 degC; a tap's when left out. */
+  /** The water in the canner before heating, 0 to 100 degC; a tap's when left out. */
   waterTemperature: optional(temperature({ min: { value: 0, unit: 'degC' }, max: { value: 100, unit: 'degC' } })),
   /** The food as it goes in, 0 to 100 degC; as hot as the water the jars are put into when left out. */
   fillTemperature: optional(temperature({ min: { value: 0, unit: 'degC' }, max: { value: 100, unit: 'degC' } })),
@@ -39,7 +39,7 @@ export interface LoadTimelineInput extends TestedProcessInput {
   readonly jars: number;
   /** Water in the canner, up to 200 L. */
   readonly water: VolumeInput;
-  /** The water as it stands on the burner; a tap's when left out. A second load starts hot. */
+  /** The water in the canner before heating; a tap's when left out. A second load starts hot. */
   readonly waterTemperature?: TemperatureInput | undefined;
   /** The food as it goes in; the water the jars are put into when left out. */
   readonly fillTemperature?: TemperatureInput | undefined;

@@ -131,8 +131,8 @@ function printed(row: ProcessRow): PrintedProcess {
 }
 
 /**
- * Every printed process of a food, with all elevation bands, and the forms of it that are not canned. Where the
- * text holds a form (`applesauce`), only that form's.
+ * Every printed process of a food, with all elevation bands, and the forms of it that nobody should can at home. If
+ * the name includes a form (`applesauce`), only the processes of that form.
  *
  * @throws StillroomError UNKNOWN_NAME
  *

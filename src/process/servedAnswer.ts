@@ -175,7 +175,7 @@ function pasteurizing(): NonNullable<TestedProcess['pasteurize']> {
   };
 }
 
-/** The answer of a printed line, for a food by its trade name; `assumed` is what the caller left open. */
+/** The answer of a printed line, for a food by its trade name; `assumed` names what was left out. */
 export function servedAnswer(
   served: Served,
   asked: Question,

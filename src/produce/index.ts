@@ -8,14 +8,14 @@ export { type JuiceBrix, type JuiceBrixInput, juiceBrix } from './composition/ju
 export type { BoughtInput } from './weights/asBought';
 export { type ContainerWeight, type ContainerWeightInput, containerWeight } from './weights/containerWeight';
 export {
-  type MassFromVolumeInput,
+  type KitchenMeasureInput,
+  kitchenMeasure,
   type MassOfVolume,
-  massFromVolume,
-  type VolumeFromMassInput,
+  type MassOfVolumeInput,
   type VolumeOfMass,
-  volumeFromMass,
-} from './weights/massFromVolume';
-export { type FrozenPintsFromRaw, type FrozenPintsFromRawInput, frozenPintsFromRaw } from './yields/frozenPintsFromRaw';
+  type VolumeOfMassInput,
+} from './weights/kitchenMeasure';
+export type { YieldRoad } from './yields/jarNeed';
 export { type PieFilling, type PieFillingIngredient, type PieFillingInput, pieFilling } from './yields/pieFilling';
 export {
   type PrintedAmount,
@@ -33,7 +33,6 @@ export {
   type RawForJars,
   type RawForJarsInput,
   rawForJars,
-  type YieldRoad,
 } from './yields/rawForJars';
 export {
   type RawForReady,

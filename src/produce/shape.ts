@@ -5,7 +5,7 @@ import { formName, nameOf } from '../foods/tables';
 import { type Caution, derived } from '../sources/basis';
 import { type Instead, type NotKnown, notKnown } from '../sources/no';
 
-/** The id of the form that an argument names, in the name of the food or in a field of its own. */
+/** The id of the form that an argument names, in the name of the food or in a separate field. */
 export function formNamedBy(food: FoundFood, form: string | undefined): string | undefined {
   if (food.form !== undefined && form !== undefined && food.form !== form) {
     fail('CONTRADICTION', 'form', formName(form), `the form that the name of the food says, ${formName(food.form)}`);

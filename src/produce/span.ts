@@ -50,7 +50,7 @@ export const workedOut = (of: string, note: string): Basis => ({ of, kind: 'deri
 /** A row of a table that names one food. */
 export type FoodRow = Sourced & { readonly food?: string };
 
-/** The lines of rows that stand behind one field; each names the food that its figure is for, where it is another. */
+/** The basis lines of the rows that one field rests on; each names the food that its figure is for, where it is another. */
 export const basisOfRows = (food: string, rows: readonly Sourced[], of: string, note?: string): Basis[] =>
   rows.map((row) => {
     const line = basisOf(row, of, note);

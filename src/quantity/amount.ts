@@ -152,14 +152,6 @@ export function oneReadingOf({ point, comma }: Amount, unit = ''): string {
  * @returns the value, or nothing when the text is no number or divides by zero
  * @throws StillroomError WRONG_TYPE for anything but a string; NOT_A_QUANTITY for a number that people of two
  * countries would read differently (`1,250`, `1.250`) or that has a decimal comma (`0,5`), showing what to write
- *
- * @example
- * ```ts
- * import { parseAmount } from 'stillroom/quantity';
- *
- * parseAmount('1 1/2')?.toNumber(); // => 1.5
- * parseAmount('1,250'); // throws StillroomError NOT_A_QUANTITY
- * ```
  */
 export function parseAmount(text: string): Decimal | undefined {
   if (typeof text !== 'string') fail('WRONG_TYPE', 'text', text, 'a string such as "1 1/2"');

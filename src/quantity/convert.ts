@@ -12,7 +12,7 @@ type Target<Q> = { [D in Dimension]: Q extends QuantityInput<D> ? UnitSpelling<D
  * result is rounded, once, to a double.
  *
  * A plain `pint`, `quart`, `gallon`, `cup` or `fl oz` is the US one; an imperial one says so. A volume is never
- * turned into a mass here: that takes a food and its form (see `massFromVolume` in `stillroom/produce`).
+ * turned into a mass here: that takes a food and its form (see `kitchenMeasure` in `stillroom/produce`).
  *
  * Source: definitions of NIST SP 811 appendix B and NIST Handbook 44 appendix C.
  *

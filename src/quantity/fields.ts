@@ -267,7 +267,7 @@ function refusePrototypeKeys(value: unknown, path: string, depth: number): void 
   if (typeof value !== 'object' || value === null || depth > 6) return;
   for (const key of Object.keys(value)) {
     const inner = joinPath(path, Array.isArray(value) ? `[${key}]` : key.slice(0, LONGEST_NAME));
-    if (key === '__proto__') fail('UNKNOWN_FIELD', inner, key, 'no field of that name');
+    if (key === '__proto__') fail('UNKNOWN_FIELD', inner, key, 'a known field');
     refusePrototypeKeys((value as Record<string, unknown>)[key], inner, depth + 1);
   }
 }

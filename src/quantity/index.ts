@@ -2,13 +2,10 @@
  * Quantities: kitchen amounts with units, read, converted exactly and written with safe rounding.
  * @module
  */
-export { parseAmount } from './amount';
 export { convert } from './convert';
 export { type FormatOptions, formatQuantity } from './formatQuantity';
 export type { Rounding } from './fractions';
-export { parseMoney } from './money';
 export { parseQuantity } from './parseQuantity';
-export { parseShare } from './share';
 export type {
   AreaInput,
   DensityInput,

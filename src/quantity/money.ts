@@ -26,13 +26,6 @@ function readMoneyNumber(text: string, currency: string, path: string): number |
  * of two countries would read differently (`1,250 EUR`) is refused, showing both readings.
  *
  * @throws StillroomError NOT_A_QUANTITY, WRONG_TYPE, OUT_OF_RANGE (below zero or beyond 10^12)
- *
- * @example
- * ```ts
- * import { parseMoney } from 'stillroom/quantity';
- *
- * parseMoney('24.50 USD'); // => { value: 24.5, unit: 'USD' }
- * ```
  */
 export function parseMoney(given: unknown, path = ''): Money {
   if (given === undefined) fail('MISSING', path, given, EXPECTED);
@@ -55,14 +48,14 @@ export function parseMoney(given: unknown, path = ''): Money {
   return { value, unit };
 }
 
-/** Less than this of a unit of money is the arithmetic's, and makes no further cent. */
+/** Anything smaller than this comes from the arithmetic, and adds no cent. */
 const DIGITS = 8;
 const WAYS = { nearest: Decimal.ROUND_HALF_UP, up: Decimal.ROUND_UP, down: Decimal.ROUND_DOWN } as const;
 
 /** An amount without the noise of its arithmetic, to be rounded or shared out. */
 export const withoutNoise = (value: Decimal | number): Decimal => new Decimal(value).toDecimalPlaces(DIGITS);
 
-/** Rounds to the cent (two places), half up where nothing is said: the last step of every sum of money. */
+/** Rounds to the cent (two places), half up by default: the last step of every sum of money. */
 export function toCents(value: Decimal | number, rounding: Rounding = 'nearest'): number {
   const amount = rounding === 'nearest' ? new Decimal(value) : withoutNoise(value);
   return amount.toDecimalPlaces(2, WAYS[rounding]).toNumber();

@@ -104,8 +104,8 @@ export type Possible = (value: Decimal, unit: string) => boolean;
 const anything: Possible = () => true;
 
 /**
- * The one number that an amount is. With a unit that only people with a decimal point write (`3,400 ft`), or where
- * the other reading is of no size that anybody writes down, there is one; otherwise both are shown.
+ * The one number that an amount means. With a unit that only people with a decimal point write (`3,400 ft`), or where
+ * nobody would write the other reading, there is one; otherwise the error shows both.
  */
 function oneValue(
   amount: Amount,

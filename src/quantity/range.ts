@@ -1,4 +1,4 @@
-/** What is done alike to each figure of a range. Internal: modules import it, callers see only the ranges. */
+/** Does the same to each figure of a range. Internal: modules import it, callers see only the ranges. */
 import type { Range } from './types';
 
 /** The same sum for each end of a range. */

@@ -7,18 +7,10 @@ const expectedUpTo = (most: number): string =>
   most === 1 ? 'a share from 0 to 1, or a percentage such as "85 %"' : `a share from 0 to ${most}, or a percentage`;
 
 /**
- * Reads a share of a whole: a number from 0 to 1, or a text in percent.
+ * Reads a share of a whole: a number from 0 to 1, or a string in percent.
  *
  * @param most - the largest it may be: 1, or more where the whole is not what it is a share of (moisture on dry basis)
  * @throws StillroomError WRONG_TYPE, NOT_A_QUANTITY, OUT_OF_RANGE
- *
- * @example
- * ```ts
- * import { parseShare } from 'stillroom/quantity';
- *
- * parseShare('85.5 %'); // => 0.855
- * parseShare(85); // throws StillroomError OUT_OF_RANGE
- * ```
  */
 export function parseShare(given: unknown, path = '', most = 1): number {
   if (typeof most !== 'number' || !(most > 0 && most <= 1e6)) fail('OUT_OF_RANGE', 'most', most, 'a number above 0');

@@ -2,7 +2,7 @@ import type { Dimension, Unit, UnitSpelling } from './units';
 
 /** An amount with its unit: plain JSON. */
 export interface Quantity<D extends Dimension = Dimension> {
-  /** How much, in the unit beside it. */
+  /** How much, in `unit`. */
   readonly value: number;
   /** Name of the unit: `kg`, `cup`, `degF`. */
   readonly unit: Unit<D>;
@@ -104,7 +104,7 @@ export type EnergyInput = QuantityInput<'energy'>;
 export type PowerInput = QuantityInput<'power'>;
 export type DensityInput = QuantityInput<'density'>;
 
-/** What nature varies: the ends that a plan must hold at, and the value to expect. */
+/** A range for anything nature varies: the ends that a plan must hold at, and the value to expect. */
 export interface Range<T = Quantity> {
   /** Low end: a plan still holds here. */
   readonly low: T;
@@ -126,3 +126,11 @@ export interface Money {
 }
 /** `"24.50 USD"`, or `{ value, unit }` with a three-letter currency code. */
 export type MoneyInput = `${number} ${Uppercase<string>}` | Money;
+
+/** An argument with exactly one of the named fields: none is missing one, none has two. */
+export type OneOf<T, Names extends keyof T> = Omit<T, Names> &
+  {
+    [Name in Names]: { [Own in keyof Pick<T, Name>]-?: Exclude<T[Own], undefined> } & {
+      [Other in Exclude<Names, Name>]?: undefined;
+    };
+  }[Names];

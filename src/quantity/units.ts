@@ -5,7 +5,7 @@
  * Sources: exact definitions of NIST Special Publication 811 appendix B and NIST Handbook 44 appendix C
  * (231 in3, 2150.42 in3, 0.45359237 kg, 25.4 mm), checked row by row in tests against the reference table.
  * A US unit carries the plain name, as in the US publications the tables come from; an imperial unit always
- * says so, and no spelling stands for both.
+ * says so, and no spelling means both.
  */
 interface UnitDefinition {
   /** Size in the anchor unit: a decimal text, or a fraction of two. */

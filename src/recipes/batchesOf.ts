@@ -1,7 +1,7 @@
 /** How many batches of a recipe an amount of its food makes. */
 import type { Bought } from '../produce/weights/asBought';
 import { massBought } from '../produce/weights/asBought';
-import { volumeFromMass } from '../produce/weights/massFromVolume';
+import { kitchenMeasure } from '../produce/weights/kitchenMeasure';
 import { rawForReady, readyFromRaw } from '../produce/yields/readyFromRaw';
 import { isMass } from '../quantity/fields';
 import { parseQuantity } from '../quantity/parseQuantity';
@@ -86,7 +86,7 @@ function asPrinted(
   if ('ready' in amount && !isMass(amount.ready)) return given(amount.ready);
   const mass = readyMass(food, inForm, amount);
   if (!mass.known) return mass;
-  const volume = volumeFromMass({ food: food.name, ...inForm, mass: mass.amount });
+  const volume = kitchenMeasure({ food: food.name, ...inForm, mass: mass.amount });
   if (!volume.known) return volume;
   return weighed(volume.volume, [...mass.basis, ...volume.basis], [...mass.cautions, ...volume.cautions]);
 }

@@ -1,6 +1,6 @@
 /** One ingredient of a printed recipe, for one pot. */
 import { formName, nameOf } from '../foods/tables';
-import { massFromVolume } from '../produce/weights/massFromVolume';
+import { kitchenMeasure } from '../produce/weights/kitchenMeasure';
 import { parseQuantity } from '../quantity/parseQuantity';
 import type { Quantity } from '../quantity/types';
 import { isVolume, measured, type Side } from './measure';
@@ -29,7 +29,7 @@ export interface RecipeIngredient {
   /** What is counted: `cloves`. */
   readonly counted?: string;
   /** What goes into each jar, by its size. */
-  readonly perJar?: Readonly<Record<string, Quantity<'mass'> | Quantity<'volume'>>>;
+  readonly inEachJar?: Readonly<Record<string, Quantity<'mass'> | Quantity<'volume'>>>;
   /** What the amount is for, where it is not the batch. */
   readonly per?: {
     /** So much. */
@@ -40,13 +40,13 @@ export interface RecipeIngredient {
   /** Least share of acetic acid that a vinegar must have. */
   readonly acetic?: number;
   /** Never use less of it. */
-  readonly keep: boolean;
+  readonly neverLess: boolean;
   /** You may leave it out. */
   readonly optional: boolean;
   /** It draws water out of the food, or soaks it, and is poured off before the jars are filled. */
   readonly drained: boolean;
   /** Lines with the same word are choices: take one of them. */
-  readonly choose?: string;
+  readonly chooseOneOf?: string;
   /** Only for this pack. */
   readonly pack?: 'hot' | 'raw';
   /** What the page says besides. */
@@ -63,7 +63,7 @@ function sideOf({ role, keep }: IngredientRow, { ingredients }: RecipeRow): Side
 /** The weight of a measure, where these tables weigh it. */
 function weightOf(line: IngredientRow, amount: Quantity<'mass'> | Quantity<'volume'>): Quantity<'mass'> | undefined {
   if (line.food === undefined || line.food === '@scope' || !isVolume(amount)) return undefined;
-  const found = massFromVolume({
+  const found = kitchenMeasure({
     food: nameOf(line.food),
     ...(line.form === undefined ? {} : { form: formName(line.form) }),
     volume: amount,
@@ -89,21 +89,21 @@ export function ingredientOf(row: RecipeRow, line: IngredientRow, name: string, 
     ...(line.most === undefined ? {} : { most: measured(line.most, line.per === undefined ? times : 1, 'nearest') }),
     ...(line.count === undefined ? {} : { count: counted(line.count), counted: line.counted as string }),
     ...(line.countMost === undefined ? {} : { countMost: counted(line.countMost) }),
-    ...(line.perJar === undefined ? {} : { perJar: perJarOf(line.perJar) }),
+    ...(line.perJar === undefined ? {} : { inEachJar: perJarOf(line.perJar) }),
     ...(line.per === undefined
       ? {}
       : { per: { amount: parseQuantity(line.per.amount) as Quantity<'mass'>, of: line.per.of } }),
     ...(line.acetic === undefined ? {} : { acetic: line.acetic }),
-    keep: line.keep === true,
+    neverLess: line.keep === true,
     optional: line.optional === true,
     drained: line.drained === true,
-    ...(line.choose === undefined ? {} : { choose: line.choose }),
+    ...(line.choose === undefined ? {} : { chooseOneOf: line.choose }),
     ...(line.pack === undefined ? {} : { pack: line.pack }),
     ...(line.notes === undefined ? {} : { note: line.notes }),
   };
 }
 
-const perJarOf = (perJar: Readonly<Record<string, string>>): NonNullable<RecipeIngredient['perJar']> =>
+const perJarOf = (perJar: Readonly<Record<string, string>>): NonNullable<RecipeIngredient['inEachJar']> =>
   Object.fromEntries(
     Object.entries(perJar).map(([size, amount]) => [size, parseQuantity(amount) as Quantity<'volume'>]),
   );

@@ -5,86 +5,104 @@ import { fail } from '../errors/StillroomError';
 import { readInput } from '../quantity/fields';
 import { toDecimalIn } from '../quantity/scale';
 import { dayNumber } from './date';
+import { lotCodeOf } from './lotCode';
 import { RECORD_VERSION, recordSchema as schema } from './recordFields';
 
 export type BatchRecordInput = Given<z.input<typeof schema>>;
-/** A record of one batch: plain JSON, quantities as `{ value, unit }`, with its version. */
-export type BatchRecord = Given<Omit<z.output<typeof schema>, 'version'>> & { readonly version: typeof RECORD_VERSION };
+type Read = z.output<typeof schema>;
+/** A record of one batch: plain JSON, quantities as `{ value, unit }`, with its version and its lot code. */
+export type BatchRecord = Given<Omit<Read, 'version' | 'lotCode' | 'batchOfDay'>> & {
+  /** Version of the record. */
+  readonly version: typeof RECORD_VERSION;
+  /** The lot code: what was made under one code is one lot. */
+  readonly lotCode: string;
+};
 
-/** No more out of the knife than went under it, no more sealed than filled, and nothing wetter for its drying. */
-function checkAmounts(record: z.output<typeof schema>): void {
-  record.produce.forEach(({ raw, ready, trimmings }, index) => {
+/** No more ready than raw, and no more ready and trimmings together. */
+function checkLots({ lots }: Read): void {
+  lots.forEach(({ raw, ready, trimmings }, index) => {
     const whole = toDecimalIn(raw, 'g');
-    const path = `produce[${index}]`;
+    const path = `lots[${index}]`;
     const share = ready === undefined ? undefined : toDecimalIn(ready, 'g');
     if (share?.gt(whole)) {
       fail(
         'CONTRADICTION',
         `${path}.ready`,
         ready?.value,
-        'no more than the raw weight; what was added stands under added',
+        'no more than the raw mass; list what you added in additions',
       );
     }
     const used = toDecimalIn(trimmings ?? { value: 0, unit: 'g' }, 'g').plus(share ?? 0);
     // a part in a thousand for the scale
     if (used.gt(whole.times(1.001))) {
-      fail('CONTRADICTION', `${path}.trimmings`, trimmings?.value, 'with the ready weight no more than the raw weight');
+      fail('CONTRADICTION', `${path}.trimmings`, trimmings?.value, 'with the ready mass no more than the raw mass');
     }
   });
-  const { jars, process, work, dryer } = record;
-  if (work !== undefined && work.prepare === undefined && work.fill === undefined) {
-    fail('MISSING', 'work.prepare', undefined, 'the time of preparing or of filling');
+}
+
+/** No more sealed than filled, nothing wetter for its drying, no day before the day of making. */
+function checkRest({ jarsFilled, jarsSealed, process, work, dryer, date, useBy, lotCode, batchOfDay }: Read): void {
+  if (lotCode !== undefined && batchOfDay !== undefined) {
+    fail('CONTRADICTION', 'batchOfDay', batchOfDay, 'a lot code, or the number of the batch to make one with');
+  }
+  if (work !== undefined && work.preparing === undefined && work.filling === undefined) {
+    fail('MISSING', 'work.preparing', undefined, 'the time you took to prepare or to fill');
   }
   if (dryer?.endMoisture !== undefined && dryer.endMoisture >= (dryer.freshMoisture ?? 1)) {
     fail('CONTRADICTION', 'dryer.endMoisture', dryer.endMoisture, 'less than the fresh moisture');
   }
-  if (jars?.sealed !== undefined && jars.sealed > jars.filled) {
-    fail('CONTRADICTION', 'jars.sealed', jars.sealed, `no more than the ${jars.filled} jars filled`);
+  if (jarsSealed !== undefined && jarsFilled === undefined) {
+    fail('MISSING', 'jarsFilled', jarsFilled, 'how many jars were filled');
+  }
+  if (jarsSealed !== undefined && jarsSealed > (jarsFilled ?? 0)) {
+    fail('CONTRADICTION', 'jarsSealed', jarsSealed, `no more than the ${jarsFilled} jars filled`);
   }
   if (process?.restarted === true && process.interrupted !== true && process.lowestPressure === undefined) {
-    fail('CONTRADICTION', 'process.restarted', true, 'interrupted: true, or the lowest pressure, beside it');
+    fail('CONTRADICTION', 'process.restarted', true, 'interrupted: true, or the lowest pressure, together with it');
   }
-  if (record.useBy !== undefined && dayNumber(record.useBy) < dayNumber(record.date)) {
-    fail('CONTRADICTION', 'useBy', record.useBy, 'a day not before the day of making');
+  if (useBy !== undefined && dayNumber(useBy) < dayNumber(date)) {
+    fail('CONTRADICTION', 'useBy', useBy, 'a day not before the day of making');
   }
 }
 
 /** Checks a record and puts its fields in their order. */
 export function readRecord(input: unknown): BatchRecord {
   const given = readInput(schema, input);
-  checkAmounts(given);
-  const { version: _, ...rest } = given;
+  checkLots(given);
+  checkRest(given);
+  const { version: _, lotCode, batchOfDay, ...rest } = given;
+  const code = lotCode ?? lotCodeOf({ ...rest, batchOfDay });
   // quantities and texts only: through JSON and back nothing changes but fields left undefined
-  return JSON.parse(JSON.stringify({ version: RECORD_VERSION, ...rest })) as BatchRecord;
+  return JSON.parse(JSON.stringify({ version: RECORD_VERSION, lotCode: code, ...rest })) as BatchRecord;
 }
 
 /**
- * A record of one batch as plain, versioned JSON: what was put up, how, and what came of it. It holds what you saw and
- * judges nothing; `reviewBatch` does that. Every quantity keeps its unit. The date is yours: nothing here reads a clock.
+ * A record of one batch as plain, versioned JSON: what you put up, how, and what came of it. It holds what you saw and
+ * judges nothing; `reviewBatch` does that. Every quantity keeps its unit, and every name stays as you wrote it. The date
+ * is yours: nothing here reads a clock.
  *
- * @param input - `added`, `made`: weights of what went in besides and of what came out, `{ what, mass }`
- * @param input - `place`, `recordedBy`, `distribution`, `notes`: texts
- * @returns the record, with `version: 1`; no basis, for every figure in it is your own. `form`, `work`, `dryer`, `useBy`
- *   and `recipeFollowed` came later and are optional: older records of version 1 read as they are
+ * Without a `lotCode` it gets one that shows kitchen, name, year, day of the year and batch.
+ *
+ * @returns the record, with `version: 2`; it has no basis, for every figure in it is your own
  * @throws StillroomError CONTRADICTION for more ready than raw, more sealed than filled or more moisture after the dryer
  *   than before it, and for any bad field
  *
- * Source: the fields follow 21 CFR 114.100 and 121.305 (see `recordRules`).
+ * Source: the fields follow 21 CFR 114.100 and 121.305 (see `recordRules`), the lot code 21 CFR 113.60(c).
  *
  * @example
  * ```ts
  * import { batchRecord } from 'stillroom/record';
  *
  * const record = batchRecord({
- *   lot: 'PEACH-2026-226-1',
  *   date: '2026-08-14',
- *   product: 'peach halves',
- *   produce: [{ produce: 'peach', raw: '18 lb', ready: '14.5 lb' }],
- *   jars: { filled: 7, sealed: 7 },
+ *   name: 'peach halves',
+ *   lots: [{ food: 'peach', raw: '18 lb', ready: '14.5 lb' }],
+ *   jarsFilled: 7,
+ *   jarsSealed: 7,
  * });
- * record.version; // => 1
- * record.produce[0].raw; // => { value: 18, unit: 'lb' }
- * batchRecord({ ...record, jars: { filled: 7, sealed: 8 } }); // throws StillroomError CONTRADICTION
+ * record.lotCode; // => 'PEACH-HALVES-2026-226-1'
+ * record.lots[0].raw; // => { value: 18, unit: 'lb' }
+ * batchRecord({ ...record, jarsSealed: 8 }); // throws StillroomError CONTRADICTION
  * ```
  */
 export function batchRecord(input: BatchRecordInput): BatchRecord {
@@ -103,8 +121,8 @@ const LONGEST_JSON = 5_000_000;
  * ```ts
  * import { parseRecord, serializeRecord } from 'stillroom/record';
  *
- * const kept = serializeRecord({ lot: 'A1', date: '2026-08-14', product: 'jam', produce: [{ produce: 'plum', raw: '5 kg' }] });
- * parseRecord(kept).produce[0].raw; // => { value: 5, unit: 'kg' }
+ * const kept = serializeRecord({ date: '2026-08-14', name: 'jam', lots: [{ food: 'plum', raw: '5 kg' }] });
+ * parseRecord(kept).lots[0].raw; // => { value: 5, unit: 'kg' }
  * ```
  */
 export function serializeRecord(record: BatchRecordInput | BatchRecord): string {
@@ -115,7 +133,7 @@ export function serializeRecord(record: BatchRecordInput | BatchRecord): string 
  * Reads a record back from its JSON text and checks all of it again.
  *
  * @param json - text that `serializeRecord` wrote, up to 5 million characters
- * @throws StillroomError WRONG_TYPE for text that is no JSON object, OUT_OF_RANGE for a version this release does not
+ * @throws StillroomError WRONG_TYPE for text that is not a JSON object, OUT_OF_RANGE for a version this release does not
  * know, and as `batchRecord`
  *
  * @example

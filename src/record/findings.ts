@@ -1,49 +1,54 @@
 /** What to do about each kind of broken rule. */
 import type { Quantity } from '../quantity/types';
 import { type Basis, joinBasis } from '../sources/basis';
-import { basisOf } from '../sources/table';
-import { mistakeRows, ruleNamed } from './tables';
+import { basisOf, practiceBasis } from '../sources/table';
+import { figureOf, MISTAKES, rowNamed } from './tables';
 
 /**
  * `mistake`: the process was not the tested one, or the record shows that the food does not keep as it is. `untested`:
- * no tested process of these tables is for this food. `seal`: jars that did not seal.
- * `missing`: the record leaves open whether a rule was kept. `quality`: safe, but worse for it. `entry`: the record
- * itself is in want of something.
+ * no tested process of these tables is for this food. `seal`: jars that did not seal. `missing`: the record leaves open
+ * whether a rule was kept. `quality`: safe, but not as good. `entry`: the record itself has an error.
  */
 export type FindingKind = 'mistake' | 'untested' | 'seal' | 'missing' | 'quality' | 'entry';
 
 /** A rule that a record breaks. */
 export interface RuleBroken {
+  /** Fixed name of the rule: `process-too-short`, `jars-not-sealed`. */
   readonly rule: string;
+  /** How it is broken. */
   readonly kind: FindingKind;
-  /** The field of the record. */
+  /** The field of the record: `process.minutes`, `headspaces[1]`. */
   readonly field: string;
+  /** What the record says. */
   readonly found: string;
+  /** What it should say. */
   readonly wanted: string;
+  /** Where the rule comes from. */
   readonly basis: readonly Basis[];
 }
 
 /** What can be done with the food. */
 export type Remedy = 'reprocess' | 'refrigerate' | 'freeze' | 'discard';
 
+/** What a review found, and what to do about it. */
 export interface Finding extends RuleBroken {
-  /** What may be done with the food now; empty where nothing need be. */
+  /** What you can do with the food now; empty where you need not do anything with it. */
   readonly remedies: readonly Remedy[];
-  /** The same in words. */
+  /** What to do, in words. */
   readonly next: readonly string[];
-  /** Time left for all remedies but throwing it out, from the end of processing or, where known, from now. */
-  readonly within?: Quantity<'time'>;
+  /** Time left for every remedy but throwing it out: from now, or from the end of processing where that is not known. */
+  readonly timeLeft?: Quantity<'time'>;
 }
 
-const mistake = (rule: string) => ruleNamed(mistakeRows, rule);
+const mistake = (id: string) => rowNamed(MISTAKES, id);
 
-/** What remains to be done about a wrong process so many hours after it; all of it where the hours are not known. */
+/** What you can still do about a wrong process these hours after it; all of it where the hours are not known. */
 export function remedyMistake(broken: RuleBroken, hours: number | undefined): Finding {
   const again = mistake('can-again-within');
   const chill = mistake('chill-within');
   const untested = broken.kind === 'untested';
-  const early = (again.hours as number) - (hours ?? 0);
-  const late = ((untested ? again : chill).hours as number) - (hours ?? 0);
+  const early = figureOf(again, 'hours') - (hours ?? 0);
+  const late = figureOf(untested ? again : chill, 'hours') - (hours ?? 0);
   const rows = [
     ...(early >= 0 && !untested ? [again, mistake('new-start')] : []),
     ...(late >= 0 && !untested ? [chill] : []),
@@ -61,17 +66,17 @@ export function remedyMistake(broken: RuleBroken, hours: number | undefined): Fi
     next: [
       ...rows.map(({ text }) => text),
       ...(untested && late >= 0
-        ? [`In the first ${again.hours} h it is hot food like any other: eat it, refrigerate it or freeze it.`]
+        ? [`In the first ${again.hours} h it is only hot food: eat it, refrigerate it or freeze it.`]
         : []),
     ],
-    ...(late >= 0 ? { within: { value: late, unit: 'h' as const } } : {}),
+    ...(late >= 0 ? { timeLeft: { value: late, unit: 'h' as const } } : {}),
     basis: joinBasis(
       broken.basis,
-      rows.map((row) => basisOf(row, `what to do: ${row.rule}`)),
-      untested ? [{ of: 'the first hours, as hot food', kind: 'common-practice' }] : [],
+      rows.map((row) => basisOf(row, 'next', row.text)),
+      untested ? [practiceBasis('next', 'the first hours, as hot food')] : [],
     ),
   };
 }
 
-/** A finding that calls for no remedy of the food, with what to do instead. */
+/** A finding that leaves the food as it is, with what to do. */
 export const note = (broken: RuleBroken, ...next: readonly string[]): Finding => ({ ...broken, remedies: [], next });

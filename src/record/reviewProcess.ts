@@ -1,4 +1,4 @@
-/** What a record says of its heat process, set beside the tested one. */
+/** What a record says of its heat process, compared with the tested one. */
 import { within } from '../errors/StillroomError';
 import { canningRules } from '../process/canningRules';
 import { type TestedProcess, testedProcess } from '../process/testedProcess';
@@ -7,6 +7,7 @@ import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
 import type { NotTested } from '../sources/no';
 import type { BatchRecord } from './batchRecord';
+import { behind } from './behind';
 import type { RuleBroken } from './findings';
 import { written } from './written';
 
@@ -27,7 +28,7 @@ const NEAR = 1e-9;
 const isPressure = ({ method }: Process): boolean => method === 'dial-gauge' || method === 'weighted-gauge';
 const said = (quantity: { readonly value: number; readonly unit: string }): string => written(quantity, { step: 0.01 });
 
-/** The pressure that held to the end: the lowest read, unless the whole time was started again. */
+/** The pressure that held to the end: the lowest one read, unless the whole time was started again. */
 function heldPressure({ pressure, lowestPressure, restarted }: Process): Quantity<'pressure'> | undefined {
   if (lowestPressure === undefined || restarted === true) return pressure;
   if (pressure === undefined) return lowestPressure;
@@ -92,7 +93,7 @@ const AGENT_WORDS = {
 function reviewAcid({ acid }: Process, tested: TestedProcess): RuleBroken[] {
   const needed = tested.acid;
   if (needed === undefined) return [];
-  const { basis } = tested;
+  const basis = behind('wanted', tested.basis);
   const broken = (rule: string, found: string): RuleBroken[] => [
     { rule, kind: 'mistake', field: 'process.acid', found, wanted: needed.text, basis },
   ];
@@ -128,8 +129,8 @@ function reviewRunning(process: Process, lines: readonly Line[]): RuleBroken[] {
   if (interrupted === true && restarted !== true) {
     const rule = canningRule(isPressure(process) ? 'restart' : 'boil-start-timing');
     const found = isPressure(process)
-      ? 'pressure was lost and the time went on'
-      : 'the boil stopped and the time went on';
+      ? 'pressure was lost and the time was not started again'
+      : 'the boil stopped and the time was not started again';
     const name = isPressure(process)
       ? 'pressure-dropped'
       : process.method === 'boiling-water'
@@ -141,7 +142,7 @@ function reviewRunning(process: Process, lines: readonly Line[]): RuleBroken[] {
       field: 'process.interrupted',
       found,
       wanted: rule.text,
-      basis: rule.basis,
+      basis: behind('wanted', rule.basis),
     });
   }
   if (isPressure(process)) {
@@ -154,7 +155,7 @@ function reviewRunning(process: Process, lines: readonly Line[]): RuleBroken[] {
         field: 'process.vented',
         found: 'nothing',
         wanted,
-        basis: rule.basis,
+        basis: behind('wanted', rule.basis),
       });
     } else if (valueIn(vented, 'min') < (rule.low as number) - NEAR) {
       broken.push({
@@ -163,11 +164,11 @@ function reviewRunning(process: Process, lines: readonly Line[]): RuleBroken[] {
         field: 'process.vented',
         found: said(vented),
         wanted,
-        basis: rule.basis,
+        basis: behind('wanted', rule.basis),
       });
     }
   }
-  // a longer line of the same product may need no sterilized jars
+  // a longer line of the same process may need no sterilized jars
   const sterile = lines.every((line) => line.sterilizeJars || process.minutes < line.minutes);
   if (sterile && lines.some((line) => line.sterilizeJars) && sterilizedJars !== true) {
     const rule = canningRule('sterilize');
@@ -179,7 +180,7 @@ function reviewRunning(process: Process, lines: readonly Line[]): RuleBroken[] {
       field: 'process.sterilizedJars',
       found,
       wanted: 'sterilized jars',
-      basis: rule.basis,
+      basis: behind('wanted', rule.basis),
     });
   }
   return broken;
@@ -188,34 +189,34 @@ function reviewRunning(process: Process, lines: readonly Line[]): RuleBroken[] {
 function reviewSteam(record: BatchRecord, tested: TestedProcess): RuleBroken[] {
   const { steamTemperature } = tested;
   if (steamTemperature === undefined) return [];
-  return (record.temperatures ?? []).flatMap(({ of, temperature }, index): RuleBroken[] => {
-    // half a degree: what a kitchen thermometer shows, and less than the weather moves the boiling point
+  return (record.temperatures ?? []).flatMap(({ where, temperature }, index): RuleBroken[] => {
+    // a degree: what a kitchen thermometer can be off, and less than the weather moves the boiling point
     const cool = valueIn(temperature, 'degF') < valueIn(steamTemperature, 'degF') - 1;
-    if (of !== 'canner' || !cool) return [];
+    if (where !== 'canner' || !cool) return [];
     return [
       {
         rule: 'steam-too-cool',
         kind: 'mistake',
         field: `temperatures[${index}]`,
         found: said(temperature),
-        wanted: `${said(steamTemperature)} all the time`,
-        basis: canningRule('steam-start-timing').basis,
+        wanted: `${said(steamTemperature)} the whole time`,
+        basis: behind('wanted', canningRule('steam-start-timing').basis),
       },
     ];
   });
 }
 
-/** The rules of the heat process that a record breaks, with the process it is held against. */
+/** The rules of the heat process that a record breaks, and the process it is compared with. */
 export function reviewProcess(record: BatchRecord): {
   broken: RuleBroken[];
   tested?: TestedProcess | NotTested;
-  basis: readonly Basis[];
   cautions: readonly Caution[];
 } {
   const { process } = record;
-  if (process === undefined) return { broken: [], basis: [], cautions: [] };
+  if (process === undefined) return { broken: [], cautions: [] };
   const tested = testedFor(process);
-  const { basis, cautions } = tested;
+  const { cautions } = tested;
+  const basis = behind('wanted', tested.basis);
   if (!tested.tested) {
     const { reason, instead } = tested;
     const broken: RuleBroken = {
@@ -229,7 +230,7 @@ export function reviewProcess(record: BatchRecord): {
         .join(', or '),
       basis,
     };
-    return { broken: [broken], tested, basis, cautions };
+    return { broken: [broken], tested, cautions };
   }
   const lines: readonly Line[] = tested.alternatives ?? [tested];
   const broken = [
@@ -238,5 +239,5 @@ export function reviewProcess(record: BatchRecord): {
     ...reviewRunning(process, lines),
     ...reviewSteam(record, tested),
   ];
-  return { broken, tested, basis, cautions };
+  return { broken, tested, cautions };
 }

@@ -1,100 +1,113 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
+import type { Given } from '../common/given';
 import { fail } from '../errors/StillroomError';
-import { fields, number, readInput, temperature, time } from '../quantity/fields';
+import { fields, list, number, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
+import { temperature } from '../words/temperature';
+import { time } from '../words/time';
 import { recordCaution } from './cautions';
 
 const store = () => temperature({ min: { value: -40, unit: 'degC' }, max: { value: 60, unit: 'degC' } });
-const life = () => fields({ life: time(), temperature: store() });
-const Q10_BASIS: Basis = { of: 'Q10', kind: 'equation', source: 'labuza-1982', locator: 'definition of Q10' };
-const cautions = (): Caution[] => [
-  recordCaution('one-temperature-rule'),
-  recordCaution('quality-not-safety'),
-  caution('estimate'),
-];
+const kept = /* @__PURE__ */ fields({
+  /** How long the food kept its quality, above zero. */
+  life: time(),
+  /** Of the store, -40 to 60 degC. */
+  temperature: store(),
+});
+const schema = /* @__PURE__ */ fields({
+  /** One or two of your own storage tests; of two, at least 1 degC apart. */
+  tests: list('storage tests', kept, 1, 2),
+  /** With one test: how many times longer the food keeps 10 degC cooler, 1 to 20. */
+  q10: optional(number('Q10 from 1 to 20', { min: 1, max: 20 })),
+  /** The store you ask about, -40 to 60 degC. */
+  temperature: optional(store()),
+});
+export type ShelfLifeInput = Given<z.input<typeof schema>>;
 
-const q10Schema = /* @__PURE__ */ fields({ cooler: life(), warmer: life() });
-export type Q10Input = z.input<typeof q10Schema>;
+/** How the life of a food goes with the temperature of its store. */
+export interface ShelfLife {
+  /** How many times longer the food keeps its quality 10 degC cooler. */
+  readonly q10: number;
+  /** How long it keeps at the temperature you asked about, in the unit of the first test. */
+  readonly life?: Quantity<'time'>;
+  /** Where the figures come from. */
+  readonly basis: readonly Basis[];
+  /** What to mind. */
+  readonly cautions: readonly Caution[];
+}
+
+type Asked = z.output<typeof schema>;
+const definition = (of: string): Basis => ({
+  of,
+  kind: 'equation',
+  source: 'labuza-1982',
+  locator: 'definition of Q10',
+});
+
+/** The Q10 of two tests, or the one given with a single test. */
+function factorOf({ tests, q10, temperature: asked }: Asked): number {
+  const [first, second] = tests as [Asked['tests'][number], Asked['tests'][number]?];
+  if (second === undefined) {
+    if (asked === undefined) fail('MISSING', 'temperature', asked, 'the temperature of the store you ask about');
+    return q10 ?? fail('MISSING', 'q10', q10, 'a second test, or the Q10 of the food from 1 to 20');
+  }
+  if (q10 !== undefined) fail('CONTRADICTION', 'q10', q10, 'two tests, or one test with a Q10');
+  const [cooler, warmer] = [first, second].sort(
+    (a, b) => valueIn(a.temperature, 'degC') - valueIn(b.temperature, 'degC'),
+  );
+  const apart =
+    valueIn((warmer as typeof first).temperature, 'degC') - valueIn((cooler as typeof first).temperature, 'degC');
+  if (apart < 1)
+    fail('CONTRADICTION', 'tests[1].temperature', second.temperature.value, 'at least 1 degC from the other test');
+  const times = valueIn((cooler as typeof first).life, 'day') / valueIn((warmer as typeof first).life, 'day');
+  const value = times ** (10 / apart);
+  const [least, most] = asked === undefined ? [0.01, 100] : [1, 20];
+  if (!(value >= least && value <= most)) {
+    fail('OUT_OF_RANGE', 'tests[0].life', first.life.value, `lives whose Q10 is from ${least} to ${most}`);
+  }
+  return value;
+}
 
 /**
- * How many times longer a food keeps its quality 10 degC cooler, from two of your own storage tests.
+ * How long a food keeps its quality at another temperature: from two of your own storage tests, or from one test and a
+ * Q10 that you know.
  *
- * Q10 = (life cooler / life warmer)^(10 / (T warmer - T cooler)), degC.
+ * Q10 = (life cooler / life warmer)^(10 / (T warmer - T cooler)); life = life of the test x Q10^((T test - T) / 10),
+ * degC.
  *
- * @param input - `cooler`, `warmer`: `{ life, temperature }`, -40 to 60 degC, the warmer one warmer
- * @throws StillroomError CONTRADICTION where the warmer is not warmer, OUT_OF_RANGE
+ * @returns `q10`, and `life` where you ask about a temperature
+ * @throws StillroomError CONTRADICTION for two tests less than 1 degC apart or a Q10 with two tests, MISSING, OUT_OF_RANGE
  *
  * Source: Labuza, Shelf-Life Dating of Foods, definition of Q10 (recalled).
  *
  * @example
  * ```ts
- * import { q10 } from 'stillroom/record';
+ * import { shelfLife } from 'stillroom/record';
  *
- * q10({
- *   cooler: { life: '20 weeks', temperature: '20 degC' },
- *   warmer: { life: '10 weeks', temperature: '30 degC' },
- * }).q10; // ≈ 2.000
+ * const tests = [
+ *   { life: '20 weeks', temperature: '20 degC' },
+ *   { life: '10 weeks', temperature: '30 degC' },
+ * ] as const;
+ * shelfLife({ tests }).q10; // ≈ 2.000
+ * shelfLife({ tests: [{ life: '1 week', temperature: '100 degF' }], q10: 2, temperature: '70 degF' }).life.value; // ≈ 3.17
  * ```
  */
-export function q10(input: Q10Input): {
-  readonly q10: number;
-  readonly basis: readonly Basis[];
-  readonly cautions: readonly Caution[];
-} {
-  const { cooler, warmer } = readInput(q10Schema, input);
-  const apart = valueIn(warmer.temperature, 'degC') - valueIn(cooler.temperature, 'degC');
-  if (apart < 1)
-    fail('CONTRADICTION', 'warmer.temperature', input.warmer.temperature, 'at least 1 degC warmer than the cooler one');
-  const ratio = valueIn(cooler.life, 'day') / valueIn(warmer.life, 'day');
-  const value = ratio ** (10 / apart);
-  if (!(value >= 0.01 && value <= 100))
-    fail('OUT_OF_RANGE', 'cooler.life', input.cooler.life, 'lives whose Q10 is from 0.01 to 100');
-  return answer({ q10: value, basis: [Q10_BASIS], cautions: cautions() });
-}
-
-const lifeSchema = /* @__PURE__ */ fields({
-  /** `{ life, temperature }`. */
-  known: life(),
-  /** Of the other store, -40 to 60 degC. */
-  temperature: store(),
-  /** 1 to 20 (see `q10`). */
-  q10: number('Q10 from 1 to 20', { min: 1, max: 20 }),
-});
-export type ShelfLifeAtInput = z.input<typeof lifeSchema>;
-
-/**
- * How long a food keeps its quality at another temperature, from a life you know and its Q10.
- *
- * life = known life x Q10^((T known - T) / 10), degC.
- *
- * @returns `life` in the unit of the known one
- * @throws StillroomError OUT_OF_RANGE
- *
- * Source: the definition of Q10 (Labuza, Shelf-Life Dating of Foods, recalled), turned round.
- *
- * @example
- * ```ts
- * import { shelfLifeAt } from 'stillroom/record';
- *
- * const known = { life: '1 week', temperature: '100 degF' } as const;
- * shelfLifeAt({ known, temperature: '70 degF', q10: 2 }).life.value; // ≈ 3.17
- * ```
- */
-export function shelfLifeAt(input: ShelfLifeAtInput): {
-  readonly life: Quantity<'time'>;
-  readonly basis: readonly Basis[];
-  readonly cautions: readonly Caution[];
-} {
-  const { known, temperature: other, q10: factor } = readInput(lifeSchema, input);
-  const apart = valueIn(known.temperature, 'degC') - valueIn(other, 'degC');
-  const { value, unit } = known.life;
+export function shelfLife(input: ShelfLifeInput): ShelfLife {
+  const asked = readInput(schema, input);
+  const q10 = factorOf(asked);
+  const { tests, temperature: other } = asked;
+  const [{ life, temperature: at }] = tests as [Asked['tests'][number]];
+  const cautions = [recordCaution('one-temperature-rule'), recordCaution('quality-not-safety'), caution('estimate')];
+  if (other === undefined) return answer({ q10, basis: [definition('q10')], cautions });
+  const apart = valueIn(at, 'degC') - valueIn(other, 'degC');
   return answer({
-    life: quantityIn(value * factor ** (apart / 10), unit, unit),
-    basis: [Q10_BASIS],
-    cautions: cautions(),
+    q10,
+    life: quantityIn(life.value * q10 ** (apart / 10), life.unit, life.unit),
+    basis: [definition('life')],
+    cautions,
   });
 }

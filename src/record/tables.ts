@@ -1,11 +1,18 @@
-import coolingJson from '../../data/record/cooling-limits.json';
-import labelJson from '../../data/record/label-rules.json';
-import mavJson from '../../data/record/maximum-allowable-variation.json';
-import mistakesJson from '../../data/record/mistake-rules.json';
-import recordRulesJson from '../../data/record/record-rules.json';
-import tneJson from '../../data/record/tolerable-negative-error.json';
-import vitaminJson from '../../data/record/vitamin-c-stored.json';
-import { asTable, type Sourced } from '../sources/table';
+/** The published tables of records, labels and reviews: the schema of each, which the tests run, and its rows. */
+import * as z from 'zod/mini';
+import addedTable from '../../data/record/added-kinds.json';
+import coolingTable from '../../data/record/cooling-limits.json';
+import evidenceTable from '../../data/record/evidence.json';
+import labelTable from '../../data/record/label-rules.json';
+import mavTable from '../../data/record/maximum-allowable-variation.json';
+import mistakeTable from '../../data/record/mistake-rules.json';
+import mixedTable from '../../data/record/mixed-foods.json';
+import recordTable from '../../data/record/record-rules.json';
+import tneTable from '../../data/record/tolerable-negative-error.json';
+import vitaminTable from '../../data/record/vitamin-c-stored.json';
+import { type FoodKind, KINDS } from '../foods/tables';
+import { id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { asTable, type Practice } from '../sources/table';
 
 export const RECORD_TOPICS = [
   'acidified food',
@@ -15,66 +22,128 @@ export const RECORD_TOPICS = [
   'hazard plan',
   'batch record',
 ] as const;
-export type RecordTopic = (typeof RECORD_TOPICS)[number];
 
-export interface RecordRuleRow extends Sourced {
-  readonly topic: RecordTopic;
-  readonly rule: string;
-  readonly text: string;
-  readonly figure?: number;
-  readonly unit?: string;
-  readonly field?: string;
-}
-export interface MistakeRow extends Sourced {
-  readonly rule: string;
-  readonly text: string;
-  readonly hours?: number;
-}
-export interface MavRow extends Sourced {
-  readonly over_g: number | null;
-  readonly to_g: number;
-  readonly over_lb: number | null;
-  readonly to_lb: number;
-  readonly mav_g: number | null;
-  readonly mav_lb: number | null;
-  readonly mav_oz: string | null;
-  readonly mav_share?: number;
-}
-export interface TneRow extends Sourced {
-  readonly over: number;
-  readonly to: number | null;
-  readonly tne_g: number | null;
-  readonly tne_percent: number | null;
-}
-export interface LabelRuleRow extends Sourced {
-  readonly rule: string;
-  readonly text: string;
-  readonly least_lb?: number;
-  readonly below_lb?: number;
-}
-export interface CoolingRow extends Sourced {
-  readonly rule: string;
-  readonly from_degF: number | null;
-  readonly to_degF: number;
-  readonly max_hours: number;
-}
-export interface VitaminCRow extends Sourced {
-  readonly place: string;
-  readonly mean_degF: number;
-  readonly retention_percent: number;
-}
+const some = () => z.exactOptional(positive());
+const ids = () => z.array(id()).check(z.minLength(1));
 
-export const recordRuleRows = asTable<RecordRuleRow>(recordRulesJson).rows;
-export const mistakeRows = asTable<MistakeRow>(mistakesJson).rows;
-export const mavRows = asTable<MavRow>(mavJson).rows;
-export const tneRows = asTable<TneRow>(tneJson).rows;
-export const labelRuleRows = asTable<LabelRuleRow>(labelJson).rows;
-export const coolingRows = asTable<CoolingRow>(coolingJson).rows;
-export const vitaminCRows = asTable<VitaminCRow>(vitaminJson).rows;
+export const recordRuleRow = () =>
+  z.strictObject({
+    id: id(),
+    topic: z.enum(RECORD_TOPICS),
+    text: text(),
+    figure: some(),
+    unit: z.exactOptional(z.enum(['year', 'pH', 'day', 'h', 'log'])),
+    field: z.exactOptional(text()),
+    ...sourcedColumns(),
+  });
+export const mistakeRow = () => z.strictObject({ id: id(), text: text(), hours: some(), ...sourcedColumns() });
+export const mavRow = () =>
+  z.strictObject({
+    id: id(),
+    over_g: some(),
+    to_g: positive(),
+    over_lb: some(),
+    to_lb: positive(),
+    mav_g: some(),
+    mav_lb: some(),
+    mav_oz: z.exactOptional(text()),
+    mav_share: some(),
+    ...sourcedColumns(),
+  });
+export const tneRow = () =>
+  z.strictObject({
+    id: id(),
+    over: positive(),
+    to: some(),
+    tne_g: some(),
+    tne_percent: some(),
+    ...sourcedColumns(),
+  });
+export const labelRuleRow = () =>
+  z.strictObject({ id: id(), text: text(), least_lb: some(), below_lb: some(), ...sourcedColumns() });
+export const coolingRow = () =>
+  z.strictObject({
+    id: id(),
+    printed: text(),
+    from_degF: some(),
+    to_degF: positive(),
+    max_hours: positive(),
+    ...sourcedColumns(),
+  });
+export const vitaminRow = () =>
+  z.strictObject({
+    id: id(),
+    place: text(),
+    mean_degF: positive(),
+    retention_percent: positive(),
+    ...sourcedColumns(),
+  });
+/** Foods of the process tables whose printed recipe holds several foods. */
+export const mixedRow = () =>
+  z.strictObject({ id: id(), food: id(), forms: z.exactOptional(ids()), ...practiceColumns() });
+/** Kinds of foods that are no part of a printed recipe for a single food. */
+export const addedRow = () => z.strictObject({ id: z.enum(KINDS), ...practiceColumns() });
 
-/** The row of a rule; names come from our own code, and the tests ask for each. */
-export function ruleNamed<Row extends { readonly rule: string }>(rows: readonly Row[], rule: string): Row {
-  const found = rows.find((row) => row.rule === rule);
-  if (found === undefined) throw new Error(`no rule ${rule}`);
+const evidenceColumns = () => ({
+  id: id(),
+  line: id(),
+  how: z.array(z.enum(['jars', 'dried', 'oil', 'other'])).check(z.minLength(1)),
+  where: z.array(z.enum(['shelf', 'refrigerator', 'freezer'])).check(z.minLength(1)),
+  kinds: z.array(z.enum(['any', ...KINDS])).check(z.minLength(1)),
+  measure: z.enum([
+    'tested process',
+    'same food',
+    'seals',
+    'moisture',
+    'water activity',
+    'meat heat',
+    'oil recipe',
+    'refrigerator',
+    'freezer',
+    'use by',
+  ]),
+  most: some(),
+  unit: z.exactOptional(text()),
+  foods: z.exactOptional(ids()),
+  field: text(),
+  wanted: text(),
+  next: text(),
+  remedies: z.array(z.enum(['refrigerate', 'freeze', 'discard'])).check(z.minLength(1)),
+  hours: some(),
+});
+export const evidenceRow = () =>
+  z.union([
+    z.strictObject({ ...evidenceColumns(), reason: text(), ...sourcedColumns() }),
+    z.strictObject({ ...evidenceColumns(), ...practiceColumns() }),
+  ]);
+
+export type MavRow = RowOf<typeof mavRow>;
+export type TneRow = RowOf<typeof tneRow>;
+export type EvidenceRow = RowOf<typeof evidenceRow>;
+
+export const RECORD_RULES = asTable<RowOf<typeof recordRuleRow>>(recordTable).rows;
+export const MISTAKES = asTable<RowOf<typeof mistakeRow>>(mistakeTable).rows;
+export const VARIATIONS = asTable<MavRow>(mavTable).rows;
+export const ERRORS = asTable<TneRow>(tneTable).rows;
+export const LABEL_RULES = asTable<RowOf<typeof labelRuleRow>>(labelTable).rows;
+export const COOLING = asTable<RowOf<typeof coolingRow>>(coolingTable).rows;
+export const VITAMIN_C = asTable<RowOf<typeof vitaminRow>>(vitaminTable).rows;
+export const MIXED = asTable<RowOf<typeof mixedRow>>(mixedTable).rows;
+export const EVIDENCE = asTable<EvidenceRow>(evidenceTable).rows;
+const added = asTable<Practice & { readonly id: FoodKind }>(addedTable).rows;
+/** Kinds of foods that make another recipe of a process for a single food. */
+export const STRANGE_KINDS: ReadonlySet<string> = new Set(added.map((row) => row.id));
+
+/** The row of this id; ids come from our own code, and the tests ask for each. */
+export function rowNamed<Row extends { readonly id: string }>(rows: readonly Row[], rowId: string): Row {
+  const found = rows.find((row) => row.id === rowId);
+  if (found === undefined) throw new Error(`no row ${rowId}`);
   return found;
+}
+
+/** A figure that the row is known to hold. */
+export function figureOf<Row, K extends keyof Row>(row: Row, key: K): NonNullable<Row[K]> {
+  const value = row[key];
+  if (value === undefined || value === null) throw new Error(`no ${String(key)} in the row`);
+  return value;
 }

@@ -1,113 +1,134 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { driedStorage } from '../drying/keep/driedStorage';
+import { type FoundFood, food } from '../foods/fields';
 import { frozenStorage } from '../freezing/frozenStorage';
 import { sealRows } from '../jars/tables';
-import { choice, fields, name, optional, readInput, temperature } from '../quantity/fields';
+import { choice, fields, optional, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
-import { type Basis, type Caution, joinBasis, joinCautions, type Refusal } from '../sources/basis';
+import type { Quantity } from '../quantity/types';
+import { type Basis, type Caution, derived, joinCautions } from '../sources/basis';
 import { caution } from '../sources/cautions';
+import { type NotKnown, notKnown } from '../sources/no';
 import { basisOf } from '../sources/table';
+import { temperature } from '../words/temperature';
 import { recordCaution } from './cautions';
 import { isoDate, monthsLater } from './date';
-import { vitaminCRows } from './tables';
+import { figureOf, VITAMIN_C } from './tables';
 
 const schema = /* @__PURE__ */ fields({
-  /** `jar`, `dried` or `frozen`. */
+  /** What it is: `jar` (home-canned), `dried` or `frozen`. */
   kind: choice('what it is', ['jar', 'dried', 'frozen']),
   /** Day of making as ISO text. */
   made: isoDate('the day it was made'),
-  /** For `dried`: which food; `fruit`, the longer-keeping, is never assumed: left out it is `vegetable`. */
-  food: optional(name('a dried fruit or vegetable')),
-  /** Of the store; left out: 70 degF for dried, 0 degF for frozen, the printed span for jars. */
+  /** For `dried`: which food; not given, the shorter months of vegetables are used. */
+  food: optional(food()),
+  /** Of the store; not given: 70 degF for dried, 0 degF for frozen, the printed span for jars. */
   temperature: optional(temperature()),
 });
 export type UseByInput = z.input<typeof schema>;
 
+/** The day to put on a label. */
 export interface UseBy {
-  /** Months of good quality, printed; the ends are the same where one figure is printed. */
-  readonly months: { readonly low: number; readonly high: number };
-  /** The day for the label: the made day and the low figure. */
+  /** These tables hold months for this store. */
+  readonly known: true;
+  /** Months of good quality, as printed. */
+  readonly months: {
+    /** The low figure. */
+    readonly low: number;
+    /** The high figure; the same where one figure is printed. */
+    readonly high: number;
+  };
+  /** The day for the label, as ISO text: the day of making and the low figure. */
   readonly useBy: string;
-  /** The made day and the high figure. */
-  readonly latest: string;
-  /** What storage does besides. */
-  readonly notes: readonly string[];
+  /** The day of making and the high figure. */
+  readonly latestUseBy: string;
+  /** What to know about keeping it. */
+  readonly storageAdvice: readonly string[];
+  /** Where the figures come from. */
   readonly basis: readonly Basis[];
+  /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
 
-const sealRow = (rule: string) => sealRows.find((row) => row.rule === rule) as (typeof sealRows)[number];
-const VITAMIN = 'vitamin C left after 12 months';
+const sealRow = (id: string) => sealRows.find((row) => row.id === id) as (typeof sealRows)[number];
 
-type Months = Pick<UseBy, 'months' | 'notes' | 'basis' | 'cautions'>;
+type Months = Pick<UseBy, 'known' | 'months' | 'storageAdvice' | 'basis' | 'cautions'>;
 
-function jarMonths(degF: number | undefined): Months | Refusal {
-  const within = sealRow('use-within');
-  const warm = sealRow('store-warm');
-  const cool = sealRow('store-cool');
-  const hottest = sealRow('never-above');
-  const basis = [
-    basisOf(within, 'months of storage'),
-    basisOf(warm, 'storage temperature'),
-    basisOf(hottest, 'hottest store'),
+const vitaminBasis = (of: string): Basis[] =>
+  VITAMIN_C.map((row) => basisOf(row, of, `vitamin C left after 12 months, ${row.place}`));
+
+/** The no for a store that is warmer than the printed months are for. */
+function tooWarm(degF: number): NotKnown {
+  const [within, warm, cool, hottest] = ['use-within', 'store-warm', 'store-cool', 'never-above'].map(sealRow) as [
+    ReturnType<typeof sealRow>,
+    ReturnType<typeof sealRow>,
+    ReturnType<typeof sealRow>,
+    ReturnType<typeof sealRow>,
   ];
+  const tooHot = degF > figureOf(hottest, 'most');
+  return notKnown({
+    code: tooHot ? 'store-too-hot' : 'store-too-warm',
+    text: tooHot
+      ? hottest.text
+      : `The ${within.most} months in these tables are for a store of ${cool.least} to ${warm.most} degF; these tables hold none for a warmer one.`,
+    instead: [
+      tooHot
+        ? { text: 'Move the sound jars to a cool place at once, and look every jar over first.' }
+        : { text: 'Move it to a cooler place, or use it first.' },
+    ],
+    basis: [...[within, warm, hottest].map((row) => basisOf(row, 'reason', row.text)), ...vitaminBasis('reason')],
+    cautions: [recordCaution('quality-not-safety')],
+  });
+}
+
+function jarMonths(store: Quantity<'temperature'> | undefined): Months | NotKnown {
+  const [within, warm, cool] = [sealRow('use-within'), sealRow('store-warm'), sealRow('store-cool')];
   // a millionth of a degree for the conversion of units
-  if (degF !== undefined && degF > (warm.most as number) + 1e-6) {
-    const tooHot = degF > (hottest.most as number);
-    return {
-      tested: false,
-      reason: tooHot
-        ? hottest.text
-        : `The ${within.most} months are printed for a store of ${cool.least} to ${warm.most} degF; none are printed for a warmer one.`,
-      instead: tooHot
-        ? 'Move what is sound to a cool place at once, and look every jar over first.'
-        : 'Move it to a cooler place, or use it first.',
-      basis: [...basis, ...vitaminCRows.map((row) => basisOf(row, VITAMIN))],
-      cautions: [recordCaution('quality-not-safety')],
-    };
+  if (store !== undefined && valueIn(store, 'degF') > figureOf(warm, 'most') + 1e-6) {
+    return tooWarm(valueIn(store, 'degF'));
   }
-  const months = within.most as number;
+  const months = figureOf(within, 'most');
   return {
+    known: true,
     months: { low: months, high: months },
-    notes: [
+    storageAdvice: [
       cool.text,
       warm.text,
-      ...vitaminCRows.map(
+      ...VITAMIN_C.map(
         ({ mean_degF, retention_percent }) =>
           `Canned tomatoes and orange juice kept ${retention_percent} % of their vitamin C over 12 months at ${mean_degF} degF.`,
       ),
       sealRow('check-monthly').text,
       sealRow('frozen-by-accident').text,
     ],
-    basis: joinBasis(
-      basis,
-      vitaminCRows.map((row) => basisOf(row, VITAMIN)),
-    ),
+    basis: [
+      basisOf(within, 'months'),
+      ...[warm, sealRow('never-above')].map((row) => basisOf(row, 'storageAdvice', row.text)),
+      ...vitaminBasis('storageAdvice'),
+    ],
     cautions: [],
   };
 }
 
-/** The months of a store that another module prints, or its no. */
-function monthsOf(found: ReturnType<typeof driedStorage> | ReturnType<typeof frozenStorage>): Months | Refusal {
-  const { basis, cautions } = found;
-  if (found.known) return { months: found.months, notes: [], basis, cautions };
-  return {
-    tested: false,
-    reason: found.reason.text,
-    instead: found.instead.map(({ text }) => text).join(', or '),
-    basis,
-    cautions,
-  };
+const driedMonths = (asked: FoundFood | undefined, store: Quantity<'temperature'> | undefined) =>
+  driedStorage({ food: asked?.name ?? 'vegetable', temperature: store ?? '70 degF' });
+
+/** The months of a store that another module holds, or its no. */
+function monthsOf(found: ReturnType<typeof driedStorage> | ReturnType<typeof frozenStorage>): Months | NotKnown {
+  return found.known
+    ? { known: true, months: found.months, storageAdvice: [], basis: found.basis, cautions: found.cautions }
+    : found;
 }
 
 /**
- * The day to put on a label, by the printed storage months: advice for best quality, no guarantee.
+ * The day to put on a label, by the printed storage months: advice for best quality, not a guarantee.
  *
  * Home-canned jars: 12 months in a store of 50 to 70 degF. Dried fruit and vegetables: by food and temperature, as
  * `driedStorage`. Frozen fruit and vegetables: 8 to 12 months at 0 degF, as `frozenStorage`. `useBy` takes the low figure.
  *
- * @returns `useBy` and `latest` as ISO days, `months`, `notes`; or a refusal for a store warmer than any printed figure
+ * @returns `useBy` and `latestUseBy` as ISO days, `months`, `storageAdvice`; or `known: false` for a store warmer than any
+ *   printed figure, or a food without one
  * @throws StillroomError OUT_OF_RANGE for a day that is not in the calendar, UNKNOWN_NAME
  *
  * Source: University of California (12 months, 50 to 70 degF), AIB 539 (95 degF); the tables of drying and freezing; vitamin C:
@@ -118,25 +139,24 @@ function monthsOf(found: ReturnType<typeof driedStorage> | ReturnType<typeof fro
  * import { useBy } from 'stillroom/record';
  *
  * const jars = useBy({ kind: 'jar', made: '2026-08-14' });
- * 'useBy' in jars && jars.useBy; // => '2027-08-14'
- * 'useBy' in useBy({ kind: 'jar', made: '2026-08-14', temperature: '85 degF' }); // => false
+ * jars.known && jars.useBy; // => '2027-08-14'
+ * useBy({ kind: 'jar', made: '2026-08-14', temperature: '85 degF' }).known; // => false
  * ```
  */
-export function useBy(input: UseByInput): UseBy | Refusal {
-  const { kind, made, food = 'vegetable', temperature: store } = readInput(schema, input);
+export function useBy(input: UseByInput): UseBy | NotKnown {
+  const { kind, made, food: asked, temperature: store } = readInput(schema, input);
   const found =
     kind === 'jar'
-      ? jarMonths(store === undefined ? undefined : valueIn(store, 'degF'))
-      : kind === 'dried'
-        ? monthsOf(driedStorage({ food, temperature: store ?? '70 degF' }))
-        : monthsOf(frozenStorage({ temperature: store }));
-  if ('tested' in found) return answer(found);
+      ? jarMonths(store)
+      : monthsOf(kind === 'dried' ? driedMonths(asked, store) : frozenStorage({ temperature: store }));
+  if (!found.known) return answer(found);
   return answer({
+    known: true,
     months: found.months,
     useBy: monthsLater(made, Math.floor(found.months.low)),
-    latest: monthsLater(made, Math.floor(found.months.high)),
-    notes: found.notes,
-    basis: found.basis,
+    latestUseBy: monthsLater(made, Math.floor(found.months.high)),
+    storageAdvice: found.storageAdvice,
+    basis: [...found.basis, derived('useBy', 'the day of making and the months')],
     cautions: joinCautions([recordCaution('quality-not-safety')], found.cautions, [caution('follow-local-guidance')]),
   });
 }

@@ -1,3 +1,4 @@
+import { saidOf } from '../foods/phrases';
 import type { FeasibleDay } from '../plan/request/dayPlan';
 import type { ScheduledTask, Window } from '../plan/request/daySchedule';
 import type { Make } from '../plan/request/planInput';
@@ -46,7 +47,7 @@ function restOf(windows: readonly Window[], makespan: number): string {
 /** What a task is, in the words of the stove. */
 function sentence({ products }: FeasibleDay, { kind, what, products: names, raw, units }: ScheduledTask): string {
   const many = units === undefined ? '' : ` (${units.count})`;
-  const { jars, make, ready, produce, form = make } = products.find(({ name }) => name === names[0]) ?? {};
+  const { jars, make, ready, food, form } = products.find(({ name }) => name === names[0]) ?? {};
   switch (kind) {
     case 'heat canner':
       return `Heat the water of the ${what}`;
@@ -57,7 +58,7 @@ function sentence({ products }: FeasibleDay, { kind, what, products: names, raw,
     case 'blanch':
       return `Blanch ${what}${units === undefined || units.count === 1 ? '' : ` (${units.count} batches)`}`;
     case 'cook':
-      return `Cook the ${produce === undefined ? what : `${produce} ${form}`}`;
+      return `Cook the ${food === undefined ? what : saidOf(food, form).phrase}`;
     case 'fill':
       return `${FILL.get(make ?? 'jars') ?? 'Fill'} ${what}${many}`;
     case 'can': {
@@ -67,7 +68,7 @@ function sentence({ products }: FeasibleDay, { kind, what, products: names, raw,
     case 'dry':
       return `Dry ${what}`;
     case 'freeze-dry':
-      return `Freeze-dry ${what}: ${units === undefined ? '' : counted(units.count, units.unit)}`;
+      return `Freeze-dry ${what}: ${units === undefined ? '' : counted(units.count, 'tray', 'trays')}`;
     case 'freeze':
       return `Freeze ${what}${many}`;
     default:
@@ -88,7 +89,7 @@ const means = ({ uses, unattended }: ScheduledTask): string =>
     .filter(({ resource }) => resource !== 'burners')
     .map(({ resource, amount }) => {
       if (resource === 'hands') return amount === 1 ? '1 pair of hands' : `${amount} pairs of hands`;
-      return resource === 'dryer trays' ? `dryer, ${counted(amount, 'tray')}` : resource;
+      return resource === 'dryer trays' ? `dryer, ${counted(amount, 'tray', 'trays')}` : resource;
     })
     .join(', ') || (unattended ? 'by itself' : '');
 

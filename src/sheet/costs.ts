@@ -10,8 +10,8 @@ export function costBlock({ cost, products }: FeasibleDay): string[] {
   if (cost === undefined) return [];
   const { unit } = cost.total;
   const kinds: readonly (readonly [string, number])[] = [
-    ['produce used', cost.produceUsed.value],
-    ['produce left fresh', cost.produceLeft.value],
+    ['food used', cost.foodUsed.value],
+    ['food left fresh', cost.foodLeft.value],
     ['jars over their lives, lids, bags, pantry', cost.supplies.value],
     ['energy', cost.energy.value],
     ['own hours', cost.hands.value],
@@ -35,9 +35,9 @@ export function costBlock({ cost, products }: FeasibleDay): string[] {
         ? []
         : [`Energy: ${kilowattHours(energy)}; the cost is that of the likely figure.`]),
       ...(priced.some(({ cost: own }) => own?.perNet?.estimated)
-        ? ['About: the net weight is reckoned and not weighed, in a jar of fruit a kilogram for each litre.']
+        ? ['About: nobody weighed the net weight; a jar of fruit is taken at a kilogram for each liter.']
         : []),
-      ...(priced.some(({ cost: own }) => own?.perServing?.customary) ? ['Servings are customary ones.'] : []),
+      ...(priced.some(({ cost: own }) => own?.perServing?.customary) ? ['Servings are the customary size.'] : []),
     ]),
   ];
 }

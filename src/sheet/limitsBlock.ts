@@ -5,7 +5,7 @@ import { table } from './markdown';
 /** What one more of something adds, by the aim. */
 const GAINS: ReadonlyMap<string, string> = new Map<AimWord, string>([
   ['most worth', 'worth'],
-  ['least waste', 'kg of produce'],
+  ['least waste', 'kg of food'],
   ['fewest hours', 'minutes saved'],
   ['least cost', 'money saved on each jar or pack promised'],
 ]);
@@ -17,7 +17,7 @@ export function limitsBlock({ limits, limitsNotComputed, yields, aim }: Feasible
     gain === undefined || most === undefined
       ? ''
       : `${gain.toFixed(places)}${most > gain ? ` to ${most.toFixed(places)}` : ''}`;
-  const told = yields.filter(({ poor = 0, likely = 0, rich = 0 }) => Math.max(poor, likely, rich) >= WORTH_TELLING);
+  const shown = yields.filter(({ poor = 0, likely = 0, rich = 0 }) => Math.max(poor, likely, rich) >= WORTH_TELLING);
   return [
     ...(limits.length === 0
       ? []
@@ -29,14 +29,14 @@ export function limitsBlock({ limits, limitsNotComputed, yields, aim }: Feasible
           ),
         ]),
     ...(limitsNotComputed.length === 0 ? [] : [`Not worked out, too large a search: ${limitsNotComputed.join(', ')}.`]),
-    ...(told.length === 0
+    ...(shown.length === 0
       ? []
       : [
-          `To know the yield before the jars are readied, by a first batch that is weighed, would add (${unit}):`,
+          `If you weigh a first batch before you get the jars ready, knowing the yield adds (${unit}):`,
           table(
             ['of', 'if it is poor', 'likely', 'rich'],
-            told.map(({ produce, poor, likely, rich, atMost }) => [
-              produce,
+            shown.map(({ food, poor, likely, rich, atMost }) => [
+              food,
               written(poor, atMost?.poor),
               written(likely, atMost?.likely),
               written(rich, atMost?.rich),

@@ -7,7 +7,7 @@ import { capital, clocks, counted, gauge, isMetric, kilowattHours, price, volume
 import { bullets } from './markdown';
 
 export function productBlock(product: PlannedProduct, number: number): string[] {
-  const { name, from, ready, trimmings, recipe, jars, pots, trays, packs, steps, units, cost } = product;
+  const { name, from, ready, trimmings, ingredients, jars, pots, trays, packs, steps, units, cost } = product;
   const lines: string[] = [];
   const of = trimmings === undefined ? 'of the trimmings of' : 'of';
   const lots = from.map(({ lot, raw }) => `${weight(raw, 'up')} ${of} ${lot}`).join(' and ');
@@ -19,7 +19,7 @@ export function productBlock(product: PlannedProduct, number: number): string[] 
       : `Take ${lots}. Ready weight ${weights(ready)}, likely ${weight(ready.likely)}${trimmed}.`,
   );
   if (jars?.acid !== undefined) lines.push(`**Acid, never left out: ${jars.acid}.**`);
-  for (const line of recipe) lines.push(ingredient(line));
+  for (const line of ingredients) lines.push(ingredient(line));
   if (jars?.sterilizeJars) lines.push('Sterilize the empty jars: the printed process is too short to do it.');
   for (const { pot, batches, most } of pots?.batches ?? []) {
     const each = batches === 1 ? 'In one batch' : `In ${batches} batches`;
@@ -56,7 +56,7 @@ export function productBlock(product: PlannedProduct, number: number): string[] 
 
 /** What you can count on, and how many there may be. */
 function countOn({ make, units }: PlannedProduct): string {
-  const sure = `count on ${counted(units.promised, units.unit)}`;
+  const sure = `count on ${counted(units.promised, units.unit, units.plural)}`;
   if (units.ready === units.promised) return sure;
   return `${sure}, ${make === 'jars' || make === 'jam' ? `have ${units.ready} ready` : `maybe ${units.ready}`}`;
 }
@@ -75,7 +75,7 @@ function trayLines({ trays }: PlannedProduct): string[] {
   const at = temperature === undefined ? '' : ` at ${formatQuantity(temperature)}`;
   const long = time === undefined ? '' : `, ${time.low.value} to ${time.high.value} h`;
   const lines = [
-    `${capital(where)}: ${counted(count, 'tray')} with up to ${weight(perTray, 'down')}${count === 1 ? '' : ' each'}${at}${long}.`,
+    `${capital(where)}: ${counted(count, 'tray', 'trays')} with up to ${weight(perTray, 'down')}${count === 1 ? '' : ' each'}${at}${long}.`,
   ];
   if (stopWeight !== undefined) {
     lines.push(

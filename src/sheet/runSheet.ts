@@ -1,5 +1,5 @@
 import { withPlan } from '../plan/answer/withPlan';
-import type { DayPlan, FeasibleDay, InfeasibleDay, ToReady } from '../plan/request/dayPlan';
+import type { DayPlan, FeasibleDay, InfeasibleDay, MostPromised, ToReady } from '../plan/request/dayPlan';
 import type { AimWeights } from '../plan/request/planFields';
 import type { PlannedProduct } from '../plan/request/plannedProduct';
 import { isMass } from '../quantity/fields';
@@ -15,13 +15,13 @@ import { bullet, bullets, table } from './markdown';
 import { productBlock } from './productBlock';
 
 /**
- * A day's plan as a run sheet in Markdown: what to have at hand, then each product in the words of the stove, what is
- * left over or left out and why, what limited the day, the cautions, and the sources. It reads as plain text as well.
+ * A day's plan as a run sheet in Markdown: what to have at hand, then each product step by step, what is left over
+ * or left out and why, what limited the day, the cautions, and the sources. It reads as plain text as well.
  *
  * Amounts are in kitchen fractions, or in grams and millilitres where the lots are weighed so: acid and times rounded
  * up, weights to stop drying at rounded down.
  *
- * Names that the caller gave stand as they are: no markup, link or tag in them is one on the page.
+ * Names that the caller gave stay as they are: no markup, link or tag in them is one on the page.
  *
  * @param plan - the answer of `planDay`
  * @returns Markdown
@@ -33,7 +33,7 @@ import { productBlock } from './productBlock';
  * import { runSheet } from 'stillroom/sheet';
  *
  * const plan = planDay({
- *   lots: [{ produce: 'apple', raw: '20 lb' }],
+ *   lots: [{ food: 'apple', raw: '20 lb' }],
  *   kitchen: { elevation: '500 m', hours: '6 h', dryer: { trays: 6, trayArea: '200 in2' } },
  *   products: [{ make: 'dried', from: 'apples' }],
  * });
@@ -47,16 +47,20 @@ export function runSheet(plan: DayPlan): string {
   });
 }
 
-function infeasibleSheet({ reason, conflicts, leftOut, cautions }: InfeasibleDay): string {
+function infeasibleSheet({ reason, conflicts, most, leftOut, cautions }: InfeasibleDay): string {
   return blocks([
     '# Run sheet: no plan',
-    `There is no plan for this day: ${reason}.`,
+    `There is no plan for this day: ${reason.text}.`,
     bullets(conflicts.map(capital)),
+    ...(most.length === 0 ? [] : ['With everything else as you asked, you can count on:', bullets(most.map(instead))]),
     ...leftOutBlock(leftOut),
     '## Cautions',
     bullets(cautions.map(({ text }) => text)),
   ]);
 }
+
+const instead = ({ name, least, promised, proven }: MostPromised): string =>
+  `${capital(name)}: ${promised === 0 ? 'none' : `${proven ? '' : 'at least '}${promised}`}, not ${least}.`;
 
 const blocks = (parts: readonly string[]): string => `${parts.filter((part) => part !== '').join('\n\n')}\n`;
 
@@ -69,18 +73,18 @@ function feasibleSheet(plan: FeasibleDay): string {
       : '',
     `Kitchen at ${formatQuantity(elevation)}. About ${hours(work.hands.minutes)} of work for the hands, of ${hours(work.hands.available)} there are. Aim: ${aimOf(plan)}; ${proof(plan)}`,
     products.length === 0
-      ? 'Nothing of what was asked for can be made today.'
+      ? 'Nothing you asked for can be made today.'
       : table(['make', 'promised', 'likely', 'ready for', 'out of'], products.map(glance)),
     products.length === 0
       ? ''
-      : 'Jars and packs are promised at the poor end of the published yields; ready jars, lids and trays for the rich end.',
+      : 'Count on the jars and packs promised: they are the low end of the published yields. Have jars, lids and trays ready for the high end.',
     ...readyBlock(plan.ready),
     ...clockBlock(plan),
     ...products.flatMap((product, index) => productBlock(product, index + 1)),
     ...leftFreshBlock(plan),
     ...leftOutBlock(plan.leftOut),
     plan.notMade.length === 0 ? '' : '## Not made today',
-    bullets(plan.notMade.map(({ product, reason }) => `${capital(product)}: ${reason.text}.`)),
+    bullets(plan.notMade.map(({ name, reason }) => `${capital(name)}: ${reason.text}.`)),
     ...limitsBlock(plan),
     ...costBlock(plan),
     '## Cautions',
@@ -114,7 +118,7 @@ const proof = ({ provenBest, gap }: FeasibleDay): string =>
 
 const glance = ({ name, units, from, trimmings }: PlannedProduct): string[] => [
   capital(name),
-  counted(units.promised, units.unit),
+  counted(units.promised, units.unit, units.plural),
   String(units.likely),
   String(units.ready),
   from
@@ -150,8 +154,8 @@ function leftOutBlock(leftOut: FeasibleDay['leftOut']): string[] {
     '## Left out, and why',
     bullets(
       leftOut.map(
-        ({ product, reason, instead }) =>
-          `${capital(product)}: ${reason.text}. Instead: ${instead.map(({ text }) => text).join('; or ')}.`,
+        ({ name, reason, instead }) =>
+          `${capital(name)}: ${reason.text}. Instead: ${instead.map(({ text }) => text).join('; or ')}.`,
       ),
     ),
   ];

@@ -23,7 +23,7 @@ const equations = asTable<EquationRow>(equationsJson).rows;
 const byId = <Letters extends string>(id: string) =>
   equations.find((row) => row.id === id) as EquationRow & { readonly constants: Readonly<Record<Letters, number>> };
 const activity = byId<'Q' | 'a' | 'b' | 'R' | 'sucroseMolarMass' | 'waterMolarMass'>('starzak-peacock');
-const cane = byId<'scale' | 'critical' | 'exponent' | 'square' | 'centre' | 'offset'>('batterham-norgate');
+const cane = byId<'scale' | 'critical' | 'exponent' | 'square' | 'center' | 'offset'>('batterham-norgate');
 
 const SEA_LEVEL = 101325; // Pa: the standard atmosphere
 const ZERO_CELSIUS = 273.15;
@@ -59,9 +59,9 @@ const browneRise: Rise = (brix, pascals) => {
 };
 
 const caneRise: Rise = (brix, pascals) => {
-  const { scale, critical, exponent, square, centre, offset } = cane.constants;
+  const { scale, critical, exponent, square, center, offset } = cane.constants;
   const t = saturationKelvin(pascals) - ZERO_CELSIUS;
-  return ((scale * (273 + t) ** 2 * brix ** 2) / (critical - t) ** exponent) * (square * (brix - centre) ** 2 + offset);
+  return ((scale * (273 + t) ** 2 * brix ** 2) / (critical - t) ** exponent) * (square * (brix - center) ** 2 + offset);
 };
 
 const LAST_BROWNE = browne.at(-1) as BrowneRow;
@@ -107,7 +107,7 @@ export const placeFields = {
   pressure: /* @__PURE__ */ optional(pressure({ min: { value: 5, unit: 'kPa' }, max: { value: 200, unit: 'kPa' } })),
 };
 
-/** Where the pot stands. */
+/** Where the pot is. */
 export interface Place {
   readonly water: Quantity<'temperature'>;
   readonly pascals: number;

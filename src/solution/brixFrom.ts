@@ -11,8 +11,7 @@ import { brixOfRise, followedRise, MOST_BRIX, placeFields, placeOf, riseBasis } 
 import { REFERENCE_TEMPERATURE } from './fields';
 import { brixOfIndex, HIGHEST_INDEX, indexBasis, LOWEST_INDEX } from './refractiveIndex';
 import { correctionBasis, correctionOrFail, sampleTemperature } from './refractometer';
-import { baumeOf, brixOfSpecificGravity, gravityOfBaume, specificGravityAt } from './specificGravity';
-import { densityBasis } from './sucroseDensity';
+import { baumeOf, brixOfSpecificGravity, densityBasis, gravityOfBaume, specificGravityAt } from './sucroseDensity';
 import { constantBasis } from './tables';
 
 const HEAVIEST = /* @__PURE__ */ specificGravityAt(100, REFERENCE_TEMPERATURE);
@@ -122,8 +121,8 @@ function byBoiling(boil: Quantity<'temperature'>, given: Given, asked: BrixFromI
 }
 
 /**
- * How strong a syrup, a juice or a boiling jam is, by what you measure it with: a refractometer's reading or index, a
- * hydrometer's specific gravity or degrees Baume, or the thermometer in the boiling pot.
+ * How strong a syrup, a juice or a boiling jam is, from what you measure: a refractometer's reading or index, a
+ * hydrometer's specific gravity or degrees Baume, or the temperature of the boiling pot.
  *
  * A reading off 20 degC gets the published correction, on straight lines between rows and columns: below 18 degC of the
  * newer table (OIV-MA-AS2-02, ICUMSA based), above it of the international table of the 1930s as the CRC Handbook gives

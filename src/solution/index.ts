@@ -6,7 +6,6 @@ export { type BrineDensity, type BrineDensityInput, brineDensity } from './brine
 export { type BrixFrom, type BrixFromInput, brixFrom } from './brixFrom';
 export { type RefractiveIndex, type RefractiveIndexInput, refractiveIndex } from './refractiveIndex';
 export { type SoluteProperties, type SolutePropertiesInput, soluteProperties } from './soluteProperties';
-export { type SpecificGravity, type SpecificGravityInput, specificGravity } from './specificGravity';
 export { type SucroseDensity, type SucroseDensityInput, sucroseDensity } from './sucroseDensity';
 export { type SucroseSolubility, type SucroseSolubilityInput, sucroseSolubility } from './sucroseSolubility';
 export {

@@ -28,6 +28,15 @@ export function mixOf(parts: readonly Part[]): Part {
 export const toAdd = (from: number, to: number, added: number): number =>
   from === to ? 0 : (to - from) / (added - to);
 
+/**
+ * The Pearson square: the parts by mass of a strong and a weak share that mix to a target between, in percent. It is
+ * `toAdd` without a mass: strong parts for each weak part are `toAdd(weak, target, strong)`. Doubles: 60 % less 10 % is 50.
+ */
+export const partsOf = (strong: number, weak: number, target: number): { strong: number; weak: number } => {
+  const percent = (from: number, to: number): number => Number((100 * (from - to)).toPrecision(12));
+  return { strong: percent(target, weak), weak: percent(strong, target) };
+};
+
 /** The share of the mass that is left when water goes until the solids are `to`: from / to. */
 export const leftAtSolids = (from: number, to: number): number => from / to;
 
@@ -54,7 +63,8 @@ export function refuseWetter(moisture: number, target: number, givenTarget: unkn
 
 /** Solids below the start cannot be reached by boiling down or sweetening; `path` names the target's field. */
 export function refuseThinner(start: number, target: number, path: string): void {
-  if (target < start) fail('CONTRADICTION', path, target, `at least ${start}, what it has now; to thin it, add water`);
+  if (target < start)
+    fail('CONTRADICTION', path, target, `at least ${start}, what it has now; to thin it, add water (pearsonSquare)`);
 }
 
 /** Masses add up: no source is needed, and none is named. `of` is the path of the answer's field. */

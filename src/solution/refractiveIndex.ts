@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import json from '../../data/solution/sucrose-refractive-index.json';
 import { answer } from '../common/answer';
-import { fields, optional, readInput } from '../quantity/fields';
+import { fields, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Basis, Caution } from '../sources/basis';
 import type { RowOf } from '../sources/columns';
@@ -28,8 +28,8 @@ export const indexBasis = (of: string): Basis => basisOf(rows[0] as IndexRow, of
 const schema = /* @__PURE__ */ fields({
   /** Strength of the solution, 0 to 95 degrees Brix. */
   brix: brix({ max: LAST_BRIX }),
-  /** Of the sample, 5 to 30 degC; 20 degC when left out. */
-  temperature: optional(sampleTemperature()),
+  /** Of the sample, 5 to 30 degC. */
+  temperature: sampleTemperature(),
 });
 export type RefractiveIndexInput = z.input<typeof schema>;
 export interface RefractiveIndex {
@@ -42,28 +42,27 @@ export interface RefractiveIndex {
 }
 
 /**
- * Refractive index of a sucrose solution. The way back is `brixFrom`.
+ * Refractive index of a sucrose solution. `brixFrom` is the inverse.
  *
  * At 20 degC the ICUMSA 1974 table, one row for each degree Brix, on straight lines between (within 3e-6). At
  * another temperature the index is that of the reading an uncorrected refractometer would show, by the correction tables
  * of `brixFrom`.
  *
- * @param input - `brix`: 0 to 95 (above 85 an extension with four decimals); `temperature`: 20 degC when left out,
- * 5 to 30 degC as far as the correction tables reach
+ * @param input - `brix`: 0 to 95 (above 85 an extension with four decimals); `temperature`: 5 to 30 degC, as
+ * far as the correction tables reach
  * @throws StillroomError OUT_OF_RANGE
  *
  * @example
  * ```ts
  * import { refractiveIndex } from 'stillroom/solution';
  *
- * refractiveIndex({ brix: 50 }).refractiveIndex; // ≈ 1.42009
- * refractiveIndex({ brix: 5.8 }).refractiveIndex; // ≈ 1.341452
+ * refractiveIndex({ brix: 50, temperature: '20 degC' }).refractiveIndex; // ≈ 1.42009
+ * refractiveIndex({ brix: 5.8, temperature: '20 degC' }).refractiveIndex; // ≈ 1.341452
  * ```
  */
 export function refractiveIndex(input: RefractiveIndexInput): RefractiveIndex {
   const given = readInput(schema, input);
-  const t = given.temperature === undefined ? REFERENCE_TEMPERATURE : valueIn(given.temperature, 'degC');
-  const { reading, corrected } = readingAt(given.brix, t, input.brix);
+  const { reading, corrected } = readingAt(given.brix, valueIn(given.temperature, 'degC'), input.brix);
   return answer({
     refractiveIndex: between(byBrix, reading) as number,
     basis: [indexBasis('refractiveIndex'), ...corrected],

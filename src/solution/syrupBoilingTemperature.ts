@@ -29,15 +29,15 @@ export interface SyrupBoilingTemperature {
 }
 
 /**
- * The temperature at which a sucrose syrup boils: what the thermometer shows in a jam or syrup of this strength. The way
- * back is `brixFrom`.
+ * The temperature at which a sucrose syrup boils: what the thermometer shows in a jam or syrup of this strength.
+ * `brixFrom` is the inverse.
  *
  * Followed: Starzak and Peacock's water activity of sucrose solutions (1997) with the vapor pressure of water by
  * IAPWS-IF97, solved for aw(T) x psat(T) = air pressure; good at every elevation. Sources differ: at sea level and
  * 70 Brix this gives a rise of 5.0 degC, Browne's handbook of 1912 (which kitchen charts follow) 6.5, and
  * Batterham and Norgate's fit to raw cane syrups (recalled) 6.1. The range shows them; Browne's sea-level figures
  * are scaled to the elevation as the equation scales. Fruit acids and invert sugar raise the boiling point of a jam
- * above that of pure sucrose, towards the high end.
+ * above that of pure sucrose, toward the high end.
  *
  * @param input - `brix`: 0 to 95; `elevation` (-500 to 5,000 m) or `pressure` (5 to 200 kPa absolute), sea level
  * when neither is given

@@ -1,7 +1,7 @@
 /** Straight-line reading between the points of a table whose first column rises. */
 export type Point = readonly [x: number, y: number];
 
-/** y at x between the two neighbouring points, or undefined outside the table. */
+/** y at x between the two neighboring points, or undefined outside the table. */
 export function between(points: readonly Point[], x: number): number | undefined {
   const first = points[0];
   if (first !== undefined && x === first[0]) return first[1];

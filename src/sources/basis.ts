@@ -12,7 +12,7 @@ export type Seen = 'original' | 'reproduction' | 'citation';
 
 /** One line of an answer's basis: which figure, of what kind, from where. */
 export interface Basis {
-  /** Path of the answer's field that the line stands behind: `minutes`, `ready.low`, `ways[].jar`. */
+  /** Path of the answer's field that the line supports: `minutes`, `ready.low`, `ways[].jar`. */
   readonly of: string;
   /** What the figure rests on. */
   readonly kind: BasisKind;
@@ -28,7 +28,7 @@ export interface Basis {
   readonly note?: string;
 }
 
-/** How much a caution matters: it can hurt somebody, it spoils the food, or it is good to know. */
+/** How much a caution matters: it can hurt someone, it can spoil the food, or it is good to know. */
 export type Severity = 'danger' | 'quality' | 'note';
 
 /** Something to mind, said with the answer, as data. Answers list the dangers first. */
@@ -41,16 +41,6 @@ export interface Caution {
   readonly text: string;
   /** Id in the register of sources, where it is published. */
   readonly source?: string;
-}
-
-/** The answer where no tested process, or no published figure, exists. */
-export interface Refusal {
-  readonly tested: false;
-  readonly reason: string;
-  /** What can be done instead. */
-  readonly instead: string;
-  readonly basis: readonly Basis[];
-  readonly cautions: readonly Caution[];
 }
 
 /** The basis of an answer that rests on what these tables hold, or do not hold, and on no single row. */
@@ -66,6 +56,9 @@ export const measured = (of: string, note?: string): Basis => ({
   kind: 'measured',
   ...(note === undefined ? {} : { note }),
 });
+
+/** The lines of one answer, as they stand behind a field of another. */
+export const behind = (of: string, lines: readonly Basis[]): readonly Basis[] => lines.map((line) => ({ ...line, of }));
 
 /** Joins basis lists without repeating a line. */
 export function joinBasis(...lists: readonly (readonly Basis[])[]): Basis[] {

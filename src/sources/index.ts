@@ -2,6 +2,7 @@
  * The register of sources, and what an answer says about where it comes from.
  * @module
  */
-export type { Basis, BasisKind, Caution, Refusal, Seen, Severity } from './basis';
+export type { Basis, BasisKind, Caution, Seen, Severity } from './basis';
 export type { Instead, NotKnown, NotTested, Reason } from './no';
-export { type Source, source, sources } from './source';
+export type { Source } from './source';
+export { type SourcesInput, sources } from './sources';

@@ -1,5 +1,4 @@
 import register from '../../data/sources.json';
-import { answer } from '../common/answer';
 import { type Named, nearestNames } from '../common/names';
 import { fail } from '../errors/StillroomError';
 import type { Seen } from './basis';
@@ -24,31 +23,15 @@ export interface Source extends Omit<Named, 'name'> {
   readonly note?: string;
 }
 
-const entries = register as readonly Source[];
+/** The register, in the order of the ids. */
+export const entries = register as readonly Source[];
 let byId: Map<string, Source> | undefined;
 
-/**
- * The citation behind a source id in an answer's `basis`.
- *
- * @param id - as in `basis[].source`
- * @throws StillroomError UNKNOWN_NAME
- *
- * @example
- * ```ts
- * import { source } from 'stillroom/sources';
- *
- * source('usda-cghc-2015').publisher; // => 'USDA National Institute of Food and Agriculture'
- * ```
- */
-export function source(id: string): Source {
+/** The entry of an id that our own code or a basis line names. */
+export function source(id: string, path = 'id'): Source {
   byId ??= new Map(entries.map((entry) => [entry.id, entry]));
   const found = byId.get(id);
-  if (found !== undefined) return answer(found);
+  if (found !== undefined) return found;
   const nearest = typeof id === 'string' ? nearestNames(id, [...byId.keys()]) : [];
-  fail('UNKNOWN_NAME', 'id', id, 'the id of a source', { nearest });
-}
-
-/** Every source of the register, in the order of their ids. */
-export function sources(): readonly Source[] {
-  return answer(entries);
+  return fail('UNKNOWN_NAME', path, id, 'the id of a source', { nearest });
 }

@@ -48,7 +48,7 @@ export interface BoilingTemperature {
  * Source: U.S. Standard Atmosphere 1976; IAPWS-IF97 equation 31.
  *
  * @param input - `elevation` of the kitchen, -500 m to 5,000 m; or `pressure`, the absolute pressure in the room (see
- *   `stationPressure` for a weather report's figure)
+ *   `airPressure` for a weather report's figure)
  * @returns the temperature, in degF for an elevation in feet or a pressure in psi or inHg, otherwise in degC
  * @throws StillroomError MISSING without either, CONTRADICTION with both, OUT_OF_RANGE
  *

@@ -63,7 +63,7 @@ export function elevationFromBoiling(input: ElevationFromBoilingInput): Elevatio
   const kelvin = valueIn(given.temperature, 'K');
   const doubt = given.within === undefined ? USUAL_DOUBT : valueIn(given.within, 'delta degC');
   const unit = isCustomary(given.temperature) ? 'ft' : 'm';
-  const boilingAt = (metres: number): number => saturationKelvin(standardPressure(metres));
+  const boilingAt = (meters: number): number => saturationKelvin(standardPressure(meters));
   if (!(kelvin <= boilingAt(LOWEST_LAND) && kelvin >= boilingAt(HIGHEST_LAND))) {
     fail(
       'OUT_OF_RANGE',

@@ -18,6 +18,5 @@ export {
   type SaturationTemperatureInput,
   saturationTemperature,
 } from './saturationTemperature';
-export { type StationPressure, type StationPressureInput, stationPressure } from './stationPressure';
 export { type SteamTemperature, type SteamTemperatureInput, steamTemperature } from './steamTemperature';
 export { type WaterDensity, type WaterDensityInput, waterDensity } from './waterDensity';

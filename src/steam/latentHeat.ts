@@ -6,7 +6,7 @@ import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
 import { mass } from '../words/mass';
 import { temperature } from '../words/temperature';
-import { saturatedSource, vaporizationHeat } from './water';
+import { vaporizationBasis, vaporizationHeat } from './water';
 
 const schema = /* @__PURE__ */ fields({
   /** Of the water, 0 to 200 degC. */
@@ -51,7 +51,7 @@ export function latentHeat(input: LatentHeatInput): LatentHeat {
   const joules = kilograms * vaporizationHeat(valueIn(given.temperature, 'K'));
   return answer({
     energy: quantityIn(joules, 'J', given.mass !== undefined && POUNDS.has(given.mass.unit) ? 'BTU' : 'kJ'),
-    basis: [{ of: 'energy', kind: 'equation', source: saturatedSource, locator: 'equations 1 to 3' }],
+    basis: [vaporizationBasis('energy')],
     cautions: [],
   });
 }

@@ -1,6 +1,7 @@
 /** Density and latent heat of water in plain SI numbers, for this module and those above it. */
 import liquidJson from '../../data/steam/liquid-water.json';
 import saturatedJson from '../../data/steam/saturated-water.json';
+import type { Basis } from '../sources/basis';
 import type { RowOf } from '../sources/columns';
 import { asTable } from '../sources/table';
 import type { liquidRow, saturatedRow } from './tables';
@@ -54,7 +55,8 @@ export const saturatedSteamDensity = (kelvin: number): number =>
 
 /**
  * Heat (J/kg) that turns water into steam at a temperature (K), by the Clapeyron equation
- * T (1/rho_steam - 1/rho_water) dp/dT on the three equations of SR1-86.
+ * T (1/rho_steam - 1/rho_water) dp/dT on the three equations of SR1-86. The one home of this heat: an equation of the
+ * standard serves boiling, drying and machines alike, and reaches into the canner, where a table ends at 100 degC.
  */
 export function vaporizationHeat(kelvin: number): number {
   const { sum, slope } = series('vapor pressure', 1 - kelvin / TC);
@@ -63,3 +65,12 @@ export function vaporizationHeat(kelvin: number): number {
   const rise = pressure * (-(TC / kelvin ** 2) * sum - slope / kelvin);
   return kelvin * (1 / saturatedSteamDensity(kelvin) - 1 / saturatedLiquidDensity(kelvin)) * rise;
 }
+
+/** What a heat of vaporization rests on: `of` is the path of the answer's field. */
+export const vaporizationBasis = (of: string): Basis => ({
+  of,
+  kind: 'equation',
+  source: saturatedSource,
+  locator: 'equations 1 to 3',
+  note: 'latent heat of vaporization of water',
+});

@@ -28,7 +28,5 @@ export { type RemakeJelly, type RemakeJellyInput, remakeJelly } from './remakeJe
 export { type ScaledJamRecipe, type ScaleJamRecipeInput, scaleJamRecipe } from './scaleJamRecipe';
 export { type SugarStage, type SugarStages, type SugarStagesInput, sugarStages } from './sugarStages';
 export { type Sweetened, type SweetenInput, sweeten } from './sweeten';
-export { type SweetenerMass, type SweetenerMassInput, sweetenerMass } from './sweetenerMass';
 export { type SweetenedToTaste, type SweetenToTasteInput, sweetenToTaste } from './sweetenToTaste';
 export { type Syrup, type SyrupInput, syrup } from './syrup';
-export { type WaterToThin, type WaterToThinInput, waterToThin } from './waterToThin';

@@ -3,7 +3,7 @@ import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, isMass, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
-import type { Quantity } from '../quantity/types';
+import type { OneOf, Quantity } from '../quantity/types';
 import type { Unit } from '../quantity/units';
 import { REFERENCE_TEMPERATURE } from '../solution/fields';
 import { balanceBasis, leftAtSolids, mixOf } from '../solution/massBalance';
@@ -41,7 +41,7 @@ const schema = fields({
   /** Dry acid by mass, where it is to count as solids of the jam. */
   dryAcid: optional(mass()),
 });
-export type JamBalanceInput = z.input<typeof schema>;
+export type JamBalanceInput = OneOf<z.input<typeof schema>, 'ready' | 'jam' | 'jars'>;
 type Given = z.output<typeof schema>;
 
 export interface JamBalance {
@@ -83,6 +83,10 @@ function jamWanted({ jam, jars, jar, finishSolids }: Given): Quantity<'mass'> {
   return quantityIn<'mass'>(valueIn(filled, 'mL') * coldDensity(finishSolids), 'g', unit);
 }
 
+/** What goes into the pot: the fruit with its solids, and what is all solids. */
+const potOf = (fruit: number, solids: number, dry: readonly number[]) =>
+  mixOf([{ mass: fruit, solids }, ...dry.map((mass) => ({ mass, solids: 1 }))]);
+
 /** The fruit that is given, or that the wanted jam takes. */
 function fruitOf(given: Given): Quantity<'mass'> {
   if (given.ready !== undefined) return given.ready;
@@ -91,12 +95,13 @@ function fruitOf(given: Given): Quantity<'mass'> {
     fail('CONTRADICTION', path, given[path], 'pectin and acid only with the mass of the fruit (ready)');
   }
   const { value, unit } = jamWanted(given);
-  return { value: (value * given.finishSolids) / (given.solids + given.sugarToFruit), unit };
+  const pot = potOf(1, given.solids, [given.sugarToFruit]);
+  return { value: value / (pot.mass * leftAtSolids(pot.solids, given.finishSolids)), unit };
 }
 
 /**
- * The balance of a jam: what fruit needs in sugar, what it makes, and how much water boils off; or, for the jam or the
- * jars you want, how much fruit it takes.
+ * The balance of a jam: how much sugar the fruit needs, how much jam it makes and how much water boils off; or, for
+ * the jam or the jars you want, how much fruit it takes.
  *
  * Formula: sugar = fruit x sugarToFruit; jam = (fruit x solids + sugar + pectin + acid) / finishSolids;
  * water removed = fruit + sugar + pectin + acid - jam. Textbook balances leave pectin and acid out of the solids;
@@ -131,10 +136,7 @@ export function jamBalance(input: JamBalanceInput): JamBalance {
   const { value: fruit, unit } = fruitOf(given);
   const dry = [given.pectin, given.dryAcid].flatMap((item) => (item === undefined ? [] : [valueIn(item, unit)]));
   const sugar = fruit * sugarToFruit;
-  const pot = mixOf([
-    { mass: fruit, solids: given.solids },
-    ...[sugar, ...dry].map((item) => ({ mass: item, solids: 1 })),
-  ]);
+  const pot = potOf(fruit, given.solids, [sugar, ...dry]);
   if (pot.solids > finishSolids * (1 + 1e-12)) {
     const least = pot.solids.toFixed(3);
     fail(

@@ -57,7 +57,7 @@ export type RecipeRow = RowOf<typeof recipeRow>;
 export const recipes = asTable<RecipeRow>(recipesJson).rows;
 const packages = asTable<RowOf<typeof packageRow>>(packagesJson).rows;
 
-/** The added pectin of a recipe on a scale (powdered) or in a measure (liquid), where a package is of the usual size. */
+/** The added pectin of a recipe on a scale (powdered) or in a measure (liquid), where a package has the usual size. */
 export interface PectinAmount {
   /** Powdered pectin by weight. */
   readonly pectinMass?: Quantity<'mass'>;

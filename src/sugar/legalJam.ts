@@ -107,8 +107,8 @@ const noFactor = (food: string): NotKnown =>
   });
 
 /**
- * Whether a batch may carry the name: fruit to sweetener, soluble solids and fruit content against the published
- * rules, each with its margin.
+ * Whether a batch may carry the name jam, jelly or preserves: fruit to sweetener, soluble solids and fruit content
+ * against the published rules, each with its margin.
  *
  * Rules: 21 CFR 150.110, 150.140, 150.141 and 150.160 (parts of fruit to parts of sweetener, soluble solids), FDA's
  * label guidance for marmalade, Codex CXS 296-2009 (recalled), Council Directive 2001/113/EC and its 2024 amendment

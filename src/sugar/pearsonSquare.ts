@@ -3,7 +3,7 @@ import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { fields, optional, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
-import { balanceBasis } from '../solution/massBalance';
+import { balanceBasis, partsOf } from '../solution/massBalance';
 import type { Basis } from '../sources/basis';
 import { mass } from '../words/mass';
 import { otherShare } from '../words/shares';
@@ -41,14 +41,13 @@ export interface PearsonSquare {
   readonly basis: readonly Basis[];
 }
 
-/** Doubles: 60 % less 10 % is 50 parts. */
-const parts = (from: number, to: number): number => Number((100 * (from - to)).toPrecision(12));
-
 /**
- * Pearson square: the parts by mass of a strong and a weak juice, syrup or brine that blend to a strength between.
+ * Pearson square: the parts by mass of a strong and a weak juice, syrup or brine that blend to a strength in
+ * between.
  *
  * Formula: parts of the strong = target - weak; parts of the weak = strong - target, in percent. Holds for anything
- * counted as a share of the mass: Brix, salt, fat.
+ * counted as a share of the mass: Brix, salt, fat. Water is a weak part of 0: it thins a syrup too strong, or a batch
+ * boiled down too far.
  *
  * @param input - `strong`, `weak`, `target`: 0 to 1 or percent, the target between the two; one mass (`mass`,
  * `weakMass` or `strongMass`) where you want masses
@@ -60,14 +59,14 @@ const parts = (from: number, to: number): number => Number((100 * (from - to)).t
  *
  * pearsonSquare({ strong: '60 %', weak: '10 %', target: '15 %' }).weakParts; // => 45
  * pearsonSquare({ strong: 0.35, weak: 0.04, target: 0.1, weakMass: '500 kg' }).strongMass; // => { value: 120, unit: 'kg' }
+ * pearsonSquare({ strong: '65 %', weak: 0, target: '30 %', strongMass: '1 kg' }).weakMass?.value; // ≈ 1.1667
  * ```
  */
 export function pearsonSquare(input: PearsonSquareInput): PearsonSquare {
   const { strong, weak, target, mass: blend, weakMass, strongMass } = readInput(schema, input);
   if (strong <= weak) fail('CONTRADICTION', 'strong', input.strong, `above ${weak}, the weaker part`);
   if (target < weak || target > strong) fail('CONTRADICTION', 'target', input.target, `from ${weak} to ${strong}`);
-  const strongParts = parts(target, weak);
-  const weakParts = parts(strong, target);
+  const { strong: strongParts, weak: weakParts } = partsOf(strong, weak, target);
   const all = strongParts + weakParts;
   const given = [
     { field: 'mass', mass: blend, parts: all },

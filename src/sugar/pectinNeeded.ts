@@ -56,7 +56,8 @@ export interface PectinNeeded {
 }
 
 /**
- * The pectin that sets sugar, by its grade; in place of a recipe's pectin of another grade; and how strongly it sets.
+ * How much pectin of a grade sets an amount of sugar, or replaces a recipe's pectin of another grade; and how
+ * strongly it sets.
  *
  * Formula: pectin = sugar / grade (a 100-grade pectin sets 100 times its weight of sugar as a jelly of 65 % solids);
  * in place of a recipe's, pectin = recipe's pectin x its grade / grade. SAG = grade x pectin / whole mix: 30 g of

@@ -197,7 +197,8 @@ export const noPectin = (food: string): NotKnown =>
   });
 
 /**
- * What a fruit brings in pectin and acid, and so what a jelly of it needs besides sugar; with its average composition.
+ * How much pectin and acid a fruit brings, and so what jelly from it needs besides sugar; with its average
+ * composition.
  *
  * A name that covers several kinds (apple: tart or ripe) is answered for the kind that needs most; `lines` has them
  * all. Sources: pectin and acid table of So Easy to Preserve (University of Georgia); composition Belitz et al.,

@@ -1,4 +1,4 @@
-/** Figures of the jam pot and the syrup that stand in no other table. */
+/** Figures of the jam pot and the syrup that are in no other table. */
 import * as z from 'zod/mini';
 import json from '../../data/sugar/pot-rules.json';
 import type { Basis } from '../sources/basis';

@@ -61,7 +61,7 @@ function spoons({ pectinTsp, pectinTbsp }: RemakeRow, times: number): Quantity<'
 }
 
 /**
- * What to boil up a jelly with that stayed soft.
+ * What to add to a jelly that stayed soft before you boil it again.
  *
  * Source: Complete Guide to Home Canning, Guide 7, and University of Tennessee PB724, p. 38: quantities for 4 cups,
  * scaled to the jelly at hand. The row for liquid pectin is recalled.

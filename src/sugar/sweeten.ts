@@ -6,7 +6,7 @@ import { fields, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { liquidTemperature, REFERENCE_TEMPERATURE } from '../solution/fields';
-import { balanceBasis, refuseThinner, toAdd } from '../solution/massBalance';
+import { balanceBasis, mixOf, refuseThinner, toAdd } from '../solution/massBalance';
 import { solubilityAt, solubilityBasis } from '../solution/sucroseSolubility';
 import type { Basis, Caution } from '../sources/basis';
 import { basisOf } from '../sources/table';
@@ -66,7 +66,7 @@ export interface Sweetened {
  * refractometer shows on the first day; sugar beyond what the juice can hold lies undissolved until then.
  *
  * @param input - see the fields; Brix 0 to 100
- * @returns `sugar`, the sweetener to add, and `mass` afterwards, in the unit of the mass given
+ * @returns `sugar`, the sweetener to add, and `mass` afterward, in the unit of the mass given
  * @throws StillroomError CONTRADICTION for a target below the start or not below the sweetener's own Brix;
  * OUT_OF_RANGE for a target above the solubility of sugar; UNKNOWN_NAME for a sweetener in no table
  *
@@ -122,10 +122,13 @@ function inJuice(
   t: number,
   unit: Quantity<'mass'>['unit'],
 ) {
-  const sugars = (juice * brix + added * solids) / 100;
-  const water = juice + added - sugars;
-  const limit = solubilityAt(t).likely;
-  const held = (water * limit) / (100 - limit);
+  const mix = mixOf([
+    { mass: juice, solids: brix / 100 },
+    { mass: added, solids: solids / 100 },
+  ]);
+  const sugars = mix.mass * mix.solids;
+  const water = mix.mass - sugars;
+  const held = water * toAdd(0, solubilityAt(t).likely / 100, 1);
   const undissolved = Math.max(0, sugars - held);
   const dissolved = sugars - undissolved;
   return {

@@ -4,7 +4,7 @@ import { choice, fields, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { MassInput, Quantity, TemperatureInput, VolumeInput } from '../quantity/types';
 import { liquidTemperature, REFERENCE_TEMPERATURE } from '../solution/fields';
-import { balanceBasis } from '../solution/massBalance';
+import { balanceBasis, mixOf } from '../solution/massBalance';
 import { densityAt, densityBasis } from '../solution/sucroseDensity';
 import { solubilityAt, solubilityBasis } from '../solution/sucroseSolubility';
 import { type Basis, type Caution, derived } from '../sources/basis';
@@ -135,7 +135,12 @@ const volumeOf = (brix: number, grams: number, t: number): number => grams / (de
 /** A syrup as its page prints it, in cups. */
 function fromCups(cups: Cups, t: number) {
   const { sugar, water } = weighed(cups);
-  const brix = (100 * sugar) / (sugar + water);
+  const brix =
+    100 *
+    mixOf([
+      { mass: sugar, solids: 1 },
+      { mass: water, solids: 0 },
+    ]).solids;
   return {
     brix,
     sugar: { value: sugar, unit: 'g' as const },

@@ -38,8 +38,8 @@ export interface DryMixActivity {
 }
 
 /**
- * The water activity that dry ingredients come to when they are packed together: dried fruit gives water to the cereal,
- * the nuts or the powder with it until all have the same.
+ * The water activity of dry ingredients packed together: dried fruit gives water to the cereal, the nuts or the
+ * powder beside it until all have the same.
  *
  * Formula: Salwin and Slawson (1959), `aw = sum(a_i S_i W_i)/sum(S_i W_i)`; a_i the activity before, S_i the slope of
  * the isotherm, W_i the dry solids. It holds where the isotherms are nearly straight. Slopes may be in any unit, the

@@ -19,7 +19,7 @@ import type { Limits } from './isothermTypes';
 import { norrish } from './models';
 import type { TableRow } from './schemas';
 import { type NorrishRow, norrishOf, type Solute, soluteOf } from './solutes';
-import { foodActivityRows } from './typicalWaterActivity';
+import { foodActivityRows } from './typicalFigures';
 
 const schema = fields({
   /** The fruit, fresh or dried, by any name: `peach`, `dried apples`, `raisins`. */

@@ -4,7 +4,7 @@ import { answer } from '../common/answer';
 import { fields, optional, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
-import { type Basis, type Caution, joinBasis } from '../sources/basis';
+import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { pH as pHWord } from '../words/pH';
 import { assumed } from './assumptions';
@@ -120,7 +120,7 @@ export function growthAt(input: GrowthAtInput): GrowthAt {
     pathogens: found.filter(({ kind }) => kind === 'pathogen').map(shown),
     spoilers: found.filter(({ kind }) => kind !== 'pathogen').map(shown),
     band,
-    basis: joinBasis(...rested.map((organism) => organism.basis('mayGrow')), basis),
+    basis: [...rested.flatMap((organism) => organism.basis('mayGrow')), ...basis],
     cautions: growthCautions(waterActivity, pH),
   });
 }

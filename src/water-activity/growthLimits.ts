@@ -5,7 +5,7 @@ import groupsJson from '../../data/water-activity/growth-limits-groups.json';
 import olderJson from '../../data/water-activity/growth-limits-older.json';
 import othersJson from '../../data/water-activity/growth-limits-others.json';
 import { lowAcidByLaw, pHLimit } from '../acid/phLimits';
-import { type Basis, joinBasis } from '../sources/basis';
+import type { Basis } from '../sources/basis';
 import { asTable, basisOf } from '../sources/table';
 import type { TableRow } from './schemas';
 
@@ -72,11 +72,10 @@ function pathogen(name: string): Organism {
     ...(pH === undefined ? {} : { pH }),
     ...(line === undefined ? {} : { abovePH: true as const }),
     ...(temperature === undefined ? {} : { temperature }),
-    basis: (of) =>
-      joinBasis(
-        [...rows, ...groups].map((row) => basisOf(row, of, `growth limits of ${name}`)),
-        ruled === undefined ? [] : [basisOf(ruled, of, `line of the law for ${name}`)],
-      ),
+    basis: (of) => [
+      ...[...rows, ...groups].map((row) => basisOf(row, of, `growth limits of ${name}`)),
+      ...(ruled === undefined ? [] : [basisOf(ruled, of, `line of the law for ${name}`)]),
+    ],
   };
 }
 

@@ -2,7 +2,10 @@
  * Water activity: solutions and mixtures, isotherms, and what can grow.
  * @module
  */
+
 export { type DryMixActivity, type DryMixActivityInput, dryMixActivity } from './dryMixActivity';
+export type { FitIsothermInput, FittedIsotherm, FittedPoint } from './fitIsotherm';
+export { fitIsotherm } from './fitIsotherm';
 export { type FruitWaterActivity, type FruitWaterActivityInput, fruitWaterActivity } from './fruitWaterActivity';
 export { type GrowthAt, type GrowthAtInput, growthAt, type MayGrow } from './growthAt';
 export type { GrowthBand, SaltedFish } from './growthBand';
@@ -28,20 +31,15 @@ export {
   type SolutionWaterActivityInput,
   solutionWaterActivity,
 } from './solutionWaterActivity';
+export { type TcsClass, type TcsClassInput, tcsClass } from './tcsClass';
+export type { TypicalFigure, TypicalFigures } from './typicalFigures';
 export {
   type Monolayer,
-  type Sorption,
-  type SorptionInput,
   type SorptionPoint,
   type SorptionSeries,
   type SorptionSet,
-  sorption,
   type TemperatureSpan,
-} from './sorption';
-export { type TcsClass, type TcsClassInput, tcsClass } from './tcsClass';
-export {
-  type TypicalFigure,
-  type TypicalWaterActivity,
-  type TypicalWaterActivityInput,
-  typicalWaterActivity,
-} from './typicalWaterActivity';
+  type WaterActivityOf,
+  type WaterActivityOfInput,
+  waterActivityOf,
+} from './waterActivityOf';

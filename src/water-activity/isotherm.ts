@@ -15,7 +15,7 @@ export const isothermFields = {
   food: optional(food()),
   /** Or the constants of an equation: `{ model: 'GAB', M0: 0.1, C: 10, K: 0.9 }`, in g water per g dry matter. */
   parameters: optional(z.custom<IsothermParameters>(() => true)),
-  /** Which of a food's published sets, by id, where it has several; `sorption` lists them. */
+  /** Which of a food's published sets, by id, where it has several; `waterActivityOf` lists them. */
   set: optional(name('the id of a published set')),
   /** Which of a food's equations: `GAB`, `BET`, `Oswin` ... */
   model: optional(name('the name of an isotherm equation')),

@@ -34,8 +34,8 @@ export interface IsothermActivity extends IsothermUsed {
  * ```ts
  * import { isothermActivity } from 'stillroom/water-activity';
  *
- * const potato = isothermActivity({ food: 'potato', moisture: 0.33, temperature: '45 degC' });
- * potato.known && potato.waterActivity; // ≈ 0.500
+ * const potato = isothermActivity({ food: 'potato', moisture: 0.14, temperature: '45 degC' });
+ * potato.known && potato.waterActivity; // ≈ 0.540
  * isothermActivity({ food: 'potato', moisture: 9 }); // throws StillroomError OUT_OF_RANGE
  * ```
  */

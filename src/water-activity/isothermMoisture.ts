@@ -23,7 +23,7 @@ export interface IsothermMoisture extends IsothermUsed {
  * The moisture a food comes to at a water activity, or in air of that relative humidity: how far to dry it.
  *
  * Equations: GAB `X = M0 C K aw / ((1 - K aw)(1 - K aw + C K aw))`, BET (GAB with K = 1), Oswin
- * `X = A (aw/(1-aw))^B`, Halsey, Henderson, Peleg, Smith and more, with constants published for a food (`sorption`
+ * `X = A (aw/(1-aw))^B`, Halsey, Henderson, Peleg, Smith and more, with constants published for a food (`waterActivityOf`
  * lists them) or with your own. Sources: see `basis`.
  *
  * @param input - `waterActivity`: above 0 and below 1; `food`, or `parameters` such as

@@ -5,7 +5,7 @@ import type { FoundFood } from '../foods/fields';
 import { figuresFor } from '../foods/figuresFor';
 import { foodOf, nameOf } from '../foods/tables';
 import { valueIn } from '../quantity/scale';
-import { derived, joinBasis } from '../sources/basis';
+import { derived } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { type NotKnown, notKnown } from '../sources/no';
 import { basisOf } from '../sources/table';
@@ -46,10 +46,8 @@ function setsOf(sets: readonly IsothermRow[], food: string, { model, set }: Isot
   return found;
 }
 
-/** The foods with an isotherm of their own, but for those that the page does not name. */
-const foodsWithIsotherm = (): string[] => [
-  ...new Set(isotherms.filter((row) => row.caution !== 'food-not-named').map(({ food }) => nameOf(food))),
-];
+/** Trade names of the foods that have an isotherm. */
+const foodsWithIsotherm = (): string[] => [...new Set(isotherms.map(({ food }) => nameOf(food)))];
 
 const noIsotherm = ({ id, name }: FoundFood): NotKnown =>
   notKnown({
@@ -96,8 +94,10 @@ export function isothermOfFood(food: FoundFood, choice: IsothermChoice): Isother
     model: row.model,
     temperature: { value: t, unit: 'degC' },
     waterActivityLimits: activitiesOf(row),
-    basis: (of) =>
-      joinBasis([{ ...basisOf(row, of, `isotherm constants of ${nameOf(served)}`), ...lent }, formBasis(equation, of)]),
+    basis: (of) => [
+      { ...basisOf(row, of, `isotherm constants of ${nameOf(served)}`), ...lent },
+      formBasis(equation, of),
+    ],
     cautions: [
       activityCaution('isotherm-state'),
       activityCaution('wettest-piece'),

@@ -12,7 +12,7 @@ export type IsothermRow = TableRow<'isotherms'>;
 export const isotherms = asTable<IsothermRow>(isothermsJson).rows;
 const equations = new Map(asTable<TableRow<'isotherm-equations'>>(equationsJson).rows.map((row) => [row.id, row]));
 
-/** The row of the equation that an isotherm is of. */
+/** The row of an isotherm's equation. */
 export function equationRow({ row }: IsothermEquation): TableRow<'isotherm-equations'> {
   const found = equations.get(row);
   if (found === undefined) throw new Error(`no equation ${row}`);

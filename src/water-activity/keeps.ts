@@ -4,7 +4,7 @@ import { fail } from '../errors/StillroomError';
 import { fields, number, optional, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Range, TemperatureInput } from '../quantity/types';
-import { type Basis, type Caution, joinBasis } from '../sources/basis';
+import { type Basis, type Caution, measured } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { practiceBasis } from '../sources/table';
 import { pH as pHWord } from '../words/pH';
@@ -181,12 +181,10 @@ export function keeps(input: KeepsInput): Keeps {
     pathogens,
     spoilers,
     advice: adviceFor(pathogens, spoilers),
-    basis: joinBasis(
-      usual
-        ? [practiceBasis('range', 'uncertainty of a kitchen meter')]
-        : [{ of: 'range', kind: 'measured', note: 'the water activity that was given' }],
-      ...[...rested, ...nearest].map((organism) => organism.basis('verdict')),
-    ),
+    basis: [
+      usual ? practiceBasis('range', 'uncertainty of a kitchen meter') : measured('range', 'the water activity given'),
+      ...[...rested, ...nearest].flatMap((organism) => organism.basis('verdict')),
+    ],
     cautions: [
       activityCaution('wettest-piece'),
       ...growthCautions(range.high, pH),

@@ -228,7 +228,7 @@ export const tables = {
     z.strictObject({
       ...ofFood(),
       q_kJ_mol: number(),
-      u_kJ_mol: number(),
+      wettest_kJ_mol: number(),
       moisture_g_per_g_dry: pair(),
       ...sourcedColumns(),
     }),

@@ -9,7 +9,7 @@ import { type Basis, type Caution, derived } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { type NotKnown, notKnown } from '../sources/no';
 import { activityField, KELVIN, storageTemperature } from './fields';
-import { foodsWithHeat, heatOf, rowBasis } from './sorption';
+import { foodsWithHeat, heatOf, rowBasis } from './waterActivityOf';
 
 /** Gas constant, kJ/(mol K), CODATA. */
 const GAS = 8.314462618e-3;
@@ -32,7 +32,7 @@ export interface ShiftWaterActivity {
   readonly known: true;
   /** Water activity at the temperature `to`, 0 to 1. */
   readonly waterActivity: number;
-  /** The same with the error of the heat of sorption. */
+  /** The same from the heat of the wettest food to that of the driest, where the tables print both. */
   readonly range: Range<number>;
   /** Where the answer comes from. */
   readonly basis: readonly Basis[];
@@ -45,7 +45,8 @@ export interface ShiftWaterActivity {
  * kitchen has a higher one in a warm pantry.
  *
  * Formula: Clausius-Clapeyron with the net isosteric heat q, `ln(aw2/aw1) = -(q/R)(1/T2 - 1/T1)`, moisture unchanged.
- * The one published heat is for freeze-dried lowbush blueberry, 5.5 kJ/mol, from 8 to 36 % moisture (dry basis).
+ * The one published heat is for freeze-dried lowbush blueberry: 5.5 kJ/mol at 8 % moisture (dry basis), which is served,
+ * falling to 0.25 at 36 %; the range takes in both.
  *
  * @param input - `waterActivity`: at the temperature `from`; `to`: the other temperature, both -40 to 100 degC;
  * `food` with a published heat, or `heatOfSorption`: your own, kJ/mol over that of pure water
@@ -85,10 +86,9 @@ export function shiftWaterActivity(input: ShiftWaterActivityInput): ShiftWaterAc
     );
   }
   const q = heatOfSorption ?? row?.q_kJ_mol ?? 0;
-  const u = row?.u_kJ_mol ?? 0;
   const kelvins = 1 / (valueIn(to, 'degC') + KELVIN) - 1 / (valueIn(from, 'degC') + KELVIN);
   const at = (heat: number): number => waterActivity * Math.exp((-heat / GAS) * kelvins);
-  const ends = [at(q - u), at(q + u)].sort((a, b) => a - b);
+  const ends = [at(row?.wettest_kJ_mol ?? q), at(q)].sort((a, b) => a - b);
   const [low = 0, high = 1] = ends;
   if (high >= 1)
     fail('OUT_OF_RANGE', 'to', `${to.value} ${to.unit}`, 'a temperature at which the water activity stays below 1');

@@ -17,7 +17,7 @@ export interface Dissolved {
   readonly molality: number;
   /** g per g water */
   readonly perWater: number;
-  /** Where it stands in the argument. */
+  /** Its field in the argument. */
   readonly path: string;
 }
 

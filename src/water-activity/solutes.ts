@@ -43,7 +43,7 @@ export function partsOf(name: string, path: string): { readonly solute: Solute; 
   return mixture.parts.map(({ solute, share }) => ({ solute: soluteOf(solute), part: share }));
 }
 
-/** The solute of this name; `path` is where the name stands in the argument. */
+/** The solute of this name; `path` is the field that holds the name. */
 export const soluteNamed = (name: string, path: string): Solute => lookUp(name, dissolved, path, 'solute');
 
 /** Norrish's constant of a solute; none for salts, ethanol and acetic acid. */

@@ -24,7 +24,7 @@ const groverRows = asTable<TableRow<'grover'>>(groverJson).rows;
 export interface Given {
   readonly text: string;
   readonly grams: number;
-  /** Where it stands in the argument. */
+  /** Its field in the argument. */
   readonly path: string;
 }
 

@@ -158,8 +158,8 @@ function readGiven(input: SolutionByParts) {
 const toGiven = (text: string, m: Quantity<'mass'>, path: string): Given => ({ text, grams: valueIn(m, 'g'), path });
 
 /**
- * Water activity of sugars, polyols, acids and salt dissolved in water: a syrup, a brine, the liquid of a jam. By what
- * is in it, or by the temperature at which it begins to freeze.
+ * Water activity of sugars, polyols, acids and salt dissolved in water (a syrup, a brine, the liquid of a jam), from
+ * what is in it or from the temperature at which it begins to freeze.
  *
  * By default each solute is taken as if alone in all the water, by Norrish `aw = Xw exp(-K Xs^2)` for
  * sugars, polyols and acids, Pitzer for salts, a local-composition equation for glycerol and the ideal law for

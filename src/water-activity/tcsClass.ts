@@ -18,8 +18,8 @@ const schema = fields({
   waterActivity: activityField(),
   /** pH of the food, 0 to 14. */
   pH: pHWord(),
-  /** Whether it was cooked enough to destroy vegetative cells and packaged afterwards, so that none come back. */
-  heatTreatedAndPackaged: flag('whether the food was heated to destroy vegetative cells and packaged afterwards'),
+  /** Whether it was cooked enough to destroy vegetative cells and packaged afterward, so that none come back. */
+  heatTreatedAndPackaged: flag('whether the food was heated to destroy vegetative cells and packaged afterward'),
 });
 export type TcsClassInput = z.input<typeof schema>;
 export interface TcsClass {
@@ -48,7 +48,7 @@ const upTo = (value: number, end: number, included: boolean): boolean => (includ
  * those who sell food, and no recipe for canning (for that see `acidClass`).
  *
  * @param input - `waterActivity`: above 0 and below 1; `pH`: 0 to 14; `heatTreatedAndPackaged`: true where the food was
- * cooked enough to destroy vegetative cells and packaged afterwards so that none come back
+ * cooked enough to destroy vegetative cells and packaged afterward so that none come back
  * @throws StillroomError OUT_OF_RANGE, MISSING
  *
  * @example

@@ -6,7 +6,7 @@ import { reading } from '../quantity/fields';
 /** A choice with its spellings; a spelling that could be several choices lists them in `asks`. */
 export interface Spelled extends Named {
   readonly asks?: readonly string[];
-  /** What to ask whoever used a spelling that could be several. */
+  /** What to ask where a spelling could mean several. */
   readonly question?: string;
 }
 

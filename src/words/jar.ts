@@ -13,6 +13,7 @@ import { type WordMeaning, word } from './word';
 
 /** A size of home-canning jars, from the smallest up. */
 export interface JarSizeRow extends Sourced, Named {
+  readonly plural: string;
   readonly nominal_floz: number;
   readonly nominal_mL: string;
 }
@@ -20,19 +21,31 @@ export const sizeRows = asTable<JarSizeRow>(sizeTable).rows;
 /** The names of the sizes, from the smallest up. */
 export const JAR_SIZES: readonly string[] = sizeRows.map(({ name }) => name);
 
-/** A jar of your own, measured with water and a ruler. */
-export interface MeasuredJar {
+/** What is known of a jar of your own besides its mouth. */
+interface MeasuredCapacity {
   /** The size it is sold as (`pint`), for canner loads and processes. */
   readonly size?: string;
   /** Its capacity as sold, where no brimful capacity is known. */
   readonly nominal?: VolumeInput;
   /** What it holds when full to the rim. */
   readonly brimful?: VolumeInput;
-  /** Diameter inside the mouth. */
-  readonly opening?: LengthInput;
-  /** `regular` or `wide`, in place of `opening`. */
-  readonly mouth?: string;
 }
+/** A jar of your own, measured with water and a ruler; it says its opening, or that its mouth is a usual one. */
+export type MeasuredJar = MeasuredCapacity &
+  (
+    | {
+        /** Diameter inside the mouth. */
+        readonly opening: LengthInput;
+        /** `regular` or `wide`. */
+        readonly mouth?: string;
+      }
+    | {
+        /** `regular` or `wide`, in place of `opening`. */
+        readonly mouth: string;
+        /** Diameter inside the mouth. */
+        readonly opening?: LengthInput;
+      }
+  );
 /** A size by name (`"pint"`, `"wide-mouth quart"`, `"8 oz"`), a volume (`"500 mL"`), or a measured jar. */
 export type JarInput = string | VolumeInput | MeasuredJar;
 
@@ -159,7 +172,7 @@ export function readJar(given: unknown, path = 'jar'): ReadJar {
   if (typeof given === 'string') return textJar(given, path);
   if (typeof given !== 'object' || given === null || Array.isArray(given)) fail('WRONG_TYPE', path, given, EXPECTED);
   if ('value' in given || 'unit' in given) return jarOfVolume(parseQuantity(given, 'volume', path), given, path);
-  return within(path, () => measuredJar(given));
+  return within(path, () => measuredJar(given as MeasuredJar));
 }
 
 /** The smallest published size that holds at least this much; nothing for more than the largest. */

@@ -1,4 +1,4 @@
-/** What stands in the name of a jar beside its size: the mouth, the word jar, the ounces in brackets. */
+/** What the name of a jar holds besides its size: the mouth, the word jar, the ounces in brackets. */
 import { fail } from '../errors/StillroomError';
 import { type JarMouth, mouthRows } from './mouth';
 
@@ -24,7 +24,7 @@ export function sayMouth(given: string, path: string): { rest: string; mouth?: J
 
 const BRACKETS = /\(\s*(\d[^()]*?)\s*\)/;
 
-/** The size or volume that is named, and the volume in brackets beside it: `pint (16 oz)`. */
+/** The size or volume that is named, and the volume in brackets after it: `pint (16 oz)`. */
 export function plainJar(given: string): { text: string; beside?: string } {
   const beside = BRACKETS.exec(given)?.[1];
   const text = given
@@ -42,7 +42,7 @@ export function plainJar(given: string): { text: string; beside?: string } {
   return text === '' ? { text: beside } : { text, beside };
 }
 
-/** Whether a number stands in the text, so that it is a volume and not a name. */
+/** Whether the text holds a number, so that it is a volume and not a name. */
 export const isNumbered = (text: string): boolean => /[\d¼-¾⅐-⅞]/.test(text);
 
 /** Ounces of a jar are fluid ounces. */

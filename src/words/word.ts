@@ -1,4 +1,4 @@
-/** What each word of the grammar means, kept beside its schema so that a catalog can say it. */
+/** What each word of the grammar means, kept with its schema so that a catalog can say it. */
 import type * as z from 'zod/mini';
 import type { Dimension } from '../quantity/units';
 
@@ -8,7 +8,7 @@ export type WordKind = Dimension | 'mass or volume' | 'share' | 'number' | 'coun
 /** An end of a range: a plain number, or a quantity. */
 export type WordLimit = number | { readonly value: number; readonly unit: string };
 
-/** What a word means wherever it stands. */
+/** What a word means everywhere. */
 export interface WordMeaning {
   /** The word itself: `elevation`. */
   readonly name: string;

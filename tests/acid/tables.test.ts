@@ -99,7 +99,7 @@ test('the acid of each jar is in the process tables, in its low-acid foods for p
   }
 });
 
-test('a ferment is of the salt table and of the time table', () => {
+test('a ferment is in the salt table and in the time table', () => {
   for (const { id, foods } of FERMENTS) {
     expect(foods[0]).toBe(id);
     expect(FERMENT_SALT.some((row) => row.food === id && row.leastOf !== undefined)).toBe(true);

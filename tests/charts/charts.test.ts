@@ -29,7 +29,7 @@ const learnedYields = learningChart({
   before: { low: 0.76, likely: 0.85, high: 0.88 },
   after: { low: 0.69, likely: 0.75, high: 0.81 },
   observed: [0.725, 0.75, 0.733, 0.079, 0.742],
-  setAside: [3],
+  asidePlaces: [3],
   invented: true,
 });
 
@@ -71,7 +71,7 @@ const charts: readonly (readonly [string, ChartSpec])[] = [
       before: hours,
       after: hours,
       observed: [9, 14, 40],
-      setAside: [1, 2],
+      asidePlaces: [1, 2],
     }),
   ],
 ];

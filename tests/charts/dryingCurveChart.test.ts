@@ -9,31 +9,31 @@ test('the curve ends at the stop weight at the expected time, and the band at th
   const { data } = dryingCurveChart(appleTray);
   const { time } = forecast(appleTray);
   const last = data.values[data.values.length - 1];
-  expect(last?.time).toBe(time.likely.value);
-  expect(last?.weight).toBeCloseTo(165, 6);
-  expect(last?.earliest).toBeCloseTo(time.low.value, 9);
-  expect(last?.latest).toBeCloseTo(time.high.value, 9);
+  expect(last?.after).toBe(time.likely.value);
+  expect(last?.weighs).toBeCloseTo(165, 6);
+  expect(last?.low).toBeCloseTo(time.low.value, 9);
+  expect(last?.high).toBeCloseTo(time.high.value, 9);
 });
 
 test('without a target moisture the curve still meets the stop weight: floor and forecast assume the same', () => {
   const { targetMoisture: _, ...open } = appleTray;
   const { values } = dryingCurveChart(open).data;
   const last = values[values.length - 1];
-  expect(last?.time).toBe(forecast(open).time.likely.value);
+  expect(last?.after).toBe(forecast(open).time.likely.value);
   // the start weight is fitted again, so a wrong floor misses by grams
-  expect(last?.weight).toBeCloseTo(165, 3);
+  expect(last?.weighs).toBeCloseTo(165, 3);
 });
 
 test('the curve falls all the way and runs through the weighings', () => {
   const { values } = dryingCurveChart(appleTray).data;
   for (let i = 1; i < values.length; i++) {
-    expect(values[i]?.weight ?? 0).toBeLessThanOrEqual((values[i - 1]?.weight ?? 0) + 1e-9);
+    expect(values[i]?.weighs ?? 0).toBeLessThanOrEqual((values[i - 1]?.weighs ?? 0) + 1e-9);
   }
-  const hourly = values.filter(({ time, earliest }) => earliest === undefined && Number.isInteger(time));
-  expect(hourly.map(({ time }) => time)).toEqual([0, 1, 2, 3, 4, 5]);
+  const hourly = values.filter(({ after, low }) => low === undefined && Number.isInteger(after));
+  expect(hourly.map(({ after }) => after)).toEqual([0, 1, 2, 3, 4, 5]);
   const weighed = [1000, 835, 695, 560, 470, 380];
-  hourly.forEach(({ weight }, hour) => {
-    expect(Math.abs(weight - (weighed[hour] ?? 0))).toBeLessThan(12);
+  hourly.forEach(({ weighs }, hour) => {
+    expect(Math.abs(weighs - (weighed[hour] ?? 0))).toBeLessThan(12);
   });
 });
 
@@ -44,7 +44,7 @@ test('weighings without scatter give back the curve they were made with (Page, k
     stopWeight: '180 g',
     equilibriumWeight: '140 g',
   }).data;
-  for (const { time, weight } of values) expect(weight).toBeCloseTo(weightAt(time), 2);
+  for (const { after, weighs } of values) expect(weighs).toBeCloseTo(weightAt(after), 2);
 });
 
 test('the tare and other units are counted', () => {
@@ -58,8 +58,8 @@ test('the tare and other units are counted', () => {
     stopWeight: '665 g',
     tare: '500 g',
   }).data.values;
-  kilograms.forEach(({ weight }, index) => {
-    expect(weight * 1000 - 500).toBeCloseTo(grams[index]?.weight ?? 0, 3);
+  kilograms.forEach(({ weighs }, index) => {
+    expect(weighs * 1000 - 500).toBeCloseTo(grams[index]?.weighs ?? 0, 3);
   });
 });
 
@@ -69,7 +69,7 @@ test('where the weighings cannot tell yet, no curve is drawn and the reason stan
   expect(finishForecast(input).known).toBe(false);
   expect(data.values).toEqual([]);
   expect(title.subtitle.join(' ')).toContain('No forecast yet');
-  expect(JSON.stringify(layer)).toContain('"weight":695');
+  expect(JSON.stringify(layer)).toContain('"weighs":695');
 });
 
 test('a tray past its stop weight is done', () => {

@@ -51,9 +51,9 @@ export const scheduled = (schedule: DaySchedule): ScheduledDay => ({
   cautions: [],
 });
 
-const halves = 'peach halves in quart jars';
-const jam = 'peach jam in half-pint jars';
-const sauce = 'tomato sauce in pint jars';
+const halves = 'peach halves in quarts';
+const jam = 'peach jam in half-pints';
+const sauce = 'tomato sauce in pints';
 const slices = 'apple slices, dried';
 const leather = 'plum leather';
 const packs = 'peach slices, frozen';

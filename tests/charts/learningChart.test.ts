@@ -1,17 +1,14 @@
 import { expect, test } from 'vitest';
 import { learningChart } from '../../src/charts/index';
-import { learnFigure, learnYield } from '../../src/record/index';
+import { learnFigure } from '../../src/record/index';
 import { expectError } from '../helpers/errors';
 import { draw } from './rendering';
 
 const before = { low: 0.76, likely: 0.85, high: 0.88 };
 const observed = [0.725, 0.75, 0.733, 0.079, 0.742];
-const { yield: after, setAside } = learnYield({
-  prior: before,
-  records: observed.map((share) => ({ raw: '40 lb', ready: { value: 40 * share, unit: 'lb' } })),
-});
+const { figure: after, outliers } = learnFigure({ prior: before, observed, varies: 'share' });
 const peaches = { what: 'yield of peach halves', before, after, observed };
-const full = { ...peaches, setAside: setAside.map(({ index }) => index) };
+const full = { ...peaches, asidePlaces: outliers.map(({ index }) => index) };
 
 type Chart = ReturnType<typeof learningChart>;
 interface Channel {
@@ -23,10 +20,10 @@ const spanOf = (chart: Chart) => channelOf(chart, 'y').scale.domain;
 
 test('a row for each batch in order; the far one set aside and off the chart', () => {
   const chart = learningChart(full);
-  expect(chart.data.values.map(({ batch, figure }) => [batch, figure])).toEqual(
+  expect(chart.data.values.map(({ place, figure }) => [place, figure])).toEqual(
     observed.map((figure, index) => [index + 1, figure]),
   );
-  expect(chart.data.values[3]).toEqual({ batch: 4, figure: 0.079, counts: 'set aside', beyond: 'below' });
+  expect(chart.data.values[3]).toEqual({ place: 4, figure: 0.079, counts: 'set aside', beyond: 'below' });
   expect(chart.data.values.filter(({ counts }) => counts === 'in full')).toHaveLength(4);
 });
 
@@ -70,14 +67,14 @@ test('figures with a unit are drawn as they are, with an answer of learnFigure a
   const book = { low: 6, likely: 9, high: 12 };
   const own = [7, 7.5, 7.2, 7.4, 72];
   const learned = learnFigure({ prior: book, observed: own });
-  const places = learned.setAside.map(({ index }) => index);
+  const places = learned.outliers.map(({ index }) => index);
   const chart = learningChart({
     what: 'hours',
     unit: 'h',
     before: book,
     after: learned.figure,
     observed: own,
-    setAside: places,
+    asidePlaces: places,
   });
   expect(chart.data.values[4]?.beyond).toBe('above');
   expect(JSON.stringify(chart.layer)).not.toContain('%');
@@ -87,7 +84,7 @@ test('figures with a unit are drawn as they are, with an answer of learnFigure a
 test('many batches: their numbers keep clear of each other and of the words, and the texts stay short', async () => {
   for (const batches of [1, 2, 13, 14, 15, 47, 120, 999, 2000]) {
     const many = Array.from({ length: batches }, (_, index) => 0.7 + 0.05 * Math.sin(index));
-    const chart = learningChart({ ...peaches, observed: many, setAside: many.map((_, index) => index) });
+    const chart = learningChart({ ...peaches, observed: many, asidePlaces: many.map((_, index) => index) });
     expect(chart.title.subtitle.join(' ').length).toBeLessThan(400);
     const x = channelOf(chart, 'x');
     const pixels = 640 / (x.scale.domain[1] - x.scale.domain[0]);
@@ -121,7 +118,7 @@ test('bad input', () => {
   expectError(() => learningChart({ ...full, after: { low: 0.9, likely: 1, high: 1.2 } }), 'OUT_OF_RANGE', 'after');
   expectError(() => learningChart({ ...full, observed: [0.7, 7] }), 'OUT_OF_RANGE', 'observed[1]');
   expectError(() => learningChart({ ...full, observed: [Number.NaN] }), 'OUT_OF_RANGE', 'observed[0]');
-  expectError(() => learningChart({ ...full, setAside: [5] }), 'OUT_OF_RANGE', 'setAside[0]');
+  expectError(() => learningChart({ ...full, asidePlaces: [5] }), 'OUT_OF_RANGE', 'asidePlaces[0]');
   expectError(
     () => learningChart({ ...full, observed: Array.from({ length: 2001 }, () => 0.5) }),
     'TOO_MUCH',

@@ -31,14 +31,14 @@ describe('processTimeChart', () => {
 
   test('snap beans, dial gauge: 11, 12, 13, 14 psi and nothing above 8,000 ft (guide 4)', () => {
     const found = rows({ food: 'green beans', pack: 'raw', jar: 'pint', method: 'dial-gauge' });
-    expect(found.map(({ from, to, minutes, pressure }) => [from, to, minutes, pressure])).toEqual([
+    expect(found.map(({ from, to, minutes, psi }) => [from, to, minutes, psi])).toEqual([
       [0, 2000, 20, 11],
       [2000, 4000, 20, 12],
       [4000, 6000, 20, 13],
       [6000, 8000, 20, 14],
       [8000, 10000, undefined, undefined],
     ]);
-    expect(found[4]?.refused).toMatch(/end at 8,000 ft/);
+    expect(found[4]?.untested).toMatch(/end at 8,000 ft/);
   });
 
   test('every step is what testedProcess answers there: at its ends and in its middle', () => {

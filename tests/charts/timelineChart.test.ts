@@ -138,7 +138,7 @@ test('a day without anything on past its end has no room for it; overtime is wor
 });
 
 test('a ninth product and more are grey together', () => {
-  const names = timelineChart({ plan: tenProducts }).data.values.map(({ product }) => product);
+  const names = timelineChart({ plan: tenProducts }).data.values.map(({ name }) => name);
   expect([...new Set(names)]).toEqual([...Array.from({ length: 7 }, (_, place) => `product ${place + 1}`), 'others']);
 });
 

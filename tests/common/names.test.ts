@@ -36,7 +36,7 @@ describe('lookUp', () => {
     expect(() => find('cherries')).toThrow('that name could be sour cherry or sweet cherry');
   });
 
-  test('a name of its own beats a synonym of another', () => {
+  test('its own name beats a synonym of another', () => {
     const list = [{ name: 'plum' }, { name: 'prune', synonyms: ['plum'] }];
     expect(findNamed('plums', list)).toEqual([{ name: 'plum' }]);
   });

@@ -1,4 +1,4 @@
-/** Every field of every public argument and answer has a line of its own that an editor shows. */
+/** Every field of every public argument and answer has its own line that an editor shows. */
 import { test } from 'vitest';
 import { publicFace } from '../helpers/publicTypes';
 import { expectCounts } from '../helpers/shrinking';

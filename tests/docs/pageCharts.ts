@@ -12,7 +12,8 @@ import {
   timelineChart,
 } from '../../src/charts/index';
 import { type PlanDayInput, planDay } from '../../src/plan/index';
-import { learnYield } from '../../src/record/index';
+import { readyFromRaw } from '../../src/produce/index';
+import { learnFigure } from '../../src/record/index';
 
 /** A chart, where the tables hold a process for it. */
 function tested(spec: ReturnType<typeof processTimeChart>): ChartSpec {
@@ -25,15 +26,14 @@ const request = JSON.parse(readFileSync(new URL('../../examples/day.json', impor
 /** Six invented batches of peach halves, ready over raw. */
 function learnedYield(): ChartSpec {
   const observed = [0.73, 0.75, 0.72, 0.74, 0.71, 0.73];
-  const records = observed.map((share) => ({
-    raw: { value: 10, unit: 'kg' } as const,
-    ready: { value: 10 * share, unit: 'kg' } as const,
-  }));
-  const question = { produce: 'peaches', form: 'halves' } as const;
+  const printed = readyFromRaw({ food: 'peaches', form: 'halves', raw: '1 kg' });
+  if (!printed.known) throw new Error(printed.reason.text);
+  const prior = printed.yield;
+  const learned = (own: number[]) => learnFigure({ prior, observed: own, varies: 'share' }).figure;
   return learningChart({
     what: 'Yield of peach halves',
-    before: learnYield({ ...question, records: [] }).yield,
-    after: learnYield({ ...question, records }).yield,
+    before: learned([]),
+    after: learned(observed),
     observed,
     invented: true,
   });

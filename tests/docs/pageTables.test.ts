@@ -48,7 +48,7 @@ test('keep.md: who grows from where', () => {
   const names: Readonly<Record<string, string>> = {
     '*Clostridium botulinum*, proteolytic': 'Clostridium botulinum A & B (proteolytic)',
     '*Staphylococcus aureus*': 'Staphylococcus aureus',
-    'yeasts and molds that love sugar and drought': 'osmophilic yeasts',
+    'yeasts and molds that thrive in sugar or dry food': 'osmophilic yeasts',
   };
   for (const [who = '', from] of rowsUnder('keep.md', 'who')) {
     const name = names[who] ?? who;

@@ -99,3 +99,15 @@ describe('foods', () => {
     expect(fruit.every(({ kind }) => kind === 'fruit')).toBe(true);
   });
 });
+
+test('fresh prunes are plums, and fresh peaches are peaches', () => {
+  expect(findFood('fresh prunes')).toMatchObject({ food: 'Italian plum' });
+  expect(findFood('Fresh prune halves')).toMatchObject({ food: 'Italian plum', form: 'halves' });
+  expect(findFood('prunes')).toMatchObject({ food: 'prune' });
+  expect(findFood('fresh peaches')).toMatchObject({ food: 'peach' });
+});
+
+test('a mix and a split pea lend themselves no process', () => {
+  expect(findFood('mixed berries')).toMatchObject({ food: 'mixed berries' });
+  expect(findFood('green split peas')).toMatchObject({ food: 'split pea' });
+});

@@ -5,7 +5,7 @@ import * as z from 'zod';
 import { nameKey, wordsOf } from '../../src/common/names';
 import { figuresFor } from '../../src/foods/figuresFor';
 import { keyOf } from '../../src/foods/lookUpFood';
-import { craftRows, foodRows, formRows, KINDS, knownRows, sharedNames } from '../../src/foods/tables';
+import { craftGroupRows, craftRows, foodRows, formRows, KINDS, knownRows, sharedNames } from '../../src/foods/tables';
 import { knownNow, makeKnown, rowsOf } from './known';
 
 const text = z.string().trim().min(1);
@@ -15,30 +15,36 @@ const formIds = new Set(formRows.map((row) => row.id));
 const craftIds = new Set(craftRows.map((row) => row.id));
 const food = id.refine((each) => foodIds.has(each), 'a food of the pantry');
 const form = id.refine((each) => formIds.has(each), 'a form of the pantry');
+const groupIds = new Set(craftGroupRows.map((row) => row.id));
 const craft = id.refine((each) => craftIds.has(each), 'a craft');
+const craftOrGroup = id.refine((each) => craftIds.has(each) || groupIds.has(each), 'a craft or a group of crafts');
 const SCHEMAS: Readonly<Record<string, z.ZodType>> = {
   foods: z.strictObject({
     id,
     name: text,
+    plural: text.optional(),
     kind: z.enum(KINDS),
     names: z.array(text),
     wider: z
-      .array(z.strictObject({ food, crafts: z.array(craft).min(1) }))
+      .array(z.strictObject({ food, crafts: z.array(craftOrGroup).min(1) }))
       .min(1)
       .optional(),
     asForm: z
-      .array(z.strictObject({ name: text, form }))
+      .array(z.strictObject({ name: text, form, said: z.literal(true).optional() }))
       .min(1)
       .optional(),
     not: z
       .array(z.strictObject({ name: text, food }))
       .min(1)
       .optional(),
+    whenFresh: food.optional(),
     reason: text.optional(),
   }),
   forms: z.strictObject({
     id,
     name: text,
+    phrase: text.regex(/\{foods?\}/).optional(),
+    title: text.regex(/\{foods?\}/).optional(),
     names: z.array(text),
     alone: z.array(text).min(1).optional(),
     joins: z.boolean(),
@@ -46,6 +52,7 @@ const SCHEMAS: Readonly<Record<string, z.ZodType>> = {
     within: z.array(form).min(1).optional(),
   }),
   crafts: z.strictObject({ id, what: text, lends: z.boolean(), tables: z.array(text).min(1) }),
+  'craft-groups': z.strictObject({ id, what: text, crafts: z.array(craft).min(2) }),
   'shared-names': z.strictObject({ name: text, foods: z.array(food).min(2), reason: text }),
   known: z.strictObject({
     food,
@@ -189,4 +196,13 @@ test('every kind of food has a food', () => {
 test('the index is what the tables say (npx tsx tests/foods/known.ts)', () => {
   expect(knownNow()).toBe(makeKnown());
   expect(knownRows.length).toBeGreaterThan(100);
+});
+
+test('a group of crafts is no craft, and lends only what may be lent', () => {
+  const mayLend = new Set(craftRows.filter(({ lends }) => lends).map(({ id: craft }) => craft));
+  for (const { id: group, crafts } of craftGroupRows) {
+    expect(craftIds.has(group)).toBe(false);
+    expect(crafts.filter((each) => !mayLend.has(each))).toEqual([]);
+    expect(foodRows.some(({ wider }) => wider?.some((each) => each.crafts.includes(group)))).toBe(true);
+  }
 });

@@ -23,10 +23,10 @@ describe('freezeEnergy', () => {
     const printed = initialFreezingPoint({ food: 'peach' });
     const [line] = printed.basis;
     expect(byName.basis[0]).toMatchObject({ of: 'heat', source: line?.source, locator: line?.locator });
-    const byWater = freezeEnergy({ ...asked, water: 0.889 });
+    const byWater = freezeEnergy({ ...asked, moisture: 0.889 });
     expect(byWater.heat.value / byName.heat.value).toBeCloseTo(1, 1);
-    expect(byWater.basis.map(({ note }) => note)).toContain('earle latent');
-    expect(byWater.basis.map(({ note }) => note)).not.toContain('siebel latent');
+    expect(byWater.basis.map(({ note }) => note)).toContain('latent heat, by moisture');
+    expect(byWater.basis.map(({ source }) => source)).not.toContain('siebel-1892');
   });
   it('divides by 2, 1.3 and 0.8 where no performance is given', () => {
     const { energy } = freezeEnergy({ mass: '36 kg', properties, from: '19 degC', to: '-21 degC' });
@@ -40,7 +40,7 @@ describe('freezeEnergy', () => {
         const slack = 1e-9;
         expect(heat(warm, cold) + slack).toBeGreaterThanOrEqual(heat(middle, cold));
         expect(heat(warm, cold) + slack).toBeGreaterThanOrEqual(heat(warm, middle));
-        const asked = { mass: '1 kg', water: 0.8, from: degC(warm), to: degC(cold) } as const;
+        const asked = { mass: '1 kg', moisture: 0.8, from: degC(warm), to: degC(cold) } as const;
         expectRising(freezeEnergy(asked));
         expect(freezeEnergy({ ...asked, performance: 1 }).energy.likely.value).toBeGreaterThanOrEqual(
           freezeEnergy({ ...asked, performance: 2 }).energy.likely.value,
@@ -51,10 +51,10 @@ describe('freezeEnergy', () => {
   it('refuses what cannot be', () => {
     const asked = { mass: '1 kg', from: '20 degC', to: '-18 degC' } as const;
     expectError(() => freezeEnergy(asked), 'CONTRADICTION', 'food');
-    expectError(() => freezeEnergy({ ...asked, food: 'peach', water: 0.8 }), 'CONTRADICTION', 'food');
+    expectError(() => freezeEnergy({ ...asked, food: 'peach', moisture: 0.8 }), 'CONTRADICTION', 'food');
     expectError(() => freezeEnergy({ ...asked, food: 'granite' }), 'UNKNOWN_NAME', 'food');
     // its freezing point is recalled, and no heats with it
-    expectError(() => freezeEnergy({ ...asked, food: 'nectarine' }), 'MISSING', 'water');
+    expectError(() => freezeEnergy({ ...asked, food: 'nectarine' }), 'MISSING', 'moisture');
     expectError(() => freezeEnergy({ ...asked, food: 'peach', to: '21 degC' }), 'CONTRADICTION', 'to');
     expectError(() => freezeEnergy({ ...asked, food: 'peach', performance: 0 }), 'OUT_OF_RANGE', 'performance');
     expectError(

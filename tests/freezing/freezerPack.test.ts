@@ -27,9 +27,9 @@ test('sugar by the cup, and the same for weighed fruit (1 1/3 lb to the quart)',
 });
 
 test('the newer guide first, the older beside it', () => {
-  const { syrup, others } = packOf({ food: 'peach', style: 'syrup', amount: '1 quart' });
-  expect(syrup?.[0]?.percent).toBe(40);
-  expect(others.map((other) => other.syrup?.[0]?.percent)).toEqual([50]);
+  const { syrups, others } = packOf({ food: 'peach', style: 'syrup', amount: '1 quart' });
+  expect(syrups?.[0]?.brix).toBe(40);
+  expect(others.map((other) => other.syrups?.[0]?.brix)).toEqual([50]);
 });
 
 test('parts by weight come in the unit of the fruit', () => {
@@ -39,17 +39,17 @@ test('parts by weight come in the unit of the fruit', () => {
 });
 
 test('syrup, its sugar and its ascorbic acid are enough for the larger volume', () => {
-  const { syrup, ascorbicAcid } = packOf({ food: 'sweet cherries', style: 'syrup', amount: '8 pints' });
-  expect(syrup?.[0]?.volume.high.value).toBeCloseTo(16 / 3, 9);
-  expect(syrup?.[0]?.sugar.value).toBeCloseTo(2.75, 9);
-  expect(ascorbicAcid?.crystals?.value).toBeCloseTo((0.5 * (16 / 3)) / 4, 9);
-  expect(ascorbicAcid?.mass?.value).toBeCloseTo(2000, 6);
+  const { syrups, ascorbicDose } = packOf({ food: 'sweet cherries', style: 'syrup', amount: '8 pints' });
+  expect(syrups?.[0]?.volume.high.value).toBeCloseTo(16 / 3, 9);
+  expect(syrups?.[0]?.sugar.value).toBeCloseTo(2.75, 9);
+  expect(ascorbicDose?.crystals?.value).toBeCloseTo((0.5 * (16 / 3)) / 4, 9);
+  expect(ascorbicDose?.mass?.value).toBeCloseTo(2000, 6);
 });
 
 test('water covers as the cook needs: the acid is said for each quart only', () => {
-  expect(packOf({ food: 'peach', style: 'water', amount: '1 quart' }).ascorbicAcid).toEqual({
+  expect(packOf({ food: 'peach', style: 'water', amount: '1 quart' }).ascorbicDose).toEqual({
     perQuart: { value: 1, unit: 'tsp' },
-    of: 'water',
+    perQuartOf: 'water',
   });
   expect(packOf({ food: 'strawberry', style: 'water', amount: '1 quart' }).style).toBe('unsweetened');
 });
@@ -77,9 +77,9 @@ test('apples packed dry keep their ascorbic acid, or are steamed', () => {
   const apple = packOf({ food: 'apples', style: 'dry', amount: '4 quarts' });
   expect(apple).toMatchObject({
     style: 'dry',
-    ascorbicAcid: {
+    ascorbicDose: {
       perQuart: { value: 0.5, unit: 'tsp' },
-      of: 'fruit',
+      perQuartOf: 'fruit',
       crystals: { value: 2 },
       dissolveIn: { value: 12 },
     },
@@ -104,8 +104,8 @@ test('recalled packs say so', () => {
 });
 
 test('what was read stands before what was recalled', () => {
-  const { syrup, others, cautions } = packOf({ food: 'apricots', style: 'syrup', amount: '1 quart' });
-  expect(syrup?.[0]?.percent).toBe(50);
+  const { syrups, others, cautions } = packOf({ food: 'apricots', style: 'syrup', amount: '1 quart' });
+  expect(syrups?.[0]?.brix).toBe(50);
   expect(others[0]?.basis[0]?.kind).toBe('recalled');
   expect(cautions.map(({ id }) => id)).not.toContain('recalled');
 });

@@ -25,7 +25,7 @@ test('a slab of meat in a plate freezer', () => {
 
 test('heat above and below freezing stretches the time', () => {
   const sensible = { from: '10 degC', specificHeatAbove: 3.22, to: '-18 degC', specificHeatBelow: 1.67 } as const;
-  const { heat, timeWithSensible, time } = freezingTime({ ...slab, sensible });
+  const { heatPerKilogram: heat, timeWithSensible, time } = freezingTime({ ...slab, sensible });
   expect(heat?.above).toBeCloseTo(38.64, 6);
   expect(heat?.below).toBeCloseTo(26.72, 6);
   expect(heat?.total).toBeCloseTo(321.36, 6);

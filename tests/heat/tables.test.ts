@@ -1,16 +1,13 @@
 import { describe, expect, it, test } from 'vitest';
 import { iceVapourPressure } from '../../src/heat/index';
-import { figure, figureRow, iceFormulaRow, practiceRow, usual, vaporizationRow } from '../../src/heat/tables';
-import { latentHeatAt } from '../../src/heat/vaporization';
+import { figure, figureRow, iceFormulaRow, practiceRow, usual } from '../../src/heat/tables';
 import { convert } from '../../src/quantity/index';
-import { latentHeat as steamLatentHeat } from '../../src/steam/index';
 import { checkTables, readTable } from '../helpers/tables';
 
 checkTables('heat', {
   figures: figureRow(),
   practice: practiceRow(),
   'ice-formulas': iceFormulaRow(),
-  'water-vaporization': vaporizationRow(),
 });
 
 test('each row has its own id, and the ends of what is usual rise', () => {
@@ -52,16 +49,6 @@ describe('a second reading', () => {
       expect(Math.abs(full / p - 1)).toBeLessThan(1e-3);
       expect(Math.abs(Math.exp(28.9074 - 6143.7 / kelvin) / p - 1)).toBeLessThan(0.02);
       expect((1.814625 * Math.log(p) + 6190.134) / (29.12 - Math.log(p))).toBeCloseTo(kelvin, 1);
-    }
-  });
-  it('of the latent heats, on the rows and between them, agrees with the saturation line of IAPWS SR1-86', () => {
-    for (let t = 1; t <= 100; t += 1.5) {
-      const { energy: heat } = steamLatentHeat({ temperature: { value: t, unit: 'degC' } });
-      expect(Math.abs(latentHeatAt(t) - heat.value)).toBeLessThan(0.5);
-    }
-    for (let t = 20; t <= 100; t += 2.5) {
-      const { energy: heat } = steamLatentHeat({ temperature: { value: t, unit: 'degC' } });
-      expect(Math.abs(latentHeatAt(t) - heat.value)).toBeLessThan(0.25);
     }
   });
 });

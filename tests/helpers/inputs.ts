@@ -30,8 +30,7 @@ const tray = [
   { time: '4 h', mass: '461 g' },
 ];
 const prior = { low: 6, likely: 9, high: 12 };
-const shares = { low: 0.76, likely: 0.82, high: 0.88 };
-const record = { lot: 'A1', date: '2026-08-14', product: 'jam', produce: [{ produce: 'plum', raw: '5 kg' }] };
+const record = { date: '2026-08-14', name: 'jam', lots: [{ food: 'plum', raw: '5 kg' }] };
 
 /** Arguments of functions that no vector calls; a function that takes none has an empty list. */
 const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
@@ -40,14 +39,8 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   forms: () => [{ food: 'peaches' }],
   whatIsKnown: () => [{ food: 'peaches' }],
   pickleRules: () => [],
-  jarSizes: () => [],
-  publishedVacuums: () => [],
-  processFoods: () => [],
   holdingSolutions: () => [],
-  notRecommended: () => [],
-  recipeYieldNames: () => [],
-  sources: () => [],
-  source: () => ['usda-cghc-2015'],
+  sources: () => [{ ids: ['usda-cghc-2015'] }],
   checkSchedule: () => [plan()],
   allocationChart: () => [{ plan: plan() }],
   costChart: () => [{ plan: plan() }],
@@ -57,7 +50,7 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   dryingCurveChart: () => [{ weighings: tray, stopWeight: '188 g', model: 'lewis', scaleError: '5 g' }],
   isothermChart: () => [{ food: 'kiwifruit', temperature: '30 degC', batch: { moisture: '6 %' } }],
   learningChart: () => [
-    { what: 'drying time of apple rings', unit: 'h', before: prior, after: prior, observed: [7, 72], setAside: [1] },
+    { what: 'drying time of apple rings', unit: 'h', before: prior, after: prior, observed: [7, 72], asidePlaces: [1] },
   ],
   processTimeChart: () => [{ food: 'peaches', form: 'halves', pack: 'hot', jar: 'quart' }],
   drynessByWeighing: () => [{ weighings: tray }],
@@ -71,15 +64,17 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   canningRules: () => [{ topic: 'pressure canner' }],
   findFoods: () => [{ text: 'mushr' }],
   processesFor: () => [{ food: 'rhubarb' }],
-  volumeFromMass: () => [{ food: 'strawberries', form: 'sliced', mass: '332 g' }],
   labelFields: () => [
-    { product: 'Peach jam', net: '18 oz', ingredients: [{ name: 'sugar', mass: '1.2 kg' }], lot: 'PEACH-1' },
+    {
+      name: 'Peach jam',
+      net: '18 oz',
+      ingredients: [{ name: 'sugar', mass: '1.2 kg' }],
+      made: '2026-08-14',
+      batchOfDay: 1,
+    },
   ],
   learnFigure: () => [{ prior, observed: [7, 7.5, 7.2, 7.4, 72] }],
-  learnMoisture: () => [{ prior: shares, observed: ['83 %', '84 %', '83.5 %'] }],
-  learnYield: () => [{ prior: shares, records: [{ raw: '40 lb', ready: '29 lb' }] }],
-  lotCode: () => [{ product: 'peach halves', date: '2026-08-14', batch: 1 }],
-  recordRules: () => [{ topic: 'acidified food' }],
+  recordRules: () => [{ topic: 'acidified food', made: '2026-08-14' }],
   parseRecord: () => [serializeRecord(record as never)],
   serializeRecord: () => [record],
   batchRecord: () => [record],
@@ -87,10 +82,7 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   elevationFromBoiling: () => [{ temperature: '203 degF' }],
   scaleJamRecipe: () => [{ food: 'peach', product: 'jam', pectin: 'none', halfPints: 20 }],
   shiftWaterActivity: () => [{ waterActivity: 0.5, from: '20 degC', to: '30 degC', food: 'blueberries' }],
-  parseAmount: () => ['1 1/2'],
-  parseMoney: () => ['24.50 USD'],
   parseQuantity: () => ['1 1/2 cups', 'volume'],
-  parseShare: () => ['85 %'],
   formatQuantity: () => ['1.51 cup', { fraction: 8 }],
 };
 

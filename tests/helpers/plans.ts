@@ -9,6 +9,6 @@ export const exampleDay = (name: string): PlanDayInput =>
 /** The plan of a day that has one. */
 export function feasible(input: PlanDayInput): FeasibleDay {
   const plan = planDay(input);
-  if (!plan.feasible) throw new Error(plan.reason);
+  if (!plan.feasible) throw new Error(plan.reason.text);
   return plan;
 }

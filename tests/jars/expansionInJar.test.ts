@@ -9,7 +9,7 @@ describe('expansionInJar', () => {
   test('6% of headspace, 20 to 100 degC: 0.0391 of the jar, 0.6516 of the headspace', () => {
     // arithmetic on 998.21 and 958.35 kg/m3
     const answer = expansionInJar({ headspaceShare: 0.06, ...raw });
-    expect(answer.growth).toBeCloseTo(0.0391, 4);
+    expect(answer.growthShare).toBeCloseTo(0.0391, 4);
     expect(answer.headspaceTaken).toBeCloseTo(0.6516, 4);
     expect(answer.overflows).toBe(false);
     expect(answer.growthVolume).toBeUndefined();
@@ -29,7 +29,7 @@ describe('expansionInJar', () => {
 
   test('the same temperature grows nothing; a hotter process and a colder filling grow more', () => {
     expect(
-      expansionInJar({ headspaceShare: 0.1, fillTemperature: '80 degC', processTemperature: '80 degC' }).growth,
+      expansionInJar({ headspaceShare: 0.1, fillTemperature: '80 degC', processTemperature: '80 degC' }).growthShare,
     ).toBe(0);
     fc.assert(
       fc.property(
@@ -41,7 +41,7 @@ describe('expansionInJar', () => {
               headspaceShare: 0.1,
               fillTemperature: { value: from, unit: 'degC' },
               processTemperature: { value: to, unit: 'degC' },
-            }).growth;
+            }).growthShare;
           expect(grown(fill, process + 1)).toBeGreaterThan(grown(fill, process));
           expect(grown(fill - 1, process)).toBeGreaterThan(grown(fill, process));
         },

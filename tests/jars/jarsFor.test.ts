@@ -10,25 +10,25 @@ const halfLiter = { brimful: { value: 500 + 9 * Math.PI, unit: 'mL' }, opening: 
 describe('jarsFor', () => {
   test('an exact number of jars leaves nothing and readies no jar too many', () => {
     const jars = jarsFor({ volume: '5 L', jar: halfLiter, headspace: '1 cm' });
-    expect(jars).toMatchObject({ full: 10, ready: 10, remainder: { value: 0, unit: 'L' } });
+    expect(jars).toMatchObject({ full: 10, jarsToReady: 10, remainder: { value: 0, unit: 'L' } });
     expect(jars.cautions.map(({ id }) => id)).not.toContain('part-filled-jar');
   });
 
   test('what is left goes into one jar more, which is not for the canner', () => {
     const jars = jarsFor({ volume: '5200 mL', jar: halfLiter, headspace: '1 cm' });
-    expect(jars).toMatchObject({ full: 10, ready: 11, remainder: { value: expect.closeTo(200, 6), unit: 'mL' } });
+    expect(jars).toMatchObject({ full: 10, jarsToReady: 11, remainder: { value: expect.closeTo(200, 6), unit: 'mL' } });
     expect(jars.cautions.map(({ id }) => id)).toContain('part-filled-jar');
   });
 
   test('less than a jarful fills none', () => {
     expect(jarsFor({ volume: '1 cup', jar: 'quart', headspace: '1/2 in' })).toMatchObject({
       full: 0,
-      ready: 1,
+      jarsToReady: 1,
       remainder: { value: expect.closeTo(1, 12), unit: 'cup' },
     });
   });
 
-  test('no food is lost: full jars and the remainder make up the volume; ready is full or one more', () => {
+  test('no food is lost: full jars and the remainder make up the volume; jars to ready are full or one more', () => {
     fc.assert(
       fc.property(
         fc.constantFrom('half-pint', 'pint', 'wide-mouth pint', 'quart'),
@@ -40,7 +40,7 @@ describe('jarsFor', () => {
           expect(answer.full * each + answer.remainder.value).toBeCloseTo(liters, 6);
           expect(answer.remainder.value).toBeGreaterThanOrEqual(0);
           expect(answer.remainder.value).toBeLessThan(each);
-          expect(answer.ready - answer.full).toBe(answer.remainder.value > 0 ? 1 : 0);
+          expect(answer.jarsToReady - answer.full).toBe(answer.remainder.value > 0 ? 1 : 0);
         },
       ),
     );

@@ -57,9 +57,9 @@ describe('loadsFor', () => {
   test('your own canner goes before the printed load', () => {
     const own = loadsFor({ jars: 20, jar: 'pint', canner: { quart: 5, pint: 8 } });
     expect(own).toMatchObject({ loads: 3, perLoad: 8, lastLoad: 4, cautions: [] });
-    expect(own.basis).toEqual([{ of: 'pint jars in a full load', kind: 'measured' }]);
+    expect(own.basis).toEqual([{ of: 'perLoad', kind: 'measured', note: 'pint jars in a full load' }]);
     expect(loadsFor({ jars: 20, jar: 'half-pint', canner: { quarts: 5 } }).perLoad).toBe(5);
-    expect(loadsFor({ jars: 4, jar: { size: 'pint', brimful: '495 mL' } }).perLoad).toBe(9);
+    expect(loadsFor({ jars: 4, jar: { size: 'pint', brimful: '495 mL', mouth: 'regular' } }).perLoad).toBe(9);
   });
 
   test('a half-gallon load is never guessed', () => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { decimalReductions, equivalentTime, type LogPoint, lethality, zValue } from '../../src/lethality/index';
+import { type LogPoint, lethality, zValue } from '../../src/lethality/index';
 import { codeAndPath as errorOf } from '../helpers/errors';
 
 const F0 = { reference: '121.1 degC', z: '10 degC' } as const;
@@ -150,7 +150,7 @@ test('a record that is all cold is worth nothing, and says so without NaN', () =
   expect(nothing.shareAfterHottest).toBe(0);
 });
 
-test('a coarse record is told so, a fine one not', () => {
+test('a coarse record gets a caution, a fine one does not', () => {
   const ramp = (points: number) =>
     Array.from({ length: points + 1 }, (_, index) => at((10 * index) / points, 100 + (21.1 * index) / points));
   const ids = (log: LogPoint[]) => lethality({ log, ...F0 }).cautions.map(({ id }) => id);
@@ -164,7 +164,7 @@ test('a coarse record is told so, a fine one not', () => {
   }
 });
 
-test('it always says that it checks a record and makes no process', () => {
+test('it always says that it checks a record and sets no process', () => {
   const { cautions, basis } = lethality({ log: [at(0, 100), at(1, 100)], ...F0 });
   expect(cautions[0]?.id).toBe('record-check-only');
   expect(cautions.map(({ id }) => id)).toEqual(expect.arrayContaining(['coldest-spot', 'cooling-counts']));
@@ -250,9 +250,7 @@ test('every answer of arithmetic says that it is not a process or that resistanc
   const first = { temperature: '80 degC', dValue: '10 min' } as const;
   const answers = [
     lethality({ holds: [{ temperature: '100 degC', time: '1 min' }], ...F0 }),
-    equivalentTime({ time: '1 min', temperature: '100 degC', ...F0 }),
-    decimalReductions({ dValue: '1 min', reductions: 5 }),
-    decimalReductions({ time: '1 min', dValue: '1 min' }),
+    lethality({ holds: [{ temperature: '100 degC', time: '1 min' }], ...F0, dValue: '1 min' }),
   ];
   for (const { cautions, basis } of answers) {
     expect(cautions.map(({ id }) => id)).toContain('record-check-only');
@@ -267,4 +265,37 @@ test.each([
   [() => lethality({ holds: [], ...F0 }), ['OUT_OF_RANGE', 'holds']],
 ])('bad input %# is refused', (work, error) => {
   expect(errorOf(work)).toEqual(error);
+});
+
+test('a printed hold is worth its own time at any other temperature', () => {
+  fc.assert(
+    fc.property(
+      fc.double({ min: 0.1, max: 100, noNaN: true }),
+      fc.double({ min: 80, max: 130, noNaN: true }),
+      fc.double({ min: 10, max: 20, noNaN: true }),
+      (minutes, degC, zDegrees) => {
+        const z = { value: zDegrees, unit: 'delta degC' } as const;
+        const temperature = { value: degC, unit: 'degC' } as const;
+        const held = { temperature: '100 degC', time: { value: minutes, unit: 'min' } } as const;
+        const moved = lethality({ holds: [held], reference: temperature, z }).minutes;
+        const back = { temperature, time: { value: moved, unit: 'min' } } as const;
+        expect(lethality({ holds: [back], reference: '100 degC', z }).minutes).toBeCloseTo(minutes, 6);
+        if (degC > 100) expect(moved).toBeLessThan(minutes);
+      },
+    ),
+  );
+});
+
+test('a D value counts the reductions of holds and of a record', () => {
+  const holds = [{ temperature: '121.1 degC', time: '2.52 min' }] as const;
+  const held = lethality({ holds: [...holds], ...F0, dValue: '12.6 s' });
+  expect(held.reductions).toBeCloseTo(12, 9); // handbook Table 10.10: 12 x 0.21
+  expect(held.cautions.map(({ id }) => id)).toContain('published-heat-no-process');
+  const log = [
+    { time: '0 min', temperature: '121.1 degC' },
+    { time: '3 min', temperature: '121.1 degC' },
+  ] as const;
+  expect(lethality({ log: [...log], ...F0, dValue: '0.25 min' }).reductions).toBeCloseTo(12, 9);
+  expect(lethality({ log: [...log], ...F0 })).not.toHaveProperty('reductions');
+  expect(errorOf(() => lethality({ holds: [...holds], ...F0, dValue: '0 min' }))).toEqual(['OUT_OF_RANGE', 'dValue']);
 });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { equivalentTime, zValue } from '../../src/lethality/index';
+import { lethality, zValue } from '../../src/lethality/index';
 import { codeAndPath as errorOf } from '../helpers/errors';
 
 test('z leads from one D value to the other', () => {
@@ -14,13 +14,12 @@ test('z leads from one D value to the other', () => {
         const second = { temperature: { value: degC + rise, unit: 'degC' }, dValue: '60 s' } as const;
         const { z } = zValue({ first, second });
         if (z.value < 1 || z.value > 100) return; // outside what the others take
-        const moved = equivalentTime({
-          time: first.dValue,
-          reference: first.temperature,
+        const moved = lethality({
+          holds: [{ temperature: first.temperature, time: first.dValue }],
           z: z as { value: number; unit: 'delta degC' },
-          temperature: second.temperature,
+          reference: second.temperature,
         });
-        expect(moved.time.value).toBeCloseTo(1, 6);
+        expect(moved.minutes).toBeCloseTo(1, 6);
       },
     ),
   );

@@ -21,7 +21,7 @@ test.each(days.map((day, index) => [index, day] as const))(
     if (!plan.feasible) return;
     const lost = (lines: typeof plan.basis, of: unknown) => lines.filter((line) => !leadsTo(of, line.of.split('.')));
     expect(lost(plan.basis, plan)).toEqual([]);
-    for (const product of plan.products) expect(lost(product.basis, { products: [product] })).toEqual([]);
+    for (const product of plan.products) expect(lost(product.basis, product)).toEqual([]);
     // and says in words what the figure is
     for (const { kind, note } of plan.basis) if (kind === 'common-practice') expect(note?.length).toBeGreaterThan(3);
   },

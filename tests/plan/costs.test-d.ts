@@ -33,7 +33,7 @@ test('prices are money, powers are powers, a serving is weighed or measured', ()
 
 test('what a cost answers', () => {
   expectTypeOf<PlannedProduct['energy']>().toEqualTypeOf<Range<Quantity<'energy'>> | undefined>();
-  expectTypeOf<ProductCost['lines'][number]['of']>().toEqualTypeOf<CostKind>();
+  expectTypeOf<ProductCost['lines'][number]['kind']>().toEqualTypeOf<CostKind>();
   expectTypeOf<DayCost['energy']>().toEqualTypeOf<Money>();
   expectTypeOf<NonNullable<ProductCost['perNet']>['per']>().toEqualTypeOf<Quantity<'mass'>>();
   expectTypeOf<NonNullable<ProductCost['perServing']>['serving']>().toEqualTypeOf<

@@ -53,7 +53,7 @@ describe('garbage throws the one error', () => {
 });
 
 const day = {
-  lots: [{ produce: 'peach', raw: '20 lb', name: 'crate' }],
+  lots: [{ food: 'peach', raw: '20 lb', name: 'crate' }],
   kitchen: {
     elevation: '500 ft',
     hours: '8 h',
@@ -92,7 +92,7 @@ describe('one wrong leaf is one error of ours', () => {
     ['dryEnergy', heat.dryEnergy, { fresh: '1 kg', moisture: 0.8, targetMoisture: 0.2 }],
     ['energyCost', heat.energyCost, { energy: '1 kWh', price: { per: 'kWh', price: '0.3 USD' } }],
     ['freezeDryEnergy', heat.freezeDryEnergy, { ice: '1 kg' }],
-    ['freezeEnergy', freezing.freezeEnergy, { mass: '1 kg', water: 0.8, from: '20 degC', to: '-18 degC' }],
+    ['freezeEnergy', freezing.freezeEnergy, { mass: '1 kg', moisture: 0.8, from: '20 degC', to: '-18 degC' }],
     [
       'stoveEnergy',
       heat.stoveEnergy,

@@ -23,19 +23,19 @@ function broken(input: PlanDayInput, plan: FeasibleDay): string[] {
   const fruit = plan.products.filter(({ trimmings }) => trimmings !== undefined);
   const ofTrimmings = plan.products.filter(({ trimmings }) => trimmings === undefined);
   // mass: what is used and what is left fresh are the lots
-  const produceOf = new Set(plan.products.map(({ produce }) => produce));
-  for (const produce of produceOf) {
-    const used = fruit.filter((each) => each.produce === produce).reduce((sum, each) => sum + kg(each.raw), 0);
-    const left = plan.leftFresh.filter((each) => each.produce === produce).reduce((sum, each) => sum + kg(each.raw), 0);
+  const produceOf = new Set(plan.products.map(({ food }) => food));
+  for (const food of produceOf) {
+    const used = fruit.filter((each) => each.food === food).reduce((sum, each) => sum + kg(each.raw), 0);
+    const left = plan.leftFresh.filter((each) => each.food === food).reduce((sum, each) => sum + kg(each.raw), 0);
     const raw = input.lots
-      .filter((lot) => lot.produce === produce)
+      .filter((lot) => lot.food === food)
       .reduce((sum, lot) => sum + kg(lot.raw as Quantity<'mass'>), 0);
-    must(Math.abs(used + left - raw) < 2e-3 * input.lots.length, `raw of ${produce}: ${used} + ${left} is not ${raw}`);
-    const taken = ofTrimmings.filter((each) => each.produce === produce).reduce((sum, each) => sum + kg(each.raw), 0);
+    must(Math.abs(used + left - raw) < 2e-3 * input.lots.length, `raw of ${food}: ${used} + ${left} is not ${raw}`);
+    const taken = ofTrimmings.filter((each) => each.food === food).reduce((sum, each) => sum + kg(each.raw), 0);
     const dropped = fruit
-      .filter((each) => each.produce === produce)
+      .filter((each) => each.food === food)
       .reduce((sum, each) => sum + kg(each.trimmings?.low as Quantity<'mass'>), 0);
-    must(taken <= dropped + NEAR, `trimmings of ${produce}`);
+    must(taken <= dropped + NEAR, `trimmings of ${food}`);
   }
   for (const product of plan.products) {
     const { name, raw, ready, trimmings, units, from } = product;
@@ -110,11 +110,11 @@ function broken(input: PlanDayInput, plan: FeasibleDay): string[] {
       (sum, { price }) => sum + cents((price as { value: number } | undefined)?.value ?? 0),
       0,
     );
-    must(cents(plan.cost.produceUsed.value) + cents(plan.cost.produceLeft.value) === paid, 'lot prices');
-    const { produceUsed, supplies, energy, hands, total } = plan.cost;
-    const kinds = { produce: produceUsed, supplies, energy, hands };
+    must(cents(plan.cost.foodUsed.value) + cents(plan.cost.foodLeft.value) === paid, 'lot prices');
+    const { foodUsed, supplies, energy, hands, total } = plan.cost;
+    const kinds = { food: foodUsed, supplies, energy, hands };
     for (const [kind, money] of Object.entries(kinds)) {
-      const lines = plan.products.flatMap(({ cost }) => cost?.lines ?? []).filter((line) => line.of === kind);
+      const lines = plan.products.flatMap(({ cost }) => cost?.lines ?? []).filter((line) => line.kind === kind);
       must(lines.reduce((sum, { amount }) => sum + cents(amount.value), 0) === cents(money.value), `lines of ${kind}`);
     }
     must(
@@ -142,10 +142,10 @@ function broken(input: PlanDayInput, plan: FeasibleDay): string[] {
 
 /** Minutes and pressure as the tables give them, asked again by what the plan says of the product. */
 function untrueMinutes(input: PlanDayInput, plan: FeasibleDay): string[] {
-  return plan.products.flatMap(({ name, make, produce, form, jars }) => {
+  return plan.products.flatMap(({ name, make, food, form, jars }) => {
     if (jars === undefined) return [];
     const process = testedProcess({
-      food: make === 'jam' ? `${produce} jam` : produce,
+      food: make === 'jam' ? `${food} jam` : food,
       ...(make === 'jam' ? {} : { form }),
       pack: jars.pack as 'hot',
       jar: jars.jar,
@@ -174,7 +174,7 @@ describe('on seeded random days', () => {
     }
     expect(broken(input, plan)).toEqual([]);
     expect(untrueMinutes(input, plan)).toEqual([]);
-    expect(plan.leftOut.filter(({ product }) => plan.products.some(({ name }) => name === product))).toEqual([]);
+    expect(plan.leftOut.filter((out) => plan.products.some(({ name }) => name === out.name))).toEqual([]);
     const made = plan.products.reduce((sum, { units }) => sum + units.promised, 0);
     expect(made).toBeGreaterThanOrEqual(musts.reduce((sum, { least = 0 }) => sum + least, 0));
     expect(runSheet(plan)).not.toMatch(/NaN|Infinity|undefined|\[object/);
@@ -195,16 +195,16 @@ describe('the examples', () => {
     const plan = feasible(exampleDay('day.json'));
     expect(plan.leftOut).toMatchObject([
       {
-        product: 'peach sauce in pint jars',
+        name: 'peach sauce in pints',
         reason: { code: 'no-tested-process', text: expect.stringContaining('no tested process') },
       },
     ]);
-    expect(plan.products.every(({ name }) => name !== 'peach sauce in pint jars')).toBe(true);
+    expect(plan.products.every(({ name }) => name !== 'peach sauce in pints')).toBe(true);
   });
   test('low-acid beans are refused in boiling water and acid is on every tomato jar', () => {
     const plan = feasible(exampleDay('day-metric.json'));
     expect(plan.leftOut).toMatchObject([{ reason: { text: expect.stringContaining('low in acid') } }]);
-    const tomatoes = plan.products.filter(({ produce, jars }) => produce === 'tomato' && jars !== undefined);
+    const tomatoes = plan.products.filter(({ food, jars }) => food === 'tomato' && jars !== undefined);
     expect(tomatoes.length).toBe(2);
     for (const { jars } of tomatoes) expect(jars?.acid).toMatch(/tbsp of bottled lemon juice, or/);
   });
@@ -212,7 +212,7 @@ describe('the examples', () => {
 
 describe('aims', () => {
   const request = exampleDay('day.json');
-  test('least waste uses at least as much produce as most worth', () => {
+  test('least waste uses at least as much food as most worth', () => {
     const left = (plan: FeasibleDay) => plan.leftFresh.reduce((sum, { raw }) => sum + kg(raw), 0);
     const [waste, worth] = [feasible({ ...request, aim: 'least waste' }), feasible(request)];
     expect(left(waste)).toBeLessThanOrEqual(left(worth) + NEAR);
@@ -220,7 +220,7 @@ describe('aims', () => {
   });
   test('fewest hours meets the musts and makes nothing else', () => {
     const plan = feasible({ ...request, aim: 'fewest hours' });
-    expect(plan.products.map(({ name, units }) => [name, units.promised])).toEqual([['peach halves in quart jars', 7]]);
+    expect(plan.products.map(({ name, units }) => [name, units.promised])).toEqual([['peach halves in quarts', 7]]);
     expect(plan.notMade.every(({ reason }) => reason.code === 'not-required')).toBe(true);
     expect(plan.work.hands.minutes).toBeLessThan(feasible(request).work.hands.minutes);
   });
@@ -229,7 +229,7 @@ describe('aims', () => {
 describe('least cost and weights', () => {
   const request = exampleDay('day.json');
   const money = ({ cost }: FeasibleDay) =>
-    [cost?.produceUsed, cost?.supplies, cost?.energy].reduce((sum, kind) => sum + (kind?.value ?? 0), 0);
+    [cost?.foodUsed, cost?.supplies, cost?.energy].reduce((sum, kind) => sum + (kind?.value ?? 0), 0);
   const units = ({ products }: FeasibleDay) => products.reduce((sum, each) => sum + each.units.promised, 0);
   test('least cost: no other aim makes a unit as cheaply', () => {
     const least = feasible({ ...request, aim: 'least cost' });
@@ -241,7 +241,7 @@ describe('least cost and weights', () => {
     }
   });
   const frozen: PlanDayInput = {
-    lots: [{ produce: 'peach', raw: '30 lb', price: '15 USD' }],
+    lots: [{ food: 'peach', raw: '30 lb', price: '15 USD' }],
     kitchen: { elevation: '100 m', hours: '10 h', freezer: { room: '200 L' } },
     products: [{ make: 'frozen', from: 'peach', size: '1 lb' }],
   };
@@ -253,7 +253,7 @@ describe('least cost and weights', () => {
   test('nothing can be promised: the plan with nothing made', () => {
     const plan = feasible({
       ...frozen,
-      lots: [{ produce: 'peach', raw: '0.5 lb', price: '1 USD' }],
+      lots: [{ food: 'peach', raw: '0.5 lb', price: '1 USD' }],
       aim: 'least cost',
     });
     expect(plan).toMatchObject({ products: [], objective: 0, provenBest: true, limits: [] });
@@ -302,7 +302,7 @@ describe('least cost and weights', () => {
 });
 
 describe('bad input: the one error names the field', () => {
-  const lot = { produce: 'peach', raw: '30 lb' };
+  const lot = { food: 'peach', raw: '30 lb' };
   const kitchen = {
     elevation: '3,400 ft',
     hours: '6 h',
@@ -335,7 +335,7 @@ describe('bad input: the one error names the field', () => {
     ['TOO_MUCH', 'lots', { lots: Array(61).fill(lot) }],
     ['TOO_MUCH', 'lots', { lots: Array(500).fill(lot) }],
     ['TOO_MUCH', 'lots', { lots: Array(60).fill(lot), products: Array(60).fill(halves) }],
-    ['UNKNOWN_NAME', 'lots[0].produce', { lots: [{ ...lot, produce: 'glass' }] }],
+    ['UNKNOWN_NAME', 'lots[0].food', { lots: [{ ...lot, food: 'glass' }] }],
     ['CONTRADICTION', 'lots[0].ready', { lots: [{ ...lot, ready: '31 lb' }] }],
     ['OUT_OF_RANGE', 'kitchen.elevation', { kitchen: { ...kitchen, elevation: '-500 m' } }],
     ['OUT_OF_RANGE', 'kitchen.elevation', { kitchen: { ...kitchen, elevation: '9000 m' } }],
@@ -472,19 +472,15 @@ describe('bad input: the one error names the field', () => {
   });
   test('the same product twice has two names', () => {
     const plan = refused({ products: [halves, halves, { ...halves, syrup: 'light' }] });
-    const names = [...plan.products.map(({ name }) => name), ...plan.notMade.map(({ product }) => product)];
+    const names = [...plan.products.map(({ name }) => name), ...plan.notMade.map(({ name }) => name)];
     expect(new Set(names)).toEqual(
-      new Set([
-        'peach halves in quart jars (1)',
-        'peach halves in quart jars (2)',
-        'peach halves in quart jars, light syrup',
-      ]),
+      new Set(['peach halves in quarts (1)', 'peach halves in quarts (2)', 'peach halves in quarts, light syrup']),
     );
   });
   test('impossible musts are an answer, not an error', () => {
     expect(planDay(request({ products: [{ ...halves, least: 40 }] }) as never)).toMatchObject({
       feasible: false,
-      conflicts: ['at least 40 of peach halves in quart jars'],
+      conflicts: ['at least 40 of peach halves in quarts'],
     });
   });
 });

@@ -14,7 +14,7 @@ export function randomDay(seed: number): PlanDayInput {
   const lots = Array.from({ length: whole(1, 3) }, () => {
     const raw = Math.round(between(4, unit === 'kg' ? 25 : 50));
     return {
-      produce: pick(kinds),
+      food: pick(kinds),
       raw: { value: raw, unit },
       ...(random() < 0.3 ? { ready: { value: raw * between(0.6, 0.95), unit } } : {}),
       ...(random() < 0.6 ? { price: { value: whole(300, 6000) / 100, unit: 'EUR' } } : {}),
@@ -48,7 +48,7 @@ export function randomDay(seed: number): PlanDayInput {
     ],
   };
   const products = Array.from({ length: whole(2, 6) }, () => ({
-    ...pick(recipes[pick(lots).produce]),
+    ...pick(recipes[pick(lots).food]),
     worth: whole(4, 40) / 4,
     ...(random() < 0.3 ? { most: whole(3, 15) } : {}),
     ...(random() < 0.15 ? { least: whole(1, 3) } : {}),

@@ -36,8 +36,8 @@ export function randomSmallKitchen(seed: number): PlanDayInput {
   const holds = big ? { pint: whole(14, 24), quart: whole(10, 16) } : { pint: whole(6, 9), quart: whole(5, 7) };
   return {
     lots: (['peach', 'pear', 'apple', 'tomato', 'carrot'] as const)
-      .filter((produce) => products.some(({ from }) => from.startsWith(produce)))
-      .map((produce) => ({ produce, raw: { value: whole(5, 25), unit: 'kg' as const } })),
+      .filter((food) => products.some(({ from }) => from.startsWith(food)))
+      .map((food) => ({ food, raw: { value: whole(5, 25), unit: 'kg' as const } })),
     kitchen: {
       elevation: { value: whole(0, 1800), unit: 'm' },
       hours: random() < 0.2 ? ['6 h', '6 h'] : { value: whole(5, 12), unit: 'h' },

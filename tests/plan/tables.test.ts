@@ -4,6 +4,7 @@ import cautions from '../../data/plan/cautions.json';
 import { customaryServing } from '../../src/plan/answer/unitSize';
 import { planCaution } from '../../src/plan/cautions';
 import { customary, customaryRange } from '../../src/plan/customary';
+import { countedIn } from '../../src/plan/makes/counted';
 import { workTimes } from '../../src/plan/makes/work';
 import { MAKES } from '../../src/plan/request/planInput';
 import { longestWait, type WaitId } from '../../src/plan/schedule/waits';
@@ -92,6 +93,17 @@ test('work times: every make, each form once', () => {
   for (const { make: of, form, perPound, perUnit, cook } of read)
     expect(workTimes(of, form, 'hot')).toMatchObject({ perPound, perUnit, ...(cook === undefined ? {} : { cook }) });
   for (const { stir, cook } of read) expect(stir === undefined || cook !== undefined).toBe(true);
+});
+test('what products are counted in: one and several', () => {
+  const row = z.strictObject({ id: z.string().check(z.regex(/^[a-z-]+$/)), one: text, many: text, ...practice });
+  for (const { id, one, many } of z.array(row).parse(readTable('plan', 'units').rows)) {
+    expect(countedIn(id, '8 oz')).toEqual({
+      unit: one.replace('{size}', '8 oz'),
+      plural: many.replace('{size}', '8 oz'),
+    });
+    expect(many).not.toBe(one);
+  }
+  expect(() => countedIn('none such')).toThrow('no unit');
 });
 test('servings, and what is steeped', () => {
   const serving = z.strictObject({

@@ -7,9 +7,9 @@ type Product = PlanDayInput['products'][number];
 
 test('a quantity of the wrong kind does not compile', () => {
   expectTypeOf(planDay).returns.toEqualTypeOf<DayPlan>();
-  expectTypeOf<{ produce: string; raw: '30 lb' }>().toExtend<Lot>();
+  expectTypeOf<{ food: string; raw: '30 lb' }>().toExtend<Lot>();
   // @ts-expect-error a lot is weighed, not measured
-  const lot: Lot = { produce: 'peach', raw: '30 quarts' };
+  const lot: Lot = { food: 'peach', raw: '30 quarts' };
   // @ts-expect-error a day has hours
   const heavy: Kitchen = { elevation: '100 m', hours: '6 lb' };
   // @ts-expect-error an elevation is a length

@@ -4,7 +4,7 @@ import { checkSchedule, type PlanDayInput, planDay } from '../../src/plan/index'
 /** One large pot with a rack, named as pot and as canner, and a second pot to cook in. */
 const day = (canner: object, pots: object[], pack: 'hot' | 'raw' = 'hot'): PlanDayInput =>
   ({
-    lots: [{ produce: 'peach', raw: '40 lb' }],
+    lots: [{ food: 'peach', raw: '40 lb' }],
     kitchen: {
       elevation: '100 m',
       hours: '12 h',
@@ -22,7 +22,7 @@ const day = (canner: object, pots: object[], pack: 'hot' | 'raw' = 'hot'): PlanD
 
 function overlap(input: PlanDayInput, vessel: string): { cooks: number; cans: number; both: boolean } {
   const plan = planDay(input);
-  if (!plan.feasible) throw new Error(plan.reason);
+  if (!plan.feasible) throw new Error(plan.reason.text);
   expect(checkSchedule(plan).broken).toEqual([]);
   const using = plan.schedule.tasks.filter(({ uses }) => uses.some(({ resource }) => resource === vessel));
   const of = (kinds: string[]) => using.filter(({ kind }) => kinds.includes(kind));
@@ -48,7 +48,7 @@ describe('a pot that is the canner too', () => {
   });
   test('its water is heated for every load, right before it', () => {
     const plan = planDay(day({ name: '16 quart pot' }, [{ volume: '16 quarts' }, small]));
-    if (!plan.feasible) throw new Error(plan.reason);
+    if (!plan.feasible) throw new Error(plan.reason.text);
     const { tasks } = plan.schedule;
     const cans = tasks.filter(({ kind }) => kind === 'can');
     const heats = tasks.filter(({ kind }) => kind === 'heat canner');
@@ -57,7 +57,7 @@ describe('a pot that is the canner too', () => {
   test('with no other pot nothing packed hot fits in 20 minutes: jars are packed raw', () => {
     const one = (pack: 'hot' | 'raw') => {
       const plan = planDay(day({ name: '16 quart pot' }, [{ volume: '16 quarts' }], pack));
-      if (!plan.feasible) throw new Error(plan.reason);
+      if (!plan.feasible) throw new Error(plan.reason.text);
       expect(checkSchedule(plan).broken).toEqual([]);
       return plan.products.filter(({ jars }) => jars !== undefined).length;
     };

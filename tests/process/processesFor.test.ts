@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { processesFor, testedProcess } from '../../src/process/index';
+import { notCannedOf } from '../../src/process/processesFor';
+import { notRecommendedRows } from '../../src/process/tables';
 import { thrownBy as errorOf } from '../helpers/errors';
 
 describe('processesFor', () => {
@@ -75,4 +77,19 @@ describe('processesFor', () => {
       nearest: expect.arrayContaining(['apple']),
     });
   });
+});
+
+test('every food that is not canned has its reason and what to do instead', () => {
+  for (const { reason, instead } of notRecommendedRows.map(notCannedOf)) {
+    expect(reason.code).toBe('not canned');
+    expect(`${reason.text}${instead[0]?.text}`.length).toBeGreaterThan(20);
+    expect(instead.some(({ keep }) => keep !== undefined)).toBe(true);
+  }
+});
+
+test('the list of foods that are not canned speaks of these tables', () => {
+  for (const { reason, instead } of notRecommendedRows.map(notCannedOf)) {
+    expect(`${reason.text} ${instead[0]?.text}`).not.toMatch(/\b(?:is|are) published\b/);
+    if (/no tested|no process/.test(reason.text)) expect(reason.text).toMatch(/in these tables/);
+  }
 });

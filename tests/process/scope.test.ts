@@ -101,7 +101,7 @@ describe('berries', () => {
     }
   });
 
-  test('other berries are told which fruits the page names, and what to do', () => {
+  test('a refusal for other berries says which fruits the page names, and what to do', () => {
     for (const food of ['blackberry', 'currant', 'dewberry', 'gooseberry', 'huckleberry', 'loganberry', 'mulberry']) {
       const answer = testedProcess({ ...at, food, form: 'syrup' });
       if (answer.tested) expect.fail(food);

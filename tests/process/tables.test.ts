@@ -323,7 +323,7 @@ test('secondary charts above 8,000 ft are in the table and never served', () => 
   });
 });
 
-test('every caution has a text of its own and a source of the register', () => {
+test('every caution has its own text and a source of the register', () => {
   const cautions = read('cautions') as { id: string; text: string; source?: string }[];
   expect(new Set(cautions.map(({ id }) => id)).size).toBe(cautions.length);
   for (const { source } of cautions) if (source !== undefined) expect(knownSources).toContain(source);

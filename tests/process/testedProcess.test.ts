@@ -312,7 +312,7 @@ describe('refusals say why and what else', () => {
     expect(ids(refused({ food: 'banana' }))).not.toContain('recalled');
   });
 
-  test('zucchini is told what was withdrawn, and is still pickled', () => {
+  test('the refusal for zucchini says what was withdrawn, and zucchini is still pickled', () => {
     expect(refused({ food: 'zucchini' }).reason.text).toContain('withdrawn');
     expect(refused({ food: 'zucchini', form: 'slices' }).reason.text).toContain('withdrawn');
     expect(served({ food: 'zucchini', form: 'pickles' }).minutes).toBe(10);
@@ -428,7 +428,7 @@ describe('a cooked fruit sauce in pints (common practice, no source)', () => {
   });
 });
 
-test('above the published charts the open band is served with a caution of its own', () => {
+test('above the published charts the open band is served with its own caution', () => {
   const at = (elevation: '10,000 ft' | '10,001 ft') => {
     const answer = testedProcess({ food: 'applesauce', jar: 'pint', method: 'boiling-water', elevation });
     return answer.cautions.some(({ id }) => id === 'very-high-kitchen');

@@ -3,13 +3,12 @@ import {
   type Composition,
   composition,
   jarsFromRaw,
-  massFromVolume,
+  kitchenMeasure,
   pieFilling,
   type ReadyFromRaw,
   rawForJars,
   rawForReady,
   readyFromRaw,
-  volumeFromMass,
 } from '../../src/produce/index';
 import type { Quantity, Range } from '../../src/quantity/index';
 import type { NotKnown } from '../../src/sources/no';
@@ -27,9 +26,9 @@ test('a quantity of the wrong kind does not compile', () => {
   // @ts-expect-error a jar has a name
   jarsFromRaw({ food: 'peach', form: 'halves', jar: 7, raw: '3 lb' });
   // @ts-expect-error a volume where one belongs
-  massFromVolume({ food: 'sugar', volume: '1 lb' });
+  kitchenMeasure({ food: 'sugar', volume: '1 lb' });
   // @ts-expect-error a mass where one belongs
-  volumeFromMass({ food: 'sugar', mass: '1 cup' });
+  kitchenMeasure({ food: 'sugar', mass: '1 cup' });
   // @ts-expect-error quarts are counted
   pieFilling({ food: 'apple', quarts: '7 quarts' });
 });

@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseAmount } from '../../src/quantity/amount';
-import { parseMoney, parseQuantity, parseShare } from '../../src/quantity/index';
+import { parseQuantity } from '../../src/quantity/index';
+import { parseMoney } from '../../src/quantity/money';
+import { parseShare } from '../../src/quantity/share';
 import { codeOf, thrownBy } from '../helpers/errors';
 
 describe('parseAmount', () => {
@@ -159,7 +161,7 @@ describe('a number that two readers would read differently', () => {
         read += 1;
         expect(value).toBeCloseTo(us as number, 9);
         if (eu === undefined || eu === us) return;
-        // else the other reading is of a size that nobody writes down: in units of kg, L, m, kPa, degC, h, W or kWh
+        // else the other reading has a size that nobody writes down: in units of kg, L, m, kPa, degC, h, W or kWh
         const [scale, least, most] = USUAL[unit] as Usual;
         expect(eu * scale < least || eu * scale > most, `${text} ${unit}`).toBe(true);
       }),

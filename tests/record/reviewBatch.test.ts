@@ -2,14 +2,16 @@ import { describe, expect, test } from 'vitest';
 import { testedProcess } from '../../src/process/index';
 import { type BatchRecordInput, batchRecord, reviewBatch } from '../../src/record/index';
 import { expectError } from '../helpers/errors';
+import { strayPaths } from '../sources/basisPaths';
 
 type Process = NonNullable<BatchRecordInput['process']>;
 const base = {
-  lot: 'A1',
+  lotCode: 'A1',
   date: '2026-08-14',
-  product: 'a batch',
-  produce: [{ produce: 'a batch', raw: '20 lb' }],
-  jars: { filled: 7, sealed: 7 },
+  name: 'a batch',
+  lots: [{ food: 'a batch', raw: '20 lb' }],
+  jarsFilled: 7,
+  jarsSealed: 7,
 } as const;
 // USDA Complete Guide to Home Canning, Guide 2: hot peaches, quarts, 3,001 to 6,000 ft, 35 min
 const peaches: Process = {
@@ -33,16 +35,23 @@ const beans: Process = {
   vented: '10 min',
 };
 
-/** The food of a process, as the record names it in produce. */
-const produceOf = (process: Process | undefined): BatchRecordInput['produce'] => [
-  { produce: process === undefined ? 'peach' : process.food, raw: '20 lb' },
+/** The food of a process, as the record names it in lots. */
+const lotsOf = (process: Process | undefined): BatchRecordInput['lots'] => [
+  { food: process === undefined ? 'peach' : process.food, raw: '20 lb' },
 ];
-const review = (process: Process | undefined, more: Partial<BatchRecordInput> = {}, sinceProcessing?: `${number} h`) =>
-  reviewBatch({ record: { ...base, produce: produceOf(process), process, ...more }, sinceProcessing });
+const review = (
+  process: Process | undefined,
+  more: Partial<BatchRecordInput> = {},
+  sinceProcessing?: `${number} h`,
+) => {
+  const answer = reviewBatch({ record: { ...base, lots: lotsOf(process), process, ...more }, sinceProcessing });
+  expect(strayPaths(answer)).toEqual([]);
+  return answer;
+};
 const rules = (...args: Parameters<typeof review>) => review(...args).findings.map(({ rule }) => rule);
 
 describe('the heat process', () => {
-  test('a batch that kept the rules is told so, with its process and sources', () => {
+  test('a batch that kept the rules has no findings, its process and sources', () => {
     const kept = review(peaches);
     expect(kept.verdict).toBe('kept');
     expect(kept.findings).toEqual([]);
@@ -71,8 +80,8 @@ describe('the heat process', () => {
   ] as const)('a short process after %s', (since, remedies, left) => {
     const { findings, verdict } = review({ ...peaches, minutes: 30 }, {}, since);
     expect(findings[0]?.remedies).toEqual(remedies);
-    if (left === undefined) expect(findings[0]?.within).toBeUndefined();
-    else expect(findings[0]?.within?.value).toBeCloseTo(left, 9);
+    if (left === undefined) expect(findings[0]?.timeLeft).toBeUndefined();
+    else expect(findings[0]?.timeLeft?.value).toBeCloseTo(left, 9);
     expect(verdict).toBe(left === undefined ? 'discard' : 'act');
   });
 
@@ -120,7 +129,7 @@ describe('the heat process', () => {
   });
 
   // one rule for doubt: boiling before tasting is advice for jars that were processed right, never a mend
-  test('food in doubt is not tasted, and nothing beside it says that boiling mends it', () => {
+  test('food in doubt is not tasted, and nothing near it says that boiling makes it safe', () => {
     const advice = (process: Process, since?: '1 h' | '30 h') =>
       review(process, {}, since).cautions.map(({ id }) => id);
     expect(advice(beans)).toContain('boil-before-tasting');
@@ -131,7 +140,7 @@ describe('the heat process', () => {
     const { text } = review({ ...beans, minutes: 20 }).cautions.find(({ id }) => id === 'when-in-doubt') ?? {
       text: '',
     };
-    expect(text).toMatch(/never tasted.*boiling does not mend it.*hours last.*throw it out/s);
+    expect(text).toMatch(/Never taste.*Boiling does not make it safe.*hours last.*throw it out/s);
   });
 
   test('a missing pressure clears nothing', () => {
@@ -143,8 +152,8 @@ describe('the heat process', () => {
     expect(rules({ ...peaches, interrupted: true, restarted: true })).toEqual([]);
     const steam: Process = { ...peaches, method: 'atmospheric-steam' };
     expect(rules({ ...steam, interrupted: true })).toEqual(['steam-stopped']);
-    const reading = (temperature: '200 degF' | '206 degF', of: 'canner' | 'fill' = 'canner') =>
-      rules(steam, { temperatures: [{ of, temperature }] });
+    const reading = (temperature: '200 degF' | '206 degF', where: 'canner' | 'fill' = 'canner') =>
+      rules(steam, { temperatures: [{ where, temperature }] });
     expect(reading('200 degF')).toEqual(['steam-too-cool']);
     expect(reading('206 degF')).toEqual([]);
     expect(reading('200 degF', 'fill')).toEqual([]);
@@ -184,7 +193,7 @@ describe('the heat process', () => {
     expect(rules({ ...salsa, acid: { asInRecipe: true } })).not.toContain('acid-not-confirmed');
   });
 
-  // MSU 01600496: a process under 10 minutes wants sterilized jars
+  // MSU 01600496: a process under 10 minutes needs sterilized jars
   test('sterilized jars', () => {
     const jam: Process = {
       food: 'strawberry jam',
@@ -211,39 +220,41 @@ describe('what else a record shows', () => {
 
   // USDA guide 1: an unsealed jar is processed again within 24 h
   test('seals', () => {
-    const jars = { filled: 7, sealed: 5 };
-    expect(review(peaches, { jars }).findings[0]).toMatchObject({
+    const jars = { jarsFilled: 7, jarsSealed: 5 };
+    expect(review(peaches, jars).findings[0]).toMatchObject({
       rule: 'jars-not-sealed',
-      within: { value: 24, unit: 'h' },
+      timeLeft: { value: 24, unit: 'h' },
     });
-    expect(review(peaches, { jars }).findings[0]?.remedies).toContain('discard');
-    expect(review(peaches, { jars }, '20 h').findings[0]).toMatchObject({
-      within: { value: 4, unit: 'h' },
+    expect(review(peaches, jars).findings[0]?.remedies).toContain('discard');
+    expect(review(peaches, jars, '20 h').findings[0]).toMatchObject({
+      timeLeft: { value: 4, unit: 'h' },
       remedies: ['reprocess', 'refrigerate', 'freeze'],
     });
-    const late = review(peaches, { jars }, '25 h');
+    const late = review(peaches, jars, '25 h');
     expect(late.findings[0]?.remedies).toEqual(['discard']);
     expect(late.verdict).toBe('act');
-    expect(rules(peaches, { jars: { filled: 7, sealed: 7, sealsTestedAfter: '3 h' } })).toEqual([
+    expect(rules(peaches, { jarsFilled: 7, jarsSealed: 7, sealsTestedAfter: '3 h' })).toEqual([
       'seals-tested-too-early',
     ]);
-    expect(rules(peaches, { jars: { ...jars, sealsTestedAfter: '13 h' } })).toEqual(['jars-not-sealed']);
-    const cold = { keptIn: 'refrigerator', temperatures: [{ of: 'refrigerator', temperature: '38 degF' }] } as const;
-    expect(rules(peaches, { jars, keptIn: 'refrigerator' })).toEqual([
+    expect(rules(peaches, { ...jars, sealsTestedAfter: '13 h' })).toEqual(['jars-not-sealed']);
+    const cold = { keptIn: 'refrigerator', temperatures: [{ where: 'refrigerator', temperature: '38 degF' }] } as const;
+    expect(rules(peaches, { ...jars, keptIn: 'refrigerator' })).toEqual([
       'refrigerator-not-recorded',
       'use-by-not-recorded',
     ]);
-    expect(rules(peaches, { jars, ...cold, temperatures: [...cold.temperatures], useBy: '2026-08-17' })).toEqual([]);
-    expect(rules(peaches, { jars: { filled: 7 } })).toEqual(['seals-not-recorded']);
-    expect(rules(peaches, { jars: { filled: 7 }, keptIn: 'freezer' })).toEqual(['frozen-not-recorded']);
+    expect(rules(peaches, { ...jars, ...cold, temperatures: [...cold.temperatures], useBy: '2026-08-17' })).toEqual([]);
+    expect(rules(peaches, { jarsFilled: 7, jarsSealed: undefined })).toEqual(['seals-not-recorded']);
+    expect(rules(peaches, { jarsFilled: 7, jarsSealed: undefined, keptIn: 'freezer' })).toEqual([
+      'frozen-not-recorded',
+    ]);
   });
   test('jars of a wrong process that did not seal go the way of the sealed ones', () => {
-    const jars = { filled: 7, sealed: 6 };
+    const jars = { jarsFilled: 7, jarsSealed: 6 };
     const short = { ...peaches, minutes: 25 };
     const remedies = (hours: number) =>
-      review(short, { jars }, `${hours} h` as '1 h').findings.map(({ remedies: each, within }) => [
+      review(short, jars, `${hours} h` as '1 h').findings.map(({ remedies: each, timeLeft }) => [
         each,
-        within?.value,
+        timeLeft?.value,
       ]);
     // canned again within 2 h, chilled within 24 h
     expect(remedies(1)).toEqual([
@@ -264,21 +275,21 @@ describe('what else a record shows', () => {
   test('pH', () => {
     expect(
       rules(peaches, {
-        ph: [
-          { ph: 4.6, by: 'meter' },
-          { ph: 4, by: 'paper' },
+        pHReadings: [
+          { pH: 4.6, by: 'meter' },
+          { pH: 4, by: 'paper' },
         ],
       }),
     ).toEqual([]);
-    expect(rules(peaches, { ph: [{ ph: 4.7, by: 'meter' }] })).toEqual(['ph-too-high']);
-    expect(rules(peaches, { ph: [{ ph: 4.1, by: 'paper' }] })).toEqual(['ph-needs-meter']);
-    expect(rules(beans, { ph: [{ ph: 5.6, by: 'meter' }] })).toEqual([]);
-    expect(review(peaches, { ph: [{ ph: 4.7, by: 'meter' }] }, '30 h').verdict).toBe('discard');
+    expect(rules(peaches, { pHReadings: [{ pH: 4.7, by: 'meter' }] })).toEqual(['ph-too-high']);
+    expect(rules(peaches, { pHReadings: [{ pH: 4.1, by: 'paper' }] })).toEqual(['ph-needs-meter']);
+    expect(rules(beans, { pHReadings: [{ pH: 5.6, by: 'meter' }] })).toEqual([]);
+    expect(review(peaches, { pHReadings: [{ pH: 4.7, by: 'meter' }] }, '30 h').verdict).toBe('discard');
   });
 
   test('store and freezer', () => {
-    const at = (of: 'store' | 'freezer' | 'fill', temperature: '95 degF' | '96 degF' | '0 degF' | '5 degF') =>
-      rules(peaches, { temperatures: [{ of, temperature }] });
+    const at = (where: 'store' | 'freezer' | 'fill', temperature: '95 degF' | '96 degF' | '0 degF' | '5 degF') =>
+      rules(peaches, { temperatures: [{ where, temperature }] });
     expect(at('store', '95 degF')).toEqual([]);
     expect(at('store', '96 degF')).toEqual(['store-too-warm']);
     expect(at('freezer', '0 degF')).toEqual([]);
@@ -286,35 +297,39 @@ describe('what else a record shows', () => {
     expect(at('fill', '96 degF')).toEqual([]);
   });
 
-  test('more out than in, deviations left open, jars without a process', () => {
-    const made = [{ what: 'jars', mass: '21 lb' }] as const;
-    expect(rules(peaches, { made: [...made] })).toEqual(['more-out-than-in']);
-    expect(rules(peaches, { made: [...made], added: [{ what: 'syrup', mass: '2 lb' }] })).toEqual([]);
-    expect(rules(peaches, { deviations: [{ what: 'lid bent', action: 'new lid' }] })).toEqual(['deviation-left-open']);
-    expect(rules(peaches, { deviations: [{ what: 'lid bent', action: 'new lid', disposition: 'shelf' }] })).toEqual([]);
+  test('more out than in, departures left open, jars without a process', () => {
+    const output = [{ what: 'jars', mass: '21 lb' }] as const;
+    expect(rules(peaches, { output: [...output] })).toEqual(['more-out-than-in']);
+    expect(rules(peaches, { output: [...output], additions: [{ what: 'syrup', mass: '2 lb' }] })).toEqual([]);
+    expect(rules(peaches, { departures: [{ what: 'lid bent', whatWasDone: 'new lid' }] })).toEqual([
+      'departure-left-open',
+    ]);
+    expect(
+      rules(peaches, { departures: [{ what: 'lid bent', whatWasDone: 'new lid', disposition: 'shelf' }] }),
+    ).toEqual([]);
     expect(rules(undefined)).toEqual(['process-not-recorded']);
     expect(review(undefined).verdict).toBe('cannot tell');
     expect(rules(undefined, { keptIn: 'freezer' })).toEqual(['frozen-not-recorded']);
-    expect(rules(undefined, { keptIn: 'freezer', temperatures: [{ of: 'freezer', temperature: '0 degF' }] })).toEqual(
-      [],
-    );
-    expect(rules(undefined, { jars: undefined })).toEqual(['keeping-not-recorded']);
+    expect(
+      rules(undefined, { keptIn: 'freezer', temperatures: [{ where: 'freezer', temperature: '0 degF' }] }),
+    ).toEqual([]);
+    expect(rules(undefined, { jarsFilled: undefined, jarsSealed: undefined })).toEqual(['keeping-not-recorded']);
   });
 
   test('fields left out are listed', () => {
     const { notRecorded } = review(peaches);
-    expect(notRecorded.map(({ field }) => field)).toEqual(['ph', 'deviations', 'distribution', 'recordedBy']);
+    expect(notRecorded.map(({ field }) => field)).toEqual(['pHReadings', 'departures', 'distribution', 'recordedBy']);
   });
 });
 
 test('a record as it was kept can be reviewed; a bad one names its field', () => {
-  const record = batchRecord({ ...base, produce: produceOf(peaches), process: peaches });
+  const record = batchRecord({ ...base, lots: lotsOf(peaches), process: peaches });
   expect(reviewBatch({ record }).verdict).toBe('kept');
   expectError(() => reviewBatch({} as never), 'MISSING', 'record');
   expectError(
-    () => reviewBatch({ record: { ...base, jars: { filled: 1, sealed: 2 } } }),
+    () => reviewBatch({ record: { ...base, jarsFilled: 1, jarsSealed: 2 } }),
     'CONTRADICTION',
-    'record.jars.sealed',
+    'record.jarsSealed',
   );
   expectError(() => review({ ...peaches, food: 'peech' }), 'UNKNOWN_NAME', 'record.process.food');
   expectError(() => review({ ...peaches, pack: undefined }), 'MISSING', 'record.process.pack');

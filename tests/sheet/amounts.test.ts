@@ -49,9 +49,9 @@ test('what is rounded up is never less, what is rounded down never more', () => 
   );
 });
 test('counts, prices and the clock', () => {
-  expect(counted(1, 'pint jar')).toBe('1 pint jar');
-  expect(counted(5, 'bag of 8 oz')).toBe('5 bags of 8 oz');
-  expect(counted(0, 'sheet')).toBe('0 sheets');
+  expect(counted(1, 'pint jar', 'pint jars')).toBe('1 pint jar');
+  expect(counted(5, 'bag of 8 oz', 'bags of 8 oz')).toBe('5 bags of 8 oz');
+  expect(counted(0, 'sheet', 'sheets')).toBe('0 sheets');
   expect(price({ value: 3, unit: 'EUR' })).toBe('3.00 EUR');
   expect(clocks({ low: 46, likely: 50, high: 77 })).toBe('50 to 80 min');
   expect(clocks({ low: 46, likely: 47, high: 48 })).toBe('50 min');

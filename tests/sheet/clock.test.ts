@@ -19,8 +19,8 @@ describe('the example by the clock', () => {
     const told = plan.schedule.tasks.filter(({ kind }) => kind !== 'load' && kind !== 'unload');
     expect(rows(text).length).toBe(told.length);
   });
-  test('the process is told with its minutes, and nothing is told wrongly', () => {
-    expect(text).toContain('Can peach halves in quart jars (7): **process 35 min**');
+  test('the sheet shows the process with its minutes, and nothing wrong', () => {
+    expect(text).toContain('Can peach halves in quarts (7): **process 35 min**');
     expect(text).toContain('no other order finishes sooner');
     expect(text).toMatch(/Spread plum leather \(4\)/);
     expect(text).toMatch(/Pack peach slices, frozen \(\d+\)/);
@@ -39,15 +39,15 @@ test('a day that ends later than its bound says so; on two days each time names 
   expect(text).toContain('each day from its own');
   expect(rows(text).every((row) => /^\| day [12], \d/.test(row))).toBe(true);
 });
-test('under pressure the gauge is told, in metric measure as well', () => {
+test('under pressure the sheet shows the gauge, in metric measure as well', () => {
   const text = clockBlock(feasible(exampleDay('day-metric.json'))).join('\n\n');
   expect(text).toMatch(
-    /Can tomato crushed in quart jars \(\d\): \*\*process \d+ min at \d+ psi \(\d+ kPa\) on the gauge\*\*/,
+    /Can tomatoes, crushed, in quarts \(\d\): \*\*process \d+ min at \d+ psi \(\d+ kPa\) on the gauge\*\*/,
   );
 });
-test('nothing made, nothing told', () => {
+test('where nothing is made, the sheet shows no steps', () => {
   const plan = feasible({
-    lots: [{ produce: 'apple', raw: '20 lb' }],
+    lots: [{ food: 'apple', raw: '20 lb' }],
     kitchen: { elevation: '500 m', hours: '6 h' },
     products: [{ make: 'dried', from: 'apples' }],
   });

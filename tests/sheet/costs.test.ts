@@ -33,13 +33,7 @@ describe('the example with energy and own hours', () => {
   const rows = rowsOf(text);
   test('the kinds add up to the total as they are printed', () => {
     const cents = (what: string) => Math.round(100 * Number(rows.get(what)?.[0] ?? 0));
-    const kinds = [
-      'produce used',
-      'produce left fresh',
-      'jars over their lives, lids, bags, pantry',
-      'energy',
-      'own hours',
-    ];
+    const kinds = ['food used', 'food left fresh', 'jars over their lives, lids, bags, pantry', 'energy', 'own hours'];
     expect(kinds.reduce((sum, kind) => sum + cents(kind), 0)).toBe(cents('**in all**'));
     expect(cents('**in all**')).toBe(Math.round(100 * (plan.cost?.total.value ?? 0)));
     expect(cents('energy')).toBeGreaterThan(0);
@@ -47,7 +41,7 @@ describe('the example with energy and own hours', () => {
   test('each product: in all, each, an ounce, a serving', () => {
     const [product] = plan.products.filter(({ make }) => make === 'jars');
     const { cost } = product as FeasibleDay['products'][number];
-    expect(rows.get('Peach halves in quart jars')).toEqual([
+    expect(rows.get('Peach halves in quarts')).toEqual([
       cost?.total.value.toFixed(2),
       `${cost?.perUnit.value.toFixed(2)} a quart jar`,
       `about ${cost?.perNet?.amount.value.toFixed(2)} an ounce`,
@@ -78,7 +72,7 @@ test('kinds and products that cost nothing are not listed; without a price there
   expect(rows.has('own hours')).toBe(false);
   expect(rows.has('Apple powder')).toBe(false);
   const free = feasible({
-    lots: [{ produce: 'apple', raw: '9 lb' }],
+    lots: [{ food: 'apple', raw: '9 lb' }],
     kitchen: { elevation: '1 m', hours: '4 h', freezer: { room: '9 L' } },
     products: [{ make: 'frozen', from: 'apple' }],
   });

@@ -21,11 +21,11 @@ const evil = '</td><script>alert(1)</script> [x](https://a.b) ![y](https://c.d)\
 
 test('names in a sheet stay names', () => {
   const input = {
-    lots: [{ produce: 'apple', raw: '20 lb', name: `lot ${evil}` }],
+    lots: [{ food: 'apple', raw: '20 lb', name: `lot ${evil}` }],
     kitchen: { elevation: '500 m', hours: '6 h', dryer: { trays: 6, trayArea: '200 in2' } },
     products: [{ make: 'dried', from: 'apples', size: '4 oz', name: `product ${evil}` }],
   } as const;
-  const plain = runSheet(planDay({ ...input, lots: [{ produce: 'apple', raw: '20 lb', name: 'lot' }] }));
+  const plain = runSheet(planDay({ ...input, lots: [{ food: 'apple', raw: '20 lb', name: 'lot' }] }));
   const sheet = runSheet(planDay(input));
   expect(sheet).not.toMatch(/<script|<\/td|(?<!\\)\]\(|https?:\/\/[ac]/);
   expect(sheet).toContain('&lt;script&gt;');

@@ -54,10 +54,12 @@ test('a share is asked about, and what belongs to another way is refused', () =>
   expect(errorOf(() => brixFrom({ baume: 20, temperature: '25 degC' }))).toBe('CONTRADICTION temperature');
   expect(errorOf(() => brixFrom({ reading: 20, elevation: '100 m' }))).toBe('CONTRADICTION elevation');
   expect(errorOf(() => brixFrom({ boiling: '105 degC', temperature: '25 degC' }))).toBe('CONTRADICTION temperature');
-  expect(errorOf(() => sucroseDensity({ brix: 0.65 }))).toBe('OUT_OF_RANGE brix');
-  expect(errorOf(() => refractiveIndex({ brix: 0.65 }))).toBe('OUT_OF_RANGE brix');
+  expect(errorOf(() => sucroseDensity({ brix: 0.65, temperature: '20 degC' }))).toBe('OUT_OF_RANGE brix');
+  expect(errorOf(() => refractiveIndex({ brix: 0.65, temperature: '20 degC' }))).toBe('OUT_OF_RANGE brix');
   expect(errorOf(() => syrupBoilingTemperature({ brix: 1 }))).toBe('OUT_OF_RANGE brix');
-  expect(Math.abs(sucroseDensity({ brix: '0.5 Brix' }).density.value - 1.0002)).toBeLessThan(1e-4); // CRC Handbook
+  expect(Math.abs(sucroseDensity({ brix: '0.5 Brix', temperature: '20 degC' }).density.value - 1.0002)).toBeLessThan(
+    1e-4,
+  ); // CRC Handbook
 });
 
 test('the same for every way where the sources do not differ', () => {

@@ -6,7 +6,7 @@ test('a quantity of the wrong kind does not compile', () => {
   // @ts-expect-error a temperature is not a length
   sucroseDensity({ brix: 50, temperature: '20 ft' });
   // @ts-expect-error Brix is no share
-  sucroseDensity({ brix: '50 %' });
+  sucroseDensity({ brix: '50 %', temperature: '20 degC' });
   // @ts-expect-error a density is not a mass
   brineDensity({ density: '1.03 kg' });
   // @ts-expect-error an elevation is a length
@@ -16,6 +16,6 @@ test('a quantity of the wrong kind does not compile', () => {
 });
 
 test('answers carry their dimension', () => {
-  expectTypeOf(sucroseDensity({ brix: 50 }).density).toEqualTypeOf<Quantity<'density'>>();
+  expectTypeOf(sucroseDensity({ brix: 50, temperature: '20 degC' }).density).toEqualTypeOf<Quantity<'density'>>();
   expectTypeOf(syrupBoilingTemperature({ brix: 50 }).temperature).toEqualTypeOf<Quantity<'temperature'>>();
 });

@@ -13,6 +13,11 @@ test('a path leads to a field, or it does not', () => {
     'b',
     'a',
   ]);
+  const chart = {
+    data: { values: [{ minutes: 5 }] },
+    usermeta: { basis: [{ of: 'data.values[].minutes' }, { of: 'basis' }] },
+  };
+  expect(strayPaths(chart)).toEqual(['basis']);
 });
 
 test('a poor no is seen', () => {

@@ -23,8 +23,15 @@ function* objectsIn(value: unknown): Generator<Plain> {
   if (Array.isArray(value)) for (const each of value) yield* objectsIn(each);
   if (!isObject(value)) return;
   yield value;
-  for (const each of Object.values(value)) yield* objectsIn(each);
+  for (const [key, each] of Object.entries(value)) if (key !== OF_THE_WHOLE) yield* objectsIn(each);
 }
+
+/** Where a chart keeps its basis, for its standard leaves no other place: the paths are those of the chart. */
+const OF_THE_WHOLE = 'usermeta';
+const basisOf = (holder: Plain): unknown => {
+  const { [OF_THE_WHOLE]: about } = holder;
+  return isObject(about) ? about.basis : holder.basis;
+};
 
 const textOf = (line: unknown): string => (isObject(line) && typeof line.of === 'string' ? line.of : '');
 
@@ -32,7 +39,7 @@ const textOf = (line: unknown): string => (isObject(line) && typeof line.of === 
 export function strayPaths(answer: unknown): string[] {
   const stray: string[] = [];
   for (const holder of objectsIn(answer)) {
-    const { basis } = holder;
+    const basis = basisOf(holder);
     // lines stand in a list; one line alone is an object that has `of` and `kind`
     const lines = Array.isArray(basis) ? basis : isObject(basis) && 'kind' in basis ? [basis] : [];
     stray.push(...lines.map(textOf).filter((path) => !resolves(holder, path)));

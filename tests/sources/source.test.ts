@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { joinBasis, joinCautions } from '../../src/sources/basis';
 import { caution } from '../../src/sources/cautions';
-import { source, sources } from '../../src/sources/index';
+import { sources } from '../../src/sources/index';
+import { source } from '../../src/sources/source';
 import { basisOf } from '../../src/sources/table';
 
 test('a source is found by its id', () => {

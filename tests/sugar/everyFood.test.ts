@@ -1,22 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { foodRows } from '../../src/foods/tables';
 import * as sugar from '../../src/sugar/index';
-import { goodArguments } from '../helpers/inputs';
+import { basisOfEveryCall } from '../helpers/everyCall';
 import { lostPaths } from '../helpers/paths';
 
-type Call = (...args: readonly unknown[]) => unknown;
-const calls = sugar as unknown as Readonly<Record<string, Call>>;
-const samples = goodArguments(40);
-
-test.each(Object.keys(calls))('%s: every line of the basis is about a field of the answer', (name) => {
-  const given = samples.get(name) ?? [];
-  expect(given.length).toBeGreaterThan(0);
-  for (const args of given) {
-    const answer = calls[name]?.(...args);
-    if (Array.isArray(answer)) continue;
-    expect(lostPaths(answer), JSON.stringify(args)).toEqual([]);
-  }
-});
+basisOfEveryCall(sugar);
 
 describe('every food of the pantry has an answer, or one that says what is missing', () => {
   const batch = { ready: '45 kg', sugar: '55 kg', finishSolids: 0.65, jam: '90 kg' } as const;

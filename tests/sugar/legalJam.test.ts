@@ -30,7 +30,7 @@ test('fruit in a kilogram is checked only where the jam was weighed', () => {
   expect(quantities('90 kg').has('fruit content')).toBe(true);
 });
 
-test('a fruit with a rule of its own is not under the general one', () => {
+test('a fruit with its own rule is not under the general one', () => {
   const rules = legalJam({ product: 'jam', food: 'quinces', ...batch, jam: '100 kg' }).checks.filter(({ place }) =>
     place.startsWith('EU'),
   );

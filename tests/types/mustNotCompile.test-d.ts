@@ -14,13 +14,13 @@ import { lethality } from '../../src/lethality/index';
 import { type PlanDayInput, planDay } from '../../src/plan/index';
 import { elevationMinutes, loadTimeline, testedProcess } from '../../src/process/index';
 import { convert, type MassInput, type MoneyInput, type Range, type VolumeInput } from '../../src/quantity/index';
-import { keepRecordUntil, netWeightCheck, parseRecord } from '../../src/record/index';
+import { netWeightCheck, parseRecord, recordRules } from '../../src/record/index';
 import { runSheet } from '../../src/sheet/index';
 import { refractiveIndex, sucroseDensity, syrupBoilingTemperature } from '../../src/solution/index';
-import { type Basis, type Caution, source } from '../../src/sources/index';
+import { type Basis, type Caution, sources } from '../../src/sources/index';
 import { airPressure, boilingTemperature, steamTemperature } from '../../src/steam/index';
-import { concentrate, gelTemperature, sweeten, syrup } from '../../src/sugar/index';
-import { growthAt, solutionWaterActivity } from '../../src/water-activity/index';
+import { concentrate, gelTemperature, jamBalance, sweeten, syrup } from '../../src/sugar/index';
+import { growthAt, isothermActivity, isothermMoisture, solutionWaterActivity } from '../../src/water-activity/index';
 
 const batch = { food: 'peach', jar: 'pint', method: 'boiling-water', elevation: '1200 ft' } as const;
 const fill = { jar: 'pint', headspace: '1/2 in' } as const;
@@ -98,6 +98,7 @@ describe('jars', () => {
   test('right', () => {
     fillJar(fill);
     fillJar({ ...fill, jar: { brimful: '530 mL', opening: '60 mm' } });
+    fillJar({ ...fill, jar: { brimful: '530 mL', mouth: 'wide' } });
     jarsFor({ ...fill, volume: '3 quarts' });
     checkHeadspace({ food: 'peach', measured: '1/2 in', when: 'before processing' });
     brimfulCapacity({ water: '470 g', temperature: '20 degC' });
@@ -107,6 +108,8 @@ describe('jars', () => {
     fillJar({ ...fill, jar: { brimful: '530 mL', opening: '60 mL' } });
     // @ts-expect-error a headspace is never assumed
     fillJar({ jar: { brimful: '530 mL', opening: '60 mm' } });
+    // @ts-expect-error a measured jar has its opening, or says that its mouth is a usual one
+    fillJar({ ...fill, jar: { brimful: '530 mL' } });
     // @ts-expect-error what a jar holds is a volume
     fillJar({ ...fill, jar: { brimful: '530 g', opening: '60 mm' } });
     // @ts-expect-error a headspace is a length
@@ -128,6 +131,7 @@ describe('acid, sugar, solution', () => {
     syrup({ brix: 30, volume: '1 L' });
     sweeten({ mass: '2 kg', brix: 10, targetBrix: 20 });
     concentrate({ mass: '2 kg', solids: '10 %', targetSolids: 0.3 });
+    jamBalance({ ready: '4 kg', solids: 0.1, sugarToFruit: 1, finishSolids: 0.65 });
     gelTemperature({ elevation: '300 m' });
     sucroseDensity({ brix: 20, temperature: '20 degC' });
     refractiveIndex({ brix: 20, temperature: '20 degC' });
@@ -146,12 +150,20 @@ describe('acid, sugar, solution', () => {
     syrup({ brix: 30, strength: 'light', volume: '1 L' });
     // @ts-expect-error no such field
     sweeten({ mass: '2 kg', brix: 10, targetBrixx: 20 });
+    // @ts-expect-error a jam balance has its fruit, its jam or its jars
+    jamBalance({ solids: 0.1, sugarToFruit: 1, finishSolids: 0.65 });
+    // @ts-expect-error and only one of them
+    jamBalance({ ready: '4 kg', jars: 12, solids: 0.1, sugarToFruit: 1, finishSolids: 0.65 });
     // @ts-expect-error a mass is weighed
     concentrate({ mass: '2 quarts', solids: '10 %', targetSolids: 0.3 });
     // @ts-expect-error a temperature is no elevation
     gelTemperature({ elevation: '300 degC' });
     // @ts-expect-error a temperature has a unit
     sucroseDensity({ brix: 20, temperature: 20 });
+    // @ts-expect-error a density is of one temperature, never assumed
+    sucroseDensity({ brix: 20 });
+    // @ts-expect-error so is a refractive index
+    refractiveIndex({ brix: 20 });
     // @ts-expect-error a mass is no temperature
     refractiveIndex({ brix: 20, temperature: '20 g' });
     // @ts-expect-error a length is no number of degrees
@@ -167,6 +179,8 @@ describe('drying, water activity, freezing, lethality', () => {
     trayLoad({ area: '1 ft2' });
     solutionWaterActivity({ water: '1 kg', solutes: [{ solute: 'sucrose', mass: '1 kg' }] });
     growthAt({ waterActivity: 0.9 });
+    isothermMoisture({ food: 'apple', waterActivity: 0.5 });
+    isothermActivity({ food: 'apple', moisture: 0.15 });
     freezerLoad({ freezerVolume: '15 ft3' });
     freezingTime(slab);
     lethality({ log: [{ time: '0 min', temperature: '90 degC' }], reference: '93.3 degC', z: '8.9 degC' });
@@ -184,6 +198,10 @@ describe('drying, water activity, freezing, lethality', () => {
     solutionWaterActivity({ water: 1, solutes: [{ solute: 'sucrose', mass: '1 kg' }] });
     // @ts-expect-error a water activity is a number
     growthAt({ waterActivity: true });
+    // @ts-expect-error a water activity is never assumed
+    isothermMoisture({ food: 'apple' });
+    // @ts-expect-error nor a moisture
+    isothermActivity({ food: 'apple' });
     // @ts-expect-error a freezer holds a volume
     freezerLoad({ freezerVolume: '15 lb' });
     // @ts-expect-error no such shape
@@ -230,16 +248,16 @@ declare const basis: Basis;
 declare const caution: Caution;
 
 describe('plan, record, sheet, charts, sources, errors', () => {
-  const label = { labelled: '18 oz', measured: ['18.2 oz'], rule: 'US' } as const;
+  const label = { labeled: '18 oz', contents: ['18.2 oz'], market: 'US' } as const;
   test('right', () => {
     assertType<PlanDayInput['kitchen']>({ ...kitchen, elevation: '300 m', hours: '6 h' });
     const plan = planDay(day);
     if (plan.feasible) runSheet(plan);
-    keepRecordUntil({ made: '2026-08-14' });
+    recordRules({ made: '2026-08-14' });
     netWeightCheck(label);
     dryingCurveChart({ weighings: [{ time: '0 h', mass: '1000 g' }], stopWeight: '188 g', model: 'lewis' });
     isothermChart({ food: 'kiwifruit', temperature: '30 degC' });
-    source('usda-cghc-2015');
+    sources({ ids: ['usda-cghc-2015'] });
   });
   test('wrong', () => {
     // @ts-expect-error a kitchen has hours, not pounds
@@ -249,17 +267,17 @@ describe('plan, record, sheet, charts, sources, errors', () => {
     // @ts-expect-error a run sheet needs a plan
     runSheet({ feasible: true });
     // @ts-expect-error a date is text
-    keepRecordUntil({ made: new Date(0) });
+    recordRules({ made: new Date(0) });
     // @ts-expect-error what a label says is a mass or a volume
-    netWeightCheck({ ...label, labelled: '18 in' });
+    netWeightCheck({ ...label, labeled: '18 in' });
     // @ts-expect-error a record is read from text
-    parseRecord({ lot: 'A1' });
+    parseRecord({ lotCode: 'A1' });
     // @ts-expect-error no such model
     dryingCurveChart({ weighings: [{ time: '0 h', mass: '1000 g' }], stopWeight: '188 g', model: 'by eye' });
     // @ts-expect-error a length is no temperature
     isothermChart({ food: 'kiwifruit', temperature: '30 mm' });
     // @ts-expect-error a source goes by its id
-    source(2015);
+    sources({ ids: [2015] });
     // @ts-expect-error an answer is not written to
     basis.of = 'minutes';
     // @ts-expect-error no such severity

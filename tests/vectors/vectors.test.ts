@@ -13,7 +13,7 @@ const files = readdirSync(shared, { recursive: true })
   .filter((file) => file.endsWith('.json'))
   .sort();
 /** Functions whose answer is a plain figure, a quantity or a name. */
-const PLAIN = new Set(['convert', 'parseQuantity', 'parseMoney', 'findFood', 'whatIsKnown']);
+const PLAIN = new Set(['convert', 'parseQuantity', 'findFood', 'whatIsKnown']);
 const functions = await loadFunctions();
 const known = new Set(sources().map(({ id }) => id));
 /** Lines of the process tables whose rows do not yet say what was seen. */

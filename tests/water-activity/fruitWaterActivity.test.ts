@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { foodRows, nameOf } from '../../src/foods/tables';
 import { fruitWaterActivity, keeps } from '../../src/water-activity/index';
-import { foodActivityRows } from '../../src/water-activity/typicalWaterActivity';
+import { foodActivityRows } from '../../src/water-activity/typicalFigures';
 import { codeAndPath as errorOf } from '../helpers/errors';
 import { known } from '../helpers/known';
 
@@ -140,7 +140,7 @@ describe('refusals', () => {
   });
 });
 
-test('dried fruit with a name of its own is worked out from the fresh one', () => {
+test('dried fruit with its own name is worked out from the fresh one', () => {
   for (const [dried, fresh] of [
     ['raisins', 'grape'],
     ['sultanas', 'grape'],

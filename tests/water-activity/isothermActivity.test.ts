@@ -44,6 +44,6 @@ describe('the inverses as printed', () => {
 });
 
 test('the basis stands behind the water activity', () => {
-  const { basis } = activityOf({ food: 'potato', moisture: 0.33, temperature: '45 degC' });
+  const { basis } = activityOf({ food: 'potato', moisture: 0.2, temperature: '45 degC' });
   expect(new Set(basis.map(({ of }) => of))).toEqual(new Set(['waterActivity']));
 });

@@ -84,7 +84,9 @@ describe('choosing among the sets of a food', () => {
     expect(moistureOf({ food: 'pasta', model: 'Oswin', waterActivity: 0.5, temperature: '30 degC' }).model).toBe(
       'Oswin, linear in T',
     );
-    expect(moistureOf({ food: 'potato', model: 'GAB', waterActivity: 0.5, temperature: '45 degC' }).model).toBe('GAB');
+    expect(moistureOf({ food: 'potato', model: 'GAB', waterActivity: 0.5, temperature: '45 degC' }).model).toBe(
+      'GAB, Arrhenius',
+    );
   });
 
   test('unknown names offer what there is', () => {

@@ -4,7 +4,7 @@ import { lowAcidByLaw } from '../../src/acid/phLimits';
 import { nameOf } from '../../src/foods/tables';
 import { assumed } from '../../src/water-activity/assumptions';
 import { conditionsAllow, organisms } from '../../src/water-activity/growthLimits';
-import { saturatedSaltHumidity, sorption } from '../../src/water-activity/index';
+import { saturatedSaltHumidity, waterActivityOf } from '../../src/water-activity/index';
 import { isothermEquations } from '../../src/water-activity/isothermEquations';
 import * as models from '../../src/water-activity/models';
 import { tables } from '../../src/water-activity/schemas';
@@ -102,7 +102,7 @@ test('the logarithmic fits meet the printed table within 2 % RH at 25 degC', () 
 
 test('every printed moisture of a sugar is served as printed', () => {
   for (const { food, state, points } of rowsOf('sugar-moisture')) {
-    const series = known(sorption({ food: nameOf(food) })).series.find((one) => one.state === state);
+    const series = known(waterActivityOf({ food: nameOf(food) })).series.find((one) => one.state === state);
     expect(series?.points.map(({ waterActivity, moisture }) => [waterActivity, moisture * 100])).toEqual(
       points.map(([aw, x]: [number, number]) => [aw, expect.closeTo(x, 9)]),
     );

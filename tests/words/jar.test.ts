@@ -64,7 +64,7 @@ describe('readJar', () => {
     [{ value: 0.5, unit: 'gallon' }, 'half-gallon', 64],
     [{ value: 12, unit: 'fl oz' }, '12 oz', 12],
     [{ size: 'wide-mouth pint', brimful: '490 mL', opening: '77 mm' }, 'pint', 16],
-    [{ nominal: '1 quart' }, 'quart', 32],
+    [{ nominal: '1 quart', opening: '60 mm' }, 'quart', 32],
   ])('%o', (given, name, ounces) => {
     const jar = readJar(given);
     expect(jar).toMatchObject({ name, volume: { value: ounces, unit: 'fl oz' } });
@@ -196,7 +196,7 @@ const TAKERS: Readonly<Record<string, (jar: never) => unknown>> = {
   jamBalance: (jar) => jamBalance({ jar, jars: 7, solids: 0.1, sugarToFruit: 1, finishSolids: 0.65 }),
   planDay: (jar) =>
     planSchema.parse({
-      lots: [{ produce: 'peach', raw: '20 lb' }],
+      lots: [{ food: 'peach', raw: '20 lb' }],
       kitchen: { elevation: '0 ft', hours: '8 h', jars: [{ jar, count: 4 }] },
       products: [{ make: 'jars', from: 'peach', jar }],
     }),

@@ -1,8 +1,8 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import * as z from 'zod';
-import { describeJar, jarSizes } from '../../src/jars/index';
-import { parseAmount } from '../../src/quantity/index';
+import { describeJar } from '../../src/jars/index';
+import { parseAmount } from '../../src/quantity/amount';
 import { acidityRows } from '../../src/words/acidity';
 import type { Spelled } from '../../src/words/choices';
 import { readJar, sizeRows } from '../../src/words/jar';
@@ -15,6 +15,7 @@ const names = { name: z.string().min(1), synonyms: z.array(z.string().min(1)).mi
 const schemas = {
   'jar-sizes': z.strictObject({
     ...names,
+    plural: z.string().min(1),
     nominal_floz: z.number().int().min(1),
     nominal_mL: z.string().regex(/^\d+\.\d+$/),
     ...sourced,
@@ -58,7 +59,7 @@ test.each(sizeRows)('the $name jar: its fluid ounces are its milliliters, by eve
   // units.factors: 1 US fl oz = 29.5735295625 mL exactly (NIST Handbook 44)
   expect(row.nominal_floz * 29.5735295625).toBeCloseTo(Number(row.nominal_mL), 9);
   for (const name of [row.name, ...(row.synonyms ?? [])]) expect(readJar(name).size).toBe(row);
-  expect(jarSizes().find(({ name }) => name === row.name)?.nominal.value).toBe(row.nominal_floz);
+  expect(describeJar({ jar: row.name }).capacity).toEqual({ value: row.nominal_floz, unit: 'fl oz' });
 });
 
 test('sizes stand from the smallest up, which the next larger size relies on', () => {

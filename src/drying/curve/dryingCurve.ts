@@ -130,15 +130,15 @@ function thinLayer(model: ThinLayerModel, given: Given, input: DryingCurveInput)
 }
 
 /**
- * How dry thin pieces are after a time, or when they are so dry, by a drying model with known constants; or how dry a
- * slab is that dries by diffusion alone (Fick's second law).
+ * How dry thin pieces are after a time, or how long they take to get that dry, by a drying model with known
+ * constants; or the same for a slab that dries by diffusion alone (Fick's second law).
  *
  * lewis: exp(-k t); page: exp(-k t^n); henderson-pabis: a exp(-k t); logarithmic: a exp(-k t) + c; midilli:
  * a exp(-k t^n) + b t; wang-singh: 1 + a t + b t^2. Turned round, page: t = (-ln MR / k)^(1/n). slab: MR = (8 / pi2) sum
  * over i of exp(-(2i+1)2 pi2 Fo / 4) / (2i+1)2, Fo = D t / L2; L is half the thickness where both faces dry and all of
  * it where one does. Sources: Crank, The Mathematics of Diffusion, and a study of sour cherry.
  *
- * @returns `moistureRatio`, 1 at the start and towards 0 when dry, and `time`
+ * @returns `moistureRatio`, 1 at the start and toward 0 when dry, and `time`
  * @throws StillroomError MISSING for a constant of the model; CONTRADICTION for fields of another; OUT_OF_RANGE
  *
  * @example

@@ -55,7 +55,6 @@ export const studyRow = () =>
     form: z.exactOptional(z.string()),
     printed: z.string(),
     D_m2_per_s: z.exactOptional(endsColumn()),
-    D_formula: z.exactOptional(z.string()),
     D0_m2_per_s: z.exactOptional(endsColumn()),
     temperature_degC: z.exactOptional(tried()),
     thickness_mm: z.exactOptional(tried()),

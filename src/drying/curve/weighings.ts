@@ -95,7 +95,7 @@ function stopGrams(
     fail('MISSING', 'stopWeight', undefined, 'the stop weight, or both moisture and targetMoisture');
   }
   if (firstTime > 0) {
-    const expected = 'a first weighing at time 0, as the moisture is of what went in';
+    const expected = 'a first weighing at time 0, because the moisture is what the food had when it went in';
     fail('CONTRADICTION', 'weighings[0].time', input.weighings[0]?.time, expected);
   }
   if (first <= empty) fail('CONTRADICTION', 'tare', input.tare, 'a tare below the first weighing');

@@ -44,8 +44,8 @@ export interface DrynessByWeighing {
 }
 
 /**
- * Whether a load is dry, by successive weighings: it is when another hour or more takes nothing off that a kitchen
- * scale can show. Common practice in freeze-drying, where touching a piece says little.
+ * Whether a load is dry, by weighing it again and again: it is dry when another hour or more takes off nothing that
+ * a kitchen scale can show. Common practice in freeze-drying, where touching a piece tells you little.
  *
  * @returns `verdict`: `too soon` where the last two weighings are less than an hour apart
  * @throws StillroomError CONTRADICTION for times that repeat or go back, and masses that rise

@@ -99,8 +99,8 @@ function none({ id, name }: FoundFood): NotKnown {
 const generalRows = (kind: 'fruit' | 'vegetable'): GuideRow[] => guideRows.filter((row) => row.food === kind);
 
 /**
- * The printed drying guide for one food: how to ready it, how hot, how long, how it feels when dry, and to which
- * moisture.
+ * The printed drying guide for one food: how to prepare it, how hot and how long to dry it, how it feels when dry,
+ * and to what moisture.
  *
  * Publications disagree about hours; `hours` runs from the shortest to the longest printed for the cut (plan with the
  * high end), and `printed` has each line by itself. They are for quality, not for safety: the dryness test decides.

@@ -42,7 +42,7 @@ const isLean = (id: string): boolean =>
     figuresFor(id, craft).some((each) => knownOf(each).some((known) => known.craft === craft)),
   );
 
-/** The same where a food need not be named, as in plain arithmetic: without one nothing is said of fat. */
+/** The same where a food need not be named, as in plain arithmetic: without one, the answer does not mention fat. */
 export const fatIfNamed = (given: FatGiven, moisture: number, of: string, givenForm: unknown): Fat =>
   given.food === undefined && given.fat === undefined
     ? { basis: [], cautions: [] }

@@ -26,9 +26,9 @@ const schema = /* @__PURE__ */ fields({
 });
 export type FinishDriedInput = z.input<typeof schema>;
 
-/** How dried pieces stand until their moisture evens out. */
+/** How to condition dried pieces until their moisture evens out. */
 export interface Conditioning {
-  /** How long they stand. */
+  /** How long it takes. */
   readonly days: Range<Quantity<'time'>>;
   /** How full the containers may be, a share of their volume. */
   readonly fill: number;
@@ -58,7 +58,7 @@ export interface FinishedDried {
   readonly known: true;
   /** Trade name of the food. */
   readonly food: string;
-  /** How the pieces stand until their moisture evens out; printed for fruit. */
+  /** How to condition the pieces until their moisture evens out; printed for fruit. */
   readonly conditioning: Conditioning;
   /** For food that was dried outdoors or left open: each treatment is enough by itself. */
   readonly insects: readonly InsectTreatment[];
@@ -134,7 +134,7 @@ function treatments(rows: readonly PasteurizingRow[]) {
 }
 
 /**
- * What to do with food from the dryer before it is put away: how long the pieces stand in closed, loosely filled
+ * What to do with food from the dryer before it is put away: how long to keep the pieces in closed, loosely filled
  * containers so that their moisture evens out, how many containers that takes, and, for food that was dried outdoors or
  * left open, the printed treatments that kill insects and their eggs.
  *

@@ -47,7 +47,7 @@ const schema = /* @__PURE__ */ fields({
     fields({
       /** Of the oven, up to 600 degF. */
       temperature: temperature({ max: { value: 600, unit: 'degF' } }),
-      /** How long it stands in the oven. */
+      /** How long it is in the oven. */
       time: time(),
     }),
   ),
@@ -75,7 +75,7 @@ export interface JerkySteps {
   readonly oven?: {
     /** Of the oven. */
     readonly temperature: Quantity<'temperature'>;
-    /** How long it stands in the oven. */
+    /** How long it is in the oven. */
     readonly time: Quantity<'time'>;
   };
   /** The thickest strip that the steps are for. */
@@ -98,10 +98,10 @@ export interface JerkySteps {
 export type Jerky = JerkySteps | NotTested;
 
 /**
- * Whether a way of making jerky has the heating step that makes it safe, and the printed steps; refused otherwise.
+ * Whether a way of making jerky has the heating step that makes it safe, with the printed steps; without it, a no.
  *
  * Either the meat reaches 160 degF inside (poultry 165 degF) before it dries at 130 to 140 degF; or strips of 1/4 in
- * or less dry at 145 to 155 degF for at least 6 hours and then stand 10 minutes in an oven at 275 degF (not for
+ * or less dry at 145 to 155 degF for at least 6 hours and then spend 10 minutes in an oven at 275 degF (not for
  * poultry). Drying alone is refused at every temperature; so is a dryer or an oven hotter than printed as well as a
  * cooler one (a hot dryer hardens the outside over a wet middle), and any food that is not fresh meat or poultry. Old
  * directions at 120 degF are never offered.
@@ -164,7 +164,7 @@ const refusal = (inside: JerkyRow, code: string, text: string, instead: readonly
     basis: [
       basisOf(inside, 'reason', 'inside temperature before drying'),
       basisOf(DRYER, 'reason', 'dryer, meat heated before'),
-      basisOf(HOT_DRYER, 'reason', 'dryer, meat heated afterwards'),
+      basisOf(HOT_DRYER, 'reason', 'dryer, meat heated afterward'),
       basisOf(OVEN, 'reason', 'oven after drying'),
     ],
     cautions: cautions(),

@@ -140,7 +140,7 @@ function notFruit({ name }: FoundFood): NotKnown {
  * 1/8 in with thicker edges). Dried = puree (1 - moisture) / (1 - target). Hours belong to a thickness: 6 to 8 h for
  * that sheet, 10 h for one of 1/4 in (printed for mango); these tables hold none for thicker sheets, and give none.
  *
- * Sources: University of Missouri Extension; National Center for Home Food Preservation; USDA.
+ * Sources: University of Missouri and Michigan State University Extension; National Center for Home Food Preservation.
  *
  * @returns volumes in the unit of a `puree` given by volume (else cups), masses in that of one given by mass (else by
  *   the sheet's); or `known: false` for a food that is no fruit

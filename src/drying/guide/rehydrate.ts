@@ -82,7 +82,7 @@ function unknown({ id, name }: FoundFood): NotKnown {
 }
 
 /**
- * How much water dried food takes up again, and the least soak.
+ * How much water dried food takes up, and how long to soak it at least.
  *
  * water = dried volume x cups of water for a cup dried, by the food; one cup gives about two. Source: National Center
  * for Home Food Preservation, recalled.

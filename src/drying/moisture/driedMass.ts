@@ -62,7 +62,7 @@ export function driedMass(input: DriedMassInput): DriedMass {
   const fat = fatIfNamed(given, moisture, 'fatMass', input.form);
   return answer({
     mass: { value: fresh.value * left, unit: fresh.unit },
-    waterRemoved: { value: fresh.value * ((moisture - targetMoisture) / (1 - targetMoisture)), unit: fresh.unit },
+    waterRemoved: { value: fresh.value * (1 - left), unit: fresh.unit },
     driedShare: left,
     ...(fat.share === undefined ? {} : { fatMass: { value: fresh.value * fat.share, unit: fresh.unit } }),
     basis: [balanceBasis('mass'), balanceBasis('waterRemoved'), balanceBasis('driedShare'), ...fat.basis],

@@ -3,7 +3,7 @@ import { answer } from '../../common/answer';
 import { fields, optional, readInput, share } from '../../quantity/fields';
 import { mapRange, turnRange } from '../../quantity/range';
 import type { Quantity, Range } from '../../quantity/types';
-import { balanceBasis, refuseWetter, shareLeft } from '../../solution/massBalance';
+import { balanceBasis, refuseWetter, sharesLeft } from '../../solution/massBalance';
 import type { Basis, Caution } from '../../sources/basis';
 import { targetMoisture as targetMoistureWord } from '../../words/shares';
 import { trimmings as trimmingsWord } from '../../words/trimmings';
@@ -65,7 +65,7 @@ export function powder(input: PowderInput): Powder {
   refuseWetter(moisture.low, targetMoisture, input.targetMoisture);
   const fat = fatIfNamed(given, moisture.likely, 'dried', input.form);
   const { value, unit } = trimmings;
-  const left = turnRange(mapRange(moisture, (start) => shareLeft(start, targetMoisture)));
+  const left = sharesLeft(moisture, targetMoisture);
   return answer({
     dried: mapRange(left, (part) => ({ value: value * part, unit })),
     powder: mapRange(left, (part) => ({ value: value * part * (1 - loss), unit })),

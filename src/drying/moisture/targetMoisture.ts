@@ -14,7 +14,7 @@ export interface UsualMoisture {
 const ANY = setting('moisture-any-food');
 const OF_KIND = { fruit: setting('moisture-fruit'), vegetable: setting('moisture-vegetable') };
 
-/** The usual end moisture of dried fruit or vegetables; `of` is the field that it stands in. */
+/** The usual end moisture of dried fruit or vegetables; `of` is the answer's field. */
 export function usualMoisture(kind: 'fruit' | 'vegetable', of: string): UsualMoisture {
   const [low, high] = endsOf(ANY);
   return {

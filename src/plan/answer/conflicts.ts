@@ -1,5 +1,6 @@
 import { derived } from '../../sources/basis';
 import { caution } from '../../sources/cautions';
+import type { Reason } from '../../sources/no';
 import { type Effort, effortFor } from '../makes/effort';
 import type { Making } from '../makes/making';
 import type { DayProgram } from '../program/decisions';
@@ -7,49 +8,65 @@ import { windowsOf } from '../program/kitchen';
 import { searchAgain } from '../program/limits';
 import type { Prepared } from '../program/prepare';
 import { mustOf } from '../program/resources/units';
-import type { InfeasibleDay, LeftOut } from '../request/dayPlan';
+import type { InfeasibleDay, MostPromised } from '../request/dayPlan';
 import type { DaySchedule } from '../request/daySchedule';
 import { minutesLate } from '../schedule/fitDay';
 import { type Solved, solve } from '../solver/solve';
+import { mostInstead, noneInstead } from './mostInstead';
 
 /** Sets of musts that are tried one by one. */
 const MOST_TRIED = 300;
 
 /** The answer for a day whose musts fit the hours as sums only: no order of their work was found that does. */
-export function tooLate({ makings, leftOut, request }: Prepared, schedule: DaySchedule | undefined): InfeasibleDay {
+export function tooLate(prepared: Prepared, schedule: DaySchedule | undefined): InfeasibleDay {
+  const { makings, request } = prepared;
   const over = schedule && minutesLate(schedule.makespan, windowsOf(request.kitchen));
-  return noPlan(
-    leftOut,
+  const musts = makings.filter(({ activity }) => activity.least > 0);
+  const text =
     over === undefined
-      ? 'no order of work was found for what must be made'
-      : `no order of work was found that fits the hours: with what must be made the best ends ${over} min after them`,
-    mustsInWords(makings.filter(({ activity }) => activity.least > 0)),
-  );
+      ? 'no order of work was found for what you require'
+      : `no order of work was found that fits the hours: the best for what you require ends ${over} min late`;
+  return noPlan(prepared, { code: 'no-order-of-work', text }, mustsInWords(musts), mostInstead(prepared, musts));
 }
 
-const noPlan = (leftOut: readonly LeftOut[], reason: string, conflicts: readonly string[]): InfeasibleDay => ({
+const noPlan = (
+  { leftOut }: Prepared,
+  reason: Reason,
+  conflicts: readonly string[],
+  most: readonly MostPromised[],
+): InfeasibleDay => ({
   feasible: false,
   reason,
   conflicts,
+  most,
   leftOut,
-  basis: [derived('conflicts', 'the lots, the kitchen and what must be made')],
+  basis: [
+    derived('conflicts', 'your lots, your kitchen and what you require'),
+    ...(most.length === 0 ? [] : [derived('most', 'the day planned again with less of one product')]),
+  ],
   cautions: [caution('follow-local-guidance')],
 });
 
 /** The answer for a day whose musts cannot be met: a set of them that cannot, from which none can be left out. */
-export function impossible({ makings, leftOut, unmetMusts, program }: Prepared, found?: Solved): InfeasibleDay {
-  const answer = (reason: string, conflicts: readonly string[]) => noPlan(leftOut, reason, conflicts);
-  if (unmetMusts.length > 0) return answer('what must be made cannot be made here', unmetMusts);
+export function impossible(prepared: Prepared, found?: Solved): InfeasibleDay {
+  const { makings, unmetMusts, program } = prepared;
   const musts = makings.filter(({ activity }) => activity.least > 0);
+  if (unmetMusts.length > 0) {
+    return noPlan(
+      prepared,
+      { code: 'cannot-be-made', text: 'this kitchen cannot make what you require' },
+      unmetMusts.map(({ name, least, reason }) => `at least ${least} of ${name}: ${reason}`),
+      noneInstead(prepared),
+    );
+  }
+  const answer = (code: string, text: string, conflict: readonly Making[]) =>
+    noPlan(prepared, { code, text }, mustsInWords(conflict), mostInstead(prepared, conflict));
   if (found?.optimal === false)
-    return answer('the search found no way to meet these musts together', mustsInWords(musts));
+    return answer('not-found', 'the search found no way to make everything you require', musts);
   const conflict = smallestConflict(program, musts);
-  return answer(
-    conflict.length === 1
-      ? 'this must is more than the lots, the stock and the hours give'
-      : 'these musts cannot be met together',
-    mustsInWords(conflict),
-  );
+  return conflict.length === 1
+    ? answer('too-much', 'you require more of this than the lots, the stock and the hours give', conflict)
+    : answer('conflict', 'you cannot have all of these on one day', conflict);
 }
 
 const mustsInWords = (some: readonly Making[]): string[] =>

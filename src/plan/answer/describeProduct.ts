@@ -20,12 +20,12 @@ export function describeProduct(
   { stove, electricity }: EnergyUsed,
   cost: ProductCost | undefined,
 ): PlannedProduct {
-  const { activity, label, produce, form, unit } = making;
+  const { activity, label, food, form, unit, plural } = making;
   const wanted = request.products[activity.product] as Wanted;
   const from: LotShare[] = activity.supplies.flatMap(({ lot }) => {
     const kg = amountIn(values, raw(lot, activity.product));
     const { label: name } = day.lots[lot] as KnownLot;
-    return kg > NOISE ? [{ lot: name, produce, raw: massOf(day, kg) }] : [];
+    return kg > NOISE ? [{ lot: name, food, raw: massOf(day, kg) }] : [];
   });
   const trimmed = activity.supplies.reduce<Range<number>>(
     (sum, { lot, trimmingsPerKg }) => {
@@ -43,16 +43,16 @@ export function describeProduct(
   return {
     name: label,
     make: wanted.make,
-    produce,
+    food,
     ...(form === undefined ? {} : { form }),
     from,
     raw: massOf(day, decided.rawKg),
     ready: massRange(day, decided.readyKg),
     ...(activity.madeOf === 'fruit' ? { trimmings: massRange(day, trimmed) } : {}),
-    units: { unit, promised: decided.promised, likely: decided.likely, ready: decided.ready },
+    units: { unit, plural, promised: decided.promised, likely: decided.likely, ready: decided.ready },
     handsMinutes: hands,
     ...(energy.high > 0 ? { energy: mapRange(energy, (value): Quantity<'energy'> => ({ value, unit: 'kWh' })) } : {}),
-    recipe: said.recipe ?? [],
+    ingredients: said.recipe ?? [],
     ...(jars === undefined ? {} : { jars: { ...jars, loads } }),
     ...(pots === undefined ? {} : { pots }),
     ...(said.trays === undefined ? {} : { trays: said.trays }),

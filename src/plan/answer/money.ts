@@ -2,6 +2,7 @@ import { Decimal } from '../../common/decimal';
 import { parseMoney, toCents, withoutNoise } from '../../quantity/money';
 import { valueIn } from '../../quantity/scale';
 import type { Money, Quantity } from '../../quantity/types';
+import { PANTRY } from '../../recipes/pantryItems';
 import type { Basis } from '../../sources/basis';
 import { practiceBasis } from '../../sources/table';
 import { customaryBasis } from '../customary';
@@ -9,7 +10,6 @@ import { type Kept, pantryKgOf } from '../program/decide';
 import type { Prepared } from '../program/prepare';
 import { type Prices, pricesIn } from '../program/prices';
 import type { DayCost } from '../request/dayPlan';
-import { PANTRY } from '../request/pantryItems';
 import type { Wanted } from '../request/planInput';
 import type { CostKind, ProductCost } from '../request/plannedProduct';
 import { amountOf } from '../request/stock';
@@ -21,7 +21,7 @@ import type { WorkDone } from './workDone';
 /** One line of what a product costs. */
 interface Line {
   readonly what: string;
-  readonly of: CostKind;
+  readonly kind: CostKind;
   readonly amount: number;
 }
 
@@ -51,14 +51,14 @@ export function costsOf(
   if (prices === undefined) return undefined;
   const money = (value: number): Money => parseMoney({ value, unit: prices.currency });
   const byKind = [
-    produceShares(prepared, kept),
+    foodShares(prepared, kept),
     toWholeCents(kept.map((each) => suppliesOf(prices, each))),
     toWholeCents(energy.map((used) => [energyLine(prices, used)])),
     toWholeCents(work.map((done) => [handsLine(prices, done)])),
   ];
   const lines = kept.map((_, index) => byKind.flatMap((kind) => kind[index] ?? []));
   const sum = (own: readonly Line[]) => toCents(own.reduce((total, { amount }) => total + amount, 0));
-  const of = (kind: CostKind) => sum(lines.flat().filter((line) => line.of === kind));
+  const of = (kind: CostKind) => sum(lines.flat().filter((line) => line.kind === kind));
   const paid = toCents(prepared.request.lots.reduce((total, { price }) => total + toCents(price?.value ?? 0), 0));
   const day = { supplies: of('supplies'), energy: of('energy'), hands: of('hands') };
   return {
@@ -66,15 +66,15 @@ export function costsOf(
       const own = lines[index] ?? [];
       const total = sum(own);
       return {
-        lines: own.map(({ what, of: kind, amount }) => ({ what, of: kind, amount: money(amount) })),
+        lines: own.map(({ what, kind, amount }) => ({ what, kind, amount: money(amount) })),
         total: money(total),
         // `parts` of one unit: what is promised is all that the money is sure to give
         ...ratesOf(prepared, each, (parts) => money(upToCents(total, Math.max(each.decided.promised, 1) * parts))),
       };
     }),
     day: {
-      produceUsed: money(of('produce')),
-      produceLeft: money(toCents(paid - of('produce'))),
+      foodUsed: money(of('food')),
+      foodLeft: money(toCents(paid - of('food'))),
       supplies: money(day.supplies),
       energy: money(day.energy),
       hands: money(day.hands),
@@ -126,15 +126,15 @@ function ratesOf(
 /** What the rates of a cost rest on. */
 export function costBasis({ lines, perNet, perServing }: ProductCost): Basis[] {
   return [
-    { of: 'products[].cost', kind: 'measured', note: 'prices' },
-    ...(lines.some(({ what }) => what === JARS) ? [customaryBasis('jar-uses', 'products[].cost.lines')] : []),
-    ...(perNet?.estimated ? [customaryBasis('jar-density', 'products[].cost.perNet')] : []),
-    ...(perServing?.customary ? [practiceBasis('products[].cost.perServing', 'customary serving')] : []),
+    { of: 'cost', kind: 'measured', note: 'prices' },
+    ...(lines.some(({ what }) => what === JARS) ? [customaryBasis('jar-uses', 'cost.lines')] : []),
+    ...(perNet?.estimated ? [customaryBasis('jar-density', 'cost.perNet')] : []),
+    ...(perServing?.customary ? [practiceBasis('cost.perServing', 'customary serving')] : []),
   ];
 }
 
 /** The price of each lot shared out by the weight that goes into each product. */
-function produceShares({ day }: Prepared, kept: readonly Kept[]): Line[][] {
+function foodShares({ day }: Prepared, kept: readonly Kept[]): Line[][] {
   const lines: Line[][] = kept.map(() => []);
   for (const lot of day.lots) {
     if (lot.price === undefined) continue;
@@ -145,7 +145,7 @@ function produceShares({ day }: Prepared, kept: readonly Kept[]): Line[][] {
     const shares = shareMoney(lot.price.value, [...used, left > NOTHING_LEFT ? left : 0]);
     lines.forEach((own, index) => {
       const amount = shares[index] ?? 0;
-      if (amount > 0) own.push({ what: lot.label, of: 'produce', amount });
+      if (amount > 0) own.push({ what: lot.label, kind: 'food', amount });
     });
   }
   return lines;
@@ -160,25 +160,25 @@ function suppliesOf({ stock, pantryKg }: Prices, kept: Kept): Line[] {
     ...making.activity.stockPerUnit.map(
       ({ stock: kind, amount }): Line => ({
         what: kind.of === 'jars' ? JARS : kind.of,
-        of: 'supplies',
+        kind: 'supplies',
         amount: amount * (amountOf(stock, kind) ?? 0) * decided.ready,
       }),
     ),
     ...PANTRY.map(
-      (item): Line => ({ what: item, of: 'supplies', amount: (pantryKg[item] ?? 0) * pantryKgOf(kept, item) }),
+      (item): Line => ({ what: item, kind: 'supplies', amount: (pantryKg[item] ?? 0) * pantryKgOf(kept, item) }),
     ),
   ];
 }
 
 const energyLine = ({ energy }: Prices, { stove, electricity }: EnergyUsed): Line => ({
   what: 'energy',
-  of: 'energy',
+  kind: 'energy',
   amount: energy.stove * stove.likely + energy.electricity * electricity.likely,
 });
 
 const handsLine = ({ handsMinute }: Prices, { hands: { prepare, fill, stir } }: WorkDone): Line => ({
   what: 'own hours',
-  of: 'hands',
+  kind: 'hands',
   amount: handsMinute * (prepare + fill + stir),
 });
 
@@ -186,11 +186,11 @@ const handsLine = ({ handsMinute }: Prices, { hands: { prepare, fill, stir } }: 
 function toWholeCents(products: readonly (readonly Line[])[]): Line[][] {
   const shared: Line[][] = products.map(() => []);
   const kinds = new Map(products.flat().map((line) => [line.what, line]));
-  for (const [what, { of }] of kinds) {
+  for (const [what, { kind }] of kinds) {
     const exact = products.map((own) => own.reduce((sum, line) => sum + (line.what === what ? line.amount : 0), 0));
     const all = exact.reduce((sum, each) => sum + each, 0);
     shareMoney(withoutNoise(all).toNumber(), exact).forEach((amount, index) => {
-      if (amount > 0) shared[index]?.push({ what, of, amount });
+      if (amount > 0) shared[index]?.push({ what, kind, amount });
     });
   }
   return shared;

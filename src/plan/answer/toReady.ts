@@ -1,13 +1,13 @@
 import { isMass } from '../../quantity/fields';
 import { valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
+import { PANTRY } from '../../recipes/pantryItems';
 import { volumeOf } from '../makes/making';
 import { pantryAmount } from '../makes/pantry';
 import { spooned } from '../makes/recipe';
 import { type Kept, pantryKgOf } from '../program/decide';
 import type { Prepared } from '../program/prepare';
 import type { ToReady } from '../request/dayPlan';
-import { PANTRY } from '../request/pantryItems';
 import type { Kitchen } from '../request/planInput';
 import type { Stock } from '../request/stock';
 

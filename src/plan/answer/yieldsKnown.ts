@@ -29,17 +29,17 @@ export function yieldsKnown(
   search: (program: DayProgram, options: SolveOptions) => Solved,
   effort: Effort,
 ): YieldKnown[] {
-  const used = [...new Set(kept.map(({ making }) => making.produce))];
-  return used.map((produce) => {
+  const used = [...new Set(kept.map(({ making }) => making.food))];
+  return used.map((food) => {
     const known: Partial<Record<End, number>> = {};
     const atMost: Partial<Record<End, number>> = {};
     const notComputed: End[] = [];
     for (const end of Object.keys(ENDS) as End[]) {
-      const activities = makings.map(({ activity, produce: own }) =>
-        own === produce ? knownTo(ENDS[end], activity) : activity,
+      const activities = makings.map(({ activity, food: own }) =>
+        own === food ? knownTo(ENDS[end], activity) : activity,
       );
       const program = minuteShare(toProgram(activities, capacity, request.aim ?? 'most worth'), share);
-      const own = makings.filter((making) => making.produce === produce).map(({ activity }) => activity);
+      const own = makings.filter((making) => making.food === food).map(({ activity }) => activity);
       const start = planAtHand(program, solved, own, ENDS[end]);
       const again = searchAgain(effort, program, (nodes) => search(program, { nodes, effort, ...start }));
       const { least, most } = gainOver(solved, again);
@@ -48,7 +48,7 @@ export function yieldsKnown(
       if (least > 0 && most > least) atMost[end] = most;
     }
     return {
-      produce,
+      food,
       ...known,
       ...(Object.keys(atMost).length === 0 ? {} : { atMost }),
       ...(notComputed.length === 0 ? {} : { notComputed }),

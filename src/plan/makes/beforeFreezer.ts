@@ -130,8 +130,8 @@ function blanch(
     ],
     pot,
     basis: joinBasis(
-      standsBehind('products[].steps', ...timed.map(({ answer }) => answer.basis), water.basis),
-      [basisOf(rule('blanch-return-to-boil'), 'products[].pots.minutesEach', 'return to the boil')],
+      standsBehind('steps', ...timed.map(({ answer }) => answer.basis), water.basis),
+      [basisOf(rule('blanch-return-to-boil'), 'pots.minutesEach', 'return to the boil')],
       pot.basis,
     ),
     cautions: joinCautions(...timed.map(({ answer }) => answer.cautions)),
@@ -156,8 +156,8 @@ function potOf(
     hold,
     blanch: { minutes: boiled.minutes, energy: boiled.kWh },
     basis: joinBasis(
-      standsBehind('products[].energy', basis, boiled.basis),
-      inWater ? [] : [customaryBasis('steaming-water', 'products[].energy')],
+      standsBehind('energy', basis, boiled.basis),
+      inWater ? [] : [customaryBasis('steaming-water', 'energy')],
     ),
   };
 }
@@ -179,7 +179,7 @@ function coolBySize(timed: readonly { readonly cut: string; readonly answer: Bla
 function packedDry(food: string): Before {
   const pack = freezerPack({ food, style: 'dry', amount: '1 quart' });
   if (!pack.known) throw new Error(`no dry pack for ${food}`);
-  const { ascorbicAcid: acid, steamInstead: steam, basis, cautions } = pack;
+  const { ascorbicDose: acid, steamInstead: steam, basis, cautions } = pack;
   const water = acid?.dissolveIn === undefined ? '' : `, dissolved in ${formatQuantity(acid.dissolveIn)} of water,`;
   return {
     ...RAW,
@@ -189,7 +189,7 @@ function packedDry(food: string): Before {
         : [
             `Sprinkle ${formatQuantity(acid.perQuart)} of ascorbic acid${water} over each quart${steam === undefined ? '' : `, or steam the pieces for ${span(steam)} and cool them`}.`,
           ],
-    basis: standsBehind('products[].steps', basis),
+    basis: standsBehind('steps', basis),
     cautions,
   };
 }
@@ -211,11 +211,9 @@ function cookedTender(
     heat: byEnds(heat, waterBoiled(kitchen, water).kWh, (food, more) => food + more),
     hold,
     basis: joinBasis(
-      standsBehind('products[].energy', basis),
-      [customaryBasis('water-to-cook-in', 'products[].energy')],
-      own !== undefined || printed.length > 0
-        ? []
-        : [customaryBasis('cook-before-freezing', 'products[].pots.minutesEach')],
+      standsBehind('energy', basis),
+      [customaryBasis('water-to-cook-in', 'energy')],
+      own !== undefined || printed.length > 0 ? [] : [customaryBasis('cook-before-freezing', 'pots.minutesEach')],
     ),
   };
 }
@@ -251,7 +249,7 @@ export function before(
       return {
         steps: [[reason, ...instead].map(({ text }) => text).join(' ')],
         ...(pot === undefined ? {} : { pot }),
-        basis: joinBasis(standsBehind('products[].steps', basis), pot?.basis ?? []),
+        basis: joinBasis(standsBehind('steps', basis), pot?.basis ?? []),
         cautions,
       };
     }

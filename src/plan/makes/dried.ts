@@ -10,20 +10,11 @@ import { hoursByConstant, learnedFigure } from '../request/learned';
 import type { Wanted } from '../request/planInput';
 import { BAGS } from '../request/stock';
 import { standsBehind } from '../standsBehind';
+import { countedIn } from './counted';
 import { BAG, driedRange, dryerAt, leftAt, lotsAs, perUnitKg, richest, trayEnergy } from './dryingLots';
 import { dried, taking } from './energyTaken';
-import {
-  commonOf,
-  type Day,
-  leftOut,
-  leftOutBy,
-  type Made,
-  massOf,
-  massRange,
-  nameOf,
-  waterOf,
-  within,
-} from './making';
+import { commonOf, type Day, leftOut, leftOutBy, type Made, massOf, massRange, waterOf, within } from './making';
+import { nameOf } from './naming';
 
 /** Pieces in the dryer: trays, the weight to stop at, hours and dryness test. */
 export function makeDried(day: Day, wanted: Wanted, product: number, trade: string): Made {
@@ -57,9 +48,9 @@ export function makeDried(day: Day, wanted: Wanted, product: number, trade: stri
   const { times: _, workBasis, ...common } = commonOf(day, trade, wanted, product, form, perUnitKg(lots));
   return {
     label: nameOf(wanted, trade),
-    produce: trade,
+    food: trade,
     form,
-    unit: `bag of ${size.value} ${size.unit}`,
+    ...countedIn('bag', `${size.value} ${size.unit}`),
     activity: {
       ...common,
       madeOf: 'fruit',
@@ -89,13 +80,13 @@ export function makeDried(day: Day, wanted: Wanted, product: number, trade: stri
           'When dry, cool, pack loosely in jars for a week or more and shake daily; if moisture shows on the glass, dry again.',
         ],
         basis: joinBasis(
-          standsBehind('products[].trays', guide.basis),
-          standsBehind('products[].trays.hours', hoursBasis),
-          standsBehind('products[].trays.perTray', tray.basis),
-          standsBehind('products[].trays.stopWeight', stop.basis),
-          standsBehind('products[].energy', energy.basis),
-          standsBehind('products[].trays.dried', basis),
-          standsBehind('products[].ready', ...lots.yields.map((given) => given.basis)),
+          standsBehind('trays', guide.basis),
+          standsBehind('trays.hours', hoursBasis),
+          standsBehind('trays.perTray', tray.basis),
+          standsBehind('trays.stopWeight', stop.basis),
+          standsBehind('energy', energy.basis),
+          standsBehind('trays.dried', basis),
+          standsBehind('ready', ...lots.yields.map((given) => given.basis)),
           workBasis,
         ),
         cautions: joinCautions([planCaution('dry-the-same-day')], guide.cautions, tray.cautions, stop.cautions),

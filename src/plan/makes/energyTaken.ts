@@ -32,7 +32,7 @@ const KG: Quantity<'mass'> = { value: 1, unit: 'kg' };
 /** Food as it comes to the stove or into the freezer, and as it is kept there. */
 const ROOM: Quantity<'temperature'> = { value: customary('room-temperature'), unit: 'degC' };
 const FREEZER: Quantity<'temperature'> = { value: customary('freezer-temperature'), unit: 'degC' };
-const ROOM_BASIS: Basis = customaryBasis('room-temperature', 'products[].energy');
+const ROOM_BASIS: Basis = customaryBasis('room-temperature', 'energy');
 
 /** A kg of food heated to the boil. */
 export function heatedUp({ elevation }: Kitchen): Taken {
@@ -73,7 +73,7 @@ export const boiledOff = ({ elevation }: Kitchen): Taken => taken(stoveEnergy({ 
 
 /** A kg of food frozen. */
 export function frozen(water: Range<number>): Taken {
-  const { kWh, basis } = taken(freezeEnergy({ mass: KG, water: water.likely, from: ROOM, to: FREEZER }));
+  const { kWh, basis } = taken(freezeEnergy({ mass: KG, moisture: water.likely, from: ROOM, to: FREEZER }));
   return { kWh, basis: [...basis, ROOM_BASIS] };
 }
 
@@ -84,7 +84,7 @@ export interface Drying {
   readonly basis: readonly Basis[];
 }
 
-/** A kg of prepared produce in the dryer; or a tray, by the power of the dryer and the hours. */
+/** A kg of prepared food in the dryer; or a tray, by the power of the dryer and the hours. */
 export function dried(
   { energy, dryer }: Kitchen,
   {
@@ -111,7 +111,7 @@ export function dried(
   return { perKg: kWh, basis };
 }
 
-/** A kg of prepared produce in the freeze-dryer by its ice; or a tray, by the power of the machine and the hours. */
+/** A kg of prepared food in the freeze-dryer by its ice; or a tray, by the power of the machine and the hours. */
 export function freezeDried(
   { energy, freezeDryer }: Kitchen,
   ice: Range<number>,
@@ -129,7 +129,7 @@ function tray(power: Quantity<'power'>, hours: Range<Quantity<'time'>>, trays: n
   const { basis } = applianceEnergy({ power, time: hours.likely });
   return {
     perTray: kWh,
-    basis: [...basis, practiceBasis('products[].energy', 'a tray takes its share of the energy of a full machine')],
+    basis: [...basis, practiceBasis('energy', 'a tray takes its share of the energy of a full machine')],
   };
 }
 

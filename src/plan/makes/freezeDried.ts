@@ -6,9 +6,11 @@ import { joinBasis, joinCautions } from '../../sources/basis';
 import type { Wanted } from '../request/planInput';
 import { BAGS } from '../request/stock';
 import { standsBehind } from '../standsBehind';
+import { countedIn } from './counted';
 import { BAG, driedRange, lotsAs, perUnitKg, richest, trayEnergy } from './dryingLots';
 import { freezeDried, likelyBetween, taking } from './energyTaken';
-import { commonOf, type Day, leftOut, type Made, massOf, massRange, nameOf, waterOf, within } from './making';
+import { commonOf, type Day, leftOut, type Made, massOf, massRange, waterOf, within } from './making';
+import { nameOf } from './naming';
 
 /** Pieces in the freeze-dryer, against its trays and the ice it can hold. */
 export function makeFreezeDried(day: Day, wanted: Wanted, product: number, trade: string): Made {
@@ -49,9 +51,9 @@ export function makeFreezeDried(day: Day, wanted: Wanted, product: number, trade
   const { times: _, workBasis, ...common } = commonOf(day, trade, wanted, product, form, perUnitKg(lots));
   return {
     label: nameOf(wanted, trade),
-    produce: trade,
+    food: trade,
     form,
-    unit: `bag of ${size.value} ${size.unit}`,
+    ...countedIn('bag', `${size.value} ${size.unit}`),
     activity: {
       ...common,
       madeOf: 'fruit',
@@ -72,10 +74,10 @@ export function makeFreezeDried(day: Day, wanted: Wanted, product: number, trade
         'Spread one layer on each tray. Weigh the trays when they come out, dry them two more hours, and weigh again: go on until two weighings agree.',
       ],
       basis: joinBasis(
-        standsBehind('products[].trays', load.basis),
-        standsBehind('products[].trays.dried', basis),
-        standsBehind('products[].ready', ...lots.yields.map((given) => given.basis)),
-        standsBehind('products[].energy', energy.basis),
+        standsBehind('trays', load.basis),
+        standsBehind('trays.dried', basis),
+        standsBehind('ready', ...lots.yields.map((given) => given.basis)),
+        standsBehind('energy', energy.basis),
         workBasis,
       ),
       cautions: joinCautions(load.cautions, ...lots.yields.map(({ cautions }) => cautions)),

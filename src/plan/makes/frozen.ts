@@ -1,6 +1,6 @@
 import { freezingHeadspace } from '../../freezing/freezingHeadspace';
 import { knownOr } from '../../produce/shape';
-import { type VolumeOfMass, volumeFromMass } from '../../produce/weights/massFromVolume';
+import { kitchenMeasure, type VolumeOfMass } from '../../produce/weights/kitchenMeasure';
 import { scaleRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
@@ -11,6 +11,7 @@ import type { Wanted } from '../request/planInput';
 import { BAGS, FREEZER_LOAD, FREEZER_ROOM } from '../request/stock';
 import { standsBehind } from '../standsBehind';
 import { before, type PotBefore } from './beforeFreezer';
+import { countedIn } from './counted';
 import { frozen, taking } from './energyTaken';
 import {
   commonOf,
@@ -19,20 +20,20 @@ import {
   leftOut,
   lotsFor,
   type Made,
-  nameOf,
   supplyOf,
   waterOf,
   within,
   yieldFromLot,
 } from './making';
+import { nameOf } from './naming';
 
 /** A freezer pack, where the cook names no other size. */
 const PACK: Quantity<'mass'> = { value: customary('freezer-pack'), unit: 'lb' };
 
 /** Room in the freezer: by the cut, or by the measures of the food's other cuts where that one is not weighed. */
 function roomOf(food: string, form: string, mass: Quantity<'mass'>): VolumeOfMass {
-  const cut = volumeFromMass({ food, form, mass });
-  return cut.known ? cut : knownOr(volumeFromMass({ food, mass }), 'food', food);
+  const cut = kitchenMeasure({ food, form, mass });
+  return cut.known ? cut : knownOr(kitchenMeasure({ food, mass }), 'food', food);
 }
 
 /** Dry packs for the freezer: pieces without sugar or liquid, by weight. */
@@ -62,9 +63,9 @@ export function makeFrozen(day: Day, wanted: Wanted, product: number, trade: str
   } = commonOf(day, trade, wanted, product, form, 1 / (supplies[0]?.unitsPerKg.likely ?? 1));
   return {
     label: nameOf(wanted, trade),
-    produce: trade,
+    food: trade,
     form,
-    unit: `pack of ${size.value} ${size.unit}`,
+    ...countedIn('pack', `${size.value} ${size.unit}`),
     activity: {
       ...common,
       madeOf: 'fruit',
@@ -88,11 +89,11 @@ export function makeFrozen(day: Day, wanted: Wanted, product: number, trade: str
         'Freeze pieces loose on trays first, then pack tightly, press out the air, seal and mark with the date.',
       ],
       basis: joinBasis(
-        standsBehind('products[].packs.room', room.basis),
-        standsBehind('products[].packs.headspace', head.basis),
+        standsBehind('packs.room', room.basis),
+        standsBehind('packs.headspace', head.basis),
         first.basis,
-        standsBehind('products[].ready', ...yields.map((given) => given.basis)),
-        standsBehind('products[].energy', energy.basis),
+        standsBehind('ready', ...yields.map((given) => given.basis)),
+        standsBehind('energy', energy.basis),
         workBasis,
       ),
       cautions: joinCautions(head.cautions, first.cautions, ...yields.map(({ cautions }) => cautions)),

@@ -13,6 +13,7 @@ import type { Activity } from '../request/activity';
 import type { Wanted } from '../request/planInput';
 import { standsBehind } from '../standsBehind';
 import { canningOf, hasJars, jarAndLid, jarsDescribed, runnable } from './canner';
+import { countedIn } from './counted';
 import { boiledOff, heatedUp, taking } from './energyTaken';
 import { type Batch, batchOf, printedFor, roomFor } from './jamBatch';
 import { batchLines, jamSteps } from './jamLines';
@@ -24,11 +25,11 @@ import {
   lotsFor,
   type Made,
   massOf,
-  nameOf,
   supplyOf,
   within,
   yieldFromLot,
 } from './making';
+import { nameOf } from './naming';
 import { recipeNamed } from './recipe';
 
 /** Jam: whole batches of a printed recipe, each cooked by itself and canned in a load for itself. */
@@ -70,9 +71,9 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
   const recipe = recipeNamed(RECIPES[printed.pectin]);
   return {
     label: nameOf({ ...wanted, jar }, trade),
-    produce: trade,
+    food: trade,
     form: 'jam',
-    unit: `${process.jar} jar`,
+    ...countedIn('jar', process.jar),
     activity: {
       ...common,
       madeOf: 'fruit',
@@ -95,11 +96,11 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
       cookMinutes: times.cook as number,
       steps: [...recipe.steps, ...jamSteps(day, batch, process.headspace)],
       basis: joinBasis(
-        standsBehind('products[].recipe', batch.basis),
-        standsBehind('products[].steps', recipe.basis),
-        standsBehind('products[].ready', ...yields.map((given) => given.basis)),
-        standsBehind('products[].jars', run.basis),
-        standsBehind('products[].energy', heat.basis, boil.basis),
+        standsBehind('ingredients', batch.basis),
+        standsBehind('steps', recipe.basis),
+        standsBehind('ready', ...yields.map((given) => given.basis)),
+        standsBehind('jars', run.basis),
+        standsBehind('energy', heat.basis, boil.basis),
         workBasis,
       ),
       cautions: joinCautions(

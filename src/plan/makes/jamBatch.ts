@@ -1,15 +1,15 @@
 import { describeJar } from '../../jars/describeJar';
 import { knownOr } from '../../produce/shape';
-import { massFromVolume } from '../../produce/weights/massFromVolume';
+import { kitchenMeasure } from '../../produce/weights/kitchenMeasure';
 import { formatQuantity } from '../../quantity/formatQuantity';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
+import type { PantryItem } from '../../recipes/pantryItems';
 import { type Basis, joinBasis } from '../../sources/basis';
 import { basisOf } from '../../sources/table';
 import { foodsOfJams, type PrintedJam, printedJams } from '../../sugar/jamRecipes';
 import { customary, customaryBasis } from '../customary';
 import { potsOf } from '../program/kitchen';
-import type { PantryItem } from '../request/pantryItems';
 import type { Wanted } from '../request/planInput';
 import type { Day } from './making';
 import { kgOfMeasure } from './pantry';
@@ -88,7 +88,7 @@ export function batchOf(printed: PrintedJam, trade: string, jar: string): Batch 
   const fruitLitres = valueIn(cups(printed.fruit[1]), 'L');
   const weighed =
     printed.measuredAs === 'whole'
-      ? knownOr(massFromVolume({ food: trade, form: 'whole', volume: cups(printed.fruit[1]) }), 'food', trade)
+      ? knownOr(kitchenMeasure({ food: trade, form: 'whole', volume: cups(printed.fruit[1]) }), 'food', trade)
       : undefined;
   const fruitKg = weighed === undefined ? fruitLitres * customary('pot-density') : valueIn(weighed.mass, 'kg');
   const sugarKg = printed.sugar[1] * sugarCupKg();
@@ -118,8 +118,8 @@ export function batchOf(printed: PrintedJam, trade: string, jar: string): Batch 
     },
     pantry,
     basis: joinBasis(
-      [basisOf(printed, 'products[].recipe', 'the printed recipe')],
-      weighed?.basis ?? [customaryBasis('pot-density', 'products[].recipe')],
+      [basisOf(printed, 'ingredients', 'the printed recipe')],
+      weighed?.basis ?? [customaryBasis('pot-density', 'ingredients')],
       lemon?.basis ?? [],
     ),
   };

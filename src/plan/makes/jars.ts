@@ -12,6 +12,7 @@ import type { Wanted } from '../request/planInput';
 import type { Ingredient } from '../request/plannedProduct';
 import { standsBehind } from '../standsBehind';
 import { canningOf, hasJars, jarAndLid, jarsDescribed, runnable } from './canner';
+import { countedIn } from './counted';
 import { type Cooking, cooked, taking } from './energyTaken';
 import {
   commonOf,
@@ -23,13 +24,13 @@ import {
   lotsFor,
   type Made,
   massOf,
-  nameOf,
   supplyOf,
   unitsFrom,
   volumeOf,
   within,
   yieldFromLot,
 } from './making';
+import { nameOf } from './naming';
 import { type AcidChosen, acidChosen, kgOfMeasure } from './pantry';
 import { ingredientLines, type PrintedRecipe, pantryOf, recipeFor } from './recipe';
 import { type SyrupForJars, syrupForJars } from './syrupForJars';
@@ -65,9 +66,9 @@ export function makeJars(day: Day, wanted: Wanted, product: number, trade: strin
   const dropped = Math.min(...given.map(({ trimmings }) => trimmings.low));
   return {
     label: nameOf(wanted, trade),
-    produce: trade,
+    food: trade,
     form: shape,
-    unit: `${process.jar} jar`,
+    ...countedIn('jar', process.jar),
     activity: {
       ...common,
       madeOf: 'fruit',
@@ -100,11 +101,11 @@ export function makeJars(day: Day, wanted: Wanted, product: number, trade: strin
       ...(cooking === undefined ? {} : { cookMinutes: cooking.minutes }),
       steps: [...recipe.steps, ...jarSteps(day, process, recipe, syrup !== undefined)],
       basis: joinBasis(
-        standsBehind('products[].units', need.basis, learned === undefined ? [] : [learned.basis]),
-        standsBehind('products[].recipe', recipe.basis, syrup?.basis ?? [], acid?.basis ?? []),
-        standsBehind('products[].ready', ...given.map(({ basis }) => basis)),
-        standsBehind('products[].jars', run.basis),
-        standsBehind('products[].energy', cooking?.basis ?? []),
+        standsBehind('units', need.basis, learned === undefined ? [] : [learned.basis]),
+        standsBehind('ingredients', recipe.basis, syrup?.basis ?? [], acid?.basis ?? []),
+        standsBehind('ready', ...given.map(({ basis }) => basis)),
+        standsBehind('jars', run.basis),
+        standsBehind('energy', cooking?.basis ?? []),
         workBasis,
       ),
       cautions: joinCautions(process.cautions, need.cautions, ...given.map(({ cautions }) => cautions)),
@@ -119,7 +120,7 @@ function suppliesOf(
   form: string,
   product: number,
   raw: Range<Quantity<'mass'>>,
-  learned: { readonly figure: { readonly raw: Range<Quantity<'mass'>> } } | undefined,
+  learned: { readonly figure: Range<Quantity<'mass'>> } | undefined,
   cooking: Cooking | undefined,
 ): { readonly supplies: readonly Supply[]; readonly yields: readonly LotYield[] } {
   const perJar = (better: number, each: Range<Quantity<'mass'>>): Range<number> =>
@@ -130,7 +131,7 @@ function suppliesOf(
     yields.push(given);
     // what jars took before, unless this lot was weighed
     const own = lot.ready === undefined ? learned : undefined;
-    const each = own === undefined ? perJar(given.better, raw) : perJar(1, own.figure.raw);
+    const each = own === undefined ? perJar(given.better, raw) : perJar(1, own.figure);
     const supply = supplyOf(lot, given, unitsFrom(each));
     // all but what falls off is heated, though some of it boils away
     const { low, likely, high } = given.trimmings;

@@ -7,6 +7,7 @@ import { joinBasis, joinCautions } from '../../sources/basis';
 import type { Wanted } from '../request/planInput';
 import type { Ingredient, TrayWork } from '../request/plannedProduct';
 import { standsBehind } from '../standsBehind';
+import { countedIn } from './counted';
 import { dryerAt, lotsAs, perUnitKg, richest, trayEnergy } from './dryingLots';
 import { cooked, dried, likelyBetween, taking } from './energyTaken';
 import {
@@ -17,11 +18,11 @@ import {
   type Made,
   massOf,
   massRange,
-  nameOf,
   volumeOf,
   waterOf,
   within,
 } from './making';
+import { nameOf } from './naming';
 import { kgOfMeasure } from './pantry';
 
 /** Puree spread on sheets; a unit is one sheet on one tray. */
@@ -60,9 +61,9 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
   const most = richest(lots.yields);
   return {
     label: nameOf(wanted, trade),
-    produce: trade,
+    food: trade,
     form,
-    unit: 'sheet',
+    ...countedIn('sheet'),
     activity: {
       ...common,
       madeOf: 'fruit',
@@ -88,11 +89,11 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
         `Spread ${formatQuantity(volumeOf(day, sheet.volumePerSheet))} of puree on each lined tray, ${formatQuantity(sheet.thickness)} deep and thicker at the edges.`,
       ],
       basis: joinBasis(
-        standsBehind('products[].trays', sheet.basis),
-        standsBehind('products[].trays.dried', basis),
-        standsBehind('products[].ready', ...lots.yields.map((given) => given.basis)),
-        standsBehind('products[].energy', cooking.basis, energy.basis),
-        standsBehind('products[].recipe', lemon.basis),
+        standsBehind('trays', sheet.basis),
+        standsBehind('trays.dried', basis),
+        standsBehind('ready', ...lots.yields.map((given) => given.basis)),
+        standsBehind('energy', cooking.basis, energy.basis),
+        standsBehind('ingredients', lemon.basis),
         workBasis,
       ),
       cautions: joinCautions(sheet.cautions, ...lots.yields.map(({ cautions }) => cautions)),

@@ -17,9 +17,10 @@ import { type Learned, learnedFigure } from '../request/learned';
 import type { Lot, PlanRequest, Wanted } from '../request/planInput';
 import type { Ingredient, JarWork, PackWork, TrayWork } from '../request/plannedProduct';
 import { standsBehind } from '../standsBehind';
+import { nameOf } from './naming';
 import { LIFT_A_JAR, WORK_BASIS, type WorkTimes, workTimes } from './work';
 
-/** A lot with its produce by its trade name. */
+/** A lot with its food by its trade name. */
 export interface KnownLot extends Lot {
   readonly index: number;
   readonly label: string;
@@ -41,9 +42,10 @@ export interface Day {
 export interface Making {
   readonly activity: Activity;
   readonly label: string;
-  readonly produce: string;
+  readonly food: string;
   readonly form?: string;
   readonly unit: string;
+  readonly plural: string;
   readonly describe: (decided: Decided) => Described;
 }
 
@@ -77,7 +79,7 @@ export type Made = Making | LeftOut;
 export const isMaking = (made: Made): made is Making => 'activity' in made;
 
 export const leftOut = (wanted: Wanted, code: string, text: string, instead: string): LeftOut => ({
-  product: nameOf(wanted),
+  name: nameOf(wanted),
   reason: { code, text },
   instead: [{ text: instead }],
 });
@@ -85,22 +87,6 @@ export const leftOut = (wanted: Wanted, code: string, text: string, instead: str
 /** The same for a no of another module. */
 export const leftOutBy = (wanted: Wanted, { reason, instead }: NotKnown): LeftOut =>
   leftOut(wanted, reason.code, reason.text, instead.map(({ text }) => text).join(', or '));
-
-/** What a product is called on the sheet. */
-export function nameOf({ name, make, from, form, jar }: Wanted, trade = from): string {
-  if (name !== undefined) return name;
-  const what =
-    {
-      jars: form ?? '',
-      jam: 'jam',
-      dried: `${form ?? 'slices'}, dried`,
-      frozen: `${form ?? 'slices'}, frozen`,
-      'freeze-dried': `${form ?? 'slices'}, freeze-dried`,
-    }[make as string] ?? make;
-  const where = jar === undefined ? '' : ` in ${jar} jars`;
-  if (make === 'jars' && form === 'whole') return `whole ${trade}${where}`;
-  return `${trade} ${what}${where}`.replace(/\s+/g, ' ').trim();
-}
 
 /** The lots a product can be made of. */
 export const lotsFor = (day: Day, trade: string): KnownLot[] => day.lots.filter((lot) => lot.trade === trade);
@@ -190,7 +176,7 @@ export function commonOf(
     handsPerKg: (wanted.minutesPerPound ?? learned?.figure.high ?? times.perPound) * POUNDS_PER_KG,
     handsPerUnit: (wanted.minutesPerUnit ?? times.perUnit) + (isCanned(wanted) ? LIFT_A_JAR : 0),
     times: wanted.cook === undefined ? times : { ...times, cook: valueIn(wanted.cook, 'min') },
-    workBasis: [WORK_BASIS, ...standsBehind('products[].handsMinutes', learned === undefined ? [] : [learned.basis])],
+    workBasis: [WORK_BASIS, ...standsBehind('handsMinutes', learned === undefined ? [] : [learned.basis])],
   };
 }
 
@@ -214,7 +200,7 @@ export function headspaceText({ metric }: Day, headspace: Quantity<'length'>): s
 export const compositionOf = (trade: string, path = 'food'): Composition =>
   knownOr(partsOf(readFood(trade, path).id), path, trade);
 
-/** The water of a produce as it is bought: learned, or else published. */
+/** The water of a food as it is bought: learned, or else published. */
 export function waterOf(day: Day, trade: string): { readonly water: Range<number>; readonly basis: readonly Basis[] } {
   const learned = learnedFigure(day.learned, 'moisture', trade, undefined);
   return learned === undefined ? compositionOf(trade) : { water: learned.figure, basis: [learned.basis] };
@@ -223,7 +209,6 @@ export function waterOf(day: Day, trade: string): { readonly water: Range<number
 /** What other modules' fields are called in the request. */
 const OWN_NAMES: ReadonlyMap<string, string> = new Map([
   ['food', 'from'],
-  ['produce', 'from'],
   ['targetMoisture', 'moisture'],
   ['brix', 'finishSolids'],
   ['mass', 'size'],

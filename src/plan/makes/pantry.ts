@@ -1,12 +1,12 @@
 import pantryJson from '../../../data/plan/pantry.json';
 import type { ProcessAcid } from '../../process/acid';
 import { knownOr } from '../../produce/shape';
-import { massFromVolume } from '../../produce/weights/massFromVolume';
+import { kitchenMeasure } from '../../produce/weights/kitchenMeasure';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
+import { PANTRY, type PantryItem } from '../../recipes/pantryItems';
 import type { Basis } from '../../sources/basis';
 import { asTable, practiceBasis, type Sourced } from '../../sources/table';
-import { PANTRY, type PantryItem } from '../request/pantryItems';
 import { type Day, massOf } from './making';
 
 interface PantryRow extends Sourced {
@@ -25,7 +25,7 @@ export const pantryItem = (name: string | undefined): PantryItem | undefined => 
 /** Whether a recipe is unsafe without it. */
 export const isAcid = (item: PantryItem): boolean => rows.get(item)?.acid === true;
 
-/** Kg of a measure, by the weights of measures that `massFromVolume` holds. */
+/** Kg of a measure, by the weights of measures that `kitchenMeasure` holds. */
 export function kgOfMeasure(
   item: PantryItem,
   volume: Quantity<'volume'>,
@@ -34,10 +34,10 @@ export function kgOfMeasure(
   if (gramsPerCup !== undefined) {
     return {
       kg: (valueIn(volume, 'cup') * gramsPerCup) / 1000,
-      basis: [practiceBasis('products[].recipe', `weight of a measure of ${item}`)],
+      basis: [practiceBasis('ingredients', `weight of a measure of ${item}`)],
     };
   }
-  const weighed = massFromVolume({ food: weighedAs, ...(form === undefined ? {} : { form }), volume });
+  const weighed = kitchenMeasure({ food: weighedAs, ...(form === undefined ? {} : { form }), volume });
   const { mass, basis } = knownOr(weighed, 'food', weighedAs);
   return { kg: valueIn(mass, 'kg'), basis };
 }

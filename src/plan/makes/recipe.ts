@@ -86,7 +86,7 @@ function printed(row: RecipeRow, pack: string): PrintedRecipe {
     steps: stepRows
       .filter((step) => step.recipe === row.recipe && (step.pack ?? pack) === pack)
       .map((step) => stepText(step)),
-    basis: [basisOf(row, 'products[].recipe', 'the printed recipe')],
+    basis: [basisOf(row, 'ingredients', 'the printed recipe')],
   };
 }
 

@@ -37,7 +37,7 @@ export function syrupForJars(strength: SyrupStrength, jar: string): SyrupForJars
     basis: [
       basisOf(
         row,
-        'products[].recipe',
+        'ingredients',
         `${strength} syrup for a load of ${byQuarts ? '7 quarts' : '9 pints'}, shared out by the jar`,
       ),
     ],

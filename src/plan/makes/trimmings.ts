@@ -11,6 +11,7 @@ import { planCaution } from '../cautions';
 import { customary, customaryBasis, customaryRange } from '../customary';
 import type { Wanted } from '../request/planInput';
 import { standsBehind } from '../standsBehind';
+import { countedIn } from './counted';
 import { cooked, dried, taking } from './energyTaken';
 import {
   commonOf,
@@ -20,13 +21,13 @@ import {
   type Made,
   massOf,
   massRange,
-  nameOf,
   supplyOf,
   unitsFrom,
   volumeOf,
   waterOf,
   within,
 } from './making';
+import { nameOf } from './naming';
 import { sugarCupKg } from './syrupForJars';
 
 /** A jar of powder, where the cook names no other size. */
@@ -74,8 +75,8 @@ export function makePowder(day: Day, wanted: Wanted, product: number, trade: str
   } = commonOf(day, trade, wanted, product, undefined, 1 / (supplies[0]?.unitsPerKg.likely ?? 1));
   return {
     label: nameOf(wanted, trade),
-    produce: trade,
-    unit: `jar of ${size.value} ${size.unit}`,
+    food: trade,
+    ...countedIn('jar-of-powder', `${size.value} ${size.unit}`),
     activity: {
       ...common,
       madeOf: 'trimmings',
@@ -95,10 +96,10 @@ export function makePowder(day: Day, wanted: Wanted, product: number, trade: str
       },
       steps: ['Dry until the peels snap when cold, grind, sift, and jar at once with as little air as you can.'],
       basis: joinBasis(
-        standsBehind('products[].trays.dried', ground.basis, basis),
-        standsBehind('products[].trays.perTray', tray.basis),
-        standsBehind('products[].energy', energy.basis),
-        [customaryBasis('peels-dry', 'products[].trays.hours')],
+        standsBehind('trays.dried', ground.basis, basis),
+        standsBehind('trays.perTray', tray.basis),
+        standsBehind('energy', energy.basis),
+        [customaryBasis('peels-dry', 'trays.hours')],
         workBasis,
       ),
       cautions: ground.cautions,
@@ -150,8 +151,8 @@ export function makeSteeped(day: Day, wanted: Wanted, product: number, trade: st
   });
   const sugarKg = how.sugar === undefined ? 0 : valueIn(how.sugar, 'cup') * sugarCupKg();
   const basis: Basis[] = [
-    practiceBasis('products[].recipe', `trimmings and water for a quart of ${make}`),
-    ...standsBehind('products[].energy', cooking?.basis ?? []),
+    practiceBasis('ingredients', `trimmings and water for a quart of ${make}`),
+    ...standsBehind('energy', cooking?.basis ?? []),
     ...workBasis,
   ];
   const cook = cooking && {
@@ -162,8 +163,8 @@ export function makeSteeped(day: Day, wanted: Wanted, product: number, trade: st
   };
   return {
     label: nameOf(wanted, trade),
-    produce: trade,
-    unit: 'quart',
+    food: trade,
+    ...countedIn('quart'),
     activity: {
       ...common,
       madeOf: 'trimmings',

@@ -42,4 +42,4 @@ export function workTimes(make: Make, form: string | undefined, pack: string | u
   return { perPound, perUnit, cook, ...(stir === undefined ? {} : { stir }) };
 }
 
-export const WORK_BASIS: Basis = practiceBasis('products[].handsMinutes', 'minutes of work and of cooking');
+export const WORK_BASIS: Basis = practiceBasis('handsMinutes', 'minutes of work and of cooking');

@@ -1,5 +1,5 @@
+import type { PantryItem } from '../../recipes/pantryItems';
 import type { Decided, Described, Making } from '../makes/making';
-import type { PantryItem } from '../request/pantryItems';
 import { amountIn, freezeTrays, keyOf, promised, raw, readied, trays } from './decisions';
 
 /** A product that is made, what was decided of it, and what is to be said of it. */

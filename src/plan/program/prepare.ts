@@ -14,8 +14,8 @@ import {
   type KnownLot,
   type Made,
   type Making,
-  nameOf,
 } from '../makes/making';
+import { nameOf } from '../makes/naming';
 import { makePowder, makeSteeped } from '../makes/trimmings';
 import { LIFT_A_JAR } from '../makes/work';
 import type { Activity, Capacity } from '../request/activity';
@@ -51,6 +51,13 @@ const MAKERS: Readonly<Record<Make, Maker>> = {
   'jelly stock': makeSteeped,
 };
 
+/** A product that must be made and cannot be made here. */
+export interface UnmetMust {
+  readonly name: string;
+  readonly least: number;
+  readonly reason: string;
+}
+
 /** The day as asked, read and turned into a program. */
 export interface Prepared {
   readonly request: PlanRequest;
@@ -58,7 +65,7 @@ export interface Prepared {
   readonly makings: readonly Making[];
   readonly leftOut: readonly LeftOut[];
   /** Left out, though at least one was to be made: the day is impossible as asked. */
-  readonly unmetMusts: readonly string[];
+  readonly unmetMusts: readonly UnmetMust[];
   readonly capacity: Capacity;
   readonly means: Means;
   readonly program: DayProgram;
@@ -83,7 +90,7 @@ export function prepare(input: PlanDayInput): Prepared {
       'TOO_MUCH',
       'lots',
       pairs,
-      `at most ${MOST_PAIRS} pairs of a lot and a product made of it: put lots of the same produce together`,
+      `at most ${MOST_PAIRS} pairs of a lot and a product made of it: put lots of the same food together`,
     );
   }
   const names = tellApart(request.products, trades);
@@ -91,7 +98,7 @@ export function prepare(input: PlanDayInput): Prepared {
     const trade = trades[product] as string;
     if (!lots.some((lot) => lot.trade === trade)) {
       return {
-        product: nameOf(wanted, trade),
+        name: nameOf(wanted, trade),
         reason: { code: 'no-lot', text: `you have no ${trade} in your lots` },
         instead: [{ text: 'add the lot, or leave the product out' }],
       };
@@ -100,7 +107,7 @@ export function prepare(input: PlanDayInput): Prepared {
   });
   const named = made.map((each, product): Made => {
     const label = names[product] as string;
-    return isMaking(each) ? { ...each, label } : { ...each, product: label };
+    return isMaking(each) ? { ...each, label } : { ...each, name: label };
   });
   const prices = pricesIn(request);
   const priced = named.filter(isMaking).map((making) => ({ ...making, activity: withPrices(making.activity, prices) }));
@@ -122,7 +129,7 @@ export function prepare(input: PlanDayInput): Prepared {
     leftOut: named.filter((each): each is LeftOut => !isMaking(each)),
     unmetMusts: named.flatMap((each, product) => {
       const least = request.products[product]?.least ?? 0;
-      return isMaking(each) || least === 0 ? [] : [`at least ${least} of ${each.product}: ${each.reason.text}`];
+      return isMaking(each) || least === 0 ? [] : [{ name: each.name, least, reason: each.reason.text }];
     }),
     capacity,
     means,
@@ -132,9 +139,7 @@ export function prepare(input: PlanDayInput): Prepared {
 
 /** The lots by their trade names, each with a label of its own. */
 function knownLots(lots: PlanRequest['lots']): KnownLot[] {
-  const trades = lots.map(({ produce }, index) =>
-    within(`lots[${index}]`, () => compositionOf(produce, 'produce').food),
-  );
+  const trades = lots.map(({ food }, index) => within(`lots[${index}]`, () => compositionOf(food, 'food').food));
   const labels = lots.map(({ name }, index) => name ?? (trades[index] as string));
   return lots.map((lot, index) => {
     const label = labels[index] as string;

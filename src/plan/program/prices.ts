@@ -1,8 +1,8 @@
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Money, Range } from '../../quantity/types';
+import { PANTRY, type PantryItem } from '../../recipes/pantryItems';
 import { customary } from '../customary';
 import type { Activity, Cook, Supply } from '../request/activity';
-import { PANTRY, type PantryItem } from '../request/pantryItems';
 import type { PlanRequest } from '../request/planInput';
 import { pricesOf } from '../request/pricesOf';
 import { amountOf, BAGS, firstOfEach, type InStock, jarsOf, LIDS, type Stock } from '../request/stock';
@@ -56,7 +56,7 @@ const priced = (stock: Stock, price: Money | undefined, uses = 1): InStock[] =>
 const paidFor = (kWh: Range<number> | undefined, price: number): number => (kWh?.likely ?? 0) * price;
 
 /**
- * What the plan pays for an activity, written into it: by the kg the produce, the work on it, what goes in by its weight
+ * What the plan pays for an activity, written into it: by the kg the food, the work on it, what goes in by its weight
  * and what heats, dries or freezes it; by the unit jars, lids, bags and filling; by the batch, the tray and the load the
  * energy of each. `costsOf` counts the same when the day is decided, in whole cents, and by the batches and loads of the
  * order of work, which may be more than the least that the program needs.

@@ -1,4 +1,4 @@
-import { nameOf } from '../makes/making';
+import { nameOf } from '../makes/naming';
 import type { Wanted } from '../request/planInput';
 
 /**

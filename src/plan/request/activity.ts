@@ -1,5 +1,5 @@
 import type { Range } from '../../quantity/types';
-import type { PantryItem } from './pantryItems';
+import type { PantryItem } from '../../recipes/pantryItems';
 import type { InStock } from './stock';
 
 /**
@@ -21,7 +21,7 @@ export interface Activity {
   readonly smallest?: number;
   /** Stock that one unit takes. */
   readonly stockPerUnit: readonly InStock[];
-  /** Kg of what the pantry holds for each unit readied, for each kg of prepared produce and of raw produce. */
+  /** Kg of what the pantry holds for each unit readied, for each kg of prepared food and of raw food. */
   readonly pantry?: Readonly<Partial<Record<PantryItem, PantryTaken>>>;
   /** Units promised of each batch, where only whole batches are made: as many as `cook.batchLitres` gives at least. */
   readonly unitsPerBatch?: number;
@@ -30,17 +30,17 @@ export interface Activity {
   /** What is paid for each unit readied and each tray, in the request's currency. */
   readonly costPerUnit?: number;
   readonly costPerTray?: number;
-  /** Minutes of hands for each kg of raw produce and for each unit filled, in and out of the canner included. */
+  /** Minutes of hands for each kg of raw food and for each unit filled, in and out of the canner included. */
   readonly handsPerKg: number;
   readonly handsPerUnit: number;
   readonly cook?: Cook;
   /** The canner work. Products with the same key share a load. */
   readonly canning?: Canning;
-  /** Dryer trays filled by each kg of raw produce at the rich end. */
+  /** Dryer trays filled by each kg of raw food at the rich end. */
   readonly traysPerKg?: number;
   /** Days that a loaded tray is taken; 1 where it is dry by the next morning. */
   readonly trayDays?: number;
-  /** Water that each kg of raw produce gives up in the freeze-dryer, in kg, and its trays. */
+  /** Water that each kg of raw food gives up in the freeze-dryer, in kg, and its trays. */
   readonly freezeDry?: { readonly waterPerKg: number; readonly traysPerKg: number };
 }
 
@@ -53,7 +53,7 @@ export interface PantryTaken {
 
 /** The pot work of a product. */
 export interface Cook {
-  /** Litres in the pot for each kg of raw produce at the rich end. */
+  /** Litres in the pot for each kg of raw food at the rich end. */
   readonly litresPerKg: number;
   /** Litres of one batch that is cooked whole and by itself: never two in one pot, never a part of one. */
   readonly batchLitres?: number;
@@ -82,15 +82,15 @@ export interface BlanchWater {
 /** One lot as it goes into one product. */
 export interface Supply {
   readonly lot: number;
-  /** Units from each kg of raw produce (or of trimmings). */
+  /** Units from each kg of raw food (or of trimmings). */
   readonly unitsPerKg: Range<number>;
-  /** Kg of trimmings from each kg of raw produce. */
+  /** Kg of trimmings from each kg of raw food. */
   readonly trimmingsPerKg: Range<number>;
-  /** Kg of ready produce from each kg of raw produce. */
+  /** Kg of ready food from each kg of raw food. */
   readonly readyPerKg: Range<number>;
-  /** KWh for each kg of raw produce: of the stove, and of electricity. */
+  /** KWh for each kg of raw food: of the stove, and of electricity. */
   readonly energyPerKg?: { readonly stove?: Range<number>; readonly electricity?: Range<number> };
-  /** What is paid for each kg of raw produce, the work on it and what goes in by its weight. */
+  /** What is paid for each kg of raw food, the work on it and what goes in by its weight. */
   readonly costPerKg?: number;
 }
 

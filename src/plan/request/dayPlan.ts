@@ -10,11 +10,17 @@ export type DayPlan = FeasibleDay | InfeasibleDay;
 
 /** The answer where not all you require can be made. */
 export interface InfeasibleDay {
+  /** There is no plan. */
   readonly feasible: false;
-  /** Why there is no plan, in words. */
-  readonly reason: string;
+  /** Why there is no plan; `code` is a short fixed word, `text` the same in words. */
+  readonly reason: Reason;
   /** The fewest requirements that cannot be met together, in words. */
   readonly conflicts: readonly string[];
+  /**
+   * The most you could ask for instead, for each product in `conflicts`, with everything else you require kept. A product
+   * is not listed where there would be no plan even without it, or where the search was cut short before it found one.
+   */
+  readonly most: readonly MostPromised[];
   /** Products that cannot be made here, and why. */
   readonly leftOut: readonly LeftOut[];
   /** Where the answer comes from. */
@@ -23,8 +29,21 @@ export interface InfeasibleDay {
   readonly cautions: readonly Caution[];
 }
 
+/** The most that one product can promise, everything else you require kept. */
+export interface MostPromised {
+  /** Name of the product. */
+  readonly name: string;
+  /** How many you asked for. */
+  readonly least: number;
+  /** How many you can ask for: with this as its `least` there is a plan. */
+  readonly promised: number;
+  /** Whether more is ruled out; otherwise a plan with more may exist. */
+  readonly proven: boolean;
+}
+
 /** The answer where there is a plan. */
 export interface FeasibleDay {
+  /** There is a plan. */
   readonly feasible: true;
   /** Whether you said that the scenario is invented. */
   readonly invented: boolean;
@@ -72,7 +91,7 @@ export interface FeasibleDay {
 /** A product that cannot be made here. */
 export interface LeftOut {
   /** Name of the product. */
-  readonly product: string;
+  readonly name: string;
   /** Why it is left out; `code` is a short fixed word, `text` the same in words. */
   readonly reason: Reason;
   /** What to do instead, best first. */
@@ -82,7 +101,7 @@ export interface LeftOut {
 /** A product that could be made, and is not. */
 export interface NotMade {
   /** Name of the product. */
-  readonly product: string;
+  readonly name: string;
   /** Why it is not made; `code` is a short fixed word, `text` the same in words. */
   readonly reason: Reason;
 }
@@ -116,7 +135,7 @@ export interface YieldEnds {
  */
 export interface YieldKnown extends YieldEnds {
   /** Trade name of the food. */
-  readonly produce: string;
+  readonly food: string;
   /** Where the search was cut short: the figure above is the least it would add, and this the most. */
   readonly atMost?: YieldEnds;
   /** Where the search found nothing and had not ruled it out. */
@@ -155,12 +174,12 @@ export interface Work {
   readonly burners: MinutesUsed;
 }
 
-/** What is used up on the day, and the produce that is left, which was paid for too. */
+/** What is used up on the day, and the food that is left, which was paid for too. */
 export interface DayCost {
-  /** Produce in the products. */
-  readonly produceUsed: Money;
-  /** Produce left fresh. */
-  readonly produceLeft: Money;
+  /** Food in the products. */
+  readonly foodUsed: Money;
+  /** Food left fresh. */
+  readonly foodLeft: Money;
   /** Jars over their lives, lids, bags, and what recipes take from the pantry. */
   readonly supplies: Money;
   /** Stove, dryer, freeze-dryer and freezer, at the likely figure. */

@@ -7,7 +7,12 @@ export interface DaySchedule {
   /** The hours of work; between two of them only what needs nobody goes on. */
   readonly windows: readonly Window[];
   /** Everything that tasks use, and how much of it there is; without an amount it is not limited. */
-  readonly resources: readonly { readonly resource: string; readonly amount?: number }[];
+  readonly resources: readonly {
+    /** Name of the resource. */
+    readonly resource: string;
+    /** How much of it there is. */
+    readonly amount?: number;
+  }[];
   /**
    * When the last work of hands, pots and canners ends and dryer and freezer are loaded. To pack what comes dry later,
    * and to load the freeze-dryer again, is not counted.
@@ -56,7 +61,12 @@ export interface ScheduledTask {
   /** Raw weight of what is prepared. */
   readonly raw?: Quantity<'mass'>;
   /** How many are filled, canned or laid on trays, or how many batches are blanched. */
-  readonly units?: { readonly count: number; readonly unit: string };
+  readonly units?: {
+    /** How many. */
+    readonly count: number;
+    /** What is counted, in the singular. */
+    readonly unit: string;
+  };
   /** Minute it starts at, from the start of the first day. */
   readonly start: number;
   /** Minute it ends at. */

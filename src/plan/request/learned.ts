@@ -31,8 +31,8 @@ const minutes = () => number('minutes for each raw pound, above 0 and at most 12
 export const learnedSchema = list(
   'learned figures',
   fields({
-    /** The food. */
-    produce: name('a fruit or vegetable, such as "peach"'),
+    /** The food, by any of its names. */
+    food: name('the name of a food, such as "peach"'),
     /** Its form, where the figure is for one. */
     form: optional(name('a form, such as "halves"')),
     /** Ready share of the raw weight, above 0 to 1. */
@@ -41,22 +41,18 @@ export const learnedSchema = list(
     moisture: optional(rangeOf(() => share({ above: 0, below: 1 }))),
     /** Minutes of preparing each raw pound, above 0 to 120; hours hold at its slow end. */
     minutesPerPound: optional(rangeOf(minutes)),
-    /** Raw weight that one jar takes, by its size. */
-    rawPerJar: optional(
-      fields({
-        jar: jarName(),
-        /** Raw weight of one jar. */
-        raw: rangeOf(() => mass()),
-      }),
-    ),
+    /** The jar that `rawPerJar` is for. */
+    jar: optional(jarName()),
+    /** Raw mass that one such jar takes. */
+    rawPerJar: optional(rangeOf(() => mass())),
     /** Hours in the dryer, up to 168. */
     dryingHours: optional(rangeOf(() => time({ max: { value: 168, unit: 'h' } }))),
     /** Drying constant for each hour, above 0 to 100. */
     dryingConstant: optional(rangeOf(perHour)),
     /** How many records the figures come from. */
     n: optional(count('records')),
-    /** What `learnFromRecords` set aside; not used here. */
-    setAside: optional(reading<unknown, unknown>((given) => given)),
+    /** Figures that `learnFromRecords` found far from the others; not used here. */
+    outliers: optional(reading<unknown, unknown>((given) => given)),
   }),
   0,
   1000,
@@ -64,7 +60,7 @@ export const learnedSchema = list(
 type Given = z.output<typeof learnedSchema>[number];
 
 /** A learned entry by the names of the tables, with its place in the list. */
-export interface Learned extends Omit<Given, 'setAside'> {
+export interface Learned extends Omit<Given, 'outliers'> {
   readonly index: number;
 }
 type Figure = 'yield' | 'moisture' | 'minutesPerPound' | 'rawPerJar' | 'dryingHours' | 'dryingConstant';
@@ -75,23 +71,25 @@ const inHours = (quantity: Quantity<'time'>) => valueIn(quantity, 'h');
 /** The entries by the names of the tables; refuses ranges out of order and a figure that is given twice. */
 export function learnedOf(given: readonly Given[] = []): Learned[] {
   const entries = given.map(
-    ({ setAside: _, ...entry }, index): Learned =>
+    ({ outliers: _, ...entry }, index): Learned =>
       within(`learned[${index}]`, () => {
-        const { produce, form } = entry;
+        const { food, form, jar, rawPerJar } = entry;
         inOrder(entry);
+        if (jar === undefined && rawPerJar !== undefined)
+          fail('MISSING', 'jar', jar, 'the jar that the raw mass is for');
         return {
           ...entry,
           index,
-          produce: knownOr(compositionOf(readFood(produce, 'produce').id), 'produce', produce).food,
+          food: knownOr(compositionOf(readFood(food, 'food').id), 'food', food).food,
           ...(form === undefined ? {} : { form: formName(form) }),
         };
       }),
   );
   const seen = new Set<string>();
-  for (const { index, produce, form, n: _, ...figures } of entries) {
+  for (const { index, food, form, jar, n: _, ...figures } of entries) {
     for (const figure of Object.keys(figures)) {
-      const key = [produce, form, figure, figures.rawPerJar?.jar].join('|');
-      if (seen.has(key)) fail('CONTRADICTION', `learned[${index}].${figure}`, produce, 'each figure of a form once');
+      const key = [food, form, figure, jar].join('|');
+      if (seen.has(key)) fail('CONTRADICTION', `learned[${index}].${figure}`, food, 'each figure of a form once');
       seen.add(key);
     }
   }
@@ -108,7 +106,7 @@ function inOrder({ yield: share, moisture, minutesPerPound, rawPerJar, dryingHou
   check('yield', share, plain);
   check('moisture', moisture, plain);
   check('minutesPerPound', minutesPerPound, plain);
-  check('rawPerJar.raw', rawPerJar?.raw, inKg);
+  check('rawPerJar', rawPerJar, inKg);
   check('dryingHours', dryingHours, inHours);
   check('dryingConstant', dryingConstant, plain);
 }
@@ -121,11 +119,11 @@ export interface Lesson<T> {
   readonly basis: Basis;
 }
 
-/** A learned figure of a produce; of a form where one is named, for a figure of one form holds for no other. */
+/** A learned figure of a food; of a form where one is named, because a figure of one form holds for no other. */
 export function learnedFigure<F extends Figure>(
   entries: readonly Learned[],
   figure: F,
-  produce: string,
+  food: string,
   form: string | undefined,
   jar?: string,
 ): Lesson<NonNullable<Learned[F]>> | undefined {
@@ -133,13 +131,13 @@ export function learnedFigure<F extends Figure>(
   const found = entries.find(
     (entry) =>
       entry[figure] !== undefined &&
-      entry.produce === produce &&
+      entry.food === food &&
       (figure === 'moisture' || entry.form === shape) &&
-      (figure !== 'rawPerJar' || entry.rawPerJar?.jar === jar),
+      (figure !== 'rawPerJar' || entry.jar === jar),
   );
   if (found === undefined) return undefined;
   const batches = found.n === undefined ? 'your own batches' : `${found.n} of your own batches`;
-  const what = `${NAMES[figure]} of ${produce}${found.form === undefined ? '' : ` ${found.form}`}, learned from ${batches}`;
+  const what = `${NAMES[figure]} of ${food}${found.form === undefined ? '' : ` ${found.form}`}, learned from ${batches}`;
   return { figure: found[figure] as NonNullable<Learned[F]>, basis: { of: what, kind: 'measured' } };
 }
 
@@ -147,7 +145,7 @@ const NAMES: Readonly<Record<Figure, string>> = {
   yield: 'yield',
   moisture: 'moisture',
   minutesPerPound: 'minutes a pound',
-  rawPerJar: 'raw weight a jar',
+  rawPerJar: 'raw mass a jar',
   dryingHours: 'drying hours',
   dryingConstant: 'drying constant',
 };

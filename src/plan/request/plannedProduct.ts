@@ -9,7 +9,7 @@ export interface LotShare {
   /** Name of the lot. */
   readonly lot: string;
   /** Trade name of the food. */
-  readonly produce: string;
+  readonly food: string;
   /** Raw weight, in the unit of the first lot. */
   readonly raw: Mass;
 }
@@ -21,14 +21,14 @@ export interface PlannedProduct {
   /** What is made: `jars`, `jam`, `dried` and so on. */
   readonly make: Make;
   /** Trade name of the food. */
-  readonly produce: string;
+  readonly food: string;
   /** Form of the food, where it has one. */
   readonly form?: string;
-  /** Raw produce from each lot; trimmings where it is made of them. */
+  /** Raw food from each lot; trimmings where it is made of them. */
   readonly from: readonly LotShare[];
   /** All of that, raw. */
   readonly raw: Mass;
-  /** Prepared produce; for a product of trimmings, the trimmings themselves. */
+  /** Prepared food; for a product of trimmings, the trimmings themselves. */
   readonly ready: Range<Mass>;
   /** What falls off and can be used; none for a product of trimmings. */
   readonly trimmings?: Range<Mass>;
@@ -39,7 +39,7 @@ export interface PlannedProduct {
   /** What stove, dryer, freeze-dryer and freezer take for it, kWh; none where nothing is heated or frozen. */
   readonly energy?: Range<Quantity<'energy'>>;
   /** What goes in, in the order of the recipe. */
-  readonly recipe: readonly Ingredient[];
+  readonly ingredients: readonly Ingredient[];
   /** The jars and their process, where it is canned. */
   readonly jars?: JarWork;
   /** The pots, where it is cooked or blanched. */
@@ -60,8 +60,10 @@ export interface PlannedProduct {
 
 /** What is counted: promised at the low end of the yields, readied for at the high end. */
 export interface Units {
-  /** `pint jar`, `bag of 8 oz`, `sheet`. */
+  /** What one is called: `pint jar`, `bag of 8 oz`, `sheet`. */
   readonly unit: string;
+  /** What several are called: `pint jars`, `bags of 8 oz`, `sheets`. */
+  readonly plural: string;
   /** How many you can count on, at the low end of the yields. */
   readonly promised: number;
   /** How many there will be at the likely yield. */
@@ -192,14 +194,14 @@ export interface PackWork {
 }
 
 /** What money goes into; supplies are jars, lids, bags and what recipes take from the pantry. */
-export type CostKind = 'produce' | 'supplies' | 'energy' | 'hands';
+export type CostKind = 'food' | 'supplies' | 'energy' | 'hands';
 
 /** One line of a cost. */
 export interface CostLine {
   /** What it is for, in words. */
   readonly what: string;
   /** The kind it counts to. */
-  readonly of: CostKind;
+  readonly kind: CostKind;
   /** Money, to the cent. */
   readonly amount: Money;
 }

@@ -73,20 +73,20 @@ function trimmingsOf(products: readonly PlannedProduct[], { tasks }: Pick<DaySch
     return all > 0 ? done / all : 1;
   };
   const users = products.filter(({ trimmings }) => trimmings === undefined);
-  return users.flatMap(({ name, produce }) =>
+  return users.flatMap(({ name, food }) =>
     tasks
       .filter(({ kind, products: of }) => kind === 'prepare' && of.includes(name))
       .flatMap(({ start }): BrokenRule[] => {
         const fallen = products.reduce(
           (sum, each) =>
-            each.produce === produce && each.trimmings !== undefined
+            each.food === food && each.trimmings !== undefined
               ? sum + valueIn(each.trimmings.low, 'kg') * doneBy(each.name, start)
               : sum,
           0,
         );
         const taken = tasks
           .filter((task) => task.kind === 'prepare' && task.start <= start)
-          .filter((task) => users.some((user) => user.produce === produce && task.products.includes(user.name)))
+          .filter((task) => users.some((user) => user.food === food && task.products.includes(user.name)))
           .reduce((sum, task) => sum + massIn(task), 0);
         return taken > fallen + 1e-3 ? [rule('order', start, `${name}: made before its trimmings fell off`)] : [];
       }),

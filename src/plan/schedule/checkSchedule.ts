@@ -25,10 +25,10 @@ export interface ScheduleChecked {
  *
  * It looks for: more of a resource in use than there is; a pot, canner or tray in two uses at once; work outside the
  * hours; anything loaded when nobody is there; cooking before cutting, filling before cooking, a load before its jars are
- * filled; food that is cooked and not filled at once; prepared produce, filled trays and bags, and hot canners that wait
+ * filled; food that is cooked and not filled at once; prepared food, filled trays and bags, and hot canners that wait
  * longer than they may; and for every single jar, from the minute it is filled, whether a load takes it within 20 minutes.
  * The jars of a filling are filled one after the other, evenly over its minutes. With a whole plan it also counts: all
- * produce prepared, all batches cooked, all jars filled and canned for their full time, all trays dried, and no trimmings
+ * food prepared, all batches cooked, all jars filled and canned for their full time, all trays dried, and no trimmings
  * used before they fell off.
  *
  * The longest waits are common practice (data/plan/waits): no published figure was found.

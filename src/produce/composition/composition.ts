@@ -136,7 +136,7 @@ function isRaw(form: string): boolean {
  * Water is that of the food tables, its range over the varieties listed and the other tables' dry matter. Soluble
  * solids are the average Brix of the natural juice (customs tables), else the legal least, which is a low figure; a
  * sweet fruit without either takes its solids less fiber and fat, and other food gives none, for starch is no soluble
- * solid. Brix is of the juice: the whole fruit, with its fiber, has a few hundredths less. Ripeness and season move
+ * solid. Brix is that of the juice: the whole fruit, with its fiber, has a few hundredths less. Ripeness and season move
  * all of it: a refractometer and a scale beat any table. Food as it is kept (dried, canned, frozen, jam, sugar) has
  * the figures of its row.
  *

@@ -122,7 +122,7 @@ function amountOf(row: FactRow): PrintedAmount {
 /**
  * What the tables print of one fruit or vegetable as people buy it: refuse, weights of measures and pieces, what
  * cooking or drying leaves, and the customary amounts of extension sheets. No other function gives rows as published;
- * for a plan, ask `readyFromRaw`, `rawForJars` or `massFromVolume`, which weigh them against each other.
+ * for a plan, ask `readyFromRaw`, `rawForJars` or `kitchenMeasure`, which weigh them against each other.
  *
  * @returns plain rows as published; `known: false` where no table prints any
  * @throws StillroomError UNKNOWN_NAME for a food that is not in the pantry

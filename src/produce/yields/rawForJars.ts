@@ -1,32 +1,24 @@
 import type * as z from 'zod/mini';
 import { answer } from '../../common/answer';
 import type { Given } from '../../common/given';
-import { type FoundFood, food, form } from '../../foods/fields';
-import { formName, nameOf } from '../../foods/tables';
+import { food, form } from '../../foods/fields';
 import { fields, optional, readInput } from '../../quantity/fields';
 import { roundToStep } from '../../quantity/fractions';
 import { valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
-import type { Basis, Caution } from '../../sources/basis';
 import type { NotKnown } from '../../sources/no';
 import { count } from '../../words/count';
 import { jar as jarWord, type ReadJar } from '../../words/jar';
-import { caution } from '../cautions';
-import { figure } from '../figures';
-import { type Form, formOfId } from '../forms';
-import { formNeeded, inForms, inWords, missing } from '../shape';
-import { basisOfRows, mapSpan, memoryCaution, type Span, spanIn, workedOut } from '../span';
+import { mapSpan, type Span, spanIn } from '../span';
 import { bought, massBought } from '../weights/asBought';
-import { foodDensity } from '../weights/weights';
-import { guideQuart, printedNeed } from './printed';
-import { formsWithYield, poundsInQuart, readyShare } from './share';
-import type { CanningRow } from './tables';
+import { type JarAnswer, type Need, needFor } from './jarNeed';
+import { guideQuart } from './printed';
 
 const JARS_AT_MOST = 1_000_000;
 const rawSchema = fields({
   /** A fruit or vegetable by any of its names, with or without a form: `peach`, `peach halves`. */
   food: food(),
-  /** `halves`, `slices`, `whole`, `crushed`, `sauce`, `juice` ... */
+  /** `halves`, `slices`, `whole`, `crushed`, `sauce`, `juice` ...; `frozen` for freezer packs. */
   form: optional(form()),
   /** A size by name (`half-pint`, `pint`, `12 oz` ...), a volume or a measured jar. */
   jar: jarWord(),
@@ -46,23 +38,6 @@ const jarsSchema = fields({
 export type RawForJarsInput = Given<z.input<typeof rawSchema>>;
 export type JarsFromRawInput = Given<z.input<typeof jarsSchema>>;
 
-/** By which road the answer came: printed pounds for jars, or the share left and the weight of a measure. */
-export type YieldRoad = 'printed' | 'weights';
-
-interface JarAnswer {
-  /** These tables have figures for it. */
-  readonly known: true;
-  /** Its trade name. */
-  readonly food: string;
-  /** The name of the form. */
-  readonly form: string;
-  /** By which road the answer came: `printed` pounds for jars, or `weights` of a measure. */
-  readonly road: YieldRoad;
-  /** Where the figures come from. */
-  readonly basis: readonly Basis[];
-  /** What to mind. */
-  readonly cautions: readonly Caution[];
-}
 /** What to buy or pick. */
 export interface RawForJars extends JarAnswer {
   /** The jar by name. */
@@ -80,80 +55,6 @@ export interface JarsFromRaw extends JarAnswer {
   readonly jars: Range<number>;
   /** Raw mass that one jar takes, in the unit of `raw`. */
   readonly rawPerJar: Range<Quantity<'mass'>>;
-}
-
-/** What jars of one food and form take, in pounds. */
-interface Need extends JarAnswer {
-  /** Pounds of raw food a quart. */
-  readonly quart: Span;
-  readonly guide: CanningRow | undefined;
-}
-
-function weighedQuart(food: string, form: Form): Need | undefined {
-  const density = foodDensity(food, form, true);
-  const ready = readyShare(food, form);
-  if (density === undefined || ready === undefined) return undefined;
-  const fluid = form.behaves === 'juice' || form.behaves === 'sauce' || form.behaves === 'puree';
-  const packing = fluid ? { low: 1, likely: 1, high: 1 } : figure('packing');
-  const { low, likely, high } = density.gramsPerMl;
-  const { span } = ready;
-  return {
-    known: true,
-    food: nameOf(food),
-    form: formName(form.id),
-    road: 'weights',
-    guide: undefined,
-    quart: {
-      low: (poundsInQuart(low) * packing.low) / span.high,
-      likely: (poundsInQuart(likely) * packing.likely) / span.likely,
-      high: (poundsInQuart(high) * packing.high) / span.low,
-    },
-    basis: [
-      ...ready.basis.map((line) => ({ ...line, of: 'raw', note: line.note ?? 'share left' })),
-      ...(density.estimated ? [] : basisOfRows(food, density.rows, 'raw', 'weight of a measure')),
-      workedOut('raw', 'jar volume x weight of a measure x packing / share left'),
-    ],
-    cautions: [
-      caution('yield-is-no-process'),
-      caution('yield-varies'),
-      caution('estimate'),
-      ...memoryCaution([...ready.rows, ...density.rows]),
-    ],
-  };
-}
-
-function needFor(asked: FoundFood, named: string | undefined): Need | NotKnown {
-  const id = formNeeded(asked, named);
-  const form = formOfId(id);
-  const food = asked.id;
-  const printed = form && printedNeed(food, form);
-  if (printed !== undefined) {
-    return {
-      known: true,
-      food: nameOf(food),
-      form: formName(id),
-      road: 'printed',
-      guide: printed.guide,
-      quart: printed.lbPerQuart,
-      basis: basisOfRows(food, printed.rows, 'raw', 'raw weight for a jar, load or container'),
-      cautions: [caution('yield-is-no-process'), caution('yield-varies'), ...memoryCaution(printed.rows)],
-    };
-  }
-  return (form && weighedQuart(food, form)) ?? noNeed(food, id, form);
-}
-
-/** Says which figure is missing: the pounds for a jar are not printed, and no yield or weight makes up for them. */
-function noNeed(food: string, id: string, form: Form | undefined): NotKnown {
-  const lacking =
-    form !== undefined && readyShare(food, form) !== undefined
-      ? 'a weight of a measure of it'
-      : 'a share that preparing it leaves';
-  const text = `These tables print no raw weight for jars of ${inWords(food, id)}, and they have not ${lacking} to work it out.`;
-  const offered = formsWithYield(food).filter((each) => each !== id && foodDensity(food, formOfId(each), true));
-  return missing('no raw weight', text, [
-    { text: 'Weigh what goes into one jar, and multiply.' },
-    ...inForms(food, offered),
-  ]);
 }
 
 /** The printed pounds for one jar and for a canner load of them. */
@@ -223,13 +124,15 @@ function jarsFilled({ perJar, load }: JarNeed, pounds: number): number {
  * The printed road first: pounds for a load of 7 quarts or 9 pints, the printed average a jar, and the jars printed
  * for a bushel, lug or crate. The likely figure is the printed average times the jars, held between the printed
  * loads; low and high are the least and most pounds a jar that the tables give. Where nothing is printed: jar volume
- * x weight of a loose measure x packing / share left, with a wider range.
+ * x weight of a loose measure x packing / share left, with a wider range. Freezer packs (`form: 'frozen'`) have the pounds
+ * that are printed for a frozen pint, and nothing where none are.
  *
  * @returns `raw` in lb, as the tables print it; `road` says which way it came; `known: false` where a figure is
  *   missing, and which
  * @throws StillroomError UNKNOWN_NAME for a food, form or jar that is in no table
  *
- * Sources: Complete Guide to Home Canning, Guides 2 to 4; Georgia and Michigan yield tables beside it.
+ * Sources: Complete Guide to Home Canning, Guides 2 to 4; Georgia and Michigan yield tables beside it; for frozen pints
+ * Home and Garden Bulletin 10 (most rows recalled, and marked so) and UGA Circular 780.
  *
  * @example
  * ```ts
@@ -252,7 +155,8 @@ export function rawForJars(input: RawForJarsInput): RawForJars | NotKnown {
 }
 
 /**
- * How many full jars a raw amount fills: `rawForJars` turned round. Ready the high end, plan on the low one.
+ * How many full jars a raw amount fills: the inverse of `rawForJars`. Have jars ready for the high end, and plan on
+ * the low one.
  *
  * @returns `jars` whole, rounded down at each end; `rawPerJar` in the unit of `raw`; `known: false` as `rawForJars`,
  *   or where no table weighs the amount
@@ -264,6 +168,8 @@ export function rawForJars(input: RawForJarsInput): RawForJars | NotKnown {
  *
  * const apples = jarsFromRaw({ food: 'apples', form: 'sliced', jar: 'quart', raw: '22 lb' });
  * apples.known && apples.jars.likely; // => 8
+ * const plums = jarsFromRaw({ food: 'plums', form: 'frozen', jar: 'pint', raw: '50 lb' });
+ * plums.known && plums.jars; // => { low: 33, likely: 40, high: 50 }
  * ```
  */
 export function jarsFromRaw(input: JarsFromRawInput): JarsFromRaw | NotKnown {

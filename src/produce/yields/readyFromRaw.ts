@@ -236,7 +236,7 @@ export function readyFromRaw(input: ReadyFromRawInput): ReadyFromRaw | NotKnown 
 }
 
 /**
- * How much to buy or pick for a mass of ready food: `readyFromRaw` turned round.
+ * How much to buy or pick for a mass of ready food: the inverse of `readyFromRaw`.
  *
  * raw = ready / share left; buy the high end to be sure of enough.
  *

@@ -1,35 +1,34 @@
-/** What a question says of the kitchen, as far as it decides what can be made in it. */
+/** What a question of ways says of the kitchen. */
 import type * as z from 'zod/mini';
-import { area, count, fields, kitchenElevation, list, mass, name, optional, volume } from '../../quantity/fields';
-import { jar } from '../../words/jar';
-import { method } from '../../words/method';
+import { count, fields, given, list, optional } from '../../quantity/fields';
+import { cannerFields, holds, jarStockFields, kitchenFields } from '../kitchen';
 
-/** The kitchen of a question. What is left out is taken as there; an empty list says that there is none. */
+/**
+ * The kitchen, as a plan takes it; what a canner holds and how many jars there are may be left out here. Pots, canners and
+ * jars that are not named are taken as there; a dryer, a freeze-dryer or a freezer that is not named is not.
+ */
 export const kitchenSchema = () =>
   fields({
-    /** Above -500 m and up to 5,000 m. */
-    elevation: kitchenElevation(),
-    /** Canners, up to 10 kinds. */
+    ...kitchenFields(),
+    /** Canners, up to 10 kinds; an empty list says that there is none. */
     canners: optional(
       list(
         'canners',
         fields({
-          /** What you call it. */
-          name: optional(name('a name for the canner')),
-          /** Its kind. */
-          method: method(),
+          ...cannerFields(),
+          /** How many jars of each size one load holds. */
+          holds: optional(holds()),
         }),
         0,
         10,
       ),
     ),
-    /** Jars, up to 20 sizes. */
+    /** Jars in stock; an empty list says that there is none. */
     jars: optional(
       list(
         'jars',
         fields({
-          /** Its size: by name, by volume, or measured. */
-          jar: jar(),
+          ...jarStockFields(),
           /** How many, 0 to 5,000. */
           count: optional(count('jars in stock', 0, 5000)),
         }),
@@ -37,58 +36,7 @@ export const kitchenSchema = () =>
         20,
       ),
     ),
-    /** Pots, up to 20 kinds. */
-    pots: optional(
-      list(
-        'pots',
-        fields({
-          /** What it holds to the rim. */
-          volume: volume(),
-        }),
-        0,
-        20,
-      ),
-    ),
-    /** The dryer. */
-    dryer: optional(
-      fields({
-        /** Its trays, 1 to 500. */
-        trays: count('trays', 1, 500),
-        /** Area of one tray. */
-        trayArea: area(),
-      }),
-    ),
-    /** The freeze-dryer. */
-    freezeDryer: optional(
-      fields({
-        /** Its trays, 1 to 100. */
-        trays: count('trays', 1, 100),
-        /** Area of one tray. */
-        trayArea: area(),
-        /** The ice it holds. */
-        ice: optional(mass()),
-      }),
-    ),
-    /** The freezer. */
-    freezer: optional(
-      fields({
-        /** Free room. */
-        room: volume(),
-      }),
-    ),
-    /** What recipes take: names of foods in the cupboard. Left out, nothing is said to be lacking. */
-    pantry: optional(
-      list(
-        'the pantry',
-        fields({
-          /** Which item. */
-          item: name('an item, such as "sugar"'),
-          /** How much of it you have. */
-          amount: optional(mass()),
-        }),
-        0,
-        100,
-      ),
-    ),
+    /** Hours of work, as a plan takes them; a list of ways does not need them. */
+    hours: optional(given('hours of work')),
   });
 export type WaysKitchen = z.output<ReturnType<typeof kitchenSchema>>;

@@ -3,6 +3,7 @@
 import { foodsNamed } from '../../foods/lookUpFood';
 import { nameOf } from '../../foods/tables';
 import type { CanningMethod } from '../../words/method';
+import { PANTRY } from '../pantryItems';
 import type { OperationRow, RecipeRow } from '../rows/tables';
 import { operationOf } from '../step';
 import type { WaysKitchen } from './kitchen';
@@ -36,9 +37,12 @@ function machinesLacking({ steps }: RecipeRow, kitchen: WaysKitchen): Lack[] {
 const NEEDED = new Set(['acid', 'sugar', 'sweetener', 'salt', 'pectin', 'starch']);
 function pantryLacking({ ingredients }: RecipeRow, { pantry }: WaysKitchen): Lack[] {
   if (pantry === undefined) return [];
-  const held = new Set(pantry.flatMap(({ item }) => foodsNamed(item).map(({ id }) => id)));
+  const idsOf = (item: string): string[] => foodsNamed(item).map(({ id }) => id);
+  const held = new Set(pantry.flatMap(({ item }) => idsOf(item)));
+  // salt and spices are in no question's pantry, so nothing is said of them
+  const asked = new Set(PANTRY.flatMap(idsOf));
   const needed = ingredients.filter(
-    ({ role, optional, food }) => optional !== true && NEEDED.has(role) && food !== undefined,
+    ({ role, optional, food }) => optional !== true && NEEDED.has(role) && food !== undefined && asked.has(food),
   );
   return needed
     .filter((line) => {

@@ -9,6 +9,7 @@ import { valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import type { Basis } from '../../sources/basis';
 import type { Reason } from '../../sources/no';
+import { readJar } from '../../words/jar';
 import { batchesOf, mainLine } from '../batchesOf';
 import { keepingOf, type RecipeKeeping } from '../keeping';
 import { pageOf } from '../rows/rows';
@@ -46,7 +47,7 @@ export interface Need {
   /** How much of it for one batch, as printed. */
   readonly amount?: Quantity<'mass'> | Quantity<'volume'>;
   /** Never use less of it. */
-  readonly keep: boolean;
+  readonly neverLess: boolean;
 }
 
 /** One recipe that a food can go into here. */
@@ -158,7 +159,7 @@ const needsOf = ({ ingredients }: RecipeRow): Need[] =>
     .map(({ food: id, item, amount, keep }) => ({
       what: id === undefined ? (item as string) : nameOf(id),
       ...(amount === undefined ? {} : { amount: parseQuantity(amount) as Quantity<'mass'> }),
-      keep: keep === true,
+      neverLess: keep === true,
     }));
 
 /** The processes of a recipe here; none where it is not canned, or no kitchen is named. */
@@ -168,7 +169,7 @@ function processesOf(row: RecipeRow, foodId: string, kitchen: WaysKitchen | unde
   return cannedIn(foodId, process, packsFor(row, foodId), {
     elevation: kitchen.elevation,
     methods: kitchen.canners?.map(({ method }) => method),
-    jars: kitchen.jars?.filter(({ count }) => count !== 0).map(({ jar }) => jar),
+    jars: kitchen.jars?.filter(({ count }) => count !== 0).map(({ jar }) => readJar(jar)),
   });
 }
 

@@ -51,7 +51,7 @@ describe('fat does not dry', () => {
   it('is at most what the water leaves', () => {
     expect(errorOf(() => load({ fat: '61 %' }))).toMatchObject({ code: 'CONTRADICTION', path: 'fat' });
   });
-  it('is of the form that is named, and of no other', () => {
+  it('belongs to the form that is named, and to no other', () => {
     expect(load({ food: 'beef', form: 'ground' }).fat).toBe(0.2);
     expect(load({ food: 'ground beef' }).fat).toBe(0.2);
     expect(load({ food: 'beef strips' }).fat).toBeUndefined();

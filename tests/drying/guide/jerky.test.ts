@@ -96,7 +96,7 @@ describe('jerky', () => {
     expect(jerky({ ...after, form: 'ground' })).toMatchObject({ reason: { code: 'oven-for-thin-strips' } });
     expect(jerky({ ...after, food: 'ground beef' }).tested).toBe(false);
   });
-  it('gives every refusal a code of its own, a way out, and the heating caution', () => {
+  it('gives every refusal its own code, a way out, and the heating caution', () => {
     const codes = [
       jerky({ food: 'beef', dryerTemperature: '140 degF' }),
       jerky({ ...after, dryingTime: '5 h' }),

@@ -5,7 +5,7 @@ import { planDay } from '../../../src/plan/index';
 import { prepare } from '../../../src/plan/program/prepare';
 
 const day = (leasts: readonly number[], jars = 100): PlanDayInput => ({
-  lots: [{ produce: 'peach', raw: '30 lb' }],
+  lots: [{ food: 'peach', raw: '30 lb' }],
   kitchen: {
     elevation: '100 m',
     hours: '20 h',
@@ -31,29 +31,33 @@ const conflicts = (input: PlanDayInput) => {
 test('musts that can be met are', () => expect(conflicts(day([2, 2, 1]))).toBe('feasible'));
 test('one must too much alone is named alone', () => {
   expect(conflicts(day([2, 50, 1]))).toEqual(['slices, frozen']);
-  expect(conflicts(day([8, 0, 1], 5))).toEqual(['halves in quart jars']);
+  expect(conflicts(day([8, 0, 1], 5))).toEqual(['halves in quarts']);
 });
 test('two that cannot be met together are named, the third is not', () => {
   // 30 lb gives at the poor end 10 quarts (3 lb each) or some 22 lb frozen
-  expect(conflicts(day([6, 18, 1]))).toEqual(['halves in quart jars', 'slices, frozen']);
+  expect(conflicts(day([6, 18, 1]))).toEqual(['halves in quarts', 'slices, frozen']);
 });
 test('three that are too much only together are all named', () => {
   // 4 and 4 quarts take 24 lb, 8 packs of 1 lb some 11 lb: each pair fits 30 lb, all three do not
   const three = day([4, 8, 0, 4]);
-  expect(conflicts(three)).toEqual(['halves in quart jars', 'slices, frozen', 'slices in quart jars']);
+  expect(conflicts(three)).toEqual(['halves in quarts', 'slices, frozen', 'slices in quarts']);
 });
 test('a must on what is not tested cannot be met', () => {
   const plan = planDay({
     ...day([1]),
     products: [{ make: 'jars', from: 'peaches', form: 'sauce', jar: 'quart', least: 2 }],
   });
-  expect(plan).toMatchObject({ feasible: false, reason: 'what must be made cannot be made here' });
-  expect(!plan.feasible && plan.conflicts[0]).toMatch(/^at least 2 of peach sauce in quart jars: no tested process/);
+  expect(plan).toMatchObject({
+    feasible: false,
+    reason: { code: 'cannot-be-made', text: 'this kitchen cannot make what you require' },
+    most: [{ name: 'peach sauce in quarts', least: 2, promised: 0, proven: true }],
+  });
+  expect(!plan.feasible && plan.conflicts[0]).toMatch(/^at least 2 of peach sauce in quarts: no tested process/);
 });
 test('a search that ended early says that it does not know', () => {
   const unsure = { feasible: false, optimal: false, gap: 0, worth: 0, values: new Map() };
   expect(impossible(prepare(day([1, 1])), unsure)).toMatchObject({
-    reason: 'the search found no way to meet these musts together',
+    reason: { code: 'not-found', text: 'the search found no way to make everything you require' },
     conflicts: { length: 2 },
   });
 });

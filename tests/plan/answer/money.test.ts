@@ -13,7 +13,7 @@ import { known } from '../../helpers/known';
 const usd = (value: number) => ({ value, unit: 'USD' });
 const feasible = (input: PlanDayInput): FeasibleDay => {
   const plan = planDay(input);
-  if (!plan.feasible) throw new Error(plan.reason);
+  if (!plan.feasible) throw new Error(plan.reason.text);
   return plan;
 };
 const only = (input: PlanDayInput) => {
@@ -25,7 +25,7 @@ const kg = (mass: Quantity<'mass'> | undefined) => valueIn(mass as Quantity<'mas
 const cents = (value: number) => Math.round(value * 100) / 100;
 
 const input: PlanDayInput = {
-  lots: [{ name: 'sugar', produce: 'peach', raw: '30 lb', price: '20.00 USD' }],
+  lots: [{ name: 'sugar', food: 'peach', raw: '30 lb', price: '20.00 USD' }],
   kitchen: {
     elevation: '100 m',
     hours: '10 h',
@@ -49,10 +49,10 @@ test('by hand: 18 of 30 lb, nine jars over five uses, nine lids, sugar for nine 
   const up = (value: number) => usd(Math.ceil(value * 100 - 1e-9) / 100);
   expect(plan.products[0]?.cost).toEqual({
     lines: [
-      { what: 'sugar', of: 'produce', amount: usd(12) }, // the lot of that name
-      { what: 'jars, over their lives', of: 'supplies', amount: usd(2.7) },
-      { what: 'lids', of: 'supplies', amount: usd(2.25) },
-      { what: 'sugar', of: 'supplies', amount: usd(sugar) },
+      { what: 'sugar', kind: 'food', amount: usd(12) }, // the lot of that name
+      { what: 'jars, over their lives', kind: 'supplies', amount: usd(2.7) },
+      { what: 'lids', kind: 'supplies', amount: usd(2.25) },
+      { what: 'sugar', kind: 'supplies', amount: usd(sugar) },
     ],
     total: usd(cents(total)),
     perUnit: up(total / 6),
@@ -65,15 +65,15 @@ test('by hand: 18 of 30 lb, nine jars over five uses, nine lids, sugar for nine 
     },
   });
   expect(plan.cost).toEqual({
-    produceUsed: usd(12),
-    produceLeft: usd(8),
+    foodUsed: usd(12),
+    foodLeft: usd(8),
     supplies: usd(cents(4.95 + sugar)),
     energy: usd(0),
     hands: usd(0),
     total: usd(cents(24.95 + sugar)),
   });
   expect(plan.products[0]?.basis).toContainEqual({
-    of: 'products[].cost.perServing',
+    of: 'cost.perServing',
     kind: 'common-practice',
     note: 'customary serving',
   });
@@ -104,7 +104,7 @@ describe('energy, checked by hand against the energy functions', () => {
     return heat + (batches === 0 ? 0 : stoveEnergy({ hold: { time, burnerPower: '2400 W' } }).energy.likely.value);
   };
   const line = ({ cost }: FeasibleDay['products'][number]) =>
-    cost?.lines.find(({ of }) => of === 'energy')?.amount.value ?? 0;
+    cost?.lines.find(({ kind }) => kind === 'energy')?.amount.value ?? 0;
 
   test('jars: the food is heated and held, one load from cold water and one from hot', () => {
     const product = only({ ...input, kitchen: { ...input.kitchen, energy } });
@@ -133,13 +133,13 @@ describe('energy, checked by hand against the energy functions', () => {
     const gas = only({ ...input, kitchen: { ...input.kitchen, energy: { ...energy, stove: 'gas' } } });
     expect(line(gas)).toBe(cents(((gas.energy?.likely.value ?? 0) / 29.307107) * 1.5));
     const free = only({ ...input, kitchen: { ...input.kitchen, energy: { stove: 'electric', gas: '1.50 USD' } } });
-    expect(free.cost?.lines.some(({ of }) => of === 'energy')).toBe(false);
+    expect(free.cost?.lines.some(({ kind }) => kind === 'energy')).toBe(false);
   });
   test('two products of one process share their loads by the jar', () => {
     const plan = feasible({
       lots: [
-        { produce: 'peach', raw: '4 lb' },
-        { produce: 'pear', raw: '6 lb' },
+        { food: 'peach', raw: '4 lb' },
+        { food: 'pear', raw: '6 lb' },
       ],
       // each is cooked in a pot for itself, so that no jar waits for the other
       kitchen: { ...input.kitchen, pots: [{ volume: '12 quarts', count: 2 }], energy },
@@ -160,7 +160,7 @@ describe('energy, checked by hand against the energy functions', () => {
   });
   test('jam: fruit and sugar are heated, and what the printed yield leaves out is boiled off', () => {
     const product = only({
-      lots: [{ produce: 'peach', raw: '3 kg' }],
+      lots: [{ food: 'peach', raw: '3 kg' }],
       kitchen: {
         ...input.kitchen,
         canners: [{ method: 'boiling-water', holds: { 'half-pint': 12 } }],
@@ -199,7 +199,7 @@ describe('energy, checked by hand against the energy functions', () => {
     );
   });
   const dry: PlanDayInput = {
-    lots: [{ produce: 'apple', raw: '5 kg' }],
+    lots: [{ food: 'apple', raw: '5 kg' }],
     kitchen: { elevation: '100 m', hours: '8 h', dryer: { trays: 10, trayArea: '1200 cm2' }, energy },
     products: [{ make: 'dried', from: 'apples', form: 'slices', size: '100 g' }],
   };
@@ -243,14 +243,14 @@ describe('energy, checked by hand against the energy functions', () => {
     expect(known.energy?.likely.value).toBeCloseTo((middle * (known.trays?.trays ?? 0)) / 4, 9);
     const frozen = only({ ...dry, kitchen, products: [{ make: 'frozen', from: 'apples' }] });
     expect(frozen.energy?.likely.value).toBeCloseTo(
-      freezeEnergy({ mass: frozen.ready.likely, water, from: '20 degC', to: '-18 degC' }).energy.likely.value,
+      freezeEnergy({ mass: frozen.ready.likely, moisture: water, from: '20 degC', to: '-18 degC' }).energy.likely.value,
       6,
     );
   });
   test('what is neither heated nor frozen takes none', () => {
     const plan = feasible({
       ...dry,
-      lots: [{ produce: 'apple', raw: '30 kg' }],
+      lots: [{ food: 'apple', raw: '30 kg' }],
       kitchen: { ...dry.kitchen, dryer: { trays: 60, trayArea: '1200 cm2' } },
       products: [...dry.products, { make: 'vinegar', from: 'apple', least: 1 }],
     });
@@ -261,8 +261,8 @@ describe('energy, checked by hand against the energy functions', () => {
 test('a kind is rounded once and shared out: 3 and 3 bags at 0.335 are 2.01 and not twice 1.01', () => {
   const plan = feasible({
     lots: [
-      { produce: 'peach', raw: '20 lb' },
-      { produce: 'plum', raw: '20 lb' },
+      { food: 'peach', raw: '20 lb' },
+      { food: 'plum', raw: '20 lb' },
     ],
     kitchen: { elevation: '1 m', hours: '9 h', freezer: { room: '90 L' }, bags: { price: '0.335 USD' } },
     products: (['peach', 'plum'] as const).map((from) => ({ make: 'frozen', from, form: 'slices', most: 3 })),
@@ -277,13 +277,17 @@ describe('own hours', () => {
     const plan = feasible({ ...input, kitchen: { ...input.kitchen, wage: '13.37 USD' } });
     const { prepare, fill, stir } = plan.products[0]?.handsMinutes ?? { prepare: 0, fill: 0, stir: 0 };
     expect(plan.cost?.hands).toEqual(usd(cents((13.37 * (prepare + fill + stir)) / 60)));
-    expect(plan.products[0]?.cost?.lines.at(-1)).toEqual({ what: 'own hours', of: 'hands', amount: plan.cost?.hands });
+    expect(plan.products[0]?.cost?.lines.at(-1)).toEqual({
+      what: 'own hours',
+      kind: 'hands',
+      amount: plan.cost?.hands,
+    });
   });
 });
 
 describe('acid, pectin and bags', () => {
   const tomatoes: PlanDayInput = {
-    lots: [{ produce: 'tomato', raw: '40 lb' }],
+    lots: [{ food: 'tomato', raw: '40 lb' }],
     kitchen: { ...input.kitchen, jars: [{ jar: 'quart', count: 9 }], lids: { count: 20 } },
     products: [{ make: 'jars', from: 'tomatoes', form: 'crushed', jar: 'quart', method: 'boiling-water' }],
   };
@@ -299,7 +303,7 @@ describe('acid, pectin and bags', () => {
     expect(jars).toBeGreaterThan(4);
     // 16 tbsp to the cup
     expect(product?.cost?.lines).toEqual([
-      { what: 'bottled lemon juice', of: 'supplies', amount: usd(cents(((jars * 2) / 16) * 2 * 2)) },
+      { what: 'bottled lemon juice', kind: 'supplies', amount: usd(cents(((jars * 2) / 16) * 2 * 2)) },
     ]);
     const ready = plan.ready.find(({ what }) => what === 'bottled lemon juice');
     expect(ready?.amount).toEqual({ value: expect.closeTo(jars / 8, 9), unit: 'cup' });
@@ -309,14 +313,14 @@ describe('acid, pectin and bags', () => {
     const plan = withPantry([{ item: 'citric acid', amount: '46 g', price: '10.00 USD' }]);
     const [product] = plan.products;
     const jars = product?.units.ready ?? 0;
-    expect(product?.recipe).toMatchObject([{ what: 'citric acid', amount: { unit: 'tbsp' } }]);
-    expect(product?.cost?.lines).toEqual([{ what: 'citric acid', of: 'supplies', amount: usd(cents(jars * 0.5)) }]);
+    expect(product?.ingredients).toMatchObject([{ what: 'citric acid', amount: { unit: 'tbsp' } }]);
+    expect(product?.cost?.lines).toEqual([{ what: 'citric acid', kind: 'supplies', amount: usd(cents(jars * 0.5)) }]);
     expect(product?.jars?.acid).toContain('citric acid');
   });
   test('pectin by the package of the printed recipe, bought where the pantry lacks it', () => {
     const jam = (more: object) =>
       feasible({
-        lots: [{ produce: 'peach', raw: '5 kg' }],
+        lots: [{ food: 'peach', raw: '5 kg' }],
         kitchen: {
           ...input.kitchen,
           canners: [{ method: 'boiling-water', holds: { 'half-pint': 12 } }],
@@ -329,15 +333,15 @@ describe('acid, pectin and bags', () => {
     const plan = jam({ pectin: true });
     const [product] = plan.products;
     expect(product?.units).toMatchObject({ promised: 10, ready: 12 });
-    const pectin = product?.recipe.find(({ role }) => role === 'pectin');
+    const pectin = product?.ingredients.find(({ role }) => role === 'pectin');
     // two batches, a package of 1 3/4 oz in each
     expect(kg(pectin?.amount as Quantity<'mass'>)).toBeCloseTo(2 * 0.0496, 9);
-    expect(product?.cost?.lines).toEqual([{ what: 'pectin', of: 'supplies', amount: usd(cents(0.0992 * 200)) }]);
+    expect(product?.cost?.lines).toEqual([{ what: 'pectin', kind: 'supplies', amount: usd(cents(0.0992 * 200)) }]);
     expect(kg(plan.ready.find(({ what }) => what === 'pectin')?.short as Quantity<'mass'>)).toBeCloseTo(0.0692, 9);
-    expect(jam({ pectin: false }).products[0]?.recipe.some(({ role }) => role === 'pectin')).toBe(false);
+    expect(jam({ pectin: false }).products[0]?.ingredients.some(({ role }) => role === 'pectin')).toBe(false);
   });
   const bagged = (bags: object): PlanDayInput => ({
-    lots: [{ produce: 'peach', raw: '20 lb' }],
+    lots: [{ food: 'peach', raw: '20 lb' }],
     kitchen: { elevation: '100 m', hours: '8 h', freezer: { room: '50 L' }, bags },
     products: [{ make: 'frozen', from: 'peach', size: '1 lb' }],
   });
@@ -356,7 +360,7 @@ describe('acid, pectin and bags', () => {
 
 describe('what an ounce, 100 g and a serving cost', () => {
   const apples = (product: object, unit: 'lb' | 'kg' = 'lb'): PlanDayInput => ({
-    lots: [{ produce: 'apple', raw: { value: 30, unit }, price: '20.00 USD' }],
+    lots: [{ food: 'apple', raw: { value: 30, unit }, price: '20.00 USD' }],
     kitchen: {
       ...input.kitchen,
       jars: [{ jar: 'quart', count: 9 }],
@@ -384,7 +388,7 @@ describe('what an ounce, 100 g and a serving cost', () => {
   test('jam by its own density', () => {
     const plan = only({
       ...apples({}),
-      lots: [{ produce: 'peach', raw: '9 lb', price: '10.00 USD' }],
+      lots: [{ food: 'peach', raw: '9 lb', price: '10.00 USD' }],
       kitchen: {
         ...input.kitchen,
         canners: [{ method: 'boiling-water', holds: { pint: 9 } }],
@@ -417,7 +421,7 @@ describe('what an ounce, 100 g and a serving cost', () => {
   test('vinegar and stock have no net weight, and stock is not served', () => {
     const plan = feasible({
       ...apples({ make: 'dried', form: 'slices', size: '4 oz' }),
-      lots: [{ produce: 'apple', raw: '90 lb', price: '20 USD' }],
+      lots: [{ food: 'apple', raw: '90 lb', price: '20 USD' }],
       products: [
         { make: 'dried', from: 'apple', form: 'slices', size: '4 oz' },
         { make: 'jars', from: 'apple', form: 'slices', jar: 'quart' },
@@ -436,7 +440,7 @@ describe('what an ounce, 100 g and a serving cost', () => {
 describe('prices of zero and below', () => {
   const priced = (price: string) =>
     ({
-      lots: [{ produce: 'peach', raw: '30 lb', price }],
+      lots: [{ food: 'peach', raw: '30 lb', price }],
       kitchen: {
         ...input.kitchen,
         jars: [{ jar: 'quart', count: 9, price }],
@@ -462,7 +466,7 @@ describe('prices of zero and below', () => {
   const { kitchen, products } = input;
   const [product] = products;
   test.each([
-    below('lots[0].price', { lots: [{ produce: 'peach', raw: '30 lb', price: '-1 USD' }] }),
+    below('lots[0].price', { lots: [{ food: 'peach', raw: '30 lb', price: '-1 USD' }] }),
     below('kitchen.jars[0].price', { kitchen: { ...kitchen, jars: [{ jar: 'quart', count: 9, price: '-1 USD' }] } }),
     below('kitchen.lids.price', { kitchen: { ...kitchen, lids: { count: 9, price: '-0.01 USD' } } }),
     below('kitchen.bags.price', { kitchen: { ...kitchen, bags: { price: '-1 USD' } } }),
@@ -497,7 +501,7 @@ describe('prices of zero and below', () => {
     ['WRONG_DIMENSION products[0].serving', { products: [{ ...product, serving: '1 h' }] }],
     [
       'CONTRADICTION aim',
-      { lots: [{ produce: 'peach', raw: '30 lb' }], kitchen: { elevation: '1 m', hours: '9 h' }, aim: 'least cost' },
+      { lots: [{ food: 'peach', raw: '30 lb' }], kitchen: { elevation: '1 m', hours: '9 h' }, aim: 'least cost' },
     ],
   ])('%s', (error, parts) => {
     expect(codeText(() => planDay({ ...input, ...parts } as never))).toBe(error);

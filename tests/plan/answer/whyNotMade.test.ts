@@ -13,7 +13,7 @@ const kitchen = {
 const halves = { make: 'jars', from: 'peaches', form: 'halves', pack: 'hot', jar: 'quart' };
 const why = (product: object, more: object = {}, raw = '10 lb') => {
   const plan = planDay({
-    lots: [{ produce: 'peach', raw }],
+    lots: [{ food: 'peach', raw }],
     kitchen: { ...kitchen, ...more },
     products: [product],
   } as never);
@@ -45,14 +45,14 @@ test.each([
   expect(why(product, more, raw)).toContain(reason);
 });
 test('least cost: what is dearer is not made, and with no pay for making only musts are', () => {
-  const lots = [{ produce: 'peach', raw: '30 lb', price: '20 USD' }];
+  const lots = [{ food: 'peach', raw: '30 lb', price: '20 USD' }];
   const products = [
     { make: 'frozen', from: 'peach', size: '2 lb' },
     { make: 'frozen', from: 'peach', size: '1 lb' },
   ];
   const reasons = (aim: unknown, more: object = {}) => {
     const plan = planDay({ lots, kitchen, products: [products[0], { ...products[1], ...more }], aim } as never);
-    return plan.feasible && plan.notMade.map(({ product, reason }) => `${product}: ${reason.text}`);
+    return plan.feasible && plan.notMade.map(({ name, reason }) => `${name}: ${reason.text}`);
   };
   const cost = 'it would not lower the cost of each jar or pack promised';
   expect(reasons('least cost')).toEqual([`peach slices, frozen, 2 lb: ${cost}`]);

@@ -11,12 +11,12 @@ import { randomKitchen, toLp } from '../randomKitchen';
 
 const day = (lot: object = {}, more: Partial<PlanDayInput> = {}): FeasibleDay => {
   const plan = planDay({
-    lots: [{ produce: 'peach', raw: '20 kg', ...lot } as PlanDayInput['lots'][number]],
+    lots: [{ food: 'peach', raw: '20 kg', ...lot } as PlanDayInput['lots'][number]],
     kitchen: { elevation: '100 m', hours: '10 h', freezer: { room: '500 L' } },
     products: [{ make: 'frozen', from: 'peach', form: 'slices', size: '500 g', worth: 1 }],
     ...more,
   });
-  if (!plan.feasible) throw new Error(plan.reason);
+  if (!plan.feasible) throw new Error(plan.reason.text);
   return plan;
 };
 
@@ -28,7 +28,7 @@ describe('what it would add to know a yield', () => {
     const packs = (share: number) => Math.floor((20 * share) / 0.5 + 1e-9);
     expect(plan.products[0]?.units.promised).toBe(packs(ends.low));
     const [peach] = plan.yields;
-    expect(peach?.produce).toBe('peach');
+    expect(peach?.food).toBe('peach');
     expect(peach?.poor).toBe(0);
     expect(peach?.rich).toBe(packs(ends.high) - packs(ends.low));
   });
@@ -59,12 +59,12 @@ describe('what it would add to know a yield', () => {
       {},
       {
         lots: [
-          { produce: 'peach', raw: '20 kg' },
-          { produce: 'apple', raw: '20 kg' },
+          { food: 'peach', raw: '20 kg' },
+          { food: 'apple', raw: '20 kg' },
         ],
       },
     );
-    expect(plan.yields.map(({ produce }) => produce)).toEqual(['peach']);
+    expect(plan.yields.map(({ food }) => food)).toEqual(['peach']);
   });
 });
 
@@ -93,7 +93,7 @@ describe('on 24 random days', () => {
   function dayOf(seed: number) {
     const { activities, capacity } = randomKitchen(seed, { lots: 3, products: 6 });
     const program = toProgram(activities, capacity, 'most worth');
-    const makings = activities.map((activity) => ({ activity, produce: `fruit ${activity.product % 3}` }));
+    const makings = activities.map((activity) => ({ activity, food: `fruit ${activity.product % 3}` }));
     const answer = (nodes?: number, effort = effortFor(program)) => {
       const found = solve(program, nodes === undefined ? {} : { nodes });
       const fitted = { found, solved: found, program, share: 1, kept: makings.map((making) => ({ making })) };
@@ -104,9 +104,9 @@ describe('on 24 random days', () => {
         effort,
       );
     };
-    const exact = (produce: string, end: End): number => {
+    const exact = (food: string, end: End): number => {
       const known = makings.map((making) =>
-        making.produce === produce ? know(making.activity, ENDS[end]) : making.activity,
+        making.food === food ? know(making.activity, ENDS[end]) : making.activity,
       );
       return Math.max(0, byHighs(toProgram(known, capacity, 'most worth')) - byHighs(program));
     };
@@ -128,9 +128,9 @@ describe('on 24 random days', () => {
             const least = known[end] as number;
             const most = known.atMost?.[end] ?? least;
             expect(least).toBeGreaterThanOrEqual(0);
-            const gain = exact(known.produce, end);
-            expect(least, `${known.produce} ${end}`).toBeLessThanOrEqual(gain + near);
-            expect(most, `${known.produce} ${end}`).toBeGreaterThanOrEqual(gain - near);
+            const gain = exact(known.food, end);
+            expect(least, `${known.food} ${end}`).toBeLessThanOrEqual(gain + near);
+            expect(most, `${known.food} ${end}`).toBeGreaterThanOrEqual(gain - near);
           }
         }
       }

@@ -33,7 +33,7 @@ const PRODUCTS: PlanDayInput['products'] = [
 function largeDay(size: number): PlanDayInput {
   return {
     lots: Array.from({ length: 40 }, (_, index) => ({
-      produce: KINDS[index % 5] as string,
+      food: KINDS[index % 5] as string,
       raw: { value: size * (6 + ((index * 13) % 17)), unit: 'kg' as const },
     })),
     kitchen: {
@@ -60,7 +60,7 @@ describe('a large day takes so much work and no more', () => {
     const effort = effortFor(prepared.program);
     const given = { ...effort };
     const plan = planOf(prepared, effort);
-    if (!plan.feasible) throw new Error(plan.reason);
+    if (!plan.feasible) throw new Error(plan.reason.text);
     expect(checkSchedule(plan).broken).toEqual([]);
     expect(plan.provenBest).toBe(plan.gap === 0);
     // the first search, and all others together
@@ -74,7 +74,7 @@ describe('a large day takes so much work and no more', () => {
     const day = largeDay(10);
     const longer = {
       ...day,
-      lots: day.lots.map(({ produce }) => ({ produce, raw: '900 kg' as const })),
+      lots: day.lots.map(({ food }) => ({ food, raw: '900 kg' as const })),
       kitchen: { ...day.kitchen, hours: Array(7).fill('20 h'), hands: 50 },
     };
     expect(codeText(() => planDay(longer))).toBe('TOO_MUCH lots');

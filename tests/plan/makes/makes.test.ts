@@ -20,7 +20,7 @@ const kitchen: PlanDayInput['kitchen'] = {
 };
 const made = (lots: PlanDayInput['lots'], products: PlanDayInput['products'], more: object = {}) => {
   const plan = planDay({ lots, kitchen: { ...kitchen, ...more }, products });
-  if (!plan.feasible) throw new Error(plan.reason);
+  if (!plan.feasible) throw new Error(plan.reason.text);
   return plan;
 };
 
@@ -40,23 +40,23 @@ describe('frozen: vegetables are blanched as the freezing tables print', () => {
     ['spinach', 'leaves', 'Blanch in boiling water for 2 min'],
     ['peach', 'slices', 'Freeze pieces loose'],
     ['apple', 'slices', 'Sprinkle 1/2 tsp of ascorbic acid, dissolved in 3 tbsp of water, over each quart, or steam'],
-  ])('%s', (produce, form, first) => {
-    expect(
-      made([{ produce, raw: '10 lb' }], [{ make: 'frozen', from: produce, form }]).products[0]?.steps[0],
-    ).toContain(first);
+  ])('%s', (food, form, first) => {
+    expect(made([{ food, raw: '10 lb' }], [{ make: 'frozen', from: food, form }]).products[0]?.steps[0]).toContain(
+      first,
+    );
   });
   test('a vegetable whose one time is for no cut says so', () => {
     const [left] = made(
-      [{ produce: 'celery', raw: '10 lb' }],
+      [{ food: 'celery', raw: '10 lb' }],
       [{ make: 'frozen', from: 'celery', form: 'slices' }],
     ).leftOut;
     expect(left?.instead[0]?.text).toMatch(/leave the form out/);
-    const plain = made([{ produce: 'celery', raw: '10 lb' }], [{ make: 'frozen', from: 'celery' }]);
+    const plain = made([{ food: 'celery', raw: '10 lb' }], [{ make: 'frozen', from: 'celery' }]);
     expect(plain.products[0]?.steps[0]).toContain('Blanch in boiling water for 3 min');
   });
   test('the pot, the water, the ice and the hands of blanching are in the plan', () => {
     const frozen = (more: object = {}) =>
-      made([{ produce: 'sweet corn', raw: '40 lb' }], [{ make: 'frozen', from: 'sweet corn', form: 'kernels' }], more)
+      made([{ food: 'sweet corn', raw: '40 lb' }], [{ make: 'frozen', from: 'sweet corn', form: 'kernels' }], more)
         .products[0];
     const [blanch, cool] = frozen()?.steps ?? [];
     // a 20 quart pot to its fill limit holds 13.3 quarts: 2.9 lb with a gallon of water for each
@@ -64,7 +64,7 @@ describe('frozen: vegetables are blanched as the freezing tables print', () => {
     expect(blanch).toContain('return to the boil');
     expect(blanch).toMatch(/with .* gallons of water/);
     expect(cool).toContain('ice water for 4 min, with as much ice as vegetables by weight');
-    const raw = made([{ produce: 'peach', raw: '40 lb' }], [{ make: 'frozen', from: 'peach' }]).products[0];
+    const raw = made([{ food: 'peach', raw: '40 lb' }], [{ make: 'frozen', from: 'peach' }]).products[0];
     const perPound = (product: typeof raw) =>
       ((product?.handsMinutes.prepare ?? 0) + (product?.handsMinutes.stir ?? 0)) / (product?.raw.value ?? 1);
     expect(perPound(frozen())).toBeGreaterThan(perPound(raw) + 0.5);
@@ -72,20 +72,16 @@ describe('frozen: vegetables are blanched as the freezing tables print', () => {
     expect(perPound(smaller)).toBeGreaterThan(perPound(frozen()) + 0.5);
   });
   test('whole ears are cobs, each size with its own time, cooled twice as long', () => {
-    const steps = made([{ produce: 'corn', raw: '20 lb' }], [{ make: 'frozen', from: 'corn', form: 'whole' }])
-      .products[0]?.steps;
+    const steps = made([{ food: 'corn', raw: '20 lb' }], [{ make: 'frozen', from: 'corn', form: 'whole' }]).products[0]
+      ?.steps;
     expect(steps?.[0]).toContain('large ears 11 min in boiling water');
     expect(steps?.[0]).not.toContain('kernel');
     expect(steps?.[1]).toContain('small ears 14 min; medium ears 18 min; large ears 22 min)');
   });
   test('a minute longer in a high kitchen', () => {
-    const plan = made(
-      [{ produce: 'broccoli', raw: '10 lb' }],
-      [{ make: 'frozen', from: 'broccoli', form: 'florets' }],
-      {
-        elevation: '5,200 ft',
-      },
-    );
+    const plan = made([{ food: 'broccoli', raw: '10 lb' }], [{ make: 'frozen', from: 'broccoli', form: 'florets' }], {
+      elevation: '5,200 ft',
+    });
     expect(plan.products[0]?.steps[0]).toContain('Blanch in boiling water for 4 min');
   });
   test.each([
@@ -93,20 +89,20 @@ describe('frozen: vegetables are blanched as the freezing tables print', () => {
     ['fava bean', 'whole', 'hold no blanching time for fava bean'],
     ['broccoli', 'puree', 'no blanching time for broccoli in this cut'],
     ['sweet corn', 'puree', 'no blanching time for sweet corn in this cut'],
-  ])('never raw without a word: %s, %s is left out', (produce, form, reason) => {
-    const plan = made([{ produce, raw: '10 lb' }], [{ make: 'frozen', from: produce, form }]);
+  ])('never raw without a word: %s, %s is left out', (food, form, reason) => {
+    const plan = made([{ food, raw: '10 lb' }], [{ make: 'frozen', from: food, form }]);
     expect(plan.products).toEqual([]);
     expect(plan.leftOut[0]?.reason.text).toContain(reason);
   });
   test('nor in a kitchen without a pot', () => {
-    const plan = made([{ produce: 'carrot', raw: '10 lb' }], [{ make: 'frozen', from: 'carrot', form: 'slices' }], {
+    const plan = made([{ food: 'carrot', raw: '10 lb' }], [{ make: 'frozen', from: 'carrot', form: 'slices' }], {
       pots: [],
     });
     expect(plan.leftOut[0]?.reason.text).toContain('no pot');
   });
   test('a fruit without a freezer pack says so', () => {
     const ids = (from: string) =>
-      made([{ produce: from, raw: '10 lb' }], [{ make: 'frozen', from, form: 'slices' }]).products[0]?.cautions.map(
+      made([{ food: from, raw: '10 lb' }], [{ make: 'frozen', from, form: 'slices' }]).products[0]?.cautions.map(
         ({ id }) => id,
       );
     expect(ids('mango')).toContain('fruit-not-in-tables');
@@ -114,29 +110,29 @@ describe('frozen: vegetables are blanched as the freezing tables print', () => {
   });
   test('every vegetable is blanched, cooked, printed as raw, or left out', () => {
     let seen = 0;
-    for (const produce of foods({ kind: 'vegetable' }).map(({ food }) => food)) {
+    for (const food of foods({ kind: 'vegetable' }).map(({ food }) => food)) {
       for (const form of [undefined, 'whole', 'slices', 'kernels']) {
         let plan: ReturnType<typeof planDay>;
         try {
           plan = planDay({
-            lots: [{ produce, raw: '10 lb' }],
+            lots: [{ food, raw: '10 lb' }],
             kitchen,
-            products: [{ make: 'frozen', from: produce, ...(form === undefined ? {} : { form }) }],
+            products: [{ make: 'frozen', from: food, ...(form === undefined ? {} : { form }) }],
           });
         } catch (error) {
           // no yield or no weight of that cut in the tables
-          expect((error as StillroomError).code, `${produce} ${form}`).toBe('UNKNOWN_NAME');
+          expect((error as StillroomError).code, `${food} ${form}`).toBe('UNKNOWN_NAME');
           continue;
         }
-        if (!plan.feasible) throw new Error(produce);
-        for (const { steps } of plan.products) expect(steps.length, `${produce} ${form}`).toBeGreaterThan(1);
+        if (!plan.feasible) throw new Error(food);
+        for (const { steps } of plan.products) expect(steps.length, `${food} ${form}`).toBeGreaterThan(1);
         seen += plan.products.length;
       }
     }
     expect(seen).toBeGreaterThan(30);
   });
   test('no more a day than the freezer takes: 2 lb for each cubic foot', () => {
-    const plan = made([{ produce: 'peach', raw: '60 lb' }], [{ make: 'frozen', from: 'peach' }], {
+    const plan = made([{ food: 'peach', raw: '60 lb' }], [{ make: 'frozen', from: 'peach' }], {
       freezer: { room: '100 L', volume: '5 ft3' },
     });
     expect(plan.products[0]?.units.ready).toBeLessThanOrEqual(10);
@@ -147,8 +143,8 @@ describe('jars', () => {
   test('two products of one process share a load', () => {
     const plan = made(
       [
-        { produce: 'peach', raw: '4 lb' },
-        { produce: 'pear', raw: '4 lb' },
+        { food: 'peach', raw: '4 lb' },
+        { food: 'pear', raw: '4 lb' },
       ],
       [
         { make: 'jars', from: 'peach', form: 'halves', pack: 'hot', jar: 'quart', method: 'boiling-water', least: 1 },
@@ -162,14 +158,14 @@ describe('jars', () => {
         loads: 1,
         jarsPerLoad: 7,
         minutesEach: Math.ceil(plan.products[0]?.jars?.loadMinutes.high ?? 0),
-        sharedWith: ['pear halves in quart jars'],
+        sharedWith: ['pear halves in quarts'],
       },
     ]);
   });
   test('your own weighing moves the promise', () => {
     const quarts = (ready?: `${number} lb`) =>
       made(
-        [{ produce: 'peach', raw: '30 lb', ...(ready === undefined ? {} : { ready }) }],
+        [{ food: 'peach', raw: '30 lb', ...(ready === undefined ? {} : { ready }) }],
         [{ make: 'jars', from: 'peach', form: 'halves', pack: 'hot', jar: 'quart' }],
       ).products[0]?.units.promised ?? 0;
     expect(quarts('20 lb')).toBeLessThan(quarts());
@@ -178,7 +174,7 @@ describe('jars', () => {
   test('hot jars take longer to heat on a weak burner, and own work times count', () => {
     const jam = (more: object, product: object = {}) =>
       made(
-        [{ produce: 'peach', raw: '9 lb' }],
+        [{ food: 'peach', raw: '9 lb' }],
         [{ make: 'jam', from: 'peach', jar: 'pint', method: 'boiling-water', ...product }],
         more,
       );
@@ -198,7 +194,7 @@ describe('dried', () => {
   test.each(['dried', 'freeze-dried', 'leather', 'powder'] as const)('%s: thinner and drier as asked', (make) => {
     const own = make === 'powder' ? { moisture: 0.04 } : { moisture: 0.15, thickness: '1/4 in' as const };
     const plan = made(
-      [{ produce: 'apple', raw: '20 lb' }],
+      [{ food: 'apple', raw: '20 lb' }],
       [
         { make, from: 'apple', size: '1 oz', worth: 1, ...own },
         { make: 'jars', from: 'apple', form: 'sauce', jar: 'pint', least: 3, worth: 0 },

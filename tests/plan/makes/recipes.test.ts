@@ -3,10 +3,10 @@ import pantryJson from '../../../data/plan/pantry.json';
 import { type PlanDayInput, planDay } from '../../../src/plan/index';
 import { isAcid, kgOfMeasure, pantryItem } from '../../../src/plan/makes/pantry';
 import { ingredientRows, recipeRows, stepRows } from '../../../src/plan/makes/recipe';
-import { PANTRY } from '../../../src/plan/request/pantryItems';
 import { testedProcess } from '../../../src/process/testedProcess';
 import { valueIn } from '../../../src/quantity/scale';
 import type { Quantity } from '../../../src/quantity/types';
+import { PANTRY } from '../../../src/recipes/pantryItems';
 import { jamRecipe } from '../../../src/sugar/index';
 import { codeText } from '../../helpers/errors';
 
@@ -21,13 +21,13 @@ const kitchen: PlanDayInput['kitchen'] = {
   ],
 };
 type Product = PlanDayInput['products'][number];
-const plan = (produce: string, product: Omit<Product, 'from'>, more: object = {}) => {
+const plan = (food: string, product: Omit<Product, 'from'>, more: object = {}) => {
   const answer = planDay({
-    lots: [{ produce, raw: '24 lb' }],
+    lots: [{ food, raw: '24 lb' }],
     kitchen: { ...kitchen, ...more },
-    products: [{ from: produce, ...product }],
+    products: [{ from: food, ...product }],
   });
-  if (!answer.feasible) throw new Error(answer.reason);
+  if (!answer.feasible) throw new Error(answer.reason.text);
   return answer;
 };
 const cups = (amount: unknown) => valueIn(amount as Quantity<'volume'>, 'cup');
@@ -38,10 +38,10 @@ describe('jam', () => {
     const [jam] = products;
     // Guide 7: 5 1/2 to 6 cups of peaches, 4 to 5 cups of sugar, 2 tbsp of lemon juice, 6 to 7 half-pints
     expect(jam?.units).toMatchObject({ promised: 12, ready: 14 });
-    const lemon = jam?.recipe.find(({ role }) => role === 'acid');
+    const lemon = jam?.ingredients.find(({ role }) => role === 'acid');
     expect(lemon).toMatchObject({ what: 'bottled lemon juice', amount: { value: 4, unit: 'tbsp' } });
     expect(lemon?.note).toContain('never less');
-    expect(jam?.recipe.find(({ role }) => role === 'sugar')?.amount).toEqual({ value: 10, unit: 'cup' });
+    expect(jam?.ingredients.find(({ role }) => role === 'sugar')?.amount).toEqual({ value: 10, unit: 'cup' });
     expect(jam?.cautions.map(({ id }) => id)).toEqual(expect.arrayContaining(['acid-for-set', 'one-batch']));
     expect(cups(ready.find(({ what }) => what === 'bottled lemon juice')?.short)).toBeCloseTo(0.25, 9);
     expect(jam?.steps.join(' ')).toContain('never double it');
@@ -66,39 +66,39 @@ describe('jam', () => {
     const canned = answer.schedule.tasks.filter(({ kind }) => kind === 'can');
     expect(cooked.length).toBe(batches);
     expect(canned.map(({ units }) => units?.count)).toEqual(Array.from({ length: batches }, () => high));
-    const printed = jamRecipe({ food: fruit, product: 'jam', pectin: kindOf(jam?.recipe) });
+    const printed = jamRecipe({ food: fruit, product: 'jam', pectin: kindOf(jam?.ingredients) });
     if ('known' in printed) throw new Error(printed.reason.text);
-    const sugar = jam?.recipe.find(({ role }) => role === 'sugar');
+    const sugar = jam?.ingredients.find(({ role }) => role === 'sugar');
     expect(cups(sugar?.amount)).toBeCloseTo(batches * printed.sugar.high.value, 9);
-    const lemon = jam?.recipe.find(({ role }) => role === 'acid');
+    const lemon = jam?.ingredients.find(({ role }) => role === 'acid');
     expect(lemon === undefined ? 0 : cups(lemon.amount)).toBeCloseTo(
       batches * (printed.lemonJuice === undefined ? 0 : cups(printed.lemonJuice)),
       9,
     );
   });
-  const kindOf = (recipe: readonly { readonly what: string }[] = []) =>
-    recipe.some(({ what }) => what === 'powdered pectin')
+  const kindOf = (ingredients: readonly { readonly what: string }[] = []) =>
+    ingredients.some(({ what }) => what === 'powdered pectin')
       ? 'powdered'
-      : recipe.some(({ what }) => what === 'liquid pectin')
+      : ingredients.some(({ what }) => what === 'liquid pectin')
         ? 'liquid'
         : 'none';
   test('two lots make batches together, and with `least waste` no part of one', () => {
     const answer = planDay({
       lots: [
-        { produce: 'peach', raw: '3 lb', ready: '2.4 lb' },
-        { produce: 'peach', raw: '9 lb' },
+        { food: 'peach', raw: '3 lb', ready: '2.4 lb' },
+        { food: 'peach', raw: '9 lb' },
       ],
       kitchen,
       products: [{ make: 'jam', from: 'peach' }],
       aim: 'least waste',
     });
-    if (!answer.feasible) throw new Error(answer.reason);
+    if (!answer.feasible) throw new Error(answer.reason.text);
     expect((answer.products[0]?.units.promised ?? 1) % 6).toBe(0);
     expect(answer.products[0]?.units.promised).toBeGreaterThan(0);
   });
   test('pectin that is in the pantry is taken', () => {
     const withPectin = plan('peach', { make: 'jam' }, { pantry: [{ item: 'pectin', amount: '100 g' }] });
-    expect(withPectin.products[0]?.recipe.map(({ what }) => what)).toContain('powdered pectin');
+    expect(withPectin.products[0]?.ingredients.map(({ what }) => what)).toContain('powdered pectin');
   });
   test.each([
     ['plum', {}, 'no printed recipe for plum jam'],
@@ -145,18 +145,18 @@ describe('jars by their printed recipe', () => {
     });
     const [filling] = products;
     const jars = filling?.units.ready ?? 0;
-    const line = (role: string) => filling?.recipe.find((each) => each.role === role);
+    const line = (role: string) => filling?.ingredients.find((each) => each.role === role);
     expect(line('acid')?.what).toBe(acid);
     expect(cups(line('acid')?.amount)).toBeCloseTo(jars * valueIn({ value: amount, unit }, 'cup'), 9);
     expect(line('acid')?.note).toContain('never less');
-    expect(filling?.recipe.map(({ role }) => role)).toEqual(expect.arrayContaining(['sugar', 'starch', 'liquid']));
+    expect(filling?.ingredients.map(({ role }) => role)).toEqual(expect.arrayContaining(['sugar', 'starch', 'liquid']));
     expect(ready.find(({ what }) => what === acid)?.short).toBeDefined();
     expect(filling?.steps.join(' ')).toContain('Add the lemon juice');
   });
   test('a pint takes half of a quart', () => {
     const jars = (jar: string) => {
       const [filling] = plan('peach', { make: 'jars', form: 'pie filling', jar, method: 'boiling-water' }).products;
-      return cups(filling?.recipe[0]?.amount) / (filling?.units.ready ?? 1);
+      return cups(filling?.ingredients[0]?.amount) / (filling?.units.ready ?? 1);
     };
     expect(jars('quart')).toBeCloseTo(2 * jars('pint'), 9);
   });
@@ -165,7 +165,7 @@ describe('jars by their printed recipe', () => {
     const [butter] = products;
     const pounds = valueIn(butter?.raw as Quantity<'mass'>, 'lb');
     for (const what of ['vinegar', 'cider']) {
-      const line = butter?.recipe.find((each) => each.what.startsWith(what));
+      const line = butter?.ingredients.find((each) => each.what.startsWith(what));
       expect(cups(line?.amount)).toBeCloseTo(pounds / 4, 9);
       expect(cups(ready.find((each) => each.what === what)?.short)).toBeCloseTo(pounds / 4, 9);
     }
@@ -186,7 +186,7 @@ describe('jars by their printed recipe', () => {
   test('puree takes 1 cup of water to a quart of fruit', () => {
     const [puree] = plan('plum', { make: 'jars', form: 'puree', jar: 'pint', method: 'boiling-water' }).products;
     const litres = valueIn(puree?.ready.high as Quantity<'mass'>, 'kg');
-    expect(cups(puree?.recipe[0]?.amount)).toBeCloseTo(litres / 0.946352946, 6);
+    expect(cups(puree?.ingredients[0]?.amount)).toBeCloseTo(litres / 0.946352946, 6);
   });
   test('tomatoes packed without liquid are not covered with any', () => {
     const [jars] = plan('tomato', {

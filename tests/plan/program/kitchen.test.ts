@@ -9,7 +9,7 @@ const kitchen = {
 };
 const request = (more: object = {}): PlanRequest =>
   ({
-    lots: [{ produce: 'peach', raw: { value: 10, unit: 'kg' } }],
+    lots: [{ food: 'peach', raw: { value: 10, unit: 'kg' } }],
     kitchen: { ...kitchen, ...more },
     products: [],
   }) as never;

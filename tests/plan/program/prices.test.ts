@@ -12,8 +12,8 @@ import { randomDay } from '../randomDay';
 const usd = (value: number) => ({ value, unit: 'USD' });
 const request = {
   lots: [
-    { produce: 'peach', raw: { value: 10, unit: 'kg' }, price: usd(25) },
-    { produce: 'apple', raw: { value: 5, unit: 'kg' } },
+    { food: 'peach', raw: { value: 10, unit: 'kg' }, price: usd(25) },
+    { food: 'apple', raw: { value: 5, unit: 'kg' } },
   ],
   kitchen: {
     jars: [
@@ -137,8 +137,8 @@ describe('least cost: the cost told', () => {
     const input = { ...randomDay(seed), aim: 'least cost' as const };
     const plan = planDay(input);
     if (!plan.feasible || plan.cost === undefined || plan.products.length === 0) return;
-    const { produceUsed, supplies, energy, hands } = plan.cost;
-    const told = [produceUsed, supplies, energy, hands].reduce((sum, { value }) => sum + value, 0);
+    const { foodUsed, supplies, energy, hands } = plan.cost;
+    const told = [foodUsed, supplies, energy, hands].reduce((sum, { value }) => sum + value, 0);
     const units = plan.products.reduce((sum, each) => sum + each.units.promised, 0);
     const kinds = new Set(plan.products.flatMap(({ cost }) => (cost?.lines ?? []).map(({ what }) => what)));
     const cents = 0.005 * kinds.size + 0.01 * input.lots.length;

@@ -9,17 +9,17 @@ test.each([
       { ...jars, pack: 'hot' },
       { ...jars, pack: 'raw' },
     ],
-    ['peach halves in quart jars, hot pack', 'peach halves in quart jars, raw pack'],
+    ['peach halves in quarts, hot pack', 'peach halves in quarts, raw pack'],
   ],
   [
     'by the syrup',
     [jars, { ...jars, syrup: 'light' }],
-    ['peach halves in quart jars', 'peach halves in quart jars, light syrup'],
+    ['peach halves in quarts', 'peach halves in quarts, light syrup'],
   ],
   [
     'by the canner',
     [{ ...jars, method: 'dial-gauge' }, jars],
-    ['peach halves in quart jars, dial-gauge', 'peach halves in quart jars'],
+    ['peach halves in quarts, dial-gauge', 'peach halves in quarts'],
   ],
   [
     'by the size',
@@ -37,7 +37,7 @@ test.each([
     ],
     ['peach leather, 3 mm', 'peach leather'],
   ],
-  ['by number', [jars, jars], ['peach halves in quart jars (1)', 'peach halves in quart jars (2)']],
+  ['by number', [jars, jars], ['peach halves in quarts (1)', 'peach halves in quarts (2)']],
   [
     'by the make',
     [
@@ -60,5 +60,5 @@ test('whole fruit is named as such', () => {
       ] as never,
       ['plum', 'plum', 'plum', 'plum'],
     ),
-  ).toEqual(['whole plum in quart jars', 'plum slices, dried', 'plum slices, freeze-dried', 'plum vinegar']);
+  ).toEqual(['plums, whole, in quarts', 'plum slices, dried', 'plum slices, freeze-dried', 'plum vinegar']);
 });

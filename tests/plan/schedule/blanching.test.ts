@@ -13,9 +13,9 @@ import { feasible } from '../../helpers/plans';
 /** Invented: two vegetables to blanch and peaches to can, one pot and one burner. */
 const day: PlanDayInput = {
   lots: [
-    { produce: 'green bean', raw: '12 lb' },
-    { produce: 'broccoli', raw: '8 lb' },
-    { produce: 'peach', raw: '20 lb' },
+    { food: 'green bean', raw: '12 lb' },
+    { food: 'broccoli', raw: '8 lb' },
+    { food: 'peach', raw: '20 lb' },
   ],
   kitchen: {
     elevation: '1,000 ft',
@@ -99,7 +99,7 @@ describe('the energy of blanching', () => {
     const vegetable = kWh(stoveEnergy({ heatUp: { mass: ready, from: '20 degC', to: temperature, what: 'food' } }));
     const boil = kWh(stoveEnergy({ hold: { time: '4 min', burnerPower: '2400 W' } }));
     const share = known(composition({ food: 'green bean' })).water.likely;
-    const frozen = kWh(freezeEnergy({ mass: ready, water: share, from: '20 degC', to: '-18 degC' }));
+    const frozen = kWh(freezeEnergy({ mass: ready, moisture: share, from: '20 degC', to: '-18 degC' }));
     const of = (kind: string) => one.schedule.tasks.filter((task) => task.kind === kind);
     const batches = of('blanch').reduce((sum, { units }) => sum + (units?.count ?? 0), 0);
     expect(of('heat water').length).toBe(of('blanch').length);
@@ -160,7 +160,7 @@ test('the sheet says blanch, not cook', () => {
 test('what is cooked before freezing is cooked in a pot', () => {
   const beets = feasible({
     ...day,
-    lots: [{ produce: 'beet', raw: '10 lb' }],
+    lots: [{ food: 'beet', raw: '10 lb' }],
     products: [{ make: 'frozen', from: 'beets', form: 'slices', least: 2 }],
   });
   const cook = beets.schedule.tasks.filter(({ kind }) => kind === 'cook');

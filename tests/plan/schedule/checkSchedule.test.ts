@@ -11,7 +11,7 @@ describe('every plan of 220 small kitchens passes', () => {
   test.each(Array.from({ length: 11 }, (_, index) => 1 + 20 * index))('kitchens %i and the 19 after it', (first) => {
     for (let seed = first; seed < first + 20; seed++) {
       const plan = planDay(randomSmallKitchen(seed));
-      if (!plan.feasible) throw new Error(`kitchen ${seed}: ${plan.reason}`);
+      if (!plan.feasible) throw new Error(`kitchen ${seed}: ${plan.reason.text}`);
       plans.push(plan);
       expect(checkSchedule(plan).broken, `kitchen ${seed}`).toEqual([]);
       // said again without the checker: no filling ends more than 20 minutes before the next load of its product

@@ -135,7 +135,7 @@ describe('on seeded random days, on one day and on two', () => {
 
 test('trimmings fall off also where preparing takes no time of its own', () => {
   const plan = planDay({
-    lots: [{ produce: 'apple', raw: '20 lb' }],
+    lots: [{ food: 'apple', raw: '20 lb' }],
     kitchen: {
       elevation: '100 m',
       hours: '6 h',
@@ -153,15 +153,15 @@ test('trimmings fall off also where preparing takes no time of its own', () => {
 test('what fits in no order is not made, where nothing must be', () => {
   // 1 ft3 of freezer freezes 2 lb a day: a pack of 3 lb is within the sum of two days, but not within one
   const day = (least: number): PlanDayInput => ({
-    lots: [{ produce: 'peach', raw: '20 lb' }],
+    lots: [{ food: 'peach', raw: '20 lb' }],
     kitchen: { elevation: '100 m', hours: ['4 h', '4 h'], freezer: { room: '60 L', volume: '1 ft3' } },
     products: [{ make: 'frozen', from: 'peach', form: 'slices', size: '3 lb', least }],
-    learned: [{ produce: 'peach', form: 'slices', yield: { low: 0.8, likely: 0.8, high: 0.8 } }],
+    learned: [{ food: 'peach', form: 'slices', yield: { low: 0.8, likely: 0.8, high: 0.8 } }],
   });
   expect(planDay(day(0))).toMatchObject({ feasible: true, products: [], schedule: { tasks: [] } });
   expect(planDay(day(1))).toMatchObject({
     feasible: false,
-    reason: 'no order of work was found for what must be made',
+    reason: { code: 'no-order-of-work', text: 'no order of work was found for what you require' },
     conflicts: ['at least 1 of peach slices, frozen'],
   });
 });
@@ -169,7 +169,7 @@ test('what fits in no order is not made, where nothing must be', () => {
 describe('musts that fit the hours as sums only', () => {
   // two loads of 7 quarts: the canner's minutes are enough, but not the wait for its water and for the first load
   const day = (hours: number): PlanDayInput => ({
-    lots: [{ produce: 'peach', raw: '60 lb' }],
+    lots: [{ food: 'peach', raw: '60 lb' }],
     kitchen: {
       elevation: '100 m',
       hours: { value: hours, unit: 'h' },
@@ -182,18 +182,18 @@ describe('musts that fit the hours as sums only', () => {
   const enough = [4, 5, 6, 7, 8, 9].find((hours) => planDay(day(hours)).feasible) as number;
   const late = Array.from({ length: 15 }, (_, index) => enough - (4 * index) / 60).flatMap((hours) => {
     const plan = planDay(day(hours));
-    return !plan.feasible && plan.reason.includes('no order of work was found') ? [{ hours, plan }] : [];
+    return !plan.feasible && plan.reason.text.includes('no order of work was found') ? [{ hours, plan }] : [];
   });
   test('are no plan, and the answer says by how much they run late', () => {
     expect(late.length).toBeGreaterThan(0);
     for (const { plan } of late) {
-      expect(plan.reason).toMatch(/ends \d+ min after them$/);
-      expect(plan.conflicts).toEqual(['at least 7 of peach halves in quart jars']);
+      expect(plan.reason.text).toMatch(/ends \d+ min late$/);
+      expect(plan.conflicts).toEqual(['at least 7 of peach halves in quarts']);
     }
   });
   test('so many minutes more are enough', () => {
     const [{ hours, plan }] = late as [(typeof late)[number]];
-    const over = Number(/ends (\d+) min/.exec(plan.reason)?.[1]);
+    const over = Number(/ends (\d+) min/.exec(plan.reason.text)?.[1]);
     expect(planDay(day(hours + over / 60 + 1e-6)).feasible).toBe(true);
   });
 });
@@ -218,11 +218,11 @@ describe('hours of several days', () => {
     ['ok', ['5 h', '3 h']],
   ])('%s', (expected, hours) => expect(answer(hours)).toBe(expected));
   test('the dryer can be loaded on each of them', () => {
-    const trays = (hours: unknown, produce = 'apple') => {
+    const trays = (hours: unknown, food = 'apple') => {
       const plan = planDay({
-        lots: [{ produce, raw: '60 lb' }],
+        lots: [{ food, raw: '60 lb' }],
         kitchen: { elevation: '100 m', hours: hours as '8 h', hands: 4, dryer: { trays: 4, trayArea: '200 in2' } },
-        products: [{ make: 'dried', from: produce, form: 'slices', size: '1 oz' }],
+        products: [{ make: 'dried', from: food, form: 'slices', size: '1 oz' }],
       });
       return plan.feasible && plan.provenBest ? plan.products[0]?.trays?.trays : undefined;
     };

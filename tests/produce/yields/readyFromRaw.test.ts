@@ -120,7 +120,7 @@ describe('the range is that of the sources', () => {
     }
   });
 
-  test('fruit put up whole without a row of its own takes that of fruit eaten whole, and says so', () => {
+  test('fruit put up whole without its own row takes that of fruit eaten whole, and says so', () => {
     const plum = readyFromRaw({ food: 'plums', form: 'whole', raw: '10 lb' });
     expect(plum.yield).toEqual({ low: 0.95, likely: 0.98, high: 1 });
     expect(plum.cautions.map(({ id }) => id)).toContain('estimate');

@@ -1,0 +1,190 @@
+/** The kitchen of a question: what there is to work with. */
+import { fail } from '../errors/StillroomError';
+import {
+  area,
+  choice,
+  count,
+  fields,
+  kitchenElevation,
+  list,
+  mass,
+  money,
+  name,
+  optional,
+  power,
+  reading,
+  share,
+  time,
+  volume,
+} from '../quantity/fields';
+import { jarName, readJar } from '../words/jar';
+import { method } from '../words/method';
+import { PANTRY } from './pantryItems';
+
+/** How many jars of each size one canner load holds. */
+export const holds = () =>
+  reading<Readonly<Record<string, number>>, Readonly<Record<string, number>>>((given) => {
+    const what = 'how many jars of each size one load holds, such as { "pint": 9, "quart": 7 }';
+    if (given === undefined) fail('MISSING', '', given, what);
+    if (typeof given !== 'object' || given === null || Array.isArray(given)) fail('WRONG_TYPE', '', given, what);
+    const entries = Object.entries(given);
+    if (entries.length === 0 || entries.length > 12) fail('OUT_OF_RANGE', '', given, what);
+    for (const [jar, jars] of entries) {
+      if (!Number.isInteger(jars) || jars < 1 || jars > 100)
+        fail('OUT_OF_RANGE', jar.slice(0, 40), jars, 'a whole number of jars from 1 to 100');
+    }
+    const held = entries.map(([jar, jars]) => [readJar(jar, '').name, jars] as const);
+    if (new Set(held.map(([jar]) => jar)).size < held.length) fail('CONTRADICTION', '', given, 'each jar size once');
+    return Object.fromEntries(held);
+  });
+
+/** As `applianceEnergy` takes it. */
+const machinePower = () => power({ max: { value: 100, unit: 'kW' } });
+
+/** One kind of canner. */
+export const cannerFields = () => ({
+  /** What you call it. */
+  name: optional(name('a name for the canner')),
+  /** Kind of canner. */
+  method: method(),
+  /** Jars of each size that one load holds, such as `{ pint: 9, quart: 7 }`. */
+  holds: holds(),
+  /** Water in it before the jars go in. */
+  water: optional(volume()),
+  /** How many of them, 1 to 10; 1 when left out. */
+  count: optional(count('canners of this kind', 1, 10)),
+});
+
+/** Jars of one size. */
+export const jarStockFields = () => ({
+  /** The jar: a size by name, a volume, or a measured jar. */
+  jar: jarName(),
+  /** How many, 0 to 5,000. */
+  count: count('jars in stock', 0, 5000),
+  /** Price of one. */
+  price: optional(money()),
+  /** How often a jar is used in its life, 1 to 1,000; 10 when left out. */
+  uses: optional(count('how often a jar is used in its life', 1, 1000)),
+});
+
+const machineFields = () => ({
+  /** The dryer. */
+  dryer: optional(
+    fields({
+      /** Its trays, 1 to 500. */
+      trays: count('trays', 1, 500),
+      /** Area of one tray. */
+      trayArea: area(),
+      /** The longest it may run, up to 168 h. */
+      hours: optional(time({ max: { value: 168, unit: 'h' } })),
+    }),
+  ),
+  /** The freeze-dryer. */
+  freezeDryer: optional(
+    fields({
+      /** Its trays, 1 to 100. */
+      trays: count('trays', 1, 100),
+      /** Area of one tray. */
+      trayArea: area(),
+      /** The ice it holds. */
+      ice: mass(),
+      /** Loads on these days, 1 to 20; 1 when left out. */
+      loads: optional(count('loads', 1, 20)),
+    }),
+  ),
+  /** The freezer. */
+  freezer: optional(
+    fields({
+      /** Free room. */
+      room: volume(),
+      /** All of it, which bounds what it freezes in a day; not limited when left out. */
+      volume: optional(volume()),
+    }),
+  ),
+});
+
+/** What a kitchen has, for every question that asks for one; the hours of work apart. */
+export const kitchenFields = () => ({
+  /** Above -500 m and up to 5,000 m. */
+  elevation: kitchenElevation(),
+  /** Pairs of hands, 1 to 50; 1 when left out. */
+  hands: optional(count('pairs of hands', 1, 50)),
+  /** Burners of the stove, 1 to 50; 4 when left out. */
+  burners: optional(count('burners', 1, 50)),
+  /** Rated power of a burner; 2400 W when left out. */
+  burnerPower: optional(power()),
+  /** Pots, up to 20 kinds. */
+  pots: optional(
+    list(
+      'pots',
+      fields({
+        /** What you call it; a canner of the same name is the same vessel. */
+        name: optional(name('a name for the pot; a canner of the same name is the same vessel')),
+        /** What it holds to the rim. */
+        volume: volume(),
+        /** How many of them, 1 to 20; 1 when left out. */
+        count: optional(count('pots of this size', 1, 20)),
+        /** How full it may be, above 0 to 1; two thirds when left out. */
+        fill: optional(share({ above: 0 })),
+      }),
+      0,
+      20,
+    ),
+  ),
+  /** Canners, up to 10 kinds. */
+  canners: optional(list('canners', fields(cannerFields()), 0, 10)),
+  /** Jars in stock; not limited when left out. */
+  jars: optional(list('jars', fields(jarStockFields()), 0, 20)),
+  /** New lids in stock; not limited when left out. */
+  lids: optional(
+    fields({
+      /** How many, 0 to 5,000. */
+      count: count('lids in stock', 0, 5000),
+      /** Price of one. */
+      price: optional(money()),
+    }),
+  ),
+  /** Bags or boxes in stock; not limited when left out. */
+  bags: optional(
+    fields({
+      /** How many, 0 to 5,000; not limited when left out. */
+      count: optional(count('bags in stock', 0, 5000)),
+      /** Price of one. */
+      price: optional(money()),
+    }),
+  ),
+  ...machineFields(),
+  /** What recipes take, by weight; what you lack is in `ready` of the plan. */
+  pantry: optional(
+    list(
+      'the pantry',
+      fields({
+        /** Which item. */
+        item: choice('an item', PANTRY),
+        /** How much of it you have. */
+        amount: mass(),
+        /** Price of that amount. */
+        price: optional(money()),
+      }),
+      0,
+      20,
+    ),
+  ),
+  /** What energy costs, and what machines draw. */
+  energy: optional(
+    fields({
+      /** What the stove burns; never left out where gas has a price. */
+      stove: optional(choice('what the stove burns', ['gas', 'electric'])),
+      /** Price of a kWh of electricity. */
+      electricity: optional(money()),
+      /** Price of a therm of gas. */
+      gas: optional(money()),
+      /** What the dryer draws, up to 100 kW, in place of an estimate by the water. */
+      dryerPower: optional(machinePower()),
+      /** What the freeze-dryer draws, up to 100 kW, in place of an estimate by the ice. */
+      freezeDryerPower: optional(machinePower()),
+    }),
+  ),
+  /** Price of an hour of one pair of hands. */
+  wage: optional(money()),
+});

@@ -9,9 +9,11 @@ type Span = NonNullable<StepRow['time']>;
 export const ends = (span: Span): readonly [string, string] =>
   typeof span === 'string' ? [span, span] : [span.low, span.high];
 
+/** Pages print half minutes and sixteenths of an inch: the words keep them. */
+const asPrinted = (end: string): string => formatQuantity(end, { fraction: 16 });
 const say = (span: Span): string => {
   const [low, high] = ends(span);
-  return low === high ? formatQuantity(low) : `${formatQuantity(low)} to ${formatQuantity(high)}`;
+  return low === high ? asPrinted(low) : `${asPrinted(low)} to ${asPrinted(high)}`;
 };
 
 /** The operation of a step; the tests prove that each is in the table. */

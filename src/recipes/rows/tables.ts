@@ -200,10 +200,14 @@ const recipeShape = () => ({
   ),
 });
 
-/** One printed recipe; or one that is only common practice, which never ends in a heat process. */
+/**
+ * One printed recipe; or one that is recalled and was not seen, served as recalled; or one that is only common practice.
+ * The last two never end in a heat process.
+ */
 export const recipeRow = () =>
   z.union([
     z.strictObject({ ...recipeShape(), ...sourcedColumns(), seenIn: z.array(sighting()).check(z.minLength(1)) }),
+    z.strictObject({ ...recipeShape(), ...sourcedColumns(), obtained: z.literal('memory') }),
     z.strictObject({ ...recipeShape(), ...practiceColumns() }),
   ]);
 export type RecipeRow = RowOf<typeof recipeRow>;

@@ -145,7 +145,10 @@ function acidityOf(parts: readonly Part[]): Acidity {
 function recipesMixing(parts: readonly Part[]): Mixture['recipes'] {
   const ids = parts.filter((part) => !hasNoPh(part)).map(({ food: { id } }) => id);
   return RECIPES.filter(
-    ({ mix, foods }) => (mix === 'may mix' || mix === 'as printed') && ids.every((id) => foods.includes(id)),
+    ({ mix, foods, keeps }) =>
+      (mix === 'may mix' || mix === 'as printed') &&
+      keeps.some((keep) => 'process' in keep) &&
+      ids.every((id) => foods.includes(id)),
   ).map(({ id, name }) => ({ recipe: id, name }));
 }
 

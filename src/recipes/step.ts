@@ -12,8 +12,11 @@ export const ends = (span: Span): readonly [string, string] =>
 /** Pages print half minutes and sixteenths of an inch: the words keep them. */
 const asPrinted = (end: string): string => formatQuantity(end, { fraction: 16 });
 const say = (span: Span): string => {
-  const [low, high] = ends(span);
-  return low === high ? asPrinted(low) : `${asPrinted(low)} to ${asPrinted(high)}`;
+  const [low, high] = ends(span).map(asPrinted) as [string, string];
+  if (low === high) return low;
+  // the unit once, where both ends have the same: 5 to 20 min
+  const unit = high.slice(high.lastIndexOf(' '));
+  return `${low.endsWith(unit) ? low.slice(0, -unit.length) : low} to ${high}`;
 };
 
 /** The operation of a step; the tests prove that each is in the table. */

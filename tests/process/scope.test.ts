@@ -268,7 +268,7 @@ describe('kinds of a food', () => {
     ['fish', 'chunks', pressure, ['salmon', 'trout', 'mackerel', 'bluefish', 'halibut'], ['cod', 'anchovy', 'shrimp']],
     ['meat', 'cubes', pressure, ['beef', 'venison', 'bear'], ['ham', 'bacon', 'bison', 'goat', 'turkey', 'wild boar']],
     ['corn', 'kernels', pressure, ['sweet corn'], ['field corn', 'popcorn', 'baby corn']],
-    ['grapes', 'whole', at, ['grape', 'Concord grape', 'European grape'], ['muscadine', 'slip-skin grape', 'raisin']],
+    ['grapes', 'whole', at, ['grape', 'European grape'], ['muscadine', 'Concord grape', 'slip-skin grape', 'raisin']],
     ['plums', 'halves', at, ['plum', 'Italian plum'], ['prune', 'damson', 'greengage']],
     ['citrus', 'sections', at, ['grapefruit', 'orange'], ['lemon', 'lime', 'sour orange']],
     [

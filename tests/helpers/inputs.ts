@@ -59,7 +59,6 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
     { dried: '500 g', moisture: '2 %', bag: { area: '0.12 m2', transmission: 0.5, time: '365 days' } },
   ],
   trayLoad: () => [{ area: '1 ft2', thickness: '1/4 in', ready: '10 lb' }],
-  canningEnergy: () => [CANNING],
   loadTimeline: () => [CANNING],
   canningRules: () => [{ topic: 'pressure canner' }],
   findFoods: () => [{ text: 'mushr' }],

@@ -13,5 +13,4 @@ export type { LeastSalt } from './leastSalt';
 export { type PasteurizePickles, type PasteurizePicklesInput, pasteurizePickles } from './pasteurizePickles';
 export type { ListedPh } from './phOf';
 export { type DrainedFirst, type PickleRecipe, type PickleRecipeInput, pickleRecipe } from './pickleRecipe';
-export { type PickleRule, pickleRules } from './pickleRules';
 export { type SaltMeasure, type SaltMeasureInput, saltMeasure } from './saltMeasure';

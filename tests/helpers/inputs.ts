@@ -38,7 +38,6 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   foods: () => [{ kind: 'fruit' }],
   forms: () => [{ food: 'peaches' }],
   whatIsKnown: () => [{ food: 'peaches' }],
-  pickleRules: () => [],
   holdingSolutions: () => [],
   sources: () => [{ ids: ['usda-cghc-2015'] }],
   checkSchedule: () => [plan()],

@@ -202,6 +202,10 @@ describe('drying, water activity, freezing, lethality', () => {
     isothermMoisture({ food: 'apple' });
     // @ts-expect-error nor a moisture
     isothermActivity({ food: 'apple' });
+    // @ts-expect-error an isotherm is that of a food, or of constants
+    isothermMoisture({ waterActivity: 0.5 });
+    // @ts-expect-error here too
+    isothermActivity({ moisture: 0.15 });
     // @ts-expect-error a freezer holds a volume
     freezerLoad({ freezerVolume: '15 lb' });
     // @ts-expect-error no such shape

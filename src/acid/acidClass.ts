@@ -73,7 +73,7 @@ export interface AcidClass {
   /** Whether that was assumed, because none was given. */
   readonly uncertaintyAssumed: boolean;
   /** With a food and no reading: what the published lists print of it. */
-  readonly listed?: ListedFood;
+  readonly lists?: ListedFood;
   /** The kind of canner that the class at home calls for, once there is a tested process. */
   readonly canner: string;
   /** Where the answer comes from. */
@@ -89,7 +89,7 @@ interface Known {
   readonly assumed: boolean;
   readonly isAcid: boolean;
   readonly undecided: (limit: number, onIsAbove?: boolean) => boolean;
-  readonly listed?: ListedFood;
+  readonly lists?: ListedFood;
   readonly basis: readonly Basis[];
   readonly cautions: readonly Caution[];
 }
@@ -129,7 +129,7 @@ function fromLists(question: PhOfInput): Known | NotKnown {
   return {
     pH,
     assumed: false,
-    listed: { food, ...(form === undefined ? {} : { form }), ...listed.pH, figures },
+    lists: { food, ...(form === undefined ? {} : { form }), ...listed.pH, figures },
     isAcid: listed.acidity === 'acid',
     undecided: (line, onIsAbove = false) =>
       line === limit ? listed.crosses : isAbove(pH, line, onIsAbove) && !isAbove(low, line, onIsAbove),
@@ -146,7 +146,7 @@ function fromLists(question: PhOfInput): Known | NotKnown {
  * 4.6 (a tomato product from 4.7) when its water activity is above 0.85; acidified where acid was added. Home guides
  * acidify every jar of tomatoes instead, so that exception never makes a home-canned food acid here. Of a `food`
  * without a reading the highest figure of the published lists decides, recalled ones included, and so does the guides' own
- * list of foods that are sometimes above the limit (tomatoes, figs); `listed` has the lines. A typical pH never shows that
+ * list of foods that are sometimes above the limit (tomatoes, figs); `lists` has the lines. A typical pH never shows that
  * a food needs no acid.
  *
  * Sources: USDA Complete Guide to Home Canning, Guide 1; 21 CFR 114.3.
@@ -166,7 +166,7 @@ function fromLists(question: PhOfInput): Known | NotKnown {
  * acidClass({ food: 'tomato', pH: 4.65 }).home; // => 'low-acid'
  * acidClass({ food: 'tomato', pH: 4.65 }).regulation; // => 'acid'
  * acidClass({ food: 'mango' }).home; // => 'low-acid'
- * acidClass({ food: 'apple juice' }).listed.high; // => 4
+ * acidClass({ food: 'apple juice' }).lists.high; // => 4
  * acidClass({ food: 'pawpaw' }).known; // => false
  * acidClass({ pH: 4.2, uncertainty: 0.1 }).margin; // ≈ 0.4
  * acidClass({ pH: 15 }); // throws StillroomError OUT_OF_RANGE
@@ -206,7 +206,7 @@ export function acidClass(input: AcidClassInput): AcidClass | NotKnown {
     regulationUndecided,
     ...(uncertainty === undefined ? {} : { uncertainty }),
     uncertaintyAssumed: known.assumed,
-    ...(known.listed === undefined ? {} : { listed: known.listed }),
+    ...(known.lists === undefined ? {} : { lists: known.lists }),
     canner: printed(home, 'process'),
     basis: [
       basisOf(home, 'home', 'line between acid and low-acid'),

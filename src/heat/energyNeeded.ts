@@ -6,9 +6,9 @@ import type { HeatNeeded } from './needed';
 import { type StoveEnergy, type StoveEnergyInput, stoveEnergy } from './stoveEnergy';
 
 /** A pot on the stove: heated up, boiled down, held at the boil. */
-export interface StoveWork {
+export interface CookingWork {
   /** What is heated up, boiled off, held. */
-  readonly stove: StoveEnergyInput;
+  readonly cooking: StoveEnergyInput;
 }
 /** Food in a dryer, by its water. */
 export interface DryingWork {
@@ -26,9 +26,9 @@ export interface MachineWork {
   readonly machine: ApplianceEnergyInput;
 }
 /** One piece of work. */
-export type EnergyNeededInput = StoveWork | DryingWork | FreezeDryingWork | MachineWork;
+export type EnergyNeededInput = CookingWork | DryingWork | FreezeDryingWork | MachineWork;
 
-const KINDS = ['stove', 'drying', 'freezeDrying', 'machine'] as const;
+const KINDS = ['cooking', 'drying', 'freezeDrying', 'machine'] as const;
 type Kind = (typeof KINDS)[number];
 
 /**
@@ -36,7 +36,7 @@ type Kind = (typeof KINDS)[number];
  * plugged in. `energyCost` says what it costs; `loadTimeline` answers the energy of a canner load, `freezeEnergy` that
  * of freezing.
  *
- * `stove`: mass x specific heat x (to - from) / efficiency, with 4.186 kJ/(kg K) for water and 3.8 for food; water boiled
+ * `cooking`: mass x specific heat x (to - from) / efficiency, with 4.186 kJ/(kg K) for water and 3.8 for food; water boiled
  * away x latent heat / efficiency; rated power x share x time for a covered pot held at the boil.
  * `drying`: heat = fresh x 3.8 kJ/(kg K) x (dryer - start) + water x latent heat; energy = heat / efficiency.
  * `freezeDrying`: heat = ice x enthalpy of sublimation; energy = 2 x heat / efficiency, as the condenser takes it out again.
@@ -46,7 +46,7 @@ type Kind = (typeof KINDS)[number];
  * Source: textbook figures of specific heat and dryers; IAPWS SR1-86(1992); Murphy and Koop (2005) Eq. 5; U.S.
  * Department of Energy on appliances. The `basis` of each answer names its own.
  *
- * @param input - one of `stove`, `drying`, `freezeDrying` and `machine`, each with its own fields
+ * @param input - one of `cooking`, `drying`, `freezeDrying` and `machine`, each with its own fields
  * @returns `energy` in kWh, with `heat` in kJ where it is known, and what the kind of work adds
  * @throws StillroomError MISSING with none of the four, CONTRADICTION with two; the errors of each, at its path
  *
@@ -54,7 +54,7 @@ type Kind = (typeof KINDS)[number];
  * ```ts
  * import { energyNeeded } from 'stillroom/heat';
  *
- * energyNeeded({ stove: { boilOff: '3.65 kg', efficiency: '55 %' } }).energy.likely.value; // ≈ 4.16
+ * energyNeeded({ cooking: { boilOff: '3.65 kg', efficiency: '55 %' } }).energy.likely.value; // ≈ 4.16
  * const beans = energyNeeded({ drying: { fresh: '18 lb', moisture: '90 %', targetMoisture: '6 %' } });
  * beans.energy.low.value; // ≈ 5.1
  * energyNeeded({ freezeDrying: { ice: '3 kg' } }).heat.value; // ≈ 8514
@@ -64,14 +64,14 @@ type Kind = (typeof KINDS)[number];
  * dryer.efficiency; // ≈ 0.88
  * ```
  */
-export function energyNeeded(input: StoveWork): StoveEnergy;
+export function energyNeeded(input: CookingWork): StoveEnergy;
 export function energyNeeded(input: DryingWork): DryEnergy;
 export function energyNeeded(input: FreezeDryingWork): HeatNeeded;
 export function energyNeeded(input: MachineWork): ApplianceEnergy;
 export function energyNeeded(input: EnergyNeededInput): StoveEnergy | DryEnergy | HeatNeeded | ApplianceEnergy {
   const kind = kindOf(input);
   const given = (input as unknown as Record<Kind, never>)[kind];
-  const answers = { stove: stoveEnergy, drying: dryEnergy, freezeDrying: freezeDryEnergy, machine: applianceEnergy };
+  const answers = { cooking: stoveEnergy, drying: dryEnergy, freezeDrying: freezeDryEnergy, machine: applianceEnergy };
   return within(kind, () => answers[kind](given));
 }
 
@@ -84,7 +84,7 @@ function kindOf(input: unknown): Kind {
   if (unknown !== undefined)
     fail('UNKNOWN_FIELD', unknown, unknown, `one of ${KINDS.join(', ')}`, { options: [...KINDS] });
   const [first, second] = KINDS.filter((kind) => (input as Record<string, unknown>)[kind] !== undefined);
-  if (first === undefined) return fail('MISSING', 'stove', undefined, `one of ${KINDS.join(', ')}`);
+  if (first === undefined) return fail('MISSING', 'cooking', undefined, `one of ${KINDS.join(', ')}`);
   if (second !== undefined) fail('CONTRADICTION', second, second, `only one of ${KINDS.join(', ')}`);
   return first;
 }

@@ -6,12 +6,12 @@ export type { ApplianceEnergy, ApplianceEnergyInput } from './applianceEnergy';
 export type { DryEnergy, DryEnergyInput } from './dryEnergy';
 export { type EnergyCost, type EnergyCostInput, energyCost } from './energyCost';
 export {
+  type CookingWork,
   type DryingWork,
   type EnergyNeededInput,
   energyNeeded,
   type FreezeDryingWork,
   type MachineWork,
-  type StoveWork,
 } from './energyNeeded';
 export type { FreezeDryEnergyInput } from './freezeDryEnergy';
 export { type FrostPoint, type FrostPointInput, frostPoint } from './frostPoint';

@@ -38,7 +38,7 @@ export interface HeatResistanceEntry {
   /** What is destroyed. */
   readonly organism: string;
   /** Food or medium, where the source names it. */
-  readonly medium?: string;
+  readonly heatedIn?: string;
   /** Temperature of the D value. */
   readonly reference?: Quantity<'temperature'>;
   /** Time for one log10 reduction at the reference temperature. */
@@ -89,7 +89,7 @@ function resistanceOf(row: ResistanceRow): HeatResistanceEntry {
   );
   return {
     organism: row.organism,
-    ...(row.medium === '' ? {} : { medium: row.medium }),
+    ...(row.medium === '' ? {} : { heatedIn: row.medium }),
     ...(row.reference === null ? {} : { reference: { value: row.reference, unit: row.unit } }),
     ...(dValue === undefined ? {} : { dValue }),
     ...(zRange === undefined ? {} : { z: zRange }),

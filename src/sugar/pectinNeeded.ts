@@ -23,7 +23,7 @@ const schema = fields({
   /** The sugar to set; or */
   sugar: optional(massWord()),
   /** the pectin that a recipe asks for. */
-  recipe: optional(
+  inPlaceOf: optional(
     fields({
       /** How much pectin. */
       dose: massWord(),
@@ -56,7 +56,7 @@ export interface PectinNeeded {
    */
   readonly group?: PectinGroup;
   /** With `food`: what a jelly of it needs besides sugar. */
-  readonly needs?: string;
+  readonly jellyNeeds?: string;
   /** With `food`: every line of the list behind the group, the one that needs most first. */
   readonly lines?: readonly ListedPectin[];
   /** With `food`: its average composition where it was analyzed. */
@@ -84,8 +84,8 @@ export interface PectinNeeded {
  * brief on jams, p. 6; pectin and acid table of So Easy to Preserve (University of Georgia); Belitz et al., Food
  * Chemistry, Table 18.3 (pectin as calcium pectate); grapefruit pulp Baker 1997.
  *
- * @param input - `food` (with its `form`), or the `grade` of the pectin at hand with `sugar` or a `recipe`, or both
- * @returns `group`, `needs` and `composition` of the fruit; `dose` in the unit of the sugar or of the recipe's dose; or
+ * @param input - `food` (with its `form`), or the `grade` of the pectin at hand with `sugar` or `inPlaceOf` a recipe's, or both
+ * @returns `group`, `jellyNeeds` and `composition` of the fruit; `dose` in the unit of the sugar or of the recipe's dose; or
  *   `known: false` for a food in no table
  * @throws StillroomError OUT_OF_RANGE; MISSING, CONTRADICTION; UNKNOWN_NAME
  *
@@ -96,7 +96,7 @@ export interface PectinNeeded {
  * pectinNeeded({ food: 'quinces' }).group; // => 1
  * pectinNeeded({ food: 'black currants' }).composition.pectin; // => 0.017
  * pectinNeeded({ sugar: '55 kg', grade: 150 }).dose.value; // ≈ 0.3667
- * const other = pectinNeeded({ recipe: { dose: '50 g', grade: 150 }, grade: 100, mass: '1.5 kg' });
+ * const other = pectinNeeded({ inPlaceOf: { dose: '50 g', grade: 150 }, grade: 100, mass: '1.5 kg' });
  * other.dose; // => { value: 75, unit: 'g' }
  * other.sag; // => 5
  * ```
@@ -147,7 +147,7 @@ function formOf(food: FoundFood, asked: string | undefined, input: PectinNeededI
 
 /** The pectin at hand that sets the sugar or replaces the recipe's; nothing where only a fruit is asked about. */
 function doseOf(given: z.output<typeof schema>, input: PectinNeededInput) {
-  const { food, grade, sugar, recipe, mass } = given;
+  const { food, grade, sugar, inPlaceOf: recipe, mass } = given;
   if (grade === undefined) {
     const other = sugar ?? recipe ?? mass;
     if (other !== undefined) fail('MISSING', 'grade', undefined, 'the grade of the pectin at hand, such as 150');
@@ -155,7 +155,7 @@ function doseOf(given: z.output<typeof schema>, input: PectinNeededInput) {
       fail('MISSING', 'food', input.food, 'a fruit, or the grade of the pectin with the sugar to set');
     return undefined;
   }
-  oneOf(given, ['sugar', 'recipe']);
+  oneOf(given, ['sugar', 'inPlaceOf']);
   const dose: Quantity<'mass'> =
     recipe === undefined
       ? { value: (sugar as Quantity<'mass'>).value / grade, unit: (sugar as Quantity<'mass'>).unit }

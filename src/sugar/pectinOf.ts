@@ -72,7 +72,7 @@ export interface ListedPectin {
 interface PectinKnown {
   readonly food: string;
   readonly group?: PectinGroup;
-  readonly needs?: (typeof NEEDS)[PectinGroup];
+  readonly jellyNeeds?: (typeof NEEDS)[PectinGroup];
   readonly lines: readonly ListedPectin[];
   readonly composition: FruitComposition;
   readonly basis: readonly Basis[];
@@ -155,7 +155,7 @@ export function pectinKnown(food: FoundFood, form: string | undefined): PectinKn
   };
   return {
     food: food.name,
-    ...(first === undefined ? {} : { group: first.group, needs: NEEDS[first.group] }),
+    ...(first === undefined ? {} : { group: first.group, jellyNeeds: NEEDS[first.group] }),
     lines: rows.map((row) => ({ food: nameOf(row.food), printed: row.printed, group: row.group })),
     composition: compositionOf(content),
     basis: [

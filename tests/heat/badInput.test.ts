@@ -11,7 +11,7 @@ const garbageHere: readonly unknown[] = [
   ...GARBAGE,
   { heatUp: { mass: '1e400 kg', from: '20 degC', to: Number.POSITIVE_INFINITY }, efficiency: Number.NaN },
   { energy: { low: {}, likely: null, high: 'much' }, price: null },
-  { stove: { heatUp: { mass: '1e400 kg', from: '20 degC' } } },
+  { cooking: { heatUp: { mass: '1e400 kg', from: '20 degC' } } },
   { machine: { power: '1/0 W' } },
   { drying: null },
   { power: '1/0 W', time: [], dryer: 3, machine: 'big', ice: { value: Number.NaN, unit: 'kg' } },

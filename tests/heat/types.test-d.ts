@@ -6,7 +6,7 @@ import type { Money, Quantity, Range } from '../../src/quantity/index';
 
 test('wrong dimensions do not compile', () => {
   // @ts-expect-error a volume where a mass belongs
-  energyNeeded({ stove: { heatUp: { mass: '2 quarts', from: '10 degC', to: '90 degC' } } });
+  energyNeeded({ cooking: { heatUp: { mass: '2 quarts', from: '10 degC', to: '90 degC' } } });
   // @ts-expect-error an energy where a power belongs
   energyNeeded({ machine: { power: '1 kWh', time: '1 h' } });
   // @ts-expect-error a power where an energy belongs
@@ -18,11 +18,11 @@ test('wrong dimensions do not compile', () => {
   // @ts-expect-error the temperatures are missing
   freezeEnergy({ mass: '1 kg', food: 'peach' });
   // @ts-expect-error a burner is needed to hold a boil
-  energyNeeded({ stove: { hold: { time: '1 h' } } });
+  energyNeeded({ cooking: { hold: { time: '1 h' } } });
 });
 
 test('answers carry their dimensions, and a refusal must be looked at', () => {
-  expectTypeOf(energyNeeded({ stove: { boilOff: '1 kg' } })).toEqualTypeOf<StoveEnergy>();
+  expectTypeOf(energyNeeded({ cooking: { boilOff: '1 kg' } })).toEqualTypeOf<StoveEnergy>();
   expectTypeOf(energyNeeded({ freezeDrying: { ice: '1 kg' } })).toEqualTypeOf<HeatNeeded>();
   expectTypeOf<EnergyNeeded['energy']>().toEqualTypeOf<Range<Quantity<'energy'>>>();
   expectTypeOf(energyCost).returns.toHaveProperty('cost').toEqualTypeOf<Range<Money>>();

@@ -29,7 +29,7 @@ test('every row of heat resistance is served as it stands', () => {
     expect(entry).toMatchObject({ organism: row.organism });
     const line = { of: `resistance[${index}]`, source: row.source, locator: row.locator };
     expect(basis[index]).toMatchObject({ ...line, kind: row.obtained === 'memory' ? 'recalled' : 'published' });
-    expect(entry?.medium ?? '').toBe(row.medium);
+    expect(entry?.heatedIn ?? '').toBe(row.medium);
     expect(entry?.reference?.value ?? null).toBe(row.reference);
     expect([entry?.dValue?.low.value ?? null, entry?.dValue?.high.value ?? null]).toEqual([row.dLow, row.dHigh]);
     expect([entry?.z?.low.value ?? null, entry?.z?.high.value ?? null]).toEqual([row.zLow, row.zHigh]);

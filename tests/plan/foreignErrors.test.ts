@@ -97,7 +97,7 @@ describe('one wrong leaf is one error of ours', () => {
       'energyNeeded of the stove',
       heat.energyNeeded,
       {
-        stove: {
+        cooking: {
           heatUp: { mass: '1 kg', from: '20 degC', to: '90 degC', what: 'food' },
           boilOff: '1 kg',
           hold: { time: '20 min', burnerPower: '2400 W' },

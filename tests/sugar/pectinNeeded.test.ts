@@ -68,18 +68,18 @@ test('grade arithmetic', () => {
 });
 
 test("in place of a recipe's pectin, and its strength in the mix", () => {
-  expect(dose({ recipe: { dose: '50 g', grade: 150 }, grade: 100 }).dose.value).toBe(75);
-  expect(dose({ recipe: { dose: '30 g', grade: 150 }, grade: 150, mass: '0.9 kg' }).sag).toBeCloseTo(5, 9);
+  expect(dose({ inPlaceOf: { dose: '50 g', grade: 150 }, grade: 100 }).dose.value).toBe(75);
+  expect(dose({ inPlaceOf: { dose: '30 g', grade: 150 }, grade: 150, mass: '0.9 kg' }).sag).toBeCloseTo(5, 9);
   // another grade sets as strongly
-  expect(dose({ recipe: { dose: '30 g', grade: 150 }, grade: 90, mass: '0.9 kg' }).sag).toBeCloseTo(5, 9);
+  expect(dose({ inPlaceOf: { dose: '30 g', grade: 150 }, grade: 90, mass: '0.9 kg' }).sag).toBeCloseTo(5, 9);
 });
 
 test('bad input', () => {
   expect(pectinNeeded({ sugar: '1 kg', grade: 150, food: 'turnip' })).toMatchObject({ known: false });
   expect(errorOf(() => pectinNeeded({ sugar: '55 kg', grade: 0 }))).toBe('OUT_OF_RANGE grade');
   expect(errorOf(() => pectinNeeded({ grade: 100 }))).toBe('MISSING sugar');
-  expect(errorOf(() => pectinNeeded({ sugar: '1 kg', recipe: { dose: '1 g', grade: 100 }, grade: 100 }))).toBe(
-    'CONTRADICTION recipe',
+  expect(errorOf(() => pectinNeeded({ sugar: '1 kg', inPlaceOf: { dose: '1 g', grade: 100 }, grade: 100 }))).toBe(
+    'CONTRADICTION inPlaceOf',
   );
   expect(errorOf(() => pectinNeeded({ sugar: '1 kg', grade: 100, ready: '1 kg' }))).toBe('MISSING food');
   expect(errorOf(() => pectinNeeded({}))).toBe('MISSING food');

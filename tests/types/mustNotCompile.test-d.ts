@@ -221,8 +221,8 @@ describe('steam, heat', () => {
     boilingTemperature({ elevation: '300 m' });
     steamTemperature({ gauge: '11 psi', elevation: '2000 ft' });
     energyNeeded({ machine: { power: '600 W', time: '8 h' } });
-    energyNeeded({ stove: { boilOff: '2 kg' } });
-    energyNeeded({ stove: { heatUp: { mass: '2 kg', from: '10 degC', to: '90 degC' } } });
+    energyNeeded({ cooking: { boilOff: '2 kg' } });
+    energyNeeded({ cooking: { heatUp: { mass: '2 kg', from: '10 degC', to: '90 degC' } } });
     energyCost(priced);
     iceVapourPressure({ temperature: '-20 degC' });
   });
@@ -236,9 +236,9 @@ describe('steam, heat', () => {
     // @ts-expect-error an energy is no power
     energyNeeded({ machine: { power: '600 kWh', time: '8 h' } });
     // @ts-expect-error a length where a mass or a volume belongs
-    energyNeeded({ stove: { boilOff: '2 ft' } });
+    energyNeeded({ cooking: { boilOff: '2 ft' } });
     // @ts-expect-error a temperature has a unit
-    energyNeeded({ stove: { heatUp: { mass: '2 kg', from: 10 } } });
+    energyNeeded({ cooking: { heatUp: { mass: '2 kg', from: 10 } } });
     // @ts-expect-error a price has a currency
     energyCost({ ...priced, price: { per: 'kWh', price: 0.31 } });
     // @ts-expect-error a pressure is no temperature

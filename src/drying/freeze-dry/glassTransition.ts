@@ -78,7 +78,7 @@ const schema = /* @__PURE__ */ fields({
   ),
   /** Wet basis: 0 to below 1, or percent. */
   moisture: moistureWord({ below: 1 }),
-  /** Temperature of the store, for `state` and `mostMoisture`: -60 to 80 degC. */
+  /** Temperature of the store, for `texture` and `mostMoisture`: -60 to 80 degC. */
   storage: optional(temperature({ min: { value: -60, unit: 'degC' }, max: { value: 80, unit: 'degC' } })),
 });
 export type GlassTransitionInput = z.input<typeof schema>;
@@ -90,7 +90,7 @@ export interface KnownGlassTransition {
   /** Below it the food is a hard glass, above it a rubber that sticks, cakes and collapses. */
   readonly temperature: Quantity<'temperature'>;
   /** At the storage temperature: `glassy`, or `sticky` where the glass has gone soft. */
-  readonly state?: 'glassy' | 'sticky';
+  readonly texture?: 'glassy' | 'sticky';
   /** Most moisture, wet basis, at which it is still a glass at the storage temperature; 0 where it never is. */
   readonly mostMoisture?: number;
   /** Where the figures come from. */
@@ -198,7 +198,7 @@ function solidsOf(given: z.output<typeof schema>, input: GlassTransitionInput): 
  *
  * const kiwi = glassTransition({ food: 'kiwifruit', moisture: '2 %', storage: '70 degF' });
  * kiwi.known && kiwi.temperature.value; // ≈ 24.4
- * kiwi.known && kiwi.state; // => 'glassy'
+ * kiwi.known && kiwi.texture; // => 'glassy'
  * const juice = glassTransition({ food: 'grape juice', iceTemperature: '-30 degC' });
  * juice.known && juice.collapses; // => 'yes'
  * ```
@@ -233,7 +233,7 @@ function inStore(input: GlassTransitionInput): GlassTransition {
     ...(store === undefined
       ? {}
       : {
-          state: transition > store ? 'glassy' : 'sticky',
+          texture: transition > store ? 'glassy' : 'sticky',
           // the equation solved for the moisture at which Tg is the store's temperature
           mostMoisture: store >= degC ? 0 : (degC - store) / (degC - store + k * (store - water)),
         }),

@@ -108,6 +108,17 @@ function enoughOf(row: FigureRow): PublishedLethalityEntry {
   };
 }
 
+/** The line in words, no two alike: what, where, and the figures. */
+const nameOf = ({ organism, medium, reference, dLow, dHigh, zLow, zHigh, unit }: ResistanceRow): string =>
+  [
+    organism,
+    medium,
+    ...(reference === null ? [] : [`D ${dLow} to ${dHigh} min at ${reference} ${unit}`]),
+    ...(zLow === null ? [] : [`z ${zLow} to ${zHigh} ${unit}`]),
+  ]
+    .filter((part) => part !== '')
+    .join(', ');
+
 /**
  * What is published about heat: how much of it destroys an organism or an enzyme (D and z values), and how much of it
  * sources call enough for an aim. It is there to compare a record with; none of it is a home process.
@@ -148,8 +159,8 @@ export function publishedHeat(input: PublishedHeatInput = {}): PublishedHeat {
     resistance: destroyed.map(resistanceOf),
     enough: enough.map(enoughOf),
     basis: [
-      ...destroyed.map((row, index) => basisOf(row, `resistance[${index}]`)),
-      ...enough.map((row, index) => basisOf(row, `enough[${index}]`)),
+      ...destroyed.map((row) => basisOf(row, 'resistance[]', nameOf(row))),
+      ...enough.map((row) => basisOf(row, 'enough[]', `${row.about}: ${row.what}`)),
     ],
     cautions: [
       lethalityCaution('resistance-varies'),

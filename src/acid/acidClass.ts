@@ -1,6 +1,7 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
+import { form as formField } from '../foods/fields';
 import { foodsNamed } from '../foods/lookUpFood';
 import { fields, flag, name, number, optional, readInput } from '../quantity/fields';
 import type { Basis, Caution } from '../sources/basis';
@@ -10,13 +11,17 @@ import { basisOf } from '../sources/table';
 import { pH as pHWord } from '../words/pH';
 import { waterActivity as activityWord } from '../words/waterActivity';
 import { lowAcidByLaw, pHLimit } from './phLimits';
-import { phOf } from './phOf';
+import { type ListedPh, type PhOfInput, phOf } from './phOf';
 import { assumedReading, closestReading, isAbove, isUndecided } from './phReading';
 import { acidCaution, printed } from './tables';
 
 const schema = fields({
   /** The food, by name. Where no pH was measured, the highest figure of the published lists decides. */
   food: optional(name('a food, such as "peach"')),
+  /** Its form in the lists, such as `canned` or `juice`; fresh when left out. */
+  form: optional(formField()),
+  /** One line of the lists, in their own words, for a variety of the food: `Figs, Calimyrna`. */
+  listed: optional(name('a line of the lists in their own words, such as "Figs, Calimyrna"')),
   /** pH of the finished, even mixture, measured: 0 to 14. It goes before the lists. */
   pH: optional(pHWord()),
   /** Uncertainty of that reading either way, 0 to 2 pH units; a kitchen meter's 0.1, with a caution, when left out. */
@@ -30,6 +35,19 @@ const schema = fields({
 });
 export type AcidClassInput = z.input<typeof schema>;
 
+/** What the published lists print of a food. */
+export interface ListedFood {
+  /** Trade name of the food. */
+  readonly food: string;
+  /** Name of the form, where one was asked for. */
+  readonly form?: string;
+  /** The lowest pH of the published lines; of the recalled ones where none is published. */
+  readonly low: number;
+  /** The highest. */
+  readonly high: number;
+  /** Every line behind the answer, recalled ones too. */
+  readonly figures: readonly ListedPh[];
+}
 export interface AcidClass {
   /** What it is at home, on the safe side of the reading's uncertainty: the class to can by. */
   readonly home: 'acid' | 'low-acid';
@@ -54,6 +72,8 @@ export interface AcidClass {
   readonly uncertainty?: number;
   /** Whether that was assumed, because none was given. */
   readonly uncertaintyAssumed: boolean;
+  /** With a food and no reading: what the published lists print of it. */
+  readonly lists?: ListedFood;
   /** The kind of canner that the class at home calls for, once there is a tested process. */
   readonly canner: string;
   /** Where the answer comes from. */
@@ -69,6 +89,7 @@ interface Known {
   readonly assumed: boolean;
   readonly isAcid: boolean;
   readonly undecided: (limit: number, onIsAbove?: boolean) => boolean;
+  readonly lists?: ListedFood;
   readonly basis: readonly Basis[];
   readonly cautions: readonly Caution[];
 }
@@ -98,15 +119,17 @@ function fromReading(pH: number, given: number | undefined): Known {
 }
 
 /** The published lists: the highest figure of any of them decides. */
-function fromLists(food: string): Known | NotKnown {
-  const listed = phOf({ food });
+function fromLists(question: PhOfInput): Known | NotKnown {
+  const listed = phOf(question);
   if ('known' in listed) return listed;
   const pH = Math.max(...listed.figures.map(({ high }) => high));
   const low = Math.min(...listed.figures.map((figure) => figure.low));
+  const { food, form, figures } = listed;
   const limit = pHLimit('home-acid').pH;
   return {
     pH,
     assumed: false,
+    lists: { food, ...(form === undefined ? {} : { form }), ...listed.pH, figures },
     isAcid: listed.acidity === 'acid',
     undecided: (line, onIsAbove = false) =>
       line === limit ? listed.crosses : isAbove(pH, line, onIsAbove) && !isAbove(low, line, onIsAbove),
@@ -122,7 +145,9 @@ function fromLists(food: string): Known | NotKnown {
  * an uncertainty it is taken as a kitchen meter's, 0.1 either way. Commercial regulation calls a food low-acid above
  * 4.6 (a tomato product from 4.7) when its water activity is above 0.85; acidified where acid was added. Home guides
  * acidify every jar of tomatoes instead, so that exception never makes a home-canned food acid here. Of a `food`
- * without a reading the highest figure of the published lists decides (see `phOf`).
+ * without a reading the highest figure of the published lists decides, recalled ones included, and so does the guides' own
+ * list of foods that are sometimes above the limit (tomatoes, figs); `lists` has the lines. A typical pH never shows that
+ * a food needs no acid.
  *
  * Sources: USDA Complete Guide to Home Canning, Guide 1; 21 CFR 114.3.
  *
@@ -141,6 +166,8 @@ function fromLists(food: string): Known | NotKnown {
  * acidClass({ food: 'tomato', pH: 4.65 }).home; // => 'low-acid'
  * acidClass({ food: 'tomato', pH: 4.65 }).regulation; // => 'acid'
  * acidClass({ food: 'mango' }).home; // => 'low-acid'
+ * acidClass({ food: 'apple juice' }).lists.high; // => 4
+ * acidClass({ food: 'pawpaw' }).known; // => false
  * acidClass({ pH: 4.2, uncertainty: 0.1 }).margin; // ≈ 0.4
  * acidClass({ pH: 15 }); // throws StillroomError OUT_OF_RANGE
  * ```
@@ -152,7 +179,10 @@ export function acidClass(input: AcidClassInput): AcidClass | NotKnown {
   if (given.pH === undefined && given.uncertainty !== undefined) {
     fail('CONTRADICTION', 'uncertainty', given.uncertainty, 'no uncertainty without a pH that was read');
   }
-  const known = given.pH === undefined ? fromLists(food as string) : fromReading(given.pH, given.uncertainty);
+  if (given.pH !== undefined && given.listed !== undefined) {
+    fail('CONTRADICTION', 'listed', input.listed, 'no line of the lists where a pH was read');
+  }
+  const known = given.pH === undefined ? fromLists(question(input)) : fromReading(given.pH, given.uncertainty);
   if ('known' in known) return answer(known);
   const { pH, uncertainty, isAcid } = known;
   const home = pHLimit(isAcid ? 'home-acid' : 'home-low-acid');
@@ -176,6 +206,7 @@ export function acidClass(input: AcidClassInput): AcidClass | NotKnown {
     regulationUndecided,
     ...(uncertainty === undefined ? {} : { uncertainty }),
     uncertaintyAssumed: known.assumed,
+    ...(known.lists === undefined ? {} : { lists: known.lists }),
     canner: printed(home, 'process'),
     basis: [
       basisOf(home, 'home', 'line between acid and low-acid'),
@@ -193,3 +224,10 @@ export function acidClass(input: AcidClassInput): AcidClass | NotKnown {
     ],
   });
 }
+
+/** What the lists are asked. */
+const question = ({ food, form, listed }: AcidClassInput): PhOfInput => ({
+  food: food as string,
+  ...(form === undefined ? {} : { form }),
+  ...(listed === undefined ? {} : { listed }),
+});

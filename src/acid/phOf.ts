@@ -107,24 +107,13 @@ function noFigure({ id, name: food }: FoundFood, form: string | undefined): NotK
 }
 
 /**
- * The typical pH of a food, from the published lists, and whether to treat it as acid or low-acid.
+ * Internal: `acidClass` answers it. The typical pH of a food, from the published lists, and whether to treat it as acid or low-acid.
  *
  * The highest figure of any list decides, recalled ones included, and so does the guides' own list of foods that are
  * sometimes above the limit (tomatoes, figs). A typical pH never shows that a food needs no acid.
  *
  * @returns `pH` with `low` and `high`, and `acidity`; or `known: false` for a food that is in no list
  * @throws StillroomError UNKNOWN_NAME, with the nearest names; CONTRADICTION for two different forms
- *
- * @example
- * ```ts
- * import { phOf } from 'stillroom/acid';
- *
- * const mango = phOf({ food: 'mangoes' });
- * 'acidity' in mango && mango.acidity; // => 'low-acid'
- * const juice = phOf({ food: 'apple juice' });
- * 'pH' in juice && juice.pH; // => { low: 3.35, high: 4 }
- * 'pH' in phOf({ food: 'pawpaw' }); // => false
- * ```
  */
 export function phOf(input: PhOfInput): PhOf | NotKnown {
   const { food, form: asked, listed } = readInput(schema, input);

@@ -46,8 +46,10 @@ const schema = /* @__PURE__ */ fields({
   batch: optional(batchFields()),
 });
 
+/** What names an isotherm. */
+type IsothermChoice = Omit<IsothermMoistureInput, 'waterActivity'>;
 /** Which curve: a food's published isotherm, or the estimate from its composition. */
-export type IsothermChartInput = Omit<IsothermMoistureInput, 'waterActivity'> &
+export type IsothermChartInput = Partial<IsothermChoice> &
   Omit<FruitWaterActivityInput, 'moisture'> & {
     /** Your batch, marked on the curve. */
     readonly batch?: Given<z.input<ReturnType<typeof batchFields>>> | undefined;
@@ -82,7 +84,9 @@ const steps = (low: number, high: number): number[] =>
 const INSIDE = 0.001;
 
 /** A published isotherm, or one by the caller's own constants; none for a food that these tables have none of. */
-function publishedCurve(choice: Omit<IsothermMoistureInput, 'waterActivity'>): Curve | undefined {
+function publishedCurve(chosen: Partial<IsothermChoice>): Curve | undefined {
+  // the function itself refuses a choice without a food and constants
+  const choice = chosen as { readonly food: string };
   const middle = isothermMoisture({ ...choice, waterActivity: 0.5 });
   if (!middle.known) return undefined;
   const { low, high } = middle.waterActivityLimits;

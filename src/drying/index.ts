@@ -13,19 +13,14 @@ export {
   type KnownFinish,
   type UnknownFinish,
 } from './curve/finishForecast';
-export { type DryingCurveFit, type FitDryingCurveInput, fitDryingCurve } from './curve/fitDryingCurve';
+export type { DryingCurveFit, FitDryingCurveInput } from './curve/fitDryingCurve';
 export type { CurveConstants, ThinLayerModel } from './curve/thinLayer';
 export {
   type DrynessByWeighing,
   type DrynessByWeighingInput,
   drynessByWeighing,
 } from './freeze-dry/drynessByWeighing';
-export {
-  type FreezeDryCollapse,
-  type FreezeDryCollapseInput,
-  freezeDryCollapse,
-  type KnownCollapse,
-} from './freeze-dry/freezeDryCollapse';
+export type { FreezeDryCollapse, FreezeDryCollapseInput, KnownCollapse } from './freeze-dry/freezeDryCollapse';
 export { type FreezeDryLoad, type FreezeDryLoadInput, freezeDryLoad } from './freeze-dry/freezeDryLoad';
 export { type FreezeDryTime, type FreezeDryTimeInput, freezeDryTime } from './freeze-dry/freezeDryTime';
 export {

@@ -47,7 +47,7 @@ export type ApplianceEnergyInput = z.input<typeof schema>;
 export interface ApplianceEnergy extends EnergyNeeded {
   /** Energy for each kilogram of water removed, kWh; where `waterRemoved` is given. */
   readonly perKilogramWater?: Quantity<'energy'>;
-  /** Share of the energy that evaporated water, for `efficiency` of `dryEnergy`; where `waterRemoved` is given. */
+  /** Share of the energy that evaporated water, for the `efficiency` of `drying`; where `waterRemoved` is given. */
   readonly efficiency?: number;
 }
 
@@ -82,17 +82,6 @@ function joulesOf(
  *
  * @returns `energy` in kWh, its three ends the same
  * @throws StillroomError MISSING, CONTRADICTION with more than one of the three ways, OUT_OF_RANGE
- *
- * @example
- * ```ts
- * import { applianceEnergy } from 'stillroom/heat';
- *
- * applianceEnergy({ power: '1200 W', time: '1 day', duty: '20 %' }).energy.likely.value; // ≈ 5.76
- * const phases = [{ power: '675 W', time: '2 h' }, { power: '450 W', time: '9 h' }] as const;
- * const dryer = applianceEnergy({ phases: [...phases], waterRemoved: '16 lb' });
- * dryer.energy.likely; // => { value: 5.4, unit: 'kWh' }
- * dryer.efficiency; // ≈ 0.88
- * ```
  */
 export function applianceEnergy(input: ApplianceEnergyInput): ApplianceEnergy {
   const given = readInput(schema, input);

@@ -39,22 +39,13 @@ export interface DryEnergy extends HeatNeeded {
  *
  * heat = fresh x 3.8 kJ/(kg K) x (dryer - start) + water x latent heat at the dryer's temperature; energy = heat /
  * efficiency, 25 to 100 % (likely 50 %) unless given. The heat is the least that does it; what a dryer really draws, the
- * weather and the trays decide too. Where you know its power or read a meter, ask `applianceEnergy`.
+ * weather and the trays decide too. Where you know its power or read a meter, ask for the `machine`.
  *
  * Source: printed examples give 26 % (a diesel tray dryer), 47 % (a gas dryer) and, for 18 lb of green beans in a home
  * dryer, 5.4 kWh, of which 95 % is the least heat; the middle of the range is common practice.
  *
  * @returns `energy` in kWh, `heat` in kJ, `waterRemoved` in the unit of `fresh`
  * @throws StillroomError CONTRADICTION when the target is wetter than the start, or the dryer colder than the food
- *
- * @example
- * ```ts
- * import { dryEnergy } from 'stillroom/heat';
- *
- * const beans = dryEnergy({ fresh: '18 lb', moisture: '90 %', targetMoisture: '6 %' });
- * beans.energy.low.value; // ≈ 5.1
- * beans.energy.likely.value; // ≈ 10.2
- * ```
  */
 export function dryEnergy(input: DryEnergyInput): DryEnergy {
   const { fresh, start, ...given } = readInput(schema, input);

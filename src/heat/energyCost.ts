@@ -54,9 +54,9 @@ export interface EnergyCost {
  *
  * @example
  * ```ts
- * import { energyCost, stoveEnergy } from 'stillroom/heat';
+ * import { energyCost, energyNeeded } from 'stillroom/heat';
  *
- * const { energy } = stoveEnergy({ boilOff: '3.65 kg' });
+ * const { energy } = energyNeeded({ cooking: { boilOff: '3.65 kg' } });
  * energyCost({ energy, price: { per: 'kWh', price: '0.31 USD' } }).cost.high; // => { value: 2.03, unit: 'USD' }
  * energyCost({ energy: '1 therm', price: { per: 'therm', price: '1.54 USD' } }).cost.likely.value; // => 1.54
  * ```

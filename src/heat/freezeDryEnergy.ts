@@ -34,15 +34,6 @@ export type FreezeDryEnergyInput = z.input<typeof schema>;
  *
  * @returns `energy` in kWh; `heat` in kJ, to sublime the ice once
  * @throws StillroomError OUT_OF_RANGE, MISSING
- *
- * @example
- * ```ts
- * import { freezeDryEnergy } from 'stillroom/heat';
- *
- * const batch = freezeDryEnergy({ ice: '3 kg' });
- * batch.heat.value; // ≈ 8514
- * batch.energy.likely.value; // ≈ 23.6
- * ```
  */
 export function freezeDryEnergy(input: FreezeDryEnergyInput): HeatNeeded {
   const { ice, ...given } = readInput(schema, input);

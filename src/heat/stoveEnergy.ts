@@ -126,17 +126,6 @@ const sum = (ranges: readonly Range<Quantity<'energy'>>[]): Range<Quantity<'ener
  * @returns `energy` in kWh and its parts `heatingUp`, `boilingOff`, `holding`; `heat` in kJ, of the first two
  * @throws StillroomError MISSING with none of the three; CONTRADICTION when `to` is below `from`, `what` and
  *   `specificHeat` are both given, or an `efficiency` with `hold` alone, which has its own share; OUT_OF_RANGE
- *
- * @example
- * ```ts
- * import { stoveEnergy } from 'stillroom/heat';
- *
- * stoveEnergy({ boilOff: '3.65 kg', efficiency: '55 %' }).energy.likely.value; // ≈ 4.16
- * stoveEnergy({ hold: { time: '30 min', burnerPower: '2 kW' } }).energy.likely; // => { value: 0.4, unit: 'kWh' }
- * const jam = stoveEnergy({ heatUp: { mass: '4 kg', from: '20 degC', what: 'food' }, boilOff: '1 kg', elevation: '3400 ft' });
- * jam.heat?.value; // ≈ 3429
- * jam.energy.likely.value; // ≈ 1.73
- * ```
  */
 export function stoveEnergy(input: StoveEnergyInput): StoveEnergy {
   const { heatUp, boilOff, hold, efficiency: reached, elevation = SEA_LEVEL } = readInput(schema, input);

@@ -3,13 +3,6 @@
  * @module
  */
 export {
-  type HeatResistance,
-  type HeatResistanceEntry,
-  type HeatResistanceInput,
-  heatResistance,
-  type PublishedEnds,
-} from './heatResistance';
-export {
   type HoldLethality,
   type HoldLethalityInput,
   type Lethality,
@@ -17,10 +10,12 @@ export {
   lethality,
 } from './lethality';
 export {
-  type PublishedLethality,
+  type HeatResistanceEntry,
+  type PublishedEnds,
+  type PublishedHeat,
+  type PublishedHeatInput,
   type PublishedLethalityEntry,
-  type PublishedLethalityInput,
-  publishedLethality,
-} from './publishedLethality';
+  publishedHeat,
+} from './publishedHeat';
 export type { LogPoint } from './readLog';
 export { type ZValue, type ZValueInput, zValue } from './zValue';

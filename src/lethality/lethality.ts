@@ -66,7 +66,7 @@ export interface Lethality {
   /** Part of `minutes` that came after the hottest reading, 0 to 1. */
   readonly shareAfterHottest: number;
   /** The hottest reading as it was given; the last of them, where several are equal. */
-  readonly hottest: {
+  readonly hottestPoint: {
     /** When. */
     readonly time: Quantity<'time'>;
     /** How hot. */
@@ -197,11 +197,11 @@ function ofLog(input: LethalityInput): Lethality {
     minutes: sum.trapezoid,
     straightLineMinutes: sum.straight,
     shareAfterHottest: sum.trapezoid === 0 ? 0 : (sum.trapezoid - sum.untilHottest) / sum.trapezoid,
-    hottest,
+    hottestPoint: hottest,
     longestGap: quantityIn(sum.gap, 'min', hottest.time.unit),
     ...reduced.field,
     basis: [
-      measured('hottest', 'the readings'),
+      measured('hottestPoint', 'the readings'),
       rateBasis('minutes'),
       rateBasis('straightLineMinutes'),
       ...reduced.basis,

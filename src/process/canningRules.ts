@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import table from '../../data/process/canning-rules.json';
+import { PICKLE_RULES } from '../acid/tables';
 import { answer } from '../common/answer';
 import { choice, fields, optional, readInput } from '../quantity/fields';
 import type { Basis, Caution } from '../sources/basis';
@@ -8,7 +9,8 @@ import { asTable, basisOf } from '../sources/table';
 import { usualCautions } from './cautions';
 
 const TOPICS = ['pressure canner', 'boiling-water canner', 'atmospheric steam canner', 'jars', 'afterwards'] as const;
-export type CanningTopic = (typeof TOPICS)[number];
+const ASKED = [...TOPICS, 'pickles'] as const;
+export type CanningTopic = (typeof ASKED)[number];
 
 /** A rule of running a canner or handling jars. */
 export const canningRuleRow = () =>
@@ -35,13 +37,13 @@ export interface CanningRule {
   readonly topic: CanningTopic;
   /** Its fixed name: `vent`, `wait-before-opening`. */
   readonly rule: string;
-  /** What to do. */
+  /** What to do; of `pickles`, what the figure is about. */
   readonly text: string;
   /** The figure, or its low end, in `unit`. */
   readonly low?: number;
   /** The high end, in `unit`. */
   readonly high?: number;
-  /** Unit of the figures. */
+  /** Unit of the figures; of `pickles`, with what they mean. */
   readonly unit?: string;
   /** Where the rule comes from. */
   readonly basis: readonly Basis[];
@@ -62,7 +64,7 @@ export function ruleFigures(rule: string): { low: number; high: number; minutes:
 
 const schema = /* @__PURE__ */ fields({
   /** What the rules are about; all where left out. */
-  topic: optional(choice('what the rules are about', TOPICS)),
+  topic: optional(choice('what the rules are about', ASKED)),
 });
 export interface CanningRulesInput {
   /** What the rules are about; all where left out. */
@@ -77,13 +79,23 @@ export interface CanningRules {
   readonly cautions: readonly Caution[];
 }
 
+/** The rules of pickles, in the shape of the others. */
+const pickleRules = () =>
+  PICKLE_RULES.map(({ about, value, range, ...row }) => ({
+    ...row,
+    topic: 'pickles' as const,
+    text: about,
+    ...(value === undefined && range === undefined ? {} : { low: value ?? (range as [number, number])[0] }),
+    ...(range === undefined ? {} : { high: range[1] }),
+  }));
+
 /**
  * The rules of running a canner and handling jars, as data: water, venting, timing, what to do when the pressure
- * drops, cool-down, waiting, sterilizing, steam canners, jar sizes.
+ * drops, cool-down, waiting, sterilizing, steam canners, jar sizes; and of pickles: vinegar strength, pH limits,
+ * low-temperature pasteurization, blossom end, lime soak.
  *
  * Source: USDA Complete Guide to Home Canning, guide 1; PB724; PNW 421; NCHFP on steam canners; each rule's basis.
  *
- * all when left out
  * @throws StillroomError UNKNOWN_NAME
  *
  * @example
@@ -92,11 +104,12 @@ export interface CanningRules {
  *
  * const { rules } = canningRules({ topic: 'pressure canner' });
  * rules.find(({ rule }) => rule === 'vent')?.low; // => 10
+ * canningRules({ topic: 'pickles' }).rules.find(({ rule }) => rule === 'vinegar-acidity')?.low; // => 5
  * ```
  */
 export function canningRules(input: CanningRulesInput = {}): CanningRules {
   const { topic } = readInput(schema, input);
-  const chosen = rules.filter((row) => topic === undefined || row.topic === topic);
+  const chosen = [...rules, ...pickleRules()].filter((row) => topic === undefined || row.topic === topic);
   const listed = chosen.map(({ id: rule, topic, text, low, high, unit, ...row }) => ({
     topic,
     rule,

@@ -8,7 +8,6 @@ export type { CanningMethod } from '../words/method';
 export type { AnyPack, Pack } from '../words/pack';
 export type { ProcessAcid } from './acid';
 export { type BoilingMinutes, type BoilingMinutesInput, boilingMinutes } from './boilingMinutes';
-export { type CanningEnergy, type CanningEnergyInput, canningEnergy } from './canningEnergy';
 export {
   type CanningRule,
   type CanningRules,

@@ -1,11 +1,12 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
+import { kilowattHours } from '../heat/needed';
 import { figure, shareBasis, shareOr, usual } from '../heat/tables';
 import { count, fields, optional, power, readInput, share, temperature, volume } from '../quantity/fields';
 import { mapRange } from '../quantity/range';
 import { valueIn } from '../quantity/scale';
-import type { PowerInput, Range, ShareInput, TemperatureInput, VolumeInput } from '../quantity/types';
-import type { Basis, Caution } from '../sources/basis';
+import type { PowerInput, Quantity, Range, ShareInput, TemperatureInput, VolumeInput } from '../quantity/types';
+import { type Basis, type Caution, derived } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import type { NotTested } from '../sources/no';
 import { practiceBasis } from '../sources/table';
@@ -32,6 +33,8 @@ const schema = /* @__PURE__ */ fields({
   burnerPower: power({ min: { value: 100, unit: 'W' }, max: { value: 100, unit: 'kW' } }),
   /** Share of it that reaches the pot, 0.05 to 1. */
   efficiency: optional(share({ min: 0.05, max: 1 })),
+  /** Share of it that holds the boil or the pressure, above 0 to 1. */
+  holdingShare: optional(share({ above: 0 })),
 });
 
 export interface LoadTimelineInput extends TestedProcessInput {
@@ -47,6 +50,8 @@ export interface LoadTimelineInput extends TestedProcessInput {
   readonly burnerPower: PowerInput;
   /** Share of it that reaches the pot; 35 to 80 % when left out. */
   readonly efficiency?: ShareInput | undefined;
+  /** Share of it that holds the boil or the pressure, above 0 to 100 %; 25 to 70 % (likely 40 %) when left out. */
+  readonly holdingShare?: ShareInput | undefined;
 }
 
 export interface LoadStep {
@@ -68,6 +73,12 @@ export interface LoadTimeline {
   readonly steps: readonly LoadStep[];
   /** From cold water to jars out, minutes. */
   readonly total: Range<number>;
+  /** What the burner gives off in all, kWh; of gas, the heat of the fuel. */
+  readonly energy: Range<Quantity<'energy'>>;
+  /** Of the energy, what brings water and jars to the boil or to pressure, kWh. */
+  readonly heatingUp: Range<Quantity<'energy'>>;
+  /** And what holds them there while jars go in, steam vents and the process runs, kWh. */
+  readonly holding: Range<Quantity<'energy'>>;
   /** Where each figure comes from. */
   readonly basis: readonly Basis[];
   /** What to mind, dangers first. */
@@ -128,8 +139,28 @@ function heatingOf(
   };
 }
 
+/** The energy of a burner that is full on until the boil or the pressure is there, and then holds it with a share. */
+function energyOf(steps: readonly LoadStep[], load: z.output<typeof schema>) {
+  const kilowatts = valueIn(load.burnerPower, 'kW');
+  const held = shareOr(load.holdingShare, 'holding-share');
+  const hours = (burns: Burner, end: keyof Range): number =>
+    steps.reduce((sum, { burner, minutes }) => sum + (burner === burns ? minutes[end] / 60 : 0), 0);
+  const heatingUp = (end: keyof Range) => kilowatts * hours('full', end);
+  const holding = (end: keyof Range) => kilowatts * held[end] * hours('holding', end);
+  const ends = (energy: (end: keyof Range) => number): Range<Quantity<'energy'>> => ({
+    low: kilowattHours(energy('low')),
+    likely: kilowattHours(energy('likely')),
+    high: kilowattHours(energy('high')),
+  });
+  return {
+    energy: ends((end) => heatingUp(end) + holding(end)),
+    heatingUp: ends(heatingUp),
+    holding: ends(holding),
+  };
+}
+
 /**
- * The timeline of one canner load: heat the water, load, come back to the boil (or vent and come to pressure),
+ * The timeline and the energy of one canner load: heat the water, load, come back to the boil (or vent and come to pressure),
  * process, cool down and wait, unload. The process is the tested one, never shortened; heating is an estimate.
  *
  * Heat-up = (water mass x 4.186 kJ/(kg K) x rise + share of the jars' heating) / (burner power x efficiency), with the
@@ -137,11 +168,14 @@ function heatingOf(
  * Printed steps: 10 min of venting, 3 to 5 min to come to pressure, 30 min (pints) or 45 min (quarts) for a
  * heavy-walled canner to lose its pressure, 10 min with the weight off; 5 min of rest in a boiling-water canner.
  *
+ * energy = burner power x (minutes at full power + share x minutes held): it holds the boil at 25 to 70 % of its power
+ * (likely 40 %) unless given, and is off while the canner rests, cools and is emptied.
+ *
  * Source: USDA Complete Guide to Home Canning, guide 1; PNW 421; PB724. Efficiency, jar mass and handling: common
  * practice, no source.
  *
  * @param input - the question of `testedProcess`, with
- * @returns the steps with their minutes as ranges and the total, or the refusal of `testedProcess`
+ * @returns the steps with their minutes as ranges, the total and the energy in kWh, or the refusal of `testedProcess`
  * @throws StillroomError as `testedProcess`, and OUT_OF_RANGE, MISSING
  *
  * @example
@@ -154,11 +188,15 @@ function heatingOf(
  * });
  * load.tested && load.steps[1]?.step; // => 'load the jars'
  * load.tested && load.steps[3]?.minutes; // => { low: 10, likely: 10, high: 10 }
+ * load.tested && load.energy.likely.value; // ≈ 1.43
  * ```
  */
 export function loadTimeline(input: LoadTimelineInput): LoadTimeline | NotTested {
-  const { jars, water, waterTemperature, fillTemperature, burnerPower, efficiency, ...question } = { ...input };
-  const load = readInput(schema, { jars, water, waterTemperature, fillTemperature, burnerPower, efficiency });
+  const { jars, water, waterTemperature, fillTemperature, burnerPower, efficiency, holdingShare, ...question } = {
+    ...input,
+  };
+  const heating = { waterTemperature, fillTemperature, burnerPower, efficiency, holdingShare };
+  const load = readInput(schema, { jars, water, ...heating });
   const process = testedProcess(question);
   if (!process.tested) return answer(process);
 
@@ -194,12 +232,15 @@ export function loadTimeline(input: LoadTimelineInput): LoadTimeline | NotTested
     process,
     steps,
     total: range(sum('low'), sum('likely'), sum('high')),
+    ...energyOf(steps, load),
     basis: [
       ...process.basis.map((line) => ({ ...line, of: `process.${line.of}` })),
       ...rules.map((rule) => ruleBasis(rule, 'steps[].minutes', rule)),
       ...['minutes-a-jar', 'jar-share'].map((figure) => loadBasis(figure, 'steps[].minutes')),
       shareBasis(load.efficiency, 'burner-share', 'steps[].minutes'),
       practiceBasis('steps[].minutes', 'a cold tap, and the glass of a jar'),
+      derived('energy', 'the power of the burner, and the minutes of the steps'),
+      shareBasis(load.holdingShare, 'holding-share', 'holding'),
     ],
     cautions: [...process.cautions, processCaution('heat-up-varies'), caution('estimate')],
   });

@@ -6,7 +6,7 @@
 export { type Composition, type CompositionInput, composition, type Proximates } from './composition/composition';
 export { type JuiceBrix, type JuiceBrixInput, juiceBrix } from './composition/juiceBrix';
 export type { BoughtInput } from './weights/asBought';
-export { type ContainerWeight, type ContainerWeightInput, containerWeight } from './weights/containerWeight';
+export type { ContainerWeight, ContainerWeightInput } from './weights/containerWeight';
 export {
   type KitchenMeasureInput,
   kitchenMeasure,

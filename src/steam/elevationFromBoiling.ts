@@ -19,7 +19,7 @@ const schema = /* @__PURE__ */ fields({
   /** Of plain water at a full boil. */
   temperature: temperature(),
   /** How far off the reading may be, above 0 to 5 degC; 1 degF when left out. */
-  within: optional(temperatureDifference({ max: WIDEST })),
+  doubt: optional(temperatureDifference({ max: WIDEST })),
 });
 
 export type ElevationFromBoilingInput = z.input<typeof schema>;
@@ -61,7 +61,7 @@ const HIGHEST_LAND = 5000;
 export function elevationFromBoiling(input: ElevationFromBoilingInput): ElevationFromBoiling {
   const given = readInput(schema, input);
   const kelvin = valueIn(given.temperature, 'K');
-  const doubt = given.within === undefined ? USUAL_DOUBT : valueIn(given.within, 'delta degC');
+  const doubt = given.doubt === undefined ? USUAL_DOUBT : valueIn(given.doubt, 'delta degC');
   const unit = isCustomary(given.temperature) ? 'ft' : 'm';
   const boilingAt = (meters: number): number => saturationKelvin(standardPressure(meters));
   if (!(kelvin <= boilingAt(LOWEST_LAND) && kelvin >= boilingAt(HIGHEST_LAND))) {

@@ -109,7 +109,7 @@ export function gelConditions(input: GelConditionsInput): GelConditions {
     basis: [
       ...(route?.basis ?? []),
       ...(given.pectin === undefined ? [] : [derived('pectin', 'the kind you named')]),
-      ...found.map(({ row }, index) => basisOf(row, `conditions[${index}].low`, `range of ${row.quantity}`)),
+      ...found.map(({ row }) => basisOf(row, 'conditions[].low', `range of ${row.quantity}`)),
     ],
     cautions: route?.cautions ?? [],
   });

@@ -15,14 +15,7 @@ export { type LegalCheck, type LegalJam, type LegalJamInput, legalJam } from './
 export type { PartsInput } from './parts';
 export { type PearsonSquare, type PearsonSquareInput, pearsonSquare } from './pearsonSquare';
 export { type PectinNeeded, type PectinNeededInput, pectinNeeded } from './pectinNeeded';
-export {
-  type FruitComposition,
-  type ListedPectin,
-  type PectinGroup,
-  type PectinOf,
-  type PectinOfInput,
-  pectinOf,
-} from './pectinOf';
+export type { FruitComposition, ListedPectin, PectinGroup } from './pectinOf';
 export type { SyrupStrength } from './printedSyrups';
 export { type RemakeJelly, type RemakeJellyInput, remakeJelly } from './remakeJelly';
 export { type ScaledJamRecipe, type ScaleJamRecipeInput, scaleJamRecipe } from './scaleJamRecipe';

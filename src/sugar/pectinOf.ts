@@ -1,19 +1,16 @@
+/** The tables of the pectin in fruit. Internal: `pectinNeeded` answers from them. */
 import * as z from 'zod/mini';
 import classesJson from '../../data/sugar/pectin-classes.json';
 import contentJson from '../../data/sugar/pectin-content.json';
-import { answer } from '../common/answer';
-import { fail } from '../errors/StillroomError';
-import { type FoundFood, food as foodField, form as formField } from '../foods/fields';
+import type { FoundFood } from '../foods/fields';
 import { figuresFor } from '../foods/figuresFor';
 import { isWithin } from '../foods/isWithin';
 import { narrowerOf } from '../foods/lookUpFood';
-import { formName, nameOf } from '../foods/tables';
-import { fields, optional, readInput } from '../quantity/fields';
-import { type Basis, type Caution, derived } from '../sources/basis';
+import { nameOf } from '../foods/tables';
+import { type Basis, derived } from '../sources/basis';
 import { id, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { type NotKnown, notKnown } from '../sources/no';
 import { asTable, basisOf } from '../sources/table';
-import { sugarCaution } from './cautions';
 
 const percent = () => z.nullable(z.number().check(z.gte(0), z.lte(100)));
 const linked = () => ({ id: id(), food: id(), form: z.exactOptional(id()), printed: text() });
@@ -48,14 +45,6 @@ const NEEDS = {
 } as const;
 const CRAFT = 'pectin';
 
-const schema = fields({
-  /** The fruit, by any name: `quinces`, `tart apples`. */
-  food: foodField(),
-  /** Its ripeness or form, where it matters: `ripe`, `underripe`, `juice`. */
-  form: optional(formField()),
-});
-export type PectinOfInput = z.input<typeof schema>;
-
 /** Averages of the fresh edible part: shares of its mass, 0 to 1, as far as the table has them. */
 export interface FruitComposition {
   /** Pectin, as calcium pectate. */
@@ -79,24 +68,14 @@ export interface ListedPectin {
   /** Its group. */
   readonly group: PectinGroup;
 }
-export interface PectinOf {
-  /** Trade name of the fruit. */
+/** What is known of the pectin of a fruit. */
+interface PectinKnown {
   readonly food: string;
-  /**
-   * 1: enough pectin and acid by itself; 2: may lack one; 3: always lacks one or both. Where the name covers kinds of
-   * different groups, that of the kind that needs most. Absent where the list does not name the fruit.
-   */
   readonly group?: PectinGroup;
-  /** What a jelly of it needs besides sugar. */
-  readonly needs?: (typeof NEEDS)[PectinGroup];
-  /** Every line of the list behind the group, the one that needs most first. */
+  readonly jellyNeeds?: (typeof NEEDS)[PectinGroup];
   readonly lines: readonly ListedPectin[];
-  /** Average composition where it was analyzed. */
   readonly composition: FruitComposition;
-  /** Where the figures come from. */
   readonly basis: readonly Basis[];
-  /** What to mind. */
-  readonly cautions: readonly Caution[];
 }
 
 /** The rows of a food in a form; those of every form where the form has none. */
@@ -164,8 +143,8 @@ function compositionOf(rows: readonly ContentRow[]): FruitComposition {
   return Object.fromEntries(known);
 }
 
-/** What is known of the pectin of a fruit, for this function and for `pectinNeeded`. */
-export function pectinKnown(food: FoundFood, form: string | undefined): Omit<PectinOf, 'cautions'> | undefined {
+/** What is known of the pectin of a fruit; nothing where neither table names it. */
+export function pectinKnown(food: FoundFood, form: string | undefined): PectinKnown | undefined {
   const rows = [...classRows(food.id, form)].sort((one, other) => other.group - one.group);
   const content = contentRows(food.id);
   const [first] = rows;
@@ -176,7 +155,7 @@ export function pectinKnown(food: FoundFood, form: string | undefined): Omit<Pec
   };
   return {
     food: food.name,
-    ...(first === undefined ? {} : { group: first.group, needs: NEEDS[first.group] }),
+    ...(first === undefined ? {} : { group: first.group, jellyNeeds: NEEDS[first.group] }),
     lines: rows.map((row) => ({ food: nameOf(row.food), printed: row.printed, group: row.group })),
     composition: compositionOf(content),
     basis: [
@@ -195,37 +174,3 @@ export const noPectin = (food: string): NotKnown =>
     basis: [derived('reason', 'what the pectin tables hold')],
     cautions: [],
   });
-
-/**
- * How much pectin and acid a fruit brings, and so what jelly from it needs besides sugar; with its average
- * composition.
- *
- * A name that covers several kinds (apple: tart or ripe) is answered for the kind that needs most; `lines` has them
- * all. Sources: pectin and acid table of So Easy to Preserve (University of Georgia); composition Belitz et al.,
- * Food Chemistry, Table 18.3 (pectin as calcium pectate; blank for citrus and pineapple), grapefruit pulp Baker 1997.
- * Averages: pectin falls as fruit ripens.
- *
- * @param input - `food`: any name of a fruit; `form`: `ripe`, `underripe`, `juice`, where it matters
- * @returns `group`, `needs` and `composition`; or `known: false` for a food in neither table
- * @throws StillroomError UNKNOWN_NAME; CONTRADICTION for two different forms
- *
- * @example
- * ```ts
- * import { pectinOf } from 'stillroom/sugar';
- *
- * const quince = pectinOf({ food: 'quinces' });
- * 'group' in quince && quince.group; // => 1
- * const currant = pectinOf({ food: 'black currants' });
- * 'composition' in currant && currant.composition.pectin; // => 0.017
- * 'lines' in pectinOf({ food: 'salmon' }); // => false
- * ```
- */
-export function pectinOf(input: PectinOfInput): PectinOf | NotKnown {
-  const { food, form: asked } = readInput(schema, input);
-  if (asked !== undefined && food.form !== undefined && asked !== food.form) {
-    fail('CONTRADICTION', 'form', input.form, `one form: ${input.food} is ${formName(food.form)}`);
-  }
-  const known = pectinKnown(food, asked ?? food.form);
-  if (known === undefined) return answer(noPectin(food.name));
-  return answer({ ...known, cautions: [sugarCaution('overripe-sets-less')] });
-}

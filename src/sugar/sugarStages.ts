@@ -51,7 +51,7 @@ export interface SugarStages {
   /** With `temperature`: the stage it is in, or the last it has passed. */
   readonly now?: SugarStage;
   /** With `temperature`: whether it is inside that stage's range and not beyond it. */
-  readonly within?: boolean;
+  readonly inStage?: boolean;
   /** Where the figures come from. */
   readonly basis: readonly Basis[];
   /** What to mind. */
@@ -76,7 +76,7 @@ function stageNow(stages: readonly SugarStage[], pot: Quantity<'temperature'>, u
     const least = stages[0]?.low.value.toFixed(0);
     return fail('OUT_OF_RANGE', 'temperature', given, `at least ${least} ${unit}, the thread stage here`);
   }
-  return { now, within: value <= now.high.value + 1e-9 };
+  return { now, inStage: value <= now.high.value + 1e-9 };
 }
 
 /**

@@ -14,7 +14,7 @@ const schema = fields({
   /** What was tasted, by volume or by mass: `"1 cup"`. */
   sample: amount(),
   /** The sugar that made it right, by volume or by mass: `"1 tsp"`. */
-  added: amount(),
+  sugarAdded: amount(),
   /** What is still to be sweetened, measured or weighed as the sample was. */
   pot: amount(),
 });
@@ -33,21 +33,21 @@ export interface SweetenedToTaste {
 /**
  * Scales a tasted sample to the pot: if a teaspoon of sugar made a cup of it right, each cup of the pot takes one.
  *
- * Formula: sugar = added x pot / sample. Sweetness is a matter of taste and of temperature, so your own sample
+ * Formula: sugar = sugarAdded x pot / sample. Sweetness is a matter of taste and of temperature, so your own sample
  * decides; `sweeten` needs a Brix instead. Granulated sugar at 200 g a cup (USDA SR28).
  *
- * @param input - `sample` and `pot`: both volumes or both masses; `added`: sugar, as a volume or a mass
+ * @param input - `sample` and `pot`: both volumes or both masses; `sugarAdded`: sugar, as a volume or a mass
  * @throws StillroomError WRONG_DIMENSION where the sample is weighed and the pot measured, or the other way round
  *
  * @example
  * ```ts
  * import { sweetenToTaste } from 'stillroom/sugar';
  *
- * sweetenToTaste({ sample: '1 cup', added: '1 tsp', pot: '6 quarts' }).sugarVolume; // => { value: 24, unit: 'tsp' }
+ * sweetenToTaste({ sample: '1 cup', sugarAdded: '1 tsp', pot: '6 quarts' }).sugarVolume; // => { value: 24, unit: 'tsp' }
  * ```
  */
 export function sweetenToTaste(input: SweetenToTasteInput): SweetenedToTaste {
-  const { sample, added, pot } = readInput(schema, input);
+  const { sample, sugarAdded, pot } = readInput(schema, input);
   if (isMass(sample) !== isMass(pot)) {
     fail('WRONG_DIMENSION', 'pot', input.pot, `a ${isMass(sample) ? 'mass' : 'volume'}, as the sample is one`);
   }
@@ -55,14 +55,16 @@ export function sweetenToTaste(input: SweetenToTasteInput): SweetenedToTaste {
     isMass(sample) && isMass(pot)
       ? valueIn(pot, sample.unit) / sample.value
       : valueIn(pot as Quantity<'volume'>, 'mL') / valueIn(sample as Quantity<'volume'>, 'mL');
-  const value = Number((added.value * times).toPrecision(14));
+  const value = Number((sugarAdded.value * times).toPrecision(14));
   const cup = cupOf('sugar');
-  const grams = isMass(added)
-    ? valueIn({ ...added, value }, 'g')
-    : valueIn({ ...added, value } as Quantity<'volume'>, 'cup') * cup;
+  const grams = isMass(sugarAdded)
+    ? valueIn({ ...sugarAdded, value }, 'g')
+    : valueIn({ ...sugarAdded, value } as Quantity<'volume'>, 'cup') * cup;
   return answer({
-    sugar: isMass(added) ? { ...added, value } : quantityIn(grams, 'g', 'g'),
-    sugarVolume: isMass(added) ? { value: grams / cup, unit: 'cup' } : ({ ...added, value } as Quantity<'volume'>),
+    sugar: isMass(sugarAdded) ? { ...sugarAdded, value } : quantityIn(grams, 'g', 'g'),
+    sugarVolume: isMass(sugarAdded)
+      ? { value: grams / cup, unit: 'cup' }
+      : ({ ...sugarAdded, value } as Quantity<'volume'>),
     basis: [{ of: 'sugar', kind: 'measured', note: 'your own sample' }, sugarBasis('sugarVolume')],
     cautions: [sugarCaution('taste-at-serving-temperature'), caution('estimate')],
   });

@@ -3,7 +3,7 @@ import { answer } from '../common/answer';
 import { fields, number, readInput } from '../quantity/fields';
 import type { NotKnown } from '../sources/no';
 import { activityOn, chooseIsotherm, isothermFields, usedOf } from './isotherm';
-import type { IsothermUsed } from './isothermTypes';
+import type { IsothermUsed, OneIsotherm } from './isothermTypes';
 
 const schema = fields({
   ...isothermFields,
@@ -13,7 +13,7 @@ const schema = fields({
     max: 1000,
   }),
 });
-export type IsothermActivityInput = z.input<typeof schema>;
+export type IsothermActivityInput = OneIsotherm<z.input<typeof schema>>;
 export interface IsothermActivity extends IsothermUsed {
   /** Water activity of the food at that moisture, 0 to 1. */
   readonly waterActivity: number;

@@ -4,14 +4,14 @@ import { fields, readInput } from '../quantity/fields';
 import type { NotKnown } from '../sources/no';
 import { activityField } from './fields';
 import { chooseIsotherm, isothermFields, moistureOn, usedOf } from './isotherm';
-import type { IsothermUsed } from './isothermTypes';
+import type { IsothermUsed, OneIsotherm } from './isothermTypes';
 
 const schema = fields({
   ...isothermFields,
   /** Water activity to dry to, or relative humidity of the air it lies in: above 0 and below 1. */
   waterActivity: activityField(),
 });
-export type IsothermMoistureInput = z.input<typeof schema>;
+export type IsothermMoistureInput = OneIsotherm<z.input<typeof schema>>;
 export interface IsothermMoisture extends IsothermUsed {
   /** Moisture on the dry basis: g water per g dry matter. */
   readonly moisture: number;

@@ -21,6 +21,24 @@ export interface IsothermParameters {
   readonly [constant: string]: number | string | Limits | undefined;
 }
 
+/** A question with a food or with constants of your own; one of them, and not both. */
+export type OneIsotherm<Question extends { readonly food?: unknown; readonly parameters?: unknown }> = Omit<
+  Question,
+  'food' | 'parameters'
+> &
+  (
+    | {
+        /** The food, by any name; its published isotherm is used. */
+        readonly food: string;
+        readonly parameters?: undefined;
+      }
+    | {
+        /** The constants of an equation: `{ model: 'GAB', M0: 0.1, C: 10, K: 0.9 }`, in g water per g dry matter. */
+        readonly parameters: IsothermParameters;
+        readonly food?: undefined;
+      }
+  );
+
 /** The isotherm that a caller names. */
 export interface IsothermChoice {
   readonly food?: FoundFood | undefined;

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { acidClass as askClass, phOf as askPh } from '../../src/acid/index';
+import { acidClass as askClass } from '../../src/acid/index';
+import { phOf as askPh } from '../../src/acid/phOf';
 import { expectError } from '../helpers/errors';
 
 /** The answers where a food without figures is not what is tested. */

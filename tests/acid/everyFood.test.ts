@@ -8,7 +8,7 @@ basisOfEveryCall(acid);
 
 describe('every food of the pantry has an answer, or one that says what is missing', () => {
   const asks: Readonly<Record<string, (food: string) => unknown>> = {
-    phOf: (food) => acid.phOf({ food }),
+    acidClass: (food) => acid.acidClass({ food }),
     ferment: (food) => acid.ferment({ food, ready: '5 lb', temperature: '70 degF' }),
     brine: (food) => acid.brine({ share: '8 %', of: 'water', water: '1 kg', food }),
     acidForJars: (food) => acid.acidForJars({ food, jar: 'pint', jars: 2 }),

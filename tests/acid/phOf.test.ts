@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { phOf } from '../../src/acid/index';
+import { phOf } from '../../src/acid/phOf';
 import { FOOD_PH, RECALLED_PH } from '../../src/acid/tables';
 import { nameOf } from '../../src/foods/tables';
 import { expectError } from '../helpers/errors';

@@ -1,5 +1,5 @@
 import { expectTypeOf, test } from 'vitest';
-import { acidClass, acidForJars, brine, diluteVinegar, ferment, phOf, saltMeasure } from '../../src/acid/index';
+import { acidClass, acidForJars, brine, diluteVinegar, ferment, saltMeasure } from '../../src/acid/index';
 import type { Quantity } from '../../src/quantity/index';
 
 test('a quantity of the wrong kind does not compile', () => {
@@ -30,8 +30,8 @@ test('answers are plain quantities, or a refusal that must be looked at', () => 
   if ('salt' in brined) expectTypeOf(brined.salt).toEqualTypeOf<Quantity<'mass'>>();
   // @ts-expect-error a refusal has no salt
   brined.salt;
-  const peach = phOf({ food: 'peach' });
-  if ('acidity' in peach) expectTypeOf(peach.acidity).toEqualTypeOf<'acid' | 'low-acid'>();
+  const peach = acidClass({ food: 'peach' });
+  if ('home' in peach) expectTypeOf(peach.home).toEqualTypeOf<'acid' | 'low-acid'>();
   const salt = ferment({ food: 'cabbage', ready: '5 lb' });
   // @ts-expect-error a refusal has no salt
   salt.salt;

@@ -21,7 +21,7 @@ const CALLS: Record<string, (text: string) => unknown> = {
   driedStorage: (food) => drying.driedStorage({ food, temperature: '70 degF' }),
   dryingCurve: (model) => drying.dryingCurve({ model, time: '1 h', constants: {} } as never),
   dryingStudy: (food) => drying.dryingStudy({ food }),
-  freezeDryCollapse: (food) => drying.freezeDryCollapse({ food, iceTemperature: '-30 degC' }),
+  freezeDryCollapse: (food) => drying.glassTransition({ food, iceTemperature: '-30 degC' }),
   glassTransition: (food) => drying.glassTransition({ food, moisture: 0.1 }),
 };
 

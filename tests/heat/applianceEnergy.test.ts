@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { applianceEnergy } from '../../src/heat/index';
+import { applianceEnergy } from '../../src/heat/applianceEnergy';
 import { expectError } from '../helpers/errors';
 import { ends } from './helpers';
 

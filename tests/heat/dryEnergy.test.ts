@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { dryEnergy } from '../../src/heat/index';
+import { dryEnergy } from '../../src/heat/dryEnergy';
 import { expectError } from '../helpers/errors';
 import { ends, expectRising, kg } from './helpers';
 

@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { freezeDryLoad } from '../../src/drying/index';
-import { freezeDryEnergy } from '../../src/heat/index';
+import { freezeDryEnergy } from '../../src/heat/freezeDryEnergy';
 import { expectError } from '../helpers/errors';
 import { ends, expectRising, kg } from './helpers';
 

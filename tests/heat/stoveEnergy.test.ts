@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { stoveEnergy } from '../../src/heat/index';
+import { stoveEnergy } from '../../src/heat/stoveEnergy';
 import { boilingTemperature } from '../../src/steam/index';
 import { expectError } from '../helpers/errors';
 import { degC, ends, expectRising, kg } from './helpers';

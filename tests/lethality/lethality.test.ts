@@ -133,7 +133,7 @@ test('the hottest reading comes back as it was given, the last of equals', () =>
     reference: '240 degF',
     z: '18 degF',
   });
-  expect(answer.hottest).toEqual({ time: { value: 120, unit: 's' }, temperature: { value: 240, unit: 'degF' } });
+  expect(answer.hottestPoint).toEqual({ time: { value: 120, unit: 's' }, temperature: { value: 240, unit: 'degF' } });
   expect(answer.longestGap).toEqual({ value: 180, unit: 's' });
   // after it: 3 min x (1 + 10^(-60/18))/2
   expect(answer.shareAfterHottest * answer.minutes).toBeCloseTo(1.5 * (1 + 10 ** (-60 / 18)), 9);

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import * as z from 'zod';
-import { heatResistance, publishedLethality } from '../../src/lethality/index';
+import { publishedHeat } from '../../src/lethality/index';
 import { publishedRow, resistanceRow } from '../../src/lethality/tables';
 import { checkTables, expectFolder, knownSources, readTable } from '../helpers/tables';
 
@@ -21,15 +21,15 @@ test('each row has its own id', () => {
 });
 
 test('every row of heat resistance is served as it stands', () => {
-  const { entries, basis } = heatResistance({});
+  const { resistance: entries, basis } = publishedHeat();
   const table = read('heat-resistance').rows;
   expect(entries).toHaveLength(table.length);
   for (const [index, row] of table.entries()) {
     const entry = entries[index];
     expect(entry).toMatchObject({ organism: row.organism });
-    const line = { of: `entries[${index}]`, source: row.source, locator: row.locator };
+    const line = { of: 'resistance[]', source: row.source, locator: row.locator };
     expect(basis[index]).toMatchObject({ ...line, kind: row.obtained === 'memory' ? 'recalled' : 'published' });
-    expect(entry?.medium ?? '').toBe(row.medium);
+    expect(entry?.heatedIn ?? '').toBe(row.medium);
     expect(entry?.reference?.value ?? null).toBe(row.reference);
     expect([entry?.dValue?.low.value ?? null, entry?.dValue?.high.value ?? null]).toEqual([row.dLow, row.dHigh]);
     expect([entry?.z?.low.value ?? null, entry?.z?.high.value ?? null]).toEqual([row.zLow, row.zHigh]);
@@ -38,7 +38,7 @@ test('every row of heat resistance is served as it stands', () => {
 });
 
 test('every published figure is served as it stands', () => {
-  const { entries, basis } = publishedLethality({});
+  const { enough: entries, resistance, basis } = publishedHeat();
   const table = read('published-lethality').rows;
   expect(entries).toHaveLength(table.length);
   for (const [index, row] of table.entries()) {
@@ -48,14 +48,18 @@ test('every published figure is served as it stands', () => {
       time: { low: { value: row.low, unit: row.time }, high: { value: row.high, unit: row.time } },
       reference: { value: row.reference, unit: row.unit },
     });
-    expect(basis[index]).toMatchObject({ of: `entries[${index}]`, source: row.source, locator: row.locator });
+    expect(basis[resistance.length + index]).toMatchObject({
+      of: 'enough[]',
+      source: row.source,
+      locator: row.locator,
+    });
     expect(entries[index]?.z?.value ?? null).toBe(row.z);
   }
 });
 
 // FDA draft guidance 2010 Table 7 and handbook Table 10.10 print overlapping ranges: z in degF is 1.8 times z in degC
 test('two sources for one organism overlap', () => {
-  const [fda, handbook] = heatResistance({ organism: 'botulinum' }).entries;
+  const [fda, handbook] = publishedHeat({ organism: 'botulinum' }).resistance;
   expect((fda?.z?.low.value as number) / 1.8).toBeCloseTo(handbook?.z?.low.value as number, 1);
   expect((fda?.z?.high.value as number) / 1.8).toBeCloseTo(handbook?.z?.high.value as number, 1);
   expect(fda?.dValue?.low.value).toBe(handbook?.dValue?.low.value);

@@ -87,20 +87,22 @@ function* withLeaf(input: unknown, leaf: unknown): Generator<unknown> {
 describe('one wrong leaf is one error of ours', () => {
   const examples: readonly (readonly [string, (given: never) => unknown, unknown])[] = [
     ['planDay', plan.planDay, day],
-    ['canningEnergy', process.canningEnergy, canning],
-    ['applianceEnergy', heat.applianceEnergy, { power: '500 W', time: '2 h' }],
-    ['dryEnergy', heat.dryEnergy, { fresh: '1 kg', moisture: 0.8, targetMoisture: 0.2 }],
+    ['loadTimeline', process.loadTimeline, canning],
+    ['energyNeeded of a machine', heat.energyNeeded, { machine: { power: '500 W', time: '2 h' } }],
+    ['energyNeeded of drying', heat.energyNeeded, { drying: { fresh: '1 kg', moisture: 0.8, targetMoisture: 0.2 } }],
     ['energyCost', heat.energyCost, { energy: '1 kWh', price: { per: 'kWh', price: '0.3 USD' } }],
-    ['freezeDryEnergy', heat.freezeDryEnergy, { ice: '1 kg' }],
+    ['energyNeeded of freeze-drying', heat.energyNeeded, { freezeDrying: { ice: '1 kg' } }],
     ['freezeEnergy', freezing.freezeEnergy, { mass: '1 kg', moisture: 0.8, from: '20 degC', to: '-18 degC' }],
     [
-      'stoveEnergy',
-      heat.stoveEnergy,
+      'energyNeeded of the stove',
+      heat.energyNeeded,
       {
-        heatUp: { mass: '1 kg', from: '20 degC', to: '90 degC', what: 'food' },
-        boilOff: '1 kg',
-        hold: { time: '20 min', burnerPower: '2400 W' },
-        elevation: '500 ft',
+        cooking: {
+          heatUp: { mass: '1 kg', from: '20 degC', to: '90 degC', what: 'food' },
+          boilOff: '1 kg',
+          hold: { time: '20 min', burnerPower: '2400 W' },
+          elevation: '500 ft',
+        },
       },
     ],
     ['jamRecipe', sugar.jamRecipe, { food: 'peach', product: 'jam', pectin: 'none' }],

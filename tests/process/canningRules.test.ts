@@ -56,3 +56,13 @@ test('bad input', () => {
     path: 'topic',
   });
 });
+
+test('the rules of pickles have a source each, and the ends of a range', () => {
+  const { rules } = canningRules({ topic: 'pickles' });
+  expect(rules).toHaveLength(14);
+  for (const { text, unit, basis } of rules) {
+    expect([text, unit ?? ''].every((each) => each.length > 0)).toBe(true);
+    expect(basis[0]?.source).toBeTruthy();
+  }
+  expect(rules.find(({ rule }) => rule === 'pasteurization-start')).toMatchObject({ low: 120, high: 140 });
+});

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { fitDryingCurve } from '../../src/drying/index';
+import { dryingCurve } from '../../src/drying/index';
 import { learnFigure } from '../../src/record/index';
 import { expectError } from '../helpers/errors';
 import { seededNormal } from '../helpers/normal';
@@ -69,7 +69,7 @@ describe('learning', () => {
     const normal = seededNormal(3);
     const hours = [0, 1, 2, 3, 4, 5, 6];
     const load = (k: number) =>
-      fitDryingCurve({
+      dryingCurve({
         model: 'lewis',
         points: hours.map((value) => ({
           time: { value, unit: 'h' },

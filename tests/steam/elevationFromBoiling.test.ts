@@ -17,7 +17,7 @@ test('an observed boiling point leads back to the elevation', () => {
 
 test('a better thermometer narrows the range, and the unit is kept', () => {
   const rough = elevationFromBoiling({ temperature: '203 degF' }).elevation;
-  const fine = elevationFromBoiling({ temperature: '203 degF', within: '0.2 degF' }).elevation;
+  const fine = elevationFromBoiling({ temperature: '203 degF', doubt: '0.2 degF' }).elevation;
   expect(rough.likely.unit).toBe('ft');
   expect(fine.high.value - fine.low.value).toBeLessThan((rough.high.value - rough.low.value) / 4);
   // the range is what the doubt makes of the temperature
@@ -30,8 +30,8 @@ test('a better thermometer narrows the range, and the unit is kept', () => {
 test.each([
   [{ temperature: '230 degF' }, ['OUT_OF_RANGE', 'temperature']],
   [{ temperature: '150 degF' }, ['OUT_OF_RANGE', 'temperature']],
-  [{ temperature: '203 degF', within: '20 degF' }, ['OUT_OF_RANGE', 'within']],
-  [{ temperature: '203 degF', within: '0 degF' }, ['OUT_OF_RANGE', 'within']],
+  [{ temperature: '203 degF', doubt: '20 degF' }, ['OUT_OF_RANGE', 'doubt']],
+  [{ temperature: '203 degF', doubt: '0 degF' }, ['OUT_OF_RANGE', 'doubt']],
 ])('no elevation boils water so: %j', (input, error) => {
   expect(errorOf(() => elevationFromBoiling(input as never))).toEqual(error);
 });

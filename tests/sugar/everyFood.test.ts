@@ -9,7 +9,6 @@ basisOfEveryCall(sugar);
 describe('every food of the pantry has an answer, or one that says what is missing', () => {
   const batch = { ready: '45 kg', sugar: '55 kg', finishSolids: 0.65, jam: '90 kg' } as const;
   const asks: Readonly<Record<string, (food: string) => unknown>> = {
-    pectinOf: (food) => sugar.pectinOf({ food }),
     pectinNeeded: (food) => sugar.pectinNeeded({ food, ready: '1 kg', sugar: '1 kg', grade: 150 }),
     jelly: (food) => sugar.jelly({ food, raw: '1 kg' }),
     jamRecipe: (food) => sugar.jamRecipe({ food, product: 'jam', pectin: 'none' }),

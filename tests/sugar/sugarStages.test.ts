@@ -9,8 +9,8 @@ test('soft ball is 235 to 240 degF at sea level (McGee), 2 degF less for each 1,
 });
 
 test('between two stages it is past the first', () => {
-  expect(sugarStages({ temperature: '242 degF' })).toMatchObject({ now: { stage: 'soft ball' }, within: false });
-  expect(sugarStages({ temperature: '120 degC' })).toMatchObject({ now: { stage: 'firm ball' }, within: true });
+  expect(sugarStages({ temperature: '242 degF' })).toMatchObject({ now: { stage: 'soft ball' }, inStage: false });
+  expect(sugarStages({ temperature: '120 degC' })).toMatchObject({ now: { stage: 'firm ball' }, inStage: true });
   expect(sugarStages({ temperature: '228 degF', elevation: '5000 ft' }).now?.stage).toBe('soft ball');
   expect(sugarStages({ temperature: '345 degF' }).now?.use).toBeUndefined();
 });

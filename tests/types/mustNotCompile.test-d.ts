@@ -8,7 +8,7 @@ import { dryingCurveChart, isothermChart } from '../../src/charts/index';
 import { driedMass, stopWeight, trayLoad, wetBasis } from '../../src/drying/index';
 import { StillroomError } from '../../src/errors/index';
 import { freezerLoad, freezingTime } from '../../src/freezing/index';
-import { applianceEnergy, energyCost, iceVapourPressure, stoveEnergy } from '../../src/heat/index';
+import { energyCost, energyNeeded, iceVapourPressure } from '../../src/heat/index';
 import { brimfulCapacity, checkHeadspace, fillJar, jarsFor } from '../../src/jars/index';
 import { lethality } from '../../src/lethality/index';
 import { type PlanDayInput, planDay } from '../../src/plan/index';
@@ -202,6 +202,10 @@ describe('drying, water activity, freezing, lethality', () => {
     isothermMoisture({ food: 'apple' });
     // @ts-expect-error nor a moisture
     isothermActivity({ food: 'apple' });
+    // @ts-expect-error an isotherm is that of a food, or of constants
+    isothermMoisture({ waterActivity: 0.5 });
+    // @ts-expect-error here too
+    isothermActivity({ moisture: 0.15 });
     // @ts-expect-error a freezer holds a volume
     freezerLoad({ freezerVolume: '15 lb' });
     // @ts-expect-error no such shape
@@ -216,9 +220,9 @@ describe('steam, heat', () => {
     airPressure({ elevation: '3,400 ft' });
     boilingTemperature({ elevation: '300 m' });
     steamTemperature({ gauge: '11 psi', elevation: '2000 ft' });
-    applianceEnergy({ power: '600 W', time: '8 h' });
-    stoveEnergy({ boilOff: '2 kg' });
-    stoveEnergy({ heatUp: { mass: '2 kg', from: '10 degC', to: '90 degC' } });
+    energyNeeded({ machine: { power: '600 W', time: '8 h' } });
+    energyNeeded({ cooking: { boilOff: '2 kg' } });
+    energyNeeded({ cooking: { heatUp: { mass: '2 kg', from: '10 degC', to: '90 degC' } } });
     energyCost(priced);
     iceVapourPressure({ temperature: '-20 degC' });
   });
@@ -230,11 +234,11 @@ describe('steam, heat', () => {
     // @ts-expect-error the elevation is never assumed
     steamTemperature({ gauge: '11 psi' });
     // @ts-expect-error an energy is no power
-    applianceEnergy({ power: '600 kWh', time: '8 h' });
+    energyNeeded({ machine: { power: '600 kWh', time: '8 h' } });
     // @ts-expect-error a length where a mass or a volume belongs
-    stoveEnergy({ boilOff: '2 ft' });
+    energyNeeded({ cooking: { boilOff: '2 ft' } });
     // @ts-expect-error a temperature has a unit
-    stoveEnergy({ heatUp: { mass: '2 kg', from: 10 } });
+    energyNeeded({ cooking: { heatUp: { mass: '2 kg', from: 10 } } });
     // @ts-expect-error a price has a currency
     energyCost({ ...priced, price: { per: 'kWh', price: 0.31 } });
     // @ts-expect-error a pressure is no temperature

@@ -11,7 +11,7 @@ import {
   sealVacuum,
 } from '../../src/jars/index';
 import { planSchema } from '../../src/plan/request/planInput';
-import { canningEnergy, loadTimeline, testedProcess } from '../../src/process/index';
+import { loadTimeline, testedProcess } from '../../src/process/index';
 import { jarsFromRaw, rawForJars } from '../../src/produce/index';
 import { jamBalance } from '../../src/sugar/index';
 import {
@@ -189,7 +189,6 @@ const TAKERS: Readonly<Record<string, (jar: never) => unknown>> = {
   checkHeadspace: (jar) => checkHeadspace({ jar, food: 'jam', measured: '1/4 in', when: 'before processing' }),
   testedProcess: (jar) => testedProcess({ jar, food: 'applesauce', method: 'boiling-water', elevation: '0 ft' }),
   loadTimeline: (jar) => loadTimeline({ jar, ...LOAD }),
-  canningEnergy: (jar) => canningEnergy({ jar, ...LOAD }),
   rawForJars: (jar) => rawForJars({ jar, food: 'peach', form: 'halves', jars: 7 }),
   jarsFromRaw: (jar) => jarsFromRaw({ jar, food: 'peach', form: 'halves', raw: '20 lb' }),
   acidForJars: (jar) => acidForJars({ jar, food: 'tomato', jars: 7 }),

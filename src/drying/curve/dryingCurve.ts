@@ -7,6 +7,7 @@ import type { Quantity } from '../../quantity/types';
 import type { Basis, Caution } from '../../sources/basis';
 import { length } from '../../words/length';
 import { time } from '../../words/time';
+import { type DryingCurveFit, type FitDryingCurveInput, fitDryingCurve } from './fitDryingCurve';
 import { modelBasis } from './tables';
 import { MODEL_NAMES, MODELS, slabRatio, type ThinLayer, type ThinLayerModel, timeAtRatio } from './thinLayer';
 
@@ -131,15 +132,21 @@ function thinLayer(model: ThinLayerModel, given: Given, input: DryingCurveInput)
 
 /**
  * How dry thin pieces are after a time, or how long they take to get that dry, by a drying model with known
- * constants; or the same for a slab that dries by diffusion alone (Fick's second law).
+ * constants; or the same for a slab that dries by diffusion alone (Fick's second law). With `points` of your own it fits
+ * the constants; `dryingStudy` looks up what others found.
  *
  * lewis: exp(-k t); page: exp(-k t^n); henderson-pabis: a exp(-k t); logarithmic: a exp(-k t) + c; midilli:
  * a exp(-k t^n) + b t; wang-singh: 1 + a t + b t^2. Turned round, page: t = (-ln MR / k)^(1/n). slab: MR = (8 / pi2) sum
  * over i of exp(-(2i+1)2 pi2 Fo / 4) / (2i+1)2, Fo = D t / L2; L is half the thickness where both faces dry and all of
  * it where one does. Sources: Crank, The Mathematics of Diffusion, and a study of sour cherry.
  *
- * @returns `moistureRatio`, 1 at the start and toward 0 when dry, and `time`
- * @throws StillroomError MISSING for a constant of the model; CONTRADICTION for fields of another; OUT_OF_RANGE
+ * Fitted by Levenberg-Marquardt on the moisture ratios, unweighted; the fitter meets the certified values of NIST's
+ * nonlinear reference sets to nine digits and more.
+ *
+ * @returns `moistureRatio`, 1 at the start and toward 0 when dry, and `time`; for `points` the `constants` by name, per
+ *   the unit of the first point's time, with deviations and the sum of squares
+ * @throws StillroomError MISSING for a constant of the model; CONTRADICTION for fields of another,
+ *   and for times that repeat or go back; OUT_OF_RANGE, also for fewer points than the model's constants and one
  *
  * @example
  * ```ts
@@ -149,9 +156,21 @@ function thinLayer(model: ThinLayerModel, given: Given, input: DryingCurveInput)
  * dryingCurve({ ...cherry, time: '20 min' }).moistureRatio; // ≈ 0.61102
  * dryingCurve({ ...cherry, moistureRatio: 0.1 }).time.value; // ≈ 151.7
  * dryingCurve({ model: 'slab', thickness: '2 mm', diffusivity: 2e-10, time: '1000 s' }).moistureRatio; // ≈ 0.4959
+ * const points = [1, 0.86249, 0.60567, 0.28917, 0.06472].map((moistureRatio, i) => ({
+ *   time: { value: [0, 0.8, 2.2, 4.2, 7][i] ?? 0, unit: 'h' as const },
+ *   moistureRatio,
+ * }));
+ * dryingCurve({ points }).constants.n; // ≈ 1.38
  * ```
  */
-export function dryingCurve(input: DryingCurveInput): DryingCurve {
+export function dryingCurve(input: FitDryingCurveInput): DryingCurveFit;
+export function dryingCurve(input: DryingCurveInput): DryingCurve;
+export function dryingCurve(input: DryingCurveInput | FitDryingCurveInput): DryingCurve | DryingCurveFit {
+  const points: unknown = (input as Partial<FitDryingCurveInput> | null | undefined)?.points;
+  return points === undefined ? onCurve(input as DryingCurveInput) : fitDryingCurve(input as FitDryingCurveInput);
+}
+
+function onCurve(input: DryingCurveInput): DryingCurve {
   const given = readInput(schema, input);
   return answer(given.model === 'slab' ? slab(given, input) : thinLayer(given.model, given, input));
 }

@@ -58,7 +58,7 @@ function roughConstant(x: readonly number[], y: readonly number[]): number {
 }
 
 /**
- * Fits a thin-layer drying model to your own curve of moisture ratios by least squares; `dryingStudy` looks up what
+ * Internal: `dryingCurve` answers it. Fits a thin-layer drying model to your own curve of moisture ratios by least squares; `dryingStudy` looks up what
  * others found.
  *
  * Levenberg-Marquardt on the moisture ratios, unweighted; the fitter meets the certified values of NIST's nonlinear
@@ -67,18 +67,6 @@ function roughConstant(x: readonly number[], y: readonly number[]): number {
  * @returns `constants` by name, per the unit of the first point's time, with deviations and the sum of squares
  * @throws StillroomError OUT_OF_RANGE for fewer points than three, or than the model's constants and one;
  *   CONTRADICTION for times that repeat or go back
- *
- * @example
- * ```ts
- * import { fitDryingCurve } from 'stillroom/drying';
- *
- * const points = [1, 0.86249, 0.60567, 0.28917, 0.06472].map((moistureRatio, i) => ({
- *   time: { value: [0, 0.8, 2.2, 4.2, 7][i] ?? 0, unit: 'h' as const },
- *   moistureRatio,
- * }));
- * const { constants } = fitDryingCurve({ points });
- * constants.n; // ≈ 1.38
- * ```
  */
 export function fitDryingCurve(input: FitDryingCurveInput): DryingCurveFit {
   const { points, model: name = 'page' } = readInput(schema, input);

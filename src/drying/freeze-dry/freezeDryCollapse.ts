@@ -68,7 +68,7 @@ function none({ name }: FoundFood, rows: readonly CollapseRow[]): NotKnown {
 }
 
 /**
- * Whether a food collapses into a sticky foam at the temperature of its ice front in the freeze-dryer;
+ * Internal: `glassTransition` answers it. Whether a food collapses into a sticky foam at the temperature of its ice front in the freeze-dryer;
  * `glassTransition` says whether the dry food stays hard in the store.
  *
  * The ice front must stay below the collapse temperature. Sugary juices collapse at -41 to -48 degC, so they dry only
@@ -78,14 +78,6 @@ function none({ name }: FoundFood, rows: readonly CollapseRow[]): NotKnown {
  *
  * @returns `collapses` and the printed temperature or range, degC; or `known: false`
  * @throws StillroomError UNKNOWN_NAME with the nearest names
- *
- * @example
- * ```ts
- * import { freezeDryCollapse } from 'stillroom/drying';
- *
- * const juice = freezeDryCollapse({ food: 'grape juice', iceTemperature: '-30 degC' });
- * juice.known && juice.collapses; // => 'yes'
- * ```
  */
 export function freezeDryCollapse(input: FreezeDryCollapseInput): FreezeDryCollapse {
   const { food: asked, form: cut, iceTemperature } = readInput(schema, input);

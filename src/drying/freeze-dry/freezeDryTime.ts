@@ -53,7 +53,7 @@ const schema = /* @__PURE__ */ fields({
 export type FreezeDryTimeInput = z.input<typeof schema>;
 
 export interface FreezeDryTime {
-  /** Of the ice front while it retreats: compare with `freezeDryCollapse`. */
+  /** Of the ice front while it retreats: compare with `glassTransition`. */
   readonly iceTemperature: Quantity<'temperature'>;
   /** Of the vapor at the ice front. */
   readonly icePressure: Quantity<'pressure'>;

@@ -14,6 +14,7 @@ import { basisFrom, measured } from '../basis';
 import { caution } from '../cautions';
 import { formAsked, ofForm, rowsFor } from '../pantry';
 import { figure, numberOf } from '../rows';
+import { type FreezeDryCollapse, type FreezeDryCollapseInput, freezeDryCollapse } from './freezeDryCollapse';
 import { type GlassSugarRow, glassFormula, glassFruitRows, glassSugarRows } from './tables';
 
 const WATER = glassFormula('glass-transition-water');
@@ -77,7 +78,7 @@ const schema = /* @__PURE__ */ fields({
   ),
   /** Wet basis: 0 to below 1, or percent. */
   moisture: moistureWord({ below: 1 }),
-  /** Temperature of the store, for `state` and `mostMoisture`: -60 to 80 degC. */
+  /** Temperature of the store, for `texture` and `mostMoisture`: -60 to 80 degC. */
   storage: optional(temperature({ min: { value: -60, unit: 'degC' }, max: { value: 80, unit: 'degC' } })),
 });
 export type GlassTransitionInput = z.input<typeof schema>;
@@ -89,7 +90,7 @@ export interface KnownGlassTransition {
   /** Below it the food is a hard glass, above it a rubber that sticks, cakes and collapses. */
   readonly temperature: Quantity<'temperature'>;
   /** At the storage temperature: `glassy`, or `sticky` where the glass has gone soft. */
-  readonly state?: 'glassy' | 'sticky';
+  readonly texture?: 'glassy' | 'sticky';
   /** Most moisture, wet basis, at which it is still a glass at the storage temperature; 0 where it never is. */
   readonly mostMoisture?: number;
   /** Where the figures come from. */
@@ -175,14 +176,20 @@ function solidsOf(given: z.output<typeof schema>, input: GlassTransitionInput): 
 
 /**
  * The glass transition of dried fruit or sugar at a moisture, and whether it stays a hard glass in the store or turns
- * sticky and cakes.
+ * sticky and cakes; or, with an `iceTemperature` in place of the moisture, whether the food collapses into a sticky foam
+ * in the freeze-dryer.
  *
  * Gordon-Taylor: Tg = (ws Tgs + k ww Tgw) / (ws + k ww), wet-basis shares, k on the water, Tgw = -135 degC. For a
  * fruit without its own constants give its `sugars`: the dry transition is their mean by mass, a rough estimate.
- * Stickiness begins some degrees above Tg; anything at or above it counts as sticky here. Sources: the studies and
- * tables named in `basis`.
+ * Stickiness begins some degrees above Tg; anything at or above it counts as sticky here.
  *
- * @returns `temperature` in degC; or `known: false` for a food without constants
+ * In the freeze-dryer the ice front must stay below the collapse temperature. Sugary juices collapse at -41 to -48 degC,
+ * so they dry only under a deep vacuum, or when thickened or mixed with less sugary pulp. A food that these tables do not
+ * hold may be compared with liquid foods in general (`fruit juice`), -60 to -5 degC. Sources: the studies and tables named
+ * in `basis`.
+ *
+ * @returns `temperature` in degC; with an `iceTemperature` `collapses` and the printed temperature or range; or
+ *   `known: false` for a food without a figure
  * @throws StillroomError UNKNOWN_NAME; CONTRADICTION unless you give just one of food, sugars and solids
  *
  * @example
@@ -191,10 +198,23 @@ function solidsOf(given: z.output<typeof schema>, input: GlassTransitionInput): 
  *
  * const kiwi = glassTransition({ food: 'kiwifruit', moisture: '2 %', storage: '70 degF' });
  * kiwi.known && kiwi.temperature.value; // ≈ 24.4
- * kiwi.known && kiwi.state; // => 'glassy'
+ * kiwi.known && kiwi.texture; // => 'glassy'
+ * const juice = glassTransition({ food: 'grape juice', iceTemperature: '-30 degC' });
+ * juice.known && juice.collapses; // => 'yes'
  * ```
  */
-export function glassTransition(input: GlassTransitionInput): GlassTransition {
+export function glassTransition(input: GlassTransitionInput): GlassTransition;
+export function glassTransition(input: FreezeDryCollapseInput): FreezeDryCollapse;
+export function glassTransition(
+  input: GlassTransitionInput | FreezeDryCollapseInput,
+): GlassTransition | FreezeDryCollapse {
+  const ice: unknown = (input as Partial<FreezeDryCollapseInput> | null | undefined)?.iceTemperature;
+  return ice === undefined
+    ? inStore(input as GlassTransitionInput)
+    : freezeDryCollapse(input as FreezeDryCollapseInput);
+}
+
+function inStore(input: GlassTransitionInput): GlassTransition {
   const given = readInput(schema, input);
   const found = solidsOf(given, input);
   if (found === undefined) return answer(none(figure(given.food)));
@@ -213,7 +233,7 @@ export function glassTransition(input: GlassTransitionInput): GlassTransition {
     ...(store === undefined
       ? {}
       : {
-          state: transition > store ? 'glassy' : 'sticky',
+          texture: transition > store ? 'glassy' : 'sticky',
           // the equation solved for the moisture at which Tg is the store's temperature
           mostMoisture: store >= degC ? 0 : (degC - store) / (degC - store + k * (store - water)),
         }),

@@ -1,5 +1,4 @@
 import { fillJar } from '../../jars/fillJar';
-import { canningEnergy } from '../../process/canningEnergy';
 import { ruleFigures } from '../../process/canningRules';
 import { loadTimeline } from '../../process/loadTimeline';
 import { type TestedProcess, type TestedProcessInput, testedProcess } from '../../process/testedProcess';
@@ -90,8 +89,7 @@ export function runnable(
       const warm = { ...lit, waterTemperature: preheated(process.pack) };
       const load = loadTimeline(warm);
       const cold = loadTimeline(lit);
-      const energy = { load: canningEnergy(warm), first: canningEnergy(lit) };
-      if (!load.tested || !cold.tested || !energy.load.tested || !energy.first.tested) return [];
+      if (!load.tested || !cold.tested) return [];
       const warmUp = cold.steps.find(({ step }) => step === 'heat the water')?.minutes.high ?? 0;
       return [
         {
@@ -99,14 +97,14 @@ export function runnable(
           jars,
           minutes: Math.ceil(load.total.high),
           warmUp: Math.ceil(warmUp),
-          energyPerLoad: inKilowattHours(energy.load.energy),
+          energyPerLoad: inKilowattHours(load.energy),
           energyToWarmUp: byEnds(
-            inKilowattHours(energy.first.energy),
-            inKilowattHours(energy.load.energy),
+            inKilowattHours(cold.energy),
+            inKilowattHours(load.energy),
             (first, load) => first - load,
           ),
           range: load.total,
-          basis: energy.load.basis,
+          basis: load.basis.map((line) => ({ ...line, of: 'energy', note: line.note ?? line.of })),
         },
       ];
     });

@@ -170,7 +170,10 @@ export function compositionOf(id: string, form?: string): Composition | NotKnown
   if (parts === undefined) {
     const forms = preservedCompositions.flatMap((row) => (row.food === id && row.form !== undefined ? [row.form] : []));
     const text = `The food tables here have no row of ${inWords(id, form)}.`;
-    return missing('no composition', text, inForms(id, [...new Set(forms)]));
+    return missing('no composition', text, [
+      ...inForms(id, [...new Set(forms)]),
+      { text: 'Take the figures of its label; or weigh a sample, dry it and weigh it again: what it lost is water.' },
+    ]);
   }
   const { rows, ...shares } = parts;
   return {

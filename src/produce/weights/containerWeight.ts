@@ -120,7 +120,7 @@ function legalBushel(food: string, state: string): ContainerWeight | NotKnown {
 }
 
 /**
- * What the food in a customary container weighs: a bushel of apples, a lug of cherries, a flat of strawberries.
+ * Internal: `kitchenMeasure` answers it. What the food in a customary container weighs: a bushel of apples, a lug of cherries, a flat of strawberries.
  *
  * A bushel is a volume, but trade and law give it a weight for each food. The likely weight is the canning guide's
  * where it prints one, else the middle of what extension tables print; the range is all of them.
@@ -129,16 +129,6 @@ function legalBushel(food: string, state: string): ContainerWeight | NotKnown {
  * @throws StillroomError UNKNOWN_NAME for a food that is not in the pantry, or a State without a law
  *
  * Sources: Complete Guide to Home Canning; UGA Circular 780; Georgia yield chart; State codes.
- *
- * @example
- * ```ts
- * import { containerWeight } from 'stillroom/produce';
- *
- * const bushel = containerWeight({ food: 'apples', container: 'bushel' });
- * bushel.known && bushel.raw.likely; // => { value: 48, unit: 'lb' }
- * const indiana = containerWeight({ food: 'apples', container: 'bushel', state: 'Indiana' });
- * indiana.known && indiana.raw.likely; // => { value: 42, unit: 'lb' }
- * ```
  */
 export function containerWeight(input: ContainerWeightInput): ContainerWeight | NotKnown {
   const given = readInput(schema, input);

@@ -12,6 +12,7 @@ import type { NotKnown } from '../../sources/no';
 import { caution } from '../cautions';
 import { inForms, inWords, missing } from '../shape';
 import { basisOfRows, mapSpan, memoryCaution, spanIn, workedOut } from '../span';
+import { type ContainerWeight, type ContainerWeightInput, containerWeight } from './containerWeight';
 import { type BulkDensity, densityOfFood, formsWeighed } from './weights';
 
 const massSchema = fields({
@@ -34,8 +35,8 @@ const volumeSchema = fields({
 export type MassOfVolumeInput = Given<z.input<typeof massSchema>>;
 /** What volume a mass fills. */
 export type VolumeOfMassInput = Given<z.input<typeof volumeSchema>>;
-/** A volume to weigh, or a mass to measure. */
-export type KitchenMeasureInput = MassOfVolumeInput | VolumeOfMassInput;
+/** A volume to weigh, a mass to measure, or a container that trade and law give a weight. */
+export type KitchenMeasureInput = MassOfVolumeInput | VolumeOfMassInput | ContainerWeightInput;
 
 interface Weighed {
   /** These tables weigh it. */
@@ -99,17 +100,20 @@ function weighed(asked: Asked): (Weighed & { readonly bulk: BulkDensity }) | Not
 
 /**
  * What a volume of a food weighs, or what volume a mass of it fills, raw or kept, from published weights of household
- * measures: cups to grams and back.
+ * measures: cups to grams and back; and what the food in a customary container weighs: a bushel of apples, a lug of
+ * cherries, a flat of strawberries.
  *
- * mass = volume x (grams of the printed measure / its volume), with US measures. A bushel, lug or flat has the weight that
- * trade and law give it: see `containerWeight`.
+ * mass = volume x (grams of the printed measure / its volume), with US measures. A bushel is a
+ * volume, but trade and law give it a weight for each food, as they do a lug or a flat: the likely one is the canning
+ * guide's where it prints one, else the middle of what extension tables print.
  *
  * @returns for a `volume`: `mass` in g; for a `mass`: `volume` in US cups; each with its `range` over the printed measures
- *   and the `density` in g/mL; `known: false` where no table weighs the food, or this form of it
+ *   and the `density` in g/mL; for a `container`: `raw` in lb, net as bought; `known: false` where no table weighs the food, or this form of it
  * @throws StillroomError UNKNOWN_NAME for a food or form that is not in the pantry; MISSING with neither a volume nor a
- *   mass, CONTRADICTION with both
+ *   mass, CONTRADICTION with both; UNKNOWN_NAME for a State without a law
  *
- * Source: USDA SR28, WEIGHT.txt; kitchen weights of salt and citric acid with it.
+ * Source: USDA SR28, WEIGHT.txt; kitchen weights of salt and citric acid with it. Containers: Complete Guide to Home
+ * Canning; UGA Circular 780; Georgia yield chart; State codes.
  *
  * @example
  * ```ts
@@ -120,12 +124,18 @@ function weighed(asked: Asked): (Weighed & { readonly bulk: BulkDensity }) | Not
  * const strawberries = kitchenMeasure({ food: 'strawberries', form: 'sliced', mass: '332 g' });
  * strawberries.known && strawberries.volume.value; // ≈ 2.00
  * kitchenMeasure({ food: 'pawpaw', volume: '2 cups' }).known; // => false
+ * const bushel = kitchenMeasure({ food: 'apples', container: 'bushel' });
+ * bushel.known && bushel.raw.likely; // => { value: 48, unit: 'lb' }
+ * const indiana = kitchenMeasure({ food: 'apples', container: 'bushel', state: 'Indiana' });
+ * indiana.known && indiana.raw.likely; // => { value: 42, unit: 'lb' }
  * ```
  */
 export function kitchenMeasure(input: MassOfVolumeInput): MassOfVolume | NotKnown;
 export function kitchenMeasure(input: VolumeOfMassInput): VolumeOfMass | NotKnown;
-export function kitchenMeasure(input: KitchenMeasureInput): MassOfVolume | VolumeOfMass | NotKnown {
-  const asked = input as Partial<MassOfVolumeInput & VolumeOfMassInput> | null | undefined;
+export function kitchenMeasure(input: ContainerWeightInput): ContainerWeight | NotKnown;
+export function kitchenMeasure(input: KitchenMeasureInput): MassOfVolume | VolumeOfMass | ContainerWeight | NotKnown {
+  const asked = input as Partial<MassOfVolumeInput & VolumeOfMassInput & ContainerWeightInput> | null | undefined;
+  if (asked?.container !== undefined) return containerWeight(input as ContainerWeightInput);
   if (asked?.mass === undefined) return answer(massOf(input as MassOfVolumeInput));
   if (asked.volume !== undefined) fail('CONTRADICTION', 'mass', asked.mass, 'a volume or a mass, not both');
   return answer(volumeOf(input as VolumeOfMassInput));

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type CurveConstants, dryingCurve, fitDryingCurve, type ThinLayerModel } from '../../../src/drying/index';
+import { fitDryingCurve } from '../../../src/drying/curve/fitDryingCurve';
+import { type CurveConstants, dryingCurve, type ThinLayerModel } from '../../../src/drying/index';
 import { errorOf } from '../helpers';
 
 const h = (value: number) => ({ value, unit: 'h' as const });

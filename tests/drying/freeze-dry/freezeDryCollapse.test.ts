@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { freezeDryCollapse } from '../../../src/drying/index';
+import { glassTransition as freezeDryCollapse } from '../../../src/drying/index';
 import { formName, nameOf } from '../../../src/foods/tables';
 import { readTable } from '../../helpers/tables';
 import { errorOf } from '../helpers';

@@ -24,14 +24,14 @@ describe('glassTransition', () => {
           );
           const most = now.mostMoisture ?? 0;
           expect(transition({ food, moisture: most }).temperature.value).toBeCloseTo(-10, 9);
-          expect(now.state).toBe(moisture < most ? 'glassy' : 'sticky');
+          expect(now.texture).toBe(moisture < most ? 'glassy' : 'sticky');
         },
       ),
     );
   });
   it('is never glassy in a store above the dry transition', () => {
     expect(transition({ food: 'fructose', moisture: 0, storage: '70 degF' })).toMatchObject({
-      state: 'sticky',
+      texture: 'sticky',
       mostMoisture: 0,
     });
   });

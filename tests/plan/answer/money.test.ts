@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { freezeEnergy } from '../../../src/freezing/index';
-import { dryEnergy, freezeDryEnergy, stoveEnergy } from '../../../src/heat/index';
+import { dryEnergy } from '../../../src/heat/dryEnergy';
+import { freezeDryEnergy } from '../../../src/heat/freezeDryEnergy';
+import { stoveEnergy } from '../../../src/heat/stoveEnergy';
 import { type FeasibleDay, type PlanDayInput, planDay } from '../../../src/plan/index';
-import { canningEnergy } from '../../../src/process/index';
+import { loadTimeline } from '../../../src/process/index';
 import { composition } from '../../../src/produce/index';
 import type { Quantity } from '../../../src/quantity/index';
 import { valueIn } from '../../../src/quantity/scale';
@@ -119,7 +121,7 @@ describe('energy, checked by hand against the energy functions', () => {
       water: '12 quarts',
       burnerPower: '2400 W',
     } as const;
-    const [cold, hot] = [canningEnergy(load), canningEnergy({ ...load, waterTemperature: '180 degF' })];
+    const [cold, hot] = [loadTimeline(load), loadTimeline({ ...load, waterTemperature: '180 degF' })];
     if (!cold.tested || !hot.tested) throw new Error('a tested process');
     expect(product.jars?.loads).toMatchObject([{ loads: 2 }]);
     const byHand = cooking(product) + cold.energy.likely.value + hot.energy.likely.value;
@@ -183,7 +185,7 @@ describe('energy, checked by hand against the energy functions', () => {
       boilOff: { value: inPot - 6.5 * kg(product.jars?.netMass), unit: 'kg' },
       elevation: '100 m',
     });
-    const load = canningEnergy({
+    const load = loadTimeline({
       food: 'peach jam',
       jar: 'half-pint',
       method: 'boiling-water',

@@ -5,7 +5,7 @@ import { customaryRows } from '../../../src/produce/yields/tables';
 import { codeOf, thrownBy as errorOf } from '../../helpers/errors';
 import { known, offered } from '../../helpers/known';
 
-const containerWeight = (input: Parameters<typeof produce.containerWeight>[0]) => known(produce.containerWeight(input));
+const containerWeight = (input: produce.ContainerWeightInput) => known(produce.kitchenMeasure(input));
 
 const pounds = (food: string, container: string) => {
   const { low, likely, high } = containerWeight({ food, container }).raw;
@@ -42,13 +42,13 @@ describe('container weight', () => {
     expect(raw.likely.value).toBe(60);
     expect(basis[0]).toMatchObject({ of: 'raw', note: 'legal weight of the bushel' });
     expect(errorOf(() => containerWeight({ food: 'apple', container: 'bushel', state: 'Ohio' })).path).toBe('state');
-    expect(produce.containerWeight({ food: 'kale', container: 'bushel', state: 'Iowa' }).known).toBe(false);
+    expect(produce.kitchenMeasure({ food: 'kale', container: 'bushel', state: 'Iowa' }).known).toBe(false);
     expect(codeOf(() => containerWeight({ food: 'apple', container: 'peck', state: 'Iowa' }))).toBe('CONTRADICTION');
   });
 
   test('an unknown container is refused with those that are printed', () => {
-    expect(offered(produce.containerWeight({ food: 'pear', container: 'sack' }))).toContain('a western box of pear');
-    expect(offered(produce.containerWeight({ food: 'jicama', container: 'box' }))).toEqual([
+    expect(offered(produce.kitchenMeasure({ food: 'pear', container: 'sack' }))).toContain('a western box of pear');
+    expect(offered(produce.kitchenMeasure({ food: 'jicama', container: 'box' }))).toEqual([
       'Weigh one, and give its mass.',
     ]);
   });

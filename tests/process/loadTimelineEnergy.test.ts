@@ -1,10 +1,10 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type CanningEnergyInput, canningEnergy, loadTimeline } from '../../src/process/index';
+import { type LoadTimelineInput, loadTimeline } from '../../src/process/index';
 import { ends, expectRising } from '../heat/helpers';
 import { expectError } from '../helpers/errors';
 
-const peaches: CanningEnergyInput = {
+const peaches: LoadTimelineInput = {
   food: 'peach',
   form: 'halves',
   pack: 'hot',
@@ -15,7 +15,7 @@ const peaches: CanningEnergyInput = {
   water: '12 quarts',
   burnerPower: '2400 W',
 };
-const beans: CanningEnergyInput = {
+const beans: LoadTimelineInput = {
   food: 'green beans',
   pack: 'hot',
   jar: 'quart',
@@ -25,13 +25,13 @@ const beans: CanningEnergyInput = {
   water: '3 quarts',
   burnerPower: '2400 W',
 };
-function energyOf(input: CanningEnergyInput) {
-  const answer = canningEnergy(input);
+function energyOf(input: LoadTimelineInput) {
+  const answer = loadTimeline(input);
   if (!answer.tested) throw new Error(answer.reason.text);
   return answer;
 }
 
-describe('canningEnergy', () => {
+describe('the energy of a load', () => {
   it.each([
     ['boiling water', peaches, ['heat the water', 'heat to a boil'], ['load the jars', 'process'], ['rest', 'unload']],
     [
@@ -68,7 +68,7 @@ describe('canningEnergy', () => {
           const water = { value: litres, unit: 'L' as const };
           const one = energyOf({ ...peaches, water, efficiency });
           expectRising(one);
-          const likely = (change: Partial<CanningEnergyInput>) =>
+          const likely = (change: Partial<LoadTimelineInput>) =>
             energyOf({ ...peaches, water, efficiency, ...change }).energy.likely.value;
           expect(likely({ water: { value: litres + 1, unit: 'L' } })).toBeGreaterThan(one.energy.likely.value);
           expect(likely({ efficiency: 2 * efficiency })).toBeLessThan(one.energy.likely.value);
@@ -84,14 +84,14 @@ describe('canningEnergy', () => {
     expect(ends(energyOf(peaches).holding)).toHaveLength(3);
   });
   it('passes on a refusal, with no energy', () => {
-    const refused = canningEnergy({ ...peaches, food: 'pumpkin butter', form: undefined, pack: undefined });
+    const refused = loadTimeline({ ...peaches, food: 'pumpkin butter', form: undefined, pack: undefined });
     expect(refused).toMatchObject({ tested: false });
     expect(refused).not.toHaveProperty('energy');
   });
   it('refuses what cannot be', () => {
-    expectError(() => canningEnergy({ ...peaches, holdingShare: 0 }), 'OUT_OF_RANGE', 'holdingShare');
-    expectError(() => canningEnergy({ ...peaches, jars: 0 }), 'OUT_OF_RANGE', 'jars');
-    expectError(() => canningEnergy({ ...peaches, burnerPower: '1 W' }), 'OUT_OF_RANGE', 'burnerPower');
-    expectError(() => canningEnergy({ ...peaches, burnerPower: undefined as never }), 'MISSING', 'burnerPower');
+    expectError(() => loadTimeline({ ...peaches, holdingShare: 0 }), 'OUT_OF_RANGE', 'holdingShare');
+    expectError(() => loadTimeline({ ...peaches, jars: 0 }), 'OUT_OF_RANGE', 'jars');
+    expectError(() => loadTimeline({ ...peaches, burnerPower: '1 W' }), 'OUT_OF_RANGE', 'burnerPower');
+    expectError(() => loadTimeline({ ...peaches, burnerPower: undefined as never }), 'MISSING', 'burnerPower');
   });
 });

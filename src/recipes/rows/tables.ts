@@ -181,6 +181,10 @@ const recipeShape = () => ({
     /** What one batch gives or fills, in the words of the page. */
     printedFor: z.exactOptional(text()),
     scale: z.enum(SCALES),
+    /** Common practice: the most batches that are made in a day, one after the other. */
+    most: z.exactOptional(z.int().check(z.positive())),
+    /** Common practice: only whole batches, each cooked and filled by itself. */
+    whole: z.exactOptional(z.literal(true)),
   }),
   yields: z.exactOptional(
     z.array(z.strictObject({ jar: text(), low: positive(), high: positive() })).check(z.minLength(1)),

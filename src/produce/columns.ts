@@ -14,13 +14,3 @@ export const pair = () =>
   z.tuple([positive(), positive()]).check(z.refine(([least, most]) => least <= most, 'least before most'));
 /** A food number of the food tables. */
 export const ndb = () => z.string().check(z.regex(/^\d{5}$/));
-/** An ingredient with its amount. */
-export const ingredient = () =>
-  z.strictObject({
-    ingredient: text(),
-    amount: positive(),
-    most: z.exactOptional(positive()),
-    unit: z.enum(['cup', 'quart', 'tbsp', 'tsp', 'lb', 'oz', 'mg']),
-    optional: z.exactOptional(z.literal(true)),
-    acid: z.exactOptional(z.literal(true)),
-  });

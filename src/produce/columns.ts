@@ -1,6 +1,6 @@
 /** Columns that several tables of this module share. */
 import * as z from 'zod/mini';
-import { positive, text } from '../sources/columns';
+import { positive } from '../sources/columns';
 
 /** What comes off raw food: stems and ends, the core, the pit, or the skin as well; `with-tops` counts the tops. */
 export const PREPARATIONS = ['trimmed', 'cored', 'pitted', 'peeled', 'with-tops'] as const;

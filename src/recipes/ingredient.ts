@@ -4,6 +4,7 @@ import { kitchenMeasure } from '../produce/weights/kitchenMeasure';
 import { parseQuantity } from '../quantity/parseQuantity';
 import type { Quantity } from '../quantity/types';
 import { isVolume, measured, type Side } from './measure';
+import { pectinIn } from './pectin';
 import type { IngredientRow, RecipeRow, Role } from './rows/tables';
 
 /** One line of the list of ingredients, for one pot. */
@@ -18,8 +19,8 @@ export interface RecipeIngredient {
   readonly role: Role;
   /** How much goes into one pot. */
   readonly amount?: Quantity<'mass'> | Quantity<'volume'>;
-  /** The same by weight, where these tables weigh a measure of it. */
-  readonly or?: Quantity<'mass'>;
+  /** The same by weight, where these tables weigh a measure of it; of liquid pectin, by volume. */
+  readonly or?: Quantity<'mass'> | Quantity<'volume'>;
   /** The most of it, where the page prints a range. */
   readonly most?: Quantity<'mass'> | Quantity<'volume'>;
   /** How many pieces go into one pot, at least. */
@@ -77,7 +78,7 @@ export function ingredientOf(row: RecipeRow, line: IngredientRow, name: string, 
   const known = line.food === undefined ? undefined : line.food === '@scope' ? name : nameOf(line.food);
   const amount =
     line.amount === undefined ? undefined : measured(line.amount, line.per === undefined ? times : 1, side);
-  const or = amount === undefined ? undefined : weightOf(line, amount);
+  const or = amount === undefined ? pectinIn(line) : weightOf(line, amount);
   const counted = (count: number): number => Math.ceil(count * times * 2 - 1e-9) / 2;
   return {
     what: [known ?? line.item, line.printed].filter((words) => words !== undefined).join(', '),

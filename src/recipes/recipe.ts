@@ -10,10 +10,11 @@ import { fields, list, massOrVolume, number, optional, readInput, reading } from
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, derived } from '../sources/basis';
 import { caution } from '../sources/cautions';
-import type { NotKnown } from '../sources/no';
+import { type NotKnown, notKnown } from '../sources/no';
+import { count } from '../words/count';
 import { otherShare } from '../words/shares';
 import { batchesOf } from './batchesOf';
-import { recipeCaution } from './cautions';
+import { jamCautions, recipeCaution } from './cautions';
 import { changed, isLeftOut, isStrong } from './changed';
 import { ingredientOf, type RecipeIngredient } from './ingredient';
 import { keepingOf, type RecipeKeeping } from './keeping';
@@ -38,6 +39,8 @@ const schema = /* @__PURE__ */ fields({
   raw: optional(bought()),
   /** Or the food prepared as the recipe measures it: a mass or a volume. */
   ready: optional(massOrVolume()),
+  /** Or the jars that you want, 1 to 10,000, of the first size in `yields`: in as many whole batches as they take. */
+  jars: optional(count('jars wanted', 1, 10_000)),
   /** Strength of your vinegar from its label: above 0 and at most 0.3, or text in percent. */
   acetic: optional(
     otherShare('acetic', 'Acetic acid of a vinegar as on its label: grams in 100 mL.', { above: 0, max: 0.3 }),
@@ -135,11 +138,23 @@ interface Sized {
   readonly cautions: readonly Caution[];
 }
 
+/** The whole batches that surely fill so many jars. */
+function forJars({ name, yields: [first] = [] }: RecipeRow, jars: number): Sized | NotKnown {
+  if (first !== undefined) return { known: true, batches: Math.ceil(jars / first.low), basis: [], cautions: [] };
+  return notKnown({
+    code: 'no printed yield',
+    text: `These tables hold no yield of ${name}.`,
+    instead: 'Give the number of batches.',
+    basis: [derived('reason', 'the printed recipe')],
+  });
+}
+
 /** How many batches the question asks for, in words of its own or by an amount of food. */
 function sized(row: RecipeRow, asked: Asked, of: { readonly id: string; readonly name: string }): Sized | NotKnown {
-  const { batches, raw, ready } = asked;
-  const given = [batches, raw, ready].filter((each) => each !== undefined);
-  if (given.length > 1) fail('CONTRADICTION', 'batches', batches, 'one of `batches`, `raw` and `ready`');
+  const { batches, raw, ready, jars } = asked;
+  const given = [batches, raw, ready, jars].filter((each) => each !== undefined);
+  if (given.length > 1) fail('CONTRADICTION', 'batches', batches, 'one of `batches`, `raw`, `ready` and `jars`');
+  if (jars !== undefined) return forJars(row, jars);
   if (raw === undefined && ready === undefined) return { known: true, batches: batches ?? 1, basis: [], cautions: [] };
   if (asked.food === undefined && row.foods.length > 1)
     fail('MISSING', 'food', undefined, `one of the foods of ${row.name}`, { options: row.foods.map(nameOf) });
@@ -220,6 +235,7 @@ export function recipe(input: RecipeInput): Recipe | NotKnown {
     cautions: [
       ...(row.cautions ?? []).map(recipeCaution),
       ...(row.mustKeep === undefined ? [] : [recipeCaution('recipe-proportions')]),
+      ...jamCautions(row),
       ...found.cautions,
       ...(batches > 1 && row.batch.whole === true ? [acidCaution('batch-by-batch')] : []),
       ...(isStrong(asked.acetic) ? [acidCaution('stronger-vinegar')] : []),

@@ -48,6 +48,18 @@ describe('a recipe', () => {
     expect(() => recipe({ recipe: 'peach-jam-powdered-pectin', batches: 0.5 })).toThrow(/whole batches/);
   });
 
+  test('of jam is made for so many jars, and says what makes it set', () => {
+    // 6 to 7 half-pints a batch
+    const peach = made({ recipe: 'peach-jam-no-added-pectin', jars: 20 });
+    expect(peach).toMatchObject({ batches: 4, pots: 4, yields: [{ jar: 'half-pint', low: 24, high: 28 }] });
+    expect(peach.cautions.map(({ id }) => id)).toEqual(
+      expect.arrayContaining(['acid-for-set', 'one-batch', 'boiling-sugar-burns']),
+    );
+    expect(recipe({ recipe: 'blackberry jelly with powdered pectin', jars: 6 })).toMatchObject({ known: false });
+    const pectin = made({ recipe: 'peach-jam-powdered-pectin' }).ingredients.find(({ role }) => role === 'pectin');
+    expect(pectin).toMatchObject({ count: 1, or: { value: 49.6, unit: 'g' } });
+  });
+
   test('is refused for a food that its page does not name', () => {
     expect(() => recipe({ recipe: 'apple butter', food: 'pear' })).toThrow(/apple butter/);
   });

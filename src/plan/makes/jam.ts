@@ -3,10 +3,10 @@ import type { TestedProcess } from '../../process/testedProcess';
 import { byEnds, sureRange } from '../../quantity/range';
 import { valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
+import type { PrintedJam } from '../../recipes/printedJams';
 import { sucroseDensity } from '../../solution/sucroseDensity';
 import { joinBasis, joinCautions } from '../../sources/basis';
 import { sugarCaution } from '../../sugar/cautions';
-import type { PrintedJam } from '../../sugar/jamRecipes';
 import { planCaution } from '../cautions';
 import { customary } from '../customary';
 import type { Activity } from '../request/activity';
@@ -104,7 +104,7 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
       ),
       cautions: joinCautions(
         process.cautions,
-        printed.lemonJuice > 0 && printed.lemonOptional !== true ? [sugarCaution('acid-for-set')] : [],
+        printed.lemonJuice > 0 && !printed.lemonOptional ? [sugarCaution('acid-for-set')] : [],
         [sugarCaution('one-batch'), planCaution('jam-sets-by-test')],
         ...yields.map(({ cautions }) => cautions),
       ),

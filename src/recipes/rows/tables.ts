@@ -95,6 +95,8 @@ export const ingredient = () =>
     count: z.exactOptional(positive()),
     countMost: z.exactOptional(positive()),
     counted: z.exactOptional(text()),
+    /** Packages or pouches of pectin in the usual size. */
+    packages: z.exactOptional(positive()),
     /** What goes into each jar, by its size. */
     perJar: z.exactOptional(z.partialRecord(z.enum(['half-pint', 'pint', 'quart', 'half-gallon']), quantity())),
     /** What the amount is for, where it is not the batch: 1 quart of juice, 1 lb raw. */

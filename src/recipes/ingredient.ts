@@ -30,7 +30,7 @@ export interface RecipeIngredient {
   /** What is counted: `cloves`. */
   readonly counted?: string;
   /** What goes into each jar, by its size. */
-  readonly perJar?: Readonly<Record<string, Quantity<'mass'> | Quantity<'volume'>>>;
+  readonly eachJar?: Readonly<Record<string, Quantity<'mass'> | Quantity<'volume'>>>;
   /** What the amount is for, where it is not the batch. */
   readonly per?: {
     /** So much. */
@@ -41,13 +41,13 @@ export interface RecipeIngredient {
   /** Least share of acetic acid that a vinegar must have. */
   readonly acetic?: number;
   /** Never use less of it. */
-  readonly keep: boolean;
+  readonly neverLess: boolean;
   /** You may leave it out. */
   readonly optional: boolean;
   /** It draws water out of the food, or soaks it, and is poured off before the jars are filled. */
   readonly drained: boolean;
   /** Lines with the same word are choices: take one of them. */
-  readonly choose?: string;
+  readonly oneOf?: string;
   /** Only for this pack. */
   readonly pack?: 'hot' | 'raw';
   /** What the page says besides. */
@@ -90,21 +90,21 @@ export function ingredientOf(row: RecipeRow, line: IngredientRow, name: string, 
     ...(line.most === undefined ? {} : { most: measured(line.most, line.per === undefined ? times : 1, 'nearest') }),
     ...(line.count === undefined ? {} : { count: counted(line.count), counted: line.counted as string }),
     ...(line.countMost === undefined ? {} : { countMost: counted(line.countMost) }),
-    ...(line.perJar === undefined ? {} : { perJar: perJarOf(line.perJar) }),
+    ...(line.perJar === undefined ? {} : { eachJar: eachJarOf(line.perJar) }),
     ...(line.per === undefined
       ? {}
       : { per: { amount: parseQuantity(line.per.amount) as Quantity<'mass'>, of: line.per.of } }),
     ...(line.acetic === undefined ? {} : { acetic: line.acetic }),
-    keep: line.keep === true,
+    neverLess: line.keep === true,
     optional: line.optional === true,
     drained: line.drained === true,
-    ...(line.choose === undefined ? {} : { choose: line.choose }),
+    ...(line.choose === undefined ? {} : { oneOf: line.choose }),
     ...(line.pack === undefined ? {} : { pack: line.pack }),
     ...(line.notes === undefined ? {} : { note: line.notes }),
   };
 }
 
-const perJarOf = (perJar: Readonly<Record<string, string>>): NonNullable<RecipeIngredient['perJar']> =>
+const eachJarOf = (perJar: Readonly<Record<string, string>>): NonNullable<RecipeIngredient['eachJar']> =>
   Object.fromEntries(
     Object.entries(perJar).map(([size, amount]) => [size, parseQuantity(amount) as Quantity<'volume'>]),
   );

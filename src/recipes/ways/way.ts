@@ -46,7 +46,7 @@ export interface Need {
   /** How much of it for one batch, as printed. */
   readonly amount?: Quantity<'mass'> | Quantity<'volume'>;
   /** Never use less of it. */
-  readonly keep: boolean;
+  readonly neverLess: boolean;
 }
 
 /** One recipe that a food can go into here. */
@@ -158,7 +158,7 @@ const needsOf = ({ ingredients }: RecipeRow): Need[] =>
     .map(({ food: id, item, amount, keep }) => ({
       what: id === undefined ? (item as string) : nameOf(id),
       ...(amount === undefined ? {} : { amount: parseQuantity(amount) as Quantity<'mass'> }),
-      keep: keep === true,
+      neverLess: keep === true,
     }));
 
 /** The processes of a recipe here; none where it is not canned, or no kitchen is named. */

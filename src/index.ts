@@ -5,7 +5,7 @@
  */
 
 // acid, pickles, ferments
-export { acidClass, acidForJars, brine, checkPickleLiquid, diluteVinegar, ferment } from './acid/index';
+export { acidClass, acidForJars, brine, diluteVinegar, ferment } from './acid/index';
 // the dryer: how to, when it is done, how it keeps
 export {
   driedStorage,
@@ -33,7 +33,7 @@ export { boilingMinutes, elevationMinutes, loadTimeline, processesFor, testedPro
 export { jarsFromRaw, kitchenMeasure, rawForJars, readyFromRaw } from './produce/index';
 export { convert, formatQuantity, type Money, type Quantity, type Range } from './quantity/index';
 // what can it become?
-export { ownProcess, recipe, waysToKeep } from './recipes/index';
+export { checkPickleLiquid, ownProcess, recipe, waysToKeep } from './recipes/index';
 // afterwards: the record, the label, better figures for next time
 export { batchRecord, labelFields, learnFromRecords, reviewBatch, useBy } from './record/index';
 export { runSheet } from './sheet/index';

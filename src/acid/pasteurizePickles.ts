@@ -1,7 +1,8 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
+import { findNamed } from '../common/names';
 import { fail } from '../errors/StillroomError';
-import { rowsOf } from '../process/tables';
+import { type ProcessRecipeRow, processRecipeRows, rowsOf } from '../process/tables';
 import { fields, name, optional, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -11,8 +12,7 @@ import { type NotTested, notTested } from '../sources/no';
 import { basisOf } from '../sources/table';
 import { temperature } from '../words/temperature';
 import { time } from '../words/time';
-import { findRecipe } from './recipes';
-import { acidCaution, pickleRule, printed, RECIPES, type RecipeRow } from './tables';
+import { acidCaution, pickleRule, printed } from './tables';
 
 const schema = fields({
   /** The pickle recipe by name; needed to judge a record. */
@@ -51,15 +51,24 @@ const cautions = (): Caution[] => [
   caution('follow-local-guidance'),
 ];
 
-/** Whether every line of the recipe's own process allows the treatment. */
-function isAllowed({ food, form }: RecipeRow): boolean {
-  const rows = form === undefined ? [] : rowsOf(food);
+/** Whether every line of the recipe's own process allows the treatment; a variation that shares the minutes has none. */
+function isAllowed({ id, process }: ProcessRecipeRow): boolean {
+  const rows = id === process ? rowsOf(process) : [];
   return rows.length > 0 && rows.every((row) => row.pasteurize === true && row.obtained !== 'memory');
 }
-const allowed = (): RecipeRow[] => RECIPES.filter(isAllowed);
+const allowed = (): ProcessRecipeRow[] => processRecipeRows.filter(isAllowed);
+
+/** The recipe that goes by this name, or nothing where no one recipe does. */
+function findRecipe(given: string): ProcessRecipeRow | undefined {
+  const found = findNamed(
+    given,
+    processRecipeRows.map((row) => ({ name: row.name, synonyms: row.names ?? [], row })),
+  );
+  return found.length === 1 ? found[0]?.row : undefined;
+}
 
 function refuse(asked: string): NotTested {
-  const recipes = allowed().map(({ recipe }) => recipe);
+  const recipes = allowed().map(({ name }) => name);
   return notTested({
     code: 'not-for-this-recipe',
     text: `These tables allow low-temperature pasteurization for ${recipes.join(', ')}; not for ${asked}.`,
@@ -105,7 +114,7 @@ export function pasteurizePickles(input: PasteurizePicklesInput = {}): Pasteuriz
   const where = pickleRule('pasteurization-where');
   const row = recipe === undefined ? undefined : findRecipe(recipe);
   if (recipe !== undefined && (row === undefined || !isAllowed(row))) {
-    return answer(refuse(row?.recipe ?? recipe));
+    return answer(refuse(row?.name ?? recipe));
   }
   const hold = pickleRule('pasteurization-hold');
   const start = pickleRule('pasteurization-start');
@@ -123,7 +132,7 @@ export function pasteurizePickles(input: PasteurizePicklesInput = {}): Pasteuriz
   const hot = hottest !== undefined && valueIn(hottest, 'degF') > high + NOISE;
   const verdict = met ? (hot ? 'met, but hot enough to soften' : 'met') : 'not met';
   return answer({
-    recipes: (row === undefined ? allowed() : [row]).map((entry) => entry.recipe),
+    recipes: (row === undefined ? allowed() : [row]).map((entry) => entry.name),
     start: { low: { value: startLow, unit: 'degF' }, high: { value: startHigh, unit: 'degF' } },
     waterOverJars: { value: printed(over, 'value'), unit: 'in' },
     hold: { low: { value: low, unit: 'degF' }, high: { value: high, unit: 'degF' } },

@@ -8,7 +8,6 @@ import fermentTimeTable from '../../data/acid/ferment-time.json';
 import fermentTable from '../../data/acid/ferments.json';
 import foodPhTable from '../../data/acid/food-ph.json';
 import recalledPhTable from '../../data/acid/food-ph-recalled.json';
-import recipeTable from '../../data/acid/pickle-recipes.json';
 import ruleTable from '../../data/acid/pickle-rules.json';
 import saltMeasureTable from '../../data/acid/salt-measures.json';
 import type { Caution } from '../sources/basis';
@@ -19,10 +18,6 @@ const some = () => z.exactOptional(positive());
 const pH = () => z.number().check(z.gte(0), z.lte(14));
 const ids = () => z.array(id()).check(z.minLength(1));
 const texts = () => z.array(text());
-/** The measures that pages print. */
-const measure = () => z.strictObject({ value: positive(), unit: z.enum(['tsp', 'tbsp', 'cup', 'quart', 'gallon']) });
-const maybeMeasure = () => z.exactOptional(measure());
-
 export const jarAcidRow = () =>
   z.strictObject({
     id: id(),
@@ -44,54 +39,6 @@ export const foodPhRow = () =>
     pHLow: pH(),
     pHHigh: pH(),
     prepared: z.exactOptional(z.literal(true)),
-    ...sourcedColumns(),
-  });
-/** What is done to the vegetables before the covering liquid, and drained: the amounts of one round. */
-const drainedStep = () =>
-  z.strictObject({
-    /** What to do: `salt under ice`. */
-    what: text(),
-    /** Canning or pickling salt for one round. */
-    salt: maybeMeasure(),
-    /** Water for one round. */
-    water: maybeMeasure(),
-    /** Ice for one round. */
-    ice: maybeMeasure(),
-    /** Vinegar of 5 % acetic acid for one round, besides that of the covering liquid. */
-    vinegar: maybeMeasure(),
-    /** Sugar for one round. */
-    sugar: maybeMeasure(),
-    /** How often it is done, each time with these amounts; 1 when left out. */
-    rounds: z.exactOptional(z.int().check(z.gte(2))),
-    time: z.exactOptional(z.strictObject({ low: positive(), high: positive(), unit: z.enum(['h', 'min']) })),
-    /** `gallon` where the amounts are for each gallon of the water you need, and not for the recipe. */
-    each: z.exactOptional(z.literal('gallon')),
-  });
-export const recipeRow = () =>
-  z.strictObject({
-    id: id(),
-    recipe: text(),
-    names: texts(),
-    food: id(),
-    /** The form by which the process tables hold its process. */
-    form: z.exactOptional(z.enum(['pickles', 'relish'])),
-    makes: z.enum(['pickle', 'relish', 'ferment']),
-    vegetables: text(),
-    vinegarCups: positive(),
-    waterCups: z.number().check(z.gte(0)),
-    lemonJuiceCups: some(),
-    oilCups: some(),
-    /** Salt of the covering liquid; salt that is drained is in `drained`. */
-    salt: maybeMeasure(),
-    saltEachJar: z.exactOptional(z.strictObject({ salt: measure(), jar: z.literal('half-pint') })),
-    sugar: maybeMeasure(),
-    drained: z.exactOptional(z.array(drainedStep()).check(z.minLength(1))),
-    also: z.exactOptional(texts().check(z.minLength(1))),
-    yields: z.exactOptional(
-      z.strictObject({ low: positive(), high: positive(), jar: z.enum(['pint', 'half-pint', '12-oz']) }),
-    ),
-    /** The most times the recipe is scaled, and whether only in whole batches. */
-    batches: z.strictObject({ most: z.int().check(z.positive()), whole: z.boolean() }),
     ...sourcedColumns(),
   });
 export const ruleRow = () =>
@@ -158,8 +105,6 @@ export const saltMeasureRow = () =>
 
 export type BrineFigureRow = RowOf<typeof brineFigureRow>;
 export type FoodPhRow = RowOf<typeof foodPhRow>;
-export type RecipeRow = RowOf<typeof recipeRow>;
-export type DrainedStep = RowOf<typeof drainedStep>;
 export type PickleRuleRow = RowOf<typeof ruleRow>;
 export type FermentRow = RowOf<typeof fermentRow>;
 export type FermentSaltRow = RowOf<typeof fermentSaltRow>;
@@ -170,7 +115,6 @@ export const JAR_ACIDS = asTable<RowOf<typeof jarAcidRow>>(jarAcidTable).rows;
 export const BRINE_FIGURES = asTable<BrineFigureRow>(brineTable).rows;
 export const FOOD_PH = asTable<FoodPhRow>(foodPhTable).rows;
 export const RECALLED_PH = asTable<FoodPhRow>(recalledPhTable).rows;
-export const RECIPES = asTable<RecipeRow>(recipeTable).rows;
 export const PICKLE_RULES = asTable<PickleRuleRow>(ruleTable).rows;
 export const FERMENTS = asTable<FermentRow>(fermentTable).rows;
 export const FERMENT_SALT = asTable<FermentSaltRow>(fermentSaltTable).rows;

@@ -1,6 +1,6 @@
 /** Columns that several tables of this module share. */
 import * as z from 'zod/mini';
-import { positive, text } from '../sources/columns';
+import { positive } from '../sources/columns';
 
 /** What comes off raw food: stems and ends, the core, the pit, or the skin as well; `with-tops` counts the tops. */
 export const PREPARATIONS = ['trimmed', 'cored', 'pitted', 'peeled', 'with-tops'] as const;
@@ -14,13 +14,3 @@ export const pair = () =>
   z.tuple([positive(), positive()]).check(z.refine(([least, most]) => least <= most, 'least before most'));
 /** A food number of the food tables. */
 export const ndb = () => z.string().check(z.regex(/^\d{5}$/));
-/** An ingredient with its amount. */
-export const ingredient = () =>
-  z.strictObject({
-    ingredient: text(),
-    amount: positive(),
-    most: z.exactOptional(positive()),
-    unit: z.enum(['cup', 'quart', 'tbsp', 'tsp', 'lb', 'oz', 'mg']),
-    optional: z.exactOptional(z.literal(true)),
-    acid: z.exactOptional(z.literal(true)),
-  });

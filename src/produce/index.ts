@@ -16,16 +16,6 @@ export {
   type VolumeOfMassInput,
 } from './weights/kitchenMeasure';
 export type { YieldRoad } from './yields/jarNeed';
-export { type PieFilling, type PieFillingIngredient, type PieFillingInput, pieFilling } from './yields/pieFilling';
-export {
-  type PrintedAmount,
-  type PrintedAmounts,
-  type PrintedAmountsInput,
-  type PrintedMeasure,
-  type PrintedRefuse,
-  type PrintedShare,
-  printedAmounts,
-} from './yields/printedAmounts';
 export {
   type JarsFromRaw,
   type JarsFromRawInput,
@@ -43,4 +33,3 @@ export {
   readyFromRaw,
   type TrimmingsPart,
 } from './yields/readyFromRaw';
-export { type BatchIngredient, type RecipeYield, type RecipeYieldInput, recipeYield } from './yields/recipeYield';

@@ -2,6 +2,7 @@
  * Printed recipes: what a food can become, scaled to what you have, with the process or keeping each ends in.
  * @module
  */
+export { type CheckPickleLiquidInput, checkPickleLiquid, type PickleLiquidCheck } from './checkPickleLiquid';
 export type { RecipeIngredient } from './ingredient';
 export type { RecipeKeeping } from './keeping';
 export type { Mixture, MixtureInput } from './mixture';

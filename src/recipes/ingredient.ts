@@ -4,6 +4,7 @@ import { kitchenMeasure } from '../produce/weights/kitchenMeasure';
 import { parseQuantity } from '../quantity/parseQuantity';
 import type { Quantity } from '../quantity/types';
 import { isVolume, measured, type Side } from './measure';
+import { pectinIn } from './pectin';
 import type { IngredientRow, RecipeRow, Role } from './rows/tables';
 
 /** One line of the list of ingredients, for one pot. */
@@ -18,8 +19,8 @@ export interface RecipeIngredient {
   readonly role: Role;
   /** How much goes into one pot. */
   readonly amount?: Quantity<'mass'> | Quantity<'volume'>;
-  /** The same by weight, where these tables weigh a measure of it. */
-  readonly or?: Quantity<'mass'>;
+  /** The same by weight, where these tables weigh a measure of it; of liquid pectin, by volume. */
+  readonly or?: Quantity<'mass'> | Quantity<'volume'>;
   /** The most of it, where the page prints a range. */
   readonly most?: Quantity<'mass'> | Quantity<'volume'>;
   /** How many pieces go into one pot, at least. */
@@ -29,7 +30,7 @@ export interface RecipeIngredient {
   /** What is counted: `cloves`. */
   readonly counted?: string;
   /** What goes into each jar, by its size. */
-  readonly inEachJar?: Readonly<Record<string, Quantity<'mass'> | Quantity<'volume'>>>;
+  readonly eachJar?: Readonly<Record<string, Quantity<'mass'> | Quantity<'volume'>>>;
   /** What the amount is for, where it is not the batch. */
   readonly per?: {
     /** So much. */
@@ -46,7 +47,7 @@ export interface RecipeIngredient {
   /** It draws water out of the food, or soaks it, and is poured off before the jars are filled. */
   readonly drained: boolean;
   /** Lines with the same word are choices: take one of them. */
-  readonly chooseOneOf?: string;
+  readonly oneOf?: string;
   /** Only for this pack. */
   readonly pack?: 'hot' | 'raw';
   /** What the page says besides. */
@@ -77,7 +78,7 @@ export function ingredientOf(row: RecipeRow, line: IngredientRow, name: string, 
   const known = line.food === undefined ? undefined : line.food === '@scope' ? name : nameOf(line.food);
   const amount =
     line.amount === undefined ? undefined : measured(line.amount, line.per === undefined ? times : 1, side);
-  const or = amount === undefined ? undefined : weightOf(line, amount);
+  const or = amount === undefined ? pectinIn(line) : weightOf(line, amount);
   const counted = (count: number): number => Math.ceil(count * times * 2 - 1e-9) / 2;
   return {
     what: [known ?? line.item, line.printed].filter((words) => words !== undefined).join(', '),
@@ -89,7 +90,7 @@ export function ingredientOf(row: RecipeRow, line: IngredientRow, name: string, 
     ...(line.most === undefined ? {} : { most: measured(line.most, line.per === undefined ? times : 1, 'nearest') }),
     ...(line.count === undefined ? {} : { count: counted(line.count), counted: line.counted as string }),
     ...(line.countMost === undefined ? {} : { countMost: counted(line.countMost) }),
-    ...(line.perJar === undefined ? {} : { inEachJar: perJarOf(line.perJar) }),
+    ...(line.perJar === undefined ? {} : { eachJar: eachJarOf(line.perJar) }),
     ...(line.per === undefined
       ? {}
       : { per: { amount: parseQuantity(line.per.amount) as Quantity<'mass'>, of: line.per.of } }),
@@ -97,13 +98,13 @@ export function ingredientOf(row: RecipeRow, line: IngredientRow, name: string, 
     neverLess: line.keep === true,
     optional: line.optional === true,
     drained: line.drained === true,
-    ...(line.choose === undefined ? {} : { chooseOneOf: line.choose }),
+    ...(line.choose === undefined ? {} : { oneOf: line.choose }),
     ...(line.pack === undefined ? {} : { pack: line.pack }),
     ...(line.notes === undefined ? {} : { note: line.notes }),
   };
 }
 
-const perJarOf = (perJar: Readonly<Record<string, string>>): NonNullable<RecipeIngredient['inEachJar']> =>
+const eachJarOf = (perJar: Readonly<Record<string, string>>): NonNullable<RecipeIngredient['eachJar']> =>
   Object.fromEntries(
     Object.entries(perJar).map(([size, amount]) => [size, parseQuantity(amount) as Quantity<'volume'>]),
   );

@@ -1,22 +1,26 @@
 import type * as z from 'zod/mini';
+import { acidCaution } from '../acid/tables';
 import { answer } from '../common/answer';
 import type { Given } from '../common/given';
 import { fail } from '../errors/StillroomError';
 import { type FoundFood, food } from '../foods/fields';
 import { nameOf } from '../foods/tables';
 import { bought } from '../produce/weights/asBought';
-import { fields, massOrVolume, number, optional, readInput, reading } from '../quantity/fields';
+import { fields, list, massOrVolume, number, optional, readInput, reading } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, derived } from '../sources/basis';
 import { caution } from '../sources/cautions';
-import type { NotKnown } from '../sources/no';
+import { type NotKnown, notKnown } from '../sources/no';
+import { count } from '../words/count';
+import { otherShare } from '../words/shares';
 import { batchesOf } from './batchesOf';
-import { recipeCaution } from './cautions';
+import { jamCautions, recipeCaution } from './cautions';
+import { changed, isLeftOut, isStrong } from './changed';
 import { ingredientOf, type RecipeIngredient } from './ingredient';
 import { keepingOf, type RecipeKeeping } from './keeping';
 import { isFor, pageOf, readRecipe } from './rows/rows';
 import type { Makes, RecipeRow } from './rows/tables';
-import { sizeOf, wholeOnly } from './scale';
+import { batchesHere, sizeOf } from './scale';
 import { type RecipeStep, stepOf } from './step';
 
 const MOST_BATCHES = 1000;
@@ -35,6 +39,14 @@ const schema = /* @__PURE__ */ fields({
   raw: optional(bought()),
   /** Or the food prepared as the recipe measures it: a mass or a volume. */
   ready: optional(massOrVolume()),
+  /** Or the jars that you want, 1 to 10,000, of the first size in `yields`: in as many whole batches as they take. */
+  jars: optional(count('jars wanted', 1, 10_000)),
+  /** Strength of your vinegar from its label: above 0 and at most 0.3, or text in percent. */
+  acetic: optional(
+    otherShare('acetic', 'Acetic acid of a vinegar as on its label: grams in 100 mL.', { above: 0, max: 0.3 }),
+  ),
+  /** Foods of the list of ingredients that you mean to leave out, up to 10: sugar that the page leaves free, a spice. */
+  without: optional(list('what you leave out', food(), 1, 10)),
 });
 export type RecipeInput = Given<z.input<typeof schema>>;
 type Asked = z.output<typeof schema>;
@@ -69,6 +81,10 @@ export interface Recipe {
     readonly printedFor?: string;
     /** `one batch at a time`, `may be doubled`, `any size`, `not printed` ... */
     readonly scale: string;
+    /** The most batches that are made in a day, one after the other: common practice. */
+    readonly most?: number;
+    /** Whether only whole batches are made: common practice. */
+    readonly whole?: boolean;
   };
   /** Jars or packs of all batches. */
   readonly yields: readonly {
@@ -81,7 +97,7 @@ export interface Recipe {
   }[];
   /** How it keeps. */
   readonly keeps: readonly RecipeKeeping[];
-  /** Food that does not make a whole batch, as a share of one batch. */
+  /** Food that is left over, in batches: no whole batch, or more than the most of a day. */
   readonly leftOver?: number;
   /** What two readings of the page print differently. */
   readonly readings: readonly {
@@ -122,21 +138,32 @@ interface Sized {
   readonly cautions: readonly Caution[];
 }
 
+/** The whole batches that surely fill so many jars. */
+function forJars({ name, yields: [first] = [] }: RecipeRow, jars: number): Sized | NotKnown {
+  if (first !== undefined) return { known: true, batches: Math.ceil(jars / first.low), basis: [], cautions: [] };
+  return notKnown({
+    code: 'no printed yield',
+    text: `These tables hold no yield of ${name}.`,
+    instead: 'Give the number of batches.',
+    basis: [derived('reason', 'the printed recipe')],
+  });
+}
+
 /** How many batches the question asks for, in words of its own or by an amount of food. */
 function sized(row: RecipeRow, asked: Asked, of: { readonly id: string; readonly name: string }): Sized | NotKnown {
-  const { batches, raw, ready } = asked;
-  const given = [batches, raw, ready].filter((each) => each !== undefined);
-  if (given.length > 1) fail('CONTRADICTION', 'batches', batches, 'one of `batches`, `raw` and `ready`');
+  const { batches, raw, ready, jars } = asked;
+  const given = [batches, raw, ready, jars].filter((each) => each !== undefined);
+  if (given.length > 1) fail('CONTRADICTION', 'batches', batches, 'one of `batches`, `raw`, `ready` and `jars`');
+  if (jars !== undefined) return forJars(row, jars);
   if (raw === undefined && ready === undefined) return { known: true, batches: batches ?? 1, basis: [], cautions: [] };
   if (asked.food === undefined && row.foods.length > 1)
     fail('MISSING', 'food', undefined, `one of the foods of ${row.name}`, { options: row.foods.map(nameOf) });
   const found = batchesOf(row, of, raw === undefined ? { ready: ready as Quantity<'mass'> } : { raw });
   if (!found.known) return found;
-  if (!wholeOnly(row.batch.scale)) return found;
-  const whole = Math.floor(found.batches + 1e-9);
-  if (whole === 0)
+  const here = batchesHere(row.batch, found.batches);
+  if (here === 0)
     fail('OUT_OF_RANGE', raw === undefined ? 'ready' : 'raw', undefined, `enough for one whole batch of ${row.name}`);
-  return { ...found, batches: whole, leftOver: found.batches - whole };
+  return here === found.batches ? found : { ...found, batches: here, leftOver: found.batches - here };
 }
 
 /**
@@ -150,9 +177,11 @@ function sized(row: RecipeRow, asked: Asked, of: { readonly id: string; readonly
  * batches = amount given / printed amount, an amount as bought being prepared first (see `readyFromRaw`).
  *
  * @returns the recipe with `batches`, `pots` and the amounts for one pot; `known: false` where the page prints no
- *   amount that yours can be compared with
+ *   amount that yours can be compared with, where your vinegar is weaker than the page asks, or where you leave out
+ *   what makes the recipe safe or makes it set
  * @throws StillroomError UNKNOWN_NAME for a recipe that these tables do not hold, CONTRADICTION for a food that its
- *   page does not name, OUT_OF_RANGE for a part of a batch where only whole ones are made
+ *   page does not name or an ingredient that it does not have, OUT_OF_RANGE for a part of a batch where only whole ones
+ *   are made, and for more batches than a day's
  *
  * Source: the page named in `basis`; USDA Complete Guide to Home Canning, Guide 7, for whole batches.
  *
@@ -170,7 +199,10 @@ export function recipe(input: RecipeInput): Recipe | NotKnown {
   const of = foodAsked(row, asked.food);
   const found = sized(row, asked, of);
   if (!('batches' in found)) return answer(found);
+  const refused = changed(row, asked);
+  if (refused !== undefined) return answer(refused);
   const { batches, times } = sizeOf(row, found.batches, 'batches');
+  const lines = row.ingredients.filter((line) => !isLeftOut(line, asked.without));
   const rounded = (value: number, by: 'floor' | 'ceil') => Math[by](value * batches + (by === 'floor' ? 1e-9 : -1e-9));
   return answer({
     recipe: row.id,
@@ -181,7 +213,7 @@ export function recipe(input: RecipeInput): Recipe | NotKnown {
     mix: row.mix,
     batches,
     pots: Math.round(batches / times),
-    ingredients: row.ingredients.map((line) => ingredientOf(row, line, of.name, times)),
+    ingredients: lines.map((line) => ingredientOf(row, line, of.name, times)),
     steps: row.steps.map(stepOf),
     mustKeep: row.mustKeep ?? [],
     batch: row.batch,
@@ -203,7 +235,10 @@ export function recipe(input: RecipeInput): Recipe | NotKnown {
     cautions: [
       ...(row.cautions ?? []).map(recipeCaution),
       ...(row.mustKeep === undefined ? [] : [recipeCaution('recipe-proportions')]),
+      ...jamCautions(row),
       ...found.cautions,
+      ...(batches > 1 && row.batch.whole === true ? [acidCaution('batch-by-batch')] : []),
+      ...(isStrong(asked.acetic) ? [acidCaution('stronger-vinegar')] : []),
       caution('follow-local-guidance'),
     ],
   });

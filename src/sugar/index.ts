@@ -8,8 +8,6 @@ export type { SetRoute } from './gelRoute';
 export { type GelTemperature, type GelTemperatureInput, gelTemperature } from './gelTemperature';
 export { type JamBalance, type JamBalanceInput, jamBalance } from './jamBalance';
 export type { JamProduct } from './jamLaw';
-export { type JamBatch, type JamRecipe, type JamRecipeInput, jamRecipe } from './jamRecipe';
-export type { AddedPectin, PectinAmount } from './jamRecipes';
 export { type Jelly, type JellyInput, jelly } from './jelly';
 export { type LegalCheck, type LegalJam, type LegalJamInput, legalJam } from './legalJam';
 export type { PartsInput } from './parts';
@@ -18,7 +16,6 @@ export { type PectinNeeded, type PectinNeededInput, pectinNeeded } from './pecti
 export type { FruitComposition, ListedPectin, PectinGroup } from './pectinOf';
 export type { SyrupStrength } from './printedSyrups';
 export { type RemakeJelly, type RemakeJellyInput, remakeJelly } from './remakeJelly';
-export { type ScaledJamRecipe, type ScaleJamRecipeInput, scaleJamRecipe } from './scaleJamRecipe';
 export { type SugarStage, type SugarStages, type SugarStagesInput, sugarStages } from './sugarStages';
 export { type Sweetened, type SweetenInput, sweeten } from './sweeten';
 export { type SweetenedToTaste, type SweetenToTasteInput, sweetenToTaste } from './sweetenToTaste';

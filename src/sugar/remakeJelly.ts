@@ -10,7 +10,6 @@ import { id, positive, type RowOf, sourcedColumns } from '../sources/columns';
 import { asTable, basisOf } from '../sources/table';
 import { volume } from '../words/volume';
 import { sugarCaution } from './cautions';
-import { PECTINS } from './jamRecipes';
 import { juiceAtATime, potBasis, potRule } from './potRules';
 
 export const remakeRow = () =>
@@ -28,6 +27,7 @@ export const remakeRow = () =>
 type RemakeRow = RowOf<typeof remakeRow>;
 const remakes = asTable<RemakeRow>(remakeJson).rows;
 
+const PECTINS = ['none', 'powdered', 'liquid'] as const;
 const schema = fields({
   /** The soft jelly at hand, by volume. */
   jelly: volume(),

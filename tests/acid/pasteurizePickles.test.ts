@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { pasteurizePickles } from '../../src/acid/index';
-import { RECIPES } from '../../src/acid/tables';
+import { RECIPES } from '../../src/recipes/rows/rows';
 import { expectError } from '../helpers/errors';
 
 const record = { coldest: '181 degF', hottest: '184 degF', held: '30 min' } as const;
@@ -32,7 +32,7 @@ const ALLOWED = [
 ];
 
 test('exactly the recipes whose page allows it are judged; every other is refused', () => {
-  for (const { recipe } of RECIPES) {
+  for (const { name: recipe } of RECIPES.filter(({ keeps }) => keeps.some((keep) => 'process' in keep))) {
     const answer = pasteurizePickles({ recipe, ...record });
     expect(answer, recipe).toMatchObject(ALLOWED.includes(recipe) ? { verdict: 'met' } : { tested: false });
   }

@@ -18,15 +18,12 @@ import {
   pickleRule,
   printed,
   RECALLED_PH,
-  RECIPES,
-  recipeRow,
   ruleRow,
   SALT_MEASURES,
   saltMeasureRow,
 } from '../../src/acid/tables';
-import { nameKey } from '../../src/common/names';
 import { formName, nameOf } from '../../src/foods/tables';
-import { acidRows, rowsOf } from '../../src/process/tables';
+import { acidRows } from '../../src/process/tables';
 import { checkTables, expectFolder, readTable } from '../helpers/tables';
 
 type Row = Readonly<Record<string, unknown>>;
@@ -49,7 +46,6 @@ const TABLES = {
   'food-ph-recalled': foodPhRow(),
   'ph-limits': limitRowSchema(),
   'ph-readings': readingRow(),
-  'pickle-recipes': recipeRow(),
   'pickle-rules': ruleRow(),
   'salt-measures': saltMeasureRow(),
 } as const;
@@ -60,7 +56,6 @@ const ROWS = {
   'food-ph-recalled': 48,
   'ph-limits': 9,
   'ph-readings': 3,
-  'pickle-recipes': 25,
   'pickle-rules': 14,
   'salt-measures': 5,
 } as const;
@@ -175,23 +170,6 @@ test('salt for sauerkraut: every line of the table, as a share of the cabbage', 
   expect([recalled?.percentLow, recalled?.percentHigh]).toEqual([2.25, 2.5]);
   // finished sauerkraut of the standard: acid as lactic
   expect(FERMENT_SALT.flatMap(({ lacticPercentAtLeast: least = 0 }) => (least > 0 ? [least] : []))).toEqual([1.5]);
-});
-
-test('a recipe is named once, by its own name and by its others', () => {
-  const names = RECIPES.flatMap(({ recipe, names: others }) => [recipe, ...others]).map(nameKey);
-  // `bread and butter pickles` and the name with hyphens are one key of one recipe
-  const owners = new Map<string, Set<string>>();
-  for (const { recipe, names: others } of RECIPES)
-    for (const key of [recipe, ...others].map(nameKey)) owners.set(key, (owners.get(key) ?? new Set()).add(recipe));
-  expect(names.length).toBeGreaterThan(RECIPES.length);
-  expect([...owners].filter(([, recipes]) => recipes.size > 1)).toEqual([]);
-});
-
-test('the process that a recipe names is in the process tables', () => {
-  for (const { recipe, food, form } of RECIPES) {
-    if (form === undefined) continue;
-    expect(rowsOf(food).length, recipe).toBeGreaterThan(0);
-  }
 });
 
 test('a name that is in no table is our own mistake', () => {

@@ -76,9 +76,34 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   parseRecord: () => [serializeRecord(record as never)],
   serializeRecord: () => [record],
   batchRecord: () => [record],
-  printedAmounts: () => [{ food: 'peaches' }],
+  waysToKeep: () => [
+    {
+      lots: [{ food: 'peach', raw: '40 lb' }],
+      kitchen: { elevation: '4200 ft', canners: [{ method: 'boiling-water' }], jars: [{ jar: 'pint', count: 24 }] },
+    },
+  ],
+  ownProcess: () => [
+    {
+      name: 'plum sauce',
+      citation: 'Our county cookbook, 1998, page 41',
+      foods: ['plum'],
+      form: 'sauce',
+      jar: 'pint',
+      method: 'boiling-water',
+      minutes: 10,
+      headspace: '1/2 in',
+      elevation: '4200 ft',
+    },
+  ],
+  mixture: () => [
+    {
+      parts: [
+        { food: 'peach', mass: '2 kg' },
+        { food: 'banana', mass: '1 kg' },
+      ],
+    },
+  ],
   elevationFromBoiling: () => [{ temperature: '203 degF' }],
-  scaleJamRecipe: () => [{ food: 'peach', product: 'jam', pectin: 'none', halfPints: 20 }],
   shiftWaterActivity: () => [{ waterActivity: 0.5, from: '20 degC', to: '30 degC', food: 'blueberries' }],
   parseQuantity: () => ['1 1/2 cups', 'volume'],
   formatQuantity: () => ['1.51 cup', { fraction: 8 }],

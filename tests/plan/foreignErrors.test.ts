@@ -4,6 +4,7 @@ import * as freezing from '../../src/freezing/index';
 import * as heat from '../../src/heat/index';
 import * as plan from '../../src/plan/index';
 import * as process from '../../src/process/index';
+import * as recipes from '../../src/recipes/index';
 import * as sugar from '../../src/sugar/index';
 import { CANNING as canning } from '../helpers/inputs';
 
@@ -105,8 +106,7 @@ describe('one wrong leaf is one error of ours', () => {
         },
       },
     ],
-    ['jamRecipe', sugar.jamRecipe, { food: 'peach', product: 'jam', pectin: 'none' }],
-    ['scaleJamRecipe', sugar.scaleJamRecipe, { food: 'peach', product: 'jam', pectin: 'none', times: 1 }],
+    ['recipe', recipes.recipe, { recipe: 'peach-jam-no-added-pectin' }],
     ['jamBalance', sugar.jamBalance, { ready: '1 kg', solids: 0.12, sugarToFruit: 1, finishSolids: 0.65 }],
     ['syrup', sugar.syrup, { strength: 'light', volume: '1 quart' }],
   ];

@@ -8,12 +8,11 @@ import * as forms from '../../src/produce/forms';
 import { readyFromRaw } from '../../src/produce/index';
 import * as weights from '../../src/produce/weights/tables';
 import { guideQuart } from '../../src/produce/yields/printed';
-import * as facts from '../../src/produce/yields/printedAmounts';
 import * as yields from '../../src/produce/yields/tables';
 import { known } from '../helpers/known';
 
 const { cutRows, servesFor } = forms;
-const { canningRows, customaryRows, recipeRows } = yields;
+const { canningRows, customaryRows, sievedRows } = yields;
 const { kitchenWeights, preservedWeights, rawWeights } = weights;
 
 const rows = {
@@ -31,9 +30,7 @@ const rows = {
   'pounds-per-unit': yields.poundsRow,
   'frozen-yields-fruit': yields.frozenRow,
   'frozen-yields-vegetable': yields.frozenRow,
-  'recipe-yields': yields.recipeRow,
-  'pie-fillings': yields.pieFillingRow,
-  'extension-facts': facts.factRow,
+  'sieved-yields': yields.sievedRow,
   'weights-raw': weights.rawWeightRow,
   'weights-preserved': weights.preservedWeightRow,
   'kitchen-weights': weights.kitchenWeightRow,
@@ -206,8 +203,7 @@ describe('the figures', () => {
   });
 
   test('the mango recipe, the only printed sieved yield, is the one the puree rests on', () => {
-    const mango = recipeRows.filter(({ sieved_lb }) => sieved_lb !== undefined);
-    expect(mango.map(({ id }) => id)).toEqual(['mango-sauce']);
+    expect(sievedRows.map(({ id }) => id)).toEqual(['mango-sauce']);
     expect(known(readyFromRaw({ food: 'mango', form: 'puree', raw: '5 lb' })).ready.low.value).toBeLessThan(3.25);
   });
 });

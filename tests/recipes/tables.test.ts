@@ -5,17 +5,23 @@ import { formName, nameOf } from '../../src/foods/tables';
 import { foodsOf } from '../../src/process/scope';
 import { rowsOf } from '../../src/process/tables';
 import { parseQuantity } from '../../src/quantity/parseQuantity';
+import { packageRow } from '../../src/recipes/pectin';
 import { operationRow, type RecipeRow, recipeRow } from '../../src/recipes/rows/tables';
 import { orderRow } from '../../src/recipes/ways/order';
 import { checkTables, dataFolder, knownSources, readTable } from '../helpers/tables';
 
 const FILES = readdirSync(dataFolder('recipes'))
-  .filter((file) => file.endsWith('.json') && !['operations.json', 'cautions.json', 'usual-order.json'].includes(file))
+  .filter(
+    (file) =>
+      file.endsWith('.json') &&
+      !['operations.json', 'cautions.json', 'usual-order.json', 'pectin-packages.json'].includes(file),
+  )
   .map((file) => file.replace(/\.json$/, ''));
 
 checkTables('recipes', {
   operations: operationRow(),
   'usual-order': orderRow(),
+  'pectin-packages': packageRow(),
   ...Object.fromEntries(FILES.map((file) => [file, recipeRow()])),
 });
 

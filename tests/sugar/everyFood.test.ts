@@ -11,8 +11,6 @@ describe('every food of the pantry has an answer, or one that says what is missi
   const asks: Readonly<Record<string, (food: string) => unknown>> = {
     pectinNeeded: (food) => sugar.pectinNeeded({ food, ready: '1 kg', sugar: '1 kg', grade: 150 }),
     jelly: (food) => sugar.jelly({ food, raw: '1 kg' }),
-    jamRecipe: (food) => sugar.jamRecipe({ food, product: 'jam', pectin: 'none' }),
-    scaleJamRecipe: (food) => sugar.scaleJamRecipe({ food, product: 'jam', pectin: 'powdered', halfPints: 6 }),
     legalJam: (food) => sugar.legalJam({ product: 'jam', food, ...batch }),
   };
   test.each(Object.entries(asks))('%s', (_, ask) => {

@@ -1,7 +1,6 @@
 import { expectTypeOf, test } from 'vitest';
 import type { Quantity } from '../../src/quantity/index';
-import type { NotKnown } from '../../src/sources/no';
-import { concentrate, gelTemperature, jamBalance, scaleJamRecipe, sweeten, syrup } from '../../src/sugar/index';
+import { concentrate, gelTemperature, jamBalance, sweeten, syrup } from '../../src/sugar/index';
 
 test('a quantity of the wrong kind does not compile', () => {
   // @ts-expect-error a volume is not a mass
@@ -23,11 +22,4 @@ test('a quantity of the wrong kind does not compile', () => {
 test('answers carry their dimension', () => {
   expectTypeOf(syrup({ brix: 30, mass: '1 kg' }).sugar).toEqualTypeOf<Quantity<'mass'>>();
   expectTypeOf(gelTemperature({ elevation: '0 m' }).temperature).toEqualTypeOf<Quantity<'temperature'>>();
-});
-
-test('a no must be looked at', () => {
-  const answer = scaleJamRecipe({ food: 'peach', product: 'jam', pectin: 'none', times: 1 });
-  // @ts-expect-error it may be a no
-  answer.batches;
-  if ('known' in answer) expectTypeOf(answer).toEqualTypeOf<NotKnown>();
 });

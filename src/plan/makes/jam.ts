@@ -68,7 +68,7 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
   });
   const { times, workBasis, ...common } = commonOf(day, trade, wanted, product, form, rawPerUnit(supplies));
   const poorest = Math.min(...yields.map(({ ready }) => ready.low));
-  const recipe = recipeNamed(printed.id, readFood(trade).id);
+  const recipe = recipeNamed(printed.row.id, readFood(trade).id);
   return {
     label: nameOf({ ...wanted, jar }, trade),
     food: trade,
@@ -105,7 +105,7 @@ export function makeJam(day: Day, wanted: Wanted, product: number, trade: string
       ),
       cautions: joinCautions(
         process.cautions,
-        printed.lemonJuice > 0 && printed.lemonOptional !== true ? [sugarCaution('acid-for-set')] : [],
+        printed.lemonJuice > 0 && !printed.lemonOptional ? [sugarCaution('acid-for-set')] : [],
         [sugarCaution('one-batch'), planCaution('jam-sets-by-test')],
         ...yields.map(({ cautions }) => cautions),
       ),

@@ -5,9 +5,9 @@ import { formatQuantity } from '../../quantity/formatQuantity';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import type { PantryItem } from '../../recipes/pantryItems';
+import { foodsOfJams, type PrintedJam, printedJams } from '../../recipes/printedJams';
+import { pageOf } from '../../recipes/rows/rows';
 import { type Basis, joinBasis } from '../../sources/basis';
-import { basisOf } from '../../sources/table';
-import { foodsOfJams, type PrintedJam, printedJams } from '../../sugar/jamRecipes';
 import { customary, customaryBasis } from '../customary';
 import { potsOf } from '../program/kitchen';
 import type { Wanted } from '../request/planInput';
@@ -42,7 +42,7 @@ export function printedFor({ request }: Day, wanted: Wanted, trade: string): Pri
   if (all.length === 0) {
     return {
       code: 'no-recipe',
-      reason: `these tables hold no printed recipe for ${trade} jam, and jam is canned by a printed recipe only: its acid, pectin and sugar belong to the process`,
+      reason: `these tables hold no printed recipe for ${trade} jam with a process, and jam is canned by a printed recipe only: its acid, pectin and sugar belong to the process`,
       instead: `freeze or dry the fruit; jam recipes are held for ${foodsOfJams().join(', ')}`,
     };
   }
@@ -87,13 +87,13 @@ export function batchOf(printed: PrintedJam, trade: string, jar: string): Batch 
   const cups = (value: number): Quantity<'volume'> => ({ value, unit: 'cup' });
   const fruitLitres = valueIn(cups(printed.fruit[1]), 'L');
   const weighed =
-    printed.measuredAs === 'whole'
+    printed.form === 'whole'
       ? knownOr(kitchenMeasure({ food: trade, form: 'whole', volume: cups(printed.fruit[1]) }), 'food', trade)
       : undefined;
   const fruitKg = weighed === undefined ? fruitLitres * customary('pot-density') : valueIn(weighed.mass, 'kg');
   const sugarKg = printed.sugar[1] * sugarCupKg();
   const lemon =
-    printed.lemonJuice > 0 && printed.lemonOptional !== true
+    printed.lemonJuice > 0 && !printed.lemonOptional
       ? kgOfMeasure('bottled lemon juice', { value: printed.lemonJuice, unit: 'tbsp' })
       : undefined;
   const pantry = new Map<PantryItem, number>([['sugar', sugarKg]]);
@@ -118,7 +118,7 @@ export function batchOf(printed: PrintedJam, trade: string, jar: string): Batch 
     },
     pantry,
     basis: joinBasis(
-      [basisOf(printed, 'ingredients', 'the printed recipe')],
+      [pageOf(printed.row, 'ingredients', 'the printed recipe')],
       weighed?.basis ?? [customaryBasis('pot-density', 'ingredients')],
       lemon?.basis ?? [],
     ),

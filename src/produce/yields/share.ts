@@ -6,7 +6,7 @@ import { basisOfRows, mapSpan, type Span, tidy, workedOut } from '../span';
 import { foodDensity } from '../weights/weights';
 import { edibleFigures, edibleSpan, preparedFigures } from './edible';
 import { printedNeed } from './printed';
-import { type RecipeRow, recipeRows } from './tables';
+import { type SievedRow, sievedRows } from './tables';
 
 /** One part of what is lost, as a share of the raw weight. */
 export interface LostPart {
@@ -37,14 +37,11 @@ export const poundsInQuart = (gramsPerMl: number): number => (gramsPerMl * QUART
 export const BOILED_OFF = 'water boiled off';
 const part = (what: string, share: number): LostPart => ({ what, share, boiledOff: what === BOILED_OFF });
 
-/** The recipe that prints raw fruit and the sieved puree made of it, which no other page does. */
-const SIEVED = 'mango-sauce';
-
-/** What a sieve leaves of cut fruit. */
+/** What a sieve leaves of cut fruit: the one page that prints raw fruit and the puree of it serves for every fruit. */
 function sievedShare(): { readonly ofCut: number; readonly row: Sourced } {
-  const row = recipeRows.find(({ id }) => id === SIEVED) as RecipeRow;
+  const [row] = sievedRows as readonly [SievedRow];
   const peeled = edibleFigures('mango', 'peeled')[0]?.share as number;
-  const { sieved_lb = 0, asPurchased_lb = 1 } = row;
+  const { sieved_lb, asPurchased_lb } = row;
   return { ofCut: sieved_lb / asPurchased_lb / peeled, row };
 }
 

@@ -1,4 +1,4 @@
-/** The tables of yields: what preparing leaves, and what jars, packs and batches take. */
+/** The tables of yields: what preparing leaves, and what jars and packs take. */
 import * as z from 'zod/mini';
 import canningJson from '../../../data/produce/canning-yields.json';
 import customaryJson from '../../../data/produce/containers-customary.json';
@@ -10,12 +10,11 @@ import extensionJson from '../../../data/produce/edible-extension.json';
 import sr28Json from '../../../data/produce/edible-sr28.json';
 import frozenFruitJson from '../../../data/produce/frozen-yields-fruit.json';
 import frozenVegetableJson from '../../../data/produce/frozen-yields-vegetable.json';
-import pieJson from '../../../data/produce/pie-fillings.json';
 import poundsJson from '../../../data/produce/pounds-per-unit.json';
-import recipesJson from '../../../data/produce/recipe-yields.json';
+import sievedJson from '../../../data/produce/sieved-yields.json';
 import { id, positive, type RowOf, sourcedColumns, text } from '../../sources/columns';
 import { asTable } from '../../sources/table';
-import { ingredient, ndb, PREPARATIONS, pair, percent } from '../columns';
+import { ndb, PREPARATIONS, pair, percent } from '../columns';
 
 const preparation = () => z.enum(PREPARATIONS);
 
@@ -119,27 +118,13 @@ export const frozenRow = () =>
     perPintUnit: z.enum(['lb', 'pint', 'quart']),
     ...sourcedColumns(),
   });
-export const recipeRow = () =>
+export const sievedRow = () =>
   z.strictObject({
     id: id(),
-    food: z.exactOptional(id()),
-    form: z.exactOptional(id()),
-    printed: text(),
-    batch: z.array(ingredient()),
-    sieved_lb: z.exactOptional(positive()),
-    asPurchased_lb: z.exactOptional(positive()),
-    jars: pair(),
-    jar: z.nullable(z.enum(['quart', 'pint', 'half-pint'])),
-    reduction: z.exactOptional(text()),
-    ...sourcedColumns(),
-  });
-export const pieFillingRow = () =>
-  z.strictObject({
     food: id(),
-    form: id(),
-    oneQuart: z.array(ingredient()),
-    sevenQuarts: z.array(ingredient()),
-    acidByQuart: z.exactOptional(z.literal(true)),
+    printed: text(),
+    sieved_lb: positive(),
+    asPurchased_lb: positive(),
     ...sourcedColumns(),
   });
 
@@ -151,8 +136,7 @@ export type QuartsRow = RowOf<typeof quartsRow>;
 export type ContainerFruitRow = RowOf<typeof containerFruitRow>;
 export type PoundsRow = RowOf<typeof poundsRow>;
 export type FrozenRow = RowOf<typeof frozenRow>;
-export type RecipeRow = RowOf<typeof recipeRow>;
-export type PieFillingRow = RowOf<typeof pieFillingRow>;
+export type SievedRow = RowOf<typeof sievedRow>;
 
 export const refuseRows = asTable<RefuseRow>(sr28Json).rows;
 export const trimTables = [
@@ -169,5 +153,4 @@ export const frozenRows = [
   ...asTable<FrozenRow>(frozenFruitJson).rows,
   ...asTable<FrozenRow>(frozenVegetableJson).rows,
 ];
-export const recipeRows = asTable<RecipeRow>(recipesJson).rows;
-export const pieFillingRows = asTable<PieFillingRow>(pieJson).rows;
+export const sievedRows = asTable<SievedRow>(sievedJson).rows;

@@ -95,6 +95,8 @@ export const ingredient = () =>
     count: z.exactOptional(positive()),
     countMost: z.exactOptional(positive()),
     counted: z.exactOptional(text()),
+    /** Packages or pouches of pectin in the usual size. */
+    packages: z.exactOptional(positive()),
     /** What goes into each jar, by its size. */
     perJar: z.exactOptional(z.partialRecord(z.enum(['half-pint', 'pint', 'quart', 'half-gallon']), quantity())),
     /** What the amount is for, where it is not the batch: 1 quart of juice, 1 lb raw. */
@@ -181,6 +183,10 @@ const recipeShape = () => ({
     /** What one batch gives or fills, in the words of the page. */
     printedFor: z.exactOptional(text()),
     scale: z.enum(SCALES),
+    /** Common practice: the most batches that are made in a day, one after the other. */
+    most: z.exactOptional(z.int().check(z.positive())),
+    /** Common practice: only whole batches, each cooked and filled by itself. */
+    whole: z.exactOptional(z.literal(true)),
   }),
   yields: z.exactOptional(
     z.array(z.strictObject({ jar: text(), low: positive(), high: positive() })).check(z.minLength(1)),

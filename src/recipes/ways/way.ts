@@ -14,7 +14,7 @@ import { batchesOf, mainLine } from '../batchesOf';
 import { keepingOf, type RecipeKeeping } from '../keeping';
 import { pageOf } from '../rows/rows';
 import type { Makes, RecipeRow } from '../rows/tables';
-import { wholeOnly } from '../scale';
+import { batchesHere } from '../scale';
 import { type Canned, cannedIn, packsFor, type WayProcess } from './canned';
 import { type Effort, effortOf } from './effort';
 import type { WaysKitchen } from './kitchen';
@@ -130,7 +130,7 @@ function sizeOf(row: RecipeRow, [first]: readonly Lot[]): Sized {
   const { food: of, raw } = first as Lot;
   const found = raw === undefined ? undefined : batchesOf(row, of, { raw });
   const all = found?.known === true ? found.batches : undefined;
-  const batches = all !== undefined && wholeOnly(row.batch.scale) ? Math.floor(all + 1e-9) : all;
+  const batches = all === undefined ? undefined : batchesHere(row.batch, all);
   const kg = kgOfBatch(row, of.id);
   const units = row.yields?.[0]?.high ?? row.rawNeed?.[0]?.jars ?? 7;
   const by = batches === undefined || batches === 0 ? 1 : batches;

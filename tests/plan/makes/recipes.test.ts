@@ -5,7 +5,7 @@ import { kgOfMeasure } from '../../../src/plan/makes/pantry';
 import { valueIn } from '../../../src/quantity/scale';
 import type { Quantity } from '../../../src/quantity/types';
 import { PANTRY } from '../../../src/recipes/pantryItems';
-import { jamRecipe } from '../../../src/sugar/index';
+import { printedJams } from '../../../src/recipes/printedJams';
 import { codeText } from '../../helpers/errors';
 
 const kitchen: PlanDayInput['kitchen'] = {
@@ -64,15 +64,12 @@ describe('jam', () => {
     const canned = answer.schedule.tasks.filter(({ kind }) => kind === 'can');
     expect(cooked.length).toBe(batches);
     expect(canned.map(({ units }) => units?.count)).toEqual(Array.from({ length: batches }, () => high));
-    const printed = jamRecipe({ food: fruit, product: 'jam', pectin: kindOf(jam?.ingredients) });
-    if ('known' in printed) throw new Error(printed.reason.text);
+    const printed = printedJams(fruit).find(({ pectin: kind }) => kind === kindOf(jam?.ingredients));
+    if (printed === undefined) throw new Error(`no jam of ${fruit}`);
     const sugar = jam?.ingredients.find(({ role }) => role === 'sugar');
-    expect(cups(sugar?.amount)).toBeCloseTo(batches * printed.sugar.high.value, 9);
+    expect(cups(sugar?.amount)).toBeCloseTo(batches * printed.sugar[1], 9);
     const lemon = jam?.ingredients.find(({ role }) => role === 'acid');
-    expect(lemon === undefined ? 0 : cups(lemon.amount)).toBeCloseTo(
-      batches * (printed.lemonJuice === undefined ? 0 : cups(printed.lemonJuice)),
-      9,
-    );
+    expect(lemon === undefined ? 0 : cups(lemon.amount)).toBeCloseTo((batches * printed.lemonJuice) / 16, 9);
   });
   const kindOf = (ingredients: readonly { readonly what: string }[] = []) =>
     ingredients.some(({ what }) => what === 'powdered pectin')
@@ -115,10 +112,9 @@ describe('jam', () => {
     expect(answer.leftOut[0]?.instead[0]?.text.length).toBeGreaterThan(20);
   });
   test('fig jam has recipes, but no process: it is not canned', () => {
-    expect(plan('fig', { make: 'jam' }).products).toEqual([]);
-    expect(jamRecipe({ food: 'fig', product: 'jam', pectin: 'liquid' })).toMatchObject({
-      lemonJuice: { value: 8, unit: 'tbsp' },
-    });
+    const { products, leftOut } = plan('fig', { make: 'jam' });
+    expect(products).toEqual([]);
+    expect(leftOut[0]?.reason.text).toContain('no printed recipe for fig jam with a process');
   });
   test.each([
     ['no pot here holds one batch', { pots: [{ volume: '2 quarts' }] }],

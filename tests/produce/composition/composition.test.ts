@@ -10,7 +10,6 @@ import { known } from '../../helpers/known';
 
 const composition = (input: Parameters<typeof produce.composition>[0]) => known(produce.composition(input));
 const juiceBrix = (input: Parameters<typeof produce.juiceBrix>[0]) => known(produce.juiceBrix(input));
-const printedAmounts = (input: Parameters<typeof produce.printedAmounts>[0]) => known(produce.printedAmounts(input));
 
 const first = (food: string | undefined) => {
   const number = cutRows.find((row) => row.food === food)?.ndb[0];
@@ -150,30 +149,5 @@ describe('composition of foods as kept', () => {
     expect(produce.composition({ food: 'pawpaw' }).known).toBe(false);
     expect(produce.composition({ food: 'peach', form: 'smoked' }).known).toBe(false);
     for (const { name } of foodRows) expect([true, false]).toContain(produce.composition({ food: name }).known);
-  });
-});
-
-describe('printed amounts', () => {
-  test('holds the rows of every variety', () => {
-    const apple = printedAmounts({ food: 'apples' });
-    expect(apple.refuse).toHaveLength(7);
-    expect(apple.measures[0]).toEqual({ measure: '1 cup, quartered or chopped', mass: { value: 125, unit: 'g' } });
-    expect(apple.customary.map(({ printed }) => printed)).toContain('bushel, 126 medium');
-    expect(apple.customary[0]).toMatchObject({ cups: [2, 2], cupForm: 'slices' });
-    expect(apple.eaten).toContainEqual({
-      printed: 'Applesauce, canned',
-      eatenShare: 1,
-      cup: { value: 0.5401, unit: 'lb' },
-    });
-  });
-
-  test('answers for every food with a custom of cutting', () => {
-    for (const food of FOODS) expect(printedAmounts({ food }).basis.length, food).toBeGreaterThan(0);
-    expect(printedAmounts({ food: 'gooseberries' }).refuse[0]?.what).toBeNull();
-    expect(produce.printedAmounts({ food: 'pawpaw' }).known).toBe(false);
-  });
-
-  test('an unknown name offers the nearest', () => {
-    expect(errorOf(() => printedAmounts({ food: 'aple' })).nearest).toContain('apple');
   });
 });

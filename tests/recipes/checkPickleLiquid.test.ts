@@ -1,13 +1,21 @@
 import { expect, test } from 'vitest';
-import { checkPickleLiquid, pickleRecipe } from '../../src/acid/index';
-import { RECIPES } from '../../src/acid/tables';
+import { type CoveringLiquid, coveringLiquid } from '../../src/recipes/coveringLiquid';
+import { checkPickleLiquid } from '../../src/recipes/index';
+import { RECIPES } from '../../src/recipes/rows/rows';
 import { expectError } from '../helpers/errors';
 
-const canned = RECIPES.map(({ recipe }) => recipe).filter((recipe) => recipe !== 'fermented dill pickles');
+/** Every recipe with vinegar in its covering liquid, the ferments apart. */
+const canned = RECIPES.filter((row) => row.makes !== 'ferment' && coveringLiquid(row) !== undefined);
 
 test('the verdict on vinegar and water', () => {
-  const check = (vinegar: `${number} cups`, water: `${number} cups`, acetic: `${number} %`, times?: number) =>
-    checkPickleLiquid({ recipe: 'pickled beets', vinegar, water, acetic, ...(times === undefined ? {} : { times }) });
+  const check = (vinegar: `${number} cups`, water: `${number} cups`, acetic: `${number} %`, batches?: number) =>
+    checkPickleLiquid({
+      recipe: 'pickled beets',
+      vinegar,
+      water,
+      acetic,
+      ...(batches === undefined ? {} : { batches }),
+    });
   expect(check('4 cups', '2 cups', '5 %')).toMatchObject({ verdict: 'kept', waterToVinegar: 0.5 });
   expect(check('4 cups', '3 cups', '5 %')).toMatchObject({ verdict: 'too weak', mostWater: { value: 2, unit: 'cup' } });
   expect(check('4 cups', '1 cups', '5 %')).toMatchObject({ verdict: 'stronger' });
@@ -34,10 +42,16 @@ test('strong vinegar buys no water', () => {
   });
   // and no less vinegar
   expect(
-    checkPickleLiquid({ recipe: 'bread-and-butter pickles', vinegar: '2 cups', acetic: '10 %', times: 1 }),
+    checkPickleLiquid({ recipe: 'bread-and-butter pickles', vinegar: '2 cups', acetic: '10 %', batches: 1 }),
   ).toMatchObject({ verdict: 'too little' });
-  for (const recipe of canned) {
-    const { vinegar, water } = pickleRecipe({ recipe });
+  expect(canned.length).toBeGreaterThan(60);
+  for (const row of canned) {
+    const { id: recipe } = row;
+    const printed = coveringLiquid(row) as CoveringLiquid;
+    const [vinegar, water] = [printed.vinegar, printed.water].map((value) => ({ value, unit: 'cup' as const })) as [
+      { value: number; unit: 'cup' },
+      { value: number; unit: 'cup' },
+    ];
     for (const acetic of [0.05, 0.06, 0.1, 0.3]) {
       const more = { value: water.value + 0.1, unit: 'cup' as const };
       const { verdict } = checkPickleLiquid({ recipe, vinegar, acetic, water: more }) as { verdict: string };
@@ -59,10 +73,39 @@ test('lemon juice printed beside the vinegar must be there', () => {
   expect(check()).toMatchObject({ verdict: 'too little lemon juice', leastLemonJuice: { value: 0.25, unit: 'cup' } });
   expect(check('0.2 cup')).toMatchObject({ verdict: 'too little lemon juice' });
   expect(check('0.25 cup')).toMatchObject({ verdict: 'kept' });
-  expect(pickleRecipe({ recipe: 'three-bean salad' })).toMatchObject({
-    vinegar: { value: 0.5 },
-    lemonJuice: { value: 0.25 },
-  });
+});
+
+test('the covering liquid of each recipe, as often as it is made, is kept', () => {
+  for (const row of canned) {
+    const printed = coveringLiquid(row) as CoveringLiquid;
+    const cups = (value: number) => ({ value: value * 2, unit: 'cup' as const });
+    const { vinegar, water, lemonJuice } = printed;
+    expect(
+      checkPickleLiquid({
+        recipe: row.id,
+        vinegar: cups(vinegar),
+        water: cups(water),
+        lemonJuice: cups(lemonJuice),
+        acetic: 0.05,
+        batches: 2,
+      }),
+      row.id,
+    ).toMatchObject({ verdict: 'kept' });
+  }
+});
+
+test('vinegar does not take the place of lemon juice', () => {
+  const answer = checkPickleLiquid({ recipe: 'tomatillo green salsa', vinegar: '1 cup', acetic: '5 %' });
+  expect(answer).toMatchObject({ known: false, reason: { code: 'no-vinegar' } });
+});
+
+test('batches are those that the recipe may have', () => {
+  for (const batches of [0.5, 1.5, 5, 50])
+    expectError(
+      () => checkPickleLiquid({ recipe: 'pickled beets', vinegar: '200 cups', acetic: 0.05, batches }),
+      'OUT_OF_RANGE',
+      'batches',
+    );
 });
 
 test('a ferment is not judged by its vinegar', () => {

@@ -76,7 +76,7 @@ const lot = fields({
   brix: optional(number('degrees Brix above 0 and below 100', { above: 0, below: 100 })),
 });
 
-/** As `applianceEnergy` takes it. */
+/** As the `machine` of `energyNeeded` takes it. */
 const machinePower = () => power({ max: { value: 100, unit: 'kW' } });
 
 const kitchen = fields({

@@ -100,7 +100,7 @@ function own({ freezing, specificHeatAbove, specificHeatBelow, latentHeat }: Own
 }
 
 /**
- * The energy a freezer takes to freeze food, beyond what keeps it cold from then on (see `applianceEnergy`).
+ * The energy a freezer takes to freeze food, beyond what keeps it cold from then on (see `energyNeeded`).
  *
  * heat = mass x (specific heat above x degrees down to the freezing point + latent heat + specific heat below x degrees
  * from there); energy = heat / coefficient of performance, 0.8 to 2 (likely 1.3) unless given, which is common practice

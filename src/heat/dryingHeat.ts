@@ -1,4 +1,4 @@
-/** The least heat that drying takes. Internal: `dryEnergy` answers it. */
+/** The least heat that drying takes. Internal: `energyNeeded` answers it. */
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis } from '../sources/basis';

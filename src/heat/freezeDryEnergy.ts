@@ -28,7 +28,7 @@ export type FreezeDryEnergyInput = z.input<typeof schema>;
  * heat = ice x enthalpy of sublimation, by Murphy and Koop (2005) Eq. 5; energy = 2 x heat / efficiency, for the
  * condenser takes the same heat out again. The efficiency is 12 to 60 % (likely 20 %) unless given, which is common
  * practice: these tables hold no published figure. Where you know the machine's power or read a meter, ask
- * `applianceEnergy`.
+ * for the `machine`.
  *
  * Source: Murphy and Koop (2005) Eq. 5, recalled, and within 0.2 kJ/kg of the IAPWS enthalpies from -35 to 0 degC.
  *

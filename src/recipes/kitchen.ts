@@ -38,7 +38,7 @@ export const holds = () =>
     return Object.fromEntries(held);
   });
 
-/** As `applianceEnergy` takes it. */
+/** As the `machine` of `energyNeeded` takes it. */
 const machinePower = () => power({ max: { value: 100, unit: 'kW' } });
 
 /** One kind of canner. */

@@ -200,7 +200,8 @@ const kept = ({ mustKeep }: PrintedRecipe): string[] =>
   mustKeep.length === 0 ? [] : [`Change none of this: ${mustKeep.join('; ')}.`];
 
 function jarSteps(day: Day, process: TestedProcess, { cover: liquid }: PrintedRecipe, syrup: boolean): string[] {
-  const cover = liquid === undefined ? '' : ` and cover with ${syrup ? 'boiling syrup' : liquid}`;
+  const covering = syrup ? 'boiling syrup' : liquid;
+  const cover = covering === undefined ? '' : ` and cover with ${covering}`;
   return [
     process.pack === 'raw' ? `Fill the jars raw${cover}.` : `Fill hot into hot jars${cover}.`,
     `Leave ${headspaceText(day, process.headspace)} of headspace; free the air bubbles and check it again; wipe the rims; put on the lids.`,

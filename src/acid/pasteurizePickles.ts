@@ -28,7 +28,7 @@ export type PasteurizePicklesInput = z.input<typeof schema>;
 
 export interface PasteurizePickles {
   /** The recipes whose page allows the treatment: the one asked for, or all of them where none was named. */
-  readonly recipes: readonly string[];
+  readonly recipeNames: readonly string[];
   /** Water that the filled jars go into. */
   readonly start: { readonly low: Quantity<'temperature'>; readonly high: Quantity<'temperature'> };
   /** Water over the jars. */
@@ -132,7 +132,7 @@ export function pasteurizePickles(input: PasteurizePicklesInput = {}): Pasteuriz
   const hot = hottest !== undefined && valueIn(hottest, 'degF') > high + NOISE;
   const verdict = met ? (hot ? 'met, but hot enough to soften' : 'met') : 'not met';
   return answer({
-    recipes: (row === undefined ? allowed() : [row]).map((entry) => entry.name),
+    recipeNames: (row === undefined ? allowed() : [row]).map((entry) => entry.name),
     start: { low: { value: startLow, unit: 'degF' }, high: { value: startHigh, unit: 'degF' } },
     waterOverJars: { value: printed(over, 'value'), unit: 'in' },
     hold: { low: { value: low, unit: 'degF' }, high: { value: high, unit: 'degF' } },
@@ -143,7 +143,7 @@ export function pasteurizePickles(input: PasteurizePicklesInput = {}): Pasteuriz
       basisOf(start, 'start'),
       basisOf(over, 'waterOverJars'),
       basisOf(highest, 'hold.high'),
-      basisOf(where, 'recipes'),
+      basisOf(where, 'recipeNames'),
     ],
     cautions: cautions(),
   });

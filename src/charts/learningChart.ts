@@ -29,7 +29,7 @@ export type { LearningChartInput, LearningRow };
  * const { figure: after, outliers } = learnFigure({ prior: before, observed });
  * const places = outliers.map(({ index }) => index);
  * const chart = learningChart({ what: 'drying time of apple rings', unit: 'h', before, after, observed, asidePlaces: places });
- * chart.data.values[4]; // => { place: 5, figure: 72, counts: 'set aside', beyond: 'above' }
+ * chart.data.values[4]; // => { batchNumber: 5, figure: 72, counts: 'set aside', beyond: 'above' }
  * ```
  */
 export function learningChart(input: LearningChartInput): ChartSpec<LearningRow> {
@@ -41,7 +41,7 @@ export function learningChart(input: LearningChartInput): ChartSpec<LearningRow>
   const values = observed.map((value, index): LearningRow => {
     const beyond = value > ends[1] ? 'above' : value < ends[0] ? 'below' : undefined;
     return {
-      place: index + 1,
+      batchNumber: index + 1,
       figure: value,
       counts: asidePlaces.includes(index) ? 'set aside' : 'in full',
       ...(beyond === undefined ? {} : { beyond }),
@@ -57,7 +57,7 @@ export function learningChart(input: LearningChartInput): ChartSpec<LearningRow>
       : [
           `Set aside, far from the others: ${aside
             .slice(0, MOST_NAMED)
-            .map((row) => `batch ${row.place} (${write(row.figure)} ${unit ?? '%'})`)
+            .map((row) => `batch ${row.batchNumber} (${write(row.figure)} ${unit ?? '%'})`)
             .join(', ')}${aside.length > MOST_NAMED ? `, and ${aside.length - MOST_NAMED} more` : ''}.`,
         ];
   const said = [

@@ -37,7 +37,7 @@ export type LearningChartInput = Given<z.input<typeof schema>>;
 /** One batch of your own. */
 export interface LearningRow {
   /** Which batch: 1 is the first that was made. */
-  readonly place: number;
+  readonly batchNumber: number;
   /** Its figure. */
   readonly figure: number;
   /** Whether it counts in full, or was set aside. */

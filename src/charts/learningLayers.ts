@@ -25,7 +25,7 @@ export function layersOf(
   const pixels = WIDTH / (domain[1] - domain[0]);
   const percent = high - low < 0.05 ? '.1%' : '.0%';
   const x = {
-    field: 'place',
+    field: 'batchNumber',
     type: 'quantitative',
     title: 'batch, in the order they were made',
     scale: { domain, nice: false },
@@ -45,8 +45,8 @@ export function layersOf(
     ...(unit === undefined ? { axis: { format: percent } } : {}),
   };
   const bars = [
-    { place: first, ...before, colour: OKABE_ITO.orange },
-    { place: last, ...after, colour: OKABE_ITO.blue },
+    { batchNumber: first, ...before, colour: OKABE_ITO.orange },
+    { batchNumber: last, ...after, colour: OKABE_ITO.blue },
   ];
   const aside = { filter: "datum.counts === 'set aside'" };
   const inside = { filter: '!isValid(datum.beyond)' };

@@ -9,7 +9,7 @@ export interface RecipeKeeping {
   /** Where it keeps: `shelf`, `refrigerator`, `freezer`, `crock`; jars that were processed keep on the shelf. */
   readonly place: string;
   /** Name of the recipe in the process tables: ask `testedProcess` for its minutes at your elevation. */
-  readonly process?: string;
+  readonly processRecipe?: string;
   /** How long it keeps, at least as printed. */
   readonly low?: Quantity<'time'>;
   /** How long it keeps, at most as printed. */
@@ -18,7 +18,7 @@ export interface RecipeKeeping {
 
 /** What a row says of keeping, as an answer holds it. */
 export function keepingOf(keep: KeepingRow): RecipeKeeping {
-  if ('process' in keep) return { place: 'shelf', process: keep.process };
+  if ('process' in keep) return { place: 'shelf', processRecipe: keep.process };
   if (keep.time === undefined) return { place: keep.place };
   const [low, high] = ends(keep.time);
   return { place: keep.place, low: parseQuantity(low, 'time'), high: parseQuantity(high, 'time') };

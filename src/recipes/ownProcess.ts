@@ -95,7 +95,7 @@ export interface OwnProcess {
     readonly recipe: string;
   };
   /** Whose minutes are served. */
-  readonly served: 'your book' | 'these tables';
+  readonly whoseMinutes: 'your book' | 'these tables';
   /** Where the figures come from. */
   readonly basis: readonly Basis[];
   /** What to mind, dangers first. */
@@ -236,7 +236,7 @@ function here({ method: canner, minutes, elevation, citation, foods }: Asked): H
  * whose pH they do not hold, in boiling water; food that is not canned; a jar larger than a quart. Where the tables
  * hold the same food, form, pack and jar with a longer time, theirs is served and both are shown.
  *
- * @returns `{ tested: true, own: true, minutes, served, byYourBook, byTables?, ... }`, or `{ tested: false, ... }`
+ * @returns `{ tested: true, own: true, minutes, whoseMinutes, byYourBook, byTables?, ... }`, or `{ tested: false, ... }`
  * @throws StillroomError MISSING or UNKNOWN_NAME for a citation that cannot be followed up, OUT_OF_RANGE for a base
  *   elevation above 1,000 ft, whose additions the rules do not know
  *
@@ -284,9 +284,9 @@ export function ownProcess(input: OwnProcessInput): OwnProcess | NotTested {
     headspace: asked.headspace,
     byYourBook: own.minutes,
     ...(tables === undefined ? {} : { byTables: tables }),
-    served: longer ? 'these tables' : 'your book',
+    whoseMinutes: longer ? 'these tables' : 'your book',
     basis: [
-      ...own.basis,
+      ...own.basis.map((line) => (line.of === 'added' || line.of === 'byBands' ? { ...line, of: 'minutes' } : line)),
       { of: 'headspace', kind: 'measured', locator: asked.citation, note: 'your book' },
       ...(tables === undefined ? [] : [derived('byTables', 'testedProcess')]),
     ],

@@ -19,7 +19,7 @@ const schema = /* @__PURE__ */ fields({
   /** Temperature of the jars; 25 degC when left out. */
   temperature: optional(temperature()),
   /** Step of the scale; 0.01 g when left out. */
-  scale: optional(mass()),
+  scaleStep: optional(mass()),
   /** 2 to 30 dishes, each closed up over a saturated salt until its mass stayed the same. */
   dishes: list(
     'dishes over saturated salts',
@@ -99,12 +99,12 @@ interface Dish {
 }
 
 function dishesOf(asked: Asked): { dishes: Dish[]; basis: Basis[] } {
-  const step = valueIn(asked.scale ?? DEFAULT_SCALE, 'g');
+  const step = valueIn(asked.scaleStep ?? DEFAULT_SCALE, 'g');
   const at = asked.temperature ?? DEFAULT_TEMPERATURE;
   const basis: Basis[] = [];
   const dishes = asked.dishes.map(({ salt, massBefore, massAfter }, index) => {
     const found = saturatedSaltHumidity({ solute: salt, temperature: at });
-    basis.push(...found.basis.map((line) => ({ ...line, of: 'points[].waterActivity' })));
+    basis.push(...found.basis.map((line) => ({ ...line, of: 'points' })));
     const aw = found.relativeHumidity;
     const matter = valueIn(massBefore, 'g') * (1 - asked.moisture);
     const water = valueIn(massAfter, 'g') - matter;
@@ -189,7 +189,7 @@ export function fitIsotherm(input: FitIsothermInput): FittedIsotherm {
     moistureError: error,
     basis: [
       measured('isotherm', 'your dishes'),
-      measured('points[].moisture', 'your weighings'),
+      measured('points', 'your weighings'),
       formBasis(equationNamed('Oswin'), 'isotherm.model'),
       ...basis,
     ],

@@ -20,10 +20,10 @@ const spanOf = (chart: Chart) => channelOf(chart, 'y').scale.domain;
 
 test('a row for each batch in order; the far one set aside and off the chart', () => {
   const chart = learningChart(full);
-  expect(chart.data.values.map(({ place, figure }) => [place, figure])).toEqual(
+  expect(chart.data.values.map(({ batchNumber, figure }) => [batchNumber, figure])).toEqual(
     observed.map((figure, index) => [index + 1, figure]),
   );
-  expect(chart.data.values[3]).toEqual({ place: 4, figure: 0.079, counts: 'set aside', beyond: 'below' });
+  expect(chart.data.values[3]).toEqual({ batchNumber: 4, figure: 0.079, counts: 'set aside', beyond: 'below' });
   expect(chart.data.values.filter(({ counts }) => counts === 'in full')).toHaveLength(4);
 });
 

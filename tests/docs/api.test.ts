@@ -19,7 +19,7 @@ test('docs/api.md shows the public face as it is (npm run api writes it)', () =>
 test('the page shows what matters: units, shares, choices, who answers no', () => {
   const page = apiPage(publicFace());
   expect(page).toMatch(/^airPressure\(AirPressureInput\) -> AirPressure$/m);
-  expect(page).toMatch(/^type AirPressureInput \{ elevation: length \}$/m);
+  expect(page).toMatch(/^type SaturationPressureInput \{ temperature: temperature \}$/m);
   expect(page).toMatch(/^testedProcess\(\w+\) -> .*\bor\b/m);
   expect(page.split('\n').length).toBeLessThan(4000);
 });

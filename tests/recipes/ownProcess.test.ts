@@ -18,7 +18,7 @@ const sauce: OwnProcessInput = {
 describe("a recipe of the cook's own book", () => {
   test('is served as theirs at the base elevation, and with the published addition above', () => {
     const low = ownProcess(sauce);
-    expect(low).toMatchObject({ tested: true, own: true, served: 'your book', minutes: 10, byYourBook: 10 });
+    expect(low).toMatchObject({ tested: true, own: true, whoseMinutes: 'your book', minutes: 10, byYourBook: 10 });
     expect(low.cautions[0]?.id).toBe('your-books-figures');
     expect(low.basis.filter(({ kind }) => kind === 'measured').map(({ locator }) => locator)).toContain(sauce.citation);
     // bands: 5 minutes more above 1,000 ft, 10 above 3,000 ft
@@ -38,7 +38,7 @@ describe("a recipe of the cook's own book", () => {
     // USDA Complete Guide to Home Canning, Guide 2, peaches: pints, hot pack, 20 minutes up to 1,000 ft
     expect(found).toMatchObject({
       tested: true,
-      served: 'these tables',
+      whoseMinutes: 'these tables',
       minutes: 20,
       byYourBook: 10,
       byTables: { minutes: 20 },
@@ -47,7 +47,7 @@ describe("a recipe of the cook's own book", () => {
 
   test('keeps a longer time of its own', () => {
     const found = ownProcess({ ...sauce, foods: ['peach'], form: 'halves', pack: 'hot', minutes: 45 });
-    expect(found).toMatchObject({ served: 'your book', minutes: 45, byTables: { minutes: 20 } });
+    expect(found).toMatchObject({ whoseMinutes: 'your book', minutes: 45, byTables: { minutes: 20 } });
   });
 
   test.each([

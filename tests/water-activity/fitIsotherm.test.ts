@@ -45,7 +45,7 @@ describe('the isotherm of a powder over saturated salts', () => {
     const uneven = fitIsotherm({ moisture: 0.05, dishes: dishesOf(0.15, 0.6, SALTS, 0.05) });
     expect(uneven.moistureError).toBeGreaterThan(0.04);
     expect(even.moistureError).toBeLessThan(0.01);
-    const coarse = fitIsotherm({ moisture: 0.05, scale: '0.1 g', dishes: dishesOf(0.15, 0.6) });
+    const coarse = fitIsotherm({ moisture: 0.05, scaleStep: '0.1 g', dishes: dishesOf(0.15, 0.6) });
     expect(coarse.moistureError / even.moistureError).toBeCloseTo(10, 6);
   });
 

@@ -81,7 +81,7 @@ export interface JerkySteps {
   /** The thickest strip that the steps are for. */
   readonly thickestStrip?: Quantity<'length'>;
   /** How long it keeps, in words. */
-  readonly keeps: {
+  readonly keepsFor: {
     /** Sealed, at room temperature. */
     readonly room: string;
     /** In the refrigerator. */
@@ -206,7 +206,7 @@ function heatedBefore(asked: Asked, inside: JerkyRow): Jerky {
     tested: true,
     internalTemperature: degF(least),
     dryer: dryerOf(DRYER),
-    keeps: keeping(),
+    keepsFor: keeping(),
     basis: [basisOf(inside, 'internalTemperature'), basisOf(DRYER, 'dryer'), ...keepingBasis()],
     cautions: cautions(),
   };
@@ -255,7 +255,7 @@ function heatedAfter(asked: Asked, inside: JerkyRow): Jerky {
     dryAtLeast,
     oven: { temperature: degF(printed(OVEN).least), time: ovenTime },
     thickestStrip: STRIP,
-    keeps: keeping(),
+    keepsFor: keeping(),
     basis: [
       basisOf(HOT_DRYER, 'dryer'),
       basisOf(HOT_DRYER, 'dryAtLeast'),

@@ -44,7 +44,7 @@ export const keeping = () => ({
 });
 /** The lines behind it. */
 export const keepingBasis = () => [
-  basisOf(ROOM, 'keeps.room'),
-  basisOf(REFRIGERATOR, 'keeps.refrigerator'),
-  basisOf(FREEZER, 'keeps.freezer'),
+  basisOf(ROOM, 'keepsFor.room'),
+  basisOf(REFRIGERATOR, 'keepsFor.refrigerator'),
+  basisOf(FREEZER, 'keepsFor.freezer'),
 ];

@@ -136,6 +136,12 @@ function chosen(lines: readonly RecipeLine[]): readonly RecipeLine[] {
   );
 }
 
+/** The acid before all else: it is what a list must not lose. */
+const acidFirst = (parts: readonly Part[]): readonly Part[] => [
+  ...parts.filter(({ role }) => role === 'acid'),
+  ...parts.filter(({ role }) => role !== 'acid'),
+];
+
 /** The steps that fill the jars and what comes after them, which the plan says itself. */
 const FILLS = new Set(['fill-hot', 'fill-raw', 'acid-in-jars', 'salt-in-jars', 'cover']);
 
@@ -145,7 +151,7 @@ function printed(row: RecipeRow, food: string, pack: string): PrintedRecipe {
   const cover = steps.find((step) => step.do === 'cover')?.of;
   return {
     ...(cover === undefined ? {} : { cover }),
-    parts: chosen(row.ingredients).flatMap((line) => partOf(row, food, line)),
+    parts: acidFirst(chosen(row.ingredients).flatMap((line) => partOf(row, food, line))),
     steps: steps.slice(0, filling === -1 ? steps.length : filling).map(stepText),
     mustKeep: row.mustKeep ?? [],
     basis: [pageOf(row, 'ingredients', 'the printed recipe')],

@@ -175,6 +175,16 @@ function processesOf(row: RecipeRow, foodId: string, kitchen: WaysKitchen | unde
 
 export type Found = { readonly way: Way; readonly row: RecipeRow; readonly basis: readonly Basis[] } | ClosedWay;
 
+/** What a way shows of a process; the rest of its basis stands in `testedProcess`. */
+const PROCESS_FIELDS: ReadonlySet<string> = new Set([
+  'minutes',
+  'pressure',
+  'headspace',
+  'acid',
+  'sterilizeJars',
+  'jar',
+]);
+
 /** A recipe for the lots whose foods go into it. */
 export function wayOf(row: RecipeRow, lots: readonly Lot[], kitchen: WaysKitchen | undefined): Found {
   const [first] = lots as readonly [Lot, ...Lot[]];
@@ -196,7 +206,9 @@ export function wayOf(row: RecipeRow, lots: readonly Lot[], kitchen: WaysKitchen
     basis: [
       pageOf(row, 'ways[].needs', row.name),
       ...(canned?.served ?? []).flatMap((each) =>
-        each.basis.map((line) => ({ ...line, of: `ways[].processes[].${line.of}` })),
+        each.basis
+          .filter(({ of }) => PROCESS_FIELDS.has(of))
+          .map((line) => ({ ...line, of: `ways[].processes[].${line.of}` })),
       ),
       ...basis,
     ],

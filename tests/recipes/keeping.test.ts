@@ -4,7 +4,7 @@ import { RECIPES } from '../../src/recipes/rows/rows';
 
 describe('how a recipe keeps', () => {
   test('on the shelf where it was processed, and by which process', () => {
-    expect(keepingOf({ process: 'apple-butter' })).toEqual({ place: 'shelf', process: 'apple-butter' });
+    expect(keepingOf({ process: 'apple-butter' })).toEqual({ place: 'shelf', processRecipe: 'apple-butter' });
   });
   test('in its place, without a time where none is printed', () => {
     expect(keepingOf({ place: 'freezer' })).toEqual({ place: 'freezer' });
@@ -29,6 +29,6 @@ describe('how a recipe keeps', () => {
     );
     const onShelf = kept.filter(({ place }) => place === 'shelf');
     expect(onShelf.length).toBeGreaterThan(50);
-    for (const { id, process } of onShelf) expect(process, id).toBeDefined();
+    for (const { id, processRecipe } of onShelf) expect(processRecipe, id).toBeDefined();
   });
 });

@@ -67,7 +67,7 @@ describe("minutes of the cook's book below those of the tables", () => {
     ['raw', 'quart', '7000 ft', 45],
   ] as const)('are not served: %s, %s at %s takes %d', (pack, jar, elevation, minutes) => {
     const found = ownProcess({ ...peaches, pack, jar, elevation });
-    expect(found).toMatchObject({ served: 'these tables', minutes, byTables: { minutes } });
+    expect(found).toMatchObject({ whoseMinutes: 'these tables', minutes, byTables: { minutes } });
     expect(found.tested && found.byYourBook).toBeLessThan(minutes);
   });
 
@@ -75,8 +75,8 @@ describe("minutes of the cook's book below those of the tables", () => {
     [19, 'these tables', 20],
     [20, 'your book', 20],
     [21, 'your book', 21],
-  ])('%d minutes: %s are served, %d', (own, served, minutes) => {
-    expect(ownProcess({ ...peaches, minutes: own })).toMatchObject({ served, minutes });
+  ])('%d minutes: %s are served, %d', (own, whoseMinutes, minutes) => {
+    expect(ownProcess({ ...peaches, minutes: own })).toMatchObject({ whoseMinutes, minutes });
   });
 
   test('are never the shorter of the two, at any elevation', () => {

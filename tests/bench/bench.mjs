@@ -182,7 +182,7 @@ function largeDay(seed) {
   const kinds = ['peach', 'apple', 'plum', 'pear'];
   const lots = Array.from({ length: 8 }, (_, index) => ({
     name: `lot ${index + 1}`,
-    produce: kinds[index % kinds.length],
+    food: kinds[index % kinds.length],
     raw: `${between(10, 60)} lb`,
   }));
   const made = kinds.flatMap((from) => [

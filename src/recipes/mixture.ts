@@ -112,7 +112,7 @@ const joined = (
   return sum;
 };
 
-/** Sugar thins acid and has no pH of its own, so the other parts decide. */
+/** Sugar thins acid and has no pH, so the other parts decide. */
 const hasNoPh = ({ food: { id } }: Part): boolean => foodOf(id).kind === 'sweetener';
 
 interface Acidity {

@@ -138,7 +138,7 @@ interface Sized {
   readonly cautions: readonly Caution[];
 }
 
-/** The whole batches that surely fill so many jars. */
+/** The whole batches that surely fill a number of jars. */
 function forJars({ name, yields: [first] = [] }: RecipeRow, jars: number): Sized | NotKnown {
   if (first !== undefined) return { known: true, batches: Math.ceil(jars / first.low), basis: [], cautions: [] };
   return notKnown({
@@ -149,7 +149,7 @@ function forJars({ name, yields: [first] = [] }: RecipeRow, jars: number): Sized
   });
 }
 
-/** How many batches the question asks for, in words of its own or by an amount of food. */
+/** How many batches the question asks for: by their number, or by an amount of food. */
 function sized(row: RecipeRow, asked: Asked, of: { readonly id: string; readonly name: string }): Sized | NotKnown {
   const { batches, raw, ready, jars } = asked;
   const given = [batches, raw, ready, jars].filter((each) => each !== undefined);

@@ -17,7 +17,7 @@ export interface Activity {
   readonly worth: number;
   readonly least: number;
   readonly most: number;
-  /** If any is promised at all, then at least so many: the smallest batch worth the trouble. */
+  /** The smallest batch worth the trouble: promise none, or at least this many. */
   readonly smallest?: number;
   /** Stock that one unit takes. */
   readonly stockPerUnit: readonly InStock[];

@@ -91,7 +91,7 @@ export const ingredient = () =>
     amount: z.exactOptional(quantity()),
     /** The upper end, where the page prints a range. */
     most: z.exactOptional(quantity()),
-    /** So many pieces, with what is counted: 2 `cloves`, 1 `package of 1 3/4 oz`. */
+    /** A number of pieces, with what is counted: 2 `cloves`, 1 `package of 1 3/4 oz`. */
     count: z.exactOptional(positive()),
     countMost: z.exactOptional(positive()),
     counted: z.exactOptional(text()),

@@ -37,7 +37,7 @@ function minutesOf(step: StepRow, kg: number, units: number): Minutes {
   return [times(minutesPerKg, kg), times(minutesEach, units)].reduce(plus, minutes);
 }
 
-/** What a recipe takes for so many kilograms that fill so many jars, trays or bags. */
+/** What a recipe takes, by the kilograms of food and the jars, trays or bags they fill. */
 export function effortOf({ steps }: RecipeRow, kg: number, units: number): Effort {
   let [hands, clock, alone] = [NONE, NONE, NONE];
   for (const step of steps) {

@@ -196,7 +196,7 @@ export function servedAnswer(
     food,
     scope: (wanted === undefined ? foodsOf(row) : recipes.flatMap(({ foods }) => foods)).map(nameOf),
     form: formName(row.form),
-    recipe: row.recipe,
+    recipe: wanted ?? row.recipe,
     recipes: recipes.map(processRecipeOf),
     row: row.id,
     pack: packOf(row),

@@ -22,6 +22,7 @@ import { isFor, pageOf, readRecipe } from './rows/rows';
 import type { Makes, RecipeRow } from './rows/tables';
 import { batchesHere, sizeOf } from './scale';
 import { type RecipeStep, stepOf } from './step';
+import { packsFor } from './ways/canned';
 
 const MOST_BATCHES = 1000;
 
@@ -202,7 +203,10 @@ export function recipe(input: RecipeInput): Recipe | NotKnown {
   const refused = changed(row, asked);
   if (refused !== undefined) return answer(refused);
   const { batches, times } = sizeOf(row, found.batches, 'batches');
-  const lines = row.ingredients.filter((line) => !isLeftOut(line, asked.without));
+  // a food that the page names for one pack only gets that pack's lines and steps
+  const inPack = ({ pack }: { readonly pack?: 'hot' | 'raw' }): boolean =>
+    pack === undefined || asked.food === undefined || packsFor(row, of.id).includes(pack);
+  const lines = row.ingredients.filter((line) => inPack(line) && !isLeftOut(line, asked.without));
   const rounded = (value: number, by: 'floor' | 'ceil') => Math[by](value * batches + (by === 'floor' ? 1e-9 : -1e-9));
   return answer({
     recipe: row.id,
@@ -214,7 +218,7 @@ export function recipe(input: RecipeInput): Recipe | NotKnown {
     batches,
     pots: Math.round(batches / times),
     ingredients: lines.map((line) => ingredientOf(row, line, of.name, times)),
-    steps: row.steps.map(stepOf),
+    steps: row.steps.filter(inPack).map(stepOf),
     mustKeep: row.mustKeep ?? [],
     batch: row.batch,
     yields: (row.yields ?? []).map(({ jar, low, high }) => ({

@@ -45,6 +45,14 @@ export interface WaysToKeep {
 const lotsOf = (row: RecipeRow, lots: readonly Lot[]): readonly Lot[] =>
   lots.filter(({ food: { id } }) => isFor(row, id));
 
+/** The lots that go into one batch: all of them where the page mixes its foods, else those of one food. */
+function together({ mix }: RecipeRow, lots: readonly Lot[]): readonly (readonly Lot[])[] {
+  if (lots.length === 0) return [];
+  if (mix === 'may mix' || mix === 'as printed') return [lots];
+  const foods = [...new Set(lots.map(({ food: { id } }) => id))];
+  return foods.map((food) => lots.filter(({ food: { id } }) => id === food));
+}
+
 /** What pages, or later guidance, leave out of their recipes. */
 const excluded = (lots: readonly Lot[]): ClosedWay[] =>
   RECIPES.flatMap((row) =>
@@ -104,8 +112,7 @@ export function waysToKeep(input: WaysToKeepInput): WaysToKeep | NotKnown {
     fail(asked.food === undefined ? 'MISSING' : 'CONTRADICTION', 'food', asked.food?.name, 'a food, or lots');
   const lots: readonly Lot[] = asked.lots ?? [{ food: asked.food as FoundFood }];
   const found = RECIPES.flatMap((row): Found[] => {
-    const own = lotsOf(row, lots);
-    return own.length === 0 ? [] : [wayOf(row, own, asked.kitchen)];
+    return together(row, lotsOf(row, lots)).map((own) => wayOf(row, own, asked.kitchen));
   });
   const open = found.flatMap((each) => ('way' in each ? [each] : []));
   const left = [...found.flatMap((each) => ('way' in each ? [] : [each])), ...excluded(lots), ...notCanned(lots)];
@@ -126,7 +133,9 @@ export function waysToKeep(input: WaysToKeepInput): WaysToKeep | NotKnown {
     basis: [
       ...ranked.flatMap(({ basis }) => basis),
       practiceBasis('ways', 'the order that cooks usually choose in'),
-      practiceBasis('ways[].hands', 'customary minutes of each operation'),
+      ...(ranked.some(({ way }) => way.hands !== undefined)
+        ? [practiceBasis('ways[].hands', 'customary minutes of each operation')]
+        : []),
       ...(left.length === 0 ? [] : [derived('left', 'what pages and tables say')]),
     ],
     cautions: [recipeCaution('recipe-proportions'), caution('tested-only'), caution('follow-local-guidance')],

@@ -64,6 +64,12 @@ describe('a recipe', () => {
     expect(() => recipe({ recipe: 'apple butter', food: 'pear' })).toThrow(/apple butter/);
   });
 
+  test('for a food that is packed raw only has no step of the hot pack', () => {
+    const steps = (food: string) => made({ recipe: 'berry-whole', food }).steps;
+    expect(steps('raspberry').some(({ pack }) => pack === 'hot')).toBe(false);
+    expect(steps('blueberry').some(({ pack }) => pack === 'hot')).toBe(true);
+  });
+
   test('has one amount at a time', () => {
     expect(() => recipe({ recipe: 'apple butter', batches: 2, raw: '8 lb' })).toThrow(/one of/);
   });

@@ -68,6 +68,29 @@ describe('the ways to keep a food', () => {
     expect(ways.find(({ recipe }) => recipe === 'apple-butter')).toMatchObject({ batches: 5, foods: ['apple'] });
   });
 
+  // USDA Complete Guide to Home Canning, Guide 2, p. 2-10: raspberries are packed raw only
+  test.each([[['blueberry', 'raspberry']], [['raspberry', 'blueberry']]])(
+    'of %j give each food its own packs, in any order of the lots',
+    (foods) => {
+      const whole = found({ lots: foods.map((food) => ({ food })), kitchen }).ways.filter(
+        ({ recipe }) => recipe === 'berry-whole',
+      );
+      const packs = Object.fromEntries(
+        whole.map((way) => [way.foods.join(), [...new Set(way.processes.map(({ pack }) => pack))]]),
+      );
+      expect(packs).toEqual({ blueberry: ['hot', 'raw'], raspberry: ['raw'] });
+    },
+  );
+
+  test('take all lots of a food together', () => {
+    const batches = (...raws: readonly ('4 lb' | '20 lb' | '40 lb' | '10 lb')[]) =>
+      found({ lots: raws.map((raw) => ({ food: 'apple', raw })), kitchen }).ways.find(
+        ({ recipe }) => recipe === 'apple-butter',
+      );
+    expect(batches('20 lb', '20 lb')).toMatchObject({ batches: 5, foods: ['apple'] });
+    expect(batches('4 lb', '40 lb')?.batches).toBe(batches('40 lb', '4 lb')?.batches);
+  });
+
   test('without a kitchen give no minutes', () => {
     for (const { processes } of found({ food: 'peach' }).ways) expect(processes).toEqual([]);
   });

@@ -1,6 +1,7 @@
 /** Hands and hours that a recipe takes, from what each operation takes of a kitchen. */
 import { parseQuantity } from '../../quantity/parseQuantity';
 import { valueIn } from '../../quantity/scale';
+import type { AnyPack } from '../../words/pack';
 import type { RecipeRow, StepRow } from '../rows/tables';
 import { ends, operationOf } from '../step';
 
@@ -38,10 +39,12 @@ function minutesOf(step: StepRow, kg: number, units: number): Minutes {
 }
 
 /** What a recipe takes, by the kilograms of food and the jars, trays or bags they fill. */
-export function effortOf({ steps }: RecipeRow, kg: number, units: number): Effort {
+export function effortOf({ steps }: RecipeRow, kg: number, units: number, packs: readonly AnyPack[] = ['hot']): Effort {
+  // of two packs the hot one counts: it takes longer
+  const pack = packs.includes('hot') ? 'hot' : 'raw';
   let [hands, clock, alone] = [NONE, NONE, NONE];
   for (const step of steps) {
-    if (step.optional === true || step.pack === 'raw') continue;
+    if (step.optional === true || (step.pack ?? pack) !== pack) continue;
     const { takes, attended } = operationOf(step);
     const minutes = minutesOf(step, kg, units);
     if (attended) hands = plus(hands, minutes);

@@ -10,6 +10,7 @@ import type { Quantity } from '../../quantity/types';
 import type { Basis } from '../../sources/basis';
 import type { Reason } from '../../sources/no';
 import { readJar } from '../../words/jar';
+import type { AnyPack } from '../../words/pack';
 import { batchesOf, mainLine } from '../batchesOf';
 import { keepingOf, type RecipeKeeping } from '../keeping';
 import { pageOf } from '../rows/rows';
@@ -125,19 +126,37 @@ interface Sized {
   readonly basis: readonly Basis[];
 }
 
-/** How many batches the first lot makes, and what they take. */
-function sizeOf(row: RecipeRow, [first]: readonly Lot[]): Sized {
-  const { food: of, raw } = first as Lot;
-  const found = raw === undefined ? undefined : batchesOf(row, of, { raw });
-  const all = found?.known === true ? found.batches : undefined;
-  const batches = all === undefined ? undefined : batchesHere(row.batch, all);
-  const kg = kgOfBatch(row, of.id);
+/** How many batches the lots make together; not known where one of them cannot be measured as the page measures it. */
+function batchesOfLots(
+  row: RecipeRow,
+  lots: readonly Lot[],
+): { readonly batches: number; readonly basis: readonly Basis[] } | undefined {
+  const byFood = new Map<string, number>();
+  const basis: Basis[] = [];
+  for (const { food: of, raw } of lots) {
+    const found = raw === undefined ? undefined : batchesOf(row, of, { raw });
+    if (found?.known !== true) return undefined;
+    byFood.set(of.id, (byFood.get(of.id) ?? 0) + found.batches);
+    basis.push(...found.basis);
+  }
+  const all = [...byFood.values()];
+  // a page that mixes its foods as printed takes each by its own line: the scarcest decides
+  const batches = row.mix === 'as printed' ? Math.min(...all) : all.reduce((sum, each) => sum + each, 0);
+  return { batches: Number(batches.toPrecision(12)), basis };
+}
+
+/** How many batches the lots make, and what they take. */
+function sizeOf(row: RecipeRow, lots: readonly Lot[], packs: readonly AnyPack[]): Sized {
+  const [first] = lots as readonly [Lot, ...Lot[]];
+  const found = batchesOfLots(row, lots);
+  const batches = found === undefined ? undefined : batchesHere(row.batch, found.batches);
+  const kg = kgOfBatch(row, first.food.id);
   const units = row.yields?.[0]?.high ?? row.rawNeed?.[0]?.jars ?? 7;
   const by = batches === undefined || batches === 0 ? 1 : batches;
   return {
     ...(batches === undefined ? {} : { batches }),
-    ...(kg === undefined ? {} : { effort: effortOf(row, kg * by, units * by) }),
-    basis: found?.known === true ? found.basis.map((line) => ({ ...line, of: 'ways[].batches' })) : [],
+    ...(kg === undefined ? {} : { effort: effortOf(row, kg * by, units * by, packs) }),
+    basis: (found?.basis ?? []).map((line) => ({ ...line, of: 'ways[].batches' })),
   };
 }
 
@@ -163,10 +182,15 @@ const needsOf = ({ ingredients }: RecipeRow): Need[] =>
     }));
 
 /** The processes of a recipe here; none where it is not canned, or no kitchen is named. */
-function processesOf(row: RecipeRow, foodId: string, kitchen: WaysKitchen | undefined): Canned | undefined {
+function processesOf(
+  row: RecipeRow,
+  foodId: string,
+  packs: readonly AnyPack[],
+  kitchen: WaysKitchen | undefined,
+): Canned | undefined {
   const process = row.keeps.flatMap((keep) => ('process' in keep ? [keep.process] : []))[0];
   if (process === undefined || kitchen === undefined) return undefined;
-  return cannedIn(foodId, process, packsFor(row, foodId), {
+  return cannedIn(foodId, process, packs, {
     elevation: kitchen.elevation,
     methods: kitchen.canners?.map(({ method }) => method),
     jars: kitchen.jars?.filter(({ count }) => count !== 0).map(({ jar }) => readJar(jar)),
@@ -188,7 +212,11 @@ const PROCESS_FIELDS: ReadonlySet<string> = new Set([
 /** A recipe for the lots whose foods go into it. */
 export function wayOf(row: RecipeRow, lots: readonly Lot[], kitchen: WaysKitchen | undefined): Found {
   const [first] = lots as readonly [Lot, ...Lot[]];
-  const canned = processesOf(row, first.food.id, kitchen);
+  // a pack is open only where the page names every one of the foods for it
+  const packs = lots
+    .map(({ food: { id } }) => packsFor(row, id))
+    .reduce((one, other) => one.filter((pack) => other.includes(pack)));
+  const canned = processesOf(row, first.food.id, packs, kitchen);
   const lacking = lackingFor(row, kitchen);
   const closed = canned !== undefined && canned.processes.length === 0;
   const onlyProcess = row.keeps.every((keep) => 'process' in keep);
@@ -196,7 +224,7 @@ export function wayOf(row: RecipeRow, lots: readonly Lot[], kitchen: WaysKitchen
     const reason = canned.reason ?? { code: 'no process', text: `no process of ${row.name} is served here` };
     return { recipe: row.id, name: row.name, reason };
   }
-  const { batches, effort, basis } = sizeOf(row, lots);
+  const { batches, effort, basis } = sizeOf(row, lots, packs);
   if (batches === 0) {
     const text = `the lot is less than one whole batch of ${row.name}, which is not made in parts`;
     return { recipe: row.id, name: row.name, reason: { code: 'less than a batch', text } };
@@ -216,7 +244,7 @@ export function wayOf(row: RecipeRow, lots: readonly Lot[], kitchen: WaysKitchen
       recipe: row.id,
       name: row.name,
       makes: row.makes,
-      foods: lots.map((each) => each.food.name),
+      foods: [...new Set(lots.map((each) => each.food.name))],
       ...(row.form === undefined ? {} : { form: formName(row.form) }),
       keeps: row.keeps.map(keepingOf),
       processes: canned?.processes ?? [],

@@ -2,17 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type LoadTimeline, type LoadTimelineInput, loadTimeline } from '../../src/process/index';
 import { thrownBy as errorOf } from '../helpers/errors';
+import { BEANS as beans } from './loads';
 
-const beans = {
-  food: 'green beans',
-  pack: 'hot',
-  jar: 'quart',
-  method: 'weighted-gauge',
-  elevation: '800 ft',
-  jars: 7,
-  water: '3 quarts',
-  burnerPower: '2400 W',
-} as const;
 const peaches = { ...beans, food: 'peach', form: 'halves', method: 'boiling-water', water: '16 quarts' } as const;
 const load = (input: LoadTimelineInput): LoadTimeline => {
   const answer = loadTimeline(input);

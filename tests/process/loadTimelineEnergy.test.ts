@@ -3,27 +3,15 @@ import { describe, expect, it } from 'vitest';
 import { type LoadTimelineInput, loadTimeline } from '../../src/process/index';
 import { ends, expectRising } from '../heat/helpers';
 import { expectError } from '../helpers/errors';
+import { BEANS as beans } from './loads';
 
 const peaches: LoadTimelineInput = {
+  ...beans,
   food: 'peach',
   form: 'halves',
-  pack: 'hot',
-  jar: 'quart',
   method: 'boiling-water',
   elevation: '500 ft',
-  jars: 7,
   water: '12 quarts',
-  burnerPower: '2400 W',
-};
-const beans: LoadTimelineInput = {
-  food: 'green beans',
-  pack: 'hot',
-  jar: 'quart',
-  method: 'weighted-gauge',
-  elevation: '800 ft',
-  jars: 7,
-  water: '3 quarts',
-  burnerPower: '2400 W',
 };
 function energyOf(input: LoadTimelineInput) {
   const answer = loadTimeline(input);

@@ -137,7 +137,7 @@ export function prepare(input: PlanDayInput): Prepared {
   };
 }
 
-/** The lots by their trade names, each with a label of its own. */
+/** The lots by their trade names, each with its label. */
 function knownLots(lots: PlanRequest['lots']): KnownLot[] {
   const trades = lots.map(({ food }, index) => within(`lots[${index}]`, () => compositionOf(food, 'food').food));
   const labels = lots.map(({ name }, index) => name ?? (trades[index] as string));

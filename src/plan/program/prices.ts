@@ -48,7 +48,7 @@ export function pricesIn(request: PlanRequest): Prices | undefined {
   };
 }
 
-/** What one of a stock costs, over so many uses. */
+/** What one of a stock costs, spread over its uses. */
 const priced = (stock: Stock, price: Money | undefined, uses = 1): InStock[] =>
   price === undefined ? [] : [{ stock, amount: price.value / uses }];
 

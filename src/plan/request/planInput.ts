@@ -97,7 +97,7 @@ const product = fields({
   least: optional(count('the least to make', 0, 5000)),
   /** The most to get ready for, 0 to 5,000. */
   most: optional(count('the most to make', 0, 5000)),
-  /** The smallest batch worth making, 1 to 5,000: none, or at least so many. */
+  /** The smallest batch worth making, 1 to 5,000: the plan makes none, or at least this many. */
   smallest: optional(count('the smallest batch worth making', 1, 5000)),
   /** What one unit is worth: money, or a plain number; the kg of fruit it uses when left out. */
   worth: optional(worth()),

@@ -4,7 +4,7 @@ import { mostNodes, reachOf, type Solved, type SolveOptions, solve } from './sol
 
 /** A part of the worth too small to look for. */
 const STEP = 1e-7;
-/** Steps are few, three to six as a rule; so many are never reached. */
+/** A search takes three to six steps as a rule, and never this many. */
 const MOST_STEPS = 50;
 
 /**

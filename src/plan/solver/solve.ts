@@ -91,7 +91,7 @@ function branchingVariable(
 /**
  * Solves a mixed integer linear program: branch and bound over the linear relaxations of package `yalps`.
  *
- * The package has a search of its own, but on a day's plan with several lots it often ends without any plan at all.
+ * The package can search too, but on a day's plan with several lots it often ends without any plan at all.
  * This one dives for a plan first, then proves: a branch is closed when its bound cannot beat the best plan by the
  * smallest step that worths come in.
  *

@@ -39,10 +39,6 @@ const byId = new Map(RECIPES.map((row) => [row.id, row]));
 /** The recipe of this id, where there is one. */
 export const recipeOfId = (id: string): RecipeRow | undefined => byId.get(id);
 
-/** The recipes that end in a process, by the name that the process tables have for it. */
-export const recipesOfProcess = (process: string): readonly RecipeRow[] =>
-  RECIPES.filter(({ keeps }) => keeps.some((keep) => 'process' in keep && keep.process === process));
-
 /**
  * Whether a recipe is for the food of this id: its page names it; or it names every food of the kind, and the recipe
  * does not end in a heat process, which holds only for foods that are named.

@@ -38,7 +38,7 @@ export const MAKES = [
 ] as const;
 export type Makes = (typeof MAKES)[number];
 
-export const ROLES = [
+const ROLES = [
   'fruit',
   'vegetable',
   'meat',
@@ -59,9 +59,9 @@ export const ROLES = [
 export type Role = (typeof ROLES)[number];
 
 /** Whether the foods of the scope may go into one batch together. */
-export const MIXES = ['one food', 'may mix', 'as printed', 'not printed'] as const;
+const MIXES = ['one food', 'may mix', 'as printed', 'not printed'] as const;
 /** What the page says of larger and smaller batches. */
-export const SCALES = [
+const SCALES = [
   'one batch at a time',
   'whole batches',
   'may be doubled',

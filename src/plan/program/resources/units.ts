@@ -55,7 +55,7 @@ export function units(draft: Draft, activity: Activity): void {
   }
 }
 
-/** A smallest batch: none of the product, or at least so many. */
+/** A smallest batch: the plan makes none of the product, or at least this many. */
 export function smallestBatch(draft: Draft, activity: Activity): void {
   const { product, least, smallest = 0 } = activity;
   if (smallest <= 1 || least > 0) return;

@@ -1,10 +1,11 @@
 import { byEnds, mapRange } from '../../quantity/range';
 import type { Quantity, Range } from '../../quantity/types';
 import { joinBasis } from '../../sources/basis';
-import { type KnownLot, massOf, massRange } from '../makes/making';
+import { massOf, massRange } from '../makes/making';
 import { type Kept, NOISE } from '../program/decide';
 import { amountIn, raw } from '../program/decisions';
 import type { Prepared } from '../program/prepare';
+import type { KnownLot } from '../request/lots';
 import type { Wanted } from '../request/planInput';
 import type { LotShare, PlannedProduct, ProductCost } from '../request/plannedProduct';
 import type { EnergyUsed } from './energyUsed';
@@ -59,7 +60,7 @@ export function describeProduct(
     ...(said.packs === undefined ? {} : { packs: said.packs }),
     steps: said.steps,
     ...(cost === undefined ? {} : { cost }),
-    basis: cost === undefined ? said.basis : joinBasis(said.basis, costBasis(cost)),
+    basis: cost === undefined ? said.basis : joinBasis(said.basis, costBasis(cost, request.kitchen)),
     cautions: said.cautions,
   };
 }

@@ -131,7 +131,7 @@ function suppliesOf(
     const given = within(product, () => yieldFromLot(day, lot, form));
     yields.push(given);
     // what jars took before, unless this lot was weighed
-    const own = lot.ready === undefined ? learned : undefined;
+    const own = lot.readyShare === undefined ? learned : undefined;
     const each = own === undefined ? perJar(given.better, raw) : perJar(1, own.figure);
     const supply = supplyOf(lot, given, unitsFrom(each));
     // all but what falls off is heated, though some of it boils away

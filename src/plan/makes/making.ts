@@ -14,18 +14,12 @@ import type { NotKnown } from '../../sources/no';
 import type { Activity, Supply } from '../request/activity';
 import type { LeftOut } from '../request/dayPlan';
 import { type Learned, learnedFigure } from '../request/learned';
-import type { Lot, PlanRequest, Wanted } from '../request/planInput';
+import type { KnownLot } from '../request/lots';
+import type { PlanRequest, Wanted } from '../request/planInput';
 import type { Ingredient, JarWork, PackWork, TrayWork } from '../request/plannedProduct';
 import { standsBehind } from '../standsBehind';
 import { nameOf } from './naming';
 import { LIFT_A_JAR, WORK_BASIS, type WorkTimes, workTimes } from './work';
-
-/** A lot with its food by its trade name. */
-export interface KnownLot extends Lot {
-  readonly index: number;
-  readonly label: string;
-  readonly trade: string;
-}
 
 /** What every make needs to know of the day. */
 export interface Day {
@@ -106,7 +100,7 @@ export interface LotYield {
 
 export function yieldFromLot(day: Day, lot: KnownLot, form: string): LotYield {
   const published = knownOr(readyFromRaw({ food: lot.trade, form, raw: KG }), 'form', form);
-  const own = lot.ready === undefined ? undefined : valueIn(lot.ready, 'kg') / valueIn(lot.raw, 'kg');
+  const own = lot.readyShare;
   const answer =
     own === undefined
       ? published

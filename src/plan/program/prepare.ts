@@ -1,4 +1,4 @@
-import { fail, within } from '../../errors/StillroomError';
+import { fail } from '../../errors/StillroomError';
 import { readInput } from '../../quantity/fields';
 import { makeDried } from '../makes/dried';
 import { makeFreezeDried } from '../makes/freezeDried';
@@ -6,29 +6,15 @@ import { makeFrozen } from '../makes/frozen';
 import { makeJam } from '../makes/jam';
 import { makeJars } from '../makes/jars';
 import { makeLeather } from '../makes/leather';
-import {
-  compositionOf,
-  type Day,
-  within as inProduct,
-  isMaking,
-  type KnownLot,
-  type Made,
-  type Making,
-} from '../makes/making';
+import { compositionOf, type Day, within as inProduct, isMaking, type Made, type Making } from '../makes/making';
 import { nameOf } from '../makes/naming';
 import { makePowder, makeSteeped } from '../makes/trimmings';
 import { LIFT_A_JAR } from '../makes/work';
 import type { Activity, Capacity } from '../request/activity';
 import type { LeftOut } from '../request/dayPlan';
 import { learnedOf } from '../request/learned';
-import {
-  type Lot,
-  type Make,
-  type PlanDayInput,
-  type PlanRequest,
-  planSchema,
-  type Wanted,
-} from '../request/planInput';
+import { readLots } from '../request/lots';
+import { type Make, type PlanDayInput, type PlanRequest, planSchema, type Wanted } from '../request/planInput';
 import type { Means } from '../schedule/job';
 import { loadsThatFit } from '../schedule/loadsThatFit';
 import { checkRequest } from './checkRequest';
@@ -36,6 +22,7 @@ import type { DayProgram } from './decisions';
 import { capacityOf, meansOf } from './kitchen';
 import { pricesIn, withPrices } from './prices';
 import { toProgram } from './program';
+import { withSpread } from './spread';
 import { tellApart } from './tellApart';
 
 type Maker = (day: Day, wanted: Wanted, product: number, trade: string) => Made;
@@ -71,18 +58,16 @@ export interface Prepared {
   readonly program: DayProgram;
 }
 
-const METRIC: ReadonlySet<string> = new Set(['g', 'mg', 'kg', 'tonne']);
-
 /** Ways to put a lot into a product that a plan can be found among in a few seconds. */
 const MOST_PAIRS = 300;
 
 /** Reads the request, makes each product ready for the program, and writes the program. */
 export function prepare(input: PlanDayInput): Prepared {
   const request = readInput(planSchema, input);
-  checkRequest(request, input);
-  const lots = knownLots(request.lots);
-  const massUnit = (request.lots[0] as Lot).raw.unit;
-  const day: Day = { request, lots, learned: learnedOf(request.learned), massUnit, metric: METRIC.has(massUnit) };
+  checkRequest(request);
+  const known = readLots(request.lots, input.lots, request.kitchen);
+  const { lots } = known;
+  const day: Day = { request, ...known, learned: learnedOf(request.learned) };
   const trades = request.products.map(({ from }, product) => inProduct(product, () => compositionOf(from).food));
   const pairs = trades.reduce((sum, trade) => sum + lots.filter((lot) => lot.trade === trade).length, 0);
   if (pairs > MOST_PAIRS) {
@@ -109,10 +94,13 @@ export function prepare(input: PlanDayInput): Prepared {
     const label = names[product] as string;
     return isMaking(each) ? { ...each, label } : { ...each, name: label };
   });
-  const prices = pricesIn(request);
-  const priced = named.filter(isMaking).map((making) => ({ ...making, activity: withPrices(making.activity, prices) }));
+  const prices = pricesIn(request, lots);
+  const priced = named.filter(isMaking).map((making) => ({
+    ...making,
+    activity: withPrices(withSpread(making.activity, lots), prices),
+  }));
   const capacity = capacityOf(
-    request,
+    { lots, kitchen: request.kitchen },
     priced.map(({ activity }) => activity),
   );
   const means = meansOf(request.kitchen, capacity);
@@ -135,16 +123,4 @@ export function prepare(input: PlanDayInput): Prepared {
     means,
     program: toProgram(activities, capacity, request.aim ?? 'most worth'),
   };
-}
-
-/** The lots by their trade names, each with its label. */
-function knownLots(lots: PlanRequest['lots']): KnownLot[] {
-  const trades = lots.map(({ food }, index) => within(`lots[${index}]`, () => compositionOf(food, 'food').food));
-  const labels = lots.map(({ name }, index) => name ?? (trades[index] as string));
-  return lots.map((lot, index) => {
-    const label = labels[index] as string;
-    const sameBefore = labels.slice(0, index).filter((each) => each === label).length;
-    const several = labels.filter((each) => each === label).length > 1;
-    return { ...lot, index, trade: trades[index] as string, label: several ? `${label} ${sameBefore + 1}` : label };
-  });
 }

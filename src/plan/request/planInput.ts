@@ -9,7 +9,6 @@ import {
   list,
   mass,
   massOrVolume,
-  money,
   name,
   number,
   optional,
@@ -21,6 +20,7 @@ import { jarName } from '../../words/jar';
 import { method } from '../../words/method';
 import { pack } from '../../words/pack';
 import { learnedSchema } from './learned';
+import { lotFields } from './lots';
 import { aim, hoursOfWork, pectinWanted, worth } from './planFields';
 
 /** What a lot can become. */
@@ -38,21 +38,6 @@ export const MAKES = [
 export type Make = (typeof MAKES)[number];
 /** Made of what falls off when other products are made. */
 export const OF_TRIMMINGS: readonly Make[] = ['powder', 'vinegar', 'jelly stock'];
-
-const lot = fields({
-  /** What you call it; the food's name when left out. */
-  name: optional(name('a name for the lot, such as "the marked-down crate"')),
-  /** The food, by any name it goes by. */
-  food: name('the name of a food, such as "peach"'),
-  /** Weight as bought, above 0. */
-  raw: mass(),
-  /** Price of the whole lot. */
-  price: optional(money()),
-  /** Weight when prepared, as you weighed it: no more than `raw`. */
-  ready: optional(mass()),
-  /** Sweetness as you tasted it, degrees Brix, above 0 and below 100; no printed recipe here asks for it. */
-  brix: optional(number('degrees Brix above 0 and below 100', { above: 0, below: 100 })),
-});
 
 const kitchen = fields({
   ...kitchenFields(),
@@ -113,7 +98,7 @@ export const planSchema = fields({
   /** Whether the scenario is invented; repeated in the plan. */
   invented: optional(flag('whether the scenario is invented')),
   /** What you have bought or picked: 1 to 60 lots. */
-  lots: list('the lots', lot, 1, 60),
+  lots: list('the lots', fields(lotFields()), 1, 60),
   /** What you have to work with. */
   kitchen,
   /** What you would like to make: 1 to 60 products. */
@@ -126,6 +111,5 @@ export const planSchema = fields({
 
 export type PlanDayInput = Given<z.input<typeof planSchema>>;
 export type PlanRequest = z.output<typeof planSchema>;
-export type Lot = PlanRequest['lots'][number];
 export type Kitchen = PlanRequest['kitchen'];
 export type Wanted = PlanRequest['products'][number];

@@ -410,14 +410,14 @@ describe('what an ounce, 100 g and a serving cost', () => {
   test('a jar of sauce by the volume, said to be an estimate', () => {
     const sauce = rates({ make: 'jars', form: 'sauce', jar: 'quart', serving: '4 oz' });
     expect(sauce.perNet?.estimated).toBe(true);
-    expect(sauce.perServing?.amount.value).toBeGreaterThan(3 * (sauce.perNet?.amount.value ?? 0));
+    expect(sauce.perServing?.amount.high.value).toBeGreaterThan(3 * (sauce.perNet?.amount.high.value ?? 0));
   });
   test.each([
     ['frozen', { make: 'frozen', size: '1 lb' }],
     ['leather', { make: 'leather' }],
   ])('%s has both', (_, product) => {
     const { perNet, perServing } = rates(product);
-    expect(perNet?.amount.value).toBeGreaterThan(0);
+    expect(perNet?.amount.low.value).toBeGreaterThan(0);
     expect(perServing?.customary).toBe(true);
   });
   test('vinegar and stock have no net weight, and stock is not served', () => {
@@ -456,9 +456,13 @@ describe('prices of zero and below', () => {
     }) as unknown as PlanDayInput;
   test('what was free costs nothing, in all of its figures', () => {
     const plan = feasible(priced('0 USD'));
-    for (const money of Object.values(plan.cost ?? {})) expect(money).toEqual(usd(0));
-    expect(plan.products[0]?.cost).toMatchObject({ lines: [], total: usd(0), perUnit: usd(0) });
-    expect(Object.is(plan.products[0]?.cost?.perUnit.value, 0)).toBe(true);
+    const { notPriced, ...kinds } = plan.cost ?? {};
+    for (const money of Object.values(kinds)) expect(money).toEqual(usd(0));
+    // free is a price
+    expect(notPriced).toEqual([]);
+    const nothing = { low: usd(0), likely: usd(0), high: usd(0) };
+    expect(plan.products[0]?.cost).toMatchObject({ lines: [], total: usd(0), perUnit: nothing });
+    expect(Object.is(plan.products[0]?.cost?.perUnit.low.value, 0)).toBe(true);
     // nothing is cheaper than nothing: as much as there is
     const least = feasible({ ...priced('0 USD'), aim: 'least cost' });
     expect(least.products[0]?.units.promised).toBe(plan.products[0]?.units.promised);

@@ -88,8 +88,6 @@ export interface KnownLots {
   readonly metric: boolean;
 }
 
-const PATH = 'products[].raw';
-
 /**
  * Reads each lot into plain numbers.
  *
@@ -172,11 +170,17 @@ function readLot(food: string, given: Lot, input: LotGiven, unit: Unit<'mass'>):
     ...(readyShare === undefined ? {} : { readyShare }),
     ...(price === undefined ? {} : { price: price.price }),
     basis: joinBasis(
-      ...[whole, fresh, price].map((each) => (each?.basis ?? []).map((line) => ({ ...line, of: PATH }))),
+      linesOf(whole, 'products[].raw'),
+      linesOf(fresh, 'keptFresh[].raw'),
+      linesOf(price, 'products[].cost'),
     ),
     cautions: joinCautions(...[whole, fresh, price].map((each) => each?.cautions ?? [])),
   };
 }
+
+/** The basis of an amount, at the path of the plan's field. */
+const linesOf = (amount: Pick<KnownLot, 'basis'> | undefined, of: string): Basis[] =>
+  (amount?.basis ?? []).map((line) => ({ ...line, of }));
 
 /** Noise of the arithmetic of doubles, as a share. */
 const NOISE = 1e-9;

@@ -21,6 +21,7 @@ export type {
   YieldKnown,
 } from './request/dayPlan';
 export type { DaySchedule, ScheduledTask, TaskKind, Use, Window } from './request/daySchedule';
+export type { LotAmountInput } from './request/lots';
 export type { AimWeights, AimWord } from './request/planFields';
 export type { Make, PlanDayInput } from './request/planInput';
 export type {

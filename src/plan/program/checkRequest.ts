@@ -44,7 +44,7 @@ export function checkRequest(request: PlanRequest): void {
 /** A price of gas says nothing where no stove burns it: it is asked for, not ignored. */
 function checkStove({ kitchen: { energy } }: PlanRequest): void {
   if (energy?.gas !== undefined && energy.stove === undefined) {
-    const expected = 'what the stove burns, "gas" or "electric", since a price of gas is given';
+    const expected = 'what the stove burns, "gas", "propane" or "electric", since a price of gas is given';
     fail('MISSING', 'kitchen.energy.stove', undefined, expected);
   }
 }

@@ -29,6 +29,15 @@ function widenedSupply(supply: Supply, spread: Spread): Supply {
   };
 }
 
+/** What goes in by the raw weight, for the most that the lot may weigh; what goes by the ready weight has its own range. */
+const pantryFor = (pantry: NonNullable<Activity['pantry']>, most: number): NonNullable<Activity['pantry']> =>
+  Object.fromEntries(
+    Object.entries(pantry).map(([item, taken]) => [
+      item,
+      taken.perRawKg === undefined ? taken : { ...taken, perRawKg: taken.perRawKg * most },
+    ]),
+  );
+
 /**
  * An activity whose lots nobody weighed: what each likely kg gives is promised at the least the lot may weigh; jars to
  * ready, pots, trays and hours hold at the most. Where every lot was weighed nothing changes.
@@ -37,11 +46,12 @@ export function withSpread(activity: Activity, lots: readonly KnownLot[]): Activ
   const of = ({ lot }: Supply): Spread => lots[lot]?.spread ?? { low: 1, high: 1 };
   const most = Math.max(1, ...activity.supplies.map((supply) => of(supply).high));
   if (activity.supplies.every((supply) => of(supply).low === 1 && of(supply).high === 1)) return activity;
-  const { cook, traysPerKg, freezeDry } = activity;
+  const { cook, pantry, traysPerKg, freezeDry } = activity;
   return {
     ...activity,
     supplies: activity.supplies.map((supply) => widenedSupply(supply, of(supply))),
     handsPerKg: activity.handsPerKg * most,
+    ...(pantry === undefined ? {} : { pantry: pantryFor(pantry, most) }),
     ...(cook === undefined ? {} : { cook: { ...cook, litresPerKg: cook.litresPerKg * most } }),
     ...(traysPerKg === undefined ? {} : { traysPerKg: traysPerKg * most }),
     ...(freezeDry === undefined

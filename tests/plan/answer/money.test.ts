@@ -283,6 +283,41 @@ test('a kind is rounded once and shared out: 3 and 3 bags at 0.335 are 2.01 and 
   expect(plan.products.map(({ cost }) => cost?.total.value)).toEqual([1.01, 1]);
 });
 
+describe('food that goes into nothing, and what has no price', () => {
+  const lot = { food: 'peach', raw: '40 lb', price: '1.00 USD', per: '1 lb', sound: 0.9, keepFresh: '6 lb' } as const;
+  const { kitchen } = input;
+  test('by hand: 40 lb at a dollar, 4 lb not sound, 6 lb kept; 30 lb are as before', () => {
+    const { cost, products } = feasible({ ...input, lots: [lot] });
+    expect(products[0]?.units).toMatchObject({ promised: 6, ready: 9 });
+    expect(cost).toMatchObject({
+      foodUsed: usd(18),
+      foodLeft: usd(12),
+      foodKeptFresh: usd(6),
+      foodNotSound: usd(4),
+      total: usd(cents(40 + 4.95 + sugar)),
+    });
+    expect(products[0]?.cost?.lines[0]).toEqual({ what: 'peach', kind: 'food', amount: usd(18) });
+  });
+  test('what is used and has no price is named, and nothing else', () => {
+    const named = (more: object, lots: PlanDayInput['lots'] = [lot]) =>
+      feasible({ ...input, lots, kitchen: { ...kitchen, ...more } }).cost?.notPriced;
+    const energy = { stove: 'electric', electricity: '0.30 USD' };
+    expect(named({ energy, wage: '12 USD' })).toEqual([]);
+    expect(named({ energy: { stove: 'gas' }, wage: '12 USD' })).toEqual(['gas']);
+    expect(named({ energy: { stove: 'electric' }, wage: '12 USD' })).toEqual(['electricity']);
+    expect(
+      named({ energy, wage: '12 USD', lids: { count: 20 }, pantry: [], jars: [{ jar: 'quart', count: 9 }] }),
+    ).toEqual(['quart jars', 'lids', 'sugar']);
+    // the lot that is used has no price, the other has one and is not used
+    const two = [
+      { name: 'from the tree', food: 'peach', raw: '30 lb' },
+      { ...lot, food: 'plum' },
+    ] as const;
+    expect(named({ energy, wage: '12 USD' }, two)).toEqual(['from the tree']);
+    expect(named({ energy, wage: '12 USD', lids: { count: 20, price: '0 USD' } })).toEqual([]);
+  });
+});
+
 describe('own hours', () => {
   test('each product by its minutes, and together to the cent', () => {
     const plan = feasible({ ...input, kitchen: { ...input.kitchen, wage: '13.37 USD' } });

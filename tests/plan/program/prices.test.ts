@@ -78,6 +78,15 @@ describe('by hand', () => {
     expect(gas?.energy.stove).toBeCloseTo(1.5 / 29.3071, 6);
     expect(gas?.energy.electricity).toBe(0.3);
   });
+  test('propane by the pound, the gallon or the therm', () => {
+    const perKwh = (gasPer?: { value: number; unit: string }) => {
+      const energy = { ...request.kitchen.energy, stove: 'propane', ...(gasPer === undefined ? {} : { gasPer }) };
+      return pricesIn({ ...request, kitchen: { ...request.kitchen, energy } } as never, lots)?.energy.stove ?? 0;
+    };
+    expect(perKwh({ value: 1, unit: 'lb' })).toBeCloseTo(1.5 / 6.26209, 5);
+    expect(perKwh({ value: 1, unit: 'gallon' })).toBeCloseTo(1.5 / 26.7673, 5);
+    expect(perKwh()).toBeCloseTo(1.5 / 29.3071, 6);
+  });
   test('worths are no prices', () =>
     expect(pricesIn({ ...request, lots: request.lots.slice(1), kitchen: {} as never }, lots)).toBeUndefined());
   test('what an activity pays for a kg and for a unit, the sugar of a kg at the rich end', () => {

@@ -20,6 +20,7 @@ const activity: Activity = {
   least: 0,
   most: 9,
   stockPerUnit: [],
+  pantry: { sugar: { perUnit: 1, perReadyKg: 2, perRawKg: 4 }, vinegar: { perUnit: 1, perReadyKg: 0 } },
   handsPerKg: 3,
   handsPerUnit: 2,
   cook: { litresPerKg: 1, minutes: 30, stirred: true, energyPerBatch: range(4) },
@@ -41,6 +42,7 @@ describe('by hand', () => {
     expect(wide).toMatchObject({
       handsPerKg: 4.5,
       handsPerUnit: 2,
+      pantry: { sugar: { perUnit: 1, perReadyKg: 2, perRawKg: 6 }, vinegar: { perUnit: 1, perReadyKg: 0 } },
       cook: { litresPerKg: 1.5, minutes: 30, energyPerBatch: range(4) },
       traysPerKg: 7.5,
       freezeDry: { waterPerKg: 0.7 * 1.5, traysPerKg: 9 },

@@ -28,7 +28,7 @@ export function weightOf(food: string, amount: Bought, path: string, given: unkn
   const found = massBought(food, amount);
   if (found.known) return found;
   const options = containersWeighed(food);
-  return fail('UNKNOWN_NAME', path, given as string, `a mass such as "40 lb": ${found.reason.text}`, {
+  return fail('UNKNOWN_NAME', path, given, `a mass such as "40 lb": ${found.reason.text}`, {
     options,
     ...(amount.kind === 'count' ? { nearest: nearestNames(amount.of, options) } : {}),
   });
@@ -53,7 +53,7 @@ export interface Paid {
 /** The price of a whole lot; one for another kind of measure goes by the likely weight of both. */
 export function paidFor(food: string, { raw, price, per }: PricedLot, given: unknown): Paid | undefined {
   if (price === undefined) {
-    if (per !== undefined) fail('CONTRADICTION', 'per', given as string, 'a `price` to go with it');
+    if (per !== undefined) fail('CONTRADICTION', 'per', given, 'a `price` to go with it');
     return undefined;
   }
   if (per === undefined) return { price, basis: [], cautions: [] };

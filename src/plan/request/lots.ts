@@ -1,6 +1,6 @@
 /** The lots of a day: the fields of one, and what each comes to in plain numbers. */
 import type * as z from 'zod/mini';
-import { atPath, fail, StillroomError } from '../../errors/StillroomError';
+import { fail, within } from '../../errors/StillroomError';
 import { readFood } from '../../foods/fields';
 import { type Bought, type BoughtInput, type BoughtMass, isPiece, readBought } from '../../produce/weights/asBought';
 import { fields, isMass, mass, money, name, number, optional, reading, share } from '../../quantity/fields';
@@ -114,25 +114,22 @@ export function readLots(
       food: id,
       trade,
       ...(each.brix === undefined ? {} : { brix: each.brix }),
-      ...inLot(index, () => readLot(id, each, input[index] ?? {}, massUnit)),
+      ...within(`lots[${index}]`, () => readLot(id, each, input[index] ?? {}, massUnit)),
     };
   });
   return { lots, massUnit, metric: METRIC.has(massUnit) };
 }
 
-/** Each label, numbered where several lots have the same. */
-const labelsOf = (labels: readonly string[]): string[] =>
-  labels.map((label, index) => {
-    const sameBefore = labels.slice(0, index).filter((each) => each === label).length;
-    return labels.filter((each) => each === label).length > 1 ? `${label} ${sameBefore + 1}` : label;
+/** Each label; where several lots have the same, with the next number that no other has. */
+function labelsOf(names: readonly string[]): string[] {
+  const taken = new Set(names);
+  return names.map((label) => {
+    if (names.filter((each) => each === label).length === 1) return label;
+    let number = 1;
+    while (taken.has(`${label} ${number}`)) number += 1;
+    taken.add(`${label} ${number}`);
+    return `${label} ${number}`;
   });
-
-function inLot<T>(index: number, work: () => T): T {
-  try {
-    return work();
-  } catch (error) {
-    throw error instanceof StillroomError ? atPath(error, `lots[${index}].${error.path}`) : error;
-  }
 }
 
 type Weights = Omit<KnownLot, 'index' | 'label' | 'food' | 'trade' | 'brix'>;
@@ -147,13 +144,8 @@ function readLot(food: string, given: Lot, input: LotGiven, unit: Unit<'mass'>):
   const inUnit = (kg: number) => formatQuantity(quantityIn<'mass'>(kg, 'kg', unit), { step: 0.01 });
   if (freshKg.likely > soundKg.likely * (1 + NOISE)) {
     const all = sound < 1 ? ` (${inUnit(rawKg.likely)} x ${sound})` : '';
-    const kept = input.keepFresh as string;
-    fail(
-      'CONTRADICTION',
-      'keepFresh',
-      kept,
-      `no more than what is sound, ${inUnit(soundKg.likely)}${all}; to keep fresh are ${inUnit(freshKg.likely)}`,
-    );
+    const expected = `no more than what is sound, ${inUnit(soundKg.likely)}${all}; to keep fresh are ${inUnit(freshKg.likely)}`;
+    fail('CONTRADICTION', 'keepFresh', input.keepFresh, expected);
   }
   const usable = byEnds(soundKg, freshKg, (all, kept) => Math.max(0, all - kept));
   const readyShare = ready && readyShareOf(valueIn(ready, 'kg'), usable, input.ready, inUnit);
@@ -198,7 +190,7 @@ function freshOf(soundKg: Range<number>, { raw, keepFresh, sound = 1 }: Lot, fre
 function readyShareOf(readyKg: number, usable: Range<number>, given: unknown, inUnit: (kg: number) => string): number {
   if (readyKg > usable.high * (1 + NOISE)) {
     const expected = `no more than the raw weight of the lot that is sound and not kept fresh, ${inUnit(usable.high)}`;
-    fail('CONTRADICTION', 'ready', given as string, expected);
+    fail('CONTRADICTION', 'ready', given, expected);
   }
   return Math.min(1, readyKg / usable.likely);
 }

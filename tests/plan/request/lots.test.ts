@@ -141,6 +141,9 @@ describe('the price of the whole lot', () => {
 describe('several lots', () => {
   test('of one food are told apart, and those with names keep them', () => {
     const labels = (lots: readonly object[]) => read(lots).lots.map(({ label }) => label);
+    const called = (names: readonly string[]) =>
+      labels(names.map((own) => ({ name: own, food: 'peach', raw: '9 lb' })));
+    expect(called(['peach 1', 'peach', 'peach'])).toEqual(['peach 1', 'peach 2', 'peach 3']);
     expect(
       labels([
         { food: 'peaches', raw: '9 lb' },

@@ -14,7 +14,7 @@ export interface Effort {
 /** What a node costs goes with the cells of its tableau: a row for each bound, a column for each variable. */
 export const costOf = ({ variables, bounds }: Program): number => bounds.length * (variables.length + 1);
 
-/** All such nodes together cost no more than the first search may: about a second, by measurement. */
+/** All such nodes together cost half of what the first search may: about a second, by measurement. */
 const MOST_COST = 1e8;
 const MOST_NODES = 6_000;
 /** A second or so, by measurement. */

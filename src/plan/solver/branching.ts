@@ -1,12 +1,6 @@
-import { dualSimplex, stand } from './dualSimplex';
-import { floorOf, type Node, type Search, stepped } from './search';
+import { bestLeft, dualSimplex, stand } from './dualSimplex';
+import { type Experience, floorOf, type Node, type Search, stepped } from './node';
 import { copyOf, restore, type Tableau } from './tableau';
-
-/** What branching on each column has cost so far for each unit that it was rounded by: sums and how often. */
-export interface Experience {
-  readonly loss: readonly [down: Float64Array, up: Float64Array];
-  readonly times: readonly [down: Float64Array, up: Float64Array];
-}
 
 const WHOLE = 1e-6;
 /** Times after which what a branch cost is relied on. */
@@ -134,8 +128,6 @@ function reachOfSide(search: Search, column: number, up: boolean, value: number)
   const floor = floorOf(search);
   const ended = dualSimplex(tableau, floor - compact.constant, MOST_PIVOTS);
   if (ended === 'infeasible' || ended === 'below') return undefined;
-  let sum = compact.constant;
-  for (let place = 0; place < tableau.columns; place++)
-    sum += (tableau.reduced[place] as number) * (tableau.value[tableau.free[place] as number] as number);
+  const sum = bestLeft(tableau) + compact.constant;
   return stepped(grain, sum) <= floor ? undefined : sum;
 }

@@ -77,7 +77,7 @@ function renew(tableau: Tableau): void {
 }
 
 /** No value of the objective above this is left: it falls from basis to basis. */
-function bestLeft({ columns, reduced, free, value }: Tableau): number {
+export function bestLeft({ columns, reduced, free, value }: Tableau): number {
   let sum = 0;
   for (let place = 0; place < columns; place++)
     sum += (reduced[place] as number) * (value[free[place] as number] as number);

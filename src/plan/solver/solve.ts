@@ -1,10 +1,12 @@
 import { costOf, type Effort } from '../makes/effort';
 import { noExperience } from './branching';
 import { type Compact, compactOf, valuesOf } from './compact';
+import { firstPlans } from './firstPlans';
 import type { Program } from './linearProgram';
+import { floorOf, type Search, stepped } from './node';
 import { decidedOf, relaxed } from './relaxation';
 import { lowered, rounded, WHOLE } from './rounding';
-import { downhill, explore, type Search, solveNode, stepped } from './search';
+import { explore, solveNode } from './search';
 import { tableauOf } from './tableau';
 
 export interface Solved {
@@ -33,7 +35,7 @@ export interface SolveOptions {
  * costs more, and no day takes more than some seconds.
  */
 export const mostNodes = (program: Program): number =>
-  Math.max(200, Math.min(50_000, Math.floor(1e8 / costOf(program))));
+  Math.max(200, Math.min(50_000, Math.floor(2e8 / costOf(program))));
 /** No plan is worth more than this. */
 export const reachOf = ({ worth, gap }: Solved): number => worth + gap * Math.max(Math.abs(worth), WHOLE);
 
@@ -94,6 +96,7 @@ function searchOf(program: Program, compact: Compact): Search {
     experience: noExperience(compact.names.length),
     best: undefined,
     nodes: 0,
+    lost: Number.NEGATIVE_INFINITY,
   };
 }
 
@@ -103,11 +106,14 @@ function searched(search: Search, most: number): readonly { readonly reach: numb
   const root = { min: min.slice(), max: max.slice(), reach: Number.POSITIVE_INFINITY, depth: 0 };
   if (most <= 0) return [root];
   const worth = solveNode(search, root);
-  if (worth === undefined) return [];
+  if (worth === undefined) return lostIn(search);
   root.reach = worth;
-  if (most > 1) downhill(search, root);
-  return explore(search, root, most);
+  if (most > 1) firstPlans(search, root, most / 2);
+  return [...explore(search, root, most), ...lostIn(search)];
 }
+
+const lostIn = (search: Search): { readonly reach: number }[] =>
+  search.lost > floorOf(search) ? [{ reach: search.lost }] : [];
 
 const columnsOf = ({ names }: Compact, values: ReadonlyMap<string, number>): Float64Array =>
   Float64Array.from(names, (name) => decidedOf(values, name));

@@ -1,33 +1,24 @@
 import { fail, within } from '../../errors/StillroomError';
 import { readInput } from '../../quantity/fields';
-import { makeDried } from '../makes/dried';
-import { makeFreezeDried } from '../makes/freezeDried';
-import { makeFrozen } from '../makes/frozen';
-import { makeJam } from '../makes/jam';
-import { makeJars } from '../makes/jars';
-import { makeLeather } from '../makes/leather';
+import { readFood } from '../../foods/fields';
+import { makeProduct } from '../makes/make';
 import {
   compositionOf,
   type Day,
   within as inProduct,
   isMaking,
   type KnownLot,
-  type Made,
   type Making,
 } from '../makes/making';
-import { nameOf } from '../makes/naming';
-import { makePowder, makeSteeped } from '../makes/trimmings';
 import { LIFT_A_JAR } from '../makes/work';
 import type { Activity, Capacity } from '../request/activity';
 import type { LeftOut } from '../request/dayPlan';
 import { learnedOf } from '../request/learned';
 import {
   type Lot,
-  type Make,
   type PlanDayInput,
   type PlanRequest,
   planSchema,
-  type Wanted,
 } from '../request/planInput';
 import type { Means } from '../schedule/job';
 import { loadsThatFit } from '../schedule/loadsThatFit';
@@ -37,19 +28,6 @@ import { capacityOf, meansOf } from './kitchen';
 import { pricesIn, withPrices } from './prices';
 import { toProgram } from './program';
 import { tellApart } from './tellApart';
-
-type Maker = (day: Day, wanted: Wanted, product: number, trade: string) => Made;
-const MAKERS: Readonly<Record<Make, Maker>> = {
-  jars: makeJars,
-  jam: makeJam,
-  dried: makeDried,
-  'freeze-dried': makeFreezeDried,
-  leather: makeLeather,
-  frozen: makeFrozen,
-  powder: makePowder,
-  vinegar: makeSteeped,
-  'jelly stock': makeSteeped,
-};
 
 /** A product that must be made and cannot be made here. */
 export interface UnmetMust {
@@ -78,13 +56,15 @@ const MOST_PAIRS = 300;
 
 /** Reads the request, makes each product ready for the program, and writes the program. */
 export function prepare(input: PlanDayInput): Prepared {
-  const request = readInput(planSchema, input);
+  const read = readInput(planSchema, input);
+  const request: PlanRequest = { ...read, products: (read.products ?? []).filter(({ never }) => never !== true) };
   checkRequest(request, input);
   const lots = knownLots(request.lots);
   const massUnit = (request.lots[0] as Lot).raw.unit;
   const day: Day = { request, lots, learned: learnedOf(request.learned), massUnit, metric: METRIC.has(massUnit) };
-  const trades = request.products.map(({ from }, product) => inProduct(product, () => compositionOf(from).food));
-  const pairs = trades.reduce((sum, trade) => sum + lots.filter((lot) => lot.trade === trade).length, 0);
+  const wanted = request.products;
+  const made = wanted.map((each, index) => inProduct(index, () => makeProduct(day, each, index)));
+  const pairs = made.reduce((sum, each) => sum + (isMaking(each) ? each.activity.supplies.length : 0), 0);
   if (pairs > MOST_PAIRS) {
     fail(
       'TOO_MUCH',
@@ -93,24 +73,14 @@ export function prepare(input: PlanDayInput): Prepared {
       `at most ${MOST_PAIRS} pairs of a lot and a product made of it: put lots of the same food together`,
     );
   }
-  const names = tellApart(request.products, trades);
-  const made = request.products.map((wanted, product): Made => {
-    const trade = trades[product] as string;
-    if (!lots.some((lot) => lot.trade === trade)) {
-      return {
-        name: nameOf(wanted, trade),
-        reason: { code: 'no-lot', text: `you have no ${trade} in your lots` },
-        instead: [{ text: 'add the lot, or leave the product out' }],
-      };
-    }
-    return MAKERS[wanted.make](day, wanted, product, trade);
-  });
-  const named = made.map((each, product): Made => {
+  const names = tellApart(made, wanted);
+  const named = made.map((each, product): Making | LeftOut => {
     const label = names[product] as string;
-    return isMaking(each) ? { ...each, label } : { ...each, name: label };
+    if (isMaking(each)) return { ...each, label };
+    return { name: label, reason: { code: each.code, text: each.text }, instead: [{ text: each.instead }] };
   });
   const prices = pricesIn(request);
-  const priced = named.filter(isMaking).map((making) => ({ ...making, activity: withPrices(making.activity, prices) }));
+  const priced = named.filter(isReady).map((making) => ({ ...making, activity: withPrices(making.activity, prices) }));
   const capacity = capacityOf(
     request,
     priced.map(({ activity }) => activity),
@@ -126,16 +96,18 @@ export function prepare(input: PlanDayInput): Prepared {
     request,
     day,
     makings,
-    leftOut: named.filter((each): each is LeftOut => !isMaking(each)),
+    leftOut: named.filter((each): each is LeftOut => !isReady(each)),
     unmetMusts: named.flatMap((each, product) => {
-      const least = request.products[product]?.least ?? 0;
-      return isMaking(each) || least === 0 ? [] : [{ name: each.name, least, reason: each.reason.text }];
+      const least = wanted[product]?.least ?? 0;
+      return isReady(each) || least === 0 ? [] : [{ name: each.name, least, reason: each.reason.text }];
     }),
     capacity,
     means,
     program: toProgram(activities, capacity, request.aim ?? 'most worth'),
   };
 }
+
+const isReady = (each: Making | LeftOut): each is Making => 'activity' in each;
 
 /** The lots by their trade names, each with its label. */
 function knownLots(lots: PlanRequest['lots']): KnownLot[] {
@@ -145,6 +117,6 @@ function knownLots(lots: PlanRequest['lots']): KnownLot[] {
     const label = labels[index] as string;
     const sameBefore = labels.slice(0, index).filter((each) => each === label).length;
     const several = labels.filter((each) => each === label).length > 1;
-    return { ...lot, index, trade: trades[index] as string, label: several ? `${label} ${sameBefore + 1}` : label };
+    return { ...lot, index, id: readFood(lot.food, `lots[${index}].food`).id, trade: trades[index] as string, label: several ? `${label} ${sameBefore + 1}` : label };
   });
 }

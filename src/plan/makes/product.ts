@@ -1,4 +1,5 @@
 /** What is to be made, as it was read: the recipe, the foods that go in, and the lots they come from. */
+import { foodsNamed } from '../../foods/lookUpFood';
 import { isWithin } from '../../foods/isWithin';
 import type { FoundFood } from '../../foods/fields';
 import { formOfId } from '../../produce/forms';
@@ -38,6 +39,25 @@ export const othersOf = ({ ingredients }: RecipeRow, foods: readonly string[]): 
     (line) =>
       isMain(line) && line.optional !== true && line.food !== '@scope' && !foods.includes(line.food ?? line.item ?? ''),
   );
+
+/** Whether a recipe takes its food as a pulp: pulps of several foods mix. */
+export const isPulp = ({ ingredients }: RecipeRow): boolean => {
+  const form = ingredients.find(({ food }) => food === '@scope')?.form;
+  return form !== undefined && formOfId(form)?.behaves === 'puree';
+};
+
+/** How many things of the pantry a recipe cannot do without that this kitchen does not list; none where it lists nothing. */
+export function pantryLacking({ request }: Day, { ingredients }: RecipeRow): number {
+  const { pantry } = request.kitchen;
+  if (pantry === undefined) return 0;
+  const held = new Set(pantry.flatMap(({ item }) => foodsNamed(item).map(({ id }) => id)));
+  const needed = ingredients.filter(({ role, optional, food }) => optional !== true && NEEDED.has(role) && food !== undefined);
+  return needed.filter((line) => {
+    const choices = line.choose === undefined ? [line] : needed.filter(({ choose }) => choose === line.choose);
+    return !choices.some(({ food }) => held.has(food as string));
+  }).length;
+}
+const NEEDED: ReadonlySet<IngredientRow['role']> = new Set(['acid', 'sugar', 'pectin', 'starch']);
 
 /** Whether several foods may go into one batch of a recipe. */
 const mixes = ({ mix }: RecipeRow): boolean => mix === 'may mix' || mix === 'as printed';

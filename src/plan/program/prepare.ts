@@ -57,9 +57,11 @@ const MOST_PAIRS = 300;
 /** Reads the request, makes each product ready for the program, and writes the program. */
 export function prepare(input: PlanDayInput): Prepared {
   const read = readInput(planSchema, input);
-  const request: PlanRequest = { ...read, products: (read.products ?? []).filter(({ never }) => never !== true) };
-  checkRequest(request, input);
-  const lots = knownLots(request.lots);
+  const named = (read.products ?? []).filter(({ never }) => never !== true);
+  const never = (read.products ?? []).filter((each) => each.never === true);
+  const asked: PlanRequest = { ...read, products: named };
+  checkRequest(asked, input);
+  const lots = knownLots(read.lots);
   const massUnit = (request.lots[0] as Lot).raw.unit;
   const day: Day = { request, lots, learned: learnedOf(request.learned), massUnit, metric: METRIC.has(massUnit) };
   const wanted = request.products;

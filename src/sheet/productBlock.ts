@@ -50,7 +50,7 @@ export function productBlock(product: PlannedProduct, number: number): string[] 
   }
   if (product.energy !== undefined) lines.push(`Energy: ${kilowattHours(product.energy)}.`);
   if (cost !== undefined && cost.total.value > 0)
-    lines.push(`Costs ${price(cost.total)}: ${price(cost.perUnit)} for each ${units.unit} promised.`);
+    lines.push(`Costs ${price(cost.total)}: ${price(cost.perUnit.high)} for each ${units.unit} promised.`);
   return [`## ${number}. ${capital(name)}: ${countOn(product)}`, bullets(lines)];
 }
 

@@ -2,10 +2,11 @@ import { keepingOf } from '../../recipes/keeping';
 import { byEnds, mapRange } from '../../quantity/range';
 import type { Quantity, Range } from '../../quantity/types';
 import { joinBasis } from '../../sources/basis';
-import { type KnownLot, massOf, massRange } from '../makes/making';
+import { massOf, massRange } from '../makes/making';
 import { type Kept, NOISE } from '../program/decide';
 import { amountIn, raw } from '../program/decisions';
 import type { Prepared } from '../program/prepare';
+import type { KnownLot } from '../request/lots';
 import type { LotShare, PlannedProduct, ProductCost } from '../request/plannedProduct';
 import type { EnergyUsed } from './energyUsed';
 import { costBasis } from './money';
@@ -13,7 +14,7 @@ import type { WorkDone } from './workDone';
 
 /** One product as the plan answers it. */
 export function describeProduct(
-  { day }: Prepared,
+  { day, request }: Prepared,
   { making, decided, said }: Kept,
   values: ReadonlyMap<string, number>,
   { pots, loads, hands }: WorkDone,
@@ -64,7 +65,7 @@ export function describeProduct(
     ...(said.packs === undefined ? {} : { packs: said.packs }),
     steps: said.steps,
     ...(cost === undefined ? {} : { cost }),
-    basis: cost === undefined ? said.basis : joinBasis(said.basis, costBasis(cost)),
+    basis: cost === undefined ? said.basis : joinBasis(said.basis, costBasis(cost, request.kitchen)),
     cautions: said.cautions,
   };
 }

@@ -16,7 +16,8 @@ import { type Basis, type Caution, joinBasis } from '../../sources/basis';
 import { readJar } from '../../words/jar';
 import { customary, customaryBasis, customaryRange } from '../customary';
 import { learnedFigure } from '../request/learned';
-import { type Day, heldOf, type KnownLot, type LotYield, unitsFrom, yieldFromLot } from './making';
+import { type Day, heldOf, type LotYield, unitsFrom, yieldFromLot } from './making';
+import type { KnownLot } from '../request/lots';
 import { type Product, scopeLine } from './product';
 
 type Amount = Quantity<'mass'> | Quantity<'volume'>;
@@ -146,7 +147,7 @@ export function fillingOf(day: Day, product: Product, process: Pick<TestedProces
     lots: product.lots.map((lot) => {
       const given = yieldFromLot(day, lot, form);
       // what jars took before, unless this lot was weighed
-      const own = lot.ready === undefined ? learned : undefined;
+      const own = lot.readyShare === undefined ? learned : undefined;
       const each = own === undefined ? need.raw : own.figure;
       const better = own === undefined ? given.better : 1;
       return { lot, given, units: unitsFrom(mapRange(each, (mass) => valueIn(mass, 'kg') / better)) };

@@ -24,7 +24,7 @@ const MAKERS: Readonly<Record<End, Maker>> = {
 /** The foods that a product is made of: those named, or every food of the lots that the recipe is for. */
 function foodsOf(day: Day, { from, recipe, make }: Wanted, index: number): readonly FoundFood[] {
   if (from !== undefined) return from;
-  const bought = day.lots.map(({ id, trade }): FoundFood => ({ id, name: trade }));
+  const bought = day.lots.map(({ food, trade }): FoundFood => ({ id: food, name: trade }));
   const each = bought.filter(({ id }, place) => bought.findIndex((other) => other.id === id) === place);
   if (recipe !== undefined) {
     const fit = each.filter(({ id }) => isFor(recipe, id));
@@ -43,7 +43,7 @@ export function makeProduct(day: Day, wanted: Wanted, index: number): Made {
     day,
     foods.map(({ id }) => id),
   );
-  const missing = foods.filter(({ id }) => !lots.some((lot) => lot.id === id));
+  const missing = foods.filter(({ id }) => !lots.some((lot) => lot.food === id));
   if (missing.length > 0 || foods.length === 0) {
     const what = missing.map(({ name }) => name).join(' or ') || (wanted.recipe?.name ?? 'such food');
     const text = `you have no ${what} in your lots`;

@@ -16,19 +16,12 @@ import type { NotKnown } from '../../sources/no';
 import { customaryBasis, customaryRange } from '../customary';
 import type { Activity, Supply } from '../request/activity';
 import { type Learned, learnedFigure } from '../request/learned';
-import type { Lot, PlanRequest, Wanted } from '../request/planInput';
+import type { KnownLot } from '../request/lots';
+import type { PlanRequest, Wanted } from '../request/planInput';
 import type { Ingredient, JarWork, PackWork, TrayWork } from '../request/plannedProduct';
 import { standsBehind } from '../standsBehind';
 import type { Product } from './product';
 import { LIFT_A_JAR, type RecipeWork, WORK_BASIS } from './work';
-
-/** A lot with its food by its id and its trade name. */
-export interface KnownLot extends Lot {
-  readonly index: number;
-  readonly label: string;
-  readonly id: string;
-  readonly trade: string;
-}
 
 /** What every make needs to know of the day. */
 export interface Day {
@@ -128,7 +121,7 @@ export function heldOf<T extends { readonly known: true }>(ask: () => T | NotKno
 
 /** What a kg of a lot gives ready where no table holds the form: by a wider or any other form, or as customary. */
 function publishedYield(lot: KnownLot, form: string | undefined): ReadyFromRaw | undefined {
-  for (const each of [form, undefined, ...formsWithYield(lot.id).map(formName)]) {
+  for (const each of [form, undefined, ...formsWithYield(lot.food).map(formName)]) {
     const found = heldOf(() => readyFromRaw({ food: lot.trade, ...(each === undefined ? {} : { form: each }), raw: KG }));
     if (found !== undefined) return found;
   }
@@ -137,7 +130,7 @@ function publishedYield(lot: KnownLot, form: string | undefined): ReadyFromRaw |
 
 /** A food whose yield no table holds: what is cut away is customary. */
 function customaryYield(lot: KnownLot): LotYield {
-  const own = lot.ready === undefined ? undefined : valueIn(lot.ready, 'kg') / valueIn(lot.raw, 'kg');
+  const own = lot.readyShare;
   const ready = own === undefined ? customaryRange('ready-not-known') : { low: own, likely: own, high: own };
   return {
     ready,
@@ -151,7 +144,7 @@ function customaryYield(lot: KnownLot): LotYield {
 export function yieldFromLot(day: Day, lot: KnownLot, form: string | undefined): LotYield {
   const published = publishedYield(lot, form);
   if (published === undefined) return customaryYield(lot);
-  const own = lot.ready === undefined ? undefined : valueIn(lot.ready, 'kg') / valueIn(lot.raw, 'kg');
+  const own = lot.readyShare;
   const answer =
     own === undefined
       ? published

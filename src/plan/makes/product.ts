@@ -8,7 +8,8 @@ import { pectinKind } from '../../recipes/pectin';
 import { isFor, RECIPES } from '../../recipes/rows/rows';
 import type { IngredientRow, Makes, RecipeRow } from '../../recipes/rows/tables';
 import type { Wanted } from '../request/planInput';
-import { type Day, type KnownLot, leftOut, type LeftOutProduct } from './making';
+import { type Day, leftOut, type LeftOutProduct } from './making';
+import type { KnownLot } from '../request/lots';
 
 /** A product with the recipe it is made by. */
 export interface Product {
@@ -89,7 +90,7 @@ const plainness = ({ ingredients }: RecipeRow): number =>
 /** Recipes in the order in which they are tried: the kind first, then the food's own page, then the plainer one. */
 function inOrder({ request, lots }: Day, rows: readonly RecipeRow[], makes: readonly Makes[], foods: readonly string[]) {
   const atHand = new Set(request.kitchen.pantry?.map(({ item }) => item));
-  const lotFoods = new Set(lots.map(({ id }) => id));
+  const lotFoods = new Set(lots.map(({ food }) => food));
   const held = { none: false, powdered: atHand.has('pectin'), liquid: atHand.has('liquid pectin') };
   const keysOf = (row: RecipeRow): readonly number[] => [
     makes.indexOf(row.makes),
@@ -162,7 +163,7 @@ export function recipesFor(day: Day, wanted: Wanted, foods: readonly FoundFood[]
 
 /** The lots of a product: of the foods that were named, or of every food that the recipe is for. */
 export const lotsOf = ({ lots }: Day, foods: readonly string[]): readonly KnownLot[] =>
-  lots.filter(({ id }) => foods.includes(id));
+  lots.filter(({ food }) => foods.includes(food));
 
 /** The product of a recipe. */
 export function productOf(wanted: Wanted, index: number, row: RecipeRow, foods: readonly FoundFood[], lots: readonly KnownLot[]): Product {

@@ -13,7 +13,8 @@ import { customary } from '../customary';
 import type { Activity } from '../request/activity';
 import type { Ingredient } from '../request/plannedProduct';
 import { type Batch, kgOfCut } from './amounts';
-import { type Day, type Decided, type KnownLot, massOf, volumeOf } from './making';
+import { type Day, type Decided, massOf, volumeOf } from './making';
+import type { KnownLot } from '../request/lots';
 import { kgOfMeasure } from './pantry';
 import { isMain, othersOf, type Product } from './product';
 
@@ -84,7 +85,7 @@ const chosen = (lines: readonly IngredientRow[]): readonly IngredientRow[] =>
 
 /** The parts of a recipe for one pack, acid first: it is what a list must not lose. */
 export function partsOf({ row, food, lots }: Product, pack: string): readonly Part[] {
-  const own = new Set([food.id, ...lots.map(({ id }) => id)]);
+  const own = new Set([food.id, ...lots.map(({ food }) => food)]);
   const lines = chosen(row.ingredients.filter((line) => (line.pack ?? pack) === pack)).filter(
     (line) => !(isMain(line) && (line.food === '@scope' || (line.food !== undefined && own.has(line.food)))),
   );
@@ -173,12 +174,12 @@ export function alsoFrom(day: Day, product: Product, batch: Batch | undefined): 
   });
 }
 const lotFor = ({ lots }: Day, { food }: IngredientRow, own: ReadonlySet<number>): KnownLot | undefined =>
-  lots.find(({ id, index }) => id === food && !own.has(index));
+  lots.find((lot) => lot.food === food && !own.has(lot.index));
 
 /** The recipe's own lines for what a day makes of it. */
 export function ingredientLines(day: Day, { parts, batch, liters }: Parts, decided: Decided): Ingredient[] {
   const { rawKg, readyKg, ready } = decided;
-  const held = new Set(day.lots.map(({ id }) => id));
+  const held = new Set(day.lots.map(({ food }) => food));
   return parts.flatMap((part): Ingredient[] => {
     const { raw, ready: prepared, unit } = ratesOf(part, batch, liters);
     const times = raw * rawKg + prepared * readyKg.high + unit * ready;

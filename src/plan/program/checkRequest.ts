@@ -1,13 +1,12 @@
 import { fail } from '../../errors/StillroomError';
 import { isMass } from '../../quantity/fields';
-import { valueIn } from '../../quantity/scale';
 import type { Makes } from '../../recipes/rows/tables';
-import type { PlanDayInput, PlanRequest, Wanted } from '../request/planInput';
+import type { PlanRequest, Wanted } from '../request/planInput';
 import { isPriced, pricesOf } from '../request/pricesOf';
 import { weightsOf } from './program';
 
-/** Refuses what no single field shows: currencies, worths, least and most, ready and raw that cannot hold together. */
-export function checkRequest(request: PlanRequest, input: PlanDayInput): void {
+/** Refuses what no single field shows: currencies, worths, least and most that cannot hold together. */
+export function checkRequest(request: PlanRequest): void {
   const prices = pricesOf(request);
   const [first] = prices;
   for (const { path, price } of prices) {
@@ -25,11 +24,6 @@ export function checkRequest(request: PlanRequest, input: PlanDayInput): void {
     if (least > most) fail('CONTRADICTION', `products[${index}].least`, least, expected);
     // none at all is wanted of a product with a `most` of 0
     if (most > 0 && smallest > most) fail('CONTRADICTION', `products[${index}].smallest`, smallest, expected);
-  });
-  request.lots.forEach(({ raw: mass, ready }, index) => {
-    if (ready !== undefined && valueIn(ready, 'kg') > valueIn(mass, 'kg')) {
-      fail('CONTRADICTION', `lots[${index}].ready`, input.lots[index]?.ready, 'no more than the raw weight of the lot');
-    }
   });
   for (const [index, wanted] of request.products.entries()) checkOwnFields(wanted, `products[${index}]`);
   const worths = new Set(

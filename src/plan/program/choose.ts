@@ -33,7 +33,7 @@ const isNever = (row: RecipeRow, never: readonly Wanted[]): boolean =>
 
 /** The recipes for the foods of a day that need no other main food, the usual ones first; pulps of several mix. */
 function candidatesOf(day: Day, never: readonly Wanted[]): Candidate[] {
-  const foods = [...new Set(day.lots.map(({ id }) => id))];
+  const foods = [...new Set(day.lots.map(({ food }) => food))];
   const bought = new Set(foods);
   return foods.flatMap((food) => {
     const rows = RECIPES.filter((row) => isFor(row, food) && !isNever(row, never)).flatMap((row): Candidate[] => {

@@ -5,7 +5,8 @@ import { customary } from '../customary';
 import { LIFT_A_JAR } from '../makes/work';
 import type { Activity, Capacity } from '../request/activity';
 import type { Window } from '../request/daySchedule';
-import type { Kitchen, PlanRequest } from '../request/planInput';
+import type { KnownLot } from '../request/lots';
+import type { Kitchen } from '../request/planInput';
 import { amountOf, BAGS, FREEZER_LOAD, FREEZER_ROOM, type InStock, jarsOf, LIDS, type Stock } from '../request/stock';
 import type { Means } from '../schedule/job';
 
@@ -99,13 +100,16 @@ export function meansOf(kitchen: Kitchen, { hands, burners, stock, days }: Capac
 }
 
 /** The kitchen in the program's plain numbers. */
-export function capacityOf({ lots, kitchen }: PlanRequest, activities: readonly Activity[]): Capacity {
+export function capacityOf(
+  { lots, kitchen }: { readonly lots: readonly Pick<KnownLot, 'usableKg'>[]; readonly kitchen: Kitchen },
+  activities: readonly Activity[],
+): Capacity {
   const windows = windowsOf(kitchen);
   const days = windows.length;
   const hands = kitchen.hands ?? 1;
   const { freezeDryer } = kitchen;
   return {
-    lots: lots.map(({ raw }) => valueIn(raw, 'kg')),
+    lots: lots.map(({ usableKg }) => usableKg),
     days,
     minutes: windows.reduce((sum, { from, to }) => sum + to - from, 0),
     hands,

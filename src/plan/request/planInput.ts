@@ -9,7 +9,6 @@ import {
   list,
   mass,
   massOrVolume,
-  money,
   name,
   number,
   optional,
@@ -23,22 +22,8 @@ import { jarName } from '../../words/jar';
 import { method } from '../../words/method';
 import { pack } from '../../words/pack';
 import { learnedSchema } from './learned';
+import { lotFields } from './lots';
 import { aim, foodNames, hoursOfWork, makeWord, pectinWanted, worth } from './planFields';
-
-const lot = fields({
-  /** What you call it; the food's name when left out. */
-  name: optional(name('a name for the lot, such as "the marked-down crate"')),
-  /** The food, by any name it goes by. */
-  food: name('the name of a food, such as "peach"'),
-  /** Weight as bought, above 0. */
-  raw: mass(),
-  /** Price of the whole lot. */
-  price: optional(money()),
-  /** Weight when prepared, as you weighed it: no more than `raw`. */
-  ready: optional(mass()),
-  /** Sweetness as you tasted it, degrees Brix, above 0 and below 100; no printed recipe here asks for it. */
-  brix: optional(number('degrees Brix above 0 and below 100', { above: 0, below: 100 })),
-});
 
 const kitchen = fields({
   ...kitchenFields(),
@@ -99,7 +84,7 @@ export const planSchema = fields({
   /** Whether the scenario is invented; repeated in the plan. */
   invented: optional(flag('whether the scenario is invented')),
   /** What you have bought or picked: 1 to 60 lots. */
-  lots: list('the lots', lot, 1, 60),
+  lots: list('the lots', fields(lotFields()), 1, 60),
   /** What you have to work with. */
   kitchen,
   /** What you would like to make: up to 60 products; with none, or only what you never want, the plan chooses. */

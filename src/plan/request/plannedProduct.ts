@@ -218,12 +218,15 @@ export interface ProductCost {
   readonly lines: readonly CostLine[];
   /** All lines together. */
   readonly total: Money;
-  /** For each jar, bag or sheet promised; these three are rounded up to the cent. */
-  readonly perUnit: Money;
-  /** For an ounce of what is promised, or 100 g on a metric day; none where no net weight is known. */
+  /**
+   * For each jar, bag or sheet: low at all that you get ready for, likely at the likely count, high at what you can count
+   * on. These three are rounded up to the cent.
+   */
+  readonly perUnit: Range<Money>;
+  /** For an ounce of it, or 100 g on a metric day; none where no net weight is known. */
   readonly perNet?: {
-    /** Money for `per`. */
-    readonly amount: Money;
+    /** Money for `per`, by the same counts as `perUnit`. */
+    readonly amount: Range<Money>;
     /** An ounce, or 100 g. */
     readonly per: Mass;
     /** Present where the net weight was not weighed: in a jar of fruit a kilogram for each liter. */
@@ -231,8 +234,8 @@ export interface ProductCost {
   };
   /** For the serving you asked about, or else a customary one. */
   readonly perServing?: {
-    /** Money for `serving`. */
-    readonly amount: Money;
+    /** Money for `serving`, by the same counts as `perUnit`. */
+    readonly amount: Range<Money>;
     /** The serving. */
     readonly serving: Mass | Quantity<'volume'>;
     /** Present where you named no serving. */

@@ -1,18 +1,15 @@
 import { expect, test } from 'vitest';
 import { cannersOf, capacityOf, potsOf } from '../../../src/plan/program/kitchen';
-import type { PlanRequest } from '../../../src/plan/request/planInput';
 import { amountOf, BAGS, FREEZER_LOAD, FREEZER_ROOM, jarsOf, LIDS } from '../../../src/plan/request/stock';
 
 const kitchen = {
   elevation: { value: 100, unit: 'm' as const },
   hours: [{ value: 2, unit: 'h' as const }],
 };
-const request = (more: object = {}): PlanRequest =>
-  ({
-    lots: [{ food: 'peach', raw: { value: 10, unit: 'kg' } }],
-    kitchen: { ...kitchen, ...more },
-    products: [],
-  }) as never;
+const request = (more: object = {}): Parameters<typeof capacityOf>[0] => ({
+  lots: [{ usableKg: 10 }],
+  kitchen: { ...kitchen, ...more },
+});
 
 test('pots are spread out and filled to two thirds where nothing is said', () => {
   const pots = potsOf({

@@ -5,13 +5,13 @@ import { valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import { type Basis, joinBasis, joinCautions } from '../../sources/basis';
 import { planCaution } from '../cautions';
-import { customary } from '../customary';
+import { machineLoads } from '../program/loadsOf';
 import { hoursByConstant, learnedFigure } from '../request/learned';
 import type { Wanted } from '../request/planInput';
 import { BAGS } from '../request/stock';
 import { standsBehind } from '../standsBehind';
 import { countedIn } from './counted';
-import { BAG, driedRange, dryerAt, leftAt, lotsAs, perUnitKg, richest, trayEnergy } from './dryingLots';
+import { BAG, driedRange, dryerAt, dryerBusy, leftAt, lotsAs, perUnitKg, richest, trayEnergy } from './dryingLots';
 import { dried, taking } from './energyTaken';
 import { commonOf, type Day, leftOut, leftOutBy, type Made, massOf, massRange, waterOf, within } from './making';
 import { nameOf } from './naming';
@@ -37,6 +37,8 @@ export function makeDried(day: Day, wanted: Wanted, product: number, trade: stri
   }
   // refuses a target that is wetter than the fruit
   within(product, () => stopWeight({ fresh: { value: 1, unit: 'kg' }, moisture: water, targetMoisture: target }));
+  const loads = machineLoads(day.request.kitchen, 'dryer', valueIn(hours.high, 'h'));
+  if (loads === 0) return dryerBusy(wanted);
   const lots = lotsAs(day, trade, form, leftAt(water, target), valueIn(size, 'kg'), product);
   // the thin end: thin pieces fill a tray with less weight
   const thickness = wanted.thickness ?? guide.thickness?.low;
@@ -58,7 +60,7 @@ export function makeDried(day: Day, wanted: Wanted, product: number, trade: stri
       stockPerUnit: [{ stock: BAGS, amount: 1 }],
       ...trayEnergy(energy),
       traysPerKg: richest(lots.yields) / perTrayKg,
-      trayShare: trayDays(day, hours.high),
+      trayShare: 1 / loads,
     },
     describe: ({ readyKg, trays }) => {
       const perTray = massOf(day, Math.min(perTrayKg, readyKg.high / Math.max(trays, 1)));
@@ -112,7 +114,3 @@ function dryingHours(
   if (constant === undefined) return { hours: printed, basis: [] };
   return { hours: hoursByConstant(constant.figure, water, target), basis: [constant.basis] };
 }
-
-/** Days that a loaded tray is taken: what dries longer than a day and a night leaves none for the next day. */
-const trayDays = ({ request }: Day, longest: Quantity<'time'>): number =>
-  Math.min(request.kitchen.hours.length, Math.ceil(valueIn(longest, 'h') / customary('day-of-drying')));

@@ -2,8 +2,9 @@ import { valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import { customary } from '../customary';
 import type { Activity, Supply } from '../request/activity';
+import type { Wanted } from '../request/planInput';
 import type { Drying } from './energyTaken';
-import { type Day, type LotYield, lotsFor, supplyOf, within, yieldFromLot } from './making';
+import { type Day, type LotYield, leftOut, lotsFor, type Made, supplyOf, within, yieldFromLot } from './making';
 
 /** A bag of dried food, where the cook names no other size. */
 export const BAG: Quantity<'mass'> = { value: customary('bag'), unit: 'oz' };
@@ -42,6 +43,15 @@ export function lotsAs(
   });
   return { supplies, yields };
 }
+
+/** Left out where another load is in the dryer for all of the hours of work. */
+export const dryerBusy = (wanted: Wanted): Made =>
+  leftOut(
+    wanted,
+    'dryer-busy',
+    'the dryer is busy until the hours of work end',
+    'can or freeze it, or dry it another day',
+  );
 
 export const richest = (yields: readonly LotYield[]): number => Math.max(...yields.map(({ ready }) => ready.high));
 

@@ -4,11 +4,12 @@ import { scaleRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import { joinBasis, joinCautions } from '../../sources/basis';
+import { machineLoads } from '../program/loadsOf';
 import type { Wanted } from '../request/planInput';
 import type { Ingredient, TrayWork } from '../request/plannedProduct';
 import { standsBehind } from '../standsBehind';
 import { countedIn } from './counted';
-import { dryerAt, lotsAs, perUnitKg, richest, trayEnergy } from './dryingLots';
+import { dryerAt, dryerBusy, lotsAs, perUnitKg, richest, trayEnergy } from './dryingLots';
 import { cooked, dried, likelyBetween, taking } from './energyTaken';
 import {
   commonOf,
@@ -49,6 +50,8 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
       'spread it 1/4 in deep or less',
     );
   }
+  const loads = machineLoads(day.request.kitchen, 'dryer', valueIn(sheet.hours.high, 'h'));
+  if (loads === 0) return dryerBusy(wanted);
   const sheetKg = valueIn(sheet.massPerSheet, 'kg');
   const lots = lotsAs(day, trade, form, { low: 1, likely: 1, high: 1 }, sheetKg, product);
   const { times, workBasis, ...common } = commonOf(day, trade, wanted, product, form, perUnitKg(lots));
@@ -74,6 +77,7 @@ export function makeLeather(day: Day, wanted: Wanted, product: number, trade: st
       pantry: { 'bottled lemon juice': { perUnit: 0, perReadyKg: lemon.kg / sheetKg } },
       ...trayEnergy(energy),
       traysPerKg: most / sheetKg,
+      trayShare: 1 / loads,
       cook: {
         litresPerKg: most,
         minutes: cooking.minutes,

@@ -9,9 +9,11 @@ import { type Basis, joinBasis } from '../../sources/basis';
 import { asTable, type Practice, practiceBasis } from '../../sources/table';
 import { planCaution } from '../cautions';
 import { customary, customaryBasis, customaryRange } from '../customary';
+import { machineLoads } from '../program/loadsOf';
 import type { Wanted } from '../request/planInput';
 import { standsBehind } from '../standsBehind';
 import { countedIn } from './counted';
+import { dryerBusy } from './dryingLots';
 import { cooked, dried, taking } from './energyTaken';
 import {
   commonOf,
@@ -66,6 +68,8 @@ export function makePowder(day: Day, wanted: Wanted, product: number, trade: str
   const supplies = lotsFor(day, trade).map((lot) =>
     taking(supplyOf(lot, WHOLE, scaleRange(left, 1 / valueIn(size, 'kg'))), WHOLE.ready, { electricity: energy.perKg }),
   );
+  const loads = machineLoads(day.request.kitchen, 'dryer', valueIn(PEELS_DRY.high, 'h'));
+  if (loads === 0) return dryerBusy(wanted);
   const tray = trayLoad({ area: dryer.trayArea });
   const perTrayKg = valueIn(tray.perTray.low, 'kg');
   const {
@@ -84,6 +88,7 @@ export function makePowder(day: Day, wanted: Wanted, product: number, trade: str
       stockPerUnit: [],
       ...(energy.perTray === undefined ? {} : { energyPerTray: energy.perTray }),
       traysPerKg: 1 / perTrayKg,
+      trayShare: 1 / loads,
     },
     describe: ({ readyKg, trays }) => ({
       trays: {

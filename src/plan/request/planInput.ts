@@ -17,6 +17,7 @@ import {
   time,
 } from '../../quantity/fields';
 import { kitchenFields } from '../../recipes/kitchen';
+import { kitchenOf } from '../../recipes/kitchenOf';
 import { jarName } from '../../words/jar';
 import { method } from '../../words/method';
 import { pack } from '../../words/pack';
@@ -54,7 +55,7 @@ const lot = fields({
   brix: optional(number('degrees Brix above 0 and below 100', { above: 0, below: 100 })),
 });
 
-const kitchen = fields({
+const kitchen = kitchenOf({
   ...kitchenFields(),
   /** Hours of work: of one day, up to 48 h, or of each of up to 7 days, up to 20 h. */
   hours: hoursOfWork(),

@@ -18,7 +18,7 @@ import {
   time,
   volume,
 } from '../quantity/fields';
-import { jarName, readJar } from '../words/jar';
+import { jarName, readJarName } from '../words/jar';
 import { method } from '../words/method';
 import { relativeHumidity } from '../words/shares';
 import { timeOfDay } from '../words/timeOfDay';
@@ -38,7 +38,7 @@ export const holds = () =>
       if (!Number.isInteger(jars) || jars < 1 || jars > 100)
         fail('OUT_OF_RANGE', jar.slice(0, 40), jars, 'a whole number of jars from 1 to 100');
     }
-    const held = entries.map(([jar, jars]) => [readJar(jar, '').name, jars] as const);
+    const held = entries.map(([jar, jars]) => [readJarName(jar, ''), jars] as const);
     if (new Set(held.map(([jar]) => jar)).size < held.length) fail('CONTRADICTION', '', given, 'each jar size once');
     return Object.fromEntries(held);
   });

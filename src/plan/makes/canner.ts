@@ -110,13 +110,27 @@ export function runnable(
     });
     const [first] = able;
     if (first !== undefined) return { process, canners: able, loadMinutes: first.range, basis: first.basis };
-    refused ??= {
-      code: 'no-canner-for-jar',
-      reason: `no ${method} canner here holds ${jar} jars`,
-      instead: 'name a canner that does, or use another jar',
-    };
+    const held = heldBy(canners, method);
+    refused ??=
+      held === undefined
+        ? {
+            code: 'no-canner',
+            reason: `the kitchen has no ${method} canner`,
+            instead: 'leave the method out, or freeze or dry it',
+          }
+        : {
+            code: 'no-canner-for-jar',
+            reason: `no ${method} canner here says how many ${jar} jars it holds`,
+            instead: `say it in \`holds\`, or use ${held}`,
+          };
   }
   return refused as Refused;
+}
+
+/** The jars that canners of a kind hold; nothing without such a canner. */
+function heldBy(canners: NonNullable<Day['request']['kitchen']['canners']>, method: Method): string | undefined {
+  const held = canners.flatMap((canner) => (canner.method === method ? Object.keys(canner.holds) : []));
+  return held.length === 0 ? undefined : `${[...new Set(held)].join(' or ')} jars`;
 }
 
 export function jarsDescribed(

@@ -1,6 +1,6 @@
 /** Fields of a kitchen that are read in more than one way: whose hands, until when, a price for how much gas. */
-import { fail } from '../errors/StillroomError';
-import { isMass, reading, time } from '../quantity/fields';
+import { fail, StillroomError } from '../errors/StillroomError';
+import { reading, time } from '../quantity/fields';
 import { parseQuantity, readQuantity } from '../quantity/parseQuantity';
 import { valueIn } from '../quantity/scale';
 import type { EnergyInput, MassInput, Quantity, TimeInput, VolumeInput } from '../quantity/types';
@@ -28,10 +28,20 @@ export const busyUntil = () =>
     if (typeof given === 'string' && isClock(given)) return { clock: readTimeOfDay(given) };
     if (typeof given !== 'string' && (typeof given !== 'object' || given === null))
       fail('WRONG_TYPE', '', given, expected);
-    const after = valueIn(readQuantity(given, 'time'), 'h');
+    const after = hoursOf(given, expected);
     if (!(after > 0 && after <= LONGEST_RUN)) fail('OUT_OF_RANGE', '', given, expected);
     return { after: after * 60 };
   });
+
+/** A time in hours; the error speaks of both ways to write it. */
+function hoursOf(given: unknown, expected: string): number {
+  try {
+    return valueIn(readQuantity(given, 'time'), 'h');
+  } catch (error) {
+    if (!(error instanceof StillroomError)) throw error;
+    return fail(error.code, '', given, expected);
+  }
+}
 
 const MOST_HANDS = 50;
 const LONGEST_NAME = 60;
@@ -81,5 +91,3 @@ export const gasPer = () =>
 /** Whether gas is priced by its heat. */
 export const isEnergy = (amount: GasAmount): amount is Quantity<'energy'> =>
   findUnit(amount.unit)?.dimension === 'energy';
-/** Whether propane is priced by its mass; if not and not by its heat, then by its volume. */
-export const isGasMass = (amount: GasAmount): amount is Quantity<'mass'> => isMass(amount);

@@ -75,8 +75,8 @@ function checkGas({ energy }: Read): void {
   if (energy.gas === undefined) fail('MISSING', 'energy.gas', undefined, 'the price of that much, such as "3.10 USD"');
   if (energy.stove !== 'propane' && !isEnergy(energy.gasPer)) {
     const { value, unit } = energy.gasPer;
-    const expected = 'an amount of heat such as "1 therm" or "1 kWh", or a stove that burns "propane"';
-    fail('CONTRADICTION', 'energy.gasPer', `${value} ${unit}`, expected);
+    const expected = 'an energy such as "1 therm" or "1 kWh": only propane is sold by weight or volume';
+    fail('WRONG_DIMENSION', 'energy.gasPer', `${value} ${unit}`, expected);
   }
 }
 

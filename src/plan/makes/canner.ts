@@ -120,8 +120,8 @@ export function runnable(
           }
         : {
             code: 'no-canner-for-jar',
-            reason: `no ${method} canner here says how many ${jar} jars it holds`,
-            instead: `say it in \`holds\`, or use ${held}`,
+            reason: `no ${method} canner here holds ${jar} jars`,
+            instead: `say in \`holds\` how many it takes, or use ${held}`,
           };
   }
   return refused as Refused;

@@ -102,12 +102,7 @@ export function runnable(day: Day, product: Product): Runnable | LeftOutProduct 
       const able = cannersAble(day, product, process, canners);
       const [first] = able;
       if (first !== undefined) return { process, canners: able, loadMinutes: first.range, basis: first.basis };
-      const text = `no ${method} canner here holds ${jar} jars`;
-      refused ??= leftOut(wanted, {
-        code: 'no-canner-for-jar',
-        text,
-        instead: 'name a canner that does, or use another jar',
-      });
+      refused ??= leftOut(wanted, noCanner(canners, method, jar));
     }
   }
   return refused as LeftOutProduct;
@@ -150,6 +145,23 @@ function cannersAble({ request: { kitchen } }: Day, { row }: Product, process: T
       },
     ];
   });
+}
+
+/** Why no canner of a kind takes a jar, and what to do. */
+function noCanner(canners: readonly CannerRow[], method: Method, jar: string) {
+  const held = heldBy(canners, method);
+  if (held === undefined) {
+    const text = `the kitchen has no ${method} canner`;
+    return { code: 'no-canner', text, instead: 'leave the method out, or freeze or dry it' };
+  }
+  const text = `no ${method} canner here holds ${jar} jars`;
+  return { code: 'no-canner-for-jar', text, instead: `say in \`holds\` how many it takes, or use ${held}` };
+}
+
+/** The jars that canners of a kind hold; nothing without such a canner. */
+function heldBy(canners: readonly CannerRow[], method: Method): string | undefined {
+  const held = canners.flatMap((canner) => (canner.method === method ? Object.keys(canner.holds) : []));
+  return held.length === 0 ? undefined : `${[...new Set(held)].join(' or ')} jars`;
 }
 
 export function jarsDescribed(

@@ -7,13 +7,14 @@ import { OPERATIONS, pageOf } from '../../recipes/rows/rows';
 import type { StepRow } from '../../recipes/rows/tables';
 import { stepText } from '../../recipes/step';
 import { planCaution } from '../cautions';
+import { machineLoads } from '../program/loadsOf';
 import { customary } from '../customary';
 import type { Activity, Supply } from '../request/activity';
 import { BAGS } from '../request/stock';
 import { standsBehind } from '../standsBehind';
 import { countedIn } from './counted';
 import { taking } from './energyTaken';
-import { commonOf, type Day, type LotYield, type Made, supplyOf, yieldFromLot } from './making';
+import { commonOf, type Day, type LotYield, leftOut, type Made, supplyOf, yieldFromLot } from './making';
 import { nameOf } from './naming';
 import { blanchedInPot, cookedInPot, type PotWorked } from './pots';
 import type { Product } from './product';
@@ -47,6 +48,12 @@ export function makeOnTrays(day: Day, product: Product): Made {
   const work = workOf(row, 'hot');
   const loaded = loadedBy(day, product, work);
   if (!('perTrayKg' in loaded)) return loaded;
+  const machine = loaded.where === 'dryer' ? 'dryer' : 'freezeDryer';
+  const loads = machineLoads(day.request.kitchen, machine, valueIn(loaded.hours.high, 'h'));
+  if (loads === 0) {
+    const text = `the ${loaded.where} is busy until the hours of work end`;
+    return leftOut(wanted, { code: 'machine-busy', text, instead: 'can or freeze it, or dry it another day' });
+  }
   const spread = loaded.sheetKg !== undefined;
   const powder = row.makes === 'powder';
   const size = wanted.size ?? (powder ? POWDER_JAR : BAG);
@@ -73,7 +80,7 @@ export function makeOnTrays(day: Day, product: Product): Made {
       stockPerUnit: spread || powder ? [] : [{ stock: BAGS, amount: 1 }],
       ...(perTray === undefined ? {} : { energyPerTray: perTray }),
       ...(pot === undefined ? {} : { cook: pot.cook }),
-      ...machineOf(day, loaded, richest),
+      ...machineOf(loaded, richest, loads),
     },
     describe: (decided) => ({
       recipe: ingredientLines(day, { parts: partsOf(product, 'hot'), liters: 1 }, decided),
@@ -136,15 +143,10 @@ function forTrays(work: RecipeWork, { perTrayKg, sheetKg }: Loaded): RecipeWork 
   };
 }
 
-/** The machine: trays for each raw kg at the rich end. */
-function machineOf(day: Day, loaded: Loaded, ready: number): Pick<Activity, 'traysPerKg' | 'trayShare' | 'freezeDry'> {
+/** The machine: trays for each raw kg at the rich end, and what of a tray's days one load takes. */
+function machineOf(loaded: Loaded, ready: number, loads: number): Pick<Activity, 'traysPerKg' | 'trayShare' | 'freezeDry'> {
   const { perTrayKg, icePerKg, where } = loaded;
   const traysPerKg = ready / perTrayKg;
   if (where === 'freeze-dryer') return { freezeDry: { waterPerKg: ready * (icePerKg ?? 0), traysPerKg } };
-  return { traysPerKg, trayShare: trayShare(day, loaded.hours.high) };
+  return { traysPerKg, trayShare: 1 / loads };
 }
-
-/** Days that a loaded tray is taken: what dries longer than a day and a night leaves none for the next day. */
-const trayShare = ({ request }: Day, longest: Quantity<'time'>): number =>
-  Math.min(request.kitchen.hours.length, Math.ceil(valueIn(longest, 'h') / customary('day-of-drying')));
-

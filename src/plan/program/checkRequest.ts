@@ -3,6 +3,7 @@ import { isMass } from '../../quantity/fields';
 import type { Makes } from '../../recipes/rows/tables';
 import type { PlanRequest, Wanted } from '../request/planInput';
 import { isPriced, pricesOf } from '../request/pricesOf';
+import { checkBreaks } from './hours';
 import { weightsOf } from './program';
 
 /** Refuses what no single field shows: currencies, worths, least and most that cannot hold together. */
@@ -39,13 +40,14 @@ export function checkRequest(request: PlanRequest): void {
     );
   }
   checkStove(request);
+  checkBreaks(request.kitchen);
   checkAim(request);
 }
 
 /** A price of gas says nothing where no stove burns it: it is asked for, not ignored. */
 function checkStove({ kitchen: { energy } }: PlanRequest): void {
   if (energy?.gas !== undefined && energy.stove === undefined) {
-    const expected = 'what the stove burns, "gas" or "electric", since a price of gas is given';
+    const expected = 'what the stove burns, "gas", "propane" or "electric", since a price of gas is given';
     fail('MISSING', 'kitchen.energy.stove', undefined, expected);
   }
 }

@@ -143,7 +143,7 @@ export interface Capacity {
   readonly lead: number;
   /** Stock on hand; what is not listed is not limited. */
   readonly stock: readonly InStock[];
-  /** Dryer trays, each counted once a day. */
+  /** Trays of the dryer; a load takes the `trayShare` of one. */
   readonly trays: number;
   readonly freezeDryer?: { readonly trays: number; readonly iceKg: number; readonly loads: number };
 }

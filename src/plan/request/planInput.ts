@@ -18,6 +18,7 @@ import {
 import { form } from '../../foods/fields';
 import { kitchenFields } from '../../recipes/kitchen';
 import { recipeField } from '../../recipes/recipe';
+import { kitchenOf } from '../../recipes/kitchenOf';
 import { jarName } from '../../words/jar';
 import { method } from '../../words/method';
 import { pack } from '../../words/pack';
@@ -25,7 +26,7 @@ import { learnedSchema } from './learned';
 import { lotFields } from './lots';
 import { aim, foodNames, hoursOfWork, makeWord, pectinWanted, worth } from './planFields';
 
-const kitchen = fields({
+const kitchen = kitchenOf({
   ...kitchenFields(),
   /** Hours of work: of one day, up to 48 h, or of each of up to 7 days, up to 20 h. */
   hours: hoursOfWork(),

@@ -2,7 +2,7 @@ import type { Activity } from '../../request/activity';
 import { trays } from '../decisions';
 import { bound, type Draft, decide, limit, scaled, use } from '../draft';
 
-/** Trays of the dryer, each for as many days as it stays loaded. */
+/** Trays of the dryer, each for the share of the days that one load takes. */
 export function dryer(draft: Draft, activity: Activity): void {
   const { product, traysPerKg, trayShare = 1, costPerTray = 0 } = activity;
   if (traysPerKg === undefined) return;

@@ -92,6 +92,8 @@ export const planSchema = fields({
   products: optional(list('the products', product, 0, 60)),
   /** What to make the most of; `most worth` when left out. */
   aim: optional(aim()),
+  /** Whether to work out `limits` and `yields` too, which takes longer than the plan itself; no when left out. */
+  oneMore: optional(flag('whether to work out what one more of each thing would add')),
   /** Figures of your own batches, from `learnFromRecords`; they replace the published ranges. */
   learned: optional(learnedSchema),
 });

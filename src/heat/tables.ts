@@ -13,7 +13,7 @@ export const figureRow = () =>
     id: id(),
     what: text(),
     value: positive(),
-    unit: z.enum(['kJ/(kg K)', 'kWh', 'MJ', 'degC', 'degF', 'share']),
+    unit: z.enum(['kJ/(kg K)', 'kJ/kg', 'kWh', 'MJ', 'BTU/gallon', 'degC', 'degF', 'share']),
     ...sourcedColumns(),
   });
 export const practiceRow = () =>

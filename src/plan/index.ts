@@ -22,7 +22,7 @@ export type {
 } from './request/dayPlan';
 export type { DaySchedule, ScheduledTask, TaskKind, Use, Window } from './request/daySchedule';
 export type { AimWeights, AimWord } from './request/planFields';
-export type { Make, PlanDayInput } from './request/planInput';
+export type { PlanDayInput } from './request/planInput';
 export type {
   CannerLoad,
   CostKind,

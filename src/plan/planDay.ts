@@ -1,10 +1,10 @@
 import { answer } from '../common/answer';
-import { valueIn } from '../quantity/scale';
 import { derived, joinBasis, joinCautions } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { impossible, tooLate } from './answer/conflicts';
 import { describeProduct } from './answer/describeProduct';
 import { type EnergyUsed, energyUsed } from './answer/energyUsed';
+import { keptFresh, leftFresh, lotsSaid, notSound } from './answer/lotShares';
 import { costsOf } from './answer/money';
 import { toReady } from './answer/toReady';
 import { type Tried, tryDay } from './answer/tryDay';
@@ -13,15 +13,12 @@ import { type WorkDone, workDone } from './answer/workDone';
 import { yieldsKnown } from './answer/yieldsKnown';
 import { planCaution } from './cautions';
 import { type Effort, effortFor } from './makes/effort';
-import { massOf } from './makes/making';
-import type { Kept } from './program/decide';
 import { cannersOf, potsOf } from './program/kitchen';
 import { limitsOf, useOf } from './program/limits';
 import { type Prepared, prepare } from './program/prepare';
 import { wideningsOf } from './program/widenings';
 import type { DayPlan, FeasibleDay } from './request/dayPlan';
 import type { PlanDayInput } from './request/planInput';
-import type { LotShare } from './request/plannedProduct';
 import type { Fitted } from './schedule/fitDay';
 import { waitsBasis } from './schedule/waits';
 import type { Solved } from './solver/solve';
@@ -115,6 +112,8 @@ export function planOf(prepared: Prepared, effort: Effort): DayPlan {
     gap: found.gap,
     products,
     leftFresh: leftFresh(prepared, kept),
+    keptFresh: keptFresh(prepared),
+    notSound: notSound(prepared),
     leftOut,
     notMade: makings
       .filter((making) => !made.has(making))
@@ -130,23 +129,15 @@ export function planOf(prepared: Prepared, effort: Effort): DayPlan {
     basis: joinBasis(
       [derived('products', 'what is made of each lot')],
       ...products.map(({ basis }) => basis.map((line) => ({ ...line, of: `products[].${line.of}` }))),
+      lotsSaid(prepared, kept).basis,
       schedule.tasks.length === 0 ? [] : [waitsBasis('schedule.tasks')],
     ),
     cautions: joinCautions(
       [caution('follow-local-guidance'), caution('hot-liquids-burn'), caution('estimate')],
+      lotsSaid(prepared, kept).cautions,
       products.some((product) => product.pots !== undefined) ? [planCaution('pot-fill-limit')] : [],
     ),
   };
-}
-
-function leftFresh({ day }: Prepared, kept: readonly Kept[]): LotShare[] {
-  return day.lots.flatMap((lot) => {
-    const used = kept
-      .filter(({ making }) => making.activity.madeOf === 'fruit')
-      .reduce((sum, { decided }) => sum + (decided.rawByLot.get(lot.index) ?? 0), 0);
-    const left = valueIn(lot.raw, 'kg') - used;
-    return left > 1e-3 ? [{ lot: lot.label, food: lot.trade, raw: massOf(day, left) }] : [];
-  });
 }
 
 /** What limited the plan and what it would add to know each yield: the day solved again with a little more, many times. */

@@ -50,9 +50,9 @@ function rates({ name, units, cost }: PlannedProduct): string[] {
   return [
     `${name.charAt(0).toUpperCase()}${name.slice(1)}`,
     total.value.toFixed(2),
-    `${perUnit.value.toFixed(2)} a ${units.unit}`,
-    perNet === undefined ? '' : `${about}${perNet.amount.value.toFixed(2)} ${per}`,
-    perServing === undefined ? '' : `${perServing.amount.value.toFixed(2)} for ${servingText(perServing.serving)}`,
+    `${perUnit.high.value.toFixed(2)} a ${units.unit}`,
+    perNet === undefined ? '' : `${about}${perNet.amount.high.value.toFixed(2)} ${per}`,
+    perServing === undefined ? '' : `${perServing.amount.high.value.toFixed(2)} for ${servingText(perServing.serving)}`,
   ];
 }
 

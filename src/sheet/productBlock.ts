@@ -50,15 +50,15 @@ export function productBlock(product: PlannedProduct, number: number): string[] 
   }
   if (product.energy !== undefined) lines.push(`Energy: ${kilowattHours(product.energy)}.`);
   if (cost !== undefined && cost.total.value > 0)
-    lines.push(`Costs ${price(cost.total)}: ${price(cost.perUnit)} for each ${units.unit} promised.`);
+    lines.push(`Costs ${price(cost.total)}: ${price(cost.perUnit.high)} for each ${units.unit} promised.`);
   return [`## ${number}. ${capital(name)}: ${countOn(product)}`, bullets(lines)];
 }
 
 /** What you can count on, and how many there may be. */
-function countOn({ make, units }: PlannedProduct): string {
+function countOn({ jars, units }: PlannedProduct): string {
   const sure = `count on ${counted(units.promised, units.unit, units.plural)}`;
   if (units.ready === units.promised) return sure;
-  return `${sure}, ${make === 'jars' || make === 'jam' ? `have ${units.ready} ready` : `maybe ${units.ready}`}`;
+  return `${sure}, ${jars !== undefined ? `have ${units.ready} ready` : `maybe ${units.ready}`}`;
 }
 
 function ingredient({ what, role, amount, or, note }: Ingredient): string {

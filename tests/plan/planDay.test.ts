@@ -132,9 +132,21 @@ function broken(input: PlanDayInput, plan: FeasibleDay): string[] {
         lines.every(({ amount }) => amount.value > 0),
         `${name}: a line of nothing`,
       );
-      for (const rate of [perUnit, perNet?.amount, perServing?.amount])
-        must(rate === undefined || Number.isInteger(Number((rate.value * 100).toFixed(6))), `${name}: cents`);
-      must(perUnit.value * Math.max(units.promised, 1) >= cost.total.value - 1e-9, `${name}: per unit`);
+      for (const rate of [perUnit, perNet?.amount, perServing?.amount].flatMap((each) => (each ? [each] : []))) {
+        const { low, likely, high } = rate;
+        must(
+          [low, likely, high].every(({ value }) => Number.isInteger(Number((value * 100).toFixed(6)))),
+          `${name}: cents`,
+        );
+        must(low.value <= likely.value && likely.value <= high.value, `${name}: rates`);
+      }
+      const counts = [
+        [perUnit.high, units.promised],
+        [perUnit.likely, units.likely],
+        [perUnit.low, units.ready],
+      ] as const;
+      for (const [{ value }, count] of counts)
+        must(value * Math.max(count, 1) >= cost.total.value - 1e-9, `${name}: per unit`);
     }
   }
   return wrong;

@@ -7,9 +7,10 @@ type Product = PlanDayInput['products'][number];
 
 test('a quantity of the wrong kind does not compile', () => {
   expectTypeOf(planDay).returns.toEqualTypeOf<DayPlan>();
-  expectTypeOf<{ food: string; raw: '30 lb' }>().toExtend<Lot>();
-  // @ts-expect-error a lot is weighed, not measured
-  const lot: Lot = { food: 'peach', raw: '30 quarts' };
+  expectTypeOf<{ food: string; raw: '30 lb'; price: '1 USD'; per: '1 lb'; keepFresh: '2 lb' }>().toExtend<Lot>();
+  expectTypeOf<{ food: string; raw: '30 quarts' | '2 flats' | '40' }>().toExtend<Lot>();
+  // @ts-expect-error a lot has no temperature
+  const lot: Lot = { food: 'peach', raw: { value: 30, unit: 'degF' } };
   // @ts-expect-error a day has hours
   const heavy: Kitchen = { elevation: '100 m', hours: '6 lb' };
   // @ts-expect-error an elevation is a length

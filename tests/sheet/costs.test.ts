@@ -43,9 +43,9 @@ describe('the example with energy and own hours', () => {
     const { cost } = product as FeasibleDay['products'][number];
     expect(rows.get('Peach halves in quarts')).toEqual([
       cost?.total.value.toFixed(2),
-      `${cost?.perUnit.value.toFixed(2)} a quart jar`,
-      `about ${cost?.perNet?.amount.value.toFixed(2)} an ounce`,
-      `${cost?.perServing?.amount.value.toFixed(2)} for 1/2 cup`,
+      `${cost?.perUnit.high.value.toFixed(2)} a quart jar`,
+      `about ${cost?.perNet?.amount.high.value.toFixed(2)} an ounce`,
+      `${cost?.perServing?.amount.high.value.toFixed(2)} for 1/2 cup`,
     ]);
     expect(rows.size).toBe(
       7 + plan.products.length + 1 - plan.products.filter((each) => !each.cost?.total.value).length,

@@ -1,19 +1,21 @@
 import { Decimal } from '../../common/decimal';
 import { parseMoney, toCents, withoutNoise } from '../../quantity/money';
+import { mapRange } from '../../quantity/range';
 import { valueIn } from '../../quantity/scale';
-import type { Money, Quantity } from '../../quantity/types';
+import type { Money, Quantity, Range } from '../../quantity/types';
 import { PANTRY } from '../../recipes/pantryItems';
 import type { Basis } from '../../sources/basis';
 import { practiceBasis } from '../../sources/table';
 import { customaryBasis } from '../customary';
 import { type Kept, pantryKgOf } from '../program/decide';
 import type { Prepared } from '../program/prepare';
-import { type Prices, pricesIn } from '../program/prices';
+import { gasOf, type Prices, pricesIn } from '../program/prices';
 import type { DayCost } from '../request/dayPlan';
-import type { Wanted } from '../request/planInput';
+import type { Kitchen, Wanted } from '../request/planInput';
 import type { CostKind, ProductCost } from '../request/plannedProduct';
 import { amountOf } from '../request/stock';
 import type { EnergyUsed } from './energyUsed';
+import { notPriced } from './notPriced';
 import { shareMoney } from './shareMoney';
 import { customaryServing, servingsIn, unitSize } from './unitSize';
 import type { WorkDone } from './workDone';
@@ -35,7 +37,7 @@ export interface Costs {
 
 /**
  * What each product and the day cost. The price of a lot is shared out to the cent among the products made of it and
- * what is left fresh; products of trimmings take no share. Jars over their lives, lids, bags, sugar and acid count as
+ * what is left, kept fresh or not sound; products of trimmings take no share. Jars over their lives, lids, bags, sugar and acid count as
  * they are used, at the rich end; energy at its likely figure; hands by their minutes. Each of these is summed up over
  * the day and rounded once, and the cents are shared out among the products, so that all lines add up to the day.
  *
@@ -47,19 +49,20 @@ export function costsOf(
   work: readonly WorkDone[],
   energy: readonly EnergyUsed[],
 ): Costs | undefined {
-  const prices = pricesIn(prepared.request);
+  const prices = pricesIn(prepared.request, prepared.day.lots);
   if (prices === undefined) return undefined;
   const money = (value: number): Money => parseMoney({ value, unit: prices.currency });
+  const food = foodShares(prepared, kept);
   const byKind = [
-    foodShares(prepared, kept),
+    food.lines,
     toWholeCents(kept.map((each) => suppliesOf(prices, each))),
     toWholeCents(energy.map((used) => [energyLine(prices, used)])),
     toWholeCents(work.map((done) => [handsLine(prices, done)])),
   ];
   const lines = kept.map((_, index) => byKind.flatMap((kind) => kind[index] ?? []));
-  const sum = (own: readonly Line[]) => toCents(own.reduce((total, { amount }) => total + amount, 0));
+  const sum = (own: readonly Pick<Line, 'amount'>[]) => toCents(own.reduce((total, { amount }) => total + amount, 0));
   const of = (kind: CostKind) => sum(lines.flat().filter((line) => line.kind === kind));
-  const paid = toCents(prepared.request.lots.reduce((total, { price }) => total + toCents(price?.value ?? 0), 0));
+  const paid = toCents(prepared.day.lots.reduce((total, { price }) => total + toCents(price?.value ?? 0), 0));
   const day = { supplies: of('supplies'), energy: of('energy'), hands: of('hands') };
   return {
     products: kept.map((each, index) => {
@@ -68,20 +71,31 @@ export function costsOf(
       return {
         lines: own.map(({ what, kind, amount }) => ({ what, kind, amount: money(amount) })),
         total: money(total),
-        // `parts` of one unit: what is promised is all that the money is sure to give
-        ...ratesOf(prepared, each, (parts) => money(upToCents(total, Math.max(each.decided.promised, 1) * parts))),
+        ...ratesOf(prepared, each, (parts) =>
+          mapRange(countsOf(each), (units) => money(upToCents(total, Math.max(units, 1) * parts))),
+        ),
       };
     }),
     day: {
       foodUsed: money(of('food')),
-      foodLeft: money(toCents(paid - of('food'))),
+      foodLeft: money(toCents(food.left)),
+      foodKeptFresh: money(toCents(food.keptFresh)),
+      foodNotSound: money(toCents(food.notSound)),
       supplies: money(day.supplies),
       energy: money(day.energy),
       hands: money(day.hands),
       total: money(toCents(paid + day.supplies + day.energy + day.hands)),
+      notPriced: notPriced(prepared, prices, kept, energy),
     },
   };
 }
+
+/** The units that the money may be spread over, the dearest at the high end. */
+const countsOf = ({ decided: { promised, likely, ready } }: Kept): Range<number> => ({
+  low: ready,
+  likely,
+  high: promised,
+});
 
 /** Up to the cent: a jar never looks cheaper than it is. */
 const upToCents = (total: number, parts: number): number => toCents(new Decimal(total).div(parts), 'up');
@@ -92,13 +106,14 @@ const HUNDRED_GRAMS: Quantity<'mass'> = { value: 100, unit: 'g' };
 /** What one unit costs, an ounce or 100 g of it, and a serving; `each` prices one of so many parts of a unit. */
 function ratesOf(
   { day, request }: Prepared,
-  { making, said }: Kept,
-  each: (parts: number) => Money,
+  kept: Kept,
+  each: (parts: number) => Range<Money>,
 ): Omit<ProductCost, 'lines' | 'total'> {
+  const { making } = kept;
   const wanted = request.products[making.activity.product] as Wanted;
-  const size = unitSize(wanted, said);
+  const size = unitSize(kept);
   const per = day.metric ? HUNDRED_GRAMS : OUNCE;
-  const serving = wanted.serving ?? customaryServing(wanted.make, day.metric);
+  const serving = wanted.serving ?? customaryServing(making.row.makes, day.metric);
   const servings = serving && servingsIn(size, serving);
   return {
     perUnit: each(1),
@@ -124,31 +139,45 @@ function ratesOf(
 }
 
 /** What the rates of a cost rest on. */
-export function costBasis({ lines, perNet, perServing }: ProductCost): Basis[] {
+export function costBasis({ lines, perNet, perServing }: ProductCost, { energy }: Kitchen): Basis[] {
   return [
     { of: 'cost', kind: 'measured', note: 'prices' },
     ...(lines.some(({ what }) => what === JARS) ? [customaryBasis('jar-uses', 'cost.lines')] : []),
+    ...(lines.some(({ kind }) => kind === 'energy') ? (gasOf(energy)?.basis ?? []) : []),
     ...(perNet?.estimated ? [customaryBasis('jar-density', 'cost.perNet')] : []),
     ...(perServing?.customary ? [practiceBasis('cost.perServing', 'customary serving')] : []),
   ];
 }
 
-/** The price of each lot shared out by the weight that goes into each product. */
-function foodShares({ day }: Prepared, kept: readonly Kept[]): Line[][] {
+/** The money of all lots: in the products, and in what goes into none. */
+interface FoodShares {
+  readonly lines: Line[][];
+  readonly left: number;
+  readonly keptFresh: number;
+  readonly notSound: number;
+}
+
+/** The price of each lot shared out by the weight that goes into each product, and by what goes into none. */
+function foodShares({ day }: Prepared, kept: readonly Kept[]): FoodShares {
   const lines: Line[][] = kept.map(() => []);
-  for (const lot of day.lots) {
-    if (lot.price === undefined) continue;
+  const rest = { left: 0, keptFresh: 0, notSound: 0 };
+  for (const { price, index, label, usableKg, keepFreshKg, notSoundKg } of day.lots) {
+    if (price === undefined) continue;
     const used = kept.map(({ making, decided }) =>
-      making.activity.madeOf === 'fruit' ? (decided.rawByLot.get(lot.index) ?? 0) : 0,
+      making.activity.madeOf === 'fruit' ? (decided.rawByLot.get(index) ?? 0) : 0,
     );
-    const left = valueIn(lot.raw, 'kg') - used.reduce((sum, kg) => sum + kg, 0);
-    const shares = shareMoney(lot.price.value, [...used, left > NOTHING_LEFT ? left : 0]);
-    lines.forEach((own, index) => {
-      const amount = shares[index] ?? 0;
-      if (amount > 0) own.push({ what: lot.label, kind: 'food', amount });
+    const left = usableKg - used.reduce((sum, kg) => sum + kg, 0);
+    const shares = shareMoney(price.value, [...used, left > NOTHING_LEFT ? left : 0, keepFreshKg, notSoundKg]);
+    lines.forEach((own, product) => {
+      const amount = shares[product] ?? 0;
+      if (amount > 0) own.push({ what: label, kind: 'food', amount });
     });
+    const [ofLeft = 0, ofKept = 0, ofUnsound = 0] = shares.slice(used.length);
+    rest.left += ofLeft;
+    rest.keptFresh += ofKept;
+    rest.notSound += ofUnsound;
   }
-  return lines;
+  return { lines, ...rest };
 }
 
 const JARS = 'jars, over their lives';

@@ -1,12 +1,13 @@
 import { fail } from '../../errors/StillroomError';
 import { isMass } from '../../quantity/fields';
-import { valueIn } from '../../quantity/scale';
-import type { Make, PlanDayInput, PlanRequest, Wanted } from '../request/planInput';
+import type { Makes } from '../../recipes/rows/tables';
+import type { PlanRequest, Wanted } from '../request/planInput';
 import { isPriced, pricesOf } from '../request/pricesOf';
+import { checkBreaks } from './hours';
 import { weightsOf } from './program';
 
-/** Refuses what no single field shows: currencies, worths, least and most, ready and raw that cannot hold together. */
-export function checkRequest(request: PlanRequest, input: PlanDayInput): void {
+/** Refuses what no single field shows: currencies, worths, least and most that cannot hold together. */
+export function checkRequest(request: PlanRequest): void {
   const prices = pricesOf(request);
   const [first] = prices;
   for (const { path, price } of prices) {
@@ -25,11 +26,6 @@ export function checkRequest(request: PlanRequest, input: PlanDayInput): void {
     // none at all is wanted of a product with a `most` of 0
     if (most > 0 && smallest > most) fail('CONTRADICTION', `products[${index}].smallest`, smallest, expected);
   });
-  request.lots.forEach(({ raw: mass, ready }, index) => {
-    if (ready !== undefined && valueIn(ready, 'kg') > valueIn(mass, 'kg')) {
-      fail('CONTRADICTION', `lots[${index}].ready`, input.lots[index]?.ready, 'no more than the raw weight of the lot');
-    }
-  });
   for (const [index, wanted] of request.products.entries()) checkOwnFields(wanted, `products[${index}]`);
   const worths = new Set(
     request.products.flatMap(({ worth }) => (worth === undefined ? [] : [worth.currency === undefined])),
@@ -44,33 +40,36 @@ export function checkRequest(request: PlanRequest, input: PlanDayInput): void {
     );
   }
   checkStove(request);
+  checkBreaks(request.kitchen);
   checkAim(request);
 }
 
 /** A price of gas says nothing where no stove burns it: it is asked for, not ignored. */
 function checkStove({ kitchen: { energy } }: PlanRequest): void {
   if (energy?.gas !== undefined && energy.stove === undefined) {
-    const expected = 'what the stove burns, "gas" or "electric", since a price of gas is given';
+    const expected = 'what the stove burns, "gas", "propane" or "electric", since a price of gas is given';
     fail('MISSING', 'kitchen.energy.stove', undefined, expected);
   }
 }
 
-/** Makes that are filled and sold by weight: no figure says what they measure. */
-const BY_WEIGHT: readonly Make[] = ['dried', 'freeze-dried', 'leather', 'frozen', 'powder'];
-/** And those that are poured: no figure says what they weigh. */
-const BY_VOLUME: readonly Make[] = ['vinegar', 'jelly stock'];
+/** What is filled and sold by weight: no figure says what it measures. */
+const BY_WEIGHT: ReadonlySet<Makes> = new Set(['dried', 'freeze-dried', 'leather', 'frozen', 'powder', 'jerky']);
+/** And what is poured: no figure says what it weighs. */
+const BY_VOLUME: ReadonlySet<Makes> = new Set(['vinegar', 'stock']);
 
-/** Refuses fields that this make has no use for. */
-function checkOwnFields({ make, pectin = false, pectinGrade, serving }: Wanted, path: string): void {
+/** Refuses fields that what is made has no use for. */
+function checkOwnFields({ recipe, make, pectin = false, serving }: Wanted, path: string): void {
+  const makes = recipe === undefined ? (make?.makes ?? []) : [recipe.makes];
   const added = pectin !== false && pectin !== 'none';
-  if (added && make !== 'jam') fail('CONTRADICTION', `${path}.pectin`, pectin, 'jam, for nothing else takes pectin');
-  if (pectinGrade !== undefined && !added)
-    fail('CONTRADICTION', `${path}.pectinGrade`, pectinGrade, '`pectin: true` to go with it');
-  if (serving !== undefined && !isMass(serving) && BY_WEIGHT.includes(make))
+  if (added && !makes.some((each) => SPREADS.has(each)))
+    fail('CONTRADICTION', `${path}.pectin`, pectin, 'jam, for nothing else takes pectin');
+  if (serving === undefined || makes.length === 0) return;
+  if (!isMass(serving) && makes.every((each) => BY_WEIGHT.has(each)))
     fail('CONTRADICTION', `${path}.serving`, serving, 'a mass, for it is packed by weight');
-  if (serving !== undefined && isMass(serving) && BY_VOLUME.includes(make))
+  if (isMass(serving) && makes.every((each) => BY_VOLUME.has(each)))
     fail('CONTRADICTION', `${path}.serving`, serving, 'a volume, for it is poured');
 }
+const SPREADS: ReadonlySet<Makes> = new Set(['jam', 'jelly', 'preserves', 'marmalade', 'spread']);
 
 const SOME_PRICE = 'a price to go with it: of a lot, jars, lids, bags, sugar, energy or an hour of work';
 

@@ -1,8 +1,10 @@
-import { quantityIn, valueIn } from '../../quantity/scale';
+import { type GasPer, type GasPrice, gasPrice } from '../../heat/gasPrice';
+import { valueIn } from '../../quantity/scale';
 import type { Money, Range } from '../../quantity/types';
 import { PANTRY, type PantryItem } from '../../recipes/pantryItems';
 import { customary } from '../customary';
 import type { Activity, Cook, Supply } from '../request/activity';
+import type { KnownLot } from '../request/lots';
 import type { PlanRequest } from '../request/planInput';
 import { pricesOf } from '../request/pricesOf';
 import { amountOf, BAGS, firstOfEach, type InStock, jarsOf, LIDS, type Stock } from '../request/stock';
@@ -22,8 +24,28 @@ export interface Prices {
   readonly handsMinute: number;
 }
 
+/** What a request says of the price of gas. */
+interface EnergyPriced {
+  readonly stove?: 'gas' | 'propane' | 'electric' | undefined;
+  readonly gas?: Money | undefined;
+  readonly gasPer?: GasPer | undefined;
+}
+
+const THERM: GasPer = { value: 1, unit: 'therm' };
+
+/** What a kWh of the stove's gas costs; nothing where it burns none, or its gas has no price. */
+export function gasOf({ stove, gas, gasPer = THERM }: EnergyPriced = {}): GasPrice | undefined {
+  if (gas === undefined || stove === undefined || stove === 'electric') return undefined;
+  return gasPrice(gas.value, gasPer, stove, 'kitchen.energy.gasPer');
+}
+
+const burnsGas = ({ stove }: EnergyPriced): boolean => stove === 'gas' || stove === 'propane';
+
 /** Nothing where the request names no price. */
-export function pricesIn(request: PlanRequest): Prices | undefined {
+export function pricesIn(
+  request: Pick<PlanRequest, 'lots' | 'kitchen' | 'products'>,
+  lots: readonly Pick<KnownLot, 'price' | 'rawKg'>[],
+): Prices | undefined {
   const currency = pricesOf(request).find(({ spent }) => spent)?.price.unit;
   if (currency === undefined) return undefined;
   const { jars = [], lids, bags, pantry = [], energy = {}, wage } = request.kitchen;
@@ -37,13 +59,12 @@ export function pricesIn(request: PlanRequest): Prices | undefined {
     if (price !== undefined) pantryKg[item] ??= price.value / valueIn(amount, 'kg');
   }
   const electricity = energy.electricity?.value ?? 0;
-  const gas = (energy.gas?.value ?? 0) * quantityIn<'energy'>(1, 'kWh', 'therm').value;
   return {
     currency,
-    lotKg: request.lots.map(({ price, raw }) => (price?.value ?? 0) / valueIn(raw, 'kg')),
+    lotKg: lots.map(({ price, rawKg }) => (price?.value ?? 0) / rawKg.likely),
     stock,
     pantryKg,
-    energy: { stove: energy.stove === 'gas' ? gas : electricity, electricity },
+    energy: { stove: burnsGas(energy) ? (gasOf(energy)?.perKwh ?? 0) : electricity, electricity },
     handsMinute: (wage?.value ?? 0) / 60,
   };
 }

@@ -62,8 +62,12 @@ export interface FeasibleDay {
   readonly gap: number;
   /** What is made. */
   readonly products: readonly PlannedProduct[];
-  /** What is left of each lot. */
+  /** What is left of each lot, what you put aside and what is not sound not counted. */
   readonly leftFresh: readonly LotShare[];
+  /** What you put aside of each lot to eat fresh. */
+  readonly keptFresh: readonly LotShare[];
+  /** What is not sound of each lot, and is thrown away. */
+  readonly notSound: readonly LotShare[];
   /** Products that cannot be made here, and why. */
   readonly leftOut: readonly LeftOut[];
   /** Products that could be made and are not, and why. */
@@ -177,12 +181,16 @@ export interface Work {
   readonly burners: MinutesUsed;
 }
 
-/** What is used up on the day, and the food that is left, which was paid for too. */
+/** What is used up on the day, and the food that goes into nothing, which was paid for too. */
 export interface DayCost {
   /** Food in the products. */
   readonly foodUsed: Money;
-  /** Food left fresh. */
+  /** Food that the plan leaves fresh. */
   readonly foodLeft: Money;
+  /** Food put aside to eat fresh, as you asked. */
+  readonly foodKeptFresh: Money;
+  /** Food that was not sound and is thrown away. */
+  readonly foodNotSound: Money;
   /** Jars over their lives, lids, bags, and what recipes take from the pantry. */
   readonly supplies: Money;
   /** Stove, dryer, freeze-dryer and freezer, at the likely figure. */
@@ -191,4 +199,6 @@ export interface DayCost {
   readonly hands: Money;
   /** All of these. */
   readonly total: Money;
+  /** What the plan uses and you named no price for: it is in none of these. */
+  readonly notPriced: readonly string[];
 }

@@ -1,8 +1,10 @@
 import type { Money } from '../../quantity/types';
 import type { PlanRequest } from './planInput';
 
+type Priced = Pick<PlanRequest, 'lots' | 'kitchen' | 'products'>;
+
 /** Whether anything that a plan uses up has a price. */
-export const isPriced = (request: PlanRequest): boolean => pricesOf(request).some(({ spent }) => spent);
+export const isPriced = (request: Priced): boolean => pricesOf(request).some(({ spent }) => spent);
 
 /** A price of the request: where it stands, and whether it is money spent (not what a unit is worth). */
 interface PriceGiven {
@@ -12,7 +14,7 @@ interface PriceGiven {
 }
 
 /** Every price of the request, so that they can be checked to be of one currency. */
-export function pricesOf(request: PlanRequest): PriceGiven[] {
+export function pricesOf(request: Priced): PriceGiven[] {
   const { lots, kitchen: own, products } = request;
   const at = (path: string, price: Money | undefined, spent = true): PriceGiven[] =>
     price === undefined ? [] : [{ path, price, spent }];

@@ -1,9 +1,9 @@
 import { customary } from '../customary';
-import type { KnownLot } from '../makes/making';
 import { massOf } from '../makes/making';
 import { type Kept, NOISE } from '../program/decide';
 import type { Prepared } from '../program/prepare';
 import type { Cook } from '../request/activity';
+import type { KnownLot } from '../request/lots';
 import type { Cooking, Portion, Trimmings } from './job';
 
 /** Minutes by the clock that all hands prepare at a stretch before it goes on trays or into packs. */

@@ -33,26 +33,30 @@ const EXPECTED =
 const LONGEST = 100;
 const MOST = 1_000_000;
 
-function counted(given: string): Bought | undefined {
+/** A number of something. */
+function counted(given: string, bare: string | undefined): Bought | undefined {
   const amount = scanAmount(given, skip(given, 0, isSpace));
   if (amount === undefined) return undefined;
-  const of = given.slice(amount.end).trim();
-  if (of === '') return undefined;
+  const of = given.slice(amount.end).trim() || bare;
+  if (of === undefined) return undefined;
   if (isTwofold(amount)) fail('NOT_A_QUANTITY', '', given, oneReadingOf(amount, of));
   const count = amount.point?.toNumber() ?? 0;
   if (!(count > 0 && count <= MOST)) fail('OUT_OF_RANGE', '', given, `a number above 0 and at most ${MOST}`);
   return { kind: 'count', count, of };
 }
 
-function readBought(given: unknown): Bought {
+/** Reads an amount of food as bought; `bare` is what a number alone counts, where it counts anything. */
+export function readBought(given: unknown, bare?: string): Bought {
   if (given === undefined) fail('MISSING', '', given, EXPECTED);
   if (typeof given === 'string' && given.length <= LONGEST) {
     try {
       parseQuantity(given);
     } catch (error) {
-      if (!(error instanceof StillroomError) || error.code !== 'UNKNOWN_UNIT') throw error;
-      const found = counted(given);
+      if (!(error instanceof StillroomError)) throw error;
+      const mayCount = error.code === 'UNKNOWN_UNIT' || (bare !== undefined && error.code === 'NOT_A_QUANTITY');
+      const found = mayCount ? counted(given, bare) : undefined;
       if (found !== undefined) return found;
+      if (!mayCount) throw error;
     }
   }
   const amount = measured(given);
@@ -148,7 +152,8 @@ const PIECES: ReadonlySet<string> = new Set([
   'ears',
   'ear',
 ]);
-const isPiece = (food: string, of: string): boolean =>
+/** Whether a word counts pieces of a food. */
+export const isPiece = (food: string, of: string): boolean =>
   PIECES.has(of.toLowerCase()) || foodsNamed(of).some(({ id }) => id === food);
 
 /** What pieces weigh with what comes off them: the tables weigh them without refuse. */

@@ -24,6 +24,12 @@ const only = (input: PlanDayInput) => {
   return plan.products[0] as FeasibleDay['products'][number];
 };
 const kg = (mass: Quantity<'mass'> | undefined) => valueIn(mass as Quantity<'mass'>, 'kg');
+type Units = FeasibleDay['products'][number]['units'];
+/** A cost of all of a product for one of it, rounded up, at each of its counts. */
+const each = ({ promised, likely, ready }: Pick<Units, 'promised' | 'likely' | 'ready'>, total: number, part = 1) => {
+  const at = (count: number) => usd(Math.ceil(((100 * total) / count) * part - 1e-6) / 100);
+  return { low: at(ready), likely: at(likely), high: at(promised) };
+};
 const cents = (value: number) => Math.round(value * 100) / 100;
 
 const input: PlanDayInput = {
@@ -45,10 +51,10 @@ const sugar = cents((((9 / 7) * 2.25 * 200) / 453.59237) * 0.8);
 test('by hand: 18 of 30 lb, nine jars over five uses, nine lids, sugar for nine quarts', () => {
   const plan = feasible(input);
   // 6 quarts promised at 3 lb a quart; 9 to ready at 2 lb
-  expect(plan.products[0]?.units).toMatchObject({ promised: 6, ready: 9 });
-  const total = 16.95 + sugar;
+  const units = { promised: 6, likely: 7, ready: 9 };
+  expect(plan.products[0]?.units).toMatchObject(units);
+  const total = cents(16.95 + sugar);
   const litres = valueIn(plan.products[0]?.jars?.fillVolume as Quantity<'volume'>, 'L');
-  const up = (value: number) => usd(Math.ceil(value * 100 - 1e-9) / 100);
   expect(plan.products[0]?.cost).toEqual({
     lines: [
       { what: 'sugar', kind: 'food', amount: usd(12) }, // the lot of that name
@@ -56,12 +62,12 @@ test('by hand: 18 of 30 lb, nine jars over five uses, nine lids, sugar for nine 
       { what: 'lids', kind: 'supplies', amount: usd(2.25) },
       { what: 'sugar', kind: 'supplies', amount: usd(sugar) },
     ],
-    total: usd(cents(total)),
-    perUnit: up(total / 6),
+    total: usd(total),
+    perUnit: each(units, total),
     // a litre as a kilogram
-    perNet: { amount: up((total / 6 / litres) * 0.028349523125), per: { value: 1, unit: 'oz' }, estimated: true },
+    perNet: { amount: each(units, total, 0.028349523125 / litres), per: { value: 1, unit: 'oz' }, estimated: true },
     perServing: {
-      amount: up((total / 6 / litres) * 0.11829411825),
+      amount: each(units, total, 0.11829411825 / litres),
       serving: { value: 0.5, unit: 'cup' },
       customary: true,
     },
@@ -69,10 +75,13 @@ test('by hand: 18 of 30 lb, nine jars over five uses, nine lids, sugar for nine 
   expect(plan.cost).toEqual({
     foodUsed: usd(12),
     foodLeft: usd(8),
+    foodKeptFresh: usd(0),
+    foodNotSound: usd(0),
     supplies: usd(cents(4.95 + sugar)),
     energy: usd(0),
     hands: usd(0),
     total: usd(cents(24.95 + sugar)),
+    notPriced: ['heat of the stove', 'own hours'],
   });
   expect(plan.products[0]?.basis).toContainEqual({
     of: 'cost.perServing',
@@ -375,16 +384,15 @@ describe('what an ounce, 100 g and a serving cost', () => {
   const rates = (product: object, unit: 'lb' | 'kg' = 'lb') => {
     const { cost, units } = only(apples(product, unit));
     if (cost === undefined) throw new Error('a cost');
-    return { ...cost, exact: cost.total.value / units.promised };
+    return { ...cost, at: (part: number) => each(units, cost.total.value, part) };
   };
-  const up = (value: number) => usd(Math.ceil(value * 100 - 1e-6) / 100);
 
   test('a bag by its size, on a metric day by 100 g', () => {
     const bag = rates({ make: 'dried', form: 'slices', size: '8 oz' });
-    expect(bag.perNet).toEqual({ amount: up(bag.exact / 8), per: { value: 1, unit: 'oz' } });
-    expect(bag.perServing).toMatchObject({ amount: up((bag.exact * 1.5) / 8), customary: true });
+    expect(bag.perNet).toEqual({ amount: bag.at(1 / 8), per: { value: 1, unit: 'oz' } });
+    expect(bag.perServing).toMatchObject({ amount: bag.at(1.5 / 8), customary: true });
     const metric = rates({ make: 'dried', form: 'slices', size: '250 g' }, 'kg');
-    expect(metric.perNet).toEqual({ amount: up(metric.exact / 2.5), per: { value: 100, unit: 'g' } });
+    expect(metric.perNet).toEqual({ amount: metric.at(1 / 2.5), per: { value: 100, unit: 'g' } });
     expect(metric.perServing?.serving).toEqual({ value: 40, unit: 'g' });
   });
   test('jam by its own density', () => {
@@ -398,11 +406,11 @@ describe('what an ounce, 100 g and a serving cost', () => {
       },
       products: [{ make: 'jam', from: 'peach', jar: 'pint', serving: '2 tbsp' }],
     });
-    const exact = (plan.cost?.total.value ?? 0) / plan.units.promised;
+    const at = (part: number) => each(plan.units, plan.cost?.total.value ?? 0, part);
     const net = valueIn(plan.jars?.netMass as Quantity<'mass'>, 'oz');
-    expect(plan.cost?.perNet).toEqual({ amount: up(exact / net), per: { value: 1, unit: 'oz' } });
+    expect(plan.cost?.perNet).toEqual({ amount: at(1 / net), per: { value: 1, unit: 'oz' } });
     const spoons = valueIn(plan.jars?.fillVolume as Quantity<'volume'>, 'tbsp');
-    expect(plan.cost?.perServing).toEqual({ amount: up((2 * exact) / spoons), serving: { value: 2, unit: 'tbsp' } });
+    expect(plan.cost?.perServing).toEqual({ amount: at(2 / spoons), serving: { value: 2, unit: 'tbsp' } });
     const { density } = sucroseDensity({ brix: 65, temperature: '20 degC' });
     const grams = valueIn(plan.jars?.fillVolume as Quantity<'volume'>, 'mL') * valueIn(density, 'g/mL');
     expect(net).toBeCloseTo(grams / 28.349523125, 6);
@@ -410,14 +418,14 @@ describe('what an ounce, 100 g and a serving cost', () => {
   test('a jar of sauce by the volume, said to be an estimate', () => {
     const sauce = rates({ make: 'jars', form: 'sauce', jar: 'quart', serving: '4 oz' });
     expect(sauce.perNet?.estimated).toBe(true);
-    expect(sauce.perServing?.amount.value).toBeGreaterThan(3 * (sauce.perNet?.amount.value ?? 0));
+    expect(sauce.perServing?.amount.high.value).toBeGreaterThan(3 * (sauce.perNet?.amount.high.value ?? 0));
   });
   test.each([
     ['frozen', { make: 'frozen', size: '1 lb' }],
     ['leather', { make: 'leather' }],
   ])('%s has both', (_, product) => {
     const { perNet, perServing } = rates(product);
-    expect(perNet?.amount.value).toBeGreaterThan(0);
+    expect(perNet?.amount.low.value).toBeGreaterThan(0);
     expect(perServing?.customary).toBe(true);
   });
   test('vinegar and stock have no net weight, and stock is not served', () => {
@@ -456,9 +464,13 @@ describe('prices of zero and below', () => {
     }) as unknown as PlanDayInput;
   test('what was free costs nothing, in all of its figures', () => {
     const plan = feasible(priced('0 USD'));
-    for (const money of Object.values(plan.cost ?? {})) expect(money).toEqual(usd(0));
-    expect(plan.products[0]?.cost).toMatchObject({ lines: [], total: usd(0), perUnit: usd(0) });
-    expect(Object.is(plan.products[0]?.cost?.perUnit.value, 0)).toBe(true);
+    const { notPriced, ...kinds } = plan.cost ?? {};
+    for (const money of Object.values(kinds)) expect(money).toEqual(usd(0));
+    // free is a price
+    expect(notPriced).toEqual([]);
+    const nothing = { low: usd(0), likely: usd(0), high: usd(0) };
+    expect(plan.products[0]?.cost).toMatchObject({ lines: [], total: usd(0), perUnit: nothing });
+    expect(Object.is(plan.products[0]?.cost?.perUnit.low.value, 0)).toBe(true);
     // nothing is cheaper than nothing: as much as there is
     const least = feasible({ ...priced('0 USD'), aim: 'least cost' });
     expect(least.products[0]?.units.promised).toBe(plan.products[0]?.units.promised);

@@ -11,10 +11,7 @@ import { randomDay } from '../randomDay';
 
 const usd = (value: number) => ({ value, unit: 'USD' });
 const request = {
-  lots: [
-    { food: 'peach', raw: { value: 10, unit: 'kg' }, price: usd(25) },
-    { food: 'apple', raw: { value: 5, unit: 'kg' } },
-  ],
+  lots: [{ food: 'peach', price: usd(25) }, { food: 'apple' }],
   kitchen: {
     jars: [
       { jar: 'pint', count: 9 },
@@ -34,6 +31,7 @@ const request = {
   },
   products: [{ make: 'jam', from: 'peach', worth: { value: 4, currency: 'USD' } }],
 } as unknown as PlanRequest;
+const lots = [{ rawKg: { low: 8, likely: 10, high: 12 }, price: usd(25) }, { rawKg: { low: 5, likely: 5, high: 5 } }];
 const same = (value: number) => ({ low: value, likely: value, high: value });
 const activity: Activity = {
   product: 0,
@@ -59,7 +57,7 @@ const activity: Activity = {
 const range = (likely: number) => ({ low: likely / 2, likely, high: 2 * likely });
 
 describe('by hand', () => {
-  const prices = pricesIn(request);
+  const prices = pricesIn(request, lots);
   test('a lot by weight, a jar over its uses (ten where none are named), a lid, a bag, a kg, a kWh, a minute', () =>
     expect(prices).toEqual({
       currency: 'USD',
@@ -76,12 +74,12 @@ describe('by hand', () => {
     }));
   test('a gas stove burns therms of 29.3071 kWh', () => {
     const energy = { ...request.kitchen.energy, stove: 'gas' as const };
-    const gas = pricesIn({ ...request, kitchen: { ...request.kitchen, energy } });
+    const gas = pricesIn({ ...request, kitchen: { ...request.kitchen, energy } }, lots);
     expect(gas?.energy.stove).toBeCloseTo(1.5 / 29.3071, 6);
     expect(gas?.energy.electricity).toBe(0.3);
   });
   test('worths are no prices', () =>
-    expect(pricesIn({ ...request, lots: request.lots.slice(1), kitchen: {} as never })).toBeUndefined());
+    expect(pricesIn({ ...request, lots: request.lots.slice(1), kitchen: {} as never }, lots)).toBeUndefined());
   test('what an activity pays for a kg and for a unit, the sugar of a kg at the rich end', () => {
     const { supplies, costPerUnit } = withPrices(activity, prices);
     expect(costPerUnit).toBeCloseTo(0.25 + 0.3 + 0.1 * 1.5 + 2 * 0.2, 9);

@@ -64,7 +64,7 @@ export function allocationChart(input: AllocationChartInput): ChartSpec<Allocati
     ];
     const lots = [...new Set(values.map(({ lot }) => lot))];
     const bars = new Set(values.map(({ name }) => name)).size;
-    const trimmings = plan.products.some(({ make }) => OF_TRIMMINGS.has(make));
+    const trimmings = plan.products.some((product) => product.trimmings === undefined);
     return answer(
       chart({
         title: 'What the lots become',
@@ -83,7 +83,6 @@ export function allocationChart(input: AllocationChartInput): ChartSpec<Allocati
   });
 }
 
-const OF_TRIMMINGS: ReadonlySet<string> = new Set(['powder', 'vinegar', 'jelly stock']);
 const weightText = (value: number, unit: Unit<'mass'>): string =>
   formatQuantity({ value, unit }, { step: value < 10 ? 0.1 : 1 });
 

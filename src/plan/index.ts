@@ -23,7 +23,7 @@ export type {
 export type { DaySchedule, ScheduledTask, TaskKind, Use, Window } from './request/daySchedule';
 export type { LotAmountInput } from './request/lots';
 export type { AimWeights, AimWord } from './request/planFields';
-export type { Make, PlanDayInput } from './request/planInput';
+export type { PlanDayInput } from './request/planInput';
 export type {
   CannerLoad,
   CostKind,

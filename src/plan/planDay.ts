@@ -7,14 +7,14 @@ import { type EnergyUsed, energyUsed } from './answer/energyUsed';
 import { keptFresh, leftFresh, lotsSaid, notSound } from './answer/lotShares';
 import { costsOf } from './answer/money';
 import { toReady } from './answer/toReady';
-import { tryDay } from './answer/tryDay';
+import { type Tried, tryDay } from './answer/tryDay';
 import { whyNotMade } from './answer/whyNotMade';
 import { type WorkDone, workDone } from './answer/workDone';
 import { yieldsKnown } from './answer/yieldsKnown';
 import { planCaution } from './cautions';
 import { type Effort, effortFor } from './makes/effort';
 import { cannersOf, potsOf } from './program/kitchen';
-import { type Limits, limitsOf, useOf } from './program/limits';
+import { limitsOf, useOf } from './program/limits';
 import { type Prepared, prepare } from './program/prepare';
 import { wideningsOf } from './program/widenings';
 import type { DayPlan, FeasibleDay } from './request/dayPlan';
@@ -36,9 +36,9 @@ import type { Solved } from './solver/solve';
  * batches than loads.
  *
  * @returns the plan, each product with its lots, recipe, jars, loads, trays, cost, cautions and basis; what is left
- *   fresh, left out and why, what to have at hand and what is short; `schedule`; what limited the plan and what one more
- *   of it would add, and in `yields` what it would add to know each yield beforehand; or `{ feasible: false }` with the
- *   fewest musts that conflict, or by how many minutes all musts together run late
+ *   fresh, left out and why, what to have at hand and what is short; `schedule`; with `oneMore` also what limited the
+ *   plan and what one more of it would add, and in `yields` what it would add to know each yield beforehand; or
+ *   `{ feasible: false }` with the fewest musts that conflict, or by how many minutes all musts together run late
  * @throws StillroomError for a field that is wrong, naming it
  *
  * `schedule` is an order of work that fits the hours: what to do when, on hands, burners, pots, canners and trays. Fruit
@@ -102,7 +102,6 @@ export function planOf(prepared: Prepared, effort: Effort): DayPlan {
       costs?.products[index],
     ),
   );
-  const limits = limitsFor(prepared, plan, effort);
   return {
     feasible: true,
     invented: request.invented ?? false,
@@ -123,9 +122,7 @@ export function planOf(prepared: Prepared, effort: Effort): DayPlan {
         reason: whyNotMade(making, { ...prepared, program: plan.program }, plan.solved, effort),
       })),
     ready: toReady(prepared, kept),
-    limits: limits.limits,
-    limitsNotComputed: limits.notComputed,
-    yields: yieldsKnown(prepared, plan, search, effort),
+    ...(request.oneMore === true ? oneMoreOf(prepared, plan, search, effort) : {}),
     schedule,
     work: workOf(prepared, found),
     ...(costs === undefined ? {} : { cost: costs.day }),
@@ -143,22 +140,26 @@ export function planOf(prepared: Prepared, effort: Effort): DayPlan {
   };
 }
 
-function limitsFor({ request, day, capacity }: Prepared, { program, solved }: Fitted, effort: Effort): Limits {
+/** What limited the plan and what it would add to know each yield: the day solved again with a little more, many times. */
+function oneMoreOf(
+  prepared: Prepared,
+  plan: Fitted,
+  search: Tried['search'],
+  effort: Effort,
+): Pick<FeasibleDay, 'limits' | 'limitsNotComputed' | 'yields'> {
+  const { request, day, capacity } = prepared;
   const { hands, burners, minutes, pots, vessels = [] } = capacity;
-  return limitsOf(
-    program,
-    solved,
-    wideningsOf(program, {
-      lots: day.lots.map(({ label }) => label),
-      canners: cannersOf(request.kitchen).map(({ label }) => label),
-      hands,
-      burners,
-      minutes,
-      pots: pots.length,
-      vessels,
-    }),
-    effort,
-  );
+  const widenings = wideningsOf(plan.program, {
+    lots: day.lots.map(({ label }) => label),
+    canners: cannersOf(request.kitchen).map(({ label }) => label),
+    hands,
+    burners,
+    minutes,
+    pots: pots.length,
+    vessels,
+  });
+  const { limits, notComputed } = limitsOf(plan.program, plan.solved, widenings, effort);
+  return { limits, limitsNotComputed: notComputed, yields: yieldsKnown(prepared, plan, search, effort) };
 }
 
 function workOf({ capacity, program }: Prepared, { values }: Solved): FeasibleDay['work'] {

@@ -2,9 +2,10 @@
 import { fail } from '../errors/StillroomError';
 import { formName } from '../foods/tables';
 import { formatQuantity } from '../quantity/formatQuantity';
+import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { basisOf } from '../sources/table';
-import { listedSize, type ReadJar } from '../words/jar';
+import { capacityOf, listedSize, type ReadJar } from '../words/jar';
 import type { CanningMethod } from '../words/method';
 import { type AnyPack, PACKS } from '../words/pack';
 import { bandIndex, bandsOf, thinAir } from './bands';
@@ -83,6 +84,12 @@ function rowsOfPack(food: KnownFood, choice: FormChoice, rows: readonly ProcessR
   } satisfies Refused;
 }
 
+/** Where jars come in other sizes than these, how large they may be. */
+const othersUpTo = ({ size, volume: { unit } }: ReadJar, largest: string): string =>
+  size === undefined
+    ? `, or others of at most ${formatQuantity(quantityIn(valueIn(capacityOf(largest), 'mL'), 'mL', unit), { rounding: 'down' })}`
+    : '';
+
 function sizeFor(food: KnownFood, choice: FormChoice, rows: readonly ProcessRow[], { jar, method }: Question) {
   const sizes = sizesOf(rows);
   const size = listedSize(jar, sizes);
@@ -94,7 +101,7 @@ function sizeFor(food: KnownFood, choice: FormChoice, rows: readonly ProcessRow[
     code: 'jar too large',
     text: `a ${jar.name} jar is larger than the largest tested for ${said(food, choice)}, a ${sizes[sizes.length - 1]}`,
     hint: {
-      text: `use ${sizes.join(' or ')} jars`,
+      text: `use ${sizes.join(' or ')} jars${othersUpTo(jar, sizes[sizes.length - 1] as string)}`,
       holds: (way) => way.method === method && way.pack === packOf(row),
     },
     basis: [ruleBasis('next-larger', 'reason', 'no jar larger than the largest listed')],

@@ -4,8 +4,9 @@
  */
 import * as z from 'zod/mini';
 import { nearestNames } from '../common/names';
-import { atPath, fail, joinPath, StillroomError } from '../errors/StillroomError';
+import { fail, StillroomError } from '../errors/StillroomError';
 import { formatQuantity } from './formatQuantity';
+import { LONGEST_NAME, refusePrototypeKeys, toErrors } from './inputErrors';
 import { parseMoney } from './money';
 import { parseQuantity, readQuantity } from './parseQuantity';
 import { toDecimalIn } from './scale';
@@ -165,7 +166,6 @@ export const number = (
 export const count = (what: string, min = 0, max = 1_000_000) =>
   number(`${what}: a whole number from ${min} to ${max}`, { min, max, integer: true });
 
-const LONGEST_NAME = 120;
 /** A name or a short text; `what` says what it names. */
 export const name = (what: string) =>
   reading<string, string>((given) => {
@@ -228,48 +228,15 @@ export const given = (what: string) =>
 /** `{ low, likely, high }` of one kind of field; their order is the caller's to check. */
 export const rangeOf = <S extends z.ZodMiniType>(one: () => S) => fields({ low: one(), likely: one(), high: one() });
 
-type Issue = z.core.$ZodIssue;
+type Read<S extends z.ZodMiniType> = { readonly data: z.output<S> } | { readonly errors: () => StillroomError[] };
 
-const pathText = (path: readonly PropertyKey[]): string =>
-  path.reduce<string>(
-    (text, key) => joinPath(text, typeof key === 'number' ? `[${key}]` : String(key).slice(0, LONGEST_NAME)),
-    '',
-  );
-
-function toError(issue: Issue, input: unknown): StillroomError {
-  const path = pathText(issue.path);
-  let given: unknown = input;
-  for (const key of issue.path) given = (given as Record<PropertyKey, unknown> | null | undefined)?.[key];
-  const details = { path, given };
-  if (issue.code === 'custom') {
-    const error = issue.params?.error;
-    if (error instanceof StillroomError) return atPath(error, joinPath(path, error.path));
+function read<S extends z.ZodMiniType>(schema: S, input: unknown): Read<S> {
+  if (typeof input !== 'object' || input === null || Array.isArray(input)) {
+    fail(input === undefined ? 'MISSING' : 'WRONG_TYPE', '', input, 'one object of named fields');
   }
-  if (issue.code === 'unrecognized_keys') {
-    const key = issue.keys[0] ?? '';
-    const options = issue.message.split(' ');
-    return new StillroomError({
-      code: 'UNKNOWN_FIELD',
-      path: joinPath(path, key.slice(0, LONGEST_NAME)),
-      given: key,
-      expected: `one of the fields ${options.join(', ')}`,
-      options,
-      nearest: nearestNames(key, options),
-    });
-  }
-  const expected =
-    issue.message === 'Invalid input' || issue.message === '' ? 'an object of named fields' : issue.message;
-  return new StillroomError({ code: given === undefined ? 'MISSING' : 'WRONG_TYPE', ...details, expected });
-}
-
-/** `__proto__` as an own key, anywhere near the top, is never data. */
-function refusePrototypeKeys(value: unknown, path: string, depth: number): void {
-  if (typeof value !== 'object' || value === null || depth > 6) return;
-  for (const key of Object.keys(value)) {
-    const inner = joinPath(path, Array.isArray(value) ? `[${key}]` : key.slice(0, LONGEST_NAME));
-    if (key === '__proto__') fail('UNKNOWN_FIELD', inner, key, 'a known field');
-    refusePrototypeKeys((value as Record<string, unknown>)[key], inner, depth + 1);
-  }
+  refusePrototypeKeys(input, '', 0);
+  const { success, data, error } = z.safeParse(schema, input);
+  return success ? { data } : { errors: () => error.issues.flatMap((issue) => toErrors(issue, input)) };
 }
 
 /**
@@ -278,11 +245,18 @@ function refusePrototypeKeys(value: unknown, path: string, depth: number): void 
  * @throws StillroomError for the first thing wrong, naming its path
  */
 export function readInput<S extends z.ZodMiniType>(schema: S, input: unknown): z.output<S> {
-  if (typeof input !== 'object' || input === null || Array.isArray(input)) {
-    fail(input === undefined ? 'MISSING' : 'WRONG_TYPE', '', input, 'one object of named fields');
+  const found = read(schema, input);
+  if ('data' in found) return found.data;
+  throw found.errors()[0];
+}
+
+/** Every error of an argument, the one that `readInput` throws first; none where it reads it. */
+export function errorsOf(schema: z.ZodMiniType, input: unknown): StillroomError[] {
+  try {
+    const found = read(schema, input);
+    return 'data' in found ? [] : found.errors();
+  } catch (error) {
+    if (!(error instanceof StillroomError)) throw error;
+    return [error];
   }
-  refusePrototypeKeys(input, '', 0);
-  const result = z.safeParse(schema, input);
-  if (result.success) return result.data;
-  throw toError(result.error.issues[0] as Issue, input);
 }

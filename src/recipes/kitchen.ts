@@ -5,6 +5,7 @@ import {
   choice,
   count,
   fields,
+  flag,
   kitchenElevation,
   list,
   mass,
@@ -17,23 +18,27 @@ import {
   time,
   volume,
 } from '../quantity/fields';
-import { jarName, readJar } from '../words/jar';
+import { jarName, readJarName } from '../words/jar';
 import { method } from '../words/method';
+import { relativeHumidity } from '../words/shares';
+import { timeOfDay } from '../words/timeOfDay';
+import { breakFields, busyUntil, gasPer, hands } from './kitchenFields';
 import { PANTRY } from './pantryItems';
 
+/** What is asked for where the jars of one load are not said. */
+export const HOLDS = 'how many jars of each size one load holds, such as { "pint": 9, "quart": 7 }';
 /** How many jars of each size one canner load holds. */
 export const holds = () =>
   reading<Readonly<Record<string, number>>, Readonly<Record<string, number>>>((given) => {
-    const what = 'how many jars of each size one load holds, such as { "pint": 9, "quart": 7 }';
-    if (given === undefined) fail('MISSING', '', given, what);
-    if (typeof given !== 'object' || given === null || Array.isArray(given)) fail('WRONG_TYPE', '', given, what);
+    if (given === undefined) fail('MISSING', '', given, HOLDS);
+    if (typeof given !== 'object' || given === null || Array.isArray(given)) fail('WRONG_TYPE', '', given, HOLDS);
     const entries = Object.entries(given);
-    if (entries.length === 0 || entries.length > 12) fail('OUT_OF_RANGE', '', given, what);
+    if (entries.length === 0 || entries.length > 12) fail('OUT_OF_RANGE', '', given, HOLDS);
     for (const [jar, jars] of entries) {
       if (!Number.isInteger(jars) || jars < 1 || jars > 100)
         fail('OUT_OF_RANGE', jar.slice(0, 40), jars, 'a whole number of jars from 1 to 100');
     }
-    const held = entries.map(([jar, jars]) => [readJar(jar, '').name, jars] as const);
+    const held = entries.map(([jar, jars]) => [readJarName(jar, ''), jars] as const);
     if (new Set(held.map(([jar]) => jar)).size < held.length) fail('CONTRADICTION', '', given, 'each jar size once');
     return Object.fromEntries(held);
   });
@@ -53,6 +58,26 @@ export const cannerFields = () => ({
   water: optional(volume()),
   /** How many of them, 1 to 10; 1 when left out. */
   count: optional(count('canners of this kind', 1, 10)),
+  /** When it is free on the first day: a time of day, or a time from the start such as `6 h`; at the start when left out. */
+  busyUntil: optional(busyUntil()),
+});
+
+/** One size of pot. */
+export const potFields = () => ({
+  /** What you call it; a canner of the same name is the same vessel. */
+  name: optional(name('a name for the pot; a canner of the same name is the same vessel')),
+  /** What it holds to the rim. */
+  volume: volume(),
+  /** How many of them, 1 to 20; 1 when left out. */
+  count: optional(count('pots of this size', 1, 20)),
+  /** How full it may be with food that does not foam, above 0 to 1; by what is made when left out, mostly two thirds. */
+  fill: optional(share({ above: 0 })),
+  /** How full it may be with food that foams, such as jam, above 0 to 1; by what is made when left out. */
+  foaming: optional(share({ above: 0 })),
+  /** Whether it has a rack that jars stand on: then it is a boiling-water canner as well. */
+  rack: optional(flag('whether the pot has a rack that jars stand on')),
+  /** With a rack: jars of each size that one load holds, such as `{ pint: 7 }`. */
+  holds: optional(holds()),
 });
 
 /** Jars of one size. */
@@ -77,6 +102,10 @@ const machineFields = () => ({
       trayArea: area(),
       /** The longest it may run, up to 168 h. */
       hours: optional(time({ max: { value: 168, unit: 'h' } })),
+      /** When its trays are free: a time of day, or a time from the start such as `6 h`; at the start when left out. */
+      busyUntil: optional(busyUntil()),
+      /** Relative humidity of the air in the room, 0 and below 1. */
+      relativeHumidity: optional(relativeHumidity({ below: 1 })),
     }),
   ),
   /** The freeze-dryer. */
@@ -88,8 +117,10 @@ const machineFields = () => ({
       trayArea: area(),
       /** The ice it holds. */
       ice: mass(),
-      /** Loads on these days, 1 to 20; 1 when left out. */
+      /** The most loads on these days, 1 to 20; as many as their hours leave time for when left out. */
       loads: optional(count('loads', 1, 20)),
+      /** When it is free: a time of day, or a time from the start such as `6 h`; at the start when left out. */
+      busyUntil: optional(busyUntil()),
     }),
   ),
   /** The freezer. */
@@ -108,11 +139,13 @@ const costFields = () => ({
   energy: optional(
     fields({
       /** What the stove burns; never left out where gas has a price. */
-      stove: optional(choice('what the stove burns', ['gas', 'electric'])),
+      stove: optional(choice('what the stove burns', ['gas', 'propane', 'electric'])),
       /** Price of a kWh of electricity. */
       electricity: optional(money()),
-      /** Price of a therm of gas. */
+      /** Price of as much gas or propane as `gasPer` says. */
       gas: optional(money()),
+      /** What that price is for; 1 therm when left out. Propane may be by the pound, kg, gallon or liter. */
+      gasPer: optional(gasPer()),
       /** What the dryer draws, up to 100 kW, in place of an estimate by the water. */
       dryerPower: optional(machinePower()),
       /** What the freeze-dryer draws, up to 100 kW, in place of an estimate by the ice. */
@@ -127,30 +160,18 @@ const costFields = () => ({
 export const kitchenFields = () => ({
   /** Above -500 m and up to 5,000 m. */
   elevation: kitchenElevation(),
-  /** Pairs of hands, 1 to 50; 1 when left out. */
-  hands: optional(count('pairs of hands', 1, 50)),
+  /** Time of day that the work begins; 8:00 when left out. */
+  start: optional(timeOfDay()),
+  /** Rests on every day, up to 8: when, and for how long. */
+  breaks: optional(list('breaks', fields(breakFields()), 0, 8)),
+  /** Pairs of hands, 1 to 50, or the name of each person; 1 when left out. */
+  hands: optional(hands()),
   /** Burners of the stove, 1 to 50; 4 when left out. */
   burners: optional(count('burners', 1, 50)),
   /** Rated power of a burner; 2400 W when left out. */
   burnerPower: optional(power()),
   /** Pots, up to 20 kinds. */
-  pots: optional(
-    list(
-      'pots',
-      fields({
-        /** What you call it; a canner of the same name is the same vessel. */
-        name: optional(name('a name for the pot; a canner of the same name is the same vessel')),
-        /** What it holds to the rim. */
-        volume: volume(),
-        /** How many of them, 1 to 20; 1 when left out. */
-        count: optional(count('pots of this size', 1, 20)),
-        /** How full it may be, above 0 to 1; two thirds when left out. */
-        fill: optional(share({ above: 0 })),
-      }),
-      0,
-      20,
-    ),
-  ),
+  pots: optional(list('pots', fields(potFields()), 0, 20)),
   /** Canners, up to 10 kinds. */
   canners: optional(list('canners', fields(cannerFields()), 0, 10)),
   /** Jars in stock; not limited when left out. */

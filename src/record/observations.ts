@@ -3,8 +3,9 @@
 import { readForm } from '../foods/fields';
 import { foodsNamed } from '../foods/lookUpFood';
 import { formName, nameOf } from '../foods/tables';
-import { workTimes } from '../plan/makes/work';
-import type { Make } from '../plan/request/planInput';
+import { usualMinutesPerPound } from '../plan/makes/work';
+import { makesOf } from '../plan/request/planFields';
+import type { Makes } from '../recipes/rows/tables';
 import { readFood } from '../process/food';
 import { type Form, formOfId } from '../produce/forms';
 import { valueIn } from '../quantity/scale';
@@ -95,10 +96,10 @@ function subjectsOf({ lots, process }: BatchRecord): (Shaped | Reason)[] {
 }
 
 /** What was made, as far as preparing it goes. */
-function makeOf({ process, dryer, keptIn }: BatchRecord, form: string): Make | undefined {
-  if (process !== undefined) return dryer === undefined ? 'jars' : undefined;
-  if (dryer !== undefined) return formNamed(form)?.behaves === 'puree' ? 'leather' : 'dried';
-  return keptIn === 'freezer' ? 'frozen' : undefined;
+function makesIn({ process, dryer, keptIn }: BatchRecord, form: string): readonly Makes[] | undefined {
+  if (process !== undefined) return dryer === undefined ? makesOf('jars') : undefined;
+  if (dryer !== undefined) return formNamed(form)?.behaves === 'puree' ? ['leather'] : ['dried'];
+  return keptIn === 'freezer' ? ['frozen'] : undefined;
 }
 
 export const pounds = (raw: Quantity<'mass'>): number => valueIn(raw, 'lb');
@@ -168,12 +169,12 @@ function observeWork(record: BatchRecord, distinct: readonly (Shaped | Reason)[]
   if (work?.preparing === undefined) return;
   const minutes = (valueIn(work.preparing, 'min') * (work.hands ?? 1)) / raw;
   for (const subject of distinct) {
-    const make = isReason(subject) ? undefined : makeOf(record, subject.form);
+    const makes = isReason(subject) ? undefined : makesIn(record, subject.form);
     if (isReason(subject)) into.pass('minutesPerPound', subject);
-    else if (make === undefined) into.pass('minutesPerPound', NO_MAKE);
+    else if (makes === undefined) into.pass('minutesPerPound', NO_MAKE);
     else {
-      const { perPound } = workTimes(make, subject.form, process?.pack);
-      into.note('minutesPerPound', subject, minutes, { customary: perPound });
+      const usual = usualMinutesPerPound(foodsNamed(subject.food)[0]?.id ?? '', readForm(subject.form), makes, process?.pack);
+      into.note('minutesPerPound', subject, minutes, { customary: usual });
     }
   }
 }

@@ -1,7 +1,6 @@
 import { saidOf } from '../foods/phrases';
 import type { FeasibleDay } from '../plan/request/dayPlan';
 import type { ScheduledTask, Window } from '../plan/request/daySchedule';
-import type { Make } from '../plan/request/planInput';
 import { canningRules } from '../process/canningRules';
 import { counted, gauge, isMetric, weight } from './amounts';
 import { bullets, table } from './markdown';
@@ -47,7 +46,7 @@ function restOf(windows: readonly Window[], makespan: number): string {
 /** What a task is, in the words of the stove. */
 function sentence({ products }: FeasibleDay, { kind, what, products: names, raw, units }: ScheduledTask): string {
   const many = units === undefined ? '' : ` (${units.count})`;
-  const { jars, make, ready, food, form } = products.find(({ name }) => name === names[0]) ?? {};
+  const { jars, trays, packs, ready, food, form } = products.find(({ name }) => name === names[0]) ?? {};
   switch (kind) {
     case 'heat canner':
       return `Heat the water of the ${what}`;
@@ -60,7 +59,7 @@ function sentence({ products }: FeasibleDay, { kind, what, products: names, raw,
     case 'cook':
       return `Cook the ${food === undefined ? what : saidOf(food, form).phrase}`;
     case 'fill':
-      return `${FILL.get(make ?? 'jars') ?? 'Fill'} ${what}${many}`;
+      return `${trays !== undefined ? 'Spread' : packs !== undefined ? 'Pack' : 'Fill'} ${what}${many}`;
     case 'can': {
       const pressure = jars?.pressure === undefined ? '' : ` at ${gauge(jars.pressure, isMetric(ready?.low))}`;
       return `Can ${what}${many}: **process ${jars?.minutes} min${pressure}**`;
@@ -77,11 +76,6 @@ function sentence({ products }: FeasibleDay, { kind, what, products: names, raw,
 }
 
 /** What a cook calls the filling of things that are no jars. */
-const FILL: ReadonlyMap<Make, string> = new Map([
-  ['frozen', 'Pack'],
-  ['leather', 'Spread'],
-  ['vinegar', 'Steep'],
-]);
 
 /** Hands, and the pot, canner or trays; burners are counted, not named. */
 const means = ({ uses, unattended }: ScheduledTask): string =>

@@ -10,7 +10,8 @@ const GAINS: ReadonlyMap<string, string> = new Map<AimWord, string>([
   ['least cost', 'money saved on each jar or pack promised'],
 ]);
 
-export function limitsBlock({ limits, limitsNotComputed, yields, aim }: FeasibleDay): string[] {
+/** What one more of something would add, where the plan was asked for it. */
+export function limitsBlock({ limits = [], limitsNotComputed = [], yields = [], aim }: FeasibleDay): string[] {
   const unit = (typeof aim === 'string' ? GAINS.get(aim) : undefined) ?? 'the aim by its weights';
   const places = aim === 'fewest hours' ? 0 : 2;
   const written = (gain: number | undefined, most = gain) =>

@@ -55,10 +55,10 @@ export function productBlock(product: PlannedProduct, number: number): string[] 
 }
 
 /** What you can count on, and how many there may be. */
-function countOn({ make, units }: PlannedProduct): string {
+function countOn({ jars, units }: PlannedProduct): string {
   const sure = `count on ${counted(units.promised, units.unit, units.plural)}`;
   if (units.ready === units.promised) return sure;
-  return `${sure}, ${make === 'jars' || make === 'jam' ? `have ${units.ready} ready` : `maybe ${units.ready}`}`;
+  return `${sure}, ${jars !== undefined ? `have ${units.ready} ready` : `maybe ${units.ready}`}`;
 }
 
 function ingredient({ what, role, amount, or, note }: Ingredient): string {

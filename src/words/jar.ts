@@ -213,9 +213,23 @@ export const jar = () =>
     MEANING,
   );
 
-/** A jar of any kind, of which only the name is used: `pints` and `16 oz` are both `pint`. */
+/** Units of which a jar is written in either. */
+const METRIC: ReadonlySet<string> = new Set(['mL', 'L']);
+
+/**
+ * The name that jars, loads and products of one kitchen are matched by: `pints` and `16 oz` are both `pint`, and `0.5 L`
+ * is `500 mL`.
+ */
+export function readJarName(given: unknown, path = 'jar'): string {
+  const { name, size, volume: held } = readJar(given, path);
+  if (size !== undefined || !METRIC.has(held.unit)) return name;
+  const litres = toDecimalIn(held, 'L');
+  return litres.lt(1) ? `${toDecimalIn(held, 'mL')} mL` : `${litres} L`;
+}
+
+/** A jar of any kind, of which only the name is used. */
 export const jarName = () =>
   word(
-    reading<JarInput, string>((given) => readJar(given, '').name),
+    reading<JarInput, string>((given) => readJarName(given, '')),
     MEANING,
   );

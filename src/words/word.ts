@@ -3,7 +3,16 @@ import type * as z from 'zod/mini';
 import type { Dimension } from '../quantity/units';
 
 /** The kinds of value that a word can be: a dimension of a quantity, or one of the others. */
-export type WordKind = Dimension | 'mass or volume' | 'share' | 'number' | 'count' | 'money' | 'choice' | 'jar';
+export type WordKind =
+  | Dimension
+  | 'mass or volume'
+  | 'share'
+  | 'number'
+  | 'count'
+  | 'money'
+  | 'choice'
+  | 'jar'
+  | 'time of day';
 
 /** An end of a range: a plain number, or a quantity. */
 export type WordLimit = number | { readonly value: number; readonly unit: string };

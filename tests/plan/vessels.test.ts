@@ -38,6 +38,13 @@ describe('a pot that is the canner too', () => {
     expect(found.cans).toBeGreaterThan(0);
     expect(found.both).toBe(false);
   });
+  test('said once, by its rack', () => {
+    const input = day({}, [{ volume: '16 quarts', rack: true, holds: { quart: 7, pint: 9 } }, small]);
+    const { canners: _, ...kitchen } = input.kitchen;
+    const found = overlap({ ...input, kitchen }, '16 quart pot');
+    expect(found.cans).toBeGreaterThan(0);
+    expect(found.both).toBe(false);
+  });
   test('or by a name of both, however it is written', () => {
     const found = overlap(
       day({ name: 'the big-pot' }, [{ name: 'The big pot', volume: '16 quarts' }, small]),

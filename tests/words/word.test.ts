@@ -30,6 +30,7 @@ import * as shares from '../../src/words/shares';
 import { temperature } from '../../src/words/temperature';
 import { temperatureDifference } from '../../src/words/temperatureDifference';
 import { time } from '../../src/words/time';
+import { timeOfDay } from '../../src/words/timeOfDay';
 import { trimmings } from '../../src/words/trimmings';
 import { volume } from '../../src/words/volume';
 import { waterActivity } from '../../src/words/waterActivity';
@@ -54,6 +55,7 @@ const WORDS: readonly [string, z.ZodMiniType, unknown, unknown, string][] = [
   ['energy', energy(), '2 kWh', '2 kW', 'WRONG_DIMENSION'],
   ['power', power(), '1500 W', '0 W', 'OUT_OF_RANGE'],
   ['time', time(), '20 min', '0 min', 'OUT_OF_RANGE'],
+  ['timeOfDay', timeOfDay(), '8:30 pm', '25:00', 'OUT_OF_RANGE'],
   ['pressure', pressure(), '101 kPa', '0 kPa', 'OUT_OF_RANGE'],
   ['gauge', gauge(), '0 psi', '-1 psi', 'OUT_OF_RANGE'],
   ['temperature', temperature(), '-40 degF', '-500 degC', 'OUT_OF_RANGE'],

@@ -4,7 +4,7 @@ import type { Reason } from '../../sources/no';
 import { type Effort, effortFor } from '../makes/effort';
 import type { Making } from '../makes/making';
 import type { DayProgram } from '../program/decisions';
-import { windowsOf } from '../program/kitchen';
+import { windowsOf } from '../program/hours';
 import { searchAgain } from '../program/limits';
 import type { Prepared } from '../program/prepare';
 import { mustOf } from '../program/resources/units';

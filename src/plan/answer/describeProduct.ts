@@ -1,3 +1,4 @@
+import { keepingOf } from '../../recipes/keeping';
 import { byEnds, mapRange } from '../../quantity/range';
 import type { Quantity, Range } from '../../quantity/types';
 import { joinBasis } from '../../sources/basis';
@@ -6,7 +7,6 @@ import { type Kept, NOISE } from '../program/decide';
 import { amountIn, raw } from '../program/decisions';
 import type { Prepared } from '../program/prepare';
 import type { KnownLot } from '../request/lots';
-import type { Wanted } from '../request/planInput';
 import type { LotShare, PlannedProduct, ProductCost } from '../request/plannedProduct';
 import type { EnergyUsed } from './energyUsed';
 import { costBasis } from './money';
@@ -21,13 +21,16 @@ export function describeProduct(
   { stove, electricity }: EnergyUsed,
   cost: ProductCost | undefined,
 ): PlannedProduct {
-  const { activity, label, food, form, unit, plural } = making;
-  const wanted = request.products[activity.product] as Wanted;
+  const { activity, label, row, food, form, unit, plural } = making;
   const from: LotShare[] = activity.supplies.flatMap(({ lot }) => {
     const kg = amountIn(values, raw(lot, activity.product));
-    const { label: name } = day.lots[lot] as KnownLot;
-    return kg > NOISE ? [{ lot: name, food, raw: massOf(day, kg) }] : [];
+    const { label: name, trade } = day.lots[lot] as KnownLot;
+    return kg > NOISE ? [{ lot: name, food: trade, raw: massOf(day, kg) }] : [];
   });
+  for (const { lot, kgPerUnit } of activity.also ?? []) {
+    const { label: name, trade } = day.lots[lot] as KnownLot;
+    from.push({ lot: name, food: trade, raw: massOf(day, kgPerUnit * decided.ready) });
+  }
   const trimmed = activity.supplies.reduce<Range<number>>(
     (sum, { lot, trimmingsPerKg }) => {
       const kg = amountIn(values, raw(lot, activity.product));
@@ -43,7 +46,9 @@ export function describeProduct(
   const energy = byEnds(stove, electricity, (one, other) => one + other);
   return {
     name: label,
-    make: wanted.make,
+    recipe: row.id,
+    makes: row.makes,
+    keeps: row.keeps.map(keepingOf),
     food,
     ...(form === undefined ? {} : { form }),
     from,

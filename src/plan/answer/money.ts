@@ -106,13 +106,14 @@ const HUNDRED_GRAMS: Quantity<'mass'> = { value: 100, unit: 'g' };
 /** What one unit costs, an ounce or 100 g of it, and a serving; `each` prices one of so many parts of a unit. */
 function ratesOf(
   { day, request }: Prepared,
-  { making, said }: Kept,
+  kept: Kept,
   each: (parts: number) => Range<Money>,
 ): Omit<ProductCost, 'lines' | 'total'> {
+  const { making } = kept;
   const wanted = request.products[making.activity.product] as Wanted;
-  const size = unitSize(wanted, said);
+  const size = unitSize(kept);
   const per = day.metric ? HUNDRED_GRAMS : OUNCE;
-  const serving = wanted.serving ?? customaryServing(wanted.make, day.metric);
+  const serving = wanted.serving ?? customaryServing(making.row.makes, day.metric);
   const servings = serving && servingsIn(size, serving);
   return {
     perUnit: each(1),

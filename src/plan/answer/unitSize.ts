@@ -4,10 +4,8 @@ import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import { asTable, type Practice } from '../../sources/table';
 import { customary } from '../customary';
-import { BAG } from '../makes/dryingLots';
-import { POWDER_JAR } from '../makes/trimmings';
 import type { Kept } from '../program/decide';
-import type { Make, Wanted } from '../request/planInput';
+import type { Makes } from '../../recipes/rows/tables';
 
 /** What one unit holds, as far as it is known. */
 export interface UnitSize {
@@ -16,39 +14,23 @@ export interface UnitSize {
 }
 
 /** The net weight and the volume of one jar, bag, pack or sheet. */
-export function unitSize({ make, size }: Wanted, { jars, packs, trays }: Kept['said']): UnitSize {
+export function unitSize({ making, said: { jars, packs, trays } }: Pick<Kept, 'making' | 'said'>): UnitSize {
   const weighed = (mass: Quantity<'mass'> | undefined, estimated = false) =>
     mass === undefined ? {} : { net: { kg: valueIn(mass, 'kg'), estimated } };
-  switch (make) {
-    case 'jars':
-    case 'jam': {
-      if (jars === undefined) return {};
-      const litres = valueIn(jars.fillVolume, 'L');
-      const net = weighed(
-        jars.netMass ?? quantityIn(litres * customary('jar-density'), 'kg', 'kg'),
-        jars.netMass === undefined,
-      );
-      return { ...net, litres };
-    }
-    case 'dried':
-    case 'freeze-dried':
-      return weighed(size ?? BAG);
-    case 'powder':
-      return weighed(size ?? POWDER_JAR);
-    case 'frozen':
-      return weighed(packs?.size);
-    case 'leather':
-      return weighed(trays?.stopWeight?.likely, true);
-    case 'vinegar':
-    case 'jelly stock':
-      return { litres: valueIn({ value: 1, unit: 'quart' }, 'L') };
+  if (jars !== undefined) {
+    const litres = valueIn(jars.fillVolume, 'L');
+    const net = jars.netMass ?? quantityIn(litres * customary('jar-density'), 'kg', 'kg');
+    return { ...weighed(net, jars.netMass === undefined), litres };
   }
+  if (packs !== undefined) return weighed(packs.size);
+  if (trays !== undefined) return making.size === undefined ? weighed(trays.stopWeight?.likely, true) : weighed(making.size);
+  return making.liters === undefined ? {} : { litres: making.liters };
 }
 
 export type Serving = Quantity<'mass'> | Quantity<'volume'>;
 
 interface ServingRow extends Practice {
-  readonly make: Make;
+  readonly makes: readonly Makes[];
   readonly amount: number;
   readonly unit: string;
   readonly metricAmount: number;
@@ -56,9 +38,9 @@ interface ServingRow extends Practice {
 }
 const servings = asTable<ServingRow>(servingsJson).rows;
 
-/** The customary serving of a make; none of what is not eaten as it is. */
-export function customaryServing(make: Make, metric: boolean): Serving | undefined {
-  const row = servings.find((each) => each.make === make);
+/** The customary serving of what a recipe makes; none of what is not eaten as it is. */
+export function customaryServing(makes: Makes, metric: boolean): Serving | undefined {
+  const row = servings.find((each) => each.makes.includes(makes));
   if (row === undefined) return undefined;
   const { amount, unit, metricAmount, metricUnit } = row;
   return (metric ? { value: metricAmount, unit: metricUnit } : { value: amount, unit }) as Serving;

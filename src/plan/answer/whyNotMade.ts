@@ -15,7 +15,7 @@ export function whyNotMade(
   found: Solved,
   effort: Effort,
 ): Reason {
-  const { supplies, cook, canning, traysPerKg, freezeDry, madeOf, smallest = 1 } = activity;
+  const { supplies, cook, canning, traysPerKg, trayShare, freezeDry, madeOf, smallest = 1 } = activity;
   const { aim = 'most worth' } = request;
   const { worth, waste, cost } = weightsOf(aim);
   if (worth + waste === 0 && aim !== 'least cost')
@@ -36,7 +36,7 @@ export function whyNotMade(
   }
   if (canning?.canners.every(({ minutes }) => minutes > capacity.minutes - capacity.lead))
     return because('day-too-short', 'the day is too short for one canner load of it');
-  if (kgOfFew * (traysPerKg ?? 0) > capacity.trays)
+  if (kgOfFew * (traysPerKg ?? 0) * (trayShare ?? 1) > capacity.trays)
     return because('dryer-too-small', `the dryer's trays hold less than ${few}`);
   if (freezeDry !== undefined) {
     const { trays, iceKg, loads } = capacity.freezeDryer ?? { trays: 0, iceKg: 0, loads: 0 };

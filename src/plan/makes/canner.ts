@@ -1,16 +1,19 @@
 import { fillJar } from '../../jars/fillJar';
 import { ruleFigures } from '../../process/canningRules';
 import { loadTimeline } from '../../process/loadTimeline';
-import { type TestedProcess, type TestedProcessInput, testedProcess } from '../../process/testedProcess';
+import { type TestedProcess, testedProcess } from '../../process/testedProcess';
 import { byEnds } from '../../quantity/range';
 import type { Quantity, Range } from '../../quantity/types';
+import { StillroomError } from '../../errors/StillroomError';
 import type { Basis } from '../../sources/basis';
+import type { NotTested } from '../../sources/no';
 import { customary } from '../customary';
 import type { Canning } from '../request/activity';
 import type { Kitchen, Wanted } from '../request/planInput';
 import { type InStock, jarsOf, LIDS } from '../request/stock';
 import { burnerOf, inKilowattHours } from './energyTaken';
-import { type Day, type JarsDescribed, volumeOf } from './making';
+import { type Day, type JarsDescribed, type LeftOutProduct, leftOut, volumeOf } from './making';
+import type { Product } from './product';
 
 type Method = NonNullable<Wanted['method']>;
 
@@ -20,13 +23,6 @@ export interface Runnable {
   readonly process: TestedProcess;
   readonly canners: Canning['canners'];
   readonly loadMinutes: Range<number>;
-}
-
-/** Why no canner here can run a process, and what to do instead. */
-interface Refused {
-  readonly code: string;
-  readonly reason: string;
-  readonly instead: string;
 }
 
 /** Water in a canner where the kitchen names none. */
@@ -51,72 +47,121 @@ export const jarAndLid = (jar: string): InStock[] => [
   { stock: LIDS, amount: 1 },
 ];
 
+/** Jars that a product may go into: the one that was asked for, or those of the kitchen, the largest stock first. */
+function jarsTried({ kitchen }: Day['request'], { wanted, row }: Product): readonly string[] {
+  if (wanted.jar !== undefined) return [wanted.jar];
+  const printed = (row.yields ?? []).map(({ jar }) => jar);
+  const held = (kitchen.jars ?? []).filter(({ count }) => count > 0);
+  const sizes = (kitchen.canners ?? []).flatMap(({ holds }) => Object.keys(holds));
+  const all = held.length > 0 ? [...held].sort((one, other) => other.count - one.count).map(({ jar }) => jar) : sizes;
+  // the size that the page prints its yield in comes first
+  return [...new Set([...all.filter((jar) => printed.includes(jar)), ...all])];
+}
+
+/** The tested process of a recipe in a jar and a canner; hot where the page prints both packs and the cook names none. */
+function processOf(day: Day, { wanted, row, food }: Product, jar: string, method: Method): TestedProcess | NotTested {
+  const question = { food: food.name, recipe: row.id, jar, method, elevation: day.request.kitchen.elevation };
+  try {
+    return testedProcess({ ...question, ...(wanted.pack === undefined ? {} : { pack: wanted.pack }) });
+  } catch (error) {
+    if (!(error instanceof StillroomError) || error.path !== 'pack' || wanted.pack !== undefined) throw error;
+    return testedProcess({ ...question, pack: 'hot' });
+  }
+}
+
 /** Finds the tested process that a canner of this kitchen can run; or the reason why there is none. */
-export function runnable(
-  day: Day,
-  wanted: Wanted,
-  food: string,
-  form: string | undefined,
-  jar: string,
-): Runnable | Refused {
+export function runnable(day: Day, product: Product): Runnable | LeftOutProduct {
+  const { wanted } = product;
   const { kitchen } = day.request;
   const canners = (kitchen.canners ?? []).flatMap((canner) => Array.from({ length: canner.count ?? 1 }, () => canner));
   const methods = [
     ...new Set<Method>(wanted.method === undefined ? canners.map(({ method }) => method) : [wanted.method]),
   ];
   if (methods.length === 0)
-    return { code: 'no-canner', reason: 'the kitchen has no canner', instead: 'freeze or dry it' };
-  let refused: Refused | undefined;
-  for (const method of methods) {
-    const question: TestedProcessInput = { food, form, pack: wanted.pack, jar, method, elevation: kitchen.elevation };
-    const process = testedProcess(question);
-    if (!process.tested) {
-      const [first, second = first] = process.instead.map(({ text }) => text);
-      const instead = first === second ? first : `${first}, or ${second}`;
-      refused ??= { code: 'no-tested-process', reason: process.reason.text, instead: instead ?? 'freeze it' };
-      continue;
-    }
-    const able = canners.flatMap((canner, index) => {
-      const jars = Object.entries(canner.holds).find(([size]) => size === jar)?.[1];
-      if (canner.method !== method || jars === undefined) return [];
-      const lit = {
-        ...question,
-        jars,
-        water: canner.water ?? waterIn(method),
-        burnerPower: burnerOf(kitchen),
-      };
-      // the canner heats up while the food is prepared, and a second load starts hot
-      const warm = { ...lit, waterTemperature: preheated(process.pack) };
-      const load = loadTimeline(warm);
-      const cold = loadTimeline(lit);
-      if (!load.tested || !cold.tested) return [];
-      const warmUp = cold.steps.find(({ step }) => step === 'heat the water')?.minutes.high ?? 0;
-      return [
-        {
-          canner: index,
-          jars,
-          minutes: Math.ceil(load.total.high),
-          warmUp: Math.ceil(warmUp),
-          energyPerLoad: inKilowattHours(load.energy),
-          energyToWarmUp: byEnds(
-            inKilowattHours(cold.energy),
-            inKilowattHours(load.energy),
-            (first, load) => first - load,
-          ),
-          range: load.total,
-          basis: load.basis.map((line) => ({ ...line, of: 'energy', note: line.note ?? line.of })),
-        },
-      ];
-    });
-    const [first] = able;
-    if (first !== undefined) return { process, canners: able, loadMinutes: first.range, basis: first.basis };
-    refused ??= {
-      code: 'no-canner-for-jar',
-      reason: `no ${method} canner here holds ${jar} jars`,
-      instead: 'name a canner that does, or use another jar',
-    };
+    return leftOut(wanted, { code: 'no-canner', text: 'the kitchen has no canner', instead: 'freeze or dry it' });
+  const jars = jarsTried(day.request, product);
+  if (jars.length === 0)
+    return leftOut(wanted, { code: 'no-jar-size', text: 'no jar size was named', instead: 'name one, such as "pint"' });
+  const sizes = jars.join(' or ');
+  const stocked = jars.filter((jar) => hasJars(kitchen, jar));
+  if (stocked.length === 0) {
+    const text = `no ${sizes} jars are in stock`;
+    return leftOut(wanted, { code: 'no-jars', text, instead: 'name the jars you have, or another size' });
   }
-  return refused as Refused;
+  let refused: LeftOutProduct | undefined;
+  for (const jar of stocked) {
+    for (const method of methods) {
+      const process = processOf(day, product, jar, method);
+      if (!process.tested) {
+        const [first, second = first] = process.instead.map(({ text }) => text);
+        const instead = first === second ? first : `${first}, or ${second}`;
+        const why = { code: 'no-tested-process', text: process.reason.text, instead: instead ?? 'freeze it' };
+        refused ??= leftOut(wanted, why);
+        continue;
+      }
+      const able = cannersAble(day, product, process, canners);
+      const [first] = able;
+      if (first !== undefined) return { process, canners: able, loadMinutes: first.range, basis: first.basis };
+      refused ??= leftOut(wanted, noCanner(canners, method, jar));
+    }
+  }
+  return refused as LeftOutProduct;
+}
+
+type CannerRow = NonNullable<Kitchen['canners']>[number];
+
+/** The canners that can run a process, with the minutes and the energy of a load in each. */
+function cannersAble({ request: { kitchen } }: Day, { row }: Product, process: TestedProcess, canners: readonly CannerRow[]) {
+  const { jar, method, pack } = process;
+  return canners.flatMap((canner, index) => {
+    const jars = Object.entries(canner.holds).find(([size]) => size === jar)?.[1];
+    if (canner.method !== method || jars === undefined) return [];
+    const lit = {
+      food: process.food,
+      recipe: row.id,
+      ...(pack === 'not stated' ? {} : { pack }),
+      jar,
+      method,
+      elevation: kitchen.elevation,
+      jars,
+      water: canner.water ?? waterIn(method),
+      burnerPower: burnerOf(kitchen),
+    };
+    // the canner heats up while the food is prepared, and a second load starts hot
+    const load = loadTimeline({ ...lit, waterTemperature: preheated(pack) });
+    const cold = loadTimeline(lit);
+    if (!load.tested || !cold.tested) return [];
+    const warmUp = cold.steps.find(({ step }) => step === 'heat the water')?.minutes.high ?? 0;
+    return [
+      {
+        canner: index,
+        jars,
+        minutes: Math.ceil(load.total.high),
+        warmUp: Math.ceil(warmUp),
+        energyPerLoad: inKilowattHours(load.energy),
+        energyToWarmUp: byEnds(inKilowattHours(cold.energy), inKilowattHours(load.energy), (first, each) => first - each),
+        range: load.total,
+        basis: load.basis.map((line) => ({ ...line, of: 'energy', note: line.note ?? line.of })),
+      },
+    ];
+  });
+}
+
+/** Why no canner of a kind takes a jar, and what to do. */
+function noCanner(canners: readonly CannerRow[], method: Method, jar: string) {
+  const held = heldBy(canners, method);
+  if (held === undefined) {
+    const text = `the kitchen has no ${method} canner`;
+    return { code: 'no-canner', text, instead: 'leave the method out, or freeze or dry it' };
+  }
+  const text = `no ${method} canner here holds ${jar} jars`;
+  return { code: 'no-canner-for-jar', text, instead: `say in \`holds\` how many it takes, or use ${held}` };
+}
+
+/** The jars that canners of a kind hold; nothing without such a canner. */
+function heldBy(canners: readonly CannerRow[], method: Method): string | undefined {
+  const held = canners.flatMap((canner) => (canner.method === method ? Object.keys(canner.holds) : []));
+  return held.length === 0 ? undefined : `${[...new Set(held)].join(' or ')} jars`;
 }
 
 export function jarsDescribed(

@@ -11,11 +11,11 @@ export interface Effort {
   looks: number;
 }
 
-/** About what a node costs: rows x rows x columns of arithmetic. */
-export const costOf = ({ variables, bounds }: Program): number => bounds.length ** 2 * (variables.length + 1);
+/** What a node costs goes with the cells of its tableau: a row for each bound, a column for each variable. */
+export const costOf = ({ variables, bounds }: Program): number => bounds.length * (variables.length + 1);
 
-/** All such nodes together cost less than half of what the first search may. */
-const MOST_COST = 6e9;
+/** All such nodes together cost half of what the first search may: about a second, by measurement. */
+const MOST_COST = 1e8;
 const MOST_NODES = 6_000;
 /** A second or so, by measurement. */
 const MOST_LOOKS = 3e8;
@@ -27,7 +27,7 @@ export const effortFor = (program: Program): Effort => ({
 });
 
 /** Nodes of one such search: enough to settle a small day. */
-export const nodesFor = (program: Program): number => Math.max(20, Math.min(5_000, Math.floor(1e9 / costOf(program))));
+export const nodesFor = (program: Program): number => Math.max(20, Math.min(5_000, Math.floor(3e7 / costOf(program))));
 
 /** The fewest nodes that a search is begun with. */
 export const FEWEST_NODES = 20;

@@ -1,25 +1,27 @@
 import { atPath, joinPath, StillroomError } from '../../errors/StillroomError';
 import { readFood } from '../../foods/fields';
+import { formName } from '../../foods/tables';
 import { type Composition, compositionOf as partsOf } from '../../produce/composition/composition';
 import { knownOr } from '../../produce/shape';
-import { readyFromRaw } from '../../produce/yields/readyFromRaw';
-import { BOILED_OFF } from '../../produce/yields/share';
+import { type ReadyFromRaw, readyFromRaw } from '../../produce/yields/readyFromRaw';
+import { BOILED_OFF, formsWithYield } from '../../produce/yields/share';
 import { formatQuantity } from '../../quantity/formatQuantity';
 import { mapRange, turnRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import type { Unit } from '../../quantity/units';
+import type { RecipeRow } from '../../recipes/rows/tables';
 import type { Basis, Caution } from '../../sources/basis';
 import type { NotKnown } from '../../sources/no';
+import { customaryBasis, customaryRange } from '../customary';
 import type { Activity, Supply } from '../request/activity';
-import type { LeftOut } from '../request/dayPlan';
 import { type Learned, learnedFigure } from '../request/learned';
 import type { KnownLot } from '../request/lots';
 import type { PlanRequest, Wanted } from '../request/planInput';
 import type { Ingredient, JarWork, PackWork, TrayWork } from '../request/plannedProduct';
 import { standsBehind } from '../standsBehind';
-import { nameOf } from './naming';
-import { LIFT_A_JAR, WORK_BASIS, type WorkTimes, workTimes } from './work';
+import type { Product } from './product';
+import { LIFT_A_JAR, type RecipeWork, WORK_BASIS } from './work';
 
 /** What every make needs to know of the day. */
 export interface Day {
@@ -36,10 +38,15 @@ export interface Day {
 export interface Making {
   readonly activity: Activity;
   readonly label: string;
+  /** The recipe it is made by. */
+  readonly row: RecipeRow;
   readonly food: string;
   readonly form?: string;
   readonly unit: string;
   readonly plural: string;
+  /** Weight of one bag or jar of powder; or the liters of one unit that is poured. */
+  readonly size?: Quantity<'mass'>;
+  readonly liters?: number;
   readonly describe: (decided: Decided) => Described;
 }
 
@@ -69,21 +76,24 @@ export interface Described {
 /** The jar work of a product before its loads are shared out. */
 export type JarsDescribed = Omit<JarWork, 'loads'>;
 
-export type Made = Making | LeftOut;
+/** A product that cannot be made, and what it was to be. */
+export interface LeftOutProduct {
+  readonly wanted: Wanted;
+  readonly code: string;
+  readonly text: string;
+  readonly instead: string;
+}
+export type Made = Making | LeftOutProduct;
 export const isMaking = (made: Made): made is Making => 'activity' in made;
 
-export const leftOut = (wanted: Wanted, code: string, text: string, instead: string): LeftOut => ({
-  name: nameOf(wanted),
-  reason: { code, text },
-  instead: [{ text: instead }],
-});
+export const leftOut = (
+  wanted: Wanted,
+  why: { readonly code: string; readonly text: string; readonly instead: string },
+): LeftOutProduct => ({ wanted, ...why });
 
 /** The same for a no of another module. */
-export const leftOutBy = (wanted: Wanted, { reason, instead }: NotKnown): LeftOut =>
-  leftOut(wanted, reason.code, reason.text, instead.map(({ text }) => text).join(', or '));
-
-/** The lots a product can be made of. */
-export const lotsFor = (day: Day, trade: string): KnownLot[] => day.lots.filter((lot) => lot.trade === trade);
+export const leftOutBy = (wanted: Wanted, { reason, instead }: NotKnown): LeftOutProduct =>
+  leftOut(wanted, { ...reason, instead: instead.map(({ text }) => text).join(', or ') });
 
 const KG: Quantity<'mass'> = { value: 1, unit: 'kg' };
 
@@ -98,13 +108,51 @@ export interface LotYield {
   readonly cautions: readonly Caution[];
 }
 
-export function yieldFromLot(day: Day, lot: KnownLot, form: string): LotYield {
-  const published = knownOr(readyFromRaw({ food: lot.trade, form, raw: KG }), 'form', form);
+/** What another module holds, or nothing: a form that its tables do not know is a no like any other. */
+export function heldOf<T extends { readonly known: true }>(ask: () => T | NotKnown): T | undefined {
+  try {
+    const found = ask();
+    return found.known ? (found as T) : undefined;
+  } catch (error) {
+    if (error instanceof StillroomError) return undefined;
+    throw error;
+  }
+}
+
+/** What a kg of a lot gives ready where no table holds the form: by a wider or any other form, or as customary. */
+function publishedYield(lot: KnownLot, form: string | undefined): ReadyFromRaw | undefined {
+  for (const each of [form, undefined, ...formsWithYield(lot.food).map(formName)]) {
+    const found = heldOf(() => readyFromRaw({ food: lot.trade, ...(each === undefined ? {} : { form: each }), raw: KG }));
+    if (found !== undefined) return found;
+  }
+  return undefined;
+}
+
+/** A food whose yield no table holds: what is cut away is customary. */
+function customaryYield(lot: KnownLot): LotYield {
+  const own = lot.readyShare;
+  const ready = own === undefined ? customaryRange('ready-not-known') : { low: own, likely: own, high: own };
+  return {
+    ready,
+    trimmings: { low: 0, likely: 0, high: 0 },
+    better: 1,
+    basis: [customaryBasis('ready-not-known', 'ready')],
+    cautions: [],
+  };
+}
+
+export function yieldFromLot(day: Day, lot: KnownLot, form: string | undefined): LotYield {
+  const published = publishedYield(lot, form);
+  if (published === undefined) return customaryYield(lot);
   const own = lot.readyShare;
   const answer =
     own === undefined
       ? published
-      : knownOr(readyFromRaw({ food: lot.trade, form, raw: KG, measured: { yield: own } }), 'form', form);
+      : knownOr(
+          readyFromRaw({ food: lot.trade, form: published.form, raw: KG, measured: { yield: own } }),
+          'form',
+          published.form,
+        );
   const lost = published.parts.reduce((sum, part) => sum + part.mass.value, 0);
   const water = published.parts
     .filter(({ what }) => what === BOILED_OFF)
@@ -144,37 +192,31 @@ export const supplyOf = (lot: KnownLot, given: LotYield, unitsPerKg: Range<numbe
 
 const POUNDS_PER_KG = 1 / 0.45359237;
 
-/** The parts of an activity that every make shares. */
+/** The parts of an activity that every product shares. */
 export function commonOf(
   day: Day,
-  trade: string,
-  wanted: Wanted,
-  product: number,
-  form: string | undefined,
-  worthOfUnit: number,
-): Pick<Activity, 'product' | 'worth' | 'least' | 'most' | 'smallest' | 'handsPerKg' | 'handsPerUnit'> & {
-  times: WorkTimes;
-  workBasis: readonly Basis[];
+  { wanted, index, food, form }: Product,
+  work: RecipeWork,
+  perUnitKg: number,
+): Pick<Activity, 'product' | 'worth' | 'least' | 'most' | 'smallest' | 'handsPerKg' | 'handsPerUnit' | 'soak'> & {
+  readonly workBasis: readonly Basis[];
 } {
-  const times = workTimes(wanted.make, form, wanted.pack);
   const learned =
-    wanted.minutesPerPound === undefined ? learnedFigure(day.learned, 'minutesPerPound', trade, form) : undefined;
+    wanted.minutesPerPound === undefined ? learnedFigure(day.learned, 'minutesPerPound', food.name, form) : undefined;
+  const perPound = wanted.minutesPerPound ?? learned?.figure.high;
   return {
-    product,
-    // without a worth of its own a unit counts as the kg of fruit it saves
-    worth: wanted.worth?.value ?? worthOfUnit,
+    product: index,
+    // without a worth of its own a unit counts as the kg of food it saves
+    worth: wanted.worth?.value ?? perUnitKg,
     least: wanted.least ?? 0,
-    most: wanted.most ?? 5000,
+    most: wanted.never === true ? 0 : (wanted.most ?? 5000),
     ...(wanted.smallest === undefined ? {} : { smallest: wanted.smallest }),
-    // hours hold at the slow end
-    handsPerKg: (wanted.minutesPerPound ?? learned?.figure.high ?? times.perPound) * POUNDS_PER_KG,
-    handsPerUnit: (wanted.minutesPerUnit ?? times.perUnit) + (isCanned(wanted) ? LIFT_A_JAR : 0),
-    times: wanted.cook === undefined ? times : { ...times, cook: valueIn(wanted.cook, 'min') },
+    handsPerKg: perPound === undefined ? work.handsPerKg : perPound * POUNDS_PER_KG,
+    handsPerUnit: (wanted.minutesPerUnit ?? work.handsPerUnit) + (work.end === 'can' ? LIFT_A_JAR : 0),
+    ...(work.soak === 0 ? {} : { soak: work.soak }),
     workBasis: [WORK_BASIS, ...standsBehind('handsMinutes', learned === undefined ? [] : [learned.basis])],
   };
 }
-
-const isCanned = ({ make }: Wanted): boolean => make === 'jars' || make === 'jam';
 
 /** A mass in the day's own unit. */
 export const massOf = (day: Day, kilograms: number): Quantity<'mass'> => quantityIn(kilograms, 'kg', day.massUnit);

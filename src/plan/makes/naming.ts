@@ -1,24 +1,34 @@
 import { saidOf } from '../../foods/phrases';
 import { readJar } from '../../words/jar';
-import type { Wanted } from '../request/planInput';
+import type { Product } from './product';
 
 /** What several jars of a size are called: `pints`. */
 const jarsCalled = (jar: string): string => readJar(jar).size?.plural ?? `${jar} jars`;
 
-/** What a product is called: `plums, whole, in pints`, `apple slices, dried`. */
-export function nameOf({ name, make, from, form, jar }: Wanted, trade = from): string {
-  if (name !== undefined) return name;
+/** A page for more foods than this is called after the food, not after the page. */
+const FEW = 3;
+
+/** What a product is called: `plums, whole, in pints`, `apple slices, dried`, `chile salsa in pints`. */
+export function nameOf({ wanted, row, food, lots, form }: Product, jar?: string): string {
+  if (wanted.name !== undefined) return wanted.name;
   const inJars = jar === undefined ? '' : ` in ${jarsCalled(jar)}`;
-  switch (make) {
-    case 'jars': {
-      const { title, apart } = saidOf(trade, form);
+  const trades = [...new Set(lots.map(({ trade }) => trade))];
+  const foods = trades.length > 1 ? trades.join(' and ') : food.name;
+  switch (row.makes) {
+    case 'fruit in jars':
+    case 'vegetables in jars':
+    case 'tomatoes in jars':
+    case 'meat in jars':
+    case 'fish in jars':
+    case 'puree': {
+      const { title, apart } = saidOf(foods, form);
       return `${title}${apart && inJars !== '' ? ',' : ''}${inJars}`;
     }
     case 'dried':
     case 'frozen':
     case 'freeze-dried':
-      return `${saidOf(trade, form ?? 'slices').phrase}, ${make}`;
+      return `${saidOf(foods, form).phrase}, ${row.makes}`;
     default:
-      return `${trade} ${make}${inJars}`;
+      return row.foods.length > FEW || trades.length > 1 ? `${foods} ${row.makes}${inJars}` : `${row.name}${inJars}`;
   }
 }

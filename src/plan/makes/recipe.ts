@@ -1,86 +1,38 @@
-/** The printed recipe that a canned product is made by, as parts of what a day makes. */
+/** What a recipe takes besides the food itself, for what a day makes of it. */
 import { foodsNamed } from '../../foods/lookUpFood';
-import { nameOf } from '../../foods/tables';
-import type { TestedProcess } from '../../process/testedProcess';
+import { formName, nameOf } from '../../foods/tables';
 import { isMass } from '../../quantity/fields';
 import { parseQuantity } from '../../quantity/parseQuantity';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
-import type { Unit } from '../../quantity/units';
-import { mainLine } from '../../recipes/batchesOf';
 import { PANTRY, type PantryItem } from '../../recipes/pantryItems';
-import { isFor, pageOf, recipeOfId } from '../../recipes/rows/rows';
-import type { IngredientRow as RecipeLine, RecipeRow } from '../../recipes/rows/tables';
-import { stepText } from '../../recipes/step';
-import type { Basis } from '../../sources/basis';
+import { pectinIn } from '../../recipes/pectin';
+import type { IngredientRow, RecipeRow } from '../../recipes/rows/tables';
 import { readJar } from '../../words/jar';
+import { customary } from '../customary';
 import type { Activity } from '../request/activity';
-import type { Ingredient, IngredientRole } from '../request/plannedProduct';
+import type { Ingredient } from '../request/plannedProduct';
+import { type Batch, kgOfCut } from './amounts';
 import { type Day, type Decided, massOf, volumeOf } from './making';
+import type { KnownLot } from '../request/lots';
 import { kgOfMeasure } from './pantry';
+import { isMain, othersOf, type Product } from './product';
 
-/** What a recipe takes besides the food itself, for so much of it. */
-interface Part {
+type Amount = Quantity<'mass'> | Quantity<'volume'>;
+
+/** One line of the list, with what its amount is for. */
+export interface Part {
+  readonly line: IngredientRow;
   readonly what: string;
   readonly item?: PantryItem;
-  readonly role: IngredientRole;
-  readonly amount: number;
-  readonly unit: Unit<'volume'>;
-  /** The amount is for this much: raw or prepared food, or filled jars. */
-  readonly per: number;
-  readonly perUnit: Unit<'mass'> | Unit<'volume'>;
-  readonly perOf: 'raw' | 'ready' | 'jar';
-  readonly neverLess: boolean;
+  readonly amount?: Amount;
+  /** Pieces, where the page counts them. */
+  readonly count?: { readonly pieces: number; readonly of: string };
+  /** The amount is for one batch, or for so much raw or prepared food, or for filled jars, in kg or liters. */
+  readonly per: { readonly of: 'batch' | 'raw' | 'ready' | 'jar'; readonly much: number };
 }
 
-/** A printed recipe as a product is made by it. */
-export interface PrintedRecipe {
-  /** What the filled jars are covered with, where they are. */
-  readonly cover?: string;
-  readonly parts: readonly Part[];
-  readonly steps: readonly string[];
-  /** What must not be changed, and what the page says of other sizes. */
-  readonly mustKeep: readonly string[];
-  readonly basis: readonly Basis[];
-}
-
-const MAIN = new Set(['fruit', 'vegetable', 'meat', 'fish']);
-/** What else is cut up and goes in: such a recipe takes more than one lot. */
-const othersOf = ({ ingredients }: RecipeRow, food: string): readonly RecipeLine[] =>
-  ingredients.filter(
-    (line) => MAIN.has(line.role) && line.optional !== true && line.food !== '@scope' && line.food !== food,
-  );
-
-/** The recipe of a process for the food of this id; none where it takes more than that food. */
-export function recipeFor({ recipes, pack }: TestedProcess, food: string): PrintedRecipe | undefined {
-  const rows = recipes.flatMap(({ recipe }) => recipeOfId(recipe) ?? []);
-  const row = rows.find((each) => isFor(each, food) && othersOf(each, food).length === 0);
-  return row && printed(row, food, pack);
-}
-
-/** A recipe by its id, for a hot pack of this food. */
-export function recipeNamed(id: string, food: string): PrintedRecipe {
-  const row = recipeOfId(id);
-  // ids come from our own tables, never from a caller: a missing one is a mistake that the tests meet
-  if (row === undefined) throw new Error(`no recipe ${id}`);
-  return printed(row, food, 'hot');
-}
-
-/** What the amounts of a batch are for: the raw food, the jars it fills, or the prepared food. */
-function batchOf(row: RecipeRow, food: string): Pick<Part, 'per' | 'perUnit' | 'perOf'> | undefined {
-  const line = mainLine(row, food);
-  const main =
-    line?.amount === undefined ? undefined : (parseQuantity(line.amount) as Quantity<'mass'> | Quantity<'volume'>);
-  if (main !== undefined && isMass(main)) return { per: main.value, perUnit: main.unit, perOf: 'raw' };
-  const [filled] = row.yields ?? [];
-  if (filled !== undefined && filled.low === filled.high) {
-    const liters = valueIn(readJar(filled.jar).volume, 'L') * filled.low;
-    return { per: liters, perUnit: 'L', perOf: 'jar' };
-  }
-  return main === undefined ? undefined : { per: main.value, perUnit: main.unit as Unit<'volume'>, perOf: 'ready' };
-}
-
-const itemOf = ({ food, form, role }: RecipeLine): PantryItem | undefined =>
+const itemOf = ({ food, form, role }: IngredientRow): PantryItem | undefined =>
   role === 'starch'
     ? 'starch for canning'
     : PANTRY.find((item) => {
@@ -89,125 +41,166 @@ const itemOf = ({ food, form, role }: RecipeLine): PantryItem | undefined =>
       });
 
 /** What a line is called on a sheet: by its name in the pantry, or as the page has it. */
-function whatOf({ food, item, printed: words }: RecipeLine, held: PantryItem | undefined): string {
-  const name = held ?? (food === undefined ? (item as string) : nameOf(food));
-  if (words === undefined || held !== undefined) return name;
-  return words.includes(' ') ? `${name}, ${words}` : `${words} ${name}`;
+function whatOf({ food, form, item, printed: words }: IngredientRow, held: PantryItem | undefined): string {
+  if (held !== undefined) return held;
+  const name = food === undefined ? (item as string) : nameOf(food);
+  const cut = form === undefined ? '' : `, ${formName(form)}`;
+  if (words === undefined) return `${name}${cut}`;
+  return words.includes(' ') ? `${name}${cut}, ${words}` : `${words} ${name}${cut}`;
 }
 
-const PER_OF = { raw: 'raw', ready: 'ready', juice: 'ready', liquid: 'ready' } as const;
+/** Kg or liters of what an amount of a line is for: raw food by weight, prepared food by volume, a liter being a kilogram. */
+function perOf({ per }: IngredientRow): Part['per'] | undefined {
+  if (per === undefined) return { of: 'batch', much: 1 };
+  if (per.of === 'water') return undefined;
+  const given = parseQuantity(per.amount) as Amount;
+  return { of: per.of === 'raw' ? 'raw' : 'ready', much: isMass(given) ? valueIn(given, 'kg') : valueIn(given, 'L') };
+}
 
-/** A line of the page as a part of what a day makes; none for the food itself, and for what has no measure. */
-function partOf(row: RecipeRow, food: string, line: RecipeLine): Part[] {
-  const { amount, per, role, optional, drained, perJar, keep } = line;
-  if (MAIN.has(role) || optional === true || drained === true || perJar !== undefined || amount === undefined)
-    return [];
-  const given = parseQuantity(amount) as Quantity<'mass'> | Quantity<'volume'>;
-  if (isMass(given)) return [];
-  const own = per === undefined || per.of === 'water' ? undefined : perUnitOf(per.amount, PER_OF[per.of]);
-  const batch = own ?? batchOf(row, food);
-  if (batch === undefined || per?.of === 'water') return [];
+function partOf(line: IngredientRow): Part[] {
+  const { amount, count, counted, optional, drained, perJar } = line;
+  const pectin = pectinIn(line);
+  if (optional === true || drained === true || perJar !== undefined) return [];
+  if (amount === undefined && count === undefined && pectin === undefined) return [];
+  const per = perOf(line);
+  if (per === undefined) return [];
   const item = itemOf(line);
+  const given = amount === undefined ? pectin : (parseQuantity(amount) as Amount);
   return [
     {
+      line,
       what: whatOf(line, item),
       ...(item === undefined ? {} : { item }),
-      role: role as IngredientRole,
-      amount: given.value,
-      unit: given.unit as Unit<'volume'>,
-      ...batch,
-      neverLess: keep === true,
+      ...(given === undefined ? { count: { pieces: count as number, of: counted ?? '' } } : { amount: given }),
+      per,
     },
   ];
 }
 
-/** What an amount is for: raw food by weight, prepared food by volume, a liter of it being about a kilogram. */
-function perUnitOf(amount: string, perOf: Part['perOf']): Pick<Part, 'per' | 'perUnit' | 'perOf'> {
-  const given = parseQuantity(amount) as Quantity<'mass'> | Quantity<'volume'>;
-  if (!isMass(given)) return { per: given.value, perUnit: given.unit, perOf: 'ready' };
-  if (perOf === 'raw') return { per: given.value, perUnit: given.unit, perOf };
-  return { per: valueIn(given, 'kg'), perUnit: 'L', perOf };
-}
-
 /** One line of each choice: the first that the page names. */
-function chosen(lines: readonly RecipeLine[]): readonly RecipeLine[] {
-  return lines.filter(
+const chosen = (lines: readonly IngredientRow[]): readonly IngredientRow[] =>
+  lines.filter(
     ({ choose }, index) => choose === undefined || lines.findIndex((each) => each.choose === choose) === index,
   );
+
+/** The parts of a recipe for one pack, acid first: it is what a list must not lose. */
+export function partsOf({ row, food, lots }: Product, pack: string): readonly Part[] {
+  const own = new Set([food.id, ...lots.map(({ food }) => food)]);
+  const lines = chosen(row.ingredients.filter((line) => (line.pack ?? pack) === pack)).filter(
+    (line) => !(isMain(line) && (line.food === '@scope' || (line.food !== undefined && own.has(line.food)))),
+  );
+  const parts = lines.flatMap(partOf);
+  return [...parts.filter(({ line }) => line.role === 'acid'), ...parts.filter(({ line }) => line.role !== 'acid')];
 }
 
-/** The acid before all else: it is what a list must not lose. */
-const acidFirst = (parts: readonly Part[]): readonly Part[] => [
-  ...parts.filter(({ role }) => role === 'acid'),
-  ...parts.filter(({ role }) => role !== 'acid'),
-];
-
-/** The steps that fill the jars and what comes after them, which the plan says itself. */
-const FILLS = new Set(['fill-hot', 'fill-raw', 'acid-in-jars', 'salt-in-jars', 'cover']);
-
-function printed(row: RecipeRow, food: string, pack: string): PrintedRecipe {
-  const steps = row.steps.filter((step) => (step.pack ?? pack) === pack);
-  const filling = steps.findIndex((step) => FILLS.has(step.do));
-  const cover = steps.find((step) => step.do === 'cover')?.of;
-  return {
-    ...(cover === undefined ? {} : { cover }),
-    parts: acidFirst(chosen(row.ingredients).flatMap((line) => partOf(row, food, line))),
-    steps: steps.slice(0, filling === -1 ? steps.length : filling).map(stepText),
-    mustKeep: row.mustKeep ?? [],
-    basis: [pageOf(row, 'ingredients', 'the printed recipe')],
-  };
+/** How often the amount of a part is taken for each raw kg, each prepared kg and each jar. */
+interface Rates {
+  readonly raw: number;
+  readonly ready: number;
+  readonly unit: number;
+}
+function ratesOf({ per }: Part, batch: Batch | undefined, jarLiters: number): Rates {
+  const none = { raw: 0, ready: 0, unit: 0 };
+  if (per.of === 'raw') return { ...none, raw: 1 / per.much };
+  if (per.of === 'ready') return { ...none, ready: 1 / per.much };
+  if (per.of === 'jar') return { ...none, unit: jarLiters / per.much };
+  if (batch === undefined) return none;
+  // a batch readies its most jars
+  if (batch.of === 'raw') return { ...none, raw: 1 / batch.kg };
+  return { ...none, unit: 1 / batch.jars.high };
 }
 
-/** Of an ingredient for one of what it is for: a raw kg, a litre ready, or a jar. */
-function cupsOf({ amount, unit, per, perUnit, perOf }: Part, jar: string): number {
-  const cups = valueIn<'volume'>({ value: amount, unit }, 'cup');
-  if (perOf === 'raw') return cups / (per * valueIn<'mass'>({ value: 1, unit: perUnit as Unit<'mass'> }, 'kg'));
-  const litres = per * valueIn<'volume'>({ value: 1, unit: perUnit as Unit<'volume'> }, 'L');
-  return perOf === 'ready' ? cups / litres : (cups / litres) * valueIn(readJar(jar).volume, 'L');
+const kgOf = (part: Part): number | undefined => {
+  const { item, amount, line } = part;
+  if (amount === undefined) return undefined;
+  if (isMass(amount)) return valueIn(amount, 'kg');
+  if (item !== undefined) return kgOfMeasure(item, amount).kg;
+  return line.food === undefined ? undefined : kgOfCut(nameOf(line.food), line.form, amount).kg;
+};
+
+/** A recipe's parts for jars of one size, with what they are counted by. */
+export interface Parts {
+  readonly parts: readonly Part[];
+  readonly batch?: Batch;
+  /** Of one jar. */
+  readonly liters: number;
 }
+export const partsFor = (product: Product, pack: string, jar: string, batch: Batch | undefined): Parts => ({
+  parts: partsOf(product, pack),
+  ...(batch === undefined ? {} : { batch }),
+  liters: valueIn(readJar(jar).volume, 'L'),
+});
 
 /** What the pantry gives for each unit and each kg, of everything the recipe takes from it. */
-export function pantryOf({ parts }: PrintedRecipe, jar: string): NonNullable<Activity['pantry']> {
-  return Object.fromEntries(
-    parts.flatMap((row) => {
-      const { item } = row;
-      if (item === undefined) return [];
-      const { kg } = kgOfMeasure(item, { value: cupsOf(row, jar), unit: 'cup' });
-      return [
-        [
-          item,
-          {
-            perUnit: row.perOf === 'jar' ? kg : 0,
-            perReadyKg: row.perOf === 'ready' ? kg : 0,
-            perRawKg: row.perOf === 'raw' ? kg : 0,
-          },
-        ],
-      ];
-    }),
-  );
+export function pantryOf({ parts, batch, liters }: Parts): NonNullable<Activity['pantry']> {
+  const taken: Partial<Record<PantryItem, { perUnit: number; perReadyKg: number; perRawKg: number }>> = {};
+  for (const part of parts) {
+    const kg = kgOf(part);
+    if (part.item === undefined || kg === undefined) continue;
+    const { raw, ready, unit } = ratesOf(part, batch, liters);
+    const before = taken[part.item] ?? { perUnit: 0, perReadyKg: 0, perRawKg: 0 };
+    taken[part.item] = {
+      perUnit: before.perUnit + kg * unit,
+      perReadyKg: before.perReadyKg + kg * ready,
+      perRawKg: before.perRawKg + kg * raw,
+    };
+  }
+  return taken;
 }
 
+/** Liters that the parts of a recipe add to its pot, for each raw kg of the food at the rich end. */
+export function litersBeside({ parts, batch, liters }: Parts, unitsPerKg: number, readyPerKg: number): number {
+  return parts.reduce((sum, part) => {
+    const { amount, line } = part;
+    if (amount === undefined || line.role === 'spice') return sum;
+    const { raw, ready, unit } = ratesOf(part, batch, liters);
+    const plain = isMass(amount) ? valueIn(amount, 'kg') : valueIn(amount, 'L');
+    // sugar dissolves: it adds less than its heap
+    const volume = line.role === 'sugar' ? (kgOf(part) ?? plain) / customary('sugar-density') : plain;
+    return sum + volume * (raw + ready * readyPerKg + unit * unitsPerKg);
+  }, 0);
+}
+
+/** Other lots that a recipe takes from: the onions of a salsa, where they are among what was bought. */
+export function alsoFrom(day: Day, product: Product, batch: Batch | undefined): NonNullable<Activity['also']> {
+  if (batch === undefined) return [];
+  const own = new Set(product.lots.map(({ index }) => index));
+  return othersOf(product.row, [product.food.id]).flatMap((line) => {
+    const lot = lotFor(day, line, own);
+    if (lot === undefined || line.amount === undefined) return [];
+    const amount = parseQuantity(line.amount) as Amount;
+    const kg = isMass(amount) ? valueIn(amount, 'kg') : kgOfCut(lot.trade, line.form, amount).kg;
+    return [{ lot: lot.index, kgPerUnit: kg / batch.jars.high }];
+  });
+}
+const lotFor = ({ lots }: Day, { food }: IngredientRow, own: ReadonlySet<number>): KnownLot | undefined =>
+  lots.find((lot) => lot.food === food && !own.has(lot.index));
+
 /** The recipe's own lines for what a day makes of it. */
-export function ingredientLines(
-  day: Day,
-  { parts }: PrintedRecipe,
-  jar: string,
-  { rawKg, readyKg, ready }: Decided,
-): Ingredient[] {
-  return parts.map((row): Ingredient => {
-    const many = { raw: rawKg, ready: readyKg.high, jar: ready }[row.perOf];
-    const amount: Quantity<'volume'> = spooned(cupsOf(row, jar) * many);
-    const { item } = row;
-    const kg = item === undefined ? undefined : kgOfMeasure(item, amount).kg;
-    const weighed = row.role === 'sugar' && kg !== undefined;
-    return {
-      what: row.what,
-      role: row.role,
-      ...(weighed && day.metric ? { amount: massOf(day, kg) } : { amount: volumeOf(day, amount) }),
-      ...(weighed && !day.metric ? { or: massOf(day, kg) } : {}),
-      ...(item === undefined && row.role !== 'liquid' ? { toBuy: true as const } : {}),
-      note: `${measure(row)}${row.neverLess ? ', never less' : ''}`,
+export function ingredientLines(day: Day, { parts, batch, liters }: Parts, decided: Decided): Ingredient[] {
+  const { rawKg, readyKg, ready } = decided;
+  const held = new Set(day.lots.map(({ food }) => food));
+  return parts.flatMap((part): Ingredient[] => {
+    const { raw, ready: prepared, unit } = ratesOf(part, batch, liters);
+    const times = raw * rawKg + prepared * readyKg.high + unit * ready;
+    if (times === 0) return [];
+    const { line, item, what, amount, count } = part;
+    const toBuy = item === undefined && line.role !== 'liquid' && !(line.food !== undefined && held.has(line.food));
+    const common = {
+      what,
+      role: line.role,
+      ...(toBuy ? { toBuy: true as const } : {}),
+      note: `${printed(part)}${line.keep === true ? ', never less' : ''}`,
     };
+    if (amount === undefined) {
+      return [{ ...common, count: Math.ceil((count?.pieces ?? 0) * times * 2 - 1e-9) / 2, counted: count?.of ?? '' }];
+    }
+    const kg = item === undefined ? undefined : kgOf(part);
+    if (isMass(amount)) return [{ ...common, amount: massOf(day, valueIn(amount, 'kg') * times) }];
+    const volume = volumeOf(day, spooned(valueIn(amount, 'cup') * times));
+    const weighed = line.role === 'sugar' && kg !== undefined ? massOf(day, kg * times) : undefined;
+    if (weighed === undefined) return [{ ...common, amount: volume }];
+    return [day.metric ? { ...common, amount: weighed } : { ...common, amount: volume, or: weighed }];
   });
 }
 
@@ -215,6 +208,17 @@ export function ingredientLines(
 export const spooned = (cups: number): Quantity<'volume'> =>
   cups >= 0.25 ? { value: cups, unit: 'cup' } : quantityIn<'volume'>(cups, 'cup', cups >= 1 / 16 ? 'tbsp' : 'tsp');
 
-const OF = { raw: 'as bought', ready: 'prepared', jar: 'in jars' } as const;
-const measure = ({ amount, unit, per, perUnit, perOf }: Part): string =>
-  `${Number(amount.toFixed(3))} ${unit} to ${per} ${perUnit} ${OF[perOf]}`;
+/** The amount as the page prints it. */
+function printed({ line, count }: Part): string {
+  const much = line.amount ?? `${count?.pieces ?? ''} ${line.counted ?? ''}`.trim();
+  if (line.per === undefined) return `${much} in one batch`;
+  return `${much} to ${line.per.amount} ${OF[line.per.of]}`;
+}
+const OF = { raw: 'as bought', ready: 'prepared', juice: 'of juice', liquid: 'of liquid', water: 'of water' } as const;
+
+/** Rows whose acid is not among their lines, though the process asks for it in the mix. */
+export const hasAcid = ({ parts }: Parts): boolean => parts.some(({ line }) => line.role === 'acid' && line.keep === true);
+
+/** What must not be changed, as a step of its own: it is read where the work is done. */
+export const kept = ({ mustKeep = [] }: RecipeRow): string[] =>
+  mustKeep.length === 0 ? [] : [`Change none of this: ${mustKeep.join('; ')}.`];

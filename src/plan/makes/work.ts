@@ -1,45 +1,153 @@
-import timesJson from '../../../data/plan/work-times.json';
-import { MINUTES_A_JAR } from '../../process/loadTimeline';
+/** What the steps of a recipe take of hands and pots, for one pack: the only place that reads operations for the plan. */
+import { parseQuantity } from '../../quantity/parseQuantity';
+import { valueIn } from '../../quantity/scale';
+import { isFor, OPERATIONS, RECIPES } from '../../recipes/rows/rows';
+import type { Makes, OperationRow, RecipeRow, StepRow } from '../../recipes/rows/tables';
+import { ends, operationOf } from '../../recipes/step';
 import type { Basis } from '../../sources/basis';
-import { asTable, type Practice, practiceBasis } from '../../sources/table';
-import type { Make } from '../request/planInput';
+import { practiceBasis } from '../../sources/table';
+import { MINUTES_A_JAR } from '../../process/loadTimeline';
+import { customary } from '../customary';
 
-/**
- * How long the work takes where the cook names no figures of their own: common practice, no source. Every figure can
- * be set on the product (`minutesPerPound`, `minutesPerUnit`, `cook`).
- */
-export interface WorkTimes {
-  /** Washing, cutting, peeling, pitting: minutes of one pair of hands for each raw pound. */
-  readonly perPound: number;
-  /** Filling, wiping, lidding or bagging: minutes for each jar or pack. */
-  readonly perUnit: number;
-  /** Minutes in the pot for one batch; none where nothing is cooked. */
-  readonly cook?: number;
-  /** One pair of hands stirs as long as it cooks. */
-  readonly stir?: true;
+/** Where the work of the day ends: what then goes on by itself, or keeps. */
+export type End = 'can' | 'dry' | 'freeze-dry' | 'freeze' | 'ferment' | 'keep cold';
+
+const ENDS: ReadonlyMap<string, End> = new Map([
+  ['process', 'can'],
+  ['dry', 'dry'],
+  ['freeze-dry', 'freeze-dry'],
+  ['freeze', 'freeze'],
+  ['ferment', 'ferment'],
+  ['refrigerate', 'keep cold'],
+]);
+
+/** What a recipe takes of a kitchen, by the kilogram of raw food, by the unit and by the pot. */
+export interface RecipeWork {
+  readonly end: End;
+  /** Minutes of one pair of hands for each kg, for each jar, bag or tray, and for each batch. */
+  readonly handsPerKg: number;
+  readonly handsPerUnit: number;
+  readonly handsPerBatch: number;
+  /** Minutes that it stands by itself before it is cooked or filled. */
+  readonly soak: number;
+  /** The pot, where something is cooked in it: minutes besides those of heating up. */
+  readonly pot?: { readonly minutes: number; readonly stirred: boolean; readonly boilsDown: boolean };
+  /** Where the food is blanched, minutes of the boiling water. */
+  readonly blanch?: number;
+  /** The steps until jars are filled, trays loaded or packs packed; and those afterwards. */
+  readonly steps: readonly StepRow[];
+  readonly before: readonly StepRow[];
+  readonly after: readonly StepRow[];
+  /** The step it ends in. */
+  readonly last?: StepRow;
+}
+
+/** Of a customary range of minutes the figure that a plan counts on: between the practiced and the slow end. */
+const paced = ({ low, high }: { readonly low: number; readonly high: number }): number =>
+  low + (high - low) * customary('pace');
+
+/** The printed time of a step at its slow end, in minutes. */
+export const printedMinutes = ({ time, times = 1 }: StepRow): number | undefined =>
+  time === undefined ? undefined : valueIn(parseQuantity(ends(time)[1], 'time'), 'min') * times;
+
+const minutesOf = (step: StepRow): number => {
+  const { minutes } = operationOf(step);
+  return printedMinutes(step) ?? (minutes === undefined ? 0 : paced(minutes));
+};
+
+/** Minutes for each kg, jar or tray of an operation. */
+export const minutesOfEach = ({ minutesPerKg, minutesEach }: OperationRow): { readonly perKg: number; readonly each: number } => ({
+  perKg: minutesPerKg === undefined ? 0 : paced(minutesPerKg),
+  each: minutesEach === undefined ? 0 : paced(minutesEach),
+});
+
+/** Minutes of filling one bag, for recipes that print no packing. */
+export const bagging = (): number => minutesOfEach(OPERATIONS.get('pack') as OperationRow).each;
+
+/** The steps of one pack that are not left to the cook. */
+export const stepsOf = ({ steps }: RecipeRow, pack: string): readonly StepRow[] =>
+  steps.filter((step) => step.optional !== true && (step.pack ?? pack) === pack);
+
+/** Where the steps end the day: in the canner, unless it ferments for weeks before. */
+function endOf(steps: readonly StepRow[]): { readonly end: End; readonly at: number } {
+  const found = (id: string): number => steps.findIndex((step) => step.do === id);
+  const [canned, fermented] = [found('process'), found('ferment')];
+  if (canned >= 0 && (fermented < 0 || fermented > canned)) return { end: 'can', at: canned };
+  const all = [...ENDS].flatMap(([id, end]) => {
+    // chilled on the way is not kept cold: only the last refrigerator counts
+    const at = id === 'refrigerate' ? steps.map((step) => step.do).lastIndexOf(id) : found(id);
+    return at < 0 || id === 'process' ? [] : [{ end, at }];
+  });
+  const others = all.filter(({ end }) => end !== 'keep cold');
+  return (others.length > 0 ? others : all).sort((one, other) => one.at - other.at)[0] ?? { end: 'keep cold', at: steps.length };
+}
+
+/** Steps that the plan says itself, at the minute they are done. */
+const FILLING: ReadonlySet<string> = new Set(['fill-hot', 'fill-raw', 'acid-in-jars', 'salt-in-jars', 'cover', 'load-trays', 'spread']);
+/** What stands by itself for longer than the work around it. */
+const STANDING: ReadonlySet<OperationRow['takes']> = new Set(['nothing', 'refrigerator', 'crock', 'oven']);
+/** Cooling and draining for some minutes is part of the work. */
+const SHORT = 30;
+
+/** What a recipe takes, for one pack. */
+export function workOf(row: RecipeRow, pack: string): RecipeWork {
+  const steps = stepsOf(row, pack);
+  const { end, at } = endOf(steps);
+  const day = steps.slice(0, at);
+  const filled = day.findIndex((step) => FILLING.has(step.do));
+  let [handsPerKg, handsPerUnit, handsPerBatch, soak, pot, attended] = [0, 0, 0, 0, 0, 0];
+  let boilsDown = false;
+  let blanched: number | undefined;
+  day.forEach((step, index) => {
+    const operation = operationOf(step);
+    const { perKg, each } = minutesOfEach(operation);
+    handsPerKg += perKg;
+    handsPerUnit += each;
+    if (perKg + each > 0) return;
+    const minutes = minutesOf(step);
+    if (step.do === 'blanch') blanched = minutes;
+    else if (operation.takes === 'burner') {
+      pot += minutes;
+      if (operation.attended) attended += minutes;
+      boilsDown ||= step.do === 'boil-down';
+    } else if (operation.takes === 'hands') handsPerBatch += minutes;
+    else if (STANDING.has(operation.takes) && minutes > SHORT && (filled < 0 || index < filled)) soak += minutes;
+  });
+  for (const step of steps.slice(at + 1)) {
+    const { perKg, each } = minutesOfEach(operationOf(step));
+    // what is done to it when it is dry is counted by the bag
+    if (step.do === 'pack' || step.do === 'roll') handsPerUnit += each;
+    if (step.do === 'powder') handsPerUnit += perKg / 10;
+  }
+  // in a recipe that is cooked besides, a blanching is work at the stove like peeling
+  const only = blanched !== undefined && pot === 0;
+  if (blanched !== undefined && !only) handsPerKg += blanched;
+  const stop = filled < 0 ? at : filled;
+  return {
+    end,
+    handsPerKg,
+    handsPerUnit,
+    handsPerBatch,
+    soak,
+    ...(pot > 0 ? { pot: { minutes: pot, stirred: attended >= pot / 2, boilsDown } } : {}),
+    ...(only ? { blanch: blanched as number } : {}),
+    steps,
+    before: steps.slice(0, stop),
+    after: steps.slice(at + 1),
+    ...(steps[at] === undefined ? {} : { last: steps[at] }),
+  };
 }
 
 /** Minutes of one pair of hands to put a jar into the canner and to lift it out again. */
 export const LIFT_A_JAR = 2 * MINUTES_A_JAR.likely;
 
-interface WorkRow extends Practice {
-  readonly make: Make;
-  readonly form?: string;
-  readonly perPound: number;
-  readonly perUnit: number;
-  readonly cook?: number;
-  readonly stir?: true;
-}
-const { rows } = asTable<WorkRow>(timesJson);
+export const WORK_BASIS: Basis = practiceBasis('handsMinutes', 'minutes of each operation');
 
-/** The customary work times of a product: by its form where that has its own, and without a pot where it is packed raw. */
-export function workTimes(make: Make, form: string | undefined, pack: string | undefined): WorkTimes {
-  const own = rows.filter((each) => each.make === make);
-  const row = own.find((each) => each.form === form) ?? own.find((each) => each.form === undefined);
-  if (row === undefined) throw new Error(`no work times for ${make}`);
-  const { perPound, perUnit, cook, stir } = row;
-  if (cook === undefined || (make === 'jars' && pack === 'raw')) return { perPound, perUnit };
-  return { perPound, perUnit, cook, ...(stir === undefined ? {} : { stir }) };
+/** Customary minutes of preparing a raw pound of a food in a form, by the first recipe of one of these kinds that is for it. */
+export function usualMinutesPerPound(food: string, form: string | undefined, makes: readonly Makes[], pack = 'hot'): number {
+  const own = RECIPES.filter((row) => makes.includes(row.makes) && isFor(row, food));
+  const inForm = own.find((row) => form !== undefined && [row.form, ...row.ingredients.map((line) => line.form)].includes(form));
+  const row = inForm ?? own[0];
+  return row === undefined ? customary('minutes-per-pound') : workOf(row, pack).handsPerKg * KG_IN_POUND;
 }
-
-export const WORK_BASIS: Basis = practiceBasis('handsMinutes', 'minutes of work and of cooking');
+const KG_IN_POUND = 0.45359237;

@@ -1,7 +1,9 @@
 import { fail } from '../../errors/StillroomError';
 import { isMass } from '../../quantity/fields';
-import type { Make, PlanRequest, Wanted } from '../request/planInput';
+import type { Makes } from '../../recipes/rows/tables';
+import type { PlanRequest, Wanted } from '../request/planInput';
 import { isPriced, pricesOf } from '../request/pricesOf';
+import { checkBreaks } from './hours';
 import { weightsOf } from './program';
 
 /** Refuses what no single field shows: currencies, worths, least and most that cannot hold together. */
@@ -38,6 +40,7 @@ export function checkRequest(request: PlanRequest): void {
     );
   }
   checkStove(request);
+  checkBreaks(request.kitchen);
   checkAim(request);
 }
 
@@ -49,22 +52,24 @@ function checkStove({ kitchen: { energy } }: PlanRequest): void {
   }
 }
 
-/** Makes that are filled and sold by weight: no figure says what they measure. */
-const BY_WEIGHT: readonly Make[] = ['dried', 'freeze-dried', 'leather', 'frozen', 'powder'];
-/** And those that are poured: no figure says what they weigh. */
-const BY_VOLUME: readonly Make[] = ['vinegar', 'jelly stock'];
+/** What is filled and sold by weight: no figure says what it measures. */
+const BY_WEIGHT: ReadonlySet<Makes> = new Set(['dried', 'freeze-dried', 'leather', 'frozen', 'powder', 'jerky']);
+/** And what is poured: no figure says what it weighs. */
+const BY_VOLUME: ReadonlySet<Makes> = new Set(['vinegar', 'stock']);
 
-/** Refuses fields that this make has no use for. */
-function checkOwnFields({ make, pectin = false, pectinGrade, serving }: Wanted, path: string): void {
+/** Refuses fields that what is made has no use for. */
+function checkOwnFields({ recipe, make, pectin = false, serving }: Wanted, path: string): void {
+  const makes = recipe === undefined ? (make?.makes ?? []) : [recipe.makes];
   const added = pectin !== false && pectin !== 'none';
-  if (added && make !== 'jam') fail('CONTRADICTION', `${path}.pectin`, pectin, 'jam, for nothing else takes pectin');
-  if (pectinGrade !== undefined && !added)
-    fail('CONTRADICTION', `${path}.pectinGrade`, pectinGrade, '`pectin: true` to go with it');
-  if (serving !== undefined && !isMass(serving) && BY_WEIGHT.includes(make))
+  if (added && !makes.some((each) => SPREADS.has(each)))
+    fail('CONTRADICTION', `${path}.pectin`, pectin, 'jam, for nothing else takes pectin');
+  if (serving === undefined || makes.length === 0) return;
+  if (!isMass(serving) && makes.every((each) => BY_WEIGHT.has(each)))
     fail('CONTRADICTION', `${path}.serving`, serving, 'a mass, for it is packed by weight');
-  if (serving !== undefined && isMass(serving) && BY_VOLUME.includes(make))
+  if (isMass(serving) && makes.every((each) => BY_VOLUME.has(each)))
     fail('CONTRADICTION', `${path}.serving`, serving, 'a volume, for it is poured');
 }
+const SPREADS: ReadonlySet<Makes> = new Set(['jam', 'jelly', 'preserves', 'marmalade', 'spread']);
 
 const SOME_PRICE = 'a price to go with it: of a lot, jars, lids, bags, sugar, energy or an hour of work';
 

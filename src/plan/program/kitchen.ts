@@ -1,28 +1,34 @@
 import { freezerLoad } from '../../freezing/freezerLoad';
 import { valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
+import { potName, vesselName } from '../../recipes/kitchenOf';
 import { customary } from '../customary';
 import { LIFT_A_JAR } from '../makes/work';
 import type { Activity, Capacity } from '../request/activity';
-import type { Window } from '../request/daySchedule';
 import type { KnownLot } from '../request/lots';
 import type { Kitchen } from '../request/planInput';
 import { amountOf, BAGS, FREEZER_LOAD, FREEZER_ROOM, type InStock, jarsOf, LIDS, type Stock } from '../request/stock';
 import type { Means } from '../schedule/job';
+import { fillOf } from './fillOf';
+import { busyMinutes, windowsOf } from './hours';
+import { machineLoads } from './loadsOf';
 
 export interface Pot {
   readonly label: string;
-  /** What may be cooked in it at once. */
+  /** What may be cooked in it at once where it does not foam; see `fillOf` for what does. */
   readonly most: Quantity<'volume'>;
+  /** The pot as the cook names it. */
+  readonly given: NonNullable<Kitchen['pots']>[number];
 }
 
 /** Each single pot, the many of one kind spread out. */
 export const potsOf = (kitchen: Kitchen): Pot[] =>
   toldApart(
-    (kitchen.pots ?? []).flatMap(({ name, volume, count = 1, fill = customary('pot-fill') }) =>
-      Array.from({ length: count }, () => ({
-        label: name ?? `${volume.value} ${volume.unit} pot`,
-        most: { value: volume.value * fill, unit: volume.unit },
+    (kitchen.pots ?? []).flatMap((pot) =>
+      Array.from({ length: pot.count ?? 1 }, () => ({
+        label: potName(pot),
+        most: { value: pot.volume.value * fillOf(pot), unit: pot.volume.unit },
+        given: pot,
       })),
     ),
   );
@@ -50,18 +56,13 @@ const namedCanners = (kitchen: Kitchen): Canner[] =>
  * is called after it (`12 quart pot`). Of several pots called the same the first is the canner.
  */
 export function vesselsOf(kitchen: Kitchen): (number | undefined)[] {
-  const plain = (label: string) =>
-    label
-      .trim()
-      .toLowerCase()
-      .replace(/[\s-]+/g, ' ');
-  const called = (kitchen.pots ?? []).flatMap(({ name, volume, count = 1 }) =>
-    Array.from({ length: count }, () => plain(name ?? `${volume.value} ${volume.unit} pot`)),
+  const called = (kitchen.pots ?? []).flatMap((pot) =>
+    Array.from({ length: pot.count ?? 1 }, () => vesselName(potName(pot))),
   );
-  const pots = potsOf(kitchen).map(({ label }) => plain(label));
+  const pots = potsOf(kitchen).map(({ label }) => vesselName(label));
   const taken = new Set<number>();
   const names = (kitchen.canners ?? []).flatMap(({ name, count = 1 }) =>
-    Array.from({ length: count }, () => (name === undefined ? undefined : plain(name))),
+    Array.from({ length: count }, () => (name === undefined ? undefined : vesselName(name))),
   );
   return names.map((name) => {
     if (name === undefined) return undefined;
@@ -80,14 +81,15 @@ const toldApart = <T extends { readonly label: string }>(things: readonly T[]): 
     return twins.length === 1 ? thing : { ...thing, label: `${thing.label} ${twins.indexOf(index) + 1}` };
   });
 
-/** Whole minutes of the hours of work, from the start of the first day; the next day starts 24 h later. */
-export const windowsOf = ({ hours }: Kitchen): Window[] =>
-  hours.map((day, index) => ({ from: index * DAY, to: index * DAY + Math.floor(valueIn(day, 'min') + 1e-6) }));
-const DAY = 24 * 60;
+/** Pairs of hands, and whose they are where the cook names them. */
+export const handsOf = ({ hands = 1 }: Kitchen): { readonly count: number; readonly names?: readonly string[] } =>
+  typeof hands === 'number' ? { count: hands } : { count: hands.length, names: hands };
 
 /** The kitchen as the order of work sees it. */
 export function meansOf(kitchen: Kitchen, { hands, burners, stock, days }: Capacity): Means {
   const load = amountOf(stock, FREEZER_LOAD);
+  const { names } = handsOf(kitchen);
+  const busy = busyOf(kitchen);
   return {
     hands,
     burners,
@@ -96,7 +98,25 @@ export function meansOf(kitchen: Kitchen, { hands, burners, stock, days }: Capac
     vessels: vesselsOf(kitchen),
     trays: kitchen.dryer?.trays ?? 0,
     ...(load === undefined ? {} : { freezerKg: load / days }),
+    ...(busy === undefined ? {} : { busy }),
+    ...(names === undefined ? {} : { names }),
   };
+}
+
+/** Minutes from the start until which machines still run; nothing where none does. */
+function busyOf(kitchen: Kitchen): Means['busy'] {
+  const until = (given: Parameters<typeof busyMinutes>[1]) => busyMinutes(kitchen, given);
+  const dryer = until(kitchen.dryer?.busyUntil);
+  const freezeDryer = until(kitchen.freezeDryer?.busyUntil);
+  const canners = (kitchen.canners ?? []).flatMap(({ count = 1, busyUntil }) =>
+    Array.from({ length: count }, () => until(busyUntil)),
+  );
+  const some = {
+    ...(dryer === undefined ? {} : { dryer }),
+    ...(freezeDryer === undefined ? {} : { freezeDryer }),
+    ...(canners.every((each) => each === undefined) ? {} : { canners }),
+  };
+  return Object.keys(some).length === 0 ? undefined : some;
 }
 
 /** The kitchen in the program's plain numbers. */
@@ -105,8 +125,8 @@ export function capacityOf(
   activities: readonly Activity[],
 ): Capacity {
   const windows = windowsOf(kitchen);
-  const days = windows.length;
-  const hands = kitchen.hands ?? 1;
+  const days = kitchen.hours.length;
+  const { count: hands } = handsOf(kitchen);
   const { freezeDryer } = kitchen;
   return {
     lots: lots.map(({ usableKg }) => usableKg),
@@ -119,17 +139,23 @@ export function capacityOf(
     vessels: vesselsOf(kitchen),
     lead: leadOf(activities, hands),
     stock: stockOf(kitchen, days),
-    trays: days * (kitchen.dryer?.trays ?? 0),
+    trays: kitchen.dryer?.trays ?? 0,
     ...(freezeDryer === undefined
       ? {}
       : {
           freezeDryer: {
             trays: freezeDryer.trays,
             iceKg: valueIn(freezeDryer.ice, 'kg'),
-            loads: freezeDryer.loads ?? 1,
+            loads: freezeDryer.loads ?? longestRunLoads(kitchen, activities),
           },
         }),
   };
+}
+
+/** Loads of the freeze-dryer, by the longest of what may go into it; 1 where nothing says how long that is. */
+function longestRunLoads(kitchen: Kitchen, activities: readonly Activity[]): number {
+  const runs = activities.flatMap(({ after }) => (after?.kind === 'freeze-dry' ? [after.minutes] : []));
+  return runs.length === 0 ? 1 : machineLoads(kitchen, 'freezeDryer', Math.max(...runs) / 60);
 }
 
 /** What the kitchen has in stock; nothing of what it names none of. */

@@ -1,42 +1,23 @@
 import { fail } from '../../errors/StillroomError';
 import { readInput } from '../../quantity/fields';
-import { makeDried } from '../makes/dried';
-import { makeFreezeDried } from '../makes/freezeDried';
-import { makeFrozen } from '../makes/frozen';
-import { makeJam } from '../makes/jam';
-import { makeJars } from '../makes/jars';
-import { makeLeather } from '../makes/leather';
-import { compositionOf, type Day, within as inProduct, isMaking, type Made, type Making } from '../makes/making';
-import { nameOf } from '../makes/naming';
-import { makePowder, makeSteeped } from '../makes/trimmings';
+import { makeProduct } from '../makes/make';
+import { type Day, within as inProduct, isMaking, type LeftOutProduct, type Made, type Making } from '../makes/making';
 import { LIFT_A_JAR } from '../makes/work';
 import type { Activity, Capacity } from '../request/activity';
 import type { LeftOut } from '../request/dayPlan';
 import { learnedOf } from '../request/learned';
 import { readLots } from '../request/lots';
-import { type Make, type PlanDayInput, type PlanRequest, planSchema, type Wanted } from '../request/planInput';
+import { type PlanDayInput, type PlanRequest, planSchema, type Wanted } from '../request/planInput';
 import type { Means } from '../schedule/job';
 import { loadsThatFit } from '../schedule/loadsThatFit';
 import { checkRequest } from './checkRequest';
+import { choose } from './choose';
 import type { DayProgram } from './decisions';
 import { capacityOf, meansOf } from './kitchen';
 import { pricesIn, withPrices } from './prices';
 import { toProgram } from './program';
 import { withSpread } from './spread';
 import { tellApart } from './tellApart';
-
-type Maker = (day: Day, wanted: Wanted, product: number, trade: string) => Made;
-const MAKERS: Readonly<Record<Make, Maker>> = {
-  jars: makeJars,
-  jam: makeJam,
-  dried: makeDried,
-  'freeze-dried': makeFreezeDried,
-  leather: makeLeather,
-  frozen: makeFrozen,
-  powder: makePowder,
-  vinegar: makeSteeped,
-  'jelly stock': makeSteeped,
-};
 
 /** A product that must be made and cannot be made here. */
 export interface UnmetMust {
@@ -63,64 +44,54 @@ const MOST_PAIRS = 300;
 
 /** Reads the request, makes each product ready for the program, and writes the program. */
 export function prepare(input: PlanDayInput): Prepared {
-  const request = readInput(planSchema, input);
-  checkRequest(request);
-  const known = readLots(request.lots, input.lots, request.kitchen);
-  const { lots } = known;
-  const day: Day = { request, ...known, learned: learnedOf(request.learned) };
-  const trades = request.products.map(({ from }, product) => inProduct(product, () => compositionOf(from).food));
-  const pairs = trades.reduce((sum, trade) => sum + lots.filter((lot) => lot.trade === trade).length, 0);
-  if (pairs > MOST_PAIRS) {
-    fail(
-      'TOO_MUCH',
-      'lots',
-      pairs,
-      `at most ${MOST_PAIRS} pairs of a lot and a product made of it: put lots of the same food together`,
-    );
-  }
-  const names = tellApart(request.products, trades);
-  const made = request.products.map((wanted, product): Made => {
-    const trade = trades[product] as string;
-    if (!lots.some((lot) => lot.trade === trade)) {
-      return {
-        name: nameOf(wanted, trade),
-        reason: { code: 'no-lot', text: `you have no ${trade} in your lots` },
-        instead: [{ text: 'add the lot, or leave the product out' }],
-      };
-    }
-    return MAKERS[wanted.make](day, wanted, product, trade);
-  });
-  const named = made.map((each, product): Made => {
-    const label = names[product] as string;
-    return isMaking(each) ? { ...each, label } : { ...each, name: label };
-  });
+  const { day, made } = readDay(input);
+  const { request, lots } = day;
+  const names = tellApart(made, request.products);
+  const makings = made.flatMap((each, index) => (isMaking(each) ? [{ ...each, label: names[index] as string }] : []));
   const prices = pricesIn(request, lots);
-  const priced = named.filter(isMaking).map((making) => ({
-    ...making,
-    activity: withPrices(withSpread(making.activity, lots), prices),
-  }));
-  const capacity = capacityOf(
-    { lots, kitchen: request.kitchen },
-    priced.map(({ activity }) => activity),
-  );
+  const priced = makings.map(({ activity }) => withPrices(withSpread(activity, lots), prices));
+  const capacity = capacityOf({ lots, kitchen: request.kitchen }, priced);
   const means = meansOf(request.kitchen, capacity);
-  const activities = loadsThatFit(
-    priced.map(({ activity }) => activity),
-    means,
-    LIFT_A_JAR / 2,
-  );
-  const makings = priced.map((making, index) => ({ ...making, activity: activities[index] as Activity }));
+  const activities = loadsThatFit(priced, means, LIFT_A_JAR / 2);
+  const leftOut = made.flatMap((each, index) => (isMaking(each) ? [] : [{ each, index, name: names[index] as string }]));
   return {
     request,
     day,
-    makings,
-    leftOut: named.filter((each): each is LeftOut => !isMaking(each)),
-    unmetMusts: named.flatMap((each, product) => {
-      const least = request.products[product]?.least ?? 0;
-      return isMaking(each) || least === 0 ? [] : [{ name: each.name, least, reason: each.reason.text }];
+    makings: makings.map((making, index) => ({ ...making, activity: activities[index] as Activity })),
+    leftOut: leftOut.map(({ each, name }) => leftOutOf(each, name)),
+    unmetMusts: leftOut.flatMap(({ each, index, name }) => {
+      const least = request.products[index]?.least ?? 0;
+      return least === 0 ? [] : [{ name, least, reason: each.text }];
     }),
     capacity,
     means,
     program: toProgram(activities, capacity, request.aim ?? 'most worth'),
   };
+}
+
+const leftOutOf = ({ code, text, instead }: LeftOutProduct, name: string): LeftOut => ({
+  name,
+  reason: { code, text },
+  instead: [{ text: instead }],
+});
+
+/** The day that was asked for, and its products: those that were named, or those that the plan is to choose among. */
+function readDay(input: PlanDayInput): { readonly day: Day; readonly made: readonly Made[] } {
+  const read = readInput(planSchema, input);
+  const wanted = (read.products ?? []).filter(({ never }) => never !== true);
+  const never = (read.products ?? []).filter((each) => each.never === true);
+  const asked: PlanRequest = { ...read, products: wanted };
+  checkRequest(asked);
+  const known = readLots(read.lots, input.lots, read.kitchen);
+  const day: Day = { request: asked, ...known, learned: learnedOf(read.learned) };
+  const named = wanted.map((each, index) => inProduct(index, () => makeProduct(day, each, index)));
+  const chosen = wanted.length > 0 ? [] : choose(day, never, 0);
+  const made = [...named, ...chosen.map(({ making }) => making)];
+  const pairs = made.reduce((sum, each) => sum + (isMaking(each) ? each.activity.supplies.length : 0), 0);
+  if (pairs > MOST_PAIRS) {
+    const expected = `at most ${MOST_PAIRS} pairs of a lot and a product made of it: put lots of the same food together`;
+    fail('TOO_MUCH', 'lots', pairs, expected);
+  }
+  const products: readonly Wanted[] = [...wanted, ...chosen.map((each) => each.wanted)];
+  return { day: { ...day, request: { ...asked, products } }, made };
 }

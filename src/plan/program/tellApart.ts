@@ -1,12 +1,19 @@
-import { nameOf } from '../makes/naming';
+import { isMaking, type Made } from '../makes/making';
 import type { Wanted } from '../request/planInput';
+
+/** What a product that could not be made was to be called. */
+function plainName({ name, recipe, make, from }: Wanted): string {
+  if (name !== undefined) return name;
+  const foods = (from ?? []).map((food) => food.name).join(' and ');
+  return `${foods} ${recipe?.name ?? make?.word ?? ''}`.trim();
+}
 
 /**
  * A name for each product that no other has: where two would be called the same, the pack, syrup, canner, size and
  * so on are added, and where they still are, a number.
  */
-export function tellApart(products: readonly Wanted[], trades: readonly string[]): string[] {
-  const plain = products.map((wanted, index) => nameOf(wanted, trades[index]));
+export function tellApart(made: readonly Made[], products: readonly Wanted[]): string[] {
+  const plain = made.map((each, index) => (isMaking(each) ? each.label : plainName(products[index] as Wanted)));
   const detailed = plain.map((name, index) => {
     const twins = products.filter((_, other) => plain[other] === name);
     if (twins.length === 1) return name;
@@ -20,8 +27,8 @@ export function tellApart(products: readonly Wanted[], trades: readonly string[]
 
 /** What sets a product apart from others of its name. */
 function detailsOf(wanted: Wanted, twins: readonly Wanted[]): string[] {
-  const written = ({ make, pack, syrup, method, size, thickness }: Wanted): (string | undefined)[] => [
-    make,
+  const written = ({ recipe, pack, syrup, method, size, thickness }: Wanted): (string | undefined)[] => [
+    recipe?.name,
     pack && `${pack} pack`,
     syrup && `${syrup} syrup`,
     method,

@@ -74,12 +74,15 @@ export interface FeasibleDay {
   readonly notMade: readonly NotMade[];
   /** What to have at hand before the fruit is cut. */
   readonly ready: readonly ToReady[];
-  /** What limited the plan, the largest gain first. */
-  readonly limits: readonly Limit[];
-  /** What may limit the plan too: the search was cut short before it found a gain or ruled one out. */
-  readonly limitsNotComputed: readonly string[];
-  /** What it would add to know each yield beforehand. */
-  readonly yields: readonly YieldKnown[];
+  /** What limited the plan, the largest gain first; only where you asked for `oneMore`. */
+  readonly limits?: readonly Limit[];
+  /**
+   * What may limit the plan too: the search was cut short before it found a gain or ruled one out. Only where you asked
+   * for `oneMore`.
+   */
+  readonly limitsNotComputed?: readonly string[];
+  /** What it would add to know each yield beforehand; only where you asked for `oneMore`. */
+  readonly yields?: readonly YieldKnown[];
   /** What to do when. */
   readonly schedule: DaySchedule;
   /** How busy hands and burners are. */

@@ -32,6 +32,8 @@ export interface Window {
   readonly from: number;
   /** Minute it ends at. */
   readonly to: number;
+  /** The day it is part of, 0 for the first; breaks make several of one day. */
+  readonly day?: number;
 }
 
 /** What a task does. */

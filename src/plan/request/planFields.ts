@@ -1,9 +1,14 @@
 import type * as z from 'zod/mini';
+import makesTable from '../../../data/plan/makes.json';
+import { nearestNames } from '../../common/names';
 import { fail } from '../../errors/StillroomError';
+import { type FoundFood, readFood } from '../../foods/fields';
 import { fields, number, optional, readInput, reading } from '../../quantity/fields';
 import { parseMoney } from '../../quantity/money';
 import { parseQuantity } from '../../quantity/parseQuantity';
 import { valueIn } from '../../quantity/scale';
+import { MAKES, type Makes } from '../../recipes/rows/tables';
+import { asTable, type Practice } from '../../sources/table';
 import type { MoneyInput, Quantity, TimeInput } from '../../quantity/types';
 
 /** The most hours of one day, and of each of several, whose breaks are part of the plan. */
@@ -35,6 +40,47 @@ export const worth = () =>
     }
     const { value, unit } = parseMoney(given);
     return { value, currency: unit };
+  });
+
+interface MakesRow extends Practice {
+  readonly id: string;
+  readonly makes: readonly Makes[];
+  readonly canned?: true;
+}
+const WIDER: ReadonlyMap<string, MakesRow> = new Map(asTable<MakesRow>(makesTable).rows.map((row) => [row.id, row]));
+
+/** What a product makes: the kinds of recipe that the word stands for, the usual one first. */
+export interface MakeWord {
+  /** The word as it was given. */
+  readonly word: string;
+  readonly makes: readonly Makes[];
+  /** Only what a tested heat process ends in. */
+  readonly canned: boolean;
+}
+
+/** The kinds of recipe that a wider word stands for. */
+export const makesOf = (word: string): readonly Makes[] => WIDER.get(word)?.makes ?? [];
+
+/** A word for what to make: one that recipes use, or a wider one. */
+export const makeWord = () =>
+  reading<string, MakeWord>((given) => {
+    const words = [...MAKES, ...WIDER.keys()];
+    const expected = `what to make: ${words.join(', ')}`;
+    if (typeof given !== 'string') fail('WRONG_TYPE', '', given, expected, { options: words });
+    const word = given.trim().toLowerCase();
+    const own = MAKES.find((each) => each === word);
+    const wider = WIDER.get(word);
+    if (own !== undefined) return { word, makes: [own], canned: false };
+    if (wider !== undefined) return { word, makes: wider.makes, canned: wider.canned === true };
+    return fail('UNKNOWN_NAME', '', given, expected, { options: words, nearest: nearestNames(given, words) });
+  });
+
+/** One food, or up to 10 that go in together. */
+export const foodNames = () =>
+  reading<string | readonly string[], readonly FoundFood[]>((given) => {
+    if (!Array.isArray(given)) return [readFood(given)];
+    if (given.length === 0 || given.length > 10) fail('OUT_OF_RANGE', '', given, '1 to 10 foods');
+    return given.map((each, index) => readFood(each, `[${index}]`));
   });
 
 const PECTINS = ['none', 'powdered', 'liquid'] as const;

@@ -15,31 +15,18 @@ import {
   share,
   time,
 } from '../../quantity/fields';
+import { form } from '../../foods/fields';
 import { kitchenFields } from '../../recipes/kitchen';
+import { recipeField } from '../../recipes/recipe';
+import { kitchenOf } from '../../recipes/kitchenOf';
 import { jarName } from '../../words/jar';
 import { method } from '../../words/method';
 import { pack } from '../../words/pack';
 import { learnedSchema } from './learned';
 import { lotFields } from './lots';
-import { aim, hoursOfWork, pectinWanted, worth } from './planFields';
+import { aim, foodNames, hoursOfWork, makeWord, pectinWanted, worth } from './planFields';
 
-/** What a lot can become. */
-export const MAKES = [
-  'jars', // pieces, sauce, juice, butter ... with a tested heat process
-  'jam',
-  'dried',
-  'freeze-dried',
-  'leather',
-  'frozen',
-  'powder', // from trimmings
-  'vinegar', // from trimmings
-  'jelly stock', // from trimmings
-] as const;
-export type Make = (typeof MAKES)[number];
-/** Made of what falls off when other products are made. */
-export const OF_TRIMMINGS: readonly Make[] = ['powder', 'vinegar', 'jelly stock'];
-
-const kitchen = fields({
+const kitchen = kitchenOf({
   ...kitchenFields(),
   /** Hours of work: of one day, up to 48 h, or of each of up to 7 days, up to 20 h. */
   hours: hoursOfWork(),
@@ -48,31 +35,29 @@ const kitchen = fields({
 const product = fields({
   /** What you call it. */
   name: optional(name('a name for the product')),
-  /** What to make. */
-  make: choice('what to make', MAKES),
-  /** The food it is made from. */
-  from: name('the fruit or vegetable it is made from'),
+  /** The recipe, by its id or name; left out, the first that fits `make`, `form` and the kitchen. */
+  recipe: optional(recipeField()),
+  /** Or what to make: a word of the recipes such as `sauce`, `leather` or `frozen`, or a wider one such as `jars` or `jam`. */
+  make: optional(makeWord()),
+  /** The food it is made from, or several that go in together; every lot that the recipe is for when left out. */
+  from: optional(foodNames()),
   /** Form of the food, such as `halves`, `sauce` or `juice`. */
-  form: optional(name('a form, such as "halves", "sauce" or "juice"')),
-  /** How it is packed: `hot` or `raw`. */
+  form: optional(form()),
+  /** How it is packed: `hot` or `raw`; hot where both are printed. */
   pack: optional(pack()),
-  /** The jar: a size by name, a volume, or a measured jar. */
+  /** The jar: a size by name, a volume, or a measured jar; one of the kitchen's that the process is for when left out. */
   jar: optional(jarName()),
   /** Kind of canner; any of the kitchen's when left out. */
   method: optional(method()),
   /** Strength of the syrup on canned fruit. */
   syrup: optional(choice('a syrup strength', ['very light', 'light', 'medium', 'heavy', 'very heavy'])),
-  /** Sugar for each kg of fruit, 0 to 3 kg; a jam with a share of your own has no printed recipe and is left out. */
-  sugarToFruit: optional(number('kg of sugar for each kg of fruit, 0 to 3', { min: 0, max: 3 })),
   /** Pectin of a jam: `none`, `powdered` or `liquid`, or true or false. */
   pectin: optional(pectinWanted()),
-  /** Grams of sugar that a gram of the pectin sets, 1 to 1,000. */
-  pectinGrade: optional(number('grams of sugar that a gram of the pectin sets, 1 to 1,000', { min: 1, max: 1000 })),
-  /** Soluble solids at the end of a jam, above 0 and below 1. */
-  finishSolids: optional(share({ above: 0, below: 1 })),
-  /** Moisture to dry to, above 0 and below 1. */
+  /** Sugar for each kg of fruit, 0 to 3 kg; no printed recipe has a share of your own, so such a jam is left out. */
+  sugarToFruit: optional(number('kg of sugar for each kg of fruit, 0 to 3', { min: 0, max: 3 })),
+  /** Moisture to dry to, above 0 and below 1; the recipe's when left out. */
   moisture: optional(share({ above: 0, below: 1 })),
-  /** Thickness of pieces, or depth of a leather. */
+  /** Thickness of pieces, or depth of a leather; the recipe's when left out. */
   thickness: optional(length()),
   /** Weight of one bag, pack or jar of powder. */
   size: optional(mass()),
@@ -84,6 +69,8 @@ const product = fields({
   most: optional(count('the most to make', 0, 5000)),
   /** The smallest batch worth making, 1 to 5,000: the plan makes none, or at least this many. */
   smallest: optional(count('the smallest batch worth making', 1, 5000)),
+  /** Never make this: a recipe or a kind that the plan must not choose by itself. */
+  never: optional(flag('whether the plan must leave it out')),
   /** What one unit is worth: money, or a plain number; the kg of fruit it uses when left out. */
   worth: optional(worth()),
   /** Your own minutes of preparing each raw pound, 0 to 120. */
@@ -101,15 +88,19 @@ export const planSchema = fields({
   lots: list('the lots', fields(lotFields()), 1, 60),
   /** What you have to work with. */
   kitchen,
-  /** What you would like to make: 1 to 60 products. */
-  products: list('the products', product, 1, 60),
+  /** What you would like to make: up to 60 products; with none, or only what you never want, the plan chooses. */
+  products: optional(list('the products', product, 0, 60)),
   /** What to make the most of; `most worth` when left out. */
   aim: optional(aim()),
+  /** Whether to work out `limits` and `yields` too, which takes longer than the plan itself; no when left out. */
+  oneMore: optional(flag('whether to work out what one more of each thing would add')),
   /** Figures of your own batches, from `learnFromRecords`; they replace the published ranges. */
   learned: optional(learnedSchema),
 });
 
 export type PlanDayInput = Given<z.input<typeof planSchema>>;
-export type PlanRequest = z.output<typeof planSchema>;
+/** The request as it was read, with the products that are to be planned: those asked for, or those the plan chose. */
+export type PlanRequest = Omit<z.output<typeof planSchema>, 'products'> & { readonly products: readonly Wanted[] };
+export type Lot = PlanRequest['lots'][number];
 export type Kitchen = PlanRequest['kitchen'];
-export type Wanted = PlanRequest['products'][number];
+export type Wanted = z.output<typeof product>;

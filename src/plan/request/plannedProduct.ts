@@ -1,6 +1,7 @@
 import type { Money, Quantity, Range } from '../../quantity/types';
 import type { Basis, Caution } from '../../sources/basis';
-import type { Make } from './planInput';
+import type { RecipeKeeping } from '../../recipes/keeping';
+import type { Makes, Role } from '../../recipes/rows/tables';
 
 type Mass = Quantity<'mass'>;
 
@@ -18,8 +19,12 @@ export interface LotShare {
 export interface PlannedProduct {
   /** Its name: yours, or one made of food, form and jar. */
   readonly name: string;
-  /** What is made: `jars`, `jam`, `dried` and so on. */
-  readonly make: Make;
+  /** Fixed name of the recipe it is made by: ask `recipe` for it. */
+  readonly recipe: string;
+  /** What the recipe makes: `sauce`, `jam`, `dried` and so on. */
+  readonly makes: Makes;
+  /** Where it keeps, and how long. */
+  readonly keeps: readonly RecipeKeeping[];
   /** Trade name of the food. */
   readonly food: string;
   /** Form of the food, where it has one. */
@@ -82,19 +87,20 @@ export interface HandsMinutes {
   readonly stir: number;
 }
 
-/** What an ingredient is there for. */
-export type IngredientRole = 'acid' | 'fruit' | 'liquid' | 'pectin' | 'spice' | 'starch' | 'sugar' | 'vegetable';
-
 /** One ingredient, for all that is made of the product. */
 export interface Ingredient {
   /** What it is, in words. */
   readonly what: string;
   /** What it is there for. */
-  readonly role: IngredientRole;
-  /** How much of it, for all units readied. */
-  readonly amount: Quantity<'mass'> | Quantity<'volume'>;
+  readonly role: Role;
+  /** How much of it, for all units readied; none where the page counts pieces. */
+  readonly amount?: Quantity<'mass'> | Quantity<'volume'>;
   /** The same by the cup or by weight, for a kitchen that measures the other way. */
   readonly or?: Quantity<'mass'> | Quantity<'volume'>;
+  /** How many pieces, where the page counts them. */
+  readonly count?: number;
+  /** What is counted: `cloves`. */
+  readonly counted?: string;
   /** Buy it for the day: the pantry of a request does not hold it. */
   readonly toBuy?: true;
   /** What the recipe prints, or what must not change. */

@@ -2,7 +2,7 @@ import { fail } from '../../errors/StillroomError';
 import { type Effort, FEWEST_NODES, nodesFor } from '../makes/effort';
 import { decide, isMade, type Kept } from '../program/decide';
 import type { DayProgram } from '../program/decisions';
-import { windowsOf } from '../program/kitchen';
+import { windowsOf } from '../program/hours';
 import type { Prepared } from '../program/prepare';
 import { minuteShare } from '../program/program';
 import type { DaySchedule, Window } from '../request/daySchedule';

@@ -78,6 +78,14 @@ export interface Means {
   readonly trays: number;
   /** Kg that the freezer freezes in a day; without a figure it is not limited. */
   readonly freezerKg?: number;
+  /** Minutes from the start until which a machine still runs; canners in their order. */
+  readonly busy?: {
+    readonly dryer?: number;
+    readonly freezeDryer?: number;
+    readonly canners?: readonly (number | undefined)[];
+  };
+  /** Whose hands they are, where the cook names them. */
+  readonly names?: readonly string[];
 }
 
 /** Minutes of one job with nothing beside it: a day that long after the last window always has room for all. */

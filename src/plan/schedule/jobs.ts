@@ -1,7 +1,7 @@
 import { valueIn } from '../../quantity/scale';
 import { customary } from '../customary';
 import type { Kept } from '../program/decide';
-import type { Wanted } from '../request/planInput';
+import type { Activity } from '../request/activity';
 import { amountOf, FREEZER_LOAD } from '../request/stock';
 import { cannedJobs } from './cannedJobs';
 import type { Job, QuietStep } from './job';
@@ -12,18 +12,18 @@ const FREEZE = 60 * customary('freeze-through');
 
 /** What a plan decided, as jobs that can be put in order. */
 export function jobsOf(prepared: Whole, kept: readonly Kept[], values: ReadonlyMap<string, number>): Job[] {
-  const makeOf = ({ making }: Kept) => (prepared.request.products[making.activity.product] as Wanted).make;
-  const freezeDried = kept.filter((each) => makeOf(each) === 'freeze-dried');
+  const of = (test: (activity: Activity) => boolean) => kept.filter(({ making }) => test(making.activity));
+  const canned = kept.filter(({ making }) => making.activity.canning !== undefined);
+  const onTrays = of(({ traysPerKg }) => traysPerKg !== undefined);
+  const freezeDried = of(({ freezeDry }) => freezeDry !== undefined);
+  const frozen = of(({ stockPerUnit }) => amountOf(stockPerUnit, FREEZER_LOAD) !== undefined);
+  const others = kept.filter((each) => ![canned, onTrays, freezeDried, frozen].some((some) => some.includes(each)));
   return [
-    ...cannedJobs(prepared, kept, values),
-    ...kept
-      .filter((each) => makeOf(each) === 'dried' || makeOf(each) === 'leather')
-      .flatMap((each) => driedJobs(prepared, each)),
+    ...cannedJobs(prepared, canned, values),
+    ...onTrays.flatMap((each) => driedJobs(prepared, each)),
     ...freezeDriedJobs(prepared, freezeDried),
-    ...kept.filter((each) => makeOf(each) === 'frozen').flatMap((each) => frozenJobs(prepared, each)),
-    ...kept
-      .filter(({ making }) => making.activity.madeOf === 'trimmings')
-      .flatMap((each) => (makeOf(each) === 'powder' ? driedJobs(prepared, each) : steepedJobs(prepared, each))),
+    ...frozen.flatMap((each) => frozenJobs(prepared, each)),
+    ...others.flatMap((each) => steepedJobs(prepared, each)),
   ];
 }
 
@@ -37,7 +37,7 @@ function driedJobs(prepared: Whole, each: Kept): Job[] {
   const room = prepared.request.kitchen.dryer?.trays ?? 1;
   const fewest = Math.max(stretchesOf(prepared, each), batchesOf(prepared, each, 1), Math.ceil(trays / room));
   const parts = Math.min(trays, fewest);
-  const spread = said.trays !== undefined && said.cookMinutes !== undefined; // a sheet is spread, pieces are bagged
+  const spread = making.size === undefined; // a sheet is spread, pieces are bagged
   return evenly(trays, parts).map((some, index) => {
     const share = some / trays;
     const work = activity.handsPerUnit * decided.ready * share;

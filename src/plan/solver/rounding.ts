@@ -1,5 +1,6 @@
 import type { Program } from './linearProgram';
 import { decidedOf } from './relaxation';
+import type { SparseRow } from './tableau';
 
 /** A value this near a whole number is one: the simplex works in doubles. */
 export const WHOLE = 1e-6;
@@ -11,30 +12,33 @@ export const rounded = (values: ReadonlyMap<string, number>, wholes: readonly st
 };
 
 /**
- * The whole variables that add nothing to the objective (jars to ready, batches, loads, trays) rounded up, and which
- * of them break a bound by it. Where none does and the others are whole, the day is settled without branching on them.
+ * The whole columns that add nothing to the objective (jars to ready, batches, loads, trays) rounded up, and which of
+ * them break a row by it. Where none does and the others are whole, the day is settled without branching on them.
  */
 export function roundedUp(
-  { variables, bounds }: Program,
-  values: ReadonlyMap<string, number>,
-): { values: ReadonlyMap<string, number>; inTheWay: ReadonlySet<string> } {
-  const whole = new Map(values);
-  const moved = new Set<string>();
-  for (const { name, worth, integer } of variables) {
-    if (!integer || worth !== 0) continue;
-    const value = decidedOf(values, name);
+  rows: readonly SparseRow[],
+  cost: Float64Array,
+  wholes: readonly number[],
+  values: Float64Array,
+): { readonly columns: Float64Array; readonly inTheWay: readonly number[] } {
+  const columns = values.slice(0, cost.length);
+  const moved = new Set<number>();
+  for (const column of wholes) {
+    const value = columns[column] as number;
+    if (cost[column] !== 0) continue;
     const up = Math.ceil(value - WHOLE);
-    if (up > value + WHOLE) moved.add(name);
-    whole.set(name, up);
+    if (up > value + WHOLE) moved.add(column);
+    columns[column] = up;
   }
-  const inTheWay = new Set<string>();
-  for (const { terms, min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY } of bounds) {
-    const sum = terms.reduce((total, [name, weight]) => total + weight * decidedOf(whole, name), 0);
-    const slack = 1e-6 * Math.max(1, Math.abs(sum));
+  const inTheWay = new Set<number>();
+  for (const { index, weight, min, max } of rows) {
+    let sum = 0;
+    for (let at = 0; at < index.length; at++) sum += (weight[at] as number) * (columns[index[at] as number] as number);
+    const slack = WHOLE * Math.max(1, Math.abs(sum));
     if (sum >= min - slack && sum <= max + slack) continue;
-    for (const [name] of terms) if (moved.has(name)) inTheWay.add(name);
+    for (const column of index) if (moved.has(column)) inTheWay.add(column);
   }
-  return { values: whole, inTheWay };
+  return { columns, inTheWay: [...inTheWay] };
 }
 
 /**

@@ -176,6 +176,8 @@ const recipeShape = () => ({
   packFoods: z.exactOptional(z.strictObject({ hot: z.exactOptional(ids()), raw: z.exactOptional(ids()) })),
   /** Foods that the page, or later guidance, leaves out. */
   excludes: z.exactOptional(ids()),
+  /** It is made of what falls off when other things are made of the food: peels, cores, tops. */
+  madeOf: z.exactOptional(z.literal('trimmings')),
   mix: z.enum(MIXES),
   ingredients: z.array(ingredient()),
   steps: z.array(step()),

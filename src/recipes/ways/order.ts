@@ -20,9 +20,13 @@ export const orderRow = () =>
 type OrderRow = RowOf<typeof orderRow>;
 const rows = asTable<OrderRow>(orderTable).rows;
 
-/** The place of what is made in the order for a kind of food; what the order does not name comes last. */
-export function rankOf(kind: FoodKind, makes: Makes): number {
-  const order = rows.find(({ kinds }) => kinds.includes(kind))?.makes ?? [];
-  const place = order.indexOf(makes);
-  return place === -1 ? order.length : place;
+const orderOf = (kind: FoodKind): readonly Makes[] => rows.find(({ kinds }) => kinds.includes(kind))?.makes ?? [];
+
+/** The place of what is made in the order for a kind of food; nothing where the order does not name it. */
+export function placeInOrder(kind: FoodKind, makes: Makes): number | undefined {
+  const place = orderOf(kind).indexOf(makes);
+  return place === -1 ? undefined : place;
 }
+
+/** The same where what the order does not name comes last. */
+export const rankOf = (kind: FoodKind, makes: Makes): number => placeInOrder(kind, makes) ?? orderOf(kind).length;

@@ -397,7 +397,7 @@ describe('acid, pectin and bags', () => {
     expect(count).toBeGreaterThan(8);
     expect(free.cost?.supplies).toEqual(usd(cents(0.15 * count)));
     expect(free.ready).toEqual([{ what: 'bags or boxes', amount: count }]);
-    const few = feasible(bagged({ count: 5 }));
+    const few = feasible({ ...bagged({ count: 5 }), oneMore: true });
     expect(few.products[0]?.units.ready).toBe(5);
     expect(few.limits).toContainEqual(expect.objectContaining({ what: 'bags', used: 5, available: 5 }));
     expect(feasible(bagged({ count: 0 })).products).toEqual([]);

@@ -9,15 +9,20 @@ import type { Program } from '../../../src/plan/solver/linearProgram';
 import { solve } from '../../../src/plan/solver/solve';
 import { randomKitchen, toLp } from '../randomKitchen';
 
-const day = (lot: object = {}, more: Partial<PlanDayInput> = {}): FeasibleDay => {
+const day = (
+  lot: object = {},
+  more: Partial<PlanDayInput> = {},
+): FeasibleDay & Required<Pick<FeasibleDay, 'yields'>> => {
   const plan = planDay({
     lots: [{ food: 'peach', raw: '20 kg', ...lot } as PlanDayInput['lots'][number]],
     kitchen: { elevation: '100 m', hours: '10 h', freezer: { room: '500 L' } },
     products: [{ make: 'frozen', from: 'peach', form: 'slices', size: '500 g', worth: 1 }],
+    oneMore: true,
     ...more,
   });
   if (!plan.feasible) throw new Error(plan.reason.text);
-  return plan;
+  const { yields = [] } = plan;
+  return { ...plan, yields };
 };
 
 describe('what it would add to know a yield', () => {
@@ -54,7 +59,7 @@ describe('what it would add to know a yield', () => {
     expect(promised).toBeLessThan(7);
     expect(plan.yields[0]?.poor).toBe(7 - promised);
   });
-  test('only fruit that is used is told of', () => {
+  test('only fruit that is used is listed', () => {
     const plan = day(
       {},
       {
@@ -66,6 +71,14 @@ describe('what it would add to know a yield', () => {
     );
     expect(plan.yields.map(({ food }) => food)).toEqual(['peach']);
   });
+});
+
+test('limits and yields are worked out only where they are asked for', () => {
+  const more = ['limits', 'limitsNotComputed', 'yields'];
+  expect(Object.keys(day())).toEqual(expect.arrayContaining(more));
+  const { yields, ...plain } = day({}, { oneMore: false });
+  expect(yields).toEqual([]);
+  for (const field of more) expect(plain).not.toHaveProperty(field);
 });
 
 describe('on 24 random days', () => {

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { cannersOf, capacityOf, potsOf } from '../../../src/plan/program/kitchen';
+import { cannersOf, capacityOf, handsOf, meansOf, potsOf } from '../../../src/plan/program/kitchen';
+import type { Kitchen } from '../../../src/plan/request/planInput';
 import { amountOf, BAGS, FREEZER_LOAD, FREEZER_ROOM, jarsOf, LIDS } from '../../../src/plan/request/stock';
 
 const kitchen = {
@@ -90,4 +91,50 @@ test('the first load waits for a first jar to be prepared, cooked and filled, or
   expect(capacityOf(request({ hands: 2 }), [cold]).lead).toBe(50);
   const { canning: _, ...dry } = activity;
   expect(capacityOf(request(), [dry]).lead).toBe(0);
+});
+
+test('whose hands, and until when machines run, are for the order of work', () => {
+  const asked = request({
+    hands: ['Ana', 'Ben'],
+    start: 480,
+    canners: [
+      { method: 'boiling-water', holds: { pint: 9 }, count: 2 },
+      { method: 'dial-gauge', holds: { pint: 9 }, busyUntil: { clock: 600 } },
+    ],
+    dryer: { trays: 3, trayArea: { value: 1, unit: 'ft2' }, busyUntil: { after: 90 } },
+    freezeDryer: {
+      trays: 4,
+      trayArea: { value: 1, unit: 'ft2' },
+      ice: { value: 2, unit: 'kg' },
+      busyUntil: { clock: 420 },
+    },
+  });
+  const means = meansOf(asked.kitchen, capacityOf(asked, []));
+  expect(means).toMatchObject({ hands: 2, names: ['Ana', 'Ben'], trays: 3 });
+  expect(means.busy).toEqual({ dryer: 90, freezeDryer: 23 * 60, canners: [undefined, undefined, 120] });
+  const plain = request();
+  expect(meansOf(plain.kitchen, capacityOf(plain, []))).not.toHaveProperty('busy');
+  expect(handsOf(plain.kitchen)).toEqual({ count: 1 });
+});
+test('days are counted, not windows; trays are counted once', () => {
+  const asked = request({
+    hours: [
+      { value: 8, unit: 'h' },
+      { value: 8, unit: 'h' },
+    ],
+    breaks: [{ at: 720, for: { value: 1, unit: 'h' } }],
+    dryer: { trays: 3, trayArea: { value: 1, unit: 'ft2' } },
+  });
+  expect(capacityOf(asked, [])).toMatchObject({ days: 2, minutes: 14 * 60, trays: 3 });
+});
+test('a freeze-dryer is loaded as often as its longest run leaves time for', () => {
+  const more = { hours: Array(3).fill({ value: 10, unit: 'h' }) };
+  const freezeDryer = { trays: 4, trayArea: { value: 1, unit: 'ft2' }, ice: { value: 2, unit: 'kg' } };
+  const run = (hours: number) => ({ after: { kind: 'freeze-dry', minutes: hours * 60 }, supplies: [] }) as never;
+  const loads = (given: object, ...runs: number[]) =>
+    capacityOf(request({ ...more, freezeDryer: { ...freezeDryer, ...given } }), runs.map(run)).freezeDryer?.loads;
+  expect(loads({}, 20)).toBe(3);
+  expect(loads({}, 20, 36)).toBe(2);
+  expect(loads({ loads: 1 }, 20)).toBe(1);
+  expect(loads({})).toBe(1);
 });

@@ -16,7 +16,7 @@ function overTwoDays(request: PlanDayInput): PlanDayInput {
 /** What each resource of a random day's kitchen can do at once. */
 function capacityOf({ kitchen }: PlanDayInput): Map<string, number> {
   return new Map<string, number>([
-    ['hands', kitchen.hands ?? 1],
+    ['hands', (kitchen.hands as number | undefined) ?? 1],
     ['burners', kitchen.burners ?? 4],
     ['dryer trays', kitchen.dryer?.trays ?? 0],
     ['freeze-dryer', 1],

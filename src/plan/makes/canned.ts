@@ -1,0 +1,270 @@
+import { fillJar } from '../../jars/fillJar';
+import type { TestedProcess } from '../../process/testedProcess';
+import { formatQuantity } from '../../quantity/formatQuantity';
+import { quantityIn, valueIn } from '../../quantity/scale';
+import type { Quantity, Range } from '../../quantity/types';
+import { recipeCaution } from '../../recipes/cautions';
+import { pageOf } from '../../recipes/rows/rows';
+import type { RecipeRow } from '../../recipes/rows/tables';
+import { stepText } from '../../recipes/step';
+import { sucroseDensity } from '../../solution/sucroseDensity';
+import { type Basis, joinBasis, joinCautions } from '../../sources/basis';
+import { sugarCaution } from '../../sugar/cautions';
+import { planCaution } from '../cautions';
+import { customary } from '../customary';
+import type { Activity, Supply } from '../request/activity';
+import type { Wanted } from '../request/planInput';
+import type { Ingredient } from '../request/plannedProduct';
+import { standsBehind } from '../standsBehind';
+import { type Filling, fillingOf, isAlone, isWhole } from './amounts';
+import { canningOf, jarAndLid, jarsDescribed, type Runnable, runnable } from './canner';
+import { countedIn } from './counted';
+import { taking } from './energyTaken';
+import { commonOf, type Day, headspaceText, leftOut, type LeftOutProduct, type Made, massOf, supplyOf, volumeOf, within } from './making';
+import { nameOf } from './naming';
+import { type AcidChosen, acidChosen, kgOfMeasure } from './pantry';
+import { cookedInPot, foamOf, type PotWorked, roomiestPot } from './pots';
+import type { Product } from './product';
+import { alsoFrom, hasAcid, ingredientLines, kept, litersBeside, type Parts, pantryOf, partsFor } from './recipe';
+import { type SyrupForJars, syrupForJars } from './syrupForJars';
+import { type RecipeWork, workOf } from './work';
+
+/** All that is decided of a canned product before the program. */
+interface Canned {
+  readonly run: Runnable;
+  readonly work: RecipeWork;
+  readonly filling: Filling;
+  readonly parts: Parts;
+  readonly supplies: readonly Supply[];
+  readonly acid?: JarAcid;
+  readonly syrup?: SyrupForJars;
+  readonly pot?: PotWorked;
+}
+
+/** A recipe that ends in the canner: its tested process, its jars, its loads. */
+export function makeCanned(day: Day, product: Product): Made {
+  const { wanted, row, food, index } = product;
+  const run = within(index, () => runnable(day, product));
+  if (!('process' in run)) return run;
+  const { process } = run;
+  const filling = within(index, () => fillingOf(day, product, process));
+  const parts = partsFor(product, process.pack, process.jar, filling.batch);
+  const acid = acidOfJar(day, process);
+  const missing = process.acid !== undefined && (process.acid.where === 'each jar' ? acid === undefined : !hasAcid(parts));
+  if (missing) {
+    return leftOut(wanted, {
+      code: 'no-acid',
+      text: `the process of ${row.name} holds with its acid, and these tables hold no amount of it for ${process.jar} jars`,
+      instead: 'use another jar, or freeze or dry it',
+    });
+  }
+  const work = workOf(row, process.pack);
+  const noRoom = roomLacking(day, product, filling, parts, run);
+  if (noRoom !== undefined) return noRoom;
+  const made = { run, work, filling, parts, supplies: [], ...(acid === undefined ? {} : { acid }), ...syrupFor(wanted, process) };
+  const pot = potFor(day, product, made);
+  const supplies = suppliesOf(made, pot);
+  return canned(day, product, { ...made, supplies, ...(pot === undefined ? {} : { pot }) }, food.name);
+}
+
+function canned(day: Day, product: Product, made: Canned, trade: string): Made {
+  const { wanted, row, index } = product;
+  const { run, work, filling, parts, supplies, acid, syrup, pot } = made;
+  const { process } = run;
+  const rawPerUnit = 1 / (supplies[0]?.unitsPerKg.likely ?? 1);
+  const { workBasis, ...common } = commonOf(day, product, work, rawPerUnit);
+  const alone = isAlone(row);
+  const canning = canningOf(run);
+  return {
+    label: nameOf(product, process.jar),
+    row,
+    food: trade,
+    ...(product.form === undefined ? {} : { form: product.form }),
+    ...countedIn('jar', process.jar),
+    activity: {
+      ...common,
+      madeOf: 'fruit',
+      supplies,
+      stockPerUnit: jarAndLid(process.jar),
+      pantry: withJarItems(pantryOf(parts), acid, syrup),
+      also: alsoFrom(day, product, filling.batch),
+      ...(isWhole(row) && filling.batch !== undefined ? { unitsPerBatch: filling.batch.jars.low } : {}),
+      ...(pot === undefined ? {} : { cook: pot.cook }),
+      // a batch that is cooked by itself is filled at once, into a load for itself
+      canning: alone && filling.batch !== undefined ? loadsOfBatch(canning, filling.batch.jars.high, index) : canning,
+    },
+    describe: (decided) => ({
+      recipe: [
+        ...(syrup === undefined ? [] : syrupLines(day, wanted, syrup, decided.ready)),
+        ...(acid === undefined ? [] : [acidIngredient(day, acid, process.jar, decided.ready)]),
+        ...ingredientLines(day, parts, decided),
+      ],
+      jars: jarsDescribed(day, process, run.loadMinutes, netMassOf(day, row, process)),
+      ...(pot === undefined ? {} : { cookMinutes: pot.cook.minutes }),
+      steps: [...work.before.map(stepText), ...jarSteps(day, process, row, syrup !== undefined), ...kept(row)],
+      basis: joinBasis(
+        [pageOf(row, 'ingredients', 'the printed recipe')],
+        standsBehind('units', filling.basis),
+        standsBehind('ingredients', syrup?.basis ?? [], acid?.basis ?? []),
+        standsBehind('ready', ...filling.lots.map(({ given }) => given.basis)),
+        standsBehind('jars', run.basis),
+        pot?.basis ?? [],
+        workBasis,
+      ),
+      cautions: joinCautions(
+        process.cautions,
+        (row.cautions ?? []).map(recipeCaution),
+        alone ? [sugarCaution('one-batch'), planCaution('jam-sets-by-test')] : [],
+        filling.cautions,
+        ...filling.lots.map(({ given }) => given.cautions),
+      ),
+    }),
+  };
+}
+
+/** The canners that hold all jars of a batch at once, each load one batch. */
+const loadsOfBatch = (canning: NonNullable<Activity['canning']>, jars: number, product: number) => ({
+  ...canning,
+  key: `${canning.key} batch ${product}`,
+  canners: canning.canners.flatMap((canner) => (canner.jars < jars ? [] : [{ ...canner, jars }])),
+});
+
+/** Why no pot or canner here takes one whole batch. */
+function roomLacking(day: Day, product: Product, filling: Filling, parts: Parts, { process, canners }: Runnable): LeftOutProduct | undefined {
+  const { wanted, row } = product;
+  const { batch } = filling;
+  if (batch === undefined || !isAlone(row)) return undefined;
+  const liters = litersOfBatch(product, filling, parts);
+  if (roomiestPot(day) < liters) {
+    const unit = day.metric ? 'L' : 'quart';
+    const need = formatQuantity(quantityIn<'volume'>(liters, 'L', unit), { rounding: 'up' });
+    return leftOut(wanted, {
+      code: 'no-pot-for-batch',
+      text: `no pot here holds one batch of ${row.name}, which needs ${need} with the room to foam, and it is cooked whole`,
+      instead: 'name a larger pot, or freeze the fruit',
+    });
+  }
+  if (batch.jars.low === 0 || Math.max(0, ...canners.map(({ jars }) => jars)) < batch.jars.high) {
+    return leftOut(wanted, {
+      code: 'no-canner-for-batch',
+      text: `no canner here holds the ${batch.jars.high} ${process.jar} jars of one batch at once`,
+      instead: 'use a canner that does, or another jar',
+    });
+  }
+  return undefined;
+}
+
+/** Liters of one batch in its pot, with the room to foam. */
+function litersOfBatch({ row }: Product, { batch }: Filling, parts: Parts): number {
+  if (batch === undefined) return 0;
+  const beside = litersBeside(parts, batch.jars.high / batch.kg, 1) * batch.kg;
+  return foamOf(row.makes) * (batch.kg / customary('pot-density') + beside);
+}
+
+/** The pot that the recipe cooks in, for each raw kg. */
+function potFor(day: Day, product: Product, made: Omit<Canned, 'pot'>): PotWorked | undefined {
+  const { row, index } = product;
+  const { work, filling, parts, run } = made;
+  if (work.pot === undefined) return undefined;
+  const rich = Math.max(...filling.lots.map(({ units }) => units.high));
+  const ready = Math.max(...filling.lots.map(({ given }) => given.ready.high));
+  const dropped = Math.min(...filling.lots.map(({ given }) => given.trimmings.low));
+  // a raw pack heats what it is covered with, and not the food
+  const food = run.process.pack === 'raw' ? 0 : (1 - dropped) / customary('pot-density');
+  const beside = litersBeside(parts, rich, ready);
+  const liters = foamOf(row.makes) * (food + beside);
+  if (liters <= 0) return undefined;
+  const jarLiters = parts.liters;
+  const boiledOff = work.pot.boilsDown ? Math.max(0, food + beside - rich * jarLiters) : 0;
+  const alone = isAlone(row) && filling.batch !== undefined;
+  return within(index, () =>
+    cookedInPot(day, product, work.pot as NonNullable<RecipeWork['pot']>, {
+      litersPerKg: alone ? litersOfBatch(product, filling, parts) * batchesPerKg(filling) : liters,
+      boiledOffPerKg: boiledOff,
+      ...(alone ? { batchLiters: litersOfBatch(product, filling, parts) } : {}),
+    }),
+  );
+}
+
+const batchesPerKg = ({ batch, lots }: Filling): number =>
+  batch === undefined ? 0 : Math.min(...lots.map(({ given }) => (batch.of === 'raw' ? 1 : given.ready.low) / batch.kg));
+
+/** The lots as they go into the program, each with what its kg take at the stove. */
+const suppliesOf = ({ filling, work }: Pick<Canned, 'filling' | 'work'>, pot: PotWorked | undefined): Supply[] =>
+  filling.lots.map(({ lot, units, given }) => {
+    const supply = supplyOf(lot, given, units);
+    if (pot === undefined || work.pot === undefined) return supply;
+    return taking(supply, ONE, { stove: pot.heat });
+  });
+const ONE: Range<number> = { low: 1, likely: 1, high: 1 };
+
+type Pantry = NonNullable<Activity['pantry']>;
+
+/** What goes into each jar besides the recipe: acid, and the sugar of a syrup. */
+function withJarItems(pantry: Pantry, acid: JarAcid | undefined, syrup: SyrupForJars | undefined): Pantry {
+  const { perUnit = 0, perReadyKg = 0, perRawKg = 0 } = pantry.sugar ?? {};
+  return {
+    ...pantry,
+    ...(syrup === undefined ? {} : { sugar: { perUnit: perUnit + syrup.sugarKg(1), perReadyKg, perRawKg } }),
+    ...(acid === undefined ? {} : { [acid.item]: { perUnit: acid.kg, perReadyKg: 0 } }),
+  };
+}
+
+const syrupFor = ({ syrup }: Wanted, { jar }: TestedProcess) => (syrup === undefined ? {} : { syrup: syrupForJars(syrup, jar) });
+
+function syrupLines(day: Day, { syrup: strength }: Wanted, syrup: SyrupForJars, jars: number): Ingredient[] {
+  return [
+    {
+      what: `sugar for ${strength} syrup`,
+      role: 'sugar',
+      ...(day.metric
+        ? { amount: massOf(day, syrup.sugarKg(jars)) }
+        : { amount: syrup.sugar(jars), or: massOf(day, syrup.sugarKg(jars)) }),
+    },
+    { what: `water for ${strength} syrup`, role: 'liquid', amount: volumeOf(day, syrup.water(jars)) },
+  ];
+}
+
+interface JarAcid extends AcidChosen {
+  /** Of one jar. */
+  readonly kg: number;
+  readonly basis: readonly Basis[];
+}
+
+/** The acid that goes into each jar, where the process asks for some. */
+function acidOfJar(day: Day, { acid }: TestedProcess): JarAcid | undefined {
+  const chosen = acid?.where === 'each jar' ? acidChosen(day, acid) : undefined;
+  return chosen && { ...chosen, ...kgOfMeasure(chosen.item, chosen.perJar) };
+}
+
+function acidIngredient(day: Day, { item, perJar }: JarAcid, jar: string, jars: number): Ingredient {
+  const all = quantityIn<'volume'>(valueIn(perJar, 'tbsp') * jars, 'tbsp', 'tbsp');
+  return {
+    what: item,
+    role: 'acid',
+    amount: volumeOf(day, all),
+    note: `enough for ${jars} ${jar} jars where no other acid is chosen`,
+  };
+}
+
+/** The net weight of a jar of jam; of other jars none is known. */
+function netMassOf(day: Day, row: RecipeRow, { jar, headspace }: TestedProcess): Quantity<'mass'> | undefined {
+  if (!isAlone(row)) return undefined;
+  const { density } = sucroseDensity({ brix: customary('jam-brix'), temperature: '20 degC' });
+  return massOf(day, valueIn(fillJar({ jar, headspace, density }).netMass as Quantity<'mass'>, 'kg'));
+}
+
+/** A process holds for a full jar only. */
+const PART_FILLED = 'A part-filled last jar to the fridge, not into the canner.';
+
+function jarSteps(day: Day, process: TestedProcess, row: RecipeRow, syrup: boolean): string[] {
+  const liquid = row.steps.find((step) => step.do === 'cover' && (step.pack ?? process.pack) === process.pack)?.of;
+  const covering = syrup ? 'with boiling syrup' : liquid;
+  const cover = covering === undefined ? '' : ` and cover ${covering}`;
+  return [
+    process.pack === 'raw' ? `Fill the jars raw${cover}.` : `Fill hot into hot jars${cover}.`,
+    `Leave ${headspaceText(day, process.headspace)} of headspace; free the air bubbles and check it again; wipe the rims; put on the lids.`,
+    ...(isAlone(row) ? ['Cook one batch at a time, as printed: never double it, and leave nothing out.'] : []),
+    PART_FILLED,
+  ];
+}

@@ -1,0 +1,110 @@
+import { freezingHeadspace } from '../../freezing/freezingHeadspace';
+import { kitchenMeasure } from '../../produce/weights/kitchenMeasure';
+import { scaleRange } from '../../quantity/range';
+import { quantityIn, valueIn } from '../../quantity/scale';
+import type { Quantity } from '../../quantity/types';
+import { recipeCaution } from '../../recipes/cautions';
+import { pageOf } from '../../recipes/rows/rows';
+import { stepText } from '../../recipes/step';
+import { type Basis, joinBasis, joinCautions } from '../../sources/basis';
+import { customary, customaryBasis } from '../customary';
+import { BAGS, FREEZER_LOAD, FREEZER_ROOM } from '../request/stock';
+import { standsBehind } from '../standsBehind';
+import { countedIn } from './counted';
+import { frozen, taking } from './energyTaken';
+import { commonOf, type Day, heldOf, leftOut, type Made, supplyOf, waterOf, within, yieldFromLot } from './making';
+import { nameOf } from './naming';
+import { blanchedInPot, cookedInPot } from './pots';
+import type { Product } from './product';
+import { ingredientLines, kept, litersBeside, pantryOf, partsOf } from './recipe';
+import { type RecipeWork, workOf } from './work';
+
+/** A freezer pack, where the cook names no other size. */
+const PACK: Quantity<'mass'> = { value: customary('freezer-pack'), unit: 'lb' };
+
+/** Liters that a kg of ready food takes: by the cut, by the food's other cuts, or a liter for each kg. */
+function roomPerKg({ food, form }: Product): { readonly liters: number; readonly basis: readonly Basis[] } {
+  const mass: Quantity<'mass'> = { value: 1, unit: 'kg' };
+  const ask = (named?: string) => heldOf(() => kitchenMeasure({ food: food.name, mass, ...(named === undefined ? {} : { form: named }) }));
+  const found = (form === undefined ? undefined : ask(form)) ?? ask();
+  if (found !== undefined) return { liters: valueIn(found.range.high, 'L'), basis: found.basis };
+  return { liters: 1 / customary('pot-density'), basis: [customaryBasis('pot-density', 'packs.room')] };
+}
+
+/** The pot that comes before the freezer. */
+function potFor(day: Day, product: Product, work: RecipeWork, ready: number, beside: number) {
+  if (work.blanch !== undefined) return blanchedInPot(day, product, work.blanch, ready);
+  if (work.pot === undefined) return undefined;
+  const litersPerKg = ready / customary('pot-density') + beside;
+  return cookedInPot(day, product, work.pot, { litersPerKg, boiledOffPerKg: 0 });
+}
+
+/** A recipe that ends in the freezer: packs of one weight. */
+export function makeInFreezer(day: Day, product: Product): Made {
+  const { wanted, row, lots, food, index } = product;
+  const { kitchen } = day.request;
+  if (kitchen.freezer === undefined)
+    return leftOut(wanted, { code: 'no-freezer', text: 'the kitchen has no freezer room', instead: 'can or dry it' });
+  const work = workOf(row, 'hot');
+  const size = wanted.size ?? PACK;
+  const sizeKg = valueIn(size, 'kg');
+  const yields = lots.map((lot) => yieldFromLot(day, lot, product.form));
+  const ready = Math.max(...yields.map((given) => given.ready.high));
+  const parts = { parts: partsOf(product, 'hot'), liters: 1 };
+  const beside = litersBeside(parts, 0, ready);
+  const pot = within(index, () => potFor(day, product, work, ready, beside));
+  if (pot === undefined && (work.blanch !== undefined || work.pot !== undefined))
+    return leftOut(wanted, { code: 'no-pot', text: 'the kitchen has no pot to heat it in before it is frozen', instead: 'name a pot' });
+  const energy = frozen(within(index, () => waterOf(day, food.name)).water);
+  const supplies = lots.map((lot, at) => {
+    const given = yields[at] as (typeof yields)[number];
+    return taking(supplyOf(lot, given, scaleRange(given.ready, 1 / sizeKg)), given.ready, {
+      stove: pot?.heat,
+      electricity: energy.kWh,
+    });
+  });
+  const each = roomPerKg(product);
+  const room = sizeKg * (each.liters + beside / ready);
+  const head = freezingHeadspace({ style: 'dry', mouth: 'wide', jar: 'pint' });
+  const { workBasis, ...common } = commonOf(day, product, work, 1 / (supplies[0]?.unitsPerKg.likely ?? 1));
+  return {
+    label: nameOf(product),
+    row,
+    food: food.name,
+    ...(product.form === undefined ? {} : { form: product.form }),
+    ...countedIn('pack', `${size.value} ${size.unit}`),
+    activity: {
+      ...common,
+      madeOf: 'fruit',
+      supplies,
+      pantry: pantryOf(parts),
+      stockPerUnit: [
+        { stock: BAGS, amount: 1 },
+        { stock: FREEZER_ROOM, amount: room },
+        { stock: FREEZER_LOAD, amount: sizeKg },
+      ],
+      ...(pot === undefined ? {} : { cook: pot.cook }),
+    },
+    describe: (decided) => ({
+      recipe: ingredientLines(day, parts, decided),
+      ...(pot === undefined ? {} : { cookMinutes: pot.cook.minutes }),
+      packs: { size, headspace: head.headspace, room: quantityIn(room, 'L', day.metric ? 'L' : 'quart') },
+      steps: [...work.before.filter((step) => step.do !== 'blanch').map(stepText), ...(pot?.steps ?? []), ...kept(row)],
+      basis: joinBasis(
+        [pageOf(row, 'steps', 'the recipe')],
+        standsBehind('packs.room', each.basis),
+        standsBehind('packs.headspace', head.basis),
+        pot?.basis ?? [],
+        standsBehind('ready', ...yields.map((given) => given.basis)),
+        standsBehind('energy', energy.basis),
+        workBasis,
+      ),
+      cautions: joinCautions(
+        head.cautions,
+        (row.cautions ?? []).map(recipeCaution),
+        pot?.cautions ?? [],
+        ...yields.map(({ cautions }) => cautions),
+      ),
+    }),
+  };
+}

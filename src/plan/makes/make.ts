@@ -1,0 +1,63 @@
+/** One reader for all products: the recipe says where it ends, and that decides how it is planned. */
+import { fail } from '../../errors/StillroomError';
+import type { FoundFood } from '../../foods/fields';
+import { isFor } from '../../recipes/rows/rows';
+import type { Wanted } from '../request/planInput';
+import { makeCanned } from './canned';
+import { makeInFreezer } from './inFreezer';
+import { makeKeptCold } from './keptCold';
+import { type Day, isMaking, leftOut, type LeftOutProduct, type Made } from './making';
+import { makeOnTrays } from './onTrays';
+import { lotsOf, type Product, productOf, recipesFor } from './product';
+import { type End, stepsOf, workOf } from './work';
+
+type Maker = (day: Day, product: Product) => Made;
+const MAKERS: Readonly<Record<End, Maker>> = {
+  can: makeCanned,
+  dry: makeOnTrays,
+  'freeze-dry': makeOnTrays,
+  freeze: makeInFreezer,
+  ferment: makeKeptCold,
+  'keep cold': makeKeptCold,
+};
+
+/** The foods that a product is made of: those named, or every food of the lots that the recipe is for. */
+function foodsOf(day: Day, { from, recipe, make }: Wanted, index: number): readonly FoundFood[] {
+  if (from !== undefined) return from;
+  const bought = day.lots.map(({ food, trade }): FoundFood => ({ id: food, name: trade }));
+  const each = bought.filter(({ id }, place) => bought.findIndex((other) => other.id === id) === place);
+  if (recipe !== undefined) {
+    const fit = each.filter(({ id }) => isFor(recipe, id));
+    return recipe.mix === 'may mix' || recipe.mix === 'as printed' ? fit : fit.slice(0, 1);
+  }
+  if (each.length === 1) return each;
+  const options = each.map(({ name }) => name);
+  if (make === undefined) fail('MISSING', `products[${index}].recipe`, undefined, 'a recipe, or what to make');
+  return fail('MISSING', `products[${index}].from`, undefined, 'the food it is made from', { options });
+}
+
+/** Makes one wanted product ready for the program; or says why it is left out. */
+export function makeProduct(day: Day, wanted: Wanted, index: number): Made {
+  const foods = foodsOf(day, wanted, index);
+  const lots = lotsOf(
+    day,
+    foods.map(({ id }) => id),
+  );
+  const missing = foods.filter(({ id }) => !lots.some((lot) => lot.food === id));
+  if (missing.length > 0 || foods.length === 0) {
+    const what = missing.map(({ name }) => name).join(' or ') || (wanted.recipe?.name ?? 'such food');
+    const text = `you have no ${what} in your lots`;
+    return leftOut(wanted, { code: 'no-lot', text, instead: 'add the lot, or leave the product out' });
+  }
+  const rows = recipesFor(day, wanted, foods);
+  if (!('length' in rows)) return rows;
+  let refused: LeftOutProduct | undefined;
+  for (const row of rows) {
+    const product = productOf(wanted, index, row, foods, lots);
+    const { end } = workOf(row, stepsOf(row, 'hot').length > 0 ? 'hot' : 'raw');
+    const made = MAKERS[end](day, product);
+    if (isMaking(made)) return made;
+    refused ??= made;
+  }
+  return refused as LeftOutProduct;
+}

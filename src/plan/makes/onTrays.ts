@@ -1,0 +1,152 @@
+import { joinBasis, joinCautions } from '../../sources/basis';
+import { mapRange } from '../../quantity/range';
+import { valueIn } from '../../quantity/scale';
+import type { Quantity, Range } from '../../quantity/types';
+import { recipeCaution } from '../../recipes/cautions';
+import { OPERATIONS, pageOf } from '../../recipes/rows/rows';
+import type { StepRow } from '../../recipes/rows/tables';
+import { stepText } from '../../recipes/step';
+import { planCaution } from '../cautions';
+import { machineLoads } from '../program/loadsOf';
+import { customary } from '../customary';
+import type { Activity, Supply } from '../request/activity';
+import { BAGS } from '../request/stock';
+import { standsBehind } from '../standsBehind';
+import { countedIn } from './counted';
+import { taking } from './energyTaken';
+import { commonOf, type Day, type LotYield, leftOut, type Made, supplyOf, yieldFromLot } from './making';
+import { nameOf } from './naming';
+import { blanchedInPot, cookedInPot, type PotWorked } from './pots';
+import type { Product } from './product';
+import { ingredientLines, kept, partsOf } from './recipe';
+import { freezeDriedLoad, type Loaded, piecesDried, sheetsDried, traysOf } from './trays';
+import { bagging, minutesOfEach, type RecipeWork, workOf } from './work';
+
+/** A bag of dried food, and a jar of powder, where the cook names no other size. */
+export const BAG: Quantity<'mass'> = { value: customary('bag'), unit: 'oz' };
+export const POWDER_JAR: Quantity<'mass'> = { value: customary('powder-jar'), unit: 'oz' };
+
+/** Trimmings go in whole: nothing is lost before. */
+const WHOLE: LotYield = {
+  ready: { low: 1, likely: 1, high: 1 },
+  trimmings: { low: 0, likely: 0, high: 0 },
+  better: 1,
+  basis: [],
+  cautions: [],
+};
+
+const loadedBy = (day: Day, product: Product, work: RecipeWork) => {
+  if (work.end === 'freeze-dry') return freezeDriedLoad(day, product);
+  if (work.before.concat(work.last ?? []).some((step) => step.do === 'spread') || isSpread(product)) return sheetsDried(day, product);
+  return piecesDried(day, product, work.last as StepRow);
+};
+const isSpread = ({ row }: Product): boolean => row.steps.some((step) => step.do === 'spread');
+
+/** A recipe that ends on trays: in bags when it is dry, in sheets, or ground to powder. */
+export function makeOnTrays(day: Day, product: Product): Made {
+  const { row, wanted, lots } = product;
+  const work = workOf(row, 'hot');
+  const loaded = loadedBy(day, product, work);
+  if (!('perTrayKg' in loaded)) return loaded;
+  const machine = loaded.where === 'dryer' ? 'dryer' : 'freezeDryer';
+  const loads = machineLoads(day.request.kitchen, machine, valueIn(loaded.hours.high, 'h'));
+  if (loads === 0) {
+    const text = `the ${loaded.where} is busy until the hours of work end`;
+    return leftOut(wanted, { code: 'machine-busy', text, instead: 'can or freeze it, or dry it another day' });
+  }
+  const spread = loaded.sheetKg !== undefined;
+  const powder = row.makes === 'powder';
+  const size = wanted.size ?? (powder ? POWDER_JAR : BAG);
+  const unitKg = loaded.sheetKg ?? valueIn(size, 'kg');
+  const left = spread ? { low: 1, likely: 1, high: 1 } : loaded.left;
+  const ofTrimmings = row.madeOf === 'trimmings';
+  const yields = lots.map((lot) => (ofTrimmings ? WHOLE : yieldFromLot(day, lot, product.form)));
+  const richest = Math.max(...yields.map(({ ready }) => ready.high));
+  const pot = potFor(day, product, work, richest);
+  const supplies = lots.map((lot, index) => supplyFor(lot, yields[index] as LotYield, { left, unitKg, loaded, pot }));
+  const { workBasis, ...common } = commonOf(day, product, forTrays(work, loaded), 1 / (supplies[0]?.unitsPerKg.likely ?? 1));
+  const { perTray } = loaded.energy;
+  return {
+    label: nameOf(product),
+    row,
+    food: product.food.name,
+    ...(product.form === undefined ? {} : { form: product.form }),
+    ...countedIn(spread ? 'sheet' : powder ? 'jar-of-powder' : 'bag', `${size.value} ${size.unit}`),
+    ...(spread ? {} : { size }),
+    activity: {
+      ...common,
+      madeOf: ofTrimmings ? 'trimmings' : 'fruit',
+      supplies,
+      stockPerUnit: spread || powder ? [] : [{ stock: BAGS, amount: 1 }],
+      ...(perTray === undefined ? {} : { energyPerTray: perTray }),
+      ...(pot === undefined ? {} : { cook: pot.cook }),
+      ...machineOf(loaded, richest, loads),
+    },
+    describe: (decided) => ({
+      recipe: ingredientLines(day, { parts: partsOf(product, 'hot'), liters: 1 }, decided),
+      ...(pot === undefined ? {} : { cookMinutes: pot.cook.minutes }),
+      trays: traysOf(day, loaded, decided.readyKg, decided.trays),
+      steps: [...work.before.map(stepText), ...(pot?.steps ?? []), ...loaded.steps, ...work.after.map(stepText), ...kept(row)],
+      basis: joinBasis(
+        [pageOf(row, 'steps', 'the recipe')],
+        loaded.basis,
+        standsBehind('ready', ...yields.map((given) => given.basis)),
+        pot?.basis ?? [],
+        workBasis,
+      ),
+      cautions: joinCautions(
+        ofTrimmings ? [planCaution('trimmings-clean')] : [planCaution('dry-the-same-day')],
+        (row.cautions ?? []).map(recipeCaution),
+        loaded.cautions,
+        pot?.cautions ?? [],
+        ...yields.map(({ cautions }) => cautions),
+      ),
+    }),
+  };
+}
+
+/** Blanched or cooked before it goes on trays. */
+function potFor(day: Day, product: Product, work: RecipeWork, ready: number): PotWorked | undefined {
+  if (work.blanch !== undefined) return blanchedInPot(day, product, work.blanch, ready);
+  if (work.pot === undefined) return undefined;
+  return cookedInPot(day, product, work.pot, { litersPerKg: ready / customary('pot-density'), boiledOffPerKg: 0 });
+}
+
+interface Into {
+  readonly left: Range<number>;
+  readonly unitKg: number;
+  readonly loaded: Loaded;
+  readonly pot: PotWorked | undefined;
+}
+function supplyFor(lot: Parameters<typeof supplyOf>[0], given: LotYield, { left, unitKg, loaded, pot }: Into): Supply {
+  const units = {
+    low: (given.ready.low * left.low) / unitKg,
+    likely: (given.ready.likely * left.likely) / unitKg,
+    high: (given.ready.high * left.high) / unitKg,
+  };
+  return taking(supplyOf(lot, given, units), given.ready, {
+    stove: pot === undefined ? undefined : mapRange(pot.heat, (kWh) => kWh),
+    electricity: loaded.energy.perKg,
+  });
+}
+
+/** Loading trays is work by the tray, and a bag is filled even where the page does not say so. */
+function forTrays(work: RecipeWork, { perTrayKg, sheetKg }: Loaded): RecipeWork {
+  const trayMinutes = work.steps
+    .filter((step) => step.do === 'load-trays' || step.do === 'spread')
+    .reduce((sum, step) => sum + minutesOfEach(OPERATIONS.get(step.do) as Parameters<typeof minutesOfEach>[0]).each, 0);
+  const packed = Math.max(0, work.handsPerUnit - trayMinutes);
+  return {
+    ...work,
+    handsPerKg: work.handsPerKg + (sheetKg === undefined ? trayMinutes / perTrayKg : 0),
+    handsPerUnit: sheetKg === undefined ? packed || bagging() : trayMinutes + packed,
+  };
+}
+
+/** The machine: trays for each raw kg at the rich end, and what of a tray's days one load takes. */
+function machineOf(loaded: Loaded, ready: number, loads: number): Pick<Activity, 'traysPerKg' | 'trayShare' | 'freezeDry'> {
+  const { perTrayKg, icePerKg, where } = loaded;
+  const traysPerKg = ready / perTrayKg;
+  if (where === 'freeze-dryer') return { freezeDry: { waterPerKg: ready * (icePerKg ?? 0), traysPerKg } };
+  return { traysPerKg, trayShare: 1 / loads };
+}

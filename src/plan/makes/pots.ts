@@ -1,0 +1,148 @@
+/** The pot of a recipe: how much goes in, how long it takes, and the water that vegetables are blanched in. */
+import { blanching } from '../../freezing/blanching';
+import { blanchingRows } from '../../freezing/beforeFreezing';
+import { freezingCaution, rule } from '../../freezing/tables';
+import { formatQuantity } from '../../quantity/formatQuantity';
+import { valueIn } from '../../quantity/scale';
+import type { Range } from '../../quantity/types';
+import { type Basis, type Caution, joinBasis } from '../../sources/basis';
+import { asTable, basisOf, type Practice } from '../../sources/table';
+import potFoodsTable from '../../../data/plan/pot-foods.json';
+import { customary, customaryBasis } from '../customary';
+import { potsOf } from '../program/kitchen';
+import type { Cook } from '../request/activity';
+import { standsBehind } from '../standsBehind';
+import { boiledOff, burnerOf, cooked, heatedUp, waterBoiled } from './energyTaken';
+import { type Day, heldOf, massOf, volumeOf } from './making';
+import type { Product } from './product';
+import type { RecipeWork } from './work';
+
+interface PotFoodRow extends Practice {
+  readonly id: string;
+  readonly holdsHot?: number;
+  readonly foams?: true;
+}
+const rows: ReadonlyMap<string, PotFoodRow> = new Map(asTable<PotFoodRow>(potFoodsTable).rows.map((row) => [row.id, row]));
+
+/** What is cooked in a pot, for each raw kg. */
+export interface InPot {
+  /** Liters at the rich end, room to foam included. */
+  readonly litersPerKg: number;
+  /** Kg of water that is boiled off. */
+  readonly boiledOffPerKg: number;
+  /** Liters of a batch that is cooked by itself. */
+  readonly batchLiters?: number;
+}
+
+/** Pot work as the program and the order of work take it, and what it rests on. */
+export interface PotWorked {
+  readonly cook: Cook;
+  /** KWh for each raw kg, at the stove. */
+  readonly heat: Range<number>;
+  /** Lines of the sheet. */
+  readonly steps: readonly string[];
+  readonly basis: readonly Basis[];
+  readonly cautions: readonly Caution[];
+}
+
+/** Food cooked in a pot: heated up by its weight, held as long as the page says, boiled down by the water it loses. */
+export function cookedInPot(day: Day, { wanted, row }: Product, pot: NonNullable<RecipeWork['pot']>, inPot: InPot): PotWorked {
+  const { kitchen } = day.request;
+  const minutes = wanted.cook === undefined ? pot.minutes : valueIn(wanted.cook, 'min');
+  const { hold, basis } = cooked(kitchen, Math.max(1, minutes));
+  const [heat, boil] = [heatedUp(kitchen), boiledOff(kitchen)];
+  const kWh = (end: 'low' | 'likely' | 'high') =>
+    inPot.litersPerKg * heat.kWh[end] + inPot.boiledOffPerKg * boil.kWh[end];
+  const perKg: Range<number> = { low: kWh('low'), likely: kWh('likely'), high: kWh('high') };
+  const holdsHot = rows.get(row.makes)?.holdsHot;
+  const own = wanted.cook === undefined ? minutesPerLiter(day, perKg.likely / inPot.litersPerKg) : 0;
+  return {
+    cook: {
+      litresPerKg: inPot.litersPerKg,
+      ...(inPot.batchLiters === undefined ? {} : { batchLitres: inPot.batchLiters }),
+      minutes: Math.ceil(minutes),
+      ...(own === 0 ? {} : { minutesPerKg: own }),
+      ...(holdsHot === undefined || inPot.batchLiters !== undefined ? {} : { holdsHot }),
+      stirred: pot.stirred,
+      energyPerBatch: hold,
+    },
+    heat: perKg,
+    steps: [],
+    basis: joinBasis(
+      standsBehind('energy', basis, heat.basis, inPot.boiledOffPerKg > 0 ? boil.basis : []),
+      standsBehind('pots.minutesEach', heat.basis),
+    ),
+    cautions: [],
+  };
+}
+
+/** Minutes at full flame for each liter in the pot. */
+const minutesPerLiter = ({ request: { kitchen } }: Day, kWhPerLiter: number): number =>
+  (60 * kWhPerLiter) / valueIn(burnerOf(kitchen), 'kW');
+
+/** What the largest pot blanches at once: the water for each pound, and the vegetable in it. */
+function batchIn(day: Day, leafy: boolean) {
+  const pots = potsOf(day.request.kitchen).map(({ label, most }) => ({ label, liters: valueIn(most, 'L') }));
+  const [largest] = pots.sort((one, other) => other.liters - one.liters);
+  if (largest === undefined) return undefined;
+  const { low: gallons } = rule(leafy ? 'blanch-water-per-lb-leafy' : 'blanch-water-per-lb');
+  const litersPerKg = valueIn({ value: gallons, unit: 'gallon' }, 'L') / valueIn({ value: 1, unit: 'lb' }, 'kg');
+  // a liter of room for each kg of the vegetable: it is about as dense as water
+  const kg = largest.liters / (litersPerKg + 1);
+  return { label: largest.label, kg, water: kg * litersPerKg };
+}
+
+/** What the blanching tables say of a food in a form at this place; nothing where they do not hold it. */
+function printedBlanching(day: Day, { food, form }: Product) {
+  const { elevation } = day.request.kitchen;
+  const ask = (named?: string) =>
+    heldOf(() => blanching({ food: food.name, elevation, ...(named === undefined ? {} : { form: named }) }));
+  return (form === undefined ? undefined : ask(form)) ?? ask();
+}
+
+/** Blanching: the water is heated once, then batch after batch goes in, with somebody beside it. */
+export function blanchedInPot(day: Day, product: Product, minutes: number, readyPerKg: number): PotWorked | undefined {
+  const { kitchen } = day.request;
+  const printed = printedBlanching(day, product);
+  const batch = batchIn(
+    day,
+    blanchingRows(product.food.id).some(({ leafy }) => leafy === true),
+  );
+  if (batch === undefined) return undefined;
+  const high = rule('high-blanch-elevation');
+  const extra = valueIn(kitchen.elevation, 'ft') >= high.low ? rule('high-blanch-minutes').low : 0;
+  const inWater = Math.max(minutes + extra, printed?.blanchIn === 'water' ? printed.minutes.high : 0);
+  const each = inWater + rule('blanch-return-to-boil').high;
+  const { heat, hold, basis } = cooked(kitchen, each);
+  const boiled = waterBoiled(kitchen, batch.water);
+  const most = formatQuantity(massOf(day, batch.kg), { rounding: 'down' });
+  const water = formatQuantity(volumeOf(day, { value: batch.water, unit: 'L' }), day.metric ? {} : { unit: 'gallon' });
+  return {
+    cook: {
+      litresPerKg: ((batch.kg + batch.water) / batch.kg) * readyPerKg,
+      minutes: each,
+      stirred: true,
+      energyPerBatch: hold,
+      blanch: { minutes: boiled.minutes, energy: boiled.kWh },
+    },
+    heat,
+    steps: [
+      `Blanch for ${Number(inWater.toFixed(2))} min, counted from the return to the boil: at most ${most} at a time in the ${batch.label}, with ${water} of water.`,
+      'Cool at once in ice water for as long, with as much ice as food by weight, and drain well.',
+    ],
+    basis: joinBasis(
+      standsBehind('energy', basis, boiled.basis),
+      standsBehind('steps', printed?.basis ?? []),
+      [basisOf(rule('blanch-return-to-boil'), 'pots.minutesEach', 'return to the boil')],
+      [customaryBasis('pot-fill', 'pots.batches')],
+    ),
+    cautions: printed?.cautions ?? [freezingCaution('fruit-not-in-tables')],
+  };
+}
+
+/** Room in a pot that food takes which foams as it boils, against its volume at rest. */
+export const foamOf = (makes: string): number => (rows.get(makes)?.foams === true ? customary('jam-foam') : 1);
+
+/** Liters that the largest pot may be filled with. */
+export const roomiestPot = ({ request }: Day): number =>
+  Math.max(0, ...potsOf(request.kitchen).map(({ most }) => valueIn(most, 'L')));

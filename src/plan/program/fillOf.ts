@@ -1,0 +1,49 @@
+import table from '../../../data/plan/pot-fill.json';
+import { valueIn } from '../../quantity/scale';
+import type { Quantity } from '../../quantity/types';
+import type { Makes } from '../../recipes/rows/tables';
+import type { Basis } from '../../sources/basis';
+import { asTable, practiceBasis } from '../../sources/table';
+
+interface PotFillRow {
+  readonly id: string;
+  readonly makes?: readonly Makes[];
+  readonly share: number;
+  readonly foams: boolean;
+  readonly reason: string;
+  readonly obtained: 'common-practice';
+}
+const { rows } = asTable<PotFillRow>(table);
+const plain = rows.find(({ makes }) => makes === undefined) as PotFillRow;
+const rowFor = (makes: Makes | undefined): PotFillRow =>
+  rows.find((row) => makes !== undefined && row.makes?.includes(makes)) ?? plain;
+
+/** As much of a pot as its fill depends on. */
+export interface Fillable {
+  readonly fill?: number | undefined;
+  readonly foaming?: number | undefined;
+}
+
+/**
+ * How full a pot may be when it cooks what recipes make (`jam`, `sauce`): the cook's own `foaming` for what foams and
+ * `fill` for the rest; else the share of `data/plan/pot-fill.json`, for what foams never above the cook's own `fill`.
+ * Without `makes`: its plain fill, which `Capacity.pots` counts in.
+ */
+export function fillOf({ fill, foaming }: Fillable, makes?: Makes): number {
+  const row = rowFor(makes);
+  return row.foams ? (foaming ?? Math.min(row.share, fill ?? 1)) : (fill ?? row.share);
+}
+
+/** Liters of what recipes make that a pot may hold at once. */
+export const litresOf = (pot: Fillable & { readonly volume: Quantity<'volume'> }, makes?: Makes): number =>
+  valueIn(pot.volume, 'L') * fillOf(pot, makes);
+
+/**
+ * Liters of plain fill that one liter of what is made takes in each of these pots, at the pot where it takes most: what
+ * `Cook.litresPerKg` and `batchLitres` are multiplied by, for `Capacity.pots` counts liters of plain fill.
+ */
+export const roomTaken = (pots: readonly Fillable[], makes: Makes): number =>
+  Math.max(1, ...(pots.length === 0 ? [{}] : pots).map((pot) => fillOf(pot) / fillOf(pot, makes)));
+
+/** The basis line of a fill: `of` is the path of the answer's field. */
+export const fillBasis = (makes: Makes | undefined, of: string): Basis => practiceBasis(of, rowFor(makes).reason);

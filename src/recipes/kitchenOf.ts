@@ -1,0 +1,95 @@
+/** What the fields of a kitchen must agree on; a pot with a rack is written among the canners. */
+import * as z from 'zod/mini';
+import { fail } from '../errors/StillroomError';
+import { fields, reading } from '../quantity/fields';
+import type { Quantity } from '../quantity/types';
+import { HOLDS } from './kitchen';
+import { type GasAmount, isEnergy } from './kitchenFields';
+
+interface Read {
+  readonly pots?: readonly PotRead[] | undefined;
+  readonly canners?: readonly CannerRead[] | undefined;
+  readonly energy?:
+    | { readonly stove?: string | undefined; readonly gas?: unknown; readonly gasPer?: GasAmount | undefined }
+    | undefined;
+}
+interface PotRead {
+  readonly name?: string | undefined;
+  readonly volume: Quantity<'volume'>;
+  readonly count?: number | undefined;
+  readonly fill?: number | undefined;
+  readonly foaming?: number | undefined;
+  readonly rack?: boolean | undefined;
+  readonly holds?: Readonly<Record<string, number>> | undefined;
+}
+interface CannerRead {
+  readonly name?: string | undefined;
+}
+
+/** A kitchen from its fields; `loads` says whether what a rack holds must be known. */
+export function kitchenOf<const Shape extends z.core.$ZodShape>(shape: Shape, loads = true) {
+  const schema = fields(shape);
+  type Kitchen = z.output<typeof schema>;
+  const whole = reading<Kitchen, Kitchen>((given) => {
+    const kitchen = given as Kitchen & Read;
+    checkPots(kitchen, loads);
+    checkGas(kitchen);
+    return withRacks(kitchen);
+  });
+  return z.pipe(schema, whole as never) as unknown as z.ZodMiniPipe<typeof schema, typeof whole>;
+}
+
+/** The name by which a pot and a canner are known to be one vessel. */
+export const vesselName = (name: string): string =>
+  name
+    .trim()
+    .toLowerCase()
+    .replace(/[\s-]+/g, ' ');
+/** What a pot is called: by its name, or after its size. */
+export const potName = ({ name, volume }: Pick<PotRead, 'name' | 'volume'>): string =>
+  name ?? `${volume.value} ${volume.unit} pot`;
+
+function checkPots({ pots = [], canners = [] }: Read, loads: boolean): void {
+  pots.forEach((pot, index) => {
+    const { rack = false, holds, fill, foaming } = pot;
+    const at = `pots[${index}]`;
+    if (rack && holds === undefined && loads) fail('MISSING', `${at}.holds`, holds, HOLDS);
+    if (!rack && holds !== undefined)
+      fail('MISSING', `${at}.rack`, pot.rack, '`rack: true` to go with it: jars stand on a rack in the pot');
+    if (fill !== undefined && foaming !== undefined && foaming > fill)
+      fail('CONTRADICTION', `${at}.foaming`, foaming, `at most ${fill}, as full as with food that does not foam`);
+    const twin = canners.findIndex(({ name }) => name !== undefined && vesselName(name) === vesselName(potName(pot)));
+    if (rack && twin >= 0)
+      fail(
+        'CONTRADICTION',
+        `canners[${twin}].name`,
+        canners[twin]?.name,
+        `${at} with its rack only once: it is the same vessel`,
+      );
+  });
+}
+
+/** A price by the pound or gallon is one of propane: natural gas comes by its heat. */
+function checkGas({ energy }: Read): void {
+  if (energy?.gasPer === undefined) return;
+  if (energy.gas === undefined) fail('MISSING', 'energy.gas', undefined, 'the price of that much, such as "3.10 USD"');
+  if (energy.stove !== 'propane' && !isEnergy(energy.gasPer)) {
+    const { value, unit } = energy.gasPer;
+    const expected = 'an energy such as "1 therm" or "1 kWh": only propane is sold by weight or volume';
+    fail('WRONG_DIMENSION', 'energy.gasPer', `${value} ${unit}`, expected);
+  }
+}
+
+/** Each pot with a rack as a boiling-water canner of its name, half full of water as such canners are. */
+function withRacks<K extends Read>(kitchen: K): K {
+  const racks = (kitchen.pots ?? []).filter(({ rack }) => rack === true);
+  if (racks.length === 0) return kitchen;
+  const canners = racks.map((pot) => ({
+    name: potName(pot),
+    method: 'boiling-water',
+    holds: pot.holds,
+    water: { value: pot.volume.value / 2, unit: pot.volume.unit },
+    ...(pot.count === undefined ? {} : { count: pot.count }),
+  }));
+  return { ...kitchen, canners: [...(kitchen.canners ?? []), ...canners] };
+}

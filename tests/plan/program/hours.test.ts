@@ -1,0 +1,87 @@
+import { describe, expect, test } from 'vitest';
+import { busyMinutes, checkBreaks, startOf, windowsOf } from '../../../src/plan/program/hours';
+import { thrownBy } from '../../helpers/errors';
+
+const h = (value: number) => ({ value, unit: 'h' as const });
+const min = (value: number) => ({ value, unit: 'min' as const });
+const NOON = 12 * 60;
+
+describe('the hours of work', () => {
+  test('are one window a day, the next day 24 h later', () => {
+    expect(windowsOf({ hours: [h(8), h(2.5)] })).toEqual([
+      { from: 0, to: 480, day: 0 },
+      { from: 1440, to: 1590, day: 1 },
+    ]);
+  });
+  test('are parted by breaks of every day, from the start', () => {
+    const breaks = [
+      { at: NOON, for: min(45) },
+      { at: 10 * 60, for: min(15) },
+    ];
+    expect(windowsOf({ hours: [h(8), h(3)], start: 9 * 60, breaks })).toEqual([
+      { from: 0, to: 60, day: 0 },
+      { from: 75, to: 180, day: 0 },
+      { from: 225, to: 480, day: 0 },
+      { from: 1440, to: 1500, day: 1 },
+      { from: 1515, to: 1620, day: 1 },
+    ]);
+  });
+  test('start at eight where nothing is said', () => {
+    expect(startOf({})).toBe(480);
+    expect(windowsOf({ hours: [h(6)], breaks: [{ at: NOON, for: h(1) }] })).toEqual([
+      { from: 0, to: 240, day: 0 },
+      { from: 300, to: 360, day: 0 },
+    ]);
+  });
+  test('over midnight have each break of each day; breaks that meet are one', () => {
+    const breaks = [
+      { at: NOON, for: h(1) },
+      { at: NOON + 30, for: h(1) },
+    ];
+    expect(windowsOf({ hours: [h(32)], start: 10 * 60, breaks })).toEqual([
+      { from: 0, to: 120, day: 0 },
+      { from: 210, to: 1560, day: 0 },
+      { from: 1650, to: 1920, day: 0 },
+    ]);
+  });
+  test('a break may begin them or end them', () => {
+    expect(windowsOf({ hours: [h(2)], start: NOON, breaks: [{ at: NOON, for: h(1) }] })).toEqual([
+      { from: 60, to: 120, day: 0 },
+    ]);
+  });
+});
+
+describe('breaks that are no breaks are refused', () => {
+  const error = (at: number, length: { value: number; unit: 'h' | 'min' }, hours = [h(8)]) =>
+    thrownBy(() => checkBreaks({ hours, start: 8 * 60, breaks: [{ at, for: length }] }));
+  test('outside the hours, which the error shows', () => {
+    const found = error(18 * 60, h(1));
+    expect(found).toMatchObject({ code: 'CONTRADICTION', path: 'kitchen.breaks[0].at', given: '18:00' });
+    expect(found.expected).toBe('a time within the hours of work, 8:00 to 16:00');
+    expect(error(7 * 60, h(1), [h(8), h(4)]).expected).toContain('8:00 to 16:00 or 8:00 to 12:00');
+  });
+  test('longer than the hours go on', () => {
+    expect(error(15 * 60, h(2))).toMatchObject({ path: 'kitchen.breaks[0].for', given: '2 h' });
+  });
+  test('and all of the hours', () => {
+    expect(error(8 * 60, h(8))).toMatchObject({ code: 'CONTRADICTION', path: 'kitchen.breaks' });
+  });
+  test('what lies inside is taken', () => {
+    expect(() => checkBreaks({ hours: [h(8)], breaks: [{ at: NOON, for: h(1) }] })).not.toThrow();
+    expect(() => checkBreaks({ hours: [h(8)] })).not.toThrow();
+  });
+});
+
+describe('a machine that still runs', () => {
+  test('until a time of day, the first after the start', () => {
+    expect(busyMinutes({ start: 8 * 60 }, { clock: 14 * 60 })).toBe(360);
+    expect(busyMinutes({ start: 8 * 60 }, { clock: 6 * 60 })).toBe(22 * 60);
+  });
+  test('or for a time', () => {
+    expect(busyMinutes({}, { after: 90.2 })).toBe(91);
+  });
+  test('or not at all', () => {
+    expect(busyMinutes({ start: 8 * 60 }, { clock: 8 * 60 })).toBeUndefined();
+    expect(busyMinutes({}, undefined)).toBeUndefined();
+  });
+});

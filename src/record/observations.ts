@@ -5,11 +5,11 @@ import { foodsNamed } from '../foods/lookUpFood';
 import { formName, nameOf } from '../foods/tables';
 import { usualMinutesPerPound } from '../plan/makes/work';
 import { makesOf } from '../plan/request/planFields';
-import type { Makes } from '../recipes/rows/tables';
 import { readFood } from '../process/food';
 import { type Form, formOfId } from '../produce/forms';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
+import type { Makes } from '../recipes/rows/tables';
 import type { Reason } from '../sources/no';
 import { readJar } from '../words/jar';
 import type { BatchRecord } from './batchRecord';
@@ -173,7 +173,12 @@ function observeWork(record: BatchRecord, distinct: readonly (Shaped | Reason)[]
     if (isReason(subject)) into.pass('minutesPerPound', subject);
     else if (makes === undefined) into.pass('minutesPerPound', NO_MAKE);
     else {
-      const usual = usualMinutesPerPound(foodsNamed(subject.food)[0]?.id ?? '', readForm(subject.form), makes, process?.pack);
+      const usual = usualMinutesPerPound(
+        foodsNamed(subject.food)[0]?.id ?? '',
+        readForm(subject.form),
+        makes,
+        process?.pack,
+      );
       into.note('minutesPerPound', subject, minutes, { customary: usual });
     }
   }

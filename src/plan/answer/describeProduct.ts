@@ -1,6 +1,6 @@
-import { keepingOf } from '../../recipes/keeping';
 import { byEnds, mapRange } from '../../quantity/range';
 import type { Quantity, Range } from '../../quantity/types';
+import { keepingOf } from '../../recipes/keeping';
 import { joinBasis } from '../../sources/basis';
 import { massOf, massRange } from '../makes/making';
 import { type Kept, NOISE } from '../program/decide';

@@ -51,7 +51,8 @@ export function toReady({ request, day }: Prepared, kept: readonly Kept[]): ToRe
 function besidesThePantry(day: Prepared['day'], kept: readonly Kept[]): ToReady[] {
   const cups = new Map<string, number>();
   for (const { what, amount, toBuy } of kept.flatMap(({ said }) => said.recipe ?? [])) {
-    if (toBuy && amount !== undefined && !isMass(amount)) cups.set(what, (cups.get(what) ?? 0) + valueIn(amount as Quantity<'volume'>, 'cup'));
+    if (toBuy && amount !== undefined && !isMass(amount))
+      cups.set(what, (cups.get(what) ?? 0) + valueIn(amount as Quantity<'volume'>, 'cup'));
   }
   return [...cups].map(([what, value]) => {
     const amount = volumeOf(day, spooned(value));

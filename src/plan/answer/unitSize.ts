@@ -2,10 +2,10 @@ import servingsJson from '../../../data/plan/servings.json';
 import { isMass } from '../../quantity/fields';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
+import type { Makes } from '../../recipes/rows/tables';
 import { asTable, type Practice } from '../../sources/table';
 import { customary } from '../customary';
 import type { Kept } from '../program/decide';
-import type { Makes } from '../../recipes/rows/tables';
 
 /** What one unit holds, as far as it is known. */
 export interface UnitSize {
@@ -23,7 +23,8 @@ export function unitSize({ making, said: { jars, packs, trays } }: Pick<Kept, 'm
     return { ...weighed(net, jars.netMass === undefined), litres };
   }
   if (packs !== undefined) return weighed(packs.size);
-  if (trays !== undefined) return making.size === undefined ? weighed(trays.stopWeight?.likely, true) : weighed(making.size);
+  if (trays !== undefined)
+    return making.size === undefined ? weighed(trays.stopWeight?.likely, true) : weighed(making.size);
   return making.liters === undefined ? {} : { litres: making.liters };
 }
 

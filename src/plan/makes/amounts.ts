@@ -1,23 +1,24 @@
 /** How much of the food one jar of a recipe takes: by the tables of jars, by the printed batch, or by the room in the jar. */
-import { fillJar } from '../../jars/fillJar';
-import type { TestedProcess } from '../../process/testedProcess';
-import { type RawForJars, rawForJars } from '../../produce/yields/rawForJars';
-import { kitchenMeasure } from '../../produce/weights/kitchenMeasure';
+
 import { StillroomError } from '../../errors/StillroomError';
 import { formName } from '../../foods/tables';
+import { fillJar } from '../../jars/fillJar';
+import type { TestedProcess } from '../../process/testedProcess';
+import { kitchenMeasure } from '../../produce/weights/kitchenMeasure';
+import { type RawForJars, rawForJars } from '../../produce/yields/rawForJars';
 import { isMass } from '../../quantity/fields';
 import { parseQuantity } from '../../quantity/parseQuantity';
 import { mapRange } from '../../quantity/range';
 import { valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
-import type { RecipeRow } from '../../recipes/rows/tables';
 import { pageOf } from '../../recipes/rows/rows';
+import type { RecipeRow } from '../../recipes/rows/tables';
 import { type Basis, type Caution, joinBasis } from '../../sources/basis';
 import { readJar } from '../../words/jar';
 import { customary, customaryBasis, customaryRange } from '../customary';
 import { learnedFigure } from '../request/learned';
-import { type Day, heldOf, type LotYield, unitsFrom, yieldFromLot } from './making';
 import type { KnownLot } from '../request/lots';
+import { type Day, heldOf, type LotYield, unitsFrom, yieldFromLot } from './making';
 import { type Product, scopeLine } from './product';
 
 type Amount = Quantity<'mass'> | Quantity<'volume'>;
@@ -43,7 +44,11 @@ function litersOf(jar: string): number | undefined {
 }
 
 /** What a measure of prepared food weighs: by the tables of measures, or a kg for each liter. */
-export function kgOfCut(food: string, form: string | undefined, volume: Quantity<'volume'>): { readonly kg: number; readonly basis: readonly Basis[] } {
+export function kgOfCut(
+  food: string,
+  form: string | undefined,
+  volume: Quantity<'volume'>,
+): { readonly kg: number; readonly basis: readonly Basis[] } {
   const found = heldOf(() => kitchenMeasure({ food, ...(form === undefined ? {} : { form: formName(form) }), volume }));
   if (found !== undefined) return { kg: valueIn(found.mass, 'kg'), basis: found.basis };
   return { kg: valueIn(volume, 'L') * customary('pot-density'), basis: [customaryBasis('pot-density', 'ingredients')] };
@@ -86,7 +91,7 @@ export interface Filling {
 }
 
 /** Jars from each kg of a lot by the printed batch: fruit for whole batches at the poor end of its yield. */
-function byBatch(day: Day, product: Product, batch: Batch): Filling {
+export function byBatch(day: Day, product: Product, batch: Batch): Filling {
   const { jars, kg, of } = batch;
   const form = scopeLine(product.row, product.food.id)?.form;
   return {
@@ -126,14 +131,22 @@ function byRoom(day: Day, product: Product, { jar, headspace }: Pick<TestedProce
     lots: product.lots.map((lot) => {
       const given = yieldFromLot(day, lot, product.form);
       const { ready } = given;
-      const units = { low: ready.low / packed.high, likely: ready.likely / packed.likely, high: ready.high / packed.low };
+      const units = {
+        low: ready.low / packed.high,
+        likely: ready.likely / packed.likely,
+        high: ready.high / packed.low,
+      };
       return { lot, given, units };
     }),
   };
 }
 
 /** How the lots of a product fill jars of a size. */
-export function fillingOf(day: Day, product: Product, process: Pick<TestedProcess, 'jar' | 'headspace'> & { readonly form?: string }): Filling {
+export function fillingOf(
+  day: Day,
+  product: Product,
+  process: Pick<TestedProcess, 'jar' | 'headspace'> & { readonly form?: string },
+): Filling {
   const { jar } = process;
   const batch = batchOf(product, jar);
   if (batch !== undefined) return byBatch(day, product, batch);

@@ -1,6 +1,5 @@
 import { fillJar } from '../../jars/fillJar';
 import type { TestedProcess } from '../../process/testedProcess';
-import { formatQuantity } from '../../quantity/formatQuantity';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import { recipeCaution } from '../../recipes/cautions';
@@ -20,12 +19,34 @@ import { type Filling, fillingOf, isAlone, isWhole } from './amounts';
 import { canningOf, jarAndLid, jarsDescribed, type Runnable, runnable } from './canner';
 import { countedIn } from './counted';
 import { taking } from './energyTaken';
-import { commonOf, type Day, headspaceText, leftOut, type LeftOutProduct, type Made, massOf, supplyOf, volumeOf, within } from './making';
+import {
+  commonOf,
+  type Day,
+  headspaceText,
+  type LeftOutProduct,
+  leftOut,
+  type Made,
+  massOf,
+  supplyOf,
+  volumeOf,
+  within,
+} from './making';
 import { nameOf } from './naming';
 import { type AcidChosen, acidChosen, kgOfMeasure } from './pantry';
-import { cookedInPot, foamOf, type PotWorked, roomiestPot } from './pots';
+import type { PotWorked } from './pots';
 import type { Product } from './product';
-import { alsoFrom, hasAcid, ingredientLines, kept, litersBeside, type Parts, pantryOf, partsFor } from './recipe';
+import {
+  alsoFrom,
+  hasAcid,
+  ingredientLines,
+  kept,
+  lacksAmounts,
+  noAmounts,
+  type Parts,
+  pantryOf,
+  partsFor,
+} from './recipe';
+import { noPotFor, recipePot } from './recipePot';
 import { type SyrupForJars, syrupForJars } from './syrupForJars';
 import { type RecipeWork, workOf } from './work';
 
@@ -49,8 +70,10 @@ export function makeCanned(day: Day, product: Product): Made {
   const { process } = run;
   const filling = within(index, () => fillingOf(day, product, process));
   const parts = partsFor(product, process.pack, process.jar, filling.batch);
+  if (lacksAmounts(parts, filling.batch) || (isWhole(row) && filling.batch === undefined)) return noAmounts(product);
   const acid = acidOfJar(day, process);
-  const missing = process.acid !== undefined && (process.acid.where === 'each jar' ? acid === undefined : !hasAcid(parts));
+  const missing =
+    process.acid !== undefined && (process.acid.where === 'each jar' ? acid === undefined : !hasAcid(parts));
   if (missing) {
     return leftOut(wanted, {
       code: 'no-acid',
@@ -59,10 +82,18 @@ export function makeCanned(day: Day, product: Product): Made {
     });
   }
   const work = workOf(row, process.pack);
-  const noRoom = roomLacking(day, product, filling, parts, run);
+  const noRoom = noPotFor(day, product, filling, parts) ?? noCannerFor(product, filling, run);
   if (noRoom !== undefined) return noRoom;
-  const made = { run, work, filling, parts, supplies: [], ...(acid === undefined ? {} : { acid }), ...syrupFor(wanted, process) };
-  const pot = potFor(day, product, made);
+  const made = {
+    run,
+    work,
+    filling,
+    parts,
+    supplies: [],
+    ...(acid === undefined ? {} : { acid }),
+    ...syrupFor(wanted, process),
+  };
+  const pot = within(index, () => recipePot(day, product, { work, filling, parts, withFood: process.pack !== 'raw' }));
   const supplies = suppliesOf(made, pot);
   return canned(day, product, { ...made, supplies, ...(pot === undefined ? {} : { pot }) }, food.name);
 }
@@ -129,65 +160,20 @@ const loadsOfBatch = (canning: NonNullable<Activity['canning']>, jars: number, p
   canners: canning.canners.flatMap((canner) => (canner.jars < jars ? [] : [{ ...canner, jars }])),
 });
 
-/** Why no pot or canner here takes one whole batch. */
-function roomLacking(day: Day, product: Product, filling: Filling, parts: Parts, { process, canners }: Runnable): LeftOutProduct | undefined {
-  const { wanted, row } = product;
-  const { batch } = filling;
+/** Why no canner here takes one whole batch at once. */
+function noCannerFor(
+  { wanted, row }: Product,
+  { batch }: Filling,
+  { process, canners }: Runnable,
+): LeftOutProduct | undefined {
   if (batch === undefined || !isAlone(row)) return undefined;
-  const liters = litersOfBatch(product, filling, parts);
-  if (roomiestPot(day) < liters) {
-    const unit = day.metric ? 'L' : 'quart';
-    const need = formatQuantity(quantityIn<'volume'>(liters, 'L', unit), { rounding: 'up' });
-    return leftOut(wanted, {
-      code: 'no-pot-for-batch',
-      text: `no pot here holds one batch of ${row.name}, which needs ${need} with the room to foam, and it is cooked whole`,
-      instead: 'name a larger pot, or freeze the fruit',
-    });
-  }
-  if (batch.jars.low === 0 || Math.max(0, ...canners.map(({ jars }) => jars)) < batch.jars.high) {
-    return leftOut(wanted, {
-      code: 'no-canner-for-batch',
-      text: `no canner here holds the ${batch.jars.high} ${process.jar} jars of one batch at once`,
-      instead: 'use a canner that does, or another jar',
-    });
-  }
-  return undefined;
+  if (batch.jars.low > 0 && Math.max(0, ...canners.map(({ jars }) => jars)) >= batch.jars.high) return undefined;
+  return leftOut(wanted, {
+    code: 'no-canner-for-batch',
+    text: `no canner here holds the ${batch.jars.high} ${process.jar} jars of one batch at once`,
+    instead: 'use a canner that does, or another jar',
+  });
 }
-
-/** Liters of one batch in its pot, with the room to foam. */
-function litersOfBatch({ row }: Product, { batch }: Filling, parts: Parts): number {
-  if (batch === undefined) return 0;
-  const beside = litersBeside(parts, batch.jars.high / batch.kg, 1) * batch.kg;
-  return foamOf(row.makes) * (batch.kg / customary('pot-density') + beside);
-}
-
-/** The pot that the recipe cooks in, for each raw kg. */
-function potFor(day: Day, product: Product, made: Omit<Canned, 'pot'>): PotWorked | undefined {
-  const { row, index } = product;
-  const { work, filling, parts, run } = made;
-  if (work.pot === undefined) return undefined;
-  const rich = Math.max(...filling.lots.map(({ units }) => units.high));
-  const ready = Math.max(...filling.lots.map(({ given }) => given.ready.high));
-  const dropped = Math.min(...filling.lots.map(({ given }) => given.trimmings.low));
-  // a raw pack heats what it is covered with, and not the food
-  const food = run.process.pack === 'raw' ? 0 : (1 - dropped) / customary('pot-density');
-  const beside = litersBeside(parts, rich, ready);
-  const liters = foamOf(row.makes) * (food + beside);
-  if (liters <= 0) return undefined;
-  const jarLiters = parts.liters;
-  const boiledOff = work.pot.boilsDown ? Math.max(0, food + beside - rich * jarLiters) : 0;
-  const alone = isAlone(row) && filling.batch !== undefined;
-  return within(index, () =>
-    cookedInPot(day, product, work.pot as NonNullable<RecipeWork['pot']>, {
-      litersPerKg: alone ? litersOfBatch(product, filling, parts) * batchesPerKg(filling) : liters,
-      boiledOffPerKg: boiledOff,
-      ...(alone ? { batchLiters: litersOfBatch(product, filling, parts) } : {}),
-    }),
-  );
-}
-
-const batchesPerKg = ({ batch, lots }: Filling): number =>
-  batch === undefined ? 0 : Math.min(...lots.map(({ given }) => (batch.of === 'raw' ? 1 : given.ready.low) / batch.kg));
 
 /** The lots as they go into the program, each with what its kg take at the stove. */
 const suppliesOf = ({ filling, work }: Pick<Canned, 'filling' | 'work'>, pot: PotWorked | undefined): Supply[] =>
@@ -210,7 +196,8 @@ function withJarItems(pantry: Pantry, acid: JarAcid | undefined, syrup: SyrupFor
   };
 }
 
-const syrupFor = ({ syrup }: Wanted, { jar }: TestedProcess) => (syrup === undefined ? {} : { syrup: syrupForJars(syrup, jar) });
+const syrupFor = ({ syrup }: Wanted, { jar }: TestedProcess) =>
+  syrup === undefined ? {} : { syrup: syrupForJars(syrup, jar) };
 
 function syrupLines(day: Day, { syrup: strength }: Wanted, syrup: SyrupForJars, jars: number): Ingredient[] {
   return [

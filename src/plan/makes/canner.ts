@@ -1,10 +1,10 @@
+import { StillroomError } from '../../errors/StillroomError';
 import { fillJar } from '../../jars/fillJar';
 import { ruleFigures } from '../../process/canningRules';
 import { loadTimeline } from '../../process/loadTimeline';
 import { type TestedProcess, testedProcess } from '../../process/testedProcess';
 import { byEnds } from '../../quantity/range';
 import type { Quantity, Range } from '../../quantity/types';
-import { StillroomError } from '../../errors/StillroomError';
 import type { Basis } from '../../sources/basis';
 import type { NotTested } from '../../sources/no';
 import { customary } from '../customary';
@@ -111,7 +111,12 @@ export function runnable(day: Day, product: Product): Runnable | LeftOutProduct 
 type CannerRow = NonNullable<Kitchen['canners']>[number];
 
 /** The canners that can run a process, with the minutes and the energy of a load in each. */
-function cannersAble({ request: { kitchen } }: Day, { row }: Product, process: TestedProcess, canners: readonly CannerRow[]) {
+function cannersAble(
+  { request: { kitchen } }: Day,
+  { row }: Product,
+  process: TestedProcess,
+  canners: readonly CannerRow[],
+) {
   const { jar, method, pack } = process;
   return canners.flatMap((canner, index) => {
     const jars = Object.entries(canner.holds).find(([size]) => size === jar)?.[1];
@@ -139,7 +144,11 @@ function cannersAble({ request: { kitchen } }: Day, { row }: Product, process: T
         minutes: Math.ceil(load.total.high),
         warmUp: Math.ceil(warmUp),
         energyPerLoad: inKilowattHours(load.energy),
-        energyToWarmUp: byEnds(inKilowattHours(cold.energy), inKilowattHours(load.energy), (first, each) => first - each),
+        energyToWarmUp: byEnds(
+          inKilowattHours(cold.energy),
+          inKilowattHours(load.energy),
+          (first, each) => first - each,
+        ),
         range: load.total,
         basis: load.basis.map((line) => ({ ...line, of: 'energy', note: line.note ?? line.of })),
       },

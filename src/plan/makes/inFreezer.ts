@@ -25,7 +25,8 @@ const PACK: Quantity<'mass'> = { value: customary('freezer-pack'), unit: 'lb' };
 /** Liters that a kg of ready food takes: by the cut, by the food's other cuts, or a liter for each kg. */
 function roomPerKg({ food, form }: Product): { readonly liters: number; readonly basis: readonly Basis[] } {
   const mass: Quantity<'mass'> = { value: 1, unit: 'kg' };
-  const ask = (named?: string) => heldOf(() => kitchenMeasure({ food: food.name, mass, ...(named === undefined ? {} : { form: named }) }));
+  const ask = (named?: string) =>
+    heldOf(() => kitchenMeasure({ food: food.name, mass, ...(named === undefined ? {} : { form: named }) }));
   const found = (form === undefined ? undefined : ask(form)) ?? ask();
   if (found !== undefined) return { liters: valueIn(found.range.high, 'L'), basis: found.basis };
   return { liters: 1 / customary('pot-density'), basis: [customaryBasis('pot-density', 'packs.room')] };
@@ -54,7 +55,11 @@ export function makeInFreezer(day: Day, product: Product): Made {
   const beside = litersBeside(parts, 0, ready);
   const pot = within(index, () => potFor(day, product, work, ready, beside));
   if (pot === undefined && (work.blanch !== undefined || work.pot !== undefined))
-    return leftOut(wanted, { code: 'no-pot', text: 'the kitchen has no pot to heat it in before it is frozen', instead: 'name a pot' });
+    return leftOut(wanted, {
+      code: 'no-pot',
+      text: 'the kitchen has no pot to heat it in before it is frozen',
+      instead: 'name a pot',
+    });
   const energy = frozen(within(index, () => waterOf(day, food.name)).water);
   const supplies = lots.map((lot, at) => {
     const given = yields[at] as (typeof yields)[number];

@@ -6,7 +6,7 @@ import type { Wanted } from '../request/planInput';
 import { makeCanned } from './canned';
 import { makeInFreezer } from './inFreezer';
 import { makeKeptCold } from './keptCold';
-import { type Day, isMaking, leftOut, type LeftOutProduct, type Made } from './making';
+import { type Day, isMaking, type LeftOutProduct, leftOut, type Made } from './making';
 import { makeOnTrays } from './onTrays';
 import { lotsOf, type Product, productOf, recipesFor } from './product';
 import { type End, stepsOf, workOf } from './work';

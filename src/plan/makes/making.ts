@@ -122,7 +122,9 @@ export function heldOf<T extends { readonly known: true }>(ask: () => T | NotKno
 /** What a kg of a lot gives ready where no table holds the form: by a wider or any other form, or as customary. */
 function publishedYield(lot: KnownLot, form: string | undefined): ReadyFromRaw | undefined {
   for (const each of [form, undefined, ...formsWithYield(lot.food).map(formName)]) {
-    const found = heldOf(() => readyFromRaw({ food: lot.trade, ...(each === undefined ? {} : { form: each }), raw: KG }));
+    const found = heldOf(() =>
+      readyFromRaw({ food: lot.trade, ...(each === undefined ? {} : { form: each }), raw: KG }),
+    );
     if (found !== undefined) return found;
   }
   return undefined;
@@ -239,7 +241,11 @@ export const compositionOf = (trade: string, path = 'food'): Composition =>
 /** The water of a food as it is bought: learned, or else published. */
 export function waterOf(day: Day, trade: string): { readonly water: Range<number>; readonly basis: readonly Basis[] } {
   const learned = learnedFigure(day.learned, 'moisture', trade, undefined);
-  return learned === undefined ? compositionOf(trade) : { water: learned.figure, basis: [learned.basis] };
+  if (learned !== undefined) return { water: learned.figure, basis: [learned.basis] };
+  const held = heldOf(() => partsOf(readFood(trade).id));
+  return (
+    held ?? { water: customaryRange('water-not-known'), basis: [customaryBasis('water-not-known', 'trays.dried')] }
+  );
 }
 
 /** What other modules' fields are called in the request. */

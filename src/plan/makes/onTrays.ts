@@ -1,4 +1,3 @@
-import { joinBasis, joinCautions } from '../../sources/basis';
 import { mapRange } from '../../quantity/range';
 import { valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
@@ -6,9 +5,10 @@ import { recipeCaution } from '../../recipes/cautions';
 import { OPERATIONS, pageOf } from '../../recipes/rows/rows';
 import type { StepRow } from '../../recipes/rows/tables';
 import { stepText } from '../../recipes/step';
+import { joinBasis, joinCautions } from '../../sources/basis';
 import { planCaution } from '../cautions';
-import { machineLoads } from '../program/loadsOf';
 import { customary } from '../customary';
+import { machineLoads } from '../program/loadsOf';
 import type { Activity, Supply } from '../request/activity';
 import { BAGS } from '../request/stock';
 import { standsBehind } from '../standsBehind';
@@ -37,7 +37,8 @@ const WHOLE: LotYield = {
 
 const loadedBy = (day: Day, product: Product, work: RecipeWork) => {
   if (work.end === 'freeze-dry') return freezeDriedLoad(day, product);
-  if (work.before.concat(work.last ?? []).some((step) => step.do === 'spread') || isSpread(product)) return sheetsDried(day, product);
+  if (work.before.concat(work.last ?? []).some((step) => step.do === 'spread') || isSpread(product))
+    return sheetsDried(day, product);
   return piecesDried(day, product, work.last as StepRow);
 };
 const isSpread = ({ row }: Product): boolean => row.steps.some((step) => step.do === 'spread');
@@ -64,7 +65,12 @@ export function makeOnTrays(day: Day, product: Product): Made {
   const richest = Math.max(...yields.map(({ ready }) => ready.high));
   const pot = potFor(day, product, work, richest);
   const supplies = lots.map((lot, index) => supplyFor(lot, yields[index] as LotYield, { left, unitKg, loaded, pot }));
-  const { workBasis, ...common } = commonOf(day, product, forTrays(work, loaded), 1 / (supplies[0]?.unitsPerKg.likely ?? 1));
+  const { workBasis, ...common } = commonOf(
+    day,
+    product,
+    forTrays(work, loaded),
+    1 / (supplies[0]?.unitsPerKg.likely ?? 1),
+  );
   const { perTray } = loaded.energy;
   return {
     label: nameOf(product),
@@ -86,7 +92,13 @@ export function makeOnTrays(day: Day, product: Product): Made {
       recipe: ingredientLines(day, { parts: partsOf(product, 'hot'), liters: 1 }, decided),
       ...(pot === undefined ? {} : { cookMinutes: pot.cook.minutes }),
       trays: traysOf(day, loaded, decided.readyKg, decided.trays),
-      steps: [...work.before.map(stepText), ...(pot?.steps ?? []), ...loaded.steps, ...work.after.map(stepText), ...kept(row)],
+      steps: [
+        ...work.before.map(stepText),
+        ...(pot?.steps ?? []),
+        ...loaded.steps,
+        ...work.after.map(stepText),
+        ...kept(row),
+      ],
       basis: joinBasis(
         [pageOf(row, 'steps', 'the recipe')],
         loaded.basis,
@@ -144,7 +156,11 @@ function forTrays(work: RecipeWork, { perTrayKg, sheetKg }: Loaded): RecipeWork 
 }
 
 /** The machine: trays for each raw kg at the rich end, and what of a tray's days one load takes. */
-function machineOf(loaded: Loaded, ready: number, loads: number): Pick<Activity, 'traysPerKg' | 'trayShare' | 'freezeDry'> {
+function machineOf(
+  loaded: Loaded,
+  ready: number,
+  loads: number,
+): Pick<Activity, 'traysPerKg' | 'trayShare' | 'freezeDry'> {
   const { perTrayKg, icePerKg, where } = loaded;
   const traysPerKg = ready / perTrayKg;
   if (where === 'freeze-dryer') return { freezeDry: { waterPerKg: ready * (icePerKg ?? 0), traysPerKg } };

@@ -1,14 +1,15 @@
 /** The pot of a recipe: how much goes in, how long it takes, and the water that vegetables are blanched in. */
-import { blanching } from '../../freezing/blanching';
+
+import potFoodsTable from '../../../data/plan/pot-foods.json';
 import { blanchingRows } from '../../freezing/beforeFreezing';
+import { blanching } from '../../freezing/blanching';
 import { freezingCaution, rule } from '../../freezing/tables';
 import { formatQuantity } from '../../quantity/formatQuantity';
 import { valueIn } from '../../quantity/scale';
 import type { Range } from '../../quantity/types';
 import { type Basis, type Caution, joinBasis } from '../../sources/basis';
 import { asTable, basisOf, type Practice } from '../../sources/table';
-import potFoodsTable from '../../../data/plan/pot-foods.json';
-import { customary, customaryBasis } from '../customary';
+import { fillBasis } from '../program/fillOf';
 import { potsOf } from '../program/kitchen';
 import type { Cook } from '../request/activity';
 import { standsBehind } from '../standsBehind';
@@ -19,10 +20,11 @@ import type { RecipeWork } from './work';
 
 interface PotFoodRow extends Practice {
   readonly id: string;
-  readonly holdsHot?: number;
-  readonly foams?: true;
+  readonly holdsHot: number;
 }
-const rows: ReadonlyMap<string, PotFoodRow> = new Map(asTable<PotFoodRow>(potFoodsTable).rows.map((row) => [row.id, row]));
+const rows: ReadonlyMap<string, PotFoodRow> = new Map(
+  asTable<PotFoodRow>(potFoodsTable).rows.map((row) => [row.id, row]),
+);
 
 /** What is cooked in a pot, for each raw kg. */
 export interface InPot {
@@ -46,7 +48,12 @@ export interface PotWorked {
 }
 
 /** Food cooked in a pot: heated up by its weight, held as long as the page says, boiled down by the water it loses. */
-export function cookedInPot(day: Day, { wanted, row }: Product, pot: NonNullable<RecipeWork['pot']>, inPot: InPot): PotWorked {
+export function cookedInPot(
+  day: Day,
+  { wanted, row }: Product,
+  pot: NonNullable<RecipeWork['pot']>,
+  inPot: InPot,
+): PotWorked {
   const { kitchen } = day.request;
   const minutes = wanted.cook === undefined ? pot.minutes : valueIn(wanted.cook, 'min');
   const { hold, basis } = cooked(kitchen, Math.max(1, minutes));
@@ -134,14 +141,11 @@ export function blanchedInPot(day: Day, product: Product, minutes: number, ready
       standsBehind('energy', basis, boiled.basis),
       standsBehind('steps', printed?.basis ?? []),
       [basisOf(rule('blanch-return-to-boil'), 'pots.minutesEach', 'return to the boil')],
-      [customaryBasis('pot-fill', 'pots.batches')],
+      [fillBasis(undefined, 'pots.batches')],
     ),
     cautions: printed?.cautions ?? [freezingCaution('fruit-not-in-tables')],
   };
 }
-
-/** Room in a pot that food takes which foams as it boils, against its volume at rest. */
-export const foamOf = (makes: string): number => (rows.get(makes)?.foams === true ? customary('jam-foam') : 1);
 
 /** Liters that the largest pot may be filled with. */
 export const roomiestPot = ({ request }: Day): number =>

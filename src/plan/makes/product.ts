@@ -1,15 +1,16 @@
 /** What is to be made, as it was read: the recipe, the foods that go in, and the lots they come from. */
-import { foodsNamed } from '../../foods/lookUpFood';
-import { isWithin } from '../../foods/isWithin';
+
 import type { FoundFood } from '../../foods/fields';
-import { formOfId } from '../../produce/forms';
+import { isWithin } from '../../foods/isWithin';
+import { foodsNamed } from '../../foods/lookUpFood';
 import { formName, nameOf } from '../../foods/tables';
+import { formOfId } from '../../produce/forms';
 import { pectinKind } from '../../recipes/pectin';
 import { isFor, RECIPES } from '../../recipes/rows/rows';
 import type { IngredientRow, Makes, RecipeRow } from '../../recipes/rows/tables';
-import type { Wanted } from '../request/planInput';
-import { type Day, leftOut, type LeftOutProduct } from './making';
 import type { KnownLot } from '../request/lots';
+import type { Wanted } from '../request/planInput';
+import { type Day, type LeftOutProduct, leftOut } from './making';
 
 /** A product with the recipe it is made by. */
 export interface Product {
@@ -52,7 +53,9 @@ export function pantryLacking({ request }: Day, { ingredients }: RecipeRow): num
   const { pantry } = request.kitchen;
   if (pantry === undefined) return 0;
   const held = new Set(pantry.flatMap(({ item }) => foodsNamed(item).map(({ id }) => id)));
-  const needed = ingredients.filter(({ role, optional, food }) => optional !== true && NEEDED.has(role) && food !== undefined);
+  const needed = ingredients.filter(
+    ({ role, optional, food }) => optional !== true && NEEDED.has(role) && food !== undefined,
+  );
   return needed.filter((line) => {
     const choices = line.choose === undefined ? [line] : needed.filter(({ choose }) => choose === line.choose);
     return !choices.some(({ food }) => held.has(food as string));
@@ -88,7 +91,12 @@ const plainness = ({ ingredients }: RecipeRow): number =>
   }, 0);
 
 /** Recipes in the order in which they are tried: the kind first, then the food's own page, then the plainer one. */
-function inOrder({ request, lots }: Day, rows: readonly RecipeRow[], makes: readonly Makes[], foods: readonly string[]) {
+function inOrder(
+  { request, lots }: Day,
+  rows: readonly RecipeRow[],
+  makes: readonly Makes[],
+  foods: readonly string[],
+) {
   const atHand = new Set(request.kitchen.pantry?.map(({ item }) => item));
   const lotFoods = new Set(lots.map(({ food }) => food));
   const held = { none: false, powdered: atHand.has('pectin'), liquid: atHand.has('liquid pectin') };
@@ -109,7 +117,11 @@ function inOrder({ request, lots }: Day, rows: readonly RecipeRow[], makes: read
 }
 
 /** The recipes that a product may be made by, best first; or why there is none. */
-export function recipesFor(day: Day, wanted: Wanted, foods: readonly FoundFood[]): readonly RecipeRow[] | LeftOutProduct {
+export function recipesFor(
+  day: Day,
+  wanted: Wanted,
+  foods: readonly FoundFood[],
+): readonly RecipeRow[] | LeftOutProduct {
   const ids = foods.map(({ id }) => id);
   const named = foods.map(({ name }) => name).join(' and ');
   const { recipe, make, form } = wanted;
@@ -166,7 +178,13 @@ export const lotsOf = ({ lots }: Day, foods: readonly string[]): readonly KnownL
   lots.filter(({ food }) => foods.includes(food));
 
 /** The product of a recipe. */
-export function productOf(wanted: Wanted, index: number, row: RecipeRow, foods: readonly FoundFood[], lots: readonly KnownLot[]): Product {
+export function productOf(
+  wanted: Wanted,
+  index: number,
+  row: RecipeRow,
+  foods: readonly FoundFood[],
+  lots: readonly KnownLot[],
+): Product {
   const [food] = foods as readonly [FoundFood, ...FoundFood[]];
   const form = wanted.form ?? food.form ?? scopeLine(row, food.id)?.form ?? row.form;
   return { wanted, index, row, food, lots, ...(form === undefined ? {} : { form: formName(form) }) };

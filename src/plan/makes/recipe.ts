@@ -11,10 +11,10 @@ import type { IngredientRow, RecipeRow } from '../../recipes/rows/tables';
 import { readJar } from '../../words/jar';
 import { customary } from '../customary';
 import type { Activity } from '../request/activity';
+import type { KnownLot } from '../request/lots';
 import type { Ingredient } from '../request/plannedProduct';
 import { type Batch, kgOfCut } from './amounts';
-import { type Day, type Decided, massOf, volumeOf } from './making';
-import type { KnownLot } from '../request/lots';
+import { type Day, type Decided, type LeftOutProduct, leftOut, massOf, volumeOf } from './making';
 import { kgOfMeasure } from './pantry';
 import { isMain, othersOf, type Product } from './product';
 
@@ -217,8 +217,22 @@ function printed({ line, count }: Part): string {
 const OF = { raw: 'as bought', ready: 'prepared', juice: 'of juice', liquid: 'of liquid', water: 'of water' } as const;
 
 /** Rows whose acid is not among their lines, though the process asks for it in the mix. */
-export const hasAcid = ({ parts }: Parts): boolean => parts.some(({ line }) => line.role === 'acid' && line.keep === true);
+export const hasAcid = ({ parts }: Parts): boolean =>
+  parts.some(({ line }) => line.role === 'acid' && line.keep === true);
 
 /** What must not be changed, as a step of its own: it is read where the work is done. */
 export const kept = ({ mustKeep = [] }: RecipeRow): string[] =>
   mustKeep.length === 0 ? [] : [`Change none of this: ${mustKeep.join('; ')}.`];
+
+/** Whether a recipe's parts are printed for a batch that the page does not measure: then how much of them is not known. */
+export const lacksAmounts = ({ parts }: Pick<Parts, 'parts'>, batch: Batch | undefined): boolean =>
+  batch === undefined &&
+  parts.some(({ per, line }) => per.of === 'batch' && line.role !== 'spice' && line.role !== 'salt');
+
+/** A product that a page does not measure. */
+export const noAmounts = ({ wanted, row }: Product): LeftOutProduct =>
+  leftOut(wanted, {
+    code: 'no-amounts',
+    text: `the page of ${row.name} prints no amount of its food for a batch, or no yield`,
+    instead: 'make it by the page, outside the plan',
+  });

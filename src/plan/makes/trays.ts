@@ -1,9 +1,10 @@
 /** What a dryer or a freeze-dryer does with the food of a recipe: pieces, sheets of leather, trimmings. */
+
+import { freezeDryLoad } from '../../drying/freeze-dry/freezeDryLoad';
 import { dryingGuide } from '../../drying/guide/dryingGuide';
 import { leather } from '../../drying/guide/leather';
-import { powder } from '../../drying/moisture/powder';
 import { trayLoad } from '../../drying/guide/trayLoad';
-import { freezeDryLoad } from '../../drying/freeze-dry/freezeDryLoad';
+import { powder } from '../../drying/moisture/powder';
 import { stopWeight } from '../../drying/moisture/stopWeight';
 import { parseQuantity } from '../../quantity/parseQuantity';
 import { mapRange, scaleRange } from '../../quantity/range';
@@ -17,7 +18,17 @@ import { hoursByConstant, learnedFigure } from '../request/learned';
 import type { TrayWork } from '../request/plannedProduct';
 import { standsBehind } from '../standsBehind';
 import { type Drying, dried, freezeDried, likelyBetween } from './energyTaken';
-import { type Day, type LeftOutProduct, leftOut, heldOf, leftOutBy, massOf, massRange, waterOf, within } from './making';
+import {
+  type Day,
+  heldOf,
+  type LeftOutProduct,
+  leftOut,
+  leftOutBy,
+  massOf,
+  massRange,
+  waterOf,
+  within,
+} from './making';
 import type { Product } from './product';
 
 const KG: Quantity<'mass'> = { value: 1, unit: 'kg' };
@@ -53,7 +64,10 @@ const leftAt = (water: Range<number>, target: number): Range<number> => ({
 const hoursOf = ({ time }: StepRow): Range<Quantity<'time'>> | undefined => {
   if (time === undefined) return undefined;
   const [low, high] = ends(time).map((each) => parseQuantity(each, 'time')) as [Quantity<'time'>, Quantity<'time'>];
-  return likelyBetween({ low: quantityIn(valueIn(low, 'h'), 'h', 'h'), high: quantityIn(valueIn(high, 'h'), 'h', 'h') });
+  return likelyBetween({
+    low: quantityIn(valueIn(low, 'h'), 'h', 'h'),
+    high: quantityIn(valueIn(high, 'h'), 'h', 'h'),
+  });
 };
 
 /** The moisture that a step ends at, at its drier end. */
@@ -78,8 +92,13 @@ export function piecesDried(day: Day, product: Product, step: StepRow): Loaded |
     return leftOut(wanted, { code: 'no-dryer', text: 'the kitchen has no dryer', instead: 'can or freeze it' });
   const guide = row.madeOf === 'trimmings' ? undefined : guideOf(product);
   const { water, basis } = within(index, () => waterOf(day, food.name));
-  const target = wanted.moisture ?? moistureOf(step) ?? guide?.targetMoisture ?? powder({ trimmings: KG, moisture: water }).targetMoisture;
-  const printed = hoursOf(step) ?? guide?.hours ?? mapRange(customaryRange('peels-dry'), (value) => ({ value, unit: 'h' as const }));
+  const target =
+    wanted.moisture ??
+    moistureOf(step) ??
+    guide?.targetMoisture ??
+    powder({ trimmings: KG, moisture: water }).targetMoisture;
+  const printed =
+    hoursOf(step) ?? guide?.hours ?? mapRange(customaryRange('peels-dry'), (value) => ({ value, unit: 'h' as const }));
   const { hours, basis: hoursBasis } = dryingHours(day, food.name, form, printed, water, target);
   const refused = tooLong(day, product, hours);
   if (refused !== undefined) return refused;
@@ -92,7 +111,12 @@ export function piecesDried(day: Day, product: Product, step: StepRow): Loaded |
   );
   const temperature = temperatureOf(step) ?? guide?.temperature;
   const test = step.to ?? guide?.drynessTest;
-  const energy = dried(day.request.kitchen, { water, target, hours, ...(temperature === undefined ? {} : { at: temperature }) });
+  const energy = dried(day.request.kitchen, {
+    water,
+    target,
+    hours,
+    ...(temperature === undefined ? {} : { at: temperature }),
+  });
   return {
     where: 'dryer',
     perTrayKg: valueIn(tray.perTray.low, 'kg'),
@@ -103,7 +127,11 @@ export function piecesDried(day: Day, product: Product, step: StepRow): Loaded |
     energy,
     basis: joinBasis(
       standsBehind('trays', guide?.basis ?? []),
-      standsBehind('trays.hours', hoursBasis, hoursOf(step) === undefined && guide === undefined ? [customaryBasis('peels-dry', 'trays.hours')] : []),
+      standsBehind(
+        'trays.hours',
+        hoursBasis,
+        hoursOf(step) === undefined && guide === undefined ? [customaryBasis('peels-dry', 'trays.hours')] : [],
+      ),
       standsBehind('trays.perTray', tray.basis),
       standsBehind('energy', energy.basis),
       standsBehind('trays.dried', basis),
@@ -115,7 +143,8 @@ export function piecesDried(day: Day, product: Product, step: StepRow): Loaded |
 
 /** What the drying guide holds of a food in this form, or in any. */
 function guideOf({ food, form }: Product) {
-  const ask = (named?: string) => heldOf(() => dryingGuide({ food: food.name, ...(named === undefined ? {} : { form: named }) }));
+  const ask = (named?: string) =>
+    heldOf(() => dryingGuide({ food: food.name, ...(named === undefined ? {} : { form: named }) }));
   return (form === undefined ? undefined : ask(form)) ?? ask();
 }
 

@@ -1,4 +1,6 @@
 /** What the steps of a recipe take of hands and pots, for one pack: the only place that reads operations for the plan. */
+
+import { MINUTES_A_JAR } from '../../process/loadTimeline';
 import { parseQuantity } from '../../quantity/parseQuantity';
 import { valueIn } from '../../quantity/scale';
 import { isFor, OPERATIONS, RECIPES } from '../../recipes/rows/rows';
@@ -6,7 +8,6 @@ import type { Makes, OperationRow, RecipeRow, StepRow } from '../../recipes/rows
 import { ends, operationOf } from '../../recipes/step';
 import type { Basis } from '../../sources/basis';
 import { practiceBasis } from '../../sources/table';
-import { MINUTES_A_JAR } from '../../process/loadTimeline';
 import { customary } from '../customary';
 
 /** Where the work of the day ends: what then goes on by itself, or keeps. */
@@ -56,7 +57,10 @@ const minutesOf = (step: StepRow): number => {
 };
 
 /** Minutes for each kg, jar or tray of an operation. */
-export const minutesOfEach = ({ minutesPerKg, minutesEach }: OperationRow): { readonly perKg: number; readonly each: number } => ({
+export const minutesOfEach = ({
+  minutesPerKg,
+  minutesEach,
+}: OperationRow): { readonly perKg: number; readonly each: number } => ({
   perKg: minutesPerKg === undefined ? 0 : paced(minutesPerKg),
   each: minutesEach === undefined ? 0 : paced(minutesEach),
 });
@@ -79,11 +83,24 @@ function endOf(steps: readonly StepRow[]): { readonly end: End; readonly at: num
     return at < 0 || id === 'process' ? [] : [{ end, at }];
   });
   const others = all.filter(({ end }) => end !== 'keep cold');
-  return (others.length > 0 ? others : all).sort((one, other) => one.at - other.at)[0] ?? { end: 'keep cold', at: steps.length };
+  return (
+    (others.length > 0 ? others : all).sort((one, other) => one.at - other.at)[0] ?? {
+      end: 'keep cold',
+      at: steps.length,
+    }
+  );
 }
 
 /** Steps that the plan says itself, at the minute they are done. */
-const FILLING: ReadonlySet<string> = new Set(['fill-hot', 'fill-raw', 'acid-in-jars', 'salt-in-jars', 'cover', 'load-trays', 'spread']);
+const FILLING: ReadonlySet<string> = new Set([
+  'fill-hot',
+  'fill-raw',
+  'acid-in-jars',
+  'salt-in-jars',
+  'cover',
+  'load-trays',
+  'spread',
+]);
 /** What stands by itself for longer than the work around it. */
 const STANDING: ReadonlySet<OperationRow['takes']> = new Set(['nothing', 'refrigerator', 'crock', 'oven']);
 /** Cooling and draining for some minutes is part of the work. */
@@ -144,9 +161,16 @@ export const LIFT_A_JAR = 2 * MINUTES_A_JAR.likely;
 export const WORK_BASIS: Basis = practiceBasis('handsMinutes', 'minutes of each operation');
 
 /** Customary minutes of preparing a raw pound of a food in a form, by the first recipe of one of these kinds that is for it. */
-export function usualMinutesPerPound(food: string, form: string | undefined, makes: readonly Makes[], pack = 'hot'): number {
+export function usualMinutesPerPound(
+  food: string,
+  form: string | undefined,
+  makes: readonly Makes[],
+  pack = 'hot',
+): number {
   const own = RECIPES.filter((row) => makes.includes(row.makes) && isFor(row, food));
-  const inForm = own.find((row) => form !== undefined && [row.form, ...row.ingredients.map((line) => line.form)].includes(form));
+  const inForm = own.find(
+    (row) => form !== undefined && [row.form, ...row.ingredients.map((line) => line.form)].includes(form),
+  );
   const row = inForm ?? own[0];
   return row === undefined ? customary('minutes-per-pound') : workOf(row, pack).handsPerKg * KG_IN_POUND;
 }

@@ -7,8 +7,9 @@ import type { Makes, RecipeRow } from '../../recipes/rows/tables';
 import { placeInOrder } from '../../recipes/ways/order';
 import { customary } from '../customary';
 import { makeProduct } from '../makes/make';
-import { type Day, isMaking, type Making } from '../makes/making';
+import { type Day, isMaking, type LeftOutProduct, type Making } from '../makes/making';
 import { isPulp, othersOf, pantryLacking } from '../makes/product';
+import { makesOf } from '../request/planFields';
 import type { Wanted } from '../request/planInput';
 
 /** What the plan chose, ready for the program. */
@@ -24,8 +25,11 @@ interface Candidate {
   readonly rank: number;
 }
 
-/** Products looked at for one food: more would only take time. */
-const MOST_OF_A_FOOD = 6;
+/** Products looked at for one food, and for a whole day: more would only take time. */
+const MOST_OF_A_FOOD = 7;
+const MOST_OF_A_DAY = 28;
+/** Closed ways that are named for one food. */
+const MOST_CLOSED = 3;
 
 /** Whether the cook never wants a recipe, by its name or by what it makes. */
 const isNever = (row: RecipeRow, never: readonly Wanted[]): boolean =>
@@ -46,9 +50,19 @@ function candidatesOf(day: Day, never: readonly Wanted[]): Candidate[] {
     });
     return rows
       .map((each) => ({ ...each, lacking: pantryLacking(day, each.row) }))
-      .sort((one, other) => one.lacking - other.lacking || one.rank - other.rank || one.row.foods.length - other.row.foods.length);
+      .sort(
+        (one, other) =>
+          one.lacking - other.lacking ||
+          placeOf(day, one) - placeOf(day, other) ||
+          one.row.foods.length - other.row.foods.length,
+      );
   });
 }
+
+/** A machine that the cook owns is meant to be used: what goes into it is looked at among the first. */
+const placeOf = ({ request: { kitchen } }: Day, { row, rank }: Candidate): number =>
+  kitchen.freezeDryer !== undefined && row.makes === 'freeze-dried' ? Math.min(rank, OWN_MACHINE) : rank;
+const OWN_MACHINE = 3;
 
 /** Months that a recipe keeps here, at most a year: what keeps longer is eaten by then. */
 function monthsKept(day: Day, row: RecipeRow): number {
@@ -77,20 +91,51 @@ function worthOf(day: Day, { activity, row }: Making, rank: number): number {
   return Math.max(0.001 * kg, kept * usual - hours * customary('hour-of-work'));
 }
 
+/** What a plan may choose among, and the usual ways that this kitchen closes. */
+export interface Choice {
+  readonly open: readonly Chosen[];
+  readonly closed: readonly { readonly wanted: Wanted; readonly why: LeftOutProduct }[];
+}
+
+/** The smallest batch that is worth the trouble: half a canner load, unless there is less of the food than that. */
+function smallestOf({ activity: { canning, supplies } }: Making, day: Day): number | undefined {
+  const least = Math.min(...(canning?.canners ?? []).map(({ jars }) => jars));
+  if (!Number.isFinite(least)) return undefined;
+  const all = supplies.reduce((sum, { lot, unitsPerKg }) => sum + unitsPerKg.low * (day.lots[lot]?.usableKg ?? 0), 0);
+  return Math.max(1, Math.min(Math.ceil(least * customary('least-load')), Math.floor(all)));
+}
+
 /** The products that a plan is to choose among, with what one unit of each is worth. */
-export function choose(day: Day, never: readonly Wanted[], from: number): Chosen[] {
-  const chosen: Chosen[] = [];
-  const made = new Map<string, Set<Makes>>();
+export function choose(day: Day, never: readonly Wanted[], from: number): Choice {
+  const open: Chosen[] = [];
+  const closed: Choice['closed'][number][] = [];
+  const made = new Map<string, Set<string>>();
+  const count = new Map<string, number>();
   for (const { row, foods, rank } of candidatesOf(day, never)) {
     const [first] = foods as readonly [string, ...string[]];
-    const kinds = made.get(first) ?? new Set<Makes>();
-    if (kinds.has(row.makes) || kinds.size >= MOST_OF_A_FOOD) continue;
+    const kinds = made.get(first) ?? new Set<string>();
+    const family = familyOf(row.makes);
+    if (kinds.has(family) || kinds.size >= MOST_OF_A_FOOD || open.length >= MOST_OF_A_DAY) continue;
     const wanted: Wanted = { recipe: row, from: foods.map((id) => ({ id, name: foodOf(id).name })) };
-    const making = makeProduct(day, wanted, from + chosen.length);
-    if (!isMaking(making)) continue;
-    made.set(first, kinds.add(row.makes));
+    const making = makeProduct(day, wanted, from + open.length);
+    if (!isMaking(making)) {
+      const shut = count.get(`${first} ${making.code}`) ?? 0;
+      count.set(`${first} ${making.code}`, shut + 1);
+      if (shut === 0 && closed.filter(({ wanted: { from: of } }) => of?.[0]?.id === first).length < MOST_CLOSED)
+        closed.push({ wanted, why: making });
+      continue;
+    }
+    made.set(first, kinds.add(family));
     const worth = worthOf(day, making, rank);
-    chosen.push({ wanted: { ...wanted, worth: { value: worth } }, making: { ...making, activity: { ...making.activity, worth } } });
+    const smallest = smallestOf(making, day);
+    const own = { worth, ...(smallest === undefined ? {} : { smallest }) };
+    open.push({
+      wanted: { ...wanted, worth: { value: worth } },
+      making: { ...making, activity: { ...making.activity, ...own } },
+    });
   }
-  return chosen;
+  return { open, closed: open.length === 0 ? closed : closed.filter(({ why }) => why.code !== 'no-amounts') };
 }
+
+/** Spreads are one kind to a cook who has named nothing, whatever their pages call them. */
+const familyOf = (makes: Makes): string => (makesOf('jam').includes(makes) ? 'jam' : makes);

@@ -53,7 +53,9 @@ export function prepare(input: PlanDayInput): Prepared {
   const capacity = capacityOf({ lots, kitchen: request.kitchen }, priced);
   const means = meansOf(request.kitchen, capacity);
   const activities = loadsThatFit(priced, means, LIFT_A_JAR / 2);
-  const leftOut = made.flatMap((each, index) => (isMaking(each) ? [] : [{ each, index, name: names[index] as string }]));
+  const leftOut = made.flatMap((each, index) =>
+    isMaking(each) ? [] : [{ each, index, name: names[index] as string }],
+  );
   return {
     request,
     day,
@@ -85,13 +87,13 @@ function readDay(input: PlanDayInput): { readonly day: Day; readonly made: reado
   const known = readLots(read.lots, input.lots, read.kitchen);
   const day: Day = { request: asked, ...known, learned: learnedOf(read.learned) };
   const named = wanted.map((each, index) => inProduct(index, () => makeProduct(day, each, index)));
-  const chosen = wanted.length > 0 ? [] : choose(day, never, 0);
-  const made = [...named, ...chosen.map(({ making }) => making)];
+  const { open, closed } = wanted.length > 0 ? { open: [], closed: [] } : choose(day, never, 0);
+  const made = [...named, ...open.map(({ making }) => making), ...closed.map(({ why }) => why)];
   const pairs = made.reduce((sum, each) => sum + (isMaking(each) ? each.activity.supplies.length : 0), 0);
   if (pairs > MOST_PAIRS) {
     const expected = `at most ${MOST_PAIRS} pairs of a lot and a product made of it: put lots of the same food together`;
     fail('TOO_MUCH', 'lots', pairs, expected);
   }
-  const products: readonly Wanted[] = [...wanted, ...chosen.map((each) => each.wanted)];
+  const products: readonly Wanted[] = [...wanted, ...[...open, ...closed].map((each) => each.wanted)];
   return { day: { ...day, request: { ...asked, products } }, made };
 }

@@ -7,9 +7,9 @@ import { fields, number, optional, readInput, reading } from '../../quantity/fie
 import { parseMoney } from '../../quantity/money';
 import { parseQuantity } from '../../quantity/parseQuantity';
 import { valueIn } from '../../quantity/scale';
+import type { MoneyInput, Quantity, TimeInput } from '../../quantity/types';
 import { MAKES, type Makes } from '../../recipes/rows/tables';
 import { asTable, type Practice } from '../../sources/table';
-import type { MoneyInput, Quantity, TimeInput } from '../../quantity/types';
 
 /** The most hours of one day, and of each of several, whose breaks are part of the plan. */
 const LONGEST_DAY = { one: 48, several: 20 };

@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
 import type { Given } from '../../common/given';
+import { form } from '../../foods/fields';
 import {
   choice,
   count,
@@ -15,10 +16,9 @@ import {
   share,
   time,
 } from '../../quantity/fields';
-import { form } from '../../foods/fields';
 import { kitchenFields } from '../../recipes/kitchen';
-import { recipeField } from '../../recipes/recipe';
 import { kitchenOf } from '../../recipes/kitchenOf';
+import { recipeField } from '../../recipes/recipe';
 import { jarName } from '../../words/jar';
 import { method } from '../../words/method';
 import { pack } from '../../words/pack';

@@ -1,7 +1,7 @@
 import type { Money, Quantity, Range } from '../../quantity/types';
-import type { Basis, Caution } from '../../sources/basis';
 import type { RecipeKeeping } from '../../recipes/keeping';
 import type { Makes, Role } from '../../recipes/rows/tables';
+import type { Basis, Caution } from '../../sources/basis';
 
 type Mass = Quantity<'mass'>;
 

@@ -39,5 +39,5 @@ export type {
   TrayWork,
   Units,
 } from './request/plannedProduct';
-export type { BrokenRule } from './schedule/brokenRule';
-export { checkSchedule, type ScheduleChecked } from './schedule/checkSchedule';
+export type { BrokenRule } from './check/brokenRule';
+export { checkSchedule, type ScheduleChecked } from './check/checkSchedule';

@@ -23,7 +23,7 @@ import type { DayPlan, FeasibleDay } from './request/dayPlan';
 import type { PlanDayInput } from './request/planInput';
 import type { LotShare } from './request/plannedProduct';
 import type { Fitted } from './schedule/fitDay';
-import { waitsBasis } from './schedule/waits';
+import { waitsBasis } from './check/waits';
 import type { Solved } from './solver/solve';
 
 /**

@@ -7,7 +7,7 @@ import { customary, customaryRange } from '../../src/plan/customary';
 import { countedIn } from '../../src/plan/makes/counted';
 import { workTimes } from '../../src/plan/makes/work';
 import { MAKES } from '../../src/plan/request/planInput';
-import { longestWait, type WaitId } from '../../src/plan/schedule/waits';
+import { longestWait, type WaitId } from '../../src/plan/check/waits';
 import { readTable } from '../helpers/tables';
 
 test('the cautions of the plan', () => {

@@ -8,7 +8,7 @@ import { minuteShare } from '../program/program';
 import type { DaySchedule, Window } from '../request/daySchedule';
 import { reachOf, type Solved, type SolveOptions } from '../solver/solve';
 import { workedBy } from './bound';
-import { brokenRules } from './checkTasks';
+import { brokenRules } from '../check/checkTasks';
 import { jobsOf } from './jobs';
 import { scheduleJobs } from './scheduleJobs';
 

@@ -3,7 +3,7 @@ import { type Day, latestOf, nextEnd, put, takeBackTo } from './day';
 import type { CanStep, Job } from './job';
 import { placePortions } from './placePortions';
 import { factsOf, task } from './tasksOf';
-import { longestWait } from './waits';
+import { longestWait } from '../check/waits';
 
 const HOLD_HOT = longestWait('hot-canner');
 

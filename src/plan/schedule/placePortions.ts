@@ -2,7 +2,7 @@ import type { Block } from './board';
 import { type Day, latestOf, nextEnd, put, type Retry, takeBackTo } from './day';
 import { heatOf, type Job, type Portion } from './job';
 import { stoveTasks, task } from './tasksOf';
-import { longestWait } from './waits';
+import { longestWait } from '../check/waits';
 
 const HOLD_PREPARED = longestWait('prepared');
 

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { DaySchedule } from '../../../src/plan/request/daySchedule';
 import { rowsOf } from '../../../src/plan/schedule/blocks';
 import { clockAt, workedBy } from '../../../src/plan/schedule/bound';
-import { checkSchedule } from '../../../src/plan/schedule/checkSchedule';
+import { checkSchedule } from '../../../src/plan/check/checkSchedule';
 import type { Job, Means } from '../../../src/plan/schedule/job';
 import { fitsAlone } from '../../../src/plan/schedule/loadsThatFit';
 import { scheduleJobs } from '../../../src/plan/schedule/scheduleJobs';

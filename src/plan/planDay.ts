@@ -12,6 +12,7 @@ import { whyNotMade } from './answer/whyNotMade';
 import { type WorkDone, workDone } from './answer/workDone';
 import { yieldsKnown } from './answer/yieldsKnown';
 import { planCaution } from './cautions';
+import { waitsBasis } from './check/waits';
 import { type Effort, effortFor } from './makes/effort';
 import { massOf } from './makes/making';
 import type { Kept } from './program/decide';
@@ -23,7 +24,6 @@ import type { DayPlan, FeasibleDay } from './request/dayPlan';
 import type { PlanDayInput } from './request/planInput';
 import type { LotShare } from './request/plannedProduct';
 import type { Fitted } from './schedule/fitDay';
-import { waitsBasis } from './check/waits';
 import type { Solved } from './solver/solve';
 
 /**

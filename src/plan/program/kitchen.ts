@@ -81,7 +81,11 @@ const toldApart = <T extends { readonly label: string }>(things: readonly T[]): 
 
 /** Whole minutes of the hours of work, from the start of the first day; the next day starts 24 h later. */
 export const windowsOf = ({ hours }: Kitchen): Window[] =>
-  hours.map((day, index) => ({ from: index * DAY, to: index * DAY + Math.floor(valueIn(day, 'min') + 1e-6) }));
+  hours.map((day, index) => ({
+    day: index,
+    from: index * DAY,
+    to: index * DAY + Math.floor(valueIn(day, 'min') + 1e-6),
+  }));
 const DAY = 24 * 60;
 
 /** The kitchen as the order of work sees it. */
@@ -94,6 +98,7 @@ export function meansOf(kitchen: Kitchen, { hands, burners, stock, days }: Capac
     canners: cannersOf(kitchen).map(({ label }) => label),
     vessels: vesselsOf(kitchen),
     trays: kitchen.dryer?.trays ?? 0,
+    start: 8 * 60,
     ...(load === undefined ? {} : { freezerKg: load / days }),
   };
 }

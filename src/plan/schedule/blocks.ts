@@ -1,26 +1,42 @@
 import type { Block, Part, Row } from './board';
-import { type CanStep, heatOf, type Means, type Portion, type QuietStep } from './job';
+import { type CannerChoice, type CanStep, heatOf, type Means, type Portion, type QuietStep } from './job';
 
-/** The rows of the board, by where they stand: hands, burners, dryer trays, freeze-dryer, freezer, pots, canners. */
+/** The rows of the board, by where they stand: hands, burners, dryer trays, freeze-dryer, freezer, a look, pots, canners. */
 const HANDS = 0;
 const BURNERS = 1;
 const QUIET = { dry: 2, 'freeze-dry': 3, freeze: 4 } as const;
-const POTS = 5;
+/** Somebody who looks after a pressure canner: any number of them, but only in the hours. */
+export const LOOK = 5;
+const POTS = 6;
 
 /** The resources of a kitchen by the names that tasks use. */
-export function rowsOf({ hands, burners, pots, canners, vessels, trays, freezerKg }: Means): Row[] {
-  const row = (name: string, capacity: number, attended = true): Row => ({ name, capacity, attended });
+export function rowsOf({ hands, burners, pots, canners, vessels, trays, freezerKg, busy }: Means): Row[] {
+  const row = (name: string, capacity: number, open: Row['open'], busyUntil = 0): Row => ({
+    name,
+    capacity,
+    open,
+    ...(busyUntil > 0 ? { busyUntil } : {}),
+  });
+  const busyPot = (pot: number) =>
+    Math.max(0, ...canners.map((_, each) => (vessels?.[each] === pot ? busyCanner(each) : 0)));
+  const busyCanner = (canner: number) => busy?.canners?.[canner] ?? 0;
   return [
-    row('hands', hands),
-    row('burners', burners),
-    row('dryer trays', trays, false),
-    row('freeze-dryer', 1, false),
-    row('freezer', freezerKg ?? Number.POSITIVE_INFINITY, false),
-    ...pots.map(({ label }) => row(label, 1)),
+    row('hands', hands, 'in hours'),
+    row('burners', burners, 'all day'),
+    row('dryer trays', trays, 'always', busy?.dryer),
+    row('freeze-dryer', 1, 'always', busy?.freezeDryer),
+    row('freezer', freezerKg ?? Number.POSITIVE_INFINITY, 'always'),
+    row('a look', Number.POSITIVE_INFINITY, 'in hours'),
+    ...pots.map(({ label }, pot) => row(label, 1, 'all day', busyPot(pot))),
     // a canner that is one of the pots has that pot's row
-    ...canners.flatMap((label, canner) => (vessels?.[canner] === undefined ? [row(label, 1)] : [])),
+    ...canners.flatMap((label, canner) =>
+      vessels?.[canner] === undefined ? [row(label, 1, 'all day', busyCanner(canner))] : [],
+    ),
   ];
 }
+
+/** What tasks use, as the answer names it: all rows but the look. */
+export const resourcesOf = (means: Means): Row[] => rowsOf(means).filter((_, row) => row !== LOOK);
 
 /** The row of each canner. */
 function cannerRows({ pots, canners, vessels }: Means): number[] {
@@ -37,8 +53,6 @@ export const shared = (work: number, hands: number): number => Math.ceil(work / 
 /** Minutes of one pair of hands to put the jars of a load in, or to lift them out. */
 export const lifting = ({ lift }: CanStep, minutes: number): number =>
   Math.min(Math.ceil(lift), Math.floor(minutes / 2));
-
-export type CannerChoice = CanStep['canners'][number];
 
 /** What each piece of work keeps busy in one kitchen; where hands or pots can be chosen, every way to do it. */
 export interface Blocks {
@@ -99,6 +113,7 @@ export function blocksOf(means: Means): Blocks {
         parts: [
           part(canner(choice.canner), 1, 0, minutes),
           part(BURNERS, 1, 0, minutes),
+          ...(choice.throughBreaks ? [] : [part(LOOK, 1, 0, minutes)]),
           part(HANDS, 1, heated, lift),
           part(HANDS, 1, minutes - lift, lift),
         ],

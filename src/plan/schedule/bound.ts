@@ -1,25 +1,7 @@
 import type { Window } from '../request/daySchedule';
 import { shared } from './blocks';
+import { clockAt, daysOf } from './hours';
 import { heatOf, type Job, type Means, type Portion } from './job';
-
-/** The minute at which so many minutes of work have passed: breaks between the windows do not count. */
-export function clockAt(worked: number, windows: readonly Window[]): number {
-  let left = worked;
-  for (const { from, to } of windows) {
-    if (left <= to - from) return from + left;
-    left -= to - from;
-  }
-  return (windows[windows.length - 1]?.to ?? 0) + left;
-}
-
-/** Minutes of work that have passed by a minute of the clock; after the last window every minute counts. */
-export function workedBy(clock: number, windows: readonly Window[]): number {
-  const last = windows[windows.length - 1] as Window;
-  return windows.reduce(
-    (sum, { from, to }) => sum + Math.max(0, Math.min(clock, to) - from),
-    Math.max(0, clock - last.to),
-  );
-}
 
 /** Jobs that need the same canners, as the names of those canners say. */
 function byCanners(jobs: readonly Job[]): Job[][] {
@@ -66,8 +48,8 @@ export function lowerBound(jobs: readonly Job[], means: Means, windows: readonly
     Math.min(
       ...portions.filter(({ cook }) => cook !== undefined).map((portion) => fed(portion) - heatOf(portion.cook)),
     );
-  const worked = Math.max(
-    sum(jobs, handMinutes) / means.hands,
+  const hands = sum(jobs, handMinutes) / means.hands;
+  const others = Math.max(
     sum(jobs, (job) => potMinutes(job) + quickest(job)) / means.burners,
     cooked.length === 0
       ? 0
@@ -78,5 +60,7 @@ export function lowerBound(jobs: readonly Job[], means: Means, windows: readonly
     }),
     ...jobs.map((job) => lead(job) + quickest(job)),
   );
-  return clockAt(Math.ceil(worked - 1e-9), windows);
+  const whole = (minutes: number) => Math.ceil(minutes - 1e-9);
+  // pots and canners go on through a break
+  return Math.max(clockAt(whole(hands), windows), clockAt(whole(others), daysOf(windows)));
 }

@@ -53,7 +53,7 @@ export function emptyDay(
 ): Day {
   const last = windows[windows.length - 1] as Window;
   const horizon = last.to + overtime + quiet;
-  const open = [...windows.slice(0, -1), { from: last.from, to: last.to + overtime }];
+  const open = [...windows.slice(0, -1), { ...last, to: last.to + overtime }];
   const rows = rowsOf(means);
   return {
     means,

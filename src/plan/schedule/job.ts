@@ -37,14 +37,24 @@ export interface Portion {
   readonly drops: readonly Trimmings[];
 }
 
+/** A canner that can run a load, and how. */
+export interface CannerChoice {
+  readonly canner: number;
+  /** Minutes of the load, jars in to jars out. */
+  readonly minutes: number;
+  /** Minutes to heat its water before the first load of a day. */
+  readonly warmUp: number;
+  /** Whether it may boil on through a break; otherwise somebody looks after it. */
+  readonly throughBreaks?: boolean;
+}
+
 /** One load of jars, to be run in any of these canners. */
 export interface CanStep {
   readonly kind: 'can';
   readonly jars: NonNullable<ScheduledTask['units']>;
   /** Minutes of one pair of hands to put the jars in, and again to lift them out. */
   readonly lift: number;
-  /** `warmUp`: minutes to heat its water before the first load of a day. */
-  readonly canners: readonly { readonly canner: number; readonly minutes: number; readonly warmUp: number }[];
+  readonly canners: readonly CannerChoice[];
 }
 
 /** What goes on by itself: in the dryer, the freeze-dryer, the freezer. */
@@ -78,6 +88,17 @@ export interface Means {
   readonly trays: number;
   /** Kg that the freezer freezes in a day; without a figure it is not limited. */
   readonly freezerKg?: number;
+  /** Time of day of minute 0, in minutes after midnight. */
+  readonly start: number;
+  /** Minutes from the start until which machines still run; nothing where they are free. */
+  readonly busy?: {
+    readonly dryer?: number;
+    readonly freezeDryer?: number;
+    /** By the place of the canner. */
+    readonly canners?: readonly (number | undefined)[];
+  };
+  /** Who the hands are, where the kitchen names them: as many as `hands`. */
+  readonly names?: readonly string[];
 }
 
 /** Minutes of one job with nothing beside it: a day that long after the last window always has room for all. */

@@ -8,7 +8,7 @@ const SPARE = 30;
 
 /** Whether a kitchen with nothing else to do can fill and run this load without a jar that waits too long. */
 export const fitsAlone = (job: Job, means: Means): boolean =>
-  place(emptyDay(means, [{ from: 0, to: minutesAlone(job) + SPARE }], 0, 0), job);
+  place(emptyDay(means, [{ day: 0, from: 0, to: minutesAlone(job) + SPARE }], 0, 0), job);
 
 /**
  * Jars of each batch when a load is cooked in several pots side by side: the fewest of the largest pots, as even as
@@ -67,7 +67,12 @@ function loadOf(
       kind: 'can',
       jars: { count: jars, unit: 'jar' },
       lift: lift * jars,
-      canners: (canning?.canners ?? []).map(({ canner, minutes, warmUp }) => ({ canner, minutes, warmUp })),
+      canners: (canning?.canners ?? []).map(({ canner, minutes, warmUp, throughBreaks }) => ({
+        canner,
+        minutes,
+        warmUp,
+        ...(throughBreaks ? { throughBreaks } : {}),
+      })),
     },
   };
 }

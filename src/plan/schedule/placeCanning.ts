@@ -1,17 +1,18 @@
-import { type CannerChoice, lifting } from './blocks';
+import { longestWait } from '../check/waits';
+import { lifting } from './blocks';
 import { type Day, latestOf, nextEnd, put, takeBackTo } from './day';
-import type { CanStep, Job } from './job';
+import type { CannerChoice, CanStep, Job } from './job';
 import { placePortions } from './placePortions';
 import { factsOf, task } from './tasksOf';
-import { longestWait } from '../check/waits';
 
 const HOLD_HOT = longestWait('hot-canner');
 
-/** A canner is cold before its first load between two breaks. */
-const isCold = ({ cannerEnds, open }: Day, { canner, warmUp }: CannerChoice, at: number): boolean => {
-  const before = cannerEnds[canner] as number;
-  return warmUp > 0 && !open.some(({ from, to }) => before > from && before <= to && at < to);
-};
+/**
+ * A canner is cold before its first load of a day, and where its last load came out longer before the work for the next
+ * one is begun than hot water may stand.
+ */
+const isCold = ({ cannerEnds }: Day, { canner, warmUp }: CannerChoice, begun: number): boolean =>
+  warmUp > 0 && begun > (cannerEnds[canner] as number) + HOLD_HOT;
 
 /** When the first pot for a load goes on, or its first jar is filled: of what has been placed since a mark. */
 const begun = ({ placed }: Day, mark: number): number =>
@@ -58,8 +59,9 @@ function placeLoad(
       ],
     });
     const next = placePortions(day, job, start, from);
-    if (next === undefined && (heated > 0 || !isCold(day, choice, start))) return start;
-    const longest = HOLD_HOT + start - Math.min(start, begun(day, mark));
+    const work = Math.min(start, begun(day, mark));
+    if (next === undefined && (heated > 0 || !isCold(day, choice, work))) return start;
+    const longest = HOLD_HOT + start - work;
     const hot =
       next === undefined
         ? latestOf(day, [heat], start, ({ minutes }) => Math.max(free, start - longest - minutes))

@@ -1,8 +1,8 @@
+import { longestWait } from '../check/waits';
 import type { Block } from './board';
 import { type Day, latestOf, nextEnd, put, type Retry, takeBackTo } from './day';
 import { heatOf, type Job, type Portion } from './job';
 import { stoveTasks, task } from './tasksOf';
-import { longestWait } from '../check/waits';
 
 const HOLD_PREPARED = longestWait('prepared');
 

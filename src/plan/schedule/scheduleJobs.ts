@@ -1,9 +1,10 @@
 import { seeded } from '../../common/seeded';
 import type { Effort } from '../makes/effort';
 import type { DaySchedule, ScheduledTask, Window } from '../request/daySchedule';
-import { rowsOf, shared } from './blocks';
-import { lowerBound, workedBy } from './bound';
+import { resourcesOf, shared } from './blocks';
+import { lowerBound } from './bound';
 import { emptyDay } from './day';
+import { workedBy } from './hours';
 import { type Job, type Means, minutesAlone } from './job';
 import { place } from './place';
 import { tasksOf } from './tasksOf';
@@ -72,11 +73,13 @@ export function scheduleJobs(
   if (best === undefined) return undefined;
   const { tasks, makespan } = best.tried;
   return {
+    start: means.start,
     tasks,
     windows,
-    resources: rowsOf(means).map(({ name, capacity }) => ({
+    resources: resourcesOf(means).map(({ name, capacity, busyUntil }) => ({
       resource: name,
       ...(Number.isFinite(capacity) ? { amount: capacity } : {}),
+      ...(busyUntil === undefined ? {} : { busyUntil }),
     })),
     makespan,
     lowerBound: bound,

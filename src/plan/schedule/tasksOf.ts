@@ -1,4 +1,5 @@
 import type { ScheduledTask, TaskKind, Use } from '../request/daySchedule';
+import { LOOK } from './blocks';
 import type { Row } from './board';
 import type { Day, Fitting, PlainTask } from './day';
 import { heatOf, type Job, type Portion } from './job';
@@ -44,11 +45,12 @@ export function stoveTasks(
 }
 
 /** All tasks of a day by their start, each with what it uses. */
-export function tasksOf({ placed, rows }: Day): ScheduledTask[] {
+export function tasksOf({ placed, rows, open }: Day): ScheduledTask[] {
+  const inHours = (start: number, end: number) => open.some(({ from, to }) => from <= start && end <= to);
   const usesOf = ({ block, start }: Fitting, from: number, to: number): Use[] => {
     const middle = (from + to) / 2;
     return block.parts
-      .filter(({ at, minutes }) => start + at <= middle && middle < start + at + minutes)
+      .filter(({ row, at, minutes }) => row !== LOOK && start + at <= middle && middle < start + at + minutes)
       .map(({ row, amount }) => ({ resource: (rows[row] as Row).name, amount }));
   };
   return placed
@@ -57,6 +59,7 @@ export function tasksOf({ placed, rows }: Day): ScheduledTask[] {
         (each): ScheduledTask => ({
           ...each,
           uses: usesOf(entry, each.start, each.end).filter(({ resource }) => belongsTo(each.kind, resource)),
+          ...(each.unattended || inHours(each.start, each.end) ? {} : { throughBreak: true as const }),
         }),
       ),
     )

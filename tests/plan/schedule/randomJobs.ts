@@ -8,6 +8,7 @@ export function randomJobs(seed: number): { jobs: Job[]; means: Means; windows: 
   const between = (low: number, high: number) => low + (high - low) * random();
   const whole = (low: number, high: number) => Math.floor(between(low, high + 1));
   const means: Means = {
+    start: 480,
     hands: whole(1, 3),
     burners: whole(1, 4),
     pots: Array.from({ length: whole(1, 3) }, (_, index) => ({ label: `pot ${index}`, litres: between(4, 9) })),
@@ -78,10 +79,10 @@ export function randomJobs(seed: number): { jobs: Job[]; means: Means; windows: 
   const windows =
     random() < 0.4
       ? [
-          { from: 0, to: 60 * whole(3, 7) },
-          { from: 24 * 60, to: 24 * 60 + 60 * whole(4, 8) },
+          { day: 0, from: 0, to: 60 * whole(3, 7) },
+          { day: 1, from: 24 * 60, to: 24 * 60 + 60 * whole(4, 8) },
         ]
-      : [{ from: 0, to: 60 * whole(6, 14) }];
+      : [{ day: 0, from: 0, to: 60 * whole(6, 14) }];
   return { jobs, means, windows };
 }
 

@@ -1,18 +1,22 @@
 import type { DaySchedule, ScheduledTask, TaskKind, Window } from '../request/daySchedule';
-import { type BrokenRule, by, NEAR, rule } from './brokenRule';
-import { boils, canners, jars } from './checkVessels';
-import { longestWait } from './waits';
+import { type BrokenRule, NEAR, rule } from './brokenRule';
+import { stepsOf } from './checkSteps';
+import { boils, canners, cold, jars, lifted } from './checkVessels';
 
 /** What is wrong with an order of work by its tasks alone. */
 export function brokenRules(schedule: Pick<DaySchedule, 'tasks' | 'windows' | 'resources'>): BrokenRule[] {
-  const products = [...new Set(schedule.tasks.flatMap((task) => task.products))];
+  const { tasks } = schedule;
+  const products = [...new Set(tasks.flatMap((task) => task.products))];
   return [
     ...overlaps(schedule),
-    ...schedule.tasks.flatMap((task) => hoursOf(task, schedule.windows)),
-    ...products.flatMap((product) => stepsOf(product, schedule.tasks)),
-    ...canners(schedule.tasks),
-    ...schedule.tasks.flatMap((task) => boils(task, schedule.tasks)),
-    ...jars(schedule.tasks),
+    ...busy(schedule),
+    ...people(tasks),
+    ...tasks.flatMap((task) => hoursOf(task, schedule.windows)),
+    ...products.flatMap((product) => stepsOf(product, tasks)),
+    ...canners(tasks),
+    ...cold(tasks),
+    ...tasks.flatMap((task) => [...lifted(task, tasks), ...boils(task, tasks)]),
+    ...jars(tasks),
   ];
 }
 
@@ -21,74 +25,83 @@ function overlaps({ tasks, resources }: Pick<DaySchedule, 'tasks' | 'resources'>
   const have = new Map(resources.map(({ resource, amount = Number.POSITIVE_INFINITY }) => [resource, amount]));
   const used = new Map<string, { start: number; end: number; amount: number }[]>();
   for (const { start, end, uses } of tasks) {
-    for (const { resource, amount } of uses)
-      used.set(resource, [...(used.get(resource) ?? []), { start, end, amount }]);
+    for (const { resource, amount } of uses) {
+      const own = used.get(resource);
+      if (own === undefined) used.set(resource, [{ start, end, amount }]);
+      else own.push({ start, end, amount });
+    }
   }
   return [...used].flatMap(([resource, own]) => {
     const most = have.get(resource);
     if (most === undefined) return [rule('overlap', own[0]?.start ?? 0, `${resource}: not among the resources`)];
     return [...new Set(own.map(({ start }) => start))].flatMap((minute) => {
-      const busy = own.reduce(
+      const inUse = own.reduce(
         (sum, { start, end, amount }) => (start <= minute && minute < end ? sum + amount : sum),
         0,
       );
-      return busy > most + NEAR ? [rule('overlap', minute, `${resource}: ${busy} in use, there is ${most}`)] : [];
+      return inUse > most + NEAR ? [rule('overlap', minute, `${resource}: ${inUse} in use, there is ${most}`)] : [];
     });
   });
 }
 
+/** A machine that still runs does nothing else. */
+function busy({ tasks, resources }: Pick<DaySchedule, 'tasks' | 'resources'>): BrokenRule[] {
+  return resources.flatMap(({ resource, busyUntil = 0 }) =>
+    tasks
+      .filter(({ start, uses }) => start < busyUntil - NEAR && uses.some((use) => use.resource === resource))
+      .map(({ kind, what, start }) =>
+        rule('overlap', start, `${kind} ${what}: the ${resource} still runs until minute ${busyUntil}`),
+      ),
+  );
+}
+
+/** Nobody does two things at once, and each task that names people names as many as the hands it takes. */
+function people(tasks: readonly ScheduledTask[]): BrokenRule[] {
+  const named = tasks.filter(({ who, start, end }) => who !== undefined && end > start);
+  const few = named.flatMap(({ kind, what, start, who = [], uses }) => {
+    const hands = uses.find(({ resource }) => resource === 'hands')?.amount ?? 0;
+    return new Set(who).size === hands
+      ? []
+      : [rule('overlap', start, `${kind} ${what}: ${hands} pairs of hands, and ${who.length} people`)];
+  });
+  const all = [...new Set(named.flatMap(({ who = [] }) => who))];
+  const twice = all.flatMap((name) => {
+    const own = named.filter(({ who = [] }) => who.includes(name)).sort((one, other) => one.start - other.start);
+    return own.flatMap(({ start }, index) =>
+      index > 0 && (own[index - 1] as ScheduledTask).end > start + NEAR
+        ? [rule('overlap', start, `${name}: does two things at once`)]
+        : [],
+    );
+  });
+  return [...few, ...twice];
+}
+
+/** What may go on through a break, where it takes no hands: it stands on the stove. */
+const ON_THE_STOVE: ReadonlySet<TaskKind> = new Set(['heat canner', 'heat water', 'cook', 'keep hot', 'can']);
+
+const dayOf = ({ day, from }: Window): number => day ?? Math.floor(from / (24 * 60));
+
 /**
- * Work stands inside one of the windows; what goes on by itself is at least started inside one. Only a freeze-dryer may be
- * loaded after hours, when its last run is done: the trays wait for it in the freezer.
+ * Work stands inside one of the windows; what goes on by itself is at least started inside one; what stands on the stove
+ * and is said to go on through a break may, on one day, where it takes no hands. Only a freeze-dryer may be loaded after
+ * hours, when its last run is done: the trays wait for it in the freezer.
  */
-function hoursOf({ kind, what, start, end, unattended }: ScheduledTask, windows: readonly Window[]): BrokenRule[] {
+function hoursOf(task: ScheduledTask, windows: readonly Window[]): BrokenRule[] {
+  const { kind, what, start, end, unattended, throughBreak, uses } = task;
   if (end < start) return [rule('order', start, `${kind} ${what}: ends before it starts`)];
   if (kind === 'freeze-dry') return [];
   const until = unattended ? start : end;
-  return windows.some(({ from, to }) => from <= start + NEAR && until <= to + NEAR)
-    ? []
-    : [rule('hours', start, `${kind} ${what}: ${unattended ? 'started' : 'done'} when nobody is there`)];
-}
-
-/** The steps of one product in their order, each portion within its waits. */
-function stepsOf(product: string, tasks: readonly ScheduledTask[]): BrokenRule[] {
-  const own = (...kinds: TaskKind[]) =>
-    tasks.filter((task) => kinds.includes(task.kind) && task.products.includes(product));
-  const [prepared, cooked, filled] = [own('prepare').sort(by('end')), own('cook', 'blanch'), own('fill')];
-  const quiet = own('dry', 'freeze').sort(by('start'));
-  const next = [cooked, filled, quiet].find((some) => some.length > 0) ?? [];
-  const broken: BrokenRule[] = [];
-  /** Portions are alike, so the one that came first goes on first. */
-  const paired = (before: readonly ScheduledTask[], after: readonly ScheduledTask[], wait: number, done: string) => {
-    if (before.length === 0 || after.length === 0) return;
-    if (before.length !== after.length)
-      broken.push(
-        rule(
-          'order',
-          (before[0] as ScheduledTask).end,
-          `${product}: ${done} ${before.length} times, then ${after[0]?.kind} ${after.length} times`,
-        ),
+  if (windows.some(({ from, to }) => from <= start + NEAR && until <= to + NEAR)) return [];
+  const hands = uses.some(({ resource }) => resource === 'hands');
+  if (throughBreak && !hands && ON_THE_STOVE.has(kind)) {
+    const days = new Set(windows.map(dayOf));
+    const onOneDay = [...days].some((day) => {
+      const own = windows.filter((window) => dayOf(window) === day);
+      return (
+        Math.min(...own.map(({ from }) => from)) <= start + NEAR && end <= Math.max(...own.map(({ to }) => to)) + NEAR
       );
-    after.slice(0, before.length).forEach(({ start, kind }, index) => {
-      const { end } = before[index] as ScheduledTask;
-      if (start < end - NEAR) broken.push(rule('order', start, `${product}: ${kind} before it is ${done}`));
-      else if (start > end + wait + NEAR)
-        broken.push(rule('wait', end, `${product}: ${done}, then waits ${start - end} min, at most ${wait}`));
     });
-  };
-  paired(prepared, [...next].sort(by('start')), longestWait('prepared'), 'prepared');
-  paired([...cooked].sort(by('end')), [...filled].sort(by('start')), 0, 'cooked');
-  if (quiet.length > 0) paired([...filled].sort(by('end')), quiet, longestWait('filled-tray'), 'filled');
-  for (const run of own('freeze-dry')) {
-    const late = [...prepared, ...cooked, ...filled].every(({ end }) => end > run.start + NEAR);
-    if (late && prepared.length > 0)
-      broken.push(rule('order', run.start, `${product}: freeze-dried before it is prepared`));
+    if (onOneDay) return [];
   }
-  own('pack')
-    .sort(by('start'))
-    .forEach((pack, index) => {
-      const dry = own('dry', 'freeze-dry').filter(({ end }) => end <= pack.start + NEAR).length;
-      if (dry <= index) broken.push(rule('order', pack.start, `${product}: packed before it is dry`));
-    });
-  return broken;
+  return [rule('hours', start, `${kind} ${what}: ${unattended ? 'started' : 'done'} when nobody is there`)];
 }

@@ -123,7 +123,11 @@ export function blocksOf(means: Means): Blocks {
       minutes: warmUp,
       parts: [part(canner(which), 1, 0, warmUp), part(BURNERS, 1, 0, warmUp)],
     }),
-    quiet: ({ kind, amount, minutes }) => ({ minutes, parts: [part(QUIET[kind], amount, 0, minutes)] }),
+    // a crock stands where it does not matter how long
+    quiet: ({ kind, amount, minutes }) =>
+      kind === 'ferment' || kind === 'stand'
+        ? { minutes: 0, parts: [] }
+        : { minutes, parts: [part(QUIET[kind], amount, 0, minutes)] },
     alone: (minutes) => ({ minutes, parts: [part(HANDS, 1, 0, minutes)] }),
   };
 }

@@ -29,7 +29,7 @@ export function lowerBound(jobs: readonly Job[], means: Means, windows: readonly
     return heatOf(cook) + cook.minutes + (cook.blanch === undefined ? shared(fill, means.hands) : 0);
   };
   // water heats while the food is cut
-  const fed = (portion: Portion) => Math.max(cut(portion), heatOf(portion.cook));
+  const fed = (portion: Portion) => Math.max(cut(portion) + (portion.soak ?? 0), heatOf(portion.cook));
   const stove = ({ cook, fill }: Portion) => (cook?.minutes ?? 0) + shared(fill, means.hands);
   const potMinutes = ({ portions }: Job) => portions.reduce((total, portion) => total + pot(portion), 0);
   const filled = ({ portions }: Job) => Math.max(0, ...portions.map((portion) => fed(portion) + stove(portion)));

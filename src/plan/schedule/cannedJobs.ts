@@ -5,7 +5,7 @@ import { cannersFor } from '../program/resources/canners';
 import type { Canning } from '../request/activity';
 import type { Job } from './job';
 import { batchesOver, fitsAlone } from './loadsThatFit';
-import { evenly, portionOf, type Whole } from './portion';
+import { evenly, needsOf, portionOf, type Whole } from './portion';
 
 /** One load: jars of one product, or of several that share its process. */
 type Load = readonly { readonly each: Kept; readonly jars: number }[];
@@ -109,6 +109,6 @@ function cannedJob(prepared: Whole, canning: Canning, load: Load): Job {
       lift: (LIFT_A_JAR / 2) * jars,
       canners: canning.canners.filter((canner) => canner.jars >= jars),
     },
-    needs: [],
+    needs: load.flatMap(({ each, jars: own }) => needsOf(each, own / each.decided.ready)),
   };
 }

@@ -32,6 +32,8 @@ export interface Portion {
   /** Minutes of one pair of hands to prepare it, and to fill it. */
   readonly prepare: number;
   readonly fill: number;
+  /** Minutes that it stands by itself after it is prepared, no less, before it is cooked or filled. */
+  readonly soak?: number;
   readonly cook?: Cooking;
   /** What falls off when it is prepared, at the poor end. */
   readonly drops: readonly Trimmings[];
@@ -57,11 +59,11 @@ export interface CanStep {
   readonly canners: readonly CannerChoice[];
 }
 
-/** What goes on by itself: in the dryer, the freeze-dryer, the freezer. */
+/** What goes on by itself: in the dryer, the freeze-dryer, the freezer, a crock. */
 export interface QuietStep {
-  readonly kind: Extract<TaskKind, 'dry' | 'freeze-dry' | 'freeze'>;
+  readonly kind: Extract<TaskKind, 'dry' | 'freeze-dry' | 'freeze' | 'ferment' | 'stand'>;
   readonly units: NonNullable<ScheduledTask['units']>;
-  /** Of what it goes into: trays of the dryer, kg of the freezer's day, the one freeze-dryer. */
+  /** Of what it goes into: trays of the dryer, kg of the freezer's day, the one freeze-dryer; of a crock nothing. */
   readonly amount: number;
   readonly minutes: number;
   /** Minutes of one pair of hands to take it off the trays and pack it. */
@@ -101,11 +103,15 @@ export interface Means {
   readonly names?: readonly string[];
 }
 
+/** Minutes that a machine is busy with what goes on by itself; a crock is none. */
+export const machineMinutes = ({ into }: Job): number =>
+  into === undefined || into.kind === 'can' || into.kind === 'ferment' || into.kind === 'stand' ? 0 : into.minutes;
+
 /** Minutes of one job with nothing beside it: a day that long after the last window always has room for all. */
 export const minutesAlone = ({ portions, into }: Job): number =>
   portions.reduce(
-    (total, { prepare, cook, fill }) =>
-      total + Math.ceil(prepare) + heatOf(cook) + (cook?.minutes ?? 0) + Math.ceil(fill),
+    (total, { prepare, soak = 0, cook, fill }) =>
+      total + Math.ceil(prepare) + soak + heatOf(cook) + (cook?.minutes ?? 0) + Math.ceil(fill),
     0,
   ) +
   (into === undefined

@@ -2,6 +2,7 @@ import type { Activity } from '../request/activity';
 import { emptyDay } from './day';
 import { type CanStep, type Job, type Means, minutesAlone, type Portion } from './job';
 import { place } from './place';
+import { potMinutes } from './portion';
 
 /** Minutes that a day with one load has left over, for parts that are rounded up. */
 const SPARE = 30;
@@ -60,7 +61,7 @@ function loadOf(
       fill: Math.max(0, handsPerUnit - 2 * lift) * some,
       ...(cook === undefined
         ? {}
-        : { cook: { minutes: Math.ceil(cook.minutes), litres: litresPerJar * some, stirred: cook.stirred } }),
+        : { cook: { minutes: potMinutes(cook, kgPerJar * some), litres: litresPerJar * some, stirred: cook.stirred } }),
       drops: [],
     })),
     into: {

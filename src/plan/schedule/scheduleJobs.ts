@@ -5,7 +5,7 @@ import { resourcesOf, shared } from './blocks';
 import { lowerBound } from './bound';
 import { emptyDay } from './day';
 import { workedBy } from './hours';
-import { type Job, type Means, minutesAlone } from './job';
+import { type Job, type Means, machineMinutes, minutesAlone } from './job';
 import { place } from './place';
 import { tasksOf } from './tasksOf';
 
@@ -19,8 +19,6 @@ interface Tried {
   /** Among orders that end together the one whose work is done earlier. */
   readonly sum: number;
 }
-
-const quietMinutes = ({ into }: Job): number => (into === undefined || into.kind === 'can' ? 0 : into.minutes);
 
 /**
  * An order of work for these jobs, and how good it is.
@@ -40,7 +38,7 @@ export function scheduleJobs(
 ): DaySchedule | undefined {
   // at most half of what is left, for there may be a shorter day to try after this one
   const enough = effort.looks / 2;
-  const longest = Math.max(0, ...jobs.map(quietMinutes));
+  const longest = Math.max(0, ...jobs.map(machineMinutes));
   const overtime = Math.ceil(jobs.reduce((total, job) => total + minutesAlone(job) + 1, 0) + quietRounds(jobs, means));
 
   const attempt = (order: readonly Job[]): Tried | undefined => {
@@ -52,7 +50,7 @@ export function scheduleJobs(
       tasks,
       // what goes on by itself has been loaded by somebody when it starts
       makespan: Math.max(0, ...attended.map(({ start, end, unattended }) => (unattended ? start : end))),
-      sum: tasks.reduce((total, { end }) => total + end, 0),
+      sum: tasks.reduce((total, { start, end, unattended }) => total + (unattended ? start : end), 0),
     };
   };
   const better = (one: Tried, other: Tried): boolean =>
@@ -84,7 +82,7 @@ export function scheduleJobs(
     makespan,
     lowerBound: bound,
     gap: bound === 0 ? 0 : workedBy(makespan, windows) / workedBy(bound, windows) - 1,
-    allDone: Math.max(0, ...tasks.map(({ end }) => end)),
+    allDone: Math.max(0, ...tasks.filter(({ kind }) => kind !== 'ferment' && kind !== 'stand').map(({ end }) => end)),
   };
 }
 
@@ -95,7 +93,7 @@ const quietRounds = (jobs: readonly Job[], means: Means): number => {
     0,
   );
   const others = jobs.reduce(
-    (total, job) => total + (job.into?.kind === 'freeze-dry' || job.into?.kind === 'freeze' ? quietMinutes(job) : 0),
+    (total, job) => total + (job.into?.kind === 'freeze-dry' || job.into?.kind === 'freeze' ? machineMinutes(job) : 0),
     0,
   );
   return (means.trays > 0 ? (2 * trayMinutes) / means.trays : 0) + others;

@@ -5,9 +5,9 @@ import type { Day, Fitting, PlainTask } from './day';
 import { heatOf, type Job, type Portion } from './job';
 
 /** How a kind of work goes on when nobody is there. */
-const QUIET: ReadonlySet<TaskKind> = new Set(['dry', 'freeze-dry', 'freeze']);
+const QUIET: ReadonlySet<TaskKind> = new Set(['dry', 'freeze-dry', 'freeze', 'ferment', 'stand']);
 
-type Facts = Pick<ScheduledTask, 'what' | 'products'> & Partial<Pick<ScheduledTask, 'raw' | 'units'>>;
+type Facts = Pick<ScheduledTask, 'what' | 'products'> & Partial<Pick<ScheduledTask, 'raw' | 'units' | 'atLeast'>>;
 
 /** One task of a block. */
 export const task = (kind: TaskKind, facts: Facts, start: number, end: number): PlainTask => ({
@@ -42,6 +42,14 @@ export function stoveTasks(
   } else if (cook !== undefined) tasks.push(task('cook', facts, start, filling));
   if (end > filling || inJars) tasks.push(task('fill', { ...facts, units: filled }, filling, end));
   return tasks;
+}
+
+/** A portion is prepared, and stands for as long as its recipe says. */
+export function cutTasks({ product, what, raw, soak = 0 }: Portion, { block, start }: Fitting): PlainTask[] {
+  const facts = { what, products: [product], raw };
+  const end = start + block.minutes;
+  const cut = task('prepare', facts, start, end);
+  return soak > 0 ? [cut, task('stand', { what, products: [product], atLeast: soak }, end, end + soak)] : [cut];
 }
 
 /** All tasks of a day by their start, each with what it uses. */

@@ -41,7 +41,7 @@ export function randomJobs(seed: number): { jobs: Job[]; means: Means; windows: 
           kind: 'can',
           jars: { count: 7 * portions.length, unit: 'jar' },
           lift: 3.5,
-          canners: means.canners.map((_, canner) => ({ canner, minutes: whole(40, 90), warmUp: whole(0, 50) })),
+          canners: means.canners.map((_, canner) => ({ canner, minutes: whole(40, 90), warmUp: whole(5, 50) })),
         },
         needs: [],
       };

@@ -60,6 +60,10 @@ export interface Blocks {
   readonly cuts: (portion: Portion) => Block[];
   /** Cooking and filling in one piece: the pot stays on its burner until the last jar is filled, or the last batch is blanched. */
   readonly stoves: (portion: Portion) => Block[];
+  /** Filling from a pot that is kept hot, by so many pairs of hands. */
+  readonly fills: (work: number) => Block[];
+  /** The pot and burner of a portion for so many minutes more. */
+  readonly hot: (stove: Block, minutes: number) => Block;
   /** One load, from the first jar in to the last jar out; with the minutes just before it that its water is heated. */
   readonly load: (step: CanStep, choice: CannerChoice, heated: number) => Block;
   /** The water of a canner that stood cold. */
@@ -105,6 +109,15 @@ export function blocksOf(means: Means): Blocks {
             return { minutes, parts: [part(HANDS, cutters, 0, minutes)] };
           }),
     stoves: (portion) => potsFor(portion).flatMap((pot) => handsTried.map((fillers) => stove(portion, fillers, pot))),
+    fills: (work) =>
+      handsTried.map((fillers) => {
+        const minutes = shared(work, fillers);
+        return { minutes, parts: minutes > 0 ? [part(HANDS, fillers, 0, minutes)] : [] };
+      }),
+    hot: ({ parts }, minutes) => ({
+      minutes,
+      parts: parts.filter(({ row }) => row !== HANDS).map(({ row, amount }) => part(row, amount, 0, minutes)),
+    }),
     load: (step, choice, heated) => {
       const lift = lifting(step, choice.minutes);
       const minutes = heated + choice.minutes;

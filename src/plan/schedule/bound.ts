@@ -1,15 +1,25 @@
 import type { Window } from '../request/daySchedule';
 import { shared } from './blocks';
 import { clockAt, daysOf } from './hours';
-import { heatOf, type Job, type Means, type Portion } from './job';
+import { type CanStep, heatOf, type Job, type Means, type Portion } from './job';
 
-/** Jobs that need the same canners, as the names of those canners say. */
-function byCanners(jobs: readonly Job[]): Job[][] {
-  const groups = new Map<string, Job[]>();
-  for (const job of jobs) {
-    if (job.into?.kind !== 'can') continue;
-    const key = job.into.canners.map(({ canner }) => canner).join();
-    groups.set(key, [...(groups.get(key) ?? []), job]);
+/** A canner load, and the job that fills it. */
+interface Load {
+  readonly job: Job;
+  readonly into: CanStep;
+}
+
+const loadsOf = (job: Job): Load[] =>
+  job.into?.kind === 'can'
+    ? [job.into, ...(job.together?.then ?? []).map(({ into }) => into)].map((into) => ({ job, into }))
+    : [];
+
+/** Loads that need the same canners, as the names of those canners say. */
+function byCanners(jobs: readonly Job[]): Load[][] {
+  const groups = new Map<string, Load[]>();
+  for (const load of jobs.flatMap(loadsOf)) {
+    const key = load.into.canners.map(({ canner }) => canner).join();
+    groups.set(key, [...(groups.get(key) ?? []), load]);
   }
   return [...groups.values()];
 }
@@ -36,27 +46,36 @@ export function lowerBound(jobs: readonly Job[], means: Means, windows: readonly
   const quickest = ({ into }: Job) =>
     into?.kind === 'can' ? Math.min(...into.canners.map(({ minutes }) => minutes)) : 0;
   const warmUp = ({ into }: Job) => (into?.kind === 'can' ? Math.min(...into.canners.map((each) => each.warmUp)) : 0);
-  const lead = (job: Job) => Math.max(filled(job), warmUp(job));
-  const handMinutes = ({ portions, into }: Job) =>
-    portions.reduce(
+  // a pot for several loads may have to be one for each, and then the first is ready sooner
+  const ways = (job: Job): readonly Job[] => [job, ...(job.together?.apart ?? [])];
+  const lead = (job: Job) => least(ways(job), (way) => Math.max(filled(way), warmUp(way)));
+  const handMinutes = (job: Job) =>
+    job.portions.reduce(
       (total, { prepare, fill, cook }) => total + prepare + fill + (cook?.stirred ? cook.minutes : 0),
-      into?.kind === 'can' ? 2 * into.lift : 0,
+      loadsOf(job).reduce((total, { into }) => total + 2 * into.lift, 0) +
+        (job.together?.then ?? []).reduce((total, { fill }) => total + fill, 0),
     );
+  const canned = (job: Job) =>
+    loadsOf(job).reduce((total, { into }) => total + Math.min(...into.canners.map(({ minutes }) => minutes)), 0);
 
   const cooked = jobs.filter(({ portions }) => portions.some(({ cook }) => cook !== undefined));
-  const firstCut = ({ portions }: Job) =>
+  const firstCut = (job: Job) =>
     Math.min(
-      ...portions.filter(({ cook }) => cook !== undefined).map((portion) => fed(portion) - heatOf(portion.cook)),
+      ...ways(job)
+        .flatMap(({ portions }) => portions)
+        .filter(({ cook }) => cook !== undefined)
+        .map((portion) => fed(portion) - heatOf(portion.cook)),
     );
   const hands = sum(jobs, handMinutes) / means.hands;
   const others = Math.max(
-    sum(jobs, (job) => potMinutes(job) + quickest(job)) / means.burners,
+    sum(jobs, (job) => potMinutes(job) + canned(job)) / means.burners,
     cooked.length === 0
       ? 0
       : least(cooked, firstCut) + sum(cooked, potMinutes) / Math.max(1, means.pots.length) + least(cooked, quickest),
     ...byCanners(jobs).map((loads) => {
-      const canners = loads[0]?.into?.kind === 'can' ? loads[0].into.canners.length : 1;
-      return least(loads, lead) + sum(loads, quickest) / canners;
+      const canners = loads[0]?.into.canners.length ?? 1;
+      const all = loads.reduce((total, { into }) => total + Math.min(...into.canners.map(({ minutes }) => minutes)), 0);
+      return Math.min(...loads.map(({ job }) => lead(job))) + all / canners;
     }),
     ...jobs.map((job) => lead(job) + quickest(job)),
   );

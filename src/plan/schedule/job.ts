@@ -70,10 +70,28 @@ export interface QuietStep {
   readonly pack: number;
 }
 
+/** A further load that is filled from a pot which is kept hot. */
+export interface LaterLoad {
+  readonly filled: Portion['filled'];
+  /** Minutes of one pair of hands to fill it. */
+  readonly fill: number;
+  readonly into: CanStep;
+}
+
+/** One pot for several loads: the portion is all of it, and `into` the first of them. */
+export interface Together {
+  /** Minutes that the pot may be kept hot, from the end of the cooking to the last jar filled. */
+  readonly hot: number;
+  readonly then: readonly LaterLoad[];
+  /** The same work with a pot for each load, for a day on which it does not fit together. */
+  readonly apart: readonly Job[];
+}
+
 /** Work that belongs together: portions, and what they go into all at once. */
 export interface Job {
   readonly portions: readonly Portion[];
   readonly into?: CanStep | QuietStep;
+  readonly together?: Together;
   /** Trimmings that must have fallen off before it can start. */
   readonly needs: readonly Trimmings[];
 }
@@ -108,7 +126,15 @@ export const machineMinutes = ({ into }: Job): number =>
   into === undefined || into.kind === 'can' || into.kind === 'ferment' || into.kind === 'stand' ? 0 : into.minutes;
 
 /** Minutes of one job with nothing beside it: a day that long after the last window always has room for all. */
-export const minutesAlone = ({ portions, into }: Job): number =>
+export const minutesAlone = (job: Job): number =>
+  job.together === undefined
+    ? minutesOf(job)
+    : Math.max(
+        minutesOf(job),
+        job.together.apart.reduce((sum, each) => sum + minutesOf(each) + 1, 0),
+      );
+
+const minutesOf = ({ portions, into }: Job): number =>
   portions.reduce(
     (total, { prepare, soak = 0, cook, fill }) =>
       total + Math.ceil(prepare) + soak + heatOf(cook) + (cook?.minutes ?? 0) + Math.ceil(fill),

@@ -6,6 +6,7 @@ import { lowerBound } from './bound';
 import { emptyDay } from './day';
 import { workedBy } from './hours';
 import { type Job, type Means, machineMinutes, minutesAlone } from './job';
+import { withNames } from './people';
 import { place } from './place';
 import { tasksOf } from './tasksOf';
 
@@ -72,7 +73,7 @@ export function scheduleJobs(
   const { tasks, makespan } = best.tried;
   return {
     start: means.start,
-    tasks,
+    tasks: withNames(tasks, means.names),
     windows,
     resources: resourcesOf(means).map(({ name, capacity, busyUntil }) => ({
       resource: name,

@@ -66,7 +66,8 @@ export function tasksOf({ placed, rows, open }: Day): ScheduledTask[] {
       entry.tasks.map(
         (each): ScheduledTask => ({
           ...each,
-          uses: usesOf(entry, each.start, each.end).filter(({ resource }) => belongsTo(each.kind, resource)),
+          uses:
+            each.uses ?? usesOf(entry, each.start, each.end).filter(({ resource }) => belongsTo(each.kind, resource)),
           ...(each.unattended || inHours(each.start, each.end) ? {} : { throughBreak: true as const }),
         }),
       ),

@@ -69,7 +69,7 @@ export function randomJobs(seed: number): { jobs: Job[]; means: Means; windows: 
         units: { count: 3, unit: 'tray' },
         amount: kind === 'freeze-dry' ? 1 : amount,
         minutes,
-        pack: between(0, 10),
+        pack: kind === 'freeze' ? 0 : between(0, 10),
       },
       needs: [],
     };

@@ -51,7 +51,8 @@ function scheduledPlan(input: TimelineChartInput): ScheduledDay {
  * const task = { kind: 'prepare', what: 'peaches', products: ['peach halves'], unattended: false } as const;
  * const schedule = {
  *   tasks: [{ ...task, start: 0, end: 90, uses: [{ resource: 'hands', amount: 2 }] }],
- *   windows: [{ from: 0, to: 480 }],
+ *   start: 480,
+ *   windows: [{ day: 0, from: 0, to: 480 }],
  *   makespan: 90,
  *   lowerBound: 90,
  *   gap: 0,

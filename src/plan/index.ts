@@ -3,6 +3,8 @@
  * @module
  */
 
+export type { BrokenRule } from './check/brokenRule';
+export { checkSchedule, type ScheduleChecked } from './check/checkSchedule';
 export { planDay } from './planDay';
 export type { Aim } from './program/program';
 export type {
@@ -40,5 +42,3 @@ export type {
   TrayWork,
   Units,
 } from './request/plannedProduct';
-export type { BrokenRule } from './schedule/brokenRule';
-export { checkSchedule, type ScheduleChecked } from './schedule/checkSchedule';

@@ -12,6 +12,7 @@ import { whyNotMade } from './answer/whyNotMade';
 import { type WorkDone, workDone } from './answer/workDone';
 import { yieldsKnown } from './answer/yieldsKnown';
 import { planCaution } from './cautions';
+import { waitsBasis } from './check/waits';
 import { type Effort, effortFor } from './makes/effort';
 import { cannersOf, potsOf } from './program/kitchen';
 import { limitsOf, useOf } from './program/limits';
@@ -20,7 +21,6 @@ import { wideningsOf } from './program/widenings';
 import type { DayPlan, FeasibleDay } from './request/dayPlan';
 import type { PlanDayInput } from './request/planInput';
 import type { Fitted } from './schedule/fitDay';
-import { waitsBasis } from './schedule/waits';
 import type { Solved } from './solver/solve';
 
 /**

@@ -31,6 +31,7 @@ export function scheduleOf(lines: readonly Line[], windows: readonly Window[]): 
   const makespan = Math.max(0, ...tasks.filter(({ unattended }) => !unattended).map(({ end }) => end));
   const lowerBound = Math.round(0.93 * makespan);
   return {
+    start: 480,
     tasks,
     windows,
     resources: [...new Set(tasks.flatMap(({ uses }) => uses.map(({ resource }) => resource)))].map((resource) => ({
@@ -102,7 +103,7 @@ export const oneDay: ScheduledDay = scheduled(
       ['dry', 510, 990, powder, powder, { 'dryer trays': 2 }],
       ['pack', 600, 612, slices, slices, { hands: 1 }],
     ],
-    [{ from: 0, to: 630 }],
+    [{ day: 0, from: 0, to: 630 }],
   ),
 );
 
@@ -129,8 +130,8 @@ export const twoDays: ScheduledDay = scheduled(
       ['freeze', 1650, 3090, packs, packs, { freezer: 3 }],
     ],
     [
-      { from: 0, to: 480 },
-      { from: 1440, to: 1740 },
+      { day: 0, from: 0, to: 480 },
+      { day: 1, from: 1440, to: 1740 },
     ],
   ),
 );
@@ -142,6 +143,6 @@ export const tenProducts: ScheduledDay = scheduled(
       const name = `product ${place + 1}`;
       return ['prepare', 40 * place, 40 * place + 40, name, name, { hands: 1 }];
     }),
-    [{ from: 0, to: 480 }],
+    [{ day: 0, from: 0, to: 480 }],
   ),
 );

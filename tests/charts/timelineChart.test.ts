@@ -97,7 +97,7 @@ test('hands first, then pots, canners, what dries, what freezes; names once', ()
       ['freeze-dry', 10, 600, 'b', 'b', { 'freeze-dryer': 1 }],
       ['dry', 20, 600, 'c', 'c', { 'dryer trays': 1 }],
     ],
-    [{ from: 0, to: 60 }],
+    [{ day: 0, from: 0, to: 60 }],
   );
   expect(namesOf(timelineChart({ plan: scheduled(quiet) }))).toEqual(['dryer trays', 'freeze-dryer', 'freezer']);
 });
@@ -133,7 +133,7 @@ test('a day without anything on past its end has no room for it; overtime is wor
   const { values } = timelineChart({ plan: tenProducts }).data;
   expect(channelOf(timelineChart({ plan: tenProducts }), 'x').scale.domain).toEqual([0, 8]);
   expect(values.map(({ end }) => end).at(-1)).toBeCloseTo(400 / 60, 9);
-  const late = scheduleOf([['prepare', 0, 90, 'plums', 'plums', { hands: 1 }]], [{ from: 0, to: 60 }]);
+  const late = scheduleOf([['prepare', 0, 90, 'plums', 'plums', { hands: 1 }]], [{ day: 0, from: 0, to: 60 }]);
   expect(channelOf(timelineChart({ plan: scheduled(late) }), 'x').scale.domain).toEqual([0, 1.5]);
 });
 
@@ -164,7 +164,7 @@ test('the words say how near to the best the order is', () => {
 });
 
 test('a day with nothing to do is an empty chart', async () => {
-  const chart = timelineChart({ plan: scheduled(scheduleOf([], [{ from: 0, to: 480 }])) });
+  const chart = timelineChart({ plan: scheduled(scheduleOf([], [{ day: 0, from: 0, to: 480 }])) });
   expect(chart.data.values).toEqual([]);
   expect((await draw(chart)).warnings).toEqual([]);
 });
@@ -181,7 +181,7 @@ test('any tasks are laid out without overlap, in as few rows of hands as are at 
         tasks.map(({ start, minutes, hands }, place) => {
           return ['prepare', start, start + minutes, `${place}`, 'plums', { hands }] as const;
         }),
-        [{ from: 0, to: 900 }],
+        [{ day: 0, from: 0, to: 900 }],
       );
       const { values } = timelineChart({ plan: scheduled(schedule) }).data;
       expect(values).toHaveLength(tasks.reduce((sum, { hands }) => sum + hands, 0));

@@ -3,12 +3,12 @@ import ts from 'typescript';
 import { expect, test } from 'vitest';
 
 const request = new URL('../../src/plan/request/', import.meta.url).pathname;
-const schedule = new URL('../../src/plan/schedule/', import.meta.url).pathname;
+const check = new URL('../../src/plan/check/', import.meta.url).pathname;
 const recipes = new URL('../../src/recipes/', import.meta.url).pathname;
 const FILES = [
   `${recipes}kitchen`,
   ...['dayPlan', 'plannedProduct', 'daySchedule', 'planInput', 'planFields', 'learned'].map((name) => request + name),
-  ...['checkSchedule', 'brokenRule'].map((name) => schedule + name),
+  ...['checkSchedule', 'brokenRule'].map((name) => check + name),
 ];
 /** Words of the grammar, described once where they are read. */
 const GRAMMAR: ReadonlySet<string> = new Set(['jar', 'method', 'holds', 'feasible']);

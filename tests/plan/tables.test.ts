@@ -7,7 +7,7 @@ import { customary, customaryRange } from '../../src/plan/customary';
 import { countedIn } from '../../src/plan/makes/counted';
 import { workTimes } from '../../src/plan/makes/work';
 import { MAKES } from '../../src/plan/request/planInput';
-import { longestWait, type WaitId } from '../../src/plan/schedule/waits';
+import { longestWait, type WaitId } from '../../src/plan/check/waits';
 import { readTable } from '../helpers/tables';
 
 test('the cautions of the plan', () => {
@@ -30,7 +30,7 @@ test('every make has work times; what is packed raw is not cooked', () => {
 test('the longest waits: each with its reason, and no jar waits over 20 minutes', () => {
   const text = z.string().check(z.minLength(1));
   const row = z.strictObject({
-    id: z.enum(['filled-jar', 'filled-tray', 'prepared', 'hot-canner']),
+    id: z.enum(['filled-jar', 'filled-tray', 'prepared', 'hot-canner', 'hot-sauce']),
     what: text,
     from: text,
     until: text,
@@ -46,6 +46,7 @@ test('the longest waits: each with its reason, and no jar waits over 20 minutes'
     ['filled-tray', 20],
     ['prepared', 60],
     ['hot-canner', 60],
+    ['hot-sauce', 60],
   ]);
   for (const { id, minutes } of read) expect(longestWait(id)).toBe(minutes);
   expect(() => longestWait('none such' as WaitId)).toThrow('no wait');

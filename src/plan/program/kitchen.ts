@@ -10,7 +10,7 @@ import type { Kitchen } from '../request/planInput';
 import { amountOf, BAGS, FREEZER_LOAD, FREEZER_ROOM, type InStock, jarsOf, LIDS, type Stock } from '../request/stock';
 import type { Means } from '../schedule/job';
 import { fillOf } from './fillOf';
-import { busyMinutes, windowsOf } from './hours';
+import { busyMinutes, startOf, windowsOf } from './hours';
 import { machineLoads } from './loadsOf';
 
 export interface Pot {
@@ -97,6 +97,7 @@ export function meansOf(kitchen: Kitchen, { hands, burners, stock, days }: Capac
     canners: cannersOf(kitchen).map(({ label }) => label),
     vessels: vesselsOf(kitchen),
     trays: kitchen.dryer?.trays ?? 0,
+    start: startOf(kitchen),
     ...(load === undefined ? {} : { freezerKg: load / days }),
     ...(busy === undefined ? {} : { busy }),
     ...(names === undefined ? {} : { names }),

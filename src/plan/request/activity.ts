@@ -117,6 +117,8 @@ export interface Canning {
     readonly minutes: number;
     /** Minutes to heat its water before the first load of a day, at the slow end. */
     readonly warmUp: number;
+    /** Whether a load may boil on through a break; a pressure canner is looked after. */
+    readonly throughBreaks?: boolean;
     /** KWh of the stove: for one load whose water is hot, and to heat that water. */
     readonly energyPerLoad?: Range<number>;
     readonly energyToWarmUp?: Range<number>;

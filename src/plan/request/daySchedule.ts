@@ -2,9 +2,11 @@ import type { Quantity } from '../../quantity/types';
 
 /** The order of work of a day, as the plan answers it. Minutes count from the start of the first day. */
 export interface DaySchedule {
+  /** Time of day of minute 0, in minutes after midnight. */
+  readonly start: number;
   /** In the order of their starts. */
   readonly tasks: readonly ScheduledTask[];
-  /** The hours of work; between two of them only what needs nobody goes on. */
+  /** The hours of work. In a break on one day what takes no hands goes on; between two days only what needs nobody. */
   readonly windows: readonly Window[];
   /** Everything that tasks use, and how much of it there is; without an amount it is not limited. */
   readonly resources: readonly {
@@ -12,6 +14,8 @@ export interface DaySchedule {
     readonly resource: string;
     /** How much of it there is. */
     readonly amount?: number;
+    /** Minute until which it still does what it did before the day. */
+    readonly busyUntil?: number;
   }[];
   /**
    * When the last work of hands, pots and canners ends and dryer and freezer are loaded. To pack what comes dry later,
@@ -22,27 +26,29 @@ export interface DaySchedule {
   readonly lowerBound: number;
   /** How much longer than that the order found is, in hours of work against the bound's. */
   readonly gap: number;
-  /** When the last dryer, freeze-dryer or freezer load is done. */
+  /** When the last dryer, freeze-dryer or freezer load is done; a crock goes on past it. */
   readonly allDone: number;
 }
 
-/** One stretch of the hours of work. */
+/** One stretch of the hours of work; breaks part a day into several. */
 export interface Window {
+  /** The day it belongs to, from 0. */
+  readonly day: number;
   /** Minute it begins at, from the start of the first day. */
   readonly from: number;
   /** Minute it ends at. */
   readonly to: number;
-  /** The day it is part of, 0 for the first; breaks make several of one day. */
-  readonly day?: number;
 }
 
 /** What a task does. */
 export type TaskKind =
   | 'heat canner' // water in a canner, before its first load of a day
   | 'prepare' // washing, peeling, cutting
+  | 'stand' // by itself: salted, limed, dripping; before it is cooked or at the end
   | 'heat water' // water in a pot, before a vegetable is blanched in it
   | 'blanch' // batch after batch in the same water; each with its return to the boil
   | 'cook'
+  | 'keep hot' // in its pot, on a low burner, until the last jar of the last load is filled
   | 'fill' // jars filled, wiped, lidded; bags and boxes packed; trays spread
   | 'load' // jars lifted into the canner
   | 'can' // one canner load, jars in to jars out
@@ -50,6 +56,7 @@ export type TaskKind =
   | 'dry'
   | 'freeze-dry'
   | 'freeze'
+  | 'ferment' // in a crock
   | 'pack'; // what comes dry off its trays
 
 /** One thing that is done, from a minute to another. */
@@ -75,8 +82,14 @@ export interface ScheduledTask {
   readonly end: number;
   /** What it keeps busy meanwhile. */
   readonly uses: readonly Use[];
+  /** Who does it, where the kitchen names its people: as many as the hands it takes. */
+  readonly who?: readonly string[];
   /** Whether it goes on by itself, overnight as well. */
   readonly unattended: boolean;
+  /** Present where it goes on through a break: nobody needs to be at it then. */
+  readonly throughBreak?: true;
+  /** Minutes that it must go on at the least: what stands or ferments by its recipe. */
+  readonly atLeast?: number;
 }
 
 /** What a task keeps busy from its start to its end: `hands` 2, `burners` 1, `12 quart pot` 1, `dryer trays` 7. */

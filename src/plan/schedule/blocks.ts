@@ -1,26 +1,42 @@
 import type { Block, Part, Row } from './board';
-import { type CanStep, heatOf, type Means, type Portion, type QuietStep } from './job';
+import { type CannerChoice, type CanStep, heatOf, type Means, type Portion, type QuietStep } from './job';
 
-/** The rows of the board, by where they stand: hands, burners, dryer trays, freeze-dryer, freezer, pots, canners. */
+/** The rows of the board, by where they stand: hands, burners, dryer trays, freeze-dryer, freezer, a look, pots, canners. */
 const HANDS = 0;
 const BURNERS = 1;
 const QUIET = { dry: 2, 'freeze-dry': 3, freeze: 4 } as const;
-const POTS = 5;
+/** Somebody who looks after a pressure canner: any number of them, but only in the hours. */
+export const LOOK = 5;
+const POTS = 6;
 
 /** The resources of a kitchen by the names that tasks use. */
-export function rowsOf({ hands, burners, pots, canners, vessels, trays, freezerKg }: Means): Row[] {
-  const row = (name: string, capacity: number, attended = true): Row => ({ name, capacity, attended });
+export function rowsOf({ hands, burners, pots, canners, vessels, trays, freezerKg, busy }: Means): Row[] {
+  const row = (name: string, capacity: number, open: Row['open'], busyUntil = 0): Row => ({
+    name,
+    capacity,
+    open,
+    ...(busyUntil > 0 ? { busyUntil } : {}),
+  });
+  const busyPot = (pot: number) =>
+    Math.max(0, ...canners.map((_, each) => (vessels?.[each] === pot ? busyCanner(each) : 0)));
+  const busyCanner = (canner: number) => busy?.canners?.[canner] ?? 0;
   return [
-    row('hands', hands),
-    row('burners', burners),
-    row('dryer trays', trays, false),
-    row('freeze-dryer', 1, false),
-    row('freezer', freezerKg ?? Number.POSITIVE_INFINITY, false),
-    ...pots.map(({ label }) => row(label, 1)),
+    row('hands', hands, 'in hours'),
+    row('burners', burners, 'all day'),
+    row('dryer trays', trays, 'always', busy?.dryer),
+    row('freeze-dryer', 1, 'always', busy?.freezeDryer),
+    row('freezer', freezerKg ?? Number.POSITIVE_INFINITY, 'always'),
+    row('a look', Number.POSITIVE_INFINITY, 'in hours'),
+    ...pots.map(({ label }, pot) => row(label, 1, 'all day', busyPot(pot))),
     // a canner that is one of the pots has that pot's row
-    ...canners.flatMap((label, canner) => (vessels?.[canner] === undefined ? [row(label, 1)] : [])),
+    ...canners.flatMap((label, canner) =>
+      vessels?.[canner] === undefined ? [row(label, 1, 'all day', busyCanner(canner))] : [],
+    ),
   ];
 }
+
+/** What tasks use, as the answer names it: all rows but the look. */
+export const resourcesOf = (means: Means): Row[] => rowsOf(means).filter((_, row) => row !== LOOK);
 
 /** The row of each canner. */
 function cannerRows({ pots, canners, vessels }: Means): number[] {
@@ -38,14 +54,16 @@ export const shared = (work: number, hands: number): number => Math.ceil(work / 
 export const lifting = ({ lift }: CanStep, minutes: number): number =>
   Math.min(Math.ceil(lift), Math.floor(minutes / 2));
 
-export type CannerChoice = CanStep['canners'][number];
-
 /** What each piece of work keeps busy in one kitchen; where hands or pots can be chosen, every way to do it. */
 export interface Blocks {
   /** Preparing a portion, by so many pairs of hands; none where there is nothing to prepare. */
   readonly cuts: (portion: Portion) => Block[];
   /** Cooking and filling in one piece: the pot stays on its burner until the last jar is filled, or the last batch is blanched. */
   readonly stoves: (portion: Portion) => Block[];
+  /** Filling from a pot that is kept hot, by so many pairs of hands. */
+  readonly fills: (work: number) => Block[];
+  /** The pot and burner of a portion for so many minutes more. */
+  readonly hot: (stove: Block, minutes: number) => Block;
   /** One load, from the first jar in to the last jar out; with the minutes just before it that its water is heated. */
   readonly load: (step: CanStep, choice: CannerChoice, heated: number) => Block;
   /** The water of a canner that stood cold. */
@@ -91,6 +109,15 @@ export function blocksOf(means: Means): Blocks {
             return { minutes, parts: [part(HANDS, cutters, 0, minutes)] };
           }),
     stoves: (portion) => potsFor(portion).flatMap((pot) => handsTried.map((fillers) => stove(portion, fillers, pot))),
+    fills: (work) =>
+      handsTried.map((fillers) => {
+        const minutes = shared(work, fillers);
+        return { minutes, parts: minutes > 0 ? [part(HANDS, fillers, 0, minutes)] : [] };
+      }),
+    hot: ({ parts }, minutes) => ({
+      minutes,
+      parts: parts.filter(({ row }) => row !== HANDS).map(({ row, amount }) => part(row, amount, 0, minutes)),
+    }),
     load: (step, choice, heated) => {
       const lift = lifting(step, choice.minutes);
       const minutes = heated + choice.minutes;
@@ -99,6 +126,7 @@ export function blocksOf(means: Means): Blocks {
         parts: [
           part(canner(choice.canner), 1, 0, minutes),
           part(BURNERS, 1, 0, minutes),
+          ...(choice.throughBreaks ? [] : [part(LOOK, 1, 0, minutes)]),
           part(HANDS, 1, heated, lift),
           part(HANDS, 1, minutes - lift, lift),
         ],
@@ -108,7 +136,11 @@ export function blocksOf(means: Means): Blocks {
       minutes: warmUp,
       parts: [part(canner(which), 1, 0, warmUp), part(BURNERS, 1, 0, warmUp)],
     }),
-    quiet: ({ kind, amount, minutes }) => ({ minutes, parts: [part(QUIET[kind], amount, 0, minutes)] }),
+    // a crock stands where it does not matter how long
+    quiet: ({ kind, amount, minutes }) =>
+      kind === 'ferment' || kind === 'stand'
+        ? { minutes: 0, parts: [] }
+        : { minutes, parts: [part(QUIET[kind], amount, 0, minutes)] },
     alone: (minutes) => ({ minutes, parts: [part(HANDS, 1, 0, minutes)] }),
   };
 }

@@ -1,11 +1,15 @@
 import type { Effort } from '../makes/effort';
 import type { Window } from '../request/daySchedule';
+import { daysOf } from './hours';
 
-/** One thing that can be busy: how much of it there is, and whether it works only while somebody is there. */
+/** One thing that can be busy, and how much of it there is. */
 export interface Row {
   readonly name: string;
   readonly capacity: number;
-  readonly attended: boolean;
+  /** When it is free: while somebody works, from the first to the last minute of a day, or at night as well. */
+  readonly open: 'in hours' | 'all day' | 'always';
+  /** Minute until which it still does what it did before. */
+  readonly busyUntil?: number;
 }
 
 /** Of one row, so much of it from a minute on, for so long; minutes count from the start of the block. */
@@ -37,7 +41,7 @@ export interface Board {
 const SLACK = 1e-6;
 
 /**
- * An empty board of so many minutes. Attended rows are free in the windows only.
+ * An empty board of so many minutes: what works in the hours only is free in the windows, and so on.
  *
  * @param effort - what the minutes that are looked at are taken off
  */
@@ -51,9 +55,11 @@ export function emptyBoard(
   const rowFree = (row: number): Float64Array => {
     const known = free[row];
     if (known !== undefined) return known;
-    const { capacity, attended } = rows[row] as Row;
-    const made = new Float64Array(horizon).fill(attended ? 0 : capacity);
-    if (attended) for (const { from, to } of windows) made.fill(capacity, from, to);
+    const { capacity, open, busyUntil = 0 } = rows[row] as Row;
+    const made = new Float64Array(horizon).fill(open === 'always' ? capacity : 0);
+    if (open !== 'always')
+      for (const { from, to } of open === 'in hours' ? windows : daysOf(windows)) made.fill(capacity, from, to);
+    if (busyUntil > 0) made.fill(0, 0, Math.ceil(busyUntil));
     free[row] = made;
     return made;
   };

@@ -1,33 +1,25 @@
 import type { Window } from '../request/daySchedule';
 import { shared } from './blocks';
-import { heatOf, type Job, type Means, type Portion } from './job';
+import { clockAt, daysOf } from './hours';
+import { type CanStep, heatOf, type Job, type Means, type Portion } from './job';
 
-/** The minute at which so many minutes of work have passed: breaks between the windows do not count. */
-export function clockAt(worked: number, windows: readonly Window[]): number {
-  let left = worked;
-  for (const { from, to } of windows) {
-    if (left <= to - from) return from + left;
-    left -= to - from;
-  }
-  return (windows[windows.length - 1]?.to ?? 0) + left;
+/** A canner load, and the job that fills it. */
+interface Load {
+  readonly job: Job;
+  readonly into: CanStep;
 }
 
-/** Minutes of work that have passed by a minute of the clock; after the last window every minute counts. */
-export function workedBy(clock: number, windows: readonly Window[]): number {
-  const last = windows[windows.length - 1] as Window;
-  return windows.reduce(
-    (sum, { from, to }) => sum + Math.max(0, Math.min(clock, to) - from),
-    Math.max(0, clock - last.to),
-  );
-}
+const loadsOf = (job: Job): Load[] =>
+  job.into?.kind === 'can'
+    ? [job.into, ...(job.together?.then ?? []).map(({ into }) => into)].map((into) => ({ job, into }))
+    : [];
 
-/** Jobs that need the same canners, as the names of those canners say. */
-function byCanners(jobs: readonly Job[]): Job[][] {
-  const groups = new Map<string, Job[]>();
-  for (const job of jobs) {
-    if (job.into?.kind !== 'can') continue;
-    const key = job.into.canners.map(({ canner }) => canner).join();
-    groups.set(key, [...(groups.get(key) ?? []), job]);
+/** Loads that need the same canners, as the names of those canners say. */
+function byCanners(jobs: readonly Job[]): Load[][] {
+  const groups = new Map<string, Load[]>();
+  for (const load of jobs.flatMap(loadsOf)) {
+    const key = load.into.canners.map(({ canner }) => canner).join();
+    groups.set(key, [...(groups.get(key) ?? []), load]);
   }
   return [...groups.values()];
 }
@@ -47,36 +39,47 @@ export function lowerBound(jobs: readonly Job[], means: Means, windows: readonly
     return heatOf(cook) + cook.minutes + (cook.blanch === undefined ? shared(fill, means.hands) : 0);
   };
   // water heats while the food is cut
-  const fed = (portion: Portion) => Math.max(cut(portion), heatOf(portion.cook));
+  const fed = (portion: Portion) => Math.max(cut(portion) + (portion.soak ?? 0), heatOf(portion.cook));
   const stove = ({ cook, fill }: Portion) => (cook?.minutes ?? 0) + shared(fill, means.hands);
   const potMinutes = ({ portions }: Job) => portions.reduce((total, portion) => total + pot(portion), 0);
   const filled = ({ portions }: Job) => Math.max(0, ...portions.map((portion) => fed(portion) + stove(portion)));
   const quickest = ({ into }: Job) =>
     into?.kind === 'can' ? Math.min(...into.canners.map(({ minutes }) => minutes)) : 0;
   const warmUp = ({ into }: Job) => (into?.kind === 'can' ? Math.min(...into.canners.map((each) => each.warmUp)) : 0);
-  const lead = (job: Job) => Math.max(filled(job), warmUp(job));
-  const handMinutes = ({ portions, into }: Job) =>
-    portions.reduce(
+  // a pot for several loads may have to be one for each, and then the first is ready sooner
+  const ways = (job: Job): readonly Job[] => [job, ...(job.together?.apart ?? [])];
+  const lead = (job: Job) => least(ways(job), (way) => Math.max(filled(way), warmUp(way)));
+  const handMinutes = (job: Job) =>
+    job.portions.reduce(
       (total, { prepare, fill, cook }) => total + prepare + fill + (cook?.stirred ? cook.minutes : 0),
-      into?.kind === 'can' ? 2 * into.lift : 0,
+      loadsOf(job).reduce((total, { into }) => total + 2 * into.lift, 0) +
+        (job.together?.then ?? []).reduce((total, { fill }) => total + fill, 0),
     );
+  const canned = (job: Job) =>
+    loadsOf(job).reduce((total, { into }) => total + Math.min(...into.canners.map(({ minutes }) => minutes)), 0);
 
   const cooked = jobs.filter(({ portions }) => portions.some(({ cook }) => cook !== undefined));
-  const firstCut = ({ portions }: Job) =>
+  const firstCut = (job: Job) =>
     Math.min(
-      ...portions.filter(({ cook }) => cook !== undefined).map((portion) => fed(portion) - heatOf(portion.cook)),
+      ...ways(job)
+        .flatMap(({ portions }) => portions)
+        .filter(({ cook }) => cook !== undefined)
+        .map((portion) => fed(portion) - heatOf(portion.cook)),
     );
-  const worked = Math.max(
-    sum(jobs, handMinutes) / means.hands,
-    sum(jobs, (job) => potMinutes(job) + quickest(job)) / means.burners,
+  const hands = sum(jobs, handMinutes) / means.hands;
+  const others = Math.max(
+    sum(jobs, (job) => potMinutes(job) + canned(job)) / means.burners,
     cooked.length === 0
       ? 0
       : least(cooked, firstCut) + sum(cooked, potMinutes) / Math.max(1, means.pots.length) + least(cooked, quickest),
     ...byCanners(jobs).map((loads) => {
-      const canners = loads[0]?.into?.kind === 'can' ? loads[0].into.canners.length : 1;
-      return least(loads, lead) + sum(loads, quickest) / canners;
+      const canners = loads[0]?.into.canners.length ?? 1;
+      const all = loads.reduce((total, { into }) => total + Math.min(...into.canners.map(({ minutes }) => minutes)), 0);
+      return Math.min(...loads.map(({ job }) => lead(job))) + all / canners;
     }),
     ...jobs.map((job) => lead(job) + quickest(job)),
   );
-  return clockAt(Math.ceil(worked - 1e-9), windows);
+  const whole = (minutes: number) => Math.ceil(minutes - 1e-9);
+  // pots and canners go on through a break
+  return Math.max(clockAt(whole(hands), windows), clockAt(whole(others), daysOf(windows)));
 }

@@ -3,9 +3,9 @@ import type { Kept } from '../program/decide';
 import { amountIn, loads } from '../program/decisions';
 import { cannersFor } from '../program/resources/canners';
 import type { Canning } from '../request/activity';
-import type { Job } from './job';
-import { batchesOver, fitsAlone } from './loadsThatFit';
-import { evenly, portionOf, type Whole } from './portion';
+import type { CanStep, Job, Portion } from './job';
+import { batchesOver, fitsAlone, fitsTogether } from './loadsThatFit';
+import { evenly, needsOf, portionOf, type Whole } from './portion';
 
 /** One load: jars of one product, or of several that share its process. */
 type Load = readonly { readonly each: Kept; readonly jars: number }[];
@@ -25,7 +25,11 @@ export function cannedJobs(prepared: Whole, kept: readonly Kept[], values: Reado
     const planned = canning.canners.flatMap(({ canner, jars }) =>
       Array.from({ length: amountIn(values, loads(canning.key, canner)) }, () => jars),
     );
-    return sharedOut(group, planned).flatMap((load): Job[] => jobsThatFit(prepared, canning, load));
+    const shared = sharedOut(group, planned);
+    return [
+      ...shared.filter((load) => hotOf(load) === undefined).flatMap((load) => jobsThatFit(prepared, canning, load)),
+      ...hotJobs(prepared, canning, shared),
+    ];
   });
 }
 
@@ -90,6 +94,60 @@ function jobsThatFit(prepared: Whole, canning: Canning, load: Load): Job[] {
   return parts.flatMap((part) => jobsThatFit(prepared, canning, part));
 }
 
+/** The product of a load that may be kept hot in its pot. */
+function hotOf(load: Load): Kept | undefined {
+  const [part, ...others] = load;
+  const { cook } = part?.each.making.activity ?? {};
+  const keeps = cook?.holdsHot !== undefined && cook.blanch === undefined && cook.batchLitres === undefined;
+  return keeps && others.length === 0 ? part?.each : undefined;
+}
+
+/** Loads of what may be kept hot: as many from one pot as it holds, and as can be filled while it stays hot. */
+function hotJobs(prepared: Whole, canning: Canning, loads: readonly Load[]): Job[] {
+  const products = new Set(loads.flatMap((load) => hotOf(load) ?? []));
+  return [...products].flatMap((each) => {
+    const jobs: Job[] = [];
+    let rest = loads.filter((load) => hotOf(load) === each);
+    while (rest.length > 0) {
+      let [some, count] = [jobsThatFit(prepared, canning, rest[0] as Load), 1];
+      for (let more = 2; more <= rest.length; more++) {
+        const job = togetherJob(prepared, canning, each, rest.slice(0, more));
+        if (job === undefined || !fitsTogether(job, prepared.means)) break;
+        [some, count] = [[job], more];
+      }
+      jobs.push(...some);
+      rest = rest.slice(count);
+    }
+    return jobs;
+  });
+}
+
+/** Several loads from one pot; nothing where no pot holds them, or where one of them alone is too much for a pot. */
+function togetherJob(prepared: Whole, canning: Canning, each: Kept, loads: readonly Load[]): Job | undefined {
+  const { decided, making } = each;
+  const { cook } = making.activity;
+  const jars = loads.flatMap((load) => load.map((part) => part.jars));
+  const all = jars.reduce((sum, some) => sum + some, 0);
+  const litres = ((cook?.litresPerKg ?? 0) * decided.rawKg * all) / decided.ready;
+  const apart = loads.flatMap((load) => jobsThatFit(prepared, canning, load));
+  if (litres > Math.max(...prepared.capacity.pots) || apart.length !== loads.length) return undefined;
+  const [first, ...others] = apart as [Job, ...Job[]];
+  const [own] = first.portions as [Portion];
+  return {
+    ...first,
+    portions: [portionOf(prepared, each, all / decided.ready, own.filled.count, own.fill)],
+    needs: apart.flatMap(({ needs }) => needs),
+    together: {
+      hot: cook?.holdsHot ?? 0,
+      then: others.map(({ portions, into }) => {
+        const [{ filled, fill }] = portions as readonly [Portion];
+        return { filled, fill, into: into as CanStep };
+      }),
+      apart,
+    },
+  };
+}
+
 function cannedJob(prepared: Whole, canning: Canning, load: Load): Job {
   const jars = load.reduce((sum, part) => sum + part.jars, 0);
   const portions = load.flatMap(({ each, jars: own }) => {
@@ -109,6 +167,6 @@ function cannedJob(prepared: Whole, canning: Canning, load: Load): Job {
       lift: (LIFT_A_JAR / 2) * jars,
       canners: canning.canners.filter((canner) => canner.jars >= jars),
     },
-    needs: [],
+    needs: load.flatMap(({ each, jars: own }) => needsOf(each, own / each.decided.ready)),
   };
 }

@@ -12,8 +12,8 @@ export interface Placed {
   /** What has fallen off when it ends. */
   readonly drops?: readonly Trimmings[];
 }
-/** A task whose resources are those of its block. */
-export type PlainTask = Omit<ScheduledTask, 'uses'>;
+/** A task whose resources are those of its block, unless it names its own. */
+export type PlainTask = Omit<ScheduledTask, 'uses'> & Partial<Pick<ScheduledTask, 'uses'>>;
 /** A block and the minute it fits at. */
 export type Fitting = Pick<Placed, 'block' | 'start'>;
 /** The next minute worth trying, where a job did not fit at one. */
@@ -53,7 +53,7 @@ export function emptyDay(
 ): Day {
   const last = windows[windows.length - 1] as Window;
   const horizon = last.to + overtime + quiet;
-  const open = [...windows.slice(0, -1), { from: last.from, to: last.to + overtime }];
+  const open = [...windows.slice(0, -1), { ...last, to: last.to + overtime }];
   const rows = rowsOf(means);
   return {
     means,

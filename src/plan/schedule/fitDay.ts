@@ -1,4 +1,5 @@
 import { fail } from '../../errors/StillroomError';
+import { brokenRules } from '../check/checkTasks';
 import { type Effort, FEWEST_NODES, nodesFor } from '../makes/effort';
 import { decide, isMade, type Kept } from '../program/decide';
 import type { DayProgram } from '../program/decisions';
@@ -7,8 +8,7 @@ import type { Prepared } from '../program/prepare';
 import { minuteShare } from '../program/program';
 import type { DaySchedule, Window } from '../request/daySchedule';
 import { reachOf, type Solved, type SolveOptions } from '../solver/solve';
-import { workedBy } from './bound';
-import { brokenRules } from './checkTasks';
+import { workedBy } from './hours';
 import { jobsOf } from './jobs';
 import { scheduleJobs } from './scheduleJobs';
 

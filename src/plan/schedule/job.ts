@@ -32,9 +32,22 @@ export interface Portion {
   /** Minutes of one pair of hands to prepare it, and to fill it. */
   readonly prepare: number;
   readonly fill: number;
+  /** Minutes that it stands by itself after it is prepared, no less, before it is cooked or filled. */
+  readonly soak?: number;
   readonly cook?: Cooking;
   /** What falls off when it is prepared, at the poor end. */
   readonly drops: readonly Trimmings[];
+}
+
+/** A canner that can run a load, and how. */
+export interface CannerChoice {
+  readonly canner: number;
+  /** Minutes of the load, jars in to jars out. */
+  readonly minutes: number;
+  /** Minutes to heat its water before the first load of a day. */
+  readonly warmUp: number;
+  /** Whether it may boil on through a break; otherwise somebody looks after it. */
+  readonly throughBreaks?: boolean;
 }
 
 /** One load of jars, to be run in any of these canners. */
@@ -43,25 +56,42 @@ export interface CanStep {
   readonly jars: NonNullable<ScheduledTask['units']>;
   /** Minutes of one pair of hands to put the jars in, and again to lift them out. */
   readonly lift: number;
-  /** `warmUp`: minutes to heat its water before the first load of a day. */
-  readonly canners: readonly { readonly canner: number; readonly minutes: number; readonly warmUp: number }[];
+  readonly canners: readonly CannerChoice[];
 }
 
-/** What goes on by itself: in the dryer, the freeze-dryer, the freezer. */
+/** What goes on by itself: in the dryer, the freeze-dryer, the freezer, a crock. */
 export interface QuietStep {
-  readonly kind: Extract<TaskKind, 'dry' | 'freeze-dry' | 'freeze'>;
+  readonly kind: Extract<TaskKind, 'dry' | 'freeze-dry' | 'freeze' | 'ferment' | 'stand'>;
   readonly units: NonNullable<ScheduledTask['units']>;
-  /** Of what it goes into: trays of the dryer, kg of the freezer's day, the one freeze-dryer. */
+  /** Of what it goes into: trays of the dryer, kg of the freezer's day, the one freeze-dryer; of a crock nothing. */
   readonly amount: number;
   readonly minutes: number;
   /** Minutes of one pair of hands to take it off the trays and pack it. */
   readonly pack: number;
 }
 
+/** A further load that is filled from a pot which is kept hot. */
+export interface LaterLoad {
+  readonly filled: Portion['filled'];
+  /** Minutes of one pair of hands to fill it. */
+  readonly fill: number;
+  readonly into: CanStep;
+}
+
+/** One pot for several loads: the portion is all of it, and `into` the first of them. */
+export interface Together {
+  /** Minutes that the pot may be kept hot, from the end of the cooking to the last jar filled. */
+  readonly hot: number;
+  readonly then: readonly LaterLoad[];
+  /** The same work with a pot for each load, for a day on which it does not fit together. */
+  readonly apart: readonly Job[];
+}
+
 /** Work that belongs together: portions, and what they go into all at once. */
 export interface Job {
   readonly portions: readonly Portion[];
   readonly into?: CanStep | QuietStep;
+  readonly together?: Together;
   /** Trimmings that must have fallen off before it can start. */
   readonly needs: readonly Trimmings[];
 }
@@ -78,21 +108,36 @@ export interface Means {
   readonly trays: number;
   /** Kg that the freezer freezes in a day; without a figure it is not limited. */
   readonly freezerKg?: number;
-  /** Minutes from the start until which a machine still runs; canners in their order. */
+  /** Time of day of minute 0, in minutes after midnight. */
+  readonly start: number;
+  /** Minutes from the start until which machines still run; nothing where they are free. */
   readonly busy?: {
     readonly dryer?: number;
     readonly freezeDryer?: number;
+    /** By the place of the canner. */
     readonly canners?: readonly (number | undefined)[];
   };
-  /** Whose hands they are, where the cook names them. */
+  /** Who the hands are, where the kitchen names them: as many as `hands`. */
   readonly names?: readonly string[];
 }
 
+/** Minutes that a machine is busy with what goes on by itself; a crock is none. */
+export const machineMinutes = ({ into }: Job): number =>
+  into === undefined || into.kind === 'can' || into.kind === 'ferment' || into.kind === 'stand' ? 0 : into.minutes;
+
 /** Minutes of one job with nothing beside it: a day that long after the last window always has room for all. */
-export const minutesAlone = ({ portions, into }: Job): number =>
+export const minutesAlone = (job: Job): number =>
+  job.together === undefined
+    ? minutesOf(job)
+    : Math.max(
+        minutesOf(job),
+        job.together.apart.reduce((sum, each) => sum + minutesOf(each) + 1, 0),
+      );
+
+const minutesOf = ({ portions, into }: Job): number =>
   portions.reduce(
-    (total, { prepare, cook, fill }) =>
-      total + Math.ceil(prepare) + heatOf(cook) + (cook?.minutes ?? 0) + Math.ceil(fill),
+    (total, { prepare, soak = 0, cook, fill }) =>
+      total + Math.ceil(prepare) + soak + heatOf(cook) + (cook?.minutes ?? 0) + Math.ceil(fill),
     0,
   ) +
   (into === undefined

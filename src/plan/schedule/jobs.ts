@@ -10,30 +10,47 @@ import { batchesOf, evenly, needsOf, portionOf, STRETCH, stretchesOf, type Whole
 /** A freezer load is given a day to freeze through, the day of `freezerLoad`. */
 const FREEZE = 60 * customary('freeze-through');
 
-/** What a plan decided, as jobs that can be put in order. */
-export function jobsOf(prepared: Whole, kept: readonly Kept[], values: ReadonlyMap<string, number>): Job[] {
-  const of = (test: (activity: Activity) => boolean) => kept.filter(({ making }) => test(making.activity));
-  const canned = kept.filter(({ making }) => making.activity.canning !== undefined);
-  const onTrays = of(({ traysPerKg }) => traysPerKg !== undefined);
-  const freezeDried = of(({ freezeDry }) => freezeDry !== undefined);
-  const frozen = of(({ stockPerUnit }) => amountOf(stockPerUnit, FREEZER_LOAD) !== undefined);
-  const others = kept.filter((each) => ![canned, onTrays, freezeDried, frozen].some((some) => some.includes(each)));
-  return [
-    ...cannedJobs(prepared, canned, values),
-    ...onTrays.flatMap((each) => driedJobs(prepared, each)),
-    ...freezeDriedJobs(prepared, freezeDried),
-    ...frozen.flatMap((each) => frozenJobs(prepared, each)),
-    ...others.flatMap((each) => steepedJobs(prepared, each)),
-  ];
+type End = NonNullable<Activity['after']>['kind'];
+
+/** What a product goes into at the end, where that is no canner. */
+function endOf({ canning, after, traysPerKg, freezeDry, stockPerUnit }: Activity): End | undefined {
+  if (canning !== undefined) return undefined;
+  if (after !== undefined) return after.kind;
+  if (traysPerKg !== undefined) return 'dry';
+  if (freezeDry !== undefined) return 'freeze-dry';
+  return amountOf(stockPerUnit, FREEZER_LOAD) === undefined ? undefined : 'freeze';
 }
+
+/** What a plan decided, as jobs that can be put in order. What is made of trimmings comes last. */
+export function jobsOf(prepared: Whole, kept: readonly Kept[], values: ReadonlyMap<string, number>): Job[] {
+  const [whole, trimmings] = (['fruit', 'trimmings'] as const).map((of) =>
+    kept.filter(({ making }) => making.activity.madeOf === of),
+  ) as [Kept[], Kept[]];
+  return [whole, trimmings].flatMap((some) => [
+    ...cannedJobs(prepared, some, values),
+    ...endingIn(some, 'dry').flatMap((each) => driedJobs(prepared, each)),
+    ...freezeDriedJobs(prepared, endingIn(some, 'freeze-dry')),
+    ...endingIn(some, 'freeze').flatMap((each) => frozenJobs(prepared, each)),
+    ...endingIn(some, 'ferment', 'stand', undefined)
+      .filter(({ making }) => making.activity.canning === undefined)
+      .flatMap((each) => restingJobs(prepared, each)),
+  ]);
+}
+
+const endingIn = (kept: readonly Kept[], ...ends: (End | undefined)[]): Kept[] =>
+  kept.filter(({ making }) => ends.includes(endOf(making.activity)));
+
+/** Minutes of its end, as the activity says them, or as it is said of its trays. */
+const endMinutes = ({ making, said }: Kept): number | undefined =>
+  making.activity.after?.minutes ?? (said.trays?.hours && valueIn(said.trays.hours.high, 'min'));
 
 /** What goes on dryer trays, a stretch of work at a time. */
 function driedJobs(prepared: Whole, each: Kept): Job[] {
-  const { decided, making, said } = each;
+  const { decided, making } = each;
   const { activity } = making;
   const { trays } = decided;
-  const hours = said.trays?.hours;
-  if (trays === 0 || hours === undefined) return [];
+  const minutes = endMinutes(each);
+  if (trays === 0 || minutes === undefined) return [];
   const room = prepared.request.kitchen.dryer?.trays ?? 1;
   const fewest = Math.max(stretchesOf(prepared, each), batchesOf(prepared, each, 1), Math.ceil(trays / room));
   const parts = Math.min(trays, fewest);
@@ -45,7 +62,7 @@ function driedJobs(prepared: Whole, each: Kept): Job[] {
       kind: 'dry',
       units: { count: some, unit: 'tray' },
       amount: some,
-      minutes: Math.ceil(valueIn(hours.high, 'min')),
+      minutes: Math.ceil(minutes),
       pack: spread ? 0 : work,
     };
     const units = evenly(decided.ready, parts)[index] as number;
@@ -81,7 +98,7 @@ function freezeDriedJobs(prepared: Whole, kept: readonly Kept[]): Job[] {
         sum + (each.making.activity.handsPerUnit * each.decided.ready * trays) / each.decided.trays,
       0,
     );
-    const longest = Math.max(...run.map(({ each }) => valueInMinutes(each)));
+    const longest = Math.max(...run.map(({ each }) => endMinutes(each) ?? 0));
     return {
       portions: run.map(({ each, trays }) => {
         const share = trays / each.decided.trays;
@@ -94,13 +111,10 @@ function freezeDriedJobs(prepared: Whole, kept: readonly Kept[]): Job[] {
         minutes: Math.ceil(longest),
         pack,
       },
-      needs: [],
+      needs: run.flatMap(({ each, trays }) => needsOf(each, trays / each.decided.trays)),
     };
   });
 }
-
-const valueInMinutes = ({ said }: Kept): number =>
-  said.trays?.hours === undefined ? 0 : valueIn(said.trays.hours.high, 'min');
 
 /** How often the pot is put on for what is cooked or blanched before it is frozen: no longer than a stretch of work. */
 function potsFull(prepared: Whole, each: Kept): number {
@@ -131,22 +145,27 @@ function frozenJobs(prepared: Whole, each: Kept): Job[] {
         kind: 'freeze',
         units: { count: some, unit: making.unit },
         amount: kgPerPack * some,
-        minutes: FREEZE,
+        minutes: Math.ceil(making.activity.after?.minutes ?? FREEZE),
         pack: 0,
       },
-      needs: [],
+      needs: needsOf(each, share),
     };
   });
 }
 
-/** Vinegar and jelly stock. */
-function steepedJobs(prepared: Whole, each: Kept): Job[] {
+/** What goes into a crock, a jar or the refrigerator: a stretch of work at a time, then by itself as long as it says. */
+function restingJobs(prepared: Whole, each: Kept): Job[] {
   const { decided, making } = each;
-  const parts = Math.max(1, Math.min(decided.ready, batchesOf(prepared, each, 1)));
-  return evenly(decided.ready, parts).map((some): Job => {
+  const { after, handsPerUnit, madeOf } = making.activity;
+  const fewest = Math.max(1, batchesOf(prepared, each, 1), madeOf === 'fruit' ? stretchesOf(prepared, each) : 1);
+  return evenly(decided.ready, Math.min(decided.ready, fewest)).map((some): Job => {
     const share = some / decided.ready;
+    const units = { count: some, unit: making.unit };
     return {
-      portions: [portionOf(prepared, each, share, some, making.activity.handsPerUnit * some)],
+      portions: [portionOf(prepared, each, share, some, handsPerUnit * some)],
+      ...(after?.kind === 'ferment' || after?.kind === 'stand'
+        ? { into: { kind: after.kind, units, amount: 0, minutes: Math.ceil(after.minutes), pack: 0 } }
+        : {}),
       needs: needsOf(each, share),
     };
   });

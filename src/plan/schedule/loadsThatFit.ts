@@ -1,14 +1,19 @@
 import type { Activity } from '../request/activity';
 import { emptyDay } from './day';
 import { type CanStep, type Job, type Means, minutesAlone, type Portion } from './job';
-import { place } from './place';
+import { place, placeOne } from './place';
+import { potMinutes } from './portion';
 
 /** Minutes that a day with one load has left over, for parts that are rounded up. */
 const SPARE = 30;
 
 /** Whether a kitchen with nothing else to do can fill and run this load without a jar that waits too long. */
 export const fitsAlone = (job: Job, means: Means): boolean =>
-  place(emptyDay(means, [{ from: 0, to: minutesAlone(job) + SPARE }], 0, 0), job);
+  place(emptyDay(means, [{ day: 0, from: 0, to: minutesAlone(job) + SPARE }], 0, 0), job);
+
+/** Whether it can fill and run all loads of one pot while that stays hot. */
+export const fitsTogether = (job: Job, means: Means): boolean =>
+  placeOne(emptyDay(means, [{ day: 0, from: 0, to: minutesAlone(job) + SPARE }], 0, 0), job);
 
 /**
  * Jars of each batch when a load is cooked in several pots side by side: the fewest of the largest pots, as even as
@@ -60,14 +65,19 @@ function loadOf(
       fill: Math.max(0, handsPerUnit - 2 * lift) * some,
       ...(cook === undefined
         ? {}
-        : { cook: { minutes: Math.ceil(cook.minutes), litres: litresPerJar * some, stirred: cook.stirred } }),
+        : { cook: { minutes: potMinutes(cook, kgPerJar * some), litres: litresPerJar * some, stirred: cook.stirred } }),
       drops: [],
     })),
     into: {
       kind: 'can',
       jars: { count: jars, unit: 'jar' },
       lift: lift * jars,
-      canners: (canning?.canners ?? []).map(({ canner, minutes, warmUp }) => ({ canner, minutes, warmUp })),
+      canners: (canning?.canners ?? []).map(({ canner, minutes, warmUp, throughBreaks }) => ({
+        canner,
+        minutes,
+        warmUp,
+        ...(throughBreaks ? { throughBreaks } : {}),
+      })),
     },
   };
 }

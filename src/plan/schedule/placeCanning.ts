@@ -1,17 +1,18 @@
-import { type CannerChoice, lifting } from './blocks';
-import { type Day, latestOf, nextEnd, put, takeBackTo } from './day';
-import type { CanStep, Job } from './job';
+import { longestWait } from '../check/waits';
+import { lifting } from './blocks';
+import { type Day, latestOf, nextEnd, put, type Retry, takeBackTo } from './day';
+import type { CannerChoice, CanStep, Job } from './job';
 import { placePortions } from './placePortions';
 import { factsOf, task } from './tasksOf';
-import { longestWait } from './waits';
 
 const HOLD_HOT = longestWait('hot-canner');
 
-/** A canner is cold before its first load between two breaks. */
-const isCold = ({ cannerEnds, open }: Day, { canner, warmUp }: CannerChoice, at: number): boolean => {
-  const before = cannerEnds[canner] as number;
-  return warmUp > 0 && !open.some(({ from, to }) => before > from && before <= to && at < to);
-};
+/**
+ * A canner is cold before its first load of a day, and where its last load came out longer before the work for the next
+ * one is begun than hot water may stand.
+ */
+const isCold = ({ cannerEnds }: Day, { canner, warmUp }: CannerChoice, begun: number): boolean =>
+  warmUp > 0 && begun > (cannerEnds[canner] as number) + HOLD_HOT;
 
 /** When the first pot for a load goes on, or its first jar is filled: of what has been placed since a mark. */
 const begun = ({ placed }: Day, mark: number): number =>
@@ -23,13 +24,20 @@ const begun = ({ placed }: Day, mark: number): number =>
       .map(({ start }) => start),
   );
 
+/** How a load is filled: what places that for a start, the first minute it can be, and the end it must beat. */
+interface Filling {
+  readonly fill: (start: number) => Retry | undefined;
+  readonly filled: number;
+  readonly beat: number;
+}
+
 /** Places a load in one canner as early as its portions can be filled in time, ending before `beat`; or nothing. */
 function placeLoad(
   day: Day,
   job: Job,
   step: CanStep,
   choice: CannerChoice,
-  { from, filled, beat }: { readonly from: number; readonly filled: number; readonly beat: number },
+  { fill, filled, beat }: Filling,
 ): number | undefined {
   const { means, board, blocks, placed } = day;
   // a pot that is the canner as well cooks between its loads: it is heated for each of them, and holds nothing meanwhile
@@ -57,9 +65,10 @@ function placeLoad(
         task('unload', facts, end - lift, end),
       ],
     });
-    const next = placePortions(day, job, start, from);
-    if (next === undefined && (heated > 0 || !isCold(day, choice, start))) return start;
-    const longest = HOLD_HOT + start - Math.min(start, begun(day, mark));
+    const next = fill(start);
+    const work = Math.min(start, begun(day, mark));
+    if (next === undefined && (heated > 0 || !isCold(day, choice, work))) return start;
+    const longest = HOLD_HOT + start - work;
     const hot =
       next === undefined
         ? latestOf(day, [heat], start, ({ minutes }) => Math.max(free, start - longest - minutes))
@@ -73,13 +82,21 @@ function placeLoad(
   }
 }
 
-/** Places a load in the canner that has it done first. */
-export function placeCanning(day: Day, job: Job, step: CanStep, from: number, filled: number): boolean {
+/** Places a load of a job in the canner that has it done first. */
+export const placeCanning = (day: Day, job: Job, step: CanStep, from: number, filled: number): boolean =>
+  placeSoonest(day, job, step, {
+    fill: (start) => placePortions(day, job, start, from),
+    filled,
+    beat: Number.POSITIVE_INFINITY,
+  });
+
+/** Places a load, filled in any way, in the canner that has it done first. */
+export function placeSoonest(day: Day, job: Job, step: CanStep, filling: Filling): boolean {
   let best: { choice: CannerChoice; start: number } | undefined;
-  let beat = Number.POSITIVE_INFINITY;
+  let { beat } = filling;
   for (const choice of step.canners) {
     const mark = day.placed.length;
-    const start = placeLoad(day, job, step, choice, { from, filled, beat });
+    const start = placeLoad(day, job, step, choice, { ...filling, beat });
     takeBackTo(day, mark);
     if (start === undefined) continue;
     best = { choice, start };
@@ -87,7 +104,7 @@ export function placeCanning(day: Day, job: Job, step: CanStep, from: number, fi
   }
   if (best === undefined) return false;
   const { choice, start } = best;
-  placeLoad(day, job, step, choice, { from, filled: start, beat: Number.POSITIVE_INFINITY });
+  placeLoad(day, job, step, choice, { ...filling, filled: start, beat: Number.POSITIVE_INFINITY });
   day.cannerEnds[choice.canner] = start + choice.minutes;
   return true;
 }

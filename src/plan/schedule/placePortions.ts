@@ -1,8 +1,8 @@
+import { longestWait } from '../check/waits';
 import type { Block } from './board';
 import { type Day, latestOf, nextEnd, put, type Retry, takeBackTo } from './day';
 import { heatOf, type Job, type Portion } from './job';
-import { stoveTasks, task } from './tasksOf';
-import { longestWait } from './waits';
+import { cutTasks, stoveTasks } from './tasksOf';
 
 const HOLD_PREPARED = longestWait('prepared');
 
@@ -29,7 +29,7 @@ const firstStart =
 function placePortion(day: Day, portion: Portion, { into }: Job, by: number, from: number): Retry | undefined {
   const ways = day.blocks.stoves(portion);
   const cuts = day.blocks.cuts(portion);
-  const { drops } = portion;
+  const { drops, soak = 0 } = portion;
   const heat = heatOf(portion.cook);
   const first = firstStart(portion, into, by);
   let next: Retry | undefined;
@@ -43,18 +43,18 @@ function placePortion(day: Day, portion: Portion, { into }: Job, by: number, fro
     if (cuts.length === 0) return undefined;
     // the water may heat while the vegetable is still cut
     const fed = cook.start + heat;
-    const cut = latestOf(day, cuts, fed, ({ minutes }) => Math.max(from, fed - HOLD_PREPARED - minutes));
+    const cutBy = fed - soak;
+    const cut = latestOf(day, cuts, cutBy, ({ minutes }) => Math.max(from, cutBy - HOLD_PREPARED - minutes));
     if (cut !== undefined) {
-      const facts = { what: portion.what, products: [portion.product], raw: portion.raw };
-      put(day, { ...cut, tasks: [task('prepare', facts, cut.start, cut.start + cut.block.minutes)], drops });
+      put(day, { ...cut, tasks: cutTasks(portion, cut), drops });
       return undefined;
     }
-    next ??= () => nextEnd(day, cuts, fed, from) + Math.min(...ways.map(({ minutes }) => minutes)) - heat;
-    const earlier = latestOf(day, cuts, fed - HOLD_PREPARED, () => from);
+    next ??= () => nextEnd(day, cuts, cutBy, from) + soak + Math.min(...ways.map(({ minutes }) => minutes)) - heat;
+    const earlier = latestOf(day, cuts, cutBy - HOLD_PREPARED, () => from);
     takeBackTo(day, mark);
     if (earlier === undefined) return next;
-    const cutBy = earlier.start + earlier.block.minutes;
-    latest = Math.min(latest - 1, cutBy + HOLD_PREPARED + cook.block.minutes - heat);
+    const readyAt = earlier.start + earlier.block.minutes + soak;
+    latest = Math.min(latest - 1, readyAt + HOLD_PREPARED + cook.block.minutes - heat);
   }
 }
 
@@ -76,7 +76,7 @@ export function earliestFilled(day: Day, job: Job, from: number): number | undef
   let ready = from;
   for (const portion of job.portions) {
     const cuts = day.blocks.cuts(portion);
-    const cut = cuts.length === 0 ? from : nextEnd(day, cuts, from, from);
+    const cut = (cuts.length === 0 ? from : nextEnd(day, cuts, from, from)) + (portion.soak ?? 0);
     const lit = Math.max(from, cut - heatOf(portion.cook));
     ready = Math.max(ready, nextEnd(day, day.blocks.stoves(portion), cut, lit));
   }

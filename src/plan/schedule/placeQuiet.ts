@@ -7,7 +7,8 @@ import { factsOf, task } from './tasksOf';
 export function placeQuiet(day: Day, job: Job, step: QuietStep, from: number, filled: number): boolean {
   const block = day.blocks.quiet(step);
   const run = (start: number): void => {
-    const facts = { ...factsOf(job), units: step.units };
+    const rests = step.kind === 'ferment' || step.kind === 'stand';
+    const facts = { ...factsOf(job), units: step.units, ...(rests ? { atLeast: step.minutes } : {}) };
     put(day, { block, start, tasks: [task(step.kind, facts, start, start + step.minutes)] });
     packLater(day, job, step, start + step.minutes);
   };

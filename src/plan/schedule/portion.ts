@@ -21,7 +21,7 @@ export function portionOf(
 ): Portion {
   const { activity, label, unit } = making;
   const lots = [...decided.rawByLot].filter(([, kg]) => kg > NOISE).map(([lot]) => day.lots[lot] as KnownLot);
-  const { cook } = activity;
+  const { cook, soak = 0 } = activity;
   const kg = decided.rawKg * share;
   const largest = Math.max(...capacity.pots, NOISE);
   return {
@@ -29,9 +29,11 @@ export function portionOf(
     what: `${activity.madeOf === 'trimmings' ? 'trimmings of ' : ''}${lots.map((lot) => lot.label).join(' and ')}`,
     raw: massOf(day, kg),
     filled: { count: units, unit },
-    prepare: activity.handsPerKg * kg,
+    // what stands has been put there by somebody
+    prepare: Math.max(activity.handsPerKg * kg, soak > 0 ? 1 : 0),
     fill,
-    ...(cook === undefined ? {} : { cook: cookingOf(cook, cook.litresPerKg * kg, largest) }),
+    ...(soak > 0 ? { soak: Math.ceil(soak) } : {}),
+    ...(cook === undefined ? {} : { cook: cookingOf(cook, kg, largest) }),
     drops:
       activity.madeOf === 'trimmings'
         ? []
@@ -45,8 +47,10 @@ export function portionOf(
 }
 
 /** A portion in its pot: at once, or where it is blanched a batch after the other in the same water. */
-function cookingOf({ minutes, stirred, blanch }: Cook, litres: number, largest: number): Cooking {
-  if (blanch === undefined) return { minutes: Math.ceil(minutes), litres, stirred };
+function cookingOf(cook: Cook, kg: number, largest: number): Cooking {
+  const { litresPerKg, minutes, stirred, blanch } = cook;
+  const litres = litresPerKg * kg;
+  if (blanch === undefined) return { minutes: potMinutes(cook, kg), litres, stirred };
   const batches = batchesIn(litres, largest);
   return {
     minutes: Math.ceil(minutes * batches - NOISE),
@@ -55,6 +59,10 @@ function cookingOf({ minutes, stirred, blanch }: Cook, litres: number, largest: 
     blanch: { heat: blanch.minutes, batches },
   };
 }
+
+/** Whole minutes of so many kg of raw food in one pot. */
+export const potMinutes = ({ minutes, minutesPerKg = 0 }: Cook, kg: number): number =>
+  Math.ceil(minutes + minutesPerKg * kg - NOISE);
 
 const batchesIn = (litres: number, pot: number): number => Math.max(1, Math.ceil(litres / pot - NOISE));
 

@@ -1,10 +1,12 @@
 import { seeded } from '../../common/seeded';
 import type { Effort } from '../makes/effort';
 import type { DaySchedule, ScheduledTask, Window } from '../request/daySchedule';
-import { rowsOf, shared } from './blocks';
-import { lowerBound, workedBy } from './bound';
+import { resourcesOf, shared } from './blocks';
+import { lowerBound } from './bound';
 import { emptyDay } from './day';
-import { type Job, type Means, minutesAlone } from './job';
+import { workedBy } from './hours';
+import { type Job, type Means, machineMinutes, minutesAlone } from './job';
+import { withNames } from './people';
 import { place } from './place';
 import { tasksOf } from './tasksOf';
 
@@ -18,8 +20,6 @@ interface Tried {
   /** Among orders that end together the one whose work is done earlier. */
   readonly sum: number;
 }
-
-const quietMinutes = ({ into }: Job): number => (into === undefined || into.kind === 'can' ? 0 : into.minutes);
 
 /**
  * An order of work for these jobs, and how good it is.
@@ -39,7 +39,7 @@ export function scheduleJobs(
 ): DaySchedule | undefined {
   // at most half of what is left, for there may be a shorter day to try after this one
   const enough = effort.looks / 2;
-  const longest = Math.max(0, ...jobs.map(quietMinutes));
+  const longest = Math.max(0, ...jobs.map(machineMinutes));
   const overtime = Math.ceil(jobs.reduce((total, job) => total + minutesAlone(job) + 1, 0) + quietRounds(jobs, means));
 
   const attempt = (order: readonly Job[]): Tried | undefined => {
@@ -51,7 +51,7 @@ export function scheduleJobs(
       tasks,
       // what goes on by itself has been loaded by somebody when it starts
       makespan: Math.max(0, ...attended.map(({ start, end, unattended }) => (unattended ? start : end))),
-      sum: tasks.reduce((total, { end }) => total + end, 0),
+      sum: tasks.reduce((total, { start, end, unattended }) => total + (unattended ? start : end), 0),
     };
   };
   const better = (one: Tried, other: Tried): boolean =>
@@ -72,16 +72,18 @@ export function scheduleJobs(
   if (best === undefined) return undefined;
   const { tasks, makespan } = best.tried;
   return {
-    tasks,
+    start: means.start,
+    tasks: withNames(tasks, means.names),
     windows,
-    resources: rowsOf(means).map(({ name, capacity }) => ({
+    resources: resourcesOf(means).map(({ name, capacity, busyUntil }) => ({
       resource: name,
       ...(Number.isFinite(capacity) ? { amount: capacity } : {}),
+      ...(busyUntil === undefined ? {} : { busyUntil }),
     })),
     makespan,
     lowerBound: bound,
     gap: bound === 0 ? 0 : workedBy(makespan, windows) / workedBy(bound, windows) - 1,
-    allDone: Math.max(0, ...tasks.map(({ end }) => end)),
+    allDone: Math.max(0, ...tasks.filter(({ kind }) => kind !== 'ferment' && kind !== 'stand').map(({ end }) => end)),
   };
 }
 
@@ -92,7 +94,7 @@ const quietRounds = (jobs: readonly Job[], means: Means): number => {
     0,
   );
   const others = jobs.reduce(
-    (total, job) => total + (job.into?.kind === 'freeze-dry' || job.into?.kind === 'freeze' ? quietMinutes(job) : 0),
+    (total, job) => total + (job.into?.kind === 'freeze-dry' || job.into?.kind === 'freeze' ? machineMinutes(job) : 0),
     0,
   );
   return (means.trays > 0 ? (2 * trayMinutes) / means.trays : 0) + others;

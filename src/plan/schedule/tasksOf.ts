@@ -1,12 +1,13 @@
 import type { ScheduledTask, TaskKind, Use } from '../request/daySchedule';
+import { LOOK } from './blocks';
 import type { Row } from './board';
 import type { Day, Fitting, PlainTask } from './day';
 import { heatOf, type Job, type Portion } from './job';
 
 /** How a kind of work goes on when nobody is there. */
-const QUIET: ReadonlySet<TaskKind> = new Set(['dry', 'freeze-dry', 'freeze']);
+const QUIET: ReadonlySet<TaskKind> = new Set(['dry', 'freeze-dry', 'freeze', 'ferment', 'stand']);
 
-type Facts = Pick<ScheduledTask, 'what' | 'products'> & Partial<Pick<ScheduledTask, 'raw' | 'units'>>;
+type Facts = Pick<ScheduledTask, 'what' | 'products'> & Partial<Pick<ScheduledTask, 'raw' | 'units' | 'atLeast'>>;
 
 /** One task of a block. */
 export const task = (kind: TaskKind, facts: Facts, start: number, end: number): PlainTask => ({
@@ -43,12 +44,21 @@ export function stoveTasks(
   return tasks;
 }
 
+/** A portion is prepared, and stands for as long as its recipe says. */
+export function cutTasks({ product, what, raw, soak = 0 }: Portion, { block, start }: Fitting): PlainTask[] {
+  const facts = { what, products: [product], raw };
+  const end = start + block.minutes;
+  const cut = task('prepare', facts, start, end);
+  return soak > 0 ? [cut, task('stand', { what, products: [product], atLeast: soak }, end, end + soak)] : [cut];
+}
+
 /** All tasks of a day by their start, each with what it uses. */
-export function tasksOf({ placed, rows }: Day): ScheduledTask[] {
+export function tasksOf({ placed, rows, open }: Day): ScheduledTask[] {
+  const inHours = (start: number, end: number) => open.some(({ from, to }) => from <= start && end <= to);
   const usesOf = ({ block, start }: Fitting, from: number, to: number): Use[] => {
     const middle = (from + to) / 2;
     return block.parts
-      .filter(({ at, minutes }) => start + at <= middle && middle < start + at + minutes)
+      .filter(({ row, at, minutes }) => row !== LOOK && start + at <= middle && middle < start + at + minutes)
       .map(({ row, amount }) => ({ resource: (rows[row] as Row).name, amount }));
   };
   return placed
@@ -56,7 +66,9 @@ export function tasksOf({ placed, rows }: Day): ScheduledTask[] {
       entry.tasks.map(
         (each): ScheduledTask => ({
           ...each,
-          uses: usesOf(entry, each.start, each.end).filter(({ resource }) => belongsTo(each.kind, resource)),
+          uses:
+            each.uses ?? usesOf(entry, each.start, each.end).filter(({ resource }) => belongsTo(each.kind, resource)),
+          ...(each.unattended || inHours(each.start, each.end) ? {} : { throughBreak: true as const }),
         }),
       ),
     )

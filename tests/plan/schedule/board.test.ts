@@ -3,12 +3,12 @@ import { expect, test } from 'vitest';
 import { type Block, emptyBoard } from '../../../src/plan/schedule/board';
 
 const rows = [
-  { name: 'hands', capacity: 2, attended: true },
-  { name: 'dryer', capacity: 3, attended: false },
+  { name: 'hands', capacity: 2, open: 'in hours' as const },
+  { name: 'dryer', capacity: 3, open: 'always' as const },
 ];
 const windows = [
-  { from: 0, to: 60 },
-  { from: 100, to: 160 },
+  { day: 0, from: 0, to: 60 },
+  { day: 1, from: 100, to: 160 },
 ];
 const board = () => emptyBoard(rows, windows, 300);
 const hands = (amount: number, minutes: number): Block => ({

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { checkSchedule, type FeasibleDay, type PlanDayInput, planDay } from '../../../src/plan/index';
-import { workedBy } from '../../../src/plan/schedule/bound';
+import { workedBy } from '../../../src/plan/schedule/hours';
 import type { Quantity } from '../../../src/quantity/index';
 import { valueIn } from '../../../src/quantity/scale';
 import { randomDay } from '../randomDay';

@@ -8,6 +8,7 @@ export function randomJobs(seed: number): { jobs: Job[]; means: Means; windows: 
   const between = (low: number, high: number) => low + (high - low) * random();
   const whole = (low: number, high: number) => Math.floor(between(low, high + 1));
   const means: Means = {
+    start: 480,
     hands: whole(1, 3),
     burners: whole(1, 4),
     pots: Array.from({ length: whole(1, 3) }, (_, index) => ({ label: `pot ${index}`, litres: between(4, 9) })),
@@ -40,7 +41,7 @@ export function randomJobs(seed: number): { jobs: Job[]; means: Means; windows: 
           kind: 'can',
           jars: { count: 7 * portions.length, unit: 'jar' },
           lift: 3.5,
-          canners: means.canners.map((_, canner) => ({ canner, minutes: whole(40, 90), warmUp: whole(0, 50) })),
+          canners: means.canners.map((_, canner) => ({ canner, minutes: whole(40, 90), warmUp: whole(5, 50) })),
         },
         needs: [],
       };
@@ -68,7 +69,7 @@ export function randomJobs(seed: number): { jobs: Job[]; means: Means; windows: 
         units: { count: 3, unit: 'tray' },
         amount: kind === 'freeze-dry' ? 1 : amount,
         minutes,
-        pack: between(0, 10),
+        pack: kind === 'freeze' ? 0 : between(0, 10),
       },
       needs: [],
     };
@@ -78,10 +79,10 @@ export function randomJobs(seed: number): { jobs: Job[]; means: Means; windows: 
   const windows =
     random() < 0.4
       ? [
-          { from: 0, to: 60 * whole(3, 7) },
-          { from: 24 * 60, to: 24 * 60 + 60 * whole(4, 8) },
+          { day: 0, from: 0, to: 60 * whole(3, 7) },
+          { day: 1, from: 24 * 60, to: 24 * 60 + 60 * whole(4, 8) },
         ]
-      : [{ from: 0, to: 60 * whole(6, 14) }];
+      : [{ day: 0, from: 0, to: 60 * whole(6, 14) }];
   return { jobs, means, windows };
 }
 

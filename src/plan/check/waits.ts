@@ -3,7 +3,7 @@ import type { Basis } from '../../sources/basis';
 import { practiceBasis } from '../../sources/table';
 
 /** What may wait in an order of work. */
-export type WaitId = 'filled-jar' | 'filled-tray' | 'prepared' | 'hot-canner';
+export type WaitId = 'filled-jar' | 'filled-tray' | 'prepared' | 'hot-canner' | 'hot-sauce';
 
 interface WaitRow {
   readonly id: string;

@@ -39,6 +39,59 @@ export function canners(tasks: readonly ScheduledTask[]): BrokenRule[] {
   });
 }
 
+const usesOf = ({ uses }: ScheduledTask): string[] =>
+  uses.map(({ resource }) => resource).filter((name) => name !== 'burners' && name !== 'hands');
+
+/** A load goes into hot water: heated for it, or of the load that came out of the same canner a little before. */
+export function cold(tasks: readonly ScheduledTask[]): BrokenRule[] {
+  const wait = longestWait('hot-canner');
+  return tasks.flatMap((load): BrokenRule[] => {
+    const [vessel] = usesOf(load);
+    if (load.kind !== 'can' || vessel === undefined) return [];
+    const before = tasks
+      .filter((task) => task !== load && task.end <= load.start + NEAR && usesOf(task).includes(vessel))
+      .sort(by('end'))
+      .pop();
+    if (before?.kind === 'heat canner') return [];
+    const text = `${vessel}: a load goes in, and its water was not heated`;
+    if (before?.kind !== 'can') return [rule('order', load.start, text)];
+    const work = tasks.filter(
+      ({ kind, products, start, end }) =>
+        (kind === 'cook' || kind === 'fill') &&
+        end > before.end - NEAR &&
+        start <= load.start &&
+        products.some((name) => load.products.includes(name)),
+    );
+    const from = Math.min(load.start, ...work.map(({ start }) => start));
+    return from - before.end > wait + NEAR
+      ? [
+          rule(
+            'wait',
+            before.end,
+            `${vessel}: stands for ${from - before.end} min after a load, and is not heated again`,
+          ),
+        ]
+      : [];
+  });
+}
+
+/** Somebody puts the jars of a load in when it begins, and lifts them out when it ends. */
+export function lifted(load: ScheduledTask, tasks: readonly ScheduledTask[]): BrokenRule[] {
+  if (load.kind !== 'can') return [];
+  const has = (kind: 'load' | 'unload', edge: 'start' | 'end') =>
+    tasks.some(
+      (task) =>
+        task.kind === kind &&
+        Math.abs(task[edge] - load[edge]) <= NEAR &&
+        task.products.length === load.products.length &&
+        task.products.every((name) => load.products.includes(name)),
+    );
+  return [
+    ...(has('load', 'start') ? [] : [rule('order', load.start, `${load.what}: nobody puts the jars of this load in`)]),
+    ...(has('unload', 'end') ? [] : [rule('order', load.end, `${load.what}: nobody lifts the jars of this load out`)]),
+  ];
+}
+
 /** A vegetable goes into water that boils: heated in the same pot, or from the blanching just before it. */
 export function boils(task: ScheduledTask, tasks: readonly ScheduledTask[]): BrokenRule[] {
   if (task.kind !== 'blanch') return [];

@@ -1,0 +1,119 @@
+import type { ScheduledTask, TaskKind } from '../request/daySchedule';
+import { type BrokenRule, by, NEAR, rule } from './brokenRule';
+import { longestWait } from './waits';
+
+/** The steps of one product in their order, each portion within its waits. */
+export function stepsOf(product: string, tasks: readonly ScheduledTask[]): BrokenRule[] {
+  const own = (...kinds: TaskKind[]) =>
+    tasks.filter((task) => kinds.includes(task.kind) && task.products.includes(product));
+  const [prepared, cooked, filled] = [own('prepare').sort(by('end')), own('cook', 'blanch'), own('fill')];
+  // what stands at the end is counted in what it was filled into; what stands before is not filled yet
+  const soaked = own('stand').filter(({ units }) => units === undefined);
+  const rests = own('stand').filter(({ units }) => units !== undefined);
+  const quiet = [...own('dry', 'freeze', 'ferment'), ...rests].sort(by('start'));
+  const frozen = own('freeze-dry').sort(by('start'));
+  const next = [cooked, filled, quiet].find((some) => some.length > 0) ?? [];
+  const [plain, kept] = apart(cooked, own('keep hot'));
+  const { broken, paired } = pairing(product);
+  const wait = longestWait('prepared');
+  if (soaked.length > 0) {
+    paired(prepared, [...soaked].sort(by('start')), wait, 'prepared');
+    paired([...soaked].sort(by('end')), [...next].sort(by('start')), wait, 'soaked');
+  } else paired(prepared, [...next].sort(by('start')), wait, 'prepared');
+  paired([...plain].sort(by('end')), filled.filter((fill) => !fromKept(fill, kept)).sort(by('start')), 0, 'cooked');
+  if (quiet.length > 0) paired([...filled].sort(by('end')), quiet, longestWait('filled-tray'), 'filled');
+  const loaded = [filled, cooked, soaked, prepared].find((some) => some.length > 0) ?? [];
+  paired([...loaded].sort(by('end')), frozen, Number.POSITIVE_INFINITY, 'ready');
+  const packed = own('pack').sort(by('start'));
+  const early = packed.filter(
+    ({ start }, index) => own('dry', 'freeze-dry').filter(({ end }) => end <= start + NEAR).length <= index,
+  );
+  return [
+    ...broken,
+    ...keptHot(product, kept, cooked, filled),
+    ...[...soaked, ...rests, ...own('ferment')].flatMap((task) => longEnough(product, task)),
+    ...early.map(({ start }) => rule('order', start, `${product}: packed before it is dry`)),
+  ];
+}
+
+/** Collects what is wrong between two steps. Portions are alike, so the one that came first goes on first. */
+function pairing(product: string) {
+  const broken: BrokenRule[] = [];
+  const paired = (before: readonly ScheduledTask[], after: readonly ScheduledTask[], wait: number, done: string) => {
+    if (before.length === 0 || after.length === 0) return;
+    if (before.length !== after.length)
+      broken.push(
+        rule(
+          'order',
+          (before[0] as ScheduledTask).end,
+          `${product}: ${done} ${before.length} times, then ${after[0]?.kind} ${after.length} times`,
+        ),
+      );
+    after.slice(0, before.length).forEach(({ start, kind }, index) => {
+      const { end } = before[index] as ScheduledTask;
+      if (start < end - NEAR) broken.push(rule('order', start, `${product}: ${kind} before it is ${done}`));
+      else if (start > end + wait + NEAR)
+        broken.push(rule('wait', end, `${product}: ${done}, then waits ${start - end} min, at most ${wait}`));
+    });
+  };
+  return { broken, paired };
+}
+
+/** What stands or ferments does so for as long as its recipe says; what stands before it is cooked not much longer. */
+function longEnough(product: string, { kind, start, end, atLeast = 0, units }: ScheduledTask): BrokenRule[] {
+  const most = units === undefined && atLeast > 0 ? atLeast + longestWait('prepared') : Number.POSITIVE_INFINITY;
+  const minutes = end - start;
+  return [
+    ...(minutes < atLeast - NEAR
+      ? [rule('wait', end, `${product}: ${kind} for ${minutes} min, at least ${atLeast}`)]
+      : []),
+    ...(minutes > most + NEAR ? [rule('wait', end, `${product}: ${kind} for ${minutes} min, at most ${most}`)] : []),
+  ];
+}
+
+/** The pots of a task. */
+const vesselsOf = ({ uses }: ScheduledTask): string[] =>
+  uses.map(({ resource }) => resource).filter((name) => name !== 'hands' && name !== 'burners');
+
+/** The cooking after which the pot is kept hot. */
+const before = (hot: ScheduledTask, cooked: readonly ScheduledTask[]): ScheduledTask | undefined =>
+  cooked.find(
+    (cook) =>
+      Math.abs(cook.end - hot.start) <= NEAR && vesselsOf(cook).some((vessel) => vesselsOf(hot).includes(vessel)),
+  );
+
+/** What is filled as soon as it is cooked, and the pots that are kept hot. */
+function apart(
+  cooked: readonly ScheduledTask[],
+  kept: readonly ScheduledTask[],
+): [readonly ScheduledTask[], readonly ScheduledTask[]] {
+  const fed = kept.map((hot) => before(hot, cooked));
+  return [cooked.filter((cook) => !fed.includes(cook)), kept];
+}
+
+/** Whether jars are filled from a pot that is kept hot: that pot is in use already. */
+const fromKept = (fill: ScheduledTask, kept: readonly ScheduledTask[]): boolean =>
+  vesselsOf(fill).length === 0 && kept.some(({ start, end }) => start <= fill.start + NEAR && fill.end <= end + NEAR);
+
+/** A pot that is kept hot was just cooked, is emptied into jars, and not kept for too long. */
+function keptHot(
+  product: string,
+  kept: readonly ScheduledTask[],
+  cooked: readonly ScheduledTask[],
+  filled: readonly ScheduledTask[],
+): BrokenRule[] {
+  const wait = longestWait('hot-sauce');
+  return kept.flatMap((hot): BrokenRule[] => {
+    const { start, end } = hot;
+    const from = filled.filter((fill) => fromKept(fill, [hot]));
+    return [
+      ...(before(hot, cooked) === undefined
+        ? [rule('order', start, `${product}: kept hot, and not cooked in that pot just before`)]
+        : []),
+      ...(from.length === 0 ? [rule('order', end, `${product}: kept hot, and no jar is filled from it`)] : []),
+      ...(end - start > wait + NEAR
+        ? [rule('wait', start, `${product}: kept hot for ${end - start} min, at most ${wait}`)]
+        : []),
+    ];
+  });
+}

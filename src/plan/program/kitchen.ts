@@ -7,6 +7,7 @@ import { LIFT_A_JAR } from '../makes/work';
 import type { Activity, Capacity } from '../request/activity';
 import type { Kitchen, PlanRequest } from '../request/planInput';
 import { amountOf, BAGS, FREEZER_LOAD, FREEZER_ROOM, type InStock, jarsOf, LIDS, type Stock } from '../request/stock';
+import { workedBy } from '../schedule/bound';
 import type { Means } from '../schedule/job';
 import { fillOf } from './fillOf';
 import { busyMinutes, windowsOf } from './hours';
@@ -124,6 +125,7 @@ export function capacityOf({ lots, kitchen }: PlanRequest, activities: readonly 
   const days = kitchen.hours.length;
   const { count: hands } = handsOf(kitchen);
   const { freezeDryer } = kitchen;
+  const busy = busyOf(kitchen)?.canners;
   return {
     lots: lots.map(({ raw }) => valueIn(raw, 'kg')),
     days,
@@ -133,6 +135,7 @@ export function capacityOf({ lots, kitchen }: PlanRequest, activities: readonly 
     pots: potsOf(kitchen).map(({ most }) => valueIn(most, 'L')),
     canners: cannersOf(kitchen).length,
     vessels: vesselsOf(kitchen),
+    ...(busy === undefined ? {} : { cannersBusy: busy.map((until = 0) => workedBy(until, windows)) }),
     lead: leadOf(activities, hands),
     stock: stockOf(kitchen, days),
     trays: kitchen.dryer?.trays ?? 0,

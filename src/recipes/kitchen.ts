@@ -1,4 +1,5 @@
 /** The kitchen of a question: what there is to work with. */
+import * as z from 'zod/mini';
 import { fail } from '../errors/StillroomError';
 import {
   area,
@@ -80,6 +81,22 @@ export const potFields = () => ({
   holds: optional(holds()),
 });
 
+/** One size of pot, whose rack and load go together; `loads` says whether the load of a rack must be known. */
+function pot(loads: boolean) {
+  const schema = fields(potFields());
+  type Pot = z.output<typeof schema>;
+  const whole = reading<Pot, Pot>((given) => {
+    const { rack = false, holds: load, fill, foaming } = given as Pot;
+    if (rack && load === undefined && loads) fail('MISSING', 'holds', load, HOLDS);
+    if (!rack && load !== undefined)
+      fail('MISSING', 'rack', (given as Pot).rack, '`rack: true` to go with it: jars stand on a rack in the pot');
+    if (fill !== undefined && foaming !== undefined && foaming > fill)
+      fail('CONTRADICTION', 'foaming', foaming, `at most ${fill}, as full as with food that does not foam`);
+    return given as Pot;
+  });
+  return z.pipe(schema, whole);
+}
+
 /** Jars of one size. */
 export const jarStockFields = () => ({
   /** The jar: a size by name, a volume, or a measured jar. */
@@ -156,8 +173,11 @@ const costFields = () => ({
   wage: optional(money()),
 });
 
-/** What a kitchen has, for every question that asks for one; the hours of work apart. */
-export const kitchenFields = () => ({
+/**
+ * What a kitchen has, for every question that asks for one; the hours of work apart. `loads` says whether what a pot with a
+ * rack holds must be known.
+ */
+export const kitchenFields = (loads = true) => ({
   /** Above -500 m and up to 5,000 m. */
   elevation: kitchenElevation(),
   /** Time of day that the work begins; 8:00 when left out. */
@@ -171,7 +191,7 @@ export const kitchenFields = () => ({
   /** Rated power of a burner; 2400 W when left out. */
   burnerPower: optional(power()),
   /** Pots, up to 20 kinds. */
-  pots: optional(list('pots', fields(potFields()), 0, 20)),
+  pots: optional(list('pots', pot(loads), 0, 20)),
   /** Canners, up to 10 kinds. */
   canners: optional(list('canners', fields(cannerFields()), 0, 10)),
   /** Jars in stock; not limited when left out. */

@@ -3,7 +3,6 @@ import * as z from 'zod/mini';
 import { fail } from '../errors/StillroomError';
 import { fields, reading } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
-import { HOLDS } from './kitchen';
 import { type GasAmount, isEnergy } from './kitchenFields';
 
 interface Read {
@@ -17,8 +16,6 @@ interface PotRead {
   readonly name?: string | undefined;
   readonly volume: Quantity<'volume'>;
   readonly count?: number | undefined;
-  readonly fill?: number | undefined;
-  readonly foaming?: number | undefined;
   readonly rack?: boolean | undefined;
   readonly holds?: Readonly<Record<string, number>> | undefined;
 }
@@ -26,13 +23,13 @@ interface CannerRead {
   readonly name?: string | undefined;
 }
 
-/** A kitchen from its fields; `loads` says whether what a rack holds must be known. */
-export function kitchenOf<const Shape extends z.core.$ZodShape>(shape: Shape, loads = true) {
+/** A kitchen from its fields. */
+export function kitchenOf<const Shape extends z.core.$ZodShape>(shape: Shape) {
   const schema = fields(shape);
   type Kitchen = z.output<typeof schema>;
   const whole = reading<Kitchen, Kitchen>((given) => {
     const kitchen = given as Kitchen & Read;
-    checkPots(kitchen, loads);
+    checkTwins(kitchen);
     checkGas(kitchen);
     return withRacks(kitchen);
   });
@@ -49,23 +46,13 @@ export const vesselName = (name: string): string =>
 export const potName = ({ name, volume }: Pick<PotRead, 'name' | 'volume'>): string =>
   name ?? `${volume.value} ${volume.unit} pot`;
 
-function checkPots({ pots = [], canners = [] }: Read, loads: boolean): void {
+/** A pot with a rack is a canner already. */
+function checkTwins({ pots = [], canners = [] }: Read): void {
   pots.forEach((pot, index) => {
-    const { rack = false, holds, fill, foaming } = pot;
-    const at = `pots[${index}]`;
-    if (rack && holds === undefined && loads) fail('MISSING', `${at}.holds`, holds, HOLDS);
-    if (!rack && holds !== undefined)
-      fail('MISSING', `${at}.rack`, pot.rack, '`rack: true` to go with it: jars stand on a rack in the pot');
-    if (fill !== undefined && foaming !== undefined && foaming > fill)
-      fail('CONTRADICTION', `${at}.foaming`, foaming, `at most ${fill}, as full as with food that does not foam`);
     const twin = canners.findIndex(({ name }) => name !== undefined && vesselName(name) === vesselName(potName(pot)));
-    if (rack && twin >= 0)
-      fail(
-        'CONTRADICTION',
-        `canners[${twin}].name`,
-        canners[twin]?.name,
-        `${at} with its rack only once: it is the same vessel`,
-      );
+    if (pot.rack !== true || twin < 0) return;
+    const expected = `pots[${index}] with its rack only once: it is the same vessel`;
+    fail('CONTRADICTION', `canners[${twin}].name`, canners[twin]?.name, expected);
   });
 }
 

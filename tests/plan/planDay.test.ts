@@ -61,7 +61,15 @@ function broken(input: PlanDayInput, plan: FeasibleDay): string[] {
     plan.products
       .filter((each) => each.trays?.where === where)
       .reduce((sum, each) => sum + (each.trays?.trays ?? 0), 0);
-  must(traysOf('dryer') <= (kitchen.dryer?.trays ?? 0), 'dryer trays');
+  // a tray may be loaded again when it is dry: never more at once than there are
+  const drying = plan.schedule.tasks.filter(({ kind }) => kind === 'dry');
+  const atOnce = drying.map(({ start }) =>
+    drying
+      .filter((other) => other.start <= start && start < other.end)
+      .reduce((sum, { units }) => sum + (units?.count ?? 0), 0),
+  );
+  must(Math.max(0, ...atOnce) <= (kitchen.dryer?.trays ?? 0), 'dryer trays at once');
+  must(drying.reduce((sum, { units }) => sum + (units?.count ?? 0), 0) === traysOf('dryer'), 'dryer trays');
   must(traysOf('freeze-dryer') <= (kitchen.freezeDryer?.trays ?? 0), 'freeze-dryer trays');
   for (const { name, trays, ready } of plan.products) {
     if (trays === undefined) continue;

@@ -35,15 +35,14 @@ export function windowsOf(kitchen: Hours): Window[] {
     rests
       .reduce<{ from: number; to: number }[]>(
         (left, rest) =>
-          left.flatMap(({ from, to }) => [
-            { from, to: Math.min(to, Math.max(from, rest.from)) },
-            { from: Math.max(from, Math.min(to, rest.to)), to },
-          ]),
+          left
+            .flatMap(({ from, to }) => [
+              { from, to: Math.min(to, Math.max(from, rest.from)) },
+              { from: Math.max(from, Math.min(to, rest.to)), to },
+            ])
+            .filter(({ from, to }) => to > from),
         [whole],
       )
-      .filter(({ from, to }) => to > from)
-      // a rest outside of a window leaves it twice
-      .filter(({ from, to }, index, all) => all.findIndex((each) => each.from === from && each.to === to) === index)
       .map((window) => ({ ...window, day })),
   );
 }

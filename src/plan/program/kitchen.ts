@@ -8,6 +8,7 @@ import type { Activity, Capacity } from '../request/activity';
 import type { KnownLot } from '../request/lots';
 import type { Kitchen } from '../request/planInput';
 import { amountOf, BAGS, FREEZER_LOAD, FREEZER_ROOM, type InStock, jarsOf, LIDS, type Stock } from '../request/stock';
+import { workedBy } from '../schedule/bound';
 import type { Means } from '../schedule/job';
 import { fillOf } from './fillOf';
 import { busyMinutes, startOf, windowsOf } from './hours';
@@ -129,6 +130,7 @@ export function capacityOf(
   const days = kitchen.hours.length;
   const { count: hands } = handsOf(kitchen);
   const { freezeDryer } = kitchen;
+  const busy = busyOf(kitchen)?.canners;
   return {
     lots: lots.map(({ usableKg }) => usableKg),
     days,
@@ -138,6 +140,7 @@ export function capacityOf(
     pots: potsOf(kitchen).map(({ most }) => valueIn(most, 'L')),
     canners: cannersOf(kitchen).length,
     vessels: vesselsOf(kitchen),
+    ...(busy === undefined ? {} : { cannersBusy: busy.map((until = 0) => workedBy(until, windows)) }),
     lead: leadOf(activities, hands),
     stock: stockOf(kitchen, days),
     trays: kitchen.dryer?.trays ?? 0,

@@ -141,6 +141,8 @@ export interface Capacity {
   readonly canners: number;
   /** For each canner the pot that is the same vessel, by its place. */
   readonly vessels?: readonly (number | undefined)[];
+  /** Minutes of work that go by on the first days before each canner is free; 0 where it is free at the start. */
+  readonly cannersBusy?: readonly number[];
   /** Minutes of each day before the first canner load can start. */
   readonly lead: number;
   /** Stock on hand; what is not listed is not limited. */

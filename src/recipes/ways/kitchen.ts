@@ -10,38 +10,35 @@ import { kitchenOf } from '../kitchenOf';
  * freezer that is not named is not there.
  */
 export const kitchenSchema = () =>
-  kitchenOf(
-    {
-      ...kitchenFields(),
-      /** Canners, up to 10 kinds; an empty list says that there is none. */
-      canners: optional(
-        list(
-          'canners',
-          fields({
-            ...cannerFields(),
-            /** How many jars of each size one load holds. */
-            holds: optional(holds()),
-          }),
-          0,
-          10,
-        ),
+  kitchenOf({
+    ...kitchenFields(false),
+    /** Canners, up to 10 kinds; an empty list says that there is none. */
+    canners: optional(
+      list(
+        'canners',
+        fields({
+          ...cannerFields(),
+          /** How many jars of each size one load holds. */
+          holds: optional(holds()),
+        }),
+        0,
+        10,
       ),
-      /** Jars in stock; an empty list says that there is none. */
-      jars: optional(
-        list(
-          'jars',
-          fields({
-            ...jarStockFields(),
-            /** How many, 0 to 5,000. */
-            count: optional(count('jars in stock', 0, 5000)),
-          }),
-          0,
-          20,
-        ),
+    ),
+    /** Jars in stock; an empty list says that there is none. */
+    jars: optional(
+      list(
+        'jars',
+        fields({
+          ...jarStockFields(),
+          /** How many, 0 to 5,000. */
+          count: optional(count('jars in stock', 0, 5000)),
+        }),
+        0,
+        20,
       ),
-      /** Hours of work, as a plan takes them; a list of ways does not need them. */
-      hours: optional(given('hours of work')),
-    },
-    false,
-  );
+    ),
+    /** Hours of work, as a plan takes them; a list of ways does not need them. */
+    hours: optional(given('hours of work')),
+  });
 export type WaysKitchen = z.output<ReturnType<typeof kitchenSchema>>;

@@ -44,6 +44,12 @@ describe('the hours of work', () => {
       { from: 1650, to: 1920, day: 0 },
     ]);
   });
+  test('of a week have many breaks', () => {
+    const breaks = Array.from({ length: 8 }, (_, each) => ({ at: (9 + each) * 60, for: min(10) }));
+    const windows = windowsOf({ hours: Array(7).fill(h(12)), breaks });
+    expect(windows).toHaveLength(7 * 9);
+    expect(windows.reduce((sum, { from, to }) => sum + to - from, 0)).toBe(7 * (12 * 60 - 80));
+  });
   test('a break may begin them or end them', () => {
     expect(windowsOf({ hours: [h(2)], start: NOON, breaks: [{ at: NOON, for: h(1) }] })).toEqual([
       { from: 60, to: 120, day: 0 },

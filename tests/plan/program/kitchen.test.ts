@@ -112,7 +112,10 @@ test('whose hands, and until when machines run, are for the order of work', () =
   const means = meansOf(asked.kitchen, capacityOf(asked, []));
   expect(means).toMatchObject({ hands: 2, names: ['Ana', 'Ben'], trays: 3 });
   expect(means.busy).toEqual({ dryer: 90, freezeDryer: 23 * 60, canners: [undefined, undefined, 120] });
+  // of the minutes of work, which end after two hours
+  expect(capacityOf(asked, []).cannersBusy).toEqual([0, 0, 120]);
   const plain = request();
+  expect(capacityOf(plain, [])).not.toHaveProperty('cannersBusy');
   expect(meansOf(plain.kitchen, capacityOf(plain, []))).not.toHaveProperty('busy');
   expect(handsOf(plain.kitchen)).toEqual({ count: 1 });
 });

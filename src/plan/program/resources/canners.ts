@@ -126,7 +126,11 @@ export function groupsOf(activities: readonly Activity[]): Map<string, Activity[
 }
 
 export function cannersHeld(draft: Draft): void {
-  const { canners: count, minutes, days, lead } = draft.capacity;
+  const { canners: count, minutes, days, lead, cannersBusy = [] } = draft.capacity;
   for (let canner = 0; canner < count; canner++)
-    limit(draft, { of: 'canner', canner }, Math.max(0, minutes - days * lead));
+    limit(
+      draft,
+      { of: 'canner', canner },
+      Math.max(0, minutes - Math.max(lead, cannersBusy[canner] ?? 0) - (days - 1) * lead),
+    );
 }

@@ -8,7 +8,7 @@ import type { Activity, Capacity } from '../request/activity';
 import type { KnownLot } from '../request/lots';
 import type { Kitchen } from '../request/planInput';
 import { amountOf, BAGS, FREEZER_LOAD, FREEZER_ROOM, type InStock, jarsOf, LIDS, type Stock } from '../request/stock';
-import { workedBy } from '../schedule/bound';
+import { workedBy } from '../schedule/hours';
 import type { Means } from '../schedule/job';
 import { fillOf } from './fillOf';
 import { busyMinutes, startOf, windowsOf } from './hours';

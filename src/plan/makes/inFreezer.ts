@@ -37,7 +37,7 @@ function potFor(day: Day, product: Product, work: RecipeWork, ready: number, bes
   if (work.blanch !== undefined) return blanchedInPot(day, product, work.blanch, ready);
   if (work.pot === undefined) return undefined;
   const litersPerKg = ready / customary('pot-density') + beside;
-  return cookedInPot(day, product, work.pot, { litersPerKg, boiledOffPerKg: 0 });
+  return cookedInPot(day, product, work.pot, { litersPerKg, kgPerKg: ready + beside, boiledOffPerKg: 0 });
 }
 
 /** A recipe that ends in the freezer: packs of one weight. */

@@ -2,6 +2,9 @@
 import { fail } from '../../errors/StillroomError';
 import type { FoundFood } from '../../foods/fields';
 import { isFor } from '../../recipes/rows/rows';
+import { formatQuantity } from '../../quantity/formatQuantity';
+import { windowsOf } from '../program/hours';
+import type { Window } from '../request/daySchedule';
 import type { Wanted } from '../request/planInput';
 import { makeCanned } from './canned';
 import { makeInFreezer } from './inFreezer';
@@ -36,6 +39,18 @@ function foodsOf(day: Day, { from, recipe, make }: Wanted, index: number): reado
   return fail('MISSING', `products[${index}].from`, undefined, 'the food it is made from', { options });
 }
 
+/** A product by one recipe; what must stand longer than there are hours is for another day. */
+function makeBy(day: Day, product: Product): Made {
+  const { wanted, row } = product;
+  const { end, soak } = workOf(row, wanted.pack === 'raw' || stepsOf(row, 'hot').length === 0 ? 'raw' : 'hot');
+  const windows = windowsOf(day.request.kitchen);
+  const span = (windows[windows.length - 1] as Window).to - (windows[0] as Window).from;
+  if (soak < span) return MAKERS[end](day, product);
+  const hours = formatQuantity({ value: Math.ceil(soak / 6) / 10, unit: 'h' });
+  const text = `${row.name} stands for ${hours} before it is cooked or filled, longer than these hours of work`;
+  return leftOut(wanted, { code: 'stands-too-long', text, instead: 'plan it over two days' });
+}
+
 /** Makes one wanted product ready for the program; or says why it is left out. */
 export function makeProduct(day: Day, wanted: Wanted, index: number): Made {
   const foods = foodsOf(day, wanted, index);
@@ -54,8 +69,7 @@ export function makeProduct(day: Day, wanted: Wanted, index: number): Made {
   let refused: LeftOutProduct | undefined;
   for (const row of rows) {
     const product = productOf(wanted, index, row, foods, lots);
-    const { end } = workOf(row, stepsOf(row, 'hot').length > 0 ? 'hot' : 'raw');
-    const made = MAKERS[end](day, product);
+    const made = makeBy(day, product);
     if (isMaking(made)) return made;
     refused ??= made;
   }

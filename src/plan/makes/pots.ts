@@ -30,6 +30,8 @@ const rows: ReadonlyMap<string, PotFoodRow> = new Map(
 export interface InPot {
   /** Liters at the rich end, room to foam included. */
   readonly litersPerKg: number;
+  /** Kg of all that is in it. */
+  readonly kgPerKg: number;
   /** Kg of water that is boiled off. */
   readonly boiledOffPerKg: number;
   /** Liters of a batch that is cooked by itself. */
@@ -59,10 +61,10 @@ export function cookedInPot(
   const { hold, basis } = cooked(kitchen, Math.max(1, minutes));
   const [heat, boil] = [heatedUp(kitchen), boiledOff(kitchen)];
   const kWh = (end: 'low' | 'likely' | 'high') =>
-    inPot.litersPerKg * heat.kWh[end] + inPot.boiledOffPerKg * boil.kWh[end];
+    inPot.kgPerKg * heat.kWh[end] + inPot.boiledOffPerKg * boil.kWh[end];
   const perKg: Range<number> = { low: kWh('low'), likely: kWh('likely'), high: kWh('high') };
   const holdsHot = rows.get(row.makes)?.holdsHot;
-  const own = wanted.cook === undefined ? minutesPerLiter(day, perKg.likely / inPot.litersPerKg) : 0;
+  const own = wanted.cook === undefined ? minutesAtFull(day, perKg.likely) : 0;
   return {
     cook: {
       litresPerKg: inPot.litersPerKg,
@@ -83,9 +85,9 @@ export function cookedInPot(
   };
 }
 
-/** Minutes at full flame for each liter in the pot. */
-const minutesPerLiter = ({ request: { kitchen } }: Day, kWhPerLiter: number): number =>
-  (60 * kWhPerLiter) / valueIn(burnerOf(kitchen), 'kW');
+/** Minutes of a burner at full flame that give so much heat. */
+const minutesAtFull = ({ request: { kitchen } }: Day, kWh: number): number =>
+  (60 * kWh) / valueIn(burnerOf(kitchen), 'kW');
 
 /** What the largest pot blanches at once: the water for each pound, and the vegetable in it. */
 function batchIn(day: Day, leafy: boolean) {

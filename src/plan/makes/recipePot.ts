@@ -60,6 +60,7 @@ export function recipePot(
   const batchLiters = litersOfBatch(day, product, filling, parts);
   return cookedInPot(day, product, work.pot, {
     litersPerKg: alone ? batchLiters * batchesPerKg(filling) : room(day, row.makes) * (food + beside),
+    kgPerKg: food + beside,
     boiledOffPerKg: boiledOff,
     ...(alone ? { batchLiters } : {}),
   });

@@ -15,7 +15,7 @@ export function whyNotMade(
   found: Solved,
   effort: Effort,
 ): Reason {
-  const { supplies, cook, canning, traysPerKg, trayShare, freezeDry, madeOf, smallest = 1 } = activity;
+  const { supplies, cook, canning, traysPerKg, trayShare, freezeDry, madeOf, also = [], smallest = 1 } = activity;
   const { aim = 'most worth' } = request;
   const { worth, waste, cost } = weightsOf(aim);
   if (worth + waste === 0 && aim !== 'least cost')
@@ -26,6 +26,8 @@ export function whyNotMade(
     return because('too-few-trimmings', `too few trimmings, trays or minutes are left for ${few}`);
   const units = supplies.reduce((sum, { lot, unitsPerKg }) => sum + unitsPerKg.low * (capacity.lots[lot] ?? 0), 0);
   if (units < smallest) return because('too-little-fruit', `the fruit gives less than ${few}`);
+  if (also.some(({ lot, kgPerUnit }) => smallest * kgPerUnit > (capacity.lots[lot] ?? 0)))
+    return because('too-little-of-another-lot', `too little of another food that goes into it for ${few}`);
   const kgOfFew = smallest / Math.max(...supplies.map(({ unitsPerKg }) => unitsPerKg.low));
   if (cook !== undefined) {
     const largest = Math.max(0, ...capacity.pots);

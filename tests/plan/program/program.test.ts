@@ -28,6 +28,7 @@ const jarred: Activity = {
   canning: { key: 'k', jar: 'quart', canners: [canner] },
 };
 const { cook: _, canning: __, ...bare } = jarred;
+const [supply] = jarred.supplies as [Activity['supplies'][number]];
 const capacity: Capacity = {
   lots: [20],
   days: 1,
@@ -91,6 +92,28 @@ describe('by hand', () => {
     expect(byIce.values.get(keyOf(promised(0)))).toBe(4); // 5 kg of fruit
     const byTrays = solve(toProgram([dried], { ...capacity, freezeDryer: { ...machine, trays: 2 } }, 'most worth'));
     expect(byTrays.values.get(keyOf(promised(0)))).toBe(3); // 4 kg of fruit
+  });
+  test('what a unit takes of another lot is that lot’s too', () => {
+    const salsa: Activity = { ...jarred, also: [{ lot: 1, kgPerUnit: 0.5 }] };
+    const with3kg = solve(toProgram([salsa], { ...capacity, lots: [20, 3] }, 'most worth'));
+    // 3 kg of the other lot for 6 jars readied: 4 promised
+    expect(with3kg.values.get(keyOf(promised(0)))).toBe(4);
+    expect(with3kg.values.get(keyOf(readied(0)))).toBe(6);
+    const whole: Activity = { ...bare, product: 1, stockPerUnit: [], supplies: [{ ...supply, lot: 1 }], least: 2 };
+    // two units of 0.8 a kg take 2.5 of the 3 kg
+    const both = solve(toProgram([salsa, whole], { ...capacity, lots: [20, 3] }, 'most worth'));
+    expect(both.values.get(keyOf(readied(0)))).toBeLessThanOrEqual(1);
+    const ample = solve(toProgram([salsa], { ...capacity, lots: [20, 300] }, 'most worth'));
+    expect(ample.worth).toBe(solve(toProgram([jarred], capacity, 'most worth')).worth);
+  });
+  test('a load of trays that takes a third of the days leaves the rest to others', () => {
+    const dried: Activity = { ...bare, stockPerUnit: [], traysPerKg: 1, most: 99 };
+    const promisedOf = (trayShare: number) =>
+      solve(toProgram([{ ...dried, trayShare }], { ...capacity, trays: 4 }, 'most worth')).values.get(
+        keyOf(promised(0)),
+      );
+    expect(promisedOf(1)).toBe(3); // 4 kg
+    expect(promisedOf(1 / 3)).toBe(9); // 12 kg
   });
 });
 

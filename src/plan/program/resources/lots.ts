@@ -1,9 +1,10 @@
 import type { Activity } from '../../request/activity';
-import { raw } from '../decisions';
+import { raw, readied } from '../decisions';
 import { bound, type DayTerm, type Draft, limit, use } from '../draft';
 
-/** The fruit that an activity takes; trimmings are no part of a lot's weight. */
-export function lots(draft: Draft, { product, supplies, madeOf }: Activity): void {
+/** The food that an activity takes, other lots by the unit among it; trimmings are no part of a lot's weight. */
+export function lots(draft: Draft, { product, supplies, madeOf, also = [] }: Activity): void {
+  for (const { lot, kgPerUnit } of also) use(draft, { of: 'lot', lot }, [readied(product), kgPerUnit]);
   if (madeOf !== 'fruit') return;
   for (const { lot } of supplies) use(draft, { of: 'lot', lot }, [raw(lot, product), 1]);
 }

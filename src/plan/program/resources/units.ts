@@ -93,12 +93,14 @@ const mostReadied = ({ supplies, least, smallest = 0, most }: Activity): number 
 
 /** Nothing to promise more than this of one product: its `most`, the lots and the stock. */
 export function mostUnits(activity: Activity, { lots, stock }: Capacity, rich: number): number {
-  const { supplies, stockPerUnit } = activity;
+  const { supplies, stockPerUnit, also = [] } = activity;
   const fromLots = supplies.reduce((sum, { lot, unitsPerKg }) => sum + unitsPerKg.low * (lots[lot] ?? 0), 0);
   const fromStock = stockPerUnit.map(
     ({ stock: kind, amount }) => (amountOf(stock, kind) ?? Number.POSITIVE_INFINITY) / amount / rich,
   );
-  return Math.floor(Math.min(activity.most, mostReadied(activity) / rich, fromLots, ...fromStock) + 1e-6);
+  const fromOthers = also.map(({ lot, kgPerUnit }) => (lots[lot] ?? 0) / kgPerUnit / rich);
+  const all = [activity.most, mostReadied(activity) / rich, fromLots, ...fromStock, ...fromOthers];
+  return Math.floor(Math.min(...all) + 1e-6);
 }
 
 /** The same in a kitchen with as much more of everything as `wideningsOf` asks about. */

@@ -3,11 +3,11 @@ import * as z from 'zod/mini';
 import cautions from '../../data/plan/cautions.json';
 import { customaryServing } from '../../src/plan/answer/unitSize';
 import { planCaution } from '../../src/plan/cautions';
+import { longestWait, type WaitId } from '../../src/plan/check/waits';
 import { customary, customaryRange } from '../../src/plan/customary';
 import { countedIn } from '../../src/plan/makes/counted';
 import { workTimes } from '../../src/plan/makes/work';
 import { MAKES } from '../../src/plan/request/planInput';
-import { longestWait, type WaitId } from '../../src/plan/check/waits';
 import { readTable } from '../helpers/tables';
 
 test('the cautions of the plan', () => {

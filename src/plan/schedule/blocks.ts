@@ -75,6 +75,16 @@ export interface Blocks {
 
 const part = (row: number, amount: number, at: number, minutes: number): Part => ({ row, amount, at, minutes });
 
+/** The same blocks for the same portion, made once: many orders of the same jobs are tried. */
+function once(make: (portion: Portion) => Block[]): (portion: Portion) => Block[] {
+  const known = new Map<Portion, Block[]>();
+  return (portion) => {
+    const blocks = known.get(portion) ?? make(portion);
+    known.set(portion, blocks);
+    return blocks;
+  };
+}
+
 export function blocksOf(means: Means): Blocks {
   const { hands, pots } = means;
   const handsTried = Array.from({ length: hands }, (_, index) => hands - index);
@@ -101,14 +111,17 @@ export function blocksOf(means: Means): Blocks {
     };
   };
   return {
-    cuts: ({ prepare }) =>
+    cuts: once(({ prepare }) =>
       prepare <= 0
         ? []
         : handsTried.map((cutters) => {
             const minutes = shared(prepare, cutters);
             return { minutes, parts: [part(HANDS, cutters, 0, minutes)] };
           }),
-    stoves: (portion) => potsFor(portion).flatMap((pot) => handsTried.map((fillers) => stove(portion, fillers, pot))),
+    ),
+    stoves: once((portion) =>
+      potsFor(portion).flatMap((pot) => handsTried.map((fillers) => stove(portion, fillers, pot))),
+    ),
     fills: (work) =>
       handsTried.map((fillers) => {
         const minutes = shared(work, fillers);

@@ -40,6 +40,65 @@ export interface Board {
 /** Amounts are compared with this much slack: kilograms are no whole numbers. */
 const SLACK = 1e-6;
 
+/** What is left of a row, run by run: `left[i]` from minute `from[i]` until the next run. */
+interface Runs {
+  readonly from: number[];
+  readonly left: number[];
+}
+
+/** What a look into the board and at each run costs, in looks at a minute. */
+const LOOK_UP = 8;
+const LOOK = 2;
+
+function emptyRuns({ capacity, open, busyUntil = 0 }: Row, windows: readonly Window[], horizon: number): Runs {
+  const hours = open === 'always' ? [{ from: 0, to: horizon }] : open === 'in hours' ? windows : daysOf(windows);
+  const free = Math.ceil(busyUntil);
+  const [from, left] = [[0], [0]];
+  for (const each of hours) {
+    const begin = Math.max(each.from, free);
+    if (begin >= each.to) continue;
+    if (from[from.length - 1] === begin) left[left.length - 1] = capacity;
+    else {
+      from.push(begin);
+      left.push(capacity);
+    }
+    from.push(each.to);
+    left.push(0);
+  }
+  return { from, left };
+}
+
+/** The run that a minute is in. */
+function runAt(from: readonly number[], minute: number): number {
+  let [low, high] = [0, from.length - 1];
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if ((from[middle] as number) <= minute) low = middle;
+    else high = middle - 1;
+  }
+  return low;
+}
+
+/** Takes an amount from the runs between two minutes, or gives it back. */
+function changeRuns({ from, left }: Runs, begin: number, end: number, amount: number): void {
+  const cut = (minute: number): number => {
+    const run = runAt(from, minute);
+    if (from[run] === minute) return run;
+    from.splice(run + 1, 0, minute);
+    left.splice(run + 1, 0, left[run] as number);
+    return run + 1;
+  };
+  const first = cut(begin);
+  const last = cut(end);
+  for (let run = first; run < last; run++) left[run] = (left[run] as number) + amount;
+  // runs that are alike again are one
+  for (const run of [last, first])
+    if (run > 0 && left[run] === left[run - 1]) {
+      from.splice(run, 1);
+      left.splice(run, 1);
+    }
+}
+
 /**
  * An empty board of so many minutes: what works in the hours only is free in the windows, and so on.
  *
@@ -51,41 +110,57 @@ export function emptyBoard(
   horizon: number,
   effort: Pick<Effort, 'looks'> = { looks: 0 },
 ): Board {
-  const free: (Float64Array | undefined)[] = rows.map(() => undefined);
-  const rowFree = (row: number): Float64Array => {
+  const free: (Runs | undefined)[] = rows.map(() => undefined);
+  const runsOf = (row: number): Runs => {
     const known = free[row];
     if (known !== undefined) return known;
-    const { capacity, open, busyUntil = 0 } = rows[row] as Row;
-    const made = new Float64Array(horizon).fill(open === 'always' ? capacity : 0);
-    if (open !== 'always')
-      for (const { from, to } of open === 'in hours' ? windows : daysOf(windows)) made.fill(capacity, from, to);
-    if (busyUntil > 0) made.fill(0, 0, Math.ceil(busyUntil));
+    const made = emptyRuns(rows[row] as Row, windows, horizon);
     free[row] = made;
     return made;
   };
 
-  /** The minute in which a part does not fit, the last one or the first; none where it fits. */
+  /** The last minute in which a part does not fit; none where it fits. */
   const lastClash = ({ row, amount, at, minutes }: Part, start: number): number | undefined => {
-    const left = rowFree(row);
-    effort.looks -= minutes;
-    for (let minute = start + at + minutes - 1; minute >= start + at; minute--)
-      if ((left[minute] as number) < amount - SLACK) return minute;
-    return undefined;
+    if (minutes <= 0) return undefined;
+    const { from, left } = runsOf(row);
+    const first = start + at;
+    const end = first + minutes;
+    let run = runAt(from, end - 1);
+    let clash: number | undefined;
+    const begun = run;
+    for (; run >= 0; run--) {
+      if ((left[run] as number) < amount - SLACK) {
+        const until = Math.min(from[run + 1] ?? horizon, end);
+        clash = until - 1 >= first ? until - 1 : undefined;
+        break;
+      }
+      if ((from[run] as number) <= first) break;
+    }
+    effort.looks -= LOOK_UP + LOOK * (begun - run);
+    return clash;
   };
+  /** The first minute in which a part does not fit. */
   const firstClash = ({ row, amount, at, minutes }: Part, start: number): number | undefined => {
-    const left = rowFree(row);
-    effort.looks -= minutes;
-    for (let minute = start + at; minute < start + at + minutes; minute++)
-      if ((left[minute] as number) < amount - SLACK) return minute;
-    return undefined;
+    if (minutes <= 0) return undefined;
+    const { from, left } = runsOf(row);
+    const first = start + at;
+    const end = first + minutes;
+    let run = runAt(from, first);
+    let clash: number | undefined;
+    const begun = run;
+    for (; run < from.length && (from[run] as number) < end; run++) {
+      if ((left[run] as number) < amount - SLACK) {
+        clash = Math.max(from[run] as number, first);
+        break;
+      }
+    }
+    effort.looks -= LOOK_UP + LOOK * (run - begun);
+    return clash;
   };
 
   const change = ({ parts }: Block, start: number, sign: 1 | -1): void => {
-    for (const { row, amount, at, minutes } of parts) {
-      const left = rowFree(row);
-      for (let minute = start + at; minute < start + at + minutes; minute++)
-        left[minute] = (left[minute] as number) + sign * amount;
-    }
+    for (const { row, amount, at, minutes } of parts)
+      if (minutes > 0) changeRuns(runsOf(row), start + at, start + at + minutes, sign * amount);
   };
 
   return {

@@ -11,7 +11,7 @@ interface Load {
 
 const loadsOf = (job: Job): Load[] =>
   job.into?.kind === 'can'
-    ? [job.into, ...(job.together?.then ?? []).map(({ into }) => into)].map((into) => ({ job, into }))
+    ? [job.into, ...(job.together?.more ?? []).map(({ into }) => into)].map((into) => ({ job, into }))
     : [];
 
 /** Loads that need the same canners, as the names of those canners say. */
@@ -53,7 +53,7 @@ export function lowerBound(jobs: readonly Job[], means: Means, windows: readonly
     job.portions.reduce(
       (total, { prepare, fill, cook }) => total + prepare + fill + (cook?.stirred ? cook.minutes : 0),
       loadsOf(job).reduce((total, { into }) => total + 2 * into.lift, 0) +
-        (job.together?.then ?? []).reduce((total, { fill }) => total + fill, 0),
+        (job.together?.more ?? []).reduce((total, { fill }) => total + fill, 0),
     );
   const canned = (job: Job) =>
     loadsOf(job).reduce((total, { into }) => total + Math.min(...into.canners.map(({ minutes }) => minutes)), 0);

@@ -139,7 +139,7 @@ function togetherJob(prepared: Whole, canning: Canning, each: Kept, loads: reado
     needs: apart.flatMap(({ needs }) => needs),
     together: {
       hot: cook?.holdsHot ?? 0,
-      then: others.map(({ portions, into }) => {
+      more: others.map(({ portions, into }) => {
         const [{ filled, fill }] = portions as readonly [Portion];
         return { filled, fill, into: into as CanStep };
       }),

@@ -50,6 +50,7 @@ export function emptyDay(
   overtime: number,
   quiet: number,
   effort?: Pick<Effort, 'looks'>,
+  blocks: Blocks = blocksOf(means),
 ): Day {
   const last = windows[windows.length - 1] as Window;
   const horizon = last.to + overtime + quiet;
@@ -61,7 +62,7 @@ export function emptyDay(
     open,
     horizon,
     rows,
-    blocks: blocksOf(means),
+    blocks,
     board: emptyBoard(rows, open, horizon, effort),
     placed: [],
     cannerEnds: means.canners.map(() => Number.NEGATIVE_INFINITY),

@@ -82,7 +82,7 @@ export interface LaterLoad {
 export interface Together {
   /** Minutes that the pot may be kept hot, from the end of the cooking to the last jar filled. */
   readonly hot: number;
-  readonly then: readonly LaterLoad[];
+  readonly more: readonly LaterLoad[];
   /** The same work with a pot for each load, for a day on which it does not fit together. */
   readonly apart: readonly Job[];
 }

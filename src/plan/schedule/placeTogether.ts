@@ -40,7 +40,7 @@ function placeAll(day: Day, job: Job, together: Together, from: number, filled: 
   const stove = day.placed[at] as Placed;
   const cooked = stove.tasks.find(({ kind }) => kind === 'cook')?.end as number;
   let pot: HotPot = { stove, cooked, emptied: stove.start + stove.block.minutes };
-  for (const load of together.then) {
+  for (const load of together.more) {
     const emptied = placeLater(day, job, load, pot, cooked + together.hot);
     if (emptied === undefined) return false;
     pot = { ...pot, emptied };

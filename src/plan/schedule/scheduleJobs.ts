@@ -1,9 +1,9 @@
 import { seeded } from '../../common/seeded';
 import type { Effort } from '../makes/effort';
-import type { DaySchedule, ScheduledTask, Window } from '../request/daySchedule';
-import { resourcesOf, shared } from './blocks';
+import type { DaySchedule, Window } from '../request/daySchedule';
+import { blocksOf, resourcesOf, shared } from './blocks';
 import { lowerBound } from './bound';
-import { emptyDay } from './day';
+import { type Day, emptyDay, type PlainTask } from './day';
 import { workedBy } from './hours';
 import { type Job, type Means, machineMinutes, minutesAlone } from './job';
 import { withNames } from './people';
@@ -15,11 +15,19 @@ const MOST_ORDERS = 60;
 const PLACINGS = 3000;
 
 interface Tried {
-  readonly tasks: readonly ScheduledTask[];
+  readonly day: Day;
   readonly makespan: number;
   /** Among orders that end together the one whose work is done earlier. */
   readonly sum: number;
 }
+
+/** When the work of hands, pots and canners ends: what goes on by itself has been loaded by somebody when it starts. */
+const endOf = (tasks: readonly PlainTask[]): number =>
+  tasks.reduce(
+    (latest, { kind, start, end, unattended }) =>
+      kind === 'pack' || kind === 'freeze-dry' ? latest : Math.max(latest, unattended ? start : end),
+    0,
+  );
 
 /**
  * An order of work for these jobs, and how good it is.
@@ -40,17 +48,27 @@ export function scheduleJobs(
   // at most half of what is left, for there may be a shorter day to try after this one
   const enough = effort.looks / 2;
   const longest = Math.max(0, ...jobs.map(machineMinutes));
-  const overtime = Math.ceil(jobs.reduce((total, job) => total + minutesAlone(job) + 1, 0) + quietRounds(jobs, means));
+  const { dryer = 0, freezeDryer = 0, canners = [] } = means.busy ?? {};
+  const overtime = Math.ceil(
+    jobs.reduce((total, job) => total + minutesAlone(job) + 1, 0) +
+      quietRounds(jobs, means) +
+      Math.max(dryer, freezeDryer, ...canners.map((until = 0) => until)),
+  );
 
+  const blocks = blocksOf(means);
+  let best: { order: readonly Job[]; tried: Tried } | undefined;
   const attempt = (order: readonly Job[]): Tried | undefined => {
-    const day = emptyDay(means, windows, overtime, longest, effort);
-    for (const job of order) if (!place(day, job)) return undefined;
-    const tasks = tasksOf(day);
-    const attended = tasks.filter(({ kind }) => kind !== 'pack' && kind !== 'freeze-dry');
+    const day = emptyDay(means, windows, overtime, longest, effort, blocks);
+    const most = best?.tried.makespan ?? Number.POSITIVE_INFINITY;
+    for (const job of order) {
+      const before = day.placed.length;
+      // what is later than the best before all of it is placed stays so
+      if (!place(day, job) || endOf(day.placed.slice(before).flatMap((each) => each.tasks)) > most) return undefined;
+    }
+    const tasks = day.placed.flatMap((each) => each.tasks);
     return {
-      tasks,
-      // what goes on by itself has been loaded by somebody when it starts
-      makespan: Math.max(0, ...attended.map(({ start, end, unattended }) => (unattended ? start : end))),
+      day,
+      makespan: endOf(tasks),
       sum: tasks.reduce((total, { start, end, unattended }) => total + (unattended ? start : end), 0),
     };
   };
@@ -58,7 +76,6 @@ export function scheduleJobs(
     one.makespan < other.makespan || (one.makespan === other.makespan && one.sum < other.sum);
 
   const bound = lowerBound(jobs, means, windows);
-  let best: { order: readonly Job[]; tried: Tried } | undefined;
   const keep = (order: readonly Job[]): void => {
     const tried = attempt(order);
     if (tried !== undefined && (best === undefined || better(tried, best.tried))) best = { order, tried };
@@ -70,7 +87,8 @@ export function scheduleJobs(
   for (let tries = 0; tries < orders && best !== undefined && best.tried.makespan > bound && mayTry(); tries++)
     keep(moved(best.order, random));
   if (best === undefined) return undefined;
-  const { tasks, makespan } = best.tried;
+  const { day, makespan } = best.tried;
+  const tasks = tasksOf(day);
   return {
     start: means.start,
     tasks: withNames(tasks, means.names),

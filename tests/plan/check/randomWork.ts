@@ -131,7 +131,7 @@ export function randomWork(seed: number): { jobs: Job[]; means: Means; windows: 
       needs: [],
       together: {
         hot: 60,
-        then: others.map(({ portions, into }): LaterLoad => {
+        more: others.map(({ portions, into }): LaterLoad => {
           const [{ filled, fill }] = portions as readonly [Portion];
           return { filled, fill, into: into as CanStep };
         }),

@@ -37,9 +37,10 @@ export interface Costs {
 
 /**
  * What each product and the day cost. The price of a lot is shared out to the cent among the products made of it and
- * what is left, kept fresh or not sound; products of trimmings take no share. Jars over their lives, lids, bags, sugar and acid count as
- * they are used, at the rich end; energy at its likely figure; hands by their minutes. Each of these is summed up over
- * the day and rounded once, and the cents are shared out among the products, so that all lines add up to the day.
+ * what is left, kept fresh or not sound; products of trimmings take no share. Jars over their lives, lids, bags, sugar
+ * and acid count as they are used, at the rich end; energy at its likely figure; hands by their minutes. Each of these
+ * is summed up over the day and rounded once, and the cents are shared out among the products, so that all lines add up
+ * to the day.
  *
  * @returns nothing where the request names no price
  */
@@ -78,7 +79,7 @@ export function costsOf(
     }),
     day: {
       foodUsed: money(of('food')),
-      foodLeft: money(toCents(food.left)),
+      foodLeft: money(toCents(Math.max(0, food.left))),
       foodKeptFresh: money(toCents(food.keptFresh)),
       foodNotSound: money(toCents(food.notSound)),
       supplies: money(day.supplies),
@@ -172,10 +173,12 @@ function foodShares({ day }: Prepared, kept: readonly Kept[]): FoodShares {
       const amount = shares[product] ?? 0;
       if (amount > 0) own.push({ what: label, kind: 'food', amount });
     });
-    const [ofLeft = 0, ofKept = 0, ofUnsound = 0] = shares.slice(used.length);
-    rest.left += ofLeft;
-    rest.keptFresh += ofKept;
-    rest.notSound += ofUnsound;
+    const [, keptFresh = 0, notSound = 0] = shares.slice(used.length);
+    rest.keptFresh += keptFresh;
+    rest.notSound += notSound;
+    // all that is in nothing else, also of a lot too small to share out
+    const inProducts = shares.slice(0, used.length).reduce((sum, share) => sum + share, 0);
+    rest.left += toCents(price.value) - inProducts - keptFresh - notSound;
   }
   return { lines, ...rest };
 }

@@ -23,7 +23,7 @@ export const lotFields = () => ({
   name: optional(name('a name for the lot, such as "the marked-down crate"')),
   /** The food, by any name it goes by. */
   food: name('the name of a food, such as "peach"'),
-  /** As bought: a mass, a volume, a number of pieces or of containers, such as `"40 lb"`, `"16 quarts"`, `"40"` or `"2 flats"`. */
+  /** As bought: a mass, a volume, a number of pieces or containers: `"40 lb"`, `"16 quarts"`, `"40"`, `"2 flats"`. */
   raw: amountBought(),
   /** Price of the whole lot, or of `per`. */
   price: optional(money()),
@@ -31,8 +31,8 @@ export const lotFields = () => ({
   per: optional(amountBought()),
   /**
    * Share by weight that is sound, above 0 to 1; 1 when left out. The rest is thrown away before anything else. As an
-   * example, a sheet of Michigan State University Extension (E-1874) prints a loss of 6 % for good strawberries, which is
-   * their caps, and 14 % for fair ones, sorted too: 0.91 of such a fair lot is sound.
+   * example, Michigan State University Extension (E-1874) prints a loss of 6 % for good strawberries, which is their
+   * caps, and 14 % for fair ones, sorted too: 0.91 of such a fair lot is sound.
    */
   sound: optional(share({ above: 0 })),
   /** Sweetness as you tasted or measured it, degrees Brix, above 0 and below 100. */
@@ -60,7 +60,7 @@ export interface KnownLot {
   readonly trade: string;
   /** What it weighs as bought, kg. */
   readonly rawKg: Range<number>;
-  /** What can be made into something, likely kg: sound, and not kept fresh. The program's amounts of the lot are of these. */
+  /** Sound and not kept fresh, likely kg: the program's amounts of the lot are of these. */
   readonly usableKg: number;
   /** Put aside to eat fresh, likely kg. */
   readonly keepFreshKg: number;
@@ -144,7 +144,8 @@ function readLot(food: string, given: Lot, input: LotGiven, unit: Unit<'mass'>):
   const inUnit = (kg: number) => formatQuantity(quantityIn<'mass'>(kg, 'kg', unit), { step: 0.01 });
   if (freshKg.likely > soundKg.likely * (1 + NOISE)) {
     const all = sound < 1 ? ` (${inUnit(rawKg.likely)} x ${sound})` : '';
-    const expected = `no more than what is sound, ${inUnit(soundKg.likely)}${all}; to keep fresh are ${inUnit(freshKg.likely)}`;
+    const [most, kept] = [soundKg.likely, freshKg.likely].map(inUnit);
+    const expected = `no more than what is sound, ${most}${all}; to keep fresh are ${kept}`;
     fail('CONTRADICTION', 'keepFresh', input.keepFresh, expected);
   }
   const usable = byEnds(soundKg, freshKg, (all, kept) => Math.max(0, all - kept));

@@ -5,7 +5,7 @@ import { capital, hours, price } from './amounts';
 import { letter } from './clock';
 import { costsOf } from './costs';
 import { saysOf } from './front';
-import type { Pen } from './rows';
+import type { Pen } from './pen';
 import type { Section } from './sheet';
 import { sourcesOf } from './sourceLines';
 import { say, type Text } from './words';

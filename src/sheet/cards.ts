@@ -6,7 +6,7 @@ import { stepText } from '../recipes/step';
 import { capital, counted } from './amounts';
 import { letter } from './clock';
 import { spanText } from './measure';
-import type { Pen } from './rows';
+import type { Pen } from './pen';
 import type { Card, Line } from './sheet';
 import { waterOver } from './timers';
 import { say, type Text } from './words';

@@ -6,8 +6,9 @@ import type { Quantity } from '../quantity/types';
 import type { Caution } from '../sources/basis';
 import { asTable, type Practice } from '../sources/table';
 import { letter } from './clock';
+import type { Pen } from './pen';
 import { withAllAlike, withRounds } from './repeats';
-import { type Open, type Pen, rowsOf } from './rows';
+import { type Open, rowsOf } from './rows';
 import type { Front, Line, Row } from './sheet';
 import { say } from './words';
 

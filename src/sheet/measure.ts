@@ -31,7 +31,7 @@ export interface Measure {
 /** Steps of a batch: above so many of the unit, by so much. */
 const STEPS = {
   lb: [
-    [20, 1],
+    [40, 1],
     [5, 0.5],
     [2, 0.25],
   ],

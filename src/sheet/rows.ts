@@ -3,18 +3,11 @@ import type { ScheduledTask, TaskKind } from '../plan/request/daySchedule';
 import type { PlannedProduct } from '../plan/request/plannedProduct';
 import { ruleFigures } from '../process/canningRules';
 import { valueIn } from '../quantity/scale';
-import { type Clock, letter } from './clock';
-import type { Measure } from './measure';
+import { letter } from './clock';
+import { many, type Pen, productOf, unitsText } from './pen';
 import type { Row } from './sheet';
 import { timerOf } from './timers';
 import { say } from './words';
-
-/** What the rows are made with. */
-export interface Pen {
-  readonly plan: FeasibleDay;
-  readonly clock: Clock;
-  readonly measure: Measure;
-}
 
 /** A row while cells are still put into it. */
 export type Open = { -readonly [K in keyof Row]: Row[K] extends readonly (infer T)[] ? T[] : Row[K] } & {
@@ -27,9 +20,6 @@ export type Open = { -readonly [K in keyof Row]: Row[K] extends readonly (infer 
 type Task = ScheduledTask;
 const usesHands = ({ uses }: Task): boolean => uses.some(({ resource }) => resource === 'hands');
 const minutes = ({ start, end }: Task): number => end - start;
-
-export const productOf = ({ products }: FeasibleDay, { products: names }: Task): PlannedProduct | undefined =>
-  products.find(({ name }) => name === names[0]);
 
 /** Letters of the products of a task. */
 const lettersOf = ({ products }: FeasibleDay, names: readonly string[]): string =>
@@ -127,9 +117,6 @@ function sentence(pen: Pen, task: Task): string {
       return say('row.other', { what });
   }
 }
-const many = (count: number, of: 'batch' | 'tray'): string =>
-  count === 1 ? say(`${of}.one`) : say(`${of}.many`, { count });
-
 function fillText({ measure }: Pen, { units, what }: Task, product: PlannedProduct | undefined): string {
   const unit = units === undefined ? what : unitsText(units, product);
   if (product?.jars !== undefined) {
@@ -139,12 +126,6 @@ function fillText({ measure }: Pen, { units, what }: Task, product: PlannedProdu
   }
   if (product?.trays !== undefined) return say('row.spread', { unit });
   return say(product?.packs === undefined ? 'row.fill' : 'row.pack-fresh', { unit });
-}
-
-/** `7 quart jars`, `1 tray`. */
-export function unitsText({ count, unit }: NonNullable<Task['units']>, product: PlannedProduct | undefined): string {
-  if (unit === 'tray' || unit === 'batch') return many(count, unit);
-  return `${count} ${count !== 1 && product?.units.unit === unit ? product.units.plural : unit}`;
 }
 
 const potOf = ({ plan }: Pen, { uses }: Task): string => {

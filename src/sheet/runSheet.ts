@@ -1,3 +1,4 @@
+import { nearestNames } from '../common/names';
 import { fail } from '../errors/StillroomError';
 import { withPlan } from '../plan/answer/withPlan';
 import type { DayPlan, FeasibleDay, InfeasibleDay } from '../plan/request/dayPlan';
@@ -15,6 +16,7 @@ import { say } from './words';
 
 const FORMATS = ['markdown', 'html'] as const;
 const UNITS = ['us', 'metric'] as const;
+const OPTIONS = ['as', 'units', 'date', 'title'] as const;
 
 /** How a run sheet is printed. */
 export interface RunSheetOptions {
@@ -77,6 +79,13 @@ export function runSheet(plan: DayPlan, options: RunSheetOptions = {}): string {
 function readOptions(options: RunSheetOptions) {
   if (typeof options !== 'object' || options === null || Array.isArray(options))
     fail('WRONG_TYPE', 'options', options, 'options, as { as, units, date, title }');
+  for (const name of Object.keys(options)) {
+    if (!(OPTIONS as readonly string[]).includes(name))
+      fail('UNKNOWN_FIELD', name, name, 'no field of that name', {
+        options: [...OPTIONS],
+        nearest: nearestNames(name, OPTIONS),
+      });
+  }
   const { as = 'markdown', units, date, title } = options;
   if (!FORMATS.includes(as)) fail('UNKNOWN_NAME', 'as', as, 'a format', { options: [...FORMATS] });
   if (units !== undefined && !UNITS.includes(units))

@@ -2,7 +2,7 @@ import type { ScheduledTask } from '../plan/request/daySchedule';
 import type { JarWork } from '../plan/request/plannedProduct';
 import { ruleFigures } from '../process/canningRules';
 import type { Measure } from './measure';
-import { type Pen, productOf, unitsText } from './rows';
+import { type Pen, productOf, unitsText } from './pen';
 import { say } from './words';
 
 /** A process longer than this needs more water over the jars: rule `water-over-jars-long`. */

@@ -116,7 +116,7 @@ export function randomSheetDay(seed: number): PlanDayInput {
   const chosen = Array.from({ length: whole(1, 3) }, () => pick(foods));
   const money = random() < 0.5 ? { price: { value: whole(300, 4000) / 100, unit: 'EUR' } } : {};
   return {
-    ...(random() < 0.3 ? { aim: pick(['least waste', 'fewest hours'] as const) } : {}),
+    ...(random() < 0.3 ? { aim: 'least waste' as const } : {}),
     lots: [...new Set(chosen)].map((food) => ({
       food,
       raw: { value: whole(3, unit === 'kg' ? 12 : 30), unit },

@@ -1,8 +1,8 @@
 /** One reader for all products: the recipe says where it ends, and that decides how it is planned. */
 import { fail } from '../../errors/StillroomError';
 import type { FoundFood } from '../../foods/fields';
-import { isFor } from '../../recipes/rows/rows';
 import { formatQuantity } from '../../quantity/formatQuantity';
+import { isFor } from '../../recipes/rows/rows';
 import { windowsOf } from '../program/hours';
 import type { Window } from '../request/daySchedule';
 import type { Wanted } from '../request/planInput';

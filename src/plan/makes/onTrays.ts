@@ -121,7 +121,11 @@ export function makeOnTrays(day: Day, product: Product): Made {
 function potFor(day: Day, product: Product, work: RecipeWork, ready: number): PotWorked | undefined {
   if (work.blanch !== undefined) return blanchedInPot(day, product, work.blanch, ready);
   if (work.pot === undefined) return undefined;
-  return cookedInPot(day, product, work.pot, { litersPerKg: ready / customary('pot-density'), kgPerKg: ready, boiledOffPerKg: 0 });
+  return cookedInPot(day, product, work.pot, {
+    litersPerKg: ready / customary('pot-density'),
+    kgPerKg: ready,
+    boiledOffPerKg: 0,
+  });
 }
 
 interface Into {

@@ -60,8 +60,7 @@ export function cookedInPot(
   const minutes = wanted.cook === undefined ? pot.minutes : valueIn(wanted.cook, 'min');
   const { hold, basis } = cooked(kitchen, Math.max(1, minutes));
   const [heat, boil] = [heatedUp(kitchen), boiledOff(kitchen)];
-  const kWh = (end: 'low' | 'likely' | 'high') =>
-    inPot.kgPerKg * heat.kWh[end] + inPot.boiledOffPerKg * boil.kWh[end];
+  const kWh = (end: 'low' | 'likely' | 'high') => inPot.kgPerKg * heat.kWh[end] + inPot.boiledOffPerKg * boil.kWh[end];
   const perKg: Range<number> = { low: kWh('low'), likely: kWh('likely'), high: kWh('high') };
   const holdsHot = rows.get(row.makes)?.holdsHot;
   const own = wanted.cook === undefined ? minutesAtFull(day, perKg.likely) : 0;

@@ -85,8 +85,10 @@ function pectinFits(row: RecipeRow, { pectin }: Wanted): boolean {
 
 /** How plain a pack is: pieces before pulp, and without sugar before sweetened. */
 const plainness = ({ ingredients }: RecipeRow): number =>
-  ingredients.reduce((sum, { food, form: cut, role, optional }) => {
+  ingredients.reduce((sum, { food, form: cut, role, optional, per }) => {
     if (food === '@scope') return sum + (cut !== undefined && formOfId(cut)?.behaves === 'puree' ? 4 : 0);
+    // a syrup takes a pot and a measure of its own
+    if (per?.of === 'water') return sum + 4;
     return optional === true ? sum : sum + (role === 'sugar' || role === 'sweetener' ? 2 : 1);
   }, 0);
 

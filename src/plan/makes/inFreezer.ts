@@ -10,6 +10,7 @@ import { type Basis, joinBasis, joinCautions } from '../../sources/basis';
 import { customary, customaryBasis } from '../customary';
 import { BAGS, FREEZER_LOAD, FREEZER_ROOM } from '../request/stock';
 import { standsBehind } from '../standsBehind';
+import { packedBatch } from './amounts';
 import { countedIn } from './counted';
 import { frozen, taking } from './energyTaken';
 import { commonOf, type Day, heldOf, leftOut, type Made, supplyOf, waterOf, within, yieldFromLot } from './making';
@@ -51,8 +52,9 @@ export function makeInFreezer(day: Day, product: Product): Made {
   const sizeKg = valueIn(size, 'kg');
   const yields = lots.map((lot) => yieldFromLot(day, lot, product.form));
   const ready = Math.max(...yields.map((given) => given.ready.high));
-  const parts = { parts: partsOf(product, 'hot'), liters: 1 };
-  const beside = litersBeside(parts, 0, ready);
+  const batch = packedBatch(product, sizeKg);
+  const parts = { parts: partsOf(product, 'hot'), liters: 1, ...(batch === undefined ? {} : { batch }) };
+  const beside = litersBeside(parts, ready / sizeKg, ready);
   const pot = within(index, () => potFor(day, product, work, ready, beside));
   if (pot === undefined && (work.blanch !== undefined || work.pot !== undefined))
     return leftOut(wanted, {

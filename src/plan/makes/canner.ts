@@ -142,6 +142,8 @@ function cannersAble(
         canner: index,
         jars,
         minutes: Math.ceil(load.total.high),
+        // boiling water boils on by itself; a gauge is watched
+        ...(method === 'boiling-water' ? { throughBreaks: true } : {}),
         warmUp: Math.ceil(warmUp),
         energyPerLoad: inKilowattHours(load.energy),
         energyToWarmUp: byEnds(

@@ -232,9 +232,9 @@ export function recipe(input: RecipeInput): Recipe | NotKnown {
     ...(found.leftOver === undefined || found.leftOver === 0 ? {} : { leftOver: found.leftOver }),
     readings: row.readings ?? [],
     basis: [
-      pageOf(row, 'ingredients'),
-      pageOf(row, 'steps'),
-      ...(row.yields === undefined ? [] : [pageOf(row, 'yields')]),
+      pageOf(row, 'ingredients', undefined, of.id),
+      pageOf(row, 'steps', undefined, of.id),
+      ...(row.yields === undefined ? [] : [pageOf(row, 'yields', undefined, of.id)]),
       ...(batches === 1 ? [] : [derived('ingredients[].amount', 'the printed amount times the batches')]),
       ...found.basis,
     ],

@@ -88,8 +88,8 @@ const noRecipe = (foods: readonly FoundFood[]): NotKnown =>
  * elevation, jars, hands and hours, how long it keeps and where; and what is closed, with the reason.
  *
  * A recipe is a way for the foods that its page names and for no other; for freezing and drying alone a kind goes by the
- * page of the wider food, where it has none itself (a white peach by that of peaches). Ways that lack nothing come first; among them
- * those that cooks usually choose for this kind of food, and a page for the one food before a page for many.
+ * page of the wider food, where it has none itself (a white peach by that of peaches). Ways that lack nothing come first;
+ * among them those that cooks usually choose for this kind of food, and a page for the one food before a page for many.
  *
  * hands and hours = printed times of the steps + customary minutes of each operation by mass and by jar.
  *

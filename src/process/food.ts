@@ -5,7 +5,7 @@ import { readForm as readFormName, readFood as readName } from '../foods/fields'
 import { formsIn, isWithin } from '../foods/isWithin';
 import { foodsNamed, formNamed } from '../foods/lookUpFood';
 import { foodOf, formName, nameOf } from '../foods/tables';
-import { foodsOf, isItself, scopeOf } from './scope';
+import { foodsOf, isItself, madeOf } from './scope';
 import { formNameRows, type NotRecommendedRow, notRecommendedRows, type ProcessRow, recipes, rowsOf } from './tables';
 
 /** A recipe that is tested for a food, in the form that it is asked for by. */
@@ -142,8 +142,7 @@ export function pagesWithout(food: KnownFood, text: string): readonly OtherPage[
     const [row] = rows as readonly [ProcessRow];
     if (!goesBy({ recipe, form: row.form, own: true }, id, key) || rows.some((each) => foodsOf(each).includes(food.id)))
       return [];
-    const { madeOf = [] } = scopeOf(row) ?? {};
-    const [first, second] = madeOf;
+    const [first, second] = madeOf(row);
     const forMany = first !== undefined && second !== undefined && foodOf(first).kind === kind;
     const isKind = row.food === food.id || wider.some((each) => each.food === row.food);
     if (!forMany && !isKind) return [];

@@ -1,6 +1,7 @@
 /** The printed recipes that end in a process: what must not be changed in each, and how they are found by name. */
 import { nameKey, nearestNames } from '../common/names';
 import { fail } from '../errors/StillroomError';
+import { recipesOfProcess } from './scope';
 import { type ProcessRecipeRow, processRecipeRows } from './tables';
 
 /** A printed recipe that ends in the process. */
@@ -17,7 +18,7 @@ export interface ProcessRecipe {
 
 /** The recipes that end in a process and name a food. */
 export const recipesEndingIn = (process: string, food: string): readonly ProcessRecipeRow[] => {
-  const all = processRecipeRows.filter((row) => row.process === process);
+  const all = recipesOfProcess(process);
   const named = all.filter(({ foods }) => foods.includes(food));
   // a product that the tables ask for by its own name (ketchup) is made by the recipes of its page
   return named.length > 0 ? named : all.filter(({ excludes }) => excludes?.includes(food) !== true);
@@ -38,7 +39,7 @@ export function readProcessRecipe(given: string, path: string): readonly Process
     ({ id, name, names = [] }) => id === given || [name, ...names].some((each) => nameKey(each) === key),
   );
   if (found.length > 0) return found;
-  const ofProcess = processRecipeRows.filter(({ process }) => process === given);
+  const ofProcess = recipesOfProcess(given);
   if (ofProcess.length > 0) return ofProcess;
   const known = processRecipeRows.flatMap(({ id, name }) => [id, name]);
   return fail('UNKNOWN_NAME', path, given, 'the name or id of a recipe with a heat process', {

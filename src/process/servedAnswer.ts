@@ -15,7 +15,7 @@ import { processCaution, usualCautions } from './cautions';
 import { lineOf, needsSterileJars, type ProcessLine, psiQuantity } from './cells';
 import { isLowAcid, packOf, type Question, type Served } from './decide';
 import { type ProcessRecipe, processRecipeOf, recipesEndingIn } from './recipesOf';
-import { foodsOf, scopeOf } from './scope';
+import { foodsOf } from './scope';
 import { type ProcessRow, rowsOf } from './tables';
 
 /** A published process at an elevation. */
@@ -115,7 +115,6 @@ function basisFor({ cell, size }: Served, asked: Question, figures: Figures): Ba
   const { row, band, psi } = cell;
   const bands = bandsOf(row);
   const where = bandText(bands.upToFt, band);
-  const scope = scopeOf(row);
   const acidRow = row.acid === undefined ? undefined : acidRowOf(row.acid, size);
   const byElevation = psi === undefined ? 'minutes' : 'pressure';
   return [
@@ -123,7 +122,6 @@ function basisFor({ cell, size }: Served, asked: Question, figures: Figures): Ba
     ...(psi === undefined ? [] : [basisOf(row, 'pressure', where)]),
     basisOf(row, 'headspace'),
     basisOf(bands, byElevation, 'elevation bands'),
-    ...(scope === undefined ? [] : [basisOf(scope, 'scope', 'foods of the page')]),
     ...(acidRow === undefined ? [] : [basisOf(acidRow, 'acid')]),
     ...(size === asked.jar.name
       ? []
@@ -157,7 +155,6 @@ function cautionsFor({ cell, size }: Served, asked: Question, figures: Figures):
     ...(figures.sterilizeJars ? ['sterilize-jars'] : []),
     ...(figures.copies === undefined ? [] : ['copies-disagree']),
     ...(row.cautions ?? []).filter((id) => id !== 'half-gallon-juice' || size === 'half-gallon'),
-    ...(scopeOf(row)?.cautions ?? []),
   ];
   const acid = figures.acid === undefined ? [] : [acidCaution(figures.acid)];
   return [...acid, ...ids.map(processCaution), ...usualCautions(), caution('hot-liquids-burn')];
@@ -214,7 +211,10 @@ export function servedAnswer(
     ...(copies === undefined ? {} : { copies }),
     ...(row.leastHeatUp === undefined ? {} : { leastHeatUp: row.leastHeatUp }),
   };
-  const pages = recipes.map((each) => basisOf(each, 'recipes', each.name));
+  const pages = recipes.flatMap((each) => [
+    basisOf(each, 'scope', 'foods of the page'),
+    basisOf(each, 'recipes', each.name),
+  ]);
   return {
     ...figures,
     basis: [...basisFor(served, asked, figures), ...pages],

@@ -1,4 +1,6 @@
 /** One ingredient of a printed recipe, for one pot. */
+import { foodsNamed } from '../foods/lookUpFood';
+import { saidOf } from '../foods/phrases';
 import { formName, nameOf } from '../foods/tables';
 import { kitchenMeasure } from '../produce/weights/kitchenMeasure';
 import { parseQuantity } from '../quantity/parseQuantity';
@@ -9,7 +11,7 @@ import type { IngredientRow, RecipeRow, Role } from './rows/tables';
 
 /** One line of the list of ingredients, for one pot. */
 export interface RecipeIngredient {
-  /** What it is. */
+  /** What it is, in its form: `apple juice`, `chopped onions`. */
   readonly what: string;
   /** Trade name of the food, where the pantry of names has it. */
   readonly food?: string;
@@ -72,6 +74,16 @@ function weightOf(line: IngredientRow, amount: Quantity<'mass'> | Quantity<'volu
   return found.known ? { value: Math.round(found.mass.value), unit: 'g' } : undefined;
 }
 
+/** A food in its form, as people say it: `apple juice`; the form by itself where the food has no name in the pantry. */
+function called({ form, item }: IngredientRow, food: string | undefined): string | undefined {
+  if (form === undefined) return food ?? item;
+  const [named] = food === undefined ? [] : foodsNamed(food);
+  // `the fruit` of a page for several is no food of the pantry
+  if (food === undefined || named === undefined || nameOf(named.id) !== food)
+    return `${food ?? item}, ${formName(form)}`;
+  return saidOf(food, formName(form)).phrase;
+}
+
 /** A line as an answer holds it: `name` is what the food of the recipe is called. */
 export function ingredientOf(row: RecipeRow, line: IngredientRow, name: string, times: number): RecipeIngredient {
   const side = sideOf(line, row);
@@ -81,7 +93,7 @@ export function ingredientOf(row: RecipeRow, line: IngredientRow, name: string, 
   const or = amount === undefined ? pectinIn(line) : weightOf(line, amount);
   const counted = (count: number): number => Math.ceil(count * times * 2 - 1e-9) / 2;
   return {
-    what: [known ?? line.item, line.printed].filter((words) => words !== undefined).join(', '),
+    what: [called(line, known), line.printed].filter((words) => words !== undefined).join(', '),
     ...(known === undefined ? {} : { food: known }),
     ...(line.form === undefined ? {} : { form: formName(line.form) }),
     role: line.role,

@@ -87,8 +87,9 @@ const noRecipe = (foods: readonly FoundFood[]): NotKnown =>
  * Every printed recipe that a food can go into: what it needs and lacks in your kitchen, the tested process at your
  * elevation, jars, hands and hours, how long it keeps and where; and what is closed, with the reason.
  *
- * A recipe is a way for the foods that its page names and for no other. Ways that lack nothing come first; among them
- * those that cooks usually choose for this kind of food, and a page for the one food before a page for many.
+ * A recipe is a way for the foods that its page names and for no other; for freezing and drying alone a kind goes by the
+ * page of the wider food, where it has none itself (a white peach by that of peaches). Ways that lack nothing come first;
+ * among them those that cooks usually choose for this kind of food, and a page for the one food before a page for many.
  *
  * hands and hours = printed times of the steps + customary minutes of each operation by mass and by jar.
  *

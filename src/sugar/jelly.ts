@@ -10,6 +10,7 @@ import { choice, fields, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, derived } from '../sources/basis';
+import { caution } from '../sources/cautions';
 import { id, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { type NotKnown, notKnown } from '../sources/no';
 import { asTable, basisOf } from '../sources/table';
@@ -132,8 +133,8 @@ const noJelly = (food: string): NotKnown =>
  * The guide's printed yields of jelly are not used: three of them cannot be met by mass balance (7 to 9 half-pints
  * from 4 cups of juice and 3 to 4 of sugar); weigh with `jamBalance` instead.
  *
- * Sources: Complete Guide to Home Canning, Guide 7; alcohol test of the USDA Bureau of Chemistry, as two cookbooks
- * report it.
+ * Sources: Complete Guide to Home Canning, Guide 7; Michigan State University Extension for the cooking test. The sugar
+ * by the alcohol test and for most juices is recalled.
  *
  * @param input - `food` (apple, blackberry, crabapple, grape or plum) with `raw`, or `juice`; `pectinTest`: what the
  * test showed, needed for juice without its fruit
@@ -197,6 +198,7 @@ export function jelly(input: JellyInput): Jelly | NotKnown {
     ],
     cautions: [
       ...(test === undefined ? [] : [sugarCaution('never-taste-alcohol-test')]),
+      ...(test?.obtained === 'memory' ? [caution('recalled')] : []),
       ...(drawn === undefined ? [] : [sugarCaution('one-batch'), sugarCaution('boiling-sugar-burns')]),
     ],
   });

@@ -224,14 +224,6 @@ export const tables = {
       hexose: z.exactOptional(z.literal(true)),
       ...sourcedColumns(),
     }),
-  'sorption-heats': () =>
-    z.strictObject({
-      ...ofFood(),
-      q_kJ_mol: number(),
-      wettest_kJ_mol: number(),
-      moisture_g_per_g_dry: pair(),
-      ...sourcedColumns(),
-    }),
   'sucrose-equations': () =>
     z.strictObject({
       id: id(),

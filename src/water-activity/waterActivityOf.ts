@@ -1,7 +1,6 @@
 import type * as z from 'zod/mini';
 import pointsJson from '../../data/water-activity/isotherm-points.json';
 import monolayersJson from '../../data/water-activity/monolayers.json';
-import heatsJson from '../../data/water-activity/sorption-heats.json';
 import sugarsJson from '../../data/water-activity/sugar-moisture.json';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
@@ -21,10 +20,8 @@ import type { Limits } from './isothermTypes';
 import type { TableRow } from './schemas';
 import { type TypicalFigures, typicalFigures } from './typicalFigures';
 
-type HeatRow = TableRow<'sorption-heats'>;
 const points = asTable<TableRow<'isotherm-points'>>(pointsJson).rows;
 const monolayers = asTable<TableRow<'monolayers'>>(monolayersJson).rows;
-const heats = asTable<HeatRow>(heatsJson).rows;
 const sugars = asTable<TableRow<'sugar-moisture'>>(sugarsJson).rows;
 
 const schema = fields({
@@ -99,8 +96,6 @@ export interface WaterActivityOf {
   readonly monolayers: readonly Monolayer[];
   /** Printed moistures at single water activities. */
   readonly series: readonly SorptionSeries[];
-  /** Net heat of sorption over that of pure water, kJ/mol, where published: at the wettest and at the driest. */
-  readonly netHeat?: Limits;
   /** Where the answer comes from. */
   readonly basis: readonly Basis[];
   /** What to mind, dangers first. */
@@ -127,14 +122,8 @@ function rowsFor<Row extends FoodRow>(rows: readonly Row[], { id }: FoundFood, w
   return [];
 }
 
-/** The published net heat of sorption of a food. */
-export const heatOf = (asked: FoundFood): HeatRow | undefined => rowsFor(heats, asked, undefined)[0];
-
-/** Trade names of the foods with a published heat of sorption. */
-export const foodsWithHeat = (): string[] => heats.map((row) => nameOf(row.food));
-
 /** A line of the basis; it names the food of the row where that is a wider one. */
-export const rowBasis = (row: FoodRow, asked: FoundFood, of: string, note: string): Basis => ({
+const rowBasis = (row: FoodRow, asked: FoundFood, of: string, note: string): Basis => ({
   ...basisOf(row, of, `${note} of ${nameOf(row.food)}`),
   ...(row.food === asked.id ? {} : { food: nameOf(row.food) }),
 });
@@ -174,7 +163,7 @@ function nothingOf(asked: FoundFood, wanted: string | undefined): NotKnown {
 
 /**
  * All that these tables hold on the water of a food: the water activity it is usually found at, the isotherms that can be
- * asked for, the monolayer moisture, printed moistures at single water activities, and the heat of sorption.
+ * asked for, the monolayer moisture, and printed moistures at single water activities.
  *
  * The monolayer moisture is about where dried food keeps its quality longest: drier than this, fats go stale sooner;
  * wetter, browning and then growth set in. Nothing is read between printed points, since a crystal takes up almost no
@@ -210,9 +199,8 @@ export function waterActivityOf(input: WaterActivityOfInput): WaterActivityOf | 
   const layers = rowsFor(monolayers, asked, wanted);
   const single = rowsFor(points, asked, wanted);
   const several = rowsFor(sugars, asked, wanted);
-  const heat = heatOf(asked);
   const usual = typicalFigures(asked, wanted);
-  const rows: readonly FoodRow[] = [...sets, ...layers, ...single, ...several, ...(heat === undefined ? [] : [heat])];
+  const rows: readonly FoodRow[] = [...sets, ...layers, ...single, ...several];
   if (rows.length === 0 && usual === undefined) return answer(nothingOf(asked, wanted));
   const ends = layers.flatMap(({ M0_g_per_g_dry }) => M0_g_per_g_dry);
   const recalled = usual?.recalled === true || rows.some(({ obtained }) => obtained === 'memory');
@@ -234,13 +222,11 @@ export function waterActivityOf(input: WaterActivityOfInput): WaterActivityOf | 
         points: row.points.map(([waterActivity, per100]) => ({ waterActivity, moisture: per100 / 100 })),
       })),
     ],
-    ...(heat === undefined ? {} : { netHeat: { low: heat.wettest_kJ_mol, high: heat.q_kJ_mol } }),
     basis: [
       ...(usual?.basis ?? []),
       ...sets.map((row) => rowBasis(row, asked, 'isotherms', 'isotherm constants')),
       ...layers.map((row) => rowBasis(row, asked, 'monolayers', 'monolayer moisture')),
       ...[...single, ...several].map((row) => rowBasis(row, asked, 'series', 'printed moistures')),
-      ...(heat === undefined ? [] : [rowBasis(heat, asked, 'netHeat', 'heat of sorption')]),
     ],
     cautions: [
       ...(rows.length === 0 ? [] : [activityCaution('isotherm-state')]),

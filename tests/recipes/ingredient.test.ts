@@ -20,6 +20,17 @@ describe('one ingredient', () => {
     });
   });
 
+  test('says its form', () => {
+    expect(line({ food: '@scope', role: 'fruit', form: 'juice', printed: 'bottled' })).toMatchObject({
+      what: 'apple juice, bottled',
+      food: 'apple',
+      form: 'juice',
+    });
+    expect(line({ food: 'onion', role: 'vegetable', form: 'chopped' }).what).toBe('chopped onions');
+    const wide = ingredientOf(row, { role: 'fruit', food: '@scope', form: 'crushed' }, 'the fruit', 1);
+    expect(wide.what).toBe('the fruit, crushed');
+  });
+
   test('that the pantry does not have goes by its printed name', () => {
     const found = line({ item: 'whole cloves', role: 'spice', amount: '2 tsp' });
     expect(found.what).toBe('whole cloves');

@@ -3,6 +3,8 @@
  * it. The recipes themselves stay out of the process module, so that who asks for minutes does not load them all.
  */
 import { writeFileSync } from 'node:fs';
+import { foodOf } from '../../src/foods/tables';
+import { rowsOf } from '../../src/process/tables';
 import { RECIPES } from '../../src/recipes/rows/rows';
 
 const COLUMNS = {
@@ -11,10 +13,17 @@ const COLUMNS = {
   names: 'other names of it',
   process: 'name of the process that it ends in: `recipe` of the process rows',
   foods: 'ids of the foods that its page names',
+  packFoods: 'the foods of one pack, where its page names fewer for it',
+  askedBy:
+    'ids of the foods that the process is asked for by, where they are not all of `foods`; empty: by the product alone',
+  product: 'true where the foods are what it is made of: ketchup, a syrup, a puree',
   excludes: 'ids of foods that its page, or later guidance, leaves out',
   mustKeep: 'what must not be changed, in words',
   scale: 'what the page says of other sizes of the batch',
 };
+
+/** What is no longer the food that it is made of. */
+const SAUCES: ReadonlySet<string> = new Set(['syrup', 'puree', 'juice']);
 
 /** The text of the table. */
 export function indexOfRecipes(): string {
@@ -22,7 +31,9 @@ export function indexOfRecipes(): string {
     row.keeps.flatMap((keep) => {
       // what is only common practice never ends in a heat process
       if (!('process' in keep) || !('source' in row)) return [];
-      const { id, name, names, foods, excludes, mustKeep, batch } = row;
+      const { id, name, names, foods, packFoods, askedBy, excludes, mustKeep, batch, makes } = row;
+      const [first] = rowsOf(keep.process);
+      const product = SAUCES.has(makes) || (first !== undefined && foodOf(first.food).kind === 'prepared');
       return [
         JSON.stringify({
           id,
@@ -30,6 +41,9 @@ export function indexOfRecipes(): string {
           ...(names === undefined ? {} : { names }),
           process: keep.process,
           foods,
+          ...(packFoods === undefined ? {} : { packFoods }),
+          ...(askedBy === undefined ? {} : { askedBy }),
+          ...(product ? { product } : {}),
           ...(excludes === undefined ? {} : { excludes }),
           ...(mustKeep === undefined ? {} : { mustKeep }),
           scale: batch.scale,

@@ -174,6 +174,8 @@ const recipeShape = () => ({
   foods: ids(),
   /** The foods that a pack is for, where the page names others for the other pack. */
   packFoods: z.exactOptional(z.strictObject({ hot: z.exactOptional(ids()), raw: z.exactOptional(ids()) })),
+  /** The foods that its heat process is asked for by, where not every food of the page alone is what it makes. */
+  askedBy: z.exactOptional(z.array(id())),
   /** Foods that the page, or later guidance, leaves out. */
   excludes: z.exactOptional(ids()),
   mix: z.enum(MIXES),

@@ -232,7 +232,7 @@ export function wayOf(row: RecipeRow, lots: readonly Lot[], kitchen: WaysKitchen
   return {
     row,
     basis: [
-      pageOf(row, 'ways[].needs', row.name),
+      pageOf(row, 'ways[].needs', row.name, first.food.id),
       ...(canned?.served ?? []).flatMap((each) =>
         each.basis
           .filter(({ of }) => PROCESS_FIELDS.has(of))

@@ -9,7 +9,6 @@ export {
   type ElevationFromBoilingInput,
   elevationFromBoiling,
 } from './elevationFromBoiling';
-export { type GaugeForTemperature, type GaugeForTemperatureInput, gaugeForTemperature } from './gaugeForTemperature';
 export { type LatentHeat, type LatentHeatInput, latentHeat } from './latentHeat';
 export { type MoistAir, type MoistAirInput, moistAir } from './moistAir';
 export { type SaturationPressure, type SaturationPressureInput, saturationPressure } from './saturationPressure';

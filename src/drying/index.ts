@@ -5,7 +5,7 @@
  */
 
 export { type DryingCurve, type DryingCurveInput, dryingCurve } from './curve/dryingCurve';
-export { type DryingStudy, type DryingStudyInput, dryingStudy, type KnownDryingStudy } from './curve/dryingStudy';
+export type { DryingStudy, DryingStudyInput, KnownDryingStudy } from './curve/dryingStudy';
 export {
   type FinishForecast,
   type FinishForecastInput,

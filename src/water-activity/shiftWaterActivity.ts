@@ -9,7 +9,7 @@ import { type Basis, type Caution, derived } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { type NotKnown, notKnown } from '../sources/no';
 import { activityField, KELVIN, storageTemperature } from './fields';
-import { foodsWithHeat, heatOf, rowBasis } from './waterActivityOf';
+import { foodsWithHeat, heatOf, rowBasis } from './foodRows';
 
 /** Gas constant, kJ/(mol K), CODATA. */
 const GAS = 8.314462618e-3;
@@ -40,27 +40,7 @@ export interface ShiftWaterActivity {
   readonly cautions: readonly Caution[];
 }
 
-/**
- * The water activity of a sealed food at another temperature. It rises as the bag warms: a batch measured in a cool
- * kitchen has a higher one in a warm pantry.
- *
- * Formula: Clausius-Clapeyron with the net isosteric heat q, `ln(aw2/aw1) = -(q/R)(1/T2 - 1/T1)`, moisture unchanged.
- * The one published heat is for freeze-dried lowbush blueberry: 5.5 kJ/mol at 8 % moisture (dry basis), which is served,
- * falling to 0.25 at 36 %; the range takes in both.
- *
- * @param input - `waterActivity`: at the temperature `from`; `to`: the other temperature, both -40 to 100 degC;
- * `food` with a published heat, or `heatOfSorption`: your own, kJ/mol over that of pure water
- * @returns `waterActivity` and `range`; or `{ known: false }` for a food without a heat of sorption in these tables
- * @throws StillroomError OUT_OF_RANGE where the result would not be below 1; UNKNOWN_NAME; MISSING; CONTRADICTION
- *
- * @example
- * ```ts
- * import { shiftWaterActivity } from 'stillroom/water-activity';
- *
- * const warm = shiftWaterActivity({ waterActivity: 0.5, from: '20 degC', to: '30 degC', food: 'blueberries' });
- * warm.known && warm.waterActivity; // ≈ 0.539
- * ```
- */
+/** The water activity of a sealed food at another temperature, by Clausius and Clapeyron. */
 export function shiftWaterActivity(input: ShiftWaterActivityInput): ShiftWaterActivity | NotKnown {
   const { waterActivity, from, to, food: asked, heatOfSorption } = readInput(schema, input);
   if (asked === undefined && heatOfSorption === undefined) {

@@ -1,7 +1,6 @@
 /** Good arguments of every public function: those of the check vectors, and one by hand where a function has none. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { planDay } from '../../src/plan/index';
-import { serializeRecord } from '../../src/record/index';
 import type { VectorFile } from '../vectors/schema';
 import { exampleDay } from './plans';
 
@@ -73,8 +72,6 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   ],
   learnFigure: () => [{ prior, observed: [7, 7.5, 7.2, 7.4, 72] }],
   recordRules: () => [{ topic: 'acidified food', made: '2026-08-14' }],
-  parseRecord: () => [serializeRecord(record as never)],
-  serializeRecord: () => [record],
   batchRecord: () => [record],
   waysToKeep: () => [
     {

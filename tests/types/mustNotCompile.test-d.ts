@@ -14,7 +14,7 @@ import { lethality } from '../../src/lethality/index';
 import { type PlanDayInput, planDay } from '../../src/plan/index';
 import { elevationMinutes, loadTimeline, testedProcess } from '../../src/process/index';
 import { convert, type MassInput, type MoneyInput, type Range, type VolumeInput } from '../../src/quantity/index';
-import { netWeightCheck, parseRecord, recordRules } from '../../src/record/index';
+import { batchRecord, netWeightCheck, recordRules } from '../../src/record/index';
 import { runSheet } from '../../src/sheet/index';
 import { refractiveIndex, sucroseDensity, syrupBoilingTemperature } from '../../src/solution/index';
 import { type Basis, type Caution, sources } from '../../src/sources/index';
@@ -274,8 +274,8 @@ describe('plan, record, sheet, charts, sources, errors', () => {
     recordRules({ made: new Date(0) });
     // @ts-expect-error what a label says is a mass or a volume
     netWeightCheck({ ...label, labeled: '18 in' });
-    // @ts-expect-error a record is read from text
-    parseRecord({ lotCode: 'A1' });
+    // @ts-expect-error a record has a day, a name and lots
+    batchRecord({ lotCode: 'A1' });
     // @ts-expect-error no such model
     dryingCurveChart({ weighings: [{ time: '0 h', mass: '1000 g' }], stopWeight: '188 g', model: 'by eye' });
     // @ts-expect-error a length is no temperature

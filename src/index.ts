@@ -30,7 +30,7 @@ export { planDay } from './plan/index';
 // the canner: the tested process, at this elevation, by the clock
 export { boilingMinutes, elevationMinutes, loadTimeline, processesFor, testedProcess } from './process/index';
 // before the fruit is cut: how much ready food, how much to buy, how many jars
-export { jarsFromRaw, kitchenMeasure, rawForJars, readyFromRaw } from './produce/index';
+export { kitchenMeasure, rawForJars, readyFromRaw } from './produce/index';
 export { convert, formatQuantity, type Money, type Quantity, type Range } from './quantity/index';
 // what can it become?
 export { checkPickleLiquid, ownProcess, recipe, waysToKeep } from './recipes/index';

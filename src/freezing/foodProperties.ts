@@ -117,8 +117,8 @@ function chenFrozen(solids: number, freezable: number, freezing: number, t: numb
  * peaches.known && peaches.temperature; // => { value: 30.4, unit: 'degF' }
  * ```
  */
-export function foodProperties(input: FoodPropertiesInput): FoodProperties;
 export function foodProperties(input: PrintedPropertiesInput): PrintedProperties | NotKnown;
+export function foodProperties(input: FoodPropertiesInput): FoodProperties;
 export function foodProperties(
   input: FoodPropertiesInput | PrintedPropertiesInput,
 ): FoodProperties | PrintedProperties | NotKnown {

@@ -157,8 +157,8 @@ const noJelly = (food: string): NotKnown =>
  * jelly({ softJelly: '6 cups', pectin: 'powdered' }).pectin; // => { value: 6, unit: 'tsp' }
  * ```
  */
-export function jelly(input: JellyInput): Jelly | NotKnown;
 export function jelly(input: RemakeJellyInput): RemakeJelly;
+export function jelly(input: JellyInput): Jelly | NotKnown;
 export function jelly(input: JellyInput | RemakeJellyInput): Jelly | RemakeJelly | NotKnown {
   return typeof input === 'object' && input !== null && 'softJelly' in input ? remakeJelly(input) : newJelly(input);
 }

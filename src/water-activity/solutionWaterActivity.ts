@@ -196,8 +196,8 @@ const toGiven = (text: string, m: Quantity<'mass'>, path: string): Given => ({ t
  * solutionWaterActivity({ water: '1 kg', solute: 'sugar', waterActivity: 0.9 }).mass.value; // ≈ 1.44
  * ```
  */
-export function solutionWaterActivity(input: SolutionWaterActivityInput): SolutionWaterActivity;
 export function solutionWaterActivity(input: SoluteForActivityInput): SoluteForActivity;
+export function solutionWaterActivity(input: SolutionWaterActivityInput): SolutionWaterActivity;
 export function solutionWaterActivity(
   input: SolutionWaterActivityInput | SoluteForActivityInput,
 ): SolutionWaterActivity | SoluteForActivity {

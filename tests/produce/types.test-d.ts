@@ -29,7 +29,7 @@ test('a quantity of the wrong kind does not compile', () => {
 });
 
 test('answers are plain values', () => {
-  expectTypeOf(readyFromRaw).returns.toEqualTypeOf<ReadyFromRaw | NotKnown>();
+  expectTypeOf(readyFromRaw({ food: 'peach', form: 'halves', raw: '3 lb' })).toEqualTypeOf<ReadyFromRaw | NotKnown>();
   expectTypeOf<ReadyFromRaw['ready']>().toEqualTypeOf<Range<Quantity<'mass'>>>();
   expectTypeOf(composition).returns.toEqualTypeOf<Composition | NotKnown>();
   expectTypeOf<Composition['water']>().toEqualTypeOf<Range<number>>();

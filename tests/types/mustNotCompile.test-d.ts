@@ -9,7 +9,7 @@ import { driedMass, stopWeight, trayLoad, wetBasis } from '../../src/drying/inde
 import { StillroomError } from '../../src/errors/index';
 import { freezerLoad, freezingTime } from '../../src/freezing/index';
 import { energyCost, energyNeeded, iceVapourPressure } from '../../src/heat/index';
-import { brimfulCapacity, checkHeadspace, fillJar, jarsFor } from '../../src/jars/index';
+import { checkHeadspace, describeJar, fillJar, jarsFor } from '../../src/jars/index';
 import { lethality } from '../../src/lethality/index';
 import { type PlanDayInput, planDay } from '../../src/plan/index';
 import { elevationMinutes, loadTimeline, testedProcess } from '../../src/process/index';
@@ -101,7 +101,7 @@ describe('jars', () => {
     fillJar({ ...fill, jar: { brimful: '530 mL', mouth: 'wide' } });
     jarsFor({ ...fill, volume: '3 quarts' });
     checkHeadspace({ food: 'peach', measured: '1/2 in', when: 'before processing' });
-    brimfulCapacity({ water: '470 g', temperature: '20 degC' });
+    describeJar({ water: '470 g', temperature: '20 degC' });
   });
   test('wrong', () => {
     // @ts-expect-error an opening is a length
@@ -119,7 +119,7 @@ describe('jars', () => {
     // @ts-expect-error no such moment
     checkHeadspace({ food: 'peach', measured: '1/2 in', when: 'some time' });
     // @ts-expect-error the water is weighed
-    brimfulCapacity({ water: '1 pint', temperature: '20 degC' });
+    describeJar({ water: '1 pint', temperature: '20 degC' });
   });
 });
 

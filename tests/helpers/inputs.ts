@@ -37,7 +37,6 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   foods: () => [{ kind: 'fruit' }],
   forms: () => [{ food: 'peaches' }],
   whatIsKnown: () => [{ food: 'peaches' }],
-  holdingSolutions: () => [],
   sources: () => [{ ids: ['usda-cghc-2015'] }],
   checkSchedule: () => [plan()],
   allocationChart: () => [{ plan: plan() }],

@@ -11,13 +11,7 @@ import { gauge } from '../words/gauge';
 import { temperature } from '../words/temperature';
 import { atmosphereBasis, standardPressure } from './atmosphere';
 import { steamCaution } from './cautions';
-import {
-  COLDEST,
-  saturationBasis,
-  saturationKelvin,
-  saturationPascals,
-  saturationPressureBasis,
-} from './saturation';
+import { COLDEST, saturationBasis, saturationKelvin, saturationPascals, saturationPressureBasis } from './saturation';
 import { pressureLike, temperatureLike } from './units';
 
 /** The steam of 100 psi, as far as a gauge is read here. */

@@ -15,11 +15,7 @@ export {
 } from './curve/finishForecast';
 export type { DryingCurveFit, FitDryingCurveInput } from './curve/fitDryingCurve';
 export type { CurveConstants, ThinLayerModel } from './curve/thinLayer';
-export {
-  type DrynessByWeighing,
-  type DrynessByWeighingInput,
-  drynessByWeighing,
-} from './freeze-dry/drynessByWeighing';
+export type { DrynessByWeighing, DrynessByWeighingInput } from './freeze-dry/drynessByWeighing';
 export type { FreezeDryCollapse, FreezeDryCollapseInput, KnownCollapse } from './freeze-dry/freezeDryCollapse';
 export { type FreezeDryLoad, type FreezeDryLoadInput, freezeDryLoad } from './freeze-dry/freezeDryLoad';
 export { type FreezeDryTime, type FreezeDryTimeInput, freezeDryTime } from './freeze-dry/freezeDryTime';

@@ -7,7 +7,7 @@ export { type CheckCooling, type CheckCoolingInput, type CoolingStage, checkCool
 export type { Evidence, EvidenceStatus } from './evidence';
 export type { Finding, FindingKind, Remedy, RuleBroken } from './findings';
 export { type LabelFields, type LabelFieldsInput, labelFields } from './labelFields';
-export { type LearnedFigure, type LearnFigureInput, learnFigure } from './learnFigure';
+export type { LearnedFigure, LearnFigureInput } from './learnFigure';
 export {
   type LearnedEntry,
   type LearnedFromRecords,

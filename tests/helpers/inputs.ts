@@ -50,7 +50,6 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
     { what: 'drying time of apple rings', unit: 'h', before: prior, after: prior, observed: [7, 72], asidePlaces: [1] },
   ],
   processTimeChart: () => [{ food: 'peaches', form: 'halves', pack: 'hot', jar: 'quart' }],
-  drynessByWeighing: () => [{ weighings: tray }],
   powder: () => [{ trimmings: '2 kg', moisture: '88 %', loss: '3 %' }],
   moistureAfterStorage: () => [
     { dried: '500 g', moisture: '2 %', bag: { area: '0.12 m2', transmission: 0.5, time: '365 days' } },
@@ -69,7 +68,6 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
       batchOfDay: 1,
     },
   ],
-  learnFigure: () => [{ prior, observed: [7, 7.5, 7.2, 7.4, 72] }],
   recordRules: () => [{ topic: 'acidified food', made: '2026-08-14' }],
   batchRecord: () => [record],
   waysToKeep: () => [
@@ -99,7 +97,6 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
       ],
     },
   ],
-  elevationFromBoiling: () => [{ temperature: '203 degF' }],
   parseQuantity: () => ['1 1/2 cups', 'volume'],
   formatQuantity: () => ['1.51 cup', { fraction: 8 }],
 };

@@ -11,7 +11,6 @@ import { publishedEnd } from './equations';
 import { activityField, REFERENCE_TEMPERATURE, solutionTemperature } from './fields';
 import { WATER } from './models';
 import { norrishOf, pitzerOf, type Solute, solubilityOf, soluteNamed } from './solutes';
-import type { SolutionByParts, SolutionWaterActivity } from './solutionWaterActivity';
 
 const schema = fields({
   /** Mass of the water. */
@@ -35,6 +34,13 @@ export interface SoluteForActivity {
   readonly cautions: readonly Caution[];
 }
 
+/** A solution of one solute, as `solutionWaterActivity` takes it. */
+interface OneSolute {
+  readonly water: Quantity<'mass'>;
+  readonly solutes: { solute: string; mass: Quantity<'mass'> }[];
+  readonly temperature: Quantity<'temperature'>;
+}
+
 const HALVINGS = 50;
 
 /** The most of a solute to a gram of water that its equation can be asked about. */
@@ -52,7 +58,7 @@ function mostPerWater({ id, name: own, ions, M_g_mol }: Solute, t: number): numb
 /** How much sugar or salt brings water down to a water activity, with the water activity of a solution as `ofSolution` answers it. */
 export function soluteForActivity(
   input: SoluteForActivityInput,
-  ofSolution: (solution: SolutionByParts) => SolutionWaterActivity,
+  ofSolution: (solution: OneSolute) => Pick<SoluteForActivity, 'basis' | 'cautions'> & { waterActivity: number },
 ): SoluteForActivity {
   const { water, solute: asked, waterActivity, temperature } = readInput(schema, input);
   const t = temperature === undefined ? REFERENCE_TEMPERATURE : valueIn(temperature, 'degC');

@@ -101,6 +101,16 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   formatQuantity: () => ['1.51 cup', { fraction: 8 }],
 };
 
+/** Arguments of another shape, which no vector gives. */
+const ALSO: Readonly<Record<string, () => readonly unknown[]>> = {
+  boilingTemperature: () => [{ temperature: '203 degF' }],
+  batchRecord: () => [JSON.stringify({ version: 2, ...record })],
+  canningRules: () => [{ topic: 'holding cut fruit' }],
+  learnFromRecords: () => [{ prior, observed: [7, 7.5, 7.2, 7.4, 72] }],
+  moistureByWeighing: () => [{ weighings: tray }],
+  waterActivityOf: () => [{ waterActivity: 0.5, from: '20 degC', to: '30 degC', food: 'blueberries' }],
+};
+
 /** Up to `most` different lists of arguments of each function, by its name. */
 export function goodArguments(most: number): Map<string, readonly (readonly unknown[])[]> {
   const found = new Map<string, Map<string, readonly unknown[]>>();
@@ -117,5 +127,6 @@ export function goodArguments(most: number): Map<string, readonly (readonly unkn
     }
   }
   for (const [name, args] of Object.entries(BY_HAND)) found.set(name, new Map([['by hand', args()]]));
+  for (const [name, args] of Object.entries(ALSO)) found.get(name)?.set('another shape', args());
   return new Map([...found].map(([name, list]) => [name, [...list.values()]]));
 }

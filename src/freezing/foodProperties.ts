@@ -33,7 +33,7 @@ const schema = fields({
   }),
   /** Temperature of the food, -40 to 150 degC. */
   temperature: temperature({ min: { value: -40, unit: 'degC' }, max: { value: 150, unit: 'degC' } }),
-  /** Where the food begins to freeze, 0 degC or below; needed below 0 degC. */
+  /** Where the food begins to freeze, 0 degC or below; needed below 0 degC (ask with a `food`). */
   initialFreezing: optional(temperature({ max: { value: 0, unit: 'degC' } })),
 });
 export type FoodPropertiesInput = z.input<typeof schema>;

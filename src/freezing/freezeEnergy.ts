@@ -10,7 +10,7 @@ import { type Basis, measured } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { practiceBasis } from '../sources/table';
 import { heatsByMoisture } from './heatsByMoisture';
-import { initialFreezingPoint } from './initialFreezingPoint';
+import { printedProperties } from './printedProperties';
 import { PRACTICE, rowOf } from './tables';
 
 const COEFFICIENT = 'coefficient of performance of the freezer';
@@ -57,7 +57,7 @@ interface Properties {
 }
 
 function ofFood(asked: string): Properties {
-  const found = initialFreezingPoint({ food: asked });
+  const found = printedProperties({ food: asked });
   const printed = found.known ? found : undefined;
   const {
     temperature: freezes,
@@ -107,7 +107,7 @@ function own({ freezing, specificHeatAbove, specificHeatBelow, latentHeat }: Own
  * for a home freezer. All of the latent heat is counted, though a little water stays liquid.
  *
  * Source: Earle, Unit Operations in Food Processing, example 2.10 for the sum; heats as
- * `initialFreezingPoint` or, by the moisture, the equations of Earle, Appendix 7.
+ * `foodProperties` prints them or, by the moisture, the equations of Earle, Appendix 7.
  *
  * @returns `energy` in kWh; `heat` to take out, in kJ
  * @throws StillroomError CONTRADICTION unless just one of `food`, `moisture` and `properties` is given, or when `to` is

@@ -2,7 +2,7 @@
 import type { Bought } from '../produce/weights/asBought';
 import { massBought } from '../produce/weights/asBought';
 import { kitchenMeasure } from '../produce/weights/kitchenMeasure';
-import { rawForReady, readyFromRaw } from '../produce/yields/readyFromRaw';
+import { readyFromRaw } from '../produce/yields/readyFromRaw';
 import { isMass } from '../quantity/fields';
 import { parseQuantity } from '../quantity/parseQuantity';
 import { toDecimalIn } from '../quantity/scale';
@@ -80,7 +80,7 @@ function asPrinted(
     // a weight on a page is of the food as it is bought, before it is cut
     if ('raw' in amount) return rawMass(food.id, amount.raw);
     if (!isMass(amount.ready)) return noAmount(row, 'a volume');
-    const raw = rawForReady({ food: food.name, ...inForm, ready: amount.ready });
+    const raw = readyFromRaw({ food: food.name, ...inForm, ready: amount.ready });
     return raw.known ? weighed(raw.raw.likely, raw.basis, raw.cautions) : raw;
   }
   if ('ready' in amount && !isMass(amount.ready)) return given(amount.ready);

@@ -25,7 +25,7 @@ const schema = /* @__PURE__ */ fields({
   sinceProcessing: optional(time({ min: { value: 0, unit: 'h' } })),
 });
 export interface ReviewBatchInput {
-  /** From `batchRecord` or `parseRecord`, or the same fields. */
+  /** From `batchRecord`, or the same fields. */
   readonly record: BatchRecord | BatchRecordInput;
   /**
    * Time since the jars came out of the canner, or since the food was made, zero or more; without it every remedy is

@@ -18,6 +18,7 @@ import { raw as rawWord } from '../words/raw';
 import { volume } from '../words/volume';
 import { sugarCaution } from './cautions';
 import { juiceAtATime, potBasis, potRule } from './potRules';
+import { type RemakeJelly, type RemakeJellyInput, remakeJelly } from './remakeJelly';
 import { cupOf, sugarBasis } from './sweeteners';
 
 const TESTS = ['one lump', 'several lumps', 'flakes', 'most juices', 'cooking test'] as const;
@@ -123,7 +124,8 @@ const noJelly = (food: string): NotKnown =>
   });
 
 /**
- * Jelly without added pectin: water and minutes to draw the juice from fruit, and the sugar that the juice can set.
+ * Jelly without added pectin: water and minutes to draw the juice from fruit, and the sugar that the juice can set; or,
+ * for a `softJelly` that did not set, what to add before you boil it again.
  *
  * A pound of fruit gives at least a cup of clear juice; no more than 6 to 8 cups of it are cooked at a time. The sugar
  * is the page's for the fruit, or by a test of the juice: a cup takes 1 cup of sugar where the alcohol test gives one
@@ -133,11 +135,14 @@ const noJelly = (food: string): NotKnown =>
  * The guide's printed yields of jelly are not used: three of them cannot be met by mass balance (7 to 9 half-pints
  * from 4 cups of juice and 3 to 4 of sugar); weigh with `jamBalance` instead.
  *
- * Sources: Complete Guide to Home Canning, Guide 7; Michigan State University Extension for the cooking test. The sugar
- * by the alcohol test and for most juices is recalled.
+ * A soft jelly takes the printed quantities for 4 cups, scaled to what is at hand; those for liquid pectin are recalled.
+ *
+ * Sources: Complete Guide to Home Canning, Guide 7; Michigan State University Extension for the cooking test; University
+ * of Tennessee PB724, p. 38, for soft jelly. The sugar by the alcohol test and for most juices is recalled.
  *
  * @param input - `food` (apple, blackberry, crabapple, grape or plum) with `raw`, or `juice`; `pectinTest`: what the
- * test showed, needed for juice without its fruit
+ * test showed, needed for juice without its fruit; or `softJelly`, a volume, with `pectin`: `powdered`, `liquid` or `none`
+ * (boil it down with lemon juice)
  * @returns sugar for the juice, with water, minutes and lemon juice for fruit; or `known: false` for another fruit
  * @throws StillroomError MISSING, CONTRADICTION; UNKNOWN_NAME for another result
  *
@@ -150,9 +155,16 @@ const noJelly = (food: string): NotKnown =>
  * 'sugar' in crabapple && crabapple.sugarVolume.low; // => { value: 6, unit: 'cup' }
  * const tested = jelly({ juice: '4 cups', pectinTest: 'several lumps' });
  * 'sugar' in tested && tested.sugarVolume.high; // => { value: 3, unit: 'cup' }
+ * jelly({ softJelly: '6 cups', pectin: 'powdered' }).pectin; // => { value: 6, unit: 'tsp' }
  * ```
  */
-export function jelly(input: JellyInput): Jelly | NotKnown {
+export function jelly(input: RemakeJellyInput): RemakeJelly;
+export function jelly(input: JellyInput): Jelly | NotKnown;
+export function jelly(input: JellyInput | RemakeJellyInput): Jelly | RemakeJelly | NotKnown {
+  return typeof input === 'object' && input !== null && 'softJelly' in input ? remakeJelly(input) : newJelly(input);
+}
+
+function newJelly(input: JellyInput): Jelly | NotKnown {
   const { food, raw, juice: strained, pectinTest } = readInput(schema, input);
   if (raw !== undefined && strained !== undefined)
     fail('CONTRADICTION', 'juice', input.juice, 'fruit or juice, not both');

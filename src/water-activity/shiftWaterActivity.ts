@@ -30,27 +30,7 @@ export interface ShiftWaterActivity {
   readonly cautions: readonly Caution[];
 }
 
-/**
- * The water activity of a sealed food at another temperature. It rises as the bag warms: a batch measured in a cool
- * kitchen has a higher one in a warm pantry.
- *
- * Formula: Clausius-Clapeyron with the net isosteric heat q, `ln(aw2/aw1) = -(q/R)(1/T2 - 1/T1)`, moisture unchanged.
- * These tables hold no heat of sorption of a food: give one for the moisture it has, since it falls as the food takes up
- * water. Without one, measure the water activity at the warmest temperature that the food will be kept at.
- *
- * @param input - `waterActivity`: at the temperature `from`; `to`: the other temperature, both -40 to 100 degC;
- * `heatOfSorption`: kJ/mol over that of pure water
- * @returns `waterActivity` at `to`
- * @throws StillroomError OUT_OF_RANGE where the result would not be below 1; MISSING
- *
- * @example
- * ```ts
- * import { shiftWaterActivity } from 'stillroom/water-activity';
- *
- * const bag = { waterActivity: 0.5, from: '20 degC', to: '30 degC', heatOfSorption: 5 };
- * shiftWaterActivity(bag).waterActivity; // ≈ 0.535
- * ```
- */
+/** The water activity of a sealed food at another temperature, by Clausius and Clapeyron. */
 export function shiftWaterActivity(input: ShiftWaterActivityInput): ShiftWaterActivity {
   const { waterActivity, from, to, heatOfSorption } = readInput(schema, input);
   const kelvins = 1 / (valueIn(to, 'degC') + KELVIN) - 1 / (valueIn(from, 'degC') + KELVIN);

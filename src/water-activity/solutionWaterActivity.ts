@@ -15,6 +15,7 @@ import { equationBasis, publishedEnd } from './equations';
 import { REFERENCE_TEMPERATURE, rangeAround, solutionTemperature } from './fields';
 import { MODELS, type SolutionModel } from './modelNames';
 import { fromFreezing } from './models';
+import { type SoluteForActivity, type SoluteForActivityInput, soluteForActivity } from './soluteForActivity';
 import { alone, awayFrom25, type Dissolved, type Result, ross } from './soluteModels';
 import { partsOf, solubilityOf } from './solutes';
 import { byGrover, byModel, type Given, WITH_TEMPERATURE } from './solutionModels';
@@ -177,9 +178,10 @@ const toGiven = (text: string, m: Quantity<'mass'>, path: string): Given => ({ t
  * @param input - `water`: mass of all the water, above zero; `solutes`: `{ sucrose: '650 g' }` or a list of
  * `{ solute, mass }` (mass of dry solute, 0 or more; `sugar`, `salt`, `dextrose`, `invert sugar` are understood);
  * `temperature`: 0 to 100 degC, 25 degC when left out; `supersaturated`: true to answer beyond solubility; or `freezingPoint`
- * alone: where ice first forms, 0 to -40 degC
+ * alone: where ice first forms, 0 to -40 degC; or `water`, one `solute` and the `waterActivity` to come down to, above 0
+ * and below 1
  * @throws StillroomError UNKNOWN_NAME with the nearest solutes; OUT_OF_RANGE beyond solubility or an equation's
- * range; CONTRADICTION where the model is not for these solutes
+ * range, or where even the strongest solution is wetter; CONTRADICTION where the model is not for these solutes
  *
  * @example
  * ```ts
@@ -191,10 +193,20 @@ const toGiven = (text: string, m: Quantity<'mass'>, path: string): Given => ({ t
  * solutionWaterActivity({ water: '60 g', solutes: { sugar: '30 g', glucose: '10 g' } }).waterActivity; // ≈ 0.954
  * solutionWaterActivity({ freezingPoint: '-4.93 degC' }).waterActivity; // ≈ 0.9532
  * solutionWaterActivity({ water: '1 kg', solutes: { salt: '0.5 kg' } }); // throws StillroomError OUT_OF_RANGE
+ * solutionWaterActivity({ water: '1 kg', solute: 'sugar', waterActivity: 0.9 }).mass.value; // ≈ 1.44
  * ```
  */
-export function solutionWaterActivity(input: SolutionWaterActivityInput): SolutionWaterActivity {
-  if (typeof input === 'object' && input !== null && 'freezingPoint' in input) return byFreezing(input);
+export function solutionWaterActivity(input: SoluteForActivityInput): SoluteForActivity;
+export function solutionWaterActivity(input: SolutionWaterActivityInput): SolutionWaterActivity;
+export function solutionWaterActivity(
+  input: SolutionWaterActivityInput | SoluteForActivityInput,
+): SolutionWaterActivity | SoluteForActivity {
+  if (typeof input !== 'object' || input === null) return byParts(input);
+  if ('freezingPoint' in input) return byFreezing(input);
+  return 'solute' in input ? soluteForActivity(input, byParts) : byParts(input);
+}
+
+function byParts(input: SolutionByParts): SolutionWaterActivity {
   const { water, temperature: at, model = 'ross', supersaturated = false, given } = readGiven(input);
   const t = at === undefined ? REFERENCE_TEMPERATURE : valueIn(at, 'degC');
   const grams = valueIn(water, 'g');

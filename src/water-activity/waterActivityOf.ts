@@ -5,19 +5,19 @@ import sugarsJson from '../../data/water-activity/sugar-moisture.json';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { type FoundFood, food, form } from '../foods/fields';
-import { figuresFor } from '../foods/figuresFor';
-import { isWithin } from '../foods/isWithin';
-import { formName, nameOf } from '../foods/tables';
+import { formName } from '../foods/tables';
 import { fields, optional, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, derived } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { type NotKnown, notKnown } from '../sources/no';
-import { asTable, basisOf, type Sourced } from '../sources/table';
+import { asTable } from '../sources/table';
 import { activityCaution } from './cautions';
+import { type FoodRow, rowBasis, rowsFor } from './foodRows';
 import { activitiesOf, type IsothermRow, isotherms, temperaturesOf } from './isothermTables';
 import type { Limits } from './isothermTypes';
 import type { TableRow } from './schemas';
+import { type ShiftWaterActivity, type ShiftWaterActivityInput, shiftWaterActivity } from './shiftWaterActivity';
 import { type TypicalFigures, typicalFigures } from './typicalFigures';
 
 const points = asTable<TableRow<'isotherm-points'>>(pointsJson).rows;
@@ -102,32 +102,6 @@ export interface WaterActivityOf {
   readonly cautions: readonly Caution[];
 }
 
-interface FoodRow extends Sourced {
-  readonly food: string;
-  readonly form?: string;
-}
-
-/**
- * The rows of a food, or of the first wider food that has any: those in the form asked for, else those that name no
- * form; where no form is asked for, those that name none, else all.
- */
-function rowsFor<Row extends FoodRow>(rows: readonly Row[], { id }: FoundFood, wanted: string | undefined): Row[] {
-  for (const each of figuresFor(id, 'isotherm')) {
-    const own = rows.filter((row) => row.food === each);
-    const inForm = own.filter(({ form: has }) => wanted !== undefined && has !== undefined && isWithin(has, wanted));
-    const plain = own.filter(({ form: has }) => has === undefined);
-    const found = inForm.length > 0 ? inForm : plain.length > 0 || wanted !== undefined ? plain : own;
-    if (found.length > 0) return found;
-  }
-  return [];
-}
-
-/** A line of the basis; it names the food of the row where that is a wider one. */
-const rowBasis = (row: FoodRow, asked: FoundFood, of: string, note: string): Basis => ({
-  ...basisOf(row, of, `${note} of ${nameOf(row.food)}`),
-  ...(row.food === asked.id ? {} : { food: nameOf(row.food) }),
-});
-
 const span = (pair: readonly [number, number]): Limits => ({ low: pair[0], high: pair[1] });
 
 const degrees = ({ low, high }: Limits): TemperatureSpan => ({
@@ -169,10 +143,18 @@ function nothingOf(asked: FoundFood, wanted: string | undefined): NotKnown {
  * wetter, browning and then growth set in. Nothing is read between printed points, since a crystal takes up almost no
  * water until it suddenly melts into its own. Most fruits have no complete isotherm here, and none is invented.
  *
- * @param input - `food`: a food, or a pure sugar, salt or starch; `form`: where the name does not say it
- * @returns what is published; or `{ known: false }` where these tables have none of it
+ * With a measured `waterActivity` and the temperatures `from` and `to`: what it is in the sealed bag at the other
+ * temperature. It rises as the bag warms: a batch measured in a cool kitchen has a higher one in a warm pantry.
+ * Clausius-Clapeyron with the net isosteric heat q, `ln(aw2/aw1) = -(q/R)(1/T2 - 1/T1)`, moisture unchanged. These
+ * tables hold no heat of sorption of a food: give one for the moisture it has, since it falls as the food takes up water.
+ * Without one, measure the water activity at the warmest temperature that the food will be kept at.
+ *
+ * @param input - `food`: a food, or a pure sugar, salt or starch; `form`: where the name does not say it; or
+ * `waterActivity`, `from` and `to`, both -40 to 100 degC, with `heatOfSorption`, kJ/mol over that of pure water
+ * @returns what is published, or `{ known: false }` where these tables have none of it; or `waterActivity` at the other
+ * temperature
  * @throws StillroomError UNKNOWN_NAME for a text that is no food; CONTRADICTION for a form other than the one that the
- * food names
+ * food names; with `to` also MISSING, and OUT_OF_RANGE where the result would not be below 1
  *
  * @example
  * ```ts
@@ -187,9 +169,21 @@ function nothingOf(asked: FoundFood, wanted: string | undefined): NotKnown {
  * kiwi.known && kiwi.isotherms[0].set; // => 'kiwifruit-gab-30'
  * const starch = waterActivityOf({ food: 'potato starch' });
  * starch.known && starch.series[0].points; // => [{ waterActivity: 0.3, moisture: 0.1 }]
+ * const bag = { waterActivity: 0.5, from: '20 degC', to: '30 degC', heatOfSorption: 5 };
+ * waterActivityOf(bag).waterActivity; // ≈ 0.535
  * ```
  */
-export function waterActivityOf(input: WaterActivityOfInput): WaterActivityOf | NotKnown {
+export function waterActivityOf(input: ShiftWaterActivityInput): ShiftWaterActivity;
+export function waterActivityOf(input: WaterActivityOfInput): WaterActivityOf | NotKnown;
+export function waterActivityOf(
+  input: WaterActivityOfInput | ShiftWaterActivityInput,
+): WaterActivityOf | ShiftWaterActivity | NotKnown {
+  return typeof input === 'object' && input !== null && 'waterActivity' in input
+    ? shiftWaterActivity(input)
+    : published(input);
+}
+
+function published(input: WaterActivityOfInput): WaterActivityOf | NotKnown {
   const { food: asked, form: given } = readInput(schema, input);
   if (given !== undefined && asked.form !== undefined && given !== asked.form) {
     fail('CONTRADICTION', 'form', formName(given), `the form that the food names: ${formName(asked.form)}`);

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { freezeEnergy, initialFreezingPoint } from '../../src/freezing/index';
+import { foodProperties, freezeEnergy } from '../../src/freezing/index';
 import { degC, ends, expectRising } from '../heat/helpers';
 import { expectError } from '../helpers/errors';
 
@@ -20,7 +20,7 @@ describe('freezeEnergy', () => {
   it('takes the printed heats of a food, or the equations by its water', () => {
     const asked = { mass: '10 kg', from: '20 degC', to: '-18 degC' } as const;
     const byName = freezeEnergy({ ...asked, food: 'peaches' });
-    const printed = initialFreezingPoint({ food: 'peach' });
+    const printed = foodProperties({ food: 'peach' });
     const [line] = printed.basis;
     expect(byName.basis[0]).toMatchObject({ of: 'heat', source: line?.source, locator: line?.locator });
     const byWater = freezeEnergy({ ...asked, moisture: 0.889 });

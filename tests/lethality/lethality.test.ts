@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type LogPoint, lethality, zValue } from '../../src/lethality/index';
+import { type LogPoint, lethality } from '../../src/lethality/index';
 import { codeAndPath as errorOf } from '../helpers/errors';
 
 const F0 = { reference: '121.1 degC', z: '10 degC' } as const;
@@ -256,7 +256,7 @@ test('every answer of arithmetic says that it is not a process or that resistanc
     expect(cautions.map(({ id }) => id)).toContain('record-check-only');
     expect(basis.length).toBeGreaterThan(0);
   }
-  const z = zValue({ first, second: { temperature: '90 degC', dValue: '1 min' } });
+  const z = lethality({ first, second: { temperature: '90 degC', dValue: '1 min' } });
   expect(z.cautions.map(({ id }) => id)).toEqual(['resistance-varies']);
 });
 

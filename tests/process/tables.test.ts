@@ -300,6 +300,7 @@ test('every rule of the canning table is listed', () => {
   expect(canningRules().rules.map(({ rule }) => rule)).toEqual([
     ...ids(read('canning-rules').rows),
     ...ids(readTable('acid', 'pickle-rules').rows),
+    ...ids(read('anti-darkening').rows),
   ]);
 });
 

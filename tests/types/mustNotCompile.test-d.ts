@@ -9,12 +9,12 @@ import { driedMass, stopWeight, trayLoad, wetBasis } from '../../src/drying/inde
 import { StillroomError } from '../../src/errors/index';
 import { freezerLoad, freezingTime } from '../../src/freezing/index';
 import { energyCost, energyNeeded, iceVapourPressure } from '../../src/heat/index';
-import { brimfulCapacity, checkHeadspace, fillJar, jarsFor } from '../../src/jars/index';
+import { checkHeadspace, describeJar, fillJar, jarsFor } from '../../src/jars/index';
 import { lethality } from '../../src/lethality/index';
 import { type PlanDayInput, planDay } from '../../src/plan/index';
 import { elevationMinutes, loadTimeline, testedProcess } from '../../src/process/index';
 import { convert, type MassInput, type MoneyInput, type Range, type VolumeInput } from '../../src/quantity/index';
-import { netWeightCheck, parseRecord, recordRules } from '../../src/record/index';
+import { batchRecord, netWeightCheck, recordRules } from '../../src/record/index';
 import { runSheet } from '../../src/sheet/index';
 import { refractiveIndex, sucroseDensity, syrupBoilingTemperature } from '../../src/solution/index';
 import { type Basis, type Caution, sources } from '../../src/sources/index';
@@ -101,7 +101,7 @@ describe('jars', () => {
     fillJar({ ...fill, jar: { brimful: '530 mL', mouth: 'wide' } });
     jarsFor({ ...fill, volume: '3 quarts' });
     checkHeadspace({ food: 'peach', measured: '1/2 in', when: 'before processing' });
-    brimfulCapacity({ water: '470 g', temperature: '20 degC' });
+    describeJar({ water: '470 g', temperature: '20 degC' });
   });
   test('wrong', () => {
     // @ts-expect-error an opening is a length
@@ -119,7 +119,7 @@ describe('jars', () => {
     // @ts-expect-error no such moment
     checkHeadspace({ food: 'peach', measured: '1/2 in', when: 'some time' });
     // @ts-expect-error the water is weighed
-    brimfulCapacity({ water: '1 pint', temperature: '20 degC' });
+    describeJar({ water: '1 pint', temperature: '20 degC' });
   });
 });
 
@@ -274,8 +274,8 @@ describe('plan, record, sheet, charts, sources, errors', () => {
     recordRules({ made: new Date(0) });
     // @ts-expect-error what a label says is a mass or a volume
     netWeightCheck({ ...label, labeled: '18 in' });
-    // @ts-expect-error a record is read from text
-    parseRecord({ lotCode: 'A1' });
+    // @ts-expect-error a record has a day, a name and lots
+    batchRecord({ lotCode: 'A1' });
     // @ts-expect-error no such model
     dryingCurveChart({ weighings: [{ time: '0 h', mass: '1000 g' }], stopWeight: '188 g', model: 'by eye' });
     // @ts-expect-error a length is no temperature

@@ -7,7 +7,6 @@ import {
   isothermMoisture,
   keeps,
   saturatedSaltHumidity,
-  soluteForActivity,
   solutionWaterActivity,
 } from '../../src/water-activity/index';
 
@@ -26,7 +25,7 @@ test('each field takes its own dimension', () => {
   // @ts-expect-error a mass where a temperature belongs
   expectTypeOf(saturatedSaltHumidity).toBeCallableWith({ solute: 'NaCl', temperature: '25 g' });
   // @ts-expect-error a length of water
-  expectTypeOf(soluteForActivity).toBeCallableWith({ water: '1 in', solute: 'salt', waterActivity: 0.9 });
+  expectTypeOf(solutionWaterActivity).toBeCallableWith({ water: '1 in', solute: 'salt', waterActivity: 0.9 });
 });
 
 test('shares are numbers or percentages, a water activity is a number', () => {

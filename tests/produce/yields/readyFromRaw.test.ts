@@ -10,8 +10,8 @@ import { refuseRows, trimTables } from '../../../src/produce/yields/tables';
 import { codeOf, thrownBy as errorOf, pathOf } from '../../helpers/errors';
 import { known, offered } from '../../helpers/known';
 
-const readyFromRaw = (input: Parameters<typeof produce.readyFromRaw>[0]) => known(produce.readyFromRaw(input));
-const rawForReady = (input: Parameters<typeof produce.rawForReady>[0]) => known(produce.rawForReady(input));
+const readyFromRaw = (input: produce.ReadyFromRawInput) => known(produce.readyFromRaw(input));
+const rawForReady = (input: produce.RawForReadyInput) => known(produce.readyFromRaw(input));
 const named = new Map(foodRows.map((row) => [row.id, row.name]));
 /** The foods that the tables of yields name. */
 const FOODS = cutRows.map(({ food }) => named.get(food) as string).filter((name) => name !== 'dry bean');
@@ -217,6 +217,8 @@ describe('your own measure', () => {
     expect(codeOf(call({ yield: 0 }))).toBe('OUT_OF_RANGE');
     const back = () => rawForReady({ food: 'peach', form: 'halves', ready: '10 lb', measured: { ready: '8 lb' } });
     expect(pathOf(back)).toBe('measured.raw');
+    const both = () => rawForReady({ food: 'peach', form: 'halves', ready: '10 lb', raw: '12 lb' } as never);
+    expect([codeOf(both), pathOf(both)]).toEqual(['CONTRADICTION', 'ready']);
   });
 });
 

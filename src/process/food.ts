@@ -6,7 +6,15 @@ import { formsIn, isWithin } from '../foods/isWithin';
 import { foodsNamed, formNamed } from '../foods/lookUpFood';
 import { foodOf, formName, nameOf } from '../foods/tables';
 import { foodsOf, isItself, scopeOf } from './scope';
-import { formNameRows, type NotRecommendedRow, notRecommendedRows, type ProcessRow, recipes, rowsOf } from './tables';
+import {
+  formNameRows,
+  type NotRecommendedRow,
+  notRecommendedRows,
+  type ProcessRow,
+  processRecipeRows,
+  recipes,
+  rowsOf,
+} from './tables';
 
 /** A recipe that is tested for a food, in the form that it is asked for by. */
 export interface FormChoice {
@@ -61,12 +69,20 @@ export function knowledgeOf(id: string): KnownFood {
   return found;
 }
 
-/** The choice of a process for a food; that of what the recipe makes, where no food alone makes it. */
+/** Whether a printed recipe that ends in a process names a food. */
+const recipeNames = (process: string, food: string): boolean =>
+  processRecipeRows.some((row) => row.process === process && row.foods.includes(food));
+
+/**
+ * The choice of a process for a food that its page, or a recipe that ends in it, names; none for any other food. Where no
+ * food alone makes it (spaghetti sauce), it is the choice of what the recipe makes.
+ */
 export function choiceOfProcess(
   food: KnownFood,
   process: string,
 ): { readonly food: KnownFood; readonly choice: FormChoice } | undefined {
-  for (const each of [food, ...rowsOf(process).map((row) => knowledgeOf(row.food))]) {
+  const makes = recipeNames(process, food.id) ? rowsOf(process).map((row) => knowledgeOf(row.food)) : [];
+  for (const each of [food, ...makes]) {
     const choice = each.choices.find(({ recipe }) => recipe === process);
     if (choice !== undefined) return { food: each, choice };
   }

@@ -130,6 +130,19 @@ export const processRecipeRow = () =>
     process: id(),
     foods: ids(),
     excludes: z.exactOptional(ids()),
+    /** Its acid that is never left out. */
+    acid: z.exactOptional(
+      z
+        .array(
+          z.strictObject({
+            what: text(),
+            amount: z.exactOptional(text()),
+            perJar: z.exactOptional(z.partialRecord(z.enum(LISTED_JARS), text())),
+            choose: z.exactOptional(id()),
+          }),
+        )
+        .check(z.minLength(1)),
+    ),
     mustKeep: z.exactOptional(z.array(text()).check(z.minLength(1))),
     scale: text(),
     ...sourcedColumns(),

@@ -3,7 +3,9 @@
  * it. The recipes themselves stay out of the process module, so that who asks for minutes does not load them all.
  */
 import { writeFileSync } from 'node:fs';
+import { nameOf } from '../../src/foods/tables';
 import { RECIPES } from '../../src/recipes/rows/rows';
+import type { IngredientRow } from '../../src/recipes/rows/tables';
 
 const COLUMNS = {
   id: 'id of the recipe in data/recipes',
@@ -12,9 +14,21 @@ const COLUMNS = {
   process: 'name of the process that it ends in: `recipe` of the process rows',
   foods: 'ids of the foods that its page names',
   excludes: 'ids of foods that its page, or later guidance, leaves out',
+  acid: 'the acid of its ingredients that is never left out: what, how much for one batch or in each jar, and which are choices',
   mustKeep: 'what must not be changed, in words',
   scale: 'what the page says of other sizes of the batch',
 };
+
+/** The lines of acid that the recipe is never made without. */
+const acidOf = (ingredients: readonly IngredientRow[]) =>
+  ingredients
+    .filter(({ role, keep }) => role === 'acid' && keep === true)
+    .map(({ food, item, amount, perJar, choose }) => ({
+      what: food === undefined ? item : nameOf(food),
+      ...(amount === undefined ? {} : { amount }),
+      ...(perJar === undefined ? {} : { perJar }),
+      ...(choose === undefined ? {} : { choose }),
+    }));
 
 /** The text of the table. */
 export function indexOfRecipes(): string {
@@ -22,7 +36,8 @@ export function indexOfRecipes(): string {
     row.keeps.flatMap((keep) => {
       // what is only common practice never ends in a heat process
       if (!('process' in keep) || !('source' in row)) return [];
-      const { id, name, names, foods, excludes, mustKeep, batch } = row;
+      const { id, name, names, foods, excludes, ingredients, mustKeep, batch } = row;
+      const acid = acidOf(ingredients);
       return [
         JSON.stringify({
           id,
@@ -31,6 +46,7 @@ export function indexOfRecipes(): string {
           process: keep.process,
           foods,
           ...(excludes === undefined ? {} : { excludes }),
+          ...(acid.length === 0 ? {} : { acid }),
           ...(mustKeep === undefined ? {} : { mustKeep }),
           scale: batch.scale,
           source: row.source,

@@ -11,15 +11,15 @@ import type { Basis } from '../../sources/basis';
 import type { Reason } from '../../sources/no';
 import { readJar } from '../../words/jar';
 import type { AnyPack } from '../../words/pack';
-import { batchesOf, mainLine } from '../batchesOf';
+import { batchesOf, MAIN, mainLine } from '../batchesOf';
 import { keepingOf, type RecipeKeeping } from '../keeping';
 import { pageOf } from '../rows/rows';
 import type { Makes, RecipeRow } from '../rows/tables';
 import { batchesHere } from '../scale';
-import { type Canned, cannedIn, packsFor, type WayProcess } from './canned';
+import { type Canned, cannedIn, packsFor, shown, type WayProcess } from './canned';
 import { type Effort, effortOf } from './effort';
 import type { WaysKitchen } from './kitchen';
-import { cannerLacking, type Lack, lackingFor } from './lacking';
+import { cannerLacking, hasNoJars, isBrought, type Lack, lackingFor } from './lacking';
 
 /** What was bought or picked. */
 export const lot = () =>
@@ -69,7 +69,7 @@ export interface Way {
   readonly processes: readonly WayProcess[];
   /** What else goes in, for one batch. */
   readonly needs: readonly Need[];
-  /** What of equipment and pantry is not there. */
+  /** What of equipment, pantry and other food is not there. */
   readonly lacking: readonly Lack[];
   /** How many batches your lot makes, where the page prints an amount. */
   readonly batches?: number;
@@ -170,10 +170,10 @@ function yieldsOf({ yields = [], rawNeed = [] }: RecipeRow, batches = 1): Way['y
   }));
 }
 
-const needsOf = ({ ingredients }: RecipeRow): Need[] =>
+const needsOf = ({ ingredients }: RecipeRow, brought: readonly string[]): Need[] =>
   ingredients
     .filter(
-      ({ food: id, role, optional: may }) => id !== '@scope' && may !== true && !['fruit', 'spice'].includes(role),
+      (line) => line.optional !== true && line.role !== 'spice' && !(MAIN.has(line.role) && isBrought(line, brought)),
     )
     .map(({ food: id, item, amount, keep }) => ({
       what: id === undefined ? (item as string) : nameOf(id),
@@ -193,11 +193,22 @@ function processesOf(
   return cannedIn(foodId, process, packs, {
     elevation: kitchen.elevation,
     methods: kitchen.canners?.map(({ method }) => method),
-    jars: kitchen.jars?.filter(({ count }) => count !== 0).map(({ jar }) => readJar(jar)),
+    // without any jars the question is whether it could be canned in some
+    jars: hasNoJars(kitchen)
+      ? undefined
+      : kitchen.jars?.filter(({ count }) => count !== 0).map(({ jar }) => readJar(jar)),
   });
 }
 
-export type Found = { readonly way: Way; readonly row: RecipeRow; readonly basis: readonly Basis[] } | ClosedWay;
+export type Found =
+  | {
+      readonly way: Way;
+      readonly row: RecipeRow;
+      /** Id of the food that it is a way for. */
+      readonly food: string;
+      readonly basis: readonly Basis[];
+    }
+  | ClosedWay;
 
 /** What a way shows of a process; the rest of its basis stands in `testedProcess`. */
 const PROCESS_FIELDS: ReadonlySet<string> = new Set([
@@ -217,8 +228,10 @@ export function wayOf(row: RecipeRow, lots: readonly Lot[], kitchen: WaysKitchen
     .map(({ food: { id } }) => packsFor(row, id))
     .reduce((one, other) => one.filter((pack) => other.includes(pack)));
   const canned = processesOf(row, first.food.id, packs, kitchen);
-  const lacking = lackingFor(row, kitchen);
+  const brought = [...new Set(lots.map((each) => each.food.id))];
+  const lacking = lackingFor(row, kitchen, brought);
   const closed = canned !== undefined && canned.processes.length === 0;
+  const served = kitchen !== undefined && hasNoJars(kitchen) ? [] : (canned?.served ?? []);
   const onlyProcess = row.keeps.every((keep) => 'process' in keep);
   if (closed && onlyProcess && canned.otherCanners.length === 0) {
     const reason = canned.reason ?? { code: 'no process', text: `no process of ${row.name} is served here` };
@@ -231,9 +244,10 @@ export function wayOf(row: RecipeRow, lots: readonly Lot[], kitchen: WaysKitchen
   }
   return {
     row,
+    food: first.food.id,
     basis: [
       pageOf(row, 'ways[].needs', row.name),
-      ...(canned?.served ?? []).flatMap((each) =>
+      ...served.flatMap((each) =>
         each.basis
           .filter(({ of }) => PROCESS_FIELDS.has(of))
           .map((line) => ({ ...line, of: `ways[].processes[].${line.of}` })),
@@ -247,8 +261,8 @@ export function wayOf(row: RecipeRow, lots: readonly Lot[], kitchen: WaysKitchen
       foods: [...new Set(lots.map((each) => each.food.name))],
       ...(row.form === undefined ? {} : { form: formName(row.form) }),
       keeps: row.keeps.map(keepingOf),
-      processes: canned?.processes ?? [],
-      needs: needsOf(row),
+      processes: served.map(shown),
+      needs: needsOf(row, brought),
       lacking: closed && onlyProcess ? [cannerLacking(canned.otherCanners), ...lacking] : lacking,
       ...(batches === undefined ? {} : { batches }),
       yields: yieldsOf(row, batches),

@@ -15,8 +15,9 @@ import { recipeCaution } from './cautions';
 import { isFor, RECIPES } from './rows/rows';
 import type { RecipeRow } from './rows/tables';
 import { kitchenSchema } from './ways/kitchen';
+import { type Lot, lot } from './ways/lot';
 import { usualOrder } from './ways/order';
-import { type ClosedWay, type Found, type Lot, lot, type Way, wayOf } from './ways/way';
+import { type ClosedWay, type Found, type Way, wayOf } from './ways/way';
 
 const MOST_LOTS = 60;
 const schema = /* @__PURE__ */ fields({
@@ -131,6 +132,11 @@ export function waysToKeep(input: WaysToKeepInput): WaysToKeep | NotKnown {
         : []),
       ...(left.length === 0 ? [] : [derived('left', 'what pages and tables say')]),
     ],
-    cautions: [recipeCaution('recipe-proportions'), caution('tested-only'), caution('follow-local-guidance')],
+    cautions: [
+      recipeCaution('recipe-proportions'),
+      caution('tested-only'),
+      ...(ranked.some(({ basis }) => basis.some(({ kind }) => kind === 'recalled')) ? [caution('recalled')] : []),
+      caution('follow-local-guidance'),
+    ],
   });
 }

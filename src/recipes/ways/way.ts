@@ -1,9 +1,6 @@
 /** One recipe as a way to keep a food: what it needs, lacks, gives and takes here; or why it is closed. */
-import type * as z from 'zod/mini';
-import { food } from '../../foods/fields';
 import { formName, nameOf } from '../../foods/tables';
-import { bought } from '../../produce/weights/asBought';
-import { fields, isMass, name, optional } from '../../quantity/fields';
+import { isMass } from '../../quantity/fields';
 import { parseQuantity } from '../../quantity/parseQuantity';
 import { valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
@@ -18,20 +15,10 @@ import type { Makes, RecipeRow } from '../rows/tables';
 import { batchesHere } from '../scale';
 import { type Canned, cannedIn, packsFor, shown, type WayProcess } from './canned';
 import { type Effort, effortOf } from './effort';
+import { keptOf } from './kept';
 import type { WaysKitchen } from './kitchen';
 import { cannerLacking, hasNoJars, isBrought, type Lack, lackingFor } from './lacking';
-
-/** What was bought or picked. */
-export const lot = () =>
-  fields({
-    /** What you call it. */
-    name: optional(name('a name for the lot')),
-    /** The food. */
-    food: food(),
-    /** How much of it, as bought: a mass, a volume, or pieces or containers. */
-    raw: optional(bought()),
-  });
-export type Lot = z.output<ReturnType<typeof lot>>;
+import type { Lot } from './lot';
 
 /** A time from the practiced to the slow end. */
 export interface TimeSpan {
@@ -73,7 +60,7 @@ export interface Way {
   readonly lacking: readonly Lack[];
   /** How many batches your lot makes, where the page prints an amount. */
   readonly batches?: number;
-  /** Jars or packs: of your lot where `batches` is known, of one batch otherwise. */
+  /** Jars or packs, dried food and frozen pieces in pints: of your lot where it is known, of one batch otherwise. */
   readonly yields: readonly {
     /** Size of the jar or pack. */
     readonly jar: string;
@@ -82,6 +69,13 @@ export interface Way {
     /** The most. */
     readonly high: number;
   }[];
+  /** What your lot weighs dried, where these tables hold it. */
+  readonly mass?: {
+    /** The least. */
+    readonly low: Quantity<'mass'>;
+    /** The most. */
+    readonly high: Quantity<'mass'>;
+  };
   /** Work of hands: of your lot where `batches` is known, of one batch otherwise. */
   readonly hands?: TimeSpan;
   /** On the clock until it is in jars, on trays or in the freezer, one thing after the other. */
@@ -242,6 +236,9 @@ export function wayOf(row: RecipeRow, lots: readonly Lot[], kitchen: WaysKitchen
     const text = `the lot is less than one whole batch of ${row.name}, which is not made in parts`;
     return { recipe: row.id, name: row.name, reason: { code: 'less than a batch', text } };
   }
+  // the page's own yield goes before the general one
+  const printed = batches !== undefined && (row.yields ?? row.rawNeed) !== undefined;
+  const kept = keptOf(row, lots);
   return {
     row,
     food: first.food.id,
@@ -253,6 +250,7 @@ export function wayOf(row: RecipeRow, lots: readonly Lot[], kitchen: WaysKitchen
           .map((line) => ({ ...line, of: `ways[].processes[].${line.of}` })),
       ),
       ...basis,
+      ...(kept?.basis ?? []).filter(({ of }) => !(printed && of === 'ways[].yields')),
     ],
     way: {
       recipe: row.id,
@@ -265,7 +263,8 @@ export function wayOf(row: RecipeRow, lots: readonly Lot[], kitchen: WaysKitchen
       needs: needsOf(row, brought),
       lacking: closed && onlyProcess ? [cannerLacking(canned.otherCanners), ...lacking] : lacking,
       ...(batches === undefined ? {} : { batches }),
-      yields: yieldsOf(row, batches),
+      yields: kept?.pints === undefined || printed ? yieldsOf(row, batches) : [{ jar: 'pint', ...kept.pints }],
+      ...(kept?.mass === undefined ? {} : { mass: kept.mass }),
       ...(effort === undefined
         ? {}
         : { hands: minutes(effort.hands), clock: minutes(effort.clock), alone: minutes(effort.alone) }),

@@ -19,11 +19,9 @@ const acidOfRecipe = ({ what, amount, perJar, choose }: NonNullable<ProcessRecip
   ...(perJar === undefined
     ? {}
     : {
-        perJar: Object.fromEntries(
-          Object.entries(perJar).map(([jar, printed]) => [jar, parseQuantity(printed, 'volume')]),
-        ),
+        inEachJar: Object.entries(perJar).map(([jar, printed]) => ({ jar, amount: parseQuantity(printed, 'volume') })),
       }),
-  ...(choose === undefined ? {} : { choose }),
+  ...(choose === undefined ? {} : { oneOf: choose }),
 });
 
 /** A recipe as an answer holds it. */

@@ -7,10 +7,15 @@ export interface RecipeAcid {
   readonly what: string;
   /** How much of it for one batch. */
   readonly amount?: Quantity<'volume'>;
-  /** How much of it in each jar, by the size of the jar. */
-  readonly perJar?: Readonly<Record<string, Quantity<'volume'>>>;
-  /** Acids with the same word here are choices: take one of them. */
-  readonly choose?: string;
+  /** How much of it in each jar, for each size that the page prints. */
+  readonly inEachJar?: readonly {
+    /** The jar size. */
+    readonly jar: string;
+    /** How much goes into it. */
+    readonly amount: Quantity<'volume'>;
+  }[];
+  /** Acids of one recipe with the same word here are choices: take one of them. */
+  readonly oneOf?: string;
 }
 
 /** A printed recipe that ends in the process. */

@@ -4,7 +4,7 @@ import type { Given } from '../common/given';
 import { fail } from '../errors/StillroomError';
 import { standsBehind } from '../plan/standsBehind';
 import { fields, name, optional, readInput } from '../quantity/fields';
-import { type Basis, type Caution, joinCautions } from '../sources/basis';
+import type { Basis, Caution } from '../sources/basis';
 import {
   type FruitWaterActivityInput,
   fruitWaterActivity,
@@ -194,7 +194,7 @@ export function isothermChart(input: IsothermChartInput): ChartSpec<IsothermRow>
       values: curve.points,
       layer: layersOf(estimated, limits, point, batch?.name ?? 'the batch'),
       basis: [behindRows(undefined, curve.basis), standsBehind('layer', basis)],
-      cautions: [curve.cautions, joinCautions(verdict?.cautions ?? [])],
+      cautions: [curve.cautions, verdict?.cautions ?? []],
     }),
   );
 }

@@ -4,12 +4,14 @@ import { fields, name, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, derived } from '../sources/basis';
 import type { Instead, Reason } from '../sources/no';
+import type { ProcessRecipe } from '../sources/processRecipe';
 import { basisOf } from '../sources/table';
 import type { AnyPack } from '../words/pack';
 import { acidOf, acidRowOf, type ProcessAcid } from './acid';
 import { bandsOf, bandText } from './bands';
 import { processCaution, usualCautions } from './cautions';
 import { matchForm, readFood, rowsOfChoice } from './food';
+import { processRecipeOf, recipesEndingIn } from './recipesOf';
 import { keepings } from './refusal';
 import type { ListedJar, NotRecommendedRow, PrintedMethod, ProcessRow } from './tables';
 
@@ -37,6 +39,8 @@ export interface ProcessBand {
 export interface PrintedProcess {
   /** Fixed name of the printed recipe: `apple-sauce`. */
   readonly recipe: string;
+  /** The printed recipes that end in it, each with its acid, its batch and what must not be changed. */
+  readonly recipes: readonly ProcessRecipe[];
   /** Fixed name of the line. */
   readonly row: string;
   /** The form that the page is for. */
@@ -111,13 +115,14 @@ function bandsText(row: ProcessRow): ProcessBand[] {
   });
 }
 
-function printed(row: ProcessRow): PrintedProcess {
+function printed(row: ProcessRow, food: string): PrintedProcess {
   const acids = row.jars.flatMap((jar) => {
     const acid = row.acid === undefined ? undefined : acidRowOf(row.acid, jar);
     return acid === undefined ? [] : [{ jar, acid: acidOf(acid) }];
   });
   return {
     recipe: row.recipe,
+    recipes: recipesEndingIn(row.recipe, food).map(processRecipeOf),
     row: row.id,
     form: formName(row.form),
     pack: row.pack ?? 'not stated',
@@ -151,7 +156,7 @@ export function processesFor(input: ProcessesForInput): ProcessesFor {
   const rows = choices.flatMap(rowsOfChoice);
   return answer({
     food: food.name,
-    processes: rows.map(printed),
+    processes: rows.map((row) => printed(row, food.id)),
     notCanned: food.notCanned.map(notCannedOf),
     basis: [
       ...rows.map((row) => basisOf(row, 'processes[].bands', row.id)),

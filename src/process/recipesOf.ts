@@ -1,20 +1,10 @@
 /** The printed recipes that end in a process: what must not be changed in each, and how they are found by name. */
 import { nameKey, nearestNames } from '../common/names';
 import { fail } from '../errors/StillroomError';
+import { parseQuantity } from '../quantity/parseQuantity';
+import type { ProcessRecipe, RecipeAcid } from '../sources/processRecipe';
 import { recipesOfProcess } from './scope';
 import { type ProcessRecipeRow, processRecipeRows } from './tables';
-
-/** A printed recipe that ends in the process. */
-export interface ProcessRecipe {
-  /** Fixed name: ask `recipe` for its ingredients and steps. */
-  readonly recipe: string;
-  /** What its page calls it. */
-  readonly name: string;
-  /** What must not be changed: the minutes hold only with it. */
-  readonly mustKeep: readonly string[];
-  /** What the page says of other sizes of the batch. */
-  readonly scale: string;
-}
 
 /** The recipes that end in a process and name a food. */
 export const recipesEndingIn = (process: string, food: string): readonly ProcessRecipeRow[] => {
@@ -24,10 +14,22 @@ export const recipesEndingIn = (process: string, food: string): readonly Process
   return named.length > 0 ? named : all.filter(({ excludes }) => excludes?.includes(food) !== true);
 };
 
+const acidOfRecipe = ({ what, amount, perJar, choose }: NonNullable<ProcessRecipeRow['acid']>[number]): RecipeAcid => ({
+  what,
+  ...(amount === undefined ? {} : { amount: parseQuantity(amount, 'volume') }),
+  ...(perJar === undefined
+    ? {}
+    : {
+        inEachJar: Object.entries(perJar).map(([jar, printed]) => ({ jar, amount: parseQuantity(printed, 'volume') })),
+      }),
+  ...(choose === undefined ? {} : { oneOf: choose }),
+});
+
 /** A recipe as an answer holds it. */
-export const processRecipeOf = ({ id, name, mustKeep = [], scale }: ProcessRecipeRow): ProcessRecipe => ({
+export const processRecipeOf = ({ id, name, acid = [], mustKeep = [], scale }: ProcessRecipeRow): ProcessRecipe => ({
   recipe: id,
   name,
+  acid: acid.map(acidOfRecipe),
   mustKeep,
   scale,
 });

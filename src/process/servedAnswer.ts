@@ -4,6 +4,7 @@ import { toDecimalIn } from '../quantity/scale';
 import type { Quantity, Range } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
+import type { ProcessRecipe } from '../sources/processRecipe';
 import { basisOf } from '../sources/table';
 import { boilingTemperature } from '../steam/boilingTemperature';
 import type { CanningMethod } from '../words/method';
@@ -14,7 +15,7 @@ import { ruleBasis, ruleFigures } from './canningRules';
 import { processCaution, usualCautions } from './cautions';
 import { lineOf, needsSterileJars, type ProcessLine, psiQuantity } from './cells';
 import { isLowAcid, packOf, type Question, type Served } from './decide';
-import { type ProcessRecipe, processRecipeOf, recipesEndingIn } from './recipesOf';
+import { processRecipeOf, recipesEndingIn } from './recipesOf';
 import { foodsOf } from './scope';
 import { type ProcessRow, rowsOf } from './tables';
 
@@ -30,7 +31,7 @@ export interface TestedProcess {
   readonly form: string;
   /** Fixed name of the printed recipe that the time belongs to: `apple-sauce`. */
   readonly recipe: string;
-  /** The printed recipes that end in it, with what of each must not be changed. */
+  /** The printed recipes that end in it, each with its acid, its batch and what must not be changed. */
   readonly recipes: readonly ProcessRecipe[];
   /** Fixed name of the printed line, a row of the process tables. */
   readonly row: string;

@@ -116,6 +116,19 @@ export const processRecipeRow = () =>
     /** The foods are what it is made of. */
     product: z.exactOptional(z.literal(true)),
     excludes: z.exactOptional(ids()),
+    /** Its acid that is never left out. */
+    acid: z.exactOptional(
+      z
+        .array(
+          z.strictObject({
+            what: text(),
+            amount: z.exactOptional(text()),
+            perJar: z.exactOptional(z.partialRecord(z.enum(LISTED_JARS), text())),
+            choose: z.exactOptional(id()),
+          }),
+        )
+        .check(z.minLength(1)),
+    ),
     mustKeep: z.exactOptional(z.array(text()).check(z.minLength(1))),
     scale: text(),
     ...sourcedColumns(),

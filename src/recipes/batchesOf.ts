@@ -25,7 +25,8 @@ export interface Batches {
   readonly cautions: readonly Caution[];
 }
 
-const MAIN = new Set(['fruit', 'vegetable', 'meat', 'fish']);
+/** The roles of the foods that a recipe is made of. */
+export const MAIN: ReadonlySet<string> = new Set(['fruit', 'vegetable', 'meat', 'fish']);
 /** The line of the food that the recipe is for, where the page prints how much of it goes in. */
 export const mainLine = ({ ingredients }: RecipeRow, food: string): IngredientRow | undefined => {
   const lines = ingredients.filter(({ amount, role }) => amount !== undefined && MAIN.has(role));

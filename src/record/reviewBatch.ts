@@ -6,7 +6,7 @@ import type { TestedProcess } from '../process/testedProcess';
 import { fields, optional, readInput, time } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { TimeInput } from '../quantity/types';
-import { type Basis, type Caution, joinCautions, measured } from '../sources/basis';
+import { type Basis, type Caution, measured } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import type { NotTested } from '../sources/no';
 import { basisOf } from '../sources/table';
@@ -228,12 +228,12 @@ export function reviewBatch(input: ReviewBatchInput): BatchReview {
       ),
       measured('verdict', 'what the record says'),
     ],
-    cautions: joinCautions(
-      unsafe ? [recordCaution('sealed-is-not-safe'), recordCaution('when-in-doubt')] : [],
-      verdict === 'cannot tell' ? [recordCaution('record-needs-more'), recordCaution('when-in-doubt')] : [],
-      seals.cautions,
-      right ? cautions : cautions.filter(({ id }) => !FOR_RIGHT_JARS.has(id)),
-      [caution('follow-local-guidance')],
-    ),
+    cautions: [
+      ...(unsafe ? [recordCaution('sealed-is-not-safe'), recordCaution('when-in-doubt')] : []),
+      ...(verdict === 'cannot tell' ? [recordCaution('record-needs-more'), recordCaution('when-in-doubt')] : []),
+      ...seals.cautions,
+      ...(right ? cautions : cautions.filter(({ id }) => !FOR_RIGHT_JARS.has(id))),
+      caution('follow-local-guidance'),
+    ],
   });
 }

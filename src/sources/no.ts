@@ -1,4 +1,5 @@
 import type { Basis, Caution } from './basis';
+import type { ProcessRecipe } from './processRecipe';
 
 /** Why there is no figure. */
 export interface Reason {
@@ -12,7 +13,7 @@ export interface Reason {
 export interface Instead {
   /** What to do. */
   readonly text: string;
-  /** Id of a recipe. */
+  /** Fixed name of a recipe. */
   readonly recipe?: string;
   /** Trade name of a food. */
   readonly food?: string;
@@ -24,8 +25,12 @@ export interface Instead {
   readonly jar?: string;
   /** Kind of canner. */
   readonly method?: string;
-  /** Printed process time. */
+  /** Printed process time: of the recipes named with it, with their acid. */
   readonly minutes?: number;
+  /** The acid that belongs to the process time, in words. */
+  readonly acid?: string;
+  /** The printed recipes that the process time belongs to, each with its acid and its batch. */
+  readonly recipes?: readonly ProcessRecipe[];
   /** A way of keeping that is not canning. */
   readonly keep?: string;
 }

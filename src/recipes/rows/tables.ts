@@ -197,6 +197,8 @@ const recipeShape = () => ({
   rawNeed: z.exactOptional(
     z.array(z.strictObject({ raw: quantity(), jars: positive(), jar: text() })).check(z.minLength(1)),
   ),
+  /** The published pounds of fresh food for a frozen pint hold for it. */
+  byFrozenPints: z.exactOptional(z.literal(true)),
   /** What must not be changed, for people. */
   mustKeep: z.exactOptional(z.array(text()).check(z.minLength(1))),
   keeps: z.array(keeping()).check(z.minLength(1)),

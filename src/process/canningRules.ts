@@ -36,7 +36,7 @@ export interface CanningRule {
   /** What it is about. */
   readonly topic: CanningTopic;
   /** Its fixed name: `vent`, `wait-before-opening`. */
-  readonly rule: string;
+  readonly id: string;
   /** What to do; of `pickles`, what the figure is about. */
   readonly text: string;
   /** The figure, or its low end, in `unit`. */
@@ -103,16 +103,16 @@ const pickleRules = () =>
  * import { canningRules } from 'stillroom/process';
  *
  * const { rules } = canningRules({ topic: 'pressure canner' });
- * rules.find(({ rule }) => rule === 'vent')?.low; // => 10
- * canningRules({ topic: 'pickles' }).rules.find(({ rule }) => rule === 'vinegar-acidity')?.low; // => 5
+ * rules.find(({ id }) => id === 'vent')?.low; // => 10
+ * canningRules({ topic: 'pickles' }).rules.find(({ id }) => id === 'vinegar-acidity')?.low; // => 5
  * ```
  */
 export function canningRules(input: CanningRulesInput = {}): CanningRules {
   const { topic } = readInput(schema, input);
   const chosen = [...rules, ...pickleRules()].filter((row) => topic === undefined || row.topic === topic);
-  const listed = chosen.map(({ id: rule, topic, text, low, high, unit, ...row }) => ({
+  const listed = chosen.map(({ id, topic, text, low, high, unit, ...row }) => ({
     topic,
-    rule,
+    id,
     text,
     ...(low === undefined ? {} : { low }),
     ...(high === undefined ? {} : { high }),

@@ -70,7 +70,7 @@ export interface TestedProcess {
     /** Minutes of this copy. */
     readonly minutes?: number;
     /** Gauge pressure of this copy, psi. */
-    readonly pressure?: number;
+    readonly psi?: number;
     /** Id of the copy in the register of sources, where it has one. */
     readonly source?: string;
     /** Why a longer time or higher pressure is not the one served. */

@@ -15,12 +15,12 @@ import { foodsWithHeat, heatOf, rowBasis } from './waterActivityOf';
 const GAS = 8.314462618e-3;
 
 const schema = fields({
-  /** Water activity at the temperature `from`, above 0 and below 1. */
+  /** Water activity at `startTemperature`, above 0 and below 1. */
   waterActivity: activityField(),
   /** Temperature it was measured at, -40 to 100 degC. */
-  from: storageTemperature(),
+  startTemperature: storageTemperature(),
   /** Temperature to know it at, -40 to 100 degC. */
-  to: storageTemperature(),
+  targetTemperature: storageTemperature(),
   /** The food, where its heat of sorption is published. */
   food: optional(food()),
   /** Or a net heat of sorption of your own, in kJ/mol over that of pure water: 0 to 100. */
@@ -30,10 +30,10 @@ export type ShiftWaterActivityInput = z.input<typeof schema>;
 export interface ShiftWaterActivity {
   /** Tells the answer from one that these tables have no figure for. */
   readonly known: true;
-  /** Water activity at the temperature `to`, 0 to 1. */
+  /** Water activity at `targetTemperature`, 0 to 1. */
   readonly waterActivity: number;
   /** The same from the heat of the wettest food to that of the driest, where the tables print both. */
-  readonly range: Range<number>;
+  readonly waterActivityRange: Range<number>;
   /** Where the answer comes from. */
   readonly basis: readonly Basis[];
   /** What to mind, dangers first. */
@@ -48,21 +48,27 @@ export interface ShiftWaterActivity {
  * The one published heat is for freeze-dried lowbush blueberry: 5.5 kJ/mol at 8 % moisture (dry basis), which is served,
  * falling to 0.25 at 36 %; the range takes in both.
  *
- * @param input - `waterActivity`: at the temperature `from`; `to`: the other temperature, both -40 to 100 degC;
+ * @param input - `waterActivity`: at `startTemperature`; `targetTemperature`: the other one, both -40 to 100 degC;
  * `food` with a published heat, or `heatOfSorption`: your own, kJ/mol over that of pure water
- * @returns `waterActivity` and `range`; or `{ known: false }` for a food without a heat of sorption in these tables
+ * @returns `waterActivity` and `waterActivityRange`; or `{ known: false }` for a food without a heat of sorption in these tables
  * @throws StillroomError OUT_OF_RANGE where the result would not be below 1; UNKNOWN_NAME; MISSING; CONTRADICTION
  *
  * @example
  * ```ts
  * import { shiftWaterActivity } from 'stillroom/water-activity';
  *
- * const warm = shiftWaterActivity({ waterActivity: 0.5, from: '20 degC', to: '30 degC', food: 'blueberries' });
+ * const warm = shiftWaterActivity({ waterActivity: 0.5, startTemperature: '20 degC', targetTemperature: '30 degC', food: 'blueberries' });
  * warm.known && warm.waterActivity; // ≈ 0.539
  * ```
  */
 export function shiftWaterActivity(input: ShiftWaterActivityInput): ShiftWaterActivity | NotKnown {
-  const { waterActivity, from, to, food: asked, heatOfSorption } = readInput(schema, input);
+  const {
+    waterActivity,
+    startTemperature: from,
+    targetTemperature: to,
+    food: asked,
+    heatOfSorption,
+  } = readInput(schema, input);
   if (asked === undefined && heatOfSorption === undefined) {
     fail('MISSING', 'food', asked, 'either a food with a published heat of sorption, or heatOfSorption');
   }
@@ -91,11 +97,16 @@ export function shiftWaterActivity(input: ShiftWaterActivityInput): ShiftWaterAc
   const ends = [at(row?.wettest_kJ_mol ?? q), at(q)].sort((a, b) => a - b);
   const [low = 0, high = 1] = ends;
   if (high >= 1)
-    fail('OUT_OF_RANGE', 'to', `${to.value} ${to.unit}`, 'a temperature at which the water activity stays below 1');
+    fail(
+      'OUT_OF_RANGE',
+      'targetTemperature',
+      `${to.value} ${to.unit}`,
+      'a temperature at which the water activity stays below 1',
+    );
   return answer({
     known: true,
     waterActivity: at(q),
-    range: { low, likely: at(q), high },
+    waterActivityRange: { low, likely: at(q), high },
     basis: [
       row === undefined || asked === undefined
         ? { of: 'waterActivity', kind: 'measured', note: 'heat of sorption' }

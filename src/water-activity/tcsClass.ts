@@ -28,7 +28,7 @@ export interface TcsClass {
   /** The printed table: `A` for food heated and then packaged, `B` for all other. */
   readonly table: 'A' | 'B';
   /** Where the food is in the table, as printed. */
-  readonly printed: {
+  readonly printedCell: {
     /** The row: water activity. */
     readonly row: string;
     /** The column: pH. */
@@ -72,7 +72,7 @@ export function tcsClass(input: TcsClassInput): TcsClass {
   return answer({
     ruledAs: row.class,
     table,
-    printed: { row: row.aw, column: row.pH },
+    printedCell: { row: row.aw, column: row.pH },
     basis: [basisOf(row, 'ruledAs', `Table ${table}`)],
     cautions: [
       ...(row.class === 'PA' ? [activityCaution('product-assessment')] : []),

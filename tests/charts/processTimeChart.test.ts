@@ -42,7 +42,7 @@ describe('processTimeChart', () => {
   });
 
   test('every step is what testedProcess answers there: at its ends and in its middle', () => {
-    for (const { from, to, minutes } of rows({ ...peaches, from: '-300 m', to: '4000 m' })) {
+    for (const { from, to, minutes } of rows({ ...peaches, fromElevation: '-300 m', toElevation: '4000 m' })) {
       const feet = [from + 0.5, (from + to) / 2, to - 0.5].map((metres) => ({ value: metres, unit: 'm' as const }));
       for (const elevation of feet) {
         expect(testedProcess({ ...peaches, method: 'boiling-water', elevation })).toMatchObject({ minutes });
@@ -52,7 +52,7 @@ describe('processTimeChart', () => {
 
   test('the minutes are those that processesFor prints', () => {
     const printed = processesFor({ food: 'peaches' }).processes.find(
-      ({ form, pack, jars, method }) =>
+      ({ form, pack, jarSizes: jars, method }) =>
         form === 'halves or slices' && pack === 'hot' && jars.includes('quart') && method === 'boiling-water',
     );
     expect(rows(peaches).map(({ minutes }) => minutes)).toEqual(printed?.bands.map(({ minutes }) => minutes));

@@ -51,7 +51,8 @@ describe('processesFor', () => {
   });
 
   test('agrees with testedProcess on every line', () => {
-    for (const { form, pack, jars, method, alternative, bands } of processesFor({ food: 'tomato' }).processes) {
+    for (const { form, pack, jarSizes: jars, method, alternative, bands } of processesFor({ food: 'tomato' })
+      .processes) {
       for (const jar of jars) {
         for (const [index, elevation] of (['0 ft', '9000 ft'] as const).entries()) {
           if (method === 'dial-gauge' && index === 1) continue;

@@ -420,7 +420,7 @@ describe('a cooked fruit sauce in pints (common practice, no source)', () => {
 
   test('no printed fruit sauce in pints takes less', () => {
     for (const food of ['apple', 'cranberry', 'mango']) {
-      for (const { form, method, jars, bands } of processesFor({ food }).processes) {
+      for (const { form, method, jarSizes: jars, bands } of processesFor({ food }).processes) {
         if (!form.startsWith('sauce') || method !== 'boiling-water' || !jars.includes('pint')) continue;
         expect(bands[0]?.minutes).toBeGreaterThan(10);
       }

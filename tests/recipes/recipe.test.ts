@@ -94,14 +94,14 @@ describe('a recipe', () => {
         const inPot = batches / many.pots;
         one.ingredients.forEach((line, index) => {
           const scaled = many.ingredients[index];
-          if (line.role === 'acid' && line.amount !== undefined && line.per === undefined)
+          if (line.role === 'acid' && line.amount !== undefined && line.amountFor === undefined)
             expect(ml(scaled?.amount)).toBeGreaterThanOrEqual(ml(line.amount) * inPot * (1 - 1e-8));
           // water that thins an acid that must be kept; it is rounded down, and a trace of it stays a trace
           const thins =
             line.role === 'liquid' &&
             !line.neverLess &&
             one.ingredients.some(({ role, neverLess }) => role === 'acid' && neverLess);
-          if (thins && line.amount !== undefined && line.per === undefined && inPot >= 1)
+          if (thins && line.amount !== undefined && line.amountFor === undefined && inPot >= 1)
             expect(ml(scaled?.amount)).toBeLessThanOrEqual(ml(line.amount) * inPot * (1 + 1e-8));
         });
       }),

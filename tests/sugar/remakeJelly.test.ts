@@ -9,6 +9,6 @@ test('soft jelly again', () => {
     batches: 1,
   });
   expect(remakeJelly({ jelly: '12 cups', pectin: 'none' })).toMatchObject({ lemonJuice: { value: 6 }, batches: 2 });
-  expect(remakeJelly({ jelly: '12 cups', pectin: 'none' }).pectin).toBeUndefined();
+  expect(remakeJelly({ jelly: '12 cups', pectin: 'none' }).pectinVolume).toBeUndefined();
   expect(remakeJelly({ jelly: '4 cups', pectin: 'liquid' }).cautions.map(({ id }) => id)).toContain('recalled');
 });

@@ -4,17 +4,22 @@ import { codeAndPath as errorOf } from '../helpers/errors';
 import { known } from '../helpers/known';
 
 describe('another temperature', () => {
-  const same = { waterActivity: 0.5, from: '20 degC', to: '20 degC', food: 'blueberry' } as const;
+  const same = {
+    waterActivity: 0.5,
+    startTemperature: '20 degC',
+    targetTemperature: '20 degC',
+    food: 'blueberry',
+  } as const;
   test('nothing changes where it stays, it rises with warmth and goes back', () => {
     expect(known(shiftWaterActivity(same)).waterActivity).toBe(0.5);
-    const warm = known(shiftWaterActivity({ ...same, to: '35 degC' }));
+    const warm = known(shiftWaterActivity({ ...same, targetTemperature: '35 degC' }));
     expect(warm.waterActivity).toBeGreaterThan(0.5);
-    expect(warm.range.low).toBeLessThan(warm.range.high);
+    expect(warm.waterActivityRange.low).toBeLessThan(warm.waterActivityRange.high);
     const back = known(
       shiftWaterActivity({
         waterActivity: warm.waterActivity,
-        from: '35 degC',
-        to: '20 degC',
+        startTemperature: '35 degC',
+        targetTemperature: '20 degC',
         heatOfSorption: 5.5,
       }),
     );
@@ -26,7 +31,9 @@ describe('another temperature', () => {
     expect(errorOf(() => shiftWaterActivity(bare))).toEqual(['MISSING', 'food']);
     expect(errorOf(() => shiftWaterActivity({ ...same, heatOfSorption: 4 }))).toEqual(['CONTRADICTION', 'food']);
     expect(
-      errorOf(() => shiftWaterActivity({ ...bare, waterActivity: 0.95, to: '90 degC', heatOfSorption: 20 })),
+      errorOf(() =>
+        shiftWaterActivity({ ...bare, waterActivity: 0.95, targetTemperature: '90 degC', heatOfSorption: 20 }),
+      ),
     ).toEqual(['OUT_OF_RANGE', 'to']);
   });
 

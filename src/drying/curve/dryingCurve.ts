@@ -33,7 +33,7 @@ const schema = /* @__PURE__ */ fields({
     }),
   ),
   /** The unit of time that the constants are for: `s`, `min`, `h`, `day`. */
-  per: optional(choice('the unit of time of the constants', ['s', 'min', 'h', 'day'])),
+  timeUnit: optional(choice('the unit of time of the constants', ['s', 'min', 'h', 'day'])),
   /** Of the slab: up to 1 m. */
   thickness: optional(length({ max: { value: 1, unit: 'm' } })),
   /** Which faces of the slab dry: `both` (if not given) or `one`. */
@@ -80,7 +80,7 @@ function refuseOthers(
 }
 
 function slab(given: Given, input: DryingCurveInput): DryingCurve {
-  refuseOthers(given, input, ['constants', 'per', 'moistureRatio']);
+  refuseOthers(given, input, ['constants', 'timeUnit', 'moistureRatio']);
   const { thickness, faces = 'both', diffusivity, time: since } = given;
   if (thickness === undefined) fail('MISSING', 'thickness', undefined, 'the thickness of the slab');
   if (diffusivity === undefined) fail('MISSING', 'diffusivity', undefined, 'the diffusivity of the slab');
@@ -96,8 +96,8 @@ function slab(given: Given, input: DryingCurveInput): DryingCurve {
 
 function thinLayer(model: ThinLayerModel, given: Given, input: DryingCurveInput): DryingCurve {
   refuseOthers(given, input, ['thickness', 'faces', 'diffusivity']);
-  const { per, time: since, moistureRatio } = given;
-  if (per === undefined) fail('MISSING', 'per', undefined, 'the unit of time that the constants are for');
+  const { timeUnit: per, time: since, moistureRatio } = given;
+  if (per === undefined) fail('MISSING', 'timeUnit', undefined, 'the unit of time that the constants are for');
   if ((since === undefined) === (moistureRatio === undefined)) {
     fail(
       since === undefined ? 'MISSING' : 'CONTRADICTION',
@@ -152,7 +152,7 @@ function thinLayer(model: ThinLayerModel, given: Given, input: DryingCurveInput)
  * ```ts
  * import { dryingCurve } from 'stillroom/drying';
  *
- * const cherry = { model: 'page', constants: { k: 0.0504, n: 0.761 }, per: 'min' } as const;
+ * const cherry = { model: 'page', constants: { k: 0.0504, n: 0.761 }, timeUnit: 'min' } as const;
  * dryingCurve({ ...cherry, time: '20 min' }).moistureRatio; // ≈ 0.61102
  * dryingCurve({ ...cherry, moistureRatio: 0.1 }).time.value; // ≈ 151.7
  * dryingCurve({ model: 'slab', thickness: '2 mm', diffusivity: 2e-10, time: '1000 s' }).moistureRatio; // ≈ 0.4959

@@ -48,7 +48,7 @@ export interface KnownDryingStudy {
   /** The model that fitted best, in words. */
   readonly bestModel?: string;
   /** How it was dried, where it was not hot air alone. */
-  readonly method?: string;
+  readonly driedBy?: string;
   /** Where the figures come from. */
   readonly basis: readonly Basis[];
   /** What to mind. */

@@ -63,7 +63,7 @@ export interface JerkySteps {
   /** What the meat must reach inside before it dries, by a thermometer. */
   readonly internalTemperature?: Quantity<'temperature'>;
   /** Air of the dryer. */
-  readonly dryer: {
+  readonly dryerTemperature: {
     /** The least that is printed. */
     readonly low: Quantity<'temperature'>;
     /** The most that is printed. */
@@ -205,9 +205,9 @@ function heatedBefore(asked: Asked, inside: JerkyRow): Jerky {
   return {
     tested: true,
     internalTemperature: degF(least),
-    dryer: dryerOf(DRYER),
+    dryerTemperature: dryerOf(DRYER),
     keepsFor: keeping(),
-    basis: [basisOf(inside, 'internalTemperature'), basisOf(DRYER, 'dryer'), ...keepingBasis()],
+    basis: [basisOf(inside, 'internalTemperature'), basisOf(DRYER, 'dryerTemperature'), ...keepingBasis()],
     cautions: cautions(),
   };
 }
@@ -251,13 +251,13 @@ function heatedAfter(asked: Asked, inside: JerkyRow): Jerky {
   }
   return {
     tested: true,
-    dryer: dryerOf(HOT_DRYER),
+    dryerTemperature: dryerOf(HOT_DRYER),
     dryAtLeast,
     oven: { temperature: degF(printed(OVEN).least), time: ovenTime },
     thickestStrip: STRIP,
     keepsFor: keeping(),
     basis: [
-      basisOf(HOT_DRYER, 'dryer'),
+      basisOf(HOT_DRYER, 'dryerTemperature'),
       basisOf(HOT_DRYER, 'dryAtLeast'),
       basisOf(OVEN, 'oven'),
       basisOf(OVEN, 'thickestStrip'),

@@ -179,7 +179,7 @@ describe('sauce and juice', () => {
 
 describe('your own measure', () => {
   test('a ready weight from this lot', () => {
-    const answer = readyFromRaw({ food: 'peach', form: 'halves', raw: '20 lb', measured: { ready: '16 lb' } });
+    const answer = readyFromRaw({ food: 'peach', form: 'halves', raw: '20 lb', ownYield: { ready: '16 lb' } });
     expect(answer.ready.low).toEqual(answer.ready.high);
     expect(answer.ready.likely.value).toBe(16);
     expect(answer.trimmings.likely.value).toBe(4);
@@ -188,22 +188,22 @@ describe('your own measure', () => {
   });
 
   test('a ratio, or an earlier lot, for the way back', () => {
-    const byRatio = rawForReady({ food: 'pear', form: 'halves', ready: '8 lb', measured: { yield: '80 %' } });
+    const byRatio = rawForReady({ food: 'pear', form: 'halves', ready: '8 lb', ownYield: { yield: '80 %' } });
     const byLot = rawForReady({
       food: 'pear',
       form: 'halves',
       ready: '8 lb',
-      measured: { ready: '4 kg', raw: '5 kg' },
+      ownYield: { ready: '4 kg', raw: '5 kg' },
     });
     expect(byRatio.raw.likely.value).toBe(10);
     expect(byLot.raw.likely.value).toBeCloseTo(10, 12);
-    const none = readyFromRaw({ food: 'pear', form: 'whole', raw: '8 lb', measured: { yield: 1 } });
+    const none = readyFromRaw({ food: 'pear', form: 'whole', raw: '8 lb', ownYield: { yield: 1 } });
     expect(none.parts).toEqual([]);
   });
 
   test('serves a form that no table has: peeled tomatoes', () => {
     expect(produce.readyFromRaw({ food: 'tomato', form: 'peeled', raw: '1 lb' }).known).toBe(false);
-    const own = readyFromRaw({ food: 'tomato', form: 'peeled', raw: '10 lb', measured: { ready: '8 lb' } });
+    const own = readyFromRaw({ food: 'tomato', form: 'peeled', raw: '10 lb', ownYield: { ready: '8 lb' } });
     expect(own.yield.likely).toBe(0.8);
   });
 
@@ -215,7 +215,7 @@ describe('your own measure', () => {
     expect(codeOf(call({ ready: '8 lb', yield: 0.8 }))).toBe('CONTRADICTION');
     expect(codeOf(call({}))).toBe('MISSING');
     expect(codeOf(call({ yield: 0 }))).toBe('OUT_OF_RANGE');
-    const back = () => rawForReady({ food: 'peach', form: 'halves', ready: '10 lb', measured: { ready: '8 lb' } });
+    const back = () => rawForReady({ food: 'peach', form: 'halves', ready: '10 lb', ownYield: { ready: '8 lb' } });
     expect(pathOf(back)).toBe('measured.raw');
   });
 });

@@ -136,7 +136,7 @@ function waterAndIce(row: BlanchingRow, bath: Bath, prepared: Quantity<'mass'>) 
   return {
     amounts: {
       ...(bath === 'water'
-        ? { water: quantityIn<'volume'>(valueIn(prepared, 'lb') * perPound.low, 'gallon', 'gallon') }
+        ? { waterVolume: quantityIn<'volume'>(valueIn(prepared, 'lb') * perPound.low, 'gallon', 'gallon') }
         : {}),
       ice: quantityIn<'mass'>(prepared.value * ice.low, prepared.unit, prepared.unit),
     },

@@ -1,6 +1,8 @@
 import * as z from 'zod/mini';
 import table from '../../data/process/anti-darkening.json';
 import { answer } from '../common/answer';
+import { parseQuantity } from '../quantity/parseQuantity';
+import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
 import { id, positive, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable, basisOf } from '../sources/table';
@@ -12,7 +14,9 @@ export const holdingSolutionRow = () =>
     id: id(),
     solution: text(),
     amount: z.exactOptional(positive()),
-    unit: z.exactOptional(text()),
+    unit: z.exactOptional(z.enum(['tsp', 'cup', 'mg'])),
+    /** Tablets in it. */
+    tablets: z.exactOptional(positive()),
     water: z.exactOptional(text()),
     /** Ascorbic acid in it, g. */
     grams: z.exactOptional(positive()),
@@ -24,14 +28,14 @@ type SolutionRow = RowOf<typeof holdingSolutionRow>;
 export interface HoldingSolution {
   /** What is dissolved. */
   readonly solution: string;
-  /** How much of it, in `unit`. */
-  readonly amount?: number;
-  /** Unit of the amount. */
-  readonly unit?: string;
+  /** How much of it. */
+  readonly amount?: Quantity<'mass'> | Quantity<'volume'>;
+  /** How many tablets of it. */
+  readonly tablets?: number;
   /** How much cold water it goes into. */
-  readonly water?: string;
-  /** Ascorbic acid in it, g. */
-  readonly grams?: number;
+  readonly waterVolume?: Quantity<'volume'>;
+  /** Ascorbic acid in it, in g. */
+  readonly ascorbicAcid?: Quantity<'mass'>;
 }
 export interface HoldingSolutions {
   /** The solutions, in the order of the table. */
@@ -41,6 +45,15 @@ export interface HoldingSolutions {
   /** What to mind. */
   readonly cautions: readonly Caution[];
 }
+
+/** A row as the answer holds it. */
+const solutionOf = ({ solution, amount, unit, tablets, water, grams }: SolutionRow): HoldingSolution => ({
+  solution,
+  ...(amount === undefined || unit === undefined ? {} : { amount: { value: amount, unit } as Quantity<'volume'> }),
+  ...(tablets === undefined ? {} : { tablets }),
+  ...(water === undefined ? {} : { waterVolume: parseQuantity(water, 'volume') }),
+  ...(grams === undefined ? {} : { ascorbicAcid: { value: grams, unit: 'g' } }),
+});
 
 /**
  * The solutions that keep cut apples, apricots, nectarines, peaches and pears from darkening before they are packed.
@@ -53,13 +66,13 @@ export interface HoldingSolutions {
  * import { holdingSolutions } from 'stillroom/process';
  *
  * const { solutions } = holdingSolutions();
- * solutions[0]; // => { solution: 'ascorbic acid powder', amount: 1, unit: 'tsp', water: '1 gallon', grams: 3 }
+ * solutions[0]; // => { solution: 'ascorbic acid powder', amount: { value: 1, unit: 'tsp' }, waterVolume: { value: 1, unit: 'gallon' }, ascorbicAcid: { value: 3, unit: 'g' } }
  * ```
  */
 export function holdingSolutions(): HoldingSolutions {
   const { rows } = asTable<SolutionRow>(table);
   return answer({
-    solutions: rows.map(({ id, source, locator, obtained, seen, notes, ...solution }) => solution),
+    solutions: rows.map(solutionOf),
     basis: rows.map((row) => basisOf(row, 'solutions[].solution', row.solution)),
     cautions: [processCaution('holding-is-not-acid')],
   });

@@ -11,7 +11,7 @@ import { bandsOf, bandText } from './bands';
 import { processCaution, usualCautions } from './cautions';
 import { matchForm, readFood, rowsOfChoice } from './food';
 import { keepings } from './refusal';
-import type { ListedJar, NotRecommendedRow, PrintedMethod, ProcessRow } from './tables';
+import type { Alternative, ListedJar, NotRecommendedRow, PrintedMethod, ProcessRow } from './tables';
 
 const schema = /* @__PURE__ */ fields({
   /** Any name of the food; where it holds a form (`applesauce`), only that form is listed. */
@@ -48,7 +48,7 @@ export interface PrintedProcess {
   /** The canner. */
   readonly method: PrintedMethod;
   /** Which of several lines it is. */
-  readonly alternative?: string;
+  readonly alternative?: Alternative;
   /** Empty space to leave below the lid. */
   readonly headspace: Quantity<'length'>;
   /** The acid that belongs to the process, for each jar size. */

@@ -16,7 +16,7 @@ import { lineOf, needsSterileJars, type ProcessLine, psiQuantity } from './cells
 import { isLowAcid, packOf, type Question, type Served } from './decide';
 import { type ProcessRecipe, processRecipeOf, recipesEndingIn } from './recipesOf';
 import { foodsOf, scopeOf } from './scope';
-import { type ProcessRow, rowsOf } from './tables';
+import { type Alternative, type ProcessRow, rowsOf } from './tables';
 
 /** A published process at an elevation. */
 export interface TestedProcess {
@@ -51,7 +51,7 @@ export interface TestedProcess {
   /** The acid that belongs to the process. */
   readonly acid?: ProcessAcid;
   /** Which printed line this is, where there are several. */
-  readonly alternative?: string;
+  readonly alternative?: Alternative;
   /** All printed lines that hold here, where there are several. */
   readonly alternatives?: readonly ProcessLine[];
   /** Whether the empty jars must be sterilized. */
@@ -100,11 +100,11 @@ function copiesOf(row: ProcessRow, band: number): TestedProcess['copies'] {
     typeof figures === 'number' ? figures : figures[band];
   const copies = (row.copies ?? []).map((copy) => ({
     ...(copy.minutes === undefined ? {} : { minutes: perBand(copy.minutes) as number }),
-    ...(copy.psi === undefined ? {} : { pressure: copy.psi[band] as number }),
+    ...(copy.psi === undefined ? {} : { psi: copy.psi[band] as number }),
     ...(copy.source === null ? {} : { source: copy.source }),
     ...(copy.notServed === undefined ? {} : { notServed: copy.notServed }),
   }));
-  const differ = new Set(copies.map(({ minutes, pressure }) => `${minutes}/${pressure}`)).size > 1;
+  const differ = new Set(copies.map(({ minutes, psi }) => `${minutes}/${psi}`)).size > 1;
   return differ ? copies : undefined;
 }
 

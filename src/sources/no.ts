@@ -1,3 +1,5 @@
+import type { CanningMethod } from '../words/method';
+import type { AnyPack } from '../words/pack';
 import type { Basis, Caution } from './basis';
 
 /** Why there is no figure. */
@@ -19,11 +21,11 @@ export interface Instead {
   /** Form of the food. */
   readonly form?: string;
   /** How the food is packed. */
-  readonly pack?: string;
+  readonly pack?: AnyPack;
   /** Name of a jar. */
   readonly jar?: string;
   /** Kind of canner. */
-  readonly method?: string;
+  readonly method?: CanningMethod;
   /** Printed process time. */
   readonly minutes?: number;
   /** A way of keeping that is not canning. */

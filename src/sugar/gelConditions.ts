@@ -95,7 +95,7 @@ export function gelConditions(input: GelConditionsInput): GelConditions {
   if (QUANTITIES.every((quantity) => given[quantity] === undefined)) {
     fail('MISSING', '', input, `at least one of ${QUANTITIES.join(', ')} to judge`);
   }
-  const pectin = given.pectinKind ?? route?.pectin;
+  const pectin = given.pectinKind ?? route?.pectinKind;
   if (pectin === undefined) return fail('MISSING', 'pectinKind', undefined, `a kind of pectin: ${PECTINS.join(', ')}`);
   const found = QUANTITIES.flatMap((quantity) => {
     const raw = given[quantity];

@@ -16,6 +16,7 @@ import { caution } from '../sources/cautions';
 import { type NotKnown, notKnown } from '../sources/no';
 import { asTable, basisOf, type Sourced } from '../sources/table';
 import { activityCaution } from './cautions';
+import type { IsothermModel } from './isothermModels';
 import { activitiesOf, type IsothermRow, isotherms, temperaturesOf } from './isothermTables';
 import type { Limits } from './isothermTypes';
 import type { TableRow } from './schemas';
@@ -47,7 +48,7 @@ export interface SorptionSet {
   /** Its id, to ask for it by. */
   readonly set: string;
   /** Name of the equation. */
-  readonly model: string;
+  readonly model: IsothermModel;
   /** How the food was prepared, or whose data. */
   readonly state: string;
   /** Lowest and highest temperature that it may be asked at. */

@@ -90,7 +90,7 @@ test.each([0.001, 0.005, 0.01, 0.015, 0.0199])('a ferment of %d salt is refused,
 test('the least salt is what the pages print', () => {
   // sauerkraut: 2 % of the cabbage by the standard, 3 tbsp for 5 lb by the bulletin
   expect(brine({ share: '2 %', shareOf: 'food', ready, food: 'cabbage' })).toMatchObject({
-    least: { share: 0.02, of: 'water and food' },
+    leastSalt: { share: 0.02, shareOf: 'water and food' },
   });
   expect(ids(salted({ share: '2.3 %', shareOf: 'food', ready }))).toContain('less-salt-than-the-bulletin');
   expect(ids(salted({ saltAdded: '3 tbsp', ready }))).not.toContain('less-salt-than-the-bulletin');
@@ -168,7 +168,7 @@ test('bad input', () => {
   expectError(() => brine({ saltAdded: '10 g' }), 'MISSING', 'water');
   expectError(() => brine({ saltAdded: '400 g', water: '1 kg' }), 'OUT_OF_RANGE', 'saltAdded');
   expectError(() => brine({ water: '1 kg' }), 'MISSING', 'share');
-  expectError(() => brine({ share: '5 %', water: '1 kg' }), 'MISSING', 'of');
+  expectError(() => brine({ share: '5 %', water: '1 kg' }), 'MISSING', 'shareOf');
   expectError(
     () => brine({ share: '5 %', shareOf: 'water', saltAdded: '10 g', water: '1 kg' }),
     'CONTRADICTION',

@@ -37,7 +37,7 @@ test('salt grows with the cabbage', () => {
 
 test('dill pickles: brine for the cucumbers', () => {
   const answer = salt('cucumbers', '8 lb');
-  expect(answer).toMatchObject({ volume: { value: 1, unit: 'cup' }, water: { value: 16 }, of: 'water' });
+  expect(answer).toMatchObject({ volume: { value: 1, unit: 'cup' }, waterVolume: { value: 16 }, shareOf: 'water' });
   expect(answer.share).toBeCloseTo(292 / (16 * 236.5882365 * 0.9982071), 6);
   expect(made({ food: 'pickles' }).food).toBe('fermented dill pickles');
   expect(made({ food: 'dill pickles' }).refrigeratedMonths).toEqual({ low: 4, high: 6 });

@@ -30,8 +30,8 @@ test('weight to spoons and back', () => {
 });
 
 test('bad input', () => {
-  expectError(() => saltMeasure({ amount: '0 g' }), 'OUT_OF_RANGE', 'salt');
-  expectError(() => saltMeasure({ amount: '0 tsp' }), 'OUT_OF_RANGE', 'salt');
-  expectError(() => saltMeasure({ amount: '5 in' as never }), 'WRONG_DIMENSION', 'salt');
+  expectError(() => saltMeasure({ amount: '0 g' }), 'OUT_OF_RANGE', 'amount');
+  expectError(() => saltMeasure({ amount: '0 tsp' }), 'OUT_OF_RANGE', 'amount');
+  expectError(() => saltMeasure({ amount: '5 in' as never }), 'WRONG_DIMENSION', 'amount');
   expectError(() => saltMeasure({ amount: '5 g', crystal: 'sugar' }), 'UNKNOWN_NAME', 'crystal');
 });

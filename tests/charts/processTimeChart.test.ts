@@ -95,10 +95,10 @@ describe('processTimeChart', () => {
   });
 
   test('bad input names its field', () => {
-    expect(code({ ...peaches, from: '3000 ft', to: '1000 ft' })).toBe('CONTRADICTION to');
+    expect(code({ ...peaches, fromElevation: '3000 ft', toElevation: '1000 ft' })).toBe('CONTRADICTION toElevation');
     expect(code({ ...peaches, food: 'peches' })).toBe('UNKNOWN_NAME food');
     expect(code({ ...peaches, food: undefined })).toBe('MISSING food');
-    expect(code({ ...peaches, to: '9000 m' })).toBe('OUT_OF_RANGE to');
+    expect(code({ ...peaches, toElevation: '9000 m' })).toBe('OUT_OF_RANGE toElevation');
     expect(code({ ...peaches, hight: 3 })).toBe('UNKNOWN_FIELD hight');
     expect(code(undefined)).toBe('MISSING ');
   });

@@ -22,7 +22,7 @@ test('whatIsKnown names the crafts of every food, and lends none that may not be
 });
 
 test('whatIsKnown says which wider food the figures are from', () => {
-  expect(craftsOf('sour cherry').get('drying')).toMatchObject({ from: 'cherry' });
+  expect(craftsOf('sour cherry').get('drying')).toMatchObject({ widerFood: 'cherry' });
   expect(craftsOf('cherry').get('drying')).not.toHaveProperty('from');
   expect(craftsOf('pawpaw').size).toBe(0);
 });

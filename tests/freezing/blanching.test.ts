@@ -43,7 +43,7 @@ test('corn on the cob cools twice as long', () => {
 
 test('water and ice for the weight', () => {
   expect(minutesOf({ food: 'broccoli', ready: '2 lb' })).toMatchObject({
-    water: { value: 2, unit: 'gallon' },
+    waterVolume: { value: 2, unit: 'gallon' },
     ice: { value: 2, unit: 'lb' },
   });
   expect(minutesOf({ food: 'broccoli', ready: '2 lb', blanchIn: 'steam' }).waterVolume).toBeUndefined();

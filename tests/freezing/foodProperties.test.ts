@@ -108,7 +108,7 @@ describe('Choi and Okos', () => {
     expectError(
       () => foodProperties({ composition: { ...apple, moisture: -1 }, temperature: '20 degC' }),
       'OUT_OF_RANGE',
-      'composition.water',
+      'composition.moisture',
     );
     expectError(
       () => foodProperties({ composition: { ...apple, sugar: 0.1 } as never, temperature: '20 degC' }),

@@ -60,12 +60,12 @@ describe('energyCost', () => {
     expectError(
       () => energyCost({ energy: kWh(1), energyPrice: { per: 'm3' as never, price: '1 USD' } }),
       'UNKNOWN_NAME',
-      'price.per',
+      'energyPrice.per',
     );
     expectError(
       () => energyCost({ energy: kWh(1), energyPrice: { per: 'kWh', price: '31' as never } }),
       'NOT_A_QUANTITY',
-      'price.price',
+      'energyPrice.price',
     );
   });
 });

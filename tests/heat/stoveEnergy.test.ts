@@ -76,7 +76,7 @@ describe('heating up', () => {
     refused({ mass: '0 kg' }, 'OUT_OF_RANGE', 'heatUp.mass');
     refused({ specificHeat: 9 }, 'OUT_OF_RANGE', 'heatUp.specificHeat');
     refused({ substance: 'food', specificHeat: 3 }, 'CONTRADICTION', 'heatUp.specificHeat');
-    refused({ what: 'stone' }, 'UNKNOWN_NAME', 'heatUp.what');
+    refused({ substance: 'stone' }, 'UNKNOWN_NAME', 'heatUp.substance');
     expectError(() => stoveEnergy({ heatUp: good, efficiency: 0 }), 'OUT_OF_RANGE', 'efficiency');
   });
 });

@@ -5,10 +5,9 @@ import type { loadTimeline } from '../../src/process/index';
 import type { Money, Quantity, Range } from '../../src/quantity/index';
 
 test('wrong dimensions do not compile', () => {
+  const warm = { startTemperature: '10 degC', targetTemperature: '90 degC' } as const;
   // @ts-expect-error a volume where a mass belongs
-  energyNeeded({
-    cooking: { heatUp: { mass: '2 quarts', startTemperature: '10 degC', targetTemperature: '90 degC' } },
-  });
+  energyNeeded({ cooking: { heatUp: { mass: '2 quarts', ...warm } } });
   // @ts-expect-error an energy where a power belongs
   energyNeeded({ machine: { power: '1 kWh', time: '1 h' } });
   // @ts-expect-error a power where an energy belongs

@@ -104,7 +104,9 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
     },
   ],
   elevationFromBoiling: () => [{ temperature: '203 degF' }],
-  shiftWaterActivity: () => [{ waterActivity: 0.5, from: '20 degC', to: '30 degC', food: 'blueberries' }],
+  shiftWaterActivity: () => [
+    { waterActivity: 0.5, startTemperature: '20 degC', targetTemperature: '30 degC', food: 'blueberries' },
+  ],
   parseQuantity: () => ['1 1/2 cups', 'volume'],
   formatQuantity: () => ['1.51 cup', { fraction: 8 }],
 };

@@ -261,8 +261,8 @@ test('every answer of arithmetic says that it is not a process or that resistanc
 });
 
 test.each([
-  [() => lethality({ holds: [], log: [], ...F0 } as never), ['CONTRADICTION', 'holds']],
-  [() => lethality({ heldAt: [], ...F0 }), ['OUT_OF_RANGE', 'holds']],
+  [() => lethality({ heldAt: [], log: [], ...F0 } as never), ['CONTRADICTION', 'heldAt']],
+  [() => lethality({ heldAt: [], ...F0 }), ['OUT_OF_RANGE', 'heldAt']],
 ])('bad input %# is refused', (work, error) => {
   expect(errorOf(work)).toEqual(error);
 });

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { holdingSolutions } from '../../src/process/index';
-import { convert } from '../../src/quantity/index';
+import { convert, type Quantity } from '../../src/quantity/index';
 
 test('3 g of ascorbic acid to the gallon in every printed measure, and its half and quarter', () => {
   // worked example of the reference: half a gallon takes three 500 mg tablets, 1.5 g
@@ -9,10 +9,14 @@ test('3 g of ascorbic acid to the gallon in every printed measure, and its half 
   expect(cautions[0]?.id).toBe('holding-is-not-acid');
   const strengths = solutions
     .filter(
-      ({ solution, grams, water }) => grams !== undefined && water !== undefined && !solution.startsWith('direct'),
+      ({ solution, ascorbicAcid, waterVolume }) =>
+        ascorbicAcid !== undefined && waterVolume !== undefined && !solution.startsWith('direct'),
     )
-    .map(({ grams = 0, water }) => grams / convert(water as '1 gallon', 'gallon').value);
+    .map(
+      ({ ascorbicAcid, waterVolume }) => (ascorbicAcid?.value ?? 0) / convert(waterVolume as Quantity<'volume'>, 'gallon').value,
+    );
   expect(strengths).toEqual([3, 3, 3, 3]);
-  const tablets = solutions.find(({ unit }) => unit === 'tablet of 500 mg');
-  expect((tablets?.amount ?? 0) / 2).toBe(3);
+  const tablets = solutions.find(({ solution }) => solution === 'vitamin C tablets 500 mg');
+  expect((tablets?.tablets ?? 0) / 2).toBe(3);
+  expect(tablets).not.toHaveProperty('amount');
 });

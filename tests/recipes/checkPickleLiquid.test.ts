@@ -139,6 +139,6 @@ test('bad input', () => {
   expectError(
     () => checkPickleLiquid({ recipe: 'pickled beets', vinegar: '1 cup', acetic: 0.05, waterVolume: '-1 cup' }),
     'OUT_OF_RANGE',
-    'water',
+    'waterVolume',
   );
 });

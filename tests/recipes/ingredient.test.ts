@@ -46,7 +46,7 @@ describe('one ingredient', () => {
       amount: '1 tsp',
       per: { amount: '1 gallon', of: 'water' },
     } as const;
-    expect(line(dip, 5)).toMatchObject({ amount: { value: 1, unit: 'tsp' }, per: { of: 'water' } });
+    expect(line(dip, 5)).toMatchObject({ amount: { value: 1, unit: 'tsp' }, amountFor: { of: 'water' } });
   });
 
   test('says what may be left out and what is poured off', () => {

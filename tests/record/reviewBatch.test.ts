@@ -222,7 +222,7 @@ describe('what else a record shows', () => {
   test('seals', () => {
     const jars = { jarsFilled: 7, jarsSealed: 5 };
     expect(review(peaches, jars).findings[0]).toMatchObject({
-      rule: 'jars-not-sealed',
+      id: 'jars-not-sealed',
       timeLeft: { value: 24, unit: 'h' },
     });
     expect(review(peaches, jars).findings[0]?.remedies).toContain('discard');

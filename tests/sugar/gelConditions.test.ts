@@ -20,7 +20,7 @@ test('routes by the solids', () => {
   expect(gelConditions({ finishSolids: '60 %' }).ownProcess).toBe(false);
   expect(gelConditions({ finishSolids: '59 %' })).toMatchObject({
     route: 'low sugar',
-    pectin: 'high-methoxyl',
+    pectinKind: 'high-methoxyl',
     ownProcess: true,
   });
   expect(gelConditions({ finishSolids: '54 %' }).pectinKind).toBe('low-methoxyl');
@@ -31,7 +31,7 @@ test('routes by the solids', () => {
 
 test('bad input', () => {
   expect(errorOf(() => gelConditions({ pectinKind: 'high-methoxyl' }))).toBe('MISSING');
-  expect(errorOf(() => gelConditions({ pH: 3 }))).toBe('MISSING pectin');
+  expect(errorOf(() => gelConditions({ pH: 3 }))).toBe('MISSING pectinKind');
   expect(errorOf(() => gelConditions({ pectinKind: 'high-methoxyl', calcium: 40 }))).toBe('CONTRADICTION calcium');
   expect(errorOf(() => gelConditions({ pectinKind: 'high-methoxyl', pH: 15 }))).toBe('OUT_OF_RANGE pH');
 });

@@ -36,5 +36,5 @@ test('falls as elevation rises', () => {
 
 test('bad input', () => {
   expect(errorOf(() => gelTemperature({ elevation: '9000 m' }))).toBe('OUT_OF_RANGE elevation');
-  expect(errorOf(() => gelTemperature({ elevation: '0 m', spread: 'candy' as never }))).toBe('UNKNOWN_NAME product');
+  expect(errorOf(() => gelTemperature({ elevation: '0 m', spread: 'candy' as never }))).toBe('UNKNOWN_NAME spread');
 });

@@ -80,6 +80,6 @@ test('a kind of fruit is under the rule of its wider fruit', () => {
 });
 
 test('bad input', () => {
-  expect(errorOf(() => legalJam({ spread: 'sauce' as never, food: 'plum', ...batch }))).toBe('UNKNOWN_NAME product');
+  expect(errorOf(() => legalJam({ spread: 'sauce' as never, food: 'plum', ...batch }))).toBe('UNKNOWN_NAME spread');
   expect(errorOf(() => legalJam({ spread: 'jam', food: 'plum', ...batch, sugar: '-1 kg' }))).toBe('OUT_OF_RANGE sugar');
 });

@@ -39,7 +39,7 @@ test('fruit without an analysis has no composition; fruit without a line has no 
 });
 
 test('two analyses of grapefruit are joined', () => {
-  expect(known({ food: 'grapefruit' }).composition).toMatchObject({ pectin: 0.003, acid: 0.015, pH: 3.3 });
+  expect(known({ food: 'grapefruit' }).composition).toMatchObject({ pectinShare: 0.003, acidShare: 0.015, pH: 3.3 });
   expect(known({ food: 'pineapple' }).composition?.pectinShare).toBeUndefined();
 });
 

@@ -4,7 +4,7 @@ import { remakeJelly } from '../../src/sugar/index';
 test('soft jelly again', () => {
   expect(remakeJelly({ jelly: '1 quart', pectin: 'powdered' })).toMatchObject({
     sugarVolume: { value: 0.25, unit: 'cup' },
-    pectin: { value: 4, unit: 'tsp' },
+    pectinVolume: { value: 4, unit: 'tsp' },
     boil: { low: { value: 30, unit: 's' } },
     batches: 1,
   });

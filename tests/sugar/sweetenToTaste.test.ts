@@ -17,10 +17,10 @@ test('a tasted sample is scaled to the pot, by volume or on the scale', () => {
     9,
   );
   expect(errorOf(() => sweetenToTaste({ sample: '1 cup', sugarAdded: '1 tsp', toSweeten: '5 lb' }))).toBe(
-    'WRONG_DIMENSION pot',
+    'WRONG_DIMENSION toSweeten',
   );
   expect(errorOf(() => sweetenToTaste({ sample: '1 lb', sugarAdded: '1 tsp', toSweeten: '5 cups' }))).toBe(
-    'WRONG_DIMENSION pot',
+    'WRONG_DIMENSION toSweeten',
   );
   expect(errorOf(() => sweetenToTaste({ sample: '0 cup', sugarAdded: '1 tsp', toSweeten: '5 cups' }))).toBe(
     'OUT_OF_RANGE sample',

@@ -54,14 +54,14 @@ describe('keeps', () => {
   test('a reading without its uncertainty takes 0.02 and says so', () => {
     const plain = keeps({ waterActivity: 0.59 });
     expect(plain.verdict).toBe('may spoil');
-    expect(plain.basis[0]).toMatchObject({ of: 'range', kind: 'common-practice' });
+    expect(plain.basis[0]).toMatchObject({ of: 'waterActivityRange', kind: 'common-practice' });
     expect(plain.waterActivityRange).toEqual({
       low: expect.closeTo(0.57, 12),
       likely: 0.59,
       high: expect.closeTo(0.61, 12),
     });
     expect(keeps({ waterActivity: 0.59, uncertainty: 0.005 }).basis[0]).toMatchObject({
-      of: 'range',
+      of: 'waterActivityRange',
       kind: 'measured',
     });
   });

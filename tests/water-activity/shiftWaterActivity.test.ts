@@ -34,7 +34,7 @@ describe('another temperature', () => {
       errorOf(() =>
         shiftWaterActivity({ ...bare, waterActivity: 0.95, targetTemperature: '90 degC', heatOfSorption: 20 }),
       ),
-    ).toEqual(['OUT_OF_RANGE', 'to']);
+    ).toEqual(['OUT_OF_RANGE', 'targetTemperature']);
   });
 
   test('a food without a heat of sorption is not known, and a text that is no food is an error', () => {

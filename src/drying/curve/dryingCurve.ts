@@ -36,8 +36,8 @@ const schema = /* @__PURE__ */ fields({
   timeUnit: optional(choice('the unit of time of the constants', ['s', 'min', 'h', 'day'])),
   /** Of the slab: up to 1 m. */
   thickness: optional(length({ max: { value: 1, unit: 'm' } })),
-  /** Which faces of the slab dry: `both` (if not given) or `one`. */
-  faces: optional(choice('which faces dry', ['both', 'one'])),
+  /** How many faces of the slab dry: 2 (if not given) or 1. */
+  faces: optional(number('how many faces of the slab dry: 1 or 2', { min: 1, max: 2, integer: true })),
   /** Effective moisture diffusivity of the slab in m2/s, above 0 to 0.001: see `dryingStudy`. */
   diffusivity: optional(number('a diffusivity in m2/s, above 0 and at most 0.001', { above: 0, max: 1e-3 })),
   /** Since drying began: 0 or more; or give `moistureRatio`. */
@@ -81,11 +81,11 @@ function refuseOthers(
 
 function slab(given: Given, input: DryingCurveInput): DryingCurve {
   refuseOthers(given, input, ['constants', 'timeUnit', 'moistureRatio']);
-  const { thickness, faces = 'both', diffusivity, time: since } = given;
+  const { thickness, faces = 2, diffusivity, time: since } = given;
   if (thickness === undefined) fail('MISSING', 'thickness', undefined, 'the thickness of the slab');
   if (diffusivity === undefined) fail('MISSING', 'diffusivity', undefined, 'the diffusivity of the slab');
   if (since === undefined) fail('MISSING', 'time', undefined, 'the time since drying began');
-  const depth = valueIn(thickness, 'm') / (faces === 'both' ? 2 : 1);
+  const depth = valueIn(thickness, 'm') / faces;
   return {
     moistureRatio: slabRatio((diffusivity * valueIn(since, 's')) / depth ** 2),
     time: since,

@@ -114,7 +114,7 @@ export function dryingStudy(input: DryingStudyInput): DryingStudy {
   const range = row.D_m2_per_s;
   const diffusivity = diffusivityAt(row, air, input.temperature);
   const line = (of: string) => basisFrom(row, of, `drying of ${row.printed}`, lender);
-  const { bestModel, method } = row;
+  const { bestModel, method: driedBy } = row;
   return answer({
     known: true,
     food: asked.name,
@@ -123,7 +123,7 @@ export function dryingStudy(input: DryingStudyInput): DryingStudy {
     ...(range === undefined ? {} : { diffusivityRange: { low: range[0], high: range[1] } }),
     ...(diffusivity === undefined ? {} : { diffusivity }),
     ...(bestModel === undefined ? {} : { bestModel }),
-    ...(method === undefined ? {} : { method }),
+    ...(driedBy === undefined ? {} : { driedBy }),
     basis: [
       line('printed'),
       ...(range === undefined ? [] : [line('diffusivityRange')]),

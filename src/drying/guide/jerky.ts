@@ -80,15 +80,13 @@ export interface JerkySteps {
   };
   /** The thickest strip that the steps are for. */
   readonly thickestStrip?: Quantity<'length'>;
-  /** How long it keeps, in words. */
-  readonly keepsFor: {
-    /** Sealed, at room temperature. */
-    readonly room: string;
-    /** In the refrigerator. */
-    readonly refrigerator: string;
-    /** In the freezer. */
-    readonly freezer: string;
-  };
+  /** How long it keeps. */
+  readonly keepsFor: readonly {
+    /** Where: `shelf` (sealed, at room temperature), `refrigerator` or `freezer`. */
+    readonly place: string;
+    /** How long, in words. */
+    readonly text: string;
+  }[];
   /** Where the figures come from. */
   readonly basis: readonly Basis[];
   /** What to mind, dangers first. */

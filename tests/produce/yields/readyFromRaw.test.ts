@@ -173,7 +173,7 @@ describe('sauce and juice', () => {
     expect(readyFromRaw({ food: 'grapes', form: 'juice', raw: '1 lb' }).preparation).toBe('juiced');
     const none = produce.readyFromRaw({ food: 'cherry', form: 'juice', raw: '1 lb' });
     expect(none).toMatchObject({ known: false, reason: { code: 'no yield' } });
-    expect(offered(none).join('; ')).toMatch(/measured.*cherry, pitted/);
+    expect(offered(none).join('; ')).toMatch(/ownYield.*cherry, pitted/);
   });
 });
 
@@ -208,15 +208,15 @@ describe('your own measure', () => {
   });
 
   test('refuses what cannot be', () => {
-    const call = (measured: object) => () =>
-      readyFromRaw({ food: 'peach', form: 'halves', raw: '10 lb', measured } as never);
+    const call = (ownYield: object) => () =>
+      readyFromRaw({ food: 'peach', form: 'halves', raw: '10 lb', ownYield } as never);
     expect(codeOf(call({ ready: '11 lb' }))).toBe('CONTRADICTION');
-    expect(pathOf(call({ ready: '11 lb' }))).toBe('measured.ready');
+    expect(pathOf(call({ ready: '11 lb' }))).toBe('ownYield.ready');
     expect(codeOf(call({ ready: '8 lb', yield: 0.8 }))).toBe('CONTRADICTION');
     expect(codeOf(call({}))).toBe('MISSING');
     expect(codeOf(call({ yield: 0 }))).toBe('OUT_OF_RANGE');
     const back = () => rawForReady({ food: 'peach', form: 'halves', ready: '10 lb', ownYield: { ready: '8 lb' } });
-    expect(pathOf(back)).toBe('measured.raw');
+    expect(pathOf(back)).toBe('ownYield.raw');
   });
 });
 

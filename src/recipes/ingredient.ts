@@ -24,9 +24,9 @@ export interface RecipeIngredient {
   /** The most of it, where the page prints a range. */
   readonly amountMost?: Quantity<'mass'> | Quantity<'volume'>;
   /** How many pieces go into one pot, at least. */
-  readonly count?: number;
+  readonly pieces?: number;
   /** How many pieces, at most. */
-  readonly countMost?: number;
+  readonly piecesMost?: number;
   /** What is counted: `cloves`. */
   readonly counted?: string;
   /** What goes into each jar, by its size. */
@@ -90,8 +90,8 @@ export function ingredientOf(row: RecipeRow, line: IngredientRow, name: string, 
     ...(line.most === undefined
       ? {}
       : { amountMost: measured(line.most, line.per === undefined ? times : 1, 'nearest') }),
-    ...(line.count === undefined ? {} : { count: counted(line.count), counted: line.counted as string }),
-    ...(line.countMost === undefined ? {} : { countMost: counted(line.countMost) }),
+    ...(line.count === undefined ? {} : { pieces: counted(line.count), counted: line.counted as string }),
+    ...(line.countMost === undefined ? {} : { piecesMost: counted(line.countMost) }),
     ...(line.perJar === undefined ? {} : { eachJar: eachJarOf(line.perJar) }),
     ...(line.per === undefined
       ? {}

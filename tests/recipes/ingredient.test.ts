@@ -33,8 +33,8 @@ describe('one ingredient', () => {
 
   test('counted is rounded up to halves', () => {
     const cloves = { item: 'garlic', role: 'spice', count: 3, countMost: 5, counted: 'cloves' } as const;
-    expect(line(cloves)).toMatchObject({ count: 3, countMost: 5, counted: 'cloves' });
-    expect(line(cloves, 0.4)).toMatchObject({ count: 1.5, countMost: 2 });
+    expect(line(cloves)).toMatchObject({ pieces: 3, piecesMost: 5, counted: 'cloves' });
+    expect(line(cloves, 0.4)).toMatchObject({ pieces: 1.5, piecesMost: 2 });
   });
 
   test('for each jar, or for so much of something, stays as printed in any size', () => {

@@ -64,7 +64,7 @@ const retention = () => rowNamed(RECORD_RULES, 'retention');
  * import { recordRules } from 'stillroom/record';
  *
  * const { rules, keepUntil } = recordRules({ topic: 'acidified food', made: '2024-02-29' });
- * rules.find(({ rule }) => rule === 'retention')?.figure; // => 3
+ * rules.find(({ id }) => id === 'retention')?.figure; // => 3
  * keepUntil; // => '2027-02-28'
  * ```
  */

@@ -13,7 +13,8 @@ test('3 g of ascorbic acid to the gallon in every printed measure, and its half 
         ascorbicAcid !== undefined && waterVolume !== undefined && !solution.startsWith('direct'),
     )
     .map(
-      ({ ascorbicAcid, waterVolume }) => (ascorbicAcid?.value ?? 0) / convert(waterVolume as Quantity<'volume'>, 'gallon').value,
+      ({ ascorbicAcid, waterVolume }) =>
+        (ascorbicAcid?.value ?? 0) / convert(waterVolume as Quantity<'volume'>, 'gallon').value,
     );
   expect(strengths).toEqual([3, 3, 3, 3]);
   const tablets = solutions.find(({ solution }) => solution === 'vitamin C tablets 500 mg');

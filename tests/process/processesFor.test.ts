@@ -12,10 +12,10 @@ describe('processesFor', () => {
       expect.objectContaining({
         form: 'whole',
         pack: 'hot',
-        jars: ['pint'],
+        jarSizes: ['pint'],
         method: 'boiling-water',
         headspace: { value: 0.5, unit: 'in' },
-        acid: [{ jar: 'pint', acid: expect.objectContaining({ bottledLemonJuice: { value: 1, unit: 'tbsp' } }) }],
+        acidByJar: [{ jar: 'pint', acid: expect.objectContaining({ bottledLemonJuice: { value: 1, unit: 'tbsp' } }) }],
         bands: [
           { elevationBand: '0 to 1,000 ft', minutes: 45 },
           { elevationBand: '1,001 to 3,000 ft', minutes: 50 },
@@ -23,7 +23,7 @@ describe('processesFor', () => {
           { elevationBand: 'above 6,000 ft', minutes: 60 },
         ],
       }),
-      expect.objectContaining({ jars: ['quart'] }),
+      expect.objectContaining({ jarSizes: ['quart'] }),
     ]);
     expect(basis.length).toBeGreaterThan(1);
   });

@@ -58,7 +58,7 @@ export function makeDried(day: Day, wanted: Wanted, product: number, trade: stri
       stockPerUnit: [{ stock: BAGS, amount: 1 }],
       ...trayEnergy(energy),
       traysPerKg: richest(lots.yields) / perTrayKg,
-      trayDays: trayDays(day, hours.high),
+      trayShare: trayDays(day, hours.high),
     },
     describe: ({ readyKg, trays }) => {
       const perTray = massOf(day, Math.min(perTrayKg, readyKg.high / Math.max(trays, 1)));

@@ -33,15 +33,21 @@ export interface Activity {
   /** Minutes of hands for each kg of raw food and for each unit filled, in and out of the canner included. */
   readonly handsPerKg: number;
   readonly handsPerUnit: number;
+  /** Kg that one unit readied takes of another lot: the onions of a salsa. */
+  readonly also?: readonly { readonly lot: number; readonly kgPerUnit: number }[];
+  /** Minutes that it stands by itself after it is prepared, before it is cooked or filled: salted, limed, dripping. */
+  readonly soak?: number;
   readonly cook?: Cook;
   /** The canner work. Products with the same key share a load. */
   readonly canning?: Canning;
   /** Dryer trays filled by each kg of raw food at the rich end. */
   readonly traysPerKg?: number;
-  /** Days that a loaded tray is taken; 1 where it is dry by the next morning. */
-  readonly trayDays?: number;
+  /** Share of a tray's days that one load takes: 1 where it is loaded once in all these days. */
+  readonly trayShare?: number;
   /** Water that each kg of raw food gives up in the freeze-dryer, in kg, and its trays. */
   readonly freezeDry?: { readonly waterPerKg: number; readonly traysPerKg: number };
+  /** Minutes that it goes on by itself at the end: in a crock, in the dryer, in the freeze-dryer, in the freezer. */
+  readonly after?: { readonly kind: 'dry' | 'freeze-dry' | 'freeze' | 'ferment' | 'stand'; readonly minutes: number };
 }
 
 /** Kg of one item of the pantry. */
@@ -57,8 +63,12 @@ export interface Cook {
   readonly litresPerKg: number;
   /** Litres of one batch that is cooked whole and by itself: never two in one pot, never a part of one. */
   readonly batchLitres?: number;
-  /** Minutes of one batch. */
+  /** Minutes of one batch, however large. */
   readonly minutes: number;
+  /** Minutes more for each kg in the pot: heated up, boiled down. */
+  readonly minutesPerKg?: number;
+  /** Minutes that it may be kept hot in its pot, so that one pot feeds several loads; none where it may not. */
+  readonly holdsHot?: number;
   /** Whether one pair of hands is at the pot as long as it cooks. */
   readonly stirred: boolean;
   /** To hold one batch at the boil, kWh of the stove. */

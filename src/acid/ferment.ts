@@ -188,7 +188,8 @@ function crockFor(brined: boolean): Part<Crock> {
  *
  * Source: Complete Guide to Home Canning, Guide 6.
  *
- * @returns `salting` where `ready` is given, `weeks` where `temperature` is, and the room in the crock; or `known: false`
+ * @returns `salting` where `ready` is given, `weeks` where `temperature` is, and the room in the crock; or
+ * `known: false`
  * @throws StillroomError UNKNOWN_NAME for a food that is in no table
  *
  * @example

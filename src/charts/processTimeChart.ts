@@ -124,7 +124,8 @@ const METHOD_TEXT: Readonly<Record<CanningMethod, string>> = {
  * steam the minutes rise from band to band; under pressure the minutes stay and the gauge pressure rises, so that is
  * drawn. A chart shows the shape; take the process itself from `testedProcess`, with its acid and cautions.
  *
- * @returns a Vega-Lite spec, its rows in the unit of `toElevation`; or what `testedProcess` answers, where nothing is tested from end to end
+ * @returns a Vega-Lite spec, its rows in the unit of `toElevation`; or what `testedProcess` answers, where nothing is
+ * tested from end to end
  * @throws StillroomError as `testedProcess`; CONTRADICTION where `toElevation` is not above `fromElevation`
  *
  * @example

@@ -110,8 +110,9 @@ function own({ freezing, specificHeatAbove, specificHeatBelow, latentHeat }: Own
  * `initialFreezingPoint` or, by the moisture, the equations of Earle, Appendix 7.
  *
  * @returns `energy` in kWh; `heat` to take out, in kJ
- * @throws StillroomError CONTRADICTION unless just one of `food`, `moisture` and `properties` is given, or when `targetTemperature` is
- *   above `startTemperature`; UNKNOWN_NAME, with the nearest names; MISSING for a food without printed heats
+ * @throws StillroomError CONTRADICTION unless just one of `food`, `moisture` and `properties` is given, or when
+ *   `targetTemperature` is above `startTemperature`; UNKNOWN_NAME, with the nearest names; MISSING for a food without
+ * printed heats
  *
  * @example
  * ```ts

@@ -117,16 +117,18 @@ const sum = (ranges: readonly Range<Quantity<'energy'>>[]): Range<Quantity<'ener
 /**
  * The energy that a pot on the stove takes: to heat up, to boil water away, to be held at the boil, or all three.
  *
- * Heating up: mass x specific heat x (target - start) / efficiency, with 4.186 kJ/(kg K) for water and 3.8 for food. Boiling
- * away: water x latent heat at the boil of the elevation / efficiency. Holding a covered pot: rated power x share x time.
- * The efficiency is 35 to 80 % (likely 55 %), from a gas flame to induction, and the share of the power 25 to 70 %
- * (likely 40 %), unless given; both are common practice. What the walls of the pot give off counts among the losses.
+ * Heating up: mass x specific heat x (target - start) / efficiency, with 4.186 kJ/(kg K) for water and 3.8 for food.
+ * Boiling away: water x latent heat at the boil of the elevation / efficiency. Holding a covered pot: rated power x
+ * share x time. The efficiency is 35 to 80 % (likely 55 %), from a gas flame to induction, and the share of the power
+ * 25 to 70 % (likely 40 %), unless given; both are common practice. What the walls of the pot give off counts among the
+ * losses.
  *
  * Source: specific heats as printed in a textbook example of drying; IAPWS SR1-86(1992); U.S. Standard Atmosphere 1976.
  *
  * @returns `energy` in kWh and its parts `heatingUp`, `boilingOff`, `holding`; `heat` in kJ, of the first two
- * @throws StillroomError MISSING with none of the three; CONTRADICTION when `targetTemperature` is below `startTemperature`, `substance` and
- *   `specificHeat` are both given, or an `efficiency` with `hold` alone, which has its own share; OUT_OF_RANGE
+ * @throws StillroomError MISSING with none of the three; CONTRADICTION when `targetTemperature` is below
+ *   `startTemperature`, `substance` and `specificHeat` are both given, or an `efficiency` with `hold` alone, which has
+ * its own share; OUT_OF_RANGE
  */
 export function stoveEnergy(input: StoveEnergyInput): StoveEnergy {
   const { heatUp, boilOff, hold, efficiency: reached, elevation = SEA_LEVEL } = readInput(schema, input);

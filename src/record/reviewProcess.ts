@@ -120,7 +120,7 @@ function reviewAcid({ acid }: Process, tested: TestedProcess): RuleBroken[] {
 
 /** A rule of running the canner, as the process module prints it. */
 function canningRule(name: string) {
-  return canningRules().rules.find(({ id: rule }) => rule === name) as ReturnType<typeof canningRules>['rules'][number];
+  return canningRules().rules.find(({ id }) => id === name) as ReturnType<typeof canningRules>['rules'][number];
 }
 
 function reviewRunning(process: Process, lines: readonly Line[]): RuleBroken[] {

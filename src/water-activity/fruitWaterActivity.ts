@@ -145,14 +145,15 @@ const molality = (perWater: number, { M_g_mol }: Solute): number => (perWater * 
  * (Ross). The fruit's own sugars count as hexoses: most are, and drying and boiling split the rest.
  * Against every published pair of moisture and water activity at hand (dried apples, apricots, pears, figs,
  * peaches, prunes, raisins, sultanas; honeys) the middles lie within 0.08, except figs, whose printed pair gives
- * 0.11 less; `waterActivityRange` takes this in. It refuses below 14 % moisture, where only an isotherm can answer. A fruit with
- * much fiber or starch holds more water than its sugars do: there the answer is on the wet, safe side.
+ * 0.11 less; `waterActivityRange` takes this in. It refuses below 14 % moisture, where only an isotherm can answer. A
+ * fruit with much fiber or starch holds more water than its sugars do: there the answer is on the wet, safe side.
  *
  * @param input - `food`: a name (`peach`, `dried apples`, `raisins`), or `composition`: its own `solids`, `sugars` and
- * `acidShare` as shares of the raw mass; `moisture`: of the finished food, wet basis, 0.14 up to that of the raw fruit (or to
- * 1 with a composition of your own); `sugarToFruit`: mass of sucrose to each mass of raw fruit; `inverted`: the share of
- * that sugar that a boil with acid has split, 0 to 1, taken as 0, the wetter side, when left out
- * @returns `waterActivity` with its `waterActivityRange`; or `{ known: false }` for a food whose sugars are in none of these tables
+ * `acidShare` as shares of the raw mass; `moisture`: of the finished food, wet basis, 0.14 up to that of the raw fruit
+ * (or to 1 with a composition of your own); `sugarToFruit`: mass of sucrose to each mass of raw fruit; `inverted`: the
+ * share of that sugar that a boil with acid has split, 0 to 1, taken as 0, the wetter side, when left out
+ * @returns `waterActivity` with its `waterActivityRange`; or `{ known: false }` for a food whose sugars are in none of
+ * these tables
  * @throws StillroomError OUT_OF_RANGE below 14 % and above the raw moisture; UNKNOWN_NAME; CONTRADICTION
  *
  * @example

@@ -131,8 +131,9 @@ function adviceFor(pathogens: Standing, spoilers: Standing): string {
  * estimate within its own error of a limit is `not shown to be safe`. Organisms that make people ill and those that
  * spoil food are judged apart. Time is no limit here, and temperature only where `temperature` stops growth.
  *
- * @param input - `waterActivity`: above 0 and below 1, with `uncertainty` (0.02 when left out), or the `waterActivityRange` of an
- * answer of `solutionWaterActivity`, `fruitWaterActivity` or another; `pH`; `temperature` of storage
+ * @param input - `waterActivity`: above 0 and below 1, with `uncertainty` (0.02 when left out), or the
+ * `waterActivityRange` of an answer of `solutionWaterActivity`, `fruitWaterActivity` or another; `pH`; `temperature` of
+ * storage
  * @throws StillroomError OUT_OF_RANGE; CONTRADICTION where a range is not in order
  *
  * @example

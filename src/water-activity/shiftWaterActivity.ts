@@ -50,7 +50,8 @@ export interface ShiftWaterActivity {
  *
  * @param input - `waterActivity`: at `startTemperature`; `targetTemperature`: the other one, both -40 to 100 degC;
  * `food` with a published heat, or `heatOfSorption`: your own, kJ/mol over that of pure water
- * @returns `waterActivity` and `waterActivityRange`; or `{ known: false }` for a food without a heat of sorption in these tables
+ * @returns `waterActivity` and `waterActivityRange`; or `{ known: false }` for a food without a heat of sorption in
+ * these tables
  * @throws StillroomError OUT_OF_RANGE where the result would not be below 1; UNKNOWN_NAME; MISSING; CONTRADICTION
  *
  * @example

@@ -165,7 +165,8 @@ const toGiven = (text: string, m: Quantity<'mass'>, path: string): Given => ({ t
  * sugars, polyols and acids, Pitzer for salts, a local-composition equation for glycerol and the ideal law for
  * ethanol, acetic acid and calcium chloride, and the parts are multiplied (Ross); glucose, fructose and galactose count
  * as one solute. Compared with the published figures in the tests: sucrose within 0.005 to 60 % and 0.01 to saturation, salt within 0.002 to 6 mol/kg, glucose, fructose
- * and glycerol within 0.01. `waterActivityRange` is the stated error, wider for mixtures, below 0.8 and away from 25 degC.
+ * and glycerol within 0.01. `waterActivityRange` is the stated error, wider for mixtures, below 0.8 and away from 25
+ * degC.
  *
  * `model` picks one equation instead: `ross` (the default), `norrish` (Ferro Fontan, Chirife and Boquet for
  * mixtures), `norrish roots`, `norrish mean k`, `norrish log10`, `raoult`, `money-born` (sugars), `grover`

@@ -103,10 +103,10 @@ const generalRows = (kind: 'fruit' | 'vegetable'): GuideRow[] => guideRows.filte
  * and to what moisture.
  *
  * Publications disagree about hours; `hours` runs from the shortest to the longest printed for the cut (plan with the
- * high end), and `publications` has each line by itself. They are for quality, not for safety: the dryness test decides.
- * Hours belong to a cut and a thickness: without a form they are those of the first cut printed, named in `forms`.
- * Where these tables hold nothing for the food in this cut, you get the general hours for fruit or vegetables, and
- * `hoursAreGeneral` says so. Figures of a wider food (cherry for sour cherry) say so in their basis.
+ * high end), and `publications` has each line by itself. They are for quality, not for safety: the dryness test
+ * decides. Hours belong to a cut and a thickness: without a form they are those of the first cut printed, named in
+ * `forms`. Where these tables hold nothing for the food in this cut, you get the general hours for fruit or vegetables,
+ * and `hoursAreGeneral` says so. Figures of a wider food (cherry for sour cherry) say so in their basis.
  *
  * Sources: extension guides, each named in `publications` and `basis`.
  *

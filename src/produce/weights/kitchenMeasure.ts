@@ -107,8 +107,9 @@ function weighed(asked: Asked): (Weighed & { readonly bulk: BulkDensity }) | Not
  * volume, but trade and law give it a weight for each food, as they do a lug or a flat: the likely one is the canning
  * guide's where it prints one, else the middle of what extension tables print.
  *
- * @returns for a `volume`: `mass` in g; for a `mass`: `volume` in US cups; each with its `massRange` over the printed measures
- *   and the `density` in g/mL; for a `container`: `raw` in lb, net as bought; `known: false` where no table weighs the food, or this form of it
+ * @returns for a `volume`: `mass` in g; for a `mass`: `volume` in US cups; each with its range over the printed
+ *   measures and the `density` in g/mL; for a `container`: `raw` in lb, net as bought; `known: false` where no table
+ * weighs the food, or this form of it
  * @throws StillroomError UNKNOWN_NAME for a food or form that is not in the pantry; MISSING with neither a volume nor a
  *   mass, CONTRADICTION with both; UNKNOWN_NAME for a State without a law
  *

@@ -57,7 +57,7 @@ describe('a recipe', () => {
     );
     expect(recipe({ recipe: 'blackberry jelly with powdered pectin', jars: 6 })).toMatchObject({ known: false });
     const pectin = made({ recipe: 'peach-jam-powdered-pectin' }).ingredients.find(({ role }) => role === 'pectin');
-    expect(pectin).toMatchObject({ count: 1, or: { value: 49.6, unit: 'g' } });
+    expect(pectin).toMatchObject({ pieces: 1, or: { value: 49.6, unit: 'g' } });
   });
 
   test('is refused for a food that its page does not name', () => {

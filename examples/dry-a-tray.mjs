@@ -67,7 +67,7 @@ say(
 
 heading('And will it keep?');
 const judge = (share) => {
-  const { range } = fruitWaterActivity({ food: 'apple', moisture: share });
+  const { waterActivityRange: range } = fruitWaterActivity({ food: 'apple', moisture: share });
   return { range, ...keeps({ waterActivity: range }) };
 };
 for (const [name, share] of [

@@ -19,7 +19,7 @@ const schema = fields({
   /** Parts of the weight, each 0 to 1 or percent, together 1 within 0.01. */
   composition: fields({
     /** Water, frozen or not. */
-    water: share(),
+    moisture: share(),
     /** Protein; 0 by default. */
     protein: optional(share()),
     /** Fat; 0 by default. */
@@ -110,7 +110,7 @@ function chenFrozen(solids: number, freezable: number, freezing: number, t: numb
  * ```ts
  * import { foodProperties } from 'stillroom/freezing';
  *
- * const syrup = foodProperties({ composition: { water: 0.6, carbohydrate: 0.4 }, temperature: '25 degC' });
+ * const syrup = foodProperties({ composition: { moisture: 0.6, carbohydrate: 0.4 }, temperature: '25 degC' });
  * syrup.density.value; // ≈ 1170.37
  * syrup.specificHeat; // ≈ 3.1441
  * const peaches = foodProperties({ food: 'peaches' });
@@ -126,7 +126,9 @@ export function foodProperties(
 }
 
 function choiOkos(input: FoodPropertiesInput): FoodProperties {
-  const { composition, temperature: at, initialFreezing } = readInput(schema, input);
+  const { composition: given, temperature: at, initialFreezing } = readInput(schema, input);
+  const { moisture: water, ...dry } = given;
+  const composition: { readonly [part in Part]?: number | undefined } = { water, ...dry };
   const total = PARTS.reduce((sum, part) => sum + (composition[part] ?? 0), 0);
   if (Math.abs(total - 1) > ROUNDING + 1e-9) {
     fail('CONTRADICTION', 'composition', total, `parts that add up to 1 (within ${ROUNDING})`);

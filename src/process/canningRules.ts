@@ -3,6 +3,7 @@ import table from '../../data/process/canning-rules.json';
 import { PICKLE_RULES } from '../acid/tables';
 import { answer } from '../common/answer';
 import { choice, fields, optional, readInput } from '../quantity/fields';
+import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
 import { id, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable, basisOf } from '../sources/table';
@@ -37,7 +38,7 @@ export interface CanningRule {
   /** What it is about. */
   readonly topic: CanningTopic;
   /** Its fixed name: `vent`, `wait-before-opening`. */
-  readonly rule: string;
+  readonly id: string;
   /** What to do; of `pickles` what the figure is about, of `holding cut fruit` what is dissolved. */
   readonly text: string;
   /** The figure, or its low end, in `unit`. */
@@ -46,10 +47,14 @@ export interface CanningRule {
   readonly high?: number;
   /** Unit of the figures; of `pickles`, with what they mean. */
   readonly unit?: string;
+  /** Of `holding cut fruit`: how much of it. */
+  readonly amount?: Quantity<'mass'> | Quantity<'volume'>;
+  /** Of `holding cut fruit`: how many tablets of it. */
+  readonly tablets?: number;
   /** Of `holding cut fruit`: how much cold water it goes into. */
-  readonly water?: string;
-  /** Of `holding cut fruit`: ascorbic acid in it, g. */
-  readonly grams?: number;
+  readonly waterVolume?: Quantity<'volume'>;
+  /** Of `holding cut fruit`: ascorbic acid in it, in g. */
+  readonly ascorbicAcid?: Quantity<'mass'>;
   /** Where the rule comes from. */
   readonly basis: readonly Basis[];
 }
@@ -94,7 +99,7 @@ const pickleRules = () =>
     ...(range === undefined ? {} : { high: range[1] }),
   }));
 
-const FIGURES = ['low', 'high', 'unit', 'water', 'grams'] as const;
+const FIGURES = ['low', 'high', 'unit', 'amount', 'tablets', 'waterVolume', 'ascorbicAcid'] as const;
 type Figures = Pick<CanningRule, (typeof FIGURES)[number]>;
 /** The figures that a row has. */
 const figuresOf = (row: Figures): Figures =>
@@ -117,9 +122,9 @@ const figuresOf = (row: Figures): Figures =>
  * import { canningRules } from 'stillroom/process';
  *
  * const { rules } = canningRules({ topic: 'pressure canner' });
- * rules.find(({ rule }) => rule === 'vent')?.low; // => 10
- * canningRules({ topic: 'pickles' }).rules.find(({ rule }) => rule === 'vinegar-acidity')?.low; // => 5
- * canningRules({ topic: 'holding cut fruit' }).rules[0].water; // => '1 gallon'
+ * rules.find(({ id }) => id === 'vent')?.low; // => 10
+ * canningRules({ topic: 'pickles' }).rules.find(({ id }) => id === 'vinegar-acidity')?.low; // => 5
+ * canningRules({ topic: 'holding cut fruit' }).rules[0].waterVolume; // => { value: 1, unit: 'gallon' }
  * ```
  */
 export function canningRules(input: CanningRulesInput = {}): CanningRules {
@@ -128,8 +133,8 @@ export function canningRules(input: CanningRulesInput = {}): CanningRules {
     (row) => topic === undefined || row.topic === topic,
   );
   const listed = chosen.map((row): CanningRule => {
-    const { id: rule, topic, text } = row;
-    return { topic, rule, text, ...figuresOf(row), basis: [basisOf(row, 'text')] };
+    const { id, topic, text } = row;
+    return { topic, id, text, ...figuresOf(row), basis: [basisOf(row, 'text')] };
   });
   const holds = chosen.some((row) => row.topic === 'holding cut fruit');
   return answer({

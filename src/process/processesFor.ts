@@ -13,7 +13,7 @@ import { processCaution, usualCautions } from './cautions';
 import { matchForm, readFood, rowsOfChoice } from './food';
 import { processRecipeOf, recipesEndingIn } from './recipesOf';
 import { keepings } from './refusal';
-import type { ListedJar, NotRecommendedRow, PrintedMethod, ProcessRow } from './tables';
+import type { Alternative, ListedJar, NotRecommendedRow, PrintedMethod, ProcessRow } from './tables';
 
 const schema = /* @__PURE__ */ fields({
   /** Any name of the food; where it holds a form (`applesauce`), only that form is listed. */
@@ -27,7 +27,7 @@ export interface ProcessesForInput {
 /** What one elevation band prints; no minutes where the figure is not served. */
 export interface ProcessBand {
   /** The band in words, feet. */
-  readonly elevation: string;
+  readonly elevationBand: string;
   /** Process time, minutes. */
   readonly minutes?: number;
   /** Gauge pressure, of the pressure methods. */
@@ -48,15 +48,15 @@ export interface PrintedProcess {
   /** `hot`, `raw`, or `not stated` where the page names none. */
   readonly pack: AnyPack;
   /** Jar sizes that the line covers. */
-  readonly jars: readonly ListedJar[];
+  readonly jarSizes: readonly ListedJar[];
   /** The canner. */
   readonly method: PrintedMethod;
   /** Which of several lines it is. */
-  readonly alternative?: string;
+  readonly alternative?: Alternative;
   /** Empty space to leave below the lid. */
   readonly headspace: Quantity<'length'>;
   /** The acid that belongs to the process, for each jar size. */
-  readonly acid?: readonly {
+  readonly acidByJar?: readonly {
     /** The jar size. */
     readonly jar: ListedJar;
     /** The acid for it. */
@@ -104,11 +104,11 @@ function bandsText(row: ProcessRow): ProcessBand[] {
   const { upToFt } = bandsOf(row);
   return upToFt.map((_, index) => {
     const refused = row.obtained === 'memory' ? 'recalled' : row.refused?.[String(index)];
-    const elevation = bandText(upToFt, index);
-    if (refused !== undefined) return { elevation, refused };
+    const elevationBand = bandText(upToFt, index);
+    if (refused !== undefined) return { elevationBand, refused };
     const psi = row.psi?.[index];
     return {
-      elevation,
+      elevationBand,
       minutes: typeof row.minutes === 'number' ? row.minutes : (row.minutes[index] as number),
       ...(typeof psi === 'number' ? { pressure: { value: psi, unit: 'psi' } } : {}),
     };
@@ -126,11 +126,11 @@ function printed(row: ProcessRow, food: string): PrintedProcess {
     row: row.id,
     form: formName(row.form),
     pack: row.pack ?? 'not stated',
-    jars: row.jars,
+    jarSizes: row.jars,
     method: row.method,
     ...(row.alternative === undefined ? {} : { alternative: row.alternative }),
     headspace: { value: row.headspace, unit: 'in' },
-    ...(acids.length === 0 ? {} : { acid: acids }),
+    ...(acids.length === 0 ? {} : { acidByJar: acids }),
     bands: bandsText(row),
   };
 }
@@ -146,7 +146,7 @@ function printed(row: ProcessRow, food: string): PrintedProcess {
  * import { processesFor } from 'stillroom/process';
  *
  * const { processes } = processesFor({ food: 'rhubarb' });
- * processes[0]?.bands[1]; // => { elevation: '1,001 to 6,000 ft', minutes: 20 }
+ * processes[0]?.bands[1]; // => { elevationBand: '1,001 to 6,000 ft', minutes: 20 }
  * ```
  */
 export function processesFor(input: ProcessesForInput): ProcessesFor {

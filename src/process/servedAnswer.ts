@@ -17,7 +17,7 @@ import { lineOf, needsSterileJars, type ProcessLine, psiQuantity } from './cells
 import { isLowAcid, packOf, type Question, type Served } from './decide';
 import { processRecipeOf, recipesEndingIn } from './recipesOf';
 import { foodsOf } from './scope';
-import { type ProcessRow, rowsOf } from './tables';
+import { type Alternative, type ProcessRow, rowsOf } from './tables';
 
 /** A published process at an elevation. */
 export interface TestedProcess {
@@ -52,7 +52,7 @@ export interface TestedProcess {
   /** The acid that belongs to the process. */
   readonly acid?: ProcessAcid;
   /** Which printed line this is, where there are several. */
-  readonly alternative?: string;
+  readonly alternative?: Alternative;
   /** All printed lines that hold here, where there are several. */
   readonly alternatives?: readonly ProcessLine[];
   /** Whether the empty jars must be sterilized. */
@@ -71,7 +71,7 @@ export interface TestedProcess {
     /** Minutes of this copy. */
     readonly minutes?: number;
     /** Gauge pressure of this copy, psi. */
-    readonly pressure?: number;
+    readonly psi?: number;
     /** Id of the copy in the register of sources, where it has one. */
     readonly source?: string;
     /** Why a longer time or higher pressure is not the one served. */
@@ -101,11 +101,11 @@ function copiesOf(row: ProcessRow, band: number): TestedProcess['copies'] {
     typeof figures === 'number' ? figures : figures[band];
   const copies = (row.copies ?? []).map((copy) => ({
     ...(copy.minutes === undefined ? {} : { minutes: perBand(copy.minutes) as number }),
-    ...(copy.psi === undefined ? {} : { pressure: copy.psi[band] as number }),
+    ...(copy.psi === undefined ? {} : { psi: copy.psi[band] as number }),
     ...(copy.source === null ? {} : { source: copy.source }),
     ...(copy.notServed === undefined ? {} : { notServed: copy.notServed }),
   }));
-  const differ = new Set(copies.map(({ minutes, pressure }) => `${minutes}/${pressure}`)).size > 1;
+  const differ = new Set(copies.map(({ minutes, psi }) => `${minutes}/${psi}`)).size > 1;
   return differ ? copies : undefined;
 }
 

@@ -28,6 +28,10 @@ const pack = () => z.enum(['hot', 'raw']);
 /** Minutes: one figure for every elevation, or one for each band. */
 const minutes = () => z.union([positive(), z.array(positive()).check(z.minLength(3), z.maxLength(4))]);
 
+/** The letters of lines printed as alternatives. */
+export const ALTERNATIVES = ['a', 'b', 'c'] as const;
+export type Alternative = (typeof ALTERNATIVES)[number];
+
 /** One printed line of a process table. */
 export const processRow = () =>
   z.strictObject({
@@ -41,7 +45,7 @@ export const processRow = () =>
     jars: z.array(z.enum(LISTED_JARS)).check(z.minLength(1)),
     method: z.enum(PRINTED_METHODS),
     /** Which of the lines printed as alternatives. */
-    alternative: z.exactOptional(z.enum(['a', 'b', 'c'])),
+    alternative: z.exactOptional(z.enum(ALTERNATIVES)),
     jarState: z.exactOptional(text()),
     /** Boiling water: minutes by elevation band. Pressure: minutes at every elevation. */
     minutes: minutes(),

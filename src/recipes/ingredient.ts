@@ -24,17 +24,17 @@ export interface RecipeIngredient {
   /** The same by weight, where these tables weigh a measure of it; of liquid pectin, by volume. */
   readonly or?: Quantity<'mass'> | Quantity<'volume'>;
   /** The most of it, where the page prints a range. */
-  readonly most?: Quantity<'mass'> | Quantity<'volume'>;
+  readonly amountMost?: Quantity<'mass'> | Quantity<'volume'>;
   /** How many pieces go into one pot, at least. */
-  readonly count?: number;
+  readonly pieces?: number;
   /** How many pieces, at most. */
-  readonly countMost?: number;
+  readonly piecesMost?: number;
   /** What is counted: `cloves`. */
   readonly counted?: string;
   /** What goes into each jar, by its size. */
   readonly eachJar?: Readonly<Record<string, Quantity<'mass'> | Quantity<'volume'>>>;
   /** What the amount is for, where it is not the batch. */
-  readonly per?: {
+  readonly amountFor?: {
     /** So much. */
     readonly amount: Quantity<'mass'> | Quantity<'volume'>;
     /** Of this. */
@@ -99,13 +99,15 @@ export function ingredientOf(row: RecipeRow, line: IngredientRow, name: string, 
     role: line.role,
     ...(amount === undefined ? {} : { amount }),
     ...(or === undefined ? {} : { or }),
-    ...(line.most === undefined ? {} : { most: measured(line.most, line.per === undefined ? times : 1, 'nearest') }),
-    ...(line.count === undefined ? {} : { count: counted(line.count), counted: line.counted as string }),
-    ...(line.countMost === undefined ? {} : { countMost: counted(line.countMost) }),
+    ...(line.most === undefined
+      ? {}
+      : { amountMost: measured(line.most, line.per === undefined ? times : 1, 'nearest') }),
+    ...(line.count === undefined ? {} : { pieces: counted(line.count), counted: line.counted as string }),
+    ...(line.countMost === undefined ? {} : { piecesMost: counted(line.countMost) }),
     ...(line.perJar === undefined ? {} : { eachJar: eachJarOf(line.perJar) }),
     ...(line.per === undefined
       ? {}
-      : { per: { amount: parseQuantity(line.per.amount) as Quantity<'mass'>, of: line.per.of } }),
+      : { amountFor: { amount: parseQuantity(line.per.amount) as Quantity<'mass'>, of: line.per.of } }),
     ...(line.acetic === undefined ? {} : { acetic: line.acetic }),
     neverLess: line.keep === true,
     optional: line.optional === true,

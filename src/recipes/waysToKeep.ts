@@ -128,7 +128,7 @@ export function waysToKeep(input: WaysToKeepInput): WaysToKeep | NotKnown {
     basis: [
       ...ranked.flatMap(({ basis }) => basis),
       practiceBasis('ways', 'the order that cooks usually choose in'),
-      ...(ranked.some(({ way }) => way.hands !== undefined)
+      ...(ranked.some(({ way }) => way.handsOn !== undefined)
         ? [practiceBasis('ways[].hands', 'customary minutes of each operation')]
         : []),
       ...(left.length === 0 ? [] : [derived('left', 'what pages and tables say')]),

@@ -76,7 +76,7 @@ function reviewPh({ pHReadings = [], process }: BatchRecord, hours: number | und
     if (acidCanned && pH > figureOf(limit, 'figure')) {
       const basis = [basisOf(limit, 'wanted', 'highest pH of acid food')];
       const broken: RuleBroken = {
-        rule: 'ph-too-high',
+        id: 'ph-too-high',
         kind: 'untested',
         field,
         found: `pH ${pH}`,
@@ -88,7 +88,7 @@ function reviewPh({ pHReadings = [], process }: BatchRecord, hours: number | und
     if (pH > figureOf(meter, 'figure') && by !== 'meter') {
       const basis = [basisOf(meter, 'wanted', 'pH that needs a meter')];
       const broken: RuleBroken = {
-        rule: 'ph-needs-meter',
+        id: 'ph-needs-meter',
         kind: 'missing',
         field,
         found: `pH ${pH} by ${by}`,
@@ -106,7 +106,7 @@ function reviewHeadspaces(record: BatchRecord, tested: TestedProcess): Finding[]
     const checked = checkHeadspace({ measured, recipeHeadspace: tested.headspace });
     if (!checked.known || checked.verdict === 'right') return [];
     const broken: RuleBroken = {
-      rule: checked.verdict === 'too little' ? 'headspace-too-little' : 'headspace-too-much',
+      id: checked.verdict === 'too little' ? 'headspace-too-little' : 'headspace-too-much',
       kind: 'quality',
       field: `headspaces[${index}]`,
       found: written(measured, { step: 0.01 }),

@@ -1,3 +1,5 @@
+import type { CanningMethod } from '../words/method';
+import type { AnyPack } from '../words/pack';
 import type { Basis, Caution } from './basis';
 import type { ProcessRecipe } from './processRecipe';
 
@@ -20,11 +22,11 @@ export interface Instead {
   /** Form of the food. */
   readonly form?: string;
   /** How the food is packed. */
-  readonly pack?: string;
+  readonly pack?: AnyPack;
   /** Name of a jar. */
   readonly jar?: string;
   /** Kind of canner. */
-  readonly method?: string;
+  readonly method?: CanningMethod;
   /** Printed process time: of the recipes named with it, with their acid. */
   readonly minutes?: number;
   /** The acid that belongs to the process time, in words. */

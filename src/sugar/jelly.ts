@@ -78,9 +78,9 @@ export interface Jelly {
   /** The same by measure. */
   readonly sugarVolume: VolumeEnds;
   /** True where the sugar is the most that the juice can set. */
-  readonly atMost: boolean;
+  readonly sugarIsMost: boolean;
   /** Of fruit: water to add before it simmers. */
-  readonly water?: VolumeEnds;
+  readonly waterVolume?: VolumeEnds;
   /** Of fruit: how long it simmers before it is strained. */
   readonly simmer?: { readonly low: Quantity<'time'>; readonly high: Quantity<'time'> };
   /** Of fruit: lemon juice for the juice. */
@@ -104,7 +104,7 @@ function drawJuice(row: JellyRow, raw: Quantity<'mass'>) {
   const juice = pounds * potRule('juice-per-pound').value;
   return {
     juice: cups(juice),
-    water: { low: cups(pounds * row.waterPerPound[0]), high: cups(pounds * row.waterPerPound[1]) },
+    waterVolume: { low: cups(pounds * row.waterPerPound[0]), high: cups(pounds * row.waterPerPound[1]) },
     simmer: { low: minutes(row.simmer[0]), high: minutes(row.simmer[1]) },
     lemonJuice: quantityIn<'volume'>(juice * row.lemonPerJuice, 'tsp', 'tsp'),
     lemonOptional: row.lemonOptional === true,
@@ -151,7 +151,7 @@ const noJelly = (food: string): NotKnown =>
  * import { jelly } from 'stillroom/sugar';
  *
  * const crabapple = jelly({ food: 'crab apples', raw: '6 lb' });
- * 'water' in crabapple && crabapple.water?.high; // => { value: 6, unit: 'cup' }
+ * 'waterVolume' in crabapple && crabapple.waterVolume?.high; // => { value: 6, unit: 'cup' }
  * 'sugar' in crabapple && crabapple.sugarVolume.low; // => { value: 6, unit: 'cup' }
  * const tested = jelly({ juice: '4 cups', pectinTest: 'several lumps' });
  * 'sugar' in tested && tested.sugarVolume.high; // => { value: 3, unit: 'cup' }
@@ -195,7 +195,7 @@ function newJelly(input: JellyInput): Jelly | NotKnown {
     juice,
     sugar: { low: grams(low), high: grams(high) },
     sugarVolume: { low: measured(low), high: measured(high) },
-    atMost: test?.atMost === true,
+    sugarIsMost: test?.atMost === true,
     ...drawn,
     batches: Math.ceil(valueIn(juice, 'cup') / juiceAtATime().low - 1e-9),
     basis: [
@@ -204,7 +204,7 @@ function newJelly(input: JellyInput): Jelly | NotKnown {
         : basisOf(test, 'sugarVolume', 'sugar for a cup of juice'),
       ...(drawn === undefined
         ? []
-        : [{ ...basisOf(row as JellyRow, 'water'), ...lent }, potBasis('juice-per-pound', 'juice')]),
+        : [{ ...basisOf(row as JellyRow, 'waterVolume'), ...lent }, potBasis('juice-per-pound', 'juice')]),
       sugarBasis('sugar'),
       potBasis('juice-at-a-time-low', 'batches'),
     ],

@@ -39,11 +39,11 @@ export interface RemakeJelly {
   /** Sugar, by measure. */
   readonly sugarVolume: Quantity<'volume'>;
   /** Water. */
-  readonly water: Quantity<'volume'>;
+  readonly waterVolume: Quantity<'volume'>;
   /** Bottled lemon juice. */
   readonly lemonJuice: Quantity<'volume'>;
   /** Powdered or liquid pectin, by the spoon. */
-  readonly pectin?: Quantity<'volume'>;
+  readonly pectinVolume?: Quantity<'volume'>;
   /** How long it boils, at a full rolling boil. */
   readonly boil: { readonly low: Quantity<'time'>; readonly high: Quantity<'time'> };
   /** Pots of up to 8 cups, one after another. */
@@ -71,12 +71,12 @@ export function remakeJelly(input: RemakeJellyInput): RemakeJelly {
   const times = jelly / potRule('remade-at-a-time').value;
   const seconds = (value: number): Quantity<'time'> => ({ value, unit: 's' });
   const cups = (value: number): Quantity<'volume'> => ({ value, unit: 'cup' });
-  const pectin = spoons(row, times);
+  const pectinVolume = spoons(row, times);
   return answer({
     sugarVolume: cups(row.sugar * times),
-    water: cups(row.water * times),
+    waterVolume: cups(row.water * times),
     lemonJuice: quantityIn(row.lemonJuice * times, 'tbsp', 'tbsp'),
-    ...(pectin === undefined ? {} : { pectin }),
+    ...(pectinVolume === undefined ? {} : { pectinVolume }),
     boil: { low: seconds(row.boilSeconds[0]), high: seconds(row.boilSeconds[1]) },
     batches: Math.ceil(jelly / juiceAtATime().high - 1e-9),
     basis: [

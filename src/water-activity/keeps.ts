@@ -42,7 +42,7 @@ const span = fields({
 });
 
 export interface KeepsInput {
-  /** Measured, above 0 and below 1, with its `uncertainty`; or the `range` of another answer. */
+  /** Measured, above 0 and below 1, with its `uncertainty`; or the `waterActivityRange` of another answer. */
   readonly waterActivity: number | Range<number>;
   /** Uncertainty of a reading either way, 0 to 0.5; 0.02 when left out. A good meter is within about 0.01. */
   readonly uncertainty?: number;
@@ -79,11 +79,11 @@ export interface Keeps {
    */
   readonly verdict: 'keeps' | 'may spoil' | 'not shown to be safe' | 'not safe';
   /** The water activity with its uncertainty. */
-  readonly range: Range<number>;
+  readonly waterActivityRange: Range<number>;
   /** What organisms that make people ill can do in it. */
-  readonly pathogens: Standing;
+  readonly pathogenGrowth: Standing;
   /** What organisms that spoil food can do in it. */
-  readonly spoilers: Standing;
+  readonly spoilerGrowth: Standing;
   /** What to do about it, in words. */
   readonly advice: string;
   /** With `heatTreatedAndPackaged`: how the FDA Food Code rules on the food where it is sold. */
@@ -148,8 +148,9 @@ function adviceFor(pathogens: Standing, spoilers: Standing): string {
  * for all other; of a range its upper end counts. That is a rule for those who sell food, and no recipe for canning
  * (for that see `acidClass`).
  *
- * @param input - `waterActivity`: above 0 and below 1, with `uncertainty` (0.02 when left out), or the `range` of an
- * answer of `solutionWaterActivity`, `fruitWaterActivity` or another; `pH`; `temperature` of storage
+ * @param input - `waterActivity`: above 0 and below 1, with `uncertainty` (0.02 when left out), or the
+ * `waterActivityRange` of an answer of `solutionWaterActivity`, `fruitWaterActivity` or another; `pH`; `temperature` of
+ * storage
  * @throws StillroomError OUT_OF_RANGE; CONTRADICTION where a range is not in order; MISSING for `heatTreatedAndPackaged`
  * without a pH
  *
@@ -160,8 +161,8 @@ function adviceFor(pathogens: Standing, spoilers: Standing): string {
  * keeps({ waterActivity: 0.55, uncertainty: 0.02 }).verdict; // => 'keeps'
  * keeps({ waterActivity: 0.7, uncertainty: 0.02 }).verdict; // => 'may spoil'
  * keeps({ waterActivity: 0.82, uncertainty: 0.02 }).verdict; // => 'not shown to be safe'
- * keeps({ waterActivity: 0.82, uncertainty: 0.02 }).pathogens.notExcluded; // => ['Staphylococcus aureus']
- * keeps({ waterActivity: 0.82, uncertainty: 0.02 }).pathogens.needed; // ≈ 0.809
+ * keeps({ waterActivity: 0.82, uncertainty: 0.02 }).pathogenGrowth.notExcluded; // => ['Staphylococcus aureus']
+ * keeps({ waterActivity: 0.82, uncertainty: 0.02 }).pathogenGrowth.needed; // ≈ 0.809
  * keeps({ waterActivity: 0.95 }).verdict; // => 'not safe'
  * keeps({ waterActivity: 0.94, pH: 5.0, heatTreatedAndPackaged: true }).tcs.ruledAs; // => 'non-TCS'
  * keeps({ waterActivity: 0.93, pH: 4.4, heatTreatedAndPackaged: false }).tcs.ruledAs; // => 'PA'
@@ -201,13 +202,15 @@ export function keeps(input: KeepsInput): Keeps {
   );
   return answer({
     verdict,
-    range,
-    pathogens,
-    spoilers,
+    waterActivityRange: range,
+    pathogenGrowth: pathogens,
+    spoilerGrowth: spoilers,
     advice: adviceFor(pathogens, spoilers),
     ...(ruled === undefined ? {} : { tcs: ruled.tcs }),
     basis: [
-      usual ? practiceBasis('range', 'uncertainty of a kitchen meter') : measured('range', 'the water activity given'),
+      usual
+        ? practiceBasis('waterActivityRange', 'uncertainty of a kitchen meter')
+        : measured('waterActivityRange', 'the water activity given'),
       ...[...rested, ...nearest].flatMap((organism) => organism.basis('verdict')),
       ...(ruled?.basis ?? []),
     ],

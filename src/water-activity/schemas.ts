@@ -4,6 +4,7 @@
  */
 import * as z from 'zod/mini';
 import { id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { ISOTHERM_MODELS } from './isothermModels';
 
 const number = () => z.number();
 const maybe = () => z.nullable(z.number());
@@ -109,7 +110,7 @@ export const tables = {
       id: id(),
       ...ofFood(),
       state: z.string(),
-      model: text(),
+      model: z.enum(ISOTHERM_MODELS),
       temperature_degC: z.nullable(pair()),
       activities: z.nullable(pair()),
       parameters: z.record(z.string(), z.number()),

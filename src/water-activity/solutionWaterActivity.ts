@@ -99,7 +99,7 @@ export interface SolutionWaterActivity {
   /** Water activity of the solution, 0 to 1. */
   readonly waterActivity: number;
   /** The same with its error. */
-  readonly range: Range<number>;
+  readonly waterActivityRange: Range<number>;
   /** The equation: the one asked for, the one of a single solute, or `ross` for the product of several. */
   readonly model: SolutionModel | 'freezing point';
   /** Each solute in mol per kg of water, with the water activity it would have alone in all the water. */
@@ -166,7 +166,8 @@ const toGiven = (text: string, m: Quantity<'mass'>, path: string): Given => ({ t
  * sugars, polyols and acids, Pitzer for salts, a local-composition equation for glycerol and the ideal law for
  * ethanol, acetic acid and calcium chloride, and the parts are multiplied (Ross); glucose, fructose and galactose count
  * as one solute. Compared with the published figures in the tests: sucrose within 0.005 to 60 % and 0.01 to saturation, salt within 0.002 to 6 mol/kg, glucose, fructose
- * and glycerol within 0.01. `range` is the stated error, wider for mixtures, below 0.8 and away from 25 degC.
+ * and glycerol within 0.01. `waterActivityRange` is the stated error, wider for mixtures, below 0.8 and away from 25
+ * degC.
  *
  * `model` picks one equation instead: `ross` (the default), `norrish` (Ferro Fontan, Chirife and Boquet for
  * mixtures), `norrish roots`, `norrish mean k`, `norrish log10`, `raoult`, `money-born` (sugars), `grover`
@@ -189,7 +190,7 @@ const toGiven = (text: string, m: Quantity<'mass'>, path: string): Given => ({ t
  *
  * const syrup = solutionWaterActivity({ water: '350 g', solutes: { sucrose: '650 g' } });
  * syrup.waterActivity; // ≈ 0.865
- * syrup.range.high; // ≈ 0.869
+ * syrup.waterActivityRange.high; // ≈ 0.869
  * solutionWaterActivity({ water: '60 g', solutes: { sugar: '30 g', glucose: '10 g' } }).waterActivity; // ≈ 0.954
  * solutionWaterActivity({ freezingPoint: '-4.93 degC' }).waterActivity; // ≈ 0.9532
  * solutionWaterActivity({ water: '1 kg', solutes: { salt: '0.5 kg' } }); // throws StillroomError OUT_OF_RANGE
@@ -250,10 +251,13 @@ function answerBy(
   const recalled = basis.some(({ kind }) => kind === 'recalled') ? [caution('recalled')] : [];
   return {
     waterActivity: aw,
-    range: rangeAround(aw, error),
+    waterActivityRange: rangeAround(aw, error),
     model,
     parts,
-    basis: [...basis, practiceBasis('range', 'error of the equation, from comparing it with others and with figures')],
+    basis: [
+      ...basis,
+      practiceBasis('waterActivityRange', 'error of the equation, from comparing it with others and with figures'),
+    ],
     cautions: [caution('estimate'), activityCaution('activity-is-not-process'), ...more, ...cautions, ...recalled],
   };
 }

@@ -15,7 +15,7 @@ export interface TcsClass {
   /** The printed table: `A` for food heated and then packaged, `B` for all other. */
   readonly table: 'A' | 'B';
   /** Where the food is in the table, as printed. */
-  readonly printed: {
+  readonly printedCell: {
     /** The row: water activity. */
     readonly row: string;
     /** The column: pH. */
@@ -40,7 +40,7 @@ export function tcsClass(
       upTo(pH, cell.pH_to, cell.pH_to_included),
   ) as TcsRow;
   return {
-    tcs: { ruledAs: row.class, table, printed: { row: row.aw, column: row.pH } },
+    tcs: { ruledAs: row.class, table, printedCell: { row: row.aw, column: row.pH } },
     basis: [basisOf(row, 'tcs.ruledAs', `Table ${table}`)],
     cautions: [
       ...(row.class === 'PA' ? [activityCaution('product-assessment')] : []),

@@ -14,6 +14,7 @@ import { type NotKnown, notKnown } from '../sources/no';
 import { asTable } from '../sources/table';
 import { activityCaution } from './cautions';
 import { type FoodRow, rowBasis, rowsFor } from './foodRows';
+import type { IsothermModel } from './isothermModels';
 import { activitiesOf, type IsothermRow, isotherms, temperaturesOf } from './isothermTables';
 import type { Limits } from './isothermTypes';
 import type { TableRow } from './schemas';
@@ -44,7 +45,7 @@ export interface SorptionSet {
   /** Its id, to ask for it by. */
   readonly set: string;
   /** Name of the equation. */
-  readonly model: string;
+  readonly model: IsothermModel;
   /** How the food was prepared, or whose data. */
   readonly state: string;
   /** Lowest and highest temperature that it may be asked at. */
@@ -143,14 +144,15 @@ function nothingOf(asked: FoundFood, wanted: string | undefined): NotKnown {
  * wetter, browning and then growth set in. Nothing is read between printed points, since a crystal takes up almost no
  * water until it suddenly melts into its own. Most fruits have no complete isotherm here, and none is invented.
  *
- * With a measured `waterActivity` and the temperatures `from` and `to`: what it is in the sealed bag at the other
- * temperature. It rises as the bag warms: a batch measured in a cool kitchen has a higher one in a warm pantry.
+ * With a measured `waterActivity`, its `startTemperature` and a `targetTemperature`: what it is in the sealed bag at the
+ * other temperature. It rises as the bag warms: a batch measured in a cool kitchen has a higher one in a warm pantry.
  * Clausius-Clapeyron with the net isosteric heat q, `ln(aw2/aw1) = -(q/R)(1/T2 - 1/T1)`, moisture unchanged. These
  * tables hold no heat of sorption of a food: give one for the moisture it has, since it falls as the food takes up water.
  * Without one, measure the water activity at the warmest temperature that the food will be kept at.
  *
  * @param input - `food`: a food, or a pure sugar, salt or starch; `form`: where the name does not say it; or
- * `waterActivity`, `from` and `to`, both -40 to 100 degC, with `heatOfSorption`, kJ/mol over that of pure water
+ * `waterActivity`, `startTemperature` and `targetTemperature`, both -40 to 100 degC, with `heatOfSorption`, kJ/mol over
+ * that of pure water
  * @returns what is published, or `{ known: false }` where these tables have none of it; or `waterActivity` at the other
  * temperature
  * @throws StillroomError UNKNOWN_NAME for a text that is no food; CONTRADICTION for a form other than the one that the
@@ -169,7 +171,7 @@ function nothingOf(asked: FoundFood, wanted: string | undefined): NotKnown {
  * kiwi.known && kiwi.isotherms[0].set; // => 'kiwifruit-gab-30'
  * const starch = waterActivityOf({ food: 'potato starch' });
  * starch.known && starch.series[0].points; // => [{ waterActivity: 0.3, moisture: 0.1 }]
- * const bag = { waterActivity: 0.5, from: '20 degC', to: '30 degC', heatOfSorption: 5 };
+ * const bag = { waterActivity: 0.5, startTemperature: '20 degC', targetTemperature: '30 degC', heatOfSorption: 5 };
  * waterActivityOf(bag).waterActivity; // ≈ 0.535
  * ```
  */

@@ -20,7 +20,7 @@ export const CANNING = {
   method: 'boiling-water',
   elevation: '500 ft',
   jars: 7,
-  water: '12 quarts',
+  waterVolume: '12 quarts',
   burnerPower: '2400 W',
 };
 const tray = [

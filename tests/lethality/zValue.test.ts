@@ -15,7 +15,7 @@ test('z leads from one D value to the other', () => {
         const { z } = lethality({ first, second });
         if (z.value < 1 || z.value > 100) return; // outside what the others take
         const moved = lethality({
-          holds: [{ temperature: first.temperature, time: first.dValue }],
+          heldAt: [{ temperature: first.temperature, time: first.dValue }],
           z: z as { value: number; unit: 'delta degC' },
           reference: second.temperature,
         });

@@ -297,7 +297,7 @@ describe('foods', () => {
 
 test('every rule of the canning table is listed', () => {
   const ids = (rows: readonly { id: string }[]) => rows.map(({ id }) => id);
-  expect(canningRules().rules.map(({ rule }) => rule)).toEqual([
+  expect(canningRules().rules.map(({ id: rule }) => rule)).toEqual([
     ...ids(read('canning-rules').rows),
     ...ids(readTable('acid', 'pickle-rules').rows),
     ...ids(read('anti-darkening').rows),

@@ -17,7 +17,7 @@ test('a quantity of the wrong kind does not compile', () => {
   // @ts-expect-error a ready weight is a mass
   readyFromRaw({ food: 'peach', form: 'halves', ready: '1 ft' });
   // @ts-expect-error a measured ready weight too
-  readyFromRaw({ food: 'peach', form: 'halves', raw: '3 lb', measured: { ready: '2 cups' } });
+  readyFromRaw({ food: 'peach', form: 'halves', raw: '3 lb', ownYield: { ready: '2 cups' } });
   // @ts-expect-error jars are counted
   rawForJars({ food: 'peach', form: 'halves', jar: 'quart', jars: '7' });
   // @ts-expect-error a jar has a name
@@ -32,5 +32,5 @@ test('answers are plain values', () => {
   expectTypeOf(readyFromRaw({ food: 'peach', form: 'halves', raw: '3 lb' })).toEqualTypeOf<ReadyFromRaw | NotKnown>();
   expectTypeOf<ReadyFromRaw['ready']>().toEqualTypeOf<Range<Quantity<'mass'>>>();
   expectTypeOf(composition).returns.toEqualTypeOf<Composition | NotKnown>();
-  expectTypeOf<Composition['water']>().toEqualTypeOf<Range<number>>();
+  expectTypeOf<Composition['moisture']>().toEqualTypeOf<Range<number>>();
 });

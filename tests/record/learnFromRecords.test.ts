@@ -168,7 +168,7 @@ describe('what is learned', () => {
     });
     const [entry, fresh, ...more] = taught(record(7, 0.85), record(8, 0.86));
     const { hours } = dryingGuide({ food: 'apple', form: 'slices' }) as KnownDryingGuide;
-    const { water } = known(composition({ food: 'apple' }));
+    const { moisture: water } = known(composition({ food: 'apple' }));
     const own = learnFromRecords({
       prior: { low: hours.low.value, likely: hours.likely.value, high: hours.high.value },
       observed: [7, 8],

@@ -45,5 +45,5 @@ test('answers', () => {
   if (kiwi.known) expectTypeOf(kiwi.moisture).toEqualTypeOf<number>();
   else expectTypeOf(kiwi.reason.code).toEqualTypeOf<string>();
   expectTypeOf(growthAt).returns.toHaveProperty('mayGrow').toEqualTypeOf<readonly string[]>();
-  expectTypeOf(keeps).returns.toHaveProperty('range').toEqualTypeOf<Range<number>>();
+  expectTypeOf(keeps).returns.toHaveProperty('waterActivityRange').toEqualTypeOf<Range<number>>();
 });

@@ -205,7 +205,7 @@ const LOAD = {
   method: 'boiling-water',
   elevation: '0 ft',
   jars: 7,
-  water: '12 quarts',
+  waterVolume: '12 quarts',
   burnerPower: '2 kW',
 } as const;
 const SPELLED = sizeRows.flatMap(({ name, synonyms = [] }) => [name, ...synonyms]);

@@ -34,11 +34,11 @@ const schema = /* @__PURE__ */ fields({
     }),
   ),
   /** The unit of time that the constants are for: `s`, `min`, `h`, `day`. */
-  per: optional(choice('the unit of time of the constants', ['s', 'min', 'h', 'day'])),
+  timeUnit: optional(choice('the unit of time of the constants', ['s', 'min', 'h', 'day'])),
   /** Of the slab: up to 1 m. */
   thickness: optional(length({ max: { value: 1, unit: 'm' } })),
-  /** Which faces of the slab dry: `both` (if not given) or `one`. */
-  faces: optional(choice('which faces dry', ['both', 'one'])),
+  /** How many faces of the slab dry: 2 (if not given) or 1. */
+  faces: optional(number('how many faces of the slab dry: 1 or 2', { min: 1, max: 2, integer: true })),
   /** Effective moisture diffusivity of the slab in m2/s, above 0 to 0.001: ask with a `food`. */
   diffusivity: optional(number('a diffusivity in m2/s, above 0 and at most 0.001', { above: 0, max: 1e-3 })),
   /** Since drying began: 0 or more; or give `moistureRatio`. */
@@ -81,12 +81,12 @@ function refuseOthers(
 }
 
 function slab(given: Given, input: DryingCurveInput): DryingCurve {
-  refuseOthers(given, input, ['constants', 'per', 'moistureRatio']);
-  const { thickness, faces = 'both', diffusivity, time: since } = given;
+  refuseOthers(given, input, ['constants', 'timeUnit', 'moistureRatio']);
+  const { thickness, faces = 2, diffusivity, time: since } = given;
   if (thickness === undefined) fail('MISSING', 'thickness', undefined, 'the thickness of the slab');
   if (diffusivity === undefined) fail('MISSING', 'diffusivity', undefined, 'the diffusivity of the slab');
   if (since === undefined) fail('MISSING', 'time', undefined, 'the time since drying began');
-  const depth = valueIn(thickness, 'm') / (faces === 'both' ? 2 : 1);
+  const depth = valueIn(thickness, 'm') / faces;
   return {
     moistureRatio: slabRatio((diffusivity * valueIn(since, 's')) / depth ** 2),
     time: since,
@@ -97,8 +97,8 @@ function slab(given: Given, input: DryingCurveInput): DryingCurve {
 
 function thinLayer(model: ThinLayerModel, given: Given, input: DryingCurveInput): DryingCurve {
   refuseOthers(given, input, ['thickness', 'faces', 'diffusivity']);
-  const { per, time: since, moistureRatio } = given;
-  if (per === undefined) fail('MISSING', 'per', undefined, 'the unit of time that the constants are for');
+  const { timeUnit: per, time: since, moistureRatio } = given;
+  if (per === undefined) fail('MISSING', 'timeUnit', undefined, 'the unit of time that the constants are for');
   if ((since === undefined) === (moistureRatio === undefined)) {
     fail(
       since === undefined ? 'MISSING' : 'CONTRADICTION',
@@ -160,7 +160,7 @@ function thinLayer(model: ThinLayerModel, given: Given, input: DryingCurveInput)
  * ```ts
  * import { dryingCurve } from 'stillroom/drying';
  *
- * const cherry = { model: 'page', constants: { k: 0.0504, n: 0.761 }, per: 'min' } as const;
+ * const cherry = { model: 'page', constants: { k: 0.0504, n: 0.761 }, timeUnit: 'min' } as const;
  * dryingCurve({ ...cherry, time: '20 min' }).moistureRatio; // ≈ 0.61102
  * dryingCurve({ ...cherry, moistureRatio: 0.1 }).time.value; // ≈ 151.7
  * dryingCurve({ model: 'slab', thickness: '2 mm', diffusivity: 2e-10, time: '1000 s' }).moistureRatio; // ≈ 0.4959

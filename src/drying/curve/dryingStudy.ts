@@ -48,7 +48,7 @@ export interface KnownDryingStudy {
   /** The model that fitted best, in words. */
   readonly bestModel?: string;
   /** How it was dried, where it was not hot air alone. */
-  readonly method?: string;
+  readonly driedBy?: string;
   /** Where the figures come from. */
   readonly basis: readonly Basis[];
   /** What to mind. */
@@ -100,7 +100,7 @@ export function dryingStudy(input: DryingStudyInput): DryingStudy {
   const range = row.D_m2_per_s;
   const diffusivity = diffusivityAt(row, air, input.temperature);
   const line = (of: string) => basisFrom(row, of, `drying of ${row.printed}`, lender);
-  const { bestModel, method } = row;
+  const { bestModel, method: driedBy } = row;
   return answer({
     known: true,
     food: asked.name,
@@ -109,7 +109,7 @@ export function dryingStudy(input: DryingStudyInput): DryingStudy {
     ...(range === undefined ? {} : { diffusivityRange: { low: range[0], high: range[1] } }),
     ...(diffusivity === undefined ? {} : { diffusivity }),
     ...(bestModel === undefined ? {} : { bestModel }),
-    ...(method === undefined ? {} : { method }),
+    ...(driedBy === undefined ? {} : { driedBy }),
     basis: [
       line('printed'),
       ...(range === undefined ? [] : [line('diffusivityRange')]),

@@ -118,7 +118,8 @@ function blanch(
           .map(({ cut, answer }) => `${cut} ${span(answer.minutes)} in ${BLANCH_IN[answer.blanchIn]}`)
           .join('; ')}`;
   const water = blanching({ ...askFor(first.answer), ready: massOf(day, batch.kg) });
-  const gallons = water.known && water.water !== undefined ? formatQuantity(volumeOf(day, water.water)) : undefined;
+  const gallons =
+    water.known && water.waterVolume !== undefined ? formatQuantity(volumeOf(day, water.waterVolume)) : undefined;
   const atOnce = `at most ${formatQuantity(massOf(day, batch.kg), { rounding: 'down' })} at a time in the ${batch.label}`;
   const cool = timed.length === 1 ? `for ${span(first.answer.coolingMinutes)}` : coolBySize(timed);
   return {

@@ -82,7 +82,7 @@ export function runnable(
       const lit = {
         ...question,
         jars,
-        water: canner.water ?? waterIn(method),
+        waterVolume: canner.waterVolume ?? waterIn(method),
         burnerPower: burnerOf(kitchen),
       };
       // the canner heats up while the food is prepared, and a second load starts hot
@@ -90,12 +90,12 @@ export function runnable(
       const load = loadTimeline(warm);
       const cold = loadTimeline(lit);
       if (!load.tested || !cold.tested) return [];
-      const warmUp = cold.steps.find(({ step }) => step === 'heat the water')?.minutes.high ?? 0;
+      const warmUp = cold.steps.find(({ what: step }) => step === 'heat the water')?.minutes.high ?? 0;
       return [
         {
           canner: index,
           jars,
-          minutes: Math.ceil(load.total.high),
+          minutes: Math.ceil(load.totalMinutes.high),
           warmUp: Math.ceil(warmUp),
           energyPerLoad: inKilowattHours(load.energy),
           energyToWarmUp: byEnds(
@@ -103,7 +103,7 @@ export function runnable(
             inKilowattHours(load.energy),
             (first, load) => first - load,
           ),
-          range: load.total,
+          range: load.totalMinutes,
           basis: load.basis.map((line) => ({ ...line, of: 'energy', note: line.note ?? line.of })),
         },
       ];

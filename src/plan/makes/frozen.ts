@@ -72,7 +72,7 @@ export function makeFrozen(day: Day, wanted: Wanted, product: number, trade: str
       supplies,
       stockPerUnit: [
         { stock: BAGS, amount: 1 },
-        { stock: FREEZER_ROOM, amount: valueIn(room.range.high, 'L') },
+        { stock: FREEZER_ROOM, amount: valueIn(room.volumeRange.high, 'L') },
         { stock: FREEZER_LOAD, amount: sizeKg },
       ],
       ...(first.pot === undefined ? {} : { cook: cookOf(first.pot, yields) }),
@@ -82,7 +82,7 @@ export function makeFrozen(day: Day, wanted: Wanted, product: number, trade: str
       packs: {
         size,
         headspace: head.headspace,
-        room: quantityIn(valueIn(room.range.high, 'L'), 'L', day.metric ? 'L' : 'quart'),
+        room: quantityIn(valueIn(room.volumeRange.high, 'L'), 'L', day.metric ? 'L' : 'quart'),
       },
       steps: [
         ...first.steps,

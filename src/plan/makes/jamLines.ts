@@ -85,7 +85,7 @@ export function batchLines(day: Day, { printed, sugarKg, jars, pantry }: Batch, 
 }
 
 export function jamSteps(day: Day, { printed }: Batch, headspace: Quantity<'length'>): string[] {
-  const { temperature } = gelTemperature({ elevation: day.request.kitchen.elevation, product: 'jam' });
+  const { temperature } = gelTemperature({ elevation: day.request.kitchen.elevation, spread: 'jam' });
   return [
     ...(printed.pectin === 'none'
       ? [`It is done at about ${formatQuantity(temperature)} here, or when a little on a cold plate does not run.`]

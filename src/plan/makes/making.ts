@@ -110,7 +110,7 @@ export function yieldFromLot(day: Day, lot: KnownLot, form: string): LotYield {
   const answer =
     own === undefined
       ? published
-      : knownOr(readyFromRaw({ food: lot.trade, form, raw: KG, measured: { yield: own } }), 'form', form);
+      : knownOr(readyFromRaw({ food: lot.trade, form, raw: KG, ownYield: { yield: own } }), 'form', form);
   const lost = published.parts.reduce((sum, part) => sum + part.mass.value, 0);
   const water = published.parts
     .filter(({ what }) => what === BOILED_OFF)
@@ -203,7 +203,9 @@ export const compositionOf = (trade: string, path = 'food'): Composition =>
 /** The water of a food as it is bought: learned, or else published. */
 export function waterOf(day: Day, trade: string): { readonly water: Range<number>; readonly basis: readonly Basis[] } {
   const learned = learnedFigure(day.learned, 'moisture', trade, undefined);
-  return learned === undefined ? compositionOf(trade) : { water: learned.figure, basis: [learned.basis] };
+  if (learned !== undefined) return { water: learned.figure, basis: [learned.basis] };
+  const { moisture, basis } = compositionOf(trade);
+  return { water: moisture, basis };
 }
 
 /** What other modules' fields are called in the request. */
@@ -215,7 +217,7 @@ const OWN_NAMES: ReadonlyMap<string, string> = new Map([
   ['elevation', 'kitchen.elevation'],
   ['burnerPower', 'kitchen.burnerPower'],
   ['jars', 'kitchen.canners'],
-  ['water', 'kitchen.canners'],
+  ['waterVolume', 'kitchen.canners'],
   ['area', 'kitchen.dryer.trayArea'],
   ['machine', 'kitchen.freezeDryer'],
 ]);

@@ -34,7 +34,7 @@ const readySchema = fields({
   /** As bought or picked: a mass, a volume, or a number of pieces or containers (`"40 lb"`, `"2 flats"`, `"40 apples"`). */
   raw: bought(),
   /** Your own yield, in place of the published one. */
-  measured: optional(measuredSchema),
+  ownYield: optional(measuredSchema),
 });
 const rawSchema = fields({
   /** A fruit or vegetable by any of its names, with or without a form: `peach`, `peach halves`. */
@@ -44,7 +44,7 @@ const rawSchema = fields({
   /** What you need prepared, above zero, in place of `raw`. */
   ready: readyWord(),
   /** Your own yield, in place of the published one. */
-  measured: optional(measuredSchema),
+  ownYield: optional(measuredSchema),
 });
 export type ReadyFromRawInput = Given<z.input<typeof readySchema>>;
 export type RawForReadyInput = Given<z.input<typeof rawSchema>>;
@@ -108,13 +108,13 @@ function measuredShare(measured: Measured, raw: Mass | undefined): number | unde
   const { ready, yield: own } = measured;
   const from = measured.raw ?? raw;
   if (own !== undefined && ready !== undefined) {
-    fail('CONTRADICTION', 'measured', measured, 'either the ready mass or the yield, not both');
+    fail('CONTRADICTION', 'ownYield', measured, 'either the ready mass or the yield, not both');
   }
   if (own !== undefined) return own;
-  if (ready === undefined) fail('MISSING', 'measured', measured, 'a measured ready mass or yield');
-  if (from === undefined) fail('MISSING', 'measured.raw', undefined, 'the raw mass that the ready mass came from');
+  if (ready === undefined) fail('MISSING', 'ownYield', measured, 'a measured ready mass or yield');
+  if (from === undefined) fail('MISSING', 'ownYield.raw', undefined, 'the raw mass that the ready mass came from');
   const result = toDecimalIn(ready, 'g').div(toDecimalIn(from, 'g'));
-  if (result.gt(1)) fail('CONTRADICTION', 'measured.ready', ready.value, 'no more than the raw mass it came from');
+  if (result.gt(1)) fail('CONTRADICTION', 'ownYield.ready', ready.value, 'no more than the raw mass it came from');
   return result.toNumber();
 }
 
@@ -153,16 +153,16 @@ export function yieldOf(id: string, form: string, measured?: Measured, raw?: Mas
 
 const noYield = (id: string, form: string): NotKnown =>
   missing('no yield', `These tables print no yield for ${inWords(id, form)}.`, [
-    { text: 'Weigh some before and after you prepare it, and give it as `measured`.' },
+    { text: 'Weigh some before and after you prepare it, and give it as `ownYield`.' },
     ...inForms(id, formsWithYield(id)),
   ]);
 
 /** Yield of a food as an argument names it. */
 function yieldAsked(
-  given: { readonly food: FoundFood; readonly form?: string | undefined; readonly measured?: Measured },
+  given: { readonly food: FoundFood; readonly form?: string | undefined; readonly ownYield?: Measured },
   raw?: Mass,
 ): Yield | NotKnown {
-  return yieldOf(given.food.id, formNeeded(given.food, given.form), given.measured, raw);
+  return yieldOf(given.food.id, formNeeded(given.food, given.form), given.ownYield, raw);
 }
 
 // Decimal keeps ready + trimmings = raw to the last digit that a double holds.

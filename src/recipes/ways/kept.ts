@@ -89,16 +89,16 @@ function bySolids({ ingredients, steps }: RecipeRow, { food, mass, basis }: Raw)
   const to = typeof moisture === 'number' ? { low: moisture, high: moisture } : moisture;
   const held = composition({ food: food.name });
   const found = readyFromRaw({ food: food.name, ...(form === undefined ? {} : { form: formName(form) }), raw: mass });
-  if (!(held.known && found.known) || held.water.low <= to.high) return undefined;
+  if (!(held.known && found.known) || held.moisture.low <= to.high) return undefined;
   const dry = (ready: Quantity<'mass'>, water: number, end: number): Quantity<'mass'> => ({
     value: (ready.value * (1 - water)) / (1 - end),
     unit: ready.unit,
   });
   const { low, high } = found.ready;
   return {
-    mass: { low: dry(low, held.water.high, to.low), high: dry(high, held.water.low, to.high) },
+    mass: { low: dry(low, held.moisture.high, to.low), high: dry(high, held.moisture.low, to.high) },
     basis: [
-      ...behind('ways[].mass', [...basis, ...found.basis, ...held.basis.filter(({ of }) => of === 'water')]),
+      ...behind('ways[].mass', [...basis, ...found.basis, ...held.basis.filter(({ of }) => of === 'moisture')]),
       derived('ways[].mass', 'the solids of what is ready, and the moisture of the page'),
     ],
   };

@@ -77,7 +77,7 @@ export interface Way {
     readonly high: Quantity<'mass'>;
   };
   /** Work of hands: of your lot where `batches` is known, of one batch otherwise. */
-  readonly hands?: TimeSpan;
+  readonly handsOn?: TimeSpan;
   /** On the clock until it is in jars, on trays or in the freezer, one thing after the other. */
   readonly clock?: TimeSpan;
   /** By itself after that: drying, fermenting, freezing, standing. */
@@ -267,7 +267,7 @@ export function wayOf(row: RecipeRow, lots: readonly Lot[], kitchen: WaysKitchen
       ...(kept?.mass === undefined ? {} : { mass: kept.mass }),
       ...(effort === undefined
         ? {}
-        : { hands: minutes(effort.hands), clock: minutes(effort.clock), alone: minutes(effort.alone) }),
+        : { handsOn: minutes(effort.hands), clock: minutes(effort.clock), alone: minutes(effort.alone) }),
       mustKeep: row.mustKeep ?? [],
       scale: row.batch.scale,
     },

@@ -33,8 +33,8 @@ describe('dryingCurve of a food', () => {
     expect(dryingCurve({ food: 'beef' })).toMatchObject({ known: false, reason: { code: 'no-study' } });
   });
   it('says how it was dried where it was not hot air alone', () => {
-    expect(study({ food: 'bell pepper' }).method).toContain('microwaves');
-    expect(study({ food: 'mango' }).method).toBeUndefined();
+    expect(study({ food: 'bell pepper' }).driedBy).toContain('microwaves');
+    expect(study({ food: 'mango' }).driedBy).toBeUndefined();
   });
   it('refuses a temperature outside the study and an unknown food', () => {
     expect(errorOf(() => study({ food: 'mango', temperature: '50 degC' }))).toMatchObject({

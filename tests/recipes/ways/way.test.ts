@@ -70,7 +70,7 @@ describe('one way', () => {
         ) as [Way, Way];
         expect(more.batches).toBeGreaterThanOrEqual(less.batches as number);
         expect(more.yields[0]?.low).toBeGreaterThanOrEqual(less.yields[0]?.low as number);
-        const work = ({ hands }: Way) => valueIn(hands?.high as { value: number; unit: 'min' }, 'min');
+        const work = ({ handsOn: hands }: Way) => valueIn(hands?.high as { value: number; unit: 'min' }, 'min');
         expect(work(more)).toBeGreaterThanOrEqual(work(less));
       }),
     );

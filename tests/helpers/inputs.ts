@@ -108,7 +108,9 @@ const ALSO: Readonly<Record<string, () => readonly unknown[]>> = {
   canningRules: () => [{ topic: 'holding cut fruit' }],
   learnFromRecords: () => [{ prior, observed: [7, 7.5, 7.2, 7.4, 72] }],
   moistureByWeighing: () => [{ weighings: tray }],
-  waterActivityOf: () => [{ waterActivity: 0.5, from: '20 degC', to: '30 degC', food: 'blueberries' }],
+  waterActivityOf: () => [
+    { waterActivity: 0.5, startTemperature: '20 degC', targetTemperature: '30 degC', heatOfSorption: 5 },
+  ],
 };
 
 /** Up to `most` different lists of arguments of each function, by its name. */

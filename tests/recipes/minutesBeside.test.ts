@@ -27,7 +27,7 @@ const withAcid = new Set(
 const acidic = new Set(processRows.filter(({ acid }) => acid !== undefined).map(({ recipe: process }) => process));
 
 /** What is missing beside minutes that are given with the recipes that end in them. */
-function missingOfRecipes({ recipes, acid }: Data): string[] {
+function missingOfRecipes({ recipes, acid, acidByJar }: Data): string[] {
   const named = recipes as readonly Data[];
   const known = named.filter(({ recipe: id }) => processRecipeRows.some((row) => row.id === id));
   const ids = new Set(named.map(({ recipe: id }) => id));
@@ -39,7 +39,7 @@ function missingOfRecipes({ recipes, acid }: Data): string[] {
     ...(named.every((each) => withAcid.has(String(each.recipe)) === (each.acid as unknown[])?.length > 0)
       ? []
       : ['the acid of the recipe, or that it needs none']),
-    ...(asksAcid && acid === undefined ? ['the acid of the process'] : []),
+    ...(asksAcid && (acid ?? acidByJar) === undefined ? ['the acid of the process'] : []),
   ];
 }
 
@@ -149,7 +149,13 @@ describe('the recipe, its acid and its batch stand beside the minutes', () => {
 
   test('of loadTimeline', () => {
     const count = { n: 0 };
-    const load = { jar: 'pint', elevation: '2000 ft', jars: 7, water: '8 quarts', burnerPower: '2400 W' } as const;
+    const load = {
+      jar: 'pint',
+      elevation: '2000 ft',
+      jars: 7,
+      waterVolume: '8 quarts',
+      burnerPower: '2400 W',
+    } as const;
     const wrong = [
       { food: 'tomato', form: 'crushed', method: 'boiling-water' },
       { food: 'green bean', form: 'whole', pack: 'hot', method: 'dial-gauge' },

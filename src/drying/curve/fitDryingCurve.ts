@@ -58,8 +58,8 @@ function roughConstant(x: readonly number[], y: readonly number[]): number {
 }
 
 /**
- * Internal: `dryingCurve` answers it. Fits a thin-layer drying model to your own curve of moisture ratios by least squares; `dryingStudy` looks up what
- * others found.
+ * Internal: `dryingCurve` answers it. Fits a thin-layer drying model to your own curve of moisture ratios by least
+ * squares.
  *
  * Levenberg-Marquardt on the moisture ratios, unweighted; the fitter meets the certified values of NIST's nonlinear
  * reference sets to nine digits and more.

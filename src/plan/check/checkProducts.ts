@@ -34,6 +34,8 @@ function workOf(product: PlannedProduct, { tasks }: Pick<DaySchedule, 'tasks'>):
         `a load of ${can.end - can.start} min, its process is ${jar.minutes}`,
         can.start,
       );
+      // the gauge is watched as long as it runs
+      must(!can.throughBreak || jar.method === 'boiling-water', 'a pressure canner runs through a break', can.start);
       const held = jar.loads.find(({ canner }) => can.uses.some(({ resource }) => resource === canner));
       must(
         (can.units?.count ?? 0) <= (held?.jarsPerLoad ?? 0),

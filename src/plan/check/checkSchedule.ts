@@ -23,13 +23,19 @@ export interface ScheduleChecked {
 /**
  * Checks an order of work by its tasks alone, whoever wrote it: `planDay`, you with a pencil, or another program.
  *
- * It looks for: more of a resource in use than there is; a pot, canner or tray in two uses at once; work outside the
- * hours; anything loaded when nobody is there; cooking before cutting, filling before cooking, a load before its jars are
- * filled; food that is cooked and not filled at once; prepared food, filled trays and bags, and hot canners that wait
- * longer than they may; and for every single jar, from the minute it is filled, whether a load takes it within 20 minutes.
+ * It looks for: more of a resource in use than there is; a pot, canner or tray in two uses at once, or in use while it
+ * still does what it did before; a person who does two things at once; work outside the hours or in a break; anything
+ * loaded when nobody is there; cooking before cutting, filling before cooking, a load before its jars are filled; food
+ * that is cooked and not filled at once, or kept hot for over an hour; what stands or ferments for less than its
+ * `atLeast`; prepared food, filled trays and bags, and hot canners that wait longer than they may; a load in a canner
+ * that was not heated, or stood for an hour since the last load; jars that nobody puts in or lifts out; and for every
+ * single jar, from the minute it is filled, whether a load takes it within 20 minutes.
  * The jars of a filling are filled one after the other, evenly over its minutes. With a whole plan it also counts: all
  * food prepared, all batches cooked, all jars filled and canned for their full time, all trays dried, and no trimmings
  * used before they fell off.
+ *
+ * In a break no hands work. What takes none may go on, on the stove and with `throughBreak`: a pot that simmers, a
+ * boiling-water canner. Nothing is stirred, filled, loaded or lifted out, and a pressure canner does not run.
  *
  * The longest waits are common practice (data/plan/waits): no published figure was found.
  *

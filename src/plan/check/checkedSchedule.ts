@@ -27,6 +27,10 @@ const amount: Read = (value, path) => {
   number('an amount of 0 or more')(value, path);
   if ((value as number) < 0) fail('OUT_OF_RANGE', path, value, 'an amount of 0 or more');
 };
+const day: Read = (value, path) => {
+  amount(value, path);
+  if (!Number.isInteger(value)) fail('OUT_OF_RANGE', path, value, 'a day, from 0');
+};
 const jars: Read = (value, path) => {
   amount(value, path);
   if (!Number.isInteger(value) || (value as number) > MOST_JARS)
@@ -64,11 +68,14 @@ const task = fields({
   uses: list(used, 100),
   unattended: flag,
   units: optional(fields({ count: jars, unit: text })),
+  who: optional(list(text, 100)),
+  throughBreak: optional(flag),
+  atLeast: optional(amount),
 });
 const schedule = fields({
   tasks: list(task),
-  windows: list(fields({ from: minute, to: minute }), 100),
-  resources: list(fields({ resource: text, amount: optional(amount) }), 1000),
+  windows: list(fields({ day: optional(day), from: minute, to: minute }), 100),
+  resources: list(fields({ resource: text, amount: optional(amount), busyUntil: optional(minute) }), 1000),
 });
 
 /** Reads a schedule, or a plan that holds one, far enough that the checks meet no value of the wrong kind. */

@@ -18,8 +18,9 @@ import { readJar } from '../../words/jar';
 import { customary, customaryBasis, customaryRange } from '../customary';
 import { learnedFigure } from '../request/learned';
 import type { KnownLot } from '../request/lots';
+import type { Product } from './making';
 import { type Day, heldOf, type LotYield, unitsFrom, yieldFromLot } from './making';
-import { type Product, scopeLine } from './product';
+import { scopeLine } from './product';
 
 type Amount = Quantity<'mass'> | Quantity<'volume'>;
 
@@ -68,7 +69,8 @@ export function batchOf({ row, food }: Product, jar: string): Batch | undefined 
   });
   const [filled] = printed;
   if (line?.amount === undefined || filled === undefined) return undefined;
-  const amount = parseQuantity(line.amount) as Amount;
+  // the fuller end of a printed range fills the pot
+  const amount = parseQuantity(line.most ?? line.amount) as Amount;
   const measured = isMass(amount) ? undefined : kgOfCut(food.name, line.form, amount);
   const times = filled.liters / valueIn(readJar(jar).volume, 'L');
   const [low, high] = [filled.low * times, filled.high * times];
@@ -79,6 +81,17 @@ export function batchOf({ row, food }: Product, jar: string): Batch | undefined 
     jars: isWhole(row) ? { low: Math.floor(low + 1e-9), high: Math.ceil(high - 1e-9) } : { low, high },
     basis: joinBasis([pageOf(row, 'ingredients', 'the printed recipe')], measured?.basis ?? []),
   };
+}
+
+/** The printed measure of a recipe that is packed by weight, as a batch of so many packs. */
+export function packedBatch({ row, food }: Product, packKg: number): Batch | undefined {
+  const line = scopeLine(row, food.id);
+  if (line?.amount === undefined) return undefined;
+  const amount = parseQuantity(line.amount) as Amount;
+  const measured = isMass(amount) ? undefined : kgOfCut(food.name, line.form, amount);
+  const kg = measured?.kg ?? valueIn(amount as Quantity<'mass'>, 'kg');
+  const packs = kg / packKg;
+  return { kg, of: 'ready', jars: { low: packs, high: packs }, basis: measured?.basis ?? [] };
 }
 
 /** The lots of a product as they fill its jars. */

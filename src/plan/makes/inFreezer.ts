@@ -10,12 +10,13 @@ import { type Basis, joinBasis, joinCautions } from '../../sources/basis';
 import { customary, customaryBasis } from '../customary';
 import { BAGS, FREEZER_LOAD, FREEZER_ROOM } from '../request/stock';
 import { standsBehind } from '../standsBehind';
+import { packedBatch } from './amounts';
 import { countedIn } from './counted';
 import { frozen, taking } from './energyTaken';
+import type { Product } from './making';
 import { commonOf, type Day, heldOf, leftOut, type Made, supplyOf, waterOf, within, yieldFromLot } from './making';
 import { nameOf } from './naming';
 import { blanchedInPot, cookedInPot } from './pots';
-import type { Product } from './product';
 import { ingredientLines, kept, litersBeside, pantryOf, partsOf } from './recipe';
 import { type RecipeWork, workOf } from './work';
 
@@ -28,7 +29,7 @@ function roomPerKg({ food, form }: Product): { readonly liters: number; readonly
   const ask = (named?: string) =>
     heldOf(() => kitchenMeasure({ food: food.name, mass, ...(named === undefined ? {} : { form: named }) }));
   const found = (form === undefined ? undefined : ask(form)) ?? ask();
-  if (found !== undefined) return { liters: valueIn(found.range.high, 'L'), basis: found.basis };
+  if (found !== undefined) return { liters: valueIn(found.volumeRange.high, 'L'), basis: found.basis };
   return { liters: 1 / customary('pot-density'), basis: [customaryBasis('pot-density', 'packs.room')] };
 }
 
@@ -51,8 +52,9 @@ export function makeInFreezer(day: Day, product: Product): Made {
   const sizeKg = valueIn(size, 'kg');
   const yields = lots.map((lot) => yieldFromLot(day, lot, product.form));
   const ready = Math.max(...yields.map((given) => given.ready.high));
-  const parts = { parts: partsOf(product, 'hot'), liters: 1 };
-  const beside = litersBeside(parts, 0, ready);
+  const batch = packedBatch(product, sizeKg);
+  const parts = { parts: partsOf(product, 'hot'), liters: 1, ...(batch === undefined ? {} : { batch }) };
+  const beside = litersBeside(parts, ready / sizeKg, ready);
   const pot = within(index, () => potFor(day, product, work, ready, beside));
   if (pot === undefined && (work.blanch !== undefined || work.pot !== undefined))
     return leftOut(wanted, {
@@ -89,6 +91,7 @@ export function makeInFreezer(day: Day, product: Product): Made {
         { stock: FREEZER_LOAD, amount: sizeKg },
       ],
       ...(pot === undefined ? {} : { cook: pot.cook }),
+      after: { kind: 'freeze', minutes: 60 * customary('freeze-through') },
     },
     describe: (decided) => ({
       recipe: ingredientLines(day, parts, decided),

@@ -1,17 +1,18 @@
 /** One reader for all products: the recipe says where it ends, and that decides how it is planned. */
 import { fail } from '../../errors/StillroomError';
 import type { FoundFood } from '../../foods/fields';
-import { isFor } from '../../recipes/rows/rows';
 import { formatQuantity } from '../../quantity/formatQuantity';
+import { isFor } from '../../recipes/rows/rows';
 import { windowsOf } from '../program/hours';
 import type { Window } from '../request/daySchedule';
 import type { Wanted } from '../request/planInput';
 import { makeCanned } from './canned';
 import { makeInFreezer } from './inFreezer';
 import { makeKeptCold } from './keptCold';
+import type { Product } from './making';
 import { type Day, isMaking, type LeftOutProduct, leftOut, type Made } from './making';
 import { makeOnTrays } from './onTrays';
-import { lotsOf, type Product, productOf, recipesFor } from './product';
+import { lotsOf, productOf, recipesFor } from './product';
 import { type End, stepsOf, workOf } from './work';
 
 type Maker = (day: Day, product: Product) => Made;

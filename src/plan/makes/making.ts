@@ -1,5 +1,5 @@
 import { atPath, joinPath, StillroomError } from '../../errors/StillroomError';
-import { readFood } from '../../foods/fields';
+import { type FoundFood, readFood } from '../../foods/fields';
 import { formName } from '../../foods/tables';
 import { type Composition, compositionOf as partsOf } from '../../produce/composition/composition';
 import { knownOr } from '../../produce/shape';
@@ -20,8 +20,21 @@ import type { KnownLot } from '../request/lots';
 import type { PlanRequest, Wanted } from '../request/planInput';
 import type { Ingredient, JarWork, PackWork, TrayWork } from '../request/plannedProduct';
 import { standsBehind } from '../standsBehind';
-import type { Product } from './product';
 import { LIFT_A_JAR, type RecipeWork, WORK_BASIS } from './work';
+
+/** A product with the recipe it is made by. */
+export interface Product {
+  readonly wanted: Wanted;
+  /** Its place in the list of products. */
+  readonly index: number;
+  readonly row: RecipeRow;
+  /** What it is mostly made of: figures of one food are asked for this one. */
+  readonly food: FoundFood;
+  /** All lots that go in, of one food or of several that mix. */
+  readonly lots: readonly KnownLot[];
+  /** The form that the food goes in by, by its name; as the cook says, or as the recipe prints it. */
+  readonly form?: string;
+}
 
 /** What every make needs to know of the day. */
 export interface Day {
@@ -151,7 +164,7 @@ export function yieldFromLot(day: Day, lot: KnownLot, form: string | undefined):
     own === undefined
       ? published
       : knownOr(
-          readyFromRaw({ food: lot.trade, form: published.form, raw: KG, measured: { yield: own } }),
+          readyFromRaw({ food: lot.trade, form: published.form, raw: KG, ownYield: { yield: own } }),
           'form',
           published.form,
         );
@@ -243,9 +256,8 @@ export function waterOf(day: Day, trade: string): { readonly water: Range<number
   const learned = learnedFigure(day.learned, 'moisture', trade, undefined);
   if (learned !== undefined) return { water: learned.figure, basis: [learned.basis] };
   const held = heldOf(() => partsOf(readFood(trade).id));
-  return (
-    held ?? { water: customaryRange('water-not-known'), basis: [customaryBasis('water-not-known', 'trays.dried')] }
-  );
+  if (held !== undefined) return { water: held.moisture, basis: held.basis };
+  return { water: customaryRange('water-not-known'), basis: [customaryBasis('water-not-known', 'trays.dried')] };
 }
 
 /** What other modules' fields are called in the request. */
@@ -257,7 +269,7 @@ const OWN_NAMES: ReadonlyMap<string, string> = new Map([
   ['elevation', 'kitchen.elevation'],
   ['burnerPower', 'kitchen.burnerPower'],
   ['jars', 'kitchen.canners'],
-  ['water', 'kitchen.canners'],
+  ['waterVolume', 'kitchen.canners'],
   ['area', 'kitchen.dryer.trayArea'],
   ['machine', 'kitchen.freezeDryer'],
 ]);

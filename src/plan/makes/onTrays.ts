@@ -14,10 +14,10 @@ import { BAGS } from '../request/stock';
 import { standsBehind } from '../standsBehind';
 import { countedIn } from './counted';
 import { taking } from './energyTaken';
+import type { Product } from './making';
 import { commonOf, type Day, type LotYield, leftOut, type Made, supplyOf, yieldFromLot } from './making';
 import { nameOf } from './naming';
 import { blanchedInPot, cookedInPot, type PotWorked } from './pots';
-import type { Product } from './product';
 import { ingredientLines, kept, partsOf } from './recipe';
 import { freezeDriedLoad, type Loaded, piecesDried, sheetsDried, traysOf } from './trays';
 import { bagging, minutesOfEach, type RecipeWork, workOf } from './work';
@@ -121,7 +121,11 @@ export function makeOnTrays(day: Day, product: Product): Made {
 function potFor(day: Day, product: Product, work: RecipeWork, ready: number): PotWorked | undefined {
   if (work.blanch !== undefined) return blanchedInPot(day, product, work.blanch, ready);
   if (work.pot === undefined) return undefined;
-  return cookedInPot(day, product, work.pot, { litersPerKg: ready / customary('pot-density'), kgPerKg: ready, boiledOffPerKg: 0 });
+  return cookedInPot(day, product, work.pot, {
+    litersPerKg: ready / customary('pot-density'),
+    kgPerKg: ready,
+    boiledOffPerKg: 0,
+  });
 }
 
 interface Into {
@@ -160,9 +164,13 @@ function machineOf(
   loaded: Loaded,
   ready: number,
   loads: number,
-): Pick<Activity, 'traysPerKg' | 'trayShare' | 'freezeDry'> {
+): Pick<Activity, 'after' | 'traysPerKg' | 'trayShare' | 'freezeDry'> {
   const { perTrayKg, icePerKg, where } = loaded;
   const traysPerKg = ready / perTrayKg;
-  if (where === 'freeze-dryer') return { freezeDry: { waterPerKg: ready * (icePerKg ?? 0), traysPerKg } };
-  return { traysPerKg, trayShare: 1 / loads };
+  const after = {
+    kind: where === 'dryer' ? ('dry' as const) : ('freeze-dry' as const),
+    minutes: Math.ceil(valueIn(loaded.hours.high, 'min')),
+  };
+  if (where === 'freeze-dryer') return { after, freezeDry: { waterPerKg: ready * (icePerKg ?? 0), traysPerKg } };
+  return { after, traysPerKg, trayShare: 1 / loads };
 }

@@ -16,11 +16,20 @@ interface PantryRow extends Sourced {
   readonly gramsPerCup?: number;
   readonly measured?: boolean;
   readonly acid?: boolean;
+  /** What recipes print that it stands for: the id of a food and of a form. */
+  readonly standsFor?: { readonly food: string; readonly form: string };
 }
 const rows: ReadonlyMap<string, PantryRow> = new Map(asTable<PantryRow>(pantryJson).rows.map((row) => [row.item, row]));
 
 /** An item of the pantry by the name that a table of recipes gives it. */
 export const pantryItem = (name: string | undefined): PantryItem | undefined => PANTRY.find((item) => item === name);
+
+/** The item that stands for a food in a form: bottled lemon juice for lemon juice, whose acid varies. */
+export const standsFor = (food: string | undefined, form: string | undefined): PantryItem | undefined =>
+  PANTRY.find((item) => {
+    const own = rows.get(item)?.standsFor;
+    return own !== undefined && own.food === food && own.form === form;
+  });
 
 /** Whether a recipe is unsafe without it. */
 export const isAcid = (item: PantryItem): boolean => rows.get(item)?.acid === true;

@@ -14,8 +14,8 @@ import { potsOf } from '../program/kitchen';
 import type { Cook } from '../request/activity';
 import { standsBehind } from '../standsBehind';
 import { boiledOff, burnerOf, cooked, heatedUp, waterBoiled } from './energyTaken';
+import type { Product } from './making';
 import { type Day, heldOf, massOf, volumeOf } from './making';
-import type { Product } from './product';
 import type { RecipeWork } from './work';
 
 interface PotFoodRow extends Practice {
@@ -60,8 +60,7 @@ export function cookedInPot(
   const minutes = wanted.cook === undefined ? pot.minutes : valueIn(wanted.cook, 'min');
   const { hold, basis } = cooked(kitchen, Math.max(1, minutes));
   const [heat, boil] = [heatedUp(kitchen), boiledOff(kitchen)];
-  const kWh = (end: 'low' | 'likely' | 'high') =>
-    inPot.kgPerKg * heat.kWh[end] + inPot.boiledOffPerKg * boil.kWh[end];
+  const kWh = (end: 'low' | 'likely' | 'high') => inPot.kgPerKg * heat.kWh[end] + inPot.boiledOffPerKg * boil.kWh[end];
   const perKg: Range<number> = { low: kWh('low'), likely: kWh('likely'), high: kWh('high') };
   const holdsHot = rows.get(row.makes)?.holdsHot;
   const own = wanted.cook === undefined ? minutesAtFull(day, perKg.likely) : 0;

@@ -14,9 +14,10 @@ import type { Activity } from '../request/activity';
 import type { KnownLot } from '../request/lots';
 import type { Ingredient } from '../request/plannedProduct';
 import { type Batch, kgOfCut } from './amounts';
+import type { Product } from './making';
 import { type Day, type Decided, type LeftOutProduct, leftOut, massOf, volumeOf } from './making';
-import { kgOfMeasure } from './pantry';
-import { isMain, othersOf, type Product } from './product';
+import { kgOfMeasure, standsFor } from './pantry';
+import { isMain, othersOf } from './product';
 
 type Amount = Quantity<'mass'> | Quantity<'volume'>;
 
@@ -35,10 +36,10 @@ export interface Part {
 const itemOf = ({ food, form, role }: IngredientRow): PantryItem | undefined =>
   role === 'starch'
     ? 'starch for canning'
-    : PANTRY.find((item) => {
+    : (PANTRY.find((item) => {
         const [named] = foodsNamed(item);
         return named !== undefined && named.id === food && (named.form === undefined || named.form === form);
-      });
+      }) ?? standsFor(food, form));
 
 /** What a line is called on a sheet: by its name in the pantry, or as the page has it. */
 function whatOf({ food, form, item, printed: words }: IngredientRow, held: PantryItem | undefined): string {
@@ -58,14 +59,15 @@ function perOf({ per }: IngredientRow): Part['per'] | undefined {
 }
 
 function partOf(line: IngredientRow): Part[] {
-  const { amount, count, counted, optional, drained, perJar } = line;
+  // the fuller end of a printed range: what is laid out is enough
+  const { most, amount = most, count, counted, optional, drained, perJar } = line;
   const pectin = pectinIn(line);
   if (optional === true || drained === true || perJar !== undefined) return [];
   if (amount === undefined && count === undefined && pectin === undefined) return [];
   const per = perOf(line);
   if (per === undefined) return [];
   const item = itemOf(line);
-  const given = amount === undefined ? pectin : (parseQuantity(amount) as Amount);
+  const given = amount === undefined ? pectin : (parseQuantity(most ?? amount) as Amount);
   return [
     {
       line,
@@ -210,7 +212,9 @@ export const spooned = (cups: number): Quantity<'volume'> =>
 
 /** The amount as the page prints it. */
 function printed({ line, count }: Part): string {
-  const much = line.amount ?? `${count?.pieces ?? ''} ${line.counted ?? ''}`.trim();
+  const { amount, most } = line;
+  const measured = most === undefined ? amount : `${amount} to ${most}`;
+  const much = measured ?? `${count?.pieces ?? ''} ${line.counted ?? ''}`.trim();
   if (line.per === undefined) return `${much} in one batch`;
   return `${much} to ${line.per.amount} ${OF[line.per.of]}`;
 }
@@ -227,7 +231,8 @@ export const kept = ({ mustKeep = [] }: RecipeRow): string[] =>
 /** Whether a recipe's parts are printed for a batch that the page does not measure: then how much of them is not known. */
 export const lacksAmounts = ({ parts }: Pick<Parts, 'parts'>, batch: Batch | undefined): boolean =>
   batch === undefined &&
-  parts.some(({ per, line }) => per.of === 'batch' && line.role !== 'spice' && line.role !== 'salt');
+  parts.some(({ per, line }) => per.of === 'batch' && (line.keep === true || SETS.has(line.role)));
+const SETS: ReadonlySet<IngredientRow['role']> = new Set(['acid', 'pectin', 'starch', 'sugar']);
 
 /** A product that a page does not measure. */
 export const noAmounts = ({ wanted, row }: Product): LeftOutProduct =>

@@ -39,6 +39,7 @@ export type Resource =
   | { readonly of: 'stock'; readonly stock: Stock }
   | { readonly of: 'hands' }
   | { readonly of: 'burners' }
+  | { readonly of: 'all pots' }
   | { readonly of: 'pot'; readonly pot: number }
   /** A canner that is one of the pots has that pot's minutes for both. */
   | { readonly of: 'vessel'; readonly pot: number }

@@ -31,7 +31,7 @@ export const weightsOf = (aim: Aim): Weights => {
 };
 
 /** The bounds that are minutes of the day. */
-const MINUTES: ReadonlySet<Rule['of']> = new Set(['hands', 'burners', 'pot', 'canner', 'vessel']);
+const MINUTES: ReadonlySet<Rule['of']> = new Set(['hands', 'burners', 'pot', 'all pots', 'canner', 'vessel']);
 /** The program with a share of its minutes. */
 export const minuteShare = (program: DayProgram, share: number): DayProgram => ({
   ...program,

@@ -1,19 +1,17 @@
 import type { Bound, Program } from './linearProgram';
-import { type Ends, finite, propagate } from './propagate';
+import { type Ends, finite, propagate, type Rules, touchedBy } from './propagate';
 import type { SparseRow } from './tableau';
 
 /**
  * A program made ready for the simplex: variables and bounds by their numbers, bounds on one variable as its ends, a
  * continuous variable that an equality gives from others put in place of it, and rows that say nothing dropped.
  */
-export interface Compact extends Ends {
+export interface Compact extends Ends, Rules {
   readonly names: readonly string[];
   readonly place: ReadonlyMap<string, number>;
-  readonly integer: Uint8Array;
   readonly cost: Float64Array;
   /** Of the objective, beside its columns. */
   readonly constant: number;
-  readonly rows: readonly SparseRow[];
   readonly given: ReadonlyMap<string, Given>;
   /** Whether no values can meet the bounds. */
   readonly empty: boolean;
@@ -65,12 +63,15 @@ export function compactOf(program: Program): Compact {
     program.variables.map(({ name, worth }) => [name, worth]),
   );
   const ends = { min, max };
+  const consistent = min.every((end, column) => end <= (max[column] as number) + WHOLE);
   const empty =
-    !propagate(rows, integer, ends) ||
+    !consistent ||
+    !propagate({ rows, integer, touched: touchedBy(rows, names.length) }, ends) ||
     rows.some((row) => row.index.length === 0 && (row.min > 1e-9 || row.max < -1e-9));
   finite(rows, ends, FAR);
   const telling = rows.filter((row) => !alwaysKept(row, ends));
-  return { names, place, integer, cost, constant, rows: telling, given, empty, ...ends };
+  const touched = touchedBy(telling, names.length);
+  return { names, place, integer, cost, constant, rows: telling, touched, given, empty, ...ends };
 }
 
 /** The columns' worth in an objective. */

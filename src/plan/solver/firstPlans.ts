@@ -1,3 +1,4 @@
+import { seeded } from '../../common/seeded';
 import type { Search } from './node';
 import { type Ends, propagate } from './propagate';
 import { roundedUp } from './rounding';
@@ -47,7 +48,7 @@ function downhill(search: Search, root: Ends): void {
     if (whole !== undefined) keep(search, worthOf(tableau) + compact.constant, whole);
     if (split.length === 0) return;
     for (const column of split) node.max[column] = Math.floor((tableau.value[column] as number) + WHOLE);
-    if (!propagate(compact.rows, compact.integer, node)) return;
+    if (!propagate(compact, node)) return;
   }
 }
 
@@ -85,20 +86,46 @@ function held({ compact }: Search, { min, max }: Ends, column: number, to: numbe
   const ends = { min: min.slice(), max: max.slice() };
   ends.min[column] = to;
   ends.max[column] = to;
-  return propagate(compact.rows, compact.integer, ends) ? ends : undefined;
+  return propagate(compact, ends, column) ? ends : undefined;
 }
 
 /** Searches around the best plan: what it shares with the relaxation stays as it is. */
 function around(search: Search, root: Ends, most: number): void {
-  const { best, compact, tableau, valued } = search;
   search.nodes += 1;
-  if (best === undefined || solveNode(search, root) === undefined) return;
+  if (search.best === undefined || solveNode(search, root) === undefined) return;
+  const { columns } = search.best;
+  const { value } = search.tableau;
+  const shared = search.valued.filter(
+    (column) => Math.abs(Math.round(columns[column] as number) - (value[column] as number)) <= WHOLE,
+  );
+  searchWith(search, root, shared, Math.min(most, search.nodes + most / 4));
+}
+
+/** Searches with some columns as they are in the best plan. */
+function searchWith(search: Search, root: Ends, held: readonly number[], most: number): void {
+  const { best, compact } = search;
+  if (best === undefined) return;
   const node = { min: root.min.slice(), max: root.max.slice(), reach: Number.POSITIVE_INFINITY, depth: 0 };
-  for (const column of valued) {
+  for (const column of held) {
     const own = Math.round(best.columns[column] as number);
-    if (Math.abs(own - (tableau.value[column] as number)) > WHOLE) continue;
     node.min[column] = own;
     node.max[column] = own;
   }
-  if (propagate(compact.rows, compact.integer, node)) explore(search, node, Math.min(most, search.nodes + most / 8));
+  if (propagate(compact, node)) explore(search, [node], most);
+}
+
+/** Nodes of one look around the best plan, the share of it that stays, and looks without a better plan at the end. */
+const LOOK = 120;
+const STAYS = 0.7;
+const MOST_IN_VAIN = 12;
+
+/** Looks for better plans around the best one where a search is long: drawn parts of it stay, always the same ones. */
+export function improve(search: Search, root: Ends, most: number): void {
+  const random = seeded(1);
+  for (let vain = 0; vain < MOST_IN_VAIN && search.nodes < most; vain++) {
+    const before = search.best;
+    const stays = search.valued.filter(() => random() < STAYS);
+    searchWith(search, root, stays, Math.min(most, search.nodes + LOOK));
+    if (search.best !== before) vain = -1;
+  }
 }

@@ -6,31 +6,56 @@ export interface Ends {
   readonly max: Float64Array;
 }
 
-/** Rounds of going through all rows. */
-const MOST_ROUNDS = 6;
+/** Rows looked at, for each row that there is. */
+const MOST_LOOKS = 6;
 const NEAR = 1e-6;
+
+/** The rows that each column is in. */
+export function touchedBy(rows: readonly SparseRow[], columns: number): readonly (readonly number[])[] {
+  const touched = Array.from({ length: columns }, (): number[] => []);
+  rows.forEach(({ index }, row) => {
+    for (const column of index) touched[column]?.push(row);
+  });
+  return touched;
+}
+
+/** What is known of a program for narrowing ends. */
+export interface Rules {
+  readonly rows: readonly SparseRow[];
+  readonly integer: Uint8Array;
+  readonly touched: readonly (readonly number[])[];
+}
 
 /**
  * Narrows the ends of the whole variables as far as the rows allow by the ends of their other variables.
  *
+ * @param column - the one whose ends are new; all, when left out
  * @returns false where some row cannot be kept
  */
-export function propagate(rows: readonly SparseRow[], integer: Uint8Array, ends: Ends): boolean {
-  if (ends.min.some((end, column) => end > (ends.max[column] as number) + NEAR)) return false;
-  for (let round = 0; round < MOST_ROUNDS; round++) {
-    let moved = false;
-    for (const row of rows) {
-      const narrowed = narrow(row, integer, ends);
-      if (narrowed === undefined) return false;
-      moved ||= narrowed;
+export function propagate({ rows, integer, touched }: Rules, ends: Ends, column?: number): boolean {
+  const waits = new Uint8Array(rows.length);
+  const queue: number[] = column === undefined ? rows.map((_, row) => row) : [...(touched[column] ?? [])];
+  for (const row of queue) waits[row] = 1;
+  const moved: number[] = [];
+  const most = MOST_LOOKS * rows.length;
+  for (let at = 0; at < queue.length && at < most; at++) {
+    const row = queue[at] as number;
+    waits[row] = 0;
+    if (!narrow(rows[row] as SparseRow, integer, ends, moved)) return false;
+    for (const each of moved) {
+      for (const other of touched[each] ?? []) {
+        if (waits[other] === 1) continue;
+        waits[other] = 1;
+        queue.push(other);
+      }
     }
-    if (!moved) return true;
+    moved.length = 0;
   }
   return true;
 }
 
-/** Whether a row moved an end; nothing where it cannot be kept. */
-function narrow(row: SparseRow, integer: Uint8Array, ends: Ends): boolean | undefined {
+/** Narrows by one row, and notes the columns whose ends moved; false where it cannot be kept. */
+function narrow(row: SparseRow, integer: Uint8Array, ends: Ends, moved: number[]): boolean {
   const { index, weight, min, max } = row;
   // the least and the most that the row can be; how many of its variables have no end there
   let [low, high, lowOpen, highOpen] = [0, 0, 0, 0];
@@ -52,11 +77,10 @@ function narrow(row: SparseRow, integer: Uint8Array, ends: Ends): boolean | unde
     }
   }
   const slack = 1e-9 * size;
-  if ((lowOpen === 0 && low > max + NEAR * size) || (highOpen === 0 && high < min - NEAR * size)) return undefined;
-  let moved = false;
+  if ((lowOpen === 0 && low > max + NEAR * size) || (highOpen === 0 && high < min - NEAR * size)) return false;
   const lowTells = max < Number.POSITIVE_INFINITY && lowOpen <= 1;
   const highTells = min > Number.NEGATIVE_INFINITY && highOpen <= 1;
-  if (!lowTells && !highTells) return false;
+  if (!lowTells && !highTells) return true;
   for (let at = 0; at < index.length; at++) {
     const column = index[at] as number;
     if (integer[column] === 0) continue;
@@ -78,16 +102,16 @@ function narrow(row: SparseRow, integer: Uint8Array, ends: Ends): boolean | unde
       else last = Math.min(last, Math.floor(rest + NEAR));
     }
     if (next === from && last === to) continue;
-    if (next > last) return undefined;
+    if (next > last) return false;
     ends.min[column] = next;
     ends.max[column] = last;
-    moved = true;
-    // the sums of the row are of before: the next round sees the narrower ends
+    moved.push(column);
+    // where an end was open, the sums are counted anew when the row is looked at again
     if (lowOpen > 0 || highOpen > 0) return true;
     low += (each > 0 ? each * next : each * last) - least;
     high += (each > 0 ? each * last : each * next) - most;
   }
-  return moved;
+  return true;
 }
 
 /** Gives each variable without a last end one that no row reaches, for a simplex that needs them. */

@@ -11,9 +11,10 @@ const PIVOTS_OF_A_NODE = 20;
 const MOST_ROUNDS = 60;
 
 /** Opens nodes until none is left or as many as may be are open; answers what could still be better. */
-export function explore(search: Search, root: Node, most: number): Node[] {
+export function explore(search: Search, from: readonly Node[], most: number): Node[] {
   const open: Node[] = [];
-  let current: Node | undefined = root;
+  for (const node of from) push(open, node);
+  let current: Node | undefined;
   while (current !== undefined || open.length > 0) {
     if (search.nodes >= most) break;
     current ??= takeBest(open);
@@ -50,7 +51,7 @@ function opened(search: Search, node: Node): { next?: Node; other?: Node } | und
     }
     if (choice === 'none') return undefined;
     if (choice === 'narrowed') {
-      if (!propagate(compact.rows, compact.integer, node)) return undefined;
+      if (!propagate(compact, node)) return undefined;
       continue;
     }
     return halves(search, node, choice);
@@ -110,7 +111,7 @@ function halves(
     const [min, max] = [node.min.slice(), node.max.slice()];
     if (up) min[column] = Math.ceil(value);
     else max[column] = Math.floor(value);
-    if (!propagate(search.compact.rows, search.compact.integer, { min, max })) return undefined;
+    if (!propagate(search.compact, { min, max }, column)) return undefined;
     const distance = up ? Math.ceil(value) - value : value - Math.floor(value);
     return { min, max, reach: node.reach, depth: node.depth + 1, branch: { column, up, distance } };
   };

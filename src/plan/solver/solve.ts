@@ -1,7 +1,7 @@
 import { costOf, type Effort } from '../makes/effort';
 import { noExperience } from './branching';
 import { type Compact, compactOf, valuesOf } from './compact';
-import { firstPlans } from './firstPlans';
+import { firstPlans, improve } from './firstPlans';
 import type { Program } from './linearProgram';
 import { floorOf, type Search, stepped } from './node';
 import { decidedOf, relaxed } from './relaxation';
@@ -35,7 +35,11 @@ export interface SolveOptions {
  * costs more, and no day takes more than some seconds.
  */
 export const mostNodes = (program: Program): number =>
-  Math.max(200, Math.min(50_000, Math.floor(2e8 / costOf(program))));
+  Math.max(200, Math.min(50_000, Math.floor(8e8 / costOf(program))));
+/** The part of the nodes after which better plans are looked for around the best one, and the part for that. */
+const FIRST_PART = 0.4;
+const IMPROVING = 0.3;
+
 /** No plan is worth more than this. */
 export const reachOf = ({ worth, gap }: Solved): number => worth + gap * Math.max(Math.abs(worth), WHOLE);
 
@@ -108,8 +112,10 @@ function searched(search: Search, most: number): readonly { readonly reach: numb
   const worth = solveNode(search, root);
   if (worth === undefined) return lostIn(search);
   root.reach = worth;
-  if (most > 1) firstPlans(search, root, most / 2);
-  return [...explore(search, root, most), ...lostIn(search)];
+  if (most > 1) firstPlans(search, root, most / 4);
+  const left = explore(search, [root], most * FIRST_PART);
+  if (left.length > 0) improve(search, root, search.nodes + most * IMPROVING);
+  return [...explore(search, left, most), ...lostIn(search)];
 }
 
 const lostIn = (search: Search): { readonly reach: number }[] =>

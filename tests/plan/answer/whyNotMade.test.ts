@@ -1,5 +1,9 @@
 import { expect, test } from 'vitest';
+import { whyNotMade } from '../../../src/plan/answer/whyNotMade';
 import { planDay } from '../../../src/plan/index';
+import { toProgram } from '../../../src/plan/program/program';
+import { solve } from '../../../src/plan/solver/solve';
+import { randomKitchen } from '../randomKitchen';
 
 const kitchen = {
   elevation: '100 m',
@@ -58,4 +62,19 @@ test('least cost: what is dearer is not made, and with no pay for making only mu
   expect(reasons('least cost')).toEqual([`peach slices, frozen, 2 lb: ${cost}`]);
   const must = 'nothing requires it, and it would take time or money';
   expect(reasons({ cost: 1 }, { least: 2 })).toEqual([`peach slices, frozen, 2 lb: ${must}`]);
+});
+test('another lot that goes into it has too little', () => {
+  const { activities, capacity } = randomKitchen(1, { lots: 3, products: 4 });
+  const [jarred] = activities.filter(({ madeOf, cook }) => madeOf === 'fruit' && cook !== undefined);
+  if (jarred === undefined) throw new Error('nothing is cooked in this kitchen');
+  const reason = (kgPerUnit: number) => {
+    const activity = { ...jarred, also: [{ lot: 3, kgPerUnit }] };
+    const own = { ...capacity, lots: [...capacity.lots, 0.2] };
+    const program = toProgram([activity], own, 'most worth');
+    const day = { capacity: own, request: { aim: 'most worth' }, program };
+    const effort = { nodes: 100, looks: 0 };
+    return whyNotMade({ activity, unit: 'jar' } as never, day as never, solve(program), effort).code;
+  };
+  expect(reason(0.5)).toBe('too-little-of-another-lot');
+  expect(reason(0.1)).not.toBe('too-little-of-another-lot');
 });

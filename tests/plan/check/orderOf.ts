@@ -8,7 +8,7 @@ export function orderOf(seed: number): DaySchedule | undefined {
   const { jobs: all, means, windows } = randomWork(seed);
   // a load that this kitchen cannot have ready in time is for the plan to make smaller
   const jobs = all.filter((job) => job.into?.kind !== 'can' || fitsAlone(job, means));
-  const schedule = scheduleJobs(jobs, means, windows, { looks: 2e7 });
+  const schedule = scheduleJobs(jobs, means, windows, { looks: 3e5 });
   if (schedule === undefined) return undefined;
   const last = windows[windows.length - 1] as (typeof windows)[number];
   const to = Math.max(last.to, ...schedule.tasks.map(({ start, end, unattended }) => (unattended ? start : end)));

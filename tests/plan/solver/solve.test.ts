@@ -102,6 +102,20 @@ describe('against HiGHS', () => {
     expect(plain.bounds.length).toBeLessThan(program.bounds.length);
     expect(byHighs(program).ObjectiveValue).toBeCloseTo(byHighs(plain).ObjectiveValue, 6);
   });
+  test.each([1, 2, 3, 4])('16 lots and 24 products: the same and proven, kitchen %i', (seed) => {
+    const { activities, capacity } = randomKitchen(seed, { lots: 16, products: 24 });
+    equal(toProgram(activities, capacity, 'most worth'));
+  });
+  test.each([1, 2, 3, 4])('24 lots and 32 products: near, with a gap that holds, kitchen %i', (seed) => {
+    const { activities, capacity } = randomKitchen(seed, { lots: 24, products: 32 });
+    const program = toProgram(activities, capacity, 'most worth');
+    const found = solve(program);
+    const best = byHighs(program).ObjectiveValue;
+    expect(meets(program, found.values)).toEqual([]);
+    expect(found.worth).toBeLessThanOrEqual(best + 1e-6 * best);
+    expect(found.worth).toBeGreaterThanOrEqual(0.98 * best);
+    expect(best).toBeLessThanOrEqual(found.worth * (1 + found.gap) + 1e-6);
+  });
   test('musts that cannot be met are infeasible for both', () => {
     const { activities, capacity } = randomKitchen(3);
     const program = toProgram(

@@ -7,7 +7,7 @@ export function pots(draft: Draft, activity: Activity): void {
   const { product, cook } = activity;
   if (cook === undefined) return;
   const { capacity } = draft;
-  const { litresPerKg, batchLitres, minutes, stirred, costPerBatch = 0 } = cook;
+  const { litresPerKg, batchLitres, minutes, minutesPerKg = 0, stirred, costPerBatch = 0 } = cook;
   // a whole batch needs a pot for itself, however large the pot
   const room = capacity.pots.map((litres, pot): DayTerm => {
     const held = batchLitres === undefined ? litres : litres >= batchLitres ? 1 : 0;
@@ -22,10 +22,21 @@ export function pots(draft: Draft, activity: Activity): void {
     use(draft, { of: 'pot', pot }, busy);
     if (capacity.vessels?.includes(pot)) use(draft, { of: 'vessel', pot }, busy);
     use(draft, { of: 'burners' }, busy);
+    use(draft, { of: 'all pots' }, busy);
     if (stirred) use(draft, { of: 'hands' }, busy);
     draft.counts.cost.push([batches(product, pot), costPerBatch]);
   });
+  byWeight(draft, activity, minutesPerKg);
   blanchingWater(draft, product, cook);
+}
+
+/** What heats up or boils down by its weight: which pot that is in is left open. */
+function byWeight(draft: Draft, activity: Activity, minutesPerKg: number): void {
+  if (minutesPerKg === 0) return;
+  const minutes = scaled(activity, () => minutesPerKg);
+  use(draft, { of: 'burners' }, ...minutes);
+  use(draft, { of: 'all pots' }, ...minutes);
+  if (activity.cook?.stirred) use(draft, { of: 'hands' }, ...minutes);
 }
 
 /** The water of a blanching costs what heating it does: once at least, where the aim pays for it. */
@@ -50,6 +61,7 @@ export const burnersHeld = (draft: Draft): void =>
 
 export function potsHeld(draft: Draft): void {
   const { pots: all, minutes } = draft.capacity;
+  limit(draft, { of: 'all pots' }, all.length * minutes);
   all.forEach((_, pot) => {
     limit(draft, { of: 'pot', pot }, minutes);
   });

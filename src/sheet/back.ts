@@ -27,6 +27,9 @@ export function backOf({ plan, measure }: Pen, said: ReadonlySet<string>): Secti
   ].filter(({ lines }) => lines.length > 0);
 }
 
+/** The most that is said to do instead, best first: the rest stands in the plan. */
+const MOST_INSTEAD = 3;
+
 export const leftOutOf = (leftOut: readonly LeftOut[]): Section => ({
   title: say('back.out'),
   lines: leftOut.map(({ name, reason, instead }) =>
@@ -36,7 +39,12 @@ export const leftOutOf = (leftOut: readonly LeftOut[]): Section => ({
       instead:
         instead.length === 0
           ? ''
-          : say('out.instead', { instead: instead.map(({ text }) => text).join(say('out.or')) }),
+          : say('out.instead', {
+              instead: instead
+                .slice(0, MOST_INSTEAD)
+                .map(({ text }) => text)
+                .join(say('out.or')),
+            }),
     }),
   ),
 });

@@ -86,7 +86,7 @@ const sectionLines = ({ title, lines }: Section): string[] => [
 ];
 
 /** A bulleted line, wrapped at the margin of a page on the wall. */
-export function wrapped(text: string, width = 110): string[] {
+export function wrapped(text: string, width = 120): string[] {
   const lines: string[] = [];
   let current = '';
   for (const word of text.split(' ')) {

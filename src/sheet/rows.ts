@@ -191,8 +191,8 @@ function stands(pen: Pen, rows: Open[], task: Task, index: number): void {
   const host = before.find(({ end, kind }) => end === task.start && kind === 'work') ?? own(pen, rows, task, 'trays');
   host.tasks.push(index);
   host.kinds.push(task.kind);
-  host.hands += say('row.stand', { end: pen.clock.when(task.end, task.start) });
-  host.key += task.kind;
+  host.hands += say('row.stand', { minutes: task.atLeast ?? minutes(task) });
+  host.key = `${host.key} ${task.kind} ${task.atLeast}`;
 }
 
 function cell(pen: Pen, task: Task): string {

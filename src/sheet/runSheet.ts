@@ -60,11 +60,11 @@ const LONGEST_TITLE = 80;
  *
  * const plan = planDay({
  *   lots: [{ food: 'apple', raw: '20 lb' }],
- *   kitchen: { elevation: '500 m', hours: '6 h', dryer: { trays: 6, trayArea: '200 in2' } },
+ *   kitchen: { elevation: '900 ft', hours: '6 h', dryer: { trays: 12, trayArea: '200 in2' } },
  *   products: [{ make: 'dried', from: 'apples' }],
  * });
  * const page = runSheet(plan, { title: 'APPLES', date: '2026-10-03' });
- * page.split('\n')[0]; // => '# APPLES · Sat 3 October · 1,640 ft · 1 cook · start 8:00 · work ends 9:08'
+ * page.split(' · work')[0]; // => '# APPLES · Sat 3 October · 900 ft · 1 cook · start 8:00'
  * ```
  */
 export function runSheet(plan: DayPlan, options: RunSheetOptions = {}): string {

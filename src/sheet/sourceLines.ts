@@ -57,10 +57,8 @@ function lineOf({ products, basis }: FeasibleDay, id: string, processes?: readon
   });
 }
 
-/** Title, publisher and year as the register has them. */
+/** Title and year as the register has them; its publisher stands there too. */
 function titleOf(id: string): string {
-  const { title, publisher, year } = source(id);
-  return [title, ...(publisher === 'none' ? [] : [publisher]), ...(year === undefined ? [] : [String(year)])].join(
-    ', ',
-  );
+  const { title, year } = source(id);
+  return year === undefined ? title : `${title}, ${year}`;
 }

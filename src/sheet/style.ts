@@ -61,9 +61,9 @@ body{padding:0;max-width:none;font-size:9.5pt}
 .cards{display:block;margin:0 -1.5mm;font-size:0}
 .card{display:inline-block;vertical-align:top;width:calc(50% - 3mm);min-height:121mm;margin:1.5mm;padding:3mm;font-size:9.4pt;line-height:1.22}
 .card.large{font-size:11pt}
-.card.small{font-size:8.5pt}
-.card.less{font-size:7.6pt}
-.card.least{font-size:6.8pt}
+.card.small{font-size:9pt}
+.card.less{font-size:8pt}
+.card.least{font-size:7pt}
 .card:nth-child(4n){break-after:page}
 .back{break-before:page;margin:0;font-size:8.2pt;line-height:1.25}
 }

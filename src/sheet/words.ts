@@ -54,7 +54,7 @@ const TEXTS = {
   'row.blanch': 'Blanch {what}, {count}',
   'row.stir': 'Stir {what}, about {minutes} min',
   'row.light': 'Heat the water',
-  'row.stand': ', then let it stand to {end}',
+  'row.stand': ', then let it stand {minutes} min or more',
   'row.stove': 'Put on: {what}',
   'row.trays': 'Put in: {what}',
   'row.break': 'Break until {time}',

@@ -87,7 +87,7 @@ test('jars cooling, seals and dates tomorrow; what dries is tested when its hour
   const { front } = made('the example');
   const text = front.foot[1]?.text ?? '';
   expect(text).toContain('jars cooled 12 to 24 h');
-  expect(text).toMatch(/D from \d+:\d\d: test for dryness/);
+  expect(text).toMatch(/[A-H] from (next day )?\d+:\d\d: test for dryness/);
 });
 test('a day of more rows than a page takes puts rows alike together', () => {
   const { front } = made('the example');

@@ -160,8 +160,8 @@ describe('checkSchedule', () => {
 
 test('the sheet says blanch, not cook', () => {
   const sheet = runSheet(plan);
-  expect(sheet).toMatch(/Blanch green beans?[^|]*\(\d+ batches\)/);
-  expect(sheet).toContain('Heat the water to blanch');
+  expect(sheet).toMatch(/Blanch green beans?[^|]*, \d+ batches/);
+  expect(sheet).toMatch(/pot: heat water, \d+ min/);
   expect(sheet).not.toMatch(/Cook (green bean|broccoli)/);
 });
 

@@ -59,7 +59,7 @@ const keepsOf = ({ keeps }: PlannedProduct): string =>
         return high === undefined ? where : say('keeps.for', { place: where, time: spanText(low, high) });
       }),
     ),
-  ].join(say('comma'));
+  ].join(say('keeps.or'));
 
 const bigOfJars = ({ measure }: Pen, { minutes, pressure }: JarWork): string[] => [
   say('card.minutes', { minutes }),

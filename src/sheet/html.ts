@@ -54,7 +54,7 @@ function sizeOf(rows: readonly Row[]): string {
       sum + Math.max(1, Math.ceil(hands / ACROSS.hands), ...cells.map((length) => Math.ceil(length / ACROSS.cell)))
     );
   }, 0);
-  return lines <= 34 ? 'large' : lines <= 46 ? 'middle' : lines <= 60 ? 'small' : 'least';
+  return lines <= 30 ? 'large' : lines <= 42 ? 'middle' : lines <= 60 ? 'small' : 'least';
 }
 
 function table(rows: readonly Row[]): string {

@@ -54,9 +54,9 @@ body{padding:0;max-width:none;font-size:9.5pt}
 .front{break-after:page;line-height:1.22}
 .front.large{font-size:10pt}
 .front.middle{font-size:8.8pt}
-.front.small{font-size:7.6pt}
+.front.small{font-size:7.4pt}
 .front.least{font-size:6.6pt}
-.front td{padding:.12em .4em}
+.front td{padding:.08em .4em}
 .front table{margin:.2em 0}
 .cards{display:block;margin:0 -1.5mm;font-size:0}
 .card{display:inline-block;vertical-align:top;width:calc(50% - 3mm);min-height:121mm;margin:1.5mm;padding:3mm;font-size:9.4pt;line-height:1.22}

@@ -109,6 +109,7 @@ const TEXTS = {
   'keeps.refrigerator': 'refrigerator',
   'keeps.freezer': 'freezer',
   'keeps.crock': 'crock',
+  'keeps.or': ' or ',
   'keeps.for': '{place}, {time}',
   'time.days': '{low} to {high} days',
   'time.weeks': '{low} to {high} weeks',

@@ -129,7 +129,7 @@ export function waysToKeep(input: WaysToKeepInput): WaysToKeep | NotKnown {
       ...ranked.flatMap(({ basis }) => basis),
       practiceBasis('ways', 'the order that cooks usually choose in'),
       ...(ranked.some(({ way }) => way.handsOn !== undefined)
-        ? [practiceBasis('ways[].hands', 'customary minutes of each operation')]
+        ? [practiceBasis('ways[].handsOn', 'customary minutes of each operation')]
         : []),
       ...(left.length === 0 ? [] : [derived('left', 'what pages and tables say')]),
     ],

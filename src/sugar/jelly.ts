@@ -155,7 +155,7 @@ const noJelly = (food: string): NotKnown =>
  * 'sugar' in crabapple && crabapple.sugarVolume.low; // => { value: 6, unit: 'cup' }
  * const tested = jelly({ juice: '4 cups', pectinTest: 'several lumps' });
  * 'sugar' in tested && tested.sugarVolume.high; // => { value: 3, unit: 'cup' }
- * jelly({ softJelly: '6 cups', pectin: 'powdered' }).pectin; // => { value: 6, unit: 'tsp' }
+ * jelly({ softJelly: '6 cups', pectin: 'powdered' }).pectinVolume; // => { value: 6, unit: 'tsp' }
  * ```
  */
 export function jelly(input: RemakeJellyInput): RemakeJelly;

@@ -1,11 +1,21 @@
 import { describe, expect, test } from 'vitest';
 import { dryingGuide, type KnownDryingGuide } from '../../src/drying/index';
-import { workTimes } from '../../src/plan/makes/work';
+import { findFood } from '../../src/foods/index';
+import { formNamed } from '../../src/foods/lookUpFood';
+import { usualMinutesPerPound } from '../../src/plan/makes/work';
+import { makesOf } from '../../src/plan/request/planFields';
 import { composition, rawForJars, readyFromRaw } from '../../src/produce/index';
+import type { Makes } from '../../src/recipes/rows/tables';
 import { type BatchRecordInput, batchRecord, learnFromRecords } from '../../src/record/index';
 import { expectError } from '../helpers/errors';
 import { known } from '../helpers/known';
 import { strayPaths } from '../sources/basisPaths';
+
+/** The customary minutes of a raw pound, by the operations of the usual recipe. */
+const usual = (food: string, form: string, makes: readonly Makes[]) => {
+  const found = findFood(food) as { id: string };
+  return usualMinutesPerPound(found.id, formNamed(form), makes);
+};
 
 const batch = { lotCode: 'A1', date: '2026-08-14', name: 'a batch' } as const;
 const canned = {
@@ -68,11 +78,16 @@ describe('what is learned', () => {
   });
 
   test('minutes of one pair of hands a raw pound: the clock times the hands, over all the lots', () => {
-    const customary = workTimes('jars', 'halves', 'hot').perPound;
-    const prior = { low: customary / 2, likely: customary, high: customary * 2 };
-    const own = (observed: number[]) => learnFromRecords({ prior, observed, varies: 'times' }).figure;
+    const canning = usual('peach', 'halves', makesOf('jars'));
+    const drying = (food: string) => usual(food, 'slices', ['dried']);
+    const own = (observed: number[], customary: number) =>
+      learnFromRecords({
+        prior: { low: customary / 2, likely: customary, high: customary * 2 },
+        observed,
+        varies: 'times',
+      }).figure;
     const [entry] = taught(peaches(20, { process: canned, work: { preparing: '30 min', hands: 2 } }));
-    expect(entry?.minutesPerPound).toEqual(own([3]));
+    expect(entry?.minutesPerPound).toEqual(own([3], canning));
     // the time of filling is no preparing
     expect(taught(peaches(20, { process: canned, work: { filling: '30 min' } }))).toEqual([]);
     const two: BatchRecordInput = {
@@ -83,19 +98,19 @@ describe('what is learned', () => {
       ],
     };
     expect(taught(two).map(({ food, minutesPerPound }) => [food, minutesPerPound])).toEqual([
-      ['peach', own([2])],
-      ['apple', own([2])],
+      ['peach', own([2], drying('peach'))],
+      ['apple', own([2], drying('apple'))],
     ]);
   });
 
   test.each([
-    ['jars', 'halves', { process: canned }],
-    ['jars', 'sauce', { process: { ...canned, food: 'apple', form: 'sauce' } }],
-    ['dried', 'slices', { dryer: { time: '9 h' } }],
-    ['leather', 'puree', { dryer: { time: '9 h' } }],
-    ['frozen', 'slices', { keptIn: 'freezer' }],
-  ] as const)('the customary minutes of %s, %s', (make, form, more) => {
-    const { perPound } = workTimes(make, form, undefined);
+    [makesOf('jars'), 'halves', { process: canned }],
+    [makesOf('jars'), 'sauce', { process: { ...canned, food: 'apple', form: 'sauce' } }],
+    [['dried'], 'slices', { dryer: { time: '9 h' } }],
+    [['leather'], 'puree', { dryer: { time: '9 h' } }],
+    [['frozen'], 'slices', { keptIn: 'freezer' }],
+  ] as const)('the customary minutes of %s, %s', (makes, form, more) => {
+    const perPound = usual('apple', form, makes);
     const record: BatchRecordInput = {
       ...batch,
       lots: [{ food: 'apple', form, raw: '10 lb' }],

@@ -33,6 +33,8 @@ export function nameOf({ wanted, row, food, lots, form }: Product, jar?: string)
     case 'freeze-dried':
       return `${saidOf(foods, form).phrase}, ${row.makes}`;
     default:
-      return row.foods.length > FEW || trades.length > 1 ? `${foods} ${row.makes}${inJars}` : `${row.name}${inJars}`;
+      return row.foods.length > FEW || trades.length > 1 || !row.foods.includes(food.id)
+        ? `${foods} ${row.makes}${inJars}`
+        : `${row.name}${inJars}`;
   }
 }

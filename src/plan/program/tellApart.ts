@@ -18,7 +18,8 @@ function plainName(wanted: Wanted): string {
   const foods = from.map((each) => each.name).join(' and ');
   if (recipe !== undefined) return recipe.name;
   const { title } = saidOf(foods, shape);
-  return `${form === undefined ? `${foods} ${make?.word ?? ''}`.trim() : title}${inJars(jar)}`;
+  const plain = form !== undefined || make?.canned === true ? title : `${foods} ${make?.word ?? ''}`.trim();
+  return `${plain}${inJars(jar)}`;
 }
 
 /**

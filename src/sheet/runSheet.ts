@@ -111,10 +111,12 @@ function cautionsOf({ cautions, products }: FeasibleDay): string[] {
 /** The most products that are named before a caution of theirs. */
 const FEW = 2;
 
-const proof = ({ provenBest, gap }: FeasibleDay): string =>
-  provenBest
-    ? 'no better plan exists for these figures.'
-    : `a plan up to ${(Math.ceil(1000 * gap) / 10).toFixed(1)} % better may exist.`;
+const proof = ({ provenBest, gap, nothingMade }: FeasibleDay): string =>
+  nothingMade !== undefined
+    ? `${nothingMade.text}.`
+    : provenBest
+      ? 'no better plan exists for these figures.'
+      : `a plan up to ${(Math.ceil(1000 * gap) / 10).toFixed(1)} % better may exist.`;
 
 const glance = ({ name, units, from, trimmings }: PlannedProduct): string[] => [
   capital(name),

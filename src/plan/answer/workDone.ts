@@ -12,6 +12,13 @@ export interface WorkDone {
   readonly hands: HandsMinutes;
 }
 
+/** Minutes of one batch of a task: a blanching holds several. */
+const minutesEach = ({ kind, units, start, end }: ScheduledTask): number =>
+  (end - start) / (kind === 'blanch' ? (units?.count ?? 1) : 1);
+
+const handsOf = ({ uses }: ScheduledTask): number =>
+  uses.reduce((sum, { resource, amount }) => sum + (resource === 'hands' ? amount : 0), 0);
+
 /** Looks up what the tasks of a schedule say of one product. */
 export function workDone(
   { making, decided, said }: Kept,
@@ -33,13 +40,14 @@ export function workDone(
     hands: {
       prepare: activity.handsPerKg * decided.rawKg,
       fill: activity.handsPerUnit * decided.ready,
-      stir: activity.cook?.stirred ? batchesDone(cooked) * (said.cookMinutes ?? 0) : 0,
+      stir: cooked.reduce((sum, task) => sum + (task.end - task.start) * handsOf(task), 0),
     },
     ...(cooked.length === 0 || first === undefined
       ? {}
       : {
           pots: {
-            minutesEach: said.cookMinutes ?? 0,
+            minutesEach: Math.max(...cooked.map(minutesEach)),
+            leastEach: said.cookMinutes ?? 0,
             volume: quantityIn<'volume'>(litres, 'L', first.most.unit),
             batches: pots.flatMap(({ label, most }) => {
               const batches = batchesDone(cooked.filter((task) => uses(task, label)));

@@ -28,7 +28,7 @@ export interface Product {
 
 /** The roles of what a recipe is made of, as against what goes in besides. */
 const MAIN: ReadonlySet<IngredientRow['role']> = new Set(['fruit', 'vegetable', 'meat', 'fish']);
-export const isMain = ({ role }: IngredientRow): boolean => MAIN.has(role);
+export const isMain = ({ role }: Pick<IngredientRow, 'role'>): boolean => MAIN.has(role);
 
 /** The line of the recipe's own food. */
 export const scopeLine = ({ ingredients }: RecipeRow, food: string): IngredientRow | undefined =>

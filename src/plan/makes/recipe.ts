@@ -49,6 +49,12 @@ function whatOf({ food, form, item, printed: words }: IngredientRow, held: Pantr
   return words.includes(' ') ? `${name}${cut}, ${words}` : `${words} ${name}${cut}`;
 }
 
+/** What a shop calls it: pieces of fruit and vegetables by the food, whatever is cut of it. */
+function boughtAs({ food, form, item, role }: IngredientRow): string {
+  if (food === undefined) return item as string;
+  return form === undefined || isMain({ role }) ? nameOf(food) : `${nameOf(food)}, ${formName(form)}`;
+}
+
 /** Kg or liters of what an amount of a line is for: raw food by weight, prepared food by volume, a liter being a kilogram. */
 function perOf({ per }: IngredientRow): Part['per'] | undefined {
   if (per === undefined) return { of: 'batch', much: 1 };
@@ -186,11 +192,11 @@ export function ingredientLines(day: Day, { parts, batch, liters }: Parts, decid
     const times = raw * rawKg + prepared * readyKg.high + unit * ready;
     if (times === 0) return [];
     const { line, item, what, amount, count } = part;
-    const toBuy = item === undefined && line.role !== 'liquid' && !(line.food !== undefined && held.has(line.food));
+    const toBuy = item === undefined && !isWater(line) && !(line.food !== undefined && held.has(line.food));
     const common = {
       what,
       role: line.role,
-      ...(toBuy ? { toBuy: true as const } : {}),
+      ...(toBuy ? { toBuy: boughtAs(line) } : {}),
       note: `${printed(part)}${line.keep === true ? ', never less' : ''}`,
     };
     if (amount === undefined) {
@@ -199,11 +205,19 @@ export function ingredientLines(day: Day, { parts, batch, liters }: Parts, decid
     const kg = item === undefined ? undefined : kgOf(part);
     if (isMass(amount)) return [{ ...common, amount: massOf(day, valueIn(amount, 'kg') * times) }];
     const volume = volumeOf(day, spooned(valueIn(amount, 'cup') * times));
+    // what is bought in pieces is bought by weight
+    const cut = toBuy && isMain(line) && line.food !== undefined ? kgOf(part) : undefined;
+    if (cut !== undefined) return [{ ...common, amount: volume, or: massOf(day, cut * times) }];
     const weighed = line.role === 'sugar' && kg !== undefined ? massOf(day, kg * times) : undefined;
     if (weighed === undefined) return [{ ...common, amount: volume }];
     return [day.metric ? { ...common, amount: weighed } : { ...common, amount: volume, or: weighed }];
   });
 }
+
+/** Water comes from the tap. */
+const isWater = ({ food, item }: IngredientRow): boolean => food === WATER || item === ICE_WATER;
+const WATER = 'water';
+const ICE_WATER = 'ice water';
 
 /** Cups, or spoons where it is less than a quarter of a cup. */
 export const spooned = (cups: number): Quantity<'volume'> =>

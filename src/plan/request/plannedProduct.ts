@@ -75,6 +75,8 @@ export interface Units {
   readonly likely: number;
   /** How many to get ready for, at the high end of the yields. */
   readonly ready: number;
+  /** Prepared food in one: so many units of it make up the ready weight of the product. */
+  readonly takes: Range<Mass>;
 }
 
 /** Minutes of one pair of hands, at the high end of the yields. */
@@ -101,8 +103,8 @@ export interface Ingredient {
   readonly count?: number;
   /** What is counted: `cloves`. */
   readonly counted?: string;
-  /** Buy it for the day: the pantry of a request does not hold it. */
-  readonly toBuy?: true;
+  /** What to buy for it: the pantry of a request does not hold such things. */
+  readonly toBuy?: string;
   /** What the recipe prints, or what must not change. */
   readonly note?: string;
 }
@@ -163,8 +165,10 @@ export interface PotBatches {
 export interface PotWork {
   /** Its batches in each pot. */
   readonly batches: readonly PotBatches[];
-  /** Minutes of one batch; of a blanching with its return to the boil. */
+  /** Minutes of the longest batch as it is scheduled, heating up by its weight included; of a blanching with its return to the boil. */
   readonly minutesEach: number;
+  /** Minutes of one batch by the recipe, or by yours, heating up not counted: none is cooked for less. */
+  readonly leastEach: number;
   /** All that is cooked, at the high end of the yields, with the room it needs to foam; water to blanch in included. */
   readonly volume: Quantity<'volume'>;
 }

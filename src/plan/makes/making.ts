@@ -92,7 +92,7 @@ export const leftOut = (
 ): LeftOutProduct => ({ wanted, ...why });
 
 /** The same for a no of another module. */
-export const leftOutBy = (wanted: Wanted, { reason, instead }: NotKnown): LeftOutProduct =>
+export const leftOutBy = (wanted: Wanted, { reason, instead }: Pick<NotKnown, 'reason' | 'instead'>): LeftOutProduct =>
   leftOut(wanted, { ...reason, instead: instead.map(({ text }) => text).join(', or ') });
 
 const KG: Quantity<'mass'> = { value: 1, unit: 'kg' };
@@ -267,9 +267,11 @@ export function within<T>(product: number, work: () => T): T {
   try {
     return work();
   } catch (error) {
-    if (!(error instanceof StillroomError)) throw error;
+    // what is in its place already stays there
+    if (!(error instanceof StillroomError) || error.path.startsWith(PRODUCTS)) throw error;
     const [field = ''] = error.path.split('.');
     const own = OWN_NAMES.get(field) ?? field;
-    throw atPath(error, own.startsWith('kitchen.') ? own : joinPath(`products[${product}]`, own));
+    throw atPath(error, own.startsWith('kitchen.') ? own : joinPath(`${PRODUCTS}${product}]`, own));
   }
 }
+const PRODUCTS = 'products[';

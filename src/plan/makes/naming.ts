@@ -11,6 +11,7 @@ const FEW = 3;
 /** What a product is called: `plums, whole, in pints`, `apple slices, dried`, `chile salsa in pints`. */
 export function nameOf({ wanted, row, food, lots, form }: Product, jar?: string): string {
   if (wanted.name !== undefined) return wanted.name;
+  if (wanted.own !== undefined) return `${wanted.own.name}${jar === undefined ? '' : ` in ${jarsCalled(jar)}`}`;
   const inJars = jar === undefined ? '' : ` in ${jarsCalled(jar)}`;
   const trades = [...new Set(lots.map(({ trade }) => trade))];
   const foods = trades.length > 1 ? trades.join(' and ') : food.name;

@@ -67,7 +67,7 @@ const NEEDED: ReadonlySet<IngredientRow['role']> = new Set(['acid', 'sugar', 'pe
 const mixes = ({ mix }: RecipeRow): boolean => mix === 'may mix' || mix === 'as printed';
 
 /** Whether a recipe is for a form: its own form, or the one that its food is measured in, is that form or holds it. */
-function hasForm(row: RecipeRow, food: string, form: string): boolean {
+export function hasForm(row: RecipeRow, food: string, form: string): boolean {
   const own = [row.form, scopeLine(row, food)?.form].filter((each): each is string => each !== undefined);
   return own.some((each) => each === form || isWithin(form, each) || isWithin(each, form));
 }

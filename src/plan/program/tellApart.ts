@@ -2,8 +2,8 @@ import { isMaking, type Made } from '../makes/making';
 import type { Wanted } from '../request/planInput';
 
 /** What a product that could not be made was to be called. */
-function plainName({ name, recipe, make, from }: Wanted): string {
-  if (name !== undefined) return name;
+function plainName({ name, recipe, make, own, from }: Wanted): string {
+  if (name !== undefined || own !== undefined) return name ?? (own?.name as string);
   const foods = (from ?? []).map((food) => food.name).join(' and ');
   return `${foods} ${recipe?.name ?? make?.word ?? ''}`.trim();
 }

@@ -18,6 +18,7 @@ import {
 } from '../../quantity/fields';
 import { kitchenFields } from '../../recipes/kitchen';
 import { kitchenOf } from '../../recipes/kitchenOf';
+import { ownFields } from '../../recipes/ownProcess';
 import { recipeField } from '../../recipes/recipe';
 import { jarName } from '../../words/jar';
 import { method } from '../../words/method';
@@ -39,6 +40,17 @@ const product = fields({
   recipe: optional(recipeField()),
   /** Or what to make: a word of the recipes such as `sauce`, `leather` or `frozen`, or a wider one such as `jars` or `jam`. */
   make: optional(makeWord()),
+  /**
+   * A tested recipe of your own book: what it prints, as `ownProcess` takes it. Its foods are those of `from`; it stands
+   * for `recipe` and `make`.
+   */
+  own: optional(
+    fields({
+      ...ownFields(),
+      /** A recipe of these tables whose steps and work it has, by its id or name; the first of its form when left out. */
+      like: optional(recipeField()),
+    }),
+  ),
   /** The food it is made from, or several that go in together; every lot that the recipe is for when left out. */
   from: optional(foodNames()),
   /** Form of the food, such as `halves`, `sauce` or `juice`. */

@@ -19,7 +19,7 @@ export interface LotShare {
 export interface PlannedProduct {
   /** Its name: yours, or one made of food, form and jar. */
   readonly name: string;
-  /** Fixed name of the recipe it is made by: ask `recipe` for it. */
+  /** Fixed name of the recipe it is made by: ask `recipe` for it; `own` for one of your own book, named in `jars.own`. */
   readonly recipe: string;
   /** What the recipe makes: `sauce`, `jam`, `dried` and so on. */
   readonly makes: Makes;
@@ -131,10 +131,35 @@ export interface JarWork {
   readonly acid?: string;
   /** Whether to sterilize the empty jars: the process is too short to do it. */
   readonly sterilizeJars: boolean;
+  /** Present where the minutes are asked of your own book. */
+  readonly own?: OwnRecipe;
   /** Its loads in each canner. */
   readonly loads: readonly CannerLoad[];
   /** Minutes of one load, from lighting the burner to unloading. */
   readonly loadMinutes: Range<number>;
+}
+
+/** A recipe of the cook's own book, wherever a plan shows it. */
+export interface OwnRecipe {
+  /** The figures are your book's and not of these tables. */
+  readonly own: true;
+  /** What your book calls it. */
+  readonly name: string;
+  /** Where it is printed. */
+  readonly citation: string;
+  /** Whose minutes are planned: the longer ones. */
+  readonly whoseMinutes: 'your book' | 'these tables';
+  /** What your book gives at this elevation, minutes. */
+  readonly byYourBook: number;
+  /** What these tables hold for the same food, form, pack and jar. */
+  readonly byTables?: {
+    /** Their minutes here. */
+    readonly minutes: number;
+    /** Fixed name of their recipe. */
+    readonly recipe: string;
+  };
+  /** Fixed name of the recipe whose steps and work are taken; none where they are the plainest. */
+  readonly like?: string;
 }
 
 /** Loads of one process in one canner; several products may share them. */

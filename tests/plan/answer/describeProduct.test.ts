@@ -7,7 +7,7 @@ describe('one yield basis', () => {
     { recipe: 'tomato-sauce', food: 'tomato', raw: '60 lb' },
     { recipe: 'salsa-using-paste-tomatoes', food: 'tomato', raw: '30 lb' },
     { recipe: 'apple-sauce', food: 'apple', raw: '40 lb' },
-  ])('units of $recipe, times what one takes, are its ready weight', ({ recipe, food, raw }) => {
+  ] as const)('units of $recipe, times what one takes, are its ready weight', ({ recipe, food, raw }) => {
     const [product] = made({ lots: [{ food, raw }], kitchen: KITCHEN, products: [{ recipe, jar: 'pint' }] }).products;
     const { units, ready } = product as NonNullable<typeof product>;
     const { low, high } = units.takes;

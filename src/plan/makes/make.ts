@@ -13,6 +13,7 @@ import { type Day, isMaking, type LeftOutProduct, leftOut, type Made } from './m
 import { makeOnTrays } from './onTrays';
 import { ownRow, packOf } from './ownBook';
 import { lotsOf, type Product, productOf, recipesFor } from './product';
+import { tasteOf } from './taste';
 import { type End, stepsOf, workOf } from './work';
 
 type Maker = (day: Day, product: Product) => Made;
@@ -72,8 +73,9 @@ export function makeProduct(day: Day, wanted: Wanted, index: number): Made {
   if (!('length' in rows)) return rows;
   let refused: LeftOutProduct | undefined;
   for (const row of rows) {
-    const product = productOf(wanted, index, row, foods, lots);
-    const made = makeBy(day, product);
+    const plain = productOf(wanted, index, row, foods, lots);
+    const taste = tasteOf(day, plain);
+    const made = 'length' in taste ? makeBy(day, { ...plain, taste }) : taste;
     if (isMaking(made)) return made;
     refused ??= made;
   }

@@ -17,8 +17,8 @@ import { taking } from './energyTaken';
 import { commonOf, type Day, type LotYield, leftOut, type Made, supplyOf, yieldFromLot } from './making';
 import { nameOf } from './naming';
 import { blanchedInPot, cookedInPot, type PotWorked } from './pots';
-import type { Product } from './product';
-import { ingredientLines, kept, partsOf } from './recipe';
+import { type Product, tasteAdds } from './product';
+import { ingredientLines, kept, pantryOf, partsOf } from './recipe';
 import { freezeDriedLoad, type Loaded, piecesDried, sheetsDried, traysOf } from './trays';
 import { bagging, minutesOfEach, type RecipeWork, workOf } from './work';
 
@@ -62,7 +62,9 @@ export function makeOnTrays(day: Day, product: Product): Made {
   const left = spread ? { low: 1, likely: 1, high: 1 } : loaded.left;
   const ofTrimmings = row.madeOf === 'trimmings';
   const yields = lots.map((lot) => (ofTrimmings ? WHOLE : yieldFromLot(day, lot, product.form)));
-  const richest = Math.max(...yields.map(({ ready }) => ready.high));
+  const { kg: more } = tasteAdds(product);
+  const richest = Math.max(...yields.map(({ ready }) => ready.high)) * (1 + more);
+  const parts = { parts: partsOf(product, 'hot'), liters: 1 };
   const pot = potFor(day, product, work, richest);
   const supplies = lots.map((lot, index) => supplyFor(lot, yields[index] as LotYield, { left, unitKg, loaded, pot }));
   const { workBasis, ...common } = commonOf(
@@ -83,13 +85,14 @@ export function makeOnTrays(day: Day, product: Product): Made {
       ...common,
       madeOf: ofTrimmings ? 'trimmings' : 'fruit',
       supplies,
+      pantry: pantryOf(parts),
       stockPerUnit: spread || powder ? [] : [{ stock: BAGS, amount: 1 }],
       ...(perTray === undefined ? {} : { energyPerTray: perTray }),
       ...(pot === undefined ? {} : { cook: pot.cook }),
       ...machineOf(loaded, richest, loads),
     },
     describe: (decided) => ({
-      recipe: ingredientLines(day, { parts: partsOf(product, 'hot'), liters: 1 }, decided),
+      recipe: ingredientLines(day, parts, decided),
       ...(pot === undefined ? {} : { cookMinutes: pot.cook.minutes }),
       trays: traysOf(day, loaded, decided.readyKg, decided.trays),
       steps: [

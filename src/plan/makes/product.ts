@@ -5,6 +5,7 @@ import { isWithin } from '../../foods/isWithin';
 import { foodsNamed } from '../../foods/lookUpFood';
 import { formName, nameOf } from '../../foods/tables';
 import { formOfId } from '../../produce/forms';
+import type { Quantity } from '../../quantity/types';
 import { pectinKind } from '../../recipes/pectin';
 import { isFor, RECIPES } from '../../recipes/rows/rows';
 import type { IngredientRow, Makes, RecipeRow } from '../../recipes/rows/tables';
@@ -24,7 +25,27 @@ export interface Product {
   readonly lots: readonly KnownLot[];
   /** The form that the food goes in by, by its name; as the cook says, or as the recipe prints it. */
   readonly form?: string;
+  /** What the cook adds by taste. */
+  readonly taste?: readonly TasteLine[];
 }
+
+/** Sugar or water that the cook adds by taste. */
+export interface TasteLine {
+  readonly what: 'sugar' | 'water';
+  readonly role: 'sugar' | 'liquid';
+  /** So much of it, to so many kg of prepared food. */
+  readonly amount: Quantity<'mass'> | Quantity<'volume'>;
+  readonly perReadyKg: number;
+  /** Kg of it, and liters that it adds, for each kg of prepared food. */
+  readonly kg: number;
+  readonly liters: number;
+  readonly note: string;
+}
+/** Kg and liters that all of it adds to each kg of prepared food. */
+export const tasteAdds = ({ taste = [] }: Product): { readonly kg: number; readonly liters: number } => ({
+  kg: taste.reduce((sum, { kg }) => sum + kg, 0),
+  liters: taste.reduce((sum, { liters }) => sum + liters, 0),
+});
 
 /** The roles of what a recipe is made of, as against what goes in besides. */
 const MAIN: ReadonlySet<IngredientRow['role']> = new Set(['fruit', 'vegetable', 'meat', 'fish']);

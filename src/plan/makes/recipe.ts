@@ -16,7 +16,7 @@ import type { Ingredient } from '../request/plannedProduct';
 import { type Batch, kgOfCut } from './amounts';
 import { type Day, type Decided, type LeftOutProduct, leftOut, massOf, volumeOf } from './making';
 import { kgOfMeasure, standsFor } from './pantry';
-import { isMain, othersOf, type Product } from './product';
+import { isMain, othersOf, type Product, scopeLine, type TasteLine } from './product';
 
 type Amount = Quantity<'mass'> | Quantity<'volume'>;
 
@@ -30,6 +30,8 @@ export interface Part {
   readonly count?: { readonly pieces: number; readonly of: string };
   /** The amount is for one batch, or for so much raw or prepared food, or for filled jars, in kg or liters. */
   readonly per: { readonly of: 'batch' | 'raw' | 'ready' | 'jar'; readonly much: number };
+  /** Instead of what the page prints. */
+  readonly note?: string;
 }
 
 const itemOf = ({ food, form, role }: IngredientRow): PantryItem | undefined =>
@@ -91,13 +93,31 @@ const chosen = (lines: readonly IngredientRow[]): readonly IngredientRow[] =>
   );
 
 /** The parts of a recipe for one pack, acid first: it is what a list must not lose. */
-export function partsOf({ row, food, lots }: Product, pack: string): readonly Part[] {
+export function partsOf({ row, food, lots, taste = [] }: Product, pack: string): readonly Part[] {
   const own = new Set([food.id, ...lots.map(({ food }) => food)]);
   const lines = chosen(row.ingredients.filter((line) => (line.pack ?? pack) === pack)).filter(
     (line) => !(isMain(line) && (line.food === '@scope' || (line.food !== undefined && own.has(line.food)))),
   );
   const parts = lines.flatMap(partOf);
-  return [...parts.filter(({ line }) => line.role === 'acid'), ...parts.filter(({ line }) => line.role !== 'acid')];
+  const [acids, others] = [true, false].map((acid) => parts.filter(({ line }) => (line.role === 'acid') === acid));
+  return [...(acids as Part[]), ...(others as Part[]), ...taste.map(partOfTaste)];
+}
+
+const partOfTaste = ({ what, role, amount, perReadyKg, note }: TasteLine): Part => ({
+  line: { food: what, role },
+  what,
+  ...(what === 'sugar' ? { item: what } : {}),
+  amount,
+  per: { of: 'ready', much: perReadyKg },
+  note,
+});
+
+/** Kg of prepared food that a page prints its amounts for; nothing where it prints none. */
+export function packedKg({ row, food }: Product): number | undefined {
+  const line = scopeLine(row, food.id);
+  if (line?.amount === undefined) return undefined;
+  const amount = parseQuantity(line.amount) as Amount;
+  return isMass(amount) ? valueIn(amount, 'kg') : kgOfCut(food.name, line.form, amount).kg;
 }
 
 /** How often the amount of a part is taken for each raw kg, each prepared kg and each jar. */
@@ -197,7 +217,7 @@ export function ingredientLines(day: Day, { parts, batch, liters }: Parts, decid
       what,
       role: line.role,
       ...(toBuy ? { toBuy: boughtAs(line) } : {}),
-      note: `${printed(part)}${line.keep === true ? ', never less' : ''}`,
+      note: part.note ?? `${printed(part)}${line.keep === true ? ', never less' : ''}`,
     };
     if (amount === undefined) {
       return [{ ...common, count: Math.ceil((count?.pieces ?? 0) * times * 2 - 1e-9) / 2, counted: count?.of ?? '' }];

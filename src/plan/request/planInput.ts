@@ -33,6 +33,14 @@ const kitchen = kitchenOf({
   hours: hoursOfWork(),
 });
 
+const byTaste = () =>
+  fields({
+    /** How much: a mass, or a volume by the cup. */
+    amount: massOrVolume(),
+    /** The prepared food that it is for, a mass or a volume; each full pot when left out, the largest that you have. */
+    per: optional(massOrVolume()),
+  });
+
 const product = fields({
   /** What you call it. */
   name: optional(name('a name for the product')),
@@ -65,6 +73,12 @@ const product = fields({
   syrup: optional(choice('a syrup strength', ['very light', 'light', 'medium', 'heavy', 'very heavy'])),
   /** Pectin of a jam: `none`, `powdered` or `liquid`, or true or false. */
   pectin: optional(pectinWanted()),
+  /** Sugar by taste, where the recipe leaves it free: fruit in jars, puree, sauce, leather, frozen. */
+  sugar: optional(byTaste()),
+  /** Water by taste, where the recipe leaves it free: a fruit sauce, frozen fruit. */
+  water: optional(byTaste()),
+  /** Brix to sweeten to, above 0 to 65, from the `brix` of the lots; where the recipe leaves sugar free. */
+  sweetenTo: optional(number('degrees Brix above 0, to 65', { above: 0, max: 65 })),
   /** Sugar for each kg of fruit, 0 to 3 kg; no printed recipe has a share of your own, so such a jam is left out. */
   sugarToFruit: optional(number('kg of sugar for each kg of fruit, 0 to 3', { min: 0, max: 3 })),
   /** Moisture to dry to, above 0 and below 1; the recipe's when left out. */

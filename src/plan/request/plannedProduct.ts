@@ -184,6 +184,18 @@ export interface PotBatches {
   readonly batches: number;
   /** The most that may be in it at once. */
   readonly most: Quantity<'volume'>;
+  /** How full it is at most with this food, at rest: above it boils over. */
+  readonly line: PotLine;
+  /** What is boiled down: to where a pot that was filled to `line` comes down, by the water that goes; derived. */
+  readonly downTo?: PotLine;
+}
+
+/** A level in a pot with straight sides. */
+export interface PotLine {
+  /** What is in the pot up to there. */
+  readonly volume: Quantity<'volume'>;
+  /** The same as a share of the pot's height, above 0 to 1: measure the depth with a clean stick. */
+  readonly share: number;
 }
 
 /** What a product does in pots. */

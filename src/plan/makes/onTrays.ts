@@ -12,6 +12,7 @@ import { machineLoads } from '../program/loadsOf';
 import type { Activity, Supply } from '../request/activity';
 import { BAGS } from '../request/stock';
 import { standsBehind } from '../standsBehind';
+import { withMore } from './amounts';
 import { countedIn } from './counted';
 import { taking } from './energyTaken';
 import { commonOf, type Day, type LotYield, leftOut, type Made, supplyOf, yieldFromLot } from './making';
@@ -66,7 +67,9 @@ export function makeOnTrays(day: Day, product: Product): Made {
   const richest = Math.max(...yields.map(({ ready }) => ready.high)) * (1 + more);
   const parts = { parts: partsOf(product, 'hot'), liters: 1 };
   const pot = potFor(day, product, work, richest);
-  const supplies = lots.map((lot, index) => supplyFor(lot, yields[index] as LotYield, { left, unitKg, loaded, pot }));
+  const supplies = lots.map((lot, index) =>
+    supplyFor(lot, yields[index] as LotYield, { left, unitKg, loaded, pot, more }),
+  );
   const { workBasis, ...common } = commonOf(
     day,
     product,
@@ -136,14 +139,20 @@ interface Into {
   readonly unitKg: number;
   readonly loaded: Loaded;
   readonly pot: PotWorked | undefined;
+  /** Kg added by taste to each kg of prepared food. */
+  readonly more: number;
 }
-function supplyFor(lot: Parameters<typeof supplyOf>[0], given: LotYield, { left, unitKg, loaded, pot }: Into): Supply {
+function supplyFor(
+  lot: Parameters<typeof supplyOf>[0],
+  given: LotYield,
+  { left, unitKg, loaded, pot, more }: Into,
+): Supply {
   const units = {
     low: (given.ready.low * left.low) / unitKg,
     likely: (given.ready.likely * left.likely) / unitKg,
     high: (given.ready.high * left.high) / unitKg,
   };
-  return taking(supplyOf(lot, given, units), given.ready, {
+  return taking(supplyOf(lot, given, withMore(units, more)), given.ready, {
     stove: pot === undefined ? undefined : mapRange(pot.heat, (kWh) => kWh),
     electricity: loaded.energy.perKg,
   });

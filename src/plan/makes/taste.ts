@@ -27,6 +27,7 @@ interface FreeRow extends Practice {
   readonly makes: Makes;
   readonly sugar: boolean;
   readonly water: boolean;
+  readonly named?: boolean;
 }
 const free: ReadonlyMap<Makes, FreeRow> = new Map(asTable<FreeRow>(freeTable).rows.map((row) => [row.makes, row]));
 
@@ -42,10 +43,10 @@ function fixedBy({ wanted, row, food }: Product, what: Added): string | undefine
   if (row.ingredients.some(({ role }) => FIXED.has(role))) return `${row.name} sets by its proportions`;
   if (row.ingredients.some(({ role, keep }) => role === 'acid' && keep === true))
     return `${row.name} keeps its acid in proportion to the batch`;
-  const own = row.ingredients.find(
-    ({ role, optional, per }) => SWEET.has(role) && optional !== true && per?.of !== 'water',
-  );
-  return what === 'sugar' && own !== undefined ? `${row.name} prints its own sugar` : undefined;
+  if (what === 'water') return undefined;
+  const sweet = row.ingredients.filter(({ role }) => SWEET.has(role));
+  if (sweet.some(({ optional }) => optional !== true)) return `${row.name} prints its own sugar`;
+  return free.get(row.makes)?.named === true && sweet.length === 0 ? `the page of ${row.name} names none` : undefined;
 }
 
 const INSTEAD: Readonly<Record<Added, string>> = {

@@ -4,8 +4,10 @@ import { caution } from '../sources/cautions';
 import { impossible, tooLate } from './answer/conflicts';
 import { describeProduct } from './answer/describeProduct';
 import { type EnergyUsed, energyUsed } from './answer/energyUsed';
+import { gapCause } from './answer/gapCause';
 import { keptFresh, leftFresh, lotsSaid, notSound } from './answer/lotShares';
 import { costsOf } from './answer/money';
+import { nothingMade } from './answer/nothingMade';
 import { toReady } from './answer/toReady';
 import { type Tried, tryDay } from './answer/tryDay';
 import { whyNotMade } from './answer/whyNotMade';
@@ -101,25 +103,30 @@ export function planOf(prepared: Prepared, effort: Effort): DayPlan {
       costs?.products[index],
     ),
   );
+  const notMade = makings
+    .filter((making) => !made.has(making))
+    .map((making) => ({
+      name: making.label,
+      reason: whyNotMade(making, { ...prepared, program: plan.program }, plan.solved, effort),
+    }));
+  const none = products.length === 0;
+  const cause = gapCause(plan);
   return {
     feasible: true,
     invented: request.invented ?? false,
     aim: request.aim ?? 'most worth',
     elevation: request.kitchen.elevation,
     objective: found.worth,
-    provenBest: found.optimal,
-    gap: found.gap,
+    provenBest: found.optimal && !none,
+    gap: none && !found.optimal ? 1 : found.gap,
+    ...(cause === undefined ? {} : { gapCause: cause }),
+    ...(none ? { nothingMade: nothingMade(request.kitchen, leftOut, notMade, plan.runsLate !== undefined) } : {}),
     products,
     leftFresh: leftFresh(prepared, kept),
     keptFresh: keptFresh(prepared),
     notSound: notSound(prepared),
     leftOut,
-    notMade: makings
-      .filter((making) => !made.has(making))
-      .map((making) => ({
-        name: making.label,
-        reason: whyNotMade(making, { ...prepared, program: plan.program }, plan.solved, effort),
-      })),
+    notMade,
     ready: toReady(prepared, kept),
     ...(request.oneMore === true ? oneMoreOf(prepared, plan, search, effort) : {}),
     schedule,

@@ -49,9 +49,9 @@ function workOf(product: PlannedProduct, { tasks }: Pick<DaySchedule, 'tasks'>):
     const done = own('cook').length + count(own('blanch'));
     must(done === batches, `${done} batches are cooked or blanched of ${batches}`);
     for (const { start, end } of own('cook'))
-      must(end - start >= pots.minutesEach - NEAR, `cooked ${end - start} min of ${pots.minutesEach}`, start);
+      must(end - start >= pots.leastEach - NEAR, `cooked ${end - start} min of ${pots.leastEach}`, start);
     for (const { start, end, units: each } of own('blanch')) {
-      const least = pots.minutesEach * (each?.count ?? 1);
+      const least = pots.leastEach * (each?.count ?? 1);
       must(end - start >= least - NEAR, `blanched ${end - start} min of ${least}`, start);
     }
   }

@@ -69,6 +69,8 @@ export interface Cook {
   readonly minutesPerKg?: number;
   /** Minutes that it may be kept hot in its pot, so that one pot feeds several loads; none where it may not. */
   readonly holdsHot?: number;
+  /** Where it is boiled down, the share of the pot's content that is left at the end. */
+  readonly leftOf?: number;
   /** Whether one pair of hands is at the pot as long as it cooks. */
   readonly stirred: boolean;
   /** To hold one batch at the boil, kWh of the stove. */

@@ -2,6 +2,7 @@ import type { DaySchedule, ScheduledTask, TaskKind, Window } from '../request/da
 import { type BrokenRule, NEAR, rule } from './brokenRule';
 import { stepsOf } from './checkSteps';
 import { boils, canners, cold, jars, lifted } from './checkVessels';
+import { takenOn } from './checkWaits';
 
 /** What is wrong with an order of work by its tasks alone. */
 export function brokenRules(schedule: Pick<DaySchedule, 'tasks' | 'windows' | 'resources'>): BrokenRule[] {
@@ -13,6 +14,7 @@ export function brokenRules(schedule: Pick<DaySchedule, 'tasks' | 'windows' | 'r
     ...people(tasks),
     ...tasks.flatMap((task) => hoursOf(task, schedule.windows)),
     ...products.flatMap((product) => stepsOf(product, tasks)),
+    ...tasks.flatMap(takenOn),
     ...canners(tasks),
     ...cold(tasks),
     ...tasks.flatMap((task) => [...lifted(task, tasks), ...boils(task, tasks)]),

@@ -9,7 +9,7 @@ import type { KnownLot } from '../request/lots';
 import type { Kitchen } from '../request/planInput';
 import { amountOf, BAGS, FREEZER_LOAD, FREEZER_ROOM, type InStock, jarsOf, LIDS, type Stock } from '../request/stock';
 import { workedBy } from '../schedule/hours';
-import type { Means } from '../schedule/job';
+import type { Means, RunningLoad } from '../schedule/job';
 import { fillOf } from './fillOf';
 import { busyMinutes, startOf, windowsOf } from './hours';
 import { machineLoads } from './loadsOf';
@@ -87,7 +87,11 @@ export const handsOf = ({ hands = 1 }: Kitchen): { readonly count: number; reado
   typeof hands === 'number' ? { count: hands } : { count: hands.length, names: hands };
 
 /** The kitchen as the order of work sees it. */
-export function meansOf(kitchen: Kitchen, { hands, burners, stock, days }: Capacity): Means {
+export function meansOf(
+  kitchen: Kitchen,
+  { hands, burners, stock, days }: Capacity,
+  running: readonly RunningLoad[] = [],
+): Means {
   const load = amountOf(stock, FREEZER_LOAD);
   const { names } = handsOf(kitchen);
   const busy = busyOf(kitchen);
@@ -102,6 +106,7 @@ export function meansOf(kitchen: Kitchen, { hands, burners, stock, days }: Capac
     ...(load === undefined ? {} : { freezerKg: load / days }),
     ...(busy === undefined ? {} : { busy }),
     ...(names === undefined ? {} : { names }),
+    ...(running.length === 0 ? {} : { running }),
   };
 }
 
@@ -125,12 +130,19 @@ function busyOf(kitchen: Kitchen): Means['busy'] {
 export function capacityOf(
   { lots, kitchen }: { readonly lots: readonly Pick<KnownLot, 'usableKg'>[]; readonly kitchen: Kitchen },
   activities: readonly Activity[],
+  running: readonly RunningLoad[] = [],
 ): Capacity {
   const windows = windowsOf(kitchen);
-  const days = kitchen.hours.length;
+  const days = new Set(windows.map(({ day }) => day)).size;
   const { count: hands } = handsOf(kitchen);
   const { freezeDryer } = kitchen;
-  const busy = busyOf(kitchen)?.canners;
+  const named = busyOf(kitchen)?.canners;
+  const busy =
+    running.length === 0
+      ? named
+      : cannersOf(kitchen).map((_, canner) =>
+          Math.max(named?.[canner] ?? 0, ...running.map((load) => (load.canner === canner ? load.until : 0))),
+        );
   return {
     lots: lots.map(({ usableKg }) => usableKg),
     days,

@@ -21,8 +21,13 @@ export function units(draft: Draft, activity: Activity): void {
     { of: 'promise', product },
     [[promised(product), -1], ...scaled(activity, ({ unitsPerKg }) => unitsPerKg.low)],
     // fruit that no promise needs stays fresh, unless as much as can be is to be used
-    { min: 0, ...(weights.waste > 0 && unitsPerBatch === undefined ? {} : { max: 0 }) },
+    { min: 0, ...((weights.waste > 0 && unitsPerBatch === undefined) || isFixed(activity) ? {} : { max: 0 }) },
   );
+  // what is in work already goes on, all of it
+  if (isFixed(activity)) {
+    const kg = activity.held?.kg ?? 0;
+    bound(draft, { of: 'in work', product }, scaled(activity, () => 1), { min: kg, max: kg });
+  }
   bound(
     draft,
     { of: 'ready', product },
@@ -44,7 +49,7 @@ export function units(draft: Draft, activity: Activity): void {
       { min: 0, max: 0 },
     );
   }
-  if (weights.waste > 0) {
+  if (weights.waste > 0 && !isFixed(activity)) {
     // a part-filled last unit, but nothing that fills not even one
     bound(
       draft,
@@ -54,6 +59,9 @@ export function units(draft: Draft, activity: Activity): void {
     );
   }
 }
+
+/** Whether it is in work already, all of it: of what is cooked in whole batches a part may be too much for them. */
+export const isFixed = ({ held, unitsPerBatch }: Activity): boolean => held !== undefined && unitsPerBatch === undefined;
 
 /** A smallest batch: the plan makes none of the product, or at least this many. */
 export function smallestBatch(draft: Draft, activity: Activity): void {

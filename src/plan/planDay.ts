@@ -6,6 +6,7 @@ import { describeProduct } from './answer/describeProduct';
 import { type EnergyUsed, energyUsed } from './answer/energyUsed';
 import { keptFresh, leftFresh, lotsSaid, notSound } from './answer/lotShares';
 import { costsOf } from './answer/money';
+import { restAnswered, setAsideCautions } from './answer/restOfDay';
 import { toReady } from './answer/toReady';
 import { type Tried, tryDay } from './answer/tryDay';
 import { whyNotMade } from './answer/whyNotMade';
@@ -75,8 +76,24 @@ import type { Solved } from './solver/solve';
  * ```
  */
 export function planDay(input: PlanDayInput): DayPlan {
-  const prepared = prepare(input);
-  return answer(planOf(prepared, effortFor(prepared.program)));
+  return answer(planWith(input));
+}
+
+/** The plan; of the rest of a day with as much of what is in work as an order of work is found for. */
+function planWith(input: PlanDayInput): DayPlan {
+  const planned = (without: readonly number[]) => {
+    const prepared = prepare(input, without);
+    return { prepared, plan: planOf(prepared, effortFor(prepared.program)) };
+  };
+  const first = planned([]);
+  const inWork = (first.prepared.rest?.held ?? []).map(({ index }) => index);
+  if (first.plan.feasible || inWork.length === 0) return first.plan;
+  const oneLess = inWork.length > 1 ? inWork.map((index) => [index]) : [];
+  for (const without of [...oneLess, inWork]) {
+    const { plan } = planned(without);
+    if (plan.feasible) return plan;
+  }
+  return first.plan;
 }
 
 /** The plan of a day that was read, within so much work: `effort` is left with what was not needed. */
@@ -124,6 +141,7 @@ export function planOf(prepared: Prepared, effort: Effort): DayPlan {
     ready: toReady(prepared, kept),
     ...(request.oneMore === true ? oneMoreOf(prepared, plan, search, effort) : {}),
     schedule,
+    ...restAnswered(prepared),
     work: workOf(prepared, found),
     ...(costs === undefined ? {} : { cost: costs.day }),
     basis: joinBasis(
@@ -136,6 +154,7 @@ export function planOf(prepared: Prepared, effort: Effort): DayPlan {
       [caution('follow-local-guidance'), caution('hot-liquids-burn'), caution('estimate')],
       lotsSaid(prepared, kept).cautions,
       products.some((product) => product.pots !== undefined) ? [planCaution('pot-fill-limit')] : [],
+      setAsideCautions(prepared),
     ),
   };
 }

@@ -17,7 +17,8 @@ export function planRules(products: readonly PlannedProduct[], schedule: Pick<Da
 /** Whether the tasks of one product are the work that the plan says it takes. */
 function workOf(product: PlannedProduct, { tasks }: Pick<DaySchedule, 'tasks'>): BrokenRule[] {
   const { name, units, jars: jar, pots, trays, packs, raw } = product;
-  const own = (kind: TaskKind) => tasks.filter((task) => task.kind === kind && task.products.includes(name) && task.was !== 'running');
+  const own = (kind: TaskKind) =>
+    tasks.filter((task) => task.kind === kind && task.products.includes(name) && task.was !== 'running');
   const broken: BrokenRule[] = [];
   const must = (holds: boolean, text: string, minute = 0) => {
     if (!holds) broken.push(rule('work', minute, `${name}: ${text}`));

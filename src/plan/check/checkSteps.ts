@@ -5,9 +5,7 @@ import { longestWait } from './waits';
 /** The steps of one product in their order, each portion within its waits. */
 export function stepsOf(product: string, tasks: readonly ScheduledTask[]): BrokenRule[] {
   const own = (...kinds: TaskKind[]) =>
-    tasks.filter(
-      (task) => kinds.includes(task.kind) && task.products.includes(product) && task.was !== 'running',
-    );
+    tasks.filter((task) => kinds.includes(task.kind) && task.products.includes(product) && task.was !== 'running');
   const [prepared, cooked, filled] = [own('prepare').sort(by('end')), own('cook', 'blanch'), own('fill')];
   // what stands at the end is counted in what it was filled into; what stands before is not filled yet
   const soaked = own('stand').filter(({ units }) => units === undefined);

@@ -12,7 +12,8 @@ const DAY = 24 * 60;
 export const startOf = ({ start = customary('start') }: Pick<Kitchen, 'start'>): number => start;
 
 /** The first minute from the start of a day at which it is this time of day. */
-export const fromStart = (kitchen: Pick<Kitchen, 'start'>, clock: number): number => (clock - startOf(kitchen) + DAY) % DAY;
+export const fromStart = (kitchen: Pick<Kitchen, 'start'>, clock: number): number =>
+  (clock - startOf(kitchen) + DAY) % DAY;
 
 /** Minutes from the start until which a machine still runs; nothing where it is free at the start. */
 export function busyMinutes(kitchen: Pick<Kitchen, 'start'>, until: BusyUntil | undefined): number | undefined {

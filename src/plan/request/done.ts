@@ -23,6 +23,8 @@ export interface NotGoneOn {
 /** The rest of a day as a day of its own, and what goes with it. */
 export interface Rest {
   readonly now: number;
+  /** The products of the whole day. */
+  readonly made: readonly Made[];
   /** The day with what is left. */
   readonly day: Day;
   /** What is out of the cook's hands. */
@@ -78,7 +80,7 @@ export function restOf(
   const products = request.products.map((wanted, product) =>
     lessWanted(wanted, made[product] as Made, finished, held, product),
   );
-  return { now, day: { ...day, request: { ...request, kitchen, products }, lots }, finished, held, notGoneOn };
+  return { now, made, day: { ...day, request: { ...request, kitchen, products }, lots }, finished, held, notGoneOn };
 }
 
 /** Refuses more of a lot than there was. */
@@ -91,10 +93,13 @@ function checkLots(day: Day, happened: readonly Happened[], done: readonly Entry
     if (sum <= usableKg * spread.high * (1 + NOISE)) continue;
     const field = done[index]?.raw === undefined ? 'filled' : 'raw';
     const given = (input.done?.[index] as Readonly<Record<string, unknown>> | undefined)?.[field];
-    const [all, taken] = [usableKg * spread.high, sum].map((each) =>
-      formatQuantity(massOf(day, each), { step: 0.01 }),
+    const [all, taken] = [usableKg * spread.high, sum].map((each) => formatQuantity(massOf(day, each), { step: 0.01 }));
+    fail(
+      'CONTRADICTION',
+      `done[${index}].${field}`,
+      given,
+      `no more than the ${all} of ${label}; in all it is ${taken}`,
     );
-    fail('CONTRADICTION', `done[${index}].${field}`, given, `no more than the ${all} of ${label}; in all it is ${taken}`);
   }
 }
 

@@ -29,6 +29,8 @@ export interface Happened {
   readonly lot: number;
   readonly kg: number;
   readonly units: number;
+  /** Whether these are jars for the canner. */
+  readonly jars: boolean;
   /** Where it is in work: since when, and when it may go on. */
   readonly held?: Held;
   /** Where it runs: until when, in which canner, on how many trays. */
@@ -88,6 +90,7 @@ export function happenedOf({ day, made, names, now, input }: Known, entry: Entry
     lot,
     kg,
     units,
+    jars: making.activity.canning !== undefined,
     ...(held === undefined ? {} : { held }),
     ...(state === 'running' ? runningOf(kitchen, entry, making, now, path) : {}),
   };

@@ -26,7 +26,12 @@ export function units(draft: Draft, activity: Activity): void {
   // what is in work already goes on, all of it
   if (isFixed(activity)) {
     const kg = activity.held?.kg ?? 0;
-    bound(draft, { of: 'in work', product }, scaled(activity, () => 1), { min: kg, max: kg });
+    bound(
+      draft,
+      { of: 'in work', product },
+      scaled(activity, () => 1),
+      { min: kg, max: kg },
+    );
   }
   bound(
     draft,
@@ -61,7 +66,8 @@ export function units(draft: Draft, activity: Activity): void {
 }
 
 /** Whether it is in work already, all of it: of what is cooked in whole batches a part may be too much for them. */
-export const isFixed = ({ held, unitsPerBatch }: Activity): boolean => held !== undefined && unitsPerBatch === undefined;
+export const isFixed = ({ held, unitsPerBatch }: Activity): boolean =>
+  held !== undefined && unitsPerBatch === undefined;
 
 /** A smallest batch: the plan makes none of the product, or at least this many. */
 export function smallestBatch(draft: Draft, activity: Activity): void {

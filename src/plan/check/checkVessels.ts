@@ -7,7 +7,7 @@ import { longestWait } from './waits';
 export function canners(tasks: readonly ScheduledTask[]): BrokenRule[] {
   const wait = longestWait('hot-canner');
   return tasks.flatMap((heat): BrokenRule[] => {
-    if (heat.kind !== 'heat canner') return [];
+    if (heat.kind !== 'heat canner' || heat.was === 'running') return [];
     const vessels = heat.uses.map(({ resource }) => resource).filter((resource) => resource !== 'burners');
     const after = tasks
       .filter(
@@ -52,9 +52,9 @@ export function cold(tasks: readonly ScheduledTask[]): BrokenRule[] {
       .filter((task) => task !== load && task.end <= load.start + NEAR && usesOf(task).includes(vessel))
       .sort(by('end'))
       .pop();
-    if (before?.kind === 'heat canner') return [];
+    if (before?.kind === 'heat canner' && before.was !== 'running') return [];
     const text = `${vessel}: a load goes in, and its water was not heated`;
-    if (before?.kind !== 'can') return [rule('order', load.start, text)];
+    if (before?.kind !== 'can' && before?.kind !== 'heat canner') return [rule('order', load.start, text)];
     const work = tasks.filter(
       ({ kind, products, start, end }) =>
         (kind === 'cook' || kind === 'fill') &&
@@ -68,7 +68,7 @@ export function cold(tasks: readonly ScheduledTask[]): BrokenRule[] {
           rule(
             'wait',
             before.end,
-            `${vessel}: stands for ${from - before.end} min after a load, and is not heated again`,
+            `${vessel}: its hot water stands for ${from - before.end} min, and is not heated again`,
           ),
         ]
       : [];

@@ -1,4 +1,5 @@
 /** Food in work as a product by itself: all of it goes on, and what was done to it is not done again. */
+import { customary } from '../customary';
 import type { Activity } from '../request/activity';
 import type { Happened } from '../request/doneEntry';
 import type { Making } from './making';
@@ -23,7 +24,7 @@ function heldActivity(base: Activity, { held, lot, kg, units, index }: Happened,
     // what waits shares its load with nothing that is still to be cut
     ...(canning === undefined ? {} : { canning: { ...canning, key: `${canning.key} in work ${index}` } }),
   };
-  if (held?.state === 'prepared') return common;
+  if (held?.state === 'prepared') return { ...common, least: wholeBatches(common, kg) };
   const { cook: ___, also: ____, unitsPerBatch: _____, ...cooked } = common;
   if (held?.state === 'hot') return cooked;
   const each = units / kg;
@@ -33,4 +34,11 @@ function heldActivity(base: Activity, { held, lot, kg, units, index }: Happened,
     handsPerUnit: canning === undefined ? 0 : LIFT_A_JAR,
     supplies: cooked.supplies.map((supply) => ({ ...supply, unitsPerKg: { low: each, likely: each, high: each } })),
   };
+}
+
+/** Units of the whole batches in so many kg of prepared food: what is left of it is no batch. */
+function wholeBatches({ unitsPerBatch, supplies }: Activity, kg: number): number {
+  if (unitsPerBatch === undefined) return 0;
+  const units = kg * customary('batch-slack') * (supplies[0]?.unitsPerKg.low ?? 0);
+  return unitsPerBatch * Math.floor(units / unitsPerBatch + 1e-6);
 }

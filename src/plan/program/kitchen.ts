@@ -87,11 +87,7 @@ export const handsOf = ({ hands = 1 }: Kitchen): { readonly count: number; reado
   typeof hands === 'number' ? { count: hands } : { count: hands.length, names: hands };
 
 /** The kitchen as the order of work sees it. */
-export function meansOf(
-  kitchen: Kitchen,
-  { hands, burners, stock, days }: Capacity,
-  running: readonly RunningLoad[] = [],
-): Means {
+export function meansOf(kitchen: Kitchen, { hands, burners, stock, days }: Capacity): Means {
   const load = amountOf(stock, FREEZER_LOAD);
   const { names } = handsOf(kitchen);
   const busy = busyOf(kitchen);
@@ -106,7 +102,6 @@ export function meansOf(
     ...(load === undefined ? {} : { freezerKg: load / days }),
     ...(busy === undefined ? {} : { busy }),
     ...(names === undefined ? {} : { names }),
-    ...(running.length === 0 ? {} : { running }),
   };
 }
 

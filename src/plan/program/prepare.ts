@@ -104,8 +104,12 @@ function prepared(day: Day, made: readonly Made[], names: readonly string[], res
   const prices = pricesIn(request, lots);
   const spread = (activity: Activity) => (activity.held?.state === 'filled' ? activity : withSpread(activity, lots));
   const priced = makings.map(({ activity }) => withPrices(spread(activity), prices));
-  const capacity = capacityOf({ lots, kitchen: request.kitchen }, priced, runningOf(request.kitchen, rest));
-  const means = meansOf(request.kitchen, capacity, runningOf(request.kitchen, rest));
+  const running = runningOf(request.kitchen, rest);
+  const capacity = capacityOf({ lots, kitchen: request.kitchen }, priced, running);
+  const means: Means = {
+    ...meansOf(request.kitchen, capacity),
+    ...(rest === undefined ? {} : { running, hotCanners: rest.hotCanners }),
+  };
   const activities = loadsThatFit(priced, means, LIFT_A_JAR / 2);
   const leftOut = made.flatMap((each, index) =>
     isMaking(each) ? [] : [{ each, index, name: names[index] as string }],

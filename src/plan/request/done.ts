@@ -4,8 +4,9 @@ import { formatQuantity } from '../../quantity/formatQuantity';
 import { toCents } from '../../quantity/money';
 import { scaleRange } from '../../quantity/range';
 import { type Day, isMaking, type Made, type Making, massOf } from '../makes/making';
+import { cannersOf } from '../program/kitchen';
 import { type Entry, type Happened, happenedOf, nowOf } from './doneEntry';
-import { lessStock, withoutLost } from './doneKitchen';
+import { lessStock, placeOf, withoutLost } from './doneKitchen';
 import type { KnownLot } from './lots';
 import type { Kitchen, PlanDayInput, Wanted } from './planInput';
 
@@ -32,6 +33,8 @@ export interface Rest {
   /** What is in work and goes on first. */
   readonly held: readonly Happened[];
   readonly notGoneOn: readonly NotGoneOn[];
+  /** Canners whose water is hot, by their place in the kitchen of the rest. */
+  readonly hotCanners: readonly number[];
 }
 
 /**
@@ -49,9 +52,9 @@ export function restOf(
   without: readonly number[] = [],
 ): Rest | undefined {
   const { request } = day;
-  const { now: given, done = [], lost } = request;
+  const { now: given, done = [], lost, hotCanners } = request;
   if (given === undefined) {
-    if (request.done !== undefined || lost !== undefined)
+    if (request.done !== undefined || lost !== undefined || hotCanners !== undefined)
       fail('MISSING', 'now', undefined, 'the time now, such as "10:30", to go with what has happened');
     return undefined;
   }
@@ -80,7 +83,19 @@ export function restOf(
   const products = request.products.map((wanted, product) =>
     lessWanted(wanted, made[product] as Made, finished, held, product),
   );
-  return { now, made, day: { ...day, request: { ...request, kitchen, products }, lots }, finished, held, notGoneOn };
+  const canners = cannersOf(kitchen).map(({ label }) => label);
+  const hot = (hotCanners ?? []).map((name, index) =>
+    placeOf(name, canners, `hotCanners[${index}]`, 'a canner of the kitchen'),
+  );
+  return {
+    now,
+    made,
+    hotCanners: hot,
+    day: { ...day, request: { ...request, kitchen, products }, lots },
+    finished,
+    held,
+    notGoneOn,
+  };
 }
 
 /** Refuses more of a lot than there was. */

@@ -87,6 +87,8 @@ export const doneFields = () => ({
   now: optional(moment()),
   /** What has happened by now, up to 300 entries. What is not in it has not been begun. Only with `now`. */
   done: optional(list('what is done', done, 0, 300)),
+  /** Canners whose water is hot now and that no load is in, by their names in the plan: up to 20. Only with `now`. */
+  hotCanners: optional(list('canners', name('the name of a canner'), 0, 20)),
   /** What you no longer have to work with. Only with `now`. */
   lost: optional(lost),
 });

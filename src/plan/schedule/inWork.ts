@@ -10,6 +10,19 @@ export const NEVER: Retry = () => Number.POSITIVE_INFINITY;
 
 /** Puts the loads that run on an empty day, each until it is done, and lifts its jars out. */
 export function putRunning(day: Day): void {
+  const now = day.windows[0]?.from ?? 0;
+  for (const canner of day.means.hotCanners ?? []) {
+    // a pot that is the canner too is heated for each load, whatever is in it now
+    if (day.means.vessels?.[canner] !== undefined) continue;
+    const what = day.means.canners[canner] as string;
+    const hot = { ...task('heat canner', { what, products: [] }, now, now), was: 'running' as const };
+    put(day, {
+      block: { minutes: 0, parts: [] },
+      start: now,
+      tasks: [{ ...hot, uses: [{ resource: what, amount: 1 }] }],
+    });
+    day.cannerEnds[canner] = now;
+  }
   for (const load of day.means.running ?? []) putLoad(day, load);
 }
 

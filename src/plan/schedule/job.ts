@@ -135,6 +135,8 @@ export interface Means {
   readonly names?: readonly string[];
   /** Loads that run already. */
   readonly running?: readonly RunningLoad[];
+  /** Canners whose water is hot when the rest of a day begins. */
+  readonly hotCanners?: readonly number[];
 }
 
 /** Minutes that a machine is busy with what goes on by itself; a crock is none. */

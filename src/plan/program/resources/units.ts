@@ -1,3 +1,4 @@
+import { customary } from '../../customary';
 import type { Activity, Capacity } from '../../request/activity';
 import { amountOf } from '../../request/stock';
 import { made, promised, raw, readied, wholeBatches } from '../decisions';
@@ -24,13 +25,14 @@ export function units(draft: Draft, activity: Activity): void {
     { min: 0, ...((weights.waste > 0 && unitsPerBatch === undefined) || isFixed(activity) ? {} : { max: 0 }) },
   );
   // what is in work already goes on, all of it
-  if (isFixed(activity)) {
-    const kg = activity.held?.kg ?? 0;
+  if (activity.held !== undefined) {
+    const { kg } = activity.held;
+    const ends = isFixed(activity) ? { min: kg, max: kg } : { max: kg * customary('batch-slack') };
     bound(
       draft,
       { of: 'in work', product },
       scaled(activity, () => 1),
-      { min: kg, max: kg },
+      ends,
     );
   }
   bound(

@@ -89,9 +89,10 @@ const dayOf = ({ day, from }: Window): number => day ?? Math.floor(from / (24 * 
  * hours, when its last run is done: the trays wait for it in the freezer.
  */
 function hoursOf(task: ScheduledTask, windows: readonly Window[]): BrokenRule[] {
-  const { kind, what, start, end, unattended, throughBreak, uses } = task;
+  const { kind, what, start, end, unattended, throughBreak, uses, was } = task;
   if (end < start) return [rule('order', start, `${kind} ${what}: ends before it starts`)];
-  if (kind === 'freeze-dry') return [];
+  // a load that runs already ends when it ends
+  if (kind === 'freeze-dry' || was === 'running') return [];
   const until = unattended ? start : end;
   if (windows.some(({ from, to }) => from <= start + NEAR && until <= to + NEAR)) return [];
   const hands = uses.some(({ resource }) => resource === 'hands');

@@ -191,13 +191,7 @@ function runningOf(
   now: number,
   path: string,
 ): Pick<Happened, 'until' | 'canner' | 'trays'> {
-  const nowClock = startOf(kitchen) + now;
-  const minute =
-    until === undefined
-      ? now
-      : 'after' in until
-        ? now + Math.ceil(until.after)
-        : now + ((((until.clock - nowClock) % DAY) + DAY) % DAY);
+  const minute = untilOf(kitchen, until, now, activity.canning !== undefined);
   if (activity.canning === undefined) return { until: minute, ...(trays === undefined ? {} : { trays }) };
   const labels = cannersOf(kitchen).map(({ label }) => label);
   const own = activity.canning.canners.map((each) => labels[each.canner] as string);
@@ -205,4 +199,12 @@ function runningOf(
     fail('MISSING', `${path}.canner`, undefined, 'which canner its load is in', { options: own });
   const place = canner === undefined ? 0 : placeOf(canner, own, `${path}.canner`, 'a canner that its process runs in');
   return { until: minute, canner: own[place] as string };
+}
+
+/** When it is done. A load that was done a little before now is done now: no canner runs for half a day. */
+function untilOf(kitchen: Kitchen, until: Entry['until'], now: number, isLoad: boolean): number {
+  if (until === undefined) return now;
+  if ('after' in until) return now + Math.ceil(until.after);
+  const left = (((until.clock - startOf(kitchen) - now) % DAY) + DAY) % DAY;
+  return isLoad && left > LONGEST_SINCE ? now : now + left;
 }

@@ -25,8 +25,10 @@ interface Tried {
 /** When the work of hands, pots and canners ends: what goes on by itself has been loaded by somebody when it starts. */
 const endOf = (tasks: readonly PlainTask[]): number =>
   tasks.reduce(
-    (latest, { kind, start, end, unattended }) =>
-      kind === 'pack' || kind === 'freeze-dry' ? latest : Math.max(latest, unattended ? start : end),
+    (latest, { kind, start, end, unattended, was }) =>
+      kind === 'pack' || kind === 'freeze-dry' || was === 'running'
+        ? latest
+        : Math.max(latest, unattended ? start : end),
     0,
   );
 

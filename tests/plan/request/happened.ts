@@ -20,9 +20,10 @@ const QUIET: readonly TaskKind[] = ['dry', 'freeze-dry', 'freeze', 'ferment'];
 /**
  * What a cook tells at a minute of a plan that went on time. A step that is not finished counts as not begun.
  *
+ * @param late - minutes by which all of it was later than planned
  * @returns nothing where a product has several lots, or one pot for several loads: this helper does not take them apart
  */
-export function happened(plan: FeasibleDay, at: number): Done[] | undefined {
+export function happened(plan: FeasibleDay, at: number, late = 0): Done[] | undefined {
   const entries: Done[] = [];
   for (const { name, from, jars } of plan.products) {
     const own = (...kinds: TaskKind[]): ScheduledTask[] =>
@@ -41,7 +42,7 @@ export function happened(plan: FeasibleDay, at: number): Done[] | undefined {
     for (const [index, cut] of prepared.entries()) {
       if (cut.end > at) continue;
       const { raw } = cut as { raw: NonNullable<ScheduledTask['raw']> };
-      const entry = { product: name, raw: { value: raw.value, unit: raw.unit } } as Done;
+      const entry = { product: name, lot: from[0]?.lot, raw: { value: raw.value, unit: raw.unit } } as Done;
       const [cook, fill, end] = [cooked[index], filled[index], quiet[index]];
       const put = (more: object) => entries.push({ ...entry, ...more } as Done);
       const count = fill?.units?.count ?? end?.units?.count ?? 0;
@@ -59,14 +60,14 @@ export function happened(plan: FeasibleDay, at: number): Done[] | undefined {
           put({
             filled: count,
             canner: step.uses.find(({ resource }) => resource !== 'burners')?.resource,
-            until: clockOf(plan, step.end),
+            until: clockOf(plan, step.end + late),
           });
         else put({ trays: step.units?.count ?? 1, until: { value: step.end - at, unit: 'min' } });
       } else if (fill !== undefined && fill.end <= at)
-        put({ state: 'filled', filled: count, since: clockOf(plan, fill.start) });
+        put({ state: 'filled', filled: count, since: clockOf(plan, fill.start + late) });
       else if (cook !== undefined && cook.kind === 'cook' && cook.end <= at)
-        put({ state: 'hot', since: clockOf(plan, cook.end) });
-      else put({ state: 'prepared', since: clockOf(plan, cut.end) });
+        put({ state: 'hot', since: clockOf(plan, cook.end + late) });
+      else put({ state: 'prepared', since: clockOf(plan, cut.end + late) });
     }
   }
   return entries;

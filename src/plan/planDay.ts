@@ -86,10 +86,10 @@ function planWith(input: PlanDayInput): DayPlan {
     return { prepared, plan: planOf(prepared, effortFor(prepared.program)) };
   };
   const first = planned([]);
-  const inWork = (first.prepared.rest?.held ?? []).map(({ index }) => index);
+  const inWork = (first.prepared.rest?.held ?? []).map(({ index, more = [] }) => [index, ...more]);
   if (first.plan.feasible || inWork.length === 0) return first.plan;
-  const oneLess = inWork.length > 1 ? inWork.map((index) => [index]) : [];
-  for (const without of [...oneLess, inWork]) {
+  const oneLess = inWork.length > 1 ? inWork : [];
+  for (const without of [...oneLess, inWork.flat()]) {
     const { plan } = planned(without);
     if (plan.feasible) return plan;
   }

@@ -129,16 +129,23 @@ function prepared(day: Day, made: readonly Made[], names: readonly string[], res
   };
 }
 
-/** The loads that canners are busy with. */
-const runningOf = (kitchen: Kitchen, rest: Rest | undefined): readonly RunningLoad[] => {
-  const labels = cannersOf(kitchen).map(({ label }) => label);
-  return (rest?.finished ?? []).flatMap(({ label, canner, units, until }) => {
-    const place = canner === undefined ? -1 : labels.indexOf(canner);
-    return place < 0 || until === undefined
-      ? []
-      : [{ product: label, canner: place, jars: units, until, lift: (LIFT_A_JAR / 2) * units }];
+/** The loads that canners are busy with: what is in one canner is one load. */
+function runningOf(kitchen: Kitchen, rest: Rest | undefined): readonly RunningLoad[] {
+  return cannersOf(kitchen).flatMap(({ label }, canner): RunningLoad[] => {
+    const own = (rest?.finished ?? []).filter((each) => each.canner === label);
+    if (own.length === 0) return [];
+    const jars = own.reduce((sum, { units }) => sum + units, 0);
+    return [
+      {
+        products: [...new Set(own.map((each) => each.label))],
+        canner,
+        jars,
+        until: Math.max(...own.map(({ until = 0 }) => until)),
+        lift: (LIFT_A_JAR / 2) * jars,
+      },
+    ];
   });
-};
+}
 
 const leftOutOf = ({ code, text, instead }: LeftOutProduct, name: string): LeftOut => ({
   name,

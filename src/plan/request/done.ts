@@ -62,13 +62,6 @@ export function restOf(
   let kitchen: Kitchen = { ...withoutLost(request.kitchen, lost), now };
   const happened = done.map((entry, index) => happenedOf({ day, made, names, now, input }, entry, index));
   checkLots(day, happened, done, input);
-  for (const { index, product, units, state } of happened) {
-    if (state !== 'done' && state !== 'running') continue;
-    const { stockPerUnit } = (made[product] as Making).activity;
-    const used = stockPerUnit.map(({ stock, amount }) => ({ stock, amount: amount * units }));
-    kitchen = lessStock(kitchen, used, `done[${index}].filled`, units);
-  }
-  kitchen = withRunning(kitchen, happened, done);
   const notGoneOn = happened.flatMap((what): NotGoneOn[] => {
     if (what.held === undefined) return [];
     const { by, since } = what.held;
@@ -76,8 +69,19 @@ export function restOf(
     return code === undefined ? [] : [{ what, code, waited: now - since, most: Math.max(0, by - since) }];
   });
   const stays = new Set(notGoneOn.map(({ what }) => what));
-  const held = happened.filter((each) => each.held !== undefined && !stays.has(each));
+  const held = filledTogether(happened.filter((each) => each.held !== undefined && !stays.has(each)));
   const finished = happened.filter(({ state }) => state === 'done' || state === 'running');
+  for (const { index, product, units, state } of [...finished, ...stays]) {
+    const { stockPerUnit } = (made[product] as Making).activity;
+    // a jar that is emptied again is a jar, but its lid is used up
+    const taken = stays.has(happened[index] as Happened)
+      ? stockPerUnit.filter(({ stock }) => stock.of === 'lids')
+      : stockPerUnit;
+    if (state === 'prepared' || state === 'hot') continue;
+    const used = taken.map(({ stock, amount }) => ({ stock, amount: amount * units }));
+    kitchen = lessStock(kitchen, used, `done[${index}].filled`, units);
+  }
+  kitchen = withRunning(kitchen, happened, done);
   const used = [...finished, ...stays];
   const lots = day.lots.map((lot) => lessLot(lot, used, made));
   const products = request.products.map((wanted, product) =>
@@ -96,6 +100,25 @@ export function restOf(
     held,
     notGoneOn,
   };
+}
+
+/** Jars of one product that are filled go into loads together, and wait from when the first was filled. */
+function filledTogether(held: readonly Happened[]): Happened[] {
+  const some: Happened[] = [];
+  for (const each of held) {
+    const at = some.findIndex(
+      ({ product, lot, state }) => state === 'filled' && product === each.product && lot === each.lot,
+    );
+    const one = some[at];
+    if (each.state !== 'filled' || one?.held === undefined || each.held === undefined) {
+      some.push(each);
+      continue;
+    }
+    const [first, kg] = [one.held.by <= each.held.by ? one.held : each.held, one.kg + each.kg];
+    const both = { ...one, more: [...(one.more ?? []), each.index], kg, units: one.units + each.units };
+    some[at] = { ...both, held: { ...first, kg } };
+  }
+  return some;
 }
 
 /** Refuses more of a lot than there was. */

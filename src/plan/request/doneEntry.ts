@@ -22,6 +22,8 @@ const LONGEST_SINCE = DAY / 2;
 export interface Happened {
   /** Its place in `done`. */
   readonly index: number;
+  /** Further entries that are one with it: jars of one product that are filled. */
+  readonly more?: readonly number[];
   /** Place of its product in the list of products. */
   readonly product: number;
   readonly label: string;

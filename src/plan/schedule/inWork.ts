@@ -26,10 +26,10 @@ export function putRunning(day: Day): void {
   for (const load of day.means.running ?? []) putLoad(day, load);
 }
 
-function putLoad(day: Day, { product, canner, jars, until, lift }: RunningLoad): void {
+function putLoad(day: Day, { products, canner, jars, until, lift }: RunningLoad): void {
   const { blocks, board, windows } = day;
   const now = windows[0]?.from ?? 0;
-  const facts = { what: product, products: [product], units: { count: jars, unit: 'jar' } };
+  const facts = { what: products.join(' and '), products, units: { count: jars, unit: 'jar' } };
   const run = blocks.running(canner, Math.max(0, until - now));
   const was = { was: 'running' as const };
   if (run.minutes > 0) put(day, { block: run, start: now, tasks: [{ ...task('can', facts, now, until), ...was }] });

@@ -101,7 +101,7 @@ export interface Job {
 
 /** A canner load that runs already when the rest of a day begins. */
 export interface RunningLoad {
-  readonly product: string;
+  readonly products: readonly string[];
   readonly canner: number;
   readonly jars: number;
   /** Minute that its jars are out. */

@@ -53,6 +53,13 @@ import type { Solved } from './solver/solve';
  * to the day's `cost` to the cent; the aim counts the same money, but no batch or heating up that only the order of work
  * makes necessary.
  *
+ * The day as it goes: with `now`, the time, the plan is of the rest of the day, on the same clock. `done` says what has
+ * happened: what is finished, what runs in a canner or a dryer, and what is prepared, hot or filled and must go on. That
+ * comes first, within its waits, as a product by itself (`was` says how far it was); what has waited too long, or cannot
+ * go on in time, is in `setAside` with what to do instead. Lots, stock, `least` and `most` are those of the whole day: what
+ * is done is taken off. `lost` says what is no longer there, `hotCanners` which water is hot. Nothing that is not in
+ * `done` has been begun. Trimmings of what is finished are not counted on.
+ *
  * Work times that the input does not name are common practice; every other figure is in the basis of its product.
  *
  * @example
@@ -73,6 +80,25 @@ import type { Solved } from './solver/solve';
  * });
  * plan.feasible && plan.products[0].jars.minutes; // => 35
  * plan.feasible && plan.products[0].units; // => { unit: 'quart jar', plural: 'quart jars', promised: 8, likely: 9, ready: 12 }
+ *
+ * const rest = planDay({
+ *   lots: [{ food: 'peach', raw: '30 lb' }],
+ *   kitchen: {
+ *     elevation: '3,400 ft',
+ *     hours: '6 h',
+ *     hands: 2,
+ *     pots: [{ volume: '12 quarts' }],
+ *     canners: [{ method: 'boiling-water', holds: { pint: 9, quart: 7 } }],
+ *     jars: [{ jar: 'quart', count: 12 }],
+ *   },
+ *   products: [
+ *     { name: 'halves', make: 'jars', from: 'peaches', form: 'halves', pack: 'hot', jar: 'quart', syrup: 'light' },
+ *   ],
+ *   now: '10:30',
+ *   done: [{ product: 'halves', raw: '15 lb', filled: 6, until: '10:50' }],
+ * });
+ * rest.feasible && rest.products[0].done; // => 6
+ * rest.feasible && rest.schedule.windows; // => [{ from: 150, to: 360, day: 0 }]
  * ```
  */
 export function planDay(input: PlanDayInput): DayPlan {

@@ -6,7 +6,7 @@ import { scaleRange } from '../../quantity/range';
 import { type Day, isMaking, type Made, type Making, massOf } from '../makes/making';
 import { cannersOf } from '../program/kitchen';
 import { type Entry, type Happened, happenedOf, nowOf } from './doneEntry';
-import { lessStock, placeOf, withoutLost } from './doneKitchen';
+import { lessPantry, lessStock, placeOf, withoutLost } from './doneKitchen';
 import type { KnownLot } from './lots';
 import type { Kitchen, PlanDayInput, Wanted } from './planInput';
 
@@ -81,6 +81,7 @@ export function restOf(
     const used = taken.map(({ stock, amount }) => ({ stock, amount: amount * units }));
     kitchen = lessStock(kitchen, used, `done[${index}].filled`, units);
   }
+  for (const each of finished) kitchen = lessPantry(kitchen, pantryOf(made[each.product] as Making, each));
   kitchen = withRunning(kitchen, happened, done);
   const used = [...finished, ...stays];
   const lots = day.lots.map((lot) => lessLot(lot, used, made));
@@ -100,6 +101,17 @@ export function restOf(
     held,
     notGoneOn,
   };
+}
+
+/** What something finished took from the pantry, kg at the likely yield. */
+function pantryOf({ activity: { pantry = {}, supplies } }: Making, { kg, units, lot }: Happened) {
+  const readyKg = kg * (supplies.find((supply) => supply.lot === lot)?.readyPerKg.likely ?? 0);
+  return Object.fromEntries(
+    Object.entries(pantry).map(([item, { perUnit, perReadyKg, perRawKg = 0 }]) => [
+      item,
+      perUnit * units + perReadyKg * readyKg + perRawKg * kg,
+    ]),
+  );
 }
 
 /** Jars of one product that are filled go into loads together, and wait from when the first was filled. */

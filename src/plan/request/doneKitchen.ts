@@ -2,6 +2,7 @@
 import { nameKey, nearestNames } from '../../common/names';
 import { fail } from '../../errors/StillroomError';
 import { valueIn } from '../../quantity/scale';
+import type { PantryItem } from '../../recipes/pantryItems';
 import { cannersOf, handsOf, potsOf, vesselsOf } from '../program/kitchen';
 import type { Kitchen, PlanRequest } from './planInput';
 import { amountOf, BAGS, FREEZER_ROOM, type InStock, jarsOf, LIDS } from './stock';
@@ -102,5 +103,30 @@ export function lessStock(kitchen: Kitchen, used: readonly InStock[], path: stri
     ...(freezer === undefined || room === undefined
       ? {}
       : { freezer: { ...freezer, room: { value: room, unit: 'L' as const } } }),
+  };
+}
+
+/** Next to nothing: an amount of the pantry is above 0, and so keeps its price for each kg. */
+const NEXT_TO_NOTHING = 1e-6;
+
+/** Takes kg of what recipes take off the pantry; what is used up is to be bought. */
+export function lessPantry(kitchen: Kitchen, taken: Readonly<Partial<Record<PantryItem, number>>>): Kitchen {
+  const { pantry } = kitchen;
+  if (pantry === undefined) return kitchen;
+  const left = new Map(Object.entries(taken));
+  return {
+    ...kitchen,
+    pantry: pantry.map((each) => {
+      const kg = valueIn(each.amount, 'kg');
+      const gone = Math.min(kg, left.get(each.item) ?? 0);
+      left.set(each.item, (left.get(each.item) ?? 0) - gone);
+      const share = Math.max(NEXT_TO_NOTHING, 1 - gone / kg);
+      const { amount, price } = each;
+      return {
+        ...each,
+        amount: { ...amount, value: amount.value * share },
+        ...(price === undefined ? {} : { price: { ...price, value: price.value * share } }),
+      };
+    }),
   };
 }

@@ -194,7 +194,9 @@ function runningOf(
   path: string,
 ): Pick<Happened, 'until' | 'canner' | 'trays'> {
   const minute = untilOf(kitchen, until, now, activity.canning !== undefined);
-  if (activity.canning === undefined) return { until: minute, ...(trays === undefined ? {} : { trays }) };
+  // the freeze-dryer is busy whatever it holds
+  if (activity.canning === undefined)
+    return { until: minute, ...(trays === undefined || activity.traysPerKg === undefined ? {} : { trays }) };
   const labels = cannersOf(kitchen).map(({ label }) => label);
   const own = activity.canning.canners.map((each) => labels[each.canner] as string);
   if (canner === undefined && own.length > 1)

@@ -15,9 +15,17 @@ export interface Moment {
 const MOST_DAYS = 7;
 const MOMENT = `a time of day such as "10:30", or { day: 2, time: "9:15" } on a later day of 1 to ${MOST_DAYS}`;
 
+/** A time of a later day, as it is given. */
+interface LaterDay {
+  /** The day of work, 1 to 7. */
+  readonly day: number;
+  /** Time of day, such as `"9:15"`. */
+  readonly time: string;
+}
+
 /** A time of the first day, or of a later one. */
 const moment = () =>
-  reading<string | { readonly day: number; readonly time: string }, Moment>((given) => {
+  reading<string | LaterDay, Moment>((given) => {
     if (typeof given !== 'object' || given === null) {
       if (typeof given !== 'string') fail(given === undefined ? 'MISSING' : 'WRONG_TYPE', '', given, MOMENT);
       return { clock: readTimeOfDay(given), day: 1 };

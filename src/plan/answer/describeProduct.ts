@@ -11,17 +11,20 @@ import type { KnownLot } from '../request/lots';
 import type { LotShare, PlannedProduct, ProductCost } from '../request/plannedProduct';
 import type { EnergyUsed } from './energyUsed';
 import { costBasis } from './money';
+import { doneOf } from './restOfDay';
 import type { WorkDone } from './workDone';
 
 /** One product as the plan answers it. */
 export function describeProduct(
-  { day, request }: Prepared,
+  prepared: Prepared,
   { making, decided, said }: Kept,
   values: ReadonlyMap<string, number>,
   { pots, loads, hands }: WorkDone,
   { stove, electricity }: EnergyUsed,
   cost: ProductCost | undefined,
 ): PlannedProduct {
+  const { day, request } = prepared;
+  const done = doneOf(prepared, making.label);
   const { activity, label, row, food, form, unit, plural } = making;
   const from: LotShare[] = activity.supplies.flatMap(({ lot }) => {
     const kg = amountIn(values, raw(lot, activity.product));
@@ -73,6 +76,8 @@ export function describeProduct(
     ...(said.packs === undefined ? {} : { packs: said.packs }),
     steps: said.steps,
     ...(cost === undefined ? {} : { cost }),
+    ...(done === undefined ? {} : { done: done.filled }),
+    ...(activity.held === undefined ? {} : { was: activity.held.state }),
     basis: cost === undefined ? said.basis : joinBasis(said.basis, costBasis(cost, request.kitchen)),
     cautions: said.cautions,
   };

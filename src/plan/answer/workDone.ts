@@ -42,7 +42,7 @@ export function workDone(
   canners: readonly string[],
 ): WorkDone {
   const own = (kind: ScheduledTask['kind']) =>
-    tasks.filter((task) => task.kind === kind && task.products.includes(making.label));
+    tasks.filter((task) => task.kind === kind && task.products.includes(making.label) && task.was !== 'running');
   const uses = ({ uses: used }: ScheduledTask, resource: string) => used.some((use) => use.resource === resource);
   const cooked = [...own('cook'), ...own('blanch')];
   const canned = own('can');

@@ -92,6 +92,12 @@ export interface FeasibleDay {
   readonly yields?: readonly YieldKnown[];
   /** What to do when. */
   readonly schedule: DaySchedule;
+  /** In the plan of the rest of a day: minute that it is now, from the start of the first day. */
+  readonly now?: number;
+  /** In the plan of the rest of a day: what is finished, or runs by itself, of each product. It is in no other figure. */
+  readonly done?: readonly FinishedSoFar[];
+  /** In the plan of the rest of a day: food in work that does not go on, and what to do with it. */
+  readonly setAside?: readonly SetAside[];
   /** How busy hands and burners are. */
   readonly work: Work;
   /** What the day costs, where something has a price. */
@@ -119,6 +125,38 @@ export interface NothingMade {
   /** Why, in words. */
   readonly text: string;
   /** What would let something in, for each product that was looked at; or for the kitchen where none was. */
+  readonly instead: readonly Instead[];
+}
+
+/** What is finished of a product by now. */
+export interface FinishedSoFar {
+  /** Name of the product. */
+  readonly name: string;
+  /** Raw weight of what went in. */
+  readonly raw: Quantity<'mass'>;
+  /** Jars, bags or sheets filled; 0 where you named no number. */
+  readonly filled: number;
+  /** What one is called. */
+  readonly unit: string;
+  /** What several are called. */
+  readonly plural: string;
+}
+
+/** Food in work that does not go on. */
+export interface SetAside {
+  /** Name of the product that it was for. */
+  readonly name: string;
+  /** How far it was. */
+  readonly state: 'prepared' | 'hot' | 'filled';
+  /** Its lot and raw weight. */
+  readonly from: LotShare;
+  /** Jars, bags or trays filled of it, where you named some. */
+  readonly filled?: number;
+  /** Minutes that it had waited by now. */
+  readonly waited: number;
+  /** Why it does not go on; `code` is a short fixed word, `text` the same in words. */
+  readonly reason: Reason;
+  /** What to do with it. */
   readonly instead: readonly Instead[];
 }
 

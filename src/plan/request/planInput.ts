@@ -23,6 +23,7 @@ import { recipeField } from '../../recipes/recipe';
 import { jarName } from '../../words/jar';
 import { method } from '../../words/method';
 import { pack } from '../../words/pack';
+import { doneFields } from './doneFields';
 import { learnedSchema } from './learned';
 import { lotFields } from './lots';
 import { aim, foodNames, hoursOfWork, makeWord, pectinWanted, worth } from './planFields';
@@ -122,11 +123,18 @@ export const planSchema = fields({
   oneMore: optional(flag('whether to work out what one more of each thing would add')),
   /** Figures of your own batches, from `learnFromRecords`; they replace the published ranges. */
   learned: optional(learnedSchema),
+  ...doneFields(),
 });
 
 export type PlanDayInput = Given<z.input<typeof planSchema>>;
 /** The request as it was read, with the products that are to be planned: those asked for, or those the plan chose. */
-export type PlanRequest = Omit<z.output<typeof planSchema>, 'products'> & { readonly products: readonly Wanted[] };
+export type PlanRequest = Omit<z.output<typeof planSchema>, 'products' | 'kitchen'> & {
+  readonly products: readonly Wanted[];
+  readonly kitchen: Kitchen;
+};
 export type Lot = PlanRequest['lots'][number];
-export type Kitchen = PlanRequest['kitchen'];
+export type Kitchen = z.output<typeof planSchema>['kitchen'] & {
+  /** Minute from the start at which the rest of the day begins; none for a whole day. */
+  readonly now?: number;
+};
 export type Wanted = z.output<typeof product>;

@@ -57,6 +57,10 @@ export interface PlannedProduct {
   readonly steps: readonly string[];
   /** What it costs, where something has a price. */
   readonly cost?: ProductCost;
+  /** In the plan of the rest of a day: how many of it are done; in no other figure of the product. */
+  readonly done?: number;
+  /** In the plan of the rest of a day: how far all of this product was when the rest began. */
+  readonly was?: 'prepared' | 'hot' | 'filled';
   /** Where the figures of this product come from. */
   readonly basis: readonly Basis[];
   /** What to mind with this product, dangers first. */

@@ -62,7 +62,8 @@ function partOf(line: IngredientRow): Part[] {
   // the fuller end of a printed range: what is laid out is enough
   const { most, amount = most, count, counted, optional, drained, perJar } = line;
   const pectin = pectinIn(line);
-  if (optional === true || drained === true || perJar !== undefined) return [];
+  // an acid that is drained again has worked in the food before
+  if (optional === true || (drained === true && line.keep !== true) || perJar !== undefined) return [];
   if (amount === undefined && count === undefined && pectin === undefined) return [];
   const per = perOf(line);
   if (per === undefined) return [];
@@ -79,16 +80,26 @@ function partOf(line: IngredientRow): Part[] {
   ];
 }
 
-/** One line of each choice: the first that the page names. */
-const chosen = (lines: readonly IngredientRow[]): readonly IngredientRow[] =>
-  lines.filter(
-    ({ choose }, index) => choose === undefined || lines.findIndex((each) => each.choose === choose) === index,
-  );
+/** One line of each choice: of the product's own food, then of a food named beside it, then the first that the page names. */
+function chosen(lines: readonly IngredientRow[], { food, foods }: Product): readonly IngredientRow[] {
+  const rank = (line: IngredientRow): number =>
+    line.food === food.id ? 0 : line.food !== undefined && foods.includes(line.food) ? 1 : 2;
+  return lines.filter((line) => {
+    if (line.choose === undefined) return true;
+    const choices = lines.filter(({ choose }) => choose === line.choose);
+    const best = Math.min(...choices.map(rank));
+    return choices.find((each) => rank(each) === best) === line;
+  });
+}
 
 /** The parts of a recipe for one pack, acid first: it is what a list must not lose. */
-export function partsOf({ row, food, lots }: Product, pack: string): readonly Part[] {
+export function partsOf(product: Product, pack: string): readonly Part[] {
+  const { row, food, lots } = product;
   const own = new Set([food.id, ...lots.map(({ food }) => food)]);
-  const lines = chosen(row.ingredients.filter((line) => (line.pack ?? pack) === pack)).filter(
+  const lines = chosen(
+    row.ingredients.filter((line) => (line.pack ?? pack) === pack),
+    product,
+  ).filter(
     (line) => !(isMain(line) && (line.food === '@scope' || (line.food !== undefined && own.has(line.food)))),
   );
   const parts = lines.flatMap(partOf);
@@ -167,7 +178,8 @@ export function litersBeside({ parts, batch, liters }: Parts, unitsPerKg: number
 export function alsoFrom(day: Day, product: Product, batch: Batch | undefined): NonNullable<Activity['also']> {
   if (batch === undefined) return [];
   const own = new Set(product.lots.map(({ index }) => index));
-  return othersOf(product.row, [product.food.id]).flatMap((line) => {
+  return chosen(othersOf(product.row, []), product).flatMap((line) => {
+    if (line.food === product.food.id) return [];
     const lot = lotFor(day, line, own);
     if (lot === undefined || line.amount === undefined) return [];
     const amount = parseQuantity(line.amount) as Amount;

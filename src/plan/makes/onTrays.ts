@@ -12,14 +12,15 @@ import { machineLoads } from '../program/loadsOf';
 import type { Activity, Supply } from '../request/activity';
 import { BAGS } from '../request/stock';
 import { standsBehind } from '../standsBehind';
+import { notAsPrinted } from './asPrinted';
 import { countedIn } from './counted';
 import { taking } from './energyTaken';
 import type { Product } from './making';
 import { commonOf, type Day, type LotYield, leftOut, type Made, supplyOf, yieldFromLot } from './making';
 import { nameOf } from './naming';
-import { blanchedInPot, cookedInPot, type PotWorked } from './pots';
+import { blanchedInPot, cookedInPot, type PotWorked, stepsWithPot } from './pots';
 import { ingredientLines, kept, partsOf } from './recipe';
-import { freezeDriedLoad, type Loaded, piecesDried, sheetsDried, traysOf } from './trays';
+import { freezeDriedLoad, guideOf, type Loaded, piecesDried, sheetsDried, traysOf } from './trays';
 import { bagging, minutesOfEach, type RecipeWork, workOf } from './work';
 
 /** A bag of dried food, and a jar of powder, where the cook names no other size. */
@@ -47,6 +48,8 @@ const isSpread = ({ row }: Product): boolean => row.steps.some((step) => step.do
 export function makeOnTrays(day: Day, product: Product): Made {
   const { row, wanted, lots } = product;
   const work = workOf(row, 'hot');
+  const unlike = notAsPrinted(product, work.last, guideOf(product)?.targetMoisture);
+  if (unlike !== undefined) return unlike;
   const loaded = loadedBy(day, product, work);
   if (!('perTrayKg' in loaded)) return loaded;
   const machine = loaded.where === 'dryer' ? 'dryer' : 'freezeDryer';
@@ -92,13 +95,7 @@ export function makeOnTrays(day: Day, product: Product): Made {
       recipe: ingredientLines(day, { parts: partsOf(product, 'hot'), liters: 1 }, decided),
       ...(pot === undefined ? {} : { cookMinutes: pot.cook.minutes }),
       trays: traysOf(day, loaded, decided.readyKg, decided.trays),
-      steps: [
-        ...work.before.map(stepText),
-        ...(pot?.steps ?? []),
-        ...loaded.steps,
-        ...work.after.map(stepText),
-        ...kept(row),
-      ],
+      steps: [...stepsWithPot(work, pot), ...loaded.steps, ...work.after.map(stepText), ...kept(row)],
       basis: joinBasis(
         [pageOf(row, 'steps', 'the recipe')],
         loaded.basis,

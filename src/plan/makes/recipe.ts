@@ -30,7 +30,7 @@ export interface Part {
   /** Pieces, where the page counts them. */
   readonly count?: { readonly pieces: number; readonly of: string };
   /** The amount is for one batch, or for so much raw or prepared food, or for filled jars, in kg or liters. */
-  readonly per: { readonly of: 'batch' | 'raw' | 'ready' | 'jar'; readonly much: number };
+  readonly per: { readonly of: 'batch' | 'raw' | 'ready' | 'jar' | 'water'; readonly much: number };
 }
 
 const itemOf = ({ food, form, role }: IngredientRow): PantryItem | undefined =>
@@ -51,10 +51,12 @@ function whatOf({ food, form, item, printed: words }: IngredientRow, held: Pantr
 }
 
 /** Kg or liters of what an amount of a line is for: raw food by weight, prepared food by volume, a liter being a kilogram. */
-function perOf({ per }: IngredientRow): Part['per'] | undefined {
+function perOf({ per, keep }: IngredientRow): Part['per'] | undefined {
   if (per === undefined) return { of: 'batch', much: 1 };
-  if (per.of === 'water') return undefined;
+  // how much water is the cook's; an acid or salt that must be in it is named all the same
+  if (per.of === 'water' && keep !== true) return undefined;
   const given = parseQuantity(per.amount) as Amount;
+  if (per.of === 'water') return { of: 'water', much: isMass(given) ? valueIn(given, 'kg') : valueIn(given, 'L') };
   return { of: per.of === 'raw' ? 'raw' : 'ready', much: isMass(given) ? valueIn(given, 'kg') : valueIn(given, 'L') };
 }
 
@@ -99,9 +101,7 @@ export function partsOf(product: Product, pack: string): readonly Part[] {
   const lines = chosen(
     row.ingredients.filter((line) => (line.pack ?? pack) === pack),
     product,
-  ).filter(
-    (line) => !(isMain(line) && (line.food === '@scope' || (line.food !== undefined && own.has(line.food)))),
-  );
+  ).filter((line) => !(isMain(line) && (line.food === '@scope' || (line.food !== undefined && own.has(line.food)))));
   const parts = lines.flatMap(partOf);
   return [...parts.filter(({ line }) => line.role === 'acid'), ...parts.filter(({ line }) => line.role !== 'acid')];
 }
@@ -117,9 +117,10 @@ function ratesOf({ per }: Part, batch: Batch | undefined, jarLiters: number): Ra
   if (per.of === 'raw') return { ...none, raw: 1 / per.much };
   if (per.of === 'ready') return { ...none, ready: 1 / per.much };
   if (per.of === 'jar') return { ...none, unit: jarLiters / per.much };
-  if (batch === undefined) return none;
+  if (batch === undefined || per.of === 'water') return none;
   // a batch readies its most jars
-  if (batch.of === 'raw') return { ...none, raw: 1 / batch.kg };
+  // food that gives more than the page counts on takes as much more of the rest: acid is by the prepared food
+  if (batch.of === 'raw') return { ...none, raw: (batch.richer ?? 1) / batch.kg };
   return { ...none, unit: 1 / batch.jars.high };
 }
 
@@ -197,8 +198,8 @@ export function ingredientLines(day: Day, { parts, batch, liters }: Parts, decid
   return parts.flatMap((part): Ingredient[] => {
     const { raw, ready: prepared, unit } = ratesOf(part, batch, liters);
     const times = raw * rawKg + prepared * readyKg.high + unit * ready;
-    if (times === 0) return [];
     const { line, item, what, amount, count } = part;
+    if (times === 0 && part.per.of !== 'water') return [];
     const toBuy = item === undefined && line.role !== 'liquid' && !(line.food !== undefined && held.has(line.food));
     const common = {
       what,
@@ -206,6 +207,7 @@ export function ingredientLines(day: Day, { parts, batch, liters }: Parts, decid
       ...(toBuy ? { toBuy: true as const } : {}),
       note: `${printed(part)}${line.keep === true ? ', never less' : ''}`,
     };
+    if (part.per.of === 'water') return [common];
     if (amount === undefined) {
       return [{ ...common, count: Math.ceil((count?.pieces ?? 0) * times * 2 - 1e-9) / 2, counted: count?.of ?? '' }];
     }

@@ -15,10 +15,16 @@ const shares = ({ day }: Prepared, kgOf: (lot: KnownLot) => number): LotShare[] 
     return kg > LEAST ? [{ lot: lot.label, food: lot.trade, raw: massOf(day, kg) }] : [];
   });
 
+/** Kg of a lot in one product: by the product's own measure, and beside the food that it is measured by. */
+export function kgInto({ making: { activity }, decided }: Kept, index: number): number {
+  if (activity.madeOf !== 'fruit') return 0;
+  const beside = (activity.also ?? []).filter(({ lot }) => lot === index);
+  const perUnit = beside.reduce((sum, { kgPerUnit }) => sum + kgPerUnit, 0);
+  return (decided.rawByLot.get(index) ?? 0) + perUnit * decided.ready;
+}
+
 const usedOf = (kept: readonly Kept[], { index }: KnownLot): number =>
-  kept
-    .filter(({ making }) => making.activity.madeOf === 'fruit')
-    .reduce((sum, { decided }) => sum + (decided.rawByLot.get(index) ?? 0), 0);
+  kept.reduce((sum, each) => sum + kgInto(each, index), 0);
 
 /** What goes into no product, though it could have. */
 export const leftFresh = (prepared: Prepared, kept: readonly Kept[]): LotShare[] =>

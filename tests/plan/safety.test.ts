@@ -64,6 +64,11 @@ describe('a printed mix', () => {
     expect(fromOf(cocktail, 'grape')).toBeCloseTo(fromOf(cocktail, 'peach') / 2, 3);
   });
 
+  test('a food that must be named is asked for by its own path', () => {
+    const asked = () => day({ apple: '9 lb', banana: '9 lb' }, { make: 'leather' });
+    expect(asked).toThrow(expect.objectContaining({ code: 'MISSING', path: 'products[0].from' }));
+  });
+
   test('takes one of two foods that stand for each other', () => {
     const salsa = made(day({ 'green tomato': '20 lb' }, { recipe: 'tomatillo-green-salsa' }));
     expect(salsa.ingredients.filter(({ what }) => what.includes('tomatillo'))).toEqual([]);

@@ -52,7 +52,8 @@ export function describeProduct(
     name: label,
     recipe: row.id,
     makes: row.makes,
-    keeps: row.keeps.map(keepingOf),
+    // what the day does not can keeps on no shelf: a ferment is canned weeks later
+    keeps: row.keeps.filter((keep) => jars !== undefined || !('process' in keep)).map(keepingOf),
     food,
     ...(form === undefined ? {} : { form }),
     from,

@@ -15,13 +15,16 @@ const shares = ({ day }: Prepared, kgOf: (lot: KnownLot) => number): LotShare[] 
     return kg > LEAST ? [{ lot: lot.label, food: lot.trade, raw: massOf(day, kg) }] : [];
   });
 
-/** Kg of a lot in all products: in those made of it, and in those that take some of it besides. */
+/** Kg of a lot in one product: by the product's own measure, and beside the food that it is measured by. */
+export function kgInto({ making: { activity }, decided }: Kept, index: number): number {
+  if (activity.madeOf !== 'fruit') return 0;
+  const beside = (activity.also ?? []).filter(({ lot }) => lot === index);
+  const perUnit = beside.reduce((sum, { kgPerUnit }) => sum + kgPerUnit, 0);
+  return (decided.rawByLot.get(index) ?? 0) + perUnit * decided.ready;
+}
+
 const usedOf = (kept: readonly Kept[], { index }: KnownLot): number =>
-  kept.reduce((sum, { making: { activity }, decided }) => {
-    const own = activity.madeOf === 'fruit' ? (decided.rawByLot.get(index) ?? 0) : 0;
-    const besides = (activity.also ?? []).filter(({ lot }) => lot === index);
-    return besides.reduce((all, { kgPerUnit }) => all + kgPerUnit * decided.ready, sum + own);
-  }, 0);
+  kept.reduce((sum, each) => sum + kgInto(each, index), 0);
 
 /** What goes into no product, though it could have. */
 export const leftFresh = (prepared: Prepared, kept: readonly Kept[]): LotShare[] =>

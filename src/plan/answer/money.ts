@@ -15,6 +15,7 @@ import type { Kitchen, Wanted } from '../request/planInput';
 import type { CostKind, ProductCost } from '../request/plannedProduct';
 import { amountOf } from '../request/stock';
 import type { EnergyUsed } from './energyUsed';
+import { kgInto } from './lotShares';
 import { notPriced } from './notPriced';
 import { shareMoney } from './shareMoney';
 import { customaryServing, servingsIn, unitSize } from './unitSize';
@@ -164,9 +165,7 @@ function foodShares({ day }: Prepared, kept: readonly Kept[]): FoodShares {
   const rest = { left: 0, keptFresh: 0, notSound: 0 };
   for (const { price, index, label, usableKg, keepFreshKg, notSoundKg } of day.lots) {
     if (price === undefined) continue;
-    const used = kept.map(({ making, decided }) =>
-      making.activity.madeOf === 'fruit' ? (decided.rawByLot.get(index) ?? 0) : 0,
-    );
+    const used = kept.map((each) => kgInto(each, index));
     const left = usableKg - used.reduce((sum, kg) => sum + kg, 0);
     const shares = shareMoney(price.value, [...used, left > NOTHING_LEFT ? left : 0, keepFreshKg, notSoundKg]);
     lines.forEach((own, product) => {

@@ -32,6 +32,8 @@ export interface Batch {
   readonly of: 'raw' | 'ready';
   /** Jars of one batch: the least and the most that the printed yield fills. */
   readonly jars: { readonly low: number; readonly high: number };
+  /** How much more jars a kg of the best lot fills than by the page, 1 or more. */
+  readonly richer?: number;
   readonly basis: readonly Basis[];
 }
 
@@ -108,12 +110,13 @@ export interface Filling {
 export function byBatch(day: Day, product: Product, batch: Batch): Filling {
   const { jars, kg, of } = batch;
   const form = scopeLine(product.row, product.food.id)?.form;
+  const yields = product.lots.map((lot) => yieldFromLot(day, lot, form === undefined ? product.form : formName(form)));
   return {
-    batch,
+    batch: { ...batch, richer: Math.max(1, ...yields.map(({ better }) => better)) },
     basis: batch.basis,
     cautions: [],
-    lots: product.lots.map((lot) => {
-      const given = yieldFromLot(day, lot, form === undefined ? product.form : formName(form));
+    lots: product.lots.map((lot, at) => {
+      const given = yields[at] as LotYield;
       const batches =
         of === 'raw'
           ? mapRange(BETTER, () => given.better / kg)

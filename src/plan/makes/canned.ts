@@ -66,6 +66,13 @@ interface Canned {
 /** A recipe that ends in the canner: its tested process, its jars, its loads. */
 export function makeCanned(day: Day, product: Product): Made {
   const { wanted, row, food, index } = product;
+  if (wanted.syrup !== undefined && !takesSyrup(row)) {
+    return leftOut(wanted, {
+      code: 'recipe-changed',
+      text: `the page of ${row.name} prints no syrup over it, and its process holds for the liquid that is printed`,
+      instead: 'leave `syrup` off',
+    });
+  }
   const run = within(index, () => runnable(day, product));
   if (!('process' in run)) return run;
   const { process } = run;
@@ -98,6 +105,9 @@ export function makeCanned(day: Day, product: Product): Made {
   const supplies = suppliesOf(made, pot);
   return canned(day, product, { ...made, supplies, ...(pot === undefined ? {} : { pot }) }, food.name);
 }
+
+/** Whether the page names a syrup of the cook's choice to cover the food with. */
+const takesSyrup = ({ ingredients }: RecipeRow): boolean => ingredients.some(({ food }) => food === 'sugar-syrup');
 
 function canned(day: Day, product: Product, made: Canned, trade: string): Made {
   const { wanted, row, index } = product;

@@ -1,7 +1,7 @@
 import { valueIn } from '../../quantity/scale';
 import { recipeCaution } from '../../recipes/cautions';
 import { pageOf } from '../../recipes/rows/rows';
-import { stepText } from '../../recipes/step';
+import { operationOf, stepText } from '../../recipes/step';
 import { joinBasis, joinCautions } from '../../sources/basis';
 import { readJar } from '../../words/jar';
 import { planCaution } from '../cautions';
@@ -76,11 +76,7 @@ export function makeKeptCold(day: Day, product: Product): Made {
     describe: (decided) => ({
       recipe: ingredientLines(day, parts, decided),
       ...(pot === undefined ? {} : { cookMinutes: pot.cook.minutes }),
-      steps: [
-        ...work.before.map(stepText),
-        ...(work.last === undefined || work.end !== 'ferment' ? [] : [stepText(work.last)]),
-        ...kept(row),
-      ],
+      steps: [...stepsKeptCold(work), ...kept(row)],
       basis: joinBasis(
         [pageOf(row, 'ingredients', 'the recipe')],
         standsBehind('units', batch.basis),
@@ -96,6 +92,16 @@ export function makeKeptCold(day: Day, product: Product): Made {
     }),
   };
 }
+
+/** All steps: the sheet has no canner or trays to say the last ones by. What is canned after weeks is not canned by this plan. */
+function stepsKeptCold({ steps, last }: RecipeWork): string[] {
+  const at = last === undefined ? steps.length : steps.lastIndexOf(last);
+  const later = steps.findIndex((step, index) => index > at && step.do === 'process');
+  if (later < 0) return steps.map(stepText);
+  const heated = steps.findIndex((step, index) => index > at && operationOf(step).takes === 'burner');
+  return [...steps.slice(0, heated < 0 ? at + 1 : heated).map(stepText), CANNED_LATER];
+}
+const CANNED_LATER = 'Keep it cold once it has fermented, or can it by its tested process on another day.';
 
 /** Weeks in the crock go on by themselves. */
 function afterwards({ end, last }: RecipeWork): Pick<Activity, 'after'> {

@@ -28,7 +28,7 @@ const MAKERS: Readonly<Record<End, Maker>> = {
 };
 
 /** The foods that a product is made of: those named, or every food of the lots that the recipe is for. */
-function foodsOf(day: Day, { from, recipe, make, own }: Wanted, index: number): readonly FoundFood[] {
+function foodsOf(day: Day, { from, recipe, make, own }: Wanted): readonly FoundFood[] {
   if (from !== undefined) return from;
   const bought = day.lots.map(({ food, trade }): FoundFood => ({ id: food, name: trade }));
   const each = bought.filter(({ id }, place) => bought.findIndex((other) => other.id === id) === place);
@@ -37,11 +37,10 @@ function foodsOf(day: Day, { from, recipe, make, own }: Wanted, index: number): 
     return recipe.mix === 'may mix' || recipe.mix === 'as printed' ? fit : fit.slice(0, 1);
   }
   if (each.length === 1) return each;
-  if (own !== undefined)
-    return fail('MISSING', `products[${index}].from`, undefined, 'all foods that go into the jars');
+  if (own !== undefined) return fail('MISSING', 'from', undefined, 'all foods that go into the jars');
   const options = each.map(({ name }) => name);
-  if (make === undefined) fail('MISSING', `products[${index}].recipe`, undefined, 'a recipe, or what to make');
-  return fail('MISSING', `products[${index}].from`, undefined, 'the food it is made from', { options });
+  if (make === undefined) fail('MISSING', 'recipe', undefined, 'a recipe, or what to make');
+  return fail('MISSING', 'from', undefined, 'the food it is made from', { options });
 }
 
 /** A product by one recipe; what must stand longer than there are hours is for another day. */
@@ -59,7 +58,7 @@ function makeBy(day: Day, product: Product): Made {
 /** Makes one wanted product ready for the program; or says why it is left out. */
 export function makeProduct(day: Day, wanted: Wanted, index: number): Made {
   const { own } = wanted;
-  const foods = foodsOf(day, wanted, index);
+  const foods = foodsOf(day, wanted);
   const lots = lotsOf(
     day,
     foods.map(({ id }) => id),

@@ -30,7 +30,9 @@ export interface Product {
   readonly row: RecipeRow;
   /** What it is mostly made of: figures of one food are asked for this one. */
   readonly food: FoundFood;
-  /** All lots that go in, of one food or of several that mix. */
+  /** Ids of all foods that it is made of. */
+  readonly foods: readonly string[];
+  /** The lots that its measure is of, of one food or of several that mix. */
   readonly lots: readonly KnownLot[];
   /** The form that the food goes in by, by its name; as the cook says, or as the recipe prints it. */
   readonly form?: string;

@@ -13,15 +13,16 @@ import type { Activity, Supply } from '../request/activity';
 import { BAGS } from '../request/stock';
 import { standsBehind } from '../standsBehind';
 import { withMore } from './amounts';
+import { notAsPrinted } from './asPrinted';
 import { countedIn } from './counted';
 import { taking } from './energyTaken';
 import type { Product } from './making';
 import { commonOf, type Day, type LotYield, leftOut, type Made, supplyOf, yieldFromLot } from './making';
 import { nameOf } from './naming';
-import { blanchedInPot, cookedInPot, type PotWorked } from './pots';
+import { blanchedInPot, cookedInPot, type PotWorked, stepsWithPot } from './pots';
 import { tasteAdds } from './product';
 import { ingredientLines, kept, pantryOf, partsOf } from './recipe';
-import { freezeDriedLoad, type Loaded, piecesDried, sheetsDried, traysOf } from './trays';
+import { freezeDriedLoad, guideOf, type Loaded, piecesDried, sheetsDried, traysOf } from './trays';
 import { bagging, minutesOfEach, type RecipeWork, workOf } from './work';
 
 /** A bag of dried food, and a jar of powder, where the cook names no other size. */
@@ -49,6 +50,8 @@ const isSpread = ({ row }: Product): boolean => row.steps.some((step) => step.do
 export function makeOnTrays(day: Day, product: Product): Made {
   const { row, wanted, lots } = product;
   const work = workOf(row, 'hot');
+  const unlike = notAsPrinted(product, work.last, guideOf(product)?.targetMoisture);
+  if (unlike !== undefined) return unlike;
   const loaded = loadedBy(day, product, work);
   if (!('perTrayKg' in loaded)) return loaded;
   const machine = loaded.where === 'dryer' ? 'dryer' : 'freezeDryer';
@@ -99,13 +102,7 @@ export function makeOnTrays(day: Day, product: Product): Made {
       recipe: ingredientLines(day, parts, decided),
       ...(pot === undefined ? {} : { cookMinutes: pot.cook.minutes }),
       trays: traysOf(day, loaded, decided.readyKg, decided.trays),
-      steps: [
-        ...work.before.map(stepText),
-        ...(pot?.steps ?? []),
-        ...loaded.steps,
-        ...work.after.map(stepText),
-        ...kept(row),
-      ],
+      steps: [...stepsWithPot(work, pot), ...loaded.steps, ...work.after.map(stepText), ...kept(row)],
       basis: joinBasis(
         [pageOf(row, 'steps', 'the recipe')],
         loaded.basis,

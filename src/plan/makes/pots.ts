@@ -7,6 +7,7 @@ import { freezingCaution, rule } from '../../freezing/tables';
 import { formatQuantity } from '../../quantity/formatQuantity';
 import { valueIn } from '../../quantity/scale';
 import type { Range } from '../../quantity/types';
+import { stepText } from '../../recipes/step';
 import { balanceBasis } from '../../solution/massBalance';
 import { type Basis, type Caution, joinBasis } from '../../sources/basis';
 import { asTable, basisOf, type Practice } from '../../sources/table';
@@ -58,7 +59,7 @@ export function cookedInPot(
   inPot: InPot,
 ): PotWorked {
   const { kitchen } = day.request;
-  const minutes = wanted.cook === undefined ? pot.minutes : valueIn(wanted.cook, 'min');
+  const minutes = wanted.cook === undefined ? pot.minutes : Math.max(valueIn(wanted.cook, 'min'), pot.printed);
   const { hold, basis } = cooked(kitchen, Math.max(1, minutes));
   const [heat, boil] = [heatedUp(kitchen), boiledOff(kitchen)];
   const kWh = (end: 'low' | 'likely' | 'high') => inPot.kgPerKg * heat.kWh[end] + inPot.boiledOffPerKg * boil.kWh[end];
@@ -157,3 +158,15 @@ export function blanchedInPot(day: Day, product: Product, minutes: number, ready
 /** Liters that the largest pot may be filled with. */
 export const roomiestPot = ({ request }: Day): number =>
   Math.max(0, ...potsOf(request.kitchen).map(({ most }) => valueIn(most, 'L')));
+
+/** The steps before trays are loaded or packs are packed, with the blanching of this kitchen in the place of the printed one. */
+export function stepsWithPot({ before, blanch }: RecipeWork, pot: PotWorked | undefined): readonly string[] {
+  const own = pot?.steps ?? [];
+  const at = before.findIndex((step) => step.do === 'blanch');
+  if (blanch === undefined || own.length === 0 || at < 0) return before.map(stepText);
+  // the blanching says itself how the food is cooled and drained
+  const rest = before.slice(at + 1);
+  const next = rest.findIndex((step) => !AFTER_BLANCHING.has(step.do));
+  return [...before.slice(0, at).map(stepText), ...own, ...(next < 0 ? [] : rest.slice(next)).map(stepText)];
+}
+const AFTER_BLANCHING: ReadonlySet<string> = new Set(['cool', 'drain']);

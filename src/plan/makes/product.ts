@@ -195,8 +195,18 @@ export function productOf(
   lots: readonly KnownLot[],
 ): Product {
   const [food] = foods as readonly [FoundFood, ...FoundFood[]];
-  const form = wanted.form ?? food.form ?? scopeLine(row, food.id)?.form ?? row.form;
-  return { wanted, index, row, food, lots, ...(form === undefined ? {} : { form: formName(form) }) };
+  const line = scopeLine(row, food.id);
+  const form = wanted.form ?? food.form ?? line?.form ?? row.form;
+  return {
+    wanted,
+    index,
+    row,
+    food,
+    foods: foods.map(({ id }) => id),
+    // a food with a line of its own goes in by that measure, and never in the place of another
+    lots: lots.filter((lot) => scopeLine(row, lot.food) === line),
+    ...(form === undefined ? {} : { form: formName(form) }),
+  };
 }
 
 /** Names of foods, for words. */

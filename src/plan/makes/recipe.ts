@@ -33,7 +33,7 @@ export interface Part {
   /** Pieces, where the page counts them. */
   readonly count?: { readonly pieces: number; readonly of: string };
   /** The amount is for one batch, or for so much raw or prepared food, or for filled jars, in kg or liters. */
-  readonly per: { readonly of: 'batch' | 'raw' | 'ready' | 'jar'; readonly much: number };
+  readonly per: { readonly of: 'batch' | 'raw' | 'ready' | 'jar' | 'water'; readonly much: number };
   /** Instead of what the page prints. */
   readonly note?: string;
 }
@@ -63,10 +63,12 @@ function boughtAs({ food, form, item, role }: IngredientRow): string {
 }
 
 /** Kg or liters of what an amount of a line is for: raw food by weight, prepared food by volume, a liter being a kilogram. */
-function perOf({ per }: IngredientRow): Part['per'] | undefined {
+function perOf({ per, keep }: IngredientRow): Part['per'] | undefined {
   if (per === undefined) return { of: 'batch', much: 1 };
-  if (per.of === 'water') return undefined;
+  // how much water is the cook's; an acid or salt that must be in it is named all the same
+  if (per.of === 'water' && keep !== true) return undefined;
   const given = parseQuantity(per.amount) as Amount;
+  if (per.of === 'water') return { of: 'water', much: isMass(given) ? valueIn(given, 'kg') : valueIn(given, 'L') };
   return { of: per.of === 'raw' ? 'raw' : 'ready', much: isMass(given) ? valueIn(given, 'kg') : valueIn(given, 'L') };
 }
 
@@ -74,7 +76,8 @@ function partOf(line: IngredientRow): Part[] {
   // the fuller end of a printed range: what is laid out is enough
   const { most, amount = most, count, counted, optional, drained, perJar } = line;
   const pectin = pectinIn(line);
-  if (optional === true || drained === true || perJar !== undefined) return [];
+  // an acid that is drained again has worked in the food before
+  if (optional === true || (drained === true && line.keep !== true) || perJar !== undefined) return [];
   if (amount === undefined && count === undefined && pectin === undefined) return [];
   const per = perOf(line);
   if (per === undefined) return [];
@@ -91,18 +94,28 @@ function partOf(line: IngredientRow): Part[] {
   ];
 }
 
-/** One line of each choice: the first that the page names. */
-const chosen = (lines: readonly IngredientRow[]): readonly IngredientRow[] =>
-  lines.filter(
-    ({ choose }, index) => choose === undefined || lines.findIndex((each) => each.choose === choose) === index,
-  );
+/** One line of each choice: of the product's own food, then of a food named beside it, then the first that the page names. */
+function chosen(lines: readonly IngredientRow[], { food, foods }: Product): readonly IngredientRow[] {
+  const rank = (line: IngredientRow): number =>
+    line.food === food.id ? 0 : line.food !== undefined && foods.includes(line.food) ? 1 : 2;
+  return lines.filter((line) => {
+    if (line.choose === undefined) return true;
+    const choices = lines.filter(({ choose }) => choose === line.choose);
+    const best = Math.min(...choices.map(rank));
+    return choices.find((each) => rank(each) === best) === line;
+  });
+}
 
 /** The parts of a recipe for one pack, acid first: it is what a list must not lose. */
-export function partsOf({ row, food, lots, taste = [] }: Product, pack: string): readonly Part[] {
+export function partsOf(product: Product, pack: string): readonly Part[] {
+  const { row, food, lots, taste = [] } = product;
   const own = new Set([food.id, ...lots.map(({ food }) => food)]);
   const isOwn = (line: IngredientRow): boolean =>
     isMain(line) && (line.food === '@scope' || (line.food !== undefined && own.has(line.food)));
-  const all = chosen(row.ingredients.filter((line) => (line.pack ?? pack) === pack));
+  const all = chosen(
+    row.ingredients.filter((line) => (line.pack ?? pack) === pack),
+    product,
+  );
   const parts = all.filter((line) => !isOwn(line)).flatMap(partOf);
   // the food itself is listed where the page measures it prepared
   const measured = all.filter((line) => isOwn(line) && line.amount !== undefined && line.form !== undefined);
@@ -144,9 +157,10 @@ function ratesOf({ per }: Part, batch: Batch | undefined, jarLiters: number): Ra
   if (per.of === 'raw') return { ...none, raw: 1 / per.much };
   if (per.of === 'ready') return { ...none, ready: 1 / per.much };
   if (per.of === 'jar') return { ...none, unit: jarLiters / per.much };
-  if (batch === undefined) return none;
+  if (batch === undefined || per.of === 'water') return none;
   // a batch readies its most jars
-  if (batch.of === 'raw') return { ...none, raw: 1 / batch.kg };
+  // food that gives more than the page counts on takes as much more of the rest: acid is by the prepared food
+  if (batch.of === 'raw') return { ...none, raw: (batch.richer ?? 1) / batch.kg };
   return { ...none, unit: 1 / batch.jars.high };
 }
 
@@ -205,7 +219,8 @@ export function litersBeside({ parts, batch, liters }: Parts, unitsPerKg: number
 export function alsoFrom(day: Day, product: Product, batch: Batch | undefined): NonNullable<Activity['also']> {
   if (batch === undefined) return [];
   const own = new Set(product.lots.map(({ index }) => index));
-  return othersOf(product.row, [product.food.id]).flatMap((line) => {
+  return chosen(othersOf(product.row, []), product).flatMap((line) => {
+    if (line.food === product.food.id) return [];
     const lot = lotFor(day, line, own);
     if (lot === undefined || line.amount === undefined) return [];
     const amount = parseQuantity(line.amount) as Amount;
@@ -223,8 +238,8 @@ export function ingredientLines(day: Day, { parts, batch, liters }: Parts, decid
   return parts.flatMap((part): Ingredient[] => {
     const { raw, ready: prepared, unit } = ratesOf(part, batch, liters);
     const times = raw * rawKg + prepared * readyKg.high + unit * ready;
-    if (times === 0) return [];
     const { line, item, what, amount, count } = part;
+    if (times === 0 && part.per.of !== 'water') return [];
     const toBuy =
       part.own !== true && item === undefined && !isWater(line) && !(line.food !== undefined && held.has(line.food));
     const common = {
@@ -233,6 +248,7 @@ export function ingredientLines(day: Day, { parts, batch, liters }: Parts, decid
       ...(toBuy ? { toBuy: boughtAs(line) } : {}),
       note: part.note ?? `${printed(part)}${line.keep === true ? ', never less' : ''}`,
     };
+    if (part.per.of === 'water') return [common];
     if (amount === undefined) {
       return [{ ...common, count: Math.ceil((count?.pieces ?? 0) * times * 2 - 1e-9) / 2, counted: count?.of ?? '' }];
     }

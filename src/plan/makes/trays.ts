@@ -142,7 +142,7 @@ export function piecesDried(day: Day, product: Product, step: StepRow): Loaded |
 }
 
 /** What the drying guide holds of a food in this form, or in any. */
-function guideOf({ food, form }: Product) {
+export function guideOf({ food, form }: Product) {
   const ask = (named?: string) =>
     heldOf(() => dryingGuide({ food: food.name, ...(named === undefined ? {} : { form: named }) }));
   return (form === undefined ? undefined : ask(form)) ?? ask();

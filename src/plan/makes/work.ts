@@ -32,7 +32,13 @@ export interface RecipeWork {
   /** Minutes that it stands by itself before it is cooked or filled. */
   readonly soak: number;
   /** The pot, where something is cooked in it: minutes besides those of heating up. */
-  readonly pot?: { readonly minutes: number; readonly stirred: boolean; readonly boilsDown: boolean };
+  readonly pot?: {
+    readonly minutes: number;
+    /** What of that the page prints, at the least. */
+    readonly printed: number;
+    readonly stirred: boolean;
+    readonly boilsDown: boolean;
+  };
   /** Where the food is blanched, minutes of the boiling water. */
   readonly blanch?: number;
   /** The steps until jars are filled, trays loaded or packs packed; and those afterwards. */
@@ -50,6 +56,10 @@ const paced = ({ low, high }: { readonly low: number; readonly high: number }): 
 /** The printed time of a step at its slow end, in minutes. */
 export const printedMinutes = ({ time, times = 1 }: StepRow): number | undefined =>
   time === undefined ? undefined : valueIn(parseQuantity(ends(time)[1], 'time'), 'min') * times;
+
+/** The printed time of a step at its quick end, in minutes. */
+const printedLow = ({ time, times = 1 }: StepRow): number =>
+  time === undefined ? 0 : valueIn(parseQuantity(ends(time)[0], 'time'), 'min') * times;
 
 const minutesOf = (step: StepRow): number => {
   const { minutes } = operationOf(step);
@@ -120,6 +130,7 @@ export function workOf(row: RecipeRow, pack: string): RecipeWork {
   const filled = day.findIndex((step) => FILLING.has(step.do));
   let [handsPerKg, handsPerUnit, handsPerBatch, soak, pot, attended] = [0, 0, 0, 0, 0, 0];
   let boilsDown = false;
+  let printed = 0;
   let blanched: number | undefined;
   day.forEach((step, index) => {
     const operation = operationOf(step);
@@ -131,6 +142,7 @@ export function workOf(row: RecipeRow, pack: string): RecipeWork {
     if (step.do === 'blanch') blanched = minutes;
     else if (operation.takes === 'burner') {
       pot += minutes;
+      printed += printedLow(step);
       if (operation.attended) attended += minutes;
       boilsDown ||= step.do === 'boil-down';
     } else if (operation.takes === 'hands') handsPerBatch += minutes;
@@ -152,7 +164,7 @@ export function workOf(row: RecipeRow, pack: string): RecipeWork {
     handsPerUnit,
     handsPerBatch,
     soak,
-    ...(pot > 0 ? { pot: { minutes: pot, stirred: attended >= pot / 2, boilsDown } } : {}),
+    ...(pot > 0 ? { pot: { minutes: pot, printed, stirred: attended >= pot / 2, boilsDown } } : {}),
     ...(only ? { blanch: blanched as number } : {}),
     steps,
     before: steps.slice(0, stop),

@@ -13,7 +13,15 @@ function plainName(wanted: Wanted): string {
   const shape = form === undefined ? undefined : formName(form);
   if (recipe !== undefined && food !== undefined)
     return nameOf(
-      { wanted, row: recipe, food, lots: [], ...(shape === undefined ? {} : { form: shape }), index: 0 },
+      {
+        wanted,
+        row: recipe,
+        food,
+        foods: [food.id],
+        lots: [],
+        ...(shape === undefined ? {} : { form: shape }),
+        index: 0,
+      },
       jar,
     );
   const foods = from.map((each) => each.name).join(' and ');

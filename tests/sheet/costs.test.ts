@@ -39,7 +39,7 @@ describe('the example with energy and own hours', () => {
     expect(cents('energy')).toBeGreaterThan(0);
   });
   test('each product: in all, each, an ounce, a serving', () => {
-    const [product] = plan.products.filter(({ make }) => make === 'jars');
+    const [product] = plan.products.filter(({ jars }) => jars !== undefined);
     const { cost } = product as FeasibleDay['products'][number];
     expect(rows.get('Peach halves in quarts')).toEqual([
       cost?.total.value.toFixed(2),
@@ -59,7 +59,7 @@ describe('the example with energy and own hours', () => {
 });
 test('a metric day by 100 g, and a serving that was asked about', () => {
   const input = whole('day-metric.json', 'EUR');
-  const products = input.products.map((each) => (each.make === 'dried' ? { ...each, serving: '33 g' as const } : each));
+  const products = (input.products ?? []).map((each) => (each.make === 'dried' ? { ...each, serving: '33 g' as const } : each));
   const text = costBlock(feasible({ ...input, products })).join('\n');
   expect(text).toMatch(/\d 100 g +\| [\d.]+ for 33 g/);
   expect(text).not.toContain('an ounce');

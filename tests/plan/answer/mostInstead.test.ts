@@ -2,8 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type InfeasibleDay, type PlanDayInput, planDay } from '../../../src/plan/index';
 
+type Products = NonNullable<PlanDayInput['products']>;
+type NamedDay = PlanDayInput & { readonly products: Products };
+
 /** A small kitchen that has one day, one pot and one canner for its peaches. */
-const day = (leasts: readonly number[], more: Partial<PlanDayInput['kitchen']> = {}, pounds = 30): PlanDayInput => ({
+const day = (leasts: readonly number[], more: Partial<PlanDayInput['kitchen']> = {}, pounds = 30): NamedDay => ({
   lots: [{ food: 'peach', raw: { value: pounds, unit: 'lb' } }],
   kitchen: {
     elevation: '100 m',
@@ -27,7 +30,7 @@ const noPlan = (input: PlanDayInput): InfeasibleDay => {
 /** The day with another `least` of the product of this name. */
 const asking = (
   input: PlanDayInput,
-  products: PlanDayInput['products'],
+  products: Products,
   name: string,
   least: number,
 ): PlanDayInput => ({

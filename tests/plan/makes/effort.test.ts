@@ -7,7 +7,7 @@ import { mostNodes } from '../../../src/plan/solver/solve';
 import { codeText } from '../../helpers/errors';
 
 const KINDS = ['peach', 'apple', 'plum', 'tomato', 'pear'] as const;
-const PRODUCTS: PlanDayInput['products'] = [
+const PRODUCTS: NonNullable<PlanDayInput['products']> = [
   { make: 'jars', from: 'peach', form: 'halves', pack: 'hot', jar: 'quart', syrup: 'light' },
   { make: 'jars', from: 'peach', form: 'slices', pack: 'raw', jar: 'pint' },
   { make: 'frozen', from: 'peach' },

@@ -91,6 +91,7 @@ export function makeInFreezer(day: Day, product: Product): Made {
         { stock: FREEZER_LOAD, amount: sizeKg },
       ],
       ...(pot === undefined ? {} : { cook: pot.cook }),
+      after: { kind: 'freeze', minutes: 60 * customary('freeze-through') },
     },
     describe: (decided) => ({
       recipe: ingredientLines(day, parts, decided),

@@ -5,7 +5,6 @@ import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import { recipeCaution } from '../../recipes/cautions';
 import { pageOf } from '../../recipes/rows/rows';
-import { stepText } from '../../recipes/step';
 import { type Basis, joinBasis, joinCautions } from '../../sources/basis';
 import { customary, customaryBasis } from '../customary';
 import { BAGS, FREEZER_LOAD, FREEZER_ROOM } from '../request/stock';
@@ -16,7 +15,7 @@ import { frozen, taking } from './energyTaken';
 import type { Product } from './making';
 import { commonOf, type Day, heldOf, leftOut, type Made, supplyOf, waterOf, within, yieldFromLot } from './making';
 import { nameOf } from './naming';
-import { blanchedInPot, cookedInPot } from './pots';
+import { blanchedInPot, cookedInPot, stepsAround } from './pots';
 import { ingredientLines, kept, litersBeside, pantryOf, partsOf } from './recipe';
 import { type RecipeWork, workOf } from './work';
 
@@ -97,7 +96,7 @@ export function makeInFreezer(day: Day, product: Product): Made {
       recipe: ingredientLines(day, parts, decided),
       ...(pot === undefined ? {} : { cookMinutes: pot.cook.minutes }),
       packs: { size, headspace: head.headspace, room: quantityIn(room, 'L', day.metric ? 'L' : 'quart') },
-      steps: [...work.before.filter((step) => step.do !== 'blanch').map(stepText), ...(pot?.steps ?? []), ...kept(row)],
+      steps: [...stepsAround(work.before, pot), ...kept(row)],
       basis: joinBasis(
         [pageOf(row, 'steps', 'the recipe')],
         standsBehind('packs.room', each.basis),

@@ -76,11 +76,7 @@ export function makeKeptCold(day: Day, product: Product): Made {
     describe: (decided) => ({
       recipe: ingredientLines(day, parts, decided),
       ...(pot === undefined ? {} : { cookMinutes: pot.cook.minutes }),
-      steps: [
-        ...work.before.map(stepText),
-        ...(work.last === undefined || work.end !== 'ferment' ? [] : [stepText(work.last)]),
-        ...kept(row),
-      ],
+      steps: [...work.before.map(stepText), ...(work.last === undefined ? [] : [stepText(work.last)]), ...kept(row)],
       basis: joinBasis(
         [pageOf(row, 'ingredients', 'the recipe')],
         standsBehind('units', batch.basis),

@@ -17,7 +17,7 @@ import { taking } from './energyTaken';
 import type { Product } from './making';
 import { commonOf, type Day, type LotYield, leftOut, type Made, supplyOf, yieldFromLot } from './making';
 import { nameOf } from './naming';
-import { blanchedInPot, cookedInPot, type PotWorked } from './pots';
+import { blanchedInPot, cookedInPot, type PotWorked, stepsAround } from './pots';
 import { ingredientLines, kept, partsOf } from './recipe';
 import { freezeDriedLoad, type Loaded, piecesDried, sheetsDried, traysOf } from './trays';
 import { bagging, minutesOfEach, type RecipeWork, workOf } from './work';
@@ -92,13 +92,7 @@ export function makeOnTrays(day: Day, product: Product): Made {
       recipe: ingredientLines(day, { parts: partsOf(product, 'hot'), liters: 1 }, decided),
       ...(pot === undefined ? {} : { cookMinutes: pot.cook.minutes }),
       trays: traysOf(day, loaded, decided.readyKg, decided.trays),
-      steps: [
-        ...work.before.map(stepText),
-        ...(pot?.steps ?? []),
-        ...loaded.steps,
-        ...work.after.map(stepText),
-        ...kept(row),
-      ],
+      steps: [...stepsAround(work.before, pot), ...loaded.steps, ...work.after.map(stepText), ...kept(row)],
       basis: joinBasis(
         [pageOf(row, 'steps', 'the recipe')],
         loaded.basis,

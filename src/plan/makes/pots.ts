@@ -3,10 +3,12 @@
 import potFoodsTable from '../../../data/plan/pot-foods.json';
 import { blanchingRows } from '../../freezing/beforeFreezing';
 import { blanching } from '../../freezing/blanching';
-import { freezingCaution, rule } from '../../freezing/tables';
+import { rule } from '../../freezing/tables';
 import { formatQuantity } from '../../quantity/formatQuantity';
 import { valueIn } from '../../quantity/scale';
 import type { Range } from '../../quantity/types';
+import type { StepRow } from '../../recipes/rows/tables';
+import { stepText } from '../../recipes/step';
 import { type Basis, type Caution, joinBasis } from '../../sources/basis';
 import { asTable, basisOf, type Practice } from '../../sources/table';
 import { fillBasis } from '../program/fillOf';
@@ -144,9 +146,24 @@ export function blanchedInPot(day: Day, product: Product, minutes: number, ready
       [basisOf(rule('blanch-return-to-boil'), 'pots.minutesEach', 'return to the boil')],
       [fillBasis(undefined, 'pots.batches')],
     ),
-    cautions: printed?.cautions ?? [freezingCaution('fruit-not-in-tables')],
+    cautions: printed?.cautions ?? [],
   };
 }
+
+/** The steps of a recipe in words, the lines of its blanching where the page has it, before it is cooled and packed. */
+export function stepsAround(steps: readonly StepRow[], pot: PotWorked | undefined): string[] {
+  const [blanch, cool] = pot?.steps ?? [];
+  if (blanch === undefined || cool === undefined) return steps.map(stepText);
+  const at = steps.findIndex((step) => step.do === 'blanch');
+  const cooled = steps.findIndex((step, index) => index > at && step.do === 'cool');
+  return steps.flatMap((step, index) => {
+    // the page's own minutes of cooling hold: whole ears cool for twice as long
+    if (index === cooled) return [stepText(step), ICE];
+    if (index !== at) return [stepText(step)];
+    return cooled < 0 ? [blanch, cool] : [blanch];
+  });
+}
+const ICE = 'Use as much ice as food by weight.';
 
 /** Liters that the largest pot may be filled with. */
 export const roomiestPot = ({ request }: Day): number =>

@@ -13,9 +13,9 @@ import type { KnownLot } from '../request/lots';
 import type { Wanted } from '../request/planInput';
 import { type Day, type LeftOutProduct, leftOut, type Product } from './making';
 
-/** The roles of what a recipe is made of, as against what goes in besides. */
+/** The roles of what a recipe is made of, as against what goes in besides; its own food is always part of it. */
 const MAIN: ReadonlySet<IngredientRow['role']> = new Set(['fruit', 'vegetable', 'meat', 'fish']);
-export const isMain = ({ role }: IngredientRow): boolean => MAIN.has(role);
+export const isMain = ({ role, food }: IngredientRow): boolean => food === '@scope' || MAIN.has(role);
 
 /** The line of the recipe's own food. */
 export const scopeLine = ({ ingredients }: RecipeRow, food: string): IngredientRow | undefined =>
@@ -53,10 +53,23 @@ const NEEDED: ReadonlySet<IngredientRow['role']> = new Set(['acid', 'sugar', 'pe
 /** Whether several foods may go into one batch of a recipe. */
 const mixes = ({ mix }: RecipeRow): boolean => mix === 'may mix' || mix === 'as printed';
 
+/** The forms that a recipe is for: its own, and the one that its food is measured in. */
+const formsOf = (row: RecipeRow, food: string): readonly string[] =>
+  [row.form, scopeLine(row, food)?.form].filter((each): each is string => each !== undefined);
+
+/** Whether the minutes of a page are those of one cut: it is blanched or steamed before it is frozen. */
+const isByCut = ({ makes, steps }: RecipeRow): boolean =>
+  makes === 'frozen' && steps.some((step) => step.do === 'blanch' || step.do === 'steam');
+
+/** How well a recipe answers to a form: by that name, by a wider or narrower one, or not. */
+function formRank(row: RecipeRow, foods: readonly string[], form: string | undefined): number {
+  if (form === undefined || foods.some((food) => formsOf(row, food).includes(form))) return 0;
+  return foods.some((food) => hasForm(row, food, form)) ? 1 : 2;
+}
+
 /** Whether a recipe is for a form: its own form, or the one that its food is measured in, is that form or holds it. */
 function hasForm(row: RecipeRow, food: string, form: string): boolean {
-  const own = [row.form, scopeLine(row, food)?.form].filter((each): each is string => each !== undefined);
-  return own.some((each) => each === form || isWithin(form, each) || isWithin(each, form));
+  return formsOf(row, food).some((each) => each === form || isWithin(form, each) || isWithin(each, form));
 }
 
 function pectinOf({ ingredients }: RecipeRow): 'none' | 'powdered' | 'liquid' {
@@ -71,13 +84,16 @@ function pectinFits(row: RecipeRow, { pectin }: Wanted): boolean {
 }
 
 /** How plain a pack is: pieces before pulp, and without sugar before sweetened. */
-const plainness = ({ ingredients }: RecipeRow): number =>
-  ingredients.reduce((sum, { food, form: cut, role, optional, per }) => {
-    if (food === '@scope') return sum + (cut !== undefined && formOfId(cut)?.behaves === 'puree' ? 4 : 0);
-    // a syrup takes a pot and a measure of its own
-    if (per?.of === 'water') return sum + 4;
-    return optional === true ? sum : sum + (role === 'sugar' || role === 'sweetener' ? 2 : 1);
-  }, 0);
+const plainness = ({ ingredients, steps }: RecipeRow): number =>
+  ingredients.reduce(
+    (sum, { food, form: cut, role, optional, per }) => {
+      if (food === '@scope') return sum + (cut !== undefined && formOfId(cut)?.behaves === 'puree' ? 4 : 0);
+      // a syrup takes a pot and a measure of its own
+      if (per?.of === 'water') return sum + 4;
+      return optional === true ? sum : sum + (role === 'sugar' || role === 'sweetener' ? 2 : 1);
+    },
+    steps.some((step) => step.do === 'puree' || step.do === 'press') ? 4 : 0,
+  );
 
 /** Recipes in the order in which they are tried: the kind first, then the food's own page, then the plainer one. */
 function inOrder(
@@ -85,12 +101,14 @@ function inOrder(
   rows: readonly RecipeRow[],
   makes: readonly Makes[],
   foods: readonly string[],
+  form: string | undefined,
 ) {
   const atHand = new Set(request.kitchen.pantry?.map(({ item }) => item));
   const lotFoods = new Set(lots.map(({ food }) => food));
   const held = { none: false, powdered: atHand.has('pectin'), liquid: atHand.has('liquid pectin') };
   const keysOf = (row: RecipeRow): readonly number[] => [
     makes.indexOf(row.makes),
+    formRank(row, foods, form),
     othersOf(row, foods).filter(({ food }) => food === undefined || !lotFoods.has(food)).length,
     held[pectinOf(row)] ? 0 : 1,
     row.foods.length === 1 ? 0 : 1,
@@ -120,7 +138,9 @@ function noForm(day: Day, wanted: Wanted, rows: readonly RecipeRow[], food: Foun
       return leftOut(wanted, { code: 'no-recipe-for-form', text: found.reason.text, instead });
     }
   }
-  const forms = [...new Set(rows.flatMap((row) => row.form ?? []))].map(formName);
+  const forms = [
+    ...new Set(rows.flatMap((row) => (row.makes === 'frozen' ? scopeLine(row, food.id)?.form : row.form) ?? [])),
+  ].map(formName);
   return leftOut(wanted, { code: 'no-recipe-for-form', text, instead: `ask for ${forms.join(' or ')}` });
 }
 
@@ -167,9 +187,11 @@ export function recipesFor(
     });
   }
   const inForm = form === undefined ? pectin : pectin.filter((row) => ids.some((id) => hasForm(row, id, form)));
-  const open = inForm.length > 0 ? inForm : pectin.filter(({ makes: kind }) => kind === 'dried' || kind === 'frozen');
+  // minutes of blanching hold for the cut of their page; what is dried or frozen as it is may be cut otherwise
+  const asCut = pectin.some(isByCut) ? [] : pectin.filter(({ makes: kind }) => kind === 'dried' || kind === 'frozen');
+  const open = inForm.length > 0 ? inForm : asCut;
   if (open.length === 0) return noForm(day, wanted, pectin, foods[0] as FoundFood);
-  const ordered = inOrder(day, open, makes, ids);
+  const ordered = inOrder(day, open, makes, ids, form);
   // what cannot be made here is not replaced by another kind of thing
   return ordered.filter((row) => row.makes === ordered[0]?.makes);
 }

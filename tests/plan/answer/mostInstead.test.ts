@@ -28,12 +28,7 @@ const noPlan = (input: PlanDayInput): InfeasibleDay => {
   return plan;
 };
 /** The day with another `least` of the product of this name. */
-const asking = (
-  input: PlanDayInput,
-  products: Products,
-  name: string,
-  least: number,
-): PlanDayInput => ({
+const asking = (input: PlanDayInput, products: Products, name: string, least: number): PlanDayInput => ({
   ...input,
   products: products.map((each, index) => (NAMES[index] === name ? { ...each, least } : each)),
 });

@@ -280,7 +280,8 @@ export function within<T>(product: number, work: () => T): T {
   try {
     return work();
   } catch (error) {
-    if (!(error instanceof StillroomError)) throw error;
+    // what was said of a product before keeps its path
+    if (!(error instanceof StillroomError) || error.path.startsWith('products[')) throw error;
     const [field = ''] = error.path.split('.');
     const own = OWN_NAMES.get(field) ?? field;
     throw atPath(error, own.startsWith('kitchen.') ? own : joinPath(`products[${product}]`, own));

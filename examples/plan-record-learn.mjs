@@ -6,7 +6,7 @@
  */
 import { readFileSync } from 'node:fs';
 import { batchRecord, formatQuantity, labelFields, learnFromRecords, planDay, reviewBatch, useBy } from 'stillroom';
-import { netWeightCheck, parseRecord, serializeRecord } from 'stillroom/record';
+import { netWeightCheck } from 'stillroom/record';
 
 const day = JSON.parse(readFileSync(new URL('./day.json', import.meta.url), 'utf8'));
 const { elevation } = day.kitchen;
@@ -71,7 +71,7 @@ const records = [
 heading('What was recorded, and whether it kept the rules');
 const recorded = [26, 8, 8, 5];
 say(pad(['lot', 'raw', 'ready', 'jars', ''], recorded));
-for (const record of records.map((each) => parseRecord(serializeRecord(each)))) {
+for (const record of records.map((each) => batchRecord(JSON.stringify(each)))) {
   const { verdict, findings } = reviewBatch({ record, sinceProcessing: '14 h' });
   const [{ raw, ready }] = record.lots;
   const jars = record.jarsFilled === undefined ? '' : `${record.jarsSealed}/${record.jarsFilled}`;

@@ -97,7 +97,7 @@ function afterwards({ schedule }: FeasibleDay): string[] {
   );
   const ends = new Map<string, number>();
   for (const { what, end } of later) ends.set(what, Math.max(end, ends.get(what) ?? 0));
-  const cool = canningRules({ topic: 'afterwards' }).rules.find(({ rule }) => rule === 'cool-jars')?.text;
+  const cool = canningRules({ topic: 'afterwards' }).rules.find(({ id }) => id === 'cool-jars')?.text;
   return [
     ...[...ends]
       .sort(([, one], [, other]) => one - other)

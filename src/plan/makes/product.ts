@@ -9,6 +9,7 @@ import { formOfId } from '../../produce/forms';
 import { pectinKind } from '../../recipes/pectin';
 import { isFor, RECIPES } from '../../recipes/rows/rows';
 import type { IngredientRow, Makes, RecipeRow } from '../../recipes/rows/tables';
+import { amongTheSame } from '../../recipes/ways/order';
 import type { KnownLot } from '../request/lots';
 import type { Wanted } from '../request/planInput';
 import { type Day, type LeftOutProduct, leftOut, type Product } from './making';
@@ -111,6 +112,7 @@ function inOrder(
     formRank(row, foods, form),
     othersOf(row, foods).filter(({ food }) => food === undefined || !lotFoods.has(food)).length,
     held[pectinOf(row)] ? 0 : 1,
+    amongTheSame(foods[0] as string, row.id),
     row.foods.length === 1 ? 0 : 1,
     row.makes === 'frozen' || row.makes === 'dried' ? plainness(row) : 0,
   ];

@@ -136,7 +136,8 @@ function noForm(day: Day, wanted: Wanted, rows: readonly RecipeRow[], food: Foun
     const asked = { food: food.name, form: named, jar, method: canner, elevation: kitchen.elevation };
     const found = testedProcess(asked);
     if (!found.tested) {
-      const instead = found.instead.map((each) => each.text).join(', or ');
+      const [first, second] = found.instead.map((each) => each.text);
+      const instead = [first, second].filter((each) => each !== undefined).join(', or ');
       return leftOut(wanted, { code: 'no-recipe-for-form', text: found.reason.text, instead });
     }
   }

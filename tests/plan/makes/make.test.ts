@@ -123,7 +123,9 @@ describe('every recipe of these tables, in a kitchen that has everything', () =>
 
 describe('which recipe', () => {
   test('by the cut: pieces are not made into pulp, and a word for the cut is read either way', () => {
-    expect(productOf('apple', { make: 'frozen', form: 'slices' }).recipe).toMatch(/^frozen-apple-.*(pack|unsweetened)$/);
+    expect(productOf('apple', { make: 'frozen', form: 'slices' }).recipe).toMatch(
+      /^frozen-apple-.*(pack|unsweetened)$/,
+    );
     expect(productOf('plum', { make: 'frozen', form: 'puree' }).recipe).toBe('frozen-plum-puree');
     expect(productOf('sweet corn', { make: 'frozen', form: 'kernels' }).recipe).toBe('frozen-corn-kernels');
     const blend = { make: 'jars', form: 'juice, tomato-vegetable blend', jar: 'quart', method: 'boiling-water' };

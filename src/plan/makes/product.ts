@@ -84,16 +84,20 @@ function pectinFits(row: RecipeRow, { pectin }: Wanted): boolean {
   return typeof pectin === 'string' ? kind === pectin : (kind !== 'none') === pectin;
 }
 
+/** Whether nothing is left of the pieces. */
+const isPulped = (row: RecipeRow): boolean =>
+  isPulp(row) || row.steps.some((step) => step.do === 'puree' || step.do === 'press');
+
 /** How plain a pack is: pieces before pulp, and without sugar before sweetened. */
-const plainness = ({ ingredients, steps }: RecipeRow): number =>
-  ingredients.reduce(
-    (sum, { food, form: cut, role, optional, per }) => {
-      if (food === '@scope') return sum + (cut !== undefined && formOfId(cut)?.behaves === 'puree' ? 4 : 0);
+const plainness = (row: RecipeRow): number =>
+  row.ingredients.reduce(
+    (sum, { food, role, optional, per }) => {
+      if (food === '@scope') return sum;
       // a syrup takes a pot and a measure of its own
       if (per?.of === 'water') return sum + 4;
       return optional === true ? sum : sum + (role === 'sugar' || role === 'sweetener' ? 2 : 1);
     },
-    steps.some((step) => step.do === 'puree' || step.do === 'press') ? 4 : 0,
+    isPulped(row) ? 4 : 0,
   );
 
 /** Recipes in the order in which they are tried: the kind first, then the food's own page, then the plainer one. */
@@ -113,8 +117,8 @@ function inOrder(
     othersOf(row, foods).filter(({ food }) => food === undefined || !lotFoods.has(food)).length,
     held[pectinOf(row)] ? 0 : 1,
     amongTheSame(foods[0] as string, row.id),
-    row.foods.length === 1 ? 0 : 1,
     row.makes === 'frozen' || row.makes === 'dried' ? plainness(row) : 0,
+    row.foods.length === 1 ? 0 : 1,
   ];
   return rows
     .map((row, place) => ({ row, keys: [...keysOf(row), place] }))
@@ -191,7 +195,9 @@ export function recipesFor(
   }
   const inForm = form === undefined ? pectin : pectin.filter((row) => ids.some((id) => hasForm(row, id, form)));
   // minutes of blanching hold for the cut of their page; what is dried or frozen as it is may be cut otherwise
-  const asCut = pectin.some(isByCut) ? [] : pectin.filter(({ makes: kind }) => kind === 'dried' || kind === 'frozen');
+  const asCut = pectin.some(isByCut)
+    ? []
+    : pectin.filter((row) => (row.makes === 'dried' || row.makes === 'frozen') && !isPulped(row));
   const open = inForm.length > 0 ? inForm : asCut;
   if (open.length === 0) return noForm(day, wanted, pectin, foods[0] as FoundFood);
   const ordered = inOrder(day, open, makes, ids, form);

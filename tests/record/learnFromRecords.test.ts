@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { dryingGuide, type KnownDryingGuide } from '../../src/drying/index';
-import { workTimes } from '../../src/plan/makes/work';
+import { usualMinutesPerPound } from '../../src/plan/makes/work';
+import { makesOf } from '../../src/plan/request/planFields';
 import { composition, rawForJars, readyFromRaw } from '../../src/produce/index';
+import type { Makes } from '../../src/recipes/rows/tables';
 import { type BatchRecordInput, batchRecord, learnFromRecords } from '../../src/record/index';
 import { expectError } from '../helpers/errors';
 import { known } from '../helpers/known';
@@ -68,9 +70,12 @@ describe('what is learned', () => {
   });
 
   test('minutes of one pair of hands a raw pound: the clock times the hands, over all the lots', () => {
-    const customary = workTimes('jars', 'halves', 'hot').perPound;
-    const prior = { low: customary / 2, likely: customary, high: customary * 2 };
-    const own = (observed: number[]) => learnFromRecords({ prior, observed, varies: 'times' }).figure;
+    // of canned peaches, by the minutes of each operation
+    const customary = usualMinutesPerPound('peach', 'halves', makesOf('jars'), 'hot');
+    expect(customary).toBeGreaterThan(1);
+    const own = (observed: number[], likely = customary) =>
+      learnFromRecords({ prior: { low: likely / 2, likely, high: likely * 2 }, observed, varies: 'times' }).figure;
+    const of = (food: string) => usualMinutesPerPound(food, 'slices', ['dried']);
     const [entry] = taught(peaches(20, { process: canned, work: { preparing: '30 min', hands: 2 } }));
     expect(entry?.minutesPerPound).toEqual(own([3]));
     // the time of filling is no preparing
@@ -83,8 +88,8 @@ describe('what is learned', () => {
       ],
     };
     expect(taught(two).map(({ food, minutesPerPound }) => [food, minutesPerPound])).toEqual([
-      ['peach', own([2])],
-      ['apple', own([2])],
+      ['peach', own([2], of('peach'))],
+      ['apple', own([2], of('apple'))],
     ]);
   });
 
@@ -95,7 +100,8 @@ describe('what is learned', () => {
     ['leather', 'puree', { dryer: { time: '9 h' } }],
     ['frozen', 'slices', { keptIn: 'freezer' }],
   ] as const)('the customary minutes of %s, %s', (make, form, more) => {
-    const { perPound } = workTimes(make, form, undefined);
+    const makes = make === 'jars' ? makesOf(make) : ([make] as readonly Makes[]);
+    const perPound = usualMinutesPerPound('apple', form, makes, 'hot');
     const record: BatchRecordInput = {
       ...batch,
       lots: [{ food: 'apple', form, raw: '10 lb' }],

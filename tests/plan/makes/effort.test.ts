@@ -75,7 +75,13 @@ describe('a large day takes so much work and no more', () => {
     const longer = {
       ...day,
       lots: day.lots.map(({ food }) => ({ food, raw: '900 kg' as const })),
-      kitchen: { ...day.kitchen, hours: Array(7).fill('20 h'), hands: 50 },
+      kitchen: {
+        ...day.kitchen,
+        hours: Array(7).fill('20 h'),
+        hands: 50,
+        pots: [{ volume: '16 quarts' as const, count: 20 }],
+        canners: [{ method: 'boiling-water' as const, holds: { pint: 9, quart: 7 }, count: 10 }],
+      },
     };
     expect(codeText(() => planDay(longer))).toBe('TOO_MUCH lots');
   });

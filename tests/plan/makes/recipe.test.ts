@@ -69,6 +69,11 @@ describe('amounts as the page prints them, for all that is made', () => {
     expect(jars.recipe).toBe('tomato-whole-or-halves-without-liquid');
     expect(jars.steps.join(' ')).not.toContain('cover');
   });
+  test('a batch that fills 6 to 7 jars has its sugar once', () => {
+    const { ingredients, units } = productOf('peach', { make: 'jam', pectin: 'none', jar: 'half-pint' });
+    const sugar = ingredients.find(({ role }) => role === 'sugar');
+    expect(cups(sugar?.amount)).toBeCloseTo((5 * units.promised) / 6, 9);
+  });
   test('what must not be changed is said where the work is done', () => {
     const jam = productOf('peach', { make: 'jam', pectin: 'none', jar: 'half-pint' });
     expect(jam.steps).toContain('Change none of this: 4 cups of sugar and 2 tbsp of lemon juice.');

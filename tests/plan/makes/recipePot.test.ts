@@ -21,6 +21,13 @@ test('a raw pack heats no food', () => {
   expect(productOf('peach', { ...asked, pack: 'raw' }).pots).toBeUndefined();
   expect(productOf('peach', { ...asked, pack: 'hot' }).pots?.batches.length).toBeGreaterThan(0);
 });
+test('nor does a raw pack of pickles: only what it is covered with is in the pot', () => {
+  const { pots, raw } = productOf('cucumber', { recipe: 'quick-fresh-pack-dill-pickles', jar: 'pint' });
+  // 3.5 quarts of vinegar and water to 8 lb of cucumbers: under a liter a kilogram
+  const perKg = valueIn(pots?.volume as never, 'L') / valueIn(raw, 'kg');
+  expect(perKg).toBeGreaterThan(0.8);
+  expect(perKg).toBeLessThan(1.3);
+});
 test('no more in a pot than it holds', () => {
   const { pots, raw } = productOf(
     'apple',

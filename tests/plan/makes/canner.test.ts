@@ -40,7 +40,8 @@ describe('canners', () => {
     expect(minutes({ burnerPower: '1000 W' })).toBeGreaterThan(minutes({}) + 10);
   });
   test('the jar of the printed yield comes first, then the largest stock', () => {
-    expect(productOf('peach', { make: 'jam', pectin: 'none' }).jars?.jar).toBe('half-pint');
+    const canners = [{ method: 'boiling-water', holds: { pint: 9, 'half-pint': 12 } }];
+    expect(productOf('peach', { make: 'jam', pectin: 'none' }, { canners }).jars?.jar).toBe('half-pint');
     const jars = [
       { jar: 'pint', count: 4 },
       { jar: 'quart', count: 40 },

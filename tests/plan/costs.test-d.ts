@@ -3,7 +3,7 @@ import type { CostKind, DayCost, PlanDayInput, PlannedProduct, ProductCost } fro
 import type { Money, Quantity, Range } from '../../src/quantity/index';
 
 type Kitchen = PlanDayInput['kitchen'];
-type Product = PlanDayInput['products'][number];
+type Product = NonNullable<PlanDayInput['products']>[number];
 type Energy = NonNullable<Kitchen['energy']>;
 const kitchen = { elevation: '100 m', hours: '6 h' } as const;
 
@@ -22,8 +22,8 @@ test('prices are money, powers are powers, a serving is weighed or measured', ()
   const weighed: Kitchen = { ...kitchen, bags: { count: '6 oz' } };
   // @ts-expect-error a wage is money
   const paid: Kitchen = { ...kitchen, wage: 12 };
-  // @ts-expect-error there is no such pectin
-  const gelled: Product = { make: 'jam', from: 'plum', pectin: 'gelatin' };
+  // @ts-expect-error pectin is a word or yes or no
+  const gelled: Product = { make: 'jam', from: 'plum', pectin: 3 };
   // @ts-expect-error a serving takes no time
   const long: Product = { make: 'jam', from: 'plum', serving: '5 min' };
   // @ts-expect-error there is no such item

@@ -162,11 +162,11 @@ function broken(input: PlanDayInput, plan: FeasibleDay): string[] {
 
 /** Minutes and pressure as the tables give them, asked again by what the plan says of the product. */
 function untrueMinutes(input: PlanDayInput, plan: FeasibleDay): string[] {
-  return plan.products.flatMap(({ name, make, food, form, jars }) => {
+  return plan.products.flatMap(({ name, recipe, food, jars }) => {
     if (jars === undefined) return [];
     const process = testedProcess({
-      food: make === 'jam' ? `${food} jam` : food,
-      ...(make === 'jam' ? {} : { form }),
+      food,
+      recipe,
       pack: jars.pack as 'hot',
       jar: jars.jar,
       method: jars.method as 'boiling-water',
@@ -203,10 +203,12 @@ describe('on seeded random days', () => {
 });
 
 describe('the examples', () => {
-  test.each(['day.json', 'day-metric.json'])('%s: proven best, within everything', (name) => {
+  test.each(['day.json', 'day-metric.json'])('%s: within everything, and as near the best as it says', (name) => {
     const input = exampleDay(name);
     const plan = feasible(input);
-    expect(plan.provenBest).toBe(true);
+    // the search or the order of work may be cut short: then the plan says how far it may be from the best
+    expect(plan.provenBest).toBe(plan.gap === 0);
+    expect(plan.gap).toBeLessThan(0.35);
     expect(untrueMinutes(input, plan)).toEqual([]);
     expect(plan.work.hands.minutes).toBeLessThanOrEqual(plan.work.hands.available);
     expect(prepare(input).program.variables.length).toBeGreaterThan(10);
@@ -215,11 +217,11 @@ describe('the examples', () => {
     const plan = feasible(exampleDay('day.json'));
     expect(plan.leftOut).toMatchObject([
       {
-        name: 'peach sauce in pints',
-        reason: { code: 'no-tested-process', text: expect.stringContaining('no tested process') },
+        name: 'peach jars',
+        reason: { code: 'no-recipe-for-form', text: expect.stringContaining('no tested process for peach as sauce') },
       },
     ]);
-    expect(plan.products.every(({ name }) => name !== 'peach sauce in pints')).toBe(true);
+    expect(plan.products.some(({ name }) => name.startsWith('peach sauce'))).toBe(false);
   });
   test('low-acid beans are refused in boiling water and acid is on every tomato jar', () => {
     const plan = feasible(exampleDay('day-metric.json'));
@@ -260,7 +262,7 @@ describe('least cost and weights', () => {
       expect(money(other) / units(other)).toBeGreaterThan(-least.objective);
     }
   });
-  const frozen: PlanDayInput = {
+  const frozen: PlanDayInput & { products: NonNullable<PlanDayInput['products']> } = {
     lots: [{ food: 'peach', raw: '30 lb', price: '15 USD' }],
     kitchen: { elevation: '100 m', hours: '10 h', freezer: { room: '200 L' } },
     products: [{ make: 'frozen', from: 'peach', size: '1 lb' }],
@@ -276,8 +278,9 @@ describe('least cost and weights', () => {
       lots: [{ food: 'peach', raw: '0.5 lb', price: '1 USD' }],
       aim: 'least cost',
     });
-    expect(plan).toMatchObject({ products: [], objective: 0, provenBest: true, limits: [] });
-    expect(runSheet(plan)).toContain('Aim: least cost.');
+    expect(plan).toMatchObject({ products: [], objective: 0, provenBest: false });
+    expect(plan.limits).toBeUndefined();
+    expect(plan.nothingMade?.text).toBeTruthy();
   });
   test('one weight is the aim of its word', () => {
     const { aim: _, ...byWord } = feasible({ ...request, aim: 'least waste' });
@@ -387,7 +390,9 @@ describe('bad input: the one error names the field', () => {
     ['UNKNOWN_NAME', 'products[0].jar', { products: [{ ...halves, jar: 'bucket' }] }],
     ['UNKNOWN_NAME', 'products[0].make', { products: [{ ...halves, make: 'cake' }] }],
     ['UNKNOWN_NAME', 'products[0].from', { products: [{ ...halves, from: 'glass' }] }],
-    ['MISSING', 'products[0].form', { products: [{ make: 'jars', from: 'peach', jar: 'pint' }] }],
+    ['MISSING', 'products[0].recipe', { lots: [lot, { ...lot, food: 'plum' }], products: [{ jar: 'pint' }] }],
+    ['UNKNOWN_NAME', 'products[0].recipe', { products: [{ recipe: 'stone soup' }] }],
+    ['UNKNOWN_FIELD', 'products[0].finishSolids', { products: [{ ...halves, finishSolids: 0.65 }] }],
     ['OUT_OF_RANGE', 'products[0].worth', { products: [{ ...halves, worth: -1 }] }],
     ['CONTRADICTION', 'products[0].least', { products: [{ ...halves, least: 5, most: 4 }] }],
     [
@@ -457,7 +462,7 @@ describe('bad input: the one error names the field', () => {
   test.each([
     ['no canner', { kitchen: { ...kitchen, canners: undefined } }],
     ['no quart jars are in stock', { kitchen: { ...kitchen, jars: [{ jar: 'pint', count: 4 }] } }],
-    ['no jar size was named', { products: [{ ...halves, jar: undefined }] }],
+    ['no pint jars are in stock', { kitchen: { ...kitchen, jars: [] }, products: [{ ...halves, jar: 'pint' }] }],
     ['no boiling-water canner here holds pint jars', { products: [{ ...halves, jar: 'pint' }] }],
     ['no tested process', { products: [{ ...halves, form: 'rings' }] }],
     ['you have no apple in your lots', { products: [{ ...halves, from: 'apples', form: 'slices' }] }],
@@ -477,7 +482,7 @@ describe('bad input: the one error names the field', () => {
       },
     ],
     [
-      'another share of sugar',
+      'its process holds for that recipe only',
       {
         kitchen: { ...kitchen, canners: [{ method: 'boiling-water', holds: { pint: 9 } }] },
         products: [{ make: 'jam', from: 'peach', jar: 'pint', sugarToFruit: 0 }],

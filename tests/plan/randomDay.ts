@@ -1,10 +1,12 @@
 import { seeded } from '../../src/common/seeded';
 import type { PlanDayInput } from '../../src/plan/index';
 
-type Products = PlanDayInput['products'];
+type Products = NonNullable<PlanDayInput['products']>;
+/** A day whose products are named. */
+export type NamedDay = PlanDayInput & { readonly products: Products };
 
 /** Invented: a small day of 1 to 3 lots and 2 to 6 products of every make, as a cook would write it. */
-export function randomDay(seed: number): PlanDayInput {
+export function randomDay(seed: number): NamedDay {
   const random = seeded(seed);
   const between = (low: number, high: number) => low + (high - low) * random();
   const whole = (low: number, high: number) => Math.floor(between(low, high + 1));

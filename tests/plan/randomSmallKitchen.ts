@@ -1,6 +1,10 @@
 import { seeded } from '../../src/common/seeded';
 import type { PlanDayInput } from '../../src/plan/index';
 
+type Products = NonNullable<PlanDayInput['products']>;
+/** What a product of these kitchens is made of. */
+const foodOf = ({ from }: Products[number]) => String(from);
+
 /** What is scarce in a small kitchen, by turns. */
 const KINDS = ['one pot', 'small pot, big canner', 'shared loads', 'one pair of hands', 'large loads'] as const;
 
@@ -12,7 +16,7 @@ export function randomSmallKitchen(seed: number): PlanDayInput {
   const kind = KINDS[seed % KINDS.length];
   const jar = pick(['pint', 'quart'] as const);
   const big = kind === 'small pot, big canner' || kind === 'large loads';
-  const canned: PlanDayInput['products'] = [
+  const canned: Products = [
     { make: 'jars', from: 'peaches', form: 'halves', pack: 'hot', jar, syrup: 'light' },
     { make: 'jars', from: 'peaches', form: 'slices', pack: 'hot', jar, syrup: 'light' },
     { make: 'jars', from: 'peaches', form: 'slices', pack: 'raw', jar, syrup: 'medium' },
@@ -22,7 +26,7 @@ export function randomSmallKitchen(seed: number): PlanDayInput {
     { make: 'jars', from: 'carrots', pack: 'hot', jar },
     { make: 'jars', from: 'carrots', pack: 'raw', jar },
   ];
-  const other: PlanDayInput['products'] = [
+  const other: Products = [
     { make: 'frozen', from: 'peaches', form: 'slices' },
     { make: 'dried', from: 'apples', form: 'slices' },
   ];
@@ -31,12 +35,12 @@ export function randomSmallKitchen(seed: number): PlanDayInput {
     kind === 'shared loads'
       ? canned.slice(0, 5)
       : [canned[first], canned[(first + whole(1, 3)) % canned.length], pick(other)].map((each) => ({
-          ...(each as PlanDayInput['products'][number]),
+          ...(each as Products[number]),
         }));
   const holds = big ? { pint: whole(14, 24), quart: whole(10, 16) } : { pint: whole(6, 9), quart: whole(5, 7) };
   return {
     lots: (['peach', 'pear', 'apple', 'tomato', 'carrot'] as const)
-      .filter((food) => products.some(({ from }) => from.startsWith(food)))
+      .filter((food) => products.some((each) => foodOf(each).startsWith(food)))
       .map((food) => ({ food, raw: { value: whole(5, 25), unit: 'kg' as const } })),
     kitchen: {
       elevation: { value: whole(0, 1800), unit: 'm' },
@@ -52,7 +56,7 @@ export function randomSmallKitchen(seed: number): PlanDayInput {
       canners: [
         { method: 'boiling-water', holds },
         { method: 'weighted-gauge', holds: { pint: 9, quart: 7 } },
-      ].filter((_, index) => index === 0 || products.some(({ from }) => from === 'carrots')) as never,
+      ].filter((_, index) => index === 0 || products.some((each) => foodOf(each) === 'carrots')) as never,
       dryer: { trays: 4, trayArea: '1300 cm2' },
       freezer: { room: '20 L' },
     },

@@ -6,8 +6,9 @@ import { planCaution } from '../../src/plan/cautions';
 import { longestWait, type WaitId } from '../../src/plan/check/waits';
 import { customary, customaryRange } from '../../src/plan/customary';
 import { countedIn } from '../../src/plan/makes/counted';
-import { workTimes } from '../../src/plan/makes/work';
-import { MAKES } from '../../src/plan/request/planInput';
+import { makesOf } from '../../src/plan/request/planFields';
+import { RECIPES } from '../../src/recipes/rows/rows';
+import { MAKES } from '../../src/recipes/rows/tables';
 import { readTable } from '../helpers/tables';
 
 test('the cautions of the plan', () => {
@@ -21,12 +22,6 @@ test('the cautions of the plan', () => {
   for (const { id, text } of schema.parse(cautions)) expect(planCaution(id).text).toBe(text);
   expect(() => planCaution('none such')).toThrow('no caution');
 });
-test('every make has work times; what is packed raw is not cooked', () => {
-  for (const make of MAKES) expect(workTimes(make, undefined, undefined).perPound).toBeGreaterThan(0);
-  expect(workTimes('jars', 'halves', 'raw').cook).toBeUndefined();
-  expect(workTimes('jars', 'butter', 'hot')).toEqual({ perPound: 1.5, perUnit: 2, cook: 150, stir: true });
-});
-
 test('the longest waits: each with its reason, and no jar waits over 20 minutes', () => {
   const text = z.string().check(z.minLength(1));
   const row = z.strictObject({
@@ -79,21 +74,26 @@ const above = z.number().check(z.positive());
 const practice = { reason: z.string().check(z.minLength(20)), obtained: z.literal('common-practice') };
 const make = z.enum(MAKES);
 
-test('work times: every make, each form once', () => {
+test('wider words for what to make: each with what recipes make, and a recipe for each', () => {
   const row = z.strictObject({
-    make,
-    form: z.optional(text),
-    perPound: above,
-    perUnit: above,
-    cook: z.optional(above),
-    stir: z.optional(z.literal(true)),
+    id: text,
+    makes: z.array(make).check(z.minLength(1)),
+    canned: z.optional(z.literal(true)),
     ...practice,
   });
-  const read = z.array(row).parse(readTable('plan', 'work-times').rows);
-  expect(new Set(read.map(({ make: of, form }) => `${of} ${form}`)).size).toBe(read.length);
-  for (const { make: of, form, perPound, perUnit, cook } of read)
-    expect(workTimes(of, form, 'hot')).toMatchObject({ perPound, perUnit, ...(cook === undefined ? {} : { cook }) });
-  for (const { stir, cook } of read) expect(stir === undefined || cook !== undefined).toBe(true);
+  for (const { id, makes, canned } of z.array(row).parse(readTable('plan', 'makes').rows)) {
+    // a wider word that recipes use too means their kind first
+    expect(makes[0]).toBe(MAKES.find((each) => each === id) ?? makes[0]);
+    expect(makesOf(id)).toEqual(makes);
+    for (const each of makes) {
+      const rows = RECIPES.filter((recipe) => recipe.makes === each);
+      expect(
+        rows.some(({ keeps }) => canned !== true || keeps.some((keep) => 'process' in keep)),
+        `${id} ${each}`,
+      ).toBe(true);
+    }
+  }
+  expect(makesOf('none such')).toEqual([]);
 });
 test('what products are counted in: one and several', () => {
   const row = z.strictObject({ id: z.string().check(z.regex(/^[a-z-]+$/)), one: text, many: text, ...practice });
@@ -106,9 +106,10 @@ test('what products are counted in: one and several', () => {
   }
   expect(() => countedIn('none such')).toThrow('no unit');
 });
-test('servings, and what is steeped', () => {
+test('servings: one for each kind that is eaten as it is', () => {
   const serving = z.strictObject({
-    make,
+    id: text,
+    makes: z.array(make).check(z.minLength(1)),
     amount: above,
     unit: text,
     metricAmount: above,
@@ -116,26 +117,13 @@ test('servings, and what is steeped', () => {
     ...practice,
   });
   const servings = z.array(serving).parse(readTable('plan', 'servings').rows);
-  expect(MAKES.filter((each) => customaryServing(each, true) === undefined)).toEqual(['jelly stock']);
-  for (const { make: of, amount, unit, metricAmount, metricUnit } of servings) {
-    expect(customaryServing(of, false)).toEqual({ value: amount, unit });
-    expect(customaryServing(of, true)).toEqual({ value: metricAmount, unit: metricUnit });
-  }
-  const steeped = z.strictObject({
-    make: z.enum(['vinegar', 'jelly stock']),
-    kgLow: above,
-    kgLikely: above,
-    kgHigh: above,
-    water: above,
-    waterUnit: text,
-    sugar: z.optional(above),
-    sugarUnit: z.optional(text),
-    step: text,
-    caution: text,
-    ...practice,
-  });
-  for (const { kgLow, kgLikely, kgHigh, caution: id } of z.array(steeped).parse(readTable('plan', 'steeped').rows)) {
-    expect(kgLow < kgLikely && kgLikely < kgHigh).toBe(true);
-    expect(planCaution(id).severity).toBe('danger');
+  const all = servings.flatMap(({ makes }) => makes);
+  expect(new Set(all).size).toBe(all.length);
+  expect(MAKES.filter((each) => customaryServing(each, true) === undefined)).toEqual(['stock']);
+  for (const { makes, amount, unit, metricAmount, metricUnit } of servings) {
+    for (const each of makes) {
+      expect(customaryServing(each, false)).toEqual({ value: amount, unit });
+      expect(customaryServing(each, true)).toEqual({ value: metricAmount, unit: metricUnit });
+    }
   }
 });

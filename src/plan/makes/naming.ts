@@ -1,5 +1,5 @@
 import { saidOf } from '../../foods/phrases';
-import { formName } from '../../foods/tables';
+import { formName, KINDS } from '../../foods/tables';
 import { readJar } from '../../words/jar';
 import type { Product } from './making';
 
@@ -9,8 +9,10 @@ const jarsCalled = (jar: string): string => readJar(jar).size?.plural ?? `${jar}
 /** What it is filled into, in words: ` in pints`; nothing where it goes into no jars. */
 export const inJars = (jar: string | undefined): string => (jar === undefined ? '' : ` in ${jarsCalled(jar)}`);
 
-/** A page for more foods than this is called after the food, not after the page. */
+/** A page for more foods than this, or for a whole kind of food, is called after the food, not after the page. */
 const FEW = 3;
+const isForMany = ({ foods }: Product['row']): boolean =>
+  foods.length > FEW || foods.some((each) => KINDS.some((kind) => kind === each));
 
 const inJar = (form: string | undefined): string | undefined => (form === undefined ? undefined : formName(form));
 
@@ -37,8 +39,6 @@ export function nameOf({ wanted, row, food, lots, form }: Product, jar?: string)
     case 'freeze-dried':
       return `${saidOf(foods, form).phrase}, ${row.makes}`;
     default:
-      return row.foods.length > FEW || trades.length > 1 || !row.foods.includes(food.id)
-        ? `${foods} ${row.makes}${filled}`
-        : `${row.name}${filled}`;
+      return isForMany(row) || trades.length > 1 ? `${foods} ${row.makes}${filled}` : `${row.name}${filled}`;
   }
 }

@@ -3,7 +3,7 @@
 import potFoodsTable from '../../../data/plan/pot-foods.json';
 import { blanchingRows } from '../../freezing/beforeFreezing';
 import { blanching } from '../../freezing/blanching';
-import { freezingCaution, rule } from '../../freezing/tables';
+import { rule } from '../../freezing/tables';
 import { formatQuantity } from '../../quantity/formatQuantity';
 import { valueIn } from '../../quantity/scale';
 import type { Range } from '../../quantity/types';
@@ -151,9 +151,10 @@ export function blanchedInPot(day: Day, product: Product, minutes: number, ready
       [basisOf(rule('blanch-return-to-boil'), 'pots.minutesEach', 'return to the boil')],
       [fillBasis(undefined, 'pots.batches')],
     ),
-    cautions: printed?.cautions ?? [freezingCaution('fruit-not-in-tables')],
+    cautions: printed?.cautions ?? [],
   };
 }
+const ICE = 'Use as much ice as food by weight.';
 
 /** Liters that the largest pot may be filled with. */
 export const roomiestPot = ({ request }: Day): number =>

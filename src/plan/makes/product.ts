@@ -22,7 +22,8 @@ export const tasteAdds = ({ taste = [] }: Product): { readonly kg: number; reado
 
 /** The roles of what a recipe is made of, as against what goes in besides. */
 const MAIN: ReadonlySet<IngredientRow['role']> = new Set(['fruit', 'vegetable', 'meat', 'fish']);
-export const isMain = ({ role }: Pick<IngredientRow, 'role'>): boolean => MAIN.has(role);
+export const isMain = ({ role, food }: Pick<IngredientRow, 'role' | 'food'>): boolean =>
+  food === '@scope' || MAIN.has(role);
 
 /** The line of the recipe's own food. */
 export const scopeLine = ({ ingredients }: RecipeRow, food: string): IngredientRow | undefined =>
@@ -60,10 +61,23 @@ const NEEDED: ReadonlySet<IngredientRow['role']> = new Set(['acid', 'sugar', 'pe
 /** Whether several foods may go into one batch of a recipe. */
 const mixes = ({ mix }: RecipeRow): boolean => mix === 'may mix' || mix === 'as printed';
 
+/** The forms that a recipe is for: its own, and the one that its food is measured in. */
+const formsOf = (row: RecipeRow, food: string): readonly string[] =>
+  [row.form, scopeLine(row, food)?.form].filter((each): each is string => each !== undefined);
+
+/** Whether the minutes of a page are those of one cut: it is blanched or steamed before it is frozen. */
+const isByCut = ({ makes, steps }: RecipeRow): boolean =>
+  makes === 'frozen' && steps.some((step) => step.do === 'blanch' || step.do === 'steam');
+
+/** How well a recipe answers to a form: by that name, by a wider or narrower one, or not. */
+function formRank(row: RecipeRow, foods: readonly string[], form: string | undefined): number {
+  if (form === undefined || foods.some((food) => formsOf(row, food).includes(form))) return 0;
+  return foods.some((food) => hasForm(row, food, form)) ? 1 : 2;
+}
+
 /** Whether a recipe is for a form: its own form, or the one that its food is measured in, is that form or holds it. */
 export function hasForm(row: RecipeRow, food: string, form: string): boolean {
-  const own = [row.form, scopeLine(row, food)?.form].filter((each): each is string => each !== undefined);
-  return own.some((each) => each === form || isWithin(form, each) || isWithin(each, form));
+  return formsOf(row, food).some((each) => each === form || isWithin(form, each) || isWithin(each, form));
 }
 
 function pectinOf({ ingredients }: RecipeRow): 'none' | 'powdered' | 'liquid' {
@@ -77,14 +91,21 @@ function pectinFits(row: RecipeRow, { pectin }: Wanted): boolean {
   return typeof pectin === 'string' ? kind === pectin : (kind !== 'none') === pectin;
 }
 
+/** Whether nothing is left of the pieces. */
+const isPulped = (row: RecipeRow): boolean =>
+  isPulp(row) || row.steps.some((step) => step.do === 'puree' || step.do === 'press');
+
 /** How plain a pack is: pieces before pulp, and without sugar before sweetened. */
-const plainness = ({ ingredients }: RecipeRow): number =>
-  ingredients.reduce((sum, { food, form: cut, role, optional, per }) => {
-    if (food === '@scope') return sum + (cut !== undefined && formOfId(cut)?.behaves === 'puree' ? 4 : 0);
-    // a syrup takes a pot and a measure of its own
-    if (per?.of === 'water') return sum + 4;
-    return optional === true ? sum : sum + (role === 'sugar' || role === 'sweetener' ? 2 : 1);
-  }, 0);
+const plainness = (row: RecipeRow): number =>
+  row.ingredients.reduce(
+    (sum, { food, role, optional, per }) => {
+      if (food === '@scope') return sum;
+      // a syrup takes a pot and a measure of its own
+      if (per?.of === 'water') return sum + 4;
+      return optional === true ? sum : sum + (role === 'sugar' || role === 'sweetener' ? 2 : 1);
+    },
+    isPulped(row) ? 4 : 0,
+  );
 
 /** Recipes in the order in which they are tried: the kind first, then the food's own page, then the plainer one. */
 function inOrder(
@@ -92,17 +113,19 @@ function inOrder(
   rows: readonly RecipeRow[],
   makes: readonly Makes[],
   foods: readonly string[],
+  form: string | undefined,
 ) {
   const atHand = new Set(request.kitchen.pantry?.map(({ item }) => item));
   const lotFoods = new Set(lots.map(({ food }) => food));
   const held = { none: false, powdered: atHand.has('pectin'), liquid: atHand.has('liquid pectin') };
   const keysOf = (row: RecipeRow): readonly number[] => [
     makes.indexOf(row.makes),
+    formRank(row, foods, form),
     othersOf(row, foods).filter(({ food }) => food === undefined || !lotFoods.has(food)).length,
     held[pectinOf(row)] ? 0 : 1,
     amongTheSame(foods[0] as string, row.id),
-    row.foods.length === 1 ? 0 : 1,
     row.makes === 'frozen' || row.makes === 'dried' ? plainness(row) : 0,
+    row.foods.length === 1 ? 0 : 1,
   ];
   return rows
     .map((row, place) => ({ row, keys: [...keysOf(row), place] }))
@@ -124,11 +147,14 @@ function noForm(day: Day, wanted: Wanted, rows: readonly RecipeRow[], food: Foun
     const asked = { food: food.name, form: named, jar, method: canner, elevation: kitchen.elevation };
     const found = testedProcess(asked);
     if (!found.tested) {
-      const instead = found.instead.map((each) => each.text).join(', or ');
+      const [first, second] = found.instead.map((each) => each.text);
+      const instead = [first, second].filter((each) => each !== undefined).join(', or ');
       return leftOut(wanted, { code: 'no-recipe-for-form', text: found.reason.text, instead });
     }
   }
-  const forms = [...new Set(rows.flatMap((row) => row.form ?? []))].map(formName);
+  const forms = [
+    ...new Set(rows.flatMap((row) => (row.makes === 'frozen' ? scopeLine(row, food.id)?.form : row.form) ?? [])),
+  ].map(formName);
   return leftOut(wanted, { code: 'no-recipe-for-form', text, instead: `ask for ${forms.join(' or ')}` });
 }
 
@@ -175,9 +201,13 @@ export function recipesFor(
     });
   }
   const inForm = form === undefined ? pectin : pectin.filter((row) => ids.some((id) => hasForm(row, id, form)));
-  const open = inForm.length > 0 ? inForm : pectin.filter(({ makes: kind }) => kind === 'dried' || kind === 'frozen');
+  // minutes of blanching hold for the cut of their page; what is dried or frozen as it is may be cut otherwise
+  const asCut = pectin.some(isByCut)
+    ? []
+    : pectin.filter((row) => (row.makes === 'dried' || row.makes === 'frozen') && !isPulped(row));
+  const open = inForm.length > 0 ? inForm : asCut;
   if (open.length === 0) return noForm(day, wanted, pectin, foods[0] as FoundFood);
-  const ordered = inOrder(day, open, makes, ids);
+  const ordered = inOrder(day, open, makes, ids, form);
   // what cannot be made here is not replaced by another kind of thing
   return ordered.filter((row) => row.makes === ordered[0]?.makes);
 }

@@ -53,6 +53,7 @@ const WIDER: ReadonlyMap<string, MakesRow> = new Map(asTable<MakesRow>(makesTabl
 export interface MakeWord {
   /** The word as it was given. */
   readonly word: string;
+  /** Kinds of recipe, the usual one first. */
   readonly makes: readonly Makes[];
   /** Only what a tested heat process ends in. */
   readonly canned: boolean;
@@ -70,8 +71,9 @@ export const makeWord = () =>
     const word = given.trim().toLowerCase();
     const own = MAKES.find((each) => each === word);
     const wider = WIDER.get(word);
-    if (own !== undefined) return { word, makes: [own], canned: false };
+    // a wider word may be that of one kind: jam first, and then all else that is spread on bread
     if (wider !== undefined) return { word, makes: wider.makes, canned: wider.canned === true };
+    if (own !== undefined) return { word, makes: [own], canned: false };
     return fail('UNKNOWN_NAME', '', given, expected, { options: words, nearest: nearestNames(given, words) });
   });
 

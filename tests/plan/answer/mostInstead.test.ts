@@ -2,8 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type InfeasibleDay, type PlanDayInput, planDay } from '../../../src/plan/index';
 
+type Products = NonNullable<PlanDayInput['products']>;
+type NamedDay = PlanDayInput & { readonly products: Products };
+
 /** A small kitchen that has one day, one pot and one canner for its peaches. */
-const day = (leasts: readonly number[], more: Partial<PlanDayInput['kitchen']> = {}, pounds = 30): PlanDayInput => ({
+const day = (leasts: readonly number[], more: Partial<PlanDayInput['kitchen']> = {}, pounds = 30): NamedDay => ({
   lots: [{ food: 'peach', raw: { value: pounds, unit: 'lb' } }],
   kitchen: {
     elevation: '100 m',
@@ -25,12 +28,7 @@ const noPlan = (input: PlanDayInput): InfeasibleDay => {
   return plan;
 };
 /** The day with another `least` of the product of this name. */
-const asking = (
-  input: PlanDayInput,
-  products: PlanDayInput['products'],
-  name: string,
-  least: number,
-): PlanDayInput => ({
+const asking = (input: PlanDayInput, products: Products, name: string, least: number): PlanDayInput => ({
   ...input,
   products: products.map((each, index) => (NAMES[index] === name ? { ...each, least } : each)),
 });
@@ -73,7 +71,7 @@ describe('what could be promised instead', () => {
     const input = day([3, 2], { canners: [] });
     expect(noPlan(input)).toMatchObject({
       reason: { code: 'cannot-be-made' },
-      most: [{ name: NAMES[0], least: 3, promised: 0, proven: true }],
+      most: [{ name: 'peach jars', least: 3, promised: 0, proven: true }],
     });
     expect(planDay(asking(input, input.products, NAMES[0] as string, 0)).feasible).toBe(true);
   });

@@ -7,7 +7,7 @@ import { mostNodes } from '../../../src/plan/solver/solve';
 import { codeText } from '../../helpers/errors';
 
 const KINDS = ['peach', 'apple', 'plum', 'tomato', 'pear'] as const;
-const PRODUCTS: PlanDayInput['products'] = [
+const PRODUCTS: NonNullable<PlanDayInput['products']> = [
   { make: 'jars', from: 'peach', form: 'halves', pack: 'hot', jar: 'quart', syrup: 'light' },
   { make: 'jars', from: 'peach', form: 'slices', pack: 'raw', jar: 'pint' },
   { make: 'frozen', from: 'peach' },
@@ -75,7 +75,13 @@ describe('a large day takes so much work and no more', () => {
     const longer = {
       ...day,
       lots: day.lots.map(({ food }) => ({ food, raw: '900 kg' as const })),
-      kitchen: { ...day.kitchen, hours: Array(7).fill('20 h'), hands: 50 },
+      kitchen: {
+        ...day.kitchen,
+        hours: Array(7).fill('20 h'),
+        hands: 50,
+        pots: [{ volume: '16 quarts' as const, count: 20 }],
+        canners: [{ method: 'boiling-water' as const, holds: { pint: 9, quart: 7 }, count: 10 }],
+      },
     };
     expect(codeText(() => planDay(longer))).toBe('TOO_MUCH lots');
   });

@@ -1,64 +1,73 @@
 import { expect, test } from 'vitest';
+import type { Making } from '../../../src/plan/makes/making';
 import { tellApart } from '../../../src/plan/program/tellApart';
 
-const jars = { make: 'jars', from: 'peaches', form: 'halves', jar: 'quart' } as const;
+/** What is made, by its name; or a product that is left out, whose name is what was asked for. */
+const made = (label: string) => ({ label, activity: {} }) as unknown as Making;
+const out = { code: 'no-lot', text: '', instead: '', wanted: {} };
+const jars = { make: { word: 'jars' }, from: [{ id: 'peach', name: 'peaches' }], jar: 'quart' } as const;
+const HALVES = 'peach halves in quarts';
 test.each([
   [
     'by the pack',
+    HALVES,
     [
       { ...jars, pack: 'hot' },
       { ...jars, pack: 'raw' },
     ],
     ['peach halves in quarts, hot pack', 'peach halves in quarts, raw pack'],
   ],
-  [
-    'by the syrup',
-    [jars, { ...jars, syrup: 'light' }],
-    ['peach halves in quarts', 'peach halves in quarts, light syrup'],
-  ],
+  ['by the syrup', HALVES, [jars, { ...jars, syrup: 'light' }], [HALVES, 'peach halves in quarts, light syrup']],
   [
     'by the canner',
+    HALVES,
     [{ ...jars, method: 'dial-gauge' }, jars],
     ['peach halves in quarts, dial-gauge', 'peach halves in quarts'],
   ],
   [
     'by the size',
-    [
-      { make: 'frozen', from: 'x', size: { value: 1, unit: 'lb' } },
-      { make: 'frozen', from: 'x', size: { value: 2, unit: 'lb' } },
-    ],
+    'peach slices, frozen',
+    [{ size: { value: 1, unit: 'lb' } }, { size: { value: 2, unit: 'lb' } }],
     ['peach slices, frozen, 1 lb', 'peach slices, frozen, 2 lb'],
   ],
   [
     'by the thickness',
-    [
-      { make: 'leather', from: 'x', thickness: { value: 3, unit: 'mm' } },
-      { make: 'leather', from: 'x' },
-    ],
+    'peach leather',
+    [{ thickness: { value: 3, unit: 'mm' } }, {}],
     ['peach leather, 3 mm', 'peach leather'],
   ],
-  ['by number', [jars, jars], ['peach halves in quarts (1)', 'peach halves in quarts (2)']],
+  ['by number', HALVES, [jars, jars], ['peach halves in quarts (1)', 'peach halves in quarts (2)']],
   [
-    'by the make',
+    'by the recipe',
+    'gift',
     [
-      { ...jars, name: 'gift' },
-      { make: 'jam', from: 'x', name: 'gift' },
+      { name: 'gift', recipe: { name: 'apple butter' } },
+      { name: 'gift', recipe: { name: 'peach jam' } },
     ],
-    ['gift, jars', 'gift, jam'],
+    ['gift, apple butter', 'gift, peach jam'],
   ],
-] as const)('%s', (_, products, names) => {
-  expect(tellApart(products as never, ['peach', 'peach'])).toEqual(names);
-});
-test('whole fruit is named as such', () => {
+  ['not where nobody would mix them up', HALVES, [{ ...jars, pack: 'hot', syrup: 'light' }], [HALVES]],
+] as const)('%s', (_, label, products, names) => {
   expect(
     tellApart(
-      [
-        { ...jars, form: 'whole' },
-        { make: 'dried', from: 'x' },
-        { make: 'freeze-dried', from: 'x' },
-        { make: 'vinegar', from: 'x' },
-      ] as never,
-      ['plum', 'plum', 'plum', 'plum'],
+      products.map(() => made(label)),
+      products as never,
     ),
-  ).toEqual(['plums, whole, in quarts', 'plum slices, dried', 'plum slices, freeze-dried', 'plum vinegar']);
+  ).toEqual(names);
+});
+test('what is left out is called what was asked for, and told apart too', () => {
+  const asked = [
+    jars,
+    { recipe: { name: 'fig jam' }, from: [{ name: 'figs' }] },
+    { name: 'for the fair', ...jars },
+    {},
+    jars,
+  ];
+  expect(tellApart(asked.map(() => out) as never, asked as never)).toEqual([
+    'peaches jars (1)',
+    'figs fig jam',
+    'for the fair',
+    '',
+    'peaches jars (2)',
+  ]);
 });

@@ -85,7 +85,7 @@ describe('blanching in the order of work', () => {
 
 describe('the energy of blanching', () => {
   test('the water once for each heating, the vegetable, the boil, and the freezer', () => {
-    const one = feasible({ ...day, products: day.products.slice(0, 1) });
+    const one = feasible({ ...day, products: day.products?.slice(0, 1) ?? [] });
     const [beans] = one.products;
     const { temperature } = boilingTemperature({ elevation: '1,000 ft' });
     // a gallon for each pound in two thirds of 12 quarts, beside the vegetable, a liter of it a kilogram

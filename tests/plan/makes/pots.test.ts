@@ -1,0 +1,49 @@
+import { expect, test } from 'vitest';
+import { roomiestPot, stepsAround } from '../../../src/plan/makes/pots';
+import { productOf } from '../fullKitchen';
+
+const pot = { steps: ['Blanch it.', 'Cool it.'] } as never;
+test('blanching stands where the page has it, and the page says how long it is cooled', () => {
+  const steps = [{ do: 'wash' }, { do: 'blanch', time: '3 min' }, { do: 'cool', time: '6 min' }, { do: 'label' }];
+  expect(stepsAround(steps, pot)).toEqual([
+    'Wash.',
+    'Blanch it.',
+    expect.stringMatching(/^Cool.*6 min/),
+    'Use as much ice as food by weight.',
+    'Label.',
+  ]);
+});
+test('where the page does not cool it, it is cooled all the same', () => {
+  expect(stepsAround([{ do: 'blanch' }, { do: 'label' }], pot)).toEqual(['Blanch it.', 'Cool it.', 'Label.']);
+});
+test('what is not blanched has the steps of its page', () => {
+  expect(stepsAround([{ do: 'wash' }, { do: 'label' }], undefined)).toEqual(['Wash.', 'Label.']);
+  expect(stepsAround([{ do: 'wash' }], { steps: [] } as never)).toEqual(['Wash.']);
+});
+test('the roomiest pot, two thirds full', () => {
+  const day = (pots: readonly object[]) => ({ request: { kitchen: { pots } } }) as never;
+  const quarts = (value: number) => ({ volume: { value, unit: 'quart' } });
+  expect(roomiestPot(day([quarts(6), quarts(12)]))).toBeCloseTo(8 * 0.946352946, 6);
+  expect(roomiestPot(day([]))).toBe(0);
+});
+test('food that is heated by its weight takes its pot for longer where there is more of it, and less on a strong burner', () => {
+  const minutes = (kitchen: object, raw: '10 lb' | '40 lb') =>
+    productOf('apple', { make: 'jars', form: 'sauce', jar: 'quart', method: 'boiling-water' }, kitchen, raw).energy
+      ?.likely.value ?? 0;
+  expect(minutes({}, '40 lb')).toBeGreaterThan(2 * minutes({}, '10 lb'));
+});
+test('the cook says the minutes of a batch', () => {
+  const { pots, handsMinutes } = productOf('peach', {
+    make: 'jam',
+    pectin: 'none',
+    jar: 'half-pint',
+    cook: '30 min',
+    minutesPerPound: 0,
+    minutesPerUnit: 1,
+  });
+  const batches = (pots?.batches ?? []).reduce((sum, each) => sum + each.batches, 0);
+  expect(pots?.minutesEach).toBe(30);
+  expect(handsMinutes.prepare).toBe(0);
+  // jam is stirred while it cooks
+  expect(handsMinutes.stir).toBe(30 * batches);
+});

@@ -18,8 +18,9 @@ import { readJar } from '../../words/jar';
 import { customary, customaryBasis, customaryRange } from '../customary';
 import { learnedFigure } from '../request/learned';
 import type { KnownLot } from '../request/lots';
+import type { Product } from './making';
 import { type Day, heldOf, type LotYield, unitsFrom, yieldFromLot } from './making';
-import { type Product, scopeLine } from './product';
+import { scopeLine } from './product';
 
 type Amount = Quantity<'mass'> | Quantity<'volume'>;
 

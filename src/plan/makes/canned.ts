@@ -19,6 +19,7 @@ import { type Filling, fillingOf, isAlone, isWhole } from './amounts';
 import { canningOf, jarAndLid, jarsDescribed, type Runnable, runnable } from './canner';
 import { countedIn } from './counted';
 import { taking } from './energyTaken';
+import type { Product } from './making';
 import {
   commonOf,
   type Day,
@@ -34,7 +35,6 @@ import {
 import { nameOf } from './naming';
 import { type AcidChosen, acidChosen, kgOfMeasure } from './pantry';
 import type { PotWorked } from './pots';
-import type { Product } from './product';
 import {
   alsoFrom,
   hasAcid,

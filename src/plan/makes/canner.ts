@@ -12,8 +12,8 @@ import type { Canning } from '../request/activity';
 import type { Kitchen, Wanted } from '../request/planInput';
 import { type InStock, jarsOf, LIDS } from '../request/stock';
 import { burnerOf, inKilowattHours } from './energyTaken';
+import type { Product } from './making';
 import { type Day, type JarsDescribed, type LeftOutProduct, leftOut, volumeOf } from './making';
-import type { Product } from './product';
 
 type Method = NonNullable<Wanted['method']>;
 

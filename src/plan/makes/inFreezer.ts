@@ -13,10 +13,10 @@ import { standsBehind } from '../standsBehind';
 import { packedBatch } from './amounts';
 import { countedIn } from './counted';
 import { frozen, taking } from './energyTaken';
+import type { Product } from './making';
 import { commonOf, type Day, heldOf, leftOut, type Made, supplyOf, waterOf, within, yieldFromLot } from './making';
 import { nameOf } from './naming';
 import { blanchedInPot, cookedInPot } from './pots';
-import type { Product } from './product';
 import { ingredientLines, kept, litersBeside, pantryOf, partsOf } from './recipe';
 import { type RecipeWork, workOf } from './work';
 

@@ -9,9 +9,10 @@ import type { Wanted } from '../request/planInput';
 import { makeCanned } from './canned';
 import { makeInFreezer } from './inFreezer';
 import { makeKeptCold } from './keptCold';
+import type { Product } from './making';
 import { type Day, isMaking, type LeftOutProduct, leftOut, type Made } from './making';
 import { makeOnTrays } from './onTrays';
-import { lotsOf, type Product, productOf, recipesFor } from './product';
+import { lotsOf, productOf, recipesFor } from './product';
 import { type End, stepsOf, workOf } from './work';
 
 type Maker = (day: Day, product: Product) => Made;

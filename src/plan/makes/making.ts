@@ -1,5 +1,5 @@
 import { atPath, joinPath, StillroomError } from '../../errors/StillroomError';
-import { readFood } from '../../foods/fields';
+import { type FoundFood, readFood } from '../../foods/fields';
 import { formName } from '../../foods/tables';
 import { type Composition, compositionOf as partsOf } from '../../produce/composition/composition';
 import { knownOr } from '../../produce/shape';
@@ -20,8 +20,21 @@ import type { KnownLot } from '../request/lots';
 import type { PlanRequest, Wanted } from '../request/planInput';
 import type { Ingredient, JarWork, PackWork, TrayWork } from '../request/plannedProduct';
 import { standsBehind } from '../standsBehind';
-import type { Product } from './product';
 import { LIFT_A_JAR, type RecipeWork, WORK_BASIS } from './work';
+
+/** A product with the recipe it is made by. */
+export interface Product {
+  readonly wanted: Wanted;
+  /** Its place in the list of products. */
+  readonly index: number;
+  readonly row: RecipeRow;
+  /** What it is mostly made of: figures of one food are asked for this one. */
+  readonly food: FoundFood;
+  /** All lots that go in, of one food or of several that mix. */
+  readonly lots: readonly KnownLot[];
+  /** The form that the food goes in by, by its name; as the cook says, or as the recipe prints it. */
+  readonly form?: string;
+}
 
 /** What every make needs to know of the day. */
 export interface Day {

@@ -1,6 +1,6 @@
 import { saidOf } from '../../foods/phrases';
 import { readJar } from '../../words/jar';
-import type { Product } from './product';
+import type { Product } from './making';
 
 /** What several jars of a size are called: `pints`. */
 const jarsCalled = (jar: string): string => readJar(jar).size?.plural ?? `${jar} jars`;

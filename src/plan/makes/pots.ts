@@ -14,8 +14,8 @@ import { potsOf } from '../program/kitchen';
 import type { Cook } from '../request/activity';
 import { standsBehind } from '../standsBehind';
 import { boiledOff, burnerOf, cooked, heatedUp, waterBoiled } from './energyTaken';
+import type { Product } from './making';
 import { type Day, heldOf, massOf, volumeOf } from './making';
-import type { Product } from './product';
 import type { RecipeWork } from './work';
 
 interface PotFoodRow extends Practice {

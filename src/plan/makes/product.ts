@@ -10,21 +10,7 @@ import { isFor, RECIPES } from '../../recipes/rows/rows';
 import type { IngredientRow, Makes, RecipeRow } from '../../recipes/rows/tables';
 import type { KnownLot } from '../request/lots';
 import type { Wanted } from '../request/planInput';
-import { type Day, type LeftOutProduct, leftOut } from './making';
-
-/** A product with the recipe it is made by. */
-export interface Product {
-  readonly wanted: Wanted;
-  /** Its place in the list of products. */
-  readonly index: number;
-  readonly row: RecipeRow;
-  /** What it is mostly made of: figures of one food are asked for this one. */
-  readonly food: FoundFood;
-  /** All lots that go in, of one food or of several that mix. */
-  readonly lots: readonly KnownLot[];
-  /** The form that the food goes in by, by its name; as the cook says, or as the recipe prints it. */
-  readonly form?: string;
-}
+import { type Day, type LeftOutProduct, leftOut, type Product } from './making';
 
 /** The roles of what a recipe is made of, as against what goes in besides. */
 const MAIN: ReadonlySet<IngredientRow['role']> = new Set(['fruit', 'vegetable', 'meat', 'fish']);

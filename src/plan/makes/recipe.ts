@@ -14,9 +14,10 @@ import type { Activity } from '../request/activity';
 import type { KnownLot } from '../request/lots';
 import type { Ingredient } from '../request/plannedProduct';
 import { type Batch, kgOfCut } from './amounts';
+import type { Product } from './making';
 import { type Day, type Decided, type LeftOutProduct, leftOut, massOf, volumeOf } from './making';
 import { kgOfMeasure, standsFor } from './pantry';
-import { isMain, othersOf, type Product } from './product';
+import { isMain, othersOf } from './product';
 
 type Amount = Quantity<'mass'> | Quantity<'volume'>;
 

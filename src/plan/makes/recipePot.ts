@@ -4,9 +4,9 @@ import { quantityIn } from '../../quantity/scale';
 import { customary } from '../customary';
 import { roomTaken } from '../program/fillOf';
 import { type Filling, isAlone } from './amounts';
+import type { Product } from './making';
 import { type Day, type LeftOutProduct, leftOut } from './making';
 import { cookedInPot, type PotWorked, roomiestPot } from './pots';
-import type { Product } from './product';
 import { litersBeside, type Parts } from './recipe';
 import type { RecipeWork } from './work';
 

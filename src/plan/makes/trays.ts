@@ -18,6 +18,7 @@ import { hoursByConstant, learnedFigure } from '../request/learned';
 import type { TrayWork } from '../request/plannedProduct';
 import { standsBehind } from '../standsBehind';
 import { type Drying, dried, freezeDried, likelyBetween } from './energyTaken';
+import type { Product } from './making';
 import {
   type Day,
   heldOf,
@@ -29,7 +30,6 @@ import {
   waterOf,
   within,
 } from './making';
-import type { Product } from './product';
 
 const KG: Quantity<'mass'> = { value: 1, unit: 'kg' };
 

@@ -99,6 +99,56 @@ function changeRuns({ from, left }: Runs, begin: number, end: number, amount: nu
     }
 }
 
+type Looks = Pick<Effort, 'looks'>;
+
+/** The last minute in which a part does not fit; none where it fits. */
+function lastClash(
+  { from, left }: Runs,
+  { amount, at, minutes }: Part,
+  start: number,
+  horizon: number,
+  effort: Looks,
+): number | undefined {
+  if (minutes <= 0) return undefined;
+  const first = start + at;
+  const end = first + minutes;
+  let run = runAt(from, end - 1);
+  let clash: number | undefined;
+  const begun = run;
+  for (; run >= 0; run--) {
+    if ((left[run] as number) < amount - SLACK) {
+      const until = Math.min(from[run + 1] ?? horizon, end);
+      clash = until - 1 >= first ? until - 1 : undefined;
+      break;
+    }
+    if ((from[run] as number) <= first) break;
+  }
+  effort.looks -= LOOK_UP + LOOK * (begun - run);
+  return clash;
+}
+/** The first minute in which a part does not fit. */
+function firstClash(
+  { from, left }: Runs,
+  { amount, at, minutes }: Part,
+  start: number,
+  effort: Looks,
+): number | undefined {
+  if (minutes <= 0) return undefined;
+  const first = start + at;
+  const end = first + minutes;
+  let run = runAt(from, first);
+  let clash: number | undefined;
+  const begun = run;
+  for (; run < from.length && (from[run] as number) < end; run++) {
+    if ((left[run] as number) < amount - SLACK) {
+      clash = Math.max(from[run] as number, first);
+      break;
+    }
+  }
+  effort.looks -= LOOK_UP + LOOK * (run - begun);
+  return clash;
+}
+
 /**
  * An empty board of so many minutes: what works in the hours only is free in the windows, and so on.
  *
@@ -119,45 +169,6 @@ export function emptyBoard(
     return made;
   };
 
-  /** The last minute in which a part does not fit; none where it fits. */
-  const lastClash = ({ row, amount, at, minutes }: Part, start: number): number | undefined => {
-    if (minutes <= 0) return undefined;
-    const { from, left } = runsOf(row);
-    const first = start + at;
-    const end = first + minutes;
-    let run = runAt(from, end - 1);
-    let clash: number | undefined;
-    const begun = run;
-    for (; run >= 0; run--) {
-      if ((left[run] as number) < amount - SLACK) {
-        const until = Math.min(from[run + 1] ?? horizon, end);
-        clash = until - 1 >= first ? until - 1 : undefined;
-        break;
-      }
-      if ((from[run] as number) <= first) break;
-    }
-    effort.looks -= LOOK_UP + LOOK * (begun - run);
-    return clash;
-  };
-  /** The first minute in which a part does not fit. */
-  const firstClash = ({ row, amount, at, minutes }: Part, start: number): number | undefined => {
-    if (minutes <= 0) return undefined;
-    const { from, left } = runsOf(row);
-    const first = start + at;
-    const end = first + minutes;
-    let run = runAt(from, first);
-    let clash: number | undefined;
-    const begun = run;
-    for (; run < from.length && (from[run] as number) < end; run++) {
-      if ((left[run] as number) < amount - SLACK) {
-        clash = Math.max(from[run] as number, first);
-        break;
-      }
-    }
-    effort.looks -= LOOK_UP + LOOK * (run - begun);
-    return clash;
-  };
-
   const change = ({ parts }: Block, start: number, sign: 1 | -1): void => {
     for (const { row, amount, at, minutes } of parts)
       if (minutes > 0) changeRuns(runsOf(row), start + at, start + at + minutes, sign * amount);
@@ -171,7 +182,7 @@ export function emptyBoard(
         if (start + minutes > horizon) return undefined;
         settled = true;
         for (const part of parts) {
-          const clash = lastClash(part, start);
+          const clash = lastClash(runsOf(part.row), part, start, horizon, effort);
           if (clash === undefined) continue;
           // past the minute that clashes; what stood before may clash again
           start = clash + 1 - part.at;
@@ -187,7 +198,7 @@ export function emptyBoard(
         if (start < from) return undefined;
         settled = true;
         for (const part of parts) {
-          const clash = firstClash(part, start);
+          const clash = firstClash(runsOf(part.row), part, start, effort);
           if (clash === undefined) continue;
           start = clash - part.at - part.minutes;
           settled = false;

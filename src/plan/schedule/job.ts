@@ -1,4 +1,5 @@
 import type { Quantity } from '../../quantity/types';
+import type { Cook } from '../request/activity';
 import type { ScheduledTask, TaskKind } from '../request/daySchedule';
 
 /** So many kg of a lot's trimmings. */
@@ -18,6 +19,10 @@ export interface Cooking {
   /** Where it is blanched: the minutes its water takes to boil before, and the batches that go in one after the other. */
   readonly blanch?: { readonly heat: number; readonly batches: number };
 }
+
+/** Whole minutes of so many kg of raw food in one pot. */
+export const potMinutes = ({ minutes, minutesPerKg = 0 }: Cook, kg: number): number =>
+  Math.ceil(minutes + minutesPerKg * kg - 1e-6);
 
 /** Minutes that pot and burner are busy before the food goes in. */
 export const heatOf = (cook: Cooking | undefined): number => cook?.blanch?.heat ?? 0;

@@ -1,8 +1,7 @@
 import type { Activity } from '../request/activity';
 import { emptyDay } from './day';
-import { type CanStep, type Job, type Means, minutesAlone, type Portion } from './job';
+import { type CanStep, type Job, type Means, minutesAlone, type Portion, potMinutes } from './job';
 import { place, placeOne } from './place';
-import { potMinutes } from './portion';
 
 /** Minutes that a day with one load has left over, for parts that are rounded up. */
 const SPARE = 30;

@@ -4,7 +4,7 @@ import { type Kept, NOISE } from '../program/decide';
 import type { Prepared } from '../program/prepare';
 import type { Cook } from '../request/activity';
 import type { KnownLot } from '../request/lots';
-import type { Cooking, Portion, Trimmings } from './job';
+import { type Cooking, type Portion, potMinutes, type Trimmings } from './job';
 
 /** Minutes by the clock that all hands prepare at a stretch before it goes on trays or into packs. */
 export const STRETCH = customary('stretch');
@@ -59,10 +59,6 @@ function cookingOf(cook: Cook, kg: number, largest: number): Cooking {
     blanch: { heat: blanch.minutes, batches },
   };
 }
-
-/** Whole minutes of so many kg of raw food in one pot. */
-export const potMinutes = ({ minutes, minutesPerKg = 0 }: Cook, kg: number): number =>
-  Math.ceil(minutes + minutesPerKg * kg - NOISE);
 
 const batchesIn = (litres: number, pot: number): number => Math.max(1, Math.ceil(litres / pot - NOISE));
 

@@ -1,21 +1,21 @@
-/**
- * Plans a day and prints its run sheet. The scenario of examples/day.json is invented.
- *
- *   npm run example
- *   npm run example -- --input your-day.json
- */
-import { readFileSync } from 'node:fs';
-import { planDay, runSheet, StillroomError } from 'stillroom';
+/** Plans a day from a JSON file and prints its run sheet. The kitchens that come with it are invented. */
+import { runSheet } from 'stillroom';
+import { command, readJson } from './lib/command.mjs';
+import { planOf } from './lib/steps.mjs';
 
-const at = process.argv.indexOf('--input');
-const file = at === -1 ? new URL('./day.json', import.meta.url) : process.argv[at + 1];
+const help = `
+Plans a day and prints its run sheet.
 
-try {
-  if (file === undefined) throw new Error('--input takes the name of a JSON file');
-  process.stdout.write(runSheet(planDay(JSON.parse(readFileSync(file, 'utf8')))));
-} catch (error) {
-  const said =
-    error instanceof StillroomError ? `The day cannot be planned.\n${error.message}` : `${file}: ${error.message}`;
-  console.error(said);
-  process.exitCode = 1;
-}
+  node examples/plan-a-day.mjs [--input DAY.json] [--learned LEARNED.json] [--output SHEET.md]
+
+  --input    lots, kitchen, products and aim; docs/plan.md lists every field.
+             Left out: examples/kitchens/plums.json. Ten more kitchens are beside it.
+  --learned  figures of your own, as learn-from-records.mjs writes them
+  --output   the file for the sheet; left out, it is printed
+
+Without "products" the plan chooses. All mistakes in the file are told at once.
+`;
+
+command({ help, input: 'kitchens/plums.json', more: ['learned'] }, ({ input, learned }) =>
+  runSheet(planOf(input, readJson(input), learned === undefined ? undefined : readJson(learned))),
+);

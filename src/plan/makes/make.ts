@@ -26,7 +26,7 @@ const MAKERS: Readonly<Record<End, Maker>> = {
 };
 
 /** The foods that a product is made of: those named, or every food of the lots that the recipe is for. */
-function foodsOf(day: Day, { from, recipe, make }: Wanted, index: number): readonly FoundFood[] {
+function foodsOf(day: Day, { from, recipe, make }: Wanted): readonly FoundFood[] {
   if (from !== undefined) return from;
   const bought = day.lots.map(({ food, trade }): FoundFood => ({ id: food, name: trade }));
   const each = bought.filter(({ id }, place) => bought.findIndex((other) => other.id === id) === place);
@@ -36,8 +36,8 @@ function foodsOf(day: Day, { from, recipe, make }: Wanted, index: number): reado
   }
   if (each.length === 1) return each;
   const options = each.map(({ name }) => name);
-  if (make === undefined) fail('MISSING', `products[${index}].recipe`, undefined, 'a recipe, or what to make');
-  return fail('MISSING', `products[${index}].from`, undefined, 'the food it is made from', { options });
+  if (make === undefined) fail('MISSING', 'recipe', undefined, 'a recipe, or what to make');
+  return fail('MISSING', 'from', undefined, 'the food it is made from', { options });
 }
 
 /** A product by one recipe; what must stand longer than there are hours is for another day. */
@@ -54,7 +54,7 @@ function makeBy(day: Day, product: Product): Made {
 
 /** Makes one wanted product ready for the program; or says why it is left out. */
 export function makeProduct(day: Day, wanted: Wanted, index: number): Made {
-  const foods = foodsOf(day, wanted, index);
+  const foods = foodsOf(day, wanted);
   const lots = lotsOf(
     day,
     foods.map(({ id }) => id),

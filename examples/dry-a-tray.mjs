@@ -3,8 +3,8 @@
  *
  *   npx tsup --no-dts --silent && node examples/dry-a-tray.mjs
  */
-import { driedStorage, dryingGuide, finishDried, finishForecast, formatQuantity, keeps, stopWeight } from 'stillroom';
-import { moistureByWeighing } from 'stillroom/drying';
+import { dryingGuide, finishForecast, formatQuantity, keeps, stopWeight } from 'stillroom';
+import { driedStorage, finishDried, moistureByWeighing } from 'stillroom/drying';
 import { fruitWaterActivity } from 'stillroom/water-activity';
 
 const fresh = '1000 g';
@@ -67,7 +67,7 @@ say(
 
 heading('And will it keep?');
 const judge = (share) => {
-  const { range } = fruitWaterActivity({ food: 'apple', moisture: share });
+  const { waterActivityRange: range } = fruitWaterActivity({ food: 'apple', moisture: share });
   return { range, ...keeps({ waterActivity: range }) };
 };
 for (const [name, share] of [

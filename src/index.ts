@@ -4,41 +4,32 @@
  * @module
  */
 
-// acid, pickles, ferments
-export { acidClass, acidForJars, brine, diluteVinegar, ferment } from './acid/index';
-// the dryer: how to, when it is done, how it keeps
-export {
-  driedStorage,
-  dryingGuide,
-  finishDried,
-  finishForecast,
-  jerky,
-  leather,
-  rehydrate,
-  stopWeight,
-} from './drying/index';
+// acid, pickles
+export { acidClass, acidForJars, brine } from './acid/index';
+// the dryer: how to, and when it is done
+export { dryingGuide, finishForecast, leather, stopWeight } from './drying/index';
 // amounts with units, the one error, the citations
 export { StillroomError } from './errors/index';
 // the pantry: which food a name means, and what is known of it
-export { findFood, foods, whatIsKnown } from './foods/index';
+export { findFood, whatIsKnown } from './foods/index';
 // the freezer
-export { blanching, freezerPack, frozenStorage } from './freezing/index';
+export { blanching, freezerPack } from './freezing/index';
 // jars: how full, how many, how many loads; did they seal
 export { checkHeadspace, checkSeal, fillJar, jarsFor, loadsFor } from './jars/index';
 // the day and its sheet
 export { planDay } from './plan/index';
 // the canner: the tested process, at this elevation, by the clock
-export { boilingMinutes, elevationMinutes, loadTimeline, processesFor, testedProcess } from './process/index';
+export { loadTimeline, testedProcess } from './process/index';
 // before the fruit is cut: how much ready food, how much to buy, how many jars
-export { jarsFromRaw, kitchenMeasure, rawForJars, readyFromRaw } from './produce/index';
+export { kitchenMeasure, rawForJars, readyFromRaw } from './produce/index';
 export { convert, formatQuantity, type Money, type Quantity, type Range } from './quantity/index';
 // what can it become?
-export { checkPickleLiquid, ownProcess, recipe, waysToKeep } from './recipes/index';
+export { ownProcess, recipe, waysToKeep } from './recipes/index';
 // afterwards: the record, the label, better figures for next time
 export { batchRecord, labelFields, learnFromRecords, reviewBatch, useBy } from './record/index';
 export { runSheet } from './sheet/index';
 export { type Basis, type Caution, type Instead, type NotKnown, type NotTested, sources } from './sources/index';
-export { boilingTemperature, elevationFromBoiling } from './steam/index';
-// the pot: syrup, sweetness, cooking down, jam and its set
-export { concentrate, gelTemperature, jamBalance, sweeten, sweetenToTaste, syrup } from './sugar/index';
+export { boilingTemperature } from './steam/index';
+// the pot: syrup, sweetness, jam and its set
+export { gelTemperature, jamBalance, sweeten, syrup } from './sugar/index';
 export { keeps } from './water-activity/index';

@@ -53,7 +53,7 @@ export function forEach(file, items, work) {
 
 /**
  * Runs an example: `--help` prints what it does, `--input` names the file it reads, `--output` the file it writes, and
- * `more` lists further options that name a file.
+ * `more` lists further options that take a value.
  */
 export function command({ help, input, more = [] }, run) {
   try {

@@ -21,12 +21,12 @@ const STRONGEST = rowOf(BRINE_FIGURES, 'strongest-brine', 'figure');
 const WHOLES = ['water', 'brine', 'water and food', 'food'] as const;
 
 const schema = fields({
-  /** How much salt, as a share of what `of` names: 0 to 0.35, or text in percent. */
-  share: optional(otherShare('share', 'Salt, as a share of what `of` names.', { above: 0, max: 0.35 })),
+  /** How much salt, as a share of what `shareOf` names: 0 to 0.35, or text in percent. */
+  share: optional(otherShare('share', 'Salt, as a share of what `shareOf` names.', { above: 0, max: 0.35 })),
   /** What the share is of: `water`, `brine` (salt and water), `water and food`, or `food`. */
-  of: optional(choice('what the share is of', WHOLES)),
+  shareOf: optional(choice('what the share is of', WHOLES)),
   /** Instead of a share: the salt that went in, by weight or in spoons of fine canning salt. */
-  salt: optional(amount()),
+  saltAdded: optional(amount()),
   /** The water, by weight or by measure. */
   water: optional(amount()),
   /** The weight of the vegetables, trimmed and cut. */
@@ -52,13 +52,13 @@ export interface BrineShares {
 
 export interface Brine {
   /** The salt by weight. */
-  readonly salt: Quantity<'mass'>;
+  readonly saltMass: Quantity<'mass'>;
   /** The same in tablespoons of fine canning salt. */
   readonly saltVolume: Quantity<'volume'>;
   /** How strong the brine is, each way people say it. */
   readonly shares: BrineShares;
   /** For a ferment: the least share of salt that these tables hold for it, and what the share is of. */
-  readonly least?: LeastSalt;
+  readonly leastSalt?: LeastSalt;
   /** Where the figures come from. */
   readonly basis: readonly Basis[];
   /** What to mind, dangers first. */
@@ -92,9 +92,9 @@ interface Salt {
 type Given = z.output<typeof schema>;
 
 /** The salt of a share. */
-function saltOfShare({ share, of, water, ready }: Given): Salt {
+function saltOfShare({ share, shareOf: of, water, ready }: Given): Salt {
   if (share === undefined) return fail('MISSING', 'share', undefined, 'a share of salt, or the salt that went in');
-  if (of === undefined) return fail('MISSING', 'of', undefined, `what the share is of: ${WHOLES.join(', ')}`);
+  if (of === undefined) return fail('MISSING', 'shareOf', undefined, `what the share is of: ${WHOLES.join(', ')}`);
   if (of !== 'food' && water === undefined) fail('MISSING', 'water', undefined, 'the water of the brine');
   if (of !== 'water' && of !== 'brine' && ready === undefined) {
     fail('MISSING', 'ready', undefined, 'the weight of the vegetables');
@@ -112,10 +112,10 @@ function saltOfShare({ share, of, water, ready }: Given): Salt {
 }
 
 /** The salt that went in. */
-function saltGiven({ share, of, salt, water, ready }: Given): Salt {
-  if (salt === undefined) return fail('MISSING', 'salt', undefined, 'the salt that went in');
+function saltGiven({ share, shareOf: of, saltAdded: salt, water, ready }: Given): Salt {
+  if (salt === undefined) return fail('MISSING', 'saltAdded', undefined, 'the salt that went in');
   if (share !== undefined) fail('CONTRADICTION', 'share', share, 'a share of salt or the salt that went in, not both');
-  if (of !== undefined) fail('CONTRADICTION', 'of', of, '`of` with a share only');
+  if (of !== undefined) fail('CONTRADICTION', 'shareOf', of, '`shareOf` with a share only');
   if (water === undefined && ready === undefined) {
     fail('MISSING', 'water', undefined, 'water, or vegetables (ready), or both');
   }
@@ -135,13 +135,13 @@ const checkPurpose = (
  *
  * Salt is, for a share p: of `water` p x water; of `brine` p / (1 - p) x water; of `water and food` p x (water +
  * food), which is what a ferment comes to; of `food` p x food, for dry salting. A 5 % brine by weight is
- * 52.6 g in a kilogram of water, not 50 g. With `salt` in place of the share the same runs backwards.
+ * 52.6 g in a kilogram of water, not 50 g. With `saltAdded` in place of the share the same runs backwards.
  *
  * A brine is taken for a ferment unless `purpose` says otherwise, and a ferment with less salt than these tables hold
  * is refused: 2 % of water and food together, 1 1/2 tablespoons a quart (2.9 %) of a brine by itself, and for
  * cucumbers 1/2 cup in 8 cups of water (7.7 %).
  *
- * @returns `salt` in the unit of the water, food or salt weighed (grams where they were measured), `saltVolume` in
+ * @returns `saltMass` in the unit of the water, food or salt weighed (grams where they were measured), `saltVolume` in
  * tablespoons of fine canning salt, and `shares` each way round; or `known: false` for too little salt
  * @throws StillroomError MISSING for the water or food that the share needs, CONTRADICTION for a share and salt,
  * OUT_OF_RANGE beyond what dissolves
@@ -150,39 +150,39 @@ const checkPurpose = (
  * ```ts
  * import { brine } from 'stillroom/acid';
  *
- * const strong = brine({ share: '5 %', of: 'brine', water: '1 kg' });
- * 'salt' in strong && strong.salt.value; // ≈ 0.052632
- * const crock = brine({ share: '3 %', of: 'water and food', water: '1 kg', ready: '2 kg' });
- * 'salt' in crock && crock.salt.value; // ≈ 0.09
- * const kraut = brine({ salt: '3 tbsp', ready: '5 lb', food: 'sauerkraut' });
- * 'salt' in kraut && kraut.shares.ofFood; // ≈ 0.0238
- * 'salt' in brine({ share: '1 %', of: 'food', ready: '5 lb' }); // => false
- * 'salt' in brine({ share: '1 %', of: 'water', water: '1 kg', purpose: 'other' }); // => true
+ * const strong = brine({ share: '5 %', shareOf: 'brine', water: '1 kg' });
+ * 'shares' in strong && strong.saltMass.value; // ≈ 0.052632
+ * const crock = brine({ share: '3 %', shareOf: 'water and food', water: '1 kg', ready: '2 kg' });
+ * 'shares' in crock && crock.saltMass.value; // ≈ 0.09
+ * const kraut = brine({ saltAdded: '3 tbsp', ready: '5 lb', food: 'sauerkraut' });
+ * 'shares' in kraut && kraut.shares.ofFood; // ≈ 0.0238
+ * 'shares' in brine({ share: '1 %', shareOf: 'food', ready: '5 lb' }); // => false
+ * 'shares' in brine({ share: '1 %', shareOf: 'water', water: '1 kg', purpose: 'other' }); // => true
  * ```
  */
 export function brine(input: BrineInput): Brine | NotKnown {
   const given = readInput(schema, input);
   const { water, ready, purpose, food } = given;
-  const { grams, unit, row } = given.salt === undefined ? saltOfShare(given) : saltGiven(given);
+  const { grams, unit, row } = given.saltAdded === undefined ? saltOfShare(given) : saltGiven(given);
   const waterWeight = water === undefined ? undefined : waterGrams(water);
   const readyWeight = ready === undefined ? undefined : valueIn(ready, 'g');
-  const path = given.salt === undefined ? 'share' : 'salt';
+  const path = given.saltAdded === undefined ? 'share' : 'saltAdded';
   refuseUndissolved(grams, waterWeight, path, input[path]);
   const check = checkPurpose(purpose, food, { salt: grams, water: waterWeight, ready: readyWeight });
   if ('refused' in check) return answer(check.refused);
   const spoons = fineSaltSpoons(grams);
   return answer({
-    salt: quantityIn(grams, 'g', unit),
-    saltVolume: given.salt !== undefined && !isMass(given.salt) ? given.salt : spoons.volume,
+    saltMass: quantityIn(grams, 'g', unit),
+    saltVolume: given.saltAdded !== undefined && !isMass(given.saltAdded) ? given.saltAdded : spoons.volume,
     shares: sharesOf(grams, waterWeight, readyWeight),
-    ...(check.least === undefined ? {} : { least: check.least }),
+    ...(check.leastSalt === undefined ? {} : { leastSalt: check.leastSalt }),
     basis: [
-      derived('salt', 'salt by weight of what the share is of'),
+      derived('saltMass', 'salt by weight of what the share is of'),
       ...check.basis,
       ...(water === undefined || isMass(water) ? [] : [waterBasis('shares')]),
       row === undefined
         ? basisOf(spoons.row, 'saltVolume', 'weight of a tablespoon')
-        : basisOf(row, 'salt', 'weight of a measure'),
+        : basisOf(row, 'saltMass', 'weight of a measure'),
       ...(water === undefined ? [] : [basisOf(STRONGEST, 'shares.ofBrine', STRONGEST.about)]),
     ],
     cautions: [...check.cautions, acidCaution('weigh-the-salt')],

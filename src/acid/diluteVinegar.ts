@@ -24,7 +24,7 @@ const schema = fields({
   /** The strength to bring it to, never less than 5 %: the answer is the water to add. 5 % where nothing else is given. */
   targetAcetic: optional(acetic()),
   /** Or the water that is added, by volume: the answer is the strength. */
-  water: optional(volume()),
+  waterVolume: optional(volume()),
   /** Juice and the like that is added, by volume: counted as without acetic acid. */
   otherLiquids: optional(volume()),
   /** Vegetables that sit in it: their mass, and the water in them as a share of it. */
@@ -41,13 +41,13 @@ export type DiluteVinegarInput = z.input<typeof schema>;
 
 export interface DilutedVinegar {
   /** Water that is added. */
-  readonly water: Quantity<'volume'>;
+  readonly waterVolume: Quantity<'volume'>;
   /** Vinegar, water and other liquids together. */
   readonly liquid: Quantity<'volume'>;
   /** Acetic acid of that liquid, as on a label (0.05 is 5 %). */
   readonly acetic: number;
   /** Acetic acid in all. */
-  readonly acid: Quantity<'mass'>;
+  readonly aceticMass: Quantity<'mass'>;
   /** With `soaked`: once the water in the vegetables has taken its share. */
   readonly withVegetables?: {
     /** All the liquid, with the water in the vegetables. */
@@ -79,7 +79,7 @@ function targetOf(target: number, strength: number, given: unknown): number {
  * target, water = vinegar x (strength / target - 1): dilute first, then measure for the recipe. Sugar and salt are
  * left out, as are acids of the other liquids, so the strength is on the low side for those.
  *
- * @returns `water`, `acetic` and `liquid`, in the unit of `vinegar`
+ * @returns `waterVolume`, `acetic` and `liquid`, in the unit of `vinegar`
  * @throws StillroomError CONTRADICTION for a target above the start or together with added liquids, OUT_OF_RANGE for one
  * below 5 %
  *
@@ -87,14 +87,14 @@ function targetOf(target: number, strength: number, given: unknown): number {
  * ```ts
  * import { diluteVinegar } from 'stillroom/acid';
  *
- * diluteVinegar({ vinegar: '4 cups', acetic: '5 %', water: '2 cups' }).acetic; // ≈ 0.0333
- * diluteVinegar({ vinegar: '1000 mL', acetic: '7 %' }).water.value; // ≈ 400
+ * diluteVinegar({ vinegar: '4 cups', acetic: '5 %', waterVolume: '2 cups' }).acetic; // ≈ 0.0333
+ * diluteVinegar({ vinegar: '1000 mL', acetic: '7 %' }).waterVolume.value; // ≈ 400
  * diluteVinegar({ vinegar: '1 quart', acetic: '5 %', targetAcetic: '4 %' }); // throws StillroomError OUT_OF_RANGE
  * ```
  */
 export function diluteVinegar(input: DiluteVinegarInput): DilutedVinegar {
   const given = readInput(schema, input);
-  const { vinegar, acetic: strength, water, otherLiquids, soaked } = given;
+  const { vinegar, acetic: strength, waterVolume: water, otherLiquids, soaked } = given;
   const mixed = water !== undefined || otherLiquids !== undefined || soaked !== undefined;
   if (mixed && given.targetAcetic !== undefined) {
     fail('CONTRADICTION', 'targetAcetic', input.targetAcetic, 'a target strength, or what is added, not both');
@@ -108,16 +108,18 @@ export function diluteVinegar(input: DiluteVinegarInput): DilutedVinegar {
   const withFood =
     soaked === undefined ? undefined : all + (valueIn(soaked.ready, 'g') * soaked.moisture) / GRAMS_PER_ML;
   return answer({
-    water: quantityIn(added, 'mL', vinegar.unit),
+    waterVolume: quantityIn(added, 'mL', vinegar.unit),
     liquid: quantityIn(all, 'mL', vinegar.unit),
     acetic: acid / all,
-    acid: { value: acid, unit: 'g' },
+    aceticMass: { value: acid, unit: 'g' },
     ...(withFood === undefined
       ? {}
       : { withVegetables: { liquid: quantityIn(withFood, 'mL', vinegar.unit), acetic: acid / withFood } }),
     basis: [
       derived('acetic', 'acid stays, and liquids add up by volume'),
-      ...(target === undefined ? [] : [basisOf(pickleRule('vinegar-acidity'), 'water', 'least strength for pickles')]),
+      ...(target === undefined
+        ? []
+        : [basisOf(pickleRule('vinegar-acidity'), 'waterVolume', 'least strength for pickles')]),
       ...(withFood === undefined ? [] : [waterBasis('withVegetables.liquid')]),
     ],
     cautions: [

@@ -36,11 +36,11 @@ export interface FermentSalt {
   /** Salt to food by weight (dry salting), or to water (brine): 0 to 1. */
   readonly share: number;
   /** What the share is of. */
-  readonly of: 'food' | 'water';
+  readonly shareOf: 'food' | 'water';
   /** Sauerkraut: the share of the cabbage that the standard names. */
   readonly standard?: { readonly low: number; readonly high: number };
   /** Dill pickles: water of the brine. */
-  readonly water?: Quantity<'volume'>;
+  readonly waterVolume?: Quantity<'volume'>;
   /** Dill pickles: vinegar of 5 % acetic acid in the brine. */
   readonly vinegar?: Quantity<'volume'>;
 }
@@ -54,9 +54,9 @@ export interface Crock {
   /** Brine to top up, or in the bag that weighs the food down: salt to boiled, cooled water. */
   readonly topUp: {
     /** Salt in it. */
-    readonly salt: Quantity<'volume'>;
+    readonly saltVolume: Quantity<'volume'>;
     /** Water it goes into. */
-    readonly water: Quantity<'volume'>;
+    readonly waterVolume: Quantity<'volume'>;
   };
 }
 
@@ -64,7 +64,7 @@ export interface Ferment {
   /** What is made: `sauerkraut`, `fermented dill pickles`. */
   readonly food: string;
   /** The salt, where `ready` is given. */
-  readonly salt?: FermentSalt;
+  readonly salting?: FermentSalt;
   /** The weeks, where `temperature` is given. */
   readonly weeks?: FermentWeeks;
   /** The room it needs, and the brine to top up. */
@@ -110,13 +110,13 @@ function krautSalt(ready: Quantity<'mass'>): Part<FermentSalt> {
       mass: { value: weighed.grams, unit: 'g' },
       volume,
       share: weighed.grams / valueIn(ready, 'g'),
-      of: 'food',
+      shareOf: 'food',
       standard: { low: printed(standard, 'percentLow') / 100, high: printed(standard, 'percentHigh') / 100 },
     },
     basis: [
-      basisOf(row, 'salt.volume'),
-      basisOf(weighed.row, 'salt.mass', 'weight of a measure of salt'),
-      basisOf(standard, 'salt.standard'),
+      basisOf(row, 'salting.volume'),
+      basisOf(weighed.row, 'salting.mass', 'weight of a measure of salt'),
+      basisOf(standard, 'salting.standard'),
     ],
   };
 }
@@ -133,14 +133,14 @@ function pickleSalt(ready: Quantity<'mass'>): Part<FermentSalt> {
       mass: { value: weighed.grams, unit: 'g' },
       volume,
       share: weighed.grams / (valueIn(water, 'mL') * GRAMS_PER_ML),
-      of: 'water',
-      water,
+      shareOf: 'water',
+      waterVolume: water,
       vinegar: { value: printed(row, 'vinegarCups') * batches, unit: 'cup' },
     },
     basis: [
-      basisOf(row, 'salt.volume', 'brine for the cucumbers'),
-      basisOf(weighed.row, 'salt.mass', 'weight of a measure of salt'),
-      waterBasis('salt.share'),
+      basisOf(row, 'salting.volume', 'brine for the cucumbers'),
+      basisOf(weighed.row, 'salting.mass', 'weight of a measure of salt'),
+      waterBasis('salting.share'),
     ],
   };
 }
@@ -166,8 +166,8 @@ function crockFor(brined: boolean): Part<Crock> {
       headroom: headroom.value,
       brineOver: over.value,
       topUp: {
-        salt: { value: printed(top, 'saltTbspPerQuartWater'), unit: 'tbsp' },
-        water: { value: 1, unit: 'quart' },
+        saltVolume: { value: printed(top, 'saltTbspPerQuartWater'), unit: 'tbsp' },
+        waterVolume: { value: 1, unit: 'quart' },
       },
     },
     basis: [basisOf(headroom.row, 'crock.headroom'), basisOf(over.row, 'crock.brineOver'), basisOf(top, 'crock.topUp')],
@@ -188,7 +188,8 @@ function crockFor(brined: boolean): Part<Crock> {
  *
  * Source: Complete Guide to Home Canning, Guide 6.
  *
- * @returns `salt` where `ready` is given, `weeks` where `temperature` is, and the room in the crock; or `known: false`
+ * @returns `salting` where `ready` is given, `weeks` where `temperature` is, and the room in the crock; or
+ * `known: false`
  * @throws StillroomError UNKNOWN_NAME for a food that is in no table
  *
  * @example
@@ -196,7 +197,7 @@ function crockFor(brined: boolean): Part<Crock> {
  * import { ferment } from 'stillroom/acid';
  *
  * const kraut = ferment({ food: 'cabbage', ready: '25 lb', temperature: '72 degF' });
- * 'crock' in kraut && kraut.salt?.volume; // => { value: 15, unit: 'tbsp' }
+ * 'crock' in kraut && kraut.salting?.volume; // => { value: 15, unit: 'tbsp' }
  * 'crock' in kraut && kraut.weeks?.time?.low; // => { value: 3, unit: 'week' }
  * 'crock' in ferment({ food: 'carrots', ready: '5 lb' }); // => false
  * ```
@@ -212,7 +213,7 @@ export function ferment(input: FermentInput): Ferment | NotKnown {
   const cold = FERMENT_TIME.find((row) => row.food === found.id && row.what === 'refrigerated');
   return answer({
     food: nameOf(found.id),
-    ...(salt === undefined ? {} : { salt: salt.value }),
+    ...(salt === undefined ? {} : { salting: salt.value }),
     ...(weeks === undefined ? {} : { weeks: weeks.value }),
     crock: crock.value,
     ...(cold === undefined

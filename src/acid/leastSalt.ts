@@ -46,13 +46,13 @@ export interface LeastSalt {
   /** The least share of salt that these tables hold for it, 0 to 1. */
   readonly share: number;
   /** What the share is of. */
-  readonly of: ShareOf;
+  readonly shareOf: ShareOf;
 }
 
 /** The salt of a ferment against the least that is printed for it. */
 export interface FermentCheck {
   /** The least printed share and what it is of; none where the brine is no ferment. */
-  readonly least?: LeastSalt;
+  readonly leastSalt?: LeastSalt;
   readonly basis: readonly Basis[];
   readonly cautions: readonly Caution[];
 }
@@ -87,13 +87,13 @@ function heldTo(crock: Crock, ferment: FermentRow | undefined): Held[] {
     return rows
       .filter(({ share }) => share === least)
       .slice(0, 1)
-      .map(({ row, share }) => ({ row, of, share, weight, actual: crock.salt / weight }));
+      .map(({ row, share }) => ({ row, shareOf: of, share, weight, actual: crock.salt / weight }));
   });
 }
 
 /** Too little salt: no figure is given for it. */
 function refuse(short: Held, held: readonly Held[], ferment: FermentRow | undefined): NotKnown {
-  const of = short.of === 'water' ? 'the water' : 'what is in the crock';
+  const of = short.shareOf === 'water' ? 'the water' : 'what is in the crock';
   const food = ferment === undefined ? 'any ferment' : nameOf(ferment.id);
   const least = Math.max(...held.map(({ share, weight }) => share * weight));
   return notKnown({
@@ -105,7 +105,7 @@ function refuse(short: Held, held: readonly Held[], ferment: FermentRow | undefi
       },
       { text: 'For a soak, or a brine for fish or meat, set purpose to "other".' },
     ],
-    basis: held.map(({ row, of: whole }) => basisOf(row, 'reason', `least salt of a ferment, of ${whole}`)),
+    basis: held.map(({ row, shareOf: whole }) => basisOf(row, 'reason', `least salt of a ferment, of ${whole}`)),
     cautions: [acidCaution('salt-guards-the-ferment'), caution('follow-local-guidance')],
   });
 }
@@ -123,15 +123,15 @@ export function checkFerment(food: FoundFood | undefined, crock: Crock): Ferment
   const dry = drySaltRow();
   const spoons = fineSaltGrams({ value: printed(dry, 'saltTbsp'), unit: 'tbsp' }).grams;
   const bulletin = spoons / valueIn({ value: printed(dry, 'produceLb'), unit: 'lb' }, 'g');
-  const ofCrock = held.find(({ of }) => of === 'water and food');
+  const ofCrock = held.find(({ shareOf: of }) => of === 'water and food');
   const belowBulletin = ferment?.brine !== true && ofCrock !== undefined && ofCrock.actual < bulletin - NOISE;
   const last = ofCrock ?? first;
   return {
-    least: { share: last.share, of: last.of },
+    leastSalt: { share: last.share, shareOf: last.shareOf },
     basis: [
-      ...held.map(({ row, of }) => basisOf(row, 'least', `of ${of}`)),
-      ...(belowBulletin ? [basisOf(dry, 'least', 'salt printed for cabbage')] : []),
-      derived('least', 'the least share of the lines for it'),
+      ...held.map(({ row, shareOf: of }) => basisOf(row, 'leastSalt', `of ${of}`)),
+      ...(belowBulletin ? [basisOf(dry, 'leastSalt', 'salt printed for cabbage')] : []),
+      derived('leastSalt', 'the least share of the lines for it'),
     ],
     cautions: [
       acidCaution('salt-guards-the-ferment'),

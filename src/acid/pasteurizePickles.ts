@@ -30,11 +30,11 @@ export interface PasteurizePickles {
   /** The recipes whose page allows the treatment: the one asked for, or all of them where none was named. */
   readonly recipeNames: readonly string[];
   /** Water that the filled jars go into. */
-  readonly start: { readonly low: Quantity<'temperature'>; readonly high: Quantity<'temperature'> };
+  readonly startTemperature: { readonly low: Quantity<'temperature'>; readonly high: Quantity<'temperature'> };
   /** Water over the jars. */
   readonly waterOverJars: Quantity<'length'>;
   /** Water during the hold: never below `low`; above `high` pickles may soften. */
-  readonly hold: { readonly low: Quantity<'temperature'>; readonly high: Quantity<'temperature'> };
+  readonly holdTemperature: { readonly low: Quantity<'temperature'>; readonly high: Quantity<'temperature'> };
   /** How long to hold it there. */
   readonly time: Quantity<'time'>;
   /** With `recipe`, `coldest` and `held`: whether the record met the printed treatment. */
@@ -133,16 +133,16 @@ export function pasteurizePickles(input: PasteurizePicklesInput = {}): Pasteuriz
   const verdict = met ? (hot ? 'met, but hot enough to soften' : 'met') : 'not met';
   return answer({
     recipeNames: (row === undefined ? allowed() : [row]).map((entry) => entry.name),
-    start: { low: { value: startLow, unit: 'degF' }, high: { value: startHigh, unit: 'degF' } },
+    startTemperature: { low: { value: startLow, unit: 'degF' }, high: { value: startHigh, unit: 'degF' } },
     waterOverJars: { value: printed(over, 'value'), unit: 'in' },
-    hold: { low: { value: low, unit: 'degF' }, high: { value: high, unit: 'degF' } },
+    holdTemperature: { low: { value: low, unit: 'degF' }, high: { value: high, unit: 'degF' } },
     time: { value: minutes, unit: 'min' },
     ...(coldest === undefined || held === undefined ? {} : { verdict }),
     basis: [
       basisOf(hold, 'time'),
-      basisOf(start, 'start'),
+      basisOf(start, 'startTemperature'),
       basisOf(over, 'waterOverJars'),
-      basisOf(highest, 'hold.high'),
+      basisOf(highest, 'holdTemperature.high'),
       basisOf(where, 'recipeNames'),
     ],
     cautions: cautions(),

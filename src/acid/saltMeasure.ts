@@ -12,7 +12,7 @@ import { acidCaution, rowOf, rowWhere, SALT_MEASURES, type SaltMeasureRow } from
 
 const schema = fields({
   /** Spoons or cups to weigh, or a weight to measure. */
-  salt: amount(),
+  amount: amount(),
   /** `fine canning or table salt` when left out; `coarse salt`, `flake salt`. */
   crystal: optional(name('the salt: fine canning salt, coarse salt or flake salt')),
 });
@@ -71,12 +71,12 @@ export function fineSaltSpoons(grams: number): { volume: Quantity<'volume'>; row
  * ```ts
  * import { saltMeasure } from 'stillroom/acid';
  *
- * saltMeasure({ salt: '3 tbsp' }).mass.high; // => { value: 54, unit: 'g' }
- * saltMeasure({ salt: '50 g', crystal: 'flake salt' }).volume.high.value; // ≈ 6.25
+ * saltMeasure({ amount: '3 tbsp' }).mass.high; // => { value: 54, unit: 'g' }
+ * saltMeasure({ amount: '50 g', crystal: 'flake salt' }).volume.high.value; // ≈ 6.25
  * ```
  */
 export function saltMeasure(input: SaltMeasureInput): SaltMeasure {
-  const { salt, crystal: asked } = readInput(schema, input);
+  const { amount: salt, crystal: asked } = readInput(schema, input);
   const crystal = asked === undefined ? FINE : lookUp(asked, CRYSTALS, 'crystal', 'kind of salt').name;
   const row = rowFor(crystal, salt);
   const cautions = row.obtained === 'memory' ? [acidCaution('weigh-the-salt'), caution('recalled')] : [];

@@ -54,7 +54,7 @@ export function boilingSolidsChart(input: BoilingSolidsChartInput): ChartSpec<Bo
   const boilingAt = (degrees: number) =>
     syrupBoilingTemperature({ brix: `${degrees.toFixed(6)} Brix` as BrixInput, elevation: input.elevation });
   const rowOf = (solids: number): BoilingSolidsRow => {
-    const { low, likely, high } = boilingAt(solids).range;
+    const { low, likely, high } = boilingAt(solids).temperatureRange;
     return { brix: solids, low: low.value, likely: likely.value, high: high.value };
   };
   const values = Array.from({ length: LAST_BRIX + 1 }, (_, solids) => rowOf(solids));

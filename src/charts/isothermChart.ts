@@ -4,7 +4,7 @@ import type { Given } from '../common/given';
 import { fail } from '../errors/StillroomError';
 import { standsBehind } from '../plan/standsBehind';
 import { fields, name, optional, readInput } from '../quantity/fields';
-import { type Basis, type Caution, joinCautions } from '../sources/basis';
+import type { Basis, Caution } from '../sources/basis';
 import {
   type FruitWaterActivityInput,
   fruitWaterActivity,
@@ -119,7 +119,7 @@ const known = <T extends { readonly known: boolean }>(answered: T): Extract<T, {
 /** A fruit by its sugars: an estimate, with its range; none for a food whose sugars these tables do not have. */
 function estimatedCurve(choice: Omit<FruitWaterActivityInput, 'moisture'>): Curve | undefined {
   const at = (moisture: number) => {
-    const { waterActivity, range } = known(fruitWaterActivity({ ...choice, moisture }));
+    const { waterActivity, waterActivityRange: range } = known(fruitWaterActivity({ ...choice, moisture }));
     return { waterActivity, moisture, low: range.low, high: range.high };
   };
   // any moisture in range gives the range; a fifth is in that of every fruit
@@ -175,7 +175,7 @@ export function isothermChart(input: IsothermChartInput): ChartSpec<IsothermRow>
   const point = batch === undefined ? undefined : curve.at(batch.moisture);
   const verdict = point === undefined ? undefined : keeps({ waterActivity: expected(point) });
   // the limits are the same whatever the activity is
-  const { pathogens, spoilers, basis } = verdict ?? keeps({ waterActivity: 0.5 });
+  const { pathogenGrowth: pathogens, spoilerGrowth: spoilers, basis } = verdict ?? keeps({ waterActivity: 0.5 });
   const limits = [
     { waterActivity: spoilers.limit as number, text: `yeasts, molds\nfrom ${spoilers.limit?.toFixed(2)}` },
     { waterActivity: pathogens.limit as number, text: `harmful bacteria\nfrom ${pathogens.limit?.toFixed(2)}` },
@@ -194,7 +194,7 @@ export function isothermChart(input: IsothermChartInput): ChartSpec<IsothermRow>
       values: curve.points,
       layer: layersOf(estimated, limits, point, batch?.name ?? 'the batch'),
       basis: [behindRows(undefined, curve.basis), standsBehind('layer', basis)],
-      cautions: [curve.cautions, joinCautions(verdict?.cautions ?? [])],
+      cautions: [curve.cautions, verdict?.cautions ?? []],
     }),
   );
 }

@@ -22,11 +22,11 @@ export type { LearningChartInput, LearningRow };
  * @example
  * ```ts
  * import { learningChart } from 'stillroom/charts';
- * import { learnFigure } from 'stillroom/record';
+ * import { learnFromRecords } from 'stillroom/record';
  *
  * const before = { low: 6, likely: 9, high: 12 };
  * const observed = [7, 7.5, 7.2, 7.4, 72];
- * const { figure: after, outliers } = learnFigure({ prior: before, observed });
+ * const { figure: after, outliers } = learnFromRecords({ prior: before, observed });
  * const places = outliers.map(({ index }) => index);
  * const chart = learningChart({ what: 'drying time of apple rings', unit: 'h', before, after, observed, asidePlaces: places });
  * chart.data.values[4]; // => { batchNumber: 5, figure: 72, counts: 'set aside', beyond: 'above' }

@@ -15,7 +15,7 @@ export const schema = /* @__PURE__ */ fields({
   unit: optional(name('the unit of the figures, such as "h"')),
   /** The range before your own batches, published or recalled. */
   before: range(),
-  /** Where the next batch falls 9 times in 10, as `learnYield`, `learnFigure` and `learnFromRecords` answer it. */
+  /** Where the next batch falls 9 times in 10, as `learnFromRecords` answers it. */
   after: range(),
   /** Your own figures, 0 to 2,000, in the order of the batches. */
   observed: list('your own figures in the order of the batches', figure('a figure of your own'), 0, MOST),

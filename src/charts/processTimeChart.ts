@@ -29,8 +29,8 @@ const schema = /* @__PURE__ */ fields({
   alternative: optional(z.unknown()),
   pressure: optional(z.unknown()),
   method: optional(method()),
-  from: optional(elevation()),
-  to: optional(elevation()),
+  fromElevation: optional(elevation()),
+  toElevation: optional(elevation()),
   elevation: optional(elevation()),
 });
 
@@ -38,9 +38,9 @@ export interface ProcessTimeChartInput extends Omit<TestedProcessInput, 'method'
   /** The first of boiling water, dial gauge and weighted gauge that is tested, when left out. */
   readonly method?: CanningMethod | undefined;
   /** Elevation at the left end of the chart, -500 to 5,000 m; 0 ft when left out. */
-  readonly from?: LengthInput | undefined;
-  /** Elevation at the right end, above `from`; 10,000 ft when left out. */
-  readonly to?: LengthInput | undefined;
+  readonly fromElevation?: LengthInput | undefined;
+  /** Elevation at the right end, above `fromElevation`; 10,000 ft when left out. */
+  readonly toElevation?: LengthInput | undefined;
   /** The kitchen's own elevation, marked on the chart. */
   readonly elevation?: LengthInput | undefined;
 }
@@ -124,8 +124,9 @@ const METHOD_TEXT: Readonly<Record<CanningMethod, string>> = {
  * steam the minutes rise from band to band; under pressure the minutes stay and the gauge pressure rises, so that is
  * drawn. A chart shows the shape; take the process itself from `testedProcess`, with its acid and cautions.
  *
- * @returns a Vega-Lite spec, its rows in the unit of `to`; or what `testedProcess` answers, where nothing is tested from end to end
- * @throws StillroomError as `testedProcess`; CONTRADICTION where `to` is not above `from`
+ * @returns a Vega-Lite spec, its rows in the unit of `toElevation`; or what `testedProcess` answers, where nothing is
+ * tested from end to end
+ * @throws StillroomError as `testedProcess`; CONTRADICTION where `toElevation` is not above `fromElevation`
  *
  * @example
  * ```ts
@@ -137,11 +138,12 @@ const METHOD_TEXT: Readonly<Record<CanningMethod, string>> = {
  */
 export function processTimeChart(input: ProcessTimeChartInput): ChartSpec<ProcessTimeRow> | NotTested {
   const given = readInput(schema, input);
-  const { method: _, from: __, to: ___, elevation: ____, ...asked } = input;
-  const to = given.to ?? DEFAULT_TO;
-  const from = given.from ?? SEA_LEVEL;
+  const { method: _, fromElevation: __, toElevation: ___, elevation: ____, ...asked } = input;
+  const to = given.toElevation ?? DEFAULT_TO;
+  const from = given.fromElevation ?? SEA_LEVEL;
   const feet = (place: Quantity<'length'>): number => toDecimalIn(place, 'ft').toNumber();
-  if (feet(to) <= feet(from)) fail('CONTRADICTION', 'to', input.to, 'an elevation above `from`');
+  if (feet(to) <= feet(from))
+    fail('CONTRADICTION', 'toElevation', input.toElevation, 'an elevation above `fromElevation`');
   const at = (value: number, method: CanningMethod): Answer =>
     testedProcess({ ...asked, method, elevation: { value, unit: 'ft' } });
   const method = methodOf(given.method, (candidate) => at(feet(from), candidate));

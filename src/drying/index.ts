@@ -5,7 +5,7 @@
  */
 
 export { type DryingCurve, type DryingCurveInput, dryingCurve } from './curve/dryingCurve';
-export { type DryingStudy, type DryingStudyInput, dryingStudy, type KnownDryingStudy } from './curve/dryingStudy';
+export type { DryingStudy, DryingStudyInput, KnownDryingStudy } from './curve/dryingStudy';
 export {
   type FinishForecast,
   type FinishForecastInput,
@@ -15,11 +15,7 @@ export {
 } from './curve/finishForecast';
 export type { DryingCurveFit, FitDryingCurveInput } from './curve/fitDryingCurve';
 export type { CurveConstants, ThinLayerModel } from './curve/thinLayer';
-export {
-  type DrynessByWeighing,
-  type DrynessByWeighingInput,
-  drynessByWeighing,
-} from './freeze-dry/drynessByWeighing';
+export type { DrynessByWeighing, DrynessByWeighingInput } from './freeze-dry/drynessByWeighing';
 export type { FreezeDryCollapse, FreezeDryCollapseInput, KnownCollapse } from './freeze-dry/freezeDryCollapse';
 export { type FreezeDryLoad, type FreezeDryLoadInput, freezeDryLoad } from './freeze-dry/freezeDryLoad';
 export { type FreezeDryTime, type FreezeDryTimeInput, freezeDryTime } from './freeze-dry/freezeDryTime';

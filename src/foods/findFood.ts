@@ -1,5 +1,6 @@
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
+import type { Reason } from '../sources/no';
 import { foodsNamed, narrowerOf, nearestFoods } from './lookUpFood';
 import { type FoodKind, foodOf, formName, nameOf } from './tables';
 
@@ -31,13 +32,8 @@ export type FindFoodAnswer =
   | {
       /** The pantry has no food of this name, or several. */
       known: false;
-      /** Why. */
-      reason: {
-        /** The reason as a word for programs. */
-        code: 'not in the pantry' | 'several foods';
-        /** The reason as a sentence. */
-        text: string;
-      };
+      /** Why: its code is `not in the pantry` or `several foods`. */
+      reason: Reason;
       /** What may have been meant; empty where nothing is near. */
       instead: {
         /** The name that is near to what was asked. */

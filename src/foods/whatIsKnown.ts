@@ -22,7 +22,7 @@ export interface KnownCraft {
   /** The forms that its tables name; empty where they name none. */
   forms: string[];
   /** The wider food whose figures serve, where the tables have none for this food itself. */
-  from?: string;
+  widerFood?: string;
 }
 /** What these tables know of a food. */
 export interface WhatIsKnownAnswer {
@@ -31,7 +31,7 @@ export interface WhatIsKnownAnswer {
   /** Its id, as tables link to it. */
   id: string;
   /** The crafts that have figures for it. */
-  known: KnownCraft[];
+  crafts: KnownCraft[];
 }
 
 /**
@@ -50,14 +50,14 @@ export interface WhatIsKnownAnswer {
  */
 export function whatIsKnown(input: WhatIsKnownInput): WhatIsKnownAnswer {
   const { id, name } = readInput(schema, input).food;
-  const known = craftRows.flatMap(({ id: craft, what }): KnownCraft[] => {
+  const crafts = craftRows.flatMap(({ id: craft, what }): KnownCraft[] => {
     for (const each of figuresFor(id, craft)) {
       const found = knownOf(each).find((entry) => entry.craft === craft);
       if (found === undefined) continue;
-      const from = each === id ? {} : { from: nameOf(each) };
-      return [{ craft, what, forms: found.forms.map(formName), ...from }];
+      const wider = each === id ? {} : { widerFood: nameOf(each) };
+      return [{ craft, what, forms: found.forms.map(formName), ...wider }];
     }
     return [];
   });
-  return answer({ food: name, id, known });
+  return answer({ food: name, id, crafts });
 }

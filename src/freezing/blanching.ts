@@ -31,7 +31,7 @@ const schema = fields({
   form: optional(form()),
   /** `water` or `steam`; boiling water by default, or steam where only that is printed. */
   blanchIn: optional(choice('what it is blanched in', ['water', 'steam'])),
-  /** Mass of the prepared vegetable, to get `water` and `ice` for it. */
+  /** Mass of the prepared vegetable, to get `waterVolume` and `ice` for it. */
   ready: optional(ready()),
   /** Elevation of the kitchen; below 5,000 ft by default. */
   elevation: optional(kitchenElevation()),
@@ -45,7 +45,7 @@ export interface OtherBlanching {
   /** The amount of vegetable it was measured with. */
   readonly measuredWith?: string;
   /** The water it was measured in. */
-  readonly water?: Quantity<'volume'>;
+  readonly waterVolume?: Quantity<'volume'>;
 }
 
 export interface Blanching {
@@ -62,7 +62,7 @@ export interface Blanching {
   /** Minutes of cooling in ice water. */
   readonly coolingMinutes: Span<number>;
   /** Boiling water for `ready`, gallons; where `ready` is given and it is blanched in water. */
-  readonly water?: Quantity<'volume'>;
+  readonly waterVolume?: Quantity<'volume'>;
   /** Ice for `ready`, in its unit; where `ready` is given. */
   readonly ice?: Quantity<'mass'>;
   /** What a second source prints in boiling water for the same cut. */
@@ -136,11 +136,11 @@ function waterAndIce(row: BlanchingRow, bath: Bath, prepared: Quantity<'mass'>) 
   return {
     amounts: {
       ...(bath === 'water'
-        ? { water: quantityIn<'volume'>(valueIn(prepared, 'lb') * perPound.low, 'gallon', 'gallon') }
+        ? { waterVolume: quantityIn<'volume'>(valueIn(prepared, 'lb') * perPound.low, 'gallon', 'gallon') }
         : {}),
       ice: quantityIn<'mass'>(prepared.value * ice.low, prepared.unit, prepared.unit),
     },
-    basis: [...(bath === 'water' ? [basisOf(perPound, 'water')] : []), basisOf(ice, 'ice')],
+    basis: [...(bath === 'water' ? [basisOf(perPound, 'waterVolume')] : []), basisOf(ice, 'ice')],
   };
 }
 
@@ -234,5 +234,5 @@ export function blanching(input: BlanchingInput): Blanching | NotKnown {
 const otherSource = ({ waterMinutes, amount, waterQuarts }: BlanchingWaterRow): OtherBlanching => ({
   minutes: spanOf(waterMinutes),
   ...(amount === null ? {} : { measuredWith: amount }),
-  ...(waterQuarts === null ? {} : { water: { value: waterQuarts, unit: 'quart' } }),
+  ...(waterQuarts === null ? {} : { waterVolume: { value: waterQuarts, unit: 'quart' } }),
 });

@@ -6,8 +6,10 @@ import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { caution } from '../sources/cautions';
 import type { Basis, Caution } from '../sources/index';
+import type { NotKnown } from '../sources/no';
 import { basisOf } from '../sources/table';
 import { boundWater, milesIce } from './ice';
+import { type PrintedProperties, type PrintedPropertiesInput, printedProperties } from './printedProperties';
 import { COMPONENTS, CONSTANTS, type ComponentRow, correlation, rowOf } from './tables';
 
 const PARTS = ['water', 'protein', 'fat', 'carbohydrate', 'fiber', 'ash'] as const;
@@ -17,7 +19,7 @@ const schema = fields({
   /** Parts of the weight, each 0 to 1 or percent, together 1 within 0.01. */
   composition: fields({
     /** Water, frozen or not. */
-    water: share(),
+    moisture: share(),
     /** Protein; 0 by default. */
     protein: optional(share()),
     /** Fat; 0 by default. */
@@ -31,7 +33,7 @@ const schema = fields({
   }),
   /** Temperature of the food, -40 to 150 degC. */
   temperature: temperature({ min: { value: -40, unit: 'degC' }, max: { value: 150, unit: 'degC' } }),
-  /** Where the food begins to freeze, 0 degC or below; needed below 0 degC (see `initialFreezingPoint`). */
+  /** Where the food begins to freeze, 0 degC or below; needed below 0 degC (ask with a `food`). */
   initialFreezing: optional(temperature({ max: { value: 0, unit: 'degC' } })),
 });
 export type FoodPropertiesInput = z.input<typeof schema>;
@@ -90,26 +92,43 @@ function chenFrozen(solids: number, freezable: number, freezing: number, t: numb
 }
 
 /**
- * Density, specific heat and thermal conductivity of a food from its composition, by Choi and Okos.
+ * Density, specific heat and thermal conductivity of a food from its composition, by Choi and Okos; or, for a `food` by
+ * name, where it begins to freeze and the heats that are printed of it.
  *
  * Each component has a polynomial in temperature. Specific heats add by weight, densities by 1/rho = sum x/rho, and
  * conductivities by volume. Below the initial freezing point part of the water is ice (Miles), and the apparent
- * specific heat and enthalpy follow Chen.
+ * specific heat and enthalpy follow Chen. Of printed figures the handbook comes first, then a textbook that rounds to
+ * whole degrees, then recalled figures, which say so.
  *
- * @returns `density` in kg/m3, `specificHeat` in kJ/(kg K), `conductivity` in W/(m K), `diffusivity`, `iceShare`
- * @throws StillroomError CONTRADICTION when the parts do not add up, MISSING for a freezing point below 0 degC
+ * @returns `density` in kg/m3, `specificHeat` in kJ/(kg K), `conductivity` in W/(m K), `diffusivity`, `iceShare`; for a
+ *   `food` its `temperature` of freezing in the unit the source prints, specific heats, latent heat and `others`, or
+ *   `known: false` where these tables have no figure
+ * @throws StillroomError CONTRADICTION when the parts do not add up, MISSING for a freezing point below 0 degC;
+ *   UNKNOWN_NAME for a name that is no food, with the nearest names
  *
  * @example
  * ```ts
  * import { foodProperties } from 'stillroom/freezing';
  *
- * const syrup = foodProperties({ composition: { water: 0.6, carbohydrate: 0.4 }, temperature: '25 degC' });
+ * const syrup = foodProperties({ composition: { moisture: 0.6, carbohydrate: 0.4 }, temperature: '25 degC' });
  * syrup.density.value; // ≈ 1170.37
  * syrup.specificHeat; // ≈ 3.1441
+ * const peaches = foodProperties({ food: 'peaches' });
+ * peaches.known && peaches.temperature; // => { value: 30.4, unit: 'degF' }
  * ```
  */
-export function foodProperties(input: FoodPropertiesInput): FoodProperties {
-  const { composition, temperature: at, initialFreezing } = readInput(schema, input);
+export function foodProperties(input: PrintedPropertiesInput): PrintedProperties | NotKnown;
+export function foodProperties(input: FoodPropertiesInput): FoodProperties;
+export function foodProperties(
+  input: FoodPropertiesInput | PrintedPropertiesInput,
+): FoodProperties | PrintedProperties | NotKnown {
+  return typeof input === 'object' && input !== null && 'food' in input ? printedProperties(input) : choiOkos(input);
+}
+
+function choiOkos(input: FoodPropertiesInput): FoodProperties {
+  const { composition: given, temperature: at, initialFreezing } = readInput(schema, input);
+  const { moisture: water, ...dry } = given;
+  const composition: { readonly [part in Part]?: number | undefined } = { water, ...dry };
   const total = PARTS.reduce((sum, part) => sum + (composition[part] ?? 0), 0);
   if (Math.abs(total - 1) > ROUNDING + 1e-9) {
     fail('CONTRADICTION', 'composition', total, `parts that add up to 1 (within ${ROUNDING})`);

@@ -10,7 +10,7 @@ import { type Basis, measured } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { practiceBasis } from '../sources/table';
 import { heatsByMoisture } from './heatsByMoisture';
-import { initialFreezingPoint } from './initialFreezingPoint';
+import { printedProperties } from './printedProperties';
 import { PRACTICE, rowOf } from './tables';
 
 const COEFFICIENT = 'coefficient of performance of the freezer';
@@ -37,9 +37,9 @@ const schema = /* @__PURE__ */ fields({
     }),
   ),
   /** Temperature as it goes in, -60 to 100 degC. */
-  from: temperature({ min: { value: -60, unit: 'degC' }, max: { value: 100, unit: 'degC' } }),
-  /** Temperature as it is kept, -60 to 100 degC, not above `from`. */
-  to: temperature({ min: { value: -60, unit: 'degC' }, max: { value: 100, unit: 'degC' } }),
+  startTemperature: temperature({ min: { value: -60, unit: 'degC' }, max: { value: 100, unit: 'degC' } }),
+  /** Temperature as it is kept, -60 to 100 degC, not above `startTemperature`. */
+  targetTemperature: temperature({ min: { value: -60, unit: 'degC' }, max: { value: 100, unit: 'degC' } }),
   /** Heat taken out for each unit of electricity, 0.1 to 10; 0.8 to 2 by default. */
   performance: optional(number('a coefficient of performance, from 0.1 to 10', { min: 0.1, max: 10 })),
 });
@@ -57,7 +57,7 @@ interface Properties {
 }
 
 function ofFood(asked: string): Properties {
-  const found = initialFreezingPoint({ food: asked });
+  const found = printedProperties({ food: asked });
   const printed = found.known ? found : undefined;
   const {
     temperature: freezes,
@@ -107,17 +107,18 @@ function own({ freezing, specificHeatAbove, specificHeatBelow, latentHeat }: Own
  * for a home freezer. All of the latent heat is counted, though a little water stays liquid.
  *
  * Source: Earle, Unit Operations in Food Processing, example 2.10 for the sum; heats as
- * `initialFreezingPoint` or, by the moisture, the equations of Earle, Appendix 7.
+ * `foodProperties` prints them or, by the moisture, the equations of Earle, Appendix 7.
  *
  * @returns `energy` in kWh; `heat` to take out, in kJ
- * @throws StillroomError CONTRADICTION unless just one of `food`, `moisture` and `properties` is given, or when `to` is
- *   above `from`; UNKNOWN_NAME, with the nearest names; MISSING for a food without printed heats
+ * @throws StillroomError CONTRADICTION unless just one of `food`, `moisture` and `properties` is given, or when
+ *   `targetTemperature` is above `startTemperature`; UNKNOWN_NAME, with the nearest names; MISSING for a food without
+ * printed heats
  *
  * @example
  * ```ts
  * import { freezeEnergy } from 'stillroom/freezing';
  *
- * const peaches = freezeEnergy({ mass: '20 lb', food: 'peaches', from: '70 degF', to: '0 degF' });
+ * const peaches = freezeEnergy({ mass: '20 lb', food: 'peaches', startTemperature: '70 degF', targetTemperature: '0 degF' });
  * peaches.heat.value; // ≈ 3725
  * peaches.energy.likely.value; // ≈ 0.80
  * ```
@@ -127,8 +128,9 @@ export function freezeEnergy(input: FreezeEnergyInput): HeatNeeded {
   if ([asked, moisture, properties].filter((each) => each !== undefined).length !== 1) {
     fail('CONTRADICTION', 'food', input.food, 'one of the food, its moisture and its properties');
   }
-  const [from, to] = [valueIn(given.from, 'degC'), valueIn(given.to, 'degC')];
-  if (to > from) fail('CONTRADICTION', 'to', input.to, 'a temperature of at most `from`');
+  const [from, to] = [valueIn(given.startTemperature, 'degC'), valueIn(given.targetTemperature, 'degC')];
+  if (to > from)
+    fail('CONTRADICTION', 'targetTemperature', input.targetTemperature, 'a temperature of at most `startTemperature`');
   const { freezes, above, below, latent, basis } =
     asked !== undefined
       ? ofFood(asked.name)

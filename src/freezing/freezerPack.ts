@@ -41,9 +41,9 @@ export interface PackSyrup {
   /** Syrup for the whole amount. */
   readonly volume: Span<Quantity<'volume'>>;
   /** Sugar for the larger volume. */
-  readonly sugar: Quantity<'volume'>;
+  readonly sugarVolume: Quantity<'volume'>;
   /** Water for the larger volume. */
-  readonly water: Quantity<'volume'>;
+  readonly waterVolume: Quantity<'volume'>;
 }
 
 /** Ascorbic acid for a pack. */
@@ -65,7 +65,7 @@ export interface PackIngredients {
   /** The style of pack: what goes in with the food. */
   readonly style: PackRow['pack'];
   /** Sugar by measure. */
-  readonly sugar?: Span<Quantity<'volume'>>;
+  readonly sugarVolume?: Span<Quantity<'volume'>>;
   /** Sugar where the source gives it as parts by weight. */
   readonly sugarMass?: Quantity<'mass'>;
   /** Syrups to cover the fruit; one for each strength the source names. */
@@ -153,7 +153,8 @@ function ingredients(
   const syrups = strengths.map((brix): PackSyrup => {
     const printed = syrupOfPercent(brix);
     const volume = spanIn<'volume'>(syrupEnds, quarts * 2, 'cup', 'cup');
-    return { brix, strength: printed.strength, volume, ...scaleSyrup(printed, volume.high) };
+    const { sugar, water } = scaleSyrup(printed, volume.high);
+    return { brix, strength: printed.strength, volume, sugarVolume: sugar, waterVolume: water };
   });
   const lender = row.foods.includes(id) ? undefined : packLender(id);
   const basis: Basis[] = [
@@ -161,7 +162,7 @@ function ingredients(
   ];
   if (syrups.length > 0) {
     basis.push(basisOf(perPint, 'syrups[].volume', 'syrup for each pint container'));
-    for (const { brix } of syrups) basis.push(basisOf(syrupOfPercent(brix), 'syrups[].sugar', `${brix} % syrup`));
+    for (const { brix } of syrups) basis.push(basisOf(syrupOfPercent(brix), 'syrups[].sugarVolume', `${brix} % syrup`));
   }
   const ascorbic = ascorbicDose(row, quarts, perPint.high);
   if (ascorbic?.mass !== undefined) basis.push(basisOf(rule('ascorbic-tsp'), 'ascorbicDose.mass'));
@@ -169,7 +170,7 @@ function ingredients(
     style: row.pack,
     ...(row.sugarCups === undefined || row.perCups === undefined
       ? {}
-      : { sugar: spanIn<'volume'>(row.sugarCups, (quarts * 4) / row.perCups, 'cup', 'cup') }),
+      : { sugarVolume: spanIn<'volume'>(row.sugarCups, (quarts * 4) / row.perCups, 'cup', 'cup') }),
     ...(row.partsFruitToSugar === undefined
       ? {}
       : { sugarMass: quantityIn<'mass'>(pounds / row.partsFruitToSugar, 'lb', massUnit) }),
@@ -230,7 +231,7 @@ function dryPack(
  * import { freezerPack } from 'stillroom/freezing';
  *
  * const pack = freezerPack({ food: 'strawberries', style: 'sugar', amount: '4 quarts' });
- * pack.known && pack.sugar; // => { low: { value: 3, unit: 'cup' }, high: { value: 3, unit: 'cup' } }
+ * pack.known && pack.sugarVolume; // => { low: { value: 3, unit: 'cup' }, high: { value: 3, unit: 'cup' } }
  * ```
  */
 export function freezerPack(input: FreezerPackInput): FreezerPack | NotKnown {

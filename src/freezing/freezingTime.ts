@@ -51,11 +51,11 @@ const schema = fields({
   sensible: optional(
     fields({
       /** Temperature at the start, not below the freezing point. */
-      from: temperature(),
+      startTemperature: temperature(),
       /** Specific heat of the unfrozen food, kJ/(kg K), above 0 and at most 10. */
       specificHeatAbove: heat('the specific heat of the unfrozen food'),
       /** Mean temperature at the end, not above the freezing point. */
-      to: temperature(),
+      targetTemperature: temperature(),
       /** Specific heat of the frozen food, kJ/(kg K), above 0 and at most 10. */
       specificHeatBelow: heat('the specific heat of the frozen food'),
     }),
@@ -77,7 +77,7 @@ export interface FreezingTime {
     /** Below the freezing point, kJ/kg. */
     readonly below: number;
     /** In all, kJ/kg. */
-    readonly total: number;
+    readonly sum: number;
   };
   /** With `sensible`: the time stretched by all heat over latent heat. */
   readonly timeWithSensible?: Quantity<'time'>;
@@ -158,20 +158,30 @@ export function freezingTime(input: FreezingTimeInput): FreezingTime {
     cautions: [freezingCaution('plank-short'), caution('estimate')],
   };
   if (sensible === undefined) return answer(found);
-  const from = valueIn(sensible.from, 'degC');
-  const to = valueIn(sensible.to, 'degC');
+  const from = valueIn(sensible.startTemperature, 'degC');
+  const to = valueIn(sensible.targetTemperature, 'degC');
   if (from < freezing) {
-    fail('CONTRADICTION', 'sensible.from', input.sensible?.from, 'a start no colder than the freezing point');
+    fail(
+      'CONTRADICTION',
+      'sensible.startTemperature',
+      input.sensible?.startTemperature,
+      'a start no colder than the freezing point',
+    );
   }
   if (to > freezing)
-    fail('CONTRADICTION', 'sensible.to', input.sensible?.to, 'an end no warmer than the freezing point');
+    fail(
+      'CONTRADICTION',
+      'sensible.targetTemperature',
+      input.sensible?.targetTemperature,
+      'an end no warmer than the freezing point',
+    );
   const above = sensible.specificHeatAbove * (from - freezing);
   const below = sensible.specificHeatBelow * (freezing - to);
-  const total = above + latentHeat + below;
+  const sum = above + latentHeat + below;
   return answer({
     ...found,
-    heatPerKilogram: { above, latent: latentHeat, below, total },
-    timeWithSensible: quantityIn(seconds * (total / latentHeat), 's', 'h'),
+    heatPerKilogram: { above, latent: latentHeat, below, sum },
+    timeWithSensible: quantityIn(seconds * (sum / latentHeat), 's', 'h'),
     basis: [
       ...basis,
       {

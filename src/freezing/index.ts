@@ -11,9 +11,8 @@ export { type FreezerPack, type FreezerPackInput, freezerPack, type PackIngredie
 export { type FreezingHeadspace, type FreezingHeadspaceInput, freezingHeadspace } from './freezingHeadspace';
 export { type FreezingTime, type FreezingTimeInput, freezingTime } from './freezingTime';
 export { type FrozenStorage, type FrozenStorageInput, frozenStorage } from './frozenStorage';
-export {
-  type FreezingFigures,
-  type InitialFreezingPoint,
-  type InitialFreezingPointInput,
-  initialFreezingPoint,
-} from './initialFreezingPoint';
+export type {
+  FreezingFigures,
+  PrintedProperties,
+  PrintedPropertiesInput,
+} from './printedProperties';

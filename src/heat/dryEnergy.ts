@@ -21,8 +21,8 @@ const schema = /* @__PURE__ */ fields({
   /** The same when it is dry, at most `moisture`. */
   targetMoisture: targetMoisture({ below: 1 }),
   /** How warm the food goes in, 0 to 100 degC; 21 degC when left out. */
-  start: optional(temperature({ min: { value: 0, unit: 'degC' }, max: { value: 100, unit: 'degC' } })),
-  /** Of the dryer, 20 to 100 degC and at least `start`; 140 degF when left out. */
+  startTemperature: optional(temperature({ min: { value: 0, unit: 'degC' }, max: { value: 100, unit: 'degC' } })),
+  /** Of the dryer, 20 to 100 degC and at least `startTemperature`; 140 degF when left out. */
   temperature: optional(dryerTemperature()),
   /** Share of the dryer's energy that dries, 5 to 100 %; 25 to 100 % (likely 50 %) when left out. */
   efficiency: optional(efficiency({ min: 0.05, max: 1 })),
@@ -48,7 +48,7 @@ export interface DryEnergy extends HeatNeeded {
  * @throws StillroomError CONTRADICTION when the target is wetter than the start, or the dryer colder than the food
  */
 export function dryEnergy(input: DryEnergyInput): DryEnergy {
-  const { fresh, start, ...given } = readInput(schema, input);
+  const { fresh, startTemperature: start, ...given } = readInput(schema, input);
   refuseWetter(given.moisture, given.targetMoisture, input.targetMoisture);
   const startC = start === undefined ? START_C : valueIn(start, 'degC');
   const dryerC = valueIn(given.temperature ?? GUIDE_DRYING_TEMPERATURE, 'degC');

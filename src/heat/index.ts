@@ -14,7 +14,6 @@ export {
   type MachineWork,
 } from './energyNeeded';
 export type { FreezeDryEnergyInput } from './freezeDryEnergy';
-export { type FrostPoint, type FrostPointInput, frostPoint } from './frostPoint';
 export { type IceVapourPressure, type IceVapourPressureInput, iceVapourPressure } from './iceVapourPressure';
 export type { EnergyNeeded, HeatNeeded } from './needed';
 export type { StoveEnergy, StoveEnergyInput } from './stoveEnergy';

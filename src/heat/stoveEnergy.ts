@@ -24,12 +24,12 @@ const heatUpFields = () =>
     /** What is heated. */
     mass: mass(),
     /** Where it starts, 0 to 150 degC. */
-    from: unfrozen(),
-    /** Where it ends, at least `from`, up to 150 degC; the boil at `elevation` when left out. */
-    to: optional(unfrozen()),
+    startTemperature: unfrozen(),
+    /** Where it ends, at least `startTemperature`, up to 150 degC; the boil at `elevation` when left out. */
+    targetTemperature: optional(unfrozen()),
     /** `water`, which takes the most, when left out; or `food`: fruit, vegetables, jam, sauce. */
-    what: optional(choice('what is heated', ['water', 'food'])),
-    /** Its own specific heat in place of `what`, kJ/(kg K), 0.5 to 5; `foodProperties` estimates it. */
+    substance: optional(choice('what is heated', ['water', 'food'])),
+    /** Its own specific heat in place of `substance`, kJ/(kg K), 0.5 to 5; `foodProperties` estimates it. */
     specificHeat: optional(number('a specific heat in kJ/(kg K), from 0.5 to 5', { min: 0.5, max: 5 })),
   });
 const holdFields = () =>
@@ -71,22 +71,23 @@ const SEA_LEVEL: Quantity<'length'> = { value: 0, unit: 'm' };
 
 /** kJ to heat it up, and what that rests on. */
 function heatingUp(given: HeatUp, elevation: Quantity<'length'>, asked: StoveEnergyInput['heatUp']) {
-  if (given.what !== undefined && given.specificHeat !== undefined) {
+  if (given.substance !== undefined && given.specificHeat !== undefined) {
     fail('CONTRADICTION', 'heatUp.specificHeat', given.specificHeat, 'either what is heated or its specific heat');
   }
-  const boil = given.to === undefined ? boilingTemperature({ elevation }) : undefined;
-  const [from, to] = [given.from, given.to ?? (boil as NonNullable<typeof boil>).temperature].map((each) =>
-    valueIn(each, 'degC'),
-  ) as [number, number];
+  const boil = given.targetTemperature === undefined ? boilingTemperature({ elevation }) : undefined;
+  const [from, to] = [
+    given.startTemperature,
+    given.targetTemperature ?? (boil as NonNullable<typeof boil>).temperature,
+  ].map((each) => valueIn(each, 'degC')) as [number, number];
   if (to < from) {
     fail(
       'CONTRADICTION',
-      given.to === undefined ? 'heatUp.from' : 'heatUp.to',
-      given.to === undefined ? asked?.from : asked?.to,
+      given.targetTemperature === undefined ? 'heatUp.startTemperature' : 'heatUp.targetTemperature',
+      given.targetTemperature === undefined ? asked?.startTemperature : asked?.targetTemperature,
       'an end at least as warm as the start',
     );
   }
-  const row = given.what === 'food' ? 'produce-heat' : 'water-heat';
+  const row = given.substance === 'food' ? 'produce-heat' : 'water-heat';
   const basis: Basis[] = [
     given.specificHeat === undefined ? figureBasis(row, 'heat') : measured('heat', 'specific heat'),
     ...(boil?.basis ?? []).map((line) => ({ ...line, of: 'heat' })),
@@ -116,16 +117,18 @@ const sum = (ranges: readonly Range<Quantity<'energy'>>[]): Range<Quantity<'ener
 /**
  * The energy that a pot on the stove takes: to heat up, to boil water away, to be held at the boil, or all three.
  *
- * Heating up: mass x specific heat x (to - from) / efficiency, with 4.186 kJ/(kg K) for water and 3.8 for food. Boiling
- * away: water x latent heat at the boil of the elevation / efficiency. Holding a covered pot: rated power x share x time.
- * The efficiency is 35 to 80 % (likely 55 %), from a gas flame to induction, and the share of the power 25 to 70 %
- * (likely 40 %), unless given; both are common practice. What the walls of the pot give off counts among the losses.
+ * Heating up: mass x specific heat x (target - start) / efficiency, with 4.186 kJ/(kg K) for water and 3.8 for food.
+ * Boiling away: water x latent heat at the boil of the elevation / efficiency. Holding a covered pot: rated power x
+ * share x time. The efficiency is 35 to 80 % (likely 55 %), from a gas flame to induction, and the share of the power
+ * 25 to 70 % (likely 40 %), unless given; both are common practice. What the walls of the pot give off counts among the
+ * losses.
  *
  * Source: specific heats as printed in a textbook example of drying; IAPWS SR1-86(1992); U.S. Standard Atmosphere 1976.
  *
  * @returns `energy` in kWh and its parts `heatingUp`, `boilingOff`, `holding`; `heat` in kJ, of the first two
- * @throws StillroomError MISSING with none of the three; CONTRADICTION when `to` is below `from`, `what` and
- *   `specificHeat` are both given, or an `efficiency` with `hold` alone, which has its own share; OUT_OF_RANGE
+ * @throws StillroomError MISSING with none of the three; CONTRADICTION when `targetTemperature` is below
+ *   `startTemperature`, `substance` and `specificHeat` are both given, or an `efficiency` with `hold` alone, which has
+ * its own share; OUT_OF_RANGE
  */
 export function stoveEnergy(input: StoveEnergyInput): StoveEnergy {
   const { heatUp, boilOff, hold, efficiency: reached, elevation = SEA_LEVEL } = readInput(schema, input);

@@ -3,11 +3,16 @@ import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { parseAmount } from '../quantity/amount';
 import { fields, optional, readInput } from '../quantity/fields';
+import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
-import { type Basis, type Caution, measured } from '../sources/basis';
+import { type Basis, behind, type Caution, measured } from '../sources/basis';
 import { basisOf, practiceBasis } from '../sources/table';
+import { waterDensity } from '../steam/waterDensity';
 import { type JarSizeRow, jar as jarWord, type ReadJar } from '../words/jar';
+import { length } from '../words/length';
+import { mass } from '../words/mass';
 import { type JarMouth, type MouthRow, mouthRow, mouth as mouthWord } from '../words/mouth';
+import { temperature } from '../words/temperature';
 import { jarCaution } from './cautions';
 
 /** A jar as the other functions use it. */
@@ -39,6 +44,7 @@ const openingBasis = (row: MouthRow): Basis => basisOf(row, 'opening', `diameter
 const measuredCapacity = (capacityIs: Jar['capacityIs']): Basis =>
   measured('capacity', `${capacityIs} capacity of the jar`);
 const sizeBasis = (row: JarSizeRow): Basis => basisOf(row, 'capacity', `nominal capacity of the ${row.name} jar`);
+const regularMouth = (): Basis => practiceBasis('mouth', 'a regular mouth, as none was named');
 const sizeCautions = (row: JarSizeRow | undefined): Caution[] =>
   row?.name === 'half-gallon' ? [jarCaution('half-gallon-juice-only')] : [];
 
@@ -54,7 +60,7 @@ function soldJar(read: ReadJar, asked: JarMouth | undefined): Jar {
   const { name, size, volume } = read;
   const mouth = mouthOf(read, asked);
   const row = mouthRow(mouth ?? 'regular');
-  const assumed: Basis[] = mouth === undefined ? [practiceBasis('mouth', 'a regular mouth, as none was named')] : [];
+  const assumed: Basis[] = mouth === undefined ? [regularMouth()] : [];
   const plain = size === undefined ? `${name} jar` : name;
   return {
     name: row.name === 'wide' ? `wide-mouth ${plain}` : plain,
@@ -105,32 +111,79 @@ const schema = /* @__PURE__ */ fields({
   /** `regular` or `wide`, where the jar does not say. */
   mouth: optional(mouthWord()),
 });
+const weighedSchema = /* @__PURE__ */ fields({
+  /** Weight of the water alone that fills the jar to the rim, in place of `jar`. */
+  water: mass(),
+  /** Of the water, 0 to 100 degC. */
+  temperature: temperature({ min: { value: 0, unit: 'degC' }, max: { value: 100, unit: 'degC' } }),
+  /** Diameter inside the mouth, up to 1 m; or `mouth`. */
+  opening: optional(length({ max: { value: 1, unit: 'm' } })),
+  /** `regular` or `wide`; regular where neither is given. */
+  mouth: optional(mouthWord()),
+});
 export type DescribeJarInput = z.input<typeof schema>;
+export type WeighedJarInput = z.input<typeof weighedSchema>;
+
+/** A jar whose water was weighed: brimful = mass / density of water at its temperature. */
+function weighedJar(input: WeighedJarInput): Jar {
+  const { water, temperature: warmth, opening, mouth } = readInput(weighedSchema, input);
+  if (opening !== undefined && mouth !== undefined) {
+    fail('CONTRADICTION', 'mouth', input.mouth, 'an opening or a mouth, not both');
+  }
+  const { density, basis } = waterDensity({ temperature: warmth });
+  const unit = water.unit === 'lb' || water.unit === 'oz' ? 'fl oz' : 'mL';
+  const capacity = quantityIn<'volume'>(valueIn(water, 'g') / valueIn(density, 'g/mL'), 'mL', unit);
+  const row = opening === undefined ? mouthRow(mouth ?? 'regular') : undefined;
+  return {
+    name: 'measured jar',
+    capacity,
+    capacityIs: 'brimful',
+    ...(row === undefined ? { opening: opening as Quantity<'length'> } : openingOf(row)),
+    basis: [
+      measured('capacity', 'weight of the water'),
+      ...behind('capacity', basis).map((line) => ({ ...line, note: 'density of water' })),
+      row === undefined ? measured('opening', 'diameter of the mouth') : openingBasis(row),
+      ...(opening === undefined && mouth === undefined ? [regularMouth()] : []),
+    ],
+    cautions: [],
+  };
+}
 
 /**
- * What is known of a jar: its size, capacity and mouth, each with where the figure comes from.
+ * What is known of a jar: its size, capacity and mouth, each with where the figure comes from; or what your own jar holds
+ * to the rim, from the weight of the water that fills it.
  *
- * A size has a published nominal capacity and no published brimful one; a measured jar (see `brimfulCapacity`) is
- * better. A jar named without its mouth is taken as a regular one, and `basis` says so.
+ * A size has a published nominal capacity and no published brimful one; a measured jar is better. Weigh the dry jar,
+ * fill it with water to the rim, weigh again, and give the difference as `water`: brimful = mass / density of water at
+ * its temperature. The lift of the air, about 1 part in 1,000, is left out. A jar named without its mouth is taken as a
+ * regular one, and `basis` says so.
  *
- * Source: USDA Complete Guide to Home Canning (AIB 539), Guide 1; sizes of 4 and 28 oz from Kansas State Extension.
+ * Source: USDA Complete Guide to Home Canning (AIB 539), Guide 1; sizes of 4 and 28 oz from Kansas State Extension;
+ * density of water by IAPWS SR6-08.
  *
- * @returns name, size, capacity (`capacityIs` brimful or nominal), mouth and its diameter
+ * @returns name, size, capacity (`capacityIs` brimful or nominal), mouth and its diameter; of weighed water the capacity
+ *   in fl oz for a weight in lb or oz, otherwise in mL
  * @throws StillroomError UNKNOWN_NAME for a size in no table, offering the nearest
  *
  * @example
  * ```ts
- * import { describeJar } from 'stillroom/jars';
+ * import { describeJar, fillJar } from 'stillroom/jars';
  *
  * const jar = describeJar({ jar: 'wide-mouth pints' });
  * jar.name; // => 'wide-mouth pint'
  * jar.capacity; // => { value: 16, unit: 'fl oz' }
  * jar.opening; // => { value: 3, unit: 'in' }
  * describeJar({ jar: { brimful: '502 mL', opening: '60 mm' } }).capacityIs; // => 'brimful'
+ * const { capacity: brimful, opening } = describeJar({ water: '500 g', temperature: '20 degC', opening: '60 mm' });
+ * brimful.value; // ≈ 500.9
+ * fillJar({ jar: { brimful, opening }, headspace: '12 mm' }).fillVolume.value; // ≈ 467
  * describeJar({ jar: 'firkin' }); // throws StillroomError UNKNOWN_NAME
  * ```
  */
-export function describeJar(input: DescribeJarInput): Jar {
+export function describeJar(input: WeighedJarInput): Jar;
+export function describeJar(input: DescribeJarInput): Jar;
+export function describeJar(input: DescribeJarInput | WeighedJarInput): Jar {
+  if (typeof input === 'object' && input !== null && 'water' in input) return answer(weighedJar(input));
   const { jar, mouth } = readInput(schema, input);
   return answer(resolveJar(jar, mouth));
 }

@@ -6,10 +6,9 @@
 
 export type { JarInput, MeasuredJar } from '../words/jar';
 export type { JarMouth } from '../words/mouth';
-export { type BrimfulCapacity, type BrimfulCapacityInput, brimfulCapacity } from './brimfulCapacity';
 export { type CheckHeadspaceInput, checkHeadspace, type HeadspaceCheck } from './checkHeadspace';
 export { type CheckSealInput, checkSeal, type SealCheck } from './checkSeal';
-export { type DescribeJarInput, describeJar, type Jar } from './describeJar';
+export { type DescribeJarInput, describeJar, type Jar, type WeighedJarInput } from './describeJar';
 export { type ExpansionInJar, type ExpansionInJarInput, expansionInJar } from './expansionInJar';
 export { type FilledJar, type FillJarInput, fillJar } from './fillJar';
 export { type JarsFor, type JarsForInput, jarsFor } from './jarsFor';

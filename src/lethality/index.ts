@@ -18,4 +18,4 @@ export {
   publishedHeat,
 } from './publishedHeat';
 export type { LogPoint } from './readLog';
-export { type ZValue, type ZValueInput, zValue } from './zValue';
+export type { ZValue, ZValueInput } from './zValue';

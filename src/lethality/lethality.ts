@@ -9,6 +9,7 @@ import { time } from '../words/time';
 import { lethalityCaution } from './cautions';
 import { type Log, type LogPoint, readLog, readPoint } from './readLog';
 import { foodTemperature, holdTime, rateAt, rateBasis, referenceTemperature, zValueField } from './terms';
+import { type ZValue, type ZValueInput, zValue } from './zValue';
 
 const MOST_READINGS = 1_000_000;
 
@@ -36,7 +37,7 @@ const holdSchema = () =>
   });
 const holdsSchema = /* @__PURE__ */ fields({
   /** Times held at a temperature, 1 to 10,000, in place of a log. */
-  holds: list('times held at a temperature', holdSchema(), 1, 10_000),
+  heldAt: list('times held at a temperature', holdSchema(), 1, 10_000),
   ...scale,
 });
 
@@ -47,7 +48,7 @@ export interface HoldLethality {
   /** Minutes at the reference temperature that the holds are worth together. */
   readonly minutes: number;
   /** What each hold adds to it, in the order given. */
-  readonly parts: readonly number[];
+  readonly minutesOfEach: readonly number[];
   /** How many times the survivors fall to a tenth, where `dValue` is given. */
   readonly reductions?: number;
   /** Where the figures come from. */
@@ -133,7 +134,8 @@ function reductionsOf(minutes: number, dValue: Quantity<'time'> | undefined) {
 }
 
 /**
- * How much heat a temperature record adds up to: the F value by the general method.
+ * How much heat a temperature record adds up to: the F value by the general method; or, from D values at two
+ * temperatures, the z value.
  *
  * **It checks a record; it is not a process.** Take no time or temperature from it for canning anything; follow the
  * tested process whatever a record says.
@@ -147,10 +149,13 @@ function reductionsOf(minutes: number, dValue: Quantity<'time'> | undefined) {
  * With a `dValue` the answer also counts log10 reductions, minutes / D: what the record is worth against one organism, and
  * the arithmetic behind published figures (12 times 0.21 min).
  *
+ * From D values at a `first` and a `second` temperature: z = (T2 - T1)/log10(D1/D2), in the degrees of the first.
+ *
  * Sources: FAO Fisheries Circular 784, section 1.5 (the general method); Singh and Heldman, Introduction to Food
  * Engineering, chapter 5 (decimal reduction time).
  *
- * @throws StillroomError OUT_OF_RANGE for one reading or too long a gap, CONTRADICTION for times that do not rise
+ * @throws StillroomError OUT_OF_RANGE for one reading or too long a gap, CONTRADICTION for times that do not
+ *   rise, or where D does not fall as the temperature rises
  *
  * @example
  * ```ts
@@ -168,20 +173,26 @@ function reductionsOf(minutes: number, dValue: Quantity<'time'> | undefined) {
  * held.minutes; // ≈ 3.55
  * held.cautions[0].id; // => 'record-check-only'
  * const holds = [{ temperature: '111 degC', time: '10 min' }, { temperature: '121 degC', time: '1 min' }] as const;
- * lethality({ holds: [...holds], reference: '121 degC', z: '10 degC' }).minutes; // ≈ 2
+ * lethality({ heldAt: [...holds], reference: '121 degC', z: '10 degC' }).minutes; // ≈ 2
  * const printed = [{ temperature: '160 degF', time: '5.6 min' }] as const;
- * lethality({ holds: [...printed], reference: '150 degF', z: '16.7 degF' }).minutes; // ≈ 22.23
+ * lethality({ heldAt: [...printed], reference: '150 degF', z: '16.7 degF' }).minutes; // ≈ 22.23
  * const botulinum = { reference: '121.1 degC', z: '10 degC', dValue: '0.21 min' } as const;
- * lethality({ holds: [{ temperature: '121.1 degC', time: '2.52 min' }], ...botulinum }).reductions; // ≈ 12
+ * lethality({ heldAt: [{ temperature: '121.1 degC', time: '2.52 min' }], ...botulinum }).reductions; // ≈ 12
+ * const first = { temperature: '80 degC', dValue: '208.3 min' } as const;
+ * lethality({ first, second: { temperature: '90 degC', dValue: '2.0 min' } }).z.value; // ≈ 4.956
  * lethality({ log: [{ time: '0 min', temperature: '90 degC' }], reference: '121.1 degC', z: '10 degC' }); // throws StillroomError OUT_OF_RANGE
  * ```
  */
+export function lethality(input: ZValueInput): ZValue;
 export function lethality(input: LethalityInput): Lethality;
 export function lethality(input: HoldLethalityInput): HoldLethality;
-export function lethality(input: LethalityInput | HoldLethalityInput): Lethality | HoldLethality {
-  const asked = input as Partial<LethalityInput & HoldLethalityInput> | null | undefined;
-  if (asked?.holds === undefined) return answer(ofLog(input as LethalityInput));
-  if (asked.log !== undefined) fail('CONTRADICTION', 'holds', asked.holds, 'a log or a list of holds, not both');
+export function lethality(
+  input: LethalityInput | HoldLethalityInput | ZValueInput,
+): Lethality | HoldLethality | ZValue {
+  const asked = input as Partial<LethalityInput & HoldLethalityInput & ZValueInput> | null | undefined;
+  if (asked?.first !== undefined || asked?.second !== undefined) return zValue(input as ZValueInput);
+  if (asked?.heldAt === undefined) return answer(ofLog(input as LethalityInput));
+  if (asked.log !== undefined) fail('CONTRADICTION', 'heldAt', asked.heldAt, 'a log or a list of holds, not both');
   return answer(ofHolds(input as HoldLethalityInput));
 }
 
@@ -214,16 +225,21 @@ function ofHolds(input: HoldLethalityInput): HoldLethality {
   const given = readInput(holdsSchema, input);
   const reference = valueIn(given.reference, 'degC');
   const zDegrees = valueIn(given.z, 'delta degC');
-  const parts = given.holds.map(
+  const parts = given.heldAt.map(
     (hold) => valueIn(hold.time, 'min') * rateAt(valueIn(hold.temperature, 'degC'), reference, zDegrees),
   );
   const minutes = parts.reduce((sum, part) => sum + part, 0);
   const reduced = reductionsOf(minutes, given.dValue);
   return {
     minutes,
-    parts,
+    minutesOfEach: parts,
     ...reduced.field,
-    basis: [measured('parts', 'times and temperatures'), rateBasis('parts'), rateBasis('minutes'), ...reduced.basis],
+    basis: [
+      measured('minutesOfEach', 'times and temperatures'),
+      rateBasis('minutesOfEach'),
+      rateBasis('minutes'),
+      ...reduced.basis,
+    ],
     cautions: [...CAUTIONS, ...reduced.cautions].map(lethalityCaution),
   };
 }

@@ -32,24 +32,7 @@ export interface ZValue {
   readonly cautions: readonly Caution[];
 }
 
-/**
- * The z value from D values at two temperatures: z = (T2 - T1)/log10(D1/D2).
- *
- * Source: the lethal rate of `lethality`, solved for z.
- *
- * @returns z, in the degrees of the first temperature
- * @throws StillroomError CONTRADICTION where D does not fall as the temperature rises
- *
- * @example
- * ```ts
- * import { zValue } from 'stillroom/lethality';
- *
- * zValue({
- *   first: { temperature: '80 degC', dValue: '208.3 min' },
- *   second: { temperature: '90 degC', dValue: '2.0 min' },
- * }).z.value; // ≈ 4.956
- * ```
- */
+/** The z value from D values at two temperatures: z = (T2 - T1)/log10(D1/D2). */
 export function zValue(input: ZValueInput): ZValue {
   const { first, second } = readInput(schema, input);
   const rise = valueIn(second.temperature, 'degC') - valueIn(first.temperature, 'degC');

@@ -24,35 +24,34 @@ import type { Fitted } from './schedule/fitDay';
 import type { Solved } from './solver/solve';
 
 /**
- * The whole day: shares out the lots among the products wanted as well as this kitchen and these hours allow.
+ * The whole day: what each lot becomes, with what, when, and what it costs, as well as this kitchen and these hours allow.
  *
- * An integer program (see `toProgram`): how much of each lot goes into each product, whole jars and packs, batches in
- * each pot, loads of each tested process in each canner, trays. Jars are promised at the poor end of the yields; jars
- * to ready, stock, pots, canners, trays and hours hold at the rich end, so the plan stands whatever the fruit gives
- * within its published range. A product whose process is not tested is left out with the reason, and so is what goes
- * into jars by no printed recipe of these tables: the recipe's acid, sugar, starch and steps are in the plan. Jam is
- * made in whole batches of its recipe, each cooked by itself and never doubled, so its jars come in multiples of the
- * printed yield. Trimmings are shared out too, among the products made of them. Hot packs are cooked for the canner load they go into: no fewer
- * batches than loads.
+ * Every product is made by a recipe, printed or customary, and all are read alike: its foods, its batch, its steps onto
+ * hands, pots, canners, trays, freezer and crock, and the tested process it ends in. Name the recipe, or say what to make
+ * (`sauce`, `leather`, `jars`) and of what; or name no products: then the plan chooses among the ways these foods can be
+ * kept here, by the kilograms they keep, how long they keep, and the work they take.
  *
- * @returns the plan, each product with its lots, recipe, jars, loads, trays, cost, cautions and basis; what is left
- *   fresh, left out and why, what to have at hand and what is short; `schedule`; with `oneMore` also what limited the
- *   plan and what one more of it would add, and in `yields` what it would add to know each yield beforehand; or
- *   `{ feasible: false }` with the fewest musts that conflict, or by how many minutes all musts together run late
+ * An integer program shares out the lots: whole jars and packs, batches in each pot, loads of each process in each
+ * canner, trays. Jars are promised at the low end of the yields; jars to ready, stock, pots, canners, trays and hours hold
+ * at the high end, so the plan stands whatever the food gives within its published range. Recipes that set or are safe by
+ * their proportions are made in whole batches. Trimmings are shared out too, among the products made of them.
+ *
+ * @returns the plan, each product with its recipe, lots, ingredients, jars, loads, trays, cost, cautions and basis; what
+ *   stays fresh, what is left out and why, what to have at hand and what is short; `schedule`; with `oneMore` what
+ *   limited the plan and what one more of it would add. Or `{ feasible: false }` with the fewest requirements that
+ *   conflict, or by how many minutes all of them together run late
  * @throws StillroomError for a field that is wrong, naming it
  *
- * `schedule` is an order of work that fits the hours: what to do when, on hands, burners, pots, canners and trays. Fruit
- * that is prepared waits an hour at the most, every jar goes into the canner within 20 minutes of being filled, each load
- * of a hot pack is cooked for itself, and the dryer runs overnight. `checkSchedule` finds nothing wrong with it. Where the best plan by the sums of minutes would run late, a
- * smaller one is taken and `gap` says how far it may be from the best.
+ * `schedule` is an order of work that fits the hours: what to do when, on hands, burners, pots, canners and trays. Each
+ * wait keeps within `data/plan/waits.json`: prepared food, filled jars, hot water, sauce kept hot. Machines run on
+ * overnight. `checkSchedule`, which knows nothing of how it was made, finds nothing wrong with it. Where the best plan by
+ * the sums of minutes would run late, a smaller one is taken and `gap` says how far it may be from the best.
  *
- * `energy` of a product is what stove, dryer, freeze-dryer and freezer take for it, by the functions of this module: food
- * heated from 20 degC and held at the boil, the water that vegetables are blanched in, the water of a jam boiled off,
- * canner loads, the first of a day from cold water; syrup and brine are not counted. Its `cost` takes the likely figure. All lines of all products add up
- * to the day's `cost` to the cent; the aim counts the same money, but no batch or heating up that only the order of work
- * makes necessary.
+ * `energy` of a product is what stove, dryer, freeze-dryer and freezer take for it: food heated from 20 degC and held at
+ * the boil, water boiled off, the water that vegetables are blanched in, canner loads, the first of a day from cold water.
+ * Its `cost` takes the likely figure. All lines of all products add up to the day's `cost` to the cent.
  *
- * Work times that the input does not name are common practice; every other figure is in the basis of its product.
+ * Work times that you do not give are customary minutes of each operation; every other figure is in `basis`.
  *
  * @example
  * ```ts

@@ -20,7 +20,7 @@ export interface ProcessAcid {
   /** Vinegar of 5% acidity. */
   readonly vinegar?: Quantity<'volume'>;
   /** What the amounts are for, where it is not a jar. */
-  readonly per?: string;
+  readonly amountsFor?: string;
   /** Other bottled juice that may take the place of the acid named, in the same amount. */
   readonly standIn?: readonly string[];
   /** Acid that never takes its place. */
@@ -67,7 +67,7 @@ export function acidOf(row: AcidRow): ProcessAcid {
     where: row.where,
     choose: row.choose,
     ...Object.fromEntries(amounts.map(({ field, quantity }) => [field, quantity])),
-    ...(row.per === undefined ? {} : { per: row.per }),
+    ...(row.per === undefined ? {} : { amountsFor: row.per }),
     ...(row.standIn === undefined ? {} : { standIn: row.standIn }),
     ...(row.never === undefined ? {} : { never: row.never }),
     text: parts.join('; '),

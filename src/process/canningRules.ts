@@ -3,13 +3,15 @@ import table from '../../data/process/canning-rules.json';
 import { PICKLE_RULES } from '../acid/tables';
 import { answer } from '../common/answer';
 import { choice, fields, optional, readInput } from '../quantity/fields';
+import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
 import { id, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable, basisOf } from '../sources/table';
-import { usualCautions } from './cautions';
+import { processCaution, usualCautions } from './cautions';
+import { holdingRules } from './holdingSolutions';
 
 const TOPICS = ['pressure canner', 'boiling-water canner', 'atmospheric steam canner', 'jars', 'afterwards'] as const;
-const ASKED = [...TOPICS, 'pickles'] as const;
+const ASKED = [...TOPICS, 'pickles', 'holding cut fruit'] as const;
 export type CanningTopic = (typeof ASKED)[number];
 
 /** A rule of running a canner or handling jars. */
@@ -36,8 +38,8 @@ export interface CanningRule {
   /** What it is about. */
   readonly topic: CanningTopic;
   /** Its fixed name: `vent`, `wait-before-opening`. */
-  readonly rule: string;
-  /** What to do; of `pickles`, what the figure is about. */
+  readonly id: string;
+  /** What to do; of `pickles` what the figure is about, of `holding cut fruit` what is dissolved. */
   readonly text: string;
   /** The figure, or its low end, in `unit`. */
   readonly low?: number;
@@ -45,6 +47,14 @@ export interface CanningRule {
   readonly high?: number;
   /** Unit of the figures; of `pickles`, with what they mean. */
   readonly unit?: string;
+  /** Of `holding cut fruit`: how much of it. */
+  readonly amount?: Quantity<'mass'> | Quantity<'volume'>;
+  /** Of `holding cut fruit`: how many tablets of it. */
+  readonly tablets?: number;
+  /** Of `holding cut fruit`: how much cold water it goes into. */
+  readonly waterVolume?: Quantity<'volume'>;
+  /** Of `holding cut fruit`: ascorbic acid in it, in g. */
+  readonly ascorbicAcid?: Quantity<'mass'>;
   /** Where the rule comes from. */
   readonly basis: readonly Basis[];
 }
@@ -89,12 +99,21 @@ const pickleRules = () =>
     ...(range === undefined ? {} : { high: range[1] }),
   }));
 
+const FIGURES = ['low', 'high', 'unit', 'amount', 'tablets', 'waterVolume', 'ascorbicAcid'] as const;
+type Figures = Pick<CanningRule, (typeof FIGURES)[number]>;
+/** The figures that a row has. */
+const figuresOf = (row: Figures): Figures =>
+  Object.fromEntries(FIGURES.flatMap((key) => (row[key] === undefined ? [] : [[key, row[key]]])));
+
 /**
  * The rules of running a canner and handling jars, as data: water, venting, timing, what to do when the pressure
- * drops, cool-down, waiting, sterilizing, steam canners, jar sizes; and of pickles: vinegar strength, pH limits,
- * low-temperature pasteurization, blossom end, lime soak.
+ * drops, cool-down, waiting, sterilizing, steam canners, jar sizes; of pickles: vinegar strength, pH limits,
+ * low-temperature pasteurization, blossom end, lime soak; and the solutions that keep cut apples, apricots, nectarines,
+ * peaches and pears from darkening before they are packed. Those keep color only: none replaces the acid that a process
+ * requires.
  *
- * Source: USDA Complete Guide to Home Canning, guide 1; PB724; PNW 421; NCHFP on steam canners; each rule's basis.
+ * Source: USDA Complete Guide to Home Canning, guide 1; PB724; PNW 421; NCHFP on steam canners; Michigan State
+ * University record 01600943 on holding fruit; each rule's basis.
  *
  * @throws StillroomError UNKNOWN_NAME
  *
@@ -103,25 +122,24 @@ const pickleRules = () =>
  * import { canningRules } from 'stillroom/process';
  *
  * const { rules } = canningRules({ topic: 'pressure canner' });
- * rules.find(({ rule }) => rule === 'vent')?.low; // => 10
- * canningRules({ topic: 'pickles' }).rules.find(({ rule }) => rule === 'vinegar-acidity')?.low; // => 5
+ * rules.find(({ id }) => id === 'vent')?.low; // => 10
+ * canningRules({ topic: 'pickles' }).rules.find(({ id }) => id === 'vinegar-acidity')?.low; // => 5
+ * canningRules({ topic: 'holding cut fruit' }).rules[0].waterVolume; // => { value: 1, unit: 'gallon' }
  * ```
  */
 export function canningRules(input: CanningRulesInput = {}): CanningRules {
   const { topic } = readInput(schema, input);
-  const chosen = [...rules, ...pickleRules()].filter((row) => topic === undefined || row.topic === topic);
-  const listed = chosen.map(({ id: rule, topic, text, low, high, unit, ...row }) => ({
-    topic,
-    rule,
-    text,
-    ...(low === undefined ? {} : { low }),
-    ...(high === undefined ? {} : { high }),
-    ...(unit === undefined ? {} : { unit }),
-    basis: [basisOf(row, 'text')],
-  }));
+  const chosen = [...rules, ...pickleRules(), ...holdingRules()].filter(
+    (row) => topic === undefined || row.topic === topic,
+  );
+  const listed = chosen.map((row): CanningRule => {
+    const { id, topic, text } = row;
+    return { topic, id, text, ...figuresOf(row), basis: [basisOf(row, 'text')] };
+  });
+  const holds = chosen.some((row) => row.topic === 'holding cut fruit');
   return answer({
     rules: listed,
     basis: chosen.map((row) => basisOf(row, 'rules[].text', row.id)),
-    cautions: usualCautions(),
+    cautions: [...(holds ? [processCaution('holding-is-not-acid')] : []), ...usualCautions()],
   });
 }

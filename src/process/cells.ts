@@ -5,7 +5,7 @@ import type { Quantity } from '../quantity/types';
 import { basisOf } from '../sources/table';
 import { ruleFigures } from './canningRules';
 import type { Refused } from './refusal';
-import type { ProcessRow } from './tables';
+import type { Alternative, ProcessRow } from './tables';
 
 /** Why a cell of a table is not served. */
 const REFUSED_CELLS = {
@@ -37,7 +37,7 @@ export interface Cell {
 /** One printed line: its minutes and its pressure belong together. */
 export interface ProcessLine {
   /** Its letter: `a`, `b` or `c`. */
-  readonly alternative: string;
+  readonly alternative: Alternative;
   /** Process time, minutes. */
   readonly minutes: number;
   /** Gauge pressure to hold, of the pressure methods. */

@@ -121,7 +121,7 @@ export function perThousandFeet(elevation: Quantity<'length'>, row: { add?: numb
  * longer time, with the caution `fewer-than-bands`.
  *
  * Source: `bands` the boiling-water tables of the USDA Complete Guide to Home Canning; `per-1000-ft` an older federal
- * bulletin, recalled and not seen; `sterilizing` Michigan State 01600946; `ten-percent` a household book of 1918.
+ * bulletin, recalled and not seen; `sterilizing` Michigan State 01600946; `ten-percent` recalled.
  *
  * edition, bulletin or page), or three such words
  * @returns the minutes, or a refusal where the rule's table ends

@@ -5,7 +5,7 @@ import { readForm as readFormName, readFood as readName } from '../foods/fields'
 import { formsIn, isWithin } from '../foods/isWithin';
 import { foodsNamed, formNamed } from '../foods/lookUpFood';
 import { foodOf, formName, nameOf } from '../foods/tables';
-import { foodsOf, isItself, scopeOf } from './scope';
+import { foodsOf, isItself, madeOf, recipesOfProcess } from './scope';
 import { formNameRows, type NotRecommendedRow, notRecommendedRows, type ProcessRow, recipes, rowsOf } from './tables';
 
 /** A recipe that is tested for a food, in the form that it is asked for by. */
@@ -61,12 +61,20 @@ export function knowledgeOf(id: string): KnownFood {
   return found;
 }
 
-/** The choice of a process for a food; that of what the recipe makes, where no food alone makes it. */
+/** Whether a printed recipe that ends in a process names a food. */
+const recipeNames = (process: string, food: string): boolean =>
+  recipesOfProcess(process).some(({ foods }) => foods.includes(food));
+
+/**
+ * The choice of a process for a food that its page, or a recipe that ends in it, names; none for any other food. Where no
+ * food alone makes it (spaghetti sauce), it is the choice of what the recipe makes.
+ */
 export function choiceOfProcess(
   food: KnownFood,
   process: string,
 ): { readonly food: KnownFood; readonly choice: FormChoice } | undefined {
-  for (const each of [food, ...rowsOf(process).map((row) => knowledgeOf(row.food))]) {
+  const makes = recipeNames(process, food.id) ? rowsOf(process).map((row) => knowledgeOf(row.food)) : [];
+  for (const each of [food, ...makes]) {
     const choice = each.choices.find(({ recipe }) => recipe === process);
     if (choice !== undefined) return { food: each, choice };
   }
@@ -142,8 +150,7 @@ export function pagesWithout(food: KnownFood, text: string): readonly OtherPage[
     const [row] = rows as readonly [ProcessRow];
     if (!goesBy({ recipe, form: row.form, own: true }, id, key) || rows.some((each) => foodsOf(each).includes(food.id)))
       return [];
-    const { madeOf = [] } = scopeOf(row) ?? {};
-    const [first, second] = madeOf;
+    const [first, second] = madeOf(row);
     const forMany = first !== undefined && second !== undefined && foodOf(first).kind === kind;
     const isKind = row.food === food.id || wider.some((each) => each.food === row.food);
     if (!forMany && !isKind) return [];

@@ -99,7 +99,7 @@ export function gaugePressure(input: GaugePressureInput): GaugePressure | NotTes
         },
         [
           ...(thinAir('weighted-gauge', elevation) === undefined
-            ? [{ text: 'use a weighted-gauge canner, whose tables go higher', method: 'weighted-gauge' }]
+            ? [{ text: 'use a weighted-gauge canner, whose tables go higher', method: 'weighted-gauge' as const }]
             : []),
           ...keepings(),
         ],

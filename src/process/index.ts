@@ -22,7 +22,6 @@ export {
   elevationMinutes,
 } from './elevationMinutes';
 export { type GaugePressure, type GaugePressureInput, gaugePressure } from './gaugePressure';
-export { type HoldingSolution, type HoldingSolutions, holdingSolutions } from './holdingSolutions';
 export { type LoadStep, type LoadTimeline, type LoadTimelineInput, loadTimeline } from './loadTimeline';
 export {
   type NotCanned,

@@ -5,6 +5,7 @@ import { caution } from '../sources/cautions';
 import type { Instead, NotTested } from '../sources/no';
 import { listedSize, readJar } from '../words/jar';
 import type { CanningMethod } from '../words/method';
+import { acidOf, acidRowOf } from './acid';
 import { decide, packsOf, printedMethod, type Question, type Served } from './decide';
 import {
   type FormChoice,
@@ -15,6 +16,7 @@ import {
   refusedForm,
   rowsOfChoice,
 } from './food';
+import { processRecipeOf, recipesEndingIn } from './recipesOf';
 import { keepings, type Refused, refusal } from './refusal';
 import { LISTED_JARS, type ListedJar, nearFormRows, PRINTED_METHODS } from './tables';
 
@@ -25,15 +27,22 @@ function nameFor(food: KnownFood, choice: FormChoice): string {
 }
 
 /** A process that is served, as the question that asks for it, with its minutes. */
-function wayOf(question: Pick<Instead, 'food' | 'form' | 'pack' | 'jar'> & { method: CanningMethod }, served: Served) {
+function wayOf(
+  question: Pick<Instead, 'food' | 'form' | 'pack' | 'jar'> & { method: CanningMethod },
+  { asked }: FormChoice,
+  { cell, size }: Served,
+): Instead {
   const { food, form, pack, jar, method } = question;
-  const { minutes, psi } = served.cell;
+  const { row, minutes, psi } = cell;
+  const acid = row.acid === undefined ? undefined : acidRowOf(row.acid, size);
   const packed = pack === 'not stated' ? '' : `, ${pack} pack`;
   const pressure = psi === undefined ? '' : ` at ${psi} psi`;
   return {
     text: `${food} (${form})${packed}, in ${jar} jars, ${method} canner: ${minutes} min${pressure}`,
     ...question,
     minutes,
+    ...(acid === undefined ? {} : { acid: acidOf(acid).text }),
+    recipes: recipesEndingIn(row.recipe, asked).map(processRecipeOf),
   };
 }
 
@@ -55,7 +64,7 @@ function served(food: KnownFood, choices: readonly FormChoice[], asked: Question
         const jar = listedSize(asked.jar, sizes) === undefined ? size : asked.jar.name;
         const found = ask(size);
         if (!('cell' in found)) return [];
-        return [wayOf({ food: name, form: formName(choice.form), pack, jar, method }, found)];
+        return [wayOf({ food: name, form: formName(choice.form), pack, jar, method }, choice, found)];
       }),
     );
   });

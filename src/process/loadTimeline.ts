@@ -24,7 +24,7 @@ const schema = /* @__PURE__ */ fields({
   /** Jars in the load, 1 to 100. */
   jars: count('jars in the load', 1, 100),
   /** Water in the canner, up to 200 L. */
-  water: volume({ max: { value: 200, unit: 'L' } }),
+  waterVolume: volume({ max: { value: 200, unit: 'L' } }),
   /** The water in the canner before heating, 0 to 100 degC; a tap's when left out. */
   waterTemperature: optional(temperature({ min: { value: 0, unit: 'degC' }, max: { value: 100, unit: 'degC' } })),
   /** The food as it goes in, 0 to 100 degC; as hot as the water the jars are put into when left out. */
@@ -41,7 +41,7 @@ export interface LoadTimelineInput extends TestedProcessInput {
   /** Jars in the load, 1 to 100. */
   readonly jars: number;
   /** Water in the canner, up to 200 L. */
-  readonly water: VolumeInput;
+  readonly waterVolume: VolumeInput;
   /** The water in the canner before heating; a tap's when left out. A second load starts hot. */
   readonly waterTemperature?: TemperatureInput | undefined;
   /** The food as it goes in; the water the jars are put into when left out. */
@@ -56,7 +56,7 @@ export interface LoadTimelineInput extends TestedProcessInput {
 
 export interface LoadStep {
   /** What is done. */
-  readonly step: string;
+  readonly what: string;
   /** How long it takes. */
   readonly minutes: Range<number>;
   /** What the burner does: heats at full power, holds the boil or the pressure, or is off. */
@@ -72,7 +72,7 @@ export interface LoadTimeline {
   /** The steps in their order. */
   readonly steps: readonly LoadStep[];
   /** From cold water to jars out, minutes. */
-  readonly total: Range<number>;
+  readonly totalMinutes: Range<number>;
   /** What the burner gives off in all, kWh; of gas, the heat of the fuel. */
   readonly energy: Range<Quantity<'energy'>>;
   /** Of the energy, what brings water and jars to the boil or to pressure, kWh. */
@@ -91,14 +91,14 @@ const middle = ({ low, high }: { low: number; high: number }): Range<number> => 
 const toCelsius = (fahrenheit: number): number => ((fahrenheit - 32) * 5) / 9;
 
 type Burner = LoadStep['burner'];
-const printed = (step: string, burner: Burner, rule: string): LoadStep => ({
-  step,
+const printed = (what: string, burner: Burner, rule: string): LoadStep => ({
+  what,
   minutes: middle(ruleFigures(rule)),
   burner,
   kind: 'published',
 });
-const estimate = (step: string, burner: Burner, minutes: Range<number>): LoadStep => ({
-  step,
+const estimate = (what: string, burner: Burner, minutes: Range<number>): LoadStep => ({
+  what,
   minutes,
   burner,
   kind: 'estimate',
@@ -115,7 +115,7 @@ function heatingOf(
   const start = load.waterTemperature === undefined ? usual('tap').likely : valueIn(load.waterTemperature, 'degC');
   const fill = load.fillTemperature === undefined ? preheat : valueIn(load.fillTemperature, 'degC');
   const jarShare = loadRange('jar-share');
-  const kilograms = valueIn(load.water, 'L'); // a liter of water is a kilogram, near enough for an estimate
+  const kilograms = valueIn(load.waterVolume, 'L'); // a liter of water is a kilogram, near enough for an estimate
   const litersOfJar = valueIn(readJar(jar).volume, 'L') * load.jars;
   // what is in a jar counts as water, which is the upper end for food
   const perKelvin = figure('water-heat').value;
@@ -184,19 +184,19 @@ function energyOf(steps: readonly LoadStep[], load: z.output<typeof schema>) {
  *
  * const load = loadTimeline({
  *   food: 'green beans', pack: 'hot', jar: 'quart', method: 'weighted-gauge', elevation: '800 ft',
- *   jars: 7, water: '3 quarts', burnerPower: '2400 W',
+ *   jars: 7, waterVolume: '3 quarts', burnerPower: '2400 W',
  * });
- * load.tested && load.steps[1]?.step; // => 'load the jars'
+ * load.tested && load.steps[1]?.what; // => 'load the jars'
  * load.tested && load.steps[3]?.minutes; // => { low: 10, likely: 10, high: 10 }
  * load.tested && load.energy.likely.value; // ≈ 1.43
  * ```
  */
 export function loadTimeline(input: LoadTimelineInput): LoadTimeline | NotTested {
-  const { jars, water, waterTemperature, fillTemperature, burnerPower, efficiency, holdingShare, ...question } = {
+  const { jars, waterVolume, waterTemperature, fillTemperature, burnerPower, efficiency, holdingShare, ...question } = {
     ...input,
   };
   const heating = { waterTemperature, fillTemperature, burnerPower, efficiency, holdingShare };
-  const load = readInput(schema, { jars, water, ...heating });
+  const load = readInput(schema, { jars, waterVolume, ...heating });
   const process = testedProcess(question);
   if (!process.tested) return answer(process);
 
@@ -214,7 +214,7 @@ export function loadTimeline(input: LoadTimelineInput): LoadTimeline | NotTested
       mapRange(heat.toBoil, (minutes) => Math.max(least, minutes)),
     ),
     ...(pressure ? [printed('vent', 'holding', 'vent'), printed('come to pressure', 'full', 'pressurize')] : []),
-    { step: 'process', minutes: fixed(process.minutes), burner: 'holding', kind: 'published' },
+    { what: 'process', minutes: fixed(process.minutes), burner: 'holding', kind: 'published' },
     ...(pressure
       ? [
           printed('lose pressure', 'off', small ? 'depressurize-pints' : 'depressurize-quarts'),
@@ -231,7 +231,7 @@ export function loadTimeline(input: LoadTimelineInput): LoadTimeline | NotTested
     tested: true,
     process,
     steps,
-    total: range(sum('low'), sum('likely'), sum('high')),
+    totalMinutes: range(sum('low'), sum('likely'), sum('high')),
     ...energyOf(steps, load),
     basis: [
       ...process.basis.map((line) => ({ ...line, of: `process.${line.of}` })),

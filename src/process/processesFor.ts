@@ -4,14 +4,16 @@ import { fields, name, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, derived } from '../sources/basis';
 import type { Instead, Reason } from '../sources/no';
+import type { ProcessRecipe } from '../sources/processRecipe';
 import { basisOf } from '../sources/table';
 import type { AnyPack } from '../words/pack';
 import { acidOf, acidRowOf, type ProcessAcid } from './acid';
 import { bandsOf, bandText } from './bands';
 import { processCaution, usualCautions } from './cautions';
 import { matchForm, readFood, rowsOfChoice } from './food';
+import { processRecipeOf, recipesEndingIn } from './recipesOf';
 import { keepings } from './refusal';
-import type { ListedJar, NotRecommendedRow, PrintedMethod, ProcessRow } from './tables';
+import type { Alternative, ListedJar, NotRecommendedRow, PrintedMethod, ProcessRow } from './tables';
 
 const schema = /* @__PURE__ */ fields({
   /** Any name of the food; where it holds a form (`applesauce`), only that form is listed. */
@@ -25,7 +27,7 @@ export interface ProcessesForInput {
 /** What one elevation band prints; no minutes where the figure is not served. */
 export interface ProcessBand {
   /** The band in words, feet. */
-  readonly elevation: string;
+  readonly elevationBand: string;
   /** Process time, minutes. */
   readonly minutes?: number;
   /** Gauge pressure, of the pressure methods. */
@@ -37,6 +39,8 @@ export interface ProcessBand {
 export interface PrintedProcess {
   /** Fixed name of the printed recipe: `apple-sauce`. */
   readonly recipe: string;
+  /** The printed recipes that end in it, each with its acid, its batch and what must not be changed. */
+  readonly recipes: readonly ProcessRecipe[];
   /** Fixed name of the line. */
   readonly row: string;
   /** The form that the page is for. */
@@ -44,15 +48,15 @@ export interface PrintedProcess {
   /** `hot`, `raw`, or `not stated` where the page names none. */
   readonly pack: AnyPack;
   /** Jar sizes that the line covers. */
-  readonly jars: readonly ListedJar[];
+  readonly jarSizes: readonly ListedJar[];
   /** The canner. */
   readonly method: PrintedMethod;
   /** Which of several lines it is. */
-  readonly alternative?: string;
+  readonly alternative?: Alternative;
   /** Empty space to leave below the lid. */
   readonly headspace: Quantity<'length'>;
   /** The acid that belongs to the process, for each jar size. */
-  readonly acid?: readonly {
+  readonly acidByJar?: readonly {
     /** The jar size. */
     readonly jar: ListedJar;
     /** The acid for it. */
@@ -100,32 +104,33 @@ function bandsText(row: ProcessRow): ProcessBand[] {
   const { upToFt } = bandsOf(row);
   return upToFt.map((_, index) => {
     const refused = row.obtained === 'memory' ? 'recalled' : row.refused?.[String(index)];
-    const elevation = bandText(upToFt, index);
-    if (refused !== undefined) return { elevation, refused };
+    const elevationBand = bandText(upToFt, index);
+    if (refused !== undefined) return { elevationBand, refused };
     const psi = row.psi?.[index];
     return {
-      elevation,
+      elevationBand,
       minutes: typeof row.minutes === 'number' ? row.minutes : (row.minutes[index] as number),
       ...(typeof psi === 'number' ? { pressure: { value: psi, unit: 'psi' } } : {}),
     };
   });
 }
 
-function printed(row: ProcessRow): PrintedProcess {
+function printed(row: ProcessRow, food: string): PrintedProcess {
   const acids = row.jars.flatMap((jar) => {
     const acid = row.acid === undefined ? undefined : acidRowOf(row.acid, jar);
     return acid === undefined ? [] : [{ jar, acid: acidOf(acid) }];
   });
   return {
     recipe: row.recipe,
+    recipes: recipesEndingIn(row.recipe, food).map(processRecipeOf),
     row: row.id,
     form: formName(row.form),
     pack: row.pack ?? 'not stated',
-    jars: row.jars,
+    jarSizes: row.jars,
     method: row.method,
     ...(row.alternative === undefined ? {} : { alternative: row.alternative }),
     headspace: { value: row.headspace, unit: 'in' },
-    ...(acids.length === 0 ? {} : { acid: acids }),
+    ...(acids.length === 0 ? {} : { acidByJar: acids }),
     bands: bandsText(row),
   };
 }
@@ -141,7 +146,7 @@ function printed(row: ProcessRow): PrintedProcess {
  * import { processesFor } from 'stillroom/process';
  *
  * const { processes } = processesFor({ food: 'rhubarb' });
- * processes[0]?.bands[1]; // => { elevation: '1,001 to 6,000 ft', minutes: 20 }
+ * processes[0]?.bands[1]; // => { elevationBand: '1,001 to 6,000 ft', minutes: 20 }
  * ```
  */
 export function processesFor(input: ProcessesForInput): ProcessesFor {
@@ -151,7 +156,7 @@ export function processesFor(input: ProcessesForInput): ProcessesFor {
   const rows = choices.flatMap(rowsOfChoice);
   return answer({
     food: food.name,
-    processes: rows.map(printed),
+    processes: rows.map((row) => printed(row, food.id)),
     notCanned: food.notCanned.map(notCannedOf),
     basis: [
       ...rows.map((row) => basisOf(row, 'processes[].bands', row.id)),

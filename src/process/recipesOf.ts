@@ -1,32 +1,35 @@
 /** The printed recipes that end in a process: what must not be changed in each, and how they are found by name. */
 import { nameKey, nearestNames } from '../common/names';
 import { fail } from '../errors/StillroomError';
+import { parseQuantity } from '../quantity/parseQuantity';
+import type { ProcessRecipe, RecipeAcid } from '../sources/processRecipe';
+import { recipesOfProcess } from './scope';
 import { type ProcessRecipeRow, processRecipeRows } from './tables';
-
-/** A printed recipe that ends in the process. */
-export interface ProcessRecipe {
-  /** Fixed name: ask `recipe` for its ingredients and steps. */
-  readonly recipe: string;
-  /** What its page calls it. */
-  readonly name: string;
-  /** What must not be changed: the minutes hold only with it. */
-  readonly mustKeep: readonly string[];
-  /** What the page says of other sizes of the batch. */
-  readonly scale: string;
-}
 
 /** The recipes that end in a process and name a food. */
 export const recipesEndingIn = (process: string, food: string): readonly ProcessRecipeRow[] => {
-  const all = processRecipeRows.filter((row) => row.process === process);
+  const all = recipesOfProcess(process);
   const named = all.filter(({ foods }) => foods.includes(food));
   // a product that the tables ask for by its own name (ketchup) is made by the recipes of its page
   return named.length > 0 ? named : all.filter(({ excludes }) => excludes?.includes(food) !== true);
 };
 
+const acidOfRecipe = ({ what, amount, perJar, choose }: NonNullable<ProcessRecipeRow['acid']>[number]): RecipeAcid => ({
+  what,
+  ...(amount === undefined ? {} : { amount: parseQuantity(amount, 'volume') }),
+  ...(perJar === undefined
+    ? {}
+    : {
+        inEachJar: Object.entries(perJar).map(([jar, printed]) => ({ jar, amount: parseQuantity(printed, 'volume') })),
+      }),
+  ...(choose === undefined ? {} : { oneOf: choose }),
+});
+
 /** A recipe as an answer holds it. */
-export const processRecipeOf = ({ id, name, mustKeep = [], scale }: ProcessRecipeRow): ProcessRecipe => ({
+export const processRecipeOf = ({ id, name, acid = [], mustKeep = [], scale }: ProcessRecipeRow): ProcessRecipe => ({
   recipe: id,
   name,
+  acid: acid.map(acidOfRecipe),
   mustKeep,
   scale,
 });
@@ -38,7 +41,7 @@ export function readProcessRecipe(given: string, path: string): readonly Process
     ({ id, name, names = [] }) => id === given || [name, ...names].some((each) => nameKey(each) === key),
   );
   if (found.length > 0) return found;
-  const ofProcess = processRecipeRows.filter(({ process }) => process === given);
+  const ofProcess = recipesOfProcess(given);
   if (ofProcess.length > 0) return ofProcess;
   const known = processRecipeRows.flatMap(({ id, name }) => [id, name]);
   return fail('UNKNOWN_NAME', path, given, 'the name or id of a recipe with a heat process', {

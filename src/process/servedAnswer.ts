@@ -4,6 +4,7 @@ import { toDecimalIn } from '../quantity/scale';
 import type { Quantity, Range } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
+import type { ProcessRecipe } from '../sources/processRecipe';
 import { basisOf } from '../sources/table';
 import { boilingTemperature } from '../steam/boilingTemperature';
 import type { CanningMethod } from '../words/method';
@@ -14,9 +15,9 @@ import { ruleBasis, ruleFigures } from './canningRules';
 import { processCaution, usualCautions } from './cautions';
 import { lineOf, needsSterileJars, type ProcessLine, psiQuantity } from './cells';
 import { isLowAcid, packOf, type Question, type Served } from './decide';
-import { type ProcessRecipe, processRecipeOf, recipesEndingIn } from './recipesOf';
-import { foodsOf, scopeOf } from './scope';
-import { type ProcessRow, rowsOf } from './tables';
+import { processRecipeOf, recipesEndingIn } from './recipesOf';
+import { foodsOf } from './scope';
+import { type Alternative, type ProcessRow, rowsOf } from './tables';
 
 /** A published process at an elevation. */
 export interface TestedProcess {
@@ -30,7 +31,7 @@ export interface TestedProcess {
   readonly form: string;
   /** Fixed name of the printed recipe that the time belongs to: `apple-sauce`. */
   readonly recipe: string;
-  /** The printed recipes that end in it, with what of each must not be changed. */
+  /** The printed recipes that end in it, each with its acid, its batch and what must not be changed. */
   readonly recipes: readonly ProcessRecipe[];
   /** Fixed name of the printed line, a row of the process tables. */
   readonly row: string;
@@ -51,7 +52,7 @@ export interface TestedProcess {
   /** The acid that belongs to the process. */
   readonly acid?: ProcessAcid;
   /** Which printed line this is, where there are several. */
-  readonly alternative?: string;
+  readonly alternative?: Alternative;
   /** All printed lines that hold here, where there are several. */
   readonly alternatives?: readonly ProcessLine[];
   /** Whether the empty jars must be sterilized. */
@@ -70,7 +71,7 @@ export interface TestedProcess {
     /** Minutes of this copy. */
     readonly minutes?: number;
     /** Gauge pressure of this copy, psi. */
-    readonly pressure?: number;
+    readonly psi?: number;
     /** Id of the copy in the register of sources, where it has one. */
     readonly source?: string;
     /** Why a longer time or higher pressure is not the one served. */
@@ -100,11 +101,11 @@ function copiesOf(row: ProcessRow, band: number): TestedProcess['copies'] {
     typeof figures === 'number' ? figures : figures[band];
   const copies = (row.copies ?? []).map((copy) => ({
     ...(copy.minutes === undefined ? {} : { minutes: perBand(copy.minutes) as number }),
-    ...(copy.psi === undefined ? {} : { pressure: copy.psi[band] as number }),
+    ...(copy.psi === undefined ? {} : { psi: copy.psi[band] as number }),
     ...(copy.source === null ? {} : { source: copy.source }),
     ...(copy.notServed === undefined ? {} : { notServed: copy.notServed }),
   }));
-  const differ = new Set(copies.map(({ minutes, pressure }) => `${minutes}/${pressure}`)).size > 1;
+  const differ = new Set(copies.map(({ minutes, psi }) => `${minutes}/${psi}`)).size > 1;
   return differ ? copies : undefined;
 }
 
@@ -115,7 +116,6 @@ function basisFor({ cell, size }: Served, asked: Question, figures: Figures): Ba
   const { row, band, psi } = cell;
   const bands = bandsOf(row);
   const where = bandText(bands.upToFt, band);
-  const scope = scopeOf(row);
   const acidRow = row.acid === undefined ? undefined : acidRowOf(row.acid, size);
   const byElevation = psi === undefined ? 'minutes' : 'pressure';
   return [
@@ -123,7 +123,6 @@ function basisFor({ cell, size }: Served, asked: Question, figures: Figures): Ba
     ...(psi === undefined ? [] : [basisOf(row, 'pressure', where)]),
     basisOf(row, 'headspace'),
     basisOf(bands, byElevation, 'elevation bands'),
-    ...(scope === undefined ? [] : [basisOf(scope, 'scope', 'foods of the page')]),
     ...(acidRow === undefined ? [] : [basisOf(acidRow, 'acid')]),
     ...(size === asked.jar.name
       ? []
@@ -157,7 +156,6 @@ function cautionsFor({ cell, size }: Served, asked: Question, figures: Figures):
     ...(figures.sterilizeJars ? ['sterilize-jars'] : []),
     ...(figures.copies === undefined ? [] : ['copies-disagree']),
     ...(row.cautions ?? []).filter((id) => id !== 'half-gallon-juice' || size === 'half-gallon'),
-    ...(scopeOf(row)?.cautions ?? []),
   ];
   const acid = figures.acid === undefined ? [] : [acidCaution(figures.acid)];
   return [...acid, ...ids.map(processCaution), ...usualCautions(), caution('hot-liquids-burn')];
@@ -214,7 +212,10 @@ export function servedAnswer(
     ...(copies === undefined ? {} : { copies }),
     ...(row.leastHeatUp === undefined ? {} : { leastHeatUp: row.leastHeatUp }),
   };
-  const pages = recipes.map((each) => basisOf(each, 'recipes', each.name));
+  const pages = recipes.flatMap((each) => [
+    basisOf(each, 'scope', 'foods of the page'),
+    basisOf(each, 'recipes', each.name),
+  ]);
   return {
     ...figures,
     basis: [...basisFor(served, asked, figures), ...pages],

@@ -9,7 +9,6 @@ import nearFormTable from '../../data/process/near-forms.json';
 import notRecommendedTable from '../../data/process/not-recommended.json';
 import pickleTable from '../../data/process/pickle.json';
 import recipeTable from '../../data/process/recipes.json';
-import scopeTable from '../../data/process/scopes.json';
 import lowAcidTable from '../../data/process/tomato-low-acid.json';
 import { id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable } from '../sources/table';
@@ -29,6 +28,10 @@ const pack = () => z.enum(['hot', 'raw']);
 /** Minutes: one figure for every elevation, or one for each band. */
 const minutes = () => z.union([positive(), z.array(positive()).check(z.minLength(3), z.maxLength(4))]);
 
+/** The letters of lines printed as alternatives. */
+export const ALTERNATIVES = ['a', 'b', 'c'] as const;
+export type Alternative = (typeof ALTERNATIVES)[number];
+
 /** One printed line of a process table. */
 export const processRow = () =>
   z.strictObject({
@@ -42,7 +45,7 @@ export const processRow = () =>
     jars: z.array(z.enum(LISTED_JARS)).check(z.minLength(1)),
     method: z.enum(PRINTED_METHODS),
     /** Which of the lines printed as alternatives. */
-    alternative: z.exactOptional(z.enum(['a', 'b', 'c'])),
+    alternative: z.exactOptional(z.enum(ALTERNATIVES)),
     jarState: z.exactOptional(text()),
     /** Boiling water: minutes by elevation band. Pressure: minutes at every elevation. */
     minutes: minutes(),
@@ -100,25 +103,6 @@ export const acidRow = () =>
   });
 export type AcidRow = RowOf<typeof acidRow>;
 
-/** The foods that the page of a process names. */
-export const scopeRow = () =>
-  z.strictObject({
-    id: id(),
-    food: id(),
-    /** Every form where left out. */
-    form: z.exactOptional(id()),
-    pack: z.exactOptional(pack()),
-    /** Foods that the page is for as such. */
-    foods: z.array(id()),
-    /** Foods that the page names as what the product is made of: strawberries in a jam. */
-    madeOf: z.exactOptional(ids()),
-    /** Foods that the page, or later guidance, leaves out. */
-    excludes: z.exactOptional(ids()),
-    cautions: z.exactOptional(ids()),
-    ...sourcedColumns(),
-  });
-export type ScopeRow = RowOf<typeof scopeRow>;
-
 /** What the answers of this module say of a recipe of data/recipes that ends in a heat process. */
 export const processRecipeRow = () =>
   z.strictObject({
@@ -129,7 +113,26 @@ export const processRecipeRow = () =>
     /** `recipe` of the process rows. */
     process: id(),
     foods: ids(),
+    /** The foods of one pack, where its page names fewer. */
+    packFoods: z.exactOptional(z.partialRecord(pack(), ids())),
+    /** The foods that the process is asked for by, where they are not all foods of the page. */
+    askedBy: z.exactOptional(z.array(id())),
+    /** The foods are what it is made of. */
+    product: z.exactOptional(z.literal(true)),
     excludes: z.exactOptional(ids()),
+    /** Its acid that is never left out. */
+    acid: z.exactOptional(
+      z
+        .array(
+          z.strictObject({
+            what: text(),
+            amount: z.exactOptional(text()),
+            perJar: z.exactOptional(z.partialRecord(z.enum(LISTED_JARS), text())),
+            choose: z.exactOptional(id()),
+          }),
+        )
+        .check(z.minLength(1)),
+    ),
     mustKeep: z.exactOptional(z.array(text()).check(z.minLength(1))),
     scale: text(),
     ...sourcedColumns(),
@@ -159,6 +162,8 @@ export const formNameRow = () =>
     recipe: id(),
     forms: z.exactOptional(ids()),
     words: z.exactOptional(z.array(text()).check(z.minLength(1))),
+    /** Foods that are names of the product itself. */
+    products: z.exactOptional(ids()),
     ...practiceColumns(),
   });
 export type FormNameRow = RowOf<typeof formNameRow>;
@@ -205,7 +210,6 @@ export const processRecipeRows = asTable<ProcessRecipeRow>(recipeTable).rows;
 export const nearFormRows = asTable<NearFormRow>(nearFormTable).rows;
 export const formNameRows = asTable<FormNameRow>(formNameTable).rows;
 export const notRecommendedRows = asTable<NotRecommendedRow>(notRecommendedTable).rows;
-export const scopeRows = asTable<ScopeRow>(scopeTable).rows;
 export const bandRows = asTable<BandRow>(bandTable).rows;
 
 let byRecipe: ReadonlyMap<string, readonly ProcessRow[]> | undefined;

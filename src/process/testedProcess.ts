@@ -12,6 +12,7 @@ import { type KnownFood, pagesWithout, readFood, readForm, refusedElse, refusedF
 import { refuse, refuseWide } from './instead';
 import type { Refused } from './refusal';
 import { servedAnswer, type TestedProcess } from './servedAnswer';
+import { ALTERNATIVES, type Alternative } from './tables';
 
 export type { ProcessLine } from './cells';
 export type { TestedProcess } from './servedAnswer';
@@ -32,7 +33,7 @@ const schema = /* @__PURE__ */ fields({
   /** Elevation of the kitchen, above -500 m, to 5,000 m. */
   elevation: kitchenElevation(),
   /** Which of several printed lines to follow; the first one that holds when left out. */
-  alternative: optional(choice('which of the printed lines', ['a', 'b', 'c'])),
+  alternative: optional(choice('which of the printed lines', ALTERNATIVES)),
   /** Or the line of this gauge pressure. */
   pressure: optional(pressure()),
 });
@@ -53,7 +54,7 @@ export interface TestedProcessInput {
   /** Elevation of the kitchen, above -500 m, to 5,000 m. */
   readonly elevation: LengthInput;
   /** Which of several printed lines to follow; the first one that holds when left out. */
-  readonly alternative?: 'a' | 'b' | 'c' | undefined;
+  readonly alternative?: Alternative | undefined;
   /** Or the line of this gauge pressure. */
   readonly pressure?: PressureInput | undefined;
 }

@@ -19,7 +19,6 @@ export type { YieldRoad } from './yields/jarNeed';
 export {
   type JarsFromRaw,
   type JarsFromRawInput,
-  jarsFromRaw,
   type RawForJars,
   type RawForJarsInput,
   rawForJars,
@@ -29,7 +28,6 @@ export {
   type RawForReadyInput,
   type ReadyFromRaw,
   type ReadyFromRawInput,
-  rawForReady,
   readyFromRaw,
   type TrimmingsPart,
 } from './yields/readyFromRaw';

@@ -2,7 +2,7 @@
 import type { Bought } from '../produce/weights/asBought';
 import { massBought } from '../produce/weights/asBought';
 import { kitchenMeasure } from '../produce/weights/kitchenMeasure';
-import { rawForReady, readyFromRaw } from '../produce/yields/readyFromRaw';
+import { readyFromRaw } from '../produce/yields/readyFromRaw';
 import { isMass } from '../quantity/fields';
 import { parseQuantity } from '../quantity/parseQuantity';
 import { toDecimalIn } from '../quantity/scale';
@@ -25,7 +25,8 @@ export interface Batches {
   readonly cautions: readonly Caution[];
 }
 
-const MAIN = new Set(['fruit', 'vegetable', 'meat', 'fish']);
+/** The roles of the foods that a recipe is made of. */
+export const MAIN: ReadonlySet<string> = new Set(['fruit', 'vegetable', 'meat', 'fish']);
 /** The line of the food that the recipe is for, where the page prints how much of it goes in. */
 export const mainLine = ({ ingredients }: RecipeRow, food: string): IngredientRow | undefined => {
   const lines = ingredients.filter(({ amount, role }) => amount !== undefined && MAIN.has(role));
@@ -80,7 +81,7 @@ function asPrinted(
     // a weight on a page is of the food as it is bought, before it is cut
     if ('raw' in amount) return rawMass(food.id, amount.raw);
     if (!isMass(amount.ready)) return noAmount(row, 'a volume');
-    const raw = rawForReady({ food: food.name, ...inForm, ready: amount.ready });
+    const raw = readyFromRaw({ food: food.name, ...inForm, ready: amount.ready });
     return raw.known ? weighed(raw.raw.likely, raw.basis, raw.cautions) : raw;
   }
   if ('ready' in amount && !isMass(amount.ready)) return given(amount.ready);

@@ -25,7 +25,7 @@ const schema = /* @__PURE__ */ fields({
   /** Its strength from the label: above 0 and at most 0.3, or text in percent. */
   acetic: otherShare('acetic', 'Acetic acid of a vinegar as on its label: grams in 100 mL.', { above: 0, max: 0.3 }),
   /** Volume of water; none when left out. */
-  water: optional(liquid()),
+  waterVolume: optional(liquid()),
   /** Volume of bottled lemon juice; none when left out. */
   lemonJuice: optional(liquid()),
   /** How many batches it is for, as in `recipe`; left out, only the proportions are checked. */
@@ -133,13 +133,13 @@ function refusalOf(
  * ```ts
  * import { checkPickleLiquid } from 'stillroom/recipes';
  *
- * const check = checkPickleLiquid({ recipe: 'pickled beets', vinegar: '4 cups', acetic: '5 %', water: '3 cups' });
+ * const check = checkPickleLiquid({ recipe: 'pickled beets', vinegar: '4 cups', acetic: '5 %', waterVolume: '3 cups' });
  * 'verdict' in check && check.verdict; // => 'too weak'
  * 'verdict' in checkPickleLiquid({ recipe: 'pickled beets', vinegar: '4 cups', acetic: '4 %' }); // => false
  * ```
  */
 export function checkPickleLiquid(input: CheckPickleLiquidInput): PickleLiquidCheck | NotKnown {
-  const { recipe: row, vinegar, acetic, water, lemonJuice, batches } = readInput(schema, input);
+  const { recipe: row, vinegar, acetic, waterVolume: water, lemonJuice, batches } = readInput(schema, input);
   if (batches !== undefined) sizeOf(row, batches, 'batches');
   const least = pickleRule('vinegar-acidity');
   const printed = coveringLiquid(row);

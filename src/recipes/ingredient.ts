@@ -1,4 +1,6 @@
 /** One ingredient of a printed recipe, for one pot. */
+import { foodsNamed } from '../foods/lookUpFood';
+import { saidOf } from '../foods/phrases';
 import { formName, nameOf } from '../foods/tables';
 import { kitchenMeasure } from '../produce/weights/kitchenMeasure';
 import { parseQuantity } from '../quantity/parseQuantity';
@@ -9,7 +11,7 @@ import type { IngredientRow, RecipeRow, Role } from './rows/tables';
 
 /** One line of the list of ingredients, for one pot. */
 export interface RecipeIngredient {
-  /** What it is. */
+  /** What it is, in its form: `apple juice`, `chopped onions`. */
   readonly what: string;
   /** Trade name of the food, where the pantry of names has it. */
   readonly food?: string;
@@ -22,17 +24,17 @@ export interface RecipeIngredient {
   /** The same by weight, where these tables weigh a measure of it; of liquid pectin, by volume. */
   readonly or?: Quantity<'mass'> | Quantity<'volume'>;
   /** The most of it, where the page prints a range. */
-  readonly most?: Quantity<'mass'> | Quantity<'volume'>;
+  readonly amountMost?: Quantity<'mass'> | Quantity<'volume'>;
   /** How many pieces go into one pot, at least. */
-  readonly count?: number;
+  readonly pieces?: number;
   /** How many pieces, at most. */
-  readonly countMost?: number;
+  readonly piecesMost?: number;
   /** What is counted: `cloves`. */
   readonly counted?: string;
   /** What goes into each jar, by its size. */
   readonly eachJar?: Readonly<Record<string, Quantity<'mass'> | Quantity<'volume'>>>;
   /** What the amount is for, where it is not the batch. */
-  readonly per?: {
+  readonly amountFor?: {
     /** So much. */
     readonly amount: Quantity<'mass'> | Quantity<'volume'>;
     /** Of this. */
@@ -72,6 +74,16 @@ function weightOf(line: IngredientRow, amount: Quantity<'mass'> | Quantity<'volu
   return found.known ? { value: Math.round(found.mass.value), unit: 'g' } : undefined;
 }
 
+/** A food in its form, as people say it: `apple juice`; the form by itself where the food has no name in the pantry. */
+function called({ form, item }: IngredientRow, food: string | undefined): string | undefined {
+  if (form === undefined) return food ?? item;
+  const [named] = food === undefined ? [] : foodsNamed(food);
+  // `the fruit` of a page for several is no food of the pantry
+  if (food === undefined || named === undefined || nameOf(named.id) !== food)
+    return `${food ?? item}, ${formName(form)}`;
+  return saidOf(food, formName(form)).phrase;
+}
+
 /** A line as an answer holds it: `name` is what the food of the recipe is called. */
 export function ingredientOf(row: RecipeRow, line: IngredientRow, name: string, times: number): RecipeIngredient {
   const side = sideOf(line, row);
@@ -81,19 +93,21 @@ export function ingredientOf(row: RecipeRow, line: IngredientRow, name: string, 
   const or = amount === undefined ? pectinIn(line) : weightOf(line, amount);
   const counted = (count: number): number => Math.ceil(count * times * 2 - 1e-9) / 2;
   return {
-    what: [known ?? line.item, line.printed].filter((words) => words !== undefined).join(', '),
+    what: [called(line, known), line.printed].filter((words) => words !== undefined).join(', '),
     ...(known === undefined ? {} : { food: known }),
     ...(line.form === undefined ? {} : { form: formName(line.form) }),
     role: line.role,
     ...(amount === undefined ? {} : { amount }),
     ...(or === undefined ? {} : { or }),
-    ...(line.most === undefined ? {} : { most: measured(line.most, line.per === undefined ? times : 1, 'nearest') }),
-    ...(line.count === undefined ? {} : { count: counted(line.count), counted: line.counted as string }),
-    ...(line.countMost === undefined ? {} : { countMost: counted(line.countMost) }),
+    ...(line.most === undefined
+      ? {}
+      : { amountMost: measured(line.most, line.per === undefined ? times : 1, 'nearest') }),
+    ...(line.count === undefined ? {} : { pieces: counted(line.count), counted: line.counted as string }),
+    ...(line.countMost === undefined ? {} : { piecesMost: counted(line.countMost) }),
     ...(line.perJar === undefined ? {} : { eachJar: eachJarOf(line.perJar) }),
     ...(line.per === undefined
       ? {}
-      : { per: { amount: parseQuantity(line.per.amount) as Quantity<'mass'>, of: line.per.of } }),
+      : { amountFor: { amount: parseQuantity(line.per.amount) as Quantity<'mass'>, of: line.per.of } }),
     ...(line.acetic === undefined ? {} : { acetic: line.acetic }),
     neverLess: line.keep === true,
     optional: line.optional === true,

@@ -56,7 +56,7 @@ export const cannerFields = () => ({
   /** Jars of each size that one load holds, such as `{ pint: 9, quart: 7 }`. */
   holds: holds(),
   /** Water in it before the jars go in. */
-  water: optional(volume()),
+  waterVolume: optional(volume()),
   /** How many of them, 1 to 10; 1 when left out. */
   count: optional(count('canners of this kind', 1, 10)),
   /** When it is free on the first day: a time of day, or a time from the start such as `6 h`; at the start when left out. */

@@ -15,7 +15,7 @@ import { caution } from '../sources/cautions';
 import { type NotKnown, notKnown } from '../sources/no';
 import { practiceBasis } from '../sources/table';
 import { fruitWaterActivity } from '../water-activity/fruitWaterActivity';
-import { moisture } from '../words/shares';
+import { targetMoisture } from '../words/shares';
 import { recipeCaution } from './cautions';
 import { RECIPES } from './rows/rows';
 
@@ -36,7 +36,7 @@ const schema = /* @__PURE__ */ fields({
     MOST_PARTS,
   ),
   /** Moisture that the mixture is dried to, as a share, for its water activity. */
-  moisture: optional(moisture({ above: 0, below: 1 })),
+  targetMoisture: optional(targetMoisture({ above: 0, below: 1 })),
 });
 export type MixtureInput = Given<z.input<typeof schema>>;
 type Part = z.output<typeof schema>['parts'][number];
@@ -59,16 +59,16 @@ export interface Mixture {
   /** The parts that decide it. */
   readonly decidedBy: readonly string[];
   /** Water over mass, 0 to 1. */
-  readonly water: Range<number>;
+  readonly moisture: Range<number>;
   /** Everything but water, over mass, 0 to 1. */
   readonly solids: Range<number>;
   /** Sugars over mass, 0 to 1, where every part has them. */
   readonly sugars?: Range<number>;
   /** Acid over mass, 0 to 1, where every part has it. */
-  readonly acid?: Range<number>;
+  readonly acidShare?: Range<number>;
   /** Dissolved solids of the juice in degrees Brix, where every part has them. */
   readonly brix?: Range<number>;
-  /** Water activity at `moisture`, where that was asked for and can be told. */
+  /** Water activity at `targetMoisture`, where that was asked for and can be told. */
   readonly waterActivity?: Range<number>;
   /** Recipes whose page mixes these foods: a mixture is canned by one of these and by nothing else. */
   readonly recipes: readonly {
@@ -191,14 +191,16 @@ export function mixture(input: MixtureInput): Mixture | NotKnown {
     reads.push({ part, kg: valueIn(part.mass, 'kg'), of });
   }
   const total = reads.reduce((sum, { kg }) => sum + kg, 0);
-  const water = joined(reads, ({ water: share }) => share) as Range<number>;
-  const solids = { low: 1 - water.high, likely: 1 - water.likely, high: 1 - water.low };
+  const moisture = joined(reads, ({ moisture: share }) => share) as Range<number>;
+  const solids = { low: 1 - moisture.high, likely: 1 - moisture.likely, high: 1 - moisture.low };
   const sugars = joined(reads, (of) => of.sugars);
-  const acid = joined(reads, (of) => of.acid);
+  const acid = joined(reads, (of) => of.acidShare);
   const soluble = joined(reads, (of) => of.solubleSolids);
   const found = acidityOf(asked.parts);
   const dried =
-    asked.moisture === undefined || sugars === undefined ? undefined : activityAt(asked.moisture, solids, sugars, acid);
+    asked.targetMoisture === undefined || sugars === undefined
+      ? undefined
+      : activityAt(asked.targetMoisture, solids, sugars, acid);
   const { unit } = (asked.parts[0] as Part).mass;
   return answer({
     known: true,
@@ -209,25 +211,25 @@ export function mixture(input: MixtureInput): Mixture | NotKnown {
     })),
     acidity: found.acidity,
     decidedBy: found.decidedBy,
-    water,
+    moisture,
     solids,
     ...(sugars === undefined ? {} : { sugars }),
-    ...(acid === undefined ? {} : { acid }),
+    ...(acid === undefined ? {} : { acidShare: acid }),
     ...(soluble === undefined ? {} : { brix: mapRange(soluble, (share) => share * 100) }),
-    ...(dried?.known === true ? { waterActivity: dried.range } : {}),
+    ...(dried?.known === true ? { waterActivity: dried.waterActivityRange } : {}),
     recipes: recipesMixing(asked.parts),
     basis: [
       ...reads
         .flatMap(({ of }) => of.basis)
         .map((line) => ({
           ...line,
-          of: line.of === 'per100g' ? 'water' : line.of === 'solubleSolids' ? 'brix' : line.of,
+          of: line.of === 'per100g' ? 'moisture' : line.of === 'solubleSolids' ? 'brix' : line.of,
         }))
         .filter(
           ({ of }) =>
-            of === 'water' ||
+            of === 'moisture' ||
             (of === 'sugars' && sugars !== undefined) ||
-            (of === 'acid' && acid !== undefined) ||
+            (of === 'acidShare' && acid !== undefined) ||
             (of === 'brix' && soluble !== undefined),
         ),
       derived('solids', 'shares of the parts by mass'),
@@ -244,7 +246,7 @@ const activityAt = (to: number, solids: Range<number>, sugars: Range<number>, ac
     composition: {
       solids: solids.likely,
       sugars: sugars.likely,
-      ...(acid === undefined ? {} : { acid: acid.likely }),
+      ...(acid === undefined ? {} : { acidShare: acid.likely }),
     },
     moisture: to,
   });

@@ -11,7 +11,6 @@ import { notCannedRow } from '../process/decide';
 import { citationField, elevationMinutes } from '../process/elevationMinutes';
 import { knowledgeOf, refusedForm } from '../process/food';
 import { gaugePressure } from '../process/gaugePressure';
-import { testedProcess } from '../process/testedProcess';
 import { fields, kitchenElevation, list, name, number, optional, readInput, volume } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -22,6 +21,7 @@ import { capacityOf, jar } from '../words/jar';
 import { type CanningMethod, method } from '../words/method';
 import { type AnyPack, pack } from '../words/pack';
 import { recipeCaution } from './cautions';
+import { type ByTables, ofTables } from './ownByTables';
 
 const schema = /* @__PURE__ */ fields({
   /** What your book calls the recipe. */
@@ -59,6 +59,14 @@ const schema = /* @__PURE__ */ fields({
 export type OwnProcessInput = Given<z.input<typeof schema>>;
 type Asked = z.output<typeof schema>;
 
+/** Acid that goes into each jar. */
+export interface OwnAcid {
+  /** Bottled lemon juice in each jar. */
+  readonly bottledLemonJuice?: Quantity<'volume'>;
+  /** Citric acid in each jar. */
+  readonly citricAcid?: Quantity<'volume'>;
+}
+
 /** The tested process of your own book, at your elevation. */
 export interface OwnProcess {
   /** Your book's figures are served as yours. */
@@ -85,15 +93,12 @@ export interface OwnProcess {
   readonly pressure?: Quantity<'pressure'>;
   /** Empty space to leave below the lid. */
   readonly headspace: Quantity<'length'>;
+  /** What goes into each jar to make it acid, as you gave it. */
+  readonly acid?: OwnAcid;
   /** What your book gives here by itself, minutes. */
   readonly byYourBook: number;
-  /** What these tables hold for the same food, form, pack and jar, minutes. */
-  readonly byTables?: {
-    /** Their minutes here. */
-    readonly minutes: number;
-    /** Fixed name of their recipe. */
-    readonly recipe: string;
-  };
+  /** What these tables hold for the same food, form, pack and jar. */
+  readonly byTables?: ByTables;
   /** Whose minutes are served. */
   readonly whoseMinutes: 'your book' | 'these tables';
   /** Where the figures come from. */
@@ -179,27 +184,10 @@ const refused = ({ code, text, instead }: Refusal): NotTested =>
     cautions: [processCaution('low-acid-botulism'), ...usualCautions()],
   });
 
-/** What these tables serve for the same food, form, pack and jar; none for a mixture. */
-function ofTables(asked: Asked): { readonly minutes: number; readonly recipe: string } | undefined {
-  const [only, ...more] = asked.foods;
-  if (only === undefined || more.length > 0) return undefined;
-  const asForm = asked.form ?? only.form;
-  try {
-    const found = testedProcess({
-      food: only.name,
-      ...(asForm === undefined ? {} : { form: formName(asForm) }),
-      ...(asked.pack === undefined ? {} : { pack: asked.pack }),
-      jar: asked.jar.name,
-      method: asked.method,
-      elevation: asked.elevation,
-    });
-    return found.tested ? { minutes: found.minutes, recipe: found.recipe } : undefined;
-  } catch (error) {
-    // the tables need a form or a pack that the book does not say
-    if (error instanceof StillroomError) return undefined;
-    throw error;
-  }
-}
+const given = ({ bottledLemonJuice, citricAcid }: NonNullable<Asked['acid']>): OwnAcid => ({
+  ...(bottledLemonJuice === undefined ? {} : { bottledLemonJuice }),
+  ...(citricAcid === undefined ? {} : { citricAcid }),
+});
 
 interface Here {
   readonly minutes: number;
@@ -282,6 +270,7 @@ export function ownProcess(input: OwnProcessInput): OwnProcess | NotTested {
     minutes: longer ? tables.minutes : own.minutes,
     ...(own.pressure === undefined ? {} : { pressure: own.pressure }),
     headspace: asked.headspace,
+    ...(asked.acid === undefined ? {} : { acid: given(asked.acid) }),
     byYourBook: own.minutes,
     ...(tables === undefined ? {} : { byTables: tables }),
     whoseMinutes: longer ? 'these tables' : 'your book',

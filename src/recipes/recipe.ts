@@ -4,7 +4,7 @@ import { answer } from '../common/answer';
 import type { Given } from '../common/given';
 import { fail } from '../errors/StillroomError';
 import { type FoundFood, food } from '../foods/fields';
-import { nameOf } from '../foods/tables';
+import { foodOf, nameOf } from '../foods/tables';
 import { bought } from '../produce/weights/asBought';
 import { fields, list, massOrVolume, number, optional, readInput, reading } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
@@ -128,7 +128,9 @@ function foodAsked(row: RecipeRow, asked: FoundFood | undefined): { readonly id:
     return asked;
   }
   const [only] = row.foods as readonly [string, ...string[]];
-  return { id: only, name: row.foods.length === 1 ? nameOf(only) : row.mix === 'as printed' ? row.name : 'the fruit' };
+  const kinds = new Set(row.foods.map((id) => foodOf(id).kind));
+  const several = row.mix === 'as printed' ? row.name : `the ${kinds.size === 1 ? foodOf(only).kind : 'food'}`;
+  return { id: only, name: row.foods.length === 1 ? nameOf(only) : several };
 }
 
 interface Sized {
@@ -230,9 +232,9 @@ export function recipe(input: RecipeInput): Recipe | NotKnown {
     ...(found.leftOver === undefined || found.leftOver === 0 ? {} : { leftOver: found.leftOver }),
     readings: row.readings ?? [],
     basis: [
-      pageOf(row, 'ingredients'),
-      pageOf(row, 'steps'),
-      ...(row.yields === undefined ? [] : [pageOf(row, 'yields')]),
+      pageOf(row, 'ingredients', undefined, of.id),
+      pageOf(row, 'steps', undefined, of.id),
+      ...(row.yields === undefined ? [] : [pageOf(row, 'yields', undefined, of.id)]),
       ...(batches === 1 ? [] : [derived('ingredients[].amount', 'the printed amount times the batches')]),
       ...found.basis,
     ],

@@ -3,7 +3,7 @@ import { answer } from '../common/answer';
 import type { Given } from '../common/given';
 import { fail } from '../errors/StillroomError';
 import { type FoundFood, food } from '../foods/fields';
-import { foodOf, formName } from '../foods/tables';
+import { formName } from '../foods/tables';
 import { notCannedRow } from '../process/decide';
 import { knowledgeOf } from '../process/food';
 import { fields, list, optional, readInput } from '../quantity/fields';
@@ -15,8 +15,9 @@ import { recipeCaution } from './cautions';
 import { isFor, RECIPES } from './rows/rows';
 import type { RecipeRow } from './rows/tables';
 import { kitchenSchema } from './ways/kitchen';
-import { rankOf } from './ways/order';
-import { type ClosedWay, type Found, type Lot, lot, type Way, wayOf } from './ways/way';
+import { type Lot, lot } from './ways/lot';
+import { usualOrder } from './ways/order';
+import { type ClosedWay, type Found, type Way, wayOf } from './ways/way';
 
 const MOST_LOTS = 60;
 const schema = /* @__PURE__ */ fields({
@@ -87,8 +88,11 @@ const noRecipe = (foods: readonly FoundFood[]): NotKnown =>
  * Every printed recipe that a food can go into: what it needs and lacks in your kitchen, the tested process at your
  * elevation, jars, hands and hours, how long it keeps and where; and what is closed, with the reason.
  *
- * A recipe is a way for the foods that its page names and for no other. Ways that lack nothing come first; among them
- * those that cooks usually choose for this kind of food, and a page for the one food before a page for many.
+ * A recipe is a way for the foods that its page names and for no other; for freezing and drying alone a kind goes by the
+ * page of the wider food, where it has none itself (a white peach by that of peaches). Ways that lack nothing come first,
+ * then those that lack what the pantry holds, then those that need another fruit or vegetable than yours, then those that
+ * need jars or equipment. Among them, those that cooks usually choose for this food come first, and a page for the one
+ * food before a page for many.
  *
  * hands and hours = printed times of the steps + customary minutes of each operation by mass and by jar.
  *
@@ -117,27 +121,23 @@ export function waysToKeep(input: WaysToKeepInput): WaysToKeep | NotKnown {
   const open = found.flatMap((each) => ('way' in each ? [each] : []));
   const left = [...found.flatMap((each) => ('way' in each ? [] : [each])), ...excluded(lots), ...notCanned(lots)];
   if (open.length === 0 && left.length === 0) return answer(noRecipe(lots.map((each) => each.food)));
-  const kind = foodOf((lots[0] as Lot).food.id).kind;
-  const ranked = open
-    .map((each, index) => ({ ...each, index, rank: rankOf(kind, each.way.makes) }))
-    .sort(
-      (one, other) =>
-        one.way.lacking.length - other.way.lacking.length ||
-        one.rank - other.rank ||
-        one.row.foods.length - other.row.foods.length ||
-        one.index - other.index,
-    );
+  const ranked = usualOrder(open);
   return answer({
     ways: ranked.map(({ way }) => way),
     left,
     basis: [
       ...ranked.flatMap(({ basis }) => basis),
       practiceBasis('ways', 'the order that cooks usually choose in'),
-      ...(ranked.some(({ way }) => way.hands !== undefined)
-        ? [practiceBasis('ways[].hands', 'customary minutes of each operation')]
+      ...(ranked.some(({ way }) => way.handsOn !== undefined)
+        ? [practiceBasis('ways[].handsOn', 'customary minutes of each operation')]
         : []),
       ...(left.length === 0 ? [] : [derived('left', 'what pages and tables say')]),
     ],
-    cautions: [recipeCaution('recipe-proportions'), caution('tested-only'), caution('follow-local-guidance')],
+    cautions: [
+      recipeCaution('recipe-proportions'),
+      caution('tested-only'),
+      ...(ranked.some(({ basis }) => basis.some(({ kind }) => kind === 'recalled')) ? [caution('recalled')] : []),
+      caution('follow-local-guidance'),
+    ],
   });
 }

@@ -76,16 +76,38 @@ export function readRecord(input: unknown): BatchRecord {
   return JSON.parse(JSON.stringify({ version: RECORD_VERSION, lotCode: code, ...rest })) as BatchRecord;
 }
 
+const LONGEST_JSON = 5_000_000;
+
+/** The value of a JSON text, which must hold a record of this version. */
+function parsed(json: string): unknown {
+  if (json.length > LONGEST_JSON) fail('TOO_MUCH', '', json, `at most ${LONGEST_JSON} characters`);
+  let value: unknown;
+  try {
+    value = JSON.parse(json);
+  } catch {
+    fail('WRONG_TYPE', '', json, 'a record as JSON text');
+  }
+  if (typeof value === 'object' && value !== null && !Array.isArray(value)) {
+    const { version } = value as { version?: unknown };
+    if (version === undefined) fail('MISSING', 'version', version, `version ${RECORD_VERSION}`);
+    if (version !== RECORD_VERSION) fail('OUT_OF_RANGE', 'version', version, `version ${RECORD_VERSION}`);
+  }
+  return value;
+}
+
 /**
  * A record of one batch as plain, versioned JSON: what you put up, how, and what came of it. It holds what you saw and
  * judges nothing; `reviewBatch` does that. Every quantity keeps its unit, and every name stays as you wrote it. The date
  * is yours: nothing here reads a clock.
  *
- * Without a `lotCode` it gets one that shows kitchen, name, year, day of the year and batch.
+ * Without a `lotCode` it gets one that shows kitchen, name, year, day of the year and batch. To keep it, write it with
+ * `JSON.stringify`; the text goes back in as it is, and all of it is checked again.
  *
+ * @param input - the fields of a record, a record, or its JSON text of up to 5 million characters
  * @returns the record, with `version: 2`; it has no basis, for every figure in it is your own
  * @throws StillroomError CONTRADICTION for more ready than raw, more sealed than filled or more moisture after the dryer
- *   than before it, and for any bad field
+ *   than before it, and for any bad field; of a text WRONG_TYPE where it is not a JSON object, OUT_OF_RANGE for a version
+ *   that this release does not know
  *
  * Source: the fields follow 21 CFR 114.100 and 121.305 (see `recordRules`), the lot code 21 CFR 113.60(c).
  *
@@ -102,60 +124,11 @@ export function readRecord(input: unknown): BatchRecord {
  * });
  * record.lotCode; // => 'PEACH-HALVES-2026-226-1'
  * record.lots[0].raw; // => { value: 18, unit: 'lb' }
+ * batchRecord(JSON.stringify(record)).jarsSealed; // => 7
  * batchRecord({ ...record, jarsSealed: 8 }); // throws StillroomError CONTRADICTION
+ * batchRecord('{ "version": 9 }'); // throws StillroomError OUT_OF_RANGE
  * ```
  */
-export function batchRecord(input: BatchRecordInput): BatchRecord {
-  return answer(readRecord(input));
-}
-
-const LONGEST_JSON = 5_000_000;
-
-/**
- * A record as JSON text, to keep.
- *
- * @param record - what `batchRecord` returned, or the same fields
- * @throws StillroomError as `batchRecord`
- *
- * @example
- * ```ts
- * import { parseRecord, serializeRecord } from 'stillroom/record';
- *
- * const kept = serializeRecord({ date: '2026-08-14', name: 'jam', lots: [{ food: 'plum', raw: '5 kg' }] });
- * parseRecord(kept).lots[0].raw; // => { value: 5, unit: 'kg' }
- * ```
- */
-export function serializeRecord(record: BatchRecordInput | BatchRecord): string {
-  return JSON.stringify(readRecord(record), null, 2);
-}
-
-/**
- * Reads a record back from its JSON text and checks all of it again.
- *
- * @param json - text that `serializeRecord` wrote, up to 5 million characters
- * @throws StillroomError WRONG_TYPE for text that is not a JSON object, OUT_OF_RANGE for a version this release does not
- * know, and as `batchRecord`
- *
- * @example
- * ```ts
- * import { parseRecord } from 'stillroom/record';
- *
- * parseRecord('{ "version": 9 }'); // throws StillroomError OUT_OF_RANGE
- * ```
- */
-export function parseRecord(json: string): BatchRecord {
-  if (typeof json !== 'string') fail(json === undefined ? 'MISSING' : 'WRONG_TYPE', '', json, 'a record as JSON text');
-  if (json.length > LONGEST_JSON) fail('TOO_MUCH', '', json, `at most ${LONGEST_JSON} characters`);
-  let value: unknown;
-  try {
-    value = JSON.parse(json);
-  } catch {
-    fail('WRONG_TYPE', '', json, 'a record as JSON text');
-  }
-  if (typeof value === 'object' && value !== null && !Array.isArray(value)) {
-    const { version } = value as { version?: unknown };
-    if (version === undefined) fail('MISSING', 'version', version, `version ${RECORD_VERSION}`);
-    if (version !== RECORD_VERSION) fail('OUT_OF_RANGE', 'version', version, `version ${RECORD_VERSION}`);
-  }
-  return answer(readRecord(value));
+export function batchRecord(input: BatchRecordInput | BatchRecord | string): BatchRecord {
+  return answer(readRecord(typeof input === 'string' ? parsed(input) : input));
 }

@@ -28,16 +28,16 @@ export type CheckCoolingInput = Given<z.input<typeof schema>>;
 /** One limit, and whether the log kept it. */
 export interface CoolingStage {
   /** Its fixed name: `food-code-stage-1`. */
-  readonly rule: string;
+  readonly id: string;
   /** The temperature it starts at. */
-  readonly from: Quantity<'temperature'>;
+  readonly startTemperature: Quantity<'temperature'>;
   /** The temperature to reach. */
-  readonly to: Quantity<'temperature'>;
+  readonly targetTemperature: Quantity<'temperature'>;
   /** The longest time that it may take. */
   readonly allowedTime: Quantity<'time'>;
   /** `kept`, `broken`, or `open` where the log ends too early, or begins too late, to tell. */
   readonly verdict: 'kept' | 'broken' | 'open';
-  /** Time from the last reading at or above `from` to the first reading at or below `to`. */
+  /** Time from the last reading at or above `startTemperature` to the first reading at or below `targetTemperature`. */
   readonly took?: Quantity<'time'>;
 }
 /** Whether cooked food cooled fast enough. */
@@ -105,9 +105,9 @@ export function checkCooling(input: CheckCoolingInput): CheckCooling {
     const seenHot = readings.filter(({ degF }) => degF >= from - 1e-6).pop();
     const start = seenHot ?? (readings[0] as (typeof readings)[number]);
     const limit = {
-      rule: row.id,
-      from: inDegF(from),
-      to: inDegF(row.to_degF),
+      id: row.id,
+      startTemperature: inDegF(from),
+      targetTemperature: inDegF(row.to_degF),
       allowedTime: inHours(row.max_hours),
     };
     // a millionth for the conversion of units

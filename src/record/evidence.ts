@@ -239,11 +239,11 @@ export function evidenceFindings(lines: readonly Line[], record: BatchRecord, ho
       if (rule === 'process' && record.process !== undefined) return [];
       const missing = line === NOTHING_KNOWN ? rule : `${rule}-not-recorded`;
       return [
-        note({ rule: missing, kind: 'missing', field, found: 'nothing that shows it', wanted, basis }, ...line.next),
+        note({ id: missing, kind: 'missing', field, found: 'nothing that shows it', wanted, basis }, ...line.next),
       ];
     }
     if (NAMED_ELSEWHERE.has(rule)) return [];
-    const broken: RuleBroken = { rule, kind: 'mistake', field, found: 'the record shows otherwise', wanted, basis };
+    const broken: RuleBroken = { id: rule, kind: 'mistake', field, found: 'the record shows otherwise', wanted, basis };
     if (rule === 'same-food') {
       return [remedyMistake({ ...broken, kind: 'untested', found: record.process?.food ?? '' }, hours)];
     }

@@ -14,7 +14,7 @@ export type FindingKind = 'mistake' | 'untested' | 'seal' | 'missing' | 'quality
 /** A rule that a record breaks. */
 export interface RuleBroken {
   /** Fixed name of the rule: `process-too-short`, `jars-not-sealed`. */
-  readonly rule: string;
+  readonly id: string;
   /** How it is broken. */
   readonly kind: FindingKind;
   /** The field of the record: `process.minutes`, `headspaces[1]`. */

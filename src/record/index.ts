@@ -2,12 +2,12 @@
  * Records: what a batch was, whether it kept the rules, what its label says, and better figures for next time.
  * @module
  */
-export { type BatchRecord, type BatchRecordInput, batchRecord, parseRecord, serializeRecord } from './batchRecord';
+export { type BatchRecord, type BatchRecordInput, batchRecord } from './batchRecord';
 export { type CheckCooling, type CheckCoolingInput, type CoolingStage, checkCooling } from './checkCooling';
 export type { Evidence, EvidenceStatus } from './evidence';
 export type { Finding, FindingKind, Remedy, RuleBroken } from './findings';
 export { type LabelFields, type LabelFieldsInput, labelFields } from './labelFields';
-export { type LearnedFigure, type LearnFigureInput, learnFigure } from './learnFigure';
+export type { LearnedFigure, LearnFigureInput } from './learnFigure';
 export {
   type LearnedEntry,
   type LearnedFromRecords,

@@ -95,38 +95,7 @@ function check({ prior, observed, varies }: Asked): void {
   if (varies === 'share') each((value) => value >= 0 && value <= 1, 'a share from 0 to 1 (or the same in percent)');
 }
 
-/**
- * A figure for next time, from a published range and your own records: hours per pound, a drying constant, a moisture,
- * a yield. With no records it is the published range; with many it is your own kitchen. `learnFromRecords` does this
- * for whole batch records.
- *
- * Model: batches are normal about your own average, average and spread both unknown (normal-inverse-gamma). The
- * published range is taken as the central 90 % of the next batch; it counts as 1 batch for the average and 4 for the
- * spread. `figure` is the 90 % interval of the next batch by Student's t, `average` that of your average. With
- * `varies: 'times'` the logarithms are normal; with `varies: 'share'` the ends stay between 0 and 1.
- * A record farther than 2.5 robust standard deviations from the middle counts for (2.5 / z)^4 and is listed in
- * `outliers`; the middle is the median with the published figure counted twice. A range that leans to one side leans
- * less as records take over. The worth of the published range, 2.5 and the leaning are choices of this library.
- *
- * @returns `figure`, `average`, `priorCountsFor` (1 / (1 + records that count)), `n`, `outliers`
- * @throws StillroomError CONTRADICTION for a range out of order, OUT_OF_RANGE for a figure that cannot vary in that way
- *
- * Source: A First Course in Bayesian Statistical Methods, section 5.3 (the model).
- *
- * @example
- * ```ts
- * import { learnFigure } from 'stillroom/record';
- *
- * const book = { low: 6, likely: 9, high: 12 };
- * learnFigure({ prior: book, observed: [] }).figure.high; // ≈ 12
- * const hours = learnFigure({ prior: book, observed: [7, 7.5, 7.2, 7.4, 72] });
- * hours.figure.likely; // ≈ 7.62
- * hours.outliers[0].value; // => 72
- *
- * const water = { low: '84 %', likely: '86 %', high: '88 %' } as const;
- * learnFigure({ prior: water, observed: ['83 %', '84 %', '83.5 %'], varies: 'share' }).figure.likely; // ≈ 0.841
- * ```
- */
+/** A figure for next time, from a published range and your own figures; `learnFromRecords` says by which model. */
 export function learnFigure(input: LearnFigureInput): LearnedFigure {
   const asked = readInput(schema, input);
   check(asked);

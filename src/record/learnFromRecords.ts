@@ -9,7 +9,14 @@ import type { Unit } from '../quantity/units';
 import { type Basis, type Caution, derived } from '../sources/basis';
 import { type BatchRecord, type BatchRecordInput, readRecord } from './batchRecord';
 import { behind } from './behind';
-import { cautionsOf, modelBasis, ownRecords } from './learnFigure';
+import {
+  cautionsOf,
+  type LearnedFigure,
+  type LearnFigureInput,
+  learnFigure,
+  modelBasis,
+  ownRecords,
+} from './learnFigure';
 import { type LearnedFigureName, type Observation, observe, type PassedOver, type Subject } from './observations';
 import { type Prior, priorOf } from './priors';
 import { isRange, type Learned, learn } from './statistics';
@@ -17,7 +24,7 @@ import { isRange, type Learned, learn } from './statistics';
 const MOST_RECORDS = 10_000;
 const schema = /* @__PURE__ */ fields({ records: list('batch records', z.unknown(), 0, MOST_RECORDS) });
 export interface LearnFromRecordsInput {
-  /** Batch records, up to 10,000: from `batchRecord` or `parseRecord`, or the same fields. */
+  /** Batch records, up to 10,000: from `batchRecord`, or the same fields. */
   readonly records: readonly (BatchRecord | BatchRecordInput)[];
 }
 
@@ -157,10 +164,19 @@ function basisOfAll(taught: readonly Taught[]): Basis[] {
 
 /**
  * What your batch records teach the next plan: yields, moisture, minutes of work, raw mass a jar and drying hours, for
- * each food and form in the records. Give the list `learned` to `planDay`.
+ * each food and form in the records. Give the list `learned` to `planDay`. Or one figure of your own, of any kind, from a
+ * `prior` range and what you `observed`.
  *
- * Each figure is the 90 % interval of the next batch by the model of `learnFigure`: the published range with few
- * records, your own kitchen with many, a slip of the pen set aside. Where the records take their figures, and what they
+ * Model: batches are normal about your own average, average and spread both unknown (normal-inverse-gamma). The
+ * published range is taken as the central 90 % of the next batch; it counts as 1 batch for the average and 4 for the
+ * spread. Each figure is the 90 % interval of the next batch by Student's t: the published range with few records, your
+ * own kitchen with many; `average` is that of your average. With `varies: 'times'` the logarithms are normal; with
+ * `varies: 'share'` the ends stay between 0 and 1. A record farther than 2.5 robust standard deviations from the middle
+ * counts for (2.5 / z)^4 and is listed in `outliers`; the middle is the median with the published figure counted twice.
+ * A range that leans to one side leans less as records take over. The worth of the published range, 2.5 and the leaning
+ * are choices of this library.
+ *
+ * Where the records take their figures, and what they
  * start from:
  *
  * | figure | from a record | starts from |
@@ -177,8 +193,10 @@ function basisOfAll(taught: readonly Taught[]): Basis[] {
  *
  * @returns `learned`: entries of `food` and `form`, with the figures, `n` records and `outliers`; `rawPerJar` in an entry
  *   for each size of jar, `moisture` in one without a form; masses and times in the unit of the first record that shows
- *   them. `passedOver`: which record, which figure, and why
- * @throws StillroomError as `batchRecord`, with the record's place: `records[3].jarsSealed`; TOO_MUCH
+ *   them. `passedOver`: which record, which figure, and why. Of one figure `figure`, `average`, `priorCountsFor`
+ *   (1 / (1 + records that count)), `n`, `outliers`
+ * @throws StillroomError as `batchRecord`, with the record's place: `records[3].jarsSealed`; TOO_MUCH;
+ *   CONTRADICTION for a range out of order, OUT_OF_RANGE for a figure that cannot vary in that way
  *
  * Source: A First Course in Bayesian Statistical Methods, section 5.3 (the model); the ranges: see the basis.
  *
@@ -196,9 +214,24 @@ function basisOfAll(taught: readonly Taught[]): Basis[] {
  * learned[0].food; // => 'peach'
  * learned[0].yield.likely; // ≈ 0.775
  * learned[0].n; // => 2
+ * const book = { low: 6, likely: 9, high: 12 };
+ * const hours = learnFromRecords({ prior: book, observed: [7, 7.5, 7.2, 7.4, 72] });
+ * hours.figure.likely; // ≈ 7.62
+ * hours.outliers[0].value; // => 72
+ * const water = { low: '84 %', likely: '86 %', high: '88 %' } as const;
+ * learnFromRecords({ prior: water, observed: ['83 %', '84 %', '83.5 %'], varies: 'share' }).figure.likely; // ≈ 0.841
  * ```
  */
-export function learnFromRecords(input: LearnFromRecordsInput): LearnedFromRecords {
+export function learnFromRecords(input: LearnFigureInput): LearnedFigure;
+export function learnFromRecords(input: LearnFromRecordsInput): LearnedFromRecords;
+export function learnFromRecords(input: LearnFromRecordsInput | LearnFigureInput): LearnedFromRecords | LearnedFigure {
+  const asked = input as Partial<LearnFigureInput> | null | undefined;
+  return asked?.prior === undefined && asked?.observed === undefined
+    ? fromRecords(input as LearnFromRecordsInput)
+    : learnFigure(input as LearnFigureInput);
+}
+
+function fromRecords(input: LearnFromRecordsInput): LearnedFromRecords {
   const { records } = readInput(schema, input);
   const all = records.map((record, index) =>
     observe(

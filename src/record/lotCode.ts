@@ -1,5 +1,5 @@
 /** The code of a lot: what was made under one code is one lot. */
-import { type Basis, joinBasis } from '../sources/basis';
+import type { Basis } from '../sources/basis';
 import { basisOf, practiceBasis } from '../sources/table';
 import { dayOfYear } from './date';
 import { RECORD_RULES } from './tables';
@@ -26,8 +26,7 @@ export function lotCodeOf({ place = '', name, date, batchOfDay = 1 }: Coded): st
 }
 
 /** Where the parts of a code come from. */
-export const lotCodeBasis = (of: string): Basis[] =>
-  joinBasis(
-    RECORD_RULES.filter(({ topic }) => topic === 'lot code').map((row) => basisOf(row, of, row.text)),
-    [practiceBasis(of, 'day of the year')],
-  );
+export const lotCodeBasis = (of: string): Basis[] => [
+  ...RECORD_RULES.filter(({ topic }) => topic === 'lot code').map((row) => basisOf(row, of, row.text)),
+  practiceBasis(of, 'day of the year'),
+];

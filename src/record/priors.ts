@@ -41,7 +41,7 @@ function priorOfWork(all: readonly Observation[]): Prior {
 function priorOfMoisture(food: string): Prior | undefined {
   const found = composition({ food });
   if (!found.known) return undefined;
-  const { water: range, basis, cautions } = found;
+  const { moisture: range, basis, cautions } = found;
   return { range, scale: 'share', basis: basis.filter(({ of }) => of === 'water'), cautions };
 }
 

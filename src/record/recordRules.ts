@@ -25,7 +25,7 @@ export interface RecordRule {
   /** What the rule is about. */
   readonly topic: (typeof TOPICS)[number];
   /** Its fixed name: `retention`, `code-day`. */
-  readonly rule: string;
+  readonly id: string;
   /** The rule in words. */
   readonly text: string;
   /** Its figure, where it has one, in `unit`. */
@@ -64,7 +64,7 @@ const retention = () => rowNamed(RECORD_RULES, 'retention');
  * import { recordRules } from 'stillroom/record';
  *
  * const { rules, keepUntil } = recordRules({ topic: 'acidified food', made: '2024-02-29' });
- * rules.find(({ rule }) => rule === 'retention')?.figure; // => 3
+ * rules.find(({ id }) => id === 'retention')?.figure; // => 3
  * keepUntil; // => '2027-02-28'
  * ```
  */
@@ -76,7 +76,7 @@ export function recordRules(input: RecordRulesInput = {}): RecordRules {
     .map((row): RecordRule => {
       const { figure, unit } = row as { figure?: number; unit?: string };
       const measure = figure === undefined || unit === undefined ? {} : { figure, unit };
-      return { topic: row.topic, rule: row.id, text: row.text, ...measure, basis: [basisOf(row, 'text')] };
+      return { topic: row.topic, id: row.id, text: row.text, ...measure, basis: [basisOf(row, 'text')] };
     });
   const recalled = rules.some(({ basis }) => basis.some(({ kind }) => kind === 'recalled'));
   const years = retention();

@@ -6,7 +6,7 @@ import type { TestedProcess } from '../process/testedProcess';
 import { fields, optional, readInput, time } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { TimeInput } from '../quantity/types';
-import { type Basis, type Caution, joinCautions, measured } from '../sources/basis';
+import { type Basis, type Caution, measured } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import type { NotTested } from '../sources/no';
 import { basisOf } from '../sources/table';
@@ -25,7 +25,7 @@ const schema = /* @__PURE__ */ fields({
   sinceProcessing: optional(time({ min: { value: 0, unit: 'h' } })),
 });
 export interface ReviewBatchInput {
-  /** From `batchRecord` or `parseRecord`, or the same fields. */
+  /** From `batchRecord`, or the same fields. */
   readonly record: BatchRecord | BatchRecordInput;
   /**
    * Time since the jars came out of the canner, or since the food was made, zero or more; without it every remedy is
@@ -76,7 +76,7 @@ function reviewPh({ pHReadings = [], process }: BatchRecord, hours: number | und
     if (acidCanned && pH > figureOf(limit, 'figure')) {
       const basis = [basisOf(limit, 'wanted', 'highest pH of acid food')];
       const broken: RuleBroken = {
-        rule: 'ph-too-high',
+        id: 'ph-too-high',
         kind: 'untested',
         field,
         found: `pH ${pH}`,
@@ -88,7 +88,7 @@ function reviewPh({ pHReadings = [], process }: BatchRecord, hours: number | und
     if (pH > figureOf(meter, 'figure') && by !== 'meter') {
       const basis = [basisOf(meter, 'wanted', 'pH that needs a meter')];
       const broken: RuleBroken = {
-        rule: 'ph-needs-meter',
+        id: 'ph-needs-meter',
         kind: 'missing',
         field,
         found: `pH ${pH} by ${by}`,
@@ -106,7 +106,7 @@ function reviewHeadspaces(record: BatchRecord, tested: TestedProcess): Finding[]
     const checked = checkHeadspace({ measured, recipeHeadspace: tested.headspace });
     if (!checked.known || checked.verdict === 'right') return [];
     const broken: RuleBroken = {
-      rule: checked.verdict === 'too little' ? 'headspace-too-little' : 'headspace-too-much',
+      id: checked.verdict === 'too little' ? 'headspace-too-little' : 'headspace-too-much',
       kind: 'quality',
       field: `headspaces[${index}]`,
       found: written(measured, { step: 0.01 }),
@@ -228,12 +228,12 @@ export function reviewBatch(input: ReviewBatchInput): BatchReview {
       ),
       measured('verdict', 'what the record says'),
     ],
-    cautions: joinCautions(
-      unsafe ? [recordCaution('sealed-is-not-safe'), recordCaution('when-in-doubt')] : [],
-      verdict === 'cannot tell' ? [recordCaution('record-needs-more'), recordCaution('when-in-doubt')] : [],
-      seals.cautions,
-      right ? cautions : cautions.filter(({ id }) => !FOR_RIGHT_JARS.has(id)),
-      [caution('follow-local-guidance')],
-    ),
+    cautions: [
+      ...(unsafe ? [recordCaution('sealed-is-not-safe'), recordCaution('when-in-doubt')] : []),
+      ...(verdict === 'cannot tell' ? [recordCaution('record-needs-more'), recordCaution('when-in-doubt')] : []),
+      ...seals.cautions,
+      ...(right ? cautions : cautions.filter(({ id }) => !FOR_RIGHT_JARS.has(id))),
+      caution('follow-local-guidance'),
+    ],
   });
 }

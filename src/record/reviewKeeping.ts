@@ -22,7 +22,7 @@ export function reviewSeals(
   if (sealsTestedAfter !== undefined && valueIn(sealsTestedAfter, 'h') < (cooled.least as number)) {
     const found = written(sealsTestedAfter);
     const broken: RuleBroken = {
-      rule: 'seals-tested-too-early',
+      id: 'seals-tested-too-early',
       kind: 'missing',
       field: 'sealsTestedAfter',
       found,
@@ -40,7 +40,7 @@ export function reviewSeals(
   const again = sealRows.find(({ id }) => id === 'reprocess-within') as (typeof sealRows)[number];
   const left = (again.most as number) - (hours ?? 0);
   findings.push({
-    rule: 'jars-not-sealed',
+    id: 'jars-not-sealed',
     kind: 'seal',
     field: 'jarsSealed',
     found: `${jarsFilled - jarsSealed} of ${jarsFilled} jars not sealed`,
@@ -64,7 +64,7 @@ export function reviewStore({ temperatures = [] }: BatchRecord): Finding[] {
     if (where === 'store' && valueIn(temperature, 'degF') > (hottest.most as number) + 1e-6) {
       const basis = [basisOf(hottest, 'wanted', 'storage temperature')];
       const wanted = `${hottest.most} degF or below`;
-      return [note({ ...place, rule: 'store-too-warm', wanted, basis }, hottest.text)];
+      return [note({ ...place, id: 'store-too-warm', wanted, basis }, hottest.text)];
     }
     const frozen = where === 'freezer' ? frozenStorage({ temperature }) : undefined;
     if (frozen === undefined || frozen.known) return [];
@@ -72,7 +72,7 @@ export function reviewStore({ temperatures = [] }: BatchRecord): Finding[] {
     const advice = instead.map(({ text }) => text).join(' ');
     return [
       note(
-        { ...place, rule: 'freezer-too-warm', wanted: '0 degF or below', basis: behind('wanted', basis) },
+        { ...place, id: 'freezer-too-warm', wanted: '0 degF or below', basis: behind('wanted', basis) },
         reason.text,
         advice,
       ),
@@ -92,7 +92,7 @@ export function reviewEntries({ lots, additions = [], output = [], departures = 
   if (out.gt(into)) {
     const kilograms = (grams: typeof out) => written({ value: grams.toNumber(), unit: 'g' }, { unit: 'kg' });
     const broken: RuleBroken = {
-      rule: 'more-out-than-in',
+      id: 'more-out-than-in',
       kind: 'entry',
       field: 'output',
       found: `${kilograms(out)} out of ${kilograms(into)}`,
@@ -107,7 +107,7 @@ export function reviewEntries({ lots, additions = [], output = [], departures = 
   departures.forEach(({ what, whatWasDone, disposition }, index) => {
     if (whatWasDone !== undefined && disposition !== undefined) return;
     const broken: RuleBroken = {
-      rule: 'departure-left-open',
+      id: 'departure-left-open',
       kind: 'missing',
       field: `departures[${index}]`,
       found: what,

@@ -49,7 +49,7 @@ function reviewMinutesAndPressure(process: Process, lines: readonly Line[], basi
     if (held === undefined) {
       return [
         {
-          rule: 'pressure-not-recorded',
+          id: 'pressure-not-recorded',
           kind: 'missing',
           field: 'process.pressure',
           found: 'no pressure',
@@ -61,7 +61,7 @@ function reviewMinutesAndPressure(process: Process, lines: readonly Line[], basi
     const dropped = full(line, process.pressure);
     const field = dropped || process.pressure === undefined ? 'process.lowestPressure' : 'process.pressure';
     broken.push({
-      rule: dropped ? 'pressure-dropped' : 'pressure-too-low',
+      id: dropped ? 'pressure-dropped' : 'pressure-too-low',
       kind: 'mistake',
       field,
       found: said(held),
@@ -72,7 +72,7 @@ function reviewMinutesAndPressure(process: Process, lines: readonly Line[], basi
   if (!long(line)) {
     const wanted = `at least ${line.minutes} min`;
     broken.push({
-      rule: 'process-too-short',
+      id: 'process-too-short',
       kind: 'mistake',
       field: 'process.minutes',
       found: `${process.minutes} min`,
@@ -95,7 +95,7 @@ function reviewAcid({ acid }: Process, tested: TestedProcess): RuleBroken[] {
   if (needed === undefined) return [];
   const basis = behind('wanted', tested.basis);
   const broken = (rule: string, found: string): RuleBroken[] => [
-    { rule, kind: 'mistake', field: 'process.acid', found, wanted: needed.text, basis },
+    { id: rule, kind: 'mistake', field: 'process.acid', found, wanted: needed.text, basis },
   ];
   if (acid === undefined) return broken('acid-missing', 'no acid');
   if (acid.asInRecipe === true) return [];
@@ -120,7 +120,7 @@ function reviewAcid({ acid }: Process, tested: TestedProcess): RuleBroken[] {
 
 /** A rule of running the canner, as the process module prints it. */
 function canningRule(name: string) {
-  return canningRules().rules.find(({ rule }) => rule === name) as ReturnType<typeof canningRules>['rules'][number];
+  return canningRules().rules.find(({ id }) => id === name) as ReturnType<typeof canningRules>['rules'][number];
 }
 
 function reviewRunning(process: Process, lines: readonly Line[]): RuleBroken[] {
@@ -137,7 +137,7 @@ function reviewRunning(process: Process, lines: readonly Line[]): RuleBroken[] {
         ? 'boil-stopped'
         : 'steam-stopped';
     broken.push({
-      rule: name,
+      id: name,
       kind: 'mistake',
       field: 'process.interrupted',
       found,
@@ -150,7 +150,7 @@ function reviewRunning(process: Process, lines: readonly Line[]): RuleBroken[] {
     const wanted = `${rule.low} min`;
     if (vented === undefined) {
       broken.push({
-        rule: 'venting-not-recorded',
+        id: 'venting-not-recorded',
         kind: 'missing',
         field: 'process.vented',
         found: 'nothing',
@@ -159,7 +159,7 @@ function reviewRunning(process: Process, lines: readonly Line[]): RuleBroken[] {
       });
     } else if (valueIn(vented, 'min') < (rule.low as number) - NEAR) {
       broken.push({
-        rule: 'vented-too-short',
+        id: 'vented-too-short',
         kind: 'mistake',
         field: 'process.vented',
         found: said(vented),
@@ -175,7 +175,7 @@ function reviewRunning(process: Process, lines: readonly Line[]): RuleBroken[] {
     const kind = sterilizedJars === false ? 'mistake' : 'missing';
     const found = sterilizedJars === false ? 'not sterilized' : 'nothing';
     broken.push({
-      rule: kind === 'mistake' ? 'jars-not-sterilized' : 'sterilizing-not-recorded',
+      id: kind === 'mistake' ? 'jars-not-sterilized' : 'sterilizing-not-recorded',
       kind,
       field: 'process.sterilizedJars',
       found,
@@ -195,7 +195,7 @@ function reviewSteam(record: BatchRecord, tested: TestedProcess): RuleBroken[] {
     if (where !== 'canner' || !cool) return [];
     return [
       {
-        rule: 'steam-too-cool',
+        id: 'steam-too-cool',
         kind: 'mistake',
         field: `temperatures[${index}]`,
         found: said(temperature),
@@ -220,7 +220,7 @@ export function reviewProcess(record: BatchRecord): {
   if (!tested.tested) {
     const { reason, instead } = tested;
     const broken: RuleBroken = {
-      rule: 'no-tested-process',
+      id: 'no-tested-process',
       kind: 'untested',
       field: 'process',
       found: reason.text,

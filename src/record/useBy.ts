@@ -7,7 +7,7 @@ import { sealRows } from '../jars/tables';
 import { choice, fields, optional, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
-import { type Basis, type Caution, derived, joinCautions } from '../sources/basis';
+import { type Basis, type Caution, derived } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { type NotKnown, notKnown } from '../sources/no';
 import { basisOf } from '../sources/table';
@@ -157,6 +157,6 @@ export function useBy(input: UseByInput): UseBy | NotKnown {
     latestUseBy: monthsLater(made, Math.floor(found.months.high)),
     storageAdvice: found.storageAdvice,
     basis: [...found.basis, derived('useBy', 'the day of making and the months')],
-    cautions: joinCautions([recordCaution('quality-not-safety')], found.cautions, [caution('follow-local-guidance')]),
+    cautions: [recordCaution('quality-not-safety'), ...found.cautions, caution('follow-local-guidance')],
   });
 }

@@ -13,7 +13,7 @@ const OUNCES_IN_POUND = 16;
 export function weight(mass: Quantity<'mass'>, rounding: Rounding = 'nearest'): string {
   if (METRIC.has(mass.unit)) {
     const grams = valueIn(mass, 'g');
-    return grams < 1000
+    return grams <= 995
       ? formatQuantity({ value: grams, unit: 'g' }, { step: grams < 100 ? 1 : 5, rounding })
       : formatQuantity({ value: grams / 1000, unit: 'kg' }, { step: grams < 10_000 ? 0.01 : 0.1, rounding });
   }
@@ -71,20 +71,9 @@ export function kilowattHours({ low, likely, high }: Range<Quantity<'energy'>>):
 
 export const price = ({ value, unit }: Money): string => `${value.toFixed(2)} ${unit}`;
 
-/** A range of minutes, each end up to the next five, for a cook plans by the clock: `50 to 80 min`. */
-export function clocks({ low, high }: Range<number>): string {
-  const [from, to] = [low, high].map((minutes) => roundToStep(minutes, 5, 'up').toNumber());
-  return from === to ? `${to} min` : `${from} to ${to} min`;
-}
 /** Minutes as hours, up to the next quarter. */
 export const hours = (minutes: number): string =>
   formatQuantity({ value: minutes / 60, unit: 'h' }, { fraction: 4, rounding: 'up' });
-
-/** A gauge pressure, up to the next half pound: `11 psi (76 kPa) on the gauge`. */
-export function gauge(pressure: Quantity<'pressure'>, metric = false): string {
-  const write = (unit: string) => formatQuantity(pressure, { unit, rounding: 'up' });
-  return `${write('psi')}${metric ? ` (${write('kPa')})` : ''} on the gauge`;
-}
 
 /** With a capital letter. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

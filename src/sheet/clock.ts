@@ -1,109 +1,72 @@
-import { saidOf } from '../foods/phrases';
+import { fail } from '../errors/StillroomError';
 import type { FeasibleDay } from '../plan/request/dayPlan';
-import type { ScheduledTask, Window } from '../plan/request/daySchedule';
-import { canningRules } from '../process/canningRules';
-import { counted, gauge, isMetric, weight } from './amounts';
-import { bullets, table } from './markdown';
+import { MONTHS, say, WEEKDAYS } from './words';
 
-const DAY = 24 * 60;
+const HOUR = 60;
+const DAY = 24 * HOUR;
+const WEEK = 7;
+const DATE = /^(\d{4})-(\d{2})-(\d{2})$/;
 
-/** A minute of the plan as the cook's clock shows it, from the start: `2:05`, on a later day `day 2, 0:10`. */
-export function clockText(minute: number, days: number): string {
-  const day = Math.floor(minute / DAY);
-  const onDay = days === 1 && day === 0 ? minute : minute % DAY;
-  const text = `${Math.floor(onDay / 60)}:${String(onDay % 60).padStart(2, '0')}`;
-  return days === 1 && day === 0 ? text : `day ${day + 1}, ${text}`;
+/** Minutes of the plan as the clock on the wall shows them. */
+export interface Clock {
+  /** Calendar day of a minute, from 0. */
+  day(minute: number): number;
+  /** Time of day: `8:05`. */
+  time(minute: number): string;
+  /** The same, with its day where that is not the day of `from`. */
+  when(minute: number, from: number): string;
+  /** Name of a day: `Sat 14 June`, or without a date `Day 2`. */
+  dayName(day: number): string;
 }
 
-/** Kinds that share the row of the canner load they belong to. */
-const WITH_LOAD: ReadonlySet<ScheduledTask['kind']> = new Set(['load', 'unload']);
-
-/** The day by the clock: what starts when, how long, and with what. */
-export function clockBlock(plan: FeasibleDay): string[] {
-  const { schedule } = plan;
-  const { tasks, windows, makespan, lowerBound, gap } = schedule;
-  if (tasks.length === 0) return [];
-  const days = windows.length;
-  const at = (minute: number) => clockText(minute, days);
-  const rows = tasks
-    .filter(({ kind }) => !WITH_LOAD.has(kind))
-    .map((task) => [at(task.start), at(task.end), sentence(plan, task), means(task)]);
-  const shorter = lowerBound < makespan ? `; no other order finishes before ${at(lowerBound)}` : '';
-  return [
-    '## The day by the clock',
-    `Hours and minutes from the start${days === 1 ? '' : ', each day from its own'}. Everything is done by ${at(makespan)}${gap > 0 ? shorter : ', and no other order finishes sooner'}; ${restOf(windows, makespan)} Times are at the slow end: if you are faster, take a break.`,
-    table(['from', 'to', 'what', 'with'], rows),
-    bullets(afterwards(plan)),
-  ];
+/** Reads a date that the caller gives, `2026-06-14`: its parts on a calendar; there is no clock in here. */
+function readDate(date: string): number {
+  const [, year, month, day] = DATE.exec(date) ?? [];
+  const at = Date.UTC(Number(year), Number(month) - 1, Number(day));
+  if (Number.isNaN(at) || new Date(at).toISOString().slice(0, 10) !== date)
+    fail('OUT_OF_RANGE', 'date', date, 'a day of the calendar, as "2026-08-14"');
+  return at;
 }
 
-/** Hours that are left, or none. */
-function restOf(windows: readonly Window[], makespan: number): string {
-  const { to } = windows[windows.length - 1] as Window;
-  return `the hours end at ${clockText(to, windows.length)}${makespan === to ? ', with nothing to spare' : ''}.`;
+/** The clock of a plan: minute 0 is at its `start`. */
+export function clockOf({ start }: Pick<FeasibleDay['schedule'], 'start'>, date?: string): Clock {
+  const first = date === undefined ? undefined : readDate(date);
+  const onDay = (day: number) => (first === undefined ? undefined : new Date(first + day * DAY * HOUR * 1000));
+  const day = (minute: number) => Math.floor((start + minute) / DAY);
+  const time = (minute: number) => {
+    const at = (((start + Math.round(minute)) % DAY) + DAY) % DAY;
+    return `${Math.floor(at / HOUR)}:${String(at % HOUR).padStart(2, '0')}`;
+  };
+  const short = (of: number, from: number): string => {
+    const date = onDay(of);
+    if (date !== undefined) return WEEKDAYS[date.getUTCDay()] as string;
+    return of === from + 1 ? say('day.next') : say('day.later', { number: of + 1 });
+  };
+  const dayName = (of: number): string => {
+    const date = onDay(of);
+    return date === undefined
+      ? say('day.plain', { number: of + 1 })
+      : say('day.date', {
+          weekday: WEEKDAYS[date.getUTCDay()] as string,
+          day: date.getUTCDate(),
+          month: MONTHS[date.getUTCMonth()] as string,
+        });
+  };
+  return {
+    day,
+    time,
+    when: (minute, from) => {
+      const later = day(minute) - day(from);
+      if (later === 0) return time(minute);
+      // a name of a weekday is not enough for what is weeks away
+      return later >= WEEK ? dayName(day(minute)) : `${short(day(minute), day(from))} ${time(minute)}`;
+    },
+    dayName,
+  };
 }
 
-/** What a task is, in the words of the stove. */
-function sentence({ products }: FeasibleDay, { kind, what, products: names, raw, units }: ScheduledTask): string {
-  const many = units === undefined ? '' : ` (${units.count})`;
-  const { jars, trays, packs, ready, food, form } = products.find(({ name }) => name === names[0]) ?? {};
-  switch (kind) {
-    case 'heat canner':
-      return `Heat the water of the ${what}`;
-    case 'prepare':
-      return `Prepare ${raw === undefined ? '' : `${weight(raw, 'up')} of `}${what} for ${names.join(' and ')}`;
-    case 'heat water':
-      return `Heat the water to blanch ${what}`;
-    case 'blanch':
-      return `Blanch ${what}${units === undefined || units.count === 1 ? '' : ` (${units.count} batches)`}`;
-    case 'cook':
-      return `Cook the ${food === undefined ? what : saidOf(food, form).phrase}`;
-    case 'fill':
-      return `${trays !== undefined ? 'Spread' : packs !== undefined ? 'Pack' : 'Fill'} ${what}${many}`;
-    case 'can': {
-      const pressure = jars?.pressure === undefined ? '' : ` at ${gauge(jars.pressure, isMetric(ready?.low))}`;
-      return `Can ${what}${many}: **process ${jars?.minutes} min${pressure}**`;
-    }
-    case 'dry':
-      return `Dry ${what}`;
-    case 'freeze-dry':
-      return `Freeze-dry ${what}: ${units === undefined ? '' : counted(units.count, 'tray', 'trays')}`;
-    case 'freeze':
-      return `Freeze ${what}${many}`;
-    default:
-      return `Pack ${what}`;
-  }
-}
-
-/** What a cook calls the filling of things that are no jars. */
-
-/** Hands, and the pot, canner or trays; burners are counted, not named. */
-const means = ({ uses, unattended }: ScheduledTask): string =>
-  uses
-    .filter(({ resource }) => resource !== 'burners')
-    .map(({ resource, amount }) => {
-      if (resource === 'hands') return amount === 1 ? '1 pair of hands' : `${amount} pairs of hands`;
-      return resource === 'dryer trays' ? `dryer, ${counted(amount, 'tray', 'trays')}` : resource;
-    })
-    .join(', ') || (unattended ? 'by itself' : '');
-
-/** What is left for later: what comes dry when nobody is there, and the jars. */
-function afterwards({ schedule }: FeasibleDay): string[] {
-  const { tasks, windows } = schedule;
-  const at = (minute: number) => clockText(minute, windows.length);
-  const packed = new Set(tasks.filter(({ kind }) => kind === 'pack').flatMap(({ products }) => products));
-  const later = tasks.filter(
-    ({ kind, products }) => (kind === 'dry' || kind === 'freeze-dry') && !products.every((name) => packed.has(name)),
-  );
-  const ends = new Map<string, number>();
-  for (const { what, end } of later) ends.set(what, Math.max(end, ends.get(what) ?? 0));
-  const cool = canningRules({ topic: 'afterwards' }).rules.find(({ rule }) => rule === 'cool-jars')?.text;
-  return [
-    ...[...ends]
-      .sort(([, one], [, other]) => one - other)
-      .map(([what, end]) => `By ${at(end)}: test ${what} for dryness, and pack what is dry.`),
-    ...(cool !== undefined && tasks.some(({ kind }) => kind === 'can')
-      ? [`${cool} Then test every seal: what has not sealed goes into the refrigerator.`]
-      : []),
-  ];
+/** Letters of products, in their order: A, B ... Z, AA. */
+export function letter(index: number): string {
+  const last = String.fromCharCode(65 + (index % 26));
+  return index < 26 ? last : `${letter(Math.floor(index / 26) - 1)}${last}`;
 }

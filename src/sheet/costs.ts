@@ -2,57 +2,72 @@ import type { FeasibleDay } from '../plan/request/dayPlan';
 import type { PlannedProduct } from '../plan/request/plannedProduct';
 import { formatQuantity } from '../quantity/formatQuantity';
 import type { Quantity } from '../quantity/types';
-import { kilowattHours } from './amounts';
-import { bullets, table } from './markdown';
+import { kilowattHours, price } from './amounts';
+import { letter } from './clock';
+import type { Section } from './sheet';
+import { say, type Text } from './words';
 
 /** What the day costs, by what the money goes into, and what a jar, an ounce and a serving of each product do. */
-export function costBlock({ cost, products }: FeasibleDay): string[] {
+export function costsOf({ cost, products }: FeasibleDay): Section[] {
   if (cost === undefined) return [];
-  const { unit } = cost.total;
-  const kinds: readonly (readonly [string, number])[] = [
-    ['food used', cost.foodUsed.value],
-    ['food left fresh', cost.foodLeft.value],
-    ['jars over their lives, lids, bags, pantry', cost.supplies.value],
-    ['energy', cost.energy.value],
-    ['own hours', cost.hands.value],
+  const kinds: readonly (readonly [Text, number])[] = [
+    ['cost.food', cost.foodUsed.value],
+    ['cost.left', cost.foodLeft.value],
+    ['cost.kept', cost.foodKeptFresh.value],
+    ['cost.bad', cost.foodNotSound.value],
+    ['cost.supplies', cost.supplies.value],
+    ['cost.energy', cost.energy.value],
+    ['cost.hands', cost.hands.value],
   ];
-  const priced = products.filter(({ cost: own }) => (own?.total.value ?? 0) > 0);
+  const parts = kinds
+    .filter(([, amount]) => amount > 0)
+    .map(([code, amount]) => say(code, { amount: amount.toFixed(2) }));
   const energy = energyOf(products);
   return [
-    '## What it costs',
-    table(
-      ['spent on', unit],
-      [...kinds.filter(([, amount]) => amount > 0), ['**in all**', cost.total.value] as const].map(([what, amount]) => [
-        what,
-        amount.toFixed(2),
-      ]),
-    ),
-    ...(priced.length === 0
-      ? []
-      : [table(['product', `in all, ${unit}`, 'each one promised', 'by weight', 'a serving'], priced.map(rates))]),
-    bullets([
-      ...(energy === undefined || cost.energy.value === 0
-        ? []
-        : [`Energy: ${kilowattHours(energy)}; the cost is that of the likely figure.`]),
-      ...(priced.some(({ cost: own }) => own?.perNet?.estimated)
-        ? ['About: nobody weighed the net weight; a jar of fruit is taken at a kilogram for each liter.']
-        : []),
-      ...(priced.some(({ cost: own }) => own?.perServing?.customary) ? ['Servings are the customary size.'] : []),
-    ]),
+    {
+      title: say('back.costs'),
+      lines: [
+        say('cost.total', { total: price(cost.total), parts: parts.join(say('comma')) }),
+        ...products.flatMap((product, index) => each(product, letter(index))),
+        ...(energy === undefined || cost.energy.value === 0
+          ? []
+          : [say('cost.kwh', { energy: kilowattHours(energy) })]),
+        ...(cost.notPriced.length === 0 ? [] : [say('cost.none', { names: cost.notPriced.join(say('comma')) })]),
+      ],
+    },
   ];
 }
 
-function rates({ name, units, cost }: PlannedProduct): string[] {
-  if (cost === undefined) return [];
-  const { total, perUnit, perNet, perServing } = cost;
-  const about = perNet?.estimated ? 'about ' : '';
-  const per = perNet?.per.unit === 'oz' ? 'an ounce' : '100 g';
+/** One of a product: at the likely count, and from all that may come to what you can count on. */
+function each({ units, cost }: PlannedProduct, of: string): string[] {
+  if (cost === undefined || !(cost.total.value > 0)) return [];
+  const { perUnit, perNet, perServing } = cost;
+  const money = (value: number) => value.toFixed(2);
+  const net =
+    perNet === undefined
+      ? ''
+      : say('cost.net', {
+          about: perNet.estimated ? say('cost.about') : '',
+          amount: money(perNet.amount.likely.value),
+          per: formatQuantity(perNet.per),
+        });
+  const serving =
+    perServing === undefined
+      ? ''
+      : say('cost.serving', {
+          amount: money(perServing.amount.likely.value),
+          serving: servingText(perServing.serving),
+        });
   return [
-    `${name.charAt(0).toUpperCase()}${name.slice(1)}`,
-    total.value.toFixed(2),
-    `${perUnit.high.value.toFixed(2)} a ${units.unit}`,
-    perNet === undefined ? '' : `${about}${perNet.amount.high.value.toFixed(2)} ${per}`,
-    perServing === undefined ? '' : `${perServing.amount.high.value.toFixed(2)} for ${servingText(perServing.serving)}`,
+    say('cost.each', {
+      letter: of,
+      unit: units.unit,
+      likely: money(perUnit.likely.value),
+      low: money(perUnit.low.value),
+      high: money(perUnit.high.value),
+      net,
+      serving,
+    }),
   ];
 }
 

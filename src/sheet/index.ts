@@ -2,4 +2,4 @@
  * A day's plan as a printable run sheet.
  * @module
  */
-export { runSheet } from './runSheet';
+export { type RunSheetOptions, runSheet } from './runSheet';

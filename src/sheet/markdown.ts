@@ -1,26 +1,99 @@
-/** A Markdown table with its columns padded, so that it also reads as plain text. */
-export function table(head: readonly string[], rows: readonly (readonly string[])[]): string {
-  const cells = [head, ...rows].map((row) => head.map((_, column) => (row[column] ?? '').replace(/\|/g, '/')));
-  const widths = head.map((_, column) => Math.max(3, ...cells.map((row) => (row[column] ?? '').length)));
-  const line = (row: readonly string[]) =>
-    `| ${row.map((cell, column) => cell.padEnd(widths[column] ?? 0)).join(' | ')} |`;
-  const [first = [], ...rest] = cells;
-  return [line(first), `|${widths.map((width) => '-'.repeat(width + 2)).join('|')}|`, ...rest.map(line)].join('\n');
+import { inMarkdown } from './escape';
+import type { Card, Cell, Front, Line, Row, Section, Sheet } from './sheet';
+import { say } from './words';
+
+/** A sheet in Markdown; the table's columns are padded, so that it also reads as plain text. */
+export const markdownOf = ({ front, cards, back }: Sheet): string =>
+  `${[...frontLines(front), ...cards.flatMap(cardLines), ...back.flatMap(sectionLines)].join('\n').trimEnd()}\n`;
+
+function frontLines({ head, invented, lines, rows, foot }: Front): string[] {
+  return [
+    `# ${inMarkdown(head.join(say('dot')))}`,
+    '',
+    ...(invented ? [`*${inMarkdown(say('invented'))}*`, ''] : []),
+    ...lines.flatMap((line) => [labelled(line), '']),
+    ...(rows.length === 0 ? [] : [table(rows), '']),
+    ...foot.flatMap((line) => [labelled(line), '']),
+  ];
 }
+
+const labelled = ({ label, text }: Line): string =>
+  text === '' ? `**${inMarkdown(label)}**` : `**${inMarkdown(label)}** ${inMarkdown(text)}`;
+
+/** The columns that a day has something in. */
+export const columnsOf = (rows: readonly Row[]): ('stove' | 'canner' | 'trays')[] =>
+  (['stove', 'canner', 'trays'] as const).filter((column) => rows.some((row) => row[column].length > 0));
+
+/** Times to tick of a row that is done more than once; a box alone where its time stands in the first column. */
+export const boxesOf = ({ kind, times }: Row): string[] => {
+  if (kind === 'caution' || kind === 'day' || kind === 'break') return [];
+  return times.length === 1 ? [say('box')] : times.map((time) => `${say('box')} ${time}`);
+};
+
+/** What goes on beside the hands, with the times it starts. */
+export const cellTexts = (cells: readonly Cell[]): string[] =>
+  cells.map(({ times, text }) => [times.join(say('comma')), text].filter((part) => part !== '').join(' '));
+
+/** Lines of a timer row: one for each load. */
+export const loadsOf = ({ loads }: Row): string[] =>
+  loads.length === 1 ? [...loads] : loads.map((load, index) => `${say('timer.load', { number: index + 1 })}${load}`);
+
+function table(rows: readonly Row[]): string {
+  const columns = columnsOf(rows);
+  const head = [say('col.time'), say('col.hands'), ...columns.map((column) => say(`col.${column}`))];
+  const cells = rows.map((row) => {
+    if (row.kind === 'day') return [`**${inMarkdown(row.hands)}**`, '', ...columns.map(() => '')];
+    if (row.kind === 'caution')
+      return ['', `**${inMarkdown(`${say('alert')} ${row.hands}`)}**`, ...columns.map(() => '')];
+    const boxes = boxesOf(row).map(inMarkdown).join(' ');
+    const hands =
+      row.kind === 'timer' ? `${say('timer')} ${loadsOf(row).map(inMarkdown).join('<br>')}` : inMarkdown(row.hands);
+    return [
+      inMarkdown([row.times[0] ?? '', row.letters].filter((part) => part !== '').join(' ')),
+      [boxes, hands].filter((part) => part !== '').join(' '),
+      ...columns.map((column) => cellTexts(row[column]).map(inMarkdown).join('; ')),
+    ];
+  });
+  return tableOf(head, cells);
+}
+
+/** Widest that a column is padded to: a timer line runs on past it. */
+const WIDEST = 60;
+
+export function tableOf(head: readonly string[], rows: readonly (readonly string[])[]): string {
+  const widths = head.map((_, column) =>
+    Math.min(WIDEST, Math.max(3, ...[head, ...rows].map((row) => (row[column] ?? '').length))),
+  );
+  const line = (row: readonly string[]) =>
+    `| ${head.map((_, column) => (row[column] ?? '').padEnd(widths[column] ?? 0)).join(' | ')} |`;
+  return [line(head), `|${widths.map((width) => '-'.repeat(width + 2)).join('|')}|`, ...rows.map(line)].join('\n');
+}
+
+const cardLines = ({ letter, title, sub, big, lines }: Card): string[] => [
+  `## ${inMarkdown([letter, title].join(' '))}${big.length === 0 ? '' : `: ${inMarkdown(big.join(say('dot')))}`}`,
+  '',
+  inMarkdown(sub),
+  '',
+  ...lines.flatMap((line) => wrapped(`- ${labelled(line)}`)),
+  '',
+];
+
+const sectionLines = ({ title, lines }: Section): string[] => [
+  `## ${inMarkdown(title)}`,
+  '',
+  ...lines.flatMap((text) => wrapped(`- ${inMarkdown(text)}`)),
+  '',
+];
 
 /** A bulleted line, wrapped at the margin of a page on the wall. */
-export function bullet(text: string, width = 92): string {
-  const words = text.split(' ');
+export function wrapped(text: string, width = 120): string[] {
   const lines: string[] = [];
-  let current = '-';
-  for (const word of words) {
-    if (current.length + word.length + 1 > width && current.trim() !== '-') {
+  let current = '';
+  for (const word of text.split(' ')) {
+    if (current !== '' && current.length + word.length + 1 > width) {
       lines.push(current);
-      current = '  ';
-    }
-    current += current === '  ' ? word : ` ${word}`;
+      current = `  ${word}`;
+    } else current = current === '' ? word : `${current} ${word}`;
   }
-  return [...lines, current].join('\n');
+  return [...lines, current];
 }
-
-export const bullets = (texts: readonly string[]): string => texts.map((text) => bullet(text)).join('\n');

@@ -1,31 +1,57 @@
+import { nearestNames } from '../common/names';
+import { fail } from '../errors/StillroomError';
 import { withPlan } from '../plan/answer/withPlan';
-import type { DayPlan, FeasibleDay, InfeasibleDay, MostPromised, ToReady } from '../plan/request/dayPlan';
-import type { AimWeights } from '../plan/request/planFields';
-import type { PlannedProduct } from '../plan/request/plannedProduct';
-import { isMass } from '../quantity/fields';
-import { formatQuantity } from '../quantity/formatQuantity';
-import type { Quantity } from '../quantity/types';
-import { source } from '../sources/source';
-import { capital, counted, hours, price, volume, weight } from './amounts';
-import { clockBlock } from './clock';
-import { costBlock } from './costs';
-import { escapeTexts } from './escape';
-import { limitsBlock } from './limitsBlock';
-import { bullet, bullets, table } from './markdown';
-import { productBlock } from './productBlock';
+import type { DayPlan, FeasibleDay, InfeasibleDay } from '../plan/request/dayPlan';
+import { capital, isMetric } from './amounts';
+import { backOf, leftOutOf } from './back';
+import { cardsOf } from './cards';
+import { clockOf } from './clock';
+import { oneLine, oneLines } from './escape';
+import { frontOf } from './front';
+import { htmlOf } from './html';
+import { markdownOf } from './markdown';
+import { measureIn, type SheetUnits } from './measure';
+import type { Sheet } from './sheet';
+import { say } from './words';
+
+const FORMATS = ['markdown', 'html'] as const;
+const UNITS = ['us', 'metric'] as const;
+const OPTIONS = ['as', 'units', 'date', 'title'] as const;
+
+/** How a run sheet is printed. */
+export interface RunSheetOptions {
+  /** `markdown`, or `html`: one file that needs nothing else; `markdown` where it is left out. */
+  readonly as?: (typeof FORMATS)[number];
+  /** `us` or `metric`; the units of the plan's lots where it is left out. */
+  readonly units?: SheetUnits;
+  /** The first day of the plan, as `2026-08-14`; days are numbered where it is left out. */
+  readonly date?: string;
+  /** What stands at the top of the front: up to 80 characters; `RUN SHEET` where it is left out. */
+  readonly title?: string;
+}
+
+const LONGEST_TITLE = 80;
 
 /**
- * A day's plan as a run sheet in Markdown: what to have at hand, then each product step by step, what is left over
- * or left out and why, what limited the day, the cautions, and the sources. It reads as plain text as well.
+ * A day's plan as a run sheet to print: the front with the times of day, a card for the station of each product, and a
+ * back with why, costs, cautions and sources. No figure is new: each is the plan's.
  *
- * Amounts are in kitchen fractions, or in grams and millilitres where the lots are weighed so: acid and times rounded
- * up, weights to stop drying at rounded down.
+ * On the front one row is one thing that one person does, with a box to tick; what goes on beside it stands in the
+ * columns of stove, canner and trays. Each canner load has a timer line: you write down when you see the boil or the
+ * pressure, and count the minutes of the tested process from there, so a late start moves only what depends on it.
+ * Rounds that are done again share a row with as many boxes.
  *
- * Names that the caller gave stay as they are: no markup, link or tag in them is one on the page.
+ * Amounts are rounded as a cook measures, to the safe side: acid, pressure and food to prepare up, weights to stop drying
+ * at down. One function makes both formats, since both show the same sheet: `as` says only how it is drawn. The HTML
+ * file has no script and no link, and prints on Letter and A4: the front on one page, four cards a page.
+ *
+ * Names that the caller gave stay as they are: no markup, link or tag in them is one on the page. There is no clock in
+ * here: the date is the caller's.
  *
  * @param plan - the answer of `planDay`
- * @returns Markdown
- * @throws StillroomError WRONG_TYPE for anything that is no answer of `planDay`
+ * @param options - format, units, date and title
+ * @returns Markdown or HTML; of a plan that is not feasible a short page with the reason and the most you can ask for
+ * @throws StillroomError WRONG_TYPE for anything that is no answer of `planDay`; for an option that is no choice
  *
  * @example
  * ```ts
@@ -34,171 +60,82 @@ import { productBlock } from './productBlock';
  *
  * const plan = planDay({
  *   lots: [{ food: 'apple', raw: '20 lb' }],
- *   kitchen: { elevation: '500 m', hours: '6 h', dryer: { trays: 6, trayArea: '200 in2' } },
+ *   kitchen: { elevation: '900 ft', hours: '6 h', dryer: { trays: 12, trayArea: '200 in2' } },
  *   products: [{ make: 'dried', from: 'apples' }],
  * });
- * runSheet(plan).split('\n')[0]; // => '# Run sheet'
+ * const page = runSheet(plan, { title: 'APPLES', date: '2026-10-03' });
+ * page.split(' · work')[0]; // => '# APPLES · Sat 3 October · 900 ft · 1 cook · start 8:00'
  * ```
  */
-export function runSheet(plan: DayPlan): string {
+export function runSheet(plan: DayPlan, options: RunSheetOptions = {}): string {
+  const { as, title, ...rest } = readOptions(options);
   return withPlan('plan', plan, (given) => {
-    const shown = escapeTexts(given);
-    return shown.feasible ? feasibleSheet(shown) : infeasibleSheet(shown);
+    const shown = oneLines(given);
+    const sheet = shown.feasible ? sheetOf(shown, title, rest) : noPlan(shown, title);
+    return as === 'html' ? htmlOf(sheet) : markdownOf(sheet);
   });
 }
 
-function infeasibleSheet({ reason, conflicts, most, leftOut, cautions }: InfeasibleDay): string {
-  return blocks([
-    '# Run sheet: no plan',
-    `There is no plan for this day: ${reason.text}.`,
-    bullets(conflicts.map(capital)),
-    ...(most.length === 0 ? [] : ['With everything else as you asked, you can count on:', bullets(most.map(instead))]),
-    ...leftOutBlock(leftOut),
-    '## Cautions',
-    bullets(cautions.map(({ text }) => text)),
-  ]);
-}
-
-const instead = ({ name, least, promised, proven }: MostPromised): string =>
-  `${capital(name)}: ${promised === 0 ? 'none' : `${proven ? '' : 'at least '}${promised}`}, not ${least}.`;
-
-const blocks = (parts: readonly string[]): string => `${parts.filter((part) => part !== '').join('\n\n')}\n`;
-
-function feasibleSheet(plan: FeasibleDay): string {
-  const { products, invented, elevation, work } = plan;
-  return blocks([
-    '# Run sheet',
-    invented
-      ? '**An invented example**: people, place and prices are made up; the figures of food and heat are not.'
-      : '',
-    `Kitchen at ${formatQuantity(elevation)}. About ${hours(work.hands.minutes)} of work for the hands, of ${hours(work.hands.available)} there are. Aim: ${aimOf(plan)}; ${proof(plan)}`,
-    products.length === 0
-      ? 'Nothing you asked for can be made today.'
-      : table(['make', 'promised', 'likely', 'ready for', 'out of'], products.map(glance)),
-    products.length === 0
-      ? ''
-      : 'Count on the jars and packs promised: they are the low end of the published yields. Have jars, lids and trays ready for the high end.',
-    ...readyBlock(plan.ready),
-    ...clockBlock(plan),
-    ...products.flatMap((product, index) => productBlock(product, index + 1)),
-    ...leftFreshBlock(plan),
-    ...leftOutBlock(plan.leftOut),
-    plan.notMade.length === 0 ? '' : '## Not made today',
-    bullets(plan.notMade.map(({ name, reason }) => `${capital(name)}: ${reason.text}.`)),
-    ...limitsBlock(plan),
-    ...costBlock(plan),
-    '## Cautions',
-    bullets(cautionsOf(plan)),
-    '## Where the figures come from',
-    sourcesOf(plan),
-  ]);
-}
-
-/** Each caution once: the day's own first, then those of products, naming them where only one or two are meant. */
-function cautionsOf({ cautions, products }: FeasibleDay): string[] {
-  const general = cautions.map(({ text }) => text);
-  const meant = new Map<string, string[]>();
-  for (const product of products) {
-    for (const { text } of product.cautions) {
-      if (!general.includes(text)) meant.set(text, [...(meant.get(text) ?? []), product.name]);
-    }
+function readOptions(options: RunSheetOptions) {
+  if (typeof options !== 'object' || options === null || Array.isArray(options))
+    fail('WRONG_TYPE', 'options', options, 'options, as { as, units, date, title }');
+  for (const name of Object.keys(options)) {
+    if (!(OPTIONS as readonly string[]).includes(name))
+      fail('UNKNOWN_FIELD', name, name, 'no field of that name', {
+        options: [...OPTIONS],
+        nearest: nearestNames(name, OPTIONS),
+      });
   }
-  const own = [...meant].map(([text, names]) =>
-    names.length > FEW ? text : `${capital(names.join(' and '))}: ${text}`,
-  );
-  return [...general, ...own];
-}
-/** The most products that are named before a caution of theirs. */
-const FEW = 2;
-
-const proof = ({ provenBest, gap }: FeasibleDay): string =>
-  provenBest
-    ? 'no better plan exists for these figures.'
-    : `a plan up to ${(Math.ceil(1000 * gap) / 10).toFixed(1)} % better may exist.`;
-
-const glance = ({ name, units, from, trimmings }: PlannedProduct): string[] => [
-  capital(name),
-  counted(units.promised, units.unit, units.plural),
-  String(units.likely),
-  String(units.ready),
-  from
-    .map(({ lot, raw }) => `${weight(raw, 'up')} ${trimmings === undefined ? 'trimmings of ' : ''}${lot}`)
-    .join(' + '),
-];
-
-function readyBlock(ready: readonly ToReady[]): string[] {
-  if (ready.length === 0) return [];
-  const amount = (value: ToReady['amount']): string =>
-    typeof value === 'number'
-      ? String(value)
-      : isMass(value as Quantity)
-        ? weight(value as Quantity<'mass'>, 'up')
-        : volume(value as Quantity<'volume'>, 'up');
-  return [
-    '## Have at hand',
-    table(
-      ['what', 'amount', 'to buy'],
-      ready.map((line) => [line.what, amount(line.amount), line.short === undefined ? '' : amount(line.short)]),
-    ),
-  ];
+  const { as = 'markdown', units, date, title } = options;
+  if (!FORMATS.includes(as)) fail('UNKNOWN_NAME', 'as', as, 'a format', { options: [...FORMATS] });
+  if (units !== undefined && !UNITS.includes(units))
+    fail('UNKNOWN_NAME', 'units', units, 'units', { options: [...UNITS] });
+  if (date !== undefined && typeof date !== 'string') fail('WRONG_TYPE', 'date', date, 'a date, as "2026-08-14"');
+  if (title !== undefined && (typeof title !== 'string' || oneLine(title) === '' || title.length > LONGEST_TITLE))
+    fail('WRONG_TYPE', 'title', title, `a title of 1 to ${LONGEST_TITLE} characters`);
+  // a date that no calendar has is refused here, not as a plan that cannot be read
+  clockOf({ start: 0 }, date);
+  return { as, units, date, title: title === undefined ? undefined : oneLine(title) };
 }
 
-function leftFreshBlock({ leftFresh }: FeasibleDay): string[] {
-  if (leftFresh.length === 0) return [];
-  return ['## Left fresh', bullets(leftFresh.map(({ lot, raw }) => `${weight(raw)} of ${lot}.`))];
+function sheetOf(
+  plan: FeasibleDay,
+  title: string | undefined,
+  { units, date }: { readonly units: SheetUnits | undefined; readonly date: string | undefined },
+): Sheet {
+  const pen = { plan, clock: clockOf(plan.schedule, date), measure: measureIn(units ?? unitsOf(plan)) };
+  const { front, said } = frontOf(pen, title, date !== undefined);
+  return { title: title ?? say('title'), front, cards: cardsOf(pen), back: backOf(pen, said) };
 }
 
-function leftOutBlock(leftOut: FeasibleDay['leftOut']): string[] {
-  if (leftOut.length === 0) return [];
-  return [
-    '## Left out, and why',
-    bullets(
-      leftOut.map(
-        ({ name, reason, instead }) =>
-          `${capital(name)}: ${reason.text}. Instead: ${instead.map(({ text }) => text).join('; or ')}.`,
-      ),
-    ),
-  ];
+/** The units of the first lot. */
+function unitsOf({ products, leftFresh, keptFresh }: FeasibleDay): SheetUnits {
+  const [mass] = [...products.map(({ raw }) => raw), ...[...leftFresh, ...keptFresh].map(({ raw }) => raw)];
+  return isMetric(mass) ? 'metric' : 'us';
 }
 
-const WEIGHED: Readonly<Record<keyof AimWeights, string>> = {
-  worth: 'for each unit of worth',
-  waste: 'for each kg used',
-  cost: 'against each unit of money',
-  hours: 'against each hour of hands',
-};
-
-/** The aim in words: a cost with its figure, weights with what they are for. */
-function aimOf({ aim, objective, cost, products }: FeasibleDay): string {
-  if (aim === 'least cost' && cost !== undefined && products.length > 0) {
-    // up to the cent: a jar never looks cheaper than it is
-    const each = { ...cost.total, value: Math.ceil(-100 * objective - 1e-6) / 100 };
-    return `${aim} (${price(each)} for each jar or pack promised)`;
-  }
-  if (typeof aim === 'string') return aim;
-  const weights = (Object.keys(WEIGHED) as (keyof AimWeights)[]).flatMap((key) => {
-    const weight = aim[key] ?? 0;
-    return weight > 0 ? [`${weight} ${WEIGHED[key]}`] : [];
+/** A short page: why there is no plan, and what there could be. */
+function noPlan({ reason, conflicts, most, leftOut, cautions }: InfeasibleDay, title: string | undefined): Sheet {
+  const instead = most.map(({ name, least, promised, proven }) => {
+    const count =
+      promised === 0 ? say('none.zero') : proven ? String(promised) : say('none.at-least', { count: promised });
+    return say('none.most-line', { name: capital(name), promised: count, least });
   });
-  return `a mix (${weights.join(', ')})`;
-}
-
-/** The register's citation of every source that a figure of the plan rests on. */
-function sourcesOf({ basis }: FeasibleDay): string {
-  const ids = [...new Set(basis.flatMap((line) => (line.source === undefined ? [] : [line.source])))].sort();
-  const cited = ids.map((id) => {
-    const { title, publisher, year } = source(id);
-    return bullet(
-      `${title}.${publisher === 'none' ? '' : ` ${publisher}`}${year === undefined ? '' : `, ${year}`}${publisher === 'none' ? '' : '.'}`,
-    );
-  });
-  const practice = [
-    ...new Set(basis.filter(({ kind }) => kind === 'common-practice').map(({ of, note = of }) => note)),
-  ];
-  const memory = [...new Set(basis.filter(({ kind }) => kind === 'recalled').map(({ of, note = of }) => note))];
-  return [
-    ...cited,
-    ...(practice.length === 0 ? [] : [bullet(`Common practice, no source: ${practice.join('; ')}.`)]),
-    ...(memory.length === 0 ? [] : [bullet(`Recalled, still to be read in a copy: ${memory.join('; ')}.`)]),
-  ].join('\n');
+  return {
+    title: title ?? say('none.title'),
+    front: {
+      head: [...(title === undefined ? [] : [title]), say('none.title')],
+      invented: false,
+      lines: [{ label: say('none.why', { reason: reason.text }), text: '' }],
+      rows: [],
+      foot: [],
+    },
+    cards: [],
+    back: [
+      { title: say('none.conflicts'), lines: conflicts.map(capital) },
+      { title: say('none.most'), lines: instead },
+      leftOutOf(leftOut),
+      { title: say('back.cautions'), lines: cautions.map(({ text }) => text) },
+    ].filter(({ lines }) => lines.length > 0),
+  };
 }

@@ -42,7 +42,7 @@ export interface BrixFrom {
   /** Strength of the solution, degrees Brix at 20 degC. */
   readonly brix: number;
   /** What the published sources make of the same reading, where they differ. */
-  readonly range: Range<number>;
+  readonly brixRange: Range<number>;
   /** What was added to the reading of a refractometer for its temperature. */
   readonly correction?: number;
   /** Degrees C above boiling water; where `boiling` is given. */
@@ -82,7 +82,7 @@ function byReading(reading: number, sample: Quantity<'temperature'> | undefined,
   const found = correctionOrFail(reading, t, way);
   return {
     brix: reading + found.correction,
-    range: mapRange(found.range, (each) => reading + each),
+    brixRange: mapRange(found.range, (each) => reading + each),
     correction: found.correction,
     basis: [...basis, ...(t === REFERENCE_TEMPERATURE && basis.length > 0 ? [] : correctionBasis(found, 'brix'))],
     cautions: [],
@@ -92,7 +92,7 @@ function byReading(reading: number, sample: Quantity<'temperature'> | undefined,
 /** By a hydrometer, at 20 degC. */
 function byGravity(gravity: number, basis: Basis[]): BrixFrom {
   const brix = brixOfSpecificGravity(gravity);
-  return { brix, range: sureRange(brix), basis: [...basis, ...densityBasis('brix')], cautions: [] };
+  return { brix, brixRange: sureRange(brix), basis: [...basis, ...densityBasis('brix')], cautions: [] };
 }
 
 /** By the thermometer in the boiling pot. */
@@ -113,9 +113,9 @@ function byBoiling(boil: Quantity<'temperature'>, given: Given, asked: BrixFromI
   const range = brixOfRise(rise, place.pascals);
   return {
     brix: range.likely,
-    range,
+    brixRange: range,
     rise,
-    basis: [...riseBasis('brix', 'range'), ...place.basis.map((line) => ({ ...line, of: 'rise' }))],
+    basis: [...riseBasis('brix', 'brixRange'), ...place.basis.map((line) => ({ ...line, of: 'rise' }))],
     cautions: place.cautions,
   };
 }

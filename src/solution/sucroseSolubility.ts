@@ -43,7 +43,7 @@ export interface SucroseSolubility {
   /** Grams of sugar that a gram of water holds. */
   readonly sugarPerWater: number;
   /** The published figures differ: the lowest and the highest, in Brix. */
-  readonly range: Range<number>;
+  readonly brixRange: Range<number>;
   /** Density of the saturated solution at that temperature. */
   readonly density: Quantity<'density'>;
   /** Where the figures come from. */
@@ -78,9 +78,9 @@ export function sucroseSolubility(input: SucroseSolubilityInput): SucroseSolubil
   return answer({
     brix,
     sugarPerWater: brix / (100 - brix),
-    range,
+    brixRange: range,
     density: { value: densityAt(brix, t) / 1000, unit: 'g/mL' },
-    basis: [...solubilityBasis('brix', 'range'), ...densityBasis('density')],
+    basis: [...solubilityBasis('brix', 'brixRange'), ...densityBasis('density')],
     cautions: [],
   });
 }

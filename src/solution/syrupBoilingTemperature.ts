@@ -17,7 +17,7 @@ export interface SyrupBoilingTemperature {
   /** Of the boiling syrup; in degF for an elevation in feet, otherwise in degC. */
   readonly temperature: Quantity<'temperature'>;
   /** What the published sources make of it: the lowest, the one followed, the highest. */
-  readonly range: Range<Quantity<'temperature'>>;
+  readonly temperatureRange: Range<Quantity<'temperature'>>;
   /** Of boiling water, in the same pot. */
   readonly boiling: Quantity<'temperature'>;
   /** Degrees C above boiling water by each source, under its id. */
@@ -62,10 +62,13 @@ export function syrupBoilingTemperature(input: SyrupBoilingTemperatureInput): Sy
   const all = Object.values(bySource);
   return answer({
     temperature: likely,
-    range: { low: at(Math.min(...all)), likely, high: at(Math.max(...all)) },
+    temperatureRange: { low: at(Math.min(...all)), likely, high: at(Math.max(...all)) },
     boiling: place.water,
     rises: bySource,
-    basis: [...riseBasis('temperature', 'range'), ...place.basis.map((line) => ({ ...line, of: 'boiling' }))],
+    basis: [
+      ...riseBasis('temperature', 'temperatureRange'),
+      ...place.basis.map((line) => ({ ...line, of: 'boiling' })),
+    ],
     cautions: place.cautions,
   });
 }

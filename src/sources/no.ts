@@ -1,4 +1,7 @@
+import type { CanningMethod } from '../words/method';
+import type { AnyPack } from '../words/pack';
 import type { Basis, Caution } from './basis';
+import type { ProcessRecipe } from './processRecipe';
 
 /** Why there is no figure. */
 export interface Reason {
@@ -12,20 +15,24 @@ export interface Reason {
 export interface Instead {
   /** What to do. */
   readonly text: string;
-  /** Id of a recipe. */
+  /** Fixed name of a recipe. */
   readonly recipe?: string;
   /** Trade name of a food. */
   readonly food?: string;
   /** Form of the food. */
   readonly form?: string;
   /** How the food is packed. */
-  readonly pack?: string;
+  readonly pack?: AnyPack;
   /** Name of a jar. */
   readonly jar?: string;
   /** Kind of canner. */
-  readonly method?: string;
-  /** Printed process time. */
+  readonly method?: CanningMethod;
+  /** Printed process time: of the recipes named with it, with their acid. */
   readonly minutes?: number;
+  /** The acid that belongs to the process time, in words. */
+  readonly acid?: string;
+  /** The printed recipes that the process time belongs to, each with its acid and its batch. */
+  readonly recipes?: readonly ProcessRecipe[];
   /** A way of keeping that is not canning. */
   readonly keep?: string;
 }

@@ -37,27 +37,7 @@ const USUAL_DOUBT = 5 / 9;
 const LOWEST_LAND = -500; // m, as everywhere in the library
 const HIGHEST_LAND = 5000;
 
-/**
- * The elevation at which water boils at an observed temperature, as a range.
- *
- * The temperature gives the air pressure (saturation line), the pressure the height in the standard atmosphere. The
- * thermometer and the weather both mislead: 1 degF is about 550 ft. A map is better.
- *
- * Source: IAPWS-IF97 equation 30; U.S. Standard Atmosphere 1976, solved for the height.
- *
- * @returns the elevation, in ft for a temperature in degF and in m otherwise
- * @throws StillroomError OUT_OF_RANGE where the likely elevation is not between -500 m and 5,000 m
- *
- * @example
- * ```ts
- * import { elevationFromBoiling } from 'stillroom/steam';
- *
- * const { elevation } = elevationFromBoiling({ temperature: '203 degF' });
- * elevation.likely.value; // ≈ 4906
- * elevation.high.value; // ≈ 5453
- * elevationFromBoiling({ temperature: '230 degF' }); // throws StillroomError OUT_OF_RANGE
- * ```
- */
+/** The elevation at which water boils at an observed temperature: the standard atmosphere solved for the height. */
 export function elevationFromBoiling(input: ElevationFromBoilingInput): ElevationFromBoiling {
   const given = readInput(schema, input);
   const kelvin = valueIn(given.temperature, 'K');

@@ -4,12 +4,7 @@
  */
 export { type AirPressure, type AirPressureInput, airPressure } from './airPressure';
 export { type BoilingTemperature, type BoilingTemperatureInput, boilingTemperature } from './boilingTemperature';
-export {
-  type ElevationFromBoiling,
-  type ElevationFromBoilingInput,
-  elevationFromBoiling,
-} from './elevationFromBoiling';
-export { type GaugeForTemperature, type GaugeForTemperatureInput, gaugeForTemperature } from './gaugeForTemperature';
+export type { ElevationFromBoiling, ElevationFromBoilingInput } from './elevationFromBoiling';
 export { type LatentHeat, type LatentHeatInput, latentHeat } from './latentHeat';
 export { type MoistAir, type MoistAirInput, moistAir } from './moistAir';
 export { type SaturationPressure, type SaturationPressureInput, saturationPressure } from './saturationPressure';

@@ -16,7 +16,7 @@ const schema = fields({
   /** Sugar to fruit by weight, 0 to 10; 0 is the route without sugar. */
   sugarToFruit: optional(partsField()),
   /** The pectin; the kind that sets at these solids when left out. */
-  pectin: optional(choice('a kind of pectin', PECTINS)),
+  pectinKind: optional(choice('a kind of pectin', PECTINS)),
   /** pH of the jam, 0 to 14. */
   pH: optional(pHWord()),
   /** mg of calcium in a gram of low-methoxyl pectin, 0 to 1,000. */
@@ -47,7 +47,7 @@ export interface GelConditions {
   /** The route by which it sets, where `finishSolids` is given. */
   readonly route?: SetRoute['route'];
   /** The kind of pectin that was judged by. */
-  readonly pectin: (typeof PECTINS)[number];
+  readonly pectinKind: (typeof PECTINS)[number];
   /** With `route`: true where sugar does not set it and an ordinary jam's process does not fit it. */
   readonly ownProcess?: boolean;
   /** With `route`: the same in words. */
@@ -74,7 +74,7 @@ export interface GelConditions {
  * calcium a gram (recalled). Where a kind of pectin has no range, the general one is used; a strength of more than 5
  * SAG is no fault.
  *
- * @param input - any of `finishSolids`, `pH`, `calcium`, `addedPectin`, `sag`; `sugarToFruit` and `pectin`
+ * @param input - any of `finishSolids`, `pH`, `calcium`, `addedPectin`, `sag`; `sugarToFruit` and `pectinKind`
  * (`high-methoxyl` or `low-methoxyl`) where known; without `finishSolids` the pectin must be named
  * @throws StillroomError MISSING with no condition; OUT_OF_RANGE; CONTRADICTION for calcium with high-methoxyl
  * pectin, which does not need it
@@ -84,8 +84,8 @@ export interface GelConditions {
  * import { gelConditions } from 'stillroom/sugar';
  *
  * gelConditions({ finishSolids: '65 %' }).route; // => 'full sugar'
- * gelConditions({ finishSolids: '35 %' }).pectin; // => 'low-methoxyl'
- * gelConditions({ pectin: 'high-methoxyl', pH: 3.9, finishSolids: '65 %' }).sets; // => false
+ * gelConditions({ finishSolids: '35 %' }).pectinKind; // => 'low-methoxyl'
+ * gelConditions({ pectinKind: 'high-methoxyl', pH: 3.9, finishSolids: '65 %' }).sets; // => false
  * ```
  */
 export function gelConditions(input: GelConditionsInput): GelConditions {
@@ -95,20 +95,20 @@ export function gelConditions(input: GelConditionsInput): GelConditions {
   if (QUANTITIES.every((quantity) => given[quantity] === undefined)) {
     fail('MISSING', '', input, `at least one of ${QUANTITIES.join(', ')} to judge`);
   }
-  const pectin = given.pectin ?? route?.pectin;
-  if (pectin === undefined) return fail('MISSING', 'pectin', undefined, `a kind of pectin: ${PECTINS.join(', ')}`);
+  const pectin = given.pectinKind ?? route?.pectinKind;
+  if (pectin === undefined) return fail('MISSING', 'pectinKind', undefined, `a kind of pectin: ${PECTINS.join(', ')}`);
   const found = QUANTITIES.flatMap((quantity) => {
     const raw = given[quantity];
     return raw === undefined ? [] : [judge(quantity, raw, pectin)];
   });
   return answer({
     ...(route === undefined ? {} : { route: route.route, ownProcess: route.ownProcess, text: route.text }),
-    pectin,
+    pectinKind: pectin,
     conditions: found.map(({ condition }) => condition),
     sets: found.every(({ condition }) => condition.verdict === 'within'),
     basis: [
       ...(route?.basis ?? []),
-      ...(given.pectin === undefined ? [] : [derived('pectin', 'the kind you named')]),
+      ...(given.pectinKind === undefined ? [] : [derived('pectinKind', 'the kind you named')]),
       ...found.map(({ row }) => basisOf(row, 'conditions[].low', `range of ${row.quantity}`)),
     ],
     cautions: route?.cautions ?? [],

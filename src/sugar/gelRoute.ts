@@ -31,7 +31,7 @@ export interface SetRoute {
   /** `full sugar` sets with sugar and acid; `low sugar` and `no sugar` need a pectin and a process made for them. */
   readonly route: 'full sugar' | 'low sugar' | 'no sugar';
   /** The kind of pectin that sets at these solids. */
-  readonly pectin: 'high-methoxyl' | 'low-methoxyl';
+  readonly pectinKind: 'high-methoxyl' | 'low-methoxyl';
   /** True where the sugar does not set it and an ordinary jam's process does not fit it. */
   readonly ownProcess: boolean;
   /** The same in words. */
@@ -49,14 +49,14 @@ export function routeOf(
   const ownProcess = route !== 'full sugar';
   return {
     route,
-    pectin,
+    pectinKind: pectin,
     ownProcess,
     text: ownProcess
       ? `At ${Number((100 * finishSolids).toFixed(1))} % solids it is no ordinary jam: take a tested ${route} recipe with its own pectin and its own process, or freeze it.`
       : 'Sugar, acid and pectin set it, and it keeps as a jam does.',
     basis: [
       lawBasis('route', 'least solids of a jam'),
-      basisOf(ordinary, 'pectin', 'solids at which ordinary pectin sets'),
+      basisOf(ordinary, 'pectinKind', 'solids at which ordinary pectin sets'),
     ],
     cautions: ownProcess ? [sugarCaution('own-process')] : [],
   };

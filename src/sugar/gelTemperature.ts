@@ -42,7 +42,7 @@ const schema = fields({
   /** Elevation of the kitchen, -500 m to 5,000 m. */
   elevation: kitchenElevation(),
   /** `jelly` when left out; `preserves` are whole fruit in syrup. */
-  product: optional(choice('what is cooked', PRODUCTS)),
+  spread: optional(choice('what is cooked', PRODUCTS)),
 });
 export type GelTemperatureInput = z.input<typeof schema>;
 export interface GelTemperature {
@@ -51,7 +51,7 @@ export interface GelTemperature {
   /** The boiling point of water at this elevation. */
   readonly boiling: Quantity<'temperature'>;
   /** The printed table's line for the nearest thousand feet, 0 to 8,000 ft; jams and jellies only. */
-  readonly printed?: {
+  readonly printedLine?: {
     /** The elevation of the line. */
     readonly elevation: Quantity<'length'>;
     /** The temperature that it prints. */
@@ -71,7 +71,7 @@ export interface GelTemperature {
  * good thermometer boils water first and adds the 8 degF to what it shows. The printed table (Complete Guide to
  * Home Canning, Guide 7) holds for each thousand feet to 8,000 and agrees within 1 degF.
  *
- * @param input - `elevation`: -500 m to 5,000 m; `product`: `jelly` (the default), `jam` or `preserves`
+ * @param input - `elevation`: -500 m to 5,000 m; `spread`: `jelly` (the default), `jam` or `preserves`
  * @returns `temperature` in degF, or degC where the elevation is given in meters
  * @throws StillroomError OUT_OF_RANGE
  *
@@ -84,17 +84,17 @@ export interface GelTemperature {
  */
 export function gelTemperature(input: GelTemperatureInput): GelTemperature {
   const given = readInput(schema, input);
-  const rule = gelRule(RULES[given.product ?? 'jelly']);
+  const rule = gelRule(RULES[given.spread ?? 'jelly']);
   const water = boilingTemperature({ elevation: given.elevation });
   const boiling = valueIn(water.temperature, 'degF');
   const unit = water.temperature.unit;
   const feet = valueIn(given.elevation, 'ft');
   const row = printed.find((candidate) => Math.abs(candidate.elevation - feet) <= 500);
   const shown =
-    row === undefined || given.product === 'preserves'
+    row === undefined || given.spread === 'preserves'
       ? {}
       : {
-          printed: {
+          printedLine: {
             elevation: quantityIn(row.elevation, 'ft', 'ft'),
             temperature: quantityIn(row.temperature, 'degF', unit),
           },
@@ -106,7 +106,7 @@ export function gelTemperature(input: GelTemperatureInput): GelTemperature {
     basis: [
       basisOf(rule, 'temperature', 'rise above boiling'),
       ...under('boiling', 'boiling point of water', water.basis),
-      ...(row === undefined || given.product === 'preserves' ? [] : [basisOf(row, 'printed.temperature')]),
+      ...(row === undefined || given.spread === 'preserves' ? [] : [basisOf(row, 'printedLine.temperature')]),
     ],
     cautions: water.cautions,
   });

@@ -15,7 +15,7 @@ export { type PearsonSquare, type PearsonSquareInput, pearsonSquare } from './pe
 export { type PectinNeeded, type PectinNeededInput, pectinNeeded } from './pectinNeeded';
 export type { FruitComposition, ListedPectin, PectinGroup } from './pectinOf';
 export type { SyrupStrength } from './printedSyrups';
-export { type RemakeJelly, type RemakeJellyInput, remakeJelly } from './remakeJelly';
+export type { RemakeJelly, RemakeJellyInput } from './remakeJelly';
 export { type SugarStage, type SugarStages, type SugarStagesInput, sugarStages } from './sugarStages';
 export { type Sweetened, type SweetenInput, sweeten } from './sweeten';
 export { type SweetenedToTaste, type SweetenToTasteInput, sweetenToTaste } from './sweetenToTaste';

@@ -37,7 +37,7 @@ const schema = fields({
   /** Soluble solids at which the cooking stops: above 0 to 1, or percent. */
   finishSolids: otherShare('finishSolids', 'Soluble solids of the finished jam.', { above: 0 }),
   /** Dry pectin by mass, where it is to count as solids of the jam. */
-  pectin: optional(mass()),
+  dryPectin: optional(mass()),
   /** Dry acid by mass, where it is to count as solids of the jam. */
   dryAcid: optional(mass()),
 });
@@ -90,8 +90,8 @@ const potOf = (fruit: number, solids: number, dry: readonly number[]) =>
 /** The fruit that is given, or that the wanted jam takes. */
 function fruitOf(given: Given): Quantity<'mass'> {
   if (given.ready !== undefined) return given.ready;
-  if (given.pectin !== undefined || given.dryAcid !== undefined) {
-    const path = given.pectin === undefined ? 'dryAcid' : 'pectin';
+  if (given.dryPectin !== undefined || given.dryAcid !== undefined) {
+    const path = given.dryPectin === undefined ? 'dryAcid' : 'dryPectin';
     fail('CONTRADICTION', path, given[path], 'pectin and acid only with the mass of the fruit (ready)');
   }
   const { value, unit } = jamWanted(given);
@@ -111,7 +111,7 @@ function fruitOf(given: Given): Quantity<'mass'> {
  *
  * @param input - `ready`: fruit ready for the pot, or `jam`: a mass or a volume, or `jars` with `jar`; `solids` of the
  * fruit (from 0, below 1) and `finishSolids`: 0 to 1 or percent; `sugarToFruit`: 0 to 10, a percentage, or parts such
- * as `"55:45"`; `pectin`, `dryAcid`: optional masses
+ * as `"55:45"`; `dryPectin`, `dryAcid`: optional masses
  * @returns masses in the unit of the fruit or jam; in pounds for jars or US measures, in kg for liters
  * @throws StillroomError CONTRADICTION where the mix is already above the finish before it is cooked; MISSING
  *
@@ -119,7 +119,7 @@ function fruitOf(given: Given): Quantity<'mass'> {
  * ```ts
  * import { jamBalance } from 'stillroom/sugar';
  *
- * const jam = jamBalance({ ready: '10 kg', solids: '10 %', sugarToFruit: 1, finishSolids: '68 %', pectin: '60 g', dryAcid: '55 g' });
+ * const jam = jamBalance({ ready: '10 kg', solids: '10 %', sugarToFruit: 1, finishSolids: '68 %', dryPectin: '60 g', dryAcid: '55 g' });
  * jam.jam.value; // ≈ 16.35
  * jamBalance({ jars: 12, solids: '11 %', sugarToFruit: 1, finishSolids: '65 %' }).ready.value; // ≈ 4.8
  * ```
@@ -130,11 +130,11 @@ export function jamBalance(input: JamBalanceInput): JamBalance {
   if (given.jar !== undefined && given.jars === undefined)
     fail('CONTRADICTION', 'jar', input.jar, 'a jar only with jars');
   const { finishSolids, sugarToFruit } = given;
-  if (given.solids + sugarToFruit === 0 && given.pectin === undefined && given.dryAcid === undefined) {
+  if (given.solids + sugarToFruit === 0 && given.dryPectin === undefined && given.dryAcid === undefined) {
     fail('CONTRADICTION', 'sugarToFruit', input.sugarToFruit, 'solids in the fruit, or some sugar');
   }
   const { value: fruit, unit } = fruitOf(given);
-  const dry = [given.pectin, given.dryAcid].flatMap((item) => (item === undefined ? [] : [valueIn(item, unit)]));
+  const dry = [given.dryPectin, given.dryAcid].flatMap((item) => (item === undefined ? [] : [valueIn(item, unit)]));
   const sugar = fruit * sugarToFruit;
   const pot = potOf(fruit, given.solids, [sugar, ...dry]);
   if (pot.solids > finishSolids * (1 + 1e-12)) {

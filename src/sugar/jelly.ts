@@ -10,6 +10,7 @@ import { choice, fields, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, derived } from '../sources/basis';
+import { caution } from '../sources/cautions';
 import { id, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { type NotKnown, notKnown } from '../sources/no';
 import { asTable, basisOf } from '../sources/table';
@@ -17,6 +18,7 @@ import { raw as rawWord } from '../words/raw';
 import { volume } from '../words/volume';
 import { sugarCaution } from './cautions';
 import { juiceAtATime, potBasis, potRule } from './potRules';
+import { type RemakeJelly, type RemakeJellyInput, remakeJelly } from './remakeJelly';
 import { cupOf, sugarBasis } from './sweeteners';
 
 const TESTS = ['one lump', 'several lumps', 'flakes', 'most juices', 'cooking test'] as const;
@@ -76,9 +78,9 @@ export interface Jelly {
   /** The same by measure. */
   readonly sugarVolume: VolumeEnds;
   /** True where the sugar is the most that the juice can set. */
-  readonly atMost: boolean;
+  readonly sugarIsMost: boolean;
   /** Of fruit: water to add before it simmers. */
-  readonly water?: VolumeEnds;
+  readonly waterVolume?: VolumeEnds;
   /** Of fruit: how long it simmers before it is strained. */
   readonly simmer?: { readonly low: Quantity<'time'>; readonly high: Quantity<'time'> };
   /** Of fruit: lemon juice for the juice. */
@@ -102,7 +104,7 @@ function drawJuice(row: JellyRow, raw: Quantity<'mass'>) {
   const juice = pounds * potRule('juice-per-pound').value;
   return {
     juice: cups(juice),
-    water: { low: cups(pounds * row.waterPerPound[0]), high: cups(pounds * row.waterPerPound[1]) },
+    waterVolume: { low: cups(pounds * row.waterPerPound[0]), high: cups(pounds * row.waterPerPound[1]) },
     simmer: { low: minutes(row.simmer[0]), high: minutes(row.simmer[1]) },
     lemonJuice: quantityIn<'volume'>(juice * row.lemonPerJuice, 'tsp', 'tsp'),
     lemonOptional: row.lemonOptional === true,
@@ -122,7 +124,8 @@ const noJelly = (food: string): NotKnown =>
   });
 
 /**
- * Jelly without added pectin: water and minutes to draw the juice from fruit, and the sugar that the juice can set.
+ * Jelly without added pectin: water and minutes to draw the juice from fruit, and the sugar that the juice can set; or,
+ * for a `softJelly` that did not set, what to add before you boil it again.
  *
  * A pound of fruit gives at least a cup of clear juice; no more than 6 to 8 cups of it are cooked at a time. The sugar
  * is the page's for the fruit, or by a test of the juice: a cup takes 1 cup of sugar where the alcohol test gives one
@@ -132,11 +135,14 @@ const noJelly = (food: string): NotKnown =>
  * The guide's printed yields of jelly are not used: three of them cannot be met by mass balance (7 to 9 half-pints
  * from 4 cups of juice and 3 to 4 of sugar); weigh with `jamBalance` instead.
  *
- * Sources: Complete Guide to Home Canning, Guide 7; alcohol test of the USDA Bureau of Chemistry, as two cookbooks
- * report it.
+ * A soft jelly takes the printed quantities for 4 cups, scaled to what is at hand; those for liquid pectin are recalled.
+ *
+ * Sources: Complete Guide to Home Canning, Guide 7; Michigan State University Extension for the cooking test; University
+ * of Tennessee PB724, p. 38, for soft jelly. The sugar by the alcohol test and for most juices is recalled.
  *
  * @param input - `food` (apple, blackberry, crabapple, grape or plum) with `raw`, or `juice`; `pectinTest`: what the
- * test showed, needed for juice without its fruit
+ * test showed, needed for juice without its fruit; or `softJelly`, a volume, with `pectin`: `powdered`, `liquid` or `none`
+ * (boil it down with lemon juice)
  * @returns sugar for the juice, with water, minutes and lemon juice for fruit; or `known: false` for another fruit
  * @throws StillroomError MISSING, CONTRADICTION; UNKNOWN_NAME for another result
  *
@@ -145,13 +151,20 @@ const noJelly = (food: string): NotKnown =>
  * import { jelly } from 'stillroom/sugar';
  *
  * const crabapple = jelly({ food: 'crab apples', raw: '6 lb' });
- * 'water' in crabapple && crabapple.water?.high; // => { value: 6, unit: 'cup' }
+ * 'waterVolume' in crabapple && crabapple.waterVolume?.high; // => { value: 6, unit: 'cup' }
  * 'sugar' in crabapple && crabapple.sugarVolume.low; // => { value: 6, unit: 'cup' }
  * const tested = jelly({ juice: '4 cups', pectinTest: 'several lumps' });
  * 'sugar' in tested && tested.sugarVolume.high; // => { value: 3, unit: 'cup' }
+ * jelly({ softJelly: '6 cups', pectin: 'powdered' }).pectinVolume; // => { value: 6, unit: 'tsp' }
  * ```
  */
-export function jelly(input: JellyInput): Jelly | NotKnown {
+export function jelly(input: RemakeJellyInput): RemakeJelly;
+export function jelly(input: JellyInput): Jelly | NotKnown;
+export function jelly(input: JellyInput | RemakeJellyInput): Jelly | RemakeJelly | NotKnown {
+  return typeof input === 'object' && input !== null && 'softJelly' in input ? remakeJelly(input) : newJelly(input);
+}
+
+function newJelly(input: JellyInput): Jelly | NotKnown {
   const { food, raw, juice: strained, pectinTest } = readInput(schema, input);
   if (raw !== undefined && strained !== undefined)
     fail('CONTRADICTION', 'juice', input.juice, 'fruit or juice, not both');
@@ -182,7 +195,7 @@ export function jelly(input: JellyInput): Jelly | NotKnown {
     juice,
     sugar: { low: grams(low), high: grams(high) },
     sugarVolume: { low: measured(low), high: measured(high) },
-    atMost: test?.atMost === true,
+    sugarIsMost: test?.atMost === true,
     ...drawn,
     batches: Math.ceil(valueIn(juice, 'cup') / juiceAtATime().low - 1e-9),
     basis: [
@@ -191,12 +204,13 @@ export function jelly(input: JellyInput): Jelly | NotKnown {
         : basisOf(test, 'sugarVolume', 'sugar for a cup of juice'),
       ...(drawn === undefined
         ? []
-        : [{ ...basisOf(row as JellyRow, 'water'), ...lent }, potBasis('juice-per-pound', 'juice')]),
+        : [{ ...basisOf(row as JellyRow, 'waterVolume'), ...lent }, potBasis('juice-per-pound', 'juice')]),
       sugarBasis('sugar'),
       potBasis('juice-at-a-time-low', 'batches'),
     ],
     cautions: [
       ...(test === undefined ? [] : [sugarCaution('never-taste-alcohol-test')]),
+      ...(test?.obtained === 'memory' ? [caution('recalled')] : []),
       ...(drawn === undefined ? [] : [sugarCaution('one-batch'), sugarCaution('boiling-sugar-burns')]),
     ],
   });

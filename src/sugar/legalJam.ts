@@ -17,8 +17,8 @@ import { oneOf } from './inputs';
 import { factorOf, foodsWithFactor, type LawRow, PRODUCTS, rulesFor } from './jamLaw';
 
 const schema = fields({
-  /** The product whose name the batch is to carry: `jam`, `jelly`, `marmalade`, `fruit butter` ... */
-  product: choice('a product', PRODUCTS),
+  /** The name that the batch is to carry: `jam`, `jelly`, `marmalade`, `fruit butter` ... */
+  spread: choice('the name the batch is to carry', PRODUCTS),
   /** The fruit. */
   food: foodField(),
   /** The fruit by mass, ready for the pot; its juice for a jelly; or */
@@ -39,7 +39,7 @@ export interface LegalCheck {
   /** Where the rule holds. */
   readonly place: string;
   /** Its title. */
-  readonly rule: string;
+  readonly title: string;
   /** What is checked. */
   readonly quantity: 'fruit to sweetener' | 'soluble solids' | 'fruit content';
   /** `parts of fruit for 1 of sweetener`, or `share` of the finished product. */
@@ -65,7 +65,7 @@ export interface LegalJam {
   /** Every limit that was checked. */
   readonly checks: readonly LegalCheck[];
   /** By place: true where every rule checked is met. */
-  readonly meets: Readonly<Record<string, boolean>>;
+  readonly meetsIn: Readonly<Record<string, boolean>>;
   /** Where the rules come from. */
   readonly basis: readonly Basis[];
   /** What to mind. */
@@ -118,20 +118,20 @@ const noFactor = (food: string): NotKnown =>
  * With `fruitSolids` the fruit is counted as the US standard of fruit butter does: soluble solids x factor of 21 CFR
  * 150.110(b)(1). The factors were read, their use recalled.
  *
- * @param input - `product`; `food`; `ready` or `fruitSolids`; `sugar`, which may be 0; `jam`; `finishSolids`: 0 to 1
+ * @param input - `spread`; `food`; `ready` or `fruitSolids`; `sugar`, which may be 0; `jam`; `finishSolids`: 0 to 1
  * or percent
- * @returns `checks` and `meets`; or `known: false` where `fruitSolids` is given for a fruit without a factor
- * @throws StillroomError UNKNOWN_NAME for another product; MISSING, CONTRADICTION
+ * @returns `checks` and `meetsIn`; or `known: false` where `fruitSolids` is given for a fruit without a factor
+ * @throws StillroomError UNKNOWN_NAME for another name; MISSING, CONTRADICTION
  *
  * @example
  * ```ts
  * import { legalJam } from 'stillroom/sugar';
  *
  * const batch = { ready: '45 kg', sugar: '55 kg', finishSolids: '65 %', jam: '91.54 kg' } as const;
- * const peach = legalJam({ product: 'jam', food: 'peach', ...batch });
- * 'meets' in peach && peach.meets.US; // => true
- * const strawberry = legalJam({ product: 'jam', food: 'strawberry', ...batch });
- * 'meets' in strawberry && strawberry.meets.US; // => false
+ * const peach = legalJam({ spread: 'jam', food: 'peach', ...batch });
+ * 'meetsIn' in peach && peach.meetsIn.US; // => true
+ * const strawberry = legalJam({ spread: 'jam', food: 'strawberry', ...batch });
+ * 'meetsIn' in strawberry && strawberry.meetsIn.US; // => false
  * ```
  */
 export function legalJam(input: LegalJamInput): LegalJam | NotKnown {
@@ -145,19 +145,19 @@ export function legalJam(input: LegalJamInput): LegalJam | NotKnown {
     jam: given.jam === undefined ? undefined : valueIn(given.jam, 'g'),
     solids: given.finishSolids,
   };
-  const rows = rulesFor(given.product, given.food.id);
+  const rows = rulesFor(given.spread, given.food.id);
   const checks = rows.flatMap((row) => checksOf(row, batch));
-  const meets: Record<string, boolean> = {};
-  for (const check of checks) meets[check.place] = (meets[check.place] ?? true) && check.meets;
+  const meetsIn: Record<string, boolean> = {};
+  for (const { place, meets } of checks) meetsIn[place] = (meetsIn[place] ?? true) && meets;
   const { basis, cautions, ...fruit } = counted;
   return answer({
     ...fruit,
     checks,
-    meets,
+    meetsIn,
     basis: [
       ...basis,
       ...rows.map((row) => basisOf(row, 'checks', row.rule)),
-      derived('meets', 'every check of the place'),
+      derived('meetsIn', 'every check of the place'),
     ],
     cautions: [
       ...cautions,
@@ -184,7 +184,17 @@ function checksOf(row: LawRow, { fruit, sugar, jam, solids }: Batch): LegalCheck
   const checks: LegalCheck[] = [];
   const atLeast = (quantity: LegalCheck['quantity'], unit: string, least: number, actual: number): void => {
     const margin = actual - least;
-    checks.push({ place, rule, quantity, unit, least, actual, margin, meets: margin >= -NOISE * least, recalled });
+    checks.push({
+      place,
+      title: rule,
+      quantity,
+      unit,
+      least,
+      actual,
+      margin,
+      meets: margin >= -NOISE * least,
+      recalled,
+    });
   };
   if (row.fruitParts !== undefined && row.sweetenerParts !== undefined && sugar > 0) {
     const unit = 'parts of fruit for 1 of sweetener';
@@ -197,7 +207,7 @@ function checksOf(row: LawRow, { fruit, sugar, jam, solids }: Batch): LegalCheck
     const meets = margin >= -NOISE * most;
     checks.push({
       place,
-      rule,
+      title: rule,
       quantity: 'soluble solids',
       unit: 'share',
       most,

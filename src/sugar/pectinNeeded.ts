@@ -94,7 +94,7 @@ export interface PectinNeeded {
  * import { pectinNeeded } from 'stillroom/sugar';
  *
  * pectinNeeded({ food: 'quinces' }).group; // => 1
- * pectinNeeded({ food: 'black currants' }).composition.pectin; // => 0.017
+ * pectinNeeded({ food: 'black currants' }).composition.pectinShare; // => 0.017
  * pectinNeeded({ sugar: '55 kg', grade: 150 }).dose.value; // ≈ 0.3667
  * const other = pectinNeeded({ inPlaceOf: { dose: '50 g', grade: 150 }, grade: 100, mass: '1.5 kg' });
  * other.dose; // => { value: 75, unit: 'g' }
@@ -109,7 +109,7 @@ export function pectinNeeded(input: PectinNeededInput): PectinNeeded | NotKnown 
   const dosed = doseOf(given, input);
   const known = food === undefined ? undefined : pectinKnown(food, formOf(food, given.form, input));
   if (food !== undefined && known === undefined) return answer(noPectin(food.name));
-  const share = known?.composition.pectin;
+  const share = known?.composition.pectinShare;
   const fromFruit =
     ready === undefined || share === undefined
       ? undefined

@@ -48,9 +48,9 @@ const CRAFT = 'pectin';
 /** Averages of the fresh edible part: shares of its mass, 0 to 1, as far as the table has them. */
 export interface FruitComposition {
   /** Pectin, as calcium pectate. */
-  readonly pectin?: number;
+  readonly pectinShare?: number;
   /** Citric, malic and tartaric acid together. */
-  readonly acid?: number;
+  readonly acidShare?: number;
   /** Sugars. */
   readonly sugars?: number;
   /** Dry matter: all but the water. */
@@ -133,8 +133,8 @@ function compositionOf(rows: readonly ContentRow[]): FruitComposition {
     value === null ? null : Number((value / 100).toPrecision(12));
   const known = [...rows].reverse().flatMap(({ pectin, acid, sugar, dryMatter, pH }) =>
     Object.entries({
-      pectin: share(pectin),
-      acid: share(acid),
+      pectinShare: share(pectin),
+      acidShare: share(acid),
       sugars: share(sugar),
       solids: share(dryMatter),
       pH,

@@ -30,7 +30,7 @@ const remakes = asTable<RemakeRow>(remakeJson).rows;
 const PECTINS = ['none', 'powdered', 'liquid'] as const;
 const schema = fields({
   /** The soft jelly at hand, by volume. */
-  jelly: volume(),
+  softJelly: volume(),
   /** `powdered`, `liquid`, or `none` to boil it down with lemon juice. */
   pectin: choice('the pectin to remake it with', PECTINS),
 });
@@ -39,11 +39,11 @@ export interface RemakeJelly {
   /** Sugar, by measure. */
   readonly sugarVolume: Quantity<'volume'>;
   /** Water. */
-  readonly water: Quantity<'volume'>;
+  readonly waterVolume: Quantity<'volume'>;
   /** Bottled lemon juice. */
   readonly lemonJuice: Quantity<'volume'>;
   /** Powdered or liquid pectin, by the spoon. */
-  readonly pectin?: Quantity<'volume'>;
+  readonly pectinVolume?: Quantity<'volume'>;
   /** How long it boils, at a full rolling boil. */
   readonly boil: { readonly low: Quantity<'time'>; readonly high: Quantity<'time'> };
   /** Pots of up to 8 cups, one after another. */
@@ -61,34 +61,22 @@ function spoons({ pectinTsp, pectinTbsp }: RemakeRow, times: number): Quantity<'
 }
 
 /**
- * What to add to a jelly that stayed soft before you boil it again.
- *
- * Source: Complete Guide to Home Canning, Guide 7, and University of Tennessee PB724, p. 38: quantities for 4 cups,
- * scaled to the jelly at hand. The row for liquid pectin is recalled.
- *
- * @param input - `jelly`: a volume; `pectin`: `powdered`, `liquid` or `none` (boil it down with lemon juice)
- * @throws StillroomError as every volume
- *
- * @example
- * ```ts
- * import { remakeJelly } from 'stillroom/sugar';
- *
- * remakeJelly({ jelly: '6 cups', pectin: 'powdered' }).pectin; // => { value: 6, unit: 'tsp' }
- * ```
+ * What to add to a jelly that stayed soft before you boil it again: the printed quantities for 4 cups, scaled to the
+ * jelly at hand. The row for liquid pectin is recalled.
  */
 export function remakeJelly(input: RemakeJellyInput): RemakeJelly {
   const given = readInput(schema, input);
   const row = remakes.find(({ pectin }) => pectin === given.pectin) as RemakeRow;
-  const jelly = valueIn(given.jelly, 'cup');
+  const jelly = valueIn(given.softJelly, 'cup');
   const times = jelly / potRule('remade-at-a-time').value;
   const seconds = (value: number): Quantity<'time'> => ({ value, unit: 's' });
   const cups = (value: number): Quantity<'volume'> => ({ value, unit: 'cup' });
-  const pectin = spoons(row, times);
+  const pectinVolume = spoons(row, times);
   return answer({
     sugarVolume: cups(row.sugar * times),
-    water: cups(row.water * times),
+    waterVolume: cups(row.water * times),
     lemonJuice: quantityIn(row.lemonJuice * times, 'tbsp', 'tbsp'),
-    ...(pectin === undefined ? {} : { pectin }),
+    ...(pectinVolume === undefined ? {} : { pectinVolume }),
     boil: { low: seconds(row.boilSeconds[0]), high: seconds(row.boilSeconds[1]) },
     batches: Math.ceil(jelly / juiceAtATime().high - 1e-9),
     basis: [

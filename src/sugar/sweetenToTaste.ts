@@ -16,7 +16,7 @@ const schema = fields({
   /** The sugar that made it right, by volume or by mass: `"1 tsp"`. */
   sugarAdded: amount(),
   /** What is still to be sweetened, measured or weighed as the sample was. */
-  pot: amount(),
+  toSweeten: amount(),
 });
 export type SweetenToTasteInput = z.input<typeof schema>;
 export interface SweetenedToTaste {
@@ -36,20 +36,25 @@ export interface SweetenedToTaste {
  * Formula: sugar = sugarAdded x pot / sample. Sweetness is a matter of taste and of temperature, so your own sample
  * decides; `sweeten` needs a Brix instead. Granulated sugar at 200 g a cup (USDA SR28).
  *
- * @param input - `sample` and `pot`: both volumes or both masses; `sugarAdded`: sugar, as a volume or a mass
+ * @param input - `sample` and `toSweeten`: both volumes or both masses; `sugarAdded`: sugar, as a volume or a mass
  * @throws StillroomError WRONG_DIMENSION where the sample is weighed and the pot measured, or the other way round
  *
  * @example
  * ```ts
  * import { sweetenToTaste } from 'stillroom/sugar';
  *
- * sweetenToTaste({ sample: '1 cup', sugarAdded: '1 tsp', pot: '6 quarts' }).sugarVolume; // => { value: 24, unit: 'tsp' }
+ * sweetenToTaste({ sample: '1 cup', sugarAdded: '1 tsp', toSweeten: '6 quarts' }).sugarVolume; // => { value: 24, unit: 'tsp' }
  * ```
  */
 export function sweetenToTaste(input: SweetenToTasteInput): SweetenedToTaste {
-  const { sample, sugarAdded, pot } = readInput(schema, input);
+  const { sample, sugarAdded, toSweeten: pot } = readInput(schema, input);
   if (isMass(sample) !== isMass(pot)) {
-    fail('WRONG_DIMENSION', 'pot', input.pot, `a ${isMass(sample) ? 'mass' : 'volume'}, as the sample is one`);
+    fail(
+      'WRONG_DIMENSION',
+      'toSweeten',
+      input.toSweeten,
+      `a ${isMass(sample) ? 'mass' : 'volume'}, as the sample is one`,
+    );
   }
   const times =
     isMass(sample) && isMass(pot)

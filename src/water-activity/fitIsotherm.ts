@@ -25,7 +25,7 @@ const schema = /* @__PURE__ */ fields({
     'dishes over saturated salts',
     fields({
       /** The salt: `NaCl`, `magnesium chloride` ... (see `saturatedSaltHumidity`). */
-      salt: name('a salt such as "NaCl" or "magnesium chloride"'),
+      solute: name('a salt such as "NaCl" or "magnesium chloride"'),
       /** The powder when it went in. */
       massBefore: mass(),
       /** The powder when it stayed the same. */
@@ -41,7 +41,7 @@ type Asked = z.output<typeof schema>;
 /** One dish, as a point of the isotherm. */
 export interface FittedPoint {
   /** The salt, as you named it. */
-  readonly salt: string;
+  readonly solute: string;
   /** Water activity over it, 0 to 1. */
   readonly waterActivity: number;
   /** Moisture of the powder over it, dry basis: g water per g dry matter. */
@@ -88,7 +88,7 @@ const DEFAULT_TEMPERATURE: Quantity<'temperature'> = { value: 25, unit: 'degC' }
 const UNIFORM = Math.sqrt(12);
 
 interface Dish {
-  readonly salt: string;
+  readonly solute: string;
   readonly aw: number;
   readonly dry: number;
   /** ln(aw / (1 - aw)), and ln of the dry-basis moisture. */
@@ -102,8 +102,8 @@ function dishesOf(asked: Asked): { dishes: Dish[]; basis: Basis[] } {
   const step = valueIn(asked.scaleStep ?? DEFAULT_SCALE, 'g');
   const at = asked.temperature ?? DEFAULT_TEMPERATURE;
   const basis: Basis[] = [];
-  const dishes = asked.dishes.map(({ salt, massBefore, massAfter }, index) => {
-    const found = saturatedSaltHumidity({ solute: salt, temperature: at });
+  const dishes = asked.dishes.map(({ solute, massBefore, massAfter }, index) => {
+    const found = saturatedSaltHumidity({ solute, temperature: at });
     basis.push(...found.basis.map((line) => ({ ...line, of: 'points' })));
     const aw = found.relativeHumidity;
     const matter = valueIn(massBefore, 'g') * (1 - asked.moisture);
@@ -116,7 +116,7 @@ function dishesOf(asked: Asked): { dishes: Dish[]; basis: Basis[] } {
         'more than the dry matter that the dish began with',
       );
     return {
-      salt,
+      solute,
       aw,
       dry: water / matter,
       x: Math.log(aw / (1 - aw)),
@@ -147,8 +147,8 @@ function dishesOf(asked: Asked): { dishes: Dish[]; basis: Basis[] } {
  * const { isotherm } = fitIsotherm({
  *   moisture: '5 %',
  *   dishes: [
- *     { salt: 'magnesium chloride', massBefore: '10 g', massAfter: '10.36 g' },
- *     { salt: 'NaCl', massBefore: '10 g', massAfter: '12.40 g' },
+ *     { solute: 'magnesium chloride', massBefore: '10 g', massAfter: '10.36 g' },
+ *     { solute: 'NaCl', massBefore: '10 g', massAfter: '12.40 g' },
  *   ],
  * });
  * isotherm.A; // ≈ 0.1457
@@ -179,7 +179,7 @@ export function fitIsotherm(input: FitIsothermInput): FittedIsotherm {
       waterActivityLimits: { low: Math.min(...activities), high: Math.max(...activities) },
     },
     points: dishes.map((dish) => ({
-      salt: dish.salt,
+      solute: dish.solute,
       waterActivity: dish.aw,
       moisture: dish.dry,
       residual: Math.exp(lnA + B * dish.x) - dish.dry,

@@ -11,7 +11,7 @@ import { type Basis, type Caution, derived } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { type NotKnown, notKnown } from '../sources/no';
 import { asTable, basisOf, practiceBasis } from '../sources/table';
-import { acid, moisture as moistureWord, otherShare, solids, sugars as sugarsWord } from '../words/shares';
+import { acidShare, moisture as moistureWord, otherShare, solids, sugars as sugarsWord } from '../words/shares';
 import { assumed } from './assumptions';
 import { activityCaution } from './cautions';
 import { equationBasis } from './equations';
@@ -32,7 +32,7 @@ const schema = fields({
       /** Its sugars, 0 to 1. */
       sugars: sugarsWord(),
       /** Its acids, 0 to 1; 0 when left out. */
-      acid: optional(acid()),
+      acidShare: optional(acidShare()),
     }),
   ),
   /** Moisture of the finished food, wet basis: 0.14 up to that of the raw fruit. */
@@ -53,7 +53,7 @@ export interface FruitWaterActivity {
   /** Water activity of the food at that moisture, 0 to 1. */
   readonly waterActivity: number;
   /** The same with its error. */
-  readonly range: Range<number>;
+  readonly waterActivityRange: Range<number>;
   /** The wet-basis moistures it may be asked about. */
   readonly moistureLimits: Limits;
   /** Grams of dissolved sugars and acids to a gram of the water left. */
@@ -85,8 +85,8 @@ interface Own {
   readonly cautions: readonly Caution[];
 }
 
-function ownGiven(given: { solids: number; sugars: number; acid?: number | undefined }): Own {
-  const dissolved = given.sugars + (given.acid ?? 0);
+function ownGiven(given: { solids: number; sugars: number; acidShare?: number | undefined }): Own {
+  const dissolved = given.sugars + (given.acidShare ?? 0);
   if (dissolved > given.solids + 1e-9) {
     fail('CONTRADICTION', 'composition', given, 'sugars and acid that are together no more than the solids');
   }
@@ -99,19 +99,23 @@ function ownListed({ id, name }: FoundFood): Own | undefined {
   const fresh = freshOf.get(id);
   const found = compositionOf(fresh === undefined ? name : nameOf(fresh));
   if (found?.sugars === undefined) return undefined;
-  const { sugars, acid, water } = found;
-  const solids = 1 - water.likely;
+  const { sugars, acidShare: acid, moisture } = found;
+  const solids = 1 - moisture.likely;
   return {
     solids,
     dissolved: Math.min(sugars.likely + (acid?.likely ?? 0), solids),
     basis: found.basis
       .filter(({ of }) => USED.has(of))
-      .map(({ of, note, ...line }) => ({ ...line, of: 'waterActivity', note: `${of} of the fruit` })),
+      .map(({ of, note, ...line }) => ({ ...line, of: 'waterActivity', note: `${USED.get(of)} of the fruit` })),
     cautions: found.cautions,
   };
 }
-/** The figures of `composition` that the answer rests on. */
-const USED = new Set(['water', 'sugars', 'acid']);
+/** The figures of `composition` that the answer rests on, with what people call them. */
+const USED = new Map([
+  ['moisture', 'water'],
+  ['sugars', 'sugars'],
+  ['acidShare', 'acid'],
+]);
 
 function compositionOf(name: string) {
   const found = composition({ food: name });
@@ -141,14 +145,15 @@ const molality = (perWater: number, { M_g_mol }: Solute): number => (perWater * 
  * (Ross). The fruit's own sugars count as hexoses: most are, and drying and boiling split the rest.
  * Against every published pair of moisture and water activity at hand (dried apples, apricots, pears, figs,
  * peaches, prunes, raisins, sultanas; honeys) the middles lie within 0.08, except figs, whose printed pair gives
- * 0.11 less; `range` takes this in. It refuses below 14 % moisture, where only an isotherm can answer. A fruit with
- * much fiber or starch holds more water than its sugars do: there the answer is on the wet, safe side.
+ * 0.11 less; `waterActivityRange` takes this in. It refuses below 14 % moisture, where only an isotherm can answer. A
+ * fruit with much fiber or starch holds more water than its sugars do: there the answer is on the wet, safe side.
  *
  * @param input - `food`: a name (`peach`, `dried apples`, `raisins`), or `composition`: its own `solids`, `sugars` and
- * `acid` as shares of the raw mass; `moisture`: of the finished food, wet basis, 0.14 up to that of the raw fruit (or to
- * 1 with a composition of your own); `sugarToFruit`: mass of sucrose to each mass of raw fruit; `inverted`: the share of
- * that sugar that a boil with acid has split, 0 to 1, taken as 0, the wetter side, when left out
- * @returns `waterActivity` with its `range`; or `{ known: false }` for a food whose sugars are in none of these tables
+ * `acidShare` as shares of the raw mass; `moisture`: of the finished food, wet basis, 0.14 up to that of the raw fruit
+ * (or to 1 with a composition of your own); `sugarToFruit`: mass of sucrose to each mass of raw fruit; `inverted`: the
+ * share of that sugar that a boil with acid has split, 0 to 1, taken as 0, the wetter side, when left out
+ * @returns `waterActivity` with its `waterActivityRange`; or `{ known: false }` for a food whose sugars are in none of
+ * these tables
  * @throws StillroomError OUT_OF_RANGE below 14 % and above the raw moisture; UNKNOWN_NAME; CONTRADICTION
  *
  * @example
@@ -157,7 +162,7 @@ const molality = (perWater: number, { M_g_mol }: Solute): number => (perWater * 
  *
  * const apples = fruitWaterActivity({ food: 'dried apples', moisture: '22 %' });
  * apples.known && apples.waterActivity; // ≈ 0.71
- * apples.known && keeps({ waterActivity: apples.range }).verdict; // => 'may spoil'
+ * apples.known && keeps({ waterActivity: apples.waterActivityRange }).verdict; // => 'may spoil'
  * fruitWaterActivity({ food: 'apple', moisture: '8 %' }); // throws StillroomError OUT_OF_RANGE
  * ```
  */
@@ -191,7 +196,7 @@ export function fruitWaterActivity(input: FruitWaterActivityInput): FruitWaterAc
     known: true,
     ...(asked === undefined ? {} : { food: asked.name }),
     waterActivity,
-    range: {
+    waterActivityRange: {
       low: Math.max(waterActivity - assumed('fruit-downwards') * distance, 0),
       likely: waterActivity,
       high: waterActivity + assumed('fruit-upwards') * distance,
@@ -205,7 +210,7 @@ export function fruitWaterActivity(input: FruitWaterActivityInput): FruitWaterAc
       ...[...SUGARS, ...(sugarToFruit > 0 ? [SUCROSE_ROW] : [])].map((row) =>
         basisOf(row, 'waterActivity', `constant of ${row.solute}`),
       ),
-      practiceBasis('range', 'error that takes in the published pairs of moisture and water activity'),
+      practiceBasis('waterActivityRange', 'error that takes in the published pairs of moisture and water activity'),
       ...pairs(),
     ],
     cautions: [
@@ -242,4 +247,4 @@ function checkMoisture(moisture: number, most: number, sugarToFruit: number): vo
 const pairs = (): Basis[] =>
   foodActivityRows
     .filter(({ moisture_pct }) => moisture_pct !== undefined)
-    .map((row) => basisOf(row, 'range', 'published pairs of moisture and water activity'));
+    .map((row) => basisOf(row, 'waterActivityRange', 'published pairs of moisture and water activity'));

@@ -106,7 +106,7 @@ export function growthCautions(aw: number, pH: number | undefined): Caution[] {
  * growthAt({ waterActivity: 0.5 }).mayGrow; // => []
  * growthAt({ waterActivity: 0.62 }).mayGrow; // => ['Zygosaccharomyces rouxii', 'osmophilic yeasts', 'xerophilic molds', 'Xeromyces bisporus']
  * growthAt({ waterActivity: 0.84, pH: 4.0 }).pathogens[0].name; // => 'Staphylococcus aureus'
- * growthAt({ waterActivity: 0.78 }).band.foods; // => 'jam, marmalade, marzipan, glace fruits'
+ * growthAt({ waterActivity: 0.78 }).band.typicalFoods; // => 'jam, marmalade, marzipan, glace fruits'
  * ```
  */
 export function growthAt(input: GrowthAtInput): GrowthAt {

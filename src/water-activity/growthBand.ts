@@ -17,7 +17,7 @@ export interface GrowthBand {
   /** The organisms that the lower end of the band stops, as printed. */
   readonly stoppedBelow: string;
   /** Foods typically in the band, as printed. */
-  readonly foods: string;
+  readonly typicalFoods: string;
   /** Salted fish of this water activity, where a band is printed for it. */
   readonly saltedFish?: SaltedFish;
 }
@@ -26,9 +26,9 @@ export interface SaltedFish {
   /** Salt in its water, as a share; an end is absent where the band is open. */
   readonly salt: { readonly low?: number; readonly high?: number };
   /** Organisms that make people ill and may still grow, as printed. */
-  readonly pathogens: string;
+  readonly printedPathogens: string;
   /** Organisms that spoil and may still grow, as printed. */
-  readonly spoilage: string;
+  readonly printedSpoilers: string;
 }
 
 /** A value on a border belongs to the wetter band; drier than the last printed band counts as in it. */
@@ -43,15 +43,15 @@ export function bandOf(waterActivity: number): { readonly band: GrowthBand; read
             ...(salted.salt_from === null ? {} : { low: salted.salt_from }),
             ...(salted.salt_to === null ? {} : { high: salted.salt_to }),
           },
-          pathogens: salted.pathogens,
-          spoilage: salted.spoilage,
+          printedPathogens: salted.pathogens,
+          printedSpoilers: salted.spoilage,
         };
   return {
     band: {
       low: row.low,
       high: row.high,
       stoppedBelow: row.inhibited_below,
-      foods: row.foods,
+      typicalFoods: row.foods,
       ...(fish === undefined ? {} : { saltedFish: fish }),
     },
     basis: [

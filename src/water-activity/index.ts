@@ -20,8 +20,8 @@ export {
   type SaturatedSaltHumidityInput,
   saturatedSaltHumidity,
 } from './saturatedSaltHumidity';
-export { type ShiftWaterActivity, type ShiftWaterActivityInput, shiftWaterActivity } from './shiftWaterActivity';
-export { type SoluteForActivity, type SoluteForActivityInput, soluteForActivity } from './soluteForActivity';
+export type { ShiftWaterActivity, ShiftWaterActivityInput } from './shiftWaterActivity';
+export type { SoluteForActivity, SoluteForActivityInput } from './soluteForActivity';
 export {
   type SoluteMass,
   type SolutionByFreezing,
@@ -31,7 +31,7 @@ export {
   type SolutionWaterActivityInput,
   solutionWaterActivity,
 } from './solutionWaterActivity';
-export { type TcsClass, type TcsClassInput, tcsClass } from './tcsClass';
+export type { TcsClass } from './tcsClass';
 export type { TypicalFigure, TypicalFigures } from './typicalFigures';
 export {
   type Monolayer,

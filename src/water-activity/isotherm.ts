@@ -5,6 +5,7 @@ import { food } from '../foods/fields';
 import { name, optional } from '../quantity/fields';
 import type { NotKnown } from '../sources/no';
 import { temperature } from '../words/temperature';
+import { isothermModel } from './isothermModels';
 import { isothermOfFood } from './isothermOfFood';
 import { isothermOfParameters } from './isothermParameters';
 import type { Isotherm, IsothermChoice, IsothermParameters, IsothermUsed } from './isothermTypes';
@@ -18,7 +19,7 @@ export const isothermFields = {
   /** Which of a food's published sets, by id, where it has several; `waterActivityOf` lists them. */
   set: optional(name('the id of a published set')),
   /** Which of a food's equations: `GAB`, `BET`, `Oswin` ... */
-  model: optional(name('the name of an isotherm equation')),
+  model: optional(isothermModel()),
   /** Temperature of the food; left out, the published one nearest 25 degC. */
   temperature: optional(temperature()),
 };

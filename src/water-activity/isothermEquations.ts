@@ -4,11 +4,12 @@
  * `data/water-activity/isotherm-equations.json`. Internal.
  */
 import { KELVIN } from './fields';
+import type { IsothermModel } from './isothermModels';
 
 export type Constants = Readonly<Record<string, number>>;
 
 export interface IsothermEquation {
-  readonly model: string;
+  readonly model: IsothermModel;
   /** Id of the row of the table of equations that it stands on. */
   readonly row: string;
   /** The equation it is a case of, by which a caller may also ask for it. */
@@ -167,5 +168,5 @@ export const isothermEquations: readonly IsothermEquation[] = [
   },
 ];
 
-export const equationNamed = (model: string): IsothermEquation =>
+export const equationNamed = (model: IsothermModel): IsothermEquation =>
   isothermEquations.find((equation) => equation.model === model) as IsothermEquation;

@@ -2,6 +2,7 @@
 import type { FoundFood } from '../foods/fields';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
+import type { IsothermModel } from './isothermModels';
 
 /** A lower and an upper end. */
 export interface Limits {
@@ -14,7 +15,7 @@ export interface Limits {
 /** The constants of an equation: its `model` and each constant by its letter, as in `isothermEquations`. */
 export interface IsothermParameters {
   /** Name of the equation; `GAB` when left out and M0, C and K are given, `BET` with M0 and C. */
-  readonly model?: string;
+  readonly model?: IsothermModel;
   /** The water activities that the constants were fitted over; left out, all that the equation can bear. */
   readonly waterActivityLimits?: Limits;
   /** Each constant by its letter; moisture constants in g water per g dry matter. */
@@ -44,7 +45,7 @@ export interface IsothermChoice {
   readonly food?: FoundFood | undefined;
   readonly parameters?: IsothermParameters | undefined;
   readonly set?: string | undefined;
-  readonly model?: string | undefined;
+  readonly model?: IsothermModel | undefined;
   readonly temperature?: Quantity<'temperature'> | undefined;
 }
 
@@ -59,7 +60,7 @@ export interface IsothermUsed {
   /** How the food was prepared, or whose data, as published. */
   readonly state?: string;
   /** Name of the equation. */
-  readonly model: string;
+  readonly model: IsothermModel;
   /** Temperature that the isotherm is for. */
   readonly temperature?: Quantity<'temperature'>;
   /** The water activities it may be asked about. */

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { fields, number, optional, readInput } from '../quantity/fields';
+import { fields, flag, number, optional, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Range, TemperatureInput } from '../quantity/types';
 import { type Basis, type Caution, measured } from '../sources/basis';
@@ -14,12 +14,17 @@ import { activityCaution } from './cautions';
 import { activityField, rangeAround, storageTemperature } from './fields';
 import { growing, growthCautions } from './growthAt';
 import { conditionsAllow, type Organism, organisms } from './growthLimits';
+import { type TcsClass, tcsClass } from './tcsClass';
 
 const conditions = {
   /** pH of the food, 0 to 14; left out, acidity stops nothing. */
   pH: optional(pHWord()),
   /** Temperature it is kept at, -40 to 100 degC; left out, cold stops nothing. */
   temperature: optional(storageTemperature()),
+  /** Whether it was cooked enough to destroy vegetative cells and packaged afterward, so that none come back. */
+  heatTreatedAndPackaged: optional(
+    flag('whether the food was heated to destroy vegetative cells and packaged afterward'),
+  ),
 };
 const single = fields({
   ...conditions,
@@ -37,7 +42,7 @@ const span = fields({
 });
 
 export interface KeepsInput {
-  /** Measured, above 0 and below 1, with its `uncertainty`; or the `range` of another answer. */
+  /** Measured, above 0 and below 1, with its `uncertainty`; or the `waterActivityRange` of another answer. */
   readonly waterActivity: number | Range<number>;
   /** Uncertainty of a reading either way, 0 to 0.5; 0.02 when left out. A good meter is within about 0.01. */
   readonly uncertainty?: number;
@@ -45,6 +50,11 @@ export interface KeepsInput {
   readonly pH?: number;
   /** Temperature it is kept at, -40 to 100 degC; left out, cold stops nothing. */
   readonly temperature?: TemperatureInput;
+  /**
+   * Where the food is sold: whether it was cooked enough to destroy vegetative cells and packaged afterward, so that none
+   * come back; with `pH`.
+   */
+  readonly heatTreatedAndPackaged?: boolean;
 }
 
 /** What one kind of organism can do in the food. */
@@ -69,13 +79,15 @@ export interface Keeps {
    */
   readonly verdict: 'keeps' | 'may spoil' | 'not shown to be safe' | 'not safe';
   /** The water activity with its uncertainty. */
-  readonly range: Range<number>;
+  readonly waterActivityRange: Range<number>;
   /** What organisms that make people ill can do in it. */
-  readonly pathogens: Standing;
+  readonly pathogenGrowth: Standing;
   /** What organisms that spoil food can do in it. */
-  readonly spoilers: Standing;
+  readonly spoilerGrowth: Standing;
   /** What to do about it, in words. */
   readonly advice: string;
+  /** With `heatTreatedAndPackaged`: how the FDA Food Code rules on the food where it is sold. */
+  readonly tcs?: TcsClass;
   /** Where the answer comes from. */
   readonly basis: readonly Basis[];
   /** What to mind, dangers first. */
@@ -131,9 +143,16 @@ function adviceFor(pathogens: Standing, spoilers: Standing): string {
  * estimate within its own error of a limit is `not shown to be safe`. Organisms that make people ill and those that
  * spoil food are judged apart. Time is no limit here, and temperature only where `temperature` stops growth.
  *
- * @param input - `waterActivity`: above 0 and below 1, with `uncertainty` (0.02 when left out), or the `range` of an
- * answer of `solutionWaterActivity`, `fruitWaterActivity` or another; `pH`; `temperature` of storage
- * @throws StillroomError OUT_OF_RANGE; CONTRADICTION where a range is not in order
+ * With `heatTreatedAndPackaged` also whether the food needs time and temperature control for safety (TCS), by the two
+ * tables of the FDA Food Code that compare pH with water activity: Table A for food heated and then packaged, Table B
+ * for all other; of a range its upper end counts. That is a rule for those who sell food, and no recipe for canning
+ * (for that see `acidClass`).
+ *
+ * @param input - `waterActivity`: above 0 and below 1, with `uncertainty` (0.02 when left out), or the
+ * `waterActivityRange` of an answer of `solutionWaterActivity`, `fruitWaterActivity` or another; `pH`; `temperature` of
+ * storage
+ * @throws StillroomError OUT_OF_RANGE; CONTRADICTION where a range is not in order; MISSING for `heatTreatedAndPackaged`
+ * without a pH
  *
  * @example
  * ```ts
@@ -142,13 +161,19 @@ function adviceFor(pathogens: Standing, spoilers: Standing): string {
  * keeps({ waterActivity: 0.55, uncertainty: 0.02 }).verdict; // => 'keeps'
  * keeps({ waterActivity: 0.7, uncertainty: 0.02 }).verdict; // => 'may spoil'
  * keeps({ waterActivity: 0.82, uncertainty: 0.02 }).verdict; // => 'not shown to be safe'
- * keeps({ waterActivity: 0.82, uncertainty: 0.02 }).pathogens.notExcluded; // => ['Staphylococcus aureus']
- * keeps({ waterActivity: 0.82, uncertainty: 0.02 }).pathogens.needed; // ≈ 0.809
+ * keeps({ waterActivity: 0.82, uncertainty: 0.02 }).pathogenGrowth.notExcluded; // => ['Staphylococcus aureus']
+ * keeps({ waterActivity: 0.82, uncertainty: 0.02 }).pathogenGrowth.needed; // ≈ 0.809
  * keeps({ waterActivity: 0.95 }).verdict; // => 'not safe'
+ * keeps({ waterActivity: 0.94, pH: 5.0, heatTreatedAndPackaged: true }).tcs.ruledAs; // => 'non-TCS'
+ * keeps({ waterActivity: 0.93, pH: 4.4, heatTreatedAndPackaged: false }).tcs.ruledAs; // => 'PA'
  * ```
  */
 export function keeps(input: KeepsInput): Keeps {
-  const { range, pH, temperature, usual } = readRange(input);
+  const { range, pH, temperature, usual, heatTreatedAndPackaged: heated } = readRange(input);
+  if (heated !== undefined && pH === undefined) fail('MISSING', 'pH', pH, 'the pH of the food, 0 to 14');
+  // a reading meets the table as it is; of a range the safe side is its upper end
+  const wettest = typeof input.waterActivity === 'number' ? range.likely : range.high;
+  const ruled = heated === undefined || pH === undefined ? undefined : tcsClass(wettest, pH, heated);
   const t = temperature === undefined ? undefined : valueIn(temperature, 'degC');
   const pathogens = standing(
     organisms.filter(({ kind }) => kind === 'pathogen'),
@@ -177,19 +202,24 @@ export function keeps(input: KeepsInput): Keeps {
   );
   return answer({
     verdict,
-    range,
-    pathogens,
-    spoilers,
+    waterActivityRange: range,
+    pathogenGrowth: pathogens,
+    spoilerGrowth: spoilers,
     advice: adviceFor(pathogens, spoilers),
+    ...(ruled === undefined ? {} : { tcs: ruled.tcs }),
     basis: [
-      usual ? practiceBasis('range', 'uncertainty of a kitchen meter') : measured('range', 'the water activity given'),
+      usual
+        ? practiceBasis('waterActivityRange', 'uncertainty of a kitchen meter')
+        : measured('waterActivityRange', 'the water activity given'),
       ...[...rested, ...nearest].flatMap((organism) => organism.basis('verdict')),
+      ...(ruled?.basis ?? []),
     ],
     cautions: [
       activityCaution('wettest-piece'),
       ...growthCautions(range.high, pH),
       ...(verdict === 'keeps' ? [] : [activityCaution('measure-before-shelf')]),
       ...(usual ? [caution('estimate')] : []),
+      ...(ruled?.cautions ?? []),
     ],
   });
 }
@@ -197,13 +227,13 @@ export function keeps(input: KeepsInput): Keeps {
 function readRange(input: KeepsInput) {
   const given = (input as { waterActivity?: unknown } | undefined)?.waterActivity;
   if (typeof given === 'object' && given !== null) {
-    const { waterActivity: range, pH, temperature } = readInput(span, input);
+    const { waterActivity: range, ...rest } = readInput(span, input);
     if (range.low > range.likely || range.likely > range.high) {
       fail('CONTRADICTION', 'waterActivity', given, 'a range with low, likely and high in that order');
     }
-    return { range, pH, temperature, usual: false };
+    return { ...rest, range, usual: false };
   }
-  const { waterActivity: likely, uncertainty, pH, temperature } = readInput(single, input);
+  const { waterActivity: likely, uncertainty, ...rest } = readInput(single, input);
   const range = rangeAround(likely, uncertainty ?? assumed('meter-error'));
-  return { range, pH, temperature, usual: uncertainty === undefined };
+  return { ...rest, range, usual: uncertainty === undefined };
 }

@@ -24,7 +24,7 @@ export interface SaturatedSaltHumidity {
   /** Relative humidity of the air over the saturated solution, 0 to 1: its water activity. */
   readonly relativeHumidity: number;
   /** The same with its error. */
-  readonly range: Range<number>;
+  readonly relativeHumidityRange: Range<number>;
   /** The way it was found: a printed table, or the kind of fit. */
   readonly fit: Fit;
   /** Where the answer comes from. */
@@ -80,7 +80,7 @@ export function saturatedSaltHumidity(input: SaturatedSaltHumidityInput): Satura
   return answer({
     solute: salt,
     relativeHumidity: shareOf(percent),
-    range: {
+    relativeHumidityRange: {
       low: shareOf(Math.max(ends[0], 0)),
       likely: shareOf(percent),
       high: shareOf(Math.min(ends[1], 100)),

@@ -4,6 +4,7 @@
  */
 import * as z from 'zod/mini';
 import { id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { ISOTHERM_MODELS } from './isothermModels';
 
 const number = () => z.number();
 const maybe = () => z.nullable(z.number());
@@ -109,7 +110,7 @@ export const tables = {
       id: id(),
       ...ofFood(),
       state: z.string(),
-      model: text(),
+      model: z.enum(ISOTHERM_MODELS),
       temperature_degC: z.nullable(pair()),
       activities: z.nullable(pair()),
       parameters: z.record(z.string(), z.number()),
@@ -222,14 +223,6 @@ export const tables = {
       ions: z.number().check(z.int(), z.gt(0)),
       M_g_mol: positive(),
       hexose: z.exactOptional(z.literal(true)),
-      ...sourcedColumns(),
-    }),
-  'sorption-heats': () =>
-    z.strictObject({
-      ...ofFood(),
-      q_kJ_mol: number(),
-      wettest_kJ_mol: number(),
-      moisture_g_per_g_dry: pair(),
       ...sourcedColumns(),
     }),
   'sucrose-equations': () =>

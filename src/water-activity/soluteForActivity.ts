@@ -11,7 +11,6 @@ import { publishedEnd } from './equations';
 import { activityField, REFERENCE_TEMPERATURE, solutionTemperature } from './fields';
 import { WATER } from './models';
 import { norrishOf, pitzerOf, type Solute, solubilityOf, soluteNamed } from './solutes';
-import { solutionWaterActivity } from './solutionWaterActivity';
 
 const schema = fields({
   /** Mass of the water. */
@@ -35,6 +34,13 @@ export interface SoluteForActivity {
   readonly cautions: readonly Caution[];
 }
 
+/** A solution of one solute, as `solutionWaterActivity` takes it. */
+interface OneSolute {
+  readonly water: Quantity<'mass'>;
+  readonly solutes: { solute: string; mass: Quantity<'mass'> }[];
+  readonly temperature: Quantity<'temperature'>;
+}
+
 const HALVINGS = 50;
 
 /** The most of a solute to a gram of water that its equation can be asked about. */
@@ -49,27 +55,16 @@ function mostPerWater({ id, name: own, ions, M_g_mol }: Solute, t: number): numb
   return ((molality * M_g_mol) / 1000) * (1 - 1e-9);
 }
 
-/**
- * How much sugar or salt brings water down to a water activity: the inverse of `solutionWaterActivity`.
- *
- * @param input - `water`: its mass; `solute`; `waterActivity`: the one to reach, above 0 and below 1; `temperature`: 0 to
- * 100 degC, 25 degC when left out
- * @throws StillroomError OUT_OF_RANGE where even the saturated solution, or the strongest its equation knows, is wetter
- *
- * @example
- * ```ts
- * import { soluteForActivity } from 'stillroom/water-activity';
- *
- * soluteForActivity({ water: '1 kg', solute: 'sugar', waterActivity: 0.9 }).mass.value; // ≈ 1.44
- * soluteForActivity({ water: '1 kg', solute: 'salt', waterActivity: 0.7 }); // throws StillroomError OUT_OF_RANGE
- * ```
- */
-export function soluteForActivity(input: SoluteForActivityInput): SoluteForActivity {
+/** How much sugar or salt brings water down to a water activity, with the water activity of a solution as `ofSolution` answers it. */
+export function soluteForActivity(
+  input: SoluteForActivityInput,
+  ofSolution: (solution: OneSolute) => Pick<SoluteForActivity, 'basis' | 'cautions'> & { waterActivity: number },
+): SoluteForActivity {
   const { water, solute: asked, waterActivity, temperature } = readInput(schema, input);
   const t = temperature === undefined ? REFERENCE_TEMPERATURE : valueIn(temperature, 'degC');
   const solute = soluteNamed(asked, 'solute');
   const at = (perWater: number) =>
-    solutionWaterActivity({
+    ofSolution({
       water: { value: 1000, unit: 'g' },
       solutes: [{ solute: solute.name, mass: { value: 1000 * perWater, unit: 'g' } }],
       temperature: { value: t, unit: 'degC' },

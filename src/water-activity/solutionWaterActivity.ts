@@ -15,6 +15,7 @@ import { equationBasis, publishedEnd } from './equations';
 import { REFERENCE_TEMPERATURE, rangeAround, solutionTemperature } from './fields';
 import { MODELS, type SolutionModel } from './modelNames';
 import { fromFreezing } from './models';
+import { type SoluteForActivity, type SoluteForActivityInput, soluteForActivity } from './soluteForActivity';
 import { alone, awayFrom25, type Dissolved, type Result, ross } from './soluteModels';
 import { partsOf, solubilityOf } from './solutes';
 import { byGrover, byModel, type Given, WITH_TEMPERATURE } from './solutionModels';
@@ -98,7 +99,7 @@ export interface SolutionWaterActivity {
   /** Water activity of the solution, 0 to 1. */
   readonly waterActivity: number;
   /** The same with its error. */
-  readonly range: Range<number>;
+  readonly waterActivityRange: Range<number>;
   /** The equation: the one asked for, the one of a single solute, or `ross` for the product of several. */
   readonly model: SolutionModel | 'freezing point';
   /** Each solute in mol per kg of water, with the water activity it would have alone in all the water. */
@@ -165,7 +166,8 @@ const toGiven = (text: string, m: Quantity<'mass'>, path: string): Given => ({ t
  * sugars, polyols and acids, Pitzer for salts, a local-composition equation for glycerol and the ideal law for
  * ethanol, acetic acid and calcium chloride, and the parts are multiplied (Ross); glucose, fructose and galactose count
  * as one solute. Compared with the published figures in the tests: sucrose within 0.005 to 60 % and 0.01 to saturation, salt within 0.002 to 6 mol/kg, glucose, fructose
- * and glycerol within 0.01. `range` is the stated error, wider for mixtures, below 0.8 and away from 25 degC.
+ * and glycerol within 0.01. `waterActivityRange` is the stated error, wider for mixtures, below 0.8 and away from 25
+ * degC.
  *
  * `model` picks one equation instead: `ross` (the default), `norrish` (Ferro Fontan, Chirife and Boquet for
  * mixtures), `norrish roots`, `norrish mean k`, `norrish log10`, `raoult`, `money-born` (sugars), `grover`
@@ -177,9 +179,10 @@ const toGiven = (text: string, m: Quantity<'mass'>, path: string): Given => ({ t
  * @param input - `water`: mass of all the water, above zero; `solutes`: `{ sucrose: '650 g' }` or a list of
  * `{ solute, mass }` (mass of dry solute, 0 or more; `sugar`, `salt`, `dextrose`, `invert sugar` are understood);
  * `temperature`: 0 to 100 degC, 25 degC when left out; `supersaturated`: true to answer beyond solubility; or `freezingPoint`
- * alone: where ice first forms, 0 to -40 degC
+ * alone: where ice first forms, 0 to -40 degC; or `water`, one `solute` and the `waterActivity` to come down to, above 0
+ * and below 1
  * @throws StillroomError UNKNOWN_NAME with the nearest solutes; OUT_OF_RANGE beyond solubility or an equation's
- * range; CONTRADICTION where the model is not for these solutes
+ * range, or where even the strongest solution is wetter; CONTRADICTION where the model is not for these solutes
  *
  * @example
  * ```ts
@@ -187,14 +190,24 @@ const toGiven = (text: string, m: Quantity<'mass'>, path: string): Given => ({ t
  *
  * const syrup = solutionWaterActivity({ water: '350 g', solutes: { sucrose: '650 g' } });
  * syrup.waterActivity; // ≈ 0.865
- * syrup.range.high; // ≈ 0.869
+ * syrup.waterActivityRange.high; // ≈ 0.869
  * solutionWaterActivity({ water: '60 g', solutes: { sugar: '30 g', glucose: '10 g' } }).waterActivity; // ≈ 0.954
  * solutionWaterActivity({ freezingPoint: '-4.93 degC' }).waterActivity; // ≈ 0.9532
  * solutionWaterActivity({ water: '1 kg', solutes: { salt: '0.5 kg' } }); // throws StillroomError OUT_OF_RANGE
+ * solutionWaterActivity({ water: '1 kg', solute: 'sugar', waterActivity: 0.9 }).mass.value; // ≈ 1.44
  * ```
  */
-export function solutionWaterActivity(input: SolutionWaterActivityInput): SolutionWaterActivity {
-  if (typeof input === 'object' && input !== null && 'freezingPoint' in input) return byFreezing(input);
+export function solutionWaterActivity(input: SoluteForActivityInput): SoluteForActivity;
+export function solutionWaterActivity(input: SolutionWaterActivityInput): SolutionWaterActivity;
+export function solutionWaterActivity(
+  input: SolutionWaterActivityInput | SoluteForActivityInput,
+): SolutionWaterActivity | SoluteForActivity {
+  if (typeof input !== 'object' || input === null) return byParts(input);
+  if ('freezingPoint' in input) return byFreezing(input);
+  return 'solute' in input ? soluteForActivity(input, byParts) : byParts(input);
+}
+
+function byParts(input: SolutionByParts): SolutionWaterActivity {
   const { water, temperature: at, model = 'ross', supersaturated = false, given } = readGiven(input);
   const t = at === undefined ? REFERENCE_TEMPERATURE : valueIn(at, 'degC');
   const grams = valueIn(water, 'g');
@@ -238,10 +251,13 @@ function answerBy(
   const recalled = basis.some(({ kind }) => kind === 'recalled') ? [caution('recalled')] : [];
   return {
     waterActivity: aw,
-    range: rangeAround(aw, error),
+    waterActivityRange: rangeAround(aw, error),
     model,
     parts,
-    basis: [...basis, practiceBasis('range', 'error of the equation, from comparing it with others and with figures')],
+    basis: [
+      ...basis,
+      practiceBasis('waterActivityRange', 'error of the equation, from comparing it with others and with figures'),
+    ],
     cautions: [caution('estimate'), activityCaution('activity-is-not-process'), ...more, ...cautions, ...recalled],
   };
 }

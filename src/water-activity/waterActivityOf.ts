@@ -1,30 +1,28 @@
 import type * as z from 'zod/mini';
 import pointsJson from '../../data/water-activity/isotherm-points.json';
 import monolayersJson from '../../data/water-activity/monolayers.json';
-import heatsJson from '../../data/water-activity/sorption-heats.json';
 import sugarsJson from '../../data/water-activity/sugar-moisture.json';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { type FoundFood, food, form } from '../foods/fields';
-import { figuresFor } from '../foods/figuresFor';
-import { isWithin } from '../foods/isWithin';
-import { formName, nameOf } from '../foods/tables';
+import { formName } from '../foods/tables';
 import { fields, optional, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, derived } from '../sources/basis';
 import { caution } from '../sources/cautions';
 import { type NotKnown, notKnown } from '../sources/no';
-import { asTable, basisOf, type Sourced } from '../sources/table';
+import { asTable } from '../sources/table';
 import { activityCaution } from './cautions';
+import { type FoodRow, rowBasis, rowsFor } from './foodRows';
+import type { IsothermModel } from './isothermModels';
 import { activitiesOf, type IsothermRow, isotherms, temperaturesOf } from './isothermTables';
 import type { Limits } from './isothermTypes';
 import type { TableRow } from './schemas';
+import { type ShiftWaterActivity, type ShiftWaterActivityInput, shiftWaterActivity } from './shiftWaterActivity';
 import { type TypicalFigures, typicalFigures } from './typicalFigures';
 
-type HeatRow = TableRow<'sorption-heats'>;
 const points = asTable<TableRow<'isotherm-points'>>(pointsJson).rows;
 const monolayers = asTable<TableRow<'monolayers'>>(monolayersJson).rows;
-const heats = asTable<HeatRow>(heatsJson).rows;
 const sugars = asTable<TableRow<'sugar-moisture'>>(sugarsJson).rows;
 
 const schema = fields({
@@ -47,7 +45,7 @@ export interface SorptionSet {
   /** Its id, to ask for it by. */
   readonly set: string;
   /** Name of the equation. */
-  readonly model: string;
+  readonly model: IsothermModel;
   /** How the food was prepared, or whose data. */
   readonly state: string;
   /** Lowest and highest temperature that it may be asked at. */
@@ -99,45 +97,11 @@ export interface WaterActivityOf {
   readonly monolayers: readonly Monolayer[];
   /** Printed moistures at single water activities. */
   readonly series: readonly SorptionSeries[];
-  /** Net heat of sorption over that of pure water, kJ/mol, where published: at the wettest and at the driest. */
-  readonly netHeat?: Limits;
   /** Where the answer comes from. */
   readonly basis: readonly Basis[];
   /** What to mind, dangers first. */
   readonly cautions: readonly Caution[];
 }
-
-interface FoodRow extends Sourced {
-  readonly food: string;
-  readonly form?: string;
-}
-
-/**
- * The rows of a food, or of the first wider food that has any: those in the form asked for, else those that name no
- * form; where no form is asked for, those that name none, else all.
- */
-function rowsFor<Row extends FoodRow>(rows: readonly Row[], { id }: FoundFood, wanted: string | undefined): Row[] {
-  for (const each of figuresFor(id, 'isotherm')) {
-    const own = rows.filter((row) => row.food === each);
-    const inForm = own.filter(({ form: has }) => wanted !== undefined && has !== undefined && isWithin(has, wanted));
-    const plain = own.filter(({ form: has }) => has === undefined);
-    const found = inForm.length > 0 ? inForm : plain.length > 0 || wanted !== undefined ? plain : own;
-    if (found.length > 0) return found;
-  }
-  return [];
-}
-
-/** The published net heat of sorption of a food. */
-export const heatOf = (asked: FoundFood): HeatRow | undefined => rowsFor(heats, asked, undefined)[0];
-
-/** Trade names of the foods with a published heat of sorption. */
-export const foodsWithHeat = (): string[] => heats.map((row) => nameOf(row.food));
-
-/** A line of the basis; it names the food of the row where that is a wider one. */
-export const rowBasis = (row: FoodRow, asked: FoundFood, of: string, note: string): Basis => ({
-  ...basisOf(row, of, `${note} of ${nameOf(row.food)}`),
-  ...(row.food === asked.id ? {} : { food: nameOf(row.food) }),
-});
 
 const span = (pair: readonly [number, number]): Limits => ({ low: pair[0], high: pair[1] });
 
@@ -174,16 +138,25 @@ function nothingOf(asked: FoundFood, wanted: string | undefined): NotKnown {
 
 /**
  * All that these tables hold on the water of a food: the water activity it is usually found at, the isotherms that can be
- * asked for, the monolayer moisture, printed moistures at single water activities, and the heat of sorption.
+ * asked for, the monolayer moisture, and printed moistures at single water activities.
  *
  * The monolayer moisture is about where dried food keeps its quality longest: drier than this, fats go stale sooner;
  * wetter, browning and then growth set in. Nothing is read between printed points, since a crystal takes up almost no
  * water until it suddenly melts into its own. Most fruits have no complete isotherm here, and none is invented.
  *
- * @param input - `food`: a food, or a pure sugar, salt or starch; `form`: where the name does not say it
- * @returns what is published; or `{ known: false }` where these tables have none of it
+ * With a measured `waterActivity`, its `startTemperature` and a `targetTemperature`: what it is in the sealed bag at the
+ * other temperature. It rises as the bag warms: a batch measured in a cool kitchen has a higher one in a warm pantry.
+ * Clausius-Clapeyron with the net isosteric heat q, `ln(aw2/aw1) = -(q/R)(1/T2 - 1/T1)`, moisture unchanged. These
+ * tables hold no heat of sorption of a food: give one for the moisture it has, since it falls as the food takes up water.
+ * Without one, measure the water activity at the warmest temperature that the food will be kept at.
+ *
+ * @param input - `food`: a food, or a pure sugar, salt or starch; `form`: where the name does not say it; or
+ * `waterActivity`, `startTemperature` and `targetTemperature`, both -40 to 100 degC, with `heatOfSorption`, kJ/mol over
+ * that of pure water
+ * @returns what is published, or `{ known: false }` where these tables have none of it; or `waterActivity` at the other
+ * temperature
  * @throws StillroomError UNKNOWN_NAME for a text that is no food; CONTRADICTION for a form other than the one that the
- * food names
+ * food names; with `to` also MISSING, and OUT_OF_RANGE where the result would not be below 1
  *
  * @example
  * ```ts
@@ -198,9 +171,21 @@ function nothingOf(asked: FoundFood, wanted: string | undefined): NotKnown {
  * kiwi.known && kiwi.isotherms[0].set; // => 'kiwifruit-gab-30'
  * const starch = waterActivityOf({ food: 'potato starch' });
  * starch.known && starch.series[0].points; // => [{ waterActivity: 0.3, moisture: 0.1 }]
+ * const bag = { waterActivity: 0.5, startTemperature: '20 degC', targetTemperature: '30 degC', heatOfSorption: 5 };
+ * waterActivityOf(bag).waterActivity; // ≈ 0.535
  * ```
  */
-export function waterActivityOf(input: WaterActivityOfInput): WaterActivityOf | NotKnown {
+export function waterActivityOf(input: ShiftWaterActivityInput): ShiftWaterActivity;
+export function waterActivityOf(input: WaterActivityOfInput): WaterActivityOf | NotKnown;
+export function waterActivityOf(
+  input: WaterActivityOfInput | ShiftWaterActivityInput,
+): WaterActivityOf | ShiftWaterActivity | NotKnown {
+  return typeof input === 'object' && input !== null && 'waterActivity' in input
+    ? shiftWaterActivity(input)
+    : published(input);
+}
+
+function published(input: WaterActivityOfInput): WaterActivityOf | NotKnown {
   const { food: asked, form: given } = readInput(schema, input);
   if (given !== undefined && asked.form !== undefined && given !== asked.form) {
     fail('CONTRADICTION', 'form', formName(given), `the form that the food names: ${formName(asked.form)}`);
@@ -210,9 +195,8 @@ export function waterActivityOf(input: WaterActivityOfInput): WaterActivityOf | 
   const layers = rowsFor(monolayers, asked, wanted);
   const single = rowsFor(points, asked, wanted);
   const several = rowsFor(sugars, asked, wanted);
-  const heat = heatOf(asked);
   const usual = typicalFigures(asked, wanted);
-  const rows: readonly FoodRow[] = [...sets, ...layers, ...single, ...several, ...(heat === undefined ? [] : [heat])];
+  const rows: readonly FoodRow[] = [...sets, ...layers, ...single, ...several];
   if (rows.length === 0 && usual === undefined) return answer(nothingOf(asked, wanted));
   const ends = layers.flatMap(({ M0_g_per_g_dry }) => M0_g_per_g_dry);
   const recalled = usual?.recalled === true || rows.some(({ obtained }) => obtained === 'memory');
@@ -234,13 +218,11 @@ export function waterActivityOf(input: WaterActivityOfInput): WaterActivityOf | 
         points: row.points.map(([waterActivity, per100]) => ({ waterActivity, moisture: per100 / 100 })),
       })),
     ],
-    ...(heat === undefined ? {} : { netHeat: { low: heat.wettest_kJ_mol, high: heat.q_kJ_mol } }),
     basis: [
       ...(usual?.basis ?? []),
       ...sets.map((row) => rowBasis(row, asked, 'isotherms', 'isotherm constants')),
       ...layers.map((row) => rowBasis(row, asked, 'monolayers', 'monolayer moisture')),
       ...[...single, ...several].map((row) => rowBasis(row, asked, 'series', 'printed moistures')),
-      ...(heat === undefined ? [] : [rowBasis(heat, asked, 'netHeat', 'heat of sorption')]),
     ],
     cautions: [
       ...(rows.length === 0 ? [] : [activityCaution('isotherm-state')]),

@@ -27,7 +27,7 @@ export const salt = share('salt', 'Salt, as a share of the mass it is in.');
 /** Sugars, as a share of the mass they are in. */
 export const sugars = share('sugars', 'Sugars, as a share of the mass they are in.');
 /** Acid, as a share of the mass it is in. */
-export const acid = share('acid', 'Acid, as a share of the mass it is in.');
+export const acidShare = share('acidShare', 'Acid, as a share of the mass it is in.');
 /** Fat, as a share of the mass it is in. */
 export const fat = share('fat', 'Fat, as a share of the mass it is in.');
 /** The field `yield`: what is ready, as a share of what was raw. (`yield` is no name for a constant.) */

@@ -4,10 +4,10 @@ import { diluteVinegar } from '../../src/acid/index';
 import { expectError } from '../helpers/errors';
 
 test('liquids add up, acid stays', () => {
-  const answer = diluteVinegar({ vinegar: '1 L', acetic: '6 %', water: '0.5 L', otherLiquids: '500 mL' });
+  const answer = diluteVinegar({ vinegar: '1 L', acetic: '6 %', waterVolume: '0.5 L', otherLiquids: '500 mL' });
   expect(answer.acetic).toBeCloseTo(0.03, 12);
   expect(answer.liquid).toEqual({ value: 2, unit: 'L' });
-  expect(answer.acid).toEqual({ value: 60, unit: 'g' });
+  expect(answer.aceticMass).toEqual({ value: 60, unit: 'g' });
   expect(answer.withVegetables).toBeUndefined();
 });
 
@@ -21,7 +21,7 @@ test('the water of the vegetables takes its share', () => {
 
 test('vinegar below 5 % is flagged', () => {
   const ids = (acetic: `${number} %`) =>
-    diluteVinegar({ vinegar: '1 cup', acetic, water: '1 mL' }).cautions.map(({ id }) => id);
+    diluteVinegar({ vinegar: '1 cup', acetic, waterVolume: '1 mL' }).cautions.map(({ id }) => id);
   expect(ids('4 %')).toContain('vinegar-below-five');
   expect(ids('5 %')).not.toContain('vinegar-below-five');
 });
@@ -32,11 +32,13 @@ test('diluting and measuring agree, at any strength', () => {
       fc.double({ min: 0.05, max: 0.3, noNaN: true }),
       fc.double({ min: 0.1, max: 50, noNaN: true }),
       (acetic, litres) => {
-        const { water, liquid } = diluteVinegar({ vinegar: { value: litres, unit: 'L' }, acetic });
+        const { waterVolume: water, liquid } = diluteVinegar({ vinegar: { value: litres, unit: 'L' }, acetic });
         expect(water.value).toBeGreaterThanOrEqual(0);
         expect(liquid.value).toBeCloseTo(litres + water.value, 9);
         if (water.value > 0) {
-          expect(diluteVinegar({ vinegar: { value: litres, unit: 'L' }, acetic, water }).acetic).toBeCloseTo(0.05, 9);
+          expect(
+            diluteVinegar({ vinegar: { value: litres, unit: 'L' }, acetic, waterVolume: water }).acetic,
+          ).toBeCloseTo(0.05, 9);
         }
       },
     ),
@@ -54,8 +56,10 @@ test('vinegar above 5 % carries a caution wherever it is used', () => {
   const ids = (answer: { cautions: readonly { id: string }[] }) => answer.cautions.map(({ id }) => id);
   expect(ids(diluteVinegar({ vinegar: '1 L', acetic: '6 %' }))).toContain('stronger-vinegar');
   expect(ids(diluteVinegar({ vinegar: '1 L', acetic: '5 %' }))).not.toContain('stronger-vinegar');
-  expect(ids(diluteVinegar({ vinegar: '1 cup', acetic: '10 %', water: '1 cup' }))).toContain('stronger-vinegar');
-  expect(ids(diluteVinegar({ vinegar: '1 cup', acetic: '5 %', water: '1 cup' }))).not.toContain('stronger-vinegar');
+  expect(ids(diluteVinegar({ vinegar: '1 cup', acetic: '10 %', waterVolume: '1 cup' }))).toContain('stronger-vinegar');
+  expect(ids(diluteVinegar({ vinegar: '1 cup', acetic: '5 %', waterVolume: '1 cup' }))).not.toContain(
+    'stronger-vinegar',
+  );
 });
 
 test('bad input', () => {
@@ -81,7 +85,7 @@ test('bad input', () => {
   );
   expectError(() => diluteVinegar({ vinegar: '1 L', acetic: '4 %' }), 'CONTRADICTION', 'targetAcetic');
   expectError(
-    () => diluteVinegar({ vinegar: '1 L', acetic: '6 %', targetAcetic: '5 %', water: '1 L' }),
+    () => diluteVinegar({ vinegar: '1 L', acetic: '6 %', targetAcetic: '5 %', waterVolume: '1 L' }),
     'CONTRADICTION',
     'targetAcetic',
   );

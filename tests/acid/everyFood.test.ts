@@ -10,7 +10,7 @@ describe('every food of the pantry has an answer, or one that says what is missi
   const asks: Readonly<Record<string, (food: string) => unknown>> = {
     acidClass: (food) => acid.acidClass({ food }),
     ferment: (food) => acid.ferment({ food, ready: '5 lb', temperature: '70 degF' }),
-    brine: (food) => acid.brine({ share: '8 %', of: 'water', water: '1 kg', food }),
+    brine: (food) => acid.brine({ share: '8 %', shareOf: 'water', water: '1 kg', food }),
     acidForJars: (food) => acid.acidForJars({ food, jar: 'pint', jars: 2 }),
   };
   test.each(Object.entries(asks))('%s', (_, ask) => {

@@ -10,7 +10,7 @@ const made = (input: Parameters<typeof ferment>[0]): Made => {
   return answer;
 };
 const salt = (food: string, ready: `${number} lb`) => {
-  const { salt: printed } = made({ food, ready });
+  const { salting: printed } = made({ food, ready });
   if (printed === undefined) throw new Error('no salt');
   return printed;
 };
@@ -29,7 +29,7 @@ test('sauerkraut: 3 tbsp to 5 lb, within the 2 to 3 % of the standard', () => {
 test('salt grows with the cabbage', () => {
   fc.assert(
     fc.property(fc.double({ min: 0.1, max: 500, noNaN: true }), (pounds) => {
-      const { salt: printed } = made({ food: 'cabbage', ready: { value: pounds, unit: 'lb' } });
+      const { salting: printed } = made({ food: 'cabbage', ready: { value: pounds, unit: 'lb' } });
       expect(printed?.share).toBeCloseTo(0.0238, 4);
     }),
   );
@@ -37,7 +37,7 @@ test('salt grows with the cabbage', () => {
 
 test('dill pickles: brine for the cucumbers', () => {
   const answer = salt('cucumbers', '8 lb');
-  expect(answer).toMatchObject({ volume: { value: 1, unit: 'cup' }, water: { value: 16 }, of: 'water' });
+  expect(answer).toMatchObject({ volume: { value: 1, unit: 'cup' }, waterVolume: { value: 16 }, shareOf: 'water' });
   expect(answer.share).toBeCloseTo(292 / (16 * 236.5882365 * 0.9982071), 6);
   expect(made({ food: 'pickles' }).food).toBe('fermented dill pickles');
   expect(made({ food: 'dill pickles' }).refrigeratedMonths).toEqual({ low: 4, high: 6 });

@@ -10,13 +10,13 @@ test('a quantity of the wrong kind does not compile', () => {
   // @ts-expect-error a strength is a share
   diluteVinegar({ vinegar: '1 L', acetic: '7 cups' });
   // @ts-expect-error vegetables are weighed
-  brine({ share: '5 %', of: 'food', ready: '1 quart' });
+  brine({ share: '5 %', shareOf: 'food', ready: '1 quart' });
   // @ts-expect-error a share is of no salt
-  brine({ share: '5 %', of: 'salt', water: '1 L' });
+  brine({ share: '5 %', shareOf: 'salt', water: '1 L' });
   // @ts-expect-error salt has no length
-  brine({ salt: '3 in', water: '1 L' });
+  brine({ saltAdded: '3 in', water: '1 L' });
   // @ts-expect-error salt has no temperature
-  saltMeasure({ salt: '3 degF' });
+  saltMeasure({ amount: '3 degF' });
   // @ts-expect-error cabbage is weighed
   ferment({ food: 'cabbage', ready: '3 cups' });
   // @ts-expect-error a crock has a temperature
@@ -26,10 +26,10 @@ test('a quantity of the wrong kind does not compile', () => {
 });
 
 test('answers are plain quantities, or a refusal that must be looked at', () => {
-  const brined = brine({ share: 0.05, of: 'brine', water: '1 kg' });
-  if ('salt' in brined) expectTypeOf(brined.salt).toEqualTypeOf<Quantity<'mass'>>();
+  const brined = brine({ share: 0.05, shareOf: 'brine', water: '1 kg' });
+  if ('saltMass' in brined) expectTypeOf(brined.saltMass).toEqualTypeOf<Quantity<'mass'>>();
   // @ts-expect-error a refusal has no salt
-  brined.salt;
+  brined.saltMass;
   const peach = acidClass({ food: 'peach' });
   if ('home' in peach) expectTypeOf(peach.home).toEqualTypeOf<'acid' | 'low-acid'>();
   const salt = ferment({ food: 'cabbage', ready: '5 lb' });

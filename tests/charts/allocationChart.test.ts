@@ -9,7 +9,7 @@ const plan = planDay(request) as FeasibleDay;
 test('the bars of the allocation add up to each lot: what is used whole, and what is left fresh', () => {
   const { values } = allocationChart({ plan }).data;
   for (const { name, raw } of request.lots as { name: string; raw: string }[]) {
-    const ofTrimmings = plan.products.filter(({ make }) => ['powder', 'vinegar', 'jelly stock'].includes(make));
+    const ofTrimmings = plan.products.filter(({ trimmings }) => trimmings === undefined);
     const names = new Set(ofTrimmings.map((product) => product.name.toLowerCase()));
     const bars = values.filter((bar) => bar.lot === name && !names.has(bar.name.toLowerCase()));
     const sum = bars.reduce((total, bar) => total + bar.weighs, 0);

@@ -7,7 +7,10 @@ test('every row is the answer of syrupBoilingTemperature, with the spread of its
   const { data } = boilingSolidsChart({ elevation: '3400 ft' });
   expect(data.values.map(({ brix }) => brix)).toEqual(Array.from({ length: 81 }, (_, brix) => brix));
   for (const { brix, low, likely, high } of data.values) {
-    const { range } = syrupBoilingTemperature({ brix: brix === 1 ? '1 Brix' : brix, elevation: '3400 ft' });
+    const { temperatureRange: range } = syrupBoilingTemperature({
+      brix: brix === 1 ? '1 Brix' : brix,
+      elevation: '3400 ft',
+    });
     expect([low, likely, high]).toEqual([range.low.value, range.likely.value, range.high.value]);
   }
 });
@@ -29,7 +32,7 @@ test('the line across is the gel point of the place, 8 degF above boiling water'
 
 test('the pot is marked at its own Brix', () => {
   const { layer } = boilingSolidsChart({ elevation: '3400 ft', brix: 62.5 });
-  const { range } = syrupBoilingTemperature({ brix: 62.5, elevation: '3400 ft' });
+  const { temperatureRange: range } = syrupBoilingTemperature({ brix: 62.5, elevation: '3400 ft' });
   expect(layer[4]?.data?.values[0]).toMatchObject({ brix: 62.5, likely: range.likely.value });
   expect(boilingSolidsChart({ elevation: '3400 ft' }).layer).toHaveLength(4);
 });

@@ -34,15 +34,19 @@ describe('isothermChart of a fruit by its composition', () => {
   test('every point and its band are the answers of fruitWaterActivity', () => {
     for (const { waterActivity, moisture, low, high } of isothermChart({ food: 'apple' }).data.values) {
       const answer = known(fruitWaterActivity({ food: 'apple', moisture }));
-      expect([low, waterActivity, high]).toEqual([answer.range.low, answer.waterActivity, answer.range.high]);
+      expect([low, waterActivity, high]).toEqual([
+        answer.waterActivityRange.low,
+        answer.waterActivity,
+        answer.waterActivityRange.high,
+      ]);
     }
   });
 
   test('the verdict counts the range of the estimate', () => {
     const wet = isothermChart({ food: 'apple', batch: { moisture: '30 %', name: 'the apples' } });
-    expect(keeps({ waterActivity: known(fruitWaterActivity({ food: 'apple', moisture: 0.3 })).range }).verdict).toBe(
-      'not shown to be safe',
-    );
+    expect(
+      keeps({ waterActivity: known(fruitWaterActivity({ food: 'apple', moisture: 0.3 })).waterActivityRange }).verdict,
+    ).toBe('not shown to be safe');
     expect(said(wet)).toContain('The apples at 30 % moisture');
     expect(said(wet)).toContain('Not shown to be safe');
     expect(said(isothermChart({ food: 'apple', batch: { moisture: '20 %' } }))).toContain('Yeasts and molds');

@@ -1,12 +1,12 @@
 import { expect, test } from 'vitest';
 import { learningChart } from '../../src/charts/index';
-import { learnFigure } from '../../src/record/index';
+import { learnFromRecords } from '../../src/record/index';
 import { expectError } from '../helpers/errors';
 import { draw } from './rendering';
 
 const before = { low: 0.76, likely: 0.85, high: 0.88 };
 const observed = [0.725, 0.75, 0.733, 0.079, 0.742];
-const { figure: after, outliers } = learnFigure({ prior: before, observed, varies: 'share' });
+const { figure: after, outliers } = learnFromRecords({ prior: before, observed, varies: 'share' });
 const peaches = { what: 'yield of peach halves', before, after, observed };
 const full = { ...peaches, asidePlaces: outliers.map(({ index }) => index) };
 
@@ -63,10 +63,10 @@ test('an invented example says so, another does not', () => {
   expect(learningChart(full).title.subtitle.join(' ')).not.toContain('invented');
 });
 
-test('figures with a unit are drawn as they are, with an answer of learnFigure as it stands', () => {
+test('figures with a unit are drawn as they are, with an answer of learnFromRecords as it stands', () => {
   const book = { low: 6, likely: 9, high: 12 };
   const own = [7, 7.5, 7.2, 7.4, 72];
-  const learned = learnFigure({ prior: book, observed: own });
+  const learned = learnFromRecords({ prior: book, observed: own });
   const places = learned.outliers.map(({ index }) => index);
   const chart = learningChart({
     what: 'hours',

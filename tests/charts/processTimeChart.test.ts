@@ -42,7 +42,7 @@ describe('processTimeChart', () => {
   });
 
   test('every step is what testedProcess answers there: at its ends and in its middle', () => {
-    for (const { from, to, minutes } of rows({ ...peaches, from: '-300 m', to: '4000 m' })) {
+    for (const { from, to, minutes } of rows({ ...peaches, fromElevation: '-300 m', toElevation: '4000 m' })) {
       const feet = [from + 0.5, (from + to) / 2, to - 0.5].map((metres) => ({ value: metres, unit: 'm' as const }));
       for (const elevation of feet) {
         expect(testedProcess({ ...peaches, method: 'boiling-water', elevation })).toMatchObject({ minutes });
@@ -52,7 +52,7 @@ describe('processTimeChart', () => {
 
   test('the minutes are those that processesFor prints', () => {
     const printed = processesFor({ food: 'peaches' }).processes.find(
-      ({ form, pack, jars, method }) =>
+      ({ form, pack, jarSizes: jars, method }) =>
         form === 'halves or slices' && pack === 'hot' && jars.includes('quart') && method === 'boiling-water',
     );
     expect(rows(peaches).map(({ minutes }) => minutes)).toEqual(printed?.bands.map(({ minutes }) => minutes));
@@ -95,10 +95,10 @@ describe('processTimeChart', () => {
   });
 
   test('bad input names its field', () => {
-    expect(code({ ...peaches, from: '3000 ft', to: '1000 ft' })).toBe('CONTRADICTION to');
+    expect(code({ ...peaches, fromElevation: '3000 ft', toElevation: '1000 ft' })).toBe('CONTRADICTION toElevation');
     expect(code({ ...peaches, food: 'peches' })).toBe('UNKNOWN_NAME food');
     expect(code({ ...peaches, food: undefined })).toBe('MISSING food');
-    expect(code({ ...peaches, to: '9000 m' })).toBe('OUT_OF_RANGE to');
+    expect(code({ ...peaches, toElevation: '9000 m' })).toBe('OUT_OF_RANGE toElevation');
     expect(code({ ...peaches, hight: 3 })).toBe('UNKNOWN_FIELD hight');
     expect(code(undefined)).toBe('MISSING ');
   });

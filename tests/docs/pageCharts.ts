@@ -13,7 +13,7 @@ import {
 } from '../../src/charts/index';
 import { type PlanDayInput, planDay } from '../../src/plan/index';
 import { readyFromRaw } from '../../src/produce/index';
-import { learnFigure } from '../../src/record/index';
+import { learnFromRecords } from '../../src/record/index';
 
 /** A chart, where the tables hold a process for it. */
 function tested(spec: ReturnType<typeof processTimeChart>): ChartSpec {
@@ -29,7 +29,7 @@ function learnedYield(): ChartSpec {
   const printed = readyFromRaw({ food: 'peaches', form: 'halves', raw: '1 kg' });
   if (!printed.known) throw new Error(printed.reason.text);
   const prior = printed.yield;
-  const learned = (own: number[]) => learnFigure({ prior, observed: own, varies: 'share' }).figure;
+  const learned = (own: number[]) => learnFromRecords({ prior, observed: own, varies: 'share' }).figure;
   return learningChart({
     what: 'Yield of peach halves',
     before: learned([]),

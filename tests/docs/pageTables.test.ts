@@ -31,7 +31,7 @@ test('set.md: boiling point and gel point by elevation, and the printed table', 
     const answer = gelTemperature({ elevation: feet });
     expect(answer.boiling.value.toFixed(1)).toBe(boils);
     expect(answer.temperature.value.toFixed(1)).toBe(gel);
-    expect(String(answer.printed?.temperature.value)).toBe(printed);
+    expect(String(answer.printedLine?.temperature.value)).toBe(printed);
   }
 });
 
@@ -59,7 +59,7 @@ test('keep.md: who grows from where', () => {
 
 test('keep.md: apple slices', () => {
   for (const [moisture, activity, span, verdict] of rowsUnder('keep.md', 'apple slices')) {
-    const { range } = known(fruitWaterActivity({ food: 'apple', moisture: moisture as '1 %' }));
+    const { waterActivityRange: range } = known(fruitWaterActivity({ food: 'apple', moisture: moisture as '1 %' }));
     expect(range.likely.toFixed(2)).toBe(activity);
     expect(`${range.low.toFixed(2)} to ${range.high.toFixed(2)}`).toBe(span);
     expect(keeps({ waterActivity: range }).verdict).toBe(verdict);

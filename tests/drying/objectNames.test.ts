@@ -20,7 +20,7 @@ const CALLS: Record<string, (text: string) => unknown> = {
   rehydrate: (food) => drying.rehydrate({ food, driedVolume: '1 cup' }),
   driedStorage: (food) => drying.driedStorage({ food, temperature: '70 degF' }),
   dryingCurve: (model) => drying.dryingCurve({ model, time: '1 h', constants: {} } as never),
-  dryingStudy: (food) => drying.dryingStudy({ food }),
+  'dryingCurve food': (food) => drying.dryingCurve({ food }),
   freezeDryCollapse: (food) => drying.glassTransition({ food, iceTemperature: '-30 degC' }),
   glassTransition: (food) => drying.glassTransition({ food, moisture: 0.1 }),
 };

@@ -111,7 +111,7 @@ test('the thin-layer constants start at a moisture ratio of about one and fall',
       Object.entries({ a, b, c, k, n }).filter((entry): entry is [string, number] => entry[1] !== undefined),
     );
     const at = (minutes: number) =>
-      dryingCurve({ model: id as ThinLayerModel, constants, per: 'min', time: { value: minutes, unit: 'min' } })
+      dryingCurve({ model: id as ThinLayerModel, constants, timeUnit: 'min', time: { value: minutes, unit: 'min' } })
         .moistureRatio;
     expect(at(0)).toBeGreaterThan(0.95);
     expect(at(0)).toBeLessThan(1.05);

@@ -29,12 +29,14 @@ export function makeKnown(): string {
   const index = new Map<string, Map<string, Set<string>>>();
   for (const { id: craft, tables } of rowsOf('foods/crafts') as readonly { id: string; tables: string[] }[]) {
     for (const row of tables.flatMap(rowsOf)) {
-      for (const food of idsIn(row, ['food', 'foods'], foods)) {
+      // a carrot is in mixed vegetables, and has not their process
+      const named = craft === 'process' && row.askedBy !== undefined ? 'askedBy' : 'foods';
+      for (const food of idsIn(row, ['food', named], foods)) {
         const crafts = index.get(food) ?? new Map<string, Set<string>>();
         index.set(food, crafts);
-        const named = crafts.get(craft) ?? new Set<string>();
-        crafts.set(craft, named);
-        for (const form of idsIn(row, ['form', 'forms'], forms)) named.add(form);
+        const formsNamed = crafts.get(craft) ?? new Set<string>();
+        crafts.set(craft, formsNamed);
+        for (const form of idsIn(row, ['form', 'forms'], forms)) formsNamed.add(form);
       }
     }
   }

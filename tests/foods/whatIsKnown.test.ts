@@ -3,7 +3,7 @@ import { figuresFor } from '../../src/foods/figuresFor';
 import { forms, whatIsKnown } from '../../src/foods/index';
 import { craftRows, foodRows, knownRows } from '../../src/foods/tables';
 
-const craftsOf = (food: string) => new Map(whatIsKnown({ food }).known.map((entry) => [entry.craft, entry]));
+const craftsOf = (food: string) => new Map(whatIsKnown({ food }).crafts.map((entry) => [entry.craft, entry]));
 
 test('whatIsKnown names the crafts of every food, and lends none that may not be lent', () => {
   const own = new Map(knownRows.map((row) => [row.food, new Set(row.crafts.map(({ craft }) => craft))]));
@@ -11,7 +11,7 @@ test('whatIsKnown names the crafts of every food, and lends none that may not be
   for (const { id, name, wider = [] } of foodRows) {
     const known = craftsOf(name);
     for (const craft of own.get(id) ?? []) expect(known.get(craft), `${id} ${craft}`).not.toHaveProperty('from');
-    for (const [craft, { from }] of known) {
+    for (const [craft, { widerFood: from }] of known) {
       if (from === undefined) continue;
       expect(lends.has(craft), `${id} ${craft}`).toBe(true);
       const lender = foodRows.find((row) => row.name === from);
@@ -22,7 +22,7 @@ test('whatIsKnown names the crafts of every food, and lends none that may not be
 });
 
 test('whatIsKnown says which wider food the figures are from', () => {
-  expect(craftsOf('sour cherry').get('drying')).toMatchObject({ from: 'cherry' });
+  expect(craftsOf('sour cherry').get('drying')).toMatchObject({ widerFood: 'cherry' });
   expect(craftsOf('cherry').get('drying')).not.toHaveProperty('from');
   expect(craftsOf('pawpaw').size).toBe(0);
 });

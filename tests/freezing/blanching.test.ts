@@ -43,10 +43,10 @@ test('corn on the cob cools twice as long', () => {
 
 test('water and ice for the weight', () => {
   expect(minutesOf({ food: 'broccoli', ready: '2 lb' })).toMatchObject({
-    water: { value: 2, unit: 'gallon' },
+    waterVolume: { value: 2, unit: 'gallon' },
     ice: { value: 2, unit: 'lb' },
   });
-  expect(minutesOf({ food: 'broccoli', ready: '2 lb', blanchIn: 'steam' }).water).toBeUndefined();
+  expect(minutesOf({ food: 'broccoli', ready: '2 lb', blanchIn: 'steam' }).waterVolume).toBeUndefined();
 });
 
 test('a second source stands beside the list, or alone', () => {
@@ -155,7 +155,7 @@ test('a minute more from 5,000 ft, and as long to cool', () => {
 });
 
 test('leafy greens take twice the water', () => {
-  expect(minutesOf({ food: 'spinach', ready: '2 lb' }).water).toEqual({ value: 4, unit: 'gallon' });
+  expect(minutesOf({ food: 'spinach', ready: '2 lb' }).waterVolume).toEqual({ value: 4, unit: 'gallon' });
 });
 
 test.each([

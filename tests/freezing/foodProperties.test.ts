@@ -5,12 +5,12 @@ import { correlation, THERMAL_VEGETABLES } from '../../src/freezing/tables';
 import { expectError } from '../helpers/errors';
 
 const degC = (value: number) => ({ value, unit: 'degC' as const });
-const apple = { water: 0.84, protein: 0.003, fat: 0.004, carbohydrate: 0.126, fiber: 0.024, ash: 0.003 };
+const apple = { moisture: 0.84, protein: 0.003, fat: 0.004, carbohydrate: 0.126, fiber: 0.024, ash: 0.003 };
 
 describe('Choi and Okos', () => {
   // density of water at 20 degC (CRC): 998.2; conductivity 0.598 W/(m K) is common knowledge of handbooks, no source here
   test('pure water is water', () => {
-    const water = foodProperties({ composition: { water: 1 }, temperature: '20 degC' });
+    const water = foodProperties({ composition: { moisture: 1 }, temperature: '20 degC' });
     expect(Math.abs(water.density.value - 998.2)).toBeLessThan(3);
     expect(water.iceShare).toBe(0);
     expect(water.diffusivity).toBeCloseTo(water.conductivity / (water.density.value * water.specificHeat * 1000), 15);
@@ -20,7 +20,7 @@ describe('Choi and Okos', () => {
     for (const row of THERMAL_VEGETABLES) {
       const share = (value: number | undefined) => (value ?? 0) / 100;
       const composition = {
-        water: share(row.water),
+        moisture: share(row.water),
         protein: share(row.protein),
         fat: share(row.fat),
         carbohydrate: share(row.carbohydrate) - share(row.fiber),
@@ -35,7 +35,7 @@ describe('Choi and Okos', () => {
 
   // Earle and Sweat (recalled) print conductivity by the water alone; frozen, Earle
   test('the quick equations for conductivity are within a fifth of it', () => {
-    const composition = { water: 0.8, carbohydrate: 0.2 };
+    const composition = { moisture: 0.8, carbohydrate: 0.2 };
     const fresh = foodProperties({ composition, temperature: '20 degC' }).conductivity;
     expect(0.148 + 0.00493 * 80).toBeCloseTo(0.5424, 9);
     expect(Math.abs(fresh / 0.5424 - 1)).toBeLessThan(0.2);
@@ -83,7 +83,7 @@ describe('Choi and Okos', () => {
             (value) => value / sum,
           );
           const answer = foodProperties({
-            composition: { water, protein, fat, carbohydrate, fiber, ash },
+            composition: { moisture: water, protein, fat, carbohydrate, fiber, ash },
             temperature: degC(t),
             initialFreezing: '-1 degC',
           });
@@ -99,16 +99,16 @@ describe('Choi and Okos', () => {
 
   test('bad input', () => {
     expectError(
-      () => foodProperties({ composition: { water: 0.8 }, temperature: '20 degC' }),
+      () => foodProperties({ composition: { moisture: 0.8 }, temperature: '20 degC' }),
       'CONTRADICTION',
       'composition',
     );
     expectError(() => foodProperties({ composition: apple, temperature: '-5 degC' }), 'MISSING', 'initialFreezing');
     expectError(() => foodProperties({ composition: apple, temperature: '160 degC' }), 'OUT_OF_RANGE', 'temperature');
     expectError(
-      () => foodProperties({ composition: { ...apple, water: -1 }, temperature: '20 degC' }),
+      () => foodProperties({ composition: { ...apple, moisture: -1 }, temperature: '20 degC' }),
       'OUT_OF_RANGE',
-      'composition.water',
+      'composition.moisture',
     );
     expectError(
       () => foodProperties({ composition: { ...apple, sugar: 0.1 } as never, temperature: '20 degC' }),

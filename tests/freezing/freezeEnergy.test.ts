@@ -1,12 +1,12 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { freezeEnergy, initialFreezingPoint } from '../../src/freezing/index';
+import { foodProperties, freezeEnergy } from '../../src/freezing/index';
 import { degC, ends, expectRising } from '../heat/helpers';
 import { expectError } from '../helpers/errors';
 
 const properties = { freezing: '-1 degC', specificHeatAbove: 3.8, specificHeatBelow: 2, latentHeat: 300 } as const;
 const heat = (from: number, to: number) =>
-  freezeEnergy({ mass: '1 kg', properties, from: degC(from), to: degC(to) }).heat.value;
+  freezeEnergy({ mass: '1 kg', properties, startTemperature: degC(from), targetTemperature: degC(to) }).heat.value;
 
 describe('freezeEnergy', () => {
   it('cools, freezes and cools on, each only where it is crossed', () => {
@@ -18,9 +18,9 @@ describe('freezeEnergy', () => {
     expect(heat(4, 4)).toBe(0);
   });
   it('takes the printed heats of a food, or the equations by its water', () => {
-    const asked = { mass: '10 kg', from: '20 degC', to: '-18 degC' } as const;
+    const asked = { mass: '10 kg', startTemperature: '20 degC', targetTemperature: '-18 degC' } as const;
     const byName = freezeEnergy({ ...asked, food: 'peaches' });
-    const printed = initialFreezingPoint({ food: 'peach' });
+    const printed = foodProperties({ food: 'peach' });
     const [line] = printed.basis;
     expect(byName.basis[0]).toMatchObject({ of: 'heat', source: line?.source, locator: line?.locator });
     const byWater = freezeEnergy({ ...asked, moisture: 0.889 });
@@ -29,7 +29,12 @@ describe('freezeEnergy', () => {
     expect(byWater.basis.map(({ source }) => source)).not.toContain('siebel-1892');
   });
   it('divides by 2, 1.3 and 0.8 where no performance is given', () => {
-    const { energy } = freezeEnergy({ mass: '36 kg', properties, from: '19 degC', to: '-21 degC' });
+    const { energy } = freezeEnergy({
+      mass: '36 kg',
+      properties,
+      startTemperature: '19 degC',
+      targetTemperature: '-21 degC',
+    });
     expect(ends(energy)).toEqual([2, 1.3, 0.8].map((performance) => expect.closeTo(4.16 / performance, 9)));
   });
   it('rises with what is colder at the end, warmer at the start, and with a worse freezer', () => {
@@ -40,7 +45,12 @@ describe('freezeEnergy', () => {
         const slack = 1e-9;
         expect(heat(warm, cold) + slack).toBeGreaterThanOrEqual(heat(middle, cold));
         expect(heat(warm, cold) + slack).toBeGreaterThanOrEqual(heat(warm, middle));
-        const asked = { mass: '1 kg', moisture: 0.8, from: degC(warm), to: degC(cold) } as const;
+        const asked = {
+          mass: '1 kg',
+          moisture: 0.8,
+          startTemperature: degC(warm),
+          targetTemperature: degC(cold),
+        } as const;
         expectRising(freezeEnergy(asked));
         expect(freezeEnergy({ ...asked, performance: 1 }).energy.likely.value).toBeGreaterThanOrEqual(
           freezeEnergy({ ...asked, performance: 2 }).energy.likely.value,
@@ -49,13 +59,17 @@ describe('freezeEnergy', () => {
     );
   });
   it('refuses what cannot be', () => {
-    const asked = { mass: '1 kg', from: '20 degC', to: '-18 degC' } as const;
+    const asked = { mass: '1 kg', startTemperature: '20 degC', targetTemperature: '-18 degC' } as const;
     expectError(() => freezeEnergy(asked), 'CONTRADICTION', 'food');
     expectError(() => freezeEnergy({ ...asked, food: 'peach', moisture: 0.8 }), 'CONTRADICTION', 'food');
     expectError(() => freezeEnergy({ ...asked, food: 'granite' }), 'UNKNOWN_NAME', 'food');
     // its freezing point is recalled, and no heats with it
     expectError(() => freezeEnergy({ ...asked, food: 'nectarine' }), 'MISSING', 'moisture');
-    expectError(() => freezeEnergy({ ...asked, food: 'peach', to: '21 degC' }), 'CONTRADICTION', 'to');
+    expectError(
+      () => freezeEnergy({ ...asked, food: 'peach', targetTemperature: '21 degC' }),
+      'CONTRADICTION',
+      'targetTemperature',
+    );
     expectError(() => freezeEnergy({ ...asked, food: 'peach', performance: 0 }), 'OUT_OF_RANGE', 'performance');
     expectError(
       () => freezeEnergy({ ...asked, properties: { ...properties, freezing: '3 degC' } }),

@@ -24,18 +24,27 @@ test('a slab of meat in a plate freezer', () => {
 });
 
 test('heat above and below freezing stretches the time', () => {
-  const sensible = { from: '10 degC', specificHeatAbove: 3.22, to: '-18 degC', specificHeatBelow: 1.67 } as const;
+  const sensible = {
+    startTemperature: '10 degC',
+    specificHeatAbove: 3.22,
+    targetTemperature: '-18 degC',
+    specificHeatBelow: 1.67,
+  } as const;
   const { heatPerKilogram: heat, timeWithSensible, time } = freezingTime({ ...slab, sensible });
   expect(heat?.above).toBeCloseTo(38.64, 6);
   expect(heat?.below).toBeCloseTo(26.72, 6);
-  expect(heat?.total).toBeCloseTo(321.36, 6);
+  expect(heat?.sum).toBeCloseTo(321.36, 6);
   expect(timeWithSensible?.value).toBeCloseTo((time.value * 321.36) / 256, 9);
   expectError(
-    () => freezingTime({ ...slab, sensible: { ...sensible, from: '-5 degC' } }),
+    () => freezingTime({ ...slab, sensible: { ...sensible, startTemperature: '-5 degC' } }),
     'CONTRADICTION',
-    'sensible.from',
+    'sensible.startTemperature',
   );
-  expectError(() => freezingTime({ ...slab, sensible: { ...sensible, to: '0 degC' } }), 'CONTRADICTION', 'sensible.to');
+  expectError(
+    () => freezingTime({ ...slab, sensible: { ...sensible, targetTemperature: '0 degC' } }),
+    'CONTRADICTION',
+    'sensible.targetTemperature',
+  );
 });
 
 test('a slab frozen through one face is half a slab of twice the thickness', () => {

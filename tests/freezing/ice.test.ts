@@ -32,7 +32,7 @@ describe('ice by Miles', () => {
   test('protein binds water, and never more than there is', () => {
     const ice = (protein: number) =>
       foodProperties({
-        composition: { water: 0.7, protein, carbohydrate: 0.3 - protein },
+        composition: { moisture: 0.7, protein, carbohydrate: 0.3 - protein },
         temperature: '-20 degC',
         initialFreezing: '-1 degC',
       }).iceShare;

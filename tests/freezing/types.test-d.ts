@@ -26,7 +26,7 @@ test('a quantity of the wrong kind does not compile', () => {
   // @ts-expect-error a freezer has a temperature
   frozenStorage({ temperature: '0 lb' });
   // @ts-expect-error a temperature
-  foodProperties({ composition: { water: 1 }, temperature: '20 psi' });
+  foodProperties({ composition: { moisture: 1 }, temperature: '20 psi' });
   // @ts-expect-error latent heat is a number in kJ/kg
   freezingTime({ shape: 'slab', latentHeat: '250 kJ' });
 });

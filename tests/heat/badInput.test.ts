@@ -9,9 +9,12 @@ const functions = Object.entries(heat).filter(([name]) => /^energy/.test(name)) 
 ][];
 const garbageHere: readonly unknown[] = [
   ...GARBAGE,
-  { heatUp: { mass: '1e400 kg', from: '20 degC', to: Number.POSITIVE_INFINITY }, efficiency: Number.NaN },
+  {
+    heatUp: { mass: '1e400 kg', startTemperature: '20 degC', targetTemperature: Number.POSITIVE_INFINITY },
+    efficiency: Number.NaN,
+  },
   { energy: { low: {}, likely: null, high: 'much' }, price: null },
-  { cooking: { heatUp: { mass: '1e400 kg', from: '20 degC' } } },
+  { cooking: { heatUp: { mass: '1e400 kg', startTemperature: '20 degC' } } },
   { machine: { power: '1/0 W' } },
   { drying: null },
   { power: '1/0 W', time: [], dryer: 3, machine: 'big', ice: { value: Number.NaN, unit: 'kg' } },

@@ -52,7 +52,7 @@ describe('dryEnergy', () => {
     );
   });
   it('refuses what cannot be', () => {
-    const colder = { start: '60 degC', temperature: '50 degC' } as const;
+    const colder = { startTemperature: '60 degC', temperature: '50 degC' } as const;
     expectError(() => dryEnergy({ ...beans, ...colder }), 'CONTRADICTION', 'temperature');
     expectError(() => dryEnergy({ ...beans, temperature: '120 degC' }), 'OUT_OF_RANGE', 'temperature');
     expectError(() => dryEnergy({ ...beans, targetMoisture: '95 %' }), 'CONTRADICTION', 'targetMoisture');

@@ -12,9 +12,11 @@ const minutes = fc.double({ min: 1, max: 600, noNaN: true });
 const heatOf = (input: Parameters<typeof stoveEnergy>[0]): number => stoveEnergy(input).heat?.value ?? Number.NaN;
 
 describe('heating up', () => {
-  const good = { mass: '1 kg', from: '20 degC', to: '90 degC' } as const;
+  const good = { mass: '1 kg', startTemperature: '20 degC', targetTemperature: '90 degC' } as const;
   it('is the heat over 80, 55 and 35 % where no efficiency is given', () => {
-    const { heat, energy, basis } = stoveEnergy({ heatUp: { mass: '1 kg', from: '0 degC', to: '100 degC' } });
+    const { heat, energy, basis } = stoveEnergy({
+      heatUp: { mass: '1 kg', startTemperature: '0 degC', targetTemperature: '100 degC' },
+    });
     expect(heat?.value).toBeCloseTo(418.6, 9);
     expect(ends(energy)).toEqual([0.8, 0.55, 0.35].map((share) => expect.closeTo(418.6 / 3600 / share, 9)));
     expect(basis.map(({ of, kind }) => [of, kind])).toEqual([
@@ -23,35 +25,42 @@ describe('heating up', () => {
     ]);
   });
   it('takes less for food than for water, and any specific heat', () => {
-    const of = (more: object) => heatOf({ heatUp: { mass: '2 kg', from: '20 degC', to: '70 degC', ...more } });
-    expect(of({ what: 'food' })).toBeCloseTo(380, 9);
-    expect(of({ what: 'water' })).toBeCloseTo(418.6, 9);
+    const of = (more: object) =>
+      heatOf({ heatUp: { mass: '2 kg', startTemperature: '20 degC', targetTemperature: '70 degC', ...more } });
+    expect(of({ substance: 'food' })).toBeCloseTo(380, 9);
+    expect(of({ substance: 'water' })).toBeCloseTo(418.6, 9);
     expect(of({ specificHeat: 3.35 })).toBeCloseTo(335, 9);
   });
   it('goes to the boil of the elevation where no end is named', () => {
     const boil = boilingTemperature({ elevation: '5000 ft' }).temperature.value;
-    const heat = heatOf({ heatUp: { mass: '1 kg', from: '20 degC' }, elevation: '5000 ft' });
+    const heat = heatOf({ heatUp: { mass: '1 kg', startTemperature: '20 degC' }, elevation: '5000 ft' });
     expect(heat).toBeCloseTo(4.186 * ((boil - 32) / 1.8 - 20), 6);
-    const sea = heatOf({ heatUp: { mass: '1 kg', from: '20 degC' } });
+    const sea = heatOf({ heatUp: { mass: '1 kg', startTemperature: '20 degC' } });
     expect(sea).toBeGreaterThan(heat);
-    expectError(() => stoveEnergy({ heatUp: { mass: '1 kg', from: '110 degC' } }), 'CONTRADICTION', 'heatUp.from');
+    expectError(
+      () => stoveEnergy({ heatUp: { mass: '1 kg', startTemperature: '110 degC' } }),
+      'CONTRADICTION',
+      'heatUp.startTemperature',
+    );
   });
   it('takes nothing where nothing warms', () => {
-    const still = stoveEnergy({ heatUp: { mass: '1 kg', from: '68 degF', to: '68 degF', what: 'food' } });
+    const still = stoveEnergy({
+      heatUp: { mass: '1 kg', startTemperature: '68 degF', targetTemperature: '68 degF', substance: 'food' },
+    });
     expect([still.heat?.value, ...ends(still.energy)]).toEqual([0, 0, 0, 0]);
   });
   it('rises with mass and temperature and falls as the efficiency rises', () => {
     fc.assert(
       fc.property(masses, masses, degrees, degrees, shares, shares, (mass, more, one, other, share, better) => {
         const [from, to] = [Math.min(one, other), Math.max(one, other)];
-        const asked = { mass: kg(mass), from: degC(from), to: degC(to) };
+        const asked = { mass: kg(mass), startTemperature: degC(from), targetTemperature: degC(to) };
         const plain = stoveEnergy({ heatUp: asked });
         expectRising(plain);
         const energyOf = (change: object, efficiency?: number) =>
           stoveEnergy({ heatUp: { ...asked, ...change }, ...(efficiency === undefined ? {} : { efficiency }) }).energy
             .likely.value;
         expect(energyOf({ mass: kg(mass + more) })).toBeGreaterThanOrEqual(plain.energy.likely.value);
-        expect(energyOf({ to: degC(to + 10) })).toBeGreaterThan(plain.energy.likely.value);
+        expect(energyOf({ targetTemperature: degC(to + 10) })).toBeGreaterThan(plain.energy.likely.value);
         expect(energyOf({}, Math.min(share, better))).toBeGreaterThanOrEqual(energyOf({}, Math.max(share, better)));
         // what is drawn is never less than the heat
         expect(plain.energy.low.value * 3600).toBeGreaterThanOrEqual((plain.heat?.value ?? 0) - 1e-9);
@@ -61,13 +70,13 @@ describe('heating up', () => {
   it('refuses what cannot be', () => {
     const refused = (change: object, code: Parameters<typeof expectError>[1], path: string) =>
       expectError(() => stoveEnergy({ heatUp: { ...good, ...change } as never }), code, path);
-    refused({ to: '19 degC' }, 'CONTRADICTION', 'heatUp.to');
-    refused({ from: '-5 degC' }, 'OUT_OF_RANGE', 'heatUp.from');
-    refused({ to: '151 degC' }, 'OUT_OF_RANGE', 'heatUp.to');
+    refused({ targetTemperature: '19 degC' }, 'CONTRADICTION', 'heatUp.targetTemperature');
+    refused({ startTemperature: '-5 degC' }, 'OUT_OF_RANGE', 'heatUp.startTemperature');
+    refused({ targetTemperature: '151 degC' }, 'OUT_OF_RANGE', 'heatUp.targetTemperature');
     refused({ mass: '0 kg' }, 'OUT_OF_RANGE', 'heatUp.mass');
     refused({ specificHeat: 9 }, 'OUT_OF_RANGE', 'heatUp.specificHeat');
-    refused({ what: 'food', specificHeat: 3 }, 'CONTRADICTION', 'heatUp.specificHeat');
-    refused({ what: 'stone' }, 'UNKNOWN_NAME', 'heatUp.what');
+    refused({ substance: 'food', specificHeat: 3 }, 'CONTRADICTION', 'heatUp.specificHeat');
+    refused({ substance: 'stone' }, 'UNKNOWN_NAME', 'heatUp.substance');
     expectError(() => stoveEnergy({ heatUp: good, efficiency: 0 }), 'OUT_OF_RANGE', 'efficiency');
   });
 });
@@ -137,7 +146,7 @@ describe('holding the boil', () => {
 describe('the whole pot', () => {
   it('adds up its parts', () => {
     const asked = {
-      heatUp: { mass: '4 kg', from: '20 degC', what: 'food' },
+      heatUp: { mass: '4 kg', startTemperature: '20 degC', substance: 'food' },
       boilOff: '1 kg',
       hold: { time: '20 min', burnerPower: '2400 W' },
     } as const;

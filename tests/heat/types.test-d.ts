@@ -5,14 +5,15 @@ import type { loadTimeline } from '../../src/process/index';
 import type { Money, Quantity, Range } from '../../src/quantity/index';
 
 test('wrong dimensions do not compile', () => {
+  const warm = { startTemperature: '10 degC', targetTemperature: '90 degC' } as const;
   // @ts-expect-error a volume where a mass belongs
-  energyNeeded({ cooking: { heatUp: { mass: '2 quarts', from: '10 degC', to: '90 degC' } } });
+  energyNeeded({ cooking: { heatUp: { mass: '2 quarts', ...warm } } });
   // @ts-expect-error an energy where a power belongs
   energyNeeded({ machine: { power: '1 kWh', time: '1 h' } });
   // @ts-expect-error a power where an energy belongs
-  energyCost({ energy: '1 kW', price: { per: 'kWh', price: '0.31 USD' } });
+  energyCost({ energy: '1 kW', energyPrice: { per: 'kWh', price: '0.31 USD' } });
   // @ts-expect-error a price with no currency
-  energyCost({ energy: '1 kWh', price: { per: 'kWh', price: 0.31 } });
+  energyCost({ energy: '1 kWh', energyPrice: { per: 'kWh', price: 0.31 } });
   // @ts-expect-error the target is missing
   energyNeeded({ drying: { fresh: '1 kg', moisture: 0.8 } });
   // @ts-expect-error the temperatures are missing

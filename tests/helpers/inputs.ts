@@ -1,7 +1,6 @@
 /** Good arguments of every public function: those of the check vectors, and one by hand where a function has none. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { planDay } from '../../src/plan/index';
-import { serializeRecord } from '../../src/record/index';
 import type { VectorFile } from '../vectors/schema';
 import { exampleDay } from './plans';
 
@@ -21,7 +20,7 @@ export const CANNING = {
   method: 'boiling-water',
   elevation: '500 ft',
   jars: 7,
-  water: '12 quarts',
+  waterVolume: '12 quarts',
   burnerPower: '2400 W',
 };
 const tray = [
@@ -38,7 +37,6 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   foods: () => [{ kind: 'fruit' }],
   forms: () => [{ food: 'peaches' }],
   whatIsKnown: () => [{ food: 'peaches' }],
-  holdingSolutions: () => [],
   sources: () => [{ ids: ['usda-cghc-2015'] }],
   checkSchedule: () => [plan()],
   planProblems: () => [exampleDay('day.json')],
@@ -53,7 +51,6 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
     { what: 'drying time of apple rings', unit: 'h', before: prior, after: prior, observed: [7, 72], asidePlaces: [1] },
   ],
   processTimeChart: () => [{ food: 'peaches', form: 'halves', pack: 'hot', jar: 'quart' }],
-  drynessByWeighing: () => [{ weighings: tray }],
   powder: () => [{ trimmings: '2 kg', moisture: '88 %', loss: '3 %' }],
   moistureAfterStorage: () => [
     { dried: '500 g', moisture: '2 %', bag: { area: '0.12 m2', transmission: 0.5, time: '365 days' } },
@@ -72,10 +69,7 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
       batchOfDay: 1,
     },
   ],
-  learnFigure: () => [{ prior, observed: [7, 7.5, 7.2, 7.4, 72] }],
   recordRules: () => [{ topic: 'acidified food', made: '2026-08-14' }],
-  parseRecord: () => [serializeRecord(record as never)],
-  serializeRecord: () => [record],
   batchRecord: () => [record],
   waysToKeep: () => [
     {
@@ -104,10 +98,20 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
       ],
     },
   ],
-  elevationFromBoiling: () => [{ temperature: '203 degF' }],
-  shiftWaterActivity: () => [{ waterActivity: 0.5, from: '20 degC', to: '30 degC', food: 'blueberries' }],
   parseQuantity: () => ['1 1/2 cups', 'volume'],
   formatQuantity: () => ['1.51 cup', { fraction: 8 }],
+};
+
+/** Arguments of another shape, which no vector gives. */
+const ALSO: Readonly<Record<string, () => readonly unknown[]>> = {
+  boilingTemperature: () => [{ temperature: '203 degF' }],
+  batchRecord: () => [JSON.stringify({ version: 2, ...record })],
+  canningRules: () => [{ topic: 'holding cut fruit' }],
+  learnFromRecords: () => [{ prior, observed: [7, 7.5, 7.2, 7.4, 72] }],
+  moistureByWeighing: () => [{ weighings: tray }],
+  waterActivityOf: () => [
+    { waterActivity: 0.5, startTemperature: '20 degC', targetTemperature: '30 degC', heatOfSorption: 5 },
+  ],
 };
 
 /** Up to `most` different lists of arguments of each function, by its name. */
@@ -126,5 +130,6 @@ export function goodArguments(most: number): Map<string, readonly (readonly unkn
     }
   }
   for (const [name, args] of Object.entries(BY_HAND)) found.set(name, new Map([['by hand', args()]]));
+  for (const [name, args] of Object.entries(ALSO)) found.get(name)?.set('another shape', args());
   return new Map([...found].map(([name, list]) => [name, [...list.values()]]));
 }

@@ -104,3 +104,53 @@ describe('describeJar', () => {
     expect(describeJar(input).capacity).toEqual({ value: 500, unit: 'mL' });
   });
 });
+
+describe('a jar whose water is weighed', () => {
+  test.each([
+    // CRC densities of water at 1 atm
+    [20, 998.2071],
+    [30, 995.6502],
+    [60, 983.2],
+  ])('a liter of water at %d degC weighs %d g', (value, grams) => {
+    const { capacity: brimful } = describeJar({
+      water: { value: grams, unit: 'g' },
+      temperature: { value, unit: 'degC' },
+    });
+    expect(brimful.unit).toBe('mL');
+    expect(brimful.value).toBeCloseTo(1000, 0);
+  });
+
+  test('has its mouth, or a regular one, and says where each figure is from', () => {
+    const weighed = { water: '500 g', temperature: '20 degC' } as const;
+    expect(describeJar({ ...weighed, opening: '60 mm' })).toMatchObject({
+      capacityIs: 'brimful',
+      opening: { value: 60, unit: 'mm' },
+      basis: [{ of: 'capacity', kind: 'measured' }, { of: 'capacity' }, { of: 'opening', kind: 'measured' }],
+    });
+    expect(describeJar({ ...weighed, mouth: 'wide' }).mouth).toBe('wide');
+    const plain = describeJar(weighed);
+    expect(plain.mouth).toBe('regular');
+    expect(plain.basis.map(({ kind }) => kind)).toContain('common-practice');
+  });
+
+  test('a weight in ounces gives fluid ounces', () => {
+    expect(describeJar({ water: '17 oz', temperature: '68 degF' }).capacity).toEqual({
+      // 17 oz = 481.9417 g; / 0.9982 g/mL = 482.81 mL = 16.326 fl oz
+      value: expect.closeTo(16.326, 3),
+      unit: 'fl oz',
+    });
+    expect(describeJar({ water: '1 lb', temperature: '68 degF' }).capacity.unit).toBe('fl oz');
+  });
+
+  test.each([
+    [{ water: '0 g', temperature: '20 degC' }, 'OUT_OF_RANGE', 'water'],
+    [{ water: '500 mL', temperature: '20 degC' }, 'WRONG_DIMENSION', 'water'],
+    [{ water: '500 g', temperature: '-5 degC' }, 'OUT_OF_RANGE', 'temperature'],
+    [{ water: '500 g' }, 'MISSING', 'temperature'],
+    [{ water: '500 g', temperature: '20 degC', opening: '60 mm', mouth: 'wide' }, 'CONTRADICTION', 'mouth'],
+    [{ water: '500 g', temperature: '20 degC', jar: 'pint' }, 'UNKNOWN_FIELD', 'jar'],
+  ])('%j fails with %s at %s', (input, code, path) => {
+    expect(codeOf(() => describeJar(input as never))).toBe(code);
+    expect(pathOf(() => describeJar(input as never))).toBe(path);
+  });
+});

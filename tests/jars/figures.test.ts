@@ -154,7 +154,7 @@ test.each<[string, number, number, string]>([
   // Guide 6: 1 in over the jars, 30 min at 180 to 185 degF
   ['low-temperature-pasteurization', 180, 185, 'degF'],
 ])('running a canner: %s is %d to %d %s', (name, low, high, unit) => {
-  const found = canningRules().rules.find(({ rule }) => rule === name);
+  const found = canningRules().rules.find(({ id: rule }) => rule === name);
   expect([found?.low, found?.high, found?.unit]).toEqual([low, high, unit]);
   // the words say the same figure, hours where the table holds minutes of a day
   const words: Record<string, RegExp> = {

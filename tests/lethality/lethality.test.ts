@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type LogPoint, lethality, zValue } from '../../src/lethality/index';
+import { type LogPoint, lethality } from '../../src/lethality/index';
 import { codeAndPath as errorOf } from '../helpers/errors';
 
 const F0 = { reference: '121.1 degC', z: '10 degC' } as const;
@@ -227,14 +227,14 @@ test('100,000 readings take time in proportion: far less than the hundredfold of
 
 test('a list of holds is the sum of its parts, and agrees with a record of the same', () => {
   const held = lethality({
-    holds: [
+    heldAt: [
       { temperature: '111.1 degC', time: '30 min' },
       { temperature: '121.1 degC', time: '120 s' },
     ],
     ...F0,
   });
-  expect(held.parts[0]).toBeCloseTo(3, 9);
-  expect(held.parts[1]).toBeCloseTo(2, 9);
+  expect(held.minutesOfEach[0]).toBeCloseTo(3, 9);
+  expect(held.minutesOfEach[1]).toBeCloseTo(2, 9);
   expect(held.minutes).toBeCloseTo(5, 9);
   const record = lethality({
     log: [
@@ -243,26 +243,26 @@ test('a list of holds is the sum of its parts, and agrees with a record of the s
     ],
     ...F0,
   });
-  expect(record.minutes).toBeCloseTo(held.parts[0] as number, 9);
+  expect(record.minutes).toBeCloseTo(held.minutesOfEach[0] as number, 9);
 });
 
 test('every answer of arithmetic says that it is not a process or that resistance varies', () => {
   const first = { temperature: '80 degC', dValue: '10 min' } as const;
   const answers = [
-    lethality({ holds: [{ temperature: '100 degC', time: '1 min' }], ...F0 }),
-    lethality({ holds: [{ temperature: '100 degC', time: '1 min' }], ...F0, dValue: '1 min' }),
+    lethality({ heldAt: [{ temperature: '100 degC', time: '1 min' }], ...F0 }),
+    lethality({ heldAt: [{ temperature: '100 degC', time: '1 min' }], ...F0, dValue: '1 min' }),
   ];
   for (const { cautions, basis } of answers) {
     expect(cautions.map(({ id }) => id)).toContain('record-check-only');
     expect(basis.length).toBeGreaterThan(0);
   }
-  const z = zValue({ first, second: { temperature: '90 degC', dValue: '1 min' } });
+  const z = lethality({ first, second: { temperature: '90 degC', dValue: '1 min' } });
   expect(z.cautions.map(({ id }) => id)).toEqual(['resistance-varies']);
 });
 
 test.each([
-  [() => lethality({ holds: [], log: [], ...F0 } as never), ['CONTRADICTION', 'holds']],
-  [() => lethality({ holds: [], ...F0 }), ['OUT_OF_RANGE', 'holds']],
+  [() => lethality({ heldAt: [], log: [], ...F0 } as never), ['CONTRADICTION', 'heldAt']],
+  [() => lethality({ heldAt: [], ...F0 }), ['OUT_OF_RANGE', 'heldAt']],
 ])('bad input %# is refused', (work, error) => {
   expect(errorOf(work)).toEqual(error);
 });
@@ -277,9 +277,9 @@ test('a printed hold is worth its own time at any other temperature', () => {
         const z = { value: zDegrees, unit: 'delta degC' } as const;
         const temperature = { value: degC, unit: 'degC' } as const;
         const held = { temperature: '100 degC', time: { value: minutes, unit: 'min' } } as const;
-        const moved = lethality({ holds: [held], reference: temperature, z }).minutes;
+        const moved = lethality({ heldAt: [held], reference: temperature, z }).minutes;
         const back = { temperature, time: { value: moved, unit: 'min' } } as const;
-        expect(lethality({ holds: [back], reference: '100 degC', z }).minutes).toBeCloseTo(minutes, 6);
+        expect(lethality({ heldAt: [back], reference: '100 degC', z }).minutes).toBeCloseTo(minutes, 6);
         if (degC > 100) expect(moved).toBeLessThan(minutes);
       },
     ),
@@ -288,7 +288,7 @@ test('a printed hold is worth its own time at any other temperature', () => {
 
 test('a D value counts the reductions of holds and of a record', () => {
   const holds = [{ temperature: '121.1 degC', time: '2.52 min' }] as const;
-  const held = lethality({ holds: [...holds], ...F0, dValue: '12.6 s' });
+  const held = lethality({ heldAt: [...holds], ...F0, dValue: '12.6 s' });
   expect(held.reductions).toBeCloseTo(12, 9); // handbook Table 10.10: 12 x 0.21
   expect(held.cautions.map(({ id }) => id)).toContain('published-heat-no-process');
   const log = [
@@ -297,5 +297,5 @@ test('a D value counts the reductions of holds and of a record', () => {
   ] as const;
   expect(lethality({ log: [...log], ...F0, dValue: '0.25 min' }).reductions).toBeCloseTo(12, 9);
   expect(lethality({ log: [...log], ...F0 })).not.toHaveProperty('reductions');
-  expect(errorOf(() => lethality({ holds: [...holds], ...F0, dValue: '0 min' }))).toEqual(['OUT_OF_RANGE', 'dValue']);
+  expect(errorOf(() => lethality({ heldAt: [...holds], ...F0, dValue: '0 min' }))).toEqual(['OUT_OF_RANGE', 'dValue']);
 });

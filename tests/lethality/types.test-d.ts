@@ -11,5 +11,7 @@ test('z is a difference of temperature', () => {
   lethality({ log: [], reference: '250 degF', z: '18 degF' });
   // @ts-expect-error a time where z belongs
   expectTypeOf(lethality).toBeCallableWith({ log: [], reference: '250 degF', z: '18 min' });
-  expectTypeOf(lethality).returns.toHaveProperty('minutes').toEqualTypeOf<number>();
+  expectTypeOf(lethality({ heldAt: [], reference: '121.1 degC', z: '10 degC' }))
+    .toHaveProperty('minutes')
+    .toEqualTypeOf<number>();
 });

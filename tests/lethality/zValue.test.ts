@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { lethality, zValue } from '../../src/lethality/index';
+import { lethality } from '../../src/lethality/index';
 import { codeAndPath as errorOf } from '../helpers/errors';
 
 test('z leads from one D value to the other', () => {
@@ -12,10 +12,10 @@ test('z leads from one D value to the other', () => {
       (degC, rise, ratio) => {
         const first = { temperature: { value: degC, unit: 'degC' }, dValue: { value: ratio, unit: 'min' } } as const;
         const second = { temperature: { value: degC + rise, unit: 'degC' }, dValue: '60 s' } as const;
-        const { z } = zValue({ first, second });
+        const { z } = lethality({ first, second });
         if (z.value < 1 || z.value > 100) return; // outside what the others take
         const moved = lethality({
-          holds: [{ temperature: first.temperature, time: first.dValue }],
+          heldAt: [{ temperature: first.temperature, time: first.dValue }],
           z: z as { value: number; unit: 'delta degC' },
           reference: second.temperature,
         });
@@ -27,11 +27,11 @@ test('z leads from one D value to the other', () => {
 
 test('z is in the degrees of the first temperature', () => {
   // 10 degC apart and a factor of ten is z = 10 degC = 18 degF
-  const celsius = zValue({
+  const celsius = lethality({
     first: { temperature: '100 degC', dValue: '10 min' },
     second: { temperature: '110 degC', dValue: '1 min' },
   });
-  const fahrenheit = zValue({
+  const fahrenheit = lethality({
     first: { temperature: '212 degF', dValue: '10 min' },
     second: { temperature: '230 degF', dValue: '1 min' },
   });
@@ -43,7 +43,7 @@ test('z is in the degrees of the first temperature', () => {
 test.each([
   [
     () =>
-      zValue({
+      lethality({
         first: { temperature: '80 degC', dValue: '1 min' },
         second: { temperature: '80 degC', dValue: '2 min' },
       }),

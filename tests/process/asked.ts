@@ -1,12 +1,12 @@
 /** The words that the tests ask with: every food and form of the pantry, by every name. */
 import { foodRows, formRows } from '../../src/foods/tables';
-import { formNameRows, notRecommendedRows, processRows, scopeRows } from '../../src/process/tables';
+import { formNameRows, notRecommendedRows, processRecipeRows, processRows } from '../../src/process/tables';
 
 /** Ids of the foods that the process tables speak of. */
 export const processFoods: readonly string[] = [
   ...new Set([
     ...processRows.map(({ food }) => food),
-    ...scopeRows.flatMap(({ foods, madeOf = [], excludes = [] }) => [...foods, ...madeOf, ...excludes]),
+    ...processRecipeRows.flatMap(({ foods, excludes = [] }) => [...foods, ...excludes]),
     ...notRecommendedRows.flatMap(({ foods }) => foods),
   ]),
 ];

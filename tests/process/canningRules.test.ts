@@ -43,8 +43,8 @@ test('a rule that says to drop nothing: the pressure drop restarts the time', ()
 
 test('a dial gauge that is off is corrected up to 2 psi and replaced beyond', () => {
   const { rules } = canningRules({ topic: 'pressure canner' });
-  const dial = rules.filter(({ rule }) => rule.startsWith('dial-'));
-  expect(dial.map(({ rule }) => rule)).toEqual(['dial-check', 'dial-correct', 'dial-replace']);
+  const dial = rules.filter(({ id: rule }) => rule.startsWith('dial-'));
+  expect(dial.map(({ id: rule }) => rule)).toEqual(['dial-check', 'dial-correct', 'dial-replace']);
   for (const { basis } of dial) {
     expect(basis).toMatchObject([{ source: 'usda-cghc-2015', locator: 'Guide 1, p. 1-20', seen: 'reproduction' }]);
   }
@@ -64,5 +64,5 @@ test('the rules of pickles have a source each, and the ends of a range', () => {
     expect([text, unit ?? ''].every((each) => each.length > 0)).toBe(true);
     expect(basis[0]?.source).toBeTruthy();
   }
-  expect(rules.find(({ rule }) => rule === 'pasteurization-start')).toMatchObject({ low: 120, high: 140 });
+  expect(rules.find(({ id: rule }) => rule === 'pasteurization-start')).toMatchObject({ low: 120, high: 140 });
 });

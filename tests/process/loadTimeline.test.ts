@@ -4,18 +4,18 @@ import { type LoadTimeline, type LoadTimelineInput, loadTimeline } from '../../s
 import { thrownBy as errorOf } from '../helpers/errors';
 import { BEANS as beans } from './loads';
 
-const peaches = { ...beans, food: 'peach', form: 'halves', method: 'boiling-water', water: '16 quarts' } as const;
+const peaches = { ...beans, food: 'peach', form: 'halves', method: 'boiling-water', waterVolume: '16 quarts' } as const;
 const load = (input: LoadTimelineInput): LoadTimeline => {
   const answer = loadTimeline(input);
   if (!answer.tested) expect.fail(answer.reason.text);
   return answer;
 };
-const step = (answer: LoadTimeline, name: string) => answer.steps.find((line) => line.step === name)?.minutes;
+const step = (answer: LoadTimeline, name: string) => answer.steps.find((line) => line.what === name)?.minutes;
 
 describe('a pressure canner', () => {
   test('has the printed steps around the tested time', () => {
     const answer = load(beans);
-    expect(answer.steps.map((line) => line.step)).toEqual([
+    expect(answer.steps.map((line) => line.what)).toEqual([
       'heat the water',
       'load the jars',
       'heat to steady steam',
@@ -53,7 +53,7 @@ describe('a pressure canner', () => {
 describe('a boiling-water canner', () => {
   test('heats, loads, comes back to the boil, processes, rests and unloads', () => {
     const answer = load(peaches);
-    expect(answer.steps.map((line) => line.step)).toEqual([
+    expect(answer.steps.map((line) => line.what)).toEqual([
       'heat the water',
       'load the jars',
       'heat to a boil',
@@ -74,8 +74,8 @@ describe('a boiling-water canner', () => {
 
   test('a second load starts hot', () => {
     const second = load({ ...peaches, waterTemperature: '95 degC' });
-    expect(second.steps[0]?.step).toBe('load the jars');
-    expect(second.total.likely).toBeLessThan(load(peaches).total.likely);
+    expect(second.steps[0]?.what).toBe('load the jars');
+    expect(second.totalMinutes.likely).toBeLessThan(load(peaches).totalMinutes.likely);
   });
 
   test('hotter food comes back to the boil sooner', () => {
@@ -107,19 +107,19 @@ test('the process is never shortened, the ranges are in order, and more power is
         const input = {
           ...question,
           jars,
-          water: { value: litres, unit: 'L' },
+          waterVolume: { value: litres, unit: 'L' },
           elevation: { value: metres, unit: 'm' },
         } as const;
         const answer = loadTimeline({ ...input, burnerPower: { value: watts, unit: 'W' } });
         if (!answer.tested) return;
         expect(step(answer, 'process')?.low).toBe(answer.process.minutes);
-        for (const { minutes } of [...answer.steps, { minutes: answer.total }]) {
+        for (const { minutes } of [...answer.steps, { minutes: answer.totalMinutes }]) {
           expect(minutes.low).toBeLessThanOrEqual(minutes.likely);
           expect(minutes.likely).toBeLessThanOrEqual(minutes.high);
           expect(Number.isFinite(minutes.high)).toBe(true);
         }
         const stronger = load({ ...input, burnerPower: { value: watts * 2, unit: 'W' } });
-        expect(stronger.total.likely).toBeLessThanOrEqual(answer.total.likely);
+        expect(stronger.totalMinutes.likely).toBeLessThanOrEqual(answer.totalMinutes.likely);
       },
     ),
   );
@@ -129,8 +129,8 @@ test.each([
   [{ jars: 0 }, 'OUT_OF_RANGE', 'jars'],
   [{ jars: 10_000 }, 'OUT_OF_RANGE', 'jars'],
   [{ jars: 1.5 }, 'OUT_OF_RANGE', 'jars'],
-  [{ water: '2 lb' }, 'WRONG_DIMENSION', 'water'],
-  [{ water: '0 L' }, 'OUT_OF_RANGE', 'water'],
+  [{ waterVolume: '2 lb' }, 'WRONG_DIMENSION', 'waterVolume'],
+  [{ waterVolume: '0 L' }, 'OUT_OF_RANGE', 'waterVolume'],
   [{ burnerPower: '0 W' }, 'OUT_OF_RANGE', 'burnerPower'],
   [{ burnerPower: undefined }, 'MISSING', 'burnerPower'],
   [{ efficiency: 0 }, 'OUT_OF_RANGE', 'efficiency'],

@@ -11,7 +11,7 @@ const peaches: LoadTimelineInput = {
   form: 'halves',
   method: 'boiling-water',
   elevation: '500 ft',
-  water: '12 quarts',
+  waterVolume: '12 quarts',
 };
 function energyOf(input: LoadTimelineInput) {
   const answer = loadTimeline(input);
@@ -32,9 +32,9 @@ describe('the energy of a load', () => {
   ])('counts every step of a load in %s, once', (_, input, full, held, off) => {
     const load = loadTimeline(input);
     if (!load.tested) throw new Error(load.reason.text);
-    expect(load.steps.map(({ step }) => step).sort()).toEqual([...full, ...held, ...off].sort());
+    expect(load.steps.map(({ what: step }) => step).sort()).toEqual([...full, ...held, ...off].sort());
     const minutes = (names: string[]) =>
-      load.steps.reduce((sum, { step, minutes }) => sum + (names.includes(step) ? minutes.likely : 0), 0);
+      load.steps.reduce((sum, { what: step, minutes }) => sum + (names.includes(step) ? minutes.likely : 0), 0);
     const { heatingUp, holding, energy } = energyOf(input);
     expect(heatingUp.likely.value).toBeCloseTo((2.4 * minutes(full)) / 60, 9);
     expect(holding.likely.value).toBeCloseTo((2.4 * 0.4 * minutes(held)) / 60, 9);
@@ -54,11 +54,11 @@ describe('the energy of a load', () => {
         fc.double({ min: 0.05, max: 0.5, noNaN: true }),
         (litres, efficiency) => {
           const water = { value: litres, unit: 'L' as const };
-          const one = energyOf({ ...peaches, water, efficiency });
+          const one = energyOf({ ...peaches, waterVolume: water, efficiency });
           expectRising(one);
           const likely = (change: Partial<LoadTimelineInput>) =>
-            energyOf({ ...peaches, water, efficiency, ...change }).energy.likely.value;
-          expect(likely({ water: { value: litres + 1, unit: 'L' } })).toBeGreaterThan(one.energy.likely.value);
+            energyOf({ ...peaches, waterVolume: water, efficiency, ...change }).energy.likely.value;
+          expect(likely({ waterVolume: { value: litres + 1, unit: 'L' } })).toBeGreaterThan(one.energy.likely.value);
           expect(likely({ efficiency: 2 * efficiency })).toBeLessThan(one.energy.likely.value);
           expect(likely({ waterTemperature: '90 degC' })).toBeLessThan(one.energy.likely.value);
         },

@@ -6,6 +6,6 @@ export const BEANS = {
   method: 'weighted-gauge',
   elevation: '800 ft',
   jars: 7,
-  water: '3 quarts',
+  waterVolume: '3 quarts',
   burnerPower: '2400 W',
 } as const;

@@ -12,18 +12,18 @@ describe('processesFor', () => {
       expect.objectContaining({
         form: 'whole',
         pack: 'hot',
-        jars: ['pint'],
+        jarSizes: ['pint'],
         method: 'boiling-water',
         headspace: { value: 0.5, unit: 'in' },
-        acid: [{ jar: 'pint', acid: expect.objectContaining({ bottledLemonJuice: { value: 1, unit: 'tbsp' } }) }],
+        acidByJar: [{ jar: 'pint', acid: expect.objectContaining({ bottledLemonJuice: { value: 1, unit: 'tbsp' } }) }],
         bands: [
-          { elevation: '0 to 1,000 ft', minutes: 45 },
-          { elevation: '1,001 to 3,000 ft', minutes: 50 },
-          { elevation: '3,001 to 6,000 ft', minutes: 55 },
-          { elevation: 'above 6,000 ft', minutes: 60 },
+          { elevationBand: '0 to 1,000 ft', minutes: 45 },
+          { elevationBand: '1,001 to 3,000 ft', minutes: 50 },
+          { elevationBand: '3,001 to 6,000 ft', minutes: 55 },
+          { elevationBand: 'above 6,000 ft', minutes: 60 },
         ],
       }),
-      expect.objectContaining({ jars: ['quart'] }),
+      expect.objectContaining({ jarSizes: ['quart'] }),
     ]);
     expect(basis.length).toBeGreaterThan(1);
   });
@@ -31,8 +31,8 @@ describe('processesFor', () => {
   test('says what it will not serve, cell by cell', () => {
     const sauce = processesFor({ food: 'tomato sauce' }).processes.find(({ alternative }) => alternative === 'c');
     expect(sauce?.bands).toEqual([
-      { elevation: '0 to 1,000 ft', minutes: 10, pressure: { value: 15, unit: 'psi' } },
-      { elevation: 'above 1,000 ft', refused: 'not-recommended' },
+      { elevationBand: '0 to 1,000 ft', minutes: 10, pressure: { value: 15, unit: 'psi' } },
+      { elevationBand: 'above 1,000 ft', refused: 'not-recommended' },
     ]);
     const cantaloupe = processesFor({ food: 'cantaloupe' });
     expect(cantaloupe.processes[0]?.bands.map(({ minutes }) => minutes)).toEqual([15, 20, 25]);
@@ -51,7 +51,8 @@ describe('processesFor', () => {
   });
 
   test('agrees with testedProcess on every line', () => {
-    for (const { form, pack, jars, method, alternative, bands } of processesFor({ food: 'tomato' }).processes) {
+    for (const { form, pack, jarSizes: jars, method, alternative, bands } of processesFor({ food: 'tomato' })
+      .processes) {
       for (const jar of jars) {
         for (const [index, elevation] of (['0 ft', '9000 ft'] as const).entries()) {
           if (method === 'dial-gauge' && index === 1) continue;

@@ -4,10 +4,9 @@ import { StillroomError } from '../../src/errors/index';
 import { foodRows, nameOf } from '../../src/foods/tables';
 import { knowledgeOf, matchForm } from '../../src/process/food';
 import { type TestedProcess, type TestedProcessInput, testedProcess } from '../../src/process/index';
-import { foodsOf, scopeOf } from '../../src/process/scope';
-import { notRecommendedRows, processRecipeRows, processRows, scopeRows } from '../../src/process/tables';
+import { foodsOf, isItself } from '../../src/process/scope';
+import { formNameRows, notRecommendedRows, processRecipeRows, processRows } from '../../src/process/tables';
 import { forms } from './asked';
-import unnamedFoods from './unnamedFoods.json';
 
 const METHODS = ['boiling-water', 'dial-gauge', 'weighted-gauge'] as const;
 const PACKS = ['hot', 'raw', 'not stated'] as const;
@@ -29,14 +28,13 @@ const SYRUP = ['blueberry', 'cherry', 'sweet cherry', 'sour cherry', ...GRAPES, 
 const WHOLE_HOT = ['berry', 'blueberry', 'currant', 'black currant', 'red currant', 'gooseberry', 'huckleberry'];
 const WHOLE = [...WHOLE_HOT, 'blackberry', 'dewberry', 'loganberry', 'mulberry', ...RASPBERRIES];
 
-/** The ids that a scope line, or the row alone, names for a row; nothing is inherited. */
-function namedBy(row: (typeof processRows)[number]): readonly string[] {
-  const lines = scopeRows.filter(
-    ({ food, form = row.form, pack = row.pack }) => food === row.food && form === row.form && pack === row.pack,
-  );
-  const [line] = [...lines.filter(({ form }) => form !== undefined), ...lines];
-  return line === undefined ? [row.food] : [...line.foods, ...(line.madeOf ?? [])];
-}
+const pagesOf = (recipe: string) => processRecipeRows.filter(({ process }) => process === recipe);
+/** The ids that a row, the pages of its recipes or the names of its product have; nothing is inherited. */
+const namedBy = ({ recipe, food }: (typeof processRows)[number]): readonly string[] => [
+  food,
+  ...formNameRows.flatMap((row) => (row.recipe === recipe ? (row.products ?? []) : [])),
+  ...pagesOf(recipe).flatMap(({ foods }) => foods),
+];
 
 /** Every food in every form it goes by, and now and then in a form of others, in each pack and canner: what is served. */
 function* served(): Generator<TestedProcess> {
@@ -61,7 +59,7 @@ test('every food and form called tested is named by the page of a row with these
     count += 1;
     reached.add(answer.food);
     expect(answer.scope, `${answer.food}, ${answer.form}`).toContain(answer.food);
-    // the rows and scopes themselves, read without the library's lookup
+    // the rows and pages themselves, read without the library's lookup
     const row = processRows.find(({ id }) => id === answer.row);
     if (row === undefined) expect.fail(`${answer.food}, ${answer.form}: no row ${answer.row}`);
     expect([row.recipe, row.method, row.pack ?? 'not stated']).toEqual([answer.recipe, answer.method, answer.pack]);
@@ -69,9 +67,6 @@ test('every food and form called tested is named by the page of a row with these
     const id = foodRows.find(({ name }) => name === answer.food)?.id as string;
     expect(namedBy(row), `${answer.food}, ${answer.form}`).toContain(id);
     expect(foodsOf(row), `${answer.food}, ${answer.form}`).toContain(id);
-    // and the recipes: the food is on the page of one of them, or is the product itself
-    const inRecipes = processRecipeRows.some(({ process, foods }) => process === row.recipe && foods.includes(id));
-    if (!inRecipes && id !== row.food) expect(unnamedFoods).toHaveProperty([`${row.recipe}: ${id}`]);
   }
   expect(count).toBeGreaterThan(500);
   expect(reached.size).toBeGreaterThan(100);
@@ -192,25 +187,59 @@ describe('other pages', () => {
   });
 });
 
-test('every scope line speaks of rows, its names are foods, and none is named and left out at once', () => {
-  const names = foodRows.map(({ id }) => id);
-  for (const { food, form, pack, foods: own, madeOf = [], excludes = [] } of scopeRows) {
-    const rows = processRows.filter(
-      (row) => row.food === food && (form ?? row.form) === row.form && (pack ?? row.pack) === row.pack,
-    );
-    expect(rows.length, `${food}, ${form}`).toBeGreaterThan(0);
-    for (const name of [...own, ...madeOf]) {
-      expect(names).toContain(name);
-      expect(excludes).not.toContain(name);
-    }
-    expect(own.length + madeOf.length).toBeGreaterThan(0);
+test('no page names and leaves out a food at once; a process is asked for by foods of its page only', () => {
+  for (const { id, foods, packFoods = {}, askedBy = [], excludes = [] } of processRecipeRows) {
+    for (const food of excludes) expect(foods, id).not.toContain(food);
+    for (const food of [...askedBy, ...Object.values(packFoods).flat()]) expect(foods, id).toContain(food);
   }
 });
 
+/** Typed here from the pages: a dish of several foods, or one that is cooked with others, is not any one of them. */
+test('a food that is only a part of a dish does not ask for its process', () => {
+  for (const [recipe, parts] of [
+    ['mixed-vegetables', ['carrot', 'sweet-corn', 'green-bean', 'lima-bean', 'tomato', 'zucchini']],
+    ['tomatoes-with-okra-or-zucchini', ['tomato', 'okra', 'zucchini']],
+    ['succotash', ['sweet-corn', 'lima-bean']],
+    ['fruit-cocktail', ['peach', 'pear', 'grape']],
+    ['zucchini-pineapple', ['zucchini']],
+    ['chile-con-carne', ['beef', 'kidney-bean', 'tomato']],
+    ['mincemeat-pie-filling', ['apple', 'beef', 'venison']],
+    ['watermelon-rind-pickles', ['watermelon']],
+    ['soup-without-seafood', ['carrot', 'dry-bean', 'beef', 'salmon']],
+  ] as const) {
+    const rows = processRows.filter((row) => row.recipe === recipe);
+    expect(rows.length).toBeGreaterThan(0);
+    for (const row of rows) {
+      expect(foodsOf(row)).toEqual([row.food]);
+      for (const part of parts) expect(knowledgeOf(part).choices.map((choice) => choice.recipe)).not.toContain(recipe);
+    }
+  }
+});
+
+test('what is made of a food is not the food as such', () => {
+  const row = (recipe: string) => processRows.find((each) => each.recipe === recipe) as (typeof processRows)[number];
+  for (const [recipe, food] of [
+    ['berry-syrup', 'strawberry'],
+    ['fruit-puree', 'apricot'],
+    ['jam-or-jelly', 'strawberry'],
+    ['tomato-ketchup', 'tomato'],
+    ['meat-stock', 'beef'],
+  ] as const)
+    expect([foodsOf(row(recipe)).includes(food), isItself(row(recipe), food)], recipe).toEqual([true, false]);
+  for (const [recipe, food] of [
+    ['berry-whole', 'blueberry'],
+    ['jam-or-jelly', 'jam'],
+    ['tomato-crushed', 'green-tomato'],
+    ['fruit-puree', 'fruit'],
+  ] as const)
+    expect(isItself(row(recipe), food), recipe).toBe(true);
+  expect(foodsOf(row('berry-syrup'))).not.toContain('berry');
+});
+
 test('a row that a page does not name has no way in: it is for the food of its row, and for no kind of it', () => {
-  const invented = { food: 'berry', form: 'jam', pack: 'hot' } as const;
+  const invented = { recipe: 'berry-jam', food: 'berry', form: 'jam', pack: 'hot' } as const;
   expect(foodsOf(invented)).toEqual(['berry']);
-  // a kind of a food with rows has them only where a scope line names it
+  // a kind of a food with rows has them only where a page names it
   for (const { id, wider = [] } of foodRows) {
     for (const { food } of wider) {
       const borrowed = processRows.filter((row) => row.food === food && !namedBy(row).includes(id));
@@ -225,7 +254,11 @@ test('a row that a page does not name has no way in: it is for the food of its r
 
 test('no food that a page or later guidance leaves out is served from it, and none that is not canned at all', () => {
   for (const row of processRows) {
-    for (const id of scopeOf(row)?.excludes ?? []) expect(namedBy(row), `${row.id}: ${id}`).not.toContain(id);
+    const pages = pagesOf(row.recipe);
+    const left = new Set(pages.flatMap(({ excludes = [] }) => excludes));
+    // another recipe of the process may name it
+    for (const id of pages.flatMap(({ foods }) => foods)) left.delete(id);
+    for (const id of left) expect(foodsOf(row), `${row.id}: ${id}`).not.toContain(id);
   }
   for (const { foods, covers, pack, jar, id: barred } of notRecommendedRows) {
     if (covers !== 'every form' || pack !== undefined || jar !== undefined) continue;

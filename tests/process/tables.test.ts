@@ -31,8 +31,6 @@ import {
   processRows,
   recipes,
   rowsOf,
-  scopeRow,
-  scopeRows,
 } from '../../src/process/tables';
 import { parseQuantity } from '../../src/quantity/index';
 import { toDecimalIn } from '../../src/quantity/scale';
@@ -46,7 +44,6 @@ const rows = {
   jam: processRow(),
   acid: acidRow(),
   'elevation-bands': bandRow(),
-  scopes: scopeRow(),
   'form-names': formNameRow(),
   'near-forms': nearFormRow(),
   recipes: processRecipeRow(),
@@ -83,15 +80,17 @@ test('every food and form is one of the pantry', () => {
   const formIds = new Set(formRows.map(({ id }) => id));
   for (const { food } of processRows) expect(foodIds).toContain(food);
   for (const { form } of processRows) expect(formIds).toContain(form);
-  for (const { food, form } of scopeRows)
-    expect([foodIds.has(food), form === undefined || formIds.has(form)]).toEqual([true, true]);
+  for (const { foods, packFoods = {}, askedBy = [], excludes = [] } of processRecipeRows)
+    for (const food of [...foods, ...Object.values(packFoods).flat(), ...askedBy, ...excludes])
+      expect(foodIds).toContain(food);
   for (const { foods, forms = [], covers } of notRecommendedRows) {
     for (const food of foods) expect(foodIds).toContain(food);
     for (const form of forms) expect(formIds).toContain(form);
     expect(forms.length > 0).toBe(covers === 'these forms');
   }
-  for (const { recipe, forms = [] } of formNameRows) {
+  for (const { recipe, forms = [], products = [] } of formNameRows) {
     expect(rowsOf(recipe).length, recipe).toBeGreaterThan(0);
+    for (const food of products) expect(foodIds).toContain(food);
     for (const form of forms) expect(formIds).toContain(form);
   }
 });
@@ -298,9 +297,10 @@ describe('foods', () => {
 
 test('every rule of the canning table is listed', () => {
   const ids = (rows: readonly { id: string }[]) => rows.map(({ id }) => id);
-  expect(canningRules().rules.map(({ rule }) => rule)).toEqual([
+  expect(canningRules().rules.map(({ id: rule }) => rule)).toEqual([
     ...ids(read('canning-rules').rows),
     ...ids(readTable('acid', 'pickle-rules').rows),
+    ...ids(read('anti-darkening').rows),
   ]);
 });
 

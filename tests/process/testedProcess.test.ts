@@ -102,7 +102,7 @@ describe('acid', () => {
       where: 'recipe',
       choose: 'all',
       bottledLemonJuice: { value: 0.25, unit: 'cup' },
-      per: 'quart of filling',
+      amountsFor: 'quart of filling',
       text: '1/4 cup of bottled lemon juice per quart of filling; for 7 quarts: 1 3/4 cups',
     });
     expect(served({ food: 'salsa', form: 'taco sauce' }).acid).toMatchObject({
@@ -208,7 +208,7 @@ describe('copies that disagree', () => {
     expect(served({ food: 'smoked fish', method: 'weighted-gauge' })).toMatchObject({
       minutes: 110,
       pressure: { value: 10, unit: 'psi' },
-      copies: [{ pressure: 10 }, { pressure: 11, notServed: 'copying fault' }],
+      copies: [{ psi: 10 }, { psi: 11, notServed: 'copying fault' }],
     });
     const higher = served({ food: 'smoked fish', method: 'weighted-gauge', elevation: '1001 ft' });
     expect(higher).toMatchObject({ minutes: 110, pressure: { value: 15, unit: 'psi' } });
@@ -420,7 +420,7 @@ describe('a cooked fruit sauce in pints (common practice, no source)', () => {
 
   test('no printed fruit sauce in pints takes less', () => {
     for (const food of ['apple', 'cranberry', 'mango']) {
-      for (const { form, method, jars, bands } of processesFor({ food }).processes) {
+      for (const { form, method, jarSizes: jars, bands } of processesFor({ food }).processes) {
         if (!form.startsWith('sauce') || method !== 'boiling-water' || !jars.includes('pint')) continue;
         expect(bands[0]?.minutes).toBeGreaterThan(10);
       }

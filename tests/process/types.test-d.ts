@@ -37,9 +37,9 @@ describe('wrong dimensions do not compile', () => {
     // @ts-expect-error no such canner
     testedProcess({ ...question, method: 'oven' });
     // @ts-expect-error a mass is no volume of water
-    loadTimeline({ ...question, jars: 7, burnerPower: '2 kW', water: '3 lb' });
+    loadTimeline({ ...question, jars: 7, burnerPower: '2 kW', waterVolume: '3 lb' });
     // @ts-expect-error an energy is no power
-    loadTimeline({ ...question, jars: 7, burnerPower: '2 kWh', water: '3 L' });
+    loadTimeline({ ...question, jars: 7, burnerPower: '2 kWh', waterVolume: '3 L' });
     // @ts-expect-error the citation is required
     elevationMinutes({ baseMinutes: 10, rule: 'bands', elevation: '0 ft' });
     // @ts-expect-error acid or low-acid

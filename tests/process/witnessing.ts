@@ -4,7 +4,7 @@ import { StillroomError } from '../../src/errors/index';
 import { bandIndex, bandsOf } from '../../src/process/bands';
 import { type TestedProcessInput, testedProcess } from '../../src/process/index';
 import { foodsOf } from '../../src/process/scope';
-import type { ProcessRecipeRow, ProcessRow } from '../../src/process/tables';
+import { formNameRows, type ProcessRecipeRow, type ProcessRow } from '../../src/process/tables';
 import { parseQuantity } from '../../src/quantity/index';
 import { checksOf, type PrintedCheck } from './printed';
 
@@ -90,14 +90,18 @@ export function unwitnessed(rows: readonly ProcessRow[], witnesses: readonly Wit
     .filter((cell) => !seen.has(cell));
 }
 
-/** The foods that a process is served for, and that neither its rows nor a recipe ending in it names. */
+/** The foods that a process is served for, and that neither its rows, a recipe ending in it nor a name of its product has. */
 export function unnamed(
   rows: readonly ProcessRow[],
   recipes: readonly Pick<ProcessRecipeRow, 'process' | 'foods'>[],
   foods: (row: ProcessRow) => readonly string[] = foodsOf,
 ): string[] {
   const named = (row: ProcessRow) =>
-    new Set([row.food, ...recipes.filter(({ process }) => process === row.recipe).flatMap((recipe) => recipe.foods)]);
+    new Set([
+      row.food,
+      ...recipes.filter(({ process }) => process === row.recipe).flatMap((recipe) => recipe.foods),
+      ...formNameRows.filter(({ recipe }) => recipe === row.recipe).flatMap(({ products = [] }) => products),
+    ]);
   return [
     ...new Set(
       rows.flatMap((row) =>

@@ -2,11 +2,9 @@ import { expectTypeOf, test } from 'vitest';
 import {
   type Composition,
   composition,
-  jarsFromRaw,
   kitchenMeasure,
   type ReadyFromRaw,
   rawForJars,
-  rawForReady,
   readyFromRaw,
 } from '../../src/produce/index';
 import type { Quantity, Range } from '../../src/quantity/index';
@@ -17,13 +15,13 @@ test('a quantity of the wrong kind does not compile', () => {
   // @ts-expect-error raw food is no length
   readyFromRaw({ food: 'peach', form: 'halves', raw: '3 ft' });
   // @ts-expect-error a ready weight is a mass
-  rawForReady({ food: 'peach', form: 'halves', ready: '1 ft' });
+  readyFromRaw({ food: 'peach', form: 'halves', ready: '1 ft' });
   // @ts-expect-error a measured ready weight too
-  readyFromRaw({ food: 'peach', form: 'halves', raw: '3 lb', measured: { ready: '2 cups' } });
+  readyFromRaw({ food: 'peach', form: 'halves', raw: '3 lb', ownYield: { ready: '2 cups' } });
   // @ts-expect-error jars are counted
   rawForJars({ food: 'peach', form: 'halves', jar: 'quart', jars: '7' });
   // @ts-expect-error a jar has a name
-  jarsFromRaw({ food: 'peach', form: 'halves', jar: 7, raw: '3 lb' });
+  rawForJars({ food: 'peach', form: 'halves', jar: 7, raw: '3 lb' });
   // @ts-expect-error a volume where one belongs
   kitchenMeasure({ food: 'sugar', volume: '1 lb' });
   // @ts-expect-error a mass where one belongs
@@ -31,8 +29,8 @@ test('a quantity of the wrong kind does not compile', () => {
 });
 
 test('answers are plain values', () => {
-  expectTypeOf(readyFromRaw).returns.toEqualTypeOf<ReadyFromRaw | NotKnown>();
+  expectTypeOf(readyFromRaw({ food: 'peach', form: 'halves', raw: '3 lb' })).toEqualTypeOf<ReadyFromRaw | NotKnown>();
   expectTypeOf<ReadyFromRaw['ready']>().toEqualTypeOf<Range<Quantity<'mass'>>>();
   expectTypeOf(composition).returns.toEqualTypeOf<Composition | NotKnown>();
-  expectTypeOf<Composition['water']>().toEqualTypeOf<Range<number>>();
+  expectTypeOf<Composition['moisture']>().toEqualTypeOf<Range<number>>();
 });

@@ -12,7 +12,7 @@ test('the verdict on vinegar and water', () => {
     checkPickleLiquid({
       recipe: 'pickled beets',
       vinegar,
-      water,
+      waterVolume: water,
       acetic,
       ...(batches === undefined ? {} : { batches }),
     });
@@ -30,7 +30,7 @@ test('the verdict on vinegar and water', () => {
 
 test('strong vinegar buys no water', () => {
   const check = (recipe: string, vinegar: `${number} cups`, acetic: `${number} %`, water: `${number} cups`) =>
-    checkPickleLiquid({ recipe, vinegar, acetic, water });
+    checkPickleLiquid({ recipe, vinegar, acetic, waterVolume: water });
   // printed without water
   const answer = check('bread-and-butter pickles', '2 cups', '10 %', '2 cups');
   expect(answer).toMatchObject({ verdict: 'too much water', mostWater: { value: 0, unit: 'cup' } });
@@ -54,7 +54,7 @@ test('strong vinegar buys no water', () => {
     ];
     for (const acetic of [0.05, 0.06, 0.1, 0.3]) {
       const more = { value: water.value + 0.1, unit: 'cup' as const };
-      const { verdict } = checkPickleLiquid({ recipe, vinegar, acetic, water: more }) as { verdict: string };
+      const { verdict } = checkPickleLiquid({ recipe, vinegar, acetic, waterVolume: more }) as { verdict: string };
       expect(['too weak', 'too much water'], recipe).toContain(verdict);
     }
   }
@@ -67,7 +67,7 @@ test('lemon juice printed beside the vinegar must be there', () => {
       recipe: 'three-bean salad',
       vinegar: '0.5 cup',
       acetic: 0.05,
-      water: '1.25 cup',
+      waterVolume: '1.25 cup',
       ...(lemonJuice === undefined ? {} : { lemonJuice }),
     });
   expect(check()).toMatchObject({ verdict: 'too little lemon juice', leastLemonJuice: { value: 0.25, unit: 'cup' } });
@@ -84,7 +84,7 @@ test('the covering liquid of each recipe, as often as it is made, is kept', () =
       checkPickleLiquid({
         recipe: row.id,
         vinegar: cups(vinegar),
-        water: cups(water),
+        waterVolume: cups(water),
         lemonJuice: cups(lemonJuice),
         acetic: 0.05,
         batches: 2,
@@ -110,7 +110,7 @@ test('batches are those that the recipe may have', () => {
 
 test('a ferment is not judged by its vinegar', () => {
   expect(
-    checkPickleLiquid({ recipe: 'fermented dill pickles', vinegar: '0.25 cup', acetic: 0.05, water: '8 cups' }),
+    checkPickleLiquid({ recipe: 'fermented dill pickles', vinegar: '0.25 cup', acetic: 0.05, waterVolume: '8 cups' }),
   ).toMatchObject({
     known: false,
     reason: { code: 'a-ferment' },
@@ -137,8 +137,8 @@ test('bad input', () => {
     'vinegar',
   );
   expectError(
-    () => checkPickleLiquid({ recipe: 'pickled beets', vinegar: '1 cup', acetic: 0.05, water: '-1 cup' }),
+    () => checkPickleLiquid({ recipe: 'pickled beets', vinegar: '1 cup', acetic: 0.05, waterVolume: '-1 cup' }),
     'OUT_OF_RANGE',
-    'water',
+    'waterVolume',
   );
 });

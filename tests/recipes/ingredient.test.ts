@@ -20,6 +20,17 @@ describe('one ingredient', () => {
     });
   });
 
+  test('says its form', () => {
+    expect(line({ food: '@scope', role: 'fruit', form: 'juice', printed: 'bottled' })).toMatchObject({
+      what: 'apple juice, bottled',
+      food: 'apple',
+      form: 'juice',
+    });
+    expect(line({ food: 'onion', role: 'vegetable', form: 'chopped' }).what).toBe('chopped onions');
+    const wide = ingredientOf(row, { role: 'fruit', food: '@scope', form: 'crushed' }, 'the fruit', 1);
+    expect(wide.what).toBe('the fruit, crushed');
+  });
+
   test('that the pantry does not have goes by its printed name', () => {
     const found = line({ item: 'whole cloves', role: 'spice', amount: '2 tsp' });
     expect(found.what).toBe('whole cloves');
@@ -33,8 +44,8 @@ describe('one ingredient', () => {
 
   test('counted is rounded up to halves', () => {
     const cloves = { item: 'garlic', role: 'spice', count: 3, countMost: 5, counted: 'cloves' } as const;
-    expect(line(cloves)).toMatchObject({ count: 3, countMost: 5, counted: 'cloves' });
-    expect(line(cloves, 0.4)).toMatchObject({ count: 1.5, countMost: 2 });
+    expect(line(cloves)).toMatchObject({ pieces: 3, piecesMost: 5, counted: 'cloves' });
+    expect(line(cloves, 0.4)).toMatchObject({ pieces: 1.5, piecesMost: 2 });
   });
 
   test('for each jar, or for so much of something, stays as printed in any size', () => {
@@ -46,7 +57,7 @@ describe('one ingredient', () => {
       amount: '1 tsp',
       per: { amount: '1 gallon', of: 'water' },
     } as const;
-    expect(line(dip, 5)).toMatchObject({ amount: { value: 1, unit: 'tsp' }, per: { of: 'water' } });
+    expect(line(dip, 5)).toMatchObject({ amount: { value: 1, unit: 'tsp' }, amountFor: { of: 'water' } });
   });
 
   test('says what may be left out and what is poured off', () => {

@@ -33,8 +33,8 @@ describe('a mixture', () => {
     const peach = mixture({ parts: [{ food: 'peach', mass: '3 lb' }] });
     if (!peach.known) throw new Error('not known');
     // sugar brings no water to speak of
-    expect(found.water.likely).toBeCloseTo(peach.water.likely * 0.75, 3);
-    expect(found.water.likely + found.solids.likely).toBeCloseTo(1, 12);
+    expect(found.moisture.likely).toBeCloseTo(peach.moisture.likely * 0.75, 3);
+    expect(found.moisture.likely + found.solids.likely).toBeCloseTo(1, 12);
   });
 
   test('tells its water activity where it is dried to a moisture', () => {
@@ -43,14 +43,14 @@ describe('a mixture', () => {
         { food: 'peach', mass: '1 kg' },
         { food: 'plum', mass: '1 kg' },
       ],
-      moisture: 0.3,
+      targetMoisture: 0.3,
     });
     const dry = mixture({
       parts: [
         { food: 'peach', mass: '1 kg' },
         { food: 'plum', mass: '1 kg' },
       ],
-      moisture: 0.18,
+      targetMoisture: 0.18,
     });
     if (!(wet.known && dry.known)) throw new Error('not known');
     expect(dry.waterActivity?.likely).toBeLessThan(wet.waterActivity?.likely as number);

@@ -57,7 +57,7 @@ describe('a recipe', () => {
     );
     expect(recipe({ recipe: 'blackberry jelly with powdered pectin', jars: 6 })).toMatchObject({ known: false });
     const pectin = made({ recipe: 'peach-jam-powdered-pectin' }).ingredients.find(({ role }) => role === 'pectin');
-    expect(pectin).toMatchObject({ count: 1, or: { value: 49.6, unit: 'g' } });
+    expect(pectin).toMatchObject({ pieces: 1, or: { value: 49.6, unit: 'g' } });
   });
 
   test('is refused for a food that its page does not name', () => {
@@ -94,14 +94,14 @@ describe('a recipe', () => {
         const inPot = batches / many.pots;
         one.ingredients.forEach((line, index) => {
           const scaled = many.ingredients[index];
-          if (line.role === 'acid' && line.amount !== undefined && line.per === undefined)
+          if (line.role === 'acid' && line.amount !== undefined && line.amountFor === undefined)
             expect(ml(scaled?.amount)).toBeGreaterThanOrEqual(ml(line.amount) * inPot * (1 - 1e-8));
           // water that thins an acid that must be kept; it is rounded down, and a trace of it stays a trace
           const thins =
             line.role === 'liquid' &&
             !line.neverLess &&
             one.ingredients.some(({ role, neverLess }) => role === 'acid' && neverLess);
-          if (thins && line.amount !== undefined && line.per === undefined && inPot >= 1)
+          if (thins && line.amount !== undefined && line.amountFor === undefined && inPot >= 1)
             expect(ml(scaled?.amount)).toBeLessThanOrEqual(ml(line.amount) * inPot * (1 + 1e-8));
         });
       }),

@@ -7,6 +7,7 @@ import { rowsOf } from '../../src/process/tables';
 import { parseQuantity } from '../../src/quantity/parseQuantity';
 import { packageRow } from '../../src/recipes/pectin';
 import { operationRow, type RecipeRow, recipeRow } from '../../src/recipes/rows/tables';
+import { atHandRow, lackRow } from '../../src/recipes/ways/lacking';
 import { orderRow } from '../../src/recipes/ways/order';
 import { checkTables, dataFolder, knownSources, readTable } from '../helpers/tables';
 
@@ -14,12 +15,21 @@ const FILES = readdirSync(dataFolder('recipes'))
   .filter(
     (file) =>
       file.endsWith('.json') &&
-      !['operations.json', 'cautions.json', 'usual-order.json', 'pectin-packages.json'].includes(file),
+      ![
+        'at-hand.json',
+        'cautions.json',
+        'lacks.json',
+        'operations.json',
+        'pectin-packages.json',
+        'usual-order.json',
+      ].includes(file),
   )
   .map((file) => file.replace(/\.json$/, ''));
 
 checkTables('recipes', {
   operations: operationRow(),
+  'at-hand': atHandRow(),
+  lacks: lackRow(),
   'usual-order': orderRow(),
   'pectin-packages': packageRow(),
   ...Object.fromEntries(FILES.map((file) => [file, recipeRow()])),

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { StillroomError } from '../../src/errors/StillroomError';
 import { readFood } from '../../src/foods/fields';
 import { testedProcess } from '../../src/process/testedProcess';
+import { mixture } from '../../src/recipes/mixture';
 import { type OwnProcessInput, ownProcess } from '../../src/recipes/ownProcess';
 import { recipe } from '../../src/recipes/recipe';
 import { RECIPES } from '../../src/recipes/rows/rows';
@@ -86,6 +87,64 @@ describe("minutes of the cook's book below those of the tables", () => {
         if (!found.tested) throw new Error(found.reason.text);
         expect(found.minutes).toBe(Math.max(found.byYourBook, found.byTables?.minutes ?? 0));
       }
+  });
+});
+
+describe('a fruit mix with a part that is low in acid', () => {
+  const mix = ['peach', 'banana'] as const;
+  const canners = [{ method: 'boiling-water' }, { method: 'dial-gauge' }] as const;
+
+  test('is low in acid, however little of it goes in', () => {
+    for (const mass of ['1 g', '100 g', '5 kg'] as const)
+      expect(
+        mixture({
+          parts: [
+            { food: 'peach', mass: '5 kg' },
+            { food: 'banana', mass },
+          ],
+        }),
+      ).toMatchObject({ acidity: 'low-acid', decidedBy: ['banana'] });
+  });
+
+  test('goes into no jar together: only leather and what is dried or frozen takes both', () => {
+    const found = waysToKeep({ lots: mix.map((food) => ({ food })), kitchen: { elevation: '500 ft', canners } });
+    if (!('ways' in found)) throw new Error(found.reason.text);
+    const both = found.ways.filter(({ foods }) => mix.every((food) => foods.includes(food)));
+    expect(both.map(({ recipe: id }) => id)).toContain('fruit-leather');
+    for (const { processes, keeps } of both) {
+      expect(processes).toEqual([]);
+      for (const { processRecipe } of keeps) expect(processRecipe).toBeUndefined();
+    }
+  });
+
+  test("of the cook's own book is refused in boiling water, in any order of its parts", () => {
+    const book = { citation: 'A county cookbook, 1998, page 41', jar: 'pint', headspace: '1/2 in' } as const;
+    const own = { ...book, name: 'fruit spread', minutes: 30, method: 'boiling-water', elevation: '500 ft' } as const;
+    for (const foods of [
+      ['peach', 'carrot'],
+      ['carrot', 'peach'],
+    ])
+      expect(ownProcess({ ...own, foods })).toMatchObject({ tested: false, reason: { code: 'low in acid' } });
+    for (const foods of [[...mix], [...mix].reverse()])
+      expect(ownProcess({ ...own, foods })).toMatchObject({ tested: false, reason: { code: 'not canned' } });
+    expect(ownProcess({ ...own, foods: ['peach', 'plum'] })).toMatchObject({ tested: true });
+  });
+});
+
+describe('a citation that cannot be followed up', () => {
+  test.each(['', ' ', '\t\n', 'my aunt', '???'])('(%j) is refused at its field', (citation) => {
+    const asked: OwnProcessInput = {
+      name: 'plum sauce',
+      citation,
+      foods: ['plum'],
+      form: 'sauce',
+      jar: 'pint',
+      method: 'boiling-water',
+      minutes: 10,
+      headspace: '1/2 in',
+      elevation: '500 ft',
+    };
+    expect(errorOf(() => ownProcess(asked))).toMatchObject({ path: 'citation' });
   });
 });
 

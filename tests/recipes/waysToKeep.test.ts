@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { testedProcess } from '../../src/process/testedProcess';
+import { recipe } from '../../src/recipes/recipe';
 import { RECIPES } from '../../src/recipes/rows/rows';
 import { type WaysToKeep, type WaysToKeepInput, waysToKeep } from '../../src/recipes/waysToKeep';
 
@@ -38,6 +39,29 @@ describe('the ways to keep a food', () => {
     expect(wayOf(found({ food: 'green bean', kitchen }), 'green-bean-whole-or-pieces')?.lacking[0]?.what).toBe(
       'canner',
     );
+  });
+
+  test.each([
+    ['white peach', 'peach'],
+    ['white nectarine', 'nectarine'],
+    ['savoy cabbage', 'cabbage'],
+  ])('of a %s are freezing and drying by the page of a %s, and no jar', (kind, wider) => {
+    const { ways, basis } = found({ food: kind, kitchen });
+    const makes = (wanted: string) => ways.filter((way) => way.makes === wanted).map((way) => way.recipe);
+    expect(makes('frozen').length).toBeGreaterThan(0);
+    expect(makes('frozen').some((id) => id.startsWith(`frozen-${wider}`))).toBe(true);
+    expect(
+      ways.filter(({ keeps, processes }) => processes.length > 0 || keeps.some((keep) => keep.processRecipe)),
+    ).toEqual([]);
+    expect(basis.some(({ of, food }) => of === 'ways[].needs' && food === wider)).toBe(true);
+    expect(recipe({ recipe: makes('frozen')[0] as string, food: kind })).toHaveProperty('ingredients');
+  });
+
+  test('of a kind with a page are by that page, not by the wider one', () => {
+    const recipes = (food: string) => found({ food, kitchen }).ways.map((way) => way.recipe);
+    expect(recipes('spinach')).toContain('dried-spinach');
+    expect(recipes('spinach')).not.toContain('dried-greens');
+    expect(recipes('kale')).toContain('dried-greens');
   });
 
   test('of peaches begin with halves or slices, hot or raw', () => {

@@ -271,7 +271,7 @@ describe('kept needs evidence: each case has its verdict and says what is missin
     const { verdict: said, evidence, findings } = review(record);
     expect(said).toBe(verdict);
     expect(evidence.filter(({ status }) => status !== 'held').map(({ line }) => line)).toEqual(lacking);
-    const rules = findings.map(({ rule }) => rule);
+    const rules = findings.map(({ id: rule }) => rule);
     for (const line of lacking) expect(rules.includes(line) || rules.includes(`${line}-not-recorded`), line).toBe(true);
     // what is missing is said as data: the field, and what must stand in it
     for (const { field, wanted, next } of evidence)

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { dryingCurve } from '../../src/drying/index';
-import { learnFigure } from '../../src/record/index';
+import { learnFromRecords } from '../../src/record/index';
 import { expectError } from '../helpers/errors';
 import { seededNormal } from '../helpers/normal';
 
@@ -10,7 +10,7 @@ const book = { low: 0.7, likely: 0.78, high: 0.86 };
 describe('learning', () => {
   test('with no records it is the published range, leaning and all', () => {
     const leaning = { low: 0.7, likely: 0.84, high: 0.86 };
-    const { figure, priorCountsFor, n } = learnFigure({ prior: leaning, observed: [] });
+    const { figure, priorCountsFor, n } = learnFromRecords({ prior: leaning, observed: [] });
     expect(figure.low).toBeCloseTo(0.7, 9);
     expect(figure.likely).toBe(0.84);
     expect(figure.high).toBeCloseTo(0.86, 9);
@@ -21,7 +21,7 @@ describe('learning', () => {
     const normal = seededNormal(7);
     const own = Array.from({ length: 200 }, () => 0.74 + 0.02 * normal());
     const widths = [0, 3, 12, 50, 200].map((n) => {
-      const { figure, average, priorCountsFor } = learnFigure({ prior: book, observed: own.slice(0, n) });
+      const { figure, average, priorCountsFor } = learnFromRecords({ prior: book, observed: own.slice(0, n) });
       expect(priorCountsFor).toBeCloseTo(1 / (1 + n), 1);
       return [figure.high - figure.low, average.high - average.low] as const;
     });
@@ -29,15 +29,15 @@ describe('learning', () => {
       expect(next).toBeLessThan(widths[i]?.[0] as number);
       expect(average).toBeLessThan(widths[i]?.[1] as number);
     });
-    const { average } = learnFigure({ prior: book, observed: own });
+    const { average } = learnFromRecords({ prior: book, observed: own });
     expect(average.likely).toBeCloseTo(0.74, 2);
   });
 
   test.each([1, 2, 3, 5, 20])('one slip of the pen among %d good records moves little', (n) => {
     const good = Array.from({ length: n }, (_, i) => 0.76 + 0.01 * ((i % 3) - 1));
-    const clean = learnFigure({ prior: book, observed: good });
+    const clean = learnFromRecords({ prior: book, observed: good });
     for (const slip of [7.6, 0.076, -50, 1e6]) {
-      const { figure, outliers } = learnFigure({ prior: book, observed: [...good, slip] });
+      const { figure, outliers } = learnFromRecords({ prior: book, observed: [...good, slip] });
       expect(Math.abs(figure.likely - clean.figure.likely)).toBeLessThan(0.02);
       expect(outliers.map(({ value }) => value)).toEqual([slip]);
       expect(outliers[0]?.countsFor).toBeLessThan(0.02);
@@ -47,22 +47,27 @@ describe('learning', () => {
     }
     // the farther off, the less it moves
     const by = (slip: number) =>
-      Math.abs(learnFigure({ prior: book, observed: [...good, slip] }).figure.likely - clean.figure.likely);
+      Math.abs(learnFromRecords({ prior: book, observed: [...good, slip] }).figure.likely - clean.figure.likely);
     expect(by(1e6)).toBeLessThan(by(10));
   });
 
   test('records that agree with each other outvote the book', () => {
-    const { figure, outliers } = learnFigure({ prior: book, observed: [0.55, 0.56, 0.54, 0.55, 0.56, 0.55] });
+    const { figure, outliers } = learnFromRecords({ prior: book, observed: [0.55, 0.56, 0.54, 0.55, 0.56, 0.55] });
     expect(outliers).toEqual([]);
     expect(figure.likely).toBeCloseTo(0.583, 2);
   });
 
   test('a figure that varies by a factor stays above zero', () => {
     const prior = { low: 0.5, likely: 1, high: 2 };
-    const { figure } = learnFigure({ prior, observed: [0.2, 0.3, 0.25], varies: 'times', what: 'hours per pound' });
+    const { figure } = learnFromRecords({
+      prior,
+      observed: [0.2, 0.3, 0.25],
+      varies: 'times',
+      what: 'hours per pound',
+    });
     expect(figure.low).toBeGreaterThan(0);
     expect(figure.low).toBeLessThan(figure.likely);
-    expect(learnFigure({ prior, observed: [], varies: 'times' }).figure.high).toBeCloseTo(2, 9);
+    expect(learnFromRecords({ prior, observed: [], varies: 'times' }).figure.high).toBeCloseTo(2, 9);
   });
 
   test('a drying constant, fitted to each load: toward the own dryer, one wrong load aside', () => {
@@ -79,12 +84,12 @@ describe('learning', () => {
     // a range of a book (invented) at 0.2 to 0.45 per hour; the own dryer does 0.5, give or take a tenth
     const prior = { low: 0.2, likely: 0.3, high: 0.45 };
     const own = Array.from({ length: 12 }, () => load(0.5 * Math.exp(0.1 * normal())));
-    const clean = learnFigure({ what: 'drying constant', prior, observed: own, varies: 'times' });
+    const clean = learnFromRecords({ what: 'drying constant', prior, observed: own, varies: 'times' });
     expect(clean.outliers).toEqual([]);
     expect(clean.average.low).toBeLessThan(0.5);
     expect(clean.average.high).toBeGreaterThan(0.5);
     expect(clean.figure.low).toBeGreaterThan(0.3);
-    const slipped = learnFigure({ prior, observed: [...own, load(0.02)], varies: 'times' });
+    const slipped = learnFromRecords({ prior, observed: [...own, load(0.02)], varies: 'times' });
     expect(slipped.outliers.map(({ index }) => index)).toEqual([12]);
     expect(Math.abs(slipped.figure.likely / clean.figure.likely - 1)).toBeLessThan(0.02);
   });
@@ -99,7 +104,11 @@ describe('learning', () => {
         (three, observed, varies) => {
           const [low, likely, high] = [...three].sort((a, b) => a - b) as [number, number, number];
           fc.pre(high - low > 1e-9 * high);
-          const { figure, average, priorCountsFor } = learnFigure({ prior: { low, likely, high }, observed, varies });
+          const { figure, average, priorCountsFor } = learnFromRecords({
+            prior: { low, likely, high },
+            observed,
+            varies,
+          });
           for (const range of [figure, average]) {
             for (const end of Object.values(range)) expect(Number.isFinite(end)).toBe(true);
             expect(range.low).toBeLessThanOrEqual(range.likely);
@@ -114,54 +123,58 @@ describe('learning', () => {
 
   test('ends that doubles can hardly tell apart are no range', () => {
     const prior = { low: 1e-9, likely: 1e-9, high: 1.0000000000000003e-9 };
-    expectError(() => learnFigure({ prior, observed: [], varies: 'times' }), 'CONTRADICTION', 'prior');
+    expectError(() => learnFromRecords({ prior, observed: [], varies: 'times' }), 'CONTRADICTION', 'prior');
   });
 
   test('the order of the records is nothing to it', () => {
     const observed = [0.71, 0.8, 0.75, 0.3, 0.77];
-    const back = learnFigure({ prior: book, observed: [...observed].reverse() });
-    expect(learnFigure({ prior: book, observed }).figure.likely).toBeCloseTo(back.figure.likely, 12);
+    const back = learnFromRecords({ prior: book, observed: [...observed].reverse() });
+    expect(learnFromRecords({ prior: book, observed }).figure.likely).toBeCloseTo(back.figure.likely, 12);
   });
 
   test('a hundred thousand records in a moment', () => {
     const observed = Array.from({ length: 100_000 }, (_, i) => 0.7 + (i % 100) / 1000);
     const before = performance.now();
-    expect(learnFigure({ prior: book, observed }).n).toBe(100_000);
+    expect(learnFromRecords({ prior: book, observed }).n).toBe(100_000);
     expect(performance.now() - before).toBeLessThan(3000);
   });
 });
 
 describe('shares and bad figures', () => {
   test('a moisture in percent stays between 0 and 1', () => {
-    const { figure } = learnFigure({
+    const { figure } = learnFromRecords({
       prior: { low: '95 %', likely: '97 %', high: '99 %' },
       observed: ['99.9 %', 1, 1],
       varies: 'share',
     });
     expect(figure.high).toBe(1);
     const flat = { low: 0.5, likely: 0.5, high: 0.5 };
-    expectError(() => learnFigure({ prior: flat, observed: [], varies: 'share' }), 'CONTRADICTION', 'prior');
+    expectError(() => learnFromRecords({ prior: flat, observed: [], varies: 'share' }), 'CONTRADICTION', 'prior');
     const over = { low: 0.5, likely: 0.9, high: 1.1 };
-    expectError(() => learnFigure({ prior: over, observed: [], varies: 'share' }), 'OUT_OF_RANGE', 'prior.high');
+    expectError(() => learnFromRecords({ prior: over, observed: [], varies: 'share' }), 'OUT_OF_RANGE', 'prior.high');
     expectError(
-      () => learnFigure({ prior: { ...over, high: 1 }, observed: [0.5, 85], varies: 'share' }),
+      () => learnFromRecords({ prior: { ...over, high: 1 }, observed: [0.5, 85], varies: 'share' }),
       'OUT_OF_RANGE',
       'observed[1]',
     );
-    expectError(() => learnFigure({ prior: over, observed: ['850 %'] }), 'OUT_OF_RANGE', 'observed[0]');
+    expectError(() => learnFromRecords({ prior: over, observed: ['850 %'] }), 'OUT_OF_RANGE', 'observed[0]');
   });
   test('bad figures', () => {
     const prior = { low: 1, likely: 2, high: 3 };
-    expectError(() => learnFigure({ prior, observed: [1, -1], varies: 'times' }), 'OUT_OF_RANGE', 'observed[1]');
+    expectError(() => learnFromRecords({ prior, observed: [1, -1], varies: 'times' }), 'OUT_OF_RANGE', 'observed[1]');
     expectError(
-      () => learnFigure({ prior: { ...prior, low: 0 }, observed: [], varies: 'times' }),
+      () => learnFromRecords({ prior: { ...prior, low: 0 }, observed: [], varies: 'times' }),
       'OUT_OF_RANGE',
       'prior.low',
     );
-    expectError(() => learnFigure({ prior, observed: [Number.NaN] }), 'OUT_OF_RANGE', 'observed[0]');
-    expectError(() => learnFigure({ prior, observed: [2e9] }), 'OUT_OF_RANGE', 'observed[0]');
-    expectError(() => learnFigure({ prior, observed: [true] } as never), 'WRONG_TYPE', 'observed[0]');
-    expectError(() => learnFigure({ prior: { low: 1, high: 3 }, observed: [] } as never), 'MISSING', 'prior.likely');
-    expectError(() => learnFigure({ prior } as never), 'MISSING', 'observed');
+    expectError(() => learnFromRecords({ prior, observed: [Number.NaN] }), 'OUT_OF_RANGE', 'observed[0]');
+    expectError(() => learnFromRecords({ prior, observed: [2e9] }), 'OUT_OF_RANGE', 'observed[0]');
+    expectError(() => learnFromRecords({ prior, observed: [true] } as never), 'WRONG_TYPE', 'observed[0]');
+    expectError(
+      () => learnFromRecords({ prior: { low: 1, high: 3 }, observed: [] } as never),
+      'MISSING',
+      'prior.likely',
+    );
+    expectError(() => learnFromRecords({ prior } as never), 'MISSING', 'observed');
   });
 });

@@ -1,11 +1,21 @@
 import { describe, expect, test } from 'vitest';
 import { dryingGuide, type KnownDryingGuide } from '../../src/drying/index';
-import { workTimes } from '../../src/plan/makes/work';
+import { findFood } from '../../src/foods/index';
+import { formNamed } from '../../src/foods/lookUpFood';
+import { usualMinutesPerPound } from '../../src/plan/makes/work';
+import { makesOf } from '../../src/plan/request/planFields';
 import { composition, rawForJars, readyFromRaw } from '../../src/produce/index';
-import { type BatchRecordInput, batchRecord, learnFigure, learnFromRecords } from '../../src/record/index';
+import type { Makes } from '../../src/recipes/rows/tables';
+import { type BatchRecordInput, batchRecord, learnFromRecords } from '../../src/record/index';
 import { expectError } from '../helpers/errors';
 import { known } from '../helpers/known';
 import { strayPaths } from '../sources/basisPaths';
+
+/** The customary minutes of a raw pound, by the operations of the usual recipe. */
+const usual = (food: string, form: string, makes: readonly Makes[]) => {
+  const found = findFood(food) as { id: string };
+  return usualMinutesPerPound(found.id, formNamed(form), makes);
+};
 
 const batch = { lotCode: 'A1', date: '2026-08-14', name: 'a batch' } as const;
 const canned = {
@@ -39,11 +49,11 @@ describe('what is learned', () => {
     expect(learn(peaches(20))).toMatchObject({ learned: [], passedOver: [] });
   });
 
-  test('the yield starts from the range of readyFromRaw and goes by the model of learnFigure', () => {
+  test('the yield starts from the range of readyFromRaw and goes by the model of learnFromRecords', () => {
     const records = [peaches(40, {}, 29), peaches(22, {}, 16.5), peaches(60, {}, 44)];
     const [entry, ...more] = taught(...records);
     const printed = known(readyFromRaw({ food: 'peach', form: 'halves', raw: '1 lb' })).yield;
-    const own = learnFigure({ prior: printed, observed: [29 / 40, 16.5 / 22, 44 / 60], varies: 'share' }).figure;
+    const own = learnFromRecords({ prior: printed, observed: [29 / 40, 16.5 / 22, 44 / 60], varies: 'share' }).figure;
     expect(more).toEqual([]);
     expect(entry).toMatchObject({ food: 'peach', form: 'halves', n: 3, outliers: [] });
     for (const end of ['low', 'likely', 'high'] as const) {
@@ -68,11 +78,16 @@ describe('what is learned', () => {
   });
 
   test('minutes of one pair of hands a raw pound: the clock times the hands, over all the lots', () => {
-    const customary = workTimes('jars', 'halves', 'hot').perPound;
-    const prior = { low: customary / 2, likely: customary, high: customary * 2 };
-    const own = (observed: number[]) => learnFigure({ prior, observed, varies: 'times' }).figure;
+    const canning = usual('peach', 'halves', makesOf('jars'));
+    const drying = (food: string) => usual(food, 'slices', ['dried']);
+    const own = (observed: number[], customary: number) =>
+      learnFromRecords({
+        prior: { low: customary / 2, likely: customary, high: customary * 2 },
+        observed,
+        varies: 'times',
+      }).figure;
     const [entry] = taught(peaches(20, { process: canned, work: { preparing: '30 min', hands: 2 } }));
-    expect(entry?.minutesPerPound).toEqual(own([3]));
+    expect(entry?.minutesPerPound).toEqual(own([3], canning));
     // the time of filling is no preparing
     expect(taught(peaches(20, { process: canned, work: { filling: '30 min' } }))).toEqual([]);
     const two: BatchRecordInput = {
@@ -83,19 +98,19 @@ describe('what is learned', () => {
       ],
     };
     expect(taught(two).map(({ food, minutesPerPound }) => [food, minutesPerPound])).toEqual([
-      ['peach', own([2])],
-      ['apple', own([2])],
+      ['peach', own([2], drying('peach'))],
+      ['apple', own([2], drying('apple'))],
     ]);
   });
 
   test.each([
-    ['jars', 'halves', { process: canned }],
-    ['jars', 'sauce', { process: { ...canned, food: 'apple', form: 'sauce' } }],
-    ['dried', 'slices', { dryer: { time: '9 h' } }],
-    ['leather', 'puree', { dryer: { time: '9 h' } }],
-    ['frozen', 'slices', { keptIn: 'freezer' }],
-  ] as const)('the customary minutes of %s, %s', (make, form, more) => {
-    const { perPound } = workTimes(make, form, undefined);
+    [makesOf('jars'), 'halves', { process: canned }],
+    [makesOf('jars'), 'sauce', { process: { ...canned, food: 'apple', form: 'sauce' } }],
+    [['dried'], 'slices', { dryer: { time: '9 h' } }],
+    [['leather'], 'puree', { dryer: { time: '9 h' } }],
+    [['frozen'], 'slices', { keptIn: 'freezer' }],
+  ] as const)('the customary minutes of %s, %s', (makes, form, more) => {
+    const perPound = usual('apple', form, makes);
     const record: BatchRecordInput = {
       ...batch,
       lots: [{ food: 'apple', form, raw: '10 lb' }],
@@ -121,7 +136,7 @@ describe('what is learned', () => {
       ['pint', 1],
     ]);
     const { low, likely, high } = known(rawForJars({ food: 'peach', form: 'halves', jar: 'quart', jars: 1 })).raw;
-    const own = learnFigure({
+    const own = learnFromRecords({
       prior: { low: low.value, likely: likely.value, high: high.value },
       observed: [20 / 7, 3, 0.02 / 7],
       varies: 'times',
@@ -168,8 +183,8 @@ describe('what is learned', () => {
     });
     const [entry, fresh, ...more] = taught(record(7, 0.85), record(8, 0.86));
     const { hours } = dryingGuide({ food: 'apple', form: 'slices' }) as KnownDryingGuide;
-    const { water } = known(composition({ food: 'apple' }));
-    const own = learnFigure({
+    const { moisture: water } = known(composition({ food: 'apple' }));
+    const own = learnFromRecords({
       prior: { low: hours.low.value, likely: hours.likely.value, high: hours.high.value },
       observed: [7, 8],
       varies: 'times',
@@ -178,7 +193,7 @@ describe('what is learned', () => {
     expect((entry?.dryingHours?.high.value ?? 0) / 60).toBeCloseTo(own.high, 9);
     expect(fresh).toEqual({
       food: 'apple',
-      moisture: learnFigure({ prior: water, observed: [0.85, 0.86] }).figure,
+      moisture: learnFromRecords({ prior: water, observed: [0.85, 0.86] }).figure,
       n: 2,
       outliers: [],
     });

@@ -48,7 +48,7 @@ const review = (
   expect(strayPaths(answer)).toEqual([]);
   return answer;
 };
-const rules = (...args: Parameters<typeof review>) => review(...args).findings.map(({ rule }) => rule);
+const rules = (...args: Parameters<typeof review>) => review(...args).findings.map(({ id: rule }) => rule);
 
 describe('the heat process', () => {
   test('a batch that kept the rules has no findings, its process and sources', () => {
@@ -211,7 +211,7 @@ describe('the heat process', () => {
 describe('what else a record shows', () => {
   test('headspace', () => {
     const { findings, verdict } = review(peaches, { headspaces: ['1/2 in', '1/4 in', '1 in'] });
-    expect(findings.map(({ rule, field }) => [rule, field])).toEqual([
+    expect(findings.map(({ id: rule, field }) => [rule, field])).toEqual([
       ['headspace-too-little', 'headspaces[1]'],
       ['headspace-too-much', 'headspaces[2]'],
     ]);
@@ -222,7 +222,7 @@ describe('what else a record shows', () => {
   test('seals', () => {
     const jars = { jarsFilled: 7, jarsSealed: 5 };
     expect(review(peaches, jars).findings[0]).toMatchObject({
-      rule: 'jars-not-sealed',
+      id: 'jars-not-sealed',
       timeLeft: { value: 24, unit: 'h' },
     });
     expect(review(peaches, jars).findings[0]?.remedies).toContain('discard');

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { learnFigure } from '../../src/record/index';
+import { learnFromRecords } from '../../src/record/index';
 import { halfWidths, learn, updated } from '../../src/record/statistics';
 import { ninetyPercentT } from '../../src/record/studentT';
 import { seededNormal } from '../helpers/normal';
@@ -90,7 +90,7 @@ test('the textbook update is what no far record disturbs', () => {
   const spread = 0.08 / (ninetyPercentT(4) * Math.SQRT2);
   const known = updated({ mean: 0.78, measurements: 1, spread, degrees: 4 }, observed, [1, 1, 1]);
   const { next, average } = halfWidths(known);
-  const learned = learnFigure({ prior: book, observed });
+  const learned = learnFromRecords({ prior: book, observed });
   expect(learned.figure.low).toBeCloseTo(known.mean - next, 12);
   expect(learned.average.high).toBeCloseTo(known.mean + average, 12);
 });

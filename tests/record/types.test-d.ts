@@ -5,7 +5,6 @@ import {
   batchRecord,
   type LearnedEntry,
   labelFields,
-  learnFigure,
   learnFromRecords,
   netWeightCheck,
   reviewBatch,
@@ -19,7 +18,7 @@ test('a quantity of the wrong kind does not compile', () => {
   // @ts-expect-error a record has its lots
   batchRecord(base);
   // @ts-expect-error figures are numbers or shares
-  learnFigure({ prior: { low: 0.7, likely: 0.8, high: 0.9 }, observed: ['2 cups'] });
+  learnFromRecords({ prior: { low: 0.7, likely: 0.8, high: 0.9 }, observed: ['2 cups'] });
   // @ts-expect-error a label is a mass or a volume
   netWeightCheck({ labeled: '4 in', contents: [], market: 'US' });
   // @ts-expect-error two markets

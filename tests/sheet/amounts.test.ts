@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { clocks, counted, hours, kilowattHours, price, volume, weight, weights } from '../../src/sheet/amounts';
+import { counted, hours, kilowattHours, price, volume, weight, weights } from '../../src/sheet/amounts';
 
 describe('weights', () => {
   test.each([
@@ -53,8 +53,6 @@ test('counts, prices and the clock', () => {
   expect(counted(5, 'bag of 8 oz', 'bags of 8 oz')).toBe('5 bags of 8 oz');
   expect(counted(0, 'sheet', 'sheets')).toBe('0 sheets');
   expect(price({ value: 3, unit: 'EUR' })).toBe('3.00 EUR');
-  expect(clocks({ low: 46, likely: 50, high: 77 })).toBe('50 to 80 min');
-  expect(clocks({ low: 46, likely: 47, high: 48 })).toBe('50 min');
   expect(hours(361)).toBe('6 1/4 h');
 });
 test('energy in kilowatt-hours, its ends rounded outwards', () => {

@@ -1,55 +1,33 @@
 import { describe, expect, test } from 'vitest';
-import { clockBlock, clockText } from '../../src/sheet/clock';
-import { exampleDay, feasible } from '../helpers/plans';
+import { clockOf, letter } from '../../src/sheet/clock';
 
-const rows = (text: string) => text.split('\n').filter((line) => /^\| [\dd]/.test(line));
-
-test('minutes as the clock shows them, later days by their number', () => {
-  expect(clockText(0, 1)).toBe('0:00');
-  expect(clockText(125, 1)).toBe('2:05');
-  expect(clockText(1500, 1)).toBe('day 2, 1:00');
-  expect(clockText(61, 2)).toBe('day 1, 1:01');
-  expect(clockText(1441, 2)).toBe('day 2, 0:01');
-});
-
-describe('the example by the clock', () => {
-  const plan = feasible(exampleDay('day.json'));
-  const text = clockBlock(plan).join('\n\n');
-  test('one line for each task but lifting, in the order of their starts', () => {
-    const told = plan.schedule.tasks.filter(({ kind }) => kind !== 'load' && kind !== 'unload');
-    expect(rows(text).length).toBe(told.length);
+describe('minutes of the plan as the clock on the wall shows them', () => {
+  const clock = clockOf({ start: 480 }, '2026-08-15');
+  test('time of day, from the start of the plan', () => {
+    expect([0, 65, 959, 960, 1500].map(clock.time)).toEqual(['8:00', '9:05', '23:59', '0:00', '9:00']);
   });
-  test('the sheet shows the process with its minutes, and nothing wrong', () => {
-    expect(text).toContain('Can peach halves in quarts (7): **process 35 min**');
-    expect(text).toContain('no other order finishes sooner');
-    expect(text).toMatch(/Spread plum leather \(4\)/);
-    expect(text).toMatch(/Pack peach slices, frozen \(\d+\)/);
-    expect(text).toMatch(/dryer, \d+ trays/);
-    expect(text).not.toMatch(/undefined|NaN|\[object/);
+  test('a day is a day of the calendar, whatever the hours of work are', () => {
+    expect([0, 959, 960, 1440, 2400].map(clock.day)).toEqual([0, 0, 1, 1, 2]);
+    // a day that starts in the evening goes on past midnight
+    expect(clockOf({ start: 1200 }).day(300)).toBe(1);
   });
-  test('what comes dry after the hours is left for later, and the jars are left to cool', () => {
-    expect(text).toMatch(/By \d+:\d\d: test apple slices, dried for dryness/);
-    expect(text).toContain('cool undisturbed for 12 to 24 hours');
+  test('the day is named where it is another one', () => {
+    expect(clock.when(600, 0)).toBe('18:00');
+    expect(clock.when(1500, 0)).toBe('Sun 9:00');
+    expect(clock.when(28 * 1440, 0)).toBe('Sat 12 September');
+    const undated = clockOf({ start: 480 });
+    expect(undated.when(1500, 0)).toBe('next day 9:00');
+    expect(undated.when(3000, 0)).toBe('day 3 10:00');
+    expect(undated.when(21 * 1440, 0)).toBe('Day 22');
+  });
+  test('days by their date, or by their number', () => {
+    expect([0, 1, 17].map(clock.dayName)).toEqual(['Sat 15 August', 'Sun 16 August', 'Tue 1 September']);
+    expect(clockOf({ start: 480 }).dayName(1)).toBe('Day 2');
   });
 });
-test('a day that ends later than its bound says so; on two days each time names its day', () => {
-  const input = exampleDay('day.json');
-  const text = clockBlock(feasible({ ...input, kitchen: { ...input.kitchen, hours: ['6 h', '8 h'] } })).join('\n\n');
-  expect(text).toMatch(/no other order finishes before day 2, \d+:\d\d/);
-  expect(text).toContain('each day from its own');
-  expect(rows(text).every((row) => /^\| day [12], \d/.test(row))).toBe(true);
+test.each(['2026-02-30', '15.8.2026', '2026-8-15', ''])('%s is no date', (date) => {
+  expect(() => clockOf({ start: 480 }, date)).toThrow(expect.objectContaining({ path: 'date' }));
 });
-test('under pressure the sheet shows the gauge, in metric measure as well', () => {
-  const text = clockBlock(feasible(exampleDay('day-metric.json'))).join('\n\n');
-  expect(text).toMatch(
-    /Can tomatoes, crushed, in quarts \(\d\): \*\*process \d+ min at \d+ psi \(\d+ kPa\) on the gauge\*\*/,
-  );
-});
-test('where nothing is made, the sheet shows no steps', () => {
-  const plan = feasible({
-    lots: [{ food: 'apple', raw: '20 lb' }],
-    kitchen: { elevation: '500 m', hours: '6 h' },
-    products: [{ make: 'dried', from: 'apples' }],
-  });
-  expect(clockBlock(plan)).toEqual([]);
+test('letters of products', () => {
+  expect([0, 1, 25, 26, 27, 52].map(letter)).toEqual(['A', 'B', 'Z', 'AA', 'AB', 'BA']);
 });

@@ -1,13 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { planDay } from '../../src/plan/index';
-import { escapeText } from '../../src/sheet/escape';
-import { runSheet } from '../../src/sheet/index';
+import { escapeHtml, escapeText, inHtml, inMarkdown, oneLine, oneLines } from '../../src/sheet/escape';
+import { MARK, say } from '../../src/sheet/words';
 
 describe('escapeText', () => {
   test.each([
     ['<script>alert(1)</script>', '&lt;script&gt;alert(1)&lt;/script&gt;'],
     ['[here](http://a.b)', '\\[here\\](http:&#47;&#47;a.b)'],
-    ['one\n## two\r\n- three', 'one \\#\\# two - three'],
     ['a | b', 'a / b'],
     ['*bold* _it_ `code`', '\\*bold\\* \\_it\\_ \\`code\\`'],
     ['- item', '\\- item'],
@@ -16,24 +14,19 @@ describe('escapeText', () => {
     ['Peach halves, 1/2 in, 212 °F', 'Peach halves, 1/2 in, 212 °F'],
   ])('%s', (text, shown) => expect(escapeText(text)).toBe(shown));
 });
-
-const evil = '</td><script>alert(1)</script> [x](https://a.b) ![y](https://c.d)\n\n# heading\n| a | b |';
-
-test('names in a sheet stay names', () => {
-  const input = {
-    lots: [{ food: 'apple', raw: '20 lb', name: `lot ${evil}` }],
-    kitchen: { elevation: '500 m', hours: '6 h', dryer: { trays: 6, trayArea: '200 in2' } },
-    products: [{ make: 'dried', from: 'apples', size: '4 oz', name: `product ${evil}` }],
-  } as const;
-  const plain = runSheet(planDay({ ...input, lots: [{ food: 'apple', raw: '20 lb', name: 'lot' }] }));
-  const sheet = runSheet(planDay(input));
-  expect(sheet).not.toMatch(/<script|<\/td|(?<!\\)\]\(|https?:\/\/[ac]/);
-  expect(sheet).toContain('&lt;script&gt;');
-  const count = (text: string, sign: RegExp) => text.match(sign)?.length ?? 0;
-  expect(count(sheet, /^#/gm)).toBe(count(plain, /^#/gm));
-  expect(count(sheet, /^\|/gm)).toBe(count(plain, /^\|/gm));
+test('a name is one line, without signs that nobody sees and without the marks of the sheet', () => {
+  expect(oneLine('one\n## two\r\n- three\u0000')).toBe('one ## two - three');
+  expect(oneLine(`a${MARK.bold}b${MARK.box}c\u202e`)).toBe('abc');
+  expect(oneLines({ a: ['x\ny', 1, null], b: { c: true } })).toEqual({ a: ['x y', 1, null], b: { c: true } });
 });
-
-test.each([undefined, null, {}, { feasible: true }, { feasible: false }, 'plan', []])('%s is no plan', (plan) => {
-  expect(() => runSheet(plan as never)).toThrow(expect.objectContaining({ name: 'StillroomError', path: 'plan' }));
+test('HTML shows a text as it is', () => {
+  expect(escapeHtml(`<b class="x">'a' & b</b>`)).toBe('&lt;b class=&quot;x&quot;&gt;&#39;a&#39; &amp; b&lt;/b&gt;');
+});
+test('boxes and blanks are drawn in each format', () => {
+  const text = `${say('box')} ${say('timer.boil', { minutes: 20, rest: 5 })} <i>`;
+  expect(inMarkdown(text)).toBe(
+    '[ ] boil seen __ : __ → **20 min** → off __ : __ → rest 5 min → out __ : __ &lt;i&gt;',
+  );
+  expect(inHtml(text)).toContain('<span class="box"></span> boil seen <span class="clock">:</span> → <b>20 min</b>');
+  expect(inHtml(text)).toContain('&lt;i&gt;');
 });

@@ -1,138 +1,192 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { type FeasibleDay, type PlanDayInput, planDay } from '../../src/plan/index';
+import { type DayPlan, type FeasibleDay, planDay } from '../../src/plan/index';
 import { runSheet } from '../../src/sheet/index';
+import { exampleDay } from '../helpers/plans';
+import { DAY_NAMES, FEASIBLE_NAMES, feasiblePlan, planOf, randomSheetDay } from './days';
 
-const read = (name: string): PlanDayInput =>
-  JSON.parse(readFileSync(new URL(`../../examples/${name}`, import.meta.url), 'utf8'));
 /** Lines joined again where they were wrapped. */
 const unwrapped = (sheet: string) => sheet.replace(/\n {2}/g, ' ');
+const BAD = /NaN|Infinity|undefined|\[object|[\uE000-\uE00F]/;
+/** The front: all before the first card. */
+const frontOf = (sheet: string) => sheet.split('\n## ')[0] ?? '';
+const partOf = (sheet: string, title: string) => sheet.split(`## ${title}`)[1]?.split('\n## ')[0] ?? '';
 
-describe('the example, in US measure', () => {
-  const sheet = unwrapped(runSheet(planDay({ ...read('day.json'), oneMore: true })));
-  test.each([
-    '**An invented example**',
-    'Kitchen at 3,450 ft.',
-    // Guide 2 of the USDA guide, peaches halved or sliced, hot pack, quarts, 3,001 to 6,000 ft
-    '**process 35 min** for quart jars, hot pack',
-    // applesauce, pints, 3,001 to 6,000 ft
-    '**process 20 min** for pint jars, hot pack',
-    // light syrup: 2 1/4 cups of sugar and 9 cups of water for 7 quarts, three loads
-    'Sugar for light syrup: 6 3/4 cups (3 lb).',
-    'Water for light syrup: 6 3/4 quarts.',
-    'A part-filled last jar to the fridge, not into the canner.',
-    'of the trimmings of apples from the tree.',
-    '## Left out, and why',
-    'Peach sauce in pints: no tested process',
-    '## What limited the day',
-    'go on to **1 oz** to be sure',
-    'Peach halves in quarts: Use yellow-fleshed fruit only',
-    '## Where the figures come from',
-  ])('says %s', (text) => expect(sheet).toContain(text));
-  test('the trimmings weigh the same in the table, by the clock and in their product', () => {
-    const [taken] = /(?<=Take ).+(?= of the trimmings of apples)/.exec(sheet) ?? expect.fail('no trimmings taken');
-    expect(sheet.split(`${taken} of the trimmings of`).length).toBe(2);
-    expect(sheet.split(`${taken} trimmings of`).length).toBe(2);
-    expect(sheet.split(`Prepare ${taken} of trimmings of`).length).toBe(2);
-  });
-  test('lines fit a page, tables aside, and none is said twice', () => {
-    const lines = runSheet(planDay(read('day.json'))).split('\n');
-    expect(lines.filter((line) => line.startsWith('- ') && line.length > 92)).toEqual([]);
-    const cautions = sheet.split('## Cautions')[1]?.split('## Where')[0]?.split('\n- ') ?? [];
-    expect(cautions.length).toBeGreaterThan(8);
-    expect(new Set(cautions).size).toBe(cautions.length);
-  });
-});
-
-describe('the metric example', () => {
-  const sheet = unwrapped(runSheet(planDay(read('day-metric.json'))));
-  test('acid stands in bold with each tomato product, before it is filled, and among the cautions', () => {
-    const blocks = sheet.split('\n## ').filter((block) => /^\d+\. Tomatoes, crushed/.test(block));
-    expect(blocks.length).toBe(2);
-    for (const block of blocks) {
-      expect(block).toContain('**Acid, never left out: ');
-      expect(block.indexOf('**Acid')).toBeLessThan(block.indexOf('Fill hot'));
+describe.each(DAY_NAMES)('%s', (name) => {
+  test.each(['markdown', 'html'] as const)('prints as %s, in both units, with nothing missing', (as) => {
+    for (const units of ['us', 'metric', undefined] as const) {
+      const page = runSheet(planOf(name), { as, ...(units === undefined ? {} : { units }), date: '2026-08-15' });
+      expect(page).not.toMatch(BAD);
+      expect(page.length).toBeGreaterThan(300);
     }
-    // 2 tbsp a quart, 1 tbsp a pint: USDA guide, Guide 3, acidification
-    expect(sheet).toContain('**Acid, never left out: 2 tbsp of bottled lemon juice, or 1/2 tsp of citric acid');
-    expect(sheet).toContain('**Acid, never left out: 1 tbsp of bottled lemon juice, or 1/4 tsp of citric acid');
-    expect(sheet.match(/Required acid/g)?.length).toBe(2);
-  });
-  test('no cups, pounds or degrees Fahrenheit in the amounts; pressure in both', () => {
-    const work = sheet.slice(sheet.indexOf('## Have'), sheet.indexOf('## Left fresh'));
-    expect(work).not.toMatch(/\bcups?\b|\blb\b|\boz\b|°F/);
-    expect(work).toContain('10 psi (69 kPa) on the gauge');
-    expect(work).toContain('at 60 °C');
-    expect(work).toContain('1/2 in (13 mm) of headspace');
-    expect(work).toContain('Blanch in boiling water for 3 min');
   });
 });
 
-const request = read('day.json');
+describe('the example', () => {
+  const sheet = unwrapped(runSheet(planOf('the example'), { date: '2026-08-15', title: 'PEACHES' }));
+  test('the front has at most 60 lines, the sheet far fewer than the 412 of before', () => {
+    const lines = runSheet(planOf('the example')).split('\n');
+    expect(lines.findIndex((line) => line.startsWith('## '))).toBeLessThanOrEqual(60);
+    expect(lines.length).toBeLessThan(300);
+  });
+  test.each([
+    '# PEACHES · Sat 15 August · 3,450 ft · 2 cooks · start 8:00',
+    'An invented example',
+    // Guide 2 of the USDA guide, peaches halved or sliced, hot pack, quarts, 3,001 to 6,000 ft
+    '**7 quart jars IN** · boil seen __ : __ → **35 min** → off',
+    '## A Peach halves in quarts: 35 min',
+    // light syrup: 2 1/4 cups of sugar and 9 cups of water for 7 quarts, three loads
+    '**6 3/4 cups (3 lb)** sugar for light syrup',
+    '**6 3/4 quarts** water for light syrup',
+    'refrigerator, never the canner',
+    '## Left out, and what would let it in',
+    'No price: apples from the tree',
+  ])('says %s', (text) => expect(sheet).toContain(text));
+  test('no line of a list is said twice', () => {
+    for (const part of ['Cautions of the day', 'Sources', 'Costs', 'Why this and not that']) {
+      const lines = partOf(sheet, part).split('\n- ');
+      expect(lines.length).toBeGreaterThan(2);
+      expect(new Set(lines).size).toBe(lines.length);
+    }
+  });
+});
+
+describe('the metric day', () => {
+  const sheet = unwrapped(runSheet(planOf('a metric day')));
+  test('acid stands where the jars are filled, and on the card', () => {
+    // 2 tbsp a quart, 1 tbsp a pint: USDA guide, Guide 3, acidification
+    expect(frontOf(sheet)).toMatch(
+      /FILL \d+ quart jars to 1\/2 in \(13 mm\)\*\* · \*\*EACH JAR 2 tbsp of bottled lemon/,
+    );
+    expect(frontOf(sheet)).toMatch(
+      /FILL \d+ pint jars to 1\/2 in \(13 mm\)\*\* · \*\*EACH JAR 1 tbsp of bottled lemon/,
+    );
+    expect(sheet.match(/\*\*ACID\*\* \*\*[12] tbsp of bottled lemon juice.*never left out/g)?.length).toBe(2);
+  });
+  test('no cups, pounds or degrees Fahrenheit in what is measured; pressure in both', () => {
+    expect(frontOf(sheet)).not.toMatch(/\bcups?\b|\blb\b|\boz\b|°F/);
+    expect(frontOf(sheet)).toContain('10 psi (69 kPa)');
+  });
+  test('the other units where they are asked for', () => {
+    const front = frontOf(runSheet(planOf('a metric day'), { units: 'us' }));
+    expect(front).toMatch(/\d lb/);
+    expect(front).not.toMatch(/\d kg|mm\)|kPa/);
+  });
+});
+
+test('two days: a line for the second, breaks, names, and the times of venting and waiting', () => {
+  const sheet = runSheet(planOf('two days under pressure'), { date: '2026-08-15' });
+  expect(sheet).toMatch(/\n\| \*\*Sun 16 August\*\* /);
+  expect(sheet).toMatch(/\n\| 12:30 +\| Break until 13:00/);
+  expect(frontOf(sheet).split('\n')[0]).toContain('Ana, Ben');
+  // 15 psi of a weighted gauge above 1,000 ft
+  expect(sheet).toMatch(
+    /vent 10 min → \*\*15 psi\*\* seen __ : __ → \*\*2[05] min\*\* → off __ : __ → no pressure __ : __ → wait 10 min/,
+  );
+});
+test('a busy machine, food set aside, and the shopping line', () => {
+  const front = frontOf(runSheet(planOf('no products named')));
+  expect(front).toContain('**BUSY** freeze-dryer to 14:00');
+  expect(front).toMatch(/\*\*SET ASIDE\*\* .* of strawberry to eat fresh · throw out what is not sound of strawberry/);
+  expect(front).toMatch(/\*\*BUY\*\* .*sugar/);
+});
+test('without jars, pots and canners their columns are not there', () => {
+  expect(frontOf(runSheet(planOf('drying only')))).toMatch(/\| TIME +\| HANDS +\| TRAYS/);
+});
+test('no plan: a short page that says why, and the most you can ask for', () => {
+  const page = runSheet(planOf('more than there is'));
+  expect(page.split('\n').length).toBeLessThan(30);
+  expect(page).toContain('# RUN SHEET: NO PLAN');
+  expect(page).toContain('- At least 30 of peach halves in quarts');
+  expect(page).toMatch(/- Peach halves in quarts: \d+, not 30/);
+  expect(runSheet(planOf('more than there is'), { as: 'html' })).toContain('<h1>RUN SHEET: NO PLAN</h1>');
+});
+test('nothing to make', () => {
+  const plan = planDay({ ...exampleDay('day.json'), products: [{ make: 'vinegar', from: 'plum' }] });
+  const page = runSheet(plan);
+  expect(page).toContain('Nothing can be made today.');
+  expect(page).not.toMatch(BAD);
+});
 test.each([
-  ['most worth', 'Aim: most worth; no better plan', 'adds to the plan (worth)'],
-  ['least cost', / Aim: least cost \(\d\.\d\d USD for each jar or pack promised\); no better plan/, ''],
-  [
-    { worth: 1, waste: 0, hours: 5 },
-    'Aim: a mix (1 for each unit of worth, 5 against each hour of hands); no better plan',
-    'adds to the plan (the aim by its weights)',
-  ],
-] as const)('the aim %o in words', (aim, words, gain) => {
-  const sheet = unwrapped(runSheet(planDay({ ...request, aim, oneMore: true })));
-  expect(sheet).toMatch(words);
-  expect(sheet).toContain(gain);
-});
-test('nothing to make, and no plan at all', () => {
-  const nothing = runSheet(planDay({ ...request, products: [{ make: 'vinegar', from: 'plum' }] }));
-  expect(nothing).toContain('Nothing you asked for can be made today.');
-  const none = runSheet(
-    planDay({
-      ...request,
-      products: [
-        { make: 'jam', from: 'peach', jar: 'half-pint', least: 900 },
-        { make: 'jars', from: 'peach', form: 'sauce', jar: 'pint' },
-      ],
-    }),
-  );
-  expect(none).toContain('# Run sheet: no plan');
-  expect(none).toContain('- At least 900 of peach jam in half-pints');
-  expect(none).toContain('## Left out, and why');
-});
-test('every make, every aim, and what is to buy', () => {
-  const kitchen = {
-    ...request.kitchen,
-    freezeDryer: { trays: 4, trayArea: '100 in2', ice: '8 lb' },
-    dryer: { trays: 40, trayArea: '200 in2' },
-    pantry: [{ item: 'sugar', amount: '1 lb' }],
-  } as PlanDayInput['kitchen'];
-  const sheets = (['most worth', 'least waste', 'fewest hours'] as const).map((aim) =>
-    runSheet(
-      planDay({
-        lots: [{ food: 'apple', raw: '90 lb' }],
-        kitchen,
-        products: [
-          { make: 'freeze-dried', from: 'apples', size: '1 oz', most: 3, least: 1 },
-          { make: 'jars', from: 'apples', form: 'sauce', jar: 'pint', least: 4 },
-          { make: 'jars', from: 'apples', form: 'slices', jar: 'pint', syrup: 'medium', least: 1 },
-          { make: 'vinegar', from: 'apples', least: 1 },
-          { make: 'jelly stock', from: 'apples', most: 1, worth: 9 },
-          { make: 'leather', from: 'apples', thickness: '1/4 in' },
-          { make: 'dried', from: 'apples', form: 'rings', size: '8 oz', most: 9 },
-        ],
-        aim,
-      }),
-    ),
-  );
-  const [worth, waste, fewest] = sheets as [string, string, string];
-  expect(worth).toContain('Freeze-dryer: ');
-  expect(worth).toContain('Apple vinegar');
-  expect(unwrapped(worth)).toContain('unknown strength');
-  expect(waste).toContain('Aim: least waste');
-  expect(fewest).toContain('Aim: fewest hours');
-  expect(fewest).toContain('## Not made today');
-  for (const sheet of sheets) expect(sheet).not.toMatch(/NaN|undefined|Infinity/);
+  ['most worth', /Aim: most worth\. No better plan/],
+  ['least cost', /Aim: least cost \(\d\.\d\d USD for each jar or pack promised\)/],
+  [{ worth: 1, waste: 0, hours: 5 }, /Aim: a mix \(1 for each unit of worth, 5 against each hour of hands\)/],
+] as const)('the aim %o in words', (aim, words) => {
+  const plan = feasiblePlan('the example');
+  const objective = aim === 'least cost' ? -1.5 : plan.objective;
+  expect(unwrapped(runSheet({ ...plan, aim, objective, provenBest: true } as FeasibleDay))).toMatch(words);
 });
 test('a plan that is not proven says how much better one could be', () => {
-  const plan = planDay(request) as FeasibleDay;
-  expect(runSheet({ ...plan, provenBest: false, gap: 0.0213 })).toContain('a plan up to 2.2 % better may exist');
+  const plan = feasiblePlan('the example');
+  expect(runSheet({ ...plan, provenBest: false, gap: 0.0213 })).toContain('A plan up to 2.2 % better may exist');
 });
+
+const evil =
+  '</td></style><script>alert(1)</script> [x](https://a.b) ![y](https://c.d)\n\n# heading\n| a | b | \uE003 "q"';
+describe('names in a sheet stay names', () => {
+  const input = {
+    lots: [{ food: 'apple', raw: '20 lb', name: `lot ${evil}` }],
+    kitchen: {
+      elevation: '500 m',
+      hours: '6 h',
+      hands: ['Ana <b>*|_[x](y)'],
+      dryer: { trays: 6, trayArea: '200 in2' },
+    },
+    products: [{ make: 'dried', from: 'apples', size: '4 oz', name: `product ${evil}` }],
+  } as const;
+  const plan = planDay(input) as DayPlan;
+  const plain = planDay({
+    ...input,
+    lots: [{ food: 'apple', raw: '20 lb', name: 'lot' }],
+    kitchen: { ...input.kitchen, hands: ['Ana'] },
+    products: [{ make: 'dried', from: 'apples', size: '4 oz', name: 'product' }],
+  });
+  const count = (text: string, sign: RegExp) => text.match(sign)?.length ?? 0;
+  test('in Markdown', () => {
+    const [sheet, other] = [runSheet(plan, { title: 'T <b>' }), runSheet(plain, { title: 'T' })];
+    expect(sheet).not.toMatch(/<script|<\/td|<b>|(?<!\\)\]\(|https?:\/\/[ac]/);
+    expect(sheet).toContain('&lt;script&gt;');
+    for (const sign of [/^#/gm, /^\|/gm, /^- /gm]) expect(count(sheet, sign)).toBe(count(other, sign));
+  });
+  test('in HTML', () => {
+    const [sheet, other] = [runSheet(plan, { as: 'html', title: '</title><i>' }), runSheet(plain, { as: 'html' })];
+    expect(sheet).not.toMatch(/<script|<i>|<\/style>.*<\/style>/s);
+    for (const sign of [/</g, />/g]) expect(count(sheet, sign)).toBe(count(other, sign));
+  });
+});
+
+test.each([undefined, null, {}, { feasible: true }, { feasible: false }, 'plan', []])('%s is no plan', (plan) => {
+  expect(() => runSheet(plan as never)).toThrow(expect.objectContaining({ name: 'StillroomError', path: 'plan' }));
+});
+test.each([
+  [{ as: 'pdf' }, 'as'],
+  [{ units: 'imperial' }, 'units'],
+  [{ date: 'today' }, 'date'],
+  [{ date: 5 }, 'date'],
+  [{ title: '' }, 'title'],
+  [{ title: 'x'.repeat(81) }, 'title'],
+  [{ format: 'html' }, 'format'],
+  [null, 'options'],
+])('%j is refused', (options, path) => {
+  expect(() => runSheet(planOf('drying only'), options as never)).toThrow(
+    expect.objectContaining({ name: 'StillroomError', path }),
+  );
+});
+
+test('days by chance print without a gap', () => {
+  let printed = 0;
+  for (let seed = 1; seed <= 300; seed += 1) {
+    const plan = planDay(randomSheetDay(seed));
+    const units = (['us', 'metric', undefined] as const)[seed % 3];
+    for (const as of ['markdown', 'html'] as const) {
+      const page = runSheet(plan, {
+        as,
+        ...(units === undefined ? {} : { units }),
+        ...(seed % 2 ? { date: '2026-12-31' } : {}),
+      });
+      expect(page, `seed ${seed}`).not.toMatch(BAD);
+    }
+    if (plan.feasible && plan.products.length > 0) printed += 1;
+  }
+  expect(printed).toBeGreaterThan(200);
+}, 240_000);
+test('all days are there', () => expect(FEASIBLE_NAMES.length).toBe(DAY_NAMES.length - 1));

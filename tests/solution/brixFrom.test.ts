@@ -14,7 +14,7 @@ test('at 20 degC nothing is added, whatever the reading', () => {
 
 test('where two tables reach, the range holds both; the newer is followed', () => {
   // 15 degC, 10 %: newer -0.32 (OIV-MA-AS2-02), older -0.27 (CRC Handbook)
-  const { brix, range, basis } = brixFrom({ reading: 10, temperature: '15 degC' });
+  const { brix, brixRange: range, basis } = brixFrom({ reading: 10, temperature: '15 degC' });
   expect(brix).toBeCloseTo(9.68, 9);
   expect(range.low).toBeCloseTo(9.68, 9);
   expect(range.high).toBeCloseTo(9.73, 9);
@@ -63,6 +63,6 @@ test('a share is asked about, and what belongs to another way is refused', () =>
 });
 
 test('the same for every way where the sources do not differ', () => {
-  const { brix, range } = brixFrom({ specificGravity: 1.1 });
+  const { brix, brixRange: range } = brixFrom({ specificGravity: 1.1 });
   expect([range.low, range.likely, range.high]).toEqual([brix, brix, brix]);
 });

@@ -5,7 +5,7 @@ import { boilingTemperature } from '../../src/steam/index';
 import { codeText as errorOf } from '../helpers/errors';
 
 test('70 Brix at sea level: 5.0 degC followed, 6.5 by the old handbook, and the range says so', () => {
-  const { temperature, range, rises, boiling, cautions } = syrupBoilingTemperature({ brix: 70 });
+  const { temperature, temperatureRange: range, rises, boiling, cautions } = syrupBoilingTemperature({ brix: 70 });
   expect(temperature.value).toBeCloseTo(104.96, 2); // Starzak and Peacock
   expect(rises['browne-1912']).toBeCloseTo(6.5, 9);
   expect(rises['batterham-norgate']).toBeCloseTo(6.1, 1);
@@ -15,7 +15,7 @@ test('70 Brix at sea level: 5.0 degC followed, 6.5 by the old handbook, and the 
 });
 
 test('water boils as water does, everywhere', () => {
-  const { temperature, range, cautions } = syrupBoilingTemperature({ brix: 0, elevation: '5000 ft' });
+  const { temperature, temperatureRange: range, cautions } = syrupBoilingTemperature({ brix: 0, elevation: '5000 ft' });
   expect(temperature.unit).toBe('degF');
   expect(temperature.value).toBeCloseTo(boilingTemperature({ elevation: '5000 ft' }).temperature.value, 6);
   expect(range.high.value).toBeCloseTo(range.low.value, 6);
@@ -47,13 +47,13 @@ test('rises with Brix and falls with elevation; there and back', () => {
 });
 
 test('Brix from the thermometer comes with the spread of the sources', () => {
-  const { brix, range, rise } = brixFrom({ boiling: '220 degF', elevation: '0 ft' });
+  const { brix, brixRange: range, rise } = brixFrom({ boiling: '220 degF', elevation: '0 ft' });
   expect(rise).toBeCloseTo(4.47, 2);
   expect(brix).toBeCloseTo(68, 0);
   expect(range.low).toBeLessThan(66); // Browne: 65.1
   expect(range.high).toBe(brix);
   // beyond the old table's last rise of 13.9 degC only the equations are left
-  expect(brixFrom({ boiling: '118 degC' }).range.low).toBeGreaterThan(85);
+  expect(brixFrom({ boiling: '118 degC' }).brixRange.low).toBeGreaterThan(85);
 });
 
 test('bad input', () => {

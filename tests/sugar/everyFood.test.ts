@@ -11,7 +11,7 @@ describe('every food of the pantry has an answer, or one that says what is missi
   const asks: Readonly<Record<string, (food: string) => unknown>> = {
     pectinNeeded: (food) => sugar.pectinNeeded({ food, ready: '1 kg', sugar: '1 kg', grade: 150 }),
     jelly: (food) => sugar.jelly({ food, raw: '1 kg' }),
-    legalJam: (food) => sugar.legalJam({ product: 'jam', food, ...batch }),
+    legalJam: (food) => sugar.legalJam({ spread: 'jam', food, ...batch }),
   };
   test.each(Object.entries(asks))('%s', (_, ask) => {
     for (const { name } of foodRows) expect(lostPaths(ask(name)), name).toEqual([]);

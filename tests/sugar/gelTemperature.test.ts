@@ -6,23 +6,23 @@ import { codeText as errorOf } from '../helpers/errors';
 test('8 degF above boiling, 9 for preserves', () => {
   const { temperature, boiling } = gelTemperature({ elevation: '3400 ft' });
   expect(temperature.value - boiling.value).toBeCloseTo(8, 9);
-  const preserves = gelTemperature({ elevation: '3400 ft', product: 'preserves' });
+  const preserves = gelTemperature({ elevation: '3400 ft', spread: 'preserves' });
   expect(preserves.temperature.value - preserves.boiling.value).toBeCloseTo(9, 9);
 });
 
 test('beside the printed table, within a degree, to 8,000 ft', () => {
   for (let feet = 0; feet <= 8000; feet += 1000) {
-    const { temperature, printed } = gelTemperature({ elevation: `${feet} ft`, product: 'jam' });
+    const { temperature, printedLine: printed } = gelTemperature({ elevation: `${feet} ft`, spread: 'jam' });
     expect(Math.abs(temperature.value - (printed?.temperature.value as number))).toBeLessThan(1);
     expect(printed?.elevation).toEqual({ value: feet, unit: 'ft' });
   }
-  expect(gelTemperature({ elevation: '9000 ft' }).printed).toBeUndefined();
-  expect(gelTemperature({ elevation: '4000 ft', product: 'preserves' }).printed).toBeUndefined();
+  expect(gelTemperature({ elevation: '9000 ft' }).printedLine).toBeUndefined();
+  expect(gelTemperature({ elevation: '4000 ft', spread: 'preserves' }).printedLine).toBeUndefined();
 });
 
 test('in degC for metres', () => {
   expect(gelTemperature({ elevation: '0 m' }).temperature).toMatchObject({ unit: 'degC' });
-  expect(gelTemperature({ elevation: '1219.2 m' }).printed?.temperature.value).toBeCloseTo(100, 9);
+  expect(gelTemperature({ elevation: '1219.2 m' }).printedLine?.temperature.value).toBeCloseTo(100, 9);
 });
 
 test('falls as elevation rises', () => {
@@ -36,5 +36,5 @@ test('falls as elevation rises', () => {
 
 test('bad input', () => {
   expect(errorOf(() => gelTemperature({ elevation: '9000 m' }))).toBe('OUT_OF_RANGE elevation');
-  expect(errorOf(() => gelTemperature({ elevation: '0 m', product: 'candy' as never }))).toBe('UNKNOWN_NAME product');
+  expect(errorOf(() => gelTemperature({ elevation: '0 m', spread: 'candy' as never }))).toBe('UNKNOWN_NAME spread');
 });

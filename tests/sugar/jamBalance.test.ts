@@ -17,7 +17,7 @@ test('strawberry jam of the textbook (Felder and Rousseau): 0.486 lb of fruit ma
 
 test('pectin and acid count where they are given (Practical Action, p. 6: 16.4 kg)', () => {
   const batch = { ready: '10 kg', solids: 0.1, sugarToFruit: '100 %', finishSolids: 0.68 } as const;
-  expect(jamBalance({ ...batch, pectin: '60 g', dryAcid: '55 g' }).jam.value).toBeCloseTo(16.35, 2);
+  expect(jamBalance({ ...batch, dryPectin: '60 g', dryAcid: '55 g' }).jam.value).toBeCloseTo(16.35, 2);
   expect(jamBalance(batch).jam.value).toBeCloseTo(11 / 0.68, 9);
 });
 
@@ -90,5 +90,5 @@ test('bad input', () => {
     'CONTRADICTION sugarToFruit',
   );
   expect(errorOf(() => jamBalance({ ...recipe, jars: 100_000 }))).toBe('OUT_OF_RANGE jars');
-  expect(errorOf(() => jamBalance({ ...recipe, jars: 1, pectin: '1 g' }))).toBe('CONTRADICTION pectin');
+  expect(errorOf(() => jamBalance({ ...recipe, jars: 1, dryPectin: '1 g' }))).toBe('CONTRADICTION dryPectin');
 });

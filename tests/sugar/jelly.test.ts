@@ -5,11 +5,11 @@ import { codeText as errorOf } from '../helpers/errors';
 test('sugar by the pectin test', () => {
   expect(jelly({ juice: '6 cups', pectinTest: 'flakes' })).toMatchObject({
     sugarVolume: { low: { value: 3, unit: 'cup' }, high: { value: 3, unit: 'cup' } },
-    atMost: true,
+    sugarIsMost: true,
   });
   expect(jelly({ juice: '6 cups', pectinTest: 'one lump' })).toMatchObject({
     sugar: { low: { value: 1200 }, high: { value: 1200 } },
-    atMost: false,
+    sugarIsMost: false,
   });
   const answer = jelly({ juice: '6 cups', pectinTest: 'flakes' });
   expect(answer.cautions.map(({ id }) => id)).toContain('never-taste-alcohol-test');

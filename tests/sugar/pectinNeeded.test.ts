@@ -16,7 +16,7 @@ test('a name of several kinds is answered for the one that needs most', () => {
     { food: 'apple', printed: 'ripe apple', group: 2 },
     { food: 'tart apple', printed: 'sour apple', group: 1 },
   ]);
-  expect(apple.composition?.pectin).toBe(0.006);
+  expect(apple.composition?.pectinShare).toBe(0.006);
   expect(known({ food: 'sour apples' }).group).toBe(1);
   expect(known({ food: 'Concord grapes' }).lines?.length).toBe(2);
   // bottled juice is no line of the fruit
@@ -39,8 +39,8 @@ test('fruit without an analysis has no composition; fruit without a line has no 
 });
 
 test('two analyses of grapefruit are joined', () => {
-  expect(known({ food: 'grapefruit' }).composition).toMatchObject({ pectin: 0.003, acid: 0.015, pH: 3.3 });
-  expect(known({ food: 'pineapple' }).composition?.pectin).toBeUndefined();
+  expect(known({ food: 'grapefruit' }).composition).toMatchObject({ pectinShare: 0.003, acidShare: 0.015, pH: 3.3 });
+  expect(known({ food: 'pineapple' }).composition?.pectinShare).toBeUndefined();
 });
 
 test('a food in neither table, and bad input of a fruit', () => {

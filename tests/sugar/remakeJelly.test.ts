@@ -1,14 +1,14 @@
 import { expect, test } from 'vitest';
-import { remakeJelly } from '../../src/sugar/index';
+import { jelly } from '../../src/sugar/index';
 
 test('soft jelly again', () => {
-  expect(remakeJelly({ jelly: '1 quart', pectin: 'powdered' })).toMatchObject({
+  expect(jelly({ softJelly: '1 quart', pectin: 'powdered' })).toMatchObject({
     sugarVolume: { value: 0.25, unit: 'cup' },
-    pectin: { value: 4, unit: 'tsp' },
+    pectinVolume: { value: 4, unit: 'tsp' },
     boil: { low: { value: 30, unit: 's' } },
     batches: 1,
   });
-  expect(remakeJelly({ jelly: '12 cups', pectin: 'none' })).toMatchObject({ lemonJuice: { value: 6 }, batches: 2 });
-  expect(remakeJelly({ jelly: '12 cups', pectin: 'none' }).pectin).toBeUndefined();
-  expect(remakeJelly({ jelly: '4 cups', pectin: 'liquid' }).cautions.map(({ id }) => id)).toContain('recalled');
+  expect(jelly({ softJelly: '12 cups', pectin: 'none' })).toMatchObject({ lemonJuice: { value: 6 }, batches: 2 });
+  expect(jelly({ softJelly: '12 cups', pectin: 'none' }).pectinVolume).toBeUndefined();
+  expect(jelly({ softJelly: '4 cups', pectin: 'liquid' }).cautions.map(({ id }) => id)).toContain('recalled');
 });

@@ -82,7 +82,7 @@ test.each((read('composition-law').rows as Law[]).map((row) => [row.rule, row] a
           const fruit = (row.fruitParts ?? 50) * share;
           const jam = row.fruitLeast === undefined ? 100 : (50 * 1000) / row.fruitLeast;
           const answer = legalJam({
-            product: product as never,
+            spread: product as never,
             food,
             ready: { value: fruit, unit: 'kg' },
             sugar: { value: row.sweetenerParts ?? 50, unit: 'kg' },
@@ -90,7 +90,7 @@ test.each((read('composition-law').rows as Law[]).map((row) => [row.rule, row] a
             finishSolids: ((row.solidsLeast ?? 65) / 100) * share,
           });
           if ('known' in answer) throw new Error(answer.reason.text);
-          return answer.checks.filter((check) => check.rule === rule);
+          return answer.checks.filter((check) => check.title === rule);
         };
         expect(of(1).length).toBeGreaterThan(0);
         expect(of(1).every(({ meets }) => meets)).toBe(true);

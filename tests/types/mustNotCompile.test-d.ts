@@ -9,12 +9,12 @@ import { driedMass, stopWeight, trayLoad, wetBasis } from '../../src/drying/inde
 import { StillroomError } from '../../src/errors/index';
 import { freezerLoad, freezingTime } from '../../src/freezing/index';
 import { energyCost, energyNeeded, iceVapourPressure } from '../../src/heat/index';
-import { brimfulCapacity, checkHeadspace, fillJar, jarsFor } from '../../src/jars/index';
+import { checkHeadspace, describeJar, fillJar, jarsFor } from '../../src/jars/index';
 import { lethality } from '../../src/lethality/index';
 import { type PlanDayInput, planDay } from '../../src/plan/index';
 import { elevationMinutes, loadTimeline, testedProcess } from '../../src/process/index';
 import { convert, type MassInput, type MoneyInput, type Range, type VolumeInput } from '../../src/quantity/index';
-import { netWeightCheck, parseRecord, recordRules } from '../../src/record/index';
+import { batchRecord, netWeightCheck, recordRules } from '../../src/record/index';
 import { runSheet } from '../../src/sheet/index';
 import { refractiveIndex, sucroseDensity, syrupBoilingTemperature } from '../../src/solution/index';
 import { type Basis, type Caution, sources } from '../../src/sources/index';
@@ -34,7 +34,7 @@ const slab = {
   medium: '-30 degC',
   thickness: '2 in',
 } as const;
-const priced = { energy: '1 kWh', price: { per: 'kWh', price: '0.31 USD' } } as const;
+const priced = { energy: '1 kWh', energyPrice: { per: 'kWh', price: '0.31 USD' } } as const;
 
 describe('quantity', () => {
   test('right', () => {
@@ -69,7 +69,7 @@ describe('quantity', () => {
 describe('process', () => {
   test('right', () => {
     testedProcess(batch);
-    loadTimeline({ ...batch, jars: 7, water: '12 quarts', burnerPower: '2400 W' });
+    loadTimeline({ ...batch, jars: 7, waterVolume: '12 quarts', burnerPower: '2400 W' });
     elevationMinutes({ baseMinutes: 20, rule: 'per-1000-ft', elevation: '1200 ft', citation: 'p. 1' });
     const answer = testedProcess(batch);
     if (answer.tested) expectTypeOf(answer.minutes).toEqualTypeOf<number>();
@@ -86,7 +86,7 @@ describe('process', () => {
     // @ts-expect-error an elevation has a unit
     testedProcess({ ...batch, elevation: 1200 });
     // @ts-expect-error jars are counted
-    loadTimeline({ ...batch, jars: '7', water: '12 quarts', burnerPower: '2400 W' });
+    loadTimeline({ ...batch, jars: '7', waterVolume: '12 quarts', burnerPower: '2400 W' });
     // @ts-expect-error no such rule
     elevationMinutes({ baseMinutes: 20, rule: 'by feel', elevation: '1200 ft', citation: 'p. 1' });
     // @ts-expect-error a time that is adjusted names where it is printed
@@ -101,7 +101,7 @@ describe('jars', () => {
     fillJar({ ...fill, jar: { brimful: '530 mL', mouth: 'wide' } });
     jarsFor({ ...fill, volume: '3 quarts' });
     checkHeadspace({ food: 'peach', measured: '1/2 in', when: 'before processing' });
-    brimfulCapacity({ water: '470 g', temperature: '20 degC' });
+    describeJar({ water: '470 g', temperature: '20 degC' });
   });
   test('wrong', () => {
     // @ts-expect-error an opening is a length
@@ -119,7 +119,7 @@ describe('jars', () => {
     // @ts-expect-error no such moment
     checkHeadspace({ food: 'peach', measured: '1/2 in', when: 'some time' });
     // @ts-expect-error the water is weighed
-    brimfulCapacity({ water: '1 pint', temperature: '20 degC' });
+    describeJar({ water: '1 pint', temperature: '20 degC' });
   });
 });
 
@@ -222,7 +222,7 @@ describe('steam, heat', () => {
     steamTemperature({ gauge: '11 psi', elevation: '2000 ft' });
     energyNeeded({ machine: { power: '600 W', time: '8 h' } });
     energyNeeded({ cooking: { boilOff: '2 kg' } });
-    energyNeeded({ cooking: { heatUp: { mass: '2 kg', from: '10 degC', to: '90 degC' } } });
+    energyNeeded({ cooking: { heatUp: { mass: '2 kg', startTemperature: '10 degC', targetTemperature: '90 degC' } } });
     energyCost(priced);
     iceVapourPressure({ temperature: '-20 degC' });
   });
@@ -238,9 +238,9 @@ describe('steam, heat', () => {
     // @ts-expect-error a length where a mass or a volume belongs
     energyNeeded({ cooking: { boilOff: '2 ft' } });
     // @ts-expect-error a temperature has a unit
-    energyNeeded({ cooking: { heatUp: { mass: '2 kg', from: 10 } } });
+    energyNeeded({ cooking: { heatUp: { mass: '2 kg', startTemperature: 10 } } });
     // @ts-expect-error a price has a currency
-    energyCost({ ...priced, price: { per: 'kWh', price: 0.31 } });
+    energyCost({ ...priced, energyPrice: { per: 'kWh', price: 0.31 } });
     // @ts-expect-error a pressure is no temperature
     iceVapourPressure({ temperature: '10 Pa' });
   });
@@ -274,8 +274,8 @@ describe('plan, record, sheet, charts, sources, errors', () => {
     recordRules({ made: new Date(0) });
     // @ts-expect-error what a label says is a mass or a volume
     netWeightCheck({ ...label, labeled: '18 in' });
-    // @ts-expect-error a record is read from text
-    parseRecord({ lotCode: 'A1' });
+    // @ts-expect-error a record has a day, a name and lots
+    batchRecord({ lotCode: 'A1' });
     // @ts-expect-error no such model
     dryingCurveChart({ weighings: [{ time: '0 h', mass: '1000 g' }], stopWeight: '188 g', model: 'by eye' });
     // @ts-expect-error a length is no temperature

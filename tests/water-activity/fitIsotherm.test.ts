@@ -8,10 +8,10 @@ import { saturatedSaltHumidity } from '../../src/water-activity/saturatedSaltHum
 const SALTS = ['LiCl', 'MgCl2', 'NaCl', 'KCl'];
 /** Dishes of 10 g at 5 percent moisture that came to rest on the curve X = A (aw / (1 - aw))^B. */
 const dishesOf = (A: number, B: number, salts = SALTS, off = 0) =>
-  salts.map((salt, index) => {
-    const aw = saturatedSaltHumidity({ solute: salt }).relativeHumidity;
+  salts.map((solute, index) => {
+    const aw = saturatedSaltHumidity({ solute }).relativeHumidity;
     const X = A * (aw / (1 - aw)) ** B * (1 + (index % 2 === 0 ? off : -off));
-    return { salt, massBefore: '10 g' as const, massAfter: { value: 9.5 * (1 + X), unit: 'g' as const } };
+    return { solute, massBefore: '10 g' as const, massAfter: { value: 9.5 * (1 + X), unit: 'g' as const } };
   });
 
 describe('the isotherm of a powder over saturated salts', () => {
@@ -56,10 +56,10 @@ describe('the isotherm of a powder over saturated salts', () => {
 
   test('needs two salts, dishes that gained or kept water, and salts of the tables', () => {
     expect(() => fitIsotherm({ moisture: 0.05, dishes: dishesOf(0.15, 0.6, ['NaCl', 'NaCl']) })).toThrow(/two salts/);
-    const dry = [{ salt: 'NaCl', massBefore: '10 g', massAfter: '9 g' }, ...dishesOf(0.15, 0.6, ['MgCl2'])] as const;
+    const dry = [{ solute: 'NaCl', massBefore: '10 g', massAfter: '9 g' }, ...dishesOf(0.15, 0.6, ['MgCl2'])] as const;
     expect(() => fitIsotherm({ moisture: 0.05, dishes: dry })).toThrow(/dry matter/);
     const lost = [
-      { salt: 'stardust', massBefore: '10 g', massAfter: '11 g' },
+      { solute: 'stardust', massBefore: '10 g', massAfter: '11 g' },
       ...dishesOf(0.15, 0.6, ['MgCl2']),
     ] as const;
     expect(() => fitIsotherm({ moisture: 0.05, dishes: lost })).toThrow(/stardust/);

@@ -225,7 +225,7 @@ describe('own constants, refused', () => {
   });
 
   test('the model may stand beside the parameters', () => {
-    const one = moistureOf({ parameters: { A: 0.15, B: 0.4 }, model: 'oswin', waterActivity: 0.5 });
+    const one = moistureOf({ parameters: { A: 0.15, B: 0.4 }, model: 'oswin' as 'Oswin', waterActivity: 0.5 });
     expect(one.moisture).toBeCloseTo(0.15, 12);
     expect(one.basis[0]?.kind).toBe('measured');
   });

@@ -15,8 +15,8 @@ describe('keeps', () => {
           const waterActivity = 0.83 - uncertainty * share - 1e-6;
           const answer = keeps({ waterActivity, uncertainty });
           expect(answer.verdict).toBe('not shown to be safe');
-          expect(answer.pathogens.notExcluded).toContain('Staphylococcus aureus');
-          expect(answer.pathogens.margin).toBeLessThanOrEqual(0);
+          expect(answer.pathogenGrowth.notExcluded).toContain('Staphylococcus aureus');
+          expect(answer.pathogenGrowth.margin).toBeLessThanOrEqual(0);
         },
       ),
     );
@@ -25,10 +25,10 @@ describe('keeps', () => {
   test('what is said to be needed would indeed do', () => {
     fc.assert(
       fc.property(activity, fc.double({ min: 0, max: 0.1, noNaN: true }), (waterActivity, uncertainty) => {
-        const { pathogens, spoilers } = keeps({ waterActivity, uncertainty });
+        const { pathogenGrowth: pathogens, spoilerGrowth: spoilers } = keeps({ waterActivity, uncertainty });
         // near 1 the error is cut off at 1, which makes the room it leaves look larger
         fc.pre(waterActivity + uncertainty < 1);
-        expect(keeps({ waterActivity: pathogens.needed as number, uncertainty }).pathogens.growth).toBe('none');
+        expect(keeps({ waterActivity: pathogens.needed as number, uncertainty }).pathogenGrowth.growth).toBe('none');
         expect(keeps({ waterActivity: spoilers.needed as number, uncertainty }).verdict).toBe('keeps');
       }),
     );
@@ -47,17 +47,21 @@ describe('keeps', () => {
   test('a range counts as the same uncertainty', () => {
     const one = keeps({ waterActivity: { low: 0.78, likely: 0.8, high: 0.82 } });
     const other = keeps({ waterActivity: 0.8, uncertainty: 0.02 });
-    expect([one.verdict, one.pathogens.notExcluded]).toEqual([other.verdict, other.pathogens.notExcluded]);
-    expect(one.pathogens.needed).toBeCloseTo(other.pathogens.needed as number, 9);
+    expect([one.verdict, one.pathogenGrowth.notExcluded]).toEqual([other.verdict, other.pathogenGrowth.notExcluded]);
+    expect(one.pathogenGrowth.needed).toBeCloseTo(other.pathogenGrowth.needed as number, 9);
   });
 
   test('a reading without its uncertainty takes 0.02 and says so', () => {
     const plain = keeps({ waterActivity: 0.59 });
     expect(plain.verdict).toBe('may spoil');
-    expect(plain.basis[0]).toMatchObject({ of: 'range', kind: 'common-practice' });
-    expect(plain.range).toEqual({ low: expect.closeTo(0.57, 12), likely: 0.59, high: expect.closeTo(0.61, 12) });
+    expect(plain.basis[0]).toMatchObject({ of: 'waterActivityRange', kind: 'common-practice' });
+    expect(plain.waterActivityRange).toEqual({
+      low: expect.closeTo(0.57, 12),
+      likely: 0.59,
+      high: expect.closeTo(0.61, 12),
+    });
     expect(keeps({ waterActivity: 0.59, uncertainty: 0.005 }).basis[0]).toMatchObject({
-      of: 'range',
+      of: 'waterActivityRange',
       kind: 'measured',
     });
   });
@@ -72,7 +76,7 @@ describe('keeps', () => {
 
   test('acid that stops all of a kind leaves no limit', () => {
     const sour = keeps({ waterActivity: 0.97, uncertainty: 0.01, pH: 3.4 });
-    expect(sour.pathogens).toEqual({ growth: 'none', mayGrow: [], notExcluded: [] });
+    expect(sour.pathogenGrowth).toEqual({ growth: 'none', mayGrow: [], notExcluded: [] });
     expect(sour.verdict).toBe('may spoil');
   });
 

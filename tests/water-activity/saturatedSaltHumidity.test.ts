@@ -9,9 +9,9 @@ describe('saturatedSaltHumidity', () => {
   });
 
   test('the range is the printed uncertainty, or the printed spread', () => {
-    const salt = saturatedSaltHumidity({ solute: 'NaCl' }).range;
+    const salt = saturatedSaltHumidity({ solute: 'NaCl' }).relativeHumidityRange;
     expect([salt.low, salt.high]).toEqual([expect.closeTo(0.751, 9), expect.closeTo(0.755, 9)]);
-    const lithium = saturatedSaltHumidity({ solute: 'LiCl', temperature: '5 degC' }).range;
+    const lithium = saturatedSaltHumidity({ solute: 'LiCl', temperature: '5 degC' }).relativeHumidityRange;
     expect([lithium.low, lithium.high]).toEqual([expect.closeTo(0.112, 9), expect.closeTo(0.14, 9)]);
   });
 

@@ -1,40 +1,30 @@
 import { describe, expect, test } from 'vitest';
-import { shiftWaterActivity } from '../../src/water-activity/index';
+import { waterActivityOf } from '../../src/water-activity/index';
 import { codeAndPath as errorOf } from '../helpers/errors';
-import { known } from '../helpers/known';
 
 describe('another temperature', () => {
-  const same = { waterActivity: 0.5, from: '20 degC', to: '20 degC', food: 'blueberry' } as const;
+  const same = {
+    waterActivity: 0.5,
+    startTemperature: '20 degC',
+    targetTemperature: '20 degC',
+    heatOfSorption: 5.5,
+  } as const;
   test('nothing changes where it stays, it rises with warmth and goes back', () => {
-    expect(known(shiftWaterActivity(same)).waterActivity).toBe(0.5);
-    const warm = known(shiftWaterActivity({ ...same, to: '35 degC' }));
-    expect(warm.waterActivity).toBeGreaterThan(0.5);
-    expect(warm.range.low).toBeLessThan(warm.range.high);
-    const back = known(
-      shiftWaterActivity({
-        waterActivity: warm.waterActivity,
-        from: '35 degC',
-        to: '20 degC',
-        heatOfSorption: 5.5,
-      }),
-    );
+    expect(waterActivityOf(same).waterActivity).toBe(0.5);
+    const warm = waterActivityOf({ ...same, targetTemperature: '35 degC' });
+    // by hand: 0.5 exp(5.5 / 0.008314462618 (1/293.15 - 1/308.15))
+    expect(warm.waterActivity).toBeCloseTo(0.5581, 4);
+    const back = waterActivityOf({ ...same, waterActivity: warm.waterActivity, startTemperature: '35 degC' });
     expect(back.waterActivity).toBeCloseTo(0.5, 12);
     expect(back.basis[0]?.kind).toBe('measured');
   });
   test('refusals', () => {
-    const { food: _, ...bare } = same;
-    expect(errorOf(() => shiftWaterActivity(bare))).toEqual(['MISSING', 'food']);
-    expect(errorOf(() => shiftWaterActivity({ ...same, heatOfSorption: 4 }))).toEqual(['CONTRADICTION', 'food']);
+    const { heatOfSorption: _, ...bare } = same;
+    expect(errorOf(() => waterActivityOf(bare as typeof same))).toEqual(['MISSING', 'heatOfSorption']);
     expect(
-      errorOf(() => shiftWaterActivity({ ...bare, waterActivity: 0.95, to: '90 degC', heatOfSorption: 20 })),
-    ).toEqual(['OUT_OF_RANGE', 'to']);
-  });
-
-  test('a food without a heat of sorption is not known, and a text that is no food is an error', () => {
-    expect(shiftWaterActivity({ ...same, food: 'peach' })).toMatchObject({
-      known: false,
-      reason: { code: 'no-heat-of-sorption' },
-    });
-    expect(errorOf(() => shiftWaterActivity({ ...same, food: 'gravel' }))).toEqual(['UNKNOWN_NAME', 'food']);
+      errorOf(() =>
+        waterActivityOf({ ...same, waterActivity: 0.95, targetTemperature: '90 degC', heatOfSorption: 20 }),
+      ),
+    ).toEqual(['OUT_OF_RANGE', 'targetTemperature']);
   });
 });

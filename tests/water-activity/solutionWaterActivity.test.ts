@@ -56,7 +56,7 @@ describe('the ways to give the solutes', () => {
 describe('what the answer says of itself', () => {
   test('the range widens for mixtures, with salt, below 0.8 and away from 25 degC', () => {
     const width = (input: SolutionWaterActivityInput) => {
-      const { low, high } = solutionWaterActivity(input).range;
+      const { low, high } = solutionWaterActivity(input).waterActivityRange;
       return high - low;
     };
     const water = '50 g';
@@ -117,7 +117,7 @@ describe('properties', () => {
             const solutes: SoluteMass[] = given.map(([solute, mass]) => ({ solute, mass: grams(mass * scale) }));
             return solutionWaterActivity({ water: grams(100 * scale), solutes, supersaturated: true });
           };
-          const { waterActivity, range } = at(1);
+          const { waterActivity, waterActivityRange: range } = at(1);
           expect(waterActivity).toBeGreaterThan(0);
           expect(waterActivity).toBeLessThanOrEqual(1);
           expect(range.low).toBeLessThanOrEqual(waterActivity);
@@ -300,7 +300,7 @@ test.each([
     water: { value: 100 - brix, unit: 'g' },
     solutes: { sucrose: { value: brix, unit: 'g' } },
   });
-  const { range, model } = solutionWaterActivity({ freezingPoint: { value: degC, unit: 'degC' } });
+  const { waterActivityRange: range, model } = solutionWaterActivity({ freezingPoint: { value: degC, unit: 'degC' } });
   expect(model).toBe('freezing point');
   expect(range.low).toBeLessThanOrEqual(waterActivity);
   expect(range.high).toBeGreaterThanOrEqual(waterActivity);

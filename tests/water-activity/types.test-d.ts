@@ -7,7 +7,6 @@ import {
   isothermMoisture,
   keeps,
   saturatedSaltHumidity,
-  soluteForActivity,
   solutionWaterActivity,
 } from '../../src/water-activity/index';
 
@@ -26,7 +25,7 @@ test('each field takes its own dimension', () => {
   // @ts-expect-error a mass where a temperature belongs
   expectTypeOf(saturatedSaltHumidity).toBeCallableWith({ solute: 'NaCl', temperature: '25 g' });
   // @ts-expect-error a length of water
-  expectTypeOf(soluteForActivity).toBeCallableWith({ water: '1 in', solute: 'salt', waterActivity: 0.9 });
+  expectTypeOf(solutionWaterActivity).toBeCallableWith({ water: '1 in', solute: 'salt', waterActivity: 0.9 });
 });
 
 test('shares are numbers or percentages, a water activity is a number', () => {
@@ -46,5 +45,5 @@ test('answers', () => {
   if (kiwi.known) expectTypeOf(kiwi.moisture).toEqualTypeOf<number>();
   else expectTypeOf(kiwi.reason.code).toEqualTypeOf<string>();
   expectTypeOf(growthAt).returns.toHaveProperty('mayGrow').toEqualTypeOf<readonly string[]>();
-  expectTypeOf(keeps).returns.toHaveProperty('range').toEqualTypeOf<Range<number>>();
+  expectTypeOf(keeps).returns.toHaveProperty('waterActivityRange').toEqualTypeOf<Range<number>>();
 });

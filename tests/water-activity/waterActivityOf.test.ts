@@ -31,11 +31,6 @@ test('a figure says the form it was printed for, whether or not one is asked for
   expect(errorOf(() => waterActivityOf({ food: 'potato flakes', form: 'powder' }))).toEqual(['CONTRADICTION', 'form']);
 });
 
-test('the heat of sorption falls as the food takes up water', () => {
-  expect(of('blueberry').netHeat).toEqual({ low: 0.25, high: 5.5 });
-  expect(of('kiwi').netHeat).toBeUndefined();
-});
-
 test('a figure of a wider food says whose it is', () => {
   const golden = of('golden raisin');
   expect(golden.monolayer).toEqual({ low: 0.0789, high: 0.082 });

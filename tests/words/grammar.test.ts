@@ -53,3 +53,35 @@ test('the kinds can tell things apart', () => {
   expect(agree(['mass', 'mass or volume', 'volume'])).toBe(false);
   expect(agree(['text', 'list of text'])).toBe(false);
 });
+
+test('a number of things and the list that counts them are one kind, other lists are not', () => {
+  const field = (name: string) => ({
+    name,
+    optional: false,
+    documented: true,
+    shape: { kind: 'leaf', word: 'number' } as Shape,
+  });
+  const list = (...names: string[]): Shape => ({ kind: 'list', of: { kind: 'object', fields: names.map(field) } });
+  expect(kindsOf(list('jar', 'count'))).toEqual(['number']);
+  expect(kindsOf(list('jar', 'price'))).toEqual(['list of object']);
+});
+
+test('a fixed name goes back into an argument that reads text, and nowhere else', () => {
+  const use = (side: 'takes' | 'answers', by: string, shape: Shape) => ({
+    name: 'jar',
+    field: { name: 'jar', optional: false, documented: true, shape },
+    by,
+    side,
+  });
+  const [text, choice]: Shape[] = [
+    { kind: 'leaf', word: 'text' },
+    { kind: 'choice', words: ['pint'] },
+  ];
+  const kinds = (...list: Parameters<typeof kindsByName>[0]) => [...(kindsByName(list).get('jar')?.keys() ?? [])];
+  expect(kinds(use('takes', 'one', text as Shape), use('answers', 'other', choice as Shape))).toEqual(['text']);
+  expect(kinds(use('takes', 'one', choice as Shape), use('answers', 'other', text as Shape))).toEqual([
+    'choice',
+    'text',
+  ]);
+  expect(kinds(use('answers', 'one', text as Shape), use('answers', 'other', choice as Shape))).toHaveLength(2);
+});

@@ -12,7 +12,7 @@ import {
 } from '../../src/jars/index';
 import { planSchema } from '../../src/plan/request/planInput';
 import { loadTimeline, testedProcess } from '../../src/process/index';
-import { jarsFromRaw, rawForJars } from '../../src/produce/index';
+import { rawForJars } from '../../src/produce/index';
 import { jamBalance } from '../../src/sugar/index';
 import {
   capacityOf,
@@ -190,7 +190,7 @@ const TAKERS: Readonly<Record<string, (jar: never) => unknown>> = {
   testedProcess: (jar) => testedProcess({ jar, food: 'applesauce', method: 'boiling-water', elevation: '0 ft' }),
   loadTimeline: (jar) => loadTimeline({ jar, ...LOAD }),
   rawForJars: (jar) => rawForJars({ jar, food: 'peach', form: 'halves', jars: 7 }),
-  jarsFromRaw: (jar) => jarsFromRaw({ jar, food: 'peach', form: 'halves', raw: '20 lb' }),
+  'rawForJars of an amount': (jar) => rawForJars({ jar, food: 'peach', form: 'halves', raw: '20 lb' }),
   acidForJars: (jar) => acidForJars({ jar, food: 'tomato', jars: 7 }),
   jamBalance: (jar) => jamBalance({ jar, jars: 7, solids: 0.1, sugarToFruit: 1, finishSolids: 0.65 }),
   planDay: (jar) =>
@@ -205,7 +205,7 @@ const LOAD = {
   method: 'boiling-water',
   elevation: '0 ft',
   jars: 7,
-  water: '12 quarts',
+  waterVolume: '12 quarts',
   burnerPower: '2 kW',
 } as const;
 const SPELLED = sizeRows.flatMap(({ name, synonyms = [] }) => [name, ...synonyms]);

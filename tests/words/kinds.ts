@@ -7,7 +7,16 @@ const FOREIGN = 'src/charts/spec.ts:';
 /** The ends of a range: what they are the ends of is the range's name. */
 const ENDS = new Set(['low', 'likely', 'high']);
 
-/** What a field holds: text in and quantity out are one, and so are a figure and its range. */
+/** Whether each of the things listed says how many of it there are: `jars: [{ jar: 'pint', count: 7 }]`. */
+const isCounted = (shape: Shape): boolean => {
+  const all = shape.kind === 'oneOf' ? shape.of : [shape];
+  return all.every((one) => one.kind === 'object' && one.fields.some(({ name }) => name === 'count'));
+};
+
+/**
+ * What a field holds. Text in and quantity out are one, and so are a figure and its range, and a number of things and
+ * the list that counts them by size.
+ */
 export function kindsOf(shape: Shape): string[] {
   switch (shape.kind) {
     case 'leaf':
@@ -21,6 +30,8 @@ export function kindsOf(shape: Shape): string[] {
       return [...new Set(shape.of.flatMap(kindsOf))].sort();
     case 'object':
       return ['object'];
+    case 'list':
+      return isCounted(shape.of) ? ['number'] : kindsOf(shape.of).map((kind) => `list of ${kind}`);
     default:
       return kindsOf(shape.of).map((kind) => `${shape.kind} of ${kind}`);
   }
@@ -59,11 +70,18 @@ export const short = (names: ReadonlySet<string>): string => {
   return all.slice(0, 4).join(', ') + (all.length > 4 ? ` and ${all.length - 4} more` : '');
 };
 
-/** The kinds of a name, each with the functions that use it so. */
+/**
+ * The kinds of a name, each with the functions that use it so. Where an argument reads any text, the fixed names that
+ * answers give back are text to it.
+ */
 export function kindsByName(list: readonly Use[]): Map<string, Map<string, Set<string>>> {
   const names = new Map<string, Map<string, Set<string>>>();
+  const readAsText = new Set(
+    list.flatMap(({ name, field, side }) => (side === 'takes' && kindsOf(field.shape).includes('text') ? [name] : [])),
+  );
   for (const { name, field, by, side } of list) {
-    const kind = kindsOf(field.shape).join(' or ');
+    const found = kindsOf(field.shape).join(' or ');
+    const kind = found === 'choice' && side === 'answers' && readAsText.has(name) ? 'text' : found;
     if (kind === '' || ENDS.has(name)) continue;
     const kinds = names.get(name) ?? new Map<string, Set<string>>();
     names.set(name, kinds.set(kind, (kinds.get(kind) ?? new Set()).add(`${by} ${side}`)));

@@ -48,7 +48,7 @@ export interface KnownDryingStudy {
   /** The model that fitted best, in words. */
   readonly bestModel?: string;
   /** How it was dried, where it was not hot air alone. */
-  readonly method?: string;
+  readonly driedBy?: string;
   /** Where the figures come from. */
   readonly basis: readonly Basis[];
   /** What to mind. */
@@ -87,22 +87,8 @@ const none = ({ name }: FoundFood): NotKnown =>
   });
 
 /**
- * What a published thin-layer drying study found for a food: the effective moisture diffusivity and the best model.
- *
- * With a temperature inside the study's own, and its activation energy, D = D1 exp(-Ea/R (1/T - 1/T1)) from the low
- * end. Studies differ in cut, air and method: take it as an order of magnitude. A fruit or vegetable without a study
- * gets the range of foods in general, and `isGeneral` says so. Sources: the studies, each named in `basis`.
- *
- * @returns `diffusivityRange` and `diffusivity` in m2/s, `bestModel`, as far as the study prints them; or `known: false`
- * @throws StillroomError UNKNOWN_NAME; OUT_OF_RANGE for a temperature outside the study's
- *
- * @example
- * ```ts
- * import { dryingStudy } from 'stillroom/drying';
- *
- * const mango = dryingStudy({ food: 'mango', temperature: '80 degC' });
- * mango.known && (mango.diffusivity ?? 0) / 4.97e-10; // ≈ 2.174
- * ```
+ * What a published thin-layer drying study found for a food: the effective moisture diffusivity and the best model. With
+ * a temperature inside the study's own, and its activation energy, D = D1 exp(-Ea/R (1/T - 1/T1)) from the low end.
  */
 export function dryingStudy(input: DryingStudyInput): DryingStudy {
   const { food: asked, form: cut, temperature: air } = readInput(schema, input);
@@ -114,7 +100,7 @@ export function dryingStudy(input: DryingStudyInput): DryingStudy {
   const range = row.D_m2_per_s;
   const diffusivity = diffusivityAt(row, air, input.temperature);
   const line = (of: string) => basisFrom(row, of, `drying of ${row.printed}`, lender);
-  const { bestModel, method } = row;
+  const { bestModel, method: driedBy } = row;
   return answer({
     known: true,
     food: asked.name,
@@ -123,7 +109,7 @@ export function dryingStudy(input: DryingStudyInput): DryingStudy {
     ...(range === undefined ? {} : { diffusivityRange: { low: range[0], high: range[1] } }),
     ...(diffusivity === undefined ? {} : { diffusivity }),
     ...(bestModel === undefined ? {} : { bestModel }),
-    ...(method === undefined ? {} : { method }),
+    ...(driedBy === undefined ? {} : { driedBy }),
     basis: [
       line('printed'),
       ...(range === undefined ? [] : [line('diffusivityRange')]),

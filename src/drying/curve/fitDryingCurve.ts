@@ -37,7 +37,7 @@ export interface DryingCurveFit {
   /** Their standard deviations; empty where the points do not determine them. */
   readonly deviations: CurveConstants;
   /** The unit of time that the constants are for. */
-  readonly per: Unit<'time'>;
+  readonly timeUnit: Unit<'time'>;
   /** Sum of the squared differences of moisture ratio. */
   readonly sse: number;
   /** Points less constants. */
@@ -58,8 +58,8 @@ function roughConstant(x: readonly number[], y: readonly number[]): number {
 }
 
 /**
- * Internal: `dryingCurve` answers it. Fits a thin-layer drying model to your own curve of moisture ratios by least squares; `dryingStudy` looks up what
- * others found.
+ * Internal: `dryingCurve` answers it. Fits a thin-layer drying model to your own curve of moisture ratios by least
+ * squares.
  *
  * Levenberg-Marquardt on the moisture ratios, unweighted; the fitter meets the certified values of NIST's nonlinear
  * reference sets to nine digits and more.
@@ -90,7 +90,7 @@ export function fitDryingCurve(input: FitDryingCurveInput): DryingCurveFit {
     model: name,
     constants: named(fit.parameters),
     deviations: named(fit.sd),
-    per,
+    timeUnit: per,
     sse: fit.sse,
     degreesOfFreedom: fit.degreesOfFreedom,
     basis: [

@@ -66,7 +66,6 @@ export const studyRow = () =>
     method: z.exactOptional(z.string()),
     relativeHumidity_percent: z.exactOptional(endsColumn()),
     timeSaving_percent: z.exactOptional(endsColumn()),
-    bestQualityAt: z.exactOptional(z.string()),
     osmoticFall_percent: z.exactOptional(endsColumn()),
     ...sourcedColumns(),
   });

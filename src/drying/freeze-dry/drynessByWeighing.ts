@@ -43,25 +43,7 @@ export interface DrynessByWeighing {
   readonly cautions: readonly Caution[];
 }
 
-/**
- * Whether a load is dry, by weighing it again and again: it is dry when another hour or more takes off nothing that
- * a kitchen scale can show. Common practice in freeze-drying, where touching a piece tells you little.
- *
- * @returns `verdict`: `too soon` where the last two weighings are less than an hour apart
- * @throws StillroomError CONTRADICTION for times that repeat or go back, and masses that rise
- *
- * @example
- * ```ts
- * import { drynessByWeighing } from 'stillroom/drying';
- *
- * drynessByWeighing({
- *   weighings: [
- *     { time: '24 h', mass: '512 g' },
- *     { time: '26 h', mass: '504 g' },
- *   ],
- * }).verdict; // => 'not dry'
- * ```
- */
+/** Whether a load is dry, by weighing it again and again: another hour or more takes off nothing that a scale can show. */
 export function drynessByWeighing(input: DrynessByWeighingInput): DrynessByWeighing {
   const { weighings, tolerance = numberOf(practice('steady-loss')) } = readInput(schema, input);
   const { unit } = (weighings[0] as (typeof weighings)[number]).mass;

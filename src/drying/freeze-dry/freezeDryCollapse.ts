@@ -20,7 +20,7 @@ const schema = /* @__PURE__ */ fields({
   food: food(),
   /** Its form, where the food names none: `juice`. */
   form: optional(form()),
-  /** Of the ice front: -100 to 0 degC; see `frostPoint` and `freezeDryTime`. */
+  /** Of the ice front: -100 to 0 degC; see `iceVapourPressure` and `freezeDryTime`. */
   iceTemperature: temperature({ min: { value: -100, unit: 'degC' }, max: { value: 0, unit: 'degC' } }),
 });
 export type FreezeDryCollapseInput = z.input<typeof schema>;

@@ -2,7 +2,7 @@ import type * as z from 'zod/mini';
 import { answer } from '../../common/answer';
 import { fail } from '../../errors/StillroomError';
 import { iceBasis, icePressure, iceTemperature, sublimationBasis, sublimationEnthalpy } from '../../heat/ice';
-import { choice, fields, number, optional, readInput } from '../../quantity/fields';
+import { fields, number, optional, readInput } from '../../quantity/fields';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import { refuseWetter, shareLeft } from '../../solution/massBalance';
@@ -28,8 +28,8 @@ const TRIPLE_K = 273.16;
 const schema = /* @__PURE__ */ fields({
   /** Of the frozen layer: up to 10 cm. */
   thickness: length({ max: { value: 10, unit: 'cm' } }),
-  /** Which faces dry: `one` (on a tray; if not given) or `both`. */
-  faces: optional(choice('which faces dry', ['one', 'both'])),
+  /** How many faces dry: 1 (on a tray; if not given) or 2. */
+  faces: optional(number('how many faces dry: 1 or 2', { min: 1, max: 2, integer: true })),
   /** Of the food, wet basis: 0 to below 1, or percent. */
   moisture: moistureWord({ below: 1 }),
   /** When dry, wet basis: 0 to below 1 or percent; 2 % if not given. */
@@ -139,7 +139,7 @@ export function freezeDryTime(input: FreezeDryTimeInput): FreezeDryTime {
   const target = given.targetMoisture ?? residual.moisture;
   refuseWetter(given.moisture, target, input.targetMoisture);
   const front = frontOf(given, input);
-  const depth = valueIn(given.thickness, 'm') / (given.faces === 'both' ? 2 : 1);
+  const depth = valueIn(given.thickness, 'm') / (given.faces ?? 1);
   const perMilliliter = given.density === undefined ? pieceDensity() : valueIn(given.density, 'g/mL');
   const icePerCubicMeter = perMilliliter * 1000 * (1 - shareLeft(given.moisture, target));
   // through the heat that the layer lets in: the same as through the vapor, and steady where Ps nears P0

@@ -46,12 +46,12 @@ function linkOf({ food: id, form: shape, printed }: { food: string; form?: strin
 
 const part = () => optional(number('a part by mass, 0 to 1,000', { min: 0, max: 1000 }));
 const schema = /* @__PURE__ */ fields({
-  /** A dried fruit or a sugar: give this, `sugars` or `solids`. */
+  /** A dried fruit or a sugar: give this, `sugarParts` or `constants`. */
   food: optional(food()),
   /** How it was dried, where the food names it: `dried`, `freeze-dried`. */
   form: optional(form()),
   /** The sugars of a fruit, in parts by mass. */
-  sugars: optional(
+  sugarParts: optional(
     fields({
       /** Parts by mass: 0 to 1,000. */
       fructose: part(),
@@ -68,7 +68,7 @@ const schema = /* @__PURE__ */ fields({
     }),
   ),
   /** Constants from a source of your own. */
-  solids: optional(
+  constants: optional(
     fields({
       /** Of the dry solids: -150 degC and above. */
       glassTransition: temperature({ min: { value: -150, unit: 'degC' } }),
@@ -117,7 +117,7 @@ interface SolidsFound extends Constants {
 function mixture(parts: SugarParts, given: unknown): SolidsFound {
   const used = Object.entries(parts).filter((entry): entry is [string, number] => (entry[1] ?? 0) > 0);
   const total = used.reduce((sum, [, amount]) => sum + amount, 0);
-  if (total === 0) fail('MISSING', 'sugars', given, 'at least one sugar');
+  if (total === 0) fail('MISSING', 'sugarParts', given, 'at least one sugar');
   const rowOfSugar = (sugar: string): GlassSugarRow =>
     figure(glassSugarRows.find((row) => row.sugar === sugar && row.k_GordonTaylor !== null));
   const rows = used.map(([sugar]) => rowOfSugar(sugar));
@@ -159,12 +159,12 @@ const none = ({ name }: FoundFood): NotKnown =>
 
 /** The constants by the one way that is given; nothing where these tables hold none of the food. */
 function solidsOf(given: z.output<typeof schema>, input: GlassTransitionInput): SolidsFound | undefined {
-  const { food: asked, sugars, solids } = given;
+  const { food: asked, sugarParts: sugars, constants: solids } = given;
   const ways = [asked, sugars, solids].filter((way) => way !== undefined).length;
-  if (ways !== 1) fail('CONTRADICTION', 'food', input.food, 'just one of food, sugars and solids');
+  if (ways !== 1) fail('CONTRADICTION', 'food', input.food, 'just one of food, sugarParts and constants');
   if (asked !== undefined) return ofFood(asked, formAsked(asked, given.form, input.form));
   if (given.form !== undefined) fail('CONTRADICTION', 'form', input.form, 'a form only with a food');
-  if (sugars !== undefined) return mixture(sugars, input.sugars);
+  if (sugars !== undefined) return mixture(sugars, input.sugarParts);
   const own = figure(solids);
   return {
     degC: valueIn(own.glassTransition, 'degC'),
@@ -180,7 +180,7 @@ function solidsOf(given: z.output<typeof schema>, input: GlassTransitionInput): 
  * in the freeze-dryer.
  *
  * Gordon-Taylor: Tg = (ws Tgs + k ww Tgw) / (ws + k ww), wet-basis shares, k on the water, Tgw = -135 degC. For a
- * fruit without its own constants give its `sugars`: the dry transition is their mean by mass, a rough estimate.
+ * fruit without its own constants give its `sugarParts`: the dry transition is their mean by mass, a rough estimate.
  * Stickiness begins some degrees above Tg; anything at or above it counts as sticky here.
  *
  * In the freeze-dryer the ice front must stay below the collapse temperature. Sugary juices collapse at -41 to -48 degC,
@@ -190,7 +190,7 @@ function solidsOf(given: z.output<typeof schema>, input: GlassTransitionInput): 
  *
  * @returns `temperature` in degC; with an `iceTemperature` `collapses` and the printed temperature or range; or
  *   `known: false` for a food without a figure
- * @throws StillroomError UNKNOWN_NAME; CONTRADICTION unless you give just one of food, sugars and solids
+ * @throws StillroomError UNKNOWN_NAME; CONTRADICTION unless you give just one of food, sugarParts and constants
  *
  * @example
  * ```ts

@@ -58,7 +58,7 @@ export interface KnownDryingGuide extends DryingSteps, DryingCut {
   /** What fresh food gives dried, as printed. */
   readonly printedYields: readonly PrintedYield[];
   /** Each publication's own line, those that were read first. */
-  readonly printed: readonly PrintedDrying[];
+  readonly publications: readonly PrintedDrying[];
   /** Where the figures come from. */
   readonly basis: readonly Basis[];
   /** What to mind, dangers first. */
@@ -103,12 +103,12 @@ const generalRows = (kind: 'fruit' | 'vegetable'): GuideRow[] => guideRows.filte
  * and to what moisture.
  *
  * Publications disagree about hours; `hours` runs from the shortest to the longest printed for the cut (plan with the
- * high end), and `printed` has each line by itself. They are for quality, not for safety: the dryness test decides.
- * Hours belong to a cut and a thickness: without a form they are those of the first cut printed, named in `forms`.
- * Where these tables hold nothing for the food in this cut, you get the general hours for fruit or vegetables, and
- * `hoursAreGeneral` says so. Figures of a wider food (cherry for sour cherry) say so in their basis.
+ * high end), and `publications` has each line by itself. They are for quality, not for safety: the dryness test
+ * decides. Hours belong to a cut and a thickness: without a form they are those of the first cut printed, named in
+ * `forms`. Where these tables hold nothing for the food in this cut, you get the general hours for fruit or vegetables,
+ * and `hoursAreGeneral` says so. Figures of a wider food (cherry for sour cherry) say so in their basis.
  *
- * Sources: extension guides, each named in `printed` and `basis`.
+ * Sources: extension guides, each named in `publications` and `basis`.
  *
  * @returns the guide; `targetMoisture` on wet basis (about 0.2 for fruit, 0.1 for vegetables), `printedYields`; or
  *   `known: false` for meat, dairy, fatty food and other food that no guide is for
@@ -145,7 +145,7 @@ export function dryingGuide(input: DryingGuideInput): DryingGuide {
   const from = (row: GuideRow) => (general.includes(row) && asked.id !== kind ? nameOf(kind) : lender);
   const basis = [
     ...hourRows.map((row) => basisFrom(row, 'hours', `printed for ${row.printed}`, from(row))),
-    ...used.map((row) => basisFrom(row, 'printed[]', `printed for ${row.printed}`, from(row))),
+    ...used.map((row) => basisFrom(row, 'publications[]', `printed for ${row.printed}`, from(row))),
     ...moisture.basis,
     basisOf(setting('drying-temperature'), 'temperature', 'of the dryer'),
     ...yields.rows.map((row) => basisFrom(row, 'printedYields[]', undefined, yields.lender)),
@@ -168,7 +168,7 @@ export function dryingGuide(input: DryingGuideInput): DryingGuide {
     drynessTest: figure(used.find((row) => row.drynessTest !== null)?.drynessTest),
     targetMoisture: moisture.moisture,
     printedYields: yields.rows.map(printedYield),
-    printed: used.map(printedLine),
+    publications: used.map(printedLine),
     basis,
     cautions: [
       caution('dryness-test-decides'),

@@ -20,7 +20,7 @@ const schema = /* @__PURE__ */ fields({
   /** Volume of the dried food, for `conditioning.containers`: above zero. */
   driedVolume: optional(volume()),
   /** Volume of one container, for `conditioning.containers`: above zero. */
-  container: optional(volume()),
+  containerVolume: optional(volume()),
   /** How to kill insects: `freezer` or `oven`; both if not given. */
   by: optional(choice('the way', ['freezer', 'oven'])),
 });
@@ -35,7 +35,7 @@ export interface Conditioning {
   /** Containers for the dried food; given where both volumes are. */
   readonly containers?: number;
   /** What to do, in order. */
-  readonly steps: readonly string[];
+  readonly toDo: readonly string[];
 }
 
 /** One printed way to kill insects and their eggs. */
@@ -94,7 +94,7 @@ function conditioning(driedMilliliters: number | undefined, container: number | 
     ...(driedMilliliters === undefined || container === undefined
       ? {}
       : { containers: lotsFor(driedMilliliters, container * fill) }),
-    steps: STEPS,
+    toDo: STEPS,
   };
 }
 
@@ -150,13 +150,13 @@ function treatments(rows: readonly PasteurizingRow[]) {
  * ```ts
  * import { finishDried } from 'stillroom/drying';
  *
- * const finish = finishDried({ food: 'apples', driedVolume: '6 quarts', container: '1 gallon', by: 'freezer' });
+ * const finish = finishDried({ food: 'apples', driedVolume: '6 quarts', containerVolume: '1 gallon', by: 'freezer' });
  * finish.known && finish.conditioning.containers; // => 3
  * finish.known && finish.insects[0]?.atLeast; // => { value: 48, unit: 'h' }
  * ```
  */
 export function finishDried(input: FinishDriedInput): FinishDried {
-  const { food: dried, driedVolume, container, by } = readInput(schema, input);
+  const { food: dried, driedVolume, containerVolume: container, by } = readInput(schema, input);
   const kind = dryingKind(dried.id);
   const rows = pasteurizingRows.filter(
     (row) => (by === undefined || row.by === by) && (kind === undefined || row.kinds.includes(kind)),

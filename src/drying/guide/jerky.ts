@@ -63,7 +63,7 @@ export interface JerkySteps {
   /** What the meat must reach inside before it dries, by a thermometer. */
   readonly internalTemperature?: Quantity<'temperature'>;
   /** Air of the dryer. */
-  readonly dryer: {
+  readonly dryerTemperature: {
     /** The least that is printed. */
     readonly low: Quantity<'temperature'>;
     /** The most that is printed. */
@@ -80,15 +80,13 @@ export interface JerkySteps {
   };
   /** The thickest strip that the steps are for. */
   readonly thickestStrip?: Quantity<'length'>;
-  /** How long it keeps, in words. */
-  readonly keepsFor: {
-    /** Sealed, at room temperature. */
-    readonly room: string;
-    /** In the refrigerator. */
-    readonly refrigerator: string;
-    /** In the freezer. */
-    readonly freezer: string;
-  };
+  /** How long it keeps. */
+  readonly keepsFor: readonly {
+    /** Where: `shelf` (sealed, at room temperature), `refrigerator` or `freezer`. */
+    readonly place: string;
+    /** How long, in words. */
+    readonly text: string;
+  }[];
   /** Where the figures come from. */
   readonly basis: readonly Basis[];
   /** What to mind, dangers first. */
@@ -205,9 +203,9 @@ function heatedBefore(asked: Asked, inside: JerkyRow): Jerky {
   return {
     tested: true,
     internalTemperature: degF(least),
-    dryer: dryerOf(DRYER),
+    dryerTemperature: dryerOf(DRYER),
     keepsFor: keeping(),
-    basis: [basisOf(inside, 'internalTemperature'), basisOf(DRYER, 'dryer'), ...keepingBasis()],
+    basis: [basisOf(inside, 'internalTemperature'), basisOf(DRYER, 'dryerTemperature'), ...keepingBasis()],
     cautions: cautions(),
   };
 }
@@ -251,13 +249,13 @@ function heatedAfter(asked: Asked, inside: JerkyRow): Jerky {
   }
   return {
     tested: true,
-    dryer: dryerOf(HOT_DRYER),
+    dryerTemperature: dryerOf(HOT_DRYER),
     dryAtLeast,
     oven: { temperature: degF(printed(OVEN).least), time: ovenTime },
     thickestStrip: STRIP,
     keepsFor: keeping(),
     basis: [
-      basisOf(HOT_DRYER, 'dryer'),
+      basisOf(HOT_DRYER, 'dryerTemperature'),
       basisOf(HOT_DRYER, 'dryAtLeast'),
       basisOf(OVEN, 'oven'),
       basisOf(OVEN, 'thickestStrip'),

@@ -36,15 +36,12 @@ export const longEnough = (given: Quantity<'time'> | undefined, { atLeast }: Jer
 const ROOM = jerkyStep('keep-room');
 const REFRIGERATOR = jerkyStep('keep-refrigerator');
 const FREEZER = jerkyStep('keep-freezer');
+const PLACES = [
+  ['shelf', ROOM],
+  ['refrigerator', REFRIGERATOR],
+  ['freezer', FREEZER],
+] as const;
 /** How long it keeps, in words. */
-export const keeping = () => ({
-  room: figure(ROOM.keeps),
-  refrigerator: figure(REFRIGERATOR.keeps),
-  freezer: figure(FREEZER.keeps),
-});
+export const keeping = () => PLACES.map(([place, { keeps }]) => ({ place, text: figure(keeps) }));
 /** The lines behind it. */
-export const keepingBasis = () => [
-  basisOf(ROOM, 'keepsFor.room'),
-  basisOf(REFRIGERATOR, 'keepsFor.refrigerator'),
-  basisOf(FREEZER, 'keepsFor.freezer'),
-];
+export const keepingBasis = () => PLACES.map(([place, row]) => basisOf(row, 'keepsFor[].text', place));

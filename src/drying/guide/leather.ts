@@ -90,13 +90,13 @@ export interface LeatherSheets {
   readonly ascorbicAcid: Quantity<'mass'>;
   /** How it feels when dry. */
   readonly drynessTest: string;
-  /** How many months it keeps. */
-  readonly keepsMonths: {
-    /** At room temperature. */
-    readonly room: number;
-    /** In the freezer. */
-    readonly freezer: number;
-  };
+  /** How long it keeps. */
+  readonly keepsFor: readonly {
+    /** Where: `shelf` (at room temperature) or `freezer`. */
+    readonly place: string;
+    /** How many months. */
+    readonly months: number;
+  }[];
   /** Where the figures come from. */
   readonly basis: readonly Basis[];
   /** What to mind, dangers first. */
@@ -199,7 +199,10 @@ export function leather(input: LeatherInput): Leather {
     lemonJuice: quantityIn(numberOf(LEMON) * times, 'tsp', 'tsp'),
     ascorbicAcid: { value: numberOf(ASCORBIC) * times, unit: 'mg' },
     drynessTest: textOf(leatherItem('dryness-test')),
-    keepsMonths: { room: numberOf(leatherItem('months-room')), freezer: numberOf(leatherItem('months-freezer')) },
+    keepsFor: [
+      { place: 'shelf', months: numberOf(leatherItem('months-room')) },
+      { place: 'freezer', months: numberOf(leatherItem('months-freezer')) },
+    ],
     basis: [...basisFor(given), ...(moisture && given.targetMoisture === undefined ? usual.basis : [])],
     cautions: cautionsFor(given, dryer),
   });
@@ -224,8 +227,8 @@ function basisFor(given: Given): Basis[] {
     basisOf(LEMON, 'lemonJuice', 'for light fruit'),
     basisOf(ASCORBIC, 'ascorbicAcid', 'for light fruit'),
     basisOf(leatherItem('dryness-test'), 'drynessTest'),
-    basisOf(leatherItem('months-room'), 'keepsMonths.room'),
-    basisOf(leatherItem('months-freezer'), 'keepsMonths.freezer'),
+    basisOf(leatherItem('months-room'), 'keepsFor[].months', 'shelf'),
+    basisOf(leatherItem('months-freezer'), 'keepsFor[].months', 'freezer'),
   ];
 }
 

@@ -27,7 +27,7 @@ const schema = /* @__PURE__ */ fields({
   /** Its cut, for the dips whose soak depends on it: `slices`, `halves`. */
   form: optional(form()),
   /** How much water to make it with; the printed amount if not given. */
-  water: optional(volume()),
+  waterVolume: optional(volume()),
 });
 export type PretreatmentDipInput = z.input<typeof schema>;
 
@@ -43,7 +43,7 @@ export interface DipRecipe {
     readonly high: Quantity<'volume'>;
   }[];
   /** How much water. */
-  readonly water?: Quantity<'volume'>;
+  readonly waterVolume?: Quantity<'volume'>;
   /** How long it simmers. */
   readonly simmer?: Quantity<'time'>;
   /** How long the food soaks; both ends the same where one figure is printed. */
@@ -101,7 +101,7 @@ function recipe(row: DipRow, water: Quantity<'volume'> | undefined, id?: string,
       low: { value: low * times, unit },
       high: { value: high * times, unit },
     })),
-    ...(used === undefined ? {} : { water: used }),
+    ...(used === undefined ? {} : { waterVolume: used }),
     ...(row.simmer_minutes === undefined ? {} : { simmer: minutes(row.simmer_minutes) }),
     ...(soak === undefined ? {} : { soak }),
     ...(row.notes === undefined ? {} : { note: row.notes }),
@@ -139,17 +139,22 @@ function notFor(row: DipRow, { id, name: trade }: FoundFood): NotKnown | undefin
  * ```ts
  * import { pretreatmentDip } from 'stillroom/drying';
  *
- * const dip = pretreatmentDip({ treatment: 'ascorbic acid dip', water: '1 quart' });
+ * const dip = pretreatmentDip({ treatment: 'ascorbic acid dip', waterVolume: '1 quart' });
  * dip.known && dip.ingredients[0]?.low; // => { value: 7.5, unit: 'tsp' }
  * dip.known && dip.soak?.low; // => { value: 10, unit: 'min' }
  * ```
  */
 export function pretreatmentDip(input: PretreatmentDipInput): PretreatmentDip {
-  const { treatment, food: dipped, form: cut, water } = readInput(schema, input);
+  const { treatment, food: dipped, form: cut, waterVolume: water } = readInput(schema, input);
   const row = lookUp(treatment, dips, 'treatment', 'pretreatment dip');
   const shape = formAsked(dipped, cut, input.form);
   if (water !== undefined && row.water === null) {
-    fail('CONTRADICTION', 'water', input.water, `no amount of water, as none is printed for the ${row.name}`);
+    fail(
+      'CONTRADICTION',
+      'waterVolume',
+      input.waterVolume,
+      `no amount of water, as none is printed for the ${row.name}`,
+    );
   }
   const unfit = dipped && notFor(row, dipped);
   if (unfit !== undefined) return answer(unfit);
@@ -159,7 +164,7 @@ export function pretreatmentDip(input: PretreatmentDipInput): PretreatmentDip {
     known: true,
     treatment: row.name,
     ...first,
-    others: others.map((other) => recipe(other, first.water, dipped?.id, shape)),
+    others: others.map((other) => recipe(other, first.waterVolume, dipped?.id, shape)),
     basis: [
       basisOf(row, 'ingredients', `recipe of the ${row.name}`),
       ...(first.soak === undefined ? [] : [basisOf(row, 'soak')]),

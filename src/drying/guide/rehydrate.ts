@@ -30,7 +30,7 @@ export interface KnownRehydration {
   /** Trade name of the food. */
   readonly food: string;
   /** How much water, in the unit of `driedVolume`. */
-  readonly water: Quantity<'volume'>;
+  readonly waterVolume: Quantity<'volume'>;
   /** Boiling for vegetables; warm or cold for fruit. */
   readonly waterIs: 'boiling' | 'warm or cold';
   /** The least soak. */
@@ -87,7 +87,7 @@ function unknown({ id, name }: FoundFood): NotKnown {
  * water = dried volume x cups of water for a cup dried, by the food; one cup gives about two. Source: National Center
  * for Home Food Preservation, recalled.
  *
- * @returns `water` and `rehydrated` in the unit of `driedVolume`, `soakAtLeast` in h; or `known: false`
+ * @returns `waterVolume` and `rehydrated` in the unit of `driedVolume`, `soakAtLeast` in h; or `known: false`
  * @throws StillroomError UNKNOWN_NAME with the nearest names
  *
  * @example
@@ -95,7 +95,7 @@ function unknown({ id, name }: FoundFood): NotKnown {
  * import { rehydrate } from 'stillroom/drying';
  *
  * const soak = rehydrate({ food: 'apples', driedVolume: '2 cups' });
- * soak.known && soak.water; // => { value: 3, unit: 'cup' }
+ * soak.known && soak.waterVolume; // => { value: 3, unit: 'cup' }
  * ```
  */
 export function rehydrate(input: RehydrateInput): Rehydrate {
@@ -111,7 +111,7 @@ export function rehydrate(input: RehydrateInput): Rehydrate {
   return answer({
     known: true,
     food: asked.name,
-    water: { value: value * row.water_cups_per_cup_dried, unit },
+    waterVolume: { value: value * row.water_cups_per_cup_dried, unit },
     waterIs: fruit ? 'warm or cold' : 'boiling',
     soakAtLeast: { value: row.soak_hours_min, unit: 'h' },
     refrigerateAfter: { value: numberOf(COLD), unit: 'h' },
@@ -125,13 +125,13 @@ export function rehydrate(input: RehydrateInput): Rehydrate {
         }
       : {}),
     basis: [
-      basisFrom(row, 'water', `printed for ${row.printed}`, lender),
+      basisFrom(row, 'waterVolume', `printed for ${row.printed}`, lender),
       basisFrom(row, 'soakAtLeast', `printed for ${row.printed}`, lender),
       basisOf(DOUBLED, 'rehydrated', 'volume after soaking'),
       basisOf(COLD, 'refrigerateAfter', 'longest soak'),
       ...(fruit
         ? [basisOf(PLUMP, 'quickFruit.boilingWater'), basisOf(STEAM, 'quickFruit.steam')]
-        : [basisOf(START, 'water', 'another sheet starts with 1 1/2 to 2 cups a cup')]),
+        : [basisOf(START, 'waterVolume', 'another sheet starts with 1 1/2 to 2 cups a cup')]),
     ],
     cautions: [caution('soaking-food-spoils'), caution('recalled')],
   });

@@ -54,7 +54,7 @@ const schema = /* @__PURE__ */ fields({
   /** Trays of the dryer, 1 to 1,000, for `loads`; needs `ready`. */
   trays: optional(count('trays', 1, 1000)),
   /** What it dries in: `dryer` or `oven`. */
-  dryer: optional(choice('the dryer', ['dryer', 'oven'])),
+  dryIn: optional(choice('the dryer', ['dryer', 'oven'])),
 });
 export type TrayLoadInput = z.input<typeof schema>;
 
@@ -99,7 +99,7 @@ export interface TrayLoad {
  */
 export function trayLoad(input: TrayLoadInput): TrayLoad {
   const given = readInput(schema, input);
-  const { thickness = { value: PIECE_INCHES, unit: 'in' } as const, cover, ready, trays, dryer } = given;
+  const { thickness = { value: PIECE_INCHES, unit: 'in' } as const, cover, ready, trays, dryIn: dryer } = given;
   if (trays !== undefined && ready === undefined) {
     fail('MISSING', 'ready', undefined, 'the mass of ready food that the trays are for');
   }

@@ -24,7 +24,7 @@ const MOISTEST = setting('moisture-vegetable');
 
 const schema = /* @__PURE__ */ fields({
   /** Full volume of the jar, can or bag: above zero. */
-  container: volume(),
+  containerVolume: volume(),
   /** Of the dried food, wet basis: 0 to 1, or percent. */
   moisture: moistureWord(),
   /** The dried food, to leave out the room it takes; needs `density`. */
@@ -70,14 +70,14 @@ export type OxygenAbsorbers = OxygenAbsorbersCount | NotKnown;
  * ```ts
  * import { oxygenAbsorbers } from 'stillroom/drying';
  *
- * const answer = oxygenAbsorbers({ container: '1 quart', moisture: '4 %', absorber: '100 mL' });
+ * const answer = oxygenAbsorbers({ containerVolume: '1 quart', moisture: '4 %', absorber: '100 mL' });
  * answer.known && answer.oxygen.value; // ≈ 198.2
  * answer.known && answer.absorbers; // => 2
- * oxygenAbsorbers({ container: '1 quart', moisture: '20 %' }).known; // => false
+ * oxygenAbsorbers({ containerVolume: '1 quart', moisture: '20 %' }).known; // => false
  * ```
  */
 export function oxygenAbsorbers(input: OxygenAbsorbersInput): OxygenAbsorbers {
-  const { container, moisture, dried, density: particle, absorber } = readInput(schema, input);
+  const { containerVolume: container, moisture, dried, density: particle, absorber } = readInput(schema, input);
   if ((dried === undefined) !== (particle === undefined)) {
     const lacking = dried === undefined ? 'dried' : 'density';
     fail('MISSING', lacking, undefined, 'both the mass and the density of the food');

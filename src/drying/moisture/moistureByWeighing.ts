@@ -10,6 +10,11 @@ import { dried as driedWord } from '../../words/dried';
 import { mass } from '../../words/mass';
 import { moisture as moistureWord } from '../../words/shares';
 import { measured } from '../basis';
+import {
+  type DrynessByWeighing,
+  type DrynessByWeighingInput,
+  drynessByWeighing,
+} from '../freeze-dry/drynessByWeighing';
 
 const schema = /* @__PURE__ */ fields({
   /** Ready food as it went in, without the tray: a mass above zero. */
@@ -38,13 +43,17 @@ export interface MoistureByWeighing {
 
 /**
  * The moisture that a tray has come down to, from the moisture it started with; or the moisture it started with, from
- * the moisture it ended at: your own figure for the next batch.
+ * the moisture it ended at: your own figure for the next batch. With `weighings`, whether the load is dry.
  *
  * The solids stay: fresh (1 - moisture) = dried (1 - dried moisture), both on wet basis.
  *
- * @returns both moistures on wet basis, and `waterRemoved` in the unit of `fresh`
+ * A load weighed again and again is dry when another hour or more takes off nothing that a kitchen scale can show:
+ * common practice in freeze-drying, where touching a piece tells you little.
+ *
+ * @returns both moistures on wet basis, and `waterRemoved` in the unit of `fresh`; of `weighings` the `verdict`: `too soon`
+ *   where the last two are less than an hour apart
  * @throws StillroomError CONTRADICTION for both or neither of the moistures, for a mass above the fresh, or below the
- *   dry solids
+ *   dry solids; of weighings for times that repeat or go back, and masses that rise
  *
  * @example
  * ```ts
@@ -52,9 +61,25 @@ export interface MoistureByWeighing {
  *
  * moistureByWeighing({ fresh: '10 kg', moisture: '85 %', dried: '2.5 kg' }).driedMoisture; // ≈ 0.4
  * moistureByWeighing({ fresh: '100 g', dried: '28.5 g', driedMoisture: '8 %' }).moisture; // ≈ 0.7378
+ * moistureByWeighing({
+ *   weighings: [
+ *     { time: '24 h', mass: '512 g' },
+ *     { time: '26 h', mass: '504 g' },
+ *   ],
+ * }).verdict; // => 'not dry'
  * ```
  */
-export function moistureByWeighing(input: MoistureByWeighingInput): MoistureByWeighing {
+export function moistureByWeighing(input: DrynessByWeighingInput): DrynessByWeighing;
+export function moistureByWeighing(input: MoistureByWeighingInput): MoistureByWeighing;
+export function moistureByWeighing(
+  input: MoistureByWeighingInput | DrynessByWeighingInput,
+): MoistureByWeighing | DrynessByWeighing {
+  return typeof input === 'object' && input !== null && 'weighings' in input
+    ? drynessByWeighing(input)
+    : ofOneWeighing(input);
+}
+
+function ofOneWeighing(input: MoistureByWeighingInput): MoistureByWeighing {
   const given = readInput(schema, input);
   const { fresh, dried } = given;
   const now = valueIn(dried, fresh.unit);

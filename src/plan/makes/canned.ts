@@ -166,8 +166,12 @@ function noCannerFor(
   { batch }: Filling,
   { process, canners }: Runnable,
 ): LeftOutProduct | undefined {
+  if (batch !== undefined && isWhole(row) && batch.jars.low === 0) {
+    const text = `one batch of ${row.name} does not surely fill a ${process.jar} jar, and it is not made in parts`;
+    return leftOut(wanted, { code: 'less-than-a-jar', text, instead: 'use a smaller jar' });
+  }
   if (batch === undefined || !isAlone(row)) return undefined;
-  if (batch.jars.low > 0 && Math.max(0, ...canners.map(({ jars }) => jars)) >= batch.jars.high) return undefined;
+  if (Math.max(0, ...canners.map(({ jars }) => jars)) >= batch.jars.high) return undefined;
   return leftOut(wanted, {
     code: 'no-canner-for-batch',
     text: `no canner here holds the ${batch.jars.high} ${process.jar} jars of one batch at once`,

@@ -129,19 +129,19 @@ function cannersAble(
       method,
       elevation: kitchen.elevation,
       jars,
-      water: canner.water ?? waterIn(method),
+      waterVolume: canner.waterVolume ?? waterIn(method),
       burnerPower: burnerOf(kitchen),
     };
     // the canner heats up while the food is prepared, and a second load starts hot
     const load = loadTimeline({ ...lit, waterTemperature: preheated(pack) });
     const cold = loadTimeline(lit);
     if (!load.tested || !cold.tested) return [];
-    const warmUp = cold.steps.find(({ step }) => step === 'heat the water')?.minutes.high ?? 0;
+    const warmUp = cold.steps.find(({ what }) => what === 'heat the water')?.minutes.high ?? 0;
     return [
       {
         canner: index,
         jars,
-        minutes: Math.ceil(load.total.high),
+        minutes: Math.ceil(load.totalMinutes.high),
         // boiling water boils on by itself; a gauge is watched
         ...(method === 'boiling-water' ? { throughBreaks: true } : {}),
         warmUp: Math.ceil(warmUp),
@@ -151,7 +151,7 @@ function cannersAble(
           inKilowattHours(load.energy),
           (first, each) => first - each,
         ),
-        range: load.total,
+        range: load.totalMinutes,
         basis: load.basis.map((line) => ({ ...line, of: 'energy', note: line.note ?? line.of })),
       },
     ];

@@ -36,7 +36,9 @@ const ROOM_BASIS: Basis = customaryBasis('room-temperature', 'energy');
 
 /** A kg of food heated to the boil. */
 export function heatedUp({ elevation }: Kitchen): Taken {
-  const { kWh, basis } = taken(stoveEnergy({ heatUp: { mass: KG, from: ROOM, what: 'food' }, elevation }));
+  const { kWh, basis } = taken(
+    stoveEnergy({ heatUp: { mass: KG, startTemperature: ROOM, substance: 'food' }, elevation }),
+  );
   return { kWh, basis: [...basis, ROOM_BASIS] };
 }
 
@@ -60,7 +62,7 @@ export function waterBoiled(kitchen: Kitchen, litres: number): Taken & { readonl
   // a liter of cold water counts as a kilogram
   const { kWh, basis } = taken(
     stoveEnergy({
-      heatUp: { mass: { value: litres, unit: 'kg' }, from: ROOM, what: 'water' },
+      heatUp: { mass: { value: litres, unit: 'kg' }, startTemperature: ROOM, substance: 'water' },
       elevation: kitchen.elevation,
     }),
   );
@@ -73,7 +75,9 @@ export const boiledOff = ({ elevation }: Kitchen): Taken => taken(stoveEnergy({ 
 
 /** A kg of food frozen. */
 export function frozen(water: Range<number>): Taken {
-  const { kWh, basis } = taken(freezeEnergy({ mass: KG, moisture: water.likely, from: ROOM, to: FREEZER }));
+  const { kWh, basis } = taken(
+    freezeEnergy({ mass: KG, moisture: water.likely, startTemperature: ROOM, targetTemperature: FREEZER }),
+  );
   return { kWh, basis: [...basis, ROOM_BASIS] };
 }
 

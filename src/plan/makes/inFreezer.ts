@@ -29,7 +29,7 @@ function roomPerKg({ food, form }: Product): { readonly liters: number; readonly
   const ask = (named?: string) =>
     heldOf(() => kitchenMeasure({ food: food.name, mass, ...(named === undefined ? {} : { form: named }) }));
   const found = (form === undefined ? undefined : ask(form)) ?? ask();
-  if (found !== undefined) return { liters: valueIn(found.range.high, 'L'), basis: found.basis };
+  if (found !== undefined) return { liters: valueIn(found.volumeRange.high, 'L'), basis: found.basis };
   return { liters: 1 / customary('pot-density'), basis: [customaryBasis('pot-density', 'packs.room')] };
 }
 
@@ -91,6 +91,7 @@ export function makeInFreezer(day: Day, product: Product): Made {
         { stock: FREEZER_LOAD, amount: sizeKg },
       ],
       ...(pot === undefined ? {} : { cook: pot.cook }),
+      after: { kind: 'freeze', minutes: 60 * customary('freeze-through') },
     },
     describe: (decided) => ({
       recipe: ingredientLines(day, parts, decided),

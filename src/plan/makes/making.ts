@@ -164,7 +164,7 @@ export function yieldFromLot(day: Day, lot: KnownLot, form: string | undefined):
     own === undefined
       ? published
       : knownOr(
-          readyFromRaw({ food: lot.trade, form: published.form, raw: KG, measured: { yield: own } }),
+          readyFromRaw({ food: lot.trade, form: published.form, raw: KG, ownYield: { yield: own } }),
           'form',
           published.form,
         );
@@ -256,9 +256,8 @@ export function waterOf(day: Day, trade: string): { readonly water: Range<number
   const learned = learnedFigure(day.learned, 'moisture', trade, undefined);
   if (learned !== undefined) return { water: learned.figure, basis: [learned.basis] };
   const held = heldOf(() => partsOf(readFood(trade).id));
-  return (
-    held ?? { water: customaryRange('water-not-known'), basis: [customaryBasis('water-not-known', 'trays.dried')] }
-  );
+  if (held !== undefined) return { water: held.moisture, basis: held.basis };
+  return { water: customaryRange('water-not-known'), basis: [customaryBasis('water-not-known', 'trays.dried')] };
 }
 
 /** What other modules' fields are called in the request. */
@@ -270,7 +269,7 @@ const OWN_NAMES: ReadonlyMap<string, string> = new Map([
   ['elevation', 'kitchen.elevation'],
   ['burnerPower', 'kitchen.burnerPower'],
   ['jars', 'kitchen.canners'],
-  ['water', 'kitchen.canners'],
+  ['waterVolume', 'kitchen.canners'],
   ['area', 'kitchen.dryer.trayArea'],
   ['machine', 'kitchen.freezeDryer'],
 ]);

@@ -1,4 +1,5 @@
 import { saidOf } from '../../foods/phrases';
+import { formName } from '../../foods/tables';
 import { readJar } from '../../words/jar';
 import type { Product } from './making';
 
@@ -7,6 +8,8 @@ const jarsCalled = (jar: string): string => readJar(jar).size?.plural ?? `${jar}
 
 /** A page for more foods than this is called after the food, not after the page. */
 const FEW = 3;
+
+const inJar = (form: string | undefined): string | undefined => (form === undefined ? undefined : formName(form));
 
 /** What a product is called: `plums, whole, in pints`, `apple slices, dried`, `chile salsa in pints`. */
 export function nameOf({ wanted, row, food, lots, form }: Product, jar?: string): string {
@@ -21,7 +24,8 @@ export function nameOf({ wanted, row, food, lots, form }: Product, jar?: string)
     case 'meat in jars':
     case 'fish in jars':
     case 'puree': {
-      const { title, apart } = saidOf(foods, form);
+      // jars are called by what is in them, not by how it was cut
+      const { title, apart } = saidOf(foods, inJar(wanted.form ?? row.form));
       return `${title}${apart && inJars !== '' ? ',' : ''}${inJars}`;
     }
     case 'dried':
@@ -29,6 +33,8 @@ export function nameOf({ wanted, row, food, lots, form }: Product, jar?: string)
     case 'freeze-dried':
       return `${saidOf(foods, form).phrase}, ${row.makes}`;
     default:
-      return row.foods.length > FEW || trades.length > 1 ? `${foods} ${row.makes}${inJars}` : `${row.name}${inJars}`;
+      return row.foods.length > FEW || trades.length > 1 || !row.foods.includes(food.id)
+        ? `${foods} ${row.makes}${inJars}`
+        : `${row.name}${inJars}`;
   }
 }

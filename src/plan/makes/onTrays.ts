@@ -164,9 +164,13 @@ function machineOf(
   loaded: Loaded,
   ready: number,
   loads: number,
-): Pick<Activity, 'traysPerKg' | 'trayShare' | 'freezeDry'> {
+): Pick<Activity, 'after' | 'traysPerKg' | 'trayShare' | 'freezeDry'> {
   const { perTrayKg, icePerKg, where } = loaded;
   const traysPerKg = ready / perTrayKg;
-  if (where === 'freeze-dryer') return { freezeDry: { waterPerKg: ready * (icePerKg ?? 0), traysPerKg } };
-  return { traysPerKg, trayShare: 1 / loads };
+  const after = {
+    kind: where === 'dryer' ? ('dry' as const) : ('freeze-dry' as const),
+    minutes: Math.ceil(valueIn(loaded.hours.high, 'min')),
+  };
+  if (where === 'freeze-dryer') return { after, freezeDry: { waterPerKg: ready * (icePerKg ?? 0), traysPerKg } };
+  return { after, traysPerKg, trayShare: 1 / loads };
 }

@@ -4,10 +4,12 @@ import type { FoundFood } from '../../foods/fields';
 import { isWithin } from '../../foods/isWithin';
 import { foodsNamed } from '../../foods/lookUpFood';
 import { formName, nameOf } from '../../foods/tables';
+import { testedProcess } from '../../process/testedProcess';
 import { formOfId } from '../../produce/forms';
 import { pectinKind } from '../../recipes/pectin';
 import { isFor, RECIPES } from '../../recipes/rows/rows';
 import type { IngredientRow, Makes, RecipeRow } from '../../recipes/rows/tables';
+import { amongTheSame } from '../../recipes/ways/order';
 import type { KnownLot } from '../request/lots';
 import type { Wanted } from '../request/planInput';
 import { type Day, type LeftOutProduct, leftOut, type Product } from './making';
@@ -92,6 +94,7 @@ function inOrder(
     makes.indexOf(row.makes),
     othersOf(row, foods).filter(({ food }) => food === undefined || !lotFoods.has(food)).length,
     held[pectinOf(row)] ? 0 : 1,
+    amongTheSame(foods[0] as string, row.id),
     row.foods.length === 1 ? 0 : 1,
     row.makes === 'frozen' || row.makes === 'dried' ? plainness(row) : 0,
   ];
@@ -102,6 +105,25 @@ function inOrder(
       return at < 0 ? 0 : (one.keys[at] as number) - (other.keys[at] as number);
     })
     .map(({ row }) => row);
+}
+
+/** Why no recipe is for a form: with the tested recipes that come nearest, where it was to be canned. */
+function noForm(day: Day, wanted: Wanted, rows: readonly RecipeRow[], food: FoundFood): LeftOutProduct {
+  const { form, jar = 'pint', method, make } = wanted;
+  const named = formName(form as string);
+  const { kitchen } = day.request;
+  const text = `these tables hold no recipe for ${food.name} in the form ${named}`;
+  const canner = method ?? kitchen.canners?.[0]?.method;
+  if (make?.canned === true && canner !== undefined) {
+    const asked = { food: food.name, form: named, jar, method: canner, elevation: kitchen.elevation };
+    const found = testedProcess(asked);
+    if (!found.tested) {
+      const instead = found.instead.map((each) => each.text).join(', or ');
+      return leftOut(wanted, { code: 'no-recipe-for-form', text: found.reason.text, instead });
+    }
+  }
+  const forms = [...new Set(rows.flatMap((row) => row.form ?? []))].map(formName);
+  return leftOut(wanted, { code: 'no-recipe-for-form', text, instead: `ask for ${forms.join(' or ')}` });
 }
 
 /** The recipes that a product may be made by, best first; or why there is none. */
@@ -148,14 +170,7 @@ export function recipesFor(
   }
   const inForm = form === undefined ? pectin : pectin.filter((row) => ids.some((id) => hasForm(row, id, form)));
   const open = inForm.length > 0 ? inForm : pectin.filter(({ makes: kind }) => kind === 'dried' || kind === 'frozen');
-  if (open.length === 0) {
-    const forms = [...new Set(pectin.flatMap((row) => row.form ?? []))].map(formName);
-    return leftOut(wanted, {
-      code: 'no-recipe-for-form',
-      text: `these tables hold no recipe for ${named} in the form ${formName(form as string)}`,
-      instead: `ask for ${forms.join(' or ')}`,
-    });
-  }
+  if (open.length === 0) return noForm(day, wanted, pectin, foods[0] as FoundFood);
   const ordered = inOrder(day, open, makes, ids);
   // what cannot be made here is not replaced by another kind of thing
   return ordered.filter((row) => row.makes === ordered[0]?.makes);

@@ -106,6 +106,12 @@ const STANDING: ReadonlySet<OperationRow['takes']> = new Set(['nothing', 'refrig
 /** Cooling and draining for some minutes is part of the work. */
 const SHORT = 30;
 
+/** Minutes that a step stands at least: as printed, or what is customary at the least. */
+function standing(step: StepRow): number {
+  const minutes = printedMinutes(step) ?? operationOf(step).minutes?.low ?? 0;
+  return minutes > SHORT ? minutes : 0;
+}
+
 /** What a recipe takes, for one pack. */
 export function workOf(row: RecipeRow, pack: string): RecipeWork {
   const steps = stepsOf(row, pack);
@@ -128,7 +134,7 @@ export function workOf(row: RecipeRow, pack: string): RecipeWork {
       if (operation.attended) attended += minutes;
       boilsDown ||= step.do === 'boil-down';
     } else if (operation.takes === 'hands') handsPerBatch += minutes;
-    else if (STANDING.has(operation.takes) && minutes > SHORT && (filled < 0 || index < filled)) soak += minutes;
+    else if (STANDING.has(operation.takes) && (filled < 0 || index < filled)) soak += standing(step);
   });
   for (const step of steps.slice(at + 1)) {
     const { perKg, each } = minutesOfEach(operationOf(step));

@@ -4,7 +4,7 @@ import { valueIn } from '../../quantity/scale';
 import { keepingOf } from '../../recipes/keeping';
 import { isFor, RECIPES } from '../../recipes/rows/rows';
 import type { Makes, RecipeRow } from '../../recipes/rows/tables';
-import { placeInOrder } from '../../recipes/ways/order';
+import { amongTheSame, placeInOrder } from '../../recipes/ways/order';
 import { customary } from '../customary';
 import { makeProduct } from '../makes/make';
 import { type Day, isMaking, type LeftOutProduct, type Making } from '../makes/making';
@@ -41,7 +41,7 @@ function candidatesOf(day: Day, never: readonly Wanted[]): Candidate[] {
   const bought = new Set(foods);
   return foods.flatMap((food) => {
     const rows = RECIPES.filter((row) => isFor(row, food) && !isNever(row, never)).flatMap((row): Candidate[] => {
-      const rank = placeInOrder(foodOf(food).kind, row.makes);
+      const rank = placeInOrder(food, row.makes);
       if (rank === undefined) return [];
       if (othersOf(row, [food]).some((line) => line.food === undefined || !bought.has(line.food))) return [];
       const mixed = row.mix === 'may mix' && isPulp(row) ? foods.filter((each) => isFor(row, each)) : [food];
@@ -54,6 +54,7 @@ function candidatesOf(day: Day, never: readonly Wanted[]): Candidate[] {
         (one, other) =>
           one.lacking - other.lacking ||
           placeOf(day, one) - placeOf(day, other) ||
+          amongTheSame(food, one.row.id) - amongTheSame(food, other.row.id) ||
           one.row.foods.length - other.row.foods.length,
       );
   });

@@ -1,5 +1,3 @@
-import { valueIn } from '../../quantity/scale';
-import { customary } from '../customary';
 import type { Kept } from '../program/decide';
 import type { Activity } from '../request/activity';
 import { amountOf, FREEZER_LOAD } from '../request/stock';
@@ -7,19 +5,10 @@ import { cannedJobs } from './cannedJobs';
 import type { Job, QuietStep } from './job';
 import { batchesOf, evenly, needsOf, portionOf, STRETCH, stretchesOf, type Whole } from './portion';
 
-/** A freezer load is given a day to freeze through, the day of `freezerLoad`. */
-const FREEZE = 60 * customary('freeze-through');
-
 type End = NonNullable<Activity['after']>['kind'];
 
 /** What a product goes into at the end, where that is no canner. */
-function endOf({ canning, after, traysPerKg, freezeDry, stockPerUnit }: Activity): End | undefined {
-  if (canning !== undefined) return undefined;
-  if (after !== undefined) return after.kind;
-  if (traysPerKg !== undefined) return 'dry';
-  if (freezeDry !== undefined) return 'freeze-dry';
-  return amountOf(stockPerUnit, FREEZER_LOAD) === undefined ? undefined : 'freeze';
-}
+const endOf = ({ canning, after }: Activity): End | undefined => (canning === undefined ? after?.kind : undefined);
 
 /** What a plan decided, as jobs that can be put in order. What is made of trimmings comes last. */
 export function jobsOf(prepared: Whole, kept: readonly Kept[], values: ReadonlyMap<string, number>): Job[] {
@@ -40,9 +29,8 @@ export function jobsOf(prepared: Whole, kept: readonly Kept[], values: ReadonlyM
 const endingIn = (kept: readonly Kept[], ...ends: (End | undefined)[]): Kept[] =>
   kept.filter(({ making }) => ends.includes(endOf(making.activity)));
 
-/** Minutes of its end, as the activity says them, or as it is said of its trays. */
-const endMinutes = ({ making, said }: Kept): number | undefined =>
-  making.activity.after?.minutes ?? (said.trays?.hours && valueIn(said.trays.hours.high, 'min'));
+/** Minutes of its end. */
+const endMinutes = ({ making }: Kept): number | undefined => making.activity.after?.minutes;
 
 /** What goes on dryer trays, a stretch of work at a time. */
 function driedJobs(prepared: Whole, each: Kept): Job[] {
@@ -145,7 +133,7 @@ function frozenJobs(prepared: Whole, each: Kept): Job[] {
         kind: 'freeze',
         units: { count: some, unit: making.unit },
         amount: kgPerPack * some,
-        minutes: Math.ceil(making.activity.after?.minutes ?? FREEZE),
+        minutes: Math.ceil(endMinutes(each) ?? 0),
         pack: 0,
       },
       needs: needsOf(each, share),

@@ -30,21 +30,21 @@ export interface Proximates {
   /** Food number in the release. */
   readonly ndb: string;
   /** Water, g. */
-  readonly water: number;
+  readonly waterGrams: number;
   /** Energy, kcal. */
-  readonly energy: number;
+  readonly kcal: number;
   /** Protein, g. */
-  readonly protein: number;
+  readonly proteinGrams: number;
   /** Fat, g. */
-  readonly fat: number;
+  readonly fatGrams: number;
   /** Carbohydrate by difference, fiber included, g. */
-  readonly carbohydrate: number;
+  readonly carbohydrateGrams: number;
   /** Dietary fiber, g. */
-  readonly fiber: number | null;
+  readonly fiberGrams: number | null;
   /** Total sugars, g. */
-  readonly sugars: number | null;
+  readonly sugarsGrams: number | null;
   /** Ash, g. */
-  readonly ash: number;
+  readonly ashGrams: number;
 }
 /** What is in a food. */
 export interface Composition {
@@ -55,13 +55,13 @@ export interface Composition {
   /** How it is kept, where that was named. */
   readonly form?: string;
   /** Water over weight of the edible part, 0 to 1. */
-  readonly water: Range<number>;
+  readonly moisture: Range<number>;
   /** Total sugars over weight, 0 to 1; absent where no table has them. */
   readonly sugars?: Range<number>;
   /** Soluble solids over weight, 0 to 1: degrees Brix of the juice / 100; of raw food. */
   readonly solubleSolids?: Range<number>;
   /** Titratable acid over weight, 0 to 1, as the fruit's main acid; of raw food. */
-  readonly acid?: Range<number>;
+  readonly acidShare?: Range<number>;
   /** Dietary fiber over weight, 0 to 1: what is insoluble for the most part. */
   readonly fiber?: Range<number>;
   /** The rows of the food tables, one for each variety or kind that they list. */
@@ -75,14 +75,14 @@ export interface Composition {
 const proximates = (row: RawCompositionRow | PreservedCompositionRow): Proximates => ({
   printed: row.description,
   ndb: row.ndb,
-  water: row.water_g,
-  energy: row.energy_kcal,
-  protein: row.protein_g,
-  fat: row.fat_g,
-  carbohydrate: row.carbohydrate_g,
-  fiber: row.fiber_g,
-  sugars: row.sugars_g,
-  ash: row.ash_g,
+  waterGrams: row.water_g,
+  kcal: row.energy_kcal,
+  proteinGrams: row.protein_g,
+  fatGrams: row.fat_g,
+  carbohydrateGrams: row.carbohydrate_g,
+  fiberGrams: row.fiber_g,
+  sugarsGrams: row.sugars_g,
+  ashGrams: row.ash_g,
 });
 
 /** The rows of a food as it is kept; of a wider food where the pantry lends it and the food has none. */
@@ -109,12 +109,12 @@ function keptComposition(food: string, form: string | undefined): Composition | 
     known: true,
     food: nameOf(food),
     ...(form === undefined ? {} : { form: formName(form) }),
-    water: spanOfRows(rows.map(({ water_g }) => water_g)) as Span,
+    moisture: spanOfRows(rows.map(({ water_g }) => water_g)) as Span,
     ...(sugars === undefined ? {} : { sugars }),
     ...(fiber === undefined ? {} : { fiber }),
     per100g: rows.map(proximates),
     basis: [
-      ...basisOfRows(food, rows, 'water'),
+      ...basisOfRows(food, rows, 'moisture'),
       ...(sugars === undefined ? [] : basisOfRows(food, rows, 'sugars')),
       ...(fiber === undefined ? [] : basisOfRows(food, rows, 'fiber')),
       ...basisOfRows(food, rows, 'per100g'),
@@ -151,10 +151,10 @@ function isRaw(form: string): boolean {
  * import { composition } from 'stillroom/produce';
  *
  * const peach = composition({ food: 'peach' });
- * peach.known && peach.water.likely; // ≈ 0.8887
+ * peach.known && peach.moisture.likely; // ≈ 0.8887
  * peach.known && peach.solubleSolids?.likely; // ≈ 0.118
  * const dried = composition({ food: 'dried apples' });
- * dried.known && dried.per100g[0]?.water; // ≈ 31.76
+ * dried.known && dried.per100g[0]?.waterGrams; // ≈ 31.76
  * ```
  */
 export function composition(input: CompositionInput): Composition | NotKnown {

@@ -22,10 +22,10 @@ interface Figure {
 
 /** Parts of a food, each as a share of its weight; a part that no table has is left out. */
 export interface Parts {
-  readonly water: Span;
+  readonly moisture: Span;
   readonly sugars?: Span;
   readonly solubleSolids?: Span;
-  readonly acid?: Span;
+  readonly acidShare?: Span;
   readonly fiber?: Span;
   readonly rows: readonly RawCompositionRow[];
   readonly basis: readonly Basis[];
@@ -135,17 +135,17 @@ export function rawParts(food: string): Parts | undefined {
     );
   const values = (figures: readonly Figure[]) => figures.map(({ value }) => value);
   return {
-    water: { low: 1 - dry.high, likely: 1 - dry.likely, high: 1 - dry.low },
+    moisture: { low: 1 - dry.high, likely: 1 - dry.likely, high: 1 - dry.low },
     ...(sweet.length === 0 ? {} : { sugars: range(Math.min(likelyOf(sweet, wide), room), sweet, 'sugars-spread') }),
     ...(soluble === undefined ? {} : { solubleSolids: soluble.span }),
-    ...(sour.length === 0 ? {} : { acid: range(likelyOf(sour, wide), sour, 'acid-spread') }),
+    ...(sour.length === 0 ? {} : { acidShare: range(likelyOf(sour, wide), sour, 'acid-spread') }),
     ...(fiber.length === 0 ? {} : { fiber: spanOf(likelyOf(fiber, wide), values(fiber)) }),
     rows: sr,
     basis: [
-      ...said(solids, 'water'),
+      ...said(solids, 'moisture'),
       ...said(sweet, 'sugars'),
       ...(soluble?.basis ?? []),
-      ...said(sour, 'acid'),
+      ...said(sour, 'acidShare'),
       ...said(fiber, 'fiber'),
       ...basisOfRows(food, sr, 'per100g'),
     ],

@@ -57,14 +57,14 @@ export interface MassOfVolume extends Weighed {
   /** The likely mass, in g. */
   readonly mass: Quantity<'mass'>;
   /** Over the measures the tables print; both ends are the likely mass where they print one. */
-  readonly range: Range<Quantity<'mass'>>;
+  readonly massRange: Range<Quantity<'mass'>>;
 }
 /** What volume a mass fills. */
 export interface VolumeOfMass extends Weighed {
   /** The likely volume, in US cups. */
   readonly volume: Quantity<'volume'>;
   /** Over the measures the tables print; both ends are the likely volume where they print one. */
-  readonly range: Range<Quantity<'volume'>>;
+  readonly volumeRange: Range<Quantity<'volume'>>;
 }
 
 interface Asked {
@@ -107,8 +107,9 @@ function weighed(asked: Asked): (Weighed & { readonly bulk: BulkDensity }) | Not
  * volume, but trade and law give it a weight for each food, as they do a lug or a flat: the likely one is the canning
  * guide's where it prints one, else the middle of what extension tables print.
  *
- * @returns for a `volume`: `mass` in g; for a `mass`: `volume` in US cups; each with its `range` over the printed measures
- *   and the `density` in g/mL; for a `container`: `raw` in lb, net as bought; `known: false` where no table weighs the food, or this form of it
+ * @returns for a `volume`: `mass` in g; for a `mass`: `volume` in US cups; each with its range over the printed
+ *   measures and the `density` in g/mL; for a `container`: `raw` in lb, net as bought; `known: false` where no table
+ * weighs the food, or this form of it
  * @throws StillroomError UNKNOWN_NAME for a food or form that is not in the pantry; MISSING with neither a volume nor a
  *   mass, CONTRADICTION with both; UNKNOWN_NAME for a State without a law
  *
@@ -152,7 +153,7 @@ function massOf(input: MassOfVolumeInput): MassOfVolume | NotKnown {
     'g',
     'g',
   );
-  return { ...weight, mass: range.likely, range };
+  return { ...weight, mass: range.likely, massRange: range };
 }
 
 function volumeOf(input: VolumeOfMassInput): VolumeOfMass | NotKnown {
@@ -164,5 +165,5 @@ function volumeOf(input: VolumeOfMassInput): VolumeOfMass | NotKnown {
   const { low, likely, high } = bulk.gramsPerMl;
   const cups = (density: number): Quantity<'volume'> => quantityIn(grams / density, 'mL', 'cup');
   const range = { low: cups(high), likely: cups(likely), high: cups(low) };
-  return { ...weight, volume: range.likely, range };
+  return { ...weight, volume: range.likely, volumeRange: range };
 }

@@ -1,4 +1,4 @@
-/** The raw weight that the tables print for a frozen pint. Internal: `rawForJars` and `jarsFromRaw` answer it. */
+/** The raw weight that the tables print for a frozen pint. Internal: `rawForJars` answers it. */
 import { figuresFor } from '../../foods/figuresFor';
 import type { Sourced } from '../../sources/table';
 import { type Span, spanOf } from '../span';

@@ -1,4 +1,4 @@
-/** What jars or packs of one food and form take as bought. Internal: `rawForJars` and `jarsFromRaw` answer it. */
+/** What jars or packs of one food and form take as bought. Internal: `rawForJars` answers it. */
 import type { FoundFood } from '../../foods/fields';
 import { isWithin } from '../../foods/isWithin';
 import { formName, nameOf } from '../../foods/tables';

@@ -1,6 +1,7 @@
 import type * as z from 'zod/mini';
 import { answer } from '../../common/answer';
 import type { Given } from '../../common/given';
+import { fail } from '../../errors/StillroomError';
 import { food, form } from '../../foods/fields';
 import { fields, optional, readInput } from '../../quantity/fields';
 import { roundToStep } from '../../quantity/fractions';
@@ -28,11 +29,11 @@ const rawSchema = fields({
 const jarsSchema = fields({
   /** A fruit or vegetable by any of its names, with or without a form: `peach`, `peach halves`. */
   food: food(),
-  /** See `rawForJars`. */
+  /** `halves`, `slices`, `whole`, `crushed`, `sauce`, `juice` ...; `frozen` for freezer packs. */
   form: optional(form()),
   /** A size by name, a volume or a measured jar. */
   jar: jarWord(),
-  /** As bought or picked: a mass, a volume, or a number of pieces or containers. */
+  /** As bought or picked: a mass, a volume, or a number of pieces or containers; in place of `jars`. */
   raw: bought(),
 });
 export type RawForJarsInput = Given<z.input<typeof rawSchema>>;
@@ -119,7 +120,8 @@ function jarsFilled({ perJar, load }: JarNeed, pounds: number): number {
 }
 
 /**
- * How much raw food to buy or pick for a number of jars.
+ * How much raw food to buy or pick for a number of jars; or, from the `raw` amount at hand, how many full jars it fills:
+ * have jars ready for the high end, and plan on the low one.
  *
  * The printed road first: pounds for a load of 7 quarts or 9 pints, the printed average a jar, and the jars printed
  * for a bushel, lug or crate. The likely figure is the printed average times the jars, held between the printed
@@ -127,9 +129,10 @@ function jarsFilled({ perJar, load }: JarNeed, pounds: number): number {
  * x weight of a loose measure x packing / share left, with a wider range. Freezer packs (`form: 'frozen'`) have the pounds
  * that are printed for a frozen pint, and nothing where none are.
  *
- * @returns `raw` in lb, as the tables print it; `road` says which way it came; `known: false` where a figure is
- *   missing, and which
- * @throws StillroomError UNKNOWN_NAME for a food, form or jar that is in no table
+ * @returns `raw` in lb, as the tables print it; of a `raw` amount `jars` whole, rounded down at each end, and `rawPerJar` in
+ *   its unit; `road` says which way it came; `known: false` where a figure is missing, and which, or where no table weighs
+ *   the amount
+ * @throws StillroomError UNKNOWN_NAME for a food, form or jar that is in no table; CONTRADICTION for both `raw` and `jars`
  *
  * Sources: Complete Guide to Home Canning, Guides 2 to 4; Georgia and Michigan yield tables beside it; for frozen pints
  * Home and Garden Bulletin 10 (most rows recalled, and marked so) and UGA Circular 780.
@@ -142,9 +145,21 @@ function jarsFilled({ perJar, load }: JarNeed, pounds: number): number {
  * peaches.known && peaches.raw.likely; // => { value: 17.5, unit: 'lb' }
  * const tomatoes = rawForJars({ food: 'whole tomatoes', jar: 'pint', jars: 9 });
  * tomatoes.known && tomatoes.raw.likely; // => { value: 13, unit: 'lb' }
+ * const apples = rawForJars({ food: 'apples', form: 'sliced', jar: 'quart', raw: '22 lb' });
+ * apples.known && apples.jars.likely; // => 8
+ * const plums = rawForJars({ food: 'plums', form: 'frozen', jar: 'pint', raw: '50 lb' });
+ * plums.known && plums.jars; // => { low: 33, likely: 40, high: 50 }
  * ```
  */
-export function rawForJars(input: RawForJarsInput): RawForJars | NotKnown {
+export function rawForJars(input: JarsFromRawInput): JarsFromRaw | NotKnown;
+export function rawForJars(input: RawForJarsInput): RawForJars | NotKnown;
+export function rawForJars(input: RawForJarsInput | JarsFromRawInput): RawForJars | JarsFromRaw | NotKnown {
+  if (typeof input !== 'object' || input === null || !('raw' in input)) return rawOf(input);
+  if ('jars' in input) fail('CONTRADICTION', 'raw', input.raw, 'the raw amount or how many jars, not both');
+  return jarsFromRaw(input);
+}
+
+function rawOf(input: RawForJarsInput): RawForJars | NotKnown {
   const given = readInput(rawSchema, input);
   const { jar } = given;
   const found = needFor(given.food, given.form);
@@ -154,25 +169,8 @@ export function rawForJars(input: RawForJarsInput): RawForJars | NotKnown {
   return answer({ ...need, jar: jar.name, jars: given.jars, raw: spanIn(pounds, 'lb', 'lb') });
 }
 
-/**
- * How many full jars a raw amount fills: the inverse of `rawForJars`. Have jars ready for the high end, and plan on
- * the low one.
- *
- * @returns `jars` whole, rounded down at each end; `rawPerJar` in the unit of `raw`; `known: false` as `rawForJars`,
- *   or where no table weighs the amount
- * @throws StillroomError UNKNOWN_NAME for a food, form or jar that is in no table
- *
- * @example
- * ```ts
- * import { jarsFromRaw } from 'stillroom/produce';
- *
- * const apples = jarsFromRaw({ food: 'apples', form: 'sliced', jar: 'quart', raw: '22 lb' });
- * apples.known && apples.jars.likely; // => 8
- * const plums = jarsFromRaw({ food: 'plums', form: 'frozen', jar: 'pint', raw: '50 lb' });
- * plums.known && plums.jars; // => { low: 33, likely: 40, high: 50 }
- * ```
- */
-export function jarsFromRaw(input: JarsFromRawInput): JarsFromRaw | NotKnown {
+/** How many full jars a raw amount fills. */
+function jarsFromRaw(input: JarsFromRawInput): JarsFromRaw | NotKnown {
   const given = readInput(jarsSchema, input);
   const { jar } = given;
   const found = needFor(given.food, given.form);

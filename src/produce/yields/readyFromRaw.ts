@@ -34,17 +34,17 @@ const readySchema = fields({
   /** As bought or picked: a mass, a volume, or a number of pieces or containers (`"40 lb"`, `"2 flats"`, `"40 apples"`). */
   raw: bought(),
   /** Your own yield, in place of the published one. */
-  measured: optional(measuredSchema),
+  ownYield: optional(measuredSchema),
 });
 const rawSchema = fields({
   /** A fruit or vegetable by any of its names, with or without a form: `peach`, `peach halves`. */
   food: food(),
-  /** See `readyFromRaw`. */
+  /** The form that you need: `halves`, `sauce` ... */
   form: optional(form()),
-  /** What you need prepared, above zero. */
+  /** What you need prepared, above zero, in place of `raw`. */
   ready: readyWord(),
   /** Your own yield, in place of the published one. */
-  measured: optional(measuredSchema),
+  ownYield: optional(measuredSchema),
 });
 export type ReadyFromRawInput = Given<z.input<typeof readySchema>>;
 export type RawForReadyInput = Given<z.input<typeof rawSchema>>;
@@ -108,13 +108,13 @@ function measuredShare(measured: Measured, raw: Mass | undefined): number | unde
   const { ready, yield: own } = measured;
   const from = measured.raw ?? raw;
   if (own !== undefined && ready !== undefined) {
-    fail('CONTRADICTION', 'measured', measured, 'either the ready mass or the yield, not both');
+    fail('CONTRADICTION', 'ownYield', measured, 'either the ready mass or the yield, not both');
   }
   if (own !== undefined) return own;
-  if (ready === undefined) fail('MISSING', 'measured', measured, 'a measured ready mass or yield');
-  if (from === undefined) fail('MISSING', 'measured.raw', undefined, 'the raw mass that the ready mass came from');
+  if (ready === undefined) fail('MISSING', 'ownYield', measured, 'a measured ready mass or yield');
+  if (from === undefined) fail('MISSING', 'ownYield.raw', undefined, 'the raw mass that the ready mass came from');
   const result = toDecimalIn(ready, 'g').div(toDecimalIn(from, 'g'));
-  if (result.gt(1)) fail('CONTRADICTION', 'measured.ready', ready.value, 'no more than the raw mass it came from');
+  if (result.gt(1)) fail('CONTRADICTION', 'ownYield.ready', ready.value, 'no more than the raw mass it came from');
   return result.toNumber();
 }
 
@@ -153,16 +153,16 @@ export function yieldOf(id: string, form: string, measured?: Measured, raw?: Mas
 
 const noYield = (id: string, form: string): NotKnown =>
   missing('no yield', `These tables print no yield for ${inWords(id, form)}.`, [
-    { text: 'Weigh some before and after you prepare it, and give it as `measured`.' },
+    { text: 'Weigh some before and after you prepare it, and give it as `ownYield`.' },
     ...inForms(id, formsWithYield(id)),
   ]);
 
 /** Yield of a food as an argument names it. */
 function yieldAsked(
-  given: { readonly food: FoundFood; readonly form?: string | undefined; readonly measured?: Measured },
+  given: { readonly food: FoundFood; readonly form?: string | undefined; readonly ownYield?: Measured },
   raw?: Mass,
 ): Yield | NotKnown {
-  return yieldOf(given.food.id, formNeeded(given.food, given.form), given.measured, raw);
+  return yieldOf(given.food.id, formNeeded(given.food, given.form), given.ownYield, raw);
 }
 
 // Decimal keeps ready + trimmings = raw to the last digit that a double holds.
@@ -174,9 +174,10 @@ const less = (one: Mass, other: Mass): Mass => ({
 });
 
 /**
- * How much ready food a raw amount gives, and how much is taken off, before the first fruit is cut.
+ * How much ready food a raw amount gives, and how much is taken off, before the first fruit is cut; or, for a mass that
+ * you need `ready`, how much to buy or pick: buy the high end to be sure of enough.
  *
- * ready = raw x share left; trimmings = raw - ready. The range is that of the published sources for this food and this
+ * ready = raw x share left; trimmings = raw - ready; raw = ready / share left. The range is that of the published sources for this food and this
  * preparation: refuse of the food tables, extension trim losses, kitchen yield percentages; its ends are at least 3
  * points from the likely share, which is how far two sources usually differ. Sauce and juice come from the raw pounds
  * printed for a quart of them. Whole and cut forms count what custom takes off: peaches, apples and pears are peeled
@@ -186,9 +187,9 @@ const less = (one: Mass, other: Mass): Mass => ({
  * food, or of a piece with its refuse; its range goes into the ends of the answer.
  *
  * @returns `ready` and `trimmings` in the unit of `raw` (lb where that is no mass), adding up to it at each end of a
- *   mass; `parts` of the likely trimmings; `known: false` where no table prints the yield, or weighs the amount
+ *   mass; `parts` of the likely trimmings; of a `ready` mass `raw` and `trimmings` in its unit; `known: false` where no table prints the yield, or weighs the amount
  * @throws StillroomError UNKNOWN_NAME for a food or form that is not in the pantry; CONTRADICTION for a ready mass
- *   above the raw; MISSING for no form
+ *   above the raw, or for both `raw` and `ready`; MISSING for no form
  *
  * Sources: USDA SR28 (FOOD_DES refuse), extension trim loss, culinary yields, buying guide, canning guide.
  *
@@ -202,11 +203,21 @@ const less = (one: Mass, other: Mass): Mass => ({
  * halves.known && halves.trimmings.likely; // => { value: 6, unit: 'lb' }
  * const bushel = readyFromRaw({ food: 'peaches', form: 'halves', raw: '1 bushel' });
  * bushel.known && bushel.raw.likely; // => { value: 48, unit: 'lb' }
+ * const pears = readyFromRaw({ food: 'pears', form: 'sliced', ready: '32 oz' });
+ * pears.known && pears.raw.likely.value; // ≈ 41.03
  * readyFromRaw({ food: 'pawpaw', form: 'puree', raw: '4 lb' }).known; // => false
  * readyFromRaw({ food: 'peechs', form: 'halves', raw: '40 lb' }); // throws StillroomError UNKNOWN_NAME
  * ```
  */
-export function readyFromRaw(input: ReadyFromRawInput): ReadyFromRaw | NotKnown {
+export function readyFromRaw(input: RawForReadyInput): RawForReady | NotKnown;
+export function readyFromRaw(input: ReadyFromRawInput): ReadyFromRaw | NotKnown;
+export function readyFromRaw(input: ReadyFromRawInput | RawForReadyInput): ReadyFromRaw | RawForReady | NotKnown {
+  if (typeof input !== 'object' || input === null || !('ready' in input)) return readyOf(input);
+  if ('raw' in input) fail('CONTRADICTION', 'ready', input.ready, 'the raw amount or what you need ready, not both');
+  return rawForReady(input);
+}
+
+function readyOf(input: ReadyFromRawInput): ReadyFromRaw | NotKnown {
   const given = readInput(readySchema, input);
   const amount = massBought(given.food.id, given.raw);
   const found = yieldAsked(given, amount.known ? amount.raw.likely : undefined);
@@ -235,23 +246,8 @@ export function readyFromRaw(input: ReadyFromRawInput): ReadyFromRaw | NotKnown 
   });
 }
 
-/**
- * How much to buy or pick for a mass of ready food: the inverse of `readyFromRaw`.
- *
- * raw = ready / share left; buy the high end to be sure of enough.
- *
- * @returns `raw` and `trimmings` in the unit of `ready`; `known: false` where no table prints the yield
- * @throws StillroomError as `readyFromRaw`
- *
- * @example
- * ```ts
- * import { rawForReady } from 'stillroom/produce';
- *
- * const pears = rawForReady({ food: 'pears', form: 'sliced', ready: '32 oz' });
- * pears.known && pears.raw.likely.value; // ≈ 41.03
- * ```
- */
-export function rawForReady(input: RawForReadyInput): RawForReady | NotKnown {
+/** How much to buy or pick for a mass of ready food: raw = ready / share left. */
+function rawForReady(input: RawForReadyInput): RawForReady | NotKnown {
   const given = readInput(rawSchema, input);
   const { ready } = given;
   const found = yieldAsked(given);

@@ -12,10 +12,11 @@ import trimmingsTable from '../../../data/recipes/trimmings.json';
 import vegetableTable from '../../../data/recipes/vegetable.json';
 import { nameKey, nearestNames } from '../../common/names';
 import { fail } from '../../errors/StillroomError';
-import { foodOf } from '../../foods/tables';
+import { figuresFor } from '../../foods/figuresFor';
+import { foodOf, nameOf } from '../../foods/tables';
 import type { Basis } from '../../sources/basis';
 import { asTable, basisOf, practiceBasis } from '../../sources/table';
-import type { OperationRow, RecipeRow } from './tables';
+import type { Makes, OperationRow, RecipeRow } from './tables';
 
 /** Every recipe, in the order of the files. */
 export const RECIPES: readonly RecipeRow[] = [
@@ -39,19 +40,38 @@ const byId = new Map(RECIPES.map((row) => [row.id, row]));
 /** The recipe of this id, where there is one. */
 export const recipeOfId = (id: string): RecipeRow | undefined => byId.get(id);
 
-/**
- * Whether a recipe is for the food of this id: its page names it; or it names every food of the kind, and the recipe
- * does not end in a heat process, which holds only for foods that are named.
- */
-export function isFor({ foods, excludes, keeps }: RecipeRow, food: string): boolean {
-  if (foods.includes(food)) return true;
-  const everyOfKind = foods.includes(foodOf(food).kind) && !keeps.some((keep) => 'process' in keep);
-  return everyOfKind && excludes?.includes(food) !== true;
+/** The crafts in which the page of a wider food may serve, by what the recipe makes: never for what keeps in a jar. */
+const LENDS: Readonly<Partial<Record<Makes, string>>> = { frozen: 'freezing', dried: 'drying' };
+
+/** The food whose pages serve for a food in what they make: the first that has any, itself or a wider one. */
+function onPages(makes: Makes, food: string): string | undefined {
+  const craft = LENDS[makes];
+  if (craft === undefined) return undefined;
+  return figuresFor(food, craft).find((id) => RECIPES.some((row) => row.makes === makes && row.foods.includes(id)));
 }
 
-/** Where a recipe stands printed, as a line of an answer's basis. */
-export const pageOf = (row: RecipeRow, of: string, note?: string): Basis =>
-  'source' in row ? basisOf(row, of, note) : practiceBasis(of, note);
+/**
+ * The food of a recipe's page that a food goes by: itself; its kind, where the page names every food of it; or a wider
+ * food that the pantry names, for freezing and drying. A recipe that ends in a heat process is for named foods alone.
+ */
+export function goesBy({ foods, excludes, keeps, makes }: RecipeRow, food: string): string | undefined {
+  if (foods.includes(food)) return food;
+  if (excludes?.includes(food) === true || keeps.some((keep) => 'process' in keep)) return undefined;
+  const { kind } = foodOf(food);
+  if (foods.includes(kind)) return kind;
+  const wider = onPages(makes, food);
+  return wider !== undefined && foods.includes(wider) ? wider : undefined;
+}
+
+/** Whether a recipe is for the food of this id. */
+export const isFor = (row: RecipeRow, food: string): boolean => goesBy(row, food) !== undefined;
+
+/** Where a recipe stands printed, as a line of an answer's basis; it names the food of the page where that is a wider one. */
+export function pageOf(row: RecipeRow, of: string, note?: string, food?: string): Basis {
+  const by = food === undefined ? food : goesBy(row, food);
+  const line = 'source' in row ? basisOf(row, of, note) : practiceBasis(of, note);
+  return by === undefined || by === food ? line : { ...line, food: nameOf(by) };
+}
 
 let names: ReadonlyMap<string, readonly RecipeRow[]> | undefined;
 function index(): ReadonlyMap<string, readonly RecipeRow[]> {

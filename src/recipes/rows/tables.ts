@@ -174,6 +174,8 @@ const recipeShape = () => ({
   foods: ids(),
   /** The foods that a pack is for, where the page names others for the other pack. */
   packFoods: z.exactOptional(z.strictObject({ hot: z.exactOptional(ids()), raw: z.exactOptional(ids()) })),
+  /** The foods that its heat process is asked for by, where not every food of the page alone is what it makes. */
+  askedBy: z.exactOptional(z.array(id())),
   /** Foods that the page, or later guidance, leaves out. */
   excludes: z.exactOptional(ids()),
   /** It is made of what falls off when other things are made of the food: peels, cores, tops. */
@@ -197,6 +199,8 @@ const recipeShape = () => ({
   rawNeed: z.exactOptional(
     z.array(z.strictObject({ raw: quantity(), jars: positive(), jar: text() })).check(z.minLength(1)),
   ),
+  /** The published pounds of fresh food for a frozen pint hold for it. */
+  byFrozenPints: z.exactOptional(z.literal(true)),
   /** What must not be changed, for people. */
   mustKeep: z.exactOptional(z.array(text()).check(z.minLength(1))),
   keeps: z.array(keeping()).check(z.minLength(1)),

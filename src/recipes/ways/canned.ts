@@ -33,7 +33,8 @@ export interface Canned {
 
 const ALL: readonly CanningMethod[] = ['boiling-water', 'dial-gauge', 'weighted-gauge', 'atmospheric-steam'];
 
-const shown = ({
+/** A process as a way shows it. */
+export const shown = ({
   row,
   pack,
   jar,

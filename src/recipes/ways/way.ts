@@ -1,9 +1,6 @@
 /** One recipe as a way to keep a food: what it needs, lacks, gives and takes here; or why it is closed. */
-import type * as z from 'zod/mini';
-import { food } from '../../foods/fields';
 import { formName, nameOf } from '../../foods/tables';
-import { bought } from '../../produce/weights/asBought';
-import { fields, isMass, name, optional } from '../../quantity/fields';
+import { isMass } from '../../quantity/fields';
 import { parseQuantity } from '../../quantity/parseQuantity';
 import { valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
@@ -11,27 +8,17 @@ import type { Basis } from '../../sources/basis';
 import type { Reason } from '../../sources/no';
 import { readJar } from '../../words/jar';
 import type { AnyPack } from '../../words/pack';
-import { batchesOf, mainLine } from '../batchesOf';
+import { batchesOf, MAIN, mainLine } from '../batchesOf';
 import { keepingOf, type RecipeKeeping } from '../keeping';
 import { pageOf } from '../rows/rows';
 import type { Makes, RecipeRow } from '../rows/tables';
 import { batchesHere } from '../scale';
-import { type Canned, cannedIn, packsFor, type WayProcess } from './canned';
+import { type Canned, cannedIn, packsFor, shown, type WayProcess } from './canned';
 import { type Effort, effortOf } from './effort';
+import { keptOf } from './kept';
 import type { WaysKitchen } from './kitchen';
-import { cannerLacking, type Lack, lackingFor } from './lacking';
-
-/** What was bought or picked. */
-export const lot = () =>
-  fields({
-    /** What you call it. */
-    name: optional(name('a name for the lot')),
-    /** The food. */
-    food: food(),
-    /** How much of it, as bought: a mass, a volume, or pieces or containers. */
-    raw: optional(bought()),
-  });
-export type Lot = z.output<ReturnType<typeof lot>>;
+import { cannerLacking, hasNoJars, isBrought, type Lack, lackingFor } from './lacking';
+import type { Lot } from './lot';
 
 /** A time from the practiced to the slow end. */
 export interface TimeSpan {
@@ -69,11 +56,11 @@ export interface Way {
   readonly processes: readonly WayProcess[];
   /** What else goes in, for one batch. */
   readonly needs: readonly Need[];
-  /** What of equipment and pantry is not there. */
+  /** What of equipment, pantry and other food is not there. */
   readonly lacking: readonly Lack[];
   /** How many batches your lot makes, where the page prints an amount. */
   readonly batches?: number;
-  /** Jars or packs: of your lot where `batches` is known, of one batch otherwise. */
+  /** Jars or packs, dried food and frozen pieces in pints: of your lot where it is known, of one batch otherwise. */
   readonly yields: readonly {
     /** Size of the jar or pack. */
     readonly jar: string;
@@ -82,8 +69,15 @@ export interface Way {
     /** The most. */
     readonly high: number;
   }[];
+  /** What your lot weighs dried, where these tables hold it. */
+  readonly mass?: {
+    /** The least. */
+    readonly low: Quantity<'mass'>;
+    /** The most. */
+    readonly high: Quantity<'mass'>;
+  };
   /** Work of hands: of your lot where `batches` is known, of one batch otherwise. */
-  readonly hands?: TimeSpan;
+  readonly handsOn?: TimeSpan;
   /** On the clock until it is in jars, on trays or in the freezer, one thing after the other. */
   readonly clock?: TimeSpan;
   /** By itself after that: drying, fermenting, freezing, standing. */
@@ -170,10 +164,10 @@ function yieldsOf({ yields = [], rawNeed = [] }: RecipeRow, batches = 1): Way['y
   }));
 }
 
-const needsOf = ({ ingredients }: RecipeRow): Need[] =>
+const needsOf = ({ ingredients }: RecipeRow, brought: readonly string[]): Need[] =>
   ingredients
     .filter(
-      ({ food: id, role, optional: may }) => id !== '@scope' && may !== true && !['fruit', 'spice'].includes(role),
+      (line) => line.optional !== true && line.role !== 'spice' && !(MAIN.has(line.role) && isBrought(line, brought)),
     )
     .map(({ food: id, item, amount, keep }) => ({
       what: id === undefined ? (item as string) : nameOf(id),
@@ -193,11 +187,22 @@ function processesOf(
   return cannedIn(foodId, process, packs, {
     elevation: kitchen.elevation,
     methods: kitchen.canners?.map(({ method }) => method),
-    jars: kitchen.jars?.filter(({ count }) => count !== 0).map(({ jar }) => readJar(jar)),
+    // without any jars the question is whether it could be canned in some
+    jars: hasNoJars(kitchen)
+      ? undefined
+      : kitchen.jars?.filter(({ count }) => count !== 0).map(({ jar }) => readJar(jar)),
   });
 }
 
-export type Found = { readonly way: Way; readonly row: RecipeRow; readonly basis: readonly Basis[] } | ClosedWay;
+export type Found =
+  | {
+      readonly way: Way;
+      readonly row: RecipeRow;
+      /** Id of the food that it is a way for. */
+      readonly food: string;
+      readonly basis: readonly Basis[];
+    }
+  | ClosedWay;
 
 /** What a way shows of a process; the rest of its basis stands in `testedProcess`. */
 const PROCESS_FIELDS: ReadonlySet<string> = new Set([
@@ -217,8 +222,10 @@ export function wayOf(row: RecipeRow, lots: readonly Lot[], kitchen: WaysKitchen
     .map(({ food: { id } }) => packsFor(row, id))
     .reduce((one, other) => one.filter((pack) => other.includes(pack)));
   const canned = processesOf(row, first.food.id, packs, kitchen);
-  const lacking = lackingFor(row, kitchen);
+  const brought = [...new Set(lots.map((each) => each.food.id))];
+  const lacking = lackingFor(row, kitchen, brought);
   const closed = canned !== undefined && canned.processes.length === 0;
+  const served = kitchen !== undefined && hasNoJars(kitchen) ? [] : (canned?.served ?? []);
   const onlyProcess = row.keeps.every((keep) => 'process' in keep);
   if (closed && onlyProcess && canned.otherCanners.length === 0) {
     const reason = canned.reason ?? { code: 'no process', text: `no process of ${row.name} is served here` };
@@ -229,16 +236,21 @@ export function wayOf(row: RecipeRow, lots: readonly Lot[], kitchen: WaysKitchen
     const text = `the lot is less than one whole batch of ${row.name}, which is not made in parts`;
     return { recipe: row.id, name: row.name, reason: { code: 'less than a batch', text } };
   }
+  // the page's own yield goes before the general one
+  const printed = batches !== undefined && (row.yields ?? row.rawNeed) !== undefined;
+  const kept = keptOf(row, lots);
   return {
     row,
+    food: first.food.id,
     basis: [
-      pageOf(row, 'ways[].needs', row.name),
-      ...(canned?.served ?? []).flatMap((each) =>
+      pageOf(row, 'ways[].needs', row.name, first.food.id),
+      ...served.flatMap((each) =>
         each.basis
           .filter(({ of }) => PROCESS_FIELDS.has(of))
           .map((line) => ({ ...line, of: `ways[].processes[].${line.of}` })),
       ),
       ...basis,
+      ...(kept?.basis ?? []).filter(({ of }) => !(printed && of === 'ways[].yields')),
     ],
     way: {
       recipe: row.id,
@@ -247,14 +259,15 @@ export function wayOf(row: RecipeRow, lots: readonly Lot[], kitchen: WaysKitchen
       foods: [...new Set(lots.map((each) => each.food.name))],
       ...(row.form === undefined ? {} : { form: formName(row.form) }),
       keeps: row.keeps.map(keepingOf),
-      processes: canned?.processes ?? [],
-      needs: needsOf(row),
+      processes: served.map(shown),
+      needs: needsOf(row, brought),
       lacking: closed && onlyProcess ? [cannerLacking(canned.otherCanners), ...lacking] : lacking,
       ...(batches === undefined ? {} : { batches }),
-      yields: yieldsOf(row, batches),
+      yields: kept?.pints === undefined || printed ? yieldsOf(row, batches) : [{ jar: 'pint', ...kept.pints }],
+      ...(kept?.mass === undefined ? {} : { mass: kept.mass }),
       ...(effort === undefined
         ? {}
-        : { hands: minutes(effort.hands), clock: minutes(effort.clock), alone: minutes(effort.alone) }),
+        : { handsOn: minutes(effort.hands), clock: minutes(effort.clock), alone: minutes(effort.alone) }),
       mustKeep: row.mustKeep ?? [],
       scale: row.batch.scale,
     },

@@ -3,8 +3,8 @@ import { dryingCurve } from '../../../src/drying/index';
 import { errorOf } from '../helpers';
 
 const h = (value: number) => ({ value, unit: 'h' as const });
-const page = (k: number, n: number) => ({ model: 'page', constants: { k, n }, per: 'h' }) as const;
-const lewis = (k: number) => ({ model: 'lewis', constants: { k }, per: 'h' }) as const;
+const page = (k: number, n: number) => ({ model: 'page', constants: { k, n }, timeUnit: 'h' }) as const;
+const lewis = (k: number) => ({ model: 'lewis', constants: { k }, timeUnit: 'h' }) as const;
 
 describe('dryingCurve of a thin layer', () => {
   it('undoes itself', () => {
@@ -19,9 +19,14 @@ describe('dryingCurve of a thin layer', () => {
     expect(hours.moistureRatio).toBeCloseTo(Math.exp(-1), 12);
   });
   it.each<[string, object, string, string]>([
-    ['a constant missing', { model: 'page', constants: { k: 1 }, per: 'h', time: '1 h' }, 'MISSING', 'constants.n'],
-    ['no constants', { model: 'lewis', per: 'h', time: '1 h' }, 'MISSING', 'constants.k'],
-    ['no unit', { model: 'lewis', constants: { k: 1 }, time: '1 h' }, 'MISSING', 'per'],
+    [
+      'a constant missing',
+      { model: 'page', constants: { k: 1 }, timeUnit: 'h', time: '1 h' },
+      'MISSING',
+      'constants.n',
+    ],
+    ['no constants', { model: 'lewis', timeUnit: 'h', time: '1 h' }, 'MISSING', 'constants.k'],
+    ['no unit', { model: 'lewis', constants: { k: 1 }, time: '1 h' }, 'MISSING', 'timeUnit'],
     ['neither time nor ratio', lewis(1), 'MISSING', 'time'],
     ['both time and ratio', { ...lewis(1), time: '1 h', moistureRatio: 0.5 }, 'CONTRADICTION', 'time'],
     ['no finite answer', { ...lewis(-1000), time: '1000 h' }, 'OUT_OF_RANGE', 'time'],
@@ -30,7 +35,7 @@ describe('dryingCurve of a thin layer', () => {
     ['an n of nothing', { ...page(1, 0), moistureRatio: 0.5 }, 'OUT_OF_RANGE', 'constants.n'],
     [
       'a model without a closed form',
-      { model: 'wang-singh', constants: { a: -0.2, b: 0.01 }, per: 'h', moistureRatio: 0.5 },
+      { model: 'wang-singh', constants: { a: -0.2, b: 0.01 }, timeUnit: 'h', moistureRatio: 0.5 },
       'CONTRADICTION',
       'moistureRatio',
     ],
@@ -57,7 +62,7 @@ describe('dryingCurve of a slab', () => {
     const oneFace = dryingCurve({
       model: 'slab',
       thickness: '1 mm',
-      faces: 'one',
+      faces: 1,
       diffusivity: 1e-9,
       time: '200 s',
     }).moistureRatio;

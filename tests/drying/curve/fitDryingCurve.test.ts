@@ -17,12 +17,13 @@ describe('fitDryingCurve', () => {
   it.each(Object.entries(CONSTANTS))('finds the constants of %s again', (model, constants) => {
     const points = [0, 0.5, 1, 2, 3, 4, 5, 6].map((t) => ({
       time: h(t),
-      moistureRatio: dryingCurve({ model: model as ThinLayerModel, time: h(t), per: 'h', constants }).moistureRatio,
+      moistureRatio: dryingCurve({ model: model as ThinLayerModel, time: h(t), timeUnit: 'h', constants })
+        .moistureRatio,
     }));
     const fit = fitDryingCurve({ points, model: model as ThinLayerModel });
     for (const [key, value] of Object.entries(constants))
       expect(fit.constants[key as keyof CurveConstants]).toBeCloseTo(value, 6);
-    expect(fit.per).toBe('h');
+    expect(fit.timeUnit).toBe('h');
   });
   it('refuses too few points and times that do not rise', () => {
     const points = [1, 0.6, 0.4].map((ratio, i) => ({ time: h(i), moistureRatio: ratio }));
@@ -47,7 +48,7 @@ describe('fitDryingCurve', () => {
         model: 'page',
         moistureRatio: x / 0.26268,
         constants: { k: 0.17687, n: 1.37065 },
-        per: 'h',
+        timeUnit: 'h',
       }).time.value;
     expect(Math.abs(time(0.04) - time(0.2) - 4.1)).toBeLessThan(0.41);
   });

@@ -18,7 +18,7 @@ describe('freezeDryTime', () => {
     const thick = freezeDryTime({ ...coffee, thickness: '25 mm' });
     expect(thick.sublimationTime.value / thin.sublimationTime.value).toBeCloseTo(4, 9);
     expect(thick.iceTemperature.value).toBeCloseTo(thin.iceTemperature.value, 9);
-    const both = freezeDryTime({ ...coffee, faces: 'both' });
+    const both = freezeDryTime({ ...coffee, faces: 2 });
     expect(thin.sublimationTime.value / both.sublimationTime.value).toBeCloseTo(4, 9);
     expect(thin.totalTime.value * 0.6).toBeCloseTo(thin.sublimationTime.value, 9);
   });

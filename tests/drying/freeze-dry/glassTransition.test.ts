@@ -36,25 +36,25 @@ describe('glassTransition', () => {
     });
   });
   it('takes a mixture of sugars between its parts, as an estimate', () => {
-    const half = transition({ sugars: { sucrose: 1, fructose: 1 }, moisture: 0 });
+    const half = transition({ sugarParts: { sucrose: 1, fructose: 1 }, moisture: 0 });
     expect(half.temperature.value).toBeCloseTo((62 + 5) / 2, 12);
     expect(half.cautions.map(({ id }) => id)).toEqual(expect.arrayContaining(['estimate', 'recalled']));
     // one sugar alone has the correlation's k, within its rounding of the printed one
-    const alone = transition({ sugars: { sucrose: 3 }, moisture: 0.1 }).temperature.value;
+    const alone = transition({ sugarParts: { sucrose: 3 }, moisture: 0.1 }).temperature.value;
     expect(alone).toBeCloseTo(transition({ food: 'sucrose', moisture: 0.1 }).temperature.value, 0);
   });
   it('takes constants of your own', () => {
-    const own = transition({ solids: { glassTransition: '40.3 degC', k: 4.88 }, moisture: 0.1 });
+    const own = transition({ constants: { glassTransition: '40.3 degC', k: 4.88 }, moisture: 0.1 });
     expect(own.temperature.value).toBeCloseTo(transition({ food: 'kiwi', moisture: 0.1 }).temperature.value, 12);
   });
   it('refuses two ways or none, no sugar, and an unknown food', () => {
     expect(errorOf(() => transition({ moisture: 0.1 })).code).toBe('CONTRADICTION');
-    expect(errorOf(() => transition({ food: 'kiwi', sugars: { sucrose: 1 }, moisture: 0.1 })).code).toBe(
+    expect(errorOf(() => transition({ food: 'kiwi', sugarParts: { sucrose: 1 }, moisture: 0.1 })).code).toBe(
       'CONTRADICTION',
     );
-    expect(errorOf(() => transition({ sugars: { sucrose: 0 }, moisture: 0.1 })).code).toBe('MISSING');
+    expect(errorOf(() => transition({ sugarParts: { sucrose: 0 }, moisture: 0.1 })).code).toBe('MISSING');
     expect(errorOf(() => transition({ food: 'strawbery', moisture: 0.1 })).code).toBe('UNKNOWN_NAME');
-    expect(errorOf(() => transition({ form: 'dried', sugars: { sucrose: 1 }, moisture: 0.1 })).path).toBe('form');
+    expect(errorOf(() => transition({ form: 'dried', sugarParts: { sucrose: 1 }, moisture: 0.1 })).path).toBe('form');
   });
   it('takes a dried fruit for the fruit, and knows nothing of foods without constants', () => {
     expect(transition({ food: 'apple', moisture: 0 }).temperature.value).toBe(-1.9);

@@ -21,8 +21,8 @@ describe('dryingGuide', () => {
   it('labels what is from memory, and what was read', () => {
     const peach = guideOf({ food: 'peach' });
     expect(peach.cautions.map(({ id }) => id)).toContain('recalled');
-    expect(peach.printed[0]?.obtained).toBe('memory');
-    expect(guideOf({ food: 'apple' }).printed[0]?.obtained).toBe('read');
+    expect(peach.publications[0]?.obtained).toBe('memory');
+    expect(guideOf({ food: 'apple' }).publications[0]?.obtained).toBe('read');
     expect(peach.basis.some(({ kind }) => kind === 'recalled')).toBe(true);
   });
   it('gives general hours for another cut, without the blanching of the first', () => {
@@ -128,7 +128,7 @@ describe('hours belong to a cut', () => {
 describe('every row', () => {
   it('of the guide is printed by its food and cut, with its figures', () => {
     for (const row of readTable('drying/guide', 'guide').rows) {
-      const { printed, hours } = guideOf({
+      const { publications: printed, hours } = guideOf({
         food: nameOf(row.food),
         ...(row.forms ? { form: formName(row.forms[0]) } : {}),
       });

@@ -13,9 +13,9 @@ describe('finishDried', () => {
     const containers = (more: object) => finished({ food: 'apple', ...more }).conditioning.containers;
     expect(containers({})).toBeUndefined();
     expect(containers({ driedVolume: '2 cups' })).toBeUndefined();
-    expect(containers({ driedVolume: '2 cups', container: '1 quart' })).toBe(1);
-    expect(containers({ driedVolume: '0.6667 quarts', container: '1 quart' })).toBe(1);
-    expect(containers({ driedVolume: '0.67 quarts', container: '1 quart' })).toBe(2);
+    expect(containers({ driedVolume: '2 cups', containerVolume: '1 quart' })).toBe(1);
+    expect(containers({ driedVolume: '0.6667 quarts', containerVolume: '1 quart' })).toBe(1);
+    expect(containers({ driedVolume: '0.67 quarts', containerVolume: '1 quart' })).toBe(2);
   });
   it('serves the hotter and the longer of the printed treatments', () => {
     const both = finished({ food: 'vegetable' });

@@ -11,21 +11,21 @@ const dipOf = (input: PretreatmentDipInput): KnownDip => {
 
 describe('pretreatmentDip', () => {
   it('serves the read and stronger acid dip, with the weaker ones beside it', () => {
-    const dip = dipOf({ treatment: 'vitamin C dip', water: '2 quarts' });
+    const dip = dipOf({ treatment: 'vitamin C dip', waterVolume: '2 quarts' });
     expect(dip.ingredients[0]?.low).toEqual({ value: 15, unit: 'tsp' });
     expect(dip.soak?.low).toEqual({ value: 10, unit: 'min' });
     expect(dip.basis[0]).toMatchObject({ kind: 'published', source: 'ndsu-fn1587' });
     for (const { ingredients } of dip.others) expect(ingredients[0]?.high.value).toBeLessThan(15);
     expect(dip.others.length).toBe(2);
-    expect(dipOf({ treatment: 'lemon juice dip', water: '1 quart' }).ingredients[0]?.low.value).toBeCloseTo(4);
+    expect(dipOf({ treatment: 'lemon juice dip', waterVolume: '1 quart' }).ingredients[0]?.low.value).toBeCloseTo(4);
   });
   it('scales a dip to the water, and warns of sulfites', () => {
-    const dip = dipOf({ treatment: 'sodium bisulfite', water: '1 gallon' });
+    const dip = dipOf({ treatment: 'sodium bisulfite', waterVolume: '1 gallon' });
     expect(dip.ingredients[0]).toMatchObject({ low: { value: 3, unit: 'tsp' }, high: { value: 6, unit: 'tsp' } });
     expect(dip.cautions.map(({ id }) => id)).toContain('sulfite-sensitive');
-    expect(dipOf({ treatment: 'skin check' }).water).toBeUndefined();
-    expect(dipOf({ treatment: 'honey dip' }).water).toEqual({ value: 1.5, unit: 'cup' });
-    expect(errorOf(() => dipOf({ treatment: 'skin check', water: '1 cup' })).code).toBe('CONTRADICTION');
+    expect(dipOf({ treatment: 'skin check' }).waterVolume).toBeUndefined();
+    expect(dipOf({ treatment: 'honey dip' }).waterVolume).toEqual({ value: 1.5, unit: 'cup' });
+    expect(errorOf(() => dipOf({ treatment: 'skin check', waterVolume: '1 cup' })).code).toBe('CONTRADICTION');
     expect(errorOf(() => dipOf({ treatment: 'bleach' })).code).toBe('UNKNOWN_NAME');
   });
   it('warns of sulfites in every dip of them, and of no other', () => {

@@ -9,14 +9,14 @@ describe('rehydrate', () => {
     expect(carrots).not.toHaveProperty('quickFruit');
     expect(rehydrate({ food: 'pears', driedVolume: '250 mL' })).toMatchObject({
       waterIs: 'warm or cold',
-      water: { value: 437.5, unit: 'mL' },
+      waterVolume: { value: 437.5, unit: 'mL' },
       quickFruit: { boilingWater: { value: 5, unit: 'min' } },
     });
   });
   it('takes the figures of a wider food, and says so', () => {
     const kale = rehydrate({ food: 'kale', driedVolume: '1 cup' });
-    expect(kale).toMatchObject({ known: true, food: 'kale', water: { value: 1 } });
-    expect(kale.basis[0]).toMatchObject({ of: 'water', food: 'greens' });
+    expect(kale).toMatchObject({ known: true, food: 'kale', waterVolume: { value: 1 } });
+    expect(kale.basis[0]).toMatchObject({ of: 'waterVolume', food: 'greens' });
   });
   it('knows nothing of foods that the table does not hold, and says how to go on', () => {
     const eggplant = rehydrate({ food: 'eggplant', driedVolume: '1 cup' });

@@ -25,7 +25,7 @@ describe('trayLoad', () => {
   it('counts loads, and keeps an oven to its printed 4 lb', () => {
     const dryer = trayLoad({ area: '1 ft2', ready: '12 lb', trays: 8, cover: 0.75 });
     expect(dryer.loads).toEqual({ low: 2, likely: 2, high: 2 });
-    const oven = trayLoad({ area: '2 ft2', ready: '12 lb', trays: 4, dryer: 'oven' });
+    const oven = trayLoad({ area: '2 ft2', ready: '12 lb', trays: 4, dryIn: 'oven' });
     expect(oven.ovenLoad).toMatchObject({ low: { value: 4, unit: 'lb' }, high: { value: 6, unit: 'lb' } });
     expect(oven.loads?.likely).toBe(3);
   });

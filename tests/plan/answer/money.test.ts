@@ -108,7 +108,12 @@ describe('energy, checked by hand against the energy functions', () => {
   const energy = { stove: 'electric', electricity: '0.30 USD', gas: '1.50 USD' } as const;
   const cooking = (plan: FeasibleDay['products'][number]) => {
     const heat = stoveEnergy({
-      heatUp: { mass: plan.ready.likely, from: '20 degC', to: { value: 99.67, unit: 'degC' }, what: 'food' }, // at 100 m
+      heatUp: {
+        mass: plan.ready.likely,
+        startTemperature: '20 degC',
+        targetTemperature: { value: 99.67, unit: 'degC' },
+        substance: 'food',
+      }, // at 100 m
     }).energy.likely.value;
     const batches = (plan.pots?.batches ?? []).reduce((sum, each) => sum + each.batches, 0);
     const time = { value: batches * (plan.pots?.minutesEach ?? 0), unit: 'min' } as const;
@@ -127,7 +132,7 @@ describe('energy, checked by hand against the energy functions', () => {
       method: 'boiling-water',
       elevation: '100 m',
       jars: 7,
-      water: '12 quarts',
+      waterVolume: '12 quarts',
       burnerPower: '2400 W',
     } as const;
     const [cold, hot] = [loadTimeline(load), loadTimeline({ ...load, waterTemperature: '180 degF' })];
@@ -185,9 +190,9 @@ describe('energy, checked by hand against the energy functions', () => {
     const heat = stoveEnergy({
       heatUp: {
         mass: { value: inPot, unit: 'kg' },
-        from: '20 degC',
-        to: { value: 99.67, unit: 'degC' },
-        what: 'food',
+        startTemperature: '20 degC',
+        targetTemperature: { value: 99.67, unit: 'degC' },
+        substance: 'food',
       },
     });
     const off = stoveEnergy({
@@ -200,7 +205,7 @@ describe('energy, checked by hand against the energy functions', () => {
       method: 'boiling-water',
       elevation: '100 m',
       jars: 12,
-      water: '12 quarts',
+      waterVolume: '12 quarts',
       burnerPower: '2400 W',
     });
     expect(product.jars?.loads).toMatchObject([{ loads: 1 }]);
@@ -214,7 +219,7 @@ describe('energy, checked by hand against the energy functions', () => {
     kitchen: { elevation: '100 m', hours: '8 h', dryer: { trays: 10, trayArea: '1200 cm2' }, energy },
     products: [{ make: 'dried', from: 'apples', form: 'slices', size: '100 g' }],
   };
-  const water = known(composition({ food: 'apple' })).water.likely;
+  const water = known(composition({ food: 'apple' })).moisture.likely;
   test('the dryer by the water, or by its power, the hours and its share of trays', () => {
     const product = only(dry);
     const { ready, trays } = product;
@@ -254,7 +259,12 @@ describe('energy, checked by hand against the energy functions', () => {
     expect(known.energy?.likely.value).toBeCloseTo((middle * (known.trays?.trays ?? 0)) / 4, 9);
     const frozen = only({ ...dry, kitchen, products: [{ make: 'frozen', from: 'apples' }] });
     expect(frozen.energy?.likely.value).toBeCloseTo(
-      freezeEnergy({ mass: frozen.ready.likely, moisture: water, from: '20 degC', to: '-18 degC' }).energy.likely.value,
+      freezeEnergy({
+        mass: frozen.ready.likely,
+        moisture: water,
+        startTemperature: '20 degC',
+        targetTemperature: '-18 degC',
+      }).energy.likely.value,
       6,
     );
   });

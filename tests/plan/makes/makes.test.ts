@@ -11,7 +11,7 @@ const kitchen: PlanDayInput['kitchen'] = {
   hands: 4,
   pots: [{ volume: '20 quarts', count: 2 }],
   canners: [
-    { method: 'dial-gauge', holds: { quart: 7, pint: 9 }, water: '4 quarts' },
+    { method: 'dial-gauge', holds: { quart: 7, pint: 9 }, waterVolume: '4 quarts' },
     { method: 'boiling-water', holds: { 'half-pint': 12, pint: 9, quart: 7 }, count: 2 },
   ],
   dryer: { trays: 40, trayArea: '200 in2' },

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { StillroomError } from '../../../src/errors/index';
 import { type FeasibleDay, type PlanDayInput, planDay } from '../../../src/plan/index';
 import { valueIn } from '../../../src/quantity/scale';
-import { learnFigure, learnFromRecords } from '../../../src/record/index';
+import { learnFromRecords } from '../../../src/record/index';
 
 const kitchen: PlanDayInput['kitchen'] = {
   elevation: '300 m',
@@ -65,7 +65,7 @@ describe('a learned figure takes the place of the published one', () => {
   });
   test('moisture moves the weight to stop at', () => {
     const prior = { low: '84 %', likely: '86 %', high: '88 %' } as const;
-    const { figure: moisture, n } = learnFigure({ prior, observed: Array(12).fill('80 %'), varies: 'share' });
+    const { figure: moisture, n } = learnFromRecords({ prior, observed: Array(12).fill('80 %'), varies: 'share' });
     const stop = (plan: FeasibleDay) => {
       const { trays } = only(plan);
       return valueIn(trays?.stopWeight?.likely as never, 'g') / valueIn(trays?.perTray as never, 'g');

@@ -94,12 +94,20 @@ describe('the energy of blanching', () => {
     const kWh = ({ energy }: { readonly energy: { readonly likely: { readonly value: number } } }) =>
       energy.likely.value;
     const water: MassInput = { value: (room * perKg) / (perKg + 1), unit: 'kg' };
-    const heated = kWh(stoveEnergy({ heatUp: { mass: water, from: '20 degC', to: temperature } }));
+    const heated = kWh(
+      stoveEnergy({ heatUp: { mass: water, startTemperature: '20 degC', targetTemperature: temperature } }),
+    );
     const ready = beans?.ready.likely as Quantity<'mass'>;
-    const vegetable = kWh(stoveEnergy({ heatUp: { mass: ready, from: '20 degC', to: temperature, what: 'food' } }));
+    const vegetable = kWh(
+      stoveEnergy({
+        heatUp: { mass: ready, startTemperature: '20 degC', targetTemperature: temperature, substance: 'food' },
+      }),
+    );
     const boil = kWh(stoveEnergy({ hold: { time: '4 min', burnerPower: '2400 W' } }));
-    const share = known(composition({ food: 'green bean' })).water.likely;
-    const frozen = kWh(freezeEnergy({ mass: ready, moisture: share, from: '20 degC', to: '-18 degC' }));
+    const share = known(composition({ food: 'green bean' })).moisture.likely;
+    const frozen = kWh(
+      freezeEnergy({ mass: ready, moisture: share, startTemperature: '20 degC', targetTemperature: '-18 degC' }),
+    );
     const of = (kind: string) => one.schedule.tasks.filter((task) => task.kind === kind);
     const batches = of('blanch').reduce((sum, { units }) => sum + (units?.count ?? 0), 0);
     expect(of('heat water').length).toBe(of('blanch').length);
@@ -152,8 +160,8 @@ describe('checkSchedule', () => {
 
 test('the sheet says blanch, not cook', () => {
   const sheet = runSheet(plan);
-  expect(sheet).toMatch(/Blanch green beans?[^|]*\(\d+ batches\)/);
-  expect(sheet).toContain('Heat the water to blanch');
+  expect(sheet).toMatch(/Blanch green beans?[^|]*, \d+ batches/);
+  expect(sheet).toMatch(/pot: heat water, \d+ min/);
   expect(sheet).not.toMatch(/Cook (green bean|broccoli)/);
 });
 

@@ -20,7 +20,7 @@ const FOODS = cutRows.map(({ food }) => nameOf(food)).filter((name) => name !== 
 describe('composition', () => {
   test('every part is in order and a share, and water and fiber leave room for the rest', () => {
     for (const food of FOODS) {
-      const { water, sugars, solubleSolids, acid, fiber } = composition({ food });
+      const { moisture: water, sugars, solubleSolids, acidShare: acid, fiber } = composition({ food });
       for (const part of [water, sugars, solubleSolids, acid, fiber]) {
         if (part === undefined) continue;
         const { low, likely, high } = part;
@@ -32,11 +32,11 @@ describe('composition', () => {
 
   test('the range holds every table: water and sugars of peach, acid of strawberry', () => {
     const peach = composition({ food: 'peach' });
-    expect(peach.water.low).toBeLessThanOrEqual(0.871); // 12.9% dry matter, Belitz
-    expect(peach.water.likely).toBeCloseTo(0.8887, 9); // SR28
+    expect(peach.moisture.low).toBeLessThanOrEqual(0.871); // 12.9% dry matter, Belitz
+    expect(peach.moisture.likely).toBeCloseTo(0.8887, 9); // SR28
     const strawberry = composition({ food: 'strawberry' });
-    expect(strawberry.acid?.low).toBeLessThanOrEqual(0.011);
-    expect(strawberry.acid?.high).toBeGreaterThanOrEqual(0.016); // McGee
+    expect(strawberry.acidShare?.low).toBeLessThanOrEqual(0.011);
+    expect(strawberry.acidShare?.high).toBeGreaterThanOrEqual(0.016); // McGee
     expect(strawberry.sugars?.high).toBeGreaterThanOrEqual(0.07); // McGee
   });
 
@@ -121,14 +121,14 @@ describe('juice Brix', () => {
 });
 
 describe('composition of foods as kept', () => {
-  const water = (food: string) => composition({ food }).per100g[0]?.water as number;
+  const water = (food: string) => composition({ food }).per100g[0]?.waterGrams as number;
 
   test('dried and raw by any name', () => {
     expect(water('dried peaches')).toBe(31.8);
     expect(water('peaches')).toBe(88.87);
     expect(composition({ food: 'cherry' }).per100g[0]?.ndb).toBe('09063');
     expect(composition({ food: 'sugar' }).sugars?.likely).toBeCloseTo(0.998, 12);
-    expect(composition({ food: 'peach', form: 'halves' }).water).toEqual(composition({ food: 'peach' }).water);
+    expect(composition({ food: 'peach', form: 'halves' }).moisture).toEqual(composition({ food: 'peach' }).moisture);
   });
 
   test('solids balance from raw to dried is that of the worked examples', () => {

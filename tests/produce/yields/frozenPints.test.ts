@@ -4,7 +4,7 @@ import { known } from '../../helpers/known';
 
 const pack = { form: 'frozen', jar: 'pint' } as const;
 const packs = (input: Pick<produce.JarsFromRawInput, 'food' | 'raw'>) =>
-  known(produce.jarsFromRaw({ ...input, ...pack }));
+  known(produce.rawForJars({ ...input, ...pack }));
 
 describe('frozen pints', () => {
   test('by pounds a pint, read rows before recalled ones', () => {
@@ -28,7 +28,7 @@ describe('frozen pints', () => {
   });
 
   test('is refused where none is printed', () => {
-    expect(produce.jarsFromRaw({ food: 'jicama', raw: '1 lb', ...pack }).known).toBe(false);
+    expect(produce.rawForJars({ food: 'jicama', raw: '1 lb', ...pack }).known).toBe(false);
   });
 
   test('and the other way round, in any jar', () => {

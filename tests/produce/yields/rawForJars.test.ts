@@ -8,8 +8,8 @@ import { canningRows } from '../../../src/produce/yields/tables';
 import { codeOf } from '../../helpers/errors';
 import { known, offered } from '../../helpers/known';
 
-const rawForJars = (input: Parameters<typeof produce.rawForJars>[0]) => known(produce.rawForJars(input));
-const jarsFromRaw = (input: Parameters<typeof produce.jarsFromRaw>[0]) => known(produce.jarsFromRaw(input));
+const rawForJars = (input: produce.RawForJarsInput) => known(produce.rawForJars(input));
+const jarsFromRaw = (input: produce.JarsFromRawInput) => known(produce.rawForJars(input));
 
 const FOODS = [
   { food: 'apples', form: 'slices' },

@@ -10,8 +10,8 @@ import { refuseRows, trimTables } from '../../../src/produce/yields/tables';
 import { codeOf, thrownBy as errorOf, pathOf } from '../../helpers/errors';
 import { known, offered } from '../../helpers/known';
 
-const readyFromRaw = (input: Parameters<typeof produce.readyFromRaw>[0]) => known(produce.readyFromRaw(input));
-const rawForReady = (input: Parameters<typeof produce.rawForReady>[0]) => known(produce.rawForReady(input));
+const readyFromRaw = (input: produce.ReadyFromRawInput) => known(produce.readyFromRaw(input));
+const rawForReady = (input: produce.RawForReadyInput) => known(produce.readyFromRaw(input));
 const named = new Map(foodRows.map((row) => [row.id, row.name]));
 /** The foods that the tables of yields name. */
 const FOODS = cutRows.map(({ food }) => named.get(food) as string).filter((name) => name !== 'dry bean');
@@ -173,13 +173,13 @@ describe('sauce and juice', () => {
     expect(readyFromRaw({ food: 'grapes', form: 'juice', raw: '1 lb' }).preparation).toBe('juiced');
     const none = produce.readyFromRaw({ food: 'cherry', form: 'juice', raw: '1 lb' });
     expect(none).toMatchObject({ known: false, reason: { code: 'no yield' } });
-    expect(offered(none).join('; ')).toMatch(/measured.*cherry, pitted/);
+    expect(offered(none).join('; ')).toMatch(/ownYield.*cherry, pitted/);
   });
 });
 
 describe('your own measure', () => {
   test('a ready weight from this lot', () => {
-    const answer = readyFromRaw({ food: 'peach', form: 'halves', raw: '20 lb', measured: { ready: '16 lb' } });
+    const answer = readyFromRaw({ food: 'peach', form: 'halves', raw: '20 lb', ownYield: { ready: '16 lb' } });
     expect(answer.ready.low).toEqual(answer.ready.high);
     expect(answer.ready.likely.value).toBe(16);
     expect(answer.trimmings.likely.value).toBe(4);
@@ -188,35 +188,37 @@ describe('your own measure', () => {
   });
 
   test('a ratio, or an earlier lot, for the way back', () => {
-    const byRatio = rawForReady({ food: 'pear', form: 'halves', ready: '8 lb', measured: { yield: '80 %' } });
+    const byRatio = rawForReady({ food: 'pear', form: 'halves', ready: '8 lb', ownYield: { yield: '80 %' } });
     const byLot = rawForReady({
       food: 'pear',
       form: 'halves',
       ready: '8 lb',
-      measured: { ready: '4 kg', raw: '5 kg' },
+      ownYield: { ready: '4 kg', raw: '5 kg' },
     });
     expect(byRatio.raw.likely.value).toBe(10);
     expect(byLot.raw.likely.value).toBeCloseTo(10, 12);
-    const none = readyFromRaw({ food: 'pear', form: 'whole', raw: '8 lb', measured: { yield: 1 } });
+    const none = readyFromRaw({ food: 'pear', form: 'whole', raw: '8 lb', ownYield: { yield: 1 } });
     expect(none.parts).toEqual([]);
   });
 
   test('serves a form that no table has: peeled tomatoes', () => {
     expect(produce.readyFromRaw({ food: 'tomato', form: 'peeled', raw: '1 lb' }).known).toBe(false);
-    const own = readyFromRaw({ food: 'tomato', form: 'peeled', raw: '10 lb', measured: { ready: '8 lb' } });
+    const own = readyFromRaw({ food: 'tomato', form: 'peeled', raw: '10 lb', ownYield: { ready: '8 lb' } });
     expect(own.yield.likely).toBe(0.8);
   });
 
   test('refuses what cannot be', () => {
-    const call = (measured: object) => () =>
-      readyFromRaw({ food: 'peach', form: 'halves', raw: '10 lb', measured } as never);
+    const call = (ownYield: object) => () =>
+      readyFromRaw({ food: 'peach', form: 'halves', raw: '10 lb', ownYield } as never);
     expect(codeOf(call({ ready: '11 lb' }))).toBe('CONTRADICTION');
-    expect(pathOf(call({ ready: '11 lb' }))).toBe('measured.ready');
+    expect(pathOf(call({ ready: '11 lb' }))).toBe('ownYield.ready');
     expect(codeOf(call({ ready: '8 lb', yield: 0.8 }))).toBe('CONTRADICTION');
     expect(codeOf(call({}))).toBe('MISSING');
     expect(codeOf(call({ yield: 0 }))).toBe('OUT_OF_RANGE');
-    const back = () => rawForReady({ food: 'peach', form: 'halves', ready: '10 lb', measured: { ready: '8 lb' } });
-    expect(pathOf(back)).toBe('measured.raw');
+    const back = () => rawForReady({ food: 'peach', form: 'halves', ready: '10 lb', ownYield: { ready: '8 lb' } });
+    expect(pathOf(back)).toBe('ownYield.raw');
+    const both = () => rawForReady({ food: 'peach', form: 'halves', ready: '10 lb', raw: '12 lb' } as never);
+    expect([codeOf(both), pathOf(both)]).toEqual(['CONTRADICTION', 'ready']);
   });
 });
 

@@ -45,6 +45,7 @@ describe('what a kitchen lacks', () => {
   });
   test('of canners is said as one thing', () => {
     expect(cannerLacking(['dial-gauge', 'weighted-gauge'])).toEqual({
+      kind: 'equipment',
       what: 'canner',
       text: 'a pressure canner with a dial gauge or a pressure canner with a weighted gauge',
     });

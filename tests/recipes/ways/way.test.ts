@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { valueIn } from '../../../src/quantity/scale';
 import { recipeOfId } from '../../../src/recipes/rows/rows';
 import type { RecipeRow } from '../../../src/recipes/rows/tables';
-import { type Lot, type Way, wayOf } from '../../../src/recipes/ways/way';
+import type { Lot } from '../../../src/recipes/ways/lot';
+import { type Way, wayOf } from '../../../src/recipes/ways/way';
 
 const rowOf = (id: string): RecipeRow => recipeOfId(id) as RecipeRow;
 const lot = (food: string, kg?: number): Lot =>
@@ -69,7 +70,7 @@ describe('one way', () => {
         ) as [Way, Way];
         expect(more.batches).toBeGreaterThanOrEqual(less.batches as number);
         expect(more.yields[0]?.low).toBeGreaterThanOrEqual(less.yields[0]?.low as number);
-        const work = ({ hands }: Way) => valueIn(hands?.high as { value: number; unit: 'min' }, 'min');
+        const work = ({ handsOn: hands }: Way) => valueIn(hands?.high as { value: number; unit: 'min' }, 'min');
         expect(work(more)).toBeGreaterThanOrEqual(work(less));
       }),
     );

@@ -34,7 +34,8 @@ export function canners(draft: Draft): void {
  * Where raw packed jars may stand in the same loads, as many as the cooked jars alone would fill.
  */
 function freshForEachLoad(draft: Draft, key: string, group: readonly Activity[]): void {
-  const cooked = group.filter(({ cook }) => cook !== undefined);
+  // what may be kept hot in its pot is cooked once for several loads
+  const cooked = group.filter(({ cook }) => cook !== undefined && cook.holdsHot === undefined);
   if (cooked.length === 0) return;
   const own = cannersFor(group);
   const all = cooked.length === group.length;

@@ -1,16 +1,16 @@
 import { describe, expect, test } from 'vitest';
-import { initialFreezingPoint } from '../../src/freezing/index';
+import { foodProperties, type PrintedPropertiesInput } from '../../src/freezing/index';
 import { expectError } from '../helpers/errors';
 
 describe('initial freezing points', () => {
-  const point = (input: Parameters<typeof initialFreezingPoint>[0]) => {
-    const answer = initialFreezingPoint(input);
+  const point = (input: PrintedPropertiesInput) => {
+    const answer = foodProperties(input);
     if (!answer.known) throw new Error(answer.reason.text);
     return answer;
   };
   test('a food of the pantry without a figure is not known', () => {
-    expect(initialFreezingPoint({ food: 'rutabaga' })).toMatchObject({ known: true });
-    expect(initialFreezingPoint({ food: 'feijoa' })).toMatchObject({
+    expect(foodProperties({ food: 'rutabaga' })).toMatchObject({ known: true });
+    expect(foodProperties({ food: 'feijoa' })).toMatchObject({
       known: false,
       reason: { code: 'not in these tables' },
     });
@@ -21,7 +21,7 @@ describe('initial freezing points', () => {
     expect(carrot.temperature).toEqual({ value: -1.4, unit: 'degC' });
     expect(carrot.others.map(({ temperature }) => temperature.value)).toEqual([29.5, -1]);
     expect(carrot.cautions).toEqual([]);
-    expect(initialFreezingPoint({ food: 'tomatoes' })).toMatchObject({
+    expect(foodProperties({ food: 'tomatoes' })).toMatchObject({
       food: 'tomato',
       temperature: { value: -1 },
       others: [{ temperature: { value: -0.5 } }],
@@ -35,6 +35,6 @@ describe('initial freezing points', () => {
   });
 
   test('bad input', () => {
-    expectError(() => initialFreezingPoint({ food: 'granite' }), 'UNKNOWN_NAME', 'food');
+    expectError(() => foodProperties({ food: 'granite' }), 'UNKNOWN_NAME', 'food');
   });
 });

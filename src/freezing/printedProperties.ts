@@ -23,7 +23,7 @@ const schema = fields({
   /** A food, such as `"peach"`. */
   food: food(),
 });
-export type InitialFreezingPointInput = z.input<typeof schema>;
+export type PrintedPropertiesInput = z.input<typeof schema>;
 
 /** What one source prints of a food. */
 export interface FreezingFigures {
@@ -41,7 +41,7 @@ export interface FreezingFigures {
   readonly basis: readonly Basis[];
 }
 
-export interface InitialFreezingPoint extends FreezingFigures {
+export interface PrintedProperties extends FreezingFigures {
   /** The figures are here. */
   readonly known: true;
   /** Trade name of the food. */
@@ -88,26 +88,10 @@ const FIGURES: readonly { food: string; row: Sourced; figures: () => FreezingFig
 ];
 
 /**
- * The temperature at which a food begins to freeze, with its specific heats and latent heat where they are printed.
- *
- * The handbook comes first, then a textbook that rounds to whole degrees, then recalled figures, which say so.
- *
- * @param input - `food`: any name it goes by
- * @returns `temperature` in the unit the source prints; specific heats in kJ/(kg K), latent heat in kJ/kg; `others`
- * holds what further sources print; or `known: false` where these tables have no figure
- * @throws StillroomError UNKNOWN_NAME for a name that is no food, with the nearest names
- *
- * @example
- * ```ts
- * import { initialFreezingPoint } from 'stillroom/freezing';
- *
- * const carrots = initialFreezingPoint({ food: 'carrots' });
- * carrots.known && carrots.temperature; // => { value: -1.4, unit: 'degC' }
- * const peaches = initialFreezingPoint({ food: 'peaches' });
- * peaches.known && peaches.temperature; // => { value: 30.4, unit: 'degF' }
- * ```
+ * The temperature at which a food begins to freeze, with its specific heats and latent heat where they are printed. The
+ * handbook comes first, then a textbook that rounds to whole degrees, then recalled figures, which say so.
  */
-export function initialFreezingPoint(input: InitialFreezingPointInput): InitialFreezingPoint | NotKnown {
+export function printedProperties(input: PrintedPropertiesInput): PrintedProperties | NotKnown {
   const { food: asked } = readInput(schema, input);
   const from = figuresFor(asked.id, 'freezing-point').find((id) => FIGURES.some((entry) => entry.food === id));
   const entries = FIGURES.filter((entry) => entry.food === from);

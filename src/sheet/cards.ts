@@ -1,0 +1,176 @@
+import { kept } from '../plan/makes/recipe';
+import type { Ingredient, JarWork, PlannedProduct } from '../plan/request/plannedProduct';
+import { ruleFigures } from '../process/canningRules';
+import { recipeOfId } from '../recipes/rows/rows';
+import { stepText } from '../recipes/step';
+import { capital, counted } from './amounts';
+import { letter } from './clock';
+import { spanText } from './measure';
+import type { Pen } from './pen';
+import type { Card, Line } from './sheet';
+import { waterOver } from './timers';
+import { say, type Text } from './words';
+
+/** A card for each product, to tape over its station. */
+export const cardsOf = (pen: Pen): Card[] => pen.plan.products.map((product, index) => cardOf(pen, product, index));
+
+function cardOf(pen: Pen, product: PlannedProduct, index: number): Card {
+  const { name, recipe, units, jars } = product;
+  const row = recipeOfId(recipe);
+  const keeps = keepsOf(product);
+  return {
+    letter: letter(index),
+    title: capital(name),
+    sub: [
+      ...(row === undefined || row.name === name ? [] : [row.name]),
+      ...(keeps === '' ? [] : [say('card.keeps', { keeps })]),
+      say('card.units', {
+        likely: units.likely,
+        ready: counted(units.ready, units.unit, units.plural),
+      }),
+    ].join(say('dot')),
+    big: jars === undefined ? bigOfTrays(pen, product) : bigOfJars(pen, jars),
+    lines: [
+      ...(jars === undefined ? [] : jarLines(pen, jars)),
+      ...trayLines(pen, product),
+      ...packLines(pen, product),
+      ...crockLines(pen, product),
+      ...ingredientLines(pen, product),
+      ...potLines(pen, product),
+      ...stepLines(product),
+      ...(jars === undefined ? [] : [line('label.last', say('card.last'))]),
+    ].filter(({ text }) => text !== ''),
+  };
+}
+const line = (label: Text, text: string): Line => ({ label: say(label), text });
+
+const PLACES: Readonly<Record<string, Text>> = {
+  shelf: 'keeps.shelf',
+  refrigerator: 'keeps.refrigerator',
+  freezer: 'keeps.freezer',
+  crock: 'keeps.crock',
+};
+const keepsOf = ({ keeps }: PlannedProduct): string =>
+  [
+    ...new Set(
+      keeps.map(({ place, low, high }) => {
+        const code = PLACES[place];
+        const where = code === undefined ? place : say(code);
+        return high === undefined ? where : say('keeps.for', { place: where, time: spanText(low, high) });
+      }),
+    ),
+  ].join(say('keeps.or'));
+
+const bigOfJars = ({ measure }: Pen, { minutes, pressure }: JarWork): string[] => [
+  say('card.minutes', { minutes }),
+  ...(pressure === undefined ? [] : [say('card.pressure', { pressure: measure.pressure(pressure) })]),
+];
+const bigOfTrays = ({ measure }: Pen, { trays }: PlannedProduct): string[] =>
+  trays?.temperature === undefined ? [] : [measure.temperature(trays.temperature)];
+
+function jarLines({ measure }: Pen, jars: JarWork): Line[] {
+  const { headspace, fillVolume, netMass, acid, method, pressure, loads, sterilizeJars } = jars;
+  const net = netMass === undefined ? '' : say('card.net', { weight: measure.mass(netMass, 'down') });
+  const jar = say('card.jar', { headspace: measure.length(headspace), volume: measure.volume(fillVolume) });
+  const from =
+    pressure !== undefined
+      ? say('card.gauge', { vent: ruleFigures('vent').low })
+      : method === 'atmospheric-steam'
+        ? say('card.steam')
+        : say('card.boil', { water: waterOver(jars, measure) });
+  const runs = loads.map(({ canner, loads: many, jarsPerLoad, sharedWith }) => {
+    const text =
+      many === 1 ? say('load.one', { count: jarsPerLoad }) : say('load.many', { loads: many, count: jarsPerLoad });
+    const shared = sharedWith.length === 0 ? '' : say('card.shared', { names: sharedWith.join(say('and')) });
+    return `${say('card.loads', { loads: text, canner })}${shared}`;
+  });
+  const stops =
+    pressure !== undefined ? ['if.pressure', 'if.cool'] : [method === 'atmospheric-steam' ? 'if.steam' : 'if.boil'];
+  return [
+    line('label.jar', `${sterilizeJars ? `${say('card.sterilize')}${say('dot')}` : ''}${jar}${net}`),
+    ...(acid === undefined ? [] : [line('label.acid', say('card.acid', { acid }))]),
+    line('label.canner', [from, ...runs].join(say('dot'))),
+    line('label.if', [...(stops as Text[]), 'if.lost' as const].map((code) => say(code)).join(say('dot'))),
+  ];
+}
+
+function trayLines({ measure }: Pen, { trays }: PlannedProduct): Line[] {
+  if (trays === undefined) return [];
+  const { perTray, trays: count, hours, stopWeight, test, dried } = trays;
+  const weight = measure.mass(perTray, 'down');
+  const time = hours === undefined ? '' : say('card.hours', { low: hours.low.value, high: hours.high.value });
+  const done = [
+    ...(stopWeight === undefined
+      ? []
+      : [say('card.stop', { low: measure.mass(stopWeight.low, 'down'), high: measure.mass(stopWeight.high, 'down') })]),
+    ...(test === undefined ? [] : [say('card.test', { test })]),
+    say('card.dried', { weight: measure.masses(dried) }),
+  ];
+  return [
+    line(
+      'label.trays',
+      `${say(count === 1 ? 'card.one-tray' : 'card.tray', { weight, count: say('tray.many', { count }) })}${time}`,
+    ),
+    line('label.done', done.join(say('dot'))),
+  ];
+}
+
+function packLines({ measure }: Pen, { packs }: PlannedProduct): Line[] {
+  if (packs === undefined) return [];
+  const { size, headspace } = packs;
+  const box = headspace === undefined ? '' : say('card.box', { headspace: measure.length(headspace) });
+  return [line('label.packs', `${say('card.packs', { size: measure.mass(size) })}${box}`)];
+}
+
+/** How long the crock stands, as the order of work has it. */
+function crockLines({ plan }: Pen, { name }: PlannedProduct): Line[] {
+  const crock = plan.schedule.tasks.find(({ kind, products }) => kind === 'ferment' && products.includes(name));
+  if (crock === undefined) return [];
+  const time = spanText(undefined, { value: crock.atLeast ?? crock.end - crock.start, unit: 'min' });
+  return [line('label.crock', say('card.crock', { time }))];
+}
+
+function ingredientLines({ measure }: Pen, { ingredients }: PlannedProduct): Line[] {
+  const text = ({ what, role, amount, or, count, counted: of, note }: Ingredient): string => {
+    // acid is never too little
+    const rounding = role === 'acid' ? 'up' : 'nearest';
+    const much =
+      amount === undefined
+        ? `${count ?? ''} ${of ?? ''}`.trim()
+        : `${measure.amount(amount, rounding)}${or === undefined ? '' : ` (${measure.amount(or, rounding)})`}`;
+    return `${say('ingredient', { amount: much, what })}${note === undefined ? '' : say('ingredient.note', { note })}`;
+  };
+  return ingredients.length === 0 ? [] : [line('label.in', ingredients.map(text).join(say('dot')))];
+}
+
+function potLines({ measure }: Pen, { pots }: PlannedProduct): Line[] {
+  if (pots === undefined || pots.batches.length === 0) return [];
+  const text = pots.batches.map(({ pot, batches, most }) =>
+    say('card.pots', {
+      batches: batches === 1 ? say('batch.one') : say('batch.many', { count: batches }),
+      pot,
+      volume: measure.volume(most, 'down'),
+      minutes: pots.minutesEach,
+    }),
+  );
+  return [line('label.pot', text.join(say('dot')))];
+}
+
+/** What to do in short, without what the card says in a line of its kind; and what must not be changed. */
+function stepLines({ recipe, steps, jars }: PlannedProduct): Line[] {
+  const row = recipeOfId(recipe);
+  const must = row?.mustKeep ?? [];
+  const printed = new Set(row?.steps.map((step) => stepText(step)));
+  // after the recipe's own steps a canned product has how jars are filled, then what the lines of the card say
+  const fill = jars === undefined || row === undefined ? -1 : steps.findIndex((step) => !printed.has(step));
+  const own = fill < 0 ? steps : steps.slice(0, fill + 1);
+  const kept_ = new Set(row === undefined ? [] : kept(row));
+  const short = own.filter((step) => !kept_.has(step)).map((step) => (step.endsWith('.') ? step.slice(0, -1) : step));
+  return [
+    line('label.steps', short.join(say('dot'))),
+    line(
+      'label.keep',
+      [...must, ...(row?.batch.scale === 'one batch at a time' ? [say('card.batch')] : [])].join(say('dot')),
+    ),
+  ];
+}

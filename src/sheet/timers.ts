@@ -1,0 +1,41 @@
+import type { ScheduledTask } from '../plan/request/daySchedule';
+import type { JarWork } from '../plan/request/plannedProduct';
+import { ruleFigures } from '../process/canningRules';
+import type { Measure } from './measure';
+import { type Pen, productOf, unitsText } from './pen';
+import { say } from './words';
+
+/** A process longer than this needs more water over the jars: rule `water-over-jars-long`. */
+const LONG_PROCESS = 30;
+
+/** Water over the lids of a boiling-water canner. */
+export const waterOver = ({ minutes }: JarWork, measure: Measure): string =>
+  measure.length({
+    value: ruleFigures(minutes > LONG_PROCESS ? 'water-over-jars-long' : 'water-over-jars').low,
+    unit: 'in',
+  });
+
+/** One canner load: jars in, what the cook sees, the minutes of the tested process from then on, jars out. */
+export function timerOf({ plan, measure }: Pen, task: ScheduledTask): string {
+  const { units, what } = task;
+  const product = productOf(plan, task);
+  const jars = product?.jars;
+  const into = say('timer.in', { count: units === undefined ? what : unitsText(units, product) });
+  if (jars === undefined) return into;
+  return `${into}${say('dot')}${eventsOf(jars, measure)}`;
+}
+
+function eventsOf(jars: JarWork, measure: Measure): string {
+  const { minutes, method, pressure } = jars;
+  if (pressure !== undefined) {
+    return say('timer.pressure', {
+      minutes,
+      pressure: measure.pressure(pressure),
+      vent: ruleFigures('vent').low,
+      wait: ruleFigures('wait-before-opening').low,
+    });
+  }
+  const rest = ruleFigures('rest').low;
+  if (method === 'atmospheric-steam') return say('timer.steam', { minutes, rest });
+  return say('timer.boil', { minutes, rest });
+}

@@ -1,0 +1,60 @@
+import { describe, expect, test } from 'vitest';
+import { cardsOf } from '../../src/sheet/cards';
+import { clockOf } from '../../src/sheet/clock';
+import { measureIn } from '../../src/sheet/measure';
+import { FEASIBLE_NAMES, feasiblePlan } from './days';
+
+const made = (name: (typeof FEASIBLE_NAMES)[number]) => {
+  const plan = feasiblePlan(name);
+  return { plan, cards: cardsOf({ plan, clock: clockOf(plan.schedule), measure: measureIn('us') }) };
+};
+const lineOf = (
+  { lines }: { readonly lines: readonly { readonly label: string; readonly text: string }[] },
+  label: string,
+) => lines.find((line) => line.label === label)?.text ?? '';
+
+describe.each(FEASIBLE_NAMES)('%s', (name) => {
+  const { plan, cards } = made(name);
+  test('a card for each product, with the figures of its process', () => {
+    expect(cards.length).toBe(plan.products.length);
+    plan.products.forEach(({ jars, trays, units }, index) => {
+      const card = cards[index] as (typeof cards)[number];
+      expect(card.sub).toContain(`likely ${units.likely}`);
+      if (jars !== undefined) {
+        expect(card.big[0]).toBe(`${jars.minutes} min`);
+        expect(card.big[1]).toBe(jars.pressure === undefined ? undefined : `${jars.pressure.value} psi`);
+        expect(lineOf(card, 'LAST JAR, PART FULL')).toContain('never the canner');
+        expect(lineOf(card, 'IF')).toContain('start the whole time again');
+      }
+      if (jars?.acid !== undefined) expect(lineOf(card, 'ACID')).toContain(jars.acid);
+      if (trays?.test !== undefined) expect(lineOf(card, 'DONE')).toContain(trays.test);
+    });
+  });
+  test('every ingredient of the plan is on its card', () => {
+    plan.products.forEach(({ ingredients }, index) => {
+      for (const { what } of ingredients) expect(lineOf(cards[index] as (typeof cards)[number], 'IN')).toContain(what);
+    });
+  });
+  test('no line is empty, and none is on the card twice', () => {
+    for (const { lines } of cards) {
+      expect(lines.every(({ text }) => text !== '')).toBe(true);
+      expect(new Set(lines.map(({ label }) => label)).size).toBe(lines.length);
+    }
+  });
+});
+test('a recipe that is never doubled says so, and what must not change; steps end where the jars are filled', () => {
+  const { plan, cards } = made('the example');
+  const card = cards[plan.products.findIndex(({ makes }) => makes === 'jam')] as (typeof cards)[number];
+  expect(lineOf(card, 'NEVER CHANGE')).toContain('one batch at a time: never double it');
+  expect(lineOf(card, 'STEPS')).toMatch(/Fill hot into hot jars$/);
+  expect(lineOf(card, 'STEPS')).not.toContain('Change none');
+});
+test('the pressure that falls, and the canner that cools by itself', () => {
+  const [card] = made('two days under pressure').cards;
+  expect(lineOf(card as never, 'IF')).toContain('the pressure falls: bring it back');
+});
+test('a crock: the weeks it stands, under the brine', () => {
+  const [card] = made('a crock').cards;
+  expect(lineOf(card as never, 'CROCK')).toMatch(/\d+ (weeks|days|months).* at least .*under the brine/);
+  expect(lineOf(card as never, 'IN')).toContain('salt');
+});

@@ -8,6 +8,7 @@ import type { Prepared } from '../program/prepare';
 import { minuteShare } from '../program/program';
 import type { DaySchedule, Window } from '../request/daySchedule';
 import { reachOf, type Solved, type SolveOptions } from '../solver/solve';
+import { growing } from './growing';
 import { workedBy } from './hours';
 import { jobsOf } from './jobs';
 import { scheduleJobs } from './scheduleJobs';
@@ -29,6 +30,8 @@ export interface Fitted {
 const MOST_TRIALS = 7;
 /** And in making less of what runs late. */
 const MOST_REPAIRS = 4;
+/** And in giving what hours are left to one product more. */
+const MOST_GROWN = 8;
 /** Nearer to the best by the sums than this share no better plan is looked for. */
 const GOOD_ENOUGH = 0.01;
 /** The share of the minutes tried first where no order at all was found for the whole. */
@@ -87,12 +90,14 @@ export function fitDay(
     return plan;
   };
   // what runs late is made in the number that came in time
-  let [late, program]: [Fitted | undefined, DayProgram] = [whole, prepared.program];
-  for (let repair = 0; late !== undefined && repair < MOST_REPAIRS; repair++) {
-    program = withoutLate(program, late, windows);
-    const plan = attempt(program, 1);
-    late = typeof plan === 'string' || fits(plan) ? undefined : plan;
-  }
+  const repair = (from: DayProgram, plan: Fitted | 'late' | 'none' | undefined): void => {
+    let [program, late] = [from, plan];
+    for (let trial = 0; typeof late === 'object' && !fits(late) && trial < MOST_REPAIRS; trial++) {
+      program = withoutLate(program, late, windows);
+      late = attempt(program, 1);
+    }
+  };
+  repair(prepared.program, whole);
   // or all that is made has fewer minutes
   let [enough, tooMuch] = [0, 1];
   let share = whole === undefined ? FIRST_SHARE : hoursOf(windows) / workedBy(whole.schedule.makespan, windows);
@@ -105,6 +110,12 @@ export function fitDay(
   }
   // what needs no minutes, or nothing at all
   if (fitting === undefined) attempt(minuteShare(prepared.program, 0), 0);
+  // and what hours are left go to one product after the other
+  const { length } = prepared.makings;
+  for (let next = 0; next < Math.min(length, MOST_GROWN) && !isBest(fitting, best); next++) {
+    const wider = growing(prepared.program, prepared, fitting?.kept ?? [])[next] as DayProgram;
+    repair(wider, attempt(wider, 1));
+  }
   return fitting === undefined ? { fits: false, plan: whole } : { fits: true, plan: withGap(fitting, best) };
 }
 

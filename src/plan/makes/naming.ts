@@ -6,6 +6,9 @@ import type { Product } from './making';
 /** What several jars of a size are called: `pints`. */
 const jarsCalled = (jar: string): string => readJar(jar).size?.plural ?? `${jar} jars`;
 
+/** What it is filled into, in words: ` in pints`; nothing where it goes into no jars. */
+export const inJars = (jar: string | undefined): string => (jar === undefined ? '' : ` in ${jarsCalled(jar)}`);
+
 /** A page for more foods than this is called after the food, not after the page. */
 const FEW = 3;
 
@@ -14,7 +17,7 @@ const inJar = (form: string | undefined): string | undefined => (form === undefi
 /** What a product is called: `plums, whole, in pints`, `apple slices, dried`, `chile salsa in pints`. */
 export function nameOf({ wanted, row, food, lots, form }: Product, jar?: string): string {
   if (wanted.name !== undefined) return wanted.name;
-  const inJars = jar === undefined ? '' : ` in ${jarsCalled(jar)}`;
+  const filled = inJars(jar);
   const trades = [...new Set(lots.map(({ trade }) => trade))];
   const foods = trades.length > 1 ? trades.join(' and ') : food.name;
   switch (row.makes) {
@@ -26,7 +29,7 @@ export function nameOf({ wanted, row, food, lots, form }: Product, jar?: string)
     case 'puree': {
       // jars are called by what is in them, not by how it was cut
       const { title, apart } = saidOf(foods, inJar(wanted.form ?? row.form));
-      return `${title}${apart && inJars !== '' ? ',' : ''}${inJars}`;
+      return `${title}${apart && filled !== '' ? ',' : ''}${filled}`;
     }
     case 'dried':
     case 'frozen':
@@ -34,7 +37,7 @@ export function nameOf({ wanted, row, food, lots, form }: Product, jar?: string)
       return `${saidOf(foods, form).phrase}, ${row.makes}`;
     default:
       return row.foods.length > FEW || trades.length > 1 || !row.foods.includes(food.id)
-        ? `${foods} ${row.makes}${inJars}`
-        : `${row.name}${inJars}`;
+        ? `${foods} ${row.makes}${filled}`
+        : `${row.name}${filled}`;
   }
 }

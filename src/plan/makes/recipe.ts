@@ -1,5 +1,6 @@
 /** What a recipe takes besides the food itself, for what a day makes of it. */
 import { foodsNamed } from '../../foods/lookUpFood';
+import { saidOf } from '../../foods/phrases';
 import { formName, nameOf } from '../../foods/tables';
 import { isMass } from '../../quantity/fields';
 import { parseQuantity } from '../../quantity/parseQuantity';
@@ -17,7 +18,7 @@ import { type Batch, kgOfCut } from './amounts';
 import type { Product } from './making';
 import { type Day, type Decided, type LeftOutProduct, leftOut, massOf, volumeOf } from './making';
 import { kgOfMeasure, standsFor } from './pantry';
-import { isMain, othersOf } from './product';
+import { isMain, namesOf, othersOf } from './product';
 
 type Amount = Quantity<'mass'> | Quantity<'volume'>;
 
@@ -25,6 +26,8 @@ type Amount = Quantity<'mass'> | Quantity<'volume'>;
 export interface Part {
   readonly line: IngredientRow;
   readonly what: string;
+  /** It is the food of the recipe itself, out of the lots. */
+  readonly own?: true;
   readonly item?: PantryItem;
   readonly amount?: Amount;
   /** Pieces, where the page counts them. */
@@ -44,7 +47,8 @@ const itemOf = ({ food, form, role }: IngredientRow): PantryItem | undefined =>
 /** What a line is called on a sheet: by its name in the pantry, or as the page has it. */
 function whatOf({ food, form, item, printed: words }: IngredientRow, held: PantryItem | undefined): string {
   if (held !== undefined) return held;
-  const name = food === undefined ? (item as string) : nameOf(food);
+  // the recipe's own food is named by the lots it comes from
+  const name = food === undefined || food === '@scope' ? (item ?? '') : nameOf(food);
   const cut = form === undefined ? '' : `, ${formName(form)}`;
   if (words === undefined) return `${name}${cut}`;
   return words.includes(' ') ? `${name}${cut}, ${words}` : `${words} ${name}${cut}`;
@@ -88,11 +92,19 @@ const chosen = (lines: readonly IngredientRow[]): readonly IngredientRow[] =>
 /** The parts of a recipe for one pack, acid first: it is what a list must not lose. */
 export function partsOf({ row, food, lots }: Product, pack: string): readonly Part[] {
   const own = new Set([food.id, ...lots.map(({ food }) => food)]);
-  const lines = chosen(row.ingredients.filter((line) => (line.pack ?? pack) === pack)).filter(
-    (line) => !(isMain(line) && (line.food === '@scope' || (line.food !== undefined && own.has(line.food)))),
-  );
-  const parts = lines.flatMap(partOf);
-  return [...parts.filter(({ line }) => line.role === 'acid'), ...parts.filter(({ line }) => line.role !== 'acid')];
+  const isOwn = (line: IngredientRow): boolean =>
+    isMain(line) && (line.food === '@scope' || (line.food !== undefined && own.has(line.food)));
+  const all = chosen(row.ingredients.filter((line) => (line.pack ?? pack) === pack));
+  const parts = all.filter((line) => !isOwn(line)).flatMap(partOf);
+  // the food itself is listed where the page measures it prepared
+  const measured = all.filter((line) => isOwn(line) && line.amount !== undefined && line.form !== undefined);
+  const prepared = measured.filter(({ amount }) => !isMass(parseQuantity(amount) as Amount)).flatMap(partOf);
+  const named = (part: Part) => saidOf(namesOf([...own]), formName(part.line.form as string)).phrase;
+  return [
+    ...prepared.map((part): Part => ({ ...part, what: named(part), own: true })),
+    ...parts.filter(({ line }) => line.role === 'acid'),
+    ...parts.filter(({ line }) => line.role !== 'acid'),
+  ];
 }
 
 /** How often the amount of a part is taken for each raw kg, each prepared kg and each jar. */
@@ -114,7 +126,7 @@ function ratesOf({ per }: Part, batch: Batch | undefined, jarLiters: number): Ra
 
 const kgOf = (part: Part): number | undefined => {
   const { item, amount, line } = part;
-  if (amount === undefined) return undefined;
+  if (amount === undefined || part.own === true) return undefined;
   if (isMass(amount)) return valueIn(amount, 'kg');
   if (item !== undefined) return kgOfMeasure(item, amount).kg;
   return line.food === undefined ? undefined : kgOfCut(nameOf(line.food), line.form, amount).kg;
@@ -154,7 +166,7 @@ export function pantryOf({ parts, batch, liters }: Parts): NonNullable<Activity[
 export function litersBeside({ parts, batch, liters }: Parts, unitsPerKg: number, readyPerKg: number): number {
   return parts.reduce((sum, part) => {
     const { amount, line } = part;
-    if (amount === undefined || line.role === 'spice') return sum;
+    if (amount === undefined || line.role === 'spice' || part.own === true) return sum;
     const { raw, ready, unit } = ratesOf(part, batch, liters);
     const plain = isMass(amount) ? valueIn(amount, 'kg') : valueIn(amount, 'L');
     // sugar dissolves: it adds less than its heap
@@ -187,7 +199,11 @@ export function ingredientLines(day: Day, { parts, batch, liters }: Parts, decid
     const times = raw * rawKg + prepared * readyKg.high + unit * ready;
     if (times === 0) return [];
     const { line, item, what, amount, count } = part;
-    const toBuy = item === undefined && line.role !== 'liquid' && !(line.food !== undefined && held.has(line.food));
+    const toBuy =
+      part.own !== true &&
+      item === undefined &&
+      line.role !== 'liquid' &&
+      !(line.food !== undefined && held.has(line.food));
     const common = {
       what,
       role: line.role,

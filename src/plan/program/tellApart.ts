@@ -1,11 +1,25 @@
+import { saidOf } from '../../foods/phrases';
+import { formName } from '../../foods/tables';
 import { isMaking, type Made } from '../makes/making';
+import { inJars, nameOf } from '../makes/naming';
 import type { Wanted } from '../request/planInput';
 
 /** What a product that could not be made was to be called. */
-function plainName({ name, recipe, make, from }: Wanted): string {
+function plainName(wanted: Wanted): string {
+  const { name, recipe, make, from = [], form, jar } = wanted;
   if (name !== undefined) return name;
-  const foods = (from ?? []).map((food) => food.name).join(' and ');
-  return `${foods} ${recipe?.name ?? make?.word ?? ''}`.trim();
+  const [food] = from;
+  const shape = form === undefined ? undefined : formName(form);
+  if (recipe !== undefined && food !== undefined)
+    return nameOf(
+      { wanted, row: recipe, food, lots: [], ...(shape === undefined ? {} : { form: shape }), index: 0 },
+      jar,
+    );
+  const foods = from.map((each) => each.name).join(' and ');
+  if (recipe !== undefined) return recipe.name;
+  const { title } = saidOf(foods, shape);
+  const plain = form !== undefined || make?.canned === true ? title : `${foods} ${make?.word ?? ''}`.trim();
+  return `${plain}${inJars(jar)}`;
 }
 
 /**

@@ -4,8 +4,11 @@ import { caution } from '../sources/cautions';
 import { impossible, tooLate } from './answer/conflicts';
 import { describeProduct } from './answer/describeProduct';
 import { type EnergyUsed, energyUsed } from './answer/energyUsed';
+import { gapCause } from './answer/gapCause';
 import { keptFresh, leftFresh, lotsSaid, notSound } from './answer/lotShares';
 import { costsOf } from './answer/money';
+import { nothingMade } from './answer/nothingMade';
+import { restAnswered, setAsideCautions } from './answer/restOfDay';
 import { toReady } from './answer/toReady';
 import { type Tried, tryDay } from './answer/tryDay';
 import { whyNotMade } from './answer/whyNotMade';
@@ -51,6 +54,13 @@ import type { Solved } from './solver/solve';
  * the boil, water boiled off, the water that vegetables are blanched in, canner loads, the first of a day from cold water.
  * Its `cost` takes the likely figure. All lines of all products add up to the day's `cost` to the cent.
  *
+ * The day as it goes: with `now`, the time, the plan is of the rest of the day, on the same clock. `done` says what has
+ * happened: what is finished, what runs in a canner or a dryer, and what is prepared, hot or filled and must go on. That
+ * comes first, within its waits, as a product by itself (`was` says how far it was); what has waited too long, or cannot
+ * go on in time, is in `setAside` with what to do instead. Lots, stock, `least` and `most` are those of the whole day: what
+ * is done is taken off. `lost` says what is no longer there, `hotCanners` which water is hot. Nothing that is not in
+ * `done` has been begun. Trimmings of what is finished are not counted on.
+ *
  * Work times that you do not give are customary minutes of each operation; every other figure is in `basis`.
  *
  * @example
@@ -71,11 +81,46 @@ import type { Solved } from './solver/solve';
  * });
  * plan.feasible && plan.products[0].jars.minutes; // => 35
  * plan.feasible && plan.products[0].units; // => { unit: 'quart jar', plural: 'quart jars', promised: 8, likely: 9, ready: 12 }
+ *
+ * const rest = planDay({
+ *   lots: [{ food: 'peach', raw: '30 lb' }],
+ *   kitchen: {
+ *     elevation: '3,400 ft',
+ *     hours: '6 h',
+ *     hands: 2,
+ *     pots: [{ volume: '12 quarts' }],
+ *     canners: [{ method: 'boiling-water', holds: { pint: 9, quart: 7 } }],
+ *     jars: [{ jar: 'quart', count: 12 }],
+ *   },
+ *   products: [
+ *     { name: 'halves', make: 'jars', from: 'peaches', form: 'halves', pack: 'hot', jar: 'quart', syrup: 'light' },
+ *   ],
+ *   now: '10:30',
+ *   done: [{ product: 'halves', raw: '15 lb', filled: 6, until: '10:50' }],
+ * });
+ * rest.feasible && rest.products[0].done; // => 6
+ * rest.feasible && rest.schedule.windows; // => [{ from: 150, to: 360, day: 0 }]
  * ```
  */
 export function planDay(input: PlanDayInput): DayPlan {
-  const prepared = prepare(input);
-  return answer(planOf(prepared, effortFor(prepared.program)));
+  return answer(planWith(input));
+}
+
+/** The plan; of the rest of a day with as much of what is in work as an order of work is found for. */
+function planWith(input: PlanDayInput): DayPlan {
+  const planned = (without: readonly number[]) => {
+    const prepared = prepare(input, without);
+    return { prepared, plan: planOf(prepared, effortFor(prepared.program)) };
+  };
+  const first = planned([]);
+  const inWork = (first.prepared.rest?.held ?? []).map(({ index, more = [] }) => [index, ...more]);
+  if (first.plan.feasible || inWork.length === 0) return first.plan;
+  const oneLess = inWork.length > 1 ? inWork : [];
+  for (const without of [...oneLess, inWork.flat()]) {
+    const { plan } = planned(without);
+    if (plan.feasible) return plan;
+  }
+  return first.plan;
 }
 
 /** The plan of a day that was read, within so much work: `effort` is left with what was not needed. */
@@ -101,28 +146,34 @@ export function planOf(prepared: Prepared, effort: Effort): DayPlan {
       costs?.products[index],
     ),
   );
+  const notMade = makings
+    .filter((making) => !made.has(making))
+    .map((making) => ({
+      name: making.label,
+      reason: whyNotMade(making, { ...prepared, program: plan.program }, plan.solved, effort),
+    }));
+  const none = products.length === 0;
+  const cause = gapCause(plan);
   return {
     feasible: true,
     invented: request.invented ?? false,
     aim: request.aim ?? 'most worth',
     elevation: request.kitchen.elevation,
     objective: found.worth,
-    provenBest: found.optimal,
-    gap: found.gap,
+    provenBest: found.optimal && !none,
+    gap: none && !found.optimal ? 1 : found.gap,
+    ...(cause === undefined ? {} : { gapCause: cause }),
+    ...(none ? { nothingMade: nothingMade(request.kitchen, leftOut, notMade, plan.runsLate !== undefined) } : {}),
     products,
     leftFresh: leftFresh(prepared, kept),
     keptFresh: keptFresh(prepared),
     notSound: notSound(prepared),
     leftOut,
-    notMade: makings
-      .filter((making) => !made.has(making))
-      .map((making) => ({
-        name: making.label,
-        reason: whyNotMade(making, { ...prepared, program: plan.program }, plan.solved, effort),
-      })),
+    notMade,
     ready: toReady(prepared, kept),
     ...(request.oneMore === true ? oneMoreOf(prepared, plan, search, effort) : {}),
     schedule,
+    ...restAnswered(prepared),
     work: workOf(prepared, found),
     ...(costs === undefined ? {} : { cost: costs.day }),
     basis: joinBasis(
@@ -135,6 +186,7 @@ export function planOf(prepared: Prepared, effort: Effort): DayPlan {
       [caution('follow-local-guidance'), caution('hot-liquids-burn'), caution('estimate')],
       lotsSaid(prepared, kept).cautions,
       products.some((product) => product.pots !== undefined) ? [planCaution('pot-fill-limit')] : [],
+      setAsideCautions(prepared),
     ),
   };
 }

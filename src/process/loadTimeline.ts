@@ -107,8 +107,8 @@ const estimate = (what: string, burner: Burner, minutes: Range<number>): LoadSte
 /** Minutes to warm the water for the jars, where it is colder, and from there to the boil or to steady steam. */
 function heatingOf(
   load: z.output<typeof schema>,
-  { pack }: TestedProcess,
-  { jar, elevation }: TestedProcessInput,
+  { pack }: LoadProcess,
+  { jar, elevation }: Pick<TestedProcessInput, 'jar' | 'elevation'>,
 ): { readonly water?: Range<number>; readonly toBoil: Range<number> } {
   const boils = valueIn(boilingTemperature({ elevation }).temperature, 'degC');
   const preheat = toCelsius(ruleFigures(pack === 'hot' ? 'preheat-hot' : 'preheat-raw').low);
@@ -199,7 +199,25 @@ export function loadTimeline(input: LoadTimelineInput): LoadTimeline | NotTested
   const load = readInput(schema, { jars, waterVolume, ...heating });
   const process = testedProcess(question);
   if (!process.tested) return answer(process);
+  return answer({ tested: true, process, ...timelineOf(process, question, load) });
+}
 
+/** What a load takes of its process, printed in these tables or in the cook's own book. */
+export type LoadProcess = Pick<TestedProcess, 'pack' | 'minutes' | 'basis' | 'cautions'> &
+  Partial<Pick<TestedProcess, 'pressure' | 'leastHeatUp'>>;
+
+/** The timeline of one load of a process that is at hand already. */
+export const loadOf = (
+  process: LoadProcess,
+  where: Pick<TestedProcessInput, 'jar' | 'elevation'>,
+  load: z.input<typeof schema>,
+): Omit<LoadTimeline, 'tested' | 'process'> => timelineOf(process, where, readInput(schema, load));
+
+function timelineOf(
+  process: LoadProcess,
+  question: Pick<TestedProcessInput, 'jar' | 'elevation'>,
+  load: z.output<typeof schema>,
+): Omit<LoadTimeline, 'tested' | 'process'> {
   const heat = heatingOf(load, process, question);
   const pressure = process.pressure !== undefined;
   const least = process.leastHeatUp ?? 0;
@@ -227,9 +245,7 @@ export function loadTimeline(input: LoadTimelineInput): LoadTimeline | NotTested
   const rules = pressure
     ? ['vent', 'pressurize', small ? 'depressurize-pints' : 'depressurize-quarts', 'wait-before-opening']
     : ['rest'];
-  return answer({
-    tested: true,
-    process,
+  return {
     steps,
     totalMinutes: range(sum('low'), sum('likely'), sum('high')),
     ...energyOf(steps, load),
@@ -243,5 +259,5 @@ export function loadTimeline(input: LoadTimelineInput): LoadTimeline | NotTested
       shareBasis(load.holdingShare, 'holding-share', 'holding'),
     ],
     cautions: [...process.cautions, processCaution('heat-up-varies'), caution('estimate')],
-  });
+  };
 }

@@ -23,13 +23,12 @@ import { type AnyPack, pack } from '../words/pack';
 import { recipeCaution } from './cautions';
 import { type ByTables, ofTables } from './ownByTables';
 
-const schema = /* @__PURE__ */ fields({
+/** What a book prints of a recipe that is canned, its foods and the elevation of the kitchen apart. */
+export const ownFields = () => ({
   /** What your book calls the recipe. */
   name: name('what your book calls the recipe'),
   /** Where it is printed: the title of the book and a year, edition or page. */
   citation: citationField(),
-  /** Everything that goes into the jars, spices apart: 1 to 30 foods. */
-  foods: list('what goes into the jars', food(), 1, 30),
   /** The form of what is canned, such as `sauce`. */
   form: optional(form()),
   /** `hot` or `raw`. */
@@ -53,6 +52,12 @@ const schema = /* @__PURE__ */ fields({
       citricAcid: optional(volume()),
     }),
   ),
+});
+
+const schema = /* @__PURE__ */ fields({
+  ...ownFields(),
+  /** Everything that goes into the jars, spices apart: 1 to 30 foods. */
+  foods: list('what goes into the jars', food(), 1, 30),
   /** Elevation of the kitchen, above -500 m, to 5,000 m. */
   elevation: kitchenElevation(),
 });

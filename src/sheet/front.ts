@@ -68,15 +68,11 @@ function headOf({ plan, clock, measure }: Pen, title: string | undefined, dated:
 /** What to buy, what to count on, what to have ready. */
 function linesOf({ plan, clock, measure }: Pen): Line[] {
   const { ready, products, keptFresh, notSound } = plan;
-  if (products.length === 0) return [{ label: say('empty.title'), text: '' }];
+  if (products.length === 0) return [{ label: say('empty.title'), text: plan.nothingMade?.text ?? '' }];
   const amount = (value: ToReady['amount']) =>
     typeof value === 'number' ? String(value) : measure.amount(value as Quantity<'mass'>, 'up');
   const bought = new Map<string, string>();
   for (const { what, short } of ready) if (short !== undefined) bought.set(what, amount(short));
-  for (const { what, toBuy, amount: much, count, counted } of products.flatMap(({ ingredients }) => ingredients)) {
-    if (toBuy !== true || bought.has(what)) continue;
-    bought.set(what, much === undefined ? `${count ?? ''} ${counted ?? ''}`.trim() : measure.amount(much, 'up'));
-  }
   const buy = [...bought].map(([what, much]) => `${much} ${what}`.trim());
   const counts = ready.filter(({ amount: much }) => typeof much === 'number');
   const busy = plan.schedule.resources.flatMap(({ resource, busyUntil }) =>

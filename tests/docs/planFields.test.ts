@@ -52,6 +52,9 @@ const whole = () => ({
   products: [{ make: 'jam', from: 'peach' }],
   aim: { worth: 1 },
   learned: [{ food: 'peach' }],
+  now: { day: 1, time: '10:30' },
+  done: [{ product: 'jam' }],
+  lost: { jars: [{ jar: 'pint', count: 1 }] },
 });
 
 /** The same day with the example in the place of the field. */

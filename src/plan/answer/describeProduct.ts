@@ -2,25 +2,29 @@ import { byEnds, mapRange } from '../../quantity/range';
 import type { Quantity, Range } from '../../quantity/types';
 import { keepingOf } from '../../recipes/keeping';
 import { joinBasis } from '../../sources/basis';
-import { massOf, massRange } from '../makes/making';
+import { type Decided, massOf, massRange } from '../makes/making';
 import { type Kept, NOISE } from '../program/decide';
 import { amountIn, raw } from '../program/decisions';
 import type { Prepared } from '../program/prepare';
+import type { Activity } from '../request/activity';
 import type { KnownLot } from '../request/lots';
 import type { LotShare, PlannedProduct, ProductCost } from '../request/plannedProduct';
 import type { EnergyUsed } from './energyUsed';
 import { costBasis } from './money';
+import { doneOf } from './restOfDay';
 import type { WorkDone } from './workDone';
 
 /** One product as the plan answers it. */
 export function describeProduct(
-  { day, request }: Prepared,
+  prepared: Prepared,
   { making, decided, said }: Kept,
   values: ReadonlyMap<string, number>,
   { pots, loads, hands }: WorkDone,
   { stove, electricity }: EnergyUsed,
   cost: ProductCost | undefined,
 ): PlannedProduct {
+  const { day, request } = prepared;
+  const done = doneOf(prepared, making.label);
   const { activity, label, row, food, form, unit, plural } = making;
   const from: LotShare[] = activity.supplies.flatMap(({ lot }) => {
     const kg = amountIn(values, raw(lot, activity.product));
@@ -55,7 +59,14 @@ export function describeProduct(
     raw: massOf(day, decided.rawKg),
     ready: massRange(day, decided.readyKg),
     ...(activity.madeOf === 'fruit' ? { trimmings: massRange(day, trimmed) } : {}),
-    units: { unit, plural, promised: decided.promised, likely: decided.likely, ready: decided.ready },
+    units: {
+      unit,
+      plural,
+      promised: decided.promised,
+      likely: decided.likely,
+      ready: decided.ready,
+      takes: massRange(day, takenByEach(activity, decided)),
+    },
     handsMinutes: hands,
     ...(energy.high > 0 ? { energy: mapRange(energy, (value): Quantity<'energy'> => ({ value, unit: 'kWh' })) } : {}),
     ingredients: said.recipe ?? [],
@@ -65,7 +76,19 @@ export function describeProduct(
     ...(said.packs === undefined ? {} : { packs: said.packs }),
     steps: said.steps,
     ...(cost === undefined ? {} : { cost }),
+    ...(done === undefined ? {} : { done: done.filled }),
+    ...(activity.held === undefined ? {} : { was: activity.held.state }),
     basis: cost === undefined ? said.basis : joinBasis(said.basis, costBasis(cost, request.kitchen)),
     cautions: said.cautions,
   };
+}
+
+/** Kg of prepared food in one unit, by what the same lots give prepared and in units at the same end of their yields. */
+function takenByEach({ supplies }: Activity, { rawByLot, readyKg }: Decided): Range<number> {
+  const at = (end: keyof Range<number>): number => {
+    const units = supplies.reduce((sum, { lot, unitsPerKg }) => sum + (rawByLot.get(lot) ?? 0) * unitsPerKg[end], 0);
+    return readyKg[end] / units;
+  };
+  const ends = [at('low'), at('likely'), at('high')] as const;
+  return { low: Math.min(...ends), likely: ends[1], high: Math.max(...ends) };
 }

@@ -66,7 +66,7 @@ function canningOf(
     groups
       .get(keyOf(task))?.[0]
       ?.canning?.canners.find(({ canner }) => task.uses.some(({ resource }) => resource === labels[canner]));
-  const loads = tasks.filter(({ kind }) => kind === 'can');
+  const loads = tasks.filter(({ kind, was }) => kind === 'can' && was !== 'running');
   const warmest = (canner: number | undefined) =>
     loads
       .map(cannerOf)

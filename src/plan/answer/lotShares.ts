@@ -15,10 +15,13 @@ const shares = ({ day }: Prepared, kgOf: (lot: KnownLot) => number): LotShare[] 
     return kg > LEAST ? [{ lot: lot.label, food: lot.trade, raw: massOf(day, kg) }] : [];
   });
 
+/** Kg of a lot in all products: in those made of it, and in those that take some of it besides. */
 const usedOf = (kept: readonly Kept[], { index }: KnownLot): number =>
-  kept
-    .filter(({ making }) => making.activity.madeOf === 'fruit')
-    .reduce((sum, { decided }) => sum + (decided.rawByLot.get(index) ?? 0), 0);
+  kept.reduce((sum, { making: { activity }, decided }) => {
+    const own = activity.madeOf === 'fruit' ? (decided.rawByLot.get(index) ?? 0) : 0;
+    const besides = (activity.also ?? []).filter(({ lot }) => lot === index);
+    return besides.reduce((all, { kgPerUnit }) => all + kgPerUnit * decided.ready, sum + own);
+  }, 0);
 
 /** What goes into no product, though it could have. */
 export const leftFresh = (prepared: Prepared, kept: readonly Kept[]): LotShare[] =>

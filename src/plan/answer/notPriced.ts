@@ -25,7 +25,7 @@ export function notPriced(
     .filter((each) => amountOf(stock, each.stock) === undefined)
     .flatMap((each) => stockName(each.stock));
   const pantry = PANTRY.filter((item) => pantryKg[item] === undefined && uses((each) => pantryKgOf(each, item)));
-  const bought = kept.flatMap(({ said }) => (said.recipe ?? []).flatMap(({ what, toBuy }) => (toBuy ? [what] : [])));
+  const bought = kept.flatMap(({ said }) => (said.recipe ?? []).flatMap(({ toBuy = [] }) => toBuy));
   return [
     ...new Set([
       ...lots.map(({ label }) => label),

@@ -2,13 +2,14 @@ import { isMass } from '../../quantity/fields';
 import { valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import { PANTRY } from '../../recipes/pantryItems';
-import { volumeOf } from '../makes/making';
+import { massOf, volumeOf } from '../makes/making';
 import { pantryAmount } from '../makes/pantry';
 import { spooned } from '../makes/recipe';
-import { type Kept, pantryKgOf } from '../program/decide';
+import { type Kept, NOISE, pantryKgOf } from '../program/decide';
 import type { Prepared } from '../program/prepare';
 import type { ToReady } from '../request/dayPlan';
 import type { Kitchen } from '../request/planInput';
+import type { Ingredient } from '../request/plannedProduct';
 import type { Stock } from '../request/stock';
 
 /** What must be at hand, and what of it the stock does not hold. */
@@ -47,17 +48,43 @@ export function toReady({ request, day }: Prepared, kept: readonly Kept[]): ToRe
   ];
 }
 
-/** Spices and other parts of recipes that the pantry of a request does not hold: all of it is bought. */
+/** So much of one thing that is bought: of what is measured its kg and its cups, of what is counted its pieces. */
+interface Bought {
+  readonly what: string;
+  readonly kg: number;
+  readonly cups: number;
+  readonly pieces: number;
+  /** Whether some of it is measured by the cup with no weight known: then all of it cannot be weighed. */
+  readonly cupsOnly: boolean;
+}
+
+/** Spices and other parts of recipes that the pantry of a request does not hold: all of it is bought, each on one line. */
 function besidesThePantry(day: Prepared['day'], kept: readonly Kept[]): ToReady[] {
-  const cups = new Map<string, number>();
-  for (const { what, amount, toBuy } of kept.flatMap(({ said }) => said.recipe ?? [])) {
-    if (toBuy && amount !== undefined && !isMass(amount))
-      cups.set(what, (cups.get(what) ?? 0) + valueIn(amount as Quantity<'volume'>, 'cup'));
+  const bought = new Map<string, Bought>();
+  for (const line of kept.flatMap(({ said }) => said.recipe ?? [])) {
+    if (line.toBuy === undefined) continue;
+    const what = line.count === undefined ? line.toBuy : piecesOf(line.toBuy, line);
+    const before = bought.get(what) ?? { what, kg: 0, cups: 0, pieces: 0, cupsOnly: false };
+    bought.set(what, added(before, line));
   }
-  return [...cups].map(([what, value]) => {
-    const amount = volumeOf(day, spooned(value));
-    return { what, amount, short: amount };
-  });
+  return [...bought.values()].flatMap(({ what, kg, cups, pieces, cupsOnly }) => [
+    ...(pieces > 0 ? [toBuy(what, Math.ceil(pieces - NOISE))] : []),
+    ...(kg > 0 ? [toBuy(what, massOf(day, kg))] : []),
+    ...(cupsOnly ? [toBuy(what, volumeOf(day, spooned(cups)))] : []),
+  ]);
+}
+const toBuy = (what: string, amount: ToReady['amount']): ToReady => ({ what, amount, short: amount });
+
+/** What is counted: `garlic, cloves`. */
+const piecesOf = (what: string, { counted = '' }: Ingredient): string =>
+  counted === '' || what.includes(counted) ? what : `${what}, ${counted}`;
+
+/** One line more of a thing: by weight where a weight is known, otherwise by the cup. */
+function added({ what, kg, cups, pieces, cupsOnly }: Bought, { amount, or, count = 0 }: Ingredient): Bought {
+  const weighed = [amount, or].find((each) => each !== undefined && isMass(each)) as Quantity<'mass'> | undefined;
+  if (weighed !== undefined) return { what, kg: kg + valueIn(weighed, 'kg'), cups, pieces, cupsOnly };
+  if (amount === undefined) return { what, kg, cups, pieces: pieces + count, cupsOnly };
+  return { what, kg, cups: cups + valueIn(amount as Quantity<'volume'>, 'cup'), pieces, cupsOnly: true };
 }
 
 /** What a stock is called on the list; nothing for what is not laid out, such as freezer room. */

@@ -2,6 +2,7 @@ import type { Effort } from '../makes/effort';
 import type { DayProgram } from '../program/decisions';
 import type { Prepared } from '../program/prepare';
 import { leastFruit, weightsOf } from '../program/program';
+import { isFixed } from '../program/resources/units';
 import { type Fitted, fitDay } from '../schedule/fitDay';
 import { optimize } from '../solver/optimize';
 import type { Solved, SolveOptions } from '../solver/solve';
@@ -26,7 +27,7 @@ export function tryDay(prepared: Prepared, effort: Effort): Tried {
   const { request, makings, program } = prepared;
   const aim = request.aim ?? 'most worth';
   // what no promise needs stays fresh, unless as much as can be is to be used
-  const mayBeNothing = makings.every(({ activity }) => activity.least === 0);
+  const mayBeNothing = makings.every(({ activity }) => activity.least === 0 && !isFixed(activity));
   const search = (of: DayProgram, options: SolveOptions = {}): Solved => {
     const best = optimize(of, {
       ...(weightsOf(aim).waste > 0 ? {} : { among: leastFruit(of) }),

@@ -1,8 +1,10 @@
 import { quantityIn } from '../../quantity/scale';
+import type { Making } from '../makes/making';
 import type { Kept } from '../program/decide';
+import { fillOf } from '../program/fillOf';
 import type { Pot } from '../program/kitchen';
 import type { DaySchedule, ScheduledTask } from '../request/daySchedule';
-import type { CannerLoad, HandsMinutes, PotWork } from '../request/plannedProduct';
+import type { CannerLoad, HandsMinutes, PotBatches, PotWork } from '../request/plannedProduct';
 import { batchesDone } from './energyUsed';
 
 /** What a schedule gives one product to do: its batches in each pot, its loads in each canner, minutes of hands. */
@@ -12,6 +14,26 @@ export interface WorkDone {
   readonly hands: HandsMinutes;
 }
 
+/** How full a pot is at most with what is made, and to where that comes down. */
+function filled({ volume, ...fill }: Pot['given'], { row, activity }: Making): Pick<PotBatches, 'line' | 'downTo'> {
+  const share = fillOf(fill, row.makes);
+  const full = { value: volume.value * share, unit: volume.unit };
+  const { leftOf } = activity.cook ?? {};
+  return {
+    line: { volume: full, share },
+    ...(leftOf === undefined
+      ? {}
+      : { downTo: { volume: { value: full.value * leftOf, unit: full.unit }, share: share * leftOf } }),
+  };
+}
+
+/** Minutes of one batch of a task: a blanching holds several. */
+const minutesEach = ({ kind, units, start, end }: ScheduledTask): number =>
+  (end - start) / (kind === 'blanch' ? (units?.count ?? 1) : 1);
+
+const handsOf = ({ uses }: ScheduledTask): number =>
+  uses.reduce((sum, { resource, amount }) => sum + (resource === 'hands' ? amount : 0), 0);
+
 /** Looks up what the tasks of a schedule say of one product. */
 export function workDone(
   { making, decided, said }: Kept,
@@ -20,7 +42,7 @@ export function workDone(
   canners: readonly string[],
 ): WorkDone {
   const own = (kind: ScheduledTask['kind']) =>
-    tasks.filter((task) => task.kind === kind && task.products.includes(making.label));
+    tasks.filter((task) => task.kind === kind && task.products.includes(making.label) && task.was !== 'running');
   const uses = ({ uses: used }: ScheduledTask, resource: string) => used.some((use) => use.resource === resource);
   const cooked = [...own('cook'), ...own('blanch')];
   const canned = own('can');
@@ -33,17 +55,18 @@ export function workDone(
     hands: {
       prepare: activity.handsPerKg * decided.rawKg,
       fill: activity.handsPerUnit * decided.ready,
-      stir: activity.cook?.stirred ? batchesDone(cooked) * (said.cookMinutes ?? 0) : 0,
+      stir: cooked.reduce((sum, task) => sum + (task.end - task.start) * handsOf(task), 0),
     },
     ...(cooked.length === 0 || first === undefined
       ? {}
       : {
           pots: {
-            minutesEach: said.cookMinutes ?? 0,
+            minutesEach: Math.max(...cooked.map(minutesEach)),
+            leastEach: said.cookMinutes ?? 0,
             volume: quantityIn<'volume'>(litres, 'L', first.most.unit),
-            batches: pots.flatMap(({ label, most }) => {
+            batches: pots.flatMap(({ label, most, given }) => {
               const batches = batchesDone(cooked.filter((task) => uses(task, label)));
-              return batches > 0 ? [{ pot: label, batches, most }] : [];
+              return batches > 0 ? [{ pot: label, batches, most, ...filled(given, making) }] : [];
             }),
           },
         }),

@@ -17,7 +17,8 @@ export function planRules(products: readonly PlannedProduct[], schedule: Pick<Da
 /** Whether the tasks of one product are the work that the plan says it takes. */
 function workOf(product: PlannedProduct, { tasks }: Pick<DaySchedule, 'tasks'>): BrokenRule[] {
   const { name, units, jars: jar, pots, trays, packs, raw } = product;
-  const own = (kind: TaskKind) => tasks.filter((task) => task.kind === kind && task.products.includes(name));
+  const own = (kind: TaskKind) =>
+    tasks.filter((task) => task.kind === kind && task.products.includes(name) && task.was !== 'running');
   const broken: BrokenRule[] = [];
   const must = (holds: boolean, text: string, minute = 0) => {
     if (!holds) broken.push(rule('work', minute, `${name}: ${text}`));
@@ -27,7 +28,9 @@ function workOf(product: PlannedProduct, { tasks }: Pick<DaySchedule, 'tasks'>):
   const kg = cut.reduce((sum, { raw: mass }) => sum + (mass === undefined ? 0 : valueIn(mass, 'kg')), 0);
   must(cut.length === 0 || Math.abs(kg - valueIn(raw, 'kg')) < 1e-3, `${kg} kg are prepared of ${valueIn(raw, 'kg')}`);
   if (jar !== undefined) {
-    must(count(own('fill')) === units.ready, `${count(own('fill'))} jars are filled of ${units.ready}`);
+    // what was filled before the rest of a day began is only canned
+    const jars = own('can').some(({ was }) => was === 'filled') ? count(own('can')) : count(own('fill'));
+    must(jars === units.ready, `${jars} jars are filled of ${units.ready}`);
     for (const can of own('can')) {
       must(
         can.end - can.start >= jar.minutes,
@@ -49,9 +52,9 @@ function workOf(product: PlannedProduct, { tasks }: Pick<DaySchedule, 'tasks'>):
     const done = own('cook').length + count(own('blanch'));
     must(done === batches, `${done} batches are cooked or blanched of ${batches}`);
     for (const { start, end } of own('cook'))
-      must(end - start >= pots.minutesEach - NEAR, `cooked ${end - start} min of ${pots.minutesEach}`, start);
+      must(end - start >= pots.leastEach - NEAR, `cooked ${end - start} min of ${pots.leastEach}`, start);
     for (const { start, end, units: each } of own('blanch')) {
-      const least = pots.minutesEach * (each?.count ?? 1);
+      const least = pots.leastEach * (each?.count ?? 1);
       must(end - start >= least - NEAR, `blanched ${end - start} min of ${least}`, start);
     }
   }

@@ -5,7 +5,7 @@ import { longestWait } from './waits';
 /** The steps of one product in their order, each portion within its waits. */
 export function stepsOf(product: string, tasks: readonly ScheduledTask[]): BrokenRule[] {
   const own = (...kinds: TaskKind[]) =>
-    tasks.filter((task) => kinds.includes(task.kind) && task.products.includes(product));
+    tasks.filter((task) => kinds.includes(task.kind) && task.products.includes(product) && task.was !== 'running');
   const [prepared, cooked, filled] = [own('prepare').sort(by('end')), own('cook', 'blanch'), own('fill')];
   // what stands at the end is counted in what it was filled into; what stands before is not filled yet
   const soaked = own('stand').filter(({ units }) => units === undefined);
@@ -104,15 +104,16 @@ function keptHot(
 ): BrokenRule[] {
   const wait = longestWait('hot-sauce');
   return kept.flatMap((hot): BrokenRule[] => {
-    const { start, end } = hot;
+    const { start, end, was } = hot;
+    const since = was === 'hot' ? (hot.since ?? start) : start;
     const from = filled.filter((fill) => fromKept(fill, [hot]));
     return [
-      ...(before(hot, cooked) === undefined
+      ...(was !== 'hot' && before(hot, cooked) === undefined
         ? [rule('order', start, `${product}: kept hot, and not cooked in that pot just before`)]
         : []),
       ...(from.length === 0 ? [rule('order', end, `${product}: kept hot, and no jar is filled from it`)] : []),
-      ...(end - start > wait + NEAR
-        ? [rule('wait', start, `${product}: kept hot for ${end - start} min, at most ${wait}`)]
+      ...(end - since > wait + NEAR
+        ? [rule('wait', start, `${product}: kept hot for ${end - since} min, at most ${wait}`)]
         : []),
     ];
   });

@@ -2,6 +2,7 @@ import type { DaySchedule, ScheduledTask, TaskKind, Window } from '../request/da
 import { type BrokenRule, NEAR, rule } from './brokenRule';
 import { stepsOf } from './checkSteps';
 import { boils, canners, cold, jars, lifted } from './checkVessels';
+import { takenOn } from './checkWaits';
 
 /** What is wrong with an order of work by its tasks alone. */
 export function brokenRules(schedule: Pick<DaySchedule, 'tasks' | 'windows' | 'resources'>): BrokenRule[] {
@@ -13,6 +14,7 @@ export function brokenRules(schedule: Pick<DaySchedule, 'tasks' | 'windows' | 'r
     ...people(tasks),
     ...tasks.flatMap((task) => hoursOf(task, schedule.windows)),
     ...products.flatMap((product) => stepsOf(product, tasks)),
+    ...tasks.flatMap(takenOn),
     ...canners(tasks),
     ...cold(tasks),
     ...tasks.flatMap((task) => [...lifted(task, tasks), ...boils(task, tasks)]),
@@ -87,9 +89,10 @@ const dayOf = ({ day, from }: Window): number => day ?? Math.floor(from / (24 * 
  * hours, when its last run is done: the trays wait for it in the freezer.
  */
 function hoursOf(task: ScheduledTask, windows: readonly Window[]): BrokenRule[] {
-  const { kind, what, start, end, unattended, throughBreak, uses } = task;
+  const { kind, what, start, end, unattended, throughBreak, uses, was } = task;
   if (end < start) return [rule('order', start, `${kind} ${what}: ends before it starts`)];
-  if (kind === 'freeze-dry') return [];
+  // a load that runs already ends when it ends
+  if (kind === 'freeze-dry' || was === 'running') return [];
   const until = unattended ? start : end;
   if (windows.some(({ from, to }) => from <= start + NEAR && until <= to + NEAR)) return [];
   const hands = uses.some(({ resource }) => resource === 'hands');

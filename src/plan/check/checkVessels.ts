@@ -7,7 +7,7 @@ import { longestWait } from './waits';
 export function canners(tasks: readonly ScheduledTask[]): BrokenRule[] {
   const wait = longestWait('hot-canner');
   return tasks.flatMap((heat): BrokenRule[] => {
-    if (heat.kind !== 'heat canner') return [];
+    if (heat.kind !== 'heat canner' || heat.was === 'running') return [];
     const vessels = heat.uses.map(({ resource }) => resource).filter((resource) => resource !== 'burners');
     const after = tasks
       .filter(
@@ -47,14 +47,14 @@ export function cold(tasks: readonly ScheduledTask[]): BrokenRule[] {
   const wait = longestWait('hot-canner');
   return tasks.flatMap((load): BrokenRule[] => {
     const [vessel] = usesOf(load);
-    if (load.kind !== 'can' || vessel === undefined) return [];
+    if (load.kind !== 'can' || load.was === 'running' || vessel === undefined) return [];
     const before = tasks
       .filter((task) => task !== load && task.end <= load.start + NEAR && usesOf(task).includes(vessel))
       .sort(by('end'))
       .pop();
-    if (before?.kind === 'heat canner') return [];
+    if (before?.kind === 'heat canner' && before.was !== 'running') return [];
     const text = `${vessel}: a load goes in, and its water was not heated`;
-    if (before?.kind !== 'can') return [rule('order', load.start, text)];
+    if (before?.kind !== 'can' && before?.kind !== 'heat canner') return [rule('order', load.start, text)];
     const work = tasks.filter(
       ({ kind, products, start, end }) =>
         (kind === 'cook' || kind === 'fill') &&
@@ -68,7 +68,7 @@ export function cold(tasks: readonly ScheduledTask[]): BrokenRule[] {
           rule(
             'wait',
             before.end,
-            `${vessel}: stands for ${from - before.end} min after a load, and is not heated again`,
+            `${vessel}: its hot water stands for ${from - before.end} min, and is not heated again`,
           ),
         ]
       : [];
@@ -77,7 +77,7 @@ export function cold(tasks: readonly ScheduledTask[]): BrokenRule[] {
 
 /** Somebody puts the jars of a load in when it begins, and lifts them out when it ends. */
 export function lifted(load: ScheduledTask, tasks: readonly ScheduledTask[]): BrokenRule[] {
-  if (load.kind !== 'can') return [];
+  if (load.kind !== 'can' || load.was === 'running') return [];
   const has = (kind: 'load' | 'unload', edge: 'start' | 'end') =>
     tasks.some(
       (task) =>
@@ -107,7 +107,8 @@ export function boils(task: ScheduledTask, tasks: readonly ScheduledTask[]): Bro
 
 /** Every single jar goes into a load of its product, soon after it is filled. */
 export function jars(tasks: readonly ScheduledTask[]): BrokenRule[] {
-  const loads = tasks.filter(({ kind }) => kind === 'can');
+  // what was filled before the rest of a day began waits from then
+  const loads = tasks.filter(({ kind, was }) => kind === 'can' && was !== 'running' && was !== 'filled');
   const canned = new Set(loads.flatMap(({ products }) => products));
   const filled = tasks
     .filter(({ kind, products }) => kind === 'fill' && products.some((name) => canned.has(name)))

@@ -1,3 +1,19 @@
+import type { ScheduledTask } from '../request/daySchedule';
+import { type BrokenRule, NEAR as CLOSE, rule } from './brokenRule';
+import { longestWait, type WaitId } from './waits';
+
+/** What was in work when the rest of a day began goes on before it has waited too long. */
+export function takenOn(task: ScheduledTask): BrokenRule[] {
+  const { kind, what, was, since, start, end } = task;
+  if (was === undefined || was === 'running' || since === undefined) return [];
+  const filled: WaitId = kind === 'can' ? 'filled-jar' : 'filled-tray';
+  const most = longestWait(was === 'prepared' ? 'prepared' : was === 'hot' ? 'hot-sauce' : filled);
+  const waited = (was === 'hot' ? end : start) - since;
+  return waited > most + CLOSE
+    ? [rule('wait', start, `${what}: ${was} since minute ${since}, then waits ${waited} min, at most ${most}`)]
+    : [];
+}
+
 /** A jar, and the minute it is filled. */
 export interface FilledJar {
   readonly product: string;

@@ -71,6 +71,8 @@ const task = fields({
   who: optional(list(text, 100)),
   throughBreak: optional(flag),
   atLeast: optional(amount),
+  was: optional(text),
+  since: optional(minute),
 });
 const schedule = fields({
   tasks: list(task),

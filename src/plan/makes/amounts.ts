@@ -20,7 +20,8 @@ import { learnedFigure } from '../request/learned';
 import type { KnownLot } from '../request/lots';
 import type { Product } from './making';
 import { type Day, heldOf, type LotYield, unitsFrom, yieldFromLot } from './making';
-import { scopeLine } from './product';
+import type { PlanProcess } from './planProcess';
+import { scopeLine, tasteAdds } from './product';
 
 type Amount = Quantity<'mass'> | Quantity<'volume'>;
 
@@ -156,6 +157,23 @@ function byRoom(day: Day, product: Product, { jar, headspace }: Pick<TestedProce
 
 /** How the lots of a product fill jars of a size. */
 export function fillingOf(
+  day: Day,
+  product: Product,
+  process: Pick<PlanProcess, 'jar' | 'headspace' | 'form'>,
+): Filling {
+  const filling = plainFilling(day, product, process);
+  const { liters } = tasteAdds(product);
+  return { ...filling, lots: filling.lots.map((each) => ({ ...each, units: withMore(each.units, liters) })) };
+}
+
+/** Units that are filled fuller by what is added: as many are promised as without it. */
+export const withMore = ({ low, likely, high }: Range<number>, more: number): Range<number> => ({
+  low,
+  likely: likely * (1 + more),
+  high: high * (1 + more),
+});
+
+function plainFilling(
   day: Day,
   product: Product,
   process: Pick<TestedProcess, 'jar' | 'headspace'> & { readonly form?: string },

@@ -1,5 +1,4 @@
 import { fillJar } from '../../jars/fillJar';
-import type { TestedProcess } from '../../process/testedProcess';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import { recipeCaution } from '../../recipes/cautions';
@@ -33,7 +32,9 @@ import {
   within,
 } from './making';
 import { nameOf } from './naming';
+import { ownBasis, ownStep } from './ownBook';
 import { type AcidChosen, acidChosen, kgOfMeasure } from './pantry';
+import type { PlanProcess } from './planProcess';
 import type { PotWorked } from './pots';
 import {
   alsoFrom,
@@ -132,9 +133,14 @@ function canned(day: Day, product: Product, made: Canned, trade: string): Made {
       ],
       jars: jarsDescribed(day, process, run.loadMinutes, netMassOf(day, row, process)),
       ...(pot === undefined ? {} : { cookMinutes: pot.cook.minutes }),
-      steps: [...work.before.map(stepText), ...jarSteps(day, process, row, syrup !== undefined), ...kept(row)],
+      steps: [
+        ...(process.own === undefined ? [] : [ownStep(process.own)]),
+        ...work.before.map(stepText),
+        ...jarSteps(day, process, row, syrup !== undefined),
+        ...kept(row),
+      ],
       basis: joinBasis(
-        [pageOf(row, 'ingredients', 'the printed recipe')],
+        process.own === undefined ? [pageOf(row, 'ingredients', 'the printed recipe')] : ownBasis(process.own),
         standsBehind('units', filling.basis),
         standsBehind('ingredients', syrup?.basis ?? [], acid?.basis ?? []),
         standsBehind('ready', ...filling.lots.map(({ given }) => given.basis)),
@@ -200,7 +206,7 @@ function withJarItems(pantry: Pantry, acid: JarAcid | undefined, syrup: SyrupFor
   };
 }
 
-const syrupFor = ({ syrup }: Wanted, { jar }: TestedProcess) =>
+const syrupFor = ({ syrup }: Wanted, { jar }: PlanProcess) =>
   syrup === undefined ? {} : { syrup: syrupForJars(syrup, jar) };
 
 function syrupLines(day: Day, { syrup: strength }: Wanted, syrup: SyrupForJars, jars: number): Ingredient[] {
@@ -223,7 +229,7 @@ interface JarAcid extends AcidChosen {
 }
 
 /** The acid that goes into each jar, where the process asks for some. */
-function acidOfJar(day: Day, { acid }: TestedProcess): JarAcid | undefined {
+function acidOfJar(day: Day, { acid }: PlanProcess): JarAcid | undefined {
   const chosen = acid?.where === 'each jar' ? acidChosen(day, acid) : undefined;
   return chosen && { ...chosen, ...kgOfMeasure(chosen.item, chosen.perJar) };
 }
@@ -239,7 +245,7 @@ function acidIngredient(day: Day, { item, perJar }: JarAcid, jar: string, jars: 
 }
 
 /** The net weight of a jar of jam; of other jars none is known. */
-function netMassOf(day: Day, row: RecipeRow, { jar, headspace }: TestedProcess): Quantity<'mass'> | undefined {
+function netMassOf(day: Day, row: RecipeRow, { jar, headspace }: PlanProcess): Quantity<'mass'> | undefined {
   if (!isAlone(row)) return undefined;
   const { density } = sucroseDensity({ brix: customary('jam-brix'), temperature: '20 degC' });
   return massOf(day, valueIn(fillJar({ jar, headspace, density }).netMass as Quantity<'mass'>, 'kg'));
@@ -248,7 +254,7 @@ function netMassOf(day: Day, row: RecipeRow, { jar, headspace }: TestedProcess):
 /** A process holds for a full jar only. */
 const PART_FILLED = 'A part-filled last jar to the fridge, not into the canner.';
 
-function jarSteps(day: Day, process: TestedProcess, row: RecipeRow, syrup: boolean): string[] {
+function jarSteps(day: Day, process: PlanProcess, row: RecipeRow, syrup: boolean): string[] {
   const liquid = row.steps.find((step) => step.do === 'cover' && (step.pack ?? process.pack) === process.pack)?.of;
   const covering = syrup ? 'with boiling syrup' : liquid;
   const cover = covering === undefined ? '' : ` and cover ${covering}`;

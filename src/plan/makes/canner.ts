@@ -1,7 +1,7 @@
 import { StillroomError } from '../../errors/StillroomError';
 import { fillJar } from '../../jars/fillJar';
 import { ruleFigures } from '../../process/canningRules';
-import { loadTimeline } from '../../process/loadTimeline';
+import { loadOf } from '../../process/loadTimeline';
 import { type TestedProcess, testedProcess } from '../../process/testedProcess';
 import { byEnds } from '../../quantity/range';
 import type { Quantity, Range } from '../../quantity/types';
@@ -14,13 +14,15 @@ import { type InStock, jarsOf, LIDS } from '../request/stock';
 import { burnerOf, inKilowattHours } from './energyTaken';
 import type { Product } from './making';
 import { type Day, type JarsDescribed, type LeftOutProduct, leftOut, volumeOf } from './making';
+import { ownProcessIn } from './ownBook';
+import type { PlanProcess } from './planProcess';
 
 type Method = NonNullable<Wanted['method']>;
 
 /** A process that this kitchen can run. */
 export interface Runnable {
   readonly basis: readonly Basis[];
-  readonly process: TestedProcess;
+  readonly process: PlanProcess;
   readonly canners: Canning['canners'];
   readonly loadMinutes: Range<number>;
 }
@@ -49,6 +51,7 @@ export const jarAndLid = (jar: string): InStock[] => [
 
 /** Jars that a product may go into: the one that was asked for, or those of the kitchen, the largest stock first. */
 function jarsTried({ kitchen }: Day['request'], { wanted, row }: Product): readonly string[] {
+  if (wanted.own !== undefined) return [wanted.own.jar.name];
   if (wanted.jar !== undefined) return [wanted.jar];
   const printed = (row.yields ?? []).map(({ jar }) => jar);
   const held = (kitchen.jars ?? []).filter(({ count }) => count > 0);
@@ -59,7 +62,22 @@ function jarsTried({ kitchen }: Day['request'], { wanted, row }: Product): reado
 }
 
 /** The tested process of a recipe in a jar and a canner; hot where the page prints both packs and the cook names none. */
-function processOf(day: Day, { wanted, row, food }: Product, jar: string, method: Method): TestedProcess | NotTested {
+function processOf(day: Day, product: Product, jar: string, method: Method): PlanProcess | LeftOutProduct {
+  const { wanted } = product;
+  if (wanted.own !== undefined) return ownProcessIn(day, product, wanted.own);
+  const found = printedProcess(day, product, jar, method);
+  if (found.tested) return found;
+  const [first, second = first] = found.instead.map(({ text }) => text);
+  const instead = first === second ? first : `${first}, or ${second}`;
+  return leftOut(wanted, { code: 'no-tested-process', text: found.reason.text, instead: instead ?? 'freeze it' });
+}
+
+function printedProcess(
+  day: Day,
+  { wanted, row, food }: Product,
+  jar: string,
+  method: Method,
+): TestedProcess | NotTested {
   const question = { food: food.name, recipe: row.id, jar, method, elevation: day.request.kitchen.elevation };
   try {
     return testedProcess({ ...question, ...(wanted.pack === undefined ? {} : { pack: wanted.pack }) });
@@ -74,9 +92,8 @@ export function runnable(day: Day, product: Product): Runnable | LeftOutProduct 
   const { wanted } = product;
   const { kitchen } = day.request;
   const canners = (kitchen.canners ?? []).flatMap((canner) => Array.from({ length: canner.count ?? 1 }, () => canner));
-  const methods = [
-    ...new Set<Method>(wanted.method === undefined ? canners.map(({ method }) => method) : [wanted.method]),
-  ];
+  const only = wanted.own?.method ?? wanted.method;
+  const methods = [...new Set<Method>(only === undefined ? canners.map(({ method }) => method) : [only])];
   if (methods.length === 0)
     return leftOut(wanted, { code: 'no-canner', text: 'the kitchen has no canner', instead: 'freeze or dry it' });
   const jars = jarsTried(day.request, product);
@@ -92,14 +109,11 @@ export function runnable(day: Day, product: Product): Runnable | LeftOutProduct 
   for (const jar of stocked) {
     for (const method of methods) {
       const process = processOf(day, product, jar, method);
-      if (!process.tested) {
-        const [first, second = first] = process.instead.map(({ text }) => text);
-        const instead = first === second ? first : `${first}, or ${second}`;
-        const why = { code: 'no-tested-process', text: process.reason.text, instead: instead ?? 'freeze it' };
-        refused ??= leftOut(wanted, why);
+      if ('wanted' in process) {
+        refused ??= process;
         continue;
       }
-      const able = cannersAble(day, product, process, canners);
+      const able = cannersAble(day, process, canners);
       const [first] = able;
       if (first !== undefined) return { process, canners: able, loadMinutes: first.range, basis: first.basis };
       refused ??= leftOut(wanted, noCanner(canners, method, jar));
@@ -111,31 +125,16 @@ export function runnable(day: Day, product: Product): Runnable | LeftOutProduct 
 type CannerRow = NonNullable<Kitchen['canners']>[number];
 
 /** The canners that can run a process, with the minutes and the energy of a load in each. */
-function cannersAble(
-  { request: { kitchen } }: Day,
-  { row }: Product,
-  process: TestedProcess,
-  canners: readonly CannerRow[],
-) {
+function cannersAble({ request: { kitchen } }: Day, process: PlanProcess, canners: readonly CannerRow[]) {
   const { jar, method, pack } = process;
   return canners.flatMap((canner, index) => {
     const jars = Object.entries(canner.holds).find(([size]) => size === jar)?.[1];
     if (canner.method !== method || jars === undefined) return [];
-    const lit = {
-      food: process.food,
-      recipe: row.id,
-      ...(pack === 'not stated' ? {} : { pack }),
-      jar,
-      method,
-      elevation: kitchen.elevation,
-      jars,
-      waterVolume: canner.waterVolume ?? waterIn(method),
-      burnerPower: burnerOf(kitchen),
-    };
+    const where = { jar, elevation: kitchen.elevation };
+    const lit = { jars, waterVolume: canner.waterVolume ?? waterIn(method), burnerPower: burnerOf(kitchen) };
     // the canner heats up while the food is prepared, and a second load starts hot
-    const load = loadTimeline({ ...lit, waterTemperature: preheated(pack) });
-    const cold = loadTimeline(lit);
-    if (!load.tested || !cold.tested) return [];
+    const load = loadOf(process, where, { ...lit, waterTemperature: preheated(pack) });
+    const cold = loadOf(process, where, lit);
     const warmUp = cold.steps.find(({ what }) => what === 'heat the water')?.minutes.high ?? 0;
     return [
       {
@@ -177,7 +176,7 @@ function heldBy(canners: readonly CannerRow[], method: Method): string | undefin
 
 export function jarsDescribed(
   day: Day,
-  process: TestedProcess,
+  process: PlanProcess,
   loadMinutes: Range<number>,
   netMass?: Quantity<'mass'>,
 ): JarsDescribed {
@@ -194,6 +193,7 @@ export function jarsDescribed(
     ...(process.pressure === undefined ? {} : { pressure: process.pressure }),
     ...(acid === undefined ? {} : { acid }),
     sterilizeJars: process.sterilizeJars,
+    ...(process.own === undefined ? {} : { own: process.own }),
     loadMinutes,
   };
 }

@@ -10,13 +10,14 @@ import { type Basis, joinBasis, joinCautions } from '../../sources/basis';
 import { customary, customaryBasis } from '../customary';
 import { BAGS, FREEZER_LOAD, FREEZER_ROOM } from '../request/stock';
 import { standsBehind } from '../standsBehind';
-import { packedBatch } from './amounts';
+import { packedBatch, withMore } from './amounts';
 import { countedIn } from './counted';
 import { frozen, taking } from './energyTaken';
 import type { Product } from './making';
 import { commonOf, type Day, heldOf, leftOut, type Made, supplyOf, waterOf, within, yieldFromLot } from './making';
 import { nameOf } from './naming';
 import { blanchedInPot, cookedInPot } from './pots';
+import { tasteAdds } from './product';
 import { ingredientLines, kept, litersBeside, pantryOf, partsOf } from './recipe';
 import { type RecipeWork, workOf } from './work';
 
@@ -51,6 +52,7 @@ export function makeInFreezer(day: Day, product: Product): Made {
   const size = wanted.size ?? PACK;
   const sizeKg = valueIn(size, 'kg');
   const yields = lots.map((lot) => yieldFromLot(day, lot, product.form));
+  const { kg: more } = tasteAdds(product);
   const ready = Math.max(...yields.map((given) => given.ready.high));
   const batch = packedBatch(product, sizeKg);
   const parts = { parts: partsOf(product, 'hot'), liters: 1, ...(batch === undefined ? {} : { batch }) };
@@ -65,7 +67,7 @@ export function makeInFreezer(day: Day, product: Product): Made {
   const energy = frozen(within(index, () => waterOf(day, food.name)).water);
   const supplies = lots.map((lot, at) => {
     const given = yields[at] as (typeof yields)[number];
-    return taking(supplyOf(lot, given, scaleRange(given.ready, 1 / sizeKg)), given.ready, {
+    return taking(supplyOf(lot, given, withMore(scaleRange(given.ready, 1 / sizeKg), more)), given.ready, {
       stove: pot?.heat,
       electricity: energy.kWh,
     });

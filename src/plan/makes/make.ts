@@ -12,7 +12,9 @@ import { makeKeptCold } from './keptCold';
 import type { Product } from './making';
 import { type Day, isMaking, type LeftOutProduct, leftOut, type Made } from './making';
 import { makeOnTrays } from './onTrays';
+import { ownRow, packOf } from './ownBook';
 import { lotsOf, productOf, recipesFor } from './product';
+import { tasteOf } from './taste';
 import { type End, stepsOf, workOf } from './work';
 
 type Maker = (day: Day, product: Product) => Made;
@@ -26,7 +28,7 @@ const MAKERS: Readonly<Record<End, Maker>> = {
 };
 
 /** The foods that a product is made of: those named, or every food of the lots that the recipe is for. */
-function foodsOf(day: Day, { from, recipe, make }: Wanted): readonly FoundFood[] {
+function foodsOf(day: Day, { from, recipe, make, own }: Wanted): readonly FoundFood[] {
   if (from !== undefined) return from;
   const bought = day.lots.map(({ food, trade }): FoundFood => ({ id: food, name: trade }));
   const each = bought.filter(({ id }, place) => bought.findIndex((other) => other.id === id) === place);
@@ -35,6 +37,7 @@ function foodsOf(day: Day, { from, recipe, make }: Wanted): readonly FoundFood[]
     return recipe.mix === 'may mix' || recipe.mix === 'as printed' ? fit : fit.slice(0, 1);
   }
   if (each.length === 1) return each;
+  if (own !== undefined) return fail('MISSING', 'from', undefined, 'all foods that go into the jars');
   const options = each.map(({ name }) => name);
   if (make === undefined) fail('MISSING', 'recipe', undefined, 'a recipe, or what to make');
   return fail('MISSING', 'from', undefined, 'the food it is made from', { options });
@@ -43,7 +46,7 @@ function foodsOf(day: Day, { from, recipe, make }: Wanted): readonly FoundFood[]
 /** A product by one recipe; what must stand longer than there are hours is for another day. */
 function makeBy(day: Day, product: Product): Made {
   const { wanted, row } = product;
-  const { end, soak } = workOf(row, wanted.pack === 'raw' || stepsOf(row, 'hot').length === 0 ? 'raw' : 'hot');
+  const { end, soak } = workOf(row, packOf(wanted) === 'raw' || stepsOf(row, 'hot').length === 0 ? 'raw' : 'hot');
   const windows = windowsOf(day.request.kitchen);
   const span = (windows[windows.length - 1] as Window).to - (windows[0] as Window).from;
   if (soak < span) return MAKERS[end](day, product);
@@ -54,6 +57,7 @@ function makeBy(day: Day, product: Product): Made {
 
 /** Makes one wanted product ready for the program; or says why it is left out. */
 export function makeProduct(day: Day, wanted: Wanted, index: number): Made {
+  const { own } = wanted;
   const foods = foodsOf(day, wanted);
   const lots = lotsOf(
     day,
@@ -65,12 +69,13 @@ export function makeProduct(day: Day, wanted: Wanted, index: number): Made {
     const text = `you have no ${what} in your lots`;
     return leftOut(wanted, { code: 'no-lot', text, instead: 'add the lot, or leave the product out' });
   }
-  const rows = recipesFor(day, wanted, foods);
+  const rows = own === undefined ? recipesFor(day, wanted, foods) : [ownRow(own, foods[0] as FoundFood)];
   if (!('length' in rows)) return rows;
   let refused: LeftOutProduct | undefined;
   for (const row of rows) {
-    const product = productOf(wanted, index, row, foods, lots);
-    const made = makeBy(day, product);
+    const plain = productOf(wanted, index, row, foods, lots);
+    const taste = tasteOf(day, plain);
+    const made = 'length' in taste ? makeBy(day, { ...plain, taste }) : taste;
     if (isMaking(made)) return made;
     refused ??= made;
   }

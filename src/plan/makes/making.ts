@@ -34,6 +34,21 @@ export interface Product {
   readonly lots: readonly KnownLot[];
   /** The form that the food goes in by, by its name; as the cook says, or as the recipe prints it. */
   readonly form?: string;
+  /** What the cook adds by taste. */
+  readonly taste?: readonly TasteLine[];
+}
+
+/** Sugar or water that the cook adds by taste. */
+export interface TasteLine {
+  readonly what: 'sugar' | 'water';
+  readonly role: 'sugar' | 'liquid';
+  /** So much of it, to so many kg of prepared food. */
+  readonly amount: Quantity<'mass'> | Quantity<'volume'>;
+  readonly perReadyKg: number;
+  /** Kg of it, and liters that it adds, for each kg of prepared food. */
+  readonly kg: number;
+  readonly liters: number;
+  readonly note: string;
 }
 
 /** What every make needs to know of the day. */
@@ -105,7 +120,7 @@ export const leftOut = (
 ): LeftOutProduct => ({ wanted, ...why });
 
 /** The same for a no of another module. */
-export const leftOutBy = (wanted: Wanted, { reason, instead }: NotKnown): LeftOutProduct =>
+export const leftOutBy = (wanted: Wanted, { reason, instead }: Pick<NotKnown, 'reason' | 'instead'>): LeftOutProduct =>
   leftOut(wanted, { ...reason, instead: instead.map(({ text }) => text).join(', or ') });
 
 const KG: Quantity<'mass'> = { value: 1, unit: 'kg' };
@@ -279,9 +294,11 @@ export function within<T>(product: number, work: () => T): T {
   try {
     return work();
   } catch (error) {
-    if (!(error instanceof StillroomError)) throw error;
+    // what is in its place already stays there
+    if (!(error instanceof StillroomError) || error.path.startsWith(PRODUCTS)) throw error;
     const [field = ''] = error.path.split('.');
     const own = OWN_NAMES.get(field) ?? field;
-    throw atPath(error, own.startsWith('kitchen.') ? own : joinPath(`products[${product}]`, own));
+    throw atPath(error, own.startsWith('kitchen.') ? own : joinPath(`${PRODUCTS}${product}]`, own));
   }
 }
+const PRODUCTS = 'products[';

@@ -18,6 +18,7 @@ const inJar = (form: string | undefined): string | undefined => (form === undefi
 export function nameOf({ wanted, row, food, lots, form }: Product, jar?: string): string {
   if (wanted.name !== undefined) return wanted.name;
   const filled = inJars(jar);
+  if (wanted.own !== undefined) return `${wanted.own.name}${filled}`;
   const trades = [...new Set(lots.map(({ trade }) => trade))];
   const foods = trades.length > 1 ? trades.join(' and ') : food.name;
   switch (row.makes) {

@@ -12,13 +12,15 @@ import { machineLoads } from '../program/loadsOf';
 import type { Activity, Supply } from '../request/activity';
 import { BAGS } from '../request/stock';
 import { standsBehind } from '../standsBehind';
+import { withMore } from './amounts';
 import { countedIn } from './counted';
 import { taking } from './energyTaken';
 import type { Product } from './making';
 import { commonOf, type Day, type LotYield, leftOut, type Made, supplyOf, yieldFromLot } from './making';
 import { nameOf } from './naming';
 import { blanchedInPot, cookedInPot, type PotWorked } from './pots';
-import { ingredientLines, kept, partsOf } from './recipe';
+import { tasteAdds } from './product';
+import { ingredientLines, kept, pantryOf, partsOf } from './recipe';
 import { freezeDriedLoad, type Loaded, piecesDried, sheetsDried, traysOf } from './trays';
 import { bagging, minutesOfEach, type RecipeWork, workOf } from './work';
 
@@ -62,9 +64,13 @@ export function makeOnTrays(day: Day, product: Product): Made {
   const left = spread ? { low: 1, likely: 1, high: 1 } : loaded.left;
   const ofTrimmings = row.madeOf === 'trimmings';
   const yields = lots.map((lot) => (ofTrimmings ? WHOLE : yieldFromLot(day, lot, product.form)));
-  const richest = Math.max(...yields.map(({ ready }) => ready.high));
+  const { kg: more } = tasteAdds(product);
+  const richest = Math.max(...yields.map(({ ready }) => ready.high)) * (1 + more);
+  const parts = { parts: partsOf(product, 'hot'), liters: 1 };
   const pot = potFor(day, product, work, richest);
-  const supplies = lots.map((lot, index) => supplyFor(lot, yields[index] as LotYield, { left, unitKg, loaded, pot }));
+  const supplies = lots.map((lot, index) =>
+    supplyFor(lot, yields[index] as LotYield, { left, unitKg, loaded, pot, more }),
+  );
   const { workBasis, ...common } = commonOf(
     day,
     product,
@@ -83,13 +89,14 @@ export function makeOnTrays(day: Day, product: Product): Made {
       ...common,
       madeOf: ofTrimmings ? 'trimmings' : 'fruit',
       supplies,
+      pantry: pantryOf(parts),
       stockPerUnit: spread || powder ? [] : [{ stock: BAGS, amount: 1 }],
       ...(perTray === undefined ? {} : { energyPerTray: perTray }),
       ...(pot === undefined ? {} : { cook: pot.cook }),
       ...machineOf(loaded, richest, loads),
     },
     describe: (decided) => ({
-      recipe: ingredientLines(day, { parts: partsOf(product, 'hot'), liters: 1 }, decided),
+      recipe: ingredientLines(day, parts, decided),
       ...(pot === undefined ? {} : { cookMinutes: pot.cook.minutes }),
       trays: traysOf(day, loaded, decided.readyKg, decided.trays),
       steps: [
@@ -133,14 +140,20 @@ interface Into {
   readonly unitKg: number;
   readonly loaded: Loaded;
   readonly pot: PotWorked | undefined;
+  /** Kg added by taste to each kg of prepared food. */
+  readonly more: number;
 }
-function supplyFor(lot: Parameters<typeof supplyOf>[0], given: LotYield, { left, unitKg, loaded, pot }: Into): Supply {
+function supplyFor(
+  lot: Parameters<typeof supplyOf>[0],
+  given: LotYield,
+  { left, unitKg, loaded, pot, more }: Into,
+): Supply {
   const units = {
     low: (given.ready.low * left.low) / unitKg,
     likely: (given.ready.likely * left.likely) / unitKg,
     high: (given.ready.high * left.high) / unitKg,
   };
-  return taking(supplyOf(lot, given, units), given.ready, {
+  return taking(supplyOf(lot, given, withMore(units, more)), given.ready, {
     stove: pot === undefined ? undefined : mapRange(pot.heat, (kWh) => kWh),
     electricity: loaded.energy.perKg,
   });

@@ -7,6 +7,7 @@ import { freezingCaution, rule } from '../../freezing/tables';
 import { formatQuantity } from '../../quantity/formatQuantity';
 import { valueIn } from '../../quantity/scale';
 import type { Range } from '../../quantity/types';
+import { balanceBasis } from '../../solution/massBalance';
 import { type Basis, type Caution, joinBasis } from '../../sources/basis';
 import { asTable, basisOf, type Practice } from '../../sources/table';
 import { fillBasis } from '../program/fillOf';
@@ -73,12 +74,17 @@ export function cookedInPot(
       ...(holdsHot === undefined || inPot.batchLiters !== undefined ? {} : { holdsHot }),
       stirred: pot.stirred,
       energyPerBatch: hold,
+      ...(inPot.boiledOffPerKg > 0 ? { leftOf: 1 - inPot.boiledOffPerKg / inPot.kgPerKg } : {}),
     },
     heat: perKg,
     steps: [],
     basis: joinBasis(
       standsBehind('energy', basis, heat.basis, inPot.boiledOffPerKg > 0 ? boil.basis : []),
       standsBehind('pots.minutesEach', heat.basis),
+      [fillBasis(row.makes, 'pots.batches[].line')],
+      inPot.boiledOffPerKg > 0
+        ? [balanceBasis('pots.batches[].downTo', 'mass balance: what goes into the pot, less what fills the jars')]
+        : [],
     ),
     cautions: [],
   };

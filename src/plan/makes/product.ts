@@ -14,9 +14,15 @@ import type { KnownLot } from '../request/lots';
 import type { Wanted } from '../request/planInput';
 import { type Day, type LeftOutProduct, leftOut, type Product } from './making';
 
+/** Kg and liters that all of it adds to each kg of prepared food. */
+export const tasteAdds = ({ taste = [] }: Product): { readonly kg: number; readonly liters: number } => ({
+  kg: taste.reduce((sum, { kg }) => sum + kg, 0),
+  liters: taste.reduce((sum, { liters }) => sum + liters, 0),
+});
+
 /** The roles of what a recipe is made of, as against what goes in besides. */
 const MAIN: ReadonlySet<IngredientRow['role']> = new Set(['fruit', 'vegetable', 'meat', 'fish']);
-export const isMain = ({ role }: IngredientRow): boolean => MAIN.has(role);
+export const isMain = ({ role }: Pick<IngredientRow, 'role'>): boolean => MAIN.has(role);
 
 /** The line of the recipe's own food. */
 export const scopeLine = ({ ingredients }: RecipeRow, food: string): IngredientRow | undefined =>
@@ -55,7 +61,7 @@ const NEEDED: ReadonlySet<IngredientRow['role']> = new Set(['acid', 'sugar', 'pe
 const mixes = ({ mix }: RecipeRow): boolean => mix === 'may mix' || mix === 'as printed';
 
 /** Whether a recipe is for a form: its own form, or the one that its food is measured in, is that form or holds it. */
-function hasForm(row: RecipeRow, food: string, form: string): boolean {
+export function hasForm(row: RecipeRow, food: string, form: string): boolean {
   const own = [row.form, scopeLine(row, food)?.form].filter((each): each is string => each !== undefined);
   return own.some((each) => each === form || isWithin(form, each) || isWithin(each, form));
 }

@@ -15,10 +15,10 @@ import type { Activity } from '../request/activity';
 import type { KnownLot } from '../request/lots';
 import type { Ingredient } from '../request/plannedProduct';
 import { type Batch, kgOfCut } from './amounts';
-import type { Product } from './making';
+import type { Product, TasteLine } from './making';
 import { type Day, type Decided, type LeftOutProduct, leftOut, massOf, volumeOf } from './making';
 import { kgOfMeasure, standsFor } from './pantry';
-import { isMain, namesOf, othersOf } from './product';
+import { isMain, namesOf, othersOf, scopeLine } from './product';
 
 type Amount = Quantity<'mass'> | Quantity<'volume'>;
 
@@ -34,6 +34,8 @@ export interface Part {
   readonly count?: { readonly pieces: number; readonly of: string };
   /** The amount is for one batch, or for so much raw or prepared food, or for filled jars, in kg or liters. */
   readonly per: { readonly of: 'batch' | 'raw' | 'ready' | 'jar'; readonly much: number };
+  /** Instead of what the page prints. */
+  readonly note?: string;
 }
 
 const itemOf = ({ food, form, role }: IngredientRow): PantryItem | undefined =>
@@ -52,6 +54,12 @@ function whatOf({ food, form, item, printed: words }: IngredientRow, held: Pantr
   const cut = form === undefined ? '' : `, ${formName(form)}`;
   if (words === undefined) return `${name}${cut}`;
   return words.includes(' ') ? `${name}${cut}, ${words}` : `${words} ${name}${cut}`;
+}
+
+/** What a shop calls it: pieces of fruit and vegetables by the food, whatever is cut of it. */
+function boughtAs({ food, form, item, role }: IngredientRow): string {
+  if (food === undefined) return item as string;
+  return form === undefined || isMain({ role }) ? nameOf(food) : `${nameOf(food)}, ${formName(form)}`;
 }
 
 /** Kg or liters of what an amount of a line is for: raw food by weight, prepared food by volume, a liter being a kilogram. */
@@ -90,7 +98,7 @@ const chosen = (lines: readonly IngredientRow[]): readonly IngredientRow[] =>
   );
 
 /** The parts of a recipe for one pack, acid first: it is what a list must not lose. */
-export function partsOf({ row, food, lots }: Product, pack: string): readonly Part[] {
+export function partsOf({ row, food, lots, taste = [] }: Product, pack: string): readonly Part[] {
   const own = new Set([food.id, ...lots.map(({ food }) => food)]);
   const isOwn = (line: IngredientRow): boolean =>
     isMain(line) && (line.food === '@scope' || (line.food !== undefined && own.has(line.food)));
@@ -104,7 +112,25 @@ export function partsOf({ row, food, lots }: Product, pack: string): readonly Pa
     ...prepared.map((part): Part => ({ ...part, what: named(part), own: true })),
     ...parts.filter(({ line }) => line.role === 'acid'),
     ...parts.filter(({ line }) => line.role !== 'acid'),
+    ...taste.map(partOfTaste),
   ];
+}
+
+const partOfTaste = ({ what, role, amount, perReadyKg, note }: TasteLine): Part => ({
+  line: { food: what, role },
+  what,
+  ...(what === 'sugar' ? { item: what } : {}),
+  amount,
+  per: { of: 'ready', much: perReadyKg },
+  note,
+});
+
+/** Kg of prepared food that a page prints its amounts for; nothing where it prints none. */
+export function packedKg({ row, food }: Product): number | undefined {
+  const line = scopeLine(row, food.id);
+  if (line?.amount === undefined) return undefined;
+  const amount = parseQuantity(line.amount) as Amount;
+  return isMass(amount) ? valueIn(amount, 'kg') : kgOfCut(food.name, line.form, amount).kg;
 }
 
 /** How often the amount of a part is taken for each raw kg, each prepared kg and each jar. */
@@ -200,15 +226,12 @@ export function ingredientLines(day: Day, { parts, batch, liters }: Parts, decid
     if (times === 0) return [];
     const { line, item, what, amount, count } = part;
     const toBuy =
-      part.own !== true &&
-      item === undefined &&
-      line.role !== 'liquid' &&
-      !(line.food !== undefined && held.has(line.food));
+      part.own !== true && item === undefined && !isWater(line) && !(line.food !== undefined && held.has(line.food));
     const common = {
       what,
       role: line.role,
-      ...(toBuy ? { toBuy: true as const } : {}),
-      note: `${printed(part)}${line.keep === true ? ', never less' : ''}`,
+      ...(toBuy ? { toBuy: boughtAs(line) } : {}),
+      note: part.note ?? `${printed(part)}${line.keep === true ? ', never less' : ''}`,
     };
     if (amount === undefined) {
       return [{ ...common, count: Math.ceil((count?.pieces ?? 0) * times * 2 - 1e-9) / 2, counted: count?.of ?? '' }];
@@ -216,11 +239,19 @@ export function ingredientLines(day: Day, { parts, batch, liters }: Parts, decid
     const kg = item === undefined ? undefined : kgOf(part);
     if (isMass(amount)) return [{ ...common, amount: massOf(day, valueIn(amount, 'kg') * times) }];
     const volume = volumeOf(day, spooned(valueIn(amount, 'cup') * times));
+    // what is bought in pieces is bought by weight
+    const cut = toBuy && isMain(line) && line.food !== undefined ? kgOf(part) : undefined;
+    if (cut !== undefined) return [{ ...common, amount: volume, or: massOf(day, cut * times) }];
     const weighed = line.role === 'sugar' && kg !== undefined ? massOf(day, kg * times) : undefined;
     if (weighed === undefined) return [{ ...common, amount: volume }];
     return [day.metric ? { ...common, amount: weighed } : { ...common, amount: volume, or: weighed }];
   });
 }
+
+/** Water comes from the tap. */
+const isWater = ({ food, item }: IngredientRow): boolean => food === WATER || item === ICE_WATER;
+const WATER = 'water';
+const ICE_WATER = 'ice water';
 
 /** Cups, or spoons where it is less than a quarter of a cup. */
 export const spooned = (cups: number): Quantity<'volume'> =>

@@ -62,7 +62,12 @@ const BY_WEIGHT: ReadonlySet<Makes> = new Set(['dried', 'freeze-dried', 'leather
 const BY_VOLUME: ReadonlySet<Makes> = new Set(['vinegar', 'stock']);
 
 /** Refuses fields that what is made has no use for. */
-function checkOwnFields({ recipe, make, pectin = false, serving }: Wanted, path: string): void {
+function checkOwnFields({ recipe, make, own, jar, method, pectin = false, serving }: Wanted, path: string): void {
+  if (own !== undefined) {
+    const twice = { recipe: recipe?.id, make: make?.word, jar, method };
+    for (const [field, given] of Object.entries(twice))
+      if (given !== undefined) fail('CONTRADICTION', `${path}.${field}`, given, 'left out: `own` says it');
+  }
   const makes = recipe === undefined ? (make?.makes ?? []) : [recipe.makes];
   const added = pectin !== false && pectin !== 'none';
   if (added && !makes.some((each) => SPREADS.has(each)))

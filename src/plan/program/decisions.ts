@@ -54,6 +54,8 @@ export type Rule =
   | { readonly of: 'promise'; readonly product: number }
   | { readonly of: 'ready'; readonly product: number }
   | { readonly of: 'least'; readonly product: number }
+  /** All of what is in work already. */
+  | { readonly of: 'in work'; readonly product: number }
   | { readonly of: 'most'; readonly product: number }
   | { readonly of: 'most promised'; readonly product: number }
   | { readonly of: 'whole batches'; readonly product: number }

@@ -12,7 +12,8 @@ const DAY = 24 * 60;
 export const startOf = ({ start = customary('start') }: Pick<Kitchen, 'start'>): number => start;
 
 /** The first minute from the start of a day at which it is this time of day. */
-const fromStart = (kitchen: Pick<Kitchen, 'start'>, clock: number): number => (clock - startOf(kitchen) + DAY) % DAY;
+export const fromStart = (kitchen: Pick<Kitchen, 'start'>, clock: number): number =>
+  (clock - startOf(kitchen) + DAY) % DAY;
 
 /** Minutes from the start until which a machine still runs; nothing where it is free at the start. */
 export function busyMinutes(kitchen: Pick<Kitchen, 'start'>, until: BusyUntil | undefined): number | undefined {
@@ -21,14 +22,18 @@ export function busyMinutes(kitchen: Pick<Kitchen, 'start'>, until: BusyUntil | 
   return minutes === 0 ? undefined : minutes;
 }
 
-type Hours = Pick<Kitchen, 'hours' | 'start' | 'breaks'>;
+type Hours = Pick<Kitchen, 'hours' | 'start' | 'breaks' | 'now'>;
 
 /** Whole minutes of each day, breaks included; the next day starts 24 h later. */
 const daysOf = ({ hours }: Hours): { readonly from: number; readonly to: number }[] =>
   hours.map((day, index) => ({ from: index * DAY, to: index * DAY + Math.floor(valueIn(day, 'min') + 1e-6) }));
 
-/** Whole minutes of the hours of work, from the start of the first day; a break parts a day into several windows. */
+/**
+ * Whole minutes of the hours of work, from the start of the first day; a break parts a day into several windows. Of a rest
+ * of a day those from now on.
+ */
 export function windowsOf(kitchen: Hours): Window[] {
+  const { now = 0 } = kitchen;
   const days = daysOf(kitchen);
   const rests = restsOf(kitchen, Math.max(...days.map(({ to }) => to)));
   return days.flatMap((whole, day) =>
@@ -43,7 +48,8 @@ export function windowsOf(kitchen: Hours): Window[] {
             .filter(({ from, to }) => to > from),
         [whole],
       )
-      .map((window) => ({ ...window, day })),
+      .map(({ from, to }) => ({ from: Math.max(from, now), to, day }))
+      .filter(({ from, to }) => to > from),
   );
 }
 

@@ -9,7 +9,7 @@ import type { KnownLot } from '../request/lots';
 import type { Kitchen } from '../request/planInput';
 import { amountOf, BAGS, FREEZER_LOAD, FREEZER_ROOM, type InStock, jarsOf, LIDS, type Stock } from '../request/stock';
 import { workedBy } from '../schedule/hours';
-import type { Means } from '../schedule/job';
+import type { Means, RunningLoad } from '../schedule/job';
 import { fillOf } from './fillOf';
 import { busyMinutes, startOf, windowsOf } from './hours';
 import { machineLoads } from './loadsOf';
@@ -125,12 +125,19 @@ function busyOf(kitchen: Kitchen): Means['busy'] {
 export function capacityOf(
   { lots, kitchen }: { readonly lots: readonly Pick<KnownLot, 'usableKg'>[]; readonly kitchen: Kitchen },
   activities: readonly Activity[],
+  running: readonly RunningLoad[] = [],
 ): Capacity {
   const windows = windowsOf(kitchen);
-  const days = kitchen.hours.length;
+  const days = new Set(windows.map(({ day }) => day)).size;
   const { count: hands } = handsOf(kitchen);
   const { freezeDryer } = kitchen;
-  const busy = busyOf(kitchen)?.canners;
+  const named = busyOf(kitchen)?.canners;
+  const busy =
+    running.length === 0
+      ? named
+      : cannersOf(kitchen).map((_, canner) =>
+          Math.max(named?.[canner] ?? 0, ...running.map((load) => (load.canner === canner ? load.until : 0))),
+        );
   return {
     lots: lots.map(({ usableKg }) => usableKg),
     days,

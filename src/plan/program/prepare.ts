@@ -1,19 +1,22 @@
 import { fail } from '../../errors/StillroomError';
 import { readInput } from '../../quantity/fields';
+import { heldMaking } from '../makes/held';
 import { makeProduct } from '../makes/make';
 import { type Day, within as inProduct, isMaking, type LeftOutProduct, type Made, type Making } from '../makes/making';
 import { LIFT_A_JAR } from '../makes/work';
 import type { Activity, Capacity } from '../request/activity';
 import type { LeftOut } from '../request/dayPlan';
+import { type NotGoneOn, type Rest, restOf } from '../request/done';
+import type { Happened } from '../request/doneEntry';
 import { learnedOf } from '../request/learned';
 import { readLots } from '../request/lots';
-import { type PlanDayInput, type PlanRequest, planSchema, type Wanted } from '../request/planInput';
-import type { Means } from '../schedule/job';
+import { type Kitchen, type PlanDayInput, type PlanRequest, planSchema, type Wanted } from '../request/planInput';
+import type { Means, RunningLoad } from '../schedule/job';
 import { loadsThatFit } from '../schedule/loadsThatFit';
 import { checkRequest } from './checkRequest';
 import { choose } from './choose';
 import type { DayProgram } from './decisions';
-import { capacityOf, meansOf } from './kitchen';
+import { cannersOf, capacityOf, meansOf } from './kitchen';
 import { pricesIn, withPrices } from './prices';
 import { toProgram } from './program';
 import { withSpread } from './spread';
@@ -37,21 +40,76 @@ export interface Prepared {
   readonly capacity: Capacity;
   readonly means: Means;
   readonly program: DayProgram;
+  /** Where it is the rest of a day: what has happened. */
+  readonly rest?: Rest;
 }
 
 /** Ways to put a lot into a product that a plan can be found among in a few seconds. */
 const MOST_PAIRS = 300;
 
-/** Reads the request, makes each product ready for the program, and writes the program. */
-export function prepare(input: PlanDayInput): Prepared {
-  const { day, made } = readDay(input);
+/**
+ * Reads the request, makes each product ready for the program, and writes the program; of a day that has begun, for the
+ * rest of it.
+ *
+ * @param without - entries of `done` in work that are left out: no order of work was found for them
+ */
+export function prepare(input: PlanDayInput, without: readonly number[] = []): Prepared {
+  const read = readDay(input);
+  const names = tellApart(read.made, read.day.request.products);
+  const rest = restOf(read.day, read.made, names, input, without);
+  if (rest === undefined) return prepared(read.day, read.made, names);
+  const made = rest.day.request.products.map((each, index) =>
+    inProduct(index, () => makeProduct(rest.day, each, index)),
+  );
+  return withHeld(rest, made, names);
+}
+
+/** The rest of a day, with what is in work as products by themselves. */
+function withHeld(rest: Rest, made: readonly Made[], names: readonly string[]): Prepared {
+  const { request } = rest.day;
+  const goesOn = rest.held.filter(({ product }) => isMaking(made[product] as Made));
+  const stays = rest.held.filter((each) => !goesOn.includes(each));
+  const labels = heldNames(goesOn, names);
+  const products = [...request.products];
+  const makings: Made[] = [...made];
+  goesOn.forEach((what, index) => {
+    const { least: _, most: __, smallest: ___, ...wanted } = request.products[what.product] as Wanted;
+    makings.push(heldMaking(made[what.product] as Making, what, products.length, labels[index] as string));
+    products.push(wanted);
+  });
+  const notGoneOn: NotGoneOn[] = stays.map((what) => {
+    const { since = 0, by = 0 } = what.held ?? {};
+    return { what, code: 'cannot-be-made', waited: rest.now - since, most: Math.max(0, by - since) };
+  });
+  const day: Day = { ...rest.day, request: { ...request, products } };
+  const whole = { ...rest, day, held: goesOn, notGoneOn: [...rest.notGoneOn, ...notGoneOn] };
+  return { ...prepared(day, makings, [...names, ...labels], whole), rest: whole };
+}
+
+/** A name for each food in work, which no other product has. */
+function heldNames(held: readonly Happened[], names: readonly string[]): string[] {
+  const taken = new Set(names);
+  return held.map(({ label, state }) => {
+    const own = `${label}, ${state}`;
+    let free = own;
+    for (let number = 2; taken.has(free); number++) free = `${own} ${number}`;
+    taken.add(free);
+    return free;
+  });
+}
+
+function prepared(day: Day, made: readonly Made[], names: readonly string[], rest?: Rest): Prepared {
   const { request, lots } = day;
-  const names = tellApart(made, request.products);
   const makings = made.flatMap((each, index) => (isMaking(each) ? [{ ...each, label: names[index] as string }] : []));
   const prices = pricesIn(request, lots);
-  const priced = makings.map(({ activity }) => withPrices(withSpread(activity, lots), prices));
-  const capacity = capacityOf({ lots, kitchen: request.kitchen }, priced);
-  const means = meansOf(request.kitchen, capacity);
+  const spread = (activity: Activity) => (activity.held?.state === 'filled' ? activity : withSpread(activity, lots));
+  const priced = makings.map(({ activity }) => withPrices(spread(activity), prices));
+  const running = runningOf(request.kitchen, rest);
+  const capacity = capacityOf({ lots, kitchen: request.kitchen }, priced, running);
+  const means: Means = {
+    ...meansOf(request.kitchen, capacity),
+    ...(rest === undefined ? {} : { running, hotCanners: rest.hotCanners }),
+  };
   const activities = loadsThatFit(priced, means, LIFT_A_JAR / 2);
   const leftOut = made.flatMap((each, index) =>
     isMaking(each) ? [] : [{ each, index, name: names[index] as string }],
@@ -69,6 +127,24 @@ export function prepare(input: PlanDayInput): Prepared {
     means,
     program: toProgram(activities, capacity, request.aim ?? 'most worth'),
   };
+}
+
+/** The loads that canners are busy with: what is in one canner is one load. */
+function runningOf(kitchen: Kitchen, rest: Rest | undefined): readonly RunningLoad[] {
+  return cannersOf(kitchen).flatMap(({ label }, canner): RunningLoad[] => {
+    const own = (rest?.finished ?? []).filter((each) => each.canner === label);
+    if (own.length === 0) return [];
+    const jars = own.reduce((sum, { units }) => sum + units, 0);
+    return [
+      {
+        products: [...new Set(own.map((each) => each.label))],
+        canner,
+        jars,
+        until: Math.max(...own.map(({ until = 0 }) => until)),
+        lift: (LIFT_A_JAR / 2) * jars,
+      },
+    ];
+  });
 }
 
 const leftOutOf = ({ code, text, instead }: LeftOutProduct, name: string): LeftOut => ({

@@ -8,6 +8,7 @@ import type { Wanted } from '../request/planInput';
 function plainName(wanted: Wanted): string {
   const { name, recipe, make, from = [], form, jar } = wanted;
   if (name !== undefined) return name;
+  if (wanted.own !== undefined) return `${wanted.own.name}${inJars(jar)}`;
   const [food] = from;
   const shape = form === undefined ? undefined : formName(form);
   if (recipe !== undefined && food !== undefined)

@@ -48,6 +48,21 @@ export interface Activity {
   readonly freezeDry?: { readonly waterPerKg: number; readonly traysPerKg: number };
   /** Minutes that it goes on by itself at the end: in a crock, in the dryer, in the freeze-dryer, in the freezer. */
   readonly after?: { readonly kind: 'dry' | 'freeze-dry' | 'freeze' | 'ferment' | 'stand'; readonly minutes: number };
+  /** Where it is food that is in work already. */
+  readonly held?: Held;
+}
+
+/** Food that is in work already when the rest of a day begins; minutes from the start of the first day. */
+export interface Held {
+  readonly state: 'prepared' | 'hot' | 'filled';
+  /** Raw kg of it: all of it goes on. */
+  readonly kg: number;
+  readonly since: number;
+  /** It goes on no sooner than this, and no later than that: what is hot is filled by then. */
+  readonly from: number;
+  readonly by: number;
+  /** Liters in its pot, where it is hot. */
+  readonly litres?: number;
 }
 
 /** Kg of one item of the pantry. */
@@ -69,6 +84,8 @@ export interface Cook {
   readonly minutesPerKg?: number;
   /** Minutes that it may be kept hot in its pot, so that one pot feeds several loads; none where it may not. */
   readonly holdsHot?: number;
+  /** Where it is boiled down, the share of the pot's content that is left at the end. */
+  readonly leftOf?: number;
   /** Whether one pair of hands is at the pot as long as it cooks. */
   readonly stirred: boolean;
   /** To hold one batch at the boil, kWh of the stove. */

@@ -56,10 +56,17 @@ export interface FeasibleDay {
    * the sum by weights.
    */
   readonly objective: number;
-  /** Whether no plan can be better. */
+  /** Whether no plan can be better; never so of a plan that makes nothing, which says in `nothingMade` what would help. */
   readonly provenBest: boolean;
-  /** How much better a plan could still be, as a share of `objective`: 0 when proven best. */
+  /**
+   * How much better a plan could still be, as a share of `objective`: 0 when proven best; 1 of a plan that makes nothing
+   * where something may fit.
+   */
   readonly gap: number;
+  /** What keeps the plan from being proven best, and what would close the gap; none where it is. */
+  readonly gapCause?: GapCause;
+  /** Present where nothing is made: why, and what would let something in. */
+  readonly nothingMade?: NothingMade;
   /** What is made. */
   readonly products: readonly PlannedProduct[];
   /** What is left of each lot, what you put aside and what is not sound not counted. */
@@ -85,6 +92,12 @@ export interface FeasibleDay {
   readonly yields?: readonly YieldKnown[];
   /** What to do when. */
   readonly schedule: DaySchedule;
+  /** In the plan of the rest of a day: minute that it is now, from the start of the first day. */
+  readonly now?: number;
+  /** In the plan of the rest of a day: what is finished, or runs by itself, of each product. It is in no other figure. */
+  readonly done?: readonly FinishedSoFar[];
+  /** In the plan of the rest of a day: food in work that does not go on, and what to do with it. */
+  readonly setAside?: readonly SetAside[];
   /** How busy hands and burners are. */
   readonly work: Work;
   /** What the day costs, where something has a price. */
@@ -93,6 +106,58 @@ export interface FeasibleDay {
   readonly basis: readonly Basis[];
   /** What to mind on the day, dangers first; each product has its own besides. */
   readonly cautions: readonly Caution[];
+}
+
+/** What keeps a plan from being proven best. */
+export interface GapCause {
+  /** `order of work`: the best plan by the sums of minutes runs late. `search`: the search was cut short. */
+  readonly of: 'order of work' | 'search';
+  /** Minutes that the best plan by the sums runs past the hours, where an order of it was found. */
+  readonly late?: number;
+  /** The machines and vessels that it still keeps busy then; hands or burners where nothing else is. */
+  readonly uses?: readonly string[];
+  /** The same in words, with what would close the gap. */
+  readonly text: string;
+}
+
+/** Why a plan makes nothing. */
+export interface NothingMade {
+  /** Why, in words. */
+  readonly text: string;
+  /** What would let something in, for each product that was looked at; or for the kitchen where none was. */
+  readonly instead: readonly Instead[];
+}
+
+/** What is finished of a product by now. */
+export interface FinishedSoFar {
+  /** Name of the product. */
+  readonly name: string;
+  /** Raw weight of what went in. */
+  readonly raw: Quantity<'mass'>;
+  /** Jars, bags or sheets filled; 0 where you named no number. */
+  readonly filled: number;
+  /** What one is called. */
+  readonly unit: string;
+  /** What several are called. */
+  readonly plural: string;
+}
+
+/** Food in work that does not go on. */
+export interface SetAside {
+  /** Name of the product that it was for. */
+  readonly name: string;
+  /** How far it was. */
+  readonly state: 'prepared' | 'hot' | 'filled';
+  /** Its lot and raw weight. */
+  readonly from: LotShare;
+  /** Jars, bags or trays filled of it, where you named some. */
+  readonly filled?: number;
+  /** Minutes that it had waited by now. */
+  readonly waited: number;
+  /** Why it does not go on; `code` is a short fixed word, `text` the same in words. */
+  readonly reason: Reason;
+  /** What to do with it. */
+  readonly instead: readonly Instead[];
 }
 
 /** A product that cannot be made here. */

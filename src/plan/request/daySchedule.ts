@@ -90,6 +90,13 @@ export interface ScheduledTask {
   readonly throughBreak?: true;
   /** Minutes that it must go on at the least: what stands or ferments by its recipe. */
   readonly atLeast?: number;
+  /**
+   * In the rest of a day: how far the food was when the rest began, `prepared`, `hot` or `filled`; or `running`, a load
+   * whose end this is.
+   */
+  readonly was?: 'prepared' | 'hot' | 'filled' | 'running';
+  /** Minute since which it was that; below 0 where that was before the start. */
+  readonly since?: number;
 }
 
 /** What a task keeps busy from its start to its end: `hands` 2, `burners` 1, `12 quart pot` 1, `dryer trays` 7. */

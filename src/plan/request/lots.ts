@@ -15,7 +15,7 @@ import { amountsRatio, kilograms, paidFor, weightOf } from './lotAmounts';
 /** An amount of a lot: a mass, a volume, or a number of pieces (the number alone) or containers (`"2 flats"`). */
 export type LotAmountInput = BoughtInput | `${number}` | `${number} ${string}`;
 
-const amountBought = () => reading<LotAmountInput, Bought>((given) => readBought(given, 'pieces'));
+export const amountBought = () => reading<LotAmountInput, Bought>((given) => readBought(given, 'pieces'));
 
 /** The fields of one lot. */
 export const lotFields = () => ({

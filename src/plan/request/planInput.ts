@@ -18,10 +18,12 @@ import {
 } from '../../quantity/fields';
 import { kitchenFields } from '../../recipes/kitchen';
 import { kitchenOf } from '../../recipes/kitchenOf';
+import { ownFields } from '../../recipes/ownProcess';
 import { recipeField } from '../../recipes/recipe';
 import { jarName } from '../../words/jar';
 import { method } from '../../words/method';
 import { pack } from '../../words/pack';
+import { doneFields } from './doneFields';
 import { learnedSchema } from './learned';
 import { lotFields } from './lots';
 import { aim, foodNames, hoursOfWork, makeWord, pectinWanted, worth } from './planFields';
@@ -32,6 +34,14 @@ const kitchen = kitchenOf({
   hours: hoursOfWork(),
 });
 
+const byTaste = () =>
+  fields({
+    /** How much: a mass, or a volume by the cup. */
+    amount: massOrVolume(),
+    /** The prepared food that it is for, a mass or a volume; each full pot when left out, the largest that you have. */
+    per: optional(massOrVolume()),
+  });
+
 const product = fields({
   /** What you call it. */
   name: optional(name('a name for the product')),
@@ -39,6 +49,17 @@ const product = fields({
   recipe: optional(recipeField()),
   /** Or what to make: a word of the recipes such as `sauce`, `leather` or `frozen`, or a wider one such as `jars` or `jam`. */
   make: optional(makeWord()),
+  /**
+   * A tested recipe of your own book: what it prints, as `ownProcess` takes it. Its foods are those of `from`; it stands
+   * for `recipe` and `make`.
+   */
+  own: optional(
+    fields({
+      ...ownFields(),
+      /** A recipe of these tables whose steps and work it has, by its id or name; the first of its form when left out. */
+      like: optional(recipeField()),
+    }),
+  ),
   /** The food it is made from, or several that go in together; every lot that the recipe is for when left out. */
   from: optional(foodNames()),
   /** Form of the food, such as `halves`, `sauce` or `juice`. */
@@ -53,6 +74,12 @@ const product = fields({
   syrup: optional(choice('a syrup strength', ['very light', 'light', 'medium', 'heavy', 'very heavy'])),
   /** Pectin of a jam: `none`, `powdered` or `liquid`, or true or false. */
   pectin: optional(pectinWanted()),
+  /** Sugar by taste, where the recipe leaves it free: fruit in jars, puree, sauce, leather, frozen. */
+  sugar: optional(byTaste()),
+  /** Water by taste, where the recipe leaves it free: a fruit sauce, frozen fruit. */
+  water: optional(byTaste()),
+  /** Brix to sweeten to, above 0 to 65, from the `brix` of the lots; where the recipe leaves sugar free. */
+  sweetenTo: optional(number('degrees Brix above 0, to 65', { above: 0, max: 65 })),
   /** Sugar for each kg of fruit, 0 to 3 kg; no printed recipe has a share of your own, so such a jam is left out. */
   sugarToFruit: optional(number('kg of sugar for each kg of fruit, 0 to 3', { min: 0, max: 3 })),
   /** Moisture to dry to, above 0 and below 1; the recipe's when left out. */
@@ -96,11 +123,18 @@ export const planSchema = fields({
   oneMore: optional(flag('whether to work out what one more of each thing would add')),
   /** Figures of your own batches, from `learnFromRecords`; they replace the published ranges. */
   learned: optional(learnedSchema),
+  ...doneFields(),
 });
 
 export type PlanDayInput = Given<z.input<typeof planSchema>>;
 /** The request as it was read, with the products that are to be planned: those asked for, or those the plan chose. */
-export type PlanRequest = Omit<z.output<typeof planSchema>, 'products'> & { readonly products: readonly Wanted[] };
+export type PlanRequest = Omit<z.output<typeof planSchema>, 'products' | 'kitchen'> & {
+  readonly products: readonly Wanted[];
+  readonly kitchen: Kitchen;
+};
 export type Lot = PlanRequest['lots'][number];
-export type Kitchen = PlanRequest['kitchen'];
+export type Kitchen = z.output<typeof planSchema>['kitchen'] & {
+  /** Minute from the start at which the rest of the day begins; none for a whole day. */
+  readonly now?: number;
+};
 export type Wanted = z.output<typeof product>;

@@ -19,7 +19,7 @@ export interface LotShare {
 export interface PlannedProduct {
   /** Its name: yours, or one made of food, form and jar. */
   readonly name: string;
-  /** Fixed name of the recipe it is made by: ask `recipe` for it. */
+  /** Fixed name of the recipe it is made by: ask `recipe` for it; `own` for one of your own book, named in `jars.own`. */
   readonly recipe: string;
   /** What the recipe makes: `sauce`, `jam`, `dried` and so on. */
   readonly makes: Makes;
@@ -57,6 +57,10 @@ export interface PlannedProduct {
   readonly steps: readonly string[];
   /** What it costs, where something has a price. */
   readonly cost?: ProductCost;
+  /** In the plan of the rest of a day: how many of it are done; in no other figure of the product. */
+  readonly done?: number;
+  /** In the plan of the rest of a day: how far all of this product was when the rest began. */
+  readonly was?: 'prepared' | 'hot' | 'filled';
   /** Where the figures of this product come from. */
   readonly basis: readonly Basis[];
   /** What to mind with this product, dangers first. */
@@ -75,6 +79,8 @@ export interface Units {
   readonly likely: number;
   /** How many to get ready for, at the high end of the yields. */
   readonly ready: number;
+  /** Prepared food in one: so many units of it make up the ready weight of the product. */
+  readonly takes: Range<Mass>;
 }
 
 /** Minutes of one pair of hands, at the high end of the yields. */
@@ -101,8 +107,8 @@ export interface Ingredient {
   readonly count?: number;
   /** What is counted: `cloves`. */
   readonly counted?: string;
-  /** Buy it for the day: the pantry of a request does not hold it. */
-  readonly toBuy?: true;
+  /** What to buy for it: the pantry of a request does not hold such things. */
+  readonly toBuy?: string;
   /** What the recipe prints, or what must not change. */
   readonly note?: string;
 }
@@ -129,10 +135,35 @@ export interface JarWork {
   readonly acid?: string;
   /** Whether to sterilize the empty jars: the process is too short to do it. */
   readonly sterilizeJars: boolean;
+  /** Present where the minutes are asked of your own book. */
+  readonly own?: OwnRecipe;
   /** Its loads in each canner. */
   readonly loads: readonly CannerLoad[];
   /** Minutes of one load, from lighting the burner to unloading. */
   readonly loadMinutes: Range<number>;
+}
+
+/** A recipe of the cook's own book, wherever a plan shows it. */
+export interface OwnRecipe {
+  /** The figures are your book's and not of these tables. */
+  readonly own: true;
+  /** What your book calls it. */
+  readonly name: string;
+  /** Where it is printed. */
+  readonly citation: string;
+  /** Whose minutes are planned: the longer ones. */
+  readonly whoseMinutes: 'your book' | 'these tables';
+  /** What your book gives at this elevation, minutes. */
+  readonly byYourBook: number;
+  /** What these tables hold for the same food, form, pack and jar. */
+  readonly byTables?: {
+    /** Their minutes here. */
+    readonly minutes: number;
+    /** Fixed name of their recipe. */
+    readonly recipe: string;
+  };
+  /** Fixed name of the recipe whose steps and work are taken; none where they are the plainest. */
+  readonly like?: string;
 }
 
 /** Loads of one process in one canner; several products may share them. */
@@ -157,14 +188,28 @@ export interface PotBatches {
   readonly batches: number;
   /** The most that may be in it at once. */
   readonly most: Quantity<'volume'>;
+  /** How full it is at most with this food, at rest: above it boils over. */
+  readonly line: PotLine;
+  /** What is boiled down: to where a pot that was filled to `line` comes down, by the water that goes; derived. */
+  readonly downTo?: PotLine;
+}
+
+/** A level in a pot with straight sides. */
+export interface PotLine {
+  /** What is in the pot up to there. */
+  readonly volume: Quantity<'volume'>;
+  /** The same as a share of the pot's height, above 0 to 1: measure the depth with a clean stick. */
+  readonly share: number;
 }
 
 /** What a product does in pots. */
 export interface PotWork {
   /** Its batches in each pot. */
   readonly batches: readonly PotBatches[];
-  /** Minutes of one batch; of a blanching with its return to the boil. */
+  /** Minutes of the longest batch as it is scheduled, heating up by its weight included; of a blanching with its return to the boil. */
   readonly minutesEach: number;
+  /** Minutes of one batch by the recipe, or by yours, heating up not counted: none is cooked for less. */
+  readonly leastEach: number;
   /** All that is cooked, at the high end of the yields, with the room it needs to foam; water to blanch in included. */
   readonly volume: Quantity<'volume'>;
 }

@@ -71,6 +71,10 @@ export interface Blocks {
   readonly quiet: (step: QuietStep) => Block;
   /** Minutes of one pair of hands. */
   readonly alone: (minutes: number) => Block;
+  /** A pot that is hot already, on its burner: each that so many liters can be in. */
+  readonly pots: (litres: number, minutes: number) => Block[];
+  /** A canner and its burner for the rest of a load. */
+  readonly running: (canner: number, minutes: number) => Block;
 }
 
 const part = (row: number, amount: number, at: number, minutes: number): Part => ({ row, amount, at, minutes });
@@ -155,5 +159,15 @@ export function blocksOf(means: Means): Blocks {
         ? { minutes: 0, parts: [] }
         : { minutes, parts: [part(QUIET[kind], amount, 0, minutes)] },
     alone: (minutes) => ({ minutes, parts: [part(HANDS, 1, 0, minutes)] }),
+    pots: (litres, minutes) =>
+      pots.flatMap((pot, index) =>
+        pot.litres >= litres - 1e-6
+          ? [{ minutes, parts: [part(POTS + index, 1, 0, minutes), part(BURNERS, 1, 0, minutes)] }]
+          : [],
+      ),
+    running: (which, minutes) => ({
+      minutes,
+      parts: [part(canner(which), 1, 0, minutes), part(BURNERS, 1, 0, minutes)],
+    }),
   };
 }

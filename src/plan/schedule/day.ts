@@ -120,8 +120,8 @@ export function attendedStart({ board, open }: Day, block: Block, from: number):
 }
 
 /** From when on the trimmings that a job needs have fallen off; nothing where they never do. */
-export function released({ placed, takenTrimmings }: Day, needs: readonly Trimmings[]): number | undefined {
-  let from = 0;
+export function released({ placed, takenTrimmings, windows }: Day, needs: readonly Trimmings[]): number | undefined {
+  let from = windows[0]?.from ?? 0;
   for (const { lot, kg } of needs) {
     let left = kg + (takenTrimmings.get(lot) ?? 0) - 1e-6;
     const dropped = placed

@@ -24,6 +24,14 @@ export interface Fitted {
   readonly share: number;
   readonly kept: readonly Kept[];
   readonly schedule: DaySchedule;
+  /** How late the best plan by the sums runs, where this is a smaller one: 0 minutes where no order of it was found. */
+  readonly runsLate?: RunsLate;
+}
+
+/** Minutes past the hours, and the machines and vessels that are busy then; hands where nothing else is. */
+export interface RunsLate {
+  readonly minutes: number;
+  readonly uses: readonly string[];
 }
 
 /** Programs solved at the most in looking for one whose work fits. */
@@ -116,7 +124,9 @@ export function fitDay(
     const wider = growing(prepared.program, prepared, fitting?.kept ?? [])[next] as DayProgram;
     repair(wider, attempt(wider, 1));
   }
-  return fitting === undefined ? { fits: false, plan: whole } : { fits: true, plan: withGap(fitting, best) };
+  return fitting === undefined
+    ? { fits: false, plan: whole }
+    : { fits: true, plan: { ...withGap(fitting, best), runsLate: lateOf(whole, windows) } };
 }
 
 /** Whether a plan is as good as the best by the sums, but for what is not worth a search. */
@@ -131,6 +141,18 @@ function withGap(plan: Fitted, best: Solved): Fitted {
   const gap = optimal ? 0 : missed / Math.max(Math.abs(found.worth), 1e-6);
   return { ...plan, found: { ...found, optimal, gap } };
 }
+
+function lateOf(whole: Fitted | undefined, windows: readonly Window[]): RunsLate {
+  if (whole === undefined || !isLate(whole.schedule, windows)) return { minutes: 0, uses: [] };
+  const { makespan, tasks } = whole.schedule;
+  const { to } = windows[windows.length - 1] as Window;
+  const late = tasks.filter(({ end, start, unattended }) => !unattended && end > to && start < makespan);
+  const busy = [...new Set(late.flatMap(({ uses }) => uses.map(({ resource }) => resource)))];
+  const machines = busy.filter((resource) => !SHARED.has(resource));
+  return { minutes: makespan - to, uses: machines.length > 0 ? machines : busy };
+}
+/** What nearly every task takes. */
+const SHARED: ReadonlySet<string> = new Set(['hands', 'burners']);
 
 const hoursOf = (windows: readonly Window[]): number => windows.reduce((sum, { from, to }) => sum + to - from, 0);
 const isLate = ({ makespan }: DaySchedule, windows: readonly Window[]): boolean => minutesLate(makespan, windows) > 0;

@@ -1,5 +1,5 @@
 import type { Quantity } from '../../quantity/types';
-import type { Cook } from '../request/activity';
+import type { Cook, Held } from '../request/activity';
 import type { ScheduledTask, TaskKind } from '../request/daySchedule';
 
 /** So many kg of a lot's trimmings. */
@@ -42,6 +42,8 @@ export interface Portion {
   readonly cook?: Cooking;
   /** What falls off when it is prepared, at the poor end. */
   readonly drops: readonly Trimmings[];
+  /** Where it is in work already: since when, and when it goes on. */
+  readonly held?: Held;
 }
 
 /** A canner that can run a load, and how. */
@@ -101,6 +103,17 @@ export interface Job {
   readonly needs: readonly Trimmings[];
 }
 
+/** A canner load that runs already when the rest of a day begins. */
+export interface RunningLoad {
+  readonly products: readonly string[];
+  readonly canner: number;
+  readonly jars: number;
+  /** Minute that its jars are out. */
+  readonly until: number;
+  /** Minutes of one pair of hands to lift them out. */
+  readonly lift: number;
+}
+
 /** What the day has to work with. */
 export interface Means {
   readonly hands: number;
@@ -124,6 +137,10 @@ export interface Means {
   };
   /** Who the hands are, where the kitchen names them: as many as `hands`. */
   readonly names?: readonly string[];
+  /** Loads that run already. */
+  readonly running?: readonly RunningLoad[];
+  /** Canners whose water is hot when the rest of a day begins. */
+  readonly hotCanners?: readonly number[];
 }
 
 /** Minutes that a machine is busy with what goes on by itself; a crock is none. */

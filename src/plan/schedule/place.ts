@@ -1,4 +1,5 @@
 import { type Day, released, takeBackTo } from './day';
+import { heldOf } from './inWork';
 import type { Job } from './job';
 import { placeCanning } from './placeCanning';
 import { earliestFilled, placeAlone } from './placePortions';
@@ -25,7 +26,8 @@ function placeEach(day: Day, jobs: readonly Job[]): boolean {
 
 /** The same, with one pot for all its loads or not at all. */
 export function placeOne(day: Day, job: Job): boolean {
-  const from = released(day, job.needs);
+  const free = released(day, job.needs);
+  const from = free === undefined ? undefined : Math.max(free, heldOf(job)?.from ?? 0);
   const filled = from === undefined ? undefined : earliestFilled(day, job, from);
   if (from === undefined || filled === undefined) return false;
   const first = day.placed.length;

@@ -1,6 +1,7 @@
 import { longestWait } from '../check/waits';
 import { lifting } from './blocks';
 import { type Day, latestOf, nextEnd, put, type Retry, takeBackTo } from './day';
+import { heldOf, takenOn, tooLateFor } from './inWork';
 import type { CannerChoice, CanStep, Job } from './job';
 import { placePortions } from './placePortions';
 import { factsOf, task } from './tasksOf';
@@ -47,21 +48,23 @@ function placeLoad(
   const free = Math.max(0, day.cannerEnds[choice.canner] as number);
   const lift = lifting(step, choice.minutes);
   const facts = { ...factsOf(job), units: step.jars };
+  const held = heldOf(job);
   const canner = { what: means.canners[choice.canner] as string, products: facts.products };
   const heating = (at: number) => task('heat canner', canner, at, at + choice.warmUp);
   for (let at = Math.max(filled, heated === 0 ? free : heated); ; ) {
     const first = board.earliest(block, at - heated);
     const start = (first ?? 0) + heated;
     const end = start + choice.minutes;
-    if (first === undefined || end >= beat) return undefined;
+    if (first === undefined || end >= beat || tooLateFor(job, start)) return undefined;
     const mark = placed.length;
+    const can = task('can', facts, start, end);
     put(day, {
       block,
       start: first,
       tasks: [
         ...(heated > 0 ? [heating(first)] : []),
         task('load', facts, start, start + lift),
-        task('can', facts, start, end),
+        held?.state === 'filled' ? takenOn(can, held) : can,
         task('unload', facts, end - lift, end),
       ],
     });

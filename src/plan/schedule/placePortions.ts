@@ -1,6 +1,7 @@
 import { longestWait } from '../check/waits';
 import type { Block } from './board';
 import { type Day, latestOf, nextEnd, put, type Retry, takeBackTo } from './day';
+import { keepHot, lastEnd, NEVER, takenOnFirst } from './inWork';
 import { heatOf, type Job, type Portion } from './job';
 import { cutTasks, stoveTasks } from './tasksOf';
 
@@ -27,20 +28,35 @@ const firstStart =
  * @returns nothing where it is placed; otherwise the next minute worth trying, to be asked with the job off the board
  */
 function placePortion(day: Day, portion: Portion, { into }: Job, by: number, from: number): Retry | undefined {
+  // what is filled only waits for what it goes into
+  if (portion.held?.state === 'filled') return undefined;
   const ways = day.blocks.stoves(portion);
   const cuts = day.blocks.cuts(portion);
   const { drops, soak = 0 } = portion;
   const heat = heatOf(portion.cook);
   const first = firstStart(portion, into, by);
   let next: Retry | undefined;
+  // what is in work waits no longer than it may, whatever it is for
+  const wait = into?.kind === 'can' ? longestWait('filled-jar') : longestWait('filled-tray');
+  const last = Math.max(...ways.map(({ minutes }) => lastEnd(portion, minutes)));
+  const later: Retry = by > last + wait ? NEVER : () => by + 1;
   // cooked as late as can be; earlier where it could not be prepared in time for that
   for (let latest = by; ; ) {
-    const cook = latestOf(day, ways, latest, (block) => Math.max(from, first(block)));
-    if (cook === undefined) return next ?? (() => nextEnd(day, ways, by, from));
+    const cook = latestOf(
+      day,
+      ways,
+      portion.held === undefined ? latest : Math.min(latest, ...ways.map(({ minutes }) => lastEnd(portion, minutes))),
+      (block) => Math.max(from, first(block)),
+    );
+    if (cook === undefined) return portion.held === undefined ? (next ?? (() => nextEnd(day, ways, by, from))) : later;
     const mark = day.placed.length;
-    const tasks = stoveTasks(portion, cook, into?.kind === 'can');
+    const tasks = takenOnFirst(stoveTasks(portion, cook, into?.kind === 'can'), portion.held);
     put(day, { ...cook, tasks, ...(cuts.length === 0 ? { drops } : {}) });
-    if (cuts.length === 0) return undefined;
+    if (cuts.length === 0) {
+      const kept = keepHot(day, portion, cook.start + cook.block.minutes);
+      if (kept !== undefined) takeBackTo(day, mark);
+      return kept;
+    }
     // the water may heat while the vegetable is still cut
     const fed = cook.start + heat;
     const cutBy = fed - soak;

@@ -1,4 +1,5 @@
 import { attendedStart, type Day, put } from './day';
+import { heldOf, takenOn, tooLateFor } from './inWork';
 import type { Job, QuietStep } from './job';
 import { placeAlone, placePortions } from './placePortions';
 import { factsOf, task } from './tasksOf';
@@ -9,7 +10,10 @@ export function placeQuiet(day: Day, job: Job, step: QuietStep, from: number, fi
   const run = (start: number): void => {
     const rests = step.kind === 'ferment' || step.kind === 'stand';
     const facts = { ...factsOf(job), units: step.units, ...(rests ? { atLeast: step.minutes } : {}) };
-    put(day, { block, start, tasks: [task(step.kind, facts, start, start + step.minutes)] });
+    const quiet = task(step.kind, facts, start, start + step.minutes);
+    // what was spread or bagged before, and what is put on as it is
+    const held = job.portions.every(({ fill, cook }) => fill === 0 && cook === undefined) ? heldOf(job) : undefined;
+    put(day, { block, start, tasks: [step.kind === 'freeze-dry' ? quiet : takenOn(quiet, held)] });
     packLater(day, job, step, start + step.minutes);
   };
   if (step.kind === 'freeze-dry') {
@@ -21,7 +25,7 @@ export function placeQuiet(day: Day, job: Job, step: QuietStep, from: number, fi
   }
   for (let at = filled; ; ) {
     const start = attendedStart(day, block, at);
-    if (start === undefined) return false;
+    if (start === undefined || tooLateFor(job, start)) return false;
     const next = placePortions(day, job, start, from);
     if (next === undefined) {
       run(start);

@@ -33,6 +33,7 @@ export function portionOf(
     prepare: Math.max(activity.handsPerKg * kg, soak > 0 ? 1 : 0),
     fill,
     ...(soak > 0 ? { soak: Math.ceil(soak) } : {}),
+    ...(activity.held === undefined ? {} : { held: { ...activity.held, litres: (activity.held.litres ?? 0) * share } }),
     ...(cook === undefined ? {} : { cook: cookingOf(cook, kg, largest) }),
     drops:
       activity.madeOf === 'trimmings'

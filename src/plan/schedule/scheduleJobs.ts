@@ -5,6 +5,7 @@ import { blocksOf, resourcesOf, shared } from './blocks';
 import { lowerBound } from './bound';
 import { type Day, emptyDay, type PlainTask } from './day';
 import { workedBy } from './hours';
+import { heldOf, putRunning } from './inWork';
 import { type Job, type Means, machineMinutes, minutesAlone } from './job';
 import { withNames } from './people';
 import { place } from './place';
@@ -24,8 +25,10 @@ interface Tried {
 /** When the work of hands, pots and canners ends: what goes on by itself has been loaded by somebody when it starts. */
 const endOf = (tasks: readonly PlainTask[]): number =>
   tasks.reduce(
-    (latest, { kind, start, end, unattended }) =>
-      kind === 'pack' || kind === 'freeze-dry' ? latest : Math.max(latest, unattended ? start : end),
+    (latest, { kind, start, end, unattended, was }) =>
+      kind === 'pack' || kind === 'freeze-dry' || was === 'running'
+        ? latest
+        : Math.max(latest, unattended ? start : end),
     0,
   );
 
@@ -59,6 +62,7 @@ export function scheduleJobs(
   let best: { order: readonly Job[]; tried: Tried } | undefined;
   const attempt = (order: readonly Job[]): Tried | undefined => {
     const day = emptyDay(means, windows, overtime, longest, effort, blocks);
+    putRunning(day);
     const most = best?.tried.makespan ?? Number.POSITIVE_INFINITY;
     for (const job of order) {
       const before = day.placed.length;
@@ -68,7 +72,7 @@ export function scheduleJobs(
     const tasks = day.placed.flatMap((each) => each.tasks);
     return {
       day,
-      makespan: endOf(tasks),
+      makespan: Math.max(windows[0]?.from ?? 0, endOf(tasks)),
       sum: tasks.reduce((total, { start, end, unattended }) => total + (unattended ? start : end), 0),
     };
   };
@@ -100,7 +104,7 @@ export function scheduleJobs(
     })),
     makespan,
     lowerBound: bound,
-    gap: bound === 0 ? 0 : workedBy(makespan, windows) / workedBy(bound, windows) - 1,
+    gap: workedBy(bound, windows) === 0 ? 0 : workedBy(makespan, windows) / workedBy(bound, windows) - 1,
     allDone: Math.max(0, ...tasks.filter(({ kind }) => kind !== 'ferment' && kind !== 'stand').map(({ end }) => end)),
   };
 }
@@ -119,6 +123,13 @@ const quietRounds = (jobs: readonly Job[], means: Means): number => {
 };
 
 const usesTrimmings = ({ needs }: Job): boolean => needs.length > 0;
+const isHeld = (job: Job): boolean => heldOf(job) !== undefined;
+
+/** What is in work already comes first, the one that may wait least before the others. */
+const heldFirst = (jobs: readonly Job[]): Job[] => [
+  ...jobs.filter(isHeld).sort((one, other) => (heldOf(one)?.by ?? 0) - (heldOf(other)?.by ?? 0)),
+  ...jobs.filter((job) => !isHeld(job)),
+];
 
 /** Quickest first load first, then long ones; with what dries before the jars, or after them. Trimmings come last. */
 function customaryOrders(jobs: readonly Job[], { hands }: Means): Job[][] {
@@ -138,16 +149,17 @@ function customaryOrders(jobs: readonly Job[], { hands }: Means): Job[][] {
     [...longestNext, ...others, ...trimmings],
     [...byLead, ...others, ...trimmings],
     [...others, ...asGiven, ...trimmings],
-  ];
+  ].map(heldFirst);
 }
 
 /** The same order with one job moved; what is made of trimmings stays behind the rest. */
 function moved(order: readonly Job[], random: () => number): Job[] {
-  const whole = order.filter((job) => !usesTrimmings(job));
-  const trimmings = order.filter(usesTrimmings);
+  const held = order.filter(isHeld);
+  const whole = order.filter((job) => !usesTrimmings(job) && !isHeld(job));
+  const trimmings = order.filter((job) => usesTrimmings(job) && !isHeld(job));
   if (whole.length < 2) return [...order];
   const from = Math.floor(random() * whole.length);
   const [job] = whole.splice(from, 1) as [Job];
   whole.splice(Math.floor(random() * (whole.length + 1)), 0, job);
-  return [...whole, ...trimmings];
+  return [...held, ...whole, ...trimmings];
 }

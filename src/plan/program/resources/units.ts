@@ -1,3 +1,4 @@
+import { customary } from '../../customary';
 import type { Activity, Capacity } from '../../request/activity';
 import { amountOf } from '../../request/stock';
 import { made, promised, raw, readied, wholeBatches } from '../decisions';
@@ -21,8 +22,19 @@ export function units(draft: Draft, activity: Activity): void {
     { of: 'promise', product },
     [[promised(product), -1], ...scaled(activity, ({ unitsPerKg }) => unitsPerKg.low)],
     // fruit that no promise needs stays fresh, unless as much as can be is to be used
-    { min: 0, ...(weights.waste > 0 && unitsPerBatch === undefined ? {} : { max: 0 }) },
+    { min: 0, ...((weights.waste > 0 && unitsPerBatch === undefined) || isFixed(activity) ? {} : { max: 0 }) },
   );
+  // what is in work already goes on, all of it
+  if (activity.held !== undefined) {
+    const { kg } = activity.held;
+    const ends = isFixed(activity) ? { min: kg, max: kg } : { max: kg * customary('batch-slack') };
+    bound(
+      draft,
+      { of: 'in work', product },
+      scaled(activity, () => 1),
+      ends,
+    );
+  }
   bound(
     draft,
     { of: 'ready', product },
@@ -44,7 +56,7 @@ export function units(draft: Draft, activity: Activity): void {
       { min: 0, max: 0 },
     );
   }
-  if (weights.waste > 0) {
+  if (weights.waste > 0 && !isFixed(activity)) {
     // a part-filled last unit, but nothing that fills not even one
     bound(
       draft,
@@ -54,6 +66,10 @@ export function units(draft: Draft, activity: Activity): void {
     );
   }
 }
+
+/** Whether it is in work already, all of it: of what is cooked in whole batches a part may be too much for them. */
+export const isFixed = ({ held, unitsPerBatch }: Activity): boolean =>
+  held !== undefined && unitsPerBatch === undefined;
 
 /** A smallest batch: the plan makes none of the product, or at least this many. */
 export function smallestBatch(draft: Draft, activity: Activity): void {

@@ -1,46 +1,33 @@
-/**
- * Plans a day and prints its run sheet. The scenario of examples/day.json is invented.
- *
- *   npm run example
- *   npm run example -- --input your-day.json --date 2026-08-15 --title PEACHES --units metric
- *   npm run example -- --input your-day.json --html sheet.html
- *
- * --help lists the options.
- */
-import { readFileSync, writeFileSync } from 'node:fs';
-import { planDay, runSheet, StillroomError } from 'stillroom';
+/** Plans a day from a JSON file and prints its run sheet. The kitchens that come with it are invented. */
+import { writeFileSync } from 'node:fs';
+import { runSheet } from 'stillroom';
+import { command, readJson } from './lib/command.mjs';
+import { planOf } from './lib/steps.mjs';
 
-const HELP = `Plans a day and prints its run sheet.
+const help = `
+Plans a day and prints its run sheet.
 
-  --input FILE   the day as JSON; examples/day.json where it is left out
-  --date DATE    the first day, as 2026-08-15
-  --title TEXT   what stands at the top
-  --units UNITS  us or metric; those of the lots where it is left out
-  --html FILE    write one HTML file to print, in place of Markdown
-  --help         this text
+  node examples/plan-a-day.mjs [--input DAY.json] [--output SHEET.md] [--html SHEET.html]
+
+  --input    lots, kitchen, products and aim; docs/plan.md lists every field.
+             Left out: examples/kitchens/plums.json. Ten more kitchens are beside it.
+  --learned  figures of your own, as learn-from-records.mjs writes them
+  --output   the file for the sheet as Markdown; left out, it is printed
+  --html     write one HTML file to print, in place of Markdown
+  --date     the first day, as 2026-08-15
+  --title    what stands at the top
+  --units    us or metric; those of the lots where it is left out
+
+Without "products" the plan chooses. All mistakes in the file are told at once.
 `;
 
-const given = (name) => {
-  const at = process.argv.indexOf(`--${name}`);
-  if (at === -1) return undefined;
-  const value = process.argv[at + 1];
-  if (value === undefined) throw new Error(`--${name} needs a value; --help lists the options`);
-  return value;
-};
+const more = ['learned', 'html', 'date', 'title', 'units'];
 
-try {
-  if (process.argv.includes('--help')) process.stdout.write(HELP);
-  else {
-    const input = given('input') ?? new URL('./day.json', import.meta.url);
-    const html = given('html');
-    const options = { date: given('date'), title: given('title'), units: given('units') };
-    const set = Object.fromEntries(Object.entries(options).filter(([, value]) => value !== undefined));
-    const plan = planDay(JSON.parse(readFileSync(input, 'utf8')));
-    const sheet = runSheet(plan, { ...set, as: html === undefined ? 'markdown' : 'html' });
-    if (html === undefined) process.stdout.write(sheet);
-    else writeFileSync(html, sheet);
-  }
-} catch (error) {
-  console.error(error instanceof StillroomError ? `The day cannot be planned.\n${error.message}` : error.message);
-  process.exitCode = 1;
-}
+command({ help, input: 'kitchens/plums.json', more }, ({ input, learned, html, date, title, units }) => {
+  const plan = planOf(input, readJson(input), learned === undefined ? undefined : readJson(learned));
+  const named = Object.entries({ date, title, units }).filter(([, value]) => value !== undefined);
+  const options = Object.fromEntries(named);
+  if (html === undefined) return runSheet(plan, options);
+  writeFileSync(html, runSheet(plan, { ...options, as: 'html' }));
+  return '';
+});

@@ -3,9 +3,11 @@
  * @module
  */
 
+export type { Problem } from '../quantity/problems';
 export type { BrokenRule } from './check/brokenRule';
 export { checkSchedule, type ScheduleChecked } from './check/checkSchedule';
 export { planDay } from './planDay';
+export { planProblems } from './planProblems';
 export type { Aim } from './program/program';
 export type {
   DayCost,

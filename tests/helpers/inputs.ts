@@ -39,6 +39,7 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   whatIsKnown: () => [{ food: 'peaches' }],
   sources: () => [{ ids: ['usda-cghc-2015'] }],
   checkSchedule: () => [plan()],
+  planProblems: () => [exampleDay('day.json')],
   allocationChart: () => [{ plan: plan() }],
   costChart: () => [{ plan: plan() }],
   timelineChart: () => [{ plan: plan() }],

@@ -8,40 +8,44 @@ import { weightsOf } from './program';
 
 /** Refuses what no single field shows: currencies, worths, least and most that cannot hold together. */
 export function checkRequest(request: PlanRequest): void {
-  const prices = pricesOf(request);
-  const [first] = prices;
-  for (const { path, price } of prices) {
-    if (first !== undefined && price.unit !== first.price.unit) {
-      fail(
-        'CONTRADICTION',
-        path,
-        price.unit,
-        `the currency of ${first.path}, ${first.price.unit}: prices are never converted`,
-      );
-    }
-  }
-  request.products.forEach(({ least = 0, smallest = 1, most = Number.POSITIVE_INFINITY }, index) => {
-    const expected = `at most ${most}, the most of the same product`;
-    if (least > most) fail('CONTRADICTION', `products[${index}].least`, least, expected);
-    // none at all is wanted of a product with a `most` of 0
-    if (most > 0 && smallest > most) fail('CONTRADICTION', `products[${index}].smallest`, smallest, expected);
+  for (const check of requestChecks(request)) check();
+}
+
+/** Each thing that may be wrong between fields, to be looked at by itself. */
+export const requestChecks = (request: PlanRequest): (() => void)[] => [
+  ...currencyChecks(request),
+  ...request.products.map((wanted, index) => () => checkAmounts(wanted, `products[${index}]`)),
+  ...request.products.map((wanted, index) => () => checkOwnFields(wanted, `products[${index}]`)),
+  () => checkWorths(request),
+  () => checkStove(request),
+  () => checkBreaks(request.kitchen),
+  () => checkAim(request),
+];
+
+/** One currency for all prices. */
+function currencyChecks(request: PlanRequest): (() => void)[] {
+  const [first, ...others] = pricesOf(request);
+  if (first === undefined) return [];
+  return others.map(({ path, price }) => () => {
+    if (price.unit === first.price.unit) return;
+    const expected = `the currency of ${first.path}, ${first.price.unit}: prices are never converted`;
+    fail('CONTRADICTION', path, price.unit, expected);
   });
-  for (const [index, wanted] of request.products.entries()) checkOwnFields(wanted, `products[${index}]`);
-  const worths = new Set(
-    request.products.flatMap(({ worth }) => (worth === undefined ? [] : [worth.currency === undefined])),
-  );
-  if (worths.size > 1) {
-    const index = request.products.findIndex(({ worth }) => worth !== undefined && worth.currency === undefined);
-    fail(
-      'CONTRADICTION',
-      `products[${index}].worth`,
-      request.products[index]?.worth?.value,
-      'money like the other products, or plain numbers for all',
-    );
-  }
-  checkStove(request);
-  checkBreaks(request.kitchen);
-  checkAim(request);
+}
+
+function checkAmounts({ least = 0, smallest = 1, most = Number.POSITIVE_INFINITY }: Wanted, path: string): void {
+  const expected = `at most ${most}, the most of the same product`;
+  if (least > most) fail('CONTRADICTION', `${path}.least`, least, expected);
+  // none at all is wanted of a product with a `most` of 0
+  if (most > 0 && smallest > most) fail('CONTRADICTION', `${path}.smallest`, smallest, expected);
+}
+
+function checkWorths({ products }: PlanRequest): void {
+  const worths = new Set(products.flatMap(({ worth }) => (worth === undefined ? [] : [worth.currency === undefined])));
+  if (worths.size < 2) return;
+  const index = products.findIndex(({ worth }) => worth !== undefined && worth.currency === undefined);
+  const expected = 'money like the other products, or plain numbers for all';
+  fail('CONTRADICTION', `products[${index}].worth`, products[index]?.worth?.value, expected);
 }
 
 /** A price of gas says nothing where no stove burns it: it is asked for, not ignored. */

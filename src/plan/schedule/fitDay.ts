@@ -8,9 +8,11 @@ import type { Prepared } from '../program/prepare';
 import { minuteShare } from '../program/program';
 import type { DaySchedule, Window } from '../request/daySchedule';
 import { reachOf, type Solved, type SolveOptions } from '../solver/solve';
+import { growing } from './growing';
 import { workedBy } from './hours';
 import { jobsOf } from './jobs';
 import { scheduleJobs } from './scheduleJobs';
+import { withoutLate } from './withoutLate';
 
 /** A plan with its order of work. */
 export interface Fitted {
@@ -34,6 +36,12 @@ export interface RunsLate {
 
 /** Programs solved at the most in looking for one whose work fits. */
 const MOST_TRIALS = 7;
+/** And in making less of what runs late. */
+const MOST_REPAIRS = 4;
+/** And in giving what hours are left to one product more. */
+const MOST_GROWN = 8;
+/** Nearer to the best by the sums than this share no better plan is looked for. */
+const GOOD_ENOUGH = 0.01;
 /** The share of the minutes tried first where no order at all was found for the whole. */
 const FIRST_SHARE = 0.7;
 /** Loads, dryer and freezer fillings that an order of work is looked for, in some seconds. */
@@ -45,8 +53,8 @@ const NEAR = 0.02;
  * The best plan whose work fits the hours in an order that was found.
  *
  * The program knows minutes as sums; an order of work needs some more, for fruit is cut before it is cooked and canners
- * wait for their first load. Where the best plan by the sums runs late, the minutes are shortened, by bisection, until
- * the work fits. The best by the sums stays the bound that `gap` is told against.
+ * wait for their first load. Where the best plan by the sums runs late, less is made of what came late, until the work
+ * fits; and the minutes of all are shortened, by bisection. The better of the two is the plan. The best by the sums stays the bound that `gap` is told against.
  *
  * @returns the plan; or where none fits the one by the sums, which runs late
  */
@@ -77,37 +85,61 @@ export function fitDay(
   if (fits(whole)) return { fits: true, plan: whole };
 
   let fitting: Fitted | undefined;
-  let [enough, tooMuch] = [0, 1];
-  let share = whole === undefined ? FIRST_SHARE : hoursOf(windows) / workedBy(whole.schedule.makespan, windows);
-  const attempt = (): boolean => {
-    const program = minuteShare(prepared.program, share);
+  const attempt = (program: DayProgram, share: number): Fitted | 'late' | 'none' => {
     const found = search(program, {
       nodes: Math.max(FEWEST_NODES, Math.min(nodesFor(program), effort.nodes)),
       effort,
       ...(fitting === undefined ? {} : { start: fitting.solved }),
     });
-    // with musts that not even their minutes are left for, more minutes are needed, not fewer
-    if (!found.feasible) return true;
+    if (!found.feasible) return 'none';
     const plan = orderOf(found, program, share);
-    if (fits(plan)) fitting = plan;
-    return fits(plan);
+    if (plan === undefined) return 'late';
+    if (fits(plan) && !(fitting !== undefined && fitting.found.worth > found.worth)) fitting = plan;
+    return plan;
   };
-  for (let trial = 0; trial < MOST_TRIALS && tooMuch - enough > NEAR; trial++) {
-    if (attempt()) enough = share;
+  // what runs late is made in the number that came in time
+  const repair = (from: DayProgram, plan: Fitted | 'late' | 'none' | undefined): void => {
+    let [program, late] = [from, plan];
+    for (let trial = 0; typeof late === 'object' && !fits(late) && trial < MOST_REPAIRS; trial++) {
+      program = withoutLate(program, late, windows);
+      late = attempt(program, 1);
+    }
+  };
+  repair(prepared.program, whole);
+  // or all that is made has fewer minutes
+  let [enough, tooMuch] = [0, 1];
+  let share = whole === undefined ? FIRST_SHARE : hoursOf(windows) / workedBy(whole.schedule.makespan, windows);
+  for (let trial = 0; trial < MOST_TRIALS && tooMuch - enough > NEAR && !isBest(fitting, best); trial++) {
+    const plan = attempt(minuteShare(prepared.program, share), share);
+    // with musts that not even their minutes are left for, more minutes are needed, not fewer
+    if (plan === 'none' || (plan !== 'late' && fits(plan))) enough = share;
     else tooMuch = share;
     share = (enough + tooMuch) / 2;
   }
-  if (fitting === undefined) {
-    // what needs no minutes, or nothing at all
-    share = 0;
-    attempt();
+  // what needs no minutes, or nothing at all
+  if (fitting === undefined) attempt(minuteShare(prepared.program, 0), 0);
+  // and what hours are left go to one product after the other
+  const { length } = prepared.makings;
+  for (let next = 0; next < Math.min(length, MOST_GROWN) && !isBest(fitting, best); next++) {
+    const wider = growing(prepared.program, prepared, fitting?.kept ?? [])[next] as DayProgram;
+    repair(wider, attempt(wider, 1));
   }
-  if (fitting === undefined) return { fits: false, plan: whole };
-  const { found } = fitting;
+  return fitting === undefined
+    ? { fits: false, plan: whole }
+    : { fits: true, plan: { ...withGap(fitting, best), runsLate: lateOf(whole, windows) } };
+}
+
+/** Whether a plan is as good as the best by the sums, but for what is not worth a search. */
+const isBest = (plan: Fitted | undefined, best: Solved): boolean =>
+  plan !== undefined && reachOf(best) - plan.found.worth <= GOOD_ENOUGH * Math.abs(plan.found.worth);
+
+/** The plan with how far it may be from the best by the sums. */
+function withGap(plan: Fitted, best: Solved): Fitted {
+  const { found } = plan;
   const missed = reachOf(best) - found.worth;
   const optimal = best.optimal && missed <= 1e-6 * Math.max(1, Math.abs(found.worth));
   const gap = optimal ? 0 : missed / Math.max(Math.abs(found.worth), 1e-6);
-  return { fits: true, plan: { ...fitting, found: { ...found, optimal, gap }, runsLate: lateOf(whole, windows) } };
+  return { ...plan, found: { ...found, optimal, gap } };
 }
 
 function lateOf(whole: Fitted | undefined, windows: readonly Window[]): RunsLate {

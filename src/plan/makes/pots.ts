@@ -154,7 +154,6 @@ export function blanchedInPot(day: Day, product: Product, minutes: number, ready
     cautions: printed?.cautions ?? [],
   };
 }
-const ICE = 'Use as much ice as food by weight.';
 
 /** Liters that the largest pot may be filled with. */
 export const roomiestPot = ({ request }: Day): number =>

@@ -49,7 +49,15 @@ const whole = () => ({
     pantry: [{ item: 'sugar', amount: '10 lb' }],
     energy: { stove: 'propane' },
   },
-  products: [{ make: 'jam', from: 'peach' }],
+  products: [
+    {
+      make: 'jam',
+      from: 'peach',
+      sugar: { amount: '1 cup', per: '1 quart' },
+      water: { amount: '1 cup', per: '1 quart' },
+      own: { acid: {} },
+    },
+  ],
   aim: { worth: 1 },
   learned: [{ food: 'peach' }],
   now: { day: 1, time: '10:30' },
@@ -79,7 +87,10 @@ test.each(rows)(
   ({ field, what, usual, example }) => {
     expect([what, usual].every((cell) => cell.length > 0)).toBe(true);
     const place = field.replaceAll('[]', '[0]');
-    const wrong = planProblems(withExample(field, example)).filter(({ path }) => path.startsWith(place));
+    const wrong = planProblems(withExample(field, example)).filter(
+      // a name of the plan is the cook's own
+      ({ path, code }) => path.startsWith(place) && !(code === 'UNKNOWN_NAME' && /^(done|lost|hotCanners)/.test(path)),
+    );
     expect(wrong).toEqual([]);
   },
 );

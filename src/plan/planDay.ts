@@ -80,7 +80,7 @@ import type { Solved } from './solver/solve';
  *   products: [{ make: 'jars', from: 'peaches', form: 'halves', pack: 'hot', jar: 'quart', syrup: 'light' }],
  * });
  * plan.feasible && plan.products[0].jars.minutes; // => 35
- * plan.feasible && plan.products[0].units; // => { unit: 'quart jar', plural: 'quart jars', promised: 8, likely: 9, ready: 12 }
+ * plan.feasible && plan.products[0].units.promised; // => 8
  *
  * const rest = planDay({
  *   lots: [{ food: 'peach', raw: '30 lb' }],

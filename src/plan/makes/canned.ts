@@ -29,26 +29,17 @@ import {
   massOf,
   supplyOf,
   volumeOf,
-  within,
 } from './making';
 import { nameOf } from './naming';
+import { hasAcid, lacksAmounts, noAmounts } from './needs';
 import { ownBasis, ownStep } from './ownBook';
 import { type AcidChosen, acidChosen, kgOfMeasure } from './pantry';
 import type { PlanProcess } from './planProcess';
 import type { PotWorked } from './pots';
-import {
-  alsoFrom,
-  hasAcid,
-  ingredientLines,
-  kept,
-  lacksAmounts,
-  noAmounts,
-  type Parts,
-  pantryOf,
-  partsFor,
-} from './recipe';
+import { alsoFrom, ingredientLines, kept, type Parts, pantryOf, partsFor } from './recipe';
 import { noPotFor, recipePot } from './recipePot';
 import { type SyrupForJars, syrupForJars } from './syrupForJars';
+import { within } from './within';
 import { type RecipeWork, workOf } from './work';
 
 /** All that is decided of a canned product before the program. */

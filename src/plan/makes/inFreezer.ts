@@ -13,11 +13,12 @@ import { packedBatch, withMore } from './amounts';
 import { countedIn } from './counted';
 import { frozen, taking } from './energyTaken';
 import type { Product } from './making';
-import { commonOf, type Day, heldOf, leftOut, type Made, supplyOf, waterOf, within, yieldFromLot } from './making';
+import { commonOf, type Day, heldOf, leftOut, type Made, supplyOf, waterOf, yieldFromLot } from './making';
 import { nameOf } from './naming';
 import { blanchedInPot, cookedInPot, stepsWithPot } from './pots';
 import { tasteAdds } from './product';
 import { ingredientLines, kept, litersBeside, pantryOf, partsOf } from './recipe';
+import { within } from './within';
 import { type RecipeWork, workOf } from './work';
 
 /** A freezer pack, where the cook names no other size. */

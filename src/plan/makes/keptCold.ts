@@ -12,10 +12,12 @@ import { type Batch, batchOf, byBatch, type Filling, isWhole } from './amounts';
 import { countedIn } from './counted';
 import { taking } from './energyTaken';
 import type { Product } from './making';
-import { commonOf, type Day, type LotYield, type Made, supplyOf, within } from './making';
+import { commonOf, type Day, type LotYield, type Made, supplyOf } from './making';
 import { nameOf } from './naming';
-import { alsoFrom, ingredientLines, kept, noAmounts, pantryOf, partsFor } from './recipe';
+import { noAmounts } from './needs';
+import { alsoFrom, ingredientLines, kept, pantryOf, partsFor } from './recipe';
 import { noPotFor, recipePot } from './recipePot';
+import { within } from './within';
 import { printedMinutes, type RecipeWork, workOf } from './work';
 
 /** Trimmings go in whole. */

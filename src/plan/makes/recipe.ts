@@ -16,7 +16,7 @@ import type { KnownLot } from '../request/lots';
 import type { Ingredient } from '../request/plannedProduct';
 import { type Batch, kgOfCut } from './amounts';
 import type { Product, TasteLine } from './making';
-import { type Day, type Decided, type LeftOutProduct, leftOut, massOf, volumeOf } from './making';
+import { type Day, type Decided, massOf, volumeOf } from './making';
 import { kgOfMeasure, standsFor } from './pantry';
 import { isMain, namesOf, othersOf, scopeLine } from './product';
 
@@ -283,24 +283,6 @@ function printed({ line, count }: Part): string {
 }
 const OF = { raw: 'as bought', ready: 'prepared', juice: 'of juice', liquid: 'of liquid', water: 'of water' } as const;
 
-/** Rows whose acid is not among their lines, though the process asks for it in the mix. */
-export const hasAcid = ({ parts }: Parts): boolean =>
-  parts.some(({ line }) => line.role === 'acid' && line.keep === true);
-
 /** What must not be changed, as a step of its own: it is read where the work is done. */
 export const kept = ({ mustKeep = [] }: RecipeRow): string[] =>
   mustKeep.length === 0 ? [] : [`Change none of this: ${mustKeep.join('; ')}.`];
-
-/** Whether a recipe's parts are printed for a batch that the page does not measure: then how much of them is not known. */
-export const lacksAmounts = ({ parts }: Pick<Parts, 'parts'>, batch: Batch | undefined): boolean =>
-  batch === undefined &&
-  parts.some(({ per, line }) => per.of === 'batch' && (line.keep === true || SETS.has(line.role)));
-const SETS: ReadonlySet<IngredientRow['role']> = new Set(['acid', 'pectin', 'starch', 'sugar']);
-
-/** A product that a page does not measure. */
-export const noAmounts = ({ wanted, row }: Product): LeftOutProduct =>
-  leftOut(wanted, {
-    code: 'no-amounts',
-    text: `the page of ${row.name} prints no amount of its food for a batch, or no yield`,
-    instead: 'make it by the page, outside the plan',
-  });

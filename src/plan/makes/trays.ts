@@ -19,17 +19,8 @@ import type { TrayWork } from '../request/plannedProduct';
 import { standsBehind } from '../standsBehind';
 import { type Drying, dried, freezeDried, likelyBetween } from './energyTaken';
 import type { Product } from './making';
-import {
-  type Day,
-  heldOf,
-  type LeftOutProduct,
-  leftOut,
-  leftOutBy,
-  massOf,
-  massRange,
-  waterOf,
-  within,
-} from './making';
+import { type Day, heldOf, type LeftOutProduct, leftOut, leftOutBy, massOf, massRange, waterOf } from './making';
+import { within } from './within';
 
 const KG: Quantity<'mass'> = { value: 1, unit: 'kg' };
 

@@ -89,6 +89,24 @@ function once(make: (portion: Portion) => Block[]): (portion: Portion) => Block[
   };
 }
 
+/** Cooking and filling in one piece. */
+function stove({ cook, fill }: Portion, fillers: number, pot: number | undefined): Block {
+  const boils = cook?.minutes ?? 0;
+  const heat = heatOf(cook);
+  const fills = shared(fill, fillers);
+  const minutes = heat + boils + fills;
+  // what is blanched is cooled and drained before it is packed: its pot is free
+  const inPot = cook?.blanch === undefined ? minutes : heat + boils;
+  return {
+    minutes,
+    parts: [
+      ...(pot === undefined ? [] : [part(pot, 1, 0, inPot), part(BURNERS, 1, 0, inPot)]),
+      ...(cook?.stirred ? [part(HANDS, 1, heat, boils)] : []),
+      ...(fills > 0 ? [part(HANDS, fillers, heat + boils, fills)] : []),
+    ],
+  };
+}
+
 export function blocksOf(means: Means): Blocks {
   const { hands, pots } = means;
   const handsTried = Array.from({ length: hands }, (_, index) => hands - index);
@@ -98,22 +116,6 @@ export function blocksOf(means: Means): Blocks {
     cook === undefined
       ? [undefined]
       : pots.flatMap(({ litres }, pot) => (litres >= cook.litres - 1e-6 ? [POTS + pot] : []));
-  const stove = ({ cook, fill }: Portion, fillers: number, pot: number | undefined): Block => {
-    const boils = cook?.minutes ?? 0;
-    const heat = heatOf(cook);
-    const fills = shared(fill, fillers);
-    const minutes = heat + boils + fills;
-    // what is blanched is cooled and drained before it is packed: its pot is free
-    const inPot = cook?.blanch === undefined ? minutes : heat + boils;
-    return {
-      minutes,
-      parts: [
-        ...(pot === undefined ? [] : [part(pot, 1, 0, inPot), part(BURNERS, 1, 0, inPot)]),
-        ...(cook?.stirred ? [part(HANDS, 1, heat, boils)] : []),
-        ...(fills > 0 ? [part(HANDS, fillers, heat + boils, fills)] : []),
-      ],
-    };
-  };
   return {
     cuts: once(({ prepare }) =>
       prepare <= 0

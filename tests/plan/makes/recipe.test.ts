@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { planDay } from '../../../src/plan/index';
-import { hasAcid, lacksAmounts, type Part, spooned } from '../../../src/plan/makes/recipe';
+import { hasAcid, lacksAmounts } from '../../../src/plan/makes/needs';
+import { type Part, spooned } from '../../../src/plan/makes/recipe';
 import type { Quantity } from '../../../src/quantity/index';
 import { valueIn } from '../../../src/quantity/scale';
 import { FULL_KITCHEN, planOf, productOf } from '../fullKitchen';

@@ -153,7 +153,7 @@ for (const name of modules) {
     return gzipSync(outputFiles[0].contents).length / 1024;
   };
   const whole = await size([]);
-  const bare = await size(['zod', 'zod/*', 'decimal.js', 'convert-units', 'yalps']);
+  const bare = await size(['zod', 'zod/*', 'decimal.js', 'convert-units']);
   console.log(`${name.padEnd(28)} ${whole.toFixed(1).padStart(8)} kB gzip  ${bare.toFixed(1).padStart(8)} kB own`);
 }
 

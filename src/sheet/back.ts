@@ -60,7 +60,8 @@ function whyOf(plan: FeasibleDay): string[] {
   const gained = (low: number, high = low) =>
     `${high > low ? say('range', { from: low.toFixed(places), to: high.toFixed(places) }) : low.toFixed(places)}${unit}`;
   const proof: Text = provenBest ? 'back.proof-best' : 'back.proof-gap';
-  const percent = (Math.ceil(1000 * gap) / 10).toFixed(1);
+  // a plan that was changed by hand may hold any number
+  const percent = Math.min(MOST_PERCENT, Math.max(0, Math.ceil(1000 * gap) / 10)).toFixed(1);
   return [
     say(products.length === 0 ? 'back.proof-none' : proof, { aim, percent }),
     ...(products.length === 0
@@ -119,3 +120,4 @@ function cautionsOf({ cautions, products }: FeasibleDay, said: ReadonlySet<strin
         : say('colon', { label: letters.join(' '), text: caution.text }),
     );
 }
+const MOST_PERCENT = 1000;

@@ -164,9 +164,13 @@ export function stepsWithPot({ before, blanch }: RecipeWork, pot: PotWorked | un
   const own = pot?.steps ?? [];
   const at = before.findIndex((step) => step.do === 'blanch');
   if (blanch === undefined || own.length === 0 || at < 0) return before.map(stepText);
-  // the blanching says itself how the food is cooled and drained
+  const [blanching = '', cooling = ''] = own;
   const rest = before.slice(at + 1);
-  const next = rest.findIndex((step) => !AFTER_BLANCHING.has(step.do));
-  return [...before.slice(0, at).map(stepText), ...own, ...(next < 0 ? [] : rest.slice(next)).map(stepText)];
+  const cooled = rest.findIndex((step) => step.do === 'cool');
+  // the page says how long it is cooled, some foods longer than they are blanched; where it does not, as long
+  const after =
+    cooled < 0 ? [cooling, ...rest.filter((step) => step.do !== 'drain').map(stepText)] : rest.map(stepText);
+  const iced = cooled < 0 ? after : [...after.slice(0, cooled + 1), ICE, ...after.slice(cooled + 1)];
+  return [...before.slice(0, at).map(stepText), blanching, ...iced];
 }
-const AFTER_BLANCHING: ReadonlySet<string> = new Set(['cool', 'drain']);
+const ICE = 'Use as much ice as food by weight.';

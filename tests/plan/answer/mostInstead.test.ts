@@ -71,7 +71,7 @@ describe('what could be promised instead', () => {
     const input = day([3, 2], { canners: [] });
     expect(noPlan(input)).toMatchObject({
       reason: { code: 'cannot-be-made' },
-      most: [{ name: 'peach jars', least: 3, promised: 0, proven: true }],
+      most: [{ name: 'peach halves in quarts', least: 3, promised: 0, proven: true }],
     });
     expect(planDay(asking(input, input.products, NAMES[0] as string, 0)).feasible).toBe(true);
   });

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { traysOf } from '../../../src/plan/makes/trays';
 import { valueIn } from '../../../src/quantity/scale';
-import { codeText } from '../../helpers/errors';
 import { planOf, productOf } from '../fullKitchen';
 
 const day = (metric: boolean) => ({ massUnit: metric ? 'kg' : 'lb', metric }) as never;
@@ -46,7 +45,8 @@ describe('what the tables of drying say', () => {
     expect(dried(0.2) / dried(0.1)).toBeCloseTo(0.9 / 0.8, 6);
   });
   test.each(['dried', 'leather', 'freeze-dried'])('%s wetter than the food is no drying', (make) => {
-    expect(codeText(() => planOf('apple', { make, moisture: 0.95 }))).toBe('CONTRADICTION products[0].moisture');
+    const [out] = planOf('apple', { make, moisture: 0.95 }).leftOut;
+    expect(out?.reason.code).toBe('too-wet');
   });
   test('hours that the dryer may not run', () => {
     const kitchen = { dryer: { trays: 9, trayArea: '200 in2', hours: '2 h' } };

@@ -58,14 +58,14 @@ test.each([
 test('what is left out is called what was asked for, and told apart too', () => {
   const asked = [
     jars,
-    { recipe: { name: 'fig jam' }, from: [{ name: 'figs' }] },
+    { recipe: { name: 'fig jam', makes: 'jam', foods: ['fig'] }, from: [{ id: 'fig', name: 'fig' }] },
     { name: 'for the fair', ...jars },
     {},
     jars,
   ];
   expect(tellApart(asked.map(() => out) as never, asked as never)).toEqual([
     'peaches jars (1)',
-    'figs fig jam',
+    'fig jam',
     'for the fair',
     '',
     'peaches jars (2)',

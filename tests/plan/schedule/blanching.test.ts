@@ -79,7 +79,8 @@ describe('blanching in the order of work', () => {
     expect(beans?.pots?.batches).toEqual([expect.objectContaining({ pot: '12 quart pot', batches })]);
     // the hands beside the pot stand there once, not in the cutting too
     expect(beans?.handsMinutes.stir).toBe(4 * batches);
-    expect(beans?.handsMinutes.prepare).toBeCloseTo(2.5 * (beans?.raw.value ?? 0), 6);
+    // by the kg: wash 1.25, snap 9, drain 0.4
+    expect(beans?.handsMinutes.prepare).toBeCloseTo(10.65 * 0.45359237 * (beans?.raw.value ?? 0), 6);
   });
 });
 
@@ -173,7 +174,7 @@ test('what is cooked before freezing is cooked in a pot', () => {
   });
   const cook = beets.schedule.tasks.filter(({ kind }) => kind === 'cook');
   expect(cook.length).toBeGreaterThan(0);
-  // medium beets: 45 to 50 min
-  for (const { start, end } of cook) expect(end - start).toBe(50);
+  // beets of 2 in: 25 to 30 min, and what the pot takes to heat up
+  for (const { start, end } of cook) expect(end - start).toBeGreaterThanOrEqual(30);
   expect(checkSchedule(beets).broken).toEqual([]);
 });

@@ -71,7 +71,8 @@ function broken(input: PlanDayInput, plan: FeasibleDay): string[] {
       const batches = pots.batches.reduce((sum, { batches: count }) => sum + count, 0);
       must(batches === own('cook').length, `${name}: batches`);
       must(
-        own('cook').every(({ start, end }) => end - start === Math.ceil(pots.minutesEach)),
+        // a full pot takes longer to heat up than a small one
+        own('cook').every(({ start, end }) => end - start >= pots.leastEach - 1e-6),
         `${name}: cooked short`,
       );
     }
@@ -118,7 +119,7 @@ describe('on seeded random days, on one day and on two', () => {
         }
         if (!plan.provenBest) smaller.push(seed);
         expect(plan.gap).toBeGreaterThanOrEqual(0);
-        expect(plan.provenBest).toBe(plan.gap === 0);
+        expect(plan.provenBest).toBe(plan.gap === 0 && plan.products.length > 0);
       }
     },
     30_000,
@@ -128,8 +129,8 @@ describe('on seeded random days, on one day and on two', () => {
     expect(sorted.length).toBeGreaterThan(60);
     // half of them end at the bound itself; what is left over for a second day's dryer is what the bound does not know
     expect(sorted[sorted.length >> 1]).toBe(0);
-    // that no jar waits over 20 minutes takes time which the sums do not know
-    expect(smaller.length).toBeLessThan(gaps.length / 8);
+    // that no jar waits over 20 minutes, and that a pot heats up by its weight, takes time which the sums do not know
+    expect(smaller.length).toBeLessThan(gaps.length / 3);
   });
 });
 

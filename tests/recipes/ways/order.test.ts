@@ -127,9 +127,9 @@ describe('the first ways', () => {
     ['cucumber', ['quick-fresh-pack-dill-pickles', 'bread-and-butter-pickles', 'fermented-dill-pickles']],
     ['cabbage', ['sauerkraut', 'frozen-cabbage-shredded']],
     ['plum', ['plum-halves-or-whole', 'jam-packaged-pectin', 'frozen-plum-puree', 'dried-plum-halves']],
-    ['venison', ['meat-strips-cubes-or-chunks', 'jerky-heated-first']],
-    ['chicken', ['chicken-or-rabbit-without-bones', 'meat-stock']],
-    ['salmon', ['fatty-fish-pieces']],
+    ['venison', ['frozen-meat', 'meat-strips-cubes-or-chunks']],
+    ['chicken', ['frozen-poultry', 'chicken-or-rabbit-without-bones']],
+    ['salmon', ['frozen-fish']],
     ['blueberry', ['frozen-blueberry-unsweetened', 'blueberry-spice-jam-powdered-pectin', 'blueberry-pie-filling']],
     ['pear', ['pear-halves', 'pear-butter', 'dried-pear-halves']],
   ])('of %s in a plain kitchen', (food, first) => {
@@ -156,7 +156,7 @@ describe('the first ways', () => {
   test('in a kitchen with one pot are those that need no canner', () => {
     expect(ways('cucumber', onePot)[0]?.recipe).toBe('refrigerator-pickles');
     expect(ways('cabbage', onePot)[0]?.recipe).toBe('sauerkraut');
-    expect(ways('salmon', onePot)[0]?.lacking.map(({ what }) => what)).toEqual(['canner']);
+    expect(ways('salmon', onePot)[0]?.lacking.map(({ what }) => what)).toEqual(['freezer']);
   });
 
   test('in a kitchen without jars lack jars, and give no minutes', () => {

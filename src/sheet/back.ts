@@ -1,3 +1,4 @@
+import { fail } from '../errors/StillroomError';
 import type { FeasibleDay, LeftOut } from '../plan/request/dayPlan';
 import type { AimWeights } from '../plan/request/planFields';
 import type { Caution } from '../sources/basis';
@@ -60,7 +61,8 @@ function whyOf(plan: FeasibleDay): string[] {
   const gained = (low: number, high = low) =>
     `${high > low ? say('range', { from: low.toFixed(places), to: high.toFixed(places) }) : low.toFixed(places)}${unit}`;
   const proof: Text = provenBest ? 'back.proof-best' : 'back.proof-gap';
-  // a plan that was changed by hand may hold any number
+  // a plan that was changed by hand may hold anything
+  if (!Number.isFinite(gap)) fail('WRONG_TYPE', 'gap', gap, 'how much better a plan could be, a number');
   const percent = Math.min(MOST_PERCENT, Math.max(0, Math.ceil(1000 * gap) / 10)).toFixed(1);
   return [
     say(products.length === 0 ? 'back.proof-none' : proof, { aim, percent }),

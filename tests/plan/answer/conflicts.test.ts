@@ -53,7 +53,7 @@ test('a must on what is not tested cannot be met', () => {
     most: [{ name: 'peach sauce in quarts', least: 2, promised: 0, proven: true }],
   });
   expect(!plan.feasible && plan.conflicts[0]).toMatch(
-    /^at least 2 of peach jars: no tested process for peach as sauce/,
+    /^at least 2 of peach sauce in quarts: no tested process for peach as sauce/,
   );
 });
 test('a search that ended early says that it does not know', () => {

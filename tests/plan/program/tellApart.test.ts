@@ -64,10 +64,10 @@ test('what is left out is called what was asked for, and told apart too', () => 
     jars,
   ];
   expect(tellApart(asked.map(() => out) as never, asked as never)).toEqual([
-    'peaches jars (1)',
+    'peaches jars in quarts (1)',
     'fig jam',
     'for the fair',
     '',
-    'peaches jars (2)',
+    'peaches jars in quarts (2)',
   ]);
 });

@@ -35,7 +35,7 @@ export interface Conditioning {
   /** Containers for the dried food; given where both volumes are. */
   readonly containers?: number;
   /** What to do, in order. */
-  readonly toDo: readonly string[];
+  readonly nextSteps: readonly string[];
 }
 
 /** One printed way to kill insects and their eggs. */
@@ -94,7 +94,7 @@ function conditioning(driedMilliliters: number | undefined, container: number | 
     ...(driedMilliliters === undefined || container === undefined
       ? {}
       : { containers: lotsFor(driedMilliliters, container * fill) }),
-    toDo: STEPS,
+    nextSteps: STEPS,
   };
 }
 

@@ -16,7 +16,7 @@ const MOST_DAYS = 7;
 const MOMENT = `a time of day such as "10:30", or { day: 2, time: "9:15" } on a later day of 1 to ${MOST_DAYS}`;
 
 /** A time of a later day, as it is given. */
-interface LaterDay {
+export interface LaterDay {
   /** The day of work, 1 to 7. */
   readonly day: number;
   /** Time of day, such as `"9:15"`. */

@@ -127,8 +127,8 @@ describe('on seeded random days, on one day and on two', () => {
   test('orders near their bound, and few plans that had to be smaller than the sums allow', () => {
     const sorted = gaps.toSorted((one, other) => one - other);
     expect(sorted.length).toBeGreaterThan(60);
-    // half of them end at the bound itself; what is left over for a second day's dryer is what the bound does not know
-    expect(sorted[sorted.length >> 1]).toBe(0);
+    // half of them end near the bound: it knows neither what a second day's dryer has left over nor a pot's heating up
+    expect(sorted[sorted.length >> 1]).toBeLessThan(0.05);
     // that no jar waits over 20 minutes, and that a pot heats up by its weight, takes time which the sums do not know
     expect(smaller.length).toBeLessThan(gaps.length / 3);
   });

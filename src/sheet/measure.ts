@@ -28,7 +28,7 @@ export interface Measure {
   elevation(elevation: Quantity<'length'>): string;
 }
 
-/** Steps of a batch: above so many of the unit, by so much. */
+/** Steps to round a batch to: each row gives an amount in the unit, and the step for anything above it. */
 const STEPS = {
   lb: [
     [40, 1],

@@ -138,7 +138,7 @@ function lotOf(day: Day, { lot }: Entry, { activity, label }: Making, path: stri
   return (own[placeOf(lot, place, `${path}.lot`, `a lot that goes into ${label}`)] as KnownLot).index;
 }
 
-/** Raw kg that went in: as the cook says, or as so many units take at the likely yield. */
+/** Raw kg that went in: the figure the cook gives, or what the filled units take at the likely yield. */
 function kgOf(
   { lots, request }: Day,
   { raw, filled = 0, state }: Entry,

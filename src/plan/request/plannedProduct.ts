@@ -79,7 +79,7 @@ export interface Units {
   readonly likely: number;
   /** How many to get ready for, at the high end of the yields. */
   readonly ready: number;
-  /** Prepared food in one: so many units of it make up the ready weight of the product. */
+  /** Prepared food in one: the ready weight of the product divided by this gives its units. */
   readonly takes: Range<Mass>;
 }
 

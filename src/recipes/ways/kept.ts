@@ -59,7 +59,7 @@ function frozen({ food, mass, basis }: Raw): Kept | undefined {
   return { pints: { low, high }, basis: behind('ways[].yields', [...basis, ...found.basis]) };
 }
 
-/** By the printed yield of dried food: the guide prints the pounds and pints of dried food that a weight as bought gives. */
+/** By the guide's printed yield: the pounds and pints of dried food that a weight as bought gives. */
 function byPrintedYield({ food, mass, basis }: Raw): Kept | undefined {
   const guide = dryingGuide({ food: food.name });
   if (!guide.known) return undefined;

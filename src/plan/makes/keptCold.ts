@@ -12,22 +12,13 @@ import { type Batch, batchOf, byBatch, type Filling, isWhole } from './amounts';
 import { countedIn } from './counted';
 import { taking } from './energyTaken';
 import type { Product } from './making';
-import { commonOf, type Day, type LotYield, type Made, supplyOf } from './making';
+import { commonOf, type Day, type Made, supplyOf, WHOLE_LOT } from './making';
 import { nameOf } from './naming';
 import { noAmounts } from './needs';
 import { alsoFrom, ingredientLines, kept, pantryOf, partsFor } from './recipe';
 import { noPotFor, recipePot } from './recipePot';
 import { within } from './within';
 import { printedMinutes, type RecipeWork, workOf } from './work';
-
-/** Trimmings go in whole. */
-const WHOLE: LotYield = {
-  ready: { low: 1, likely: 1, high: 1 },
-  trimmings: { low: 0, likely: 0, high: 0 },
-  better: 1,
-  basis: [],
-  cautions: [],
-};
 
 const wholeTrimmings = (lots: Product['lots'], batch: Batch): Filling => {
   const per = (jars: number) => jars / batch.kg;
@@ -36,7 +27,7 @@ const wholeTrimmings = (lots: Product['lots'], batch: Batch): Filling => {
     likely: per((batch.jars.low + batch.jars.high) / 2),
     high: per(batch.jars.high),
   };
-  return { batch, basis: batch.basis, cautions: [], lots: lots.map((lot) => ({ lot, given: WHOLE, units })) };
+  return { batch, basis: batch.basis, cautions: [], lots: lots.map((lot) => ({ lot, given: WHOLE_LOT, units })) };
 };
 
 /** What keeps in a crock or a refrigerator and is not canned: ferments, refrigerator pickles and jam, vinegar, stock. */

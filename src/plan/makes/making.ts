@@ -138,6 +138,15 @@ export interface LotYield {
   readonly cautions: readonly Caution[];
 }
 
+/** Trimmings go in whole: nothing is lost before. */
+export const WHOLE_LOT: LotYield = {
+  ready: { low: 1, likely: 1, high: 1 },
+  trimmings: { low: 0, likely: 0, high: 0 },
+  better: 1,
+  basis: [],
+  cautions: [],
+};
+
 /** What another module holds, or nothing: a form that its tables do not know is a no like any other. */
 export function heldOf<T extends { readonly known: true }>(ask: () => T | NotKnown): T | undefined {
   try {

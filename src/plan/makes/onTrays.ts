@@ -17,7 +17,7 @@ import { notAsPrinted } from './asPrinted';
 import { countedIn } from './counted';
 import { taking } from './energyTaken';
 import type { Product } from './making';
-import { commonOf, type Day, type LotYield, leftOut, type Made, supplyOf, yieldFromLot } from './making';
+import { commonOf, type Day, type LotYield, leftOut, type Made, supplyOf, WHOLE_LOT, yieldFromLot } from './making';
 import { nameOf } from './naming';
 import { blanchedInPot, cookedInPot, type PotWorked, stepsWithPot } from './pots';
 import { tasteAdds } from './product';
@@ -28,15 +28,6 @@ import { bagging, minutesOfEach, type RecipeWork, workOf } from './work';
 /** A bag of dried food, and a jar of powder, where the cook names no other size. */
 export const BAG: Quantity<'mass'> = { value: customary('bag'), unit: 'oz' };
 export const POWDER_JAR: Quantity<'mass'> = { value: customary('powder-jar'), unit: 'oz' };
-
-/** Trimmings go in whole: nothing is lost before. */
-const WHOLE: LotYield = {
-  ready: { low: 1, likely: 1, high: 1 },
-  trimmings: { low: 0, likely: 0, high: 0 },
-  better: 1,
-  basis: [],
-  cautions: [],
-};
 
 const loadedBy = (day: Day, product: Product, work: RecipeWork) => {
   if (work.end === 'freeze-dry') return freezeDriedLoad(day, product);
@@ -66,7 +57,7 @@ export function makeOnTrays(day: Day, product: Product): Made {
   const unitKg = loaded.sheetKg ?? valueIn(size, 'kg');
   const left = spread ? { low: 1, likely: 1, high: 1 } : loaded.left;
   const ofTrimmings = row.madeOf === 'trimmings';
-  const yields = lots.map((lot) => (ofTrimmings ? WHOLE : yieldFromLot(day, lot, product.form)));
+  const yields = lots.map((lot) => (ofTrimmings ? WHOLE_LOT : yieldFromLot(day, lot, product.form)));
   const { kg: more } = tasteAdds(product);
   const richest = Math.max(...yields.map(({ ready }) => ready.high)) * (1 + more);
   const parts = { parts: partsOf(product, 'hot'), liters: 1 };

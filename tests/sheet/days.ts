@@ -30,7 +30,7 @@ const DAYS = {
       elevation: '4,200 ft',
       hours: ['7 h', '6 h'],
       start: '9:00',
-      hands: ['Ana', 'Ben'],
+      hands: ['cook', 'helper'],
       breaks: [{ at: '12:30', for: '30 min' }],
       canners: [{ method: 'weighted-gauge', holds: { quart: 7, pint: 16 } }],
       freezer: { room: '2 ft3' },
@@ -127,7 +127,7 @@ export function randomSheetDay(seed: number): PlanDayInput {
       elevation: { value: whole(0, 2500), unit: 'm' },
       hours: random() < 0.2 ? ['5 h', '4 h'] : { value: whole(3, 10), unit: 'h' },
       start: pick(['6:30', '8 am', '13:00', '20:00'] as const),
-      hands: random() < 0.3 ? ['Ana', 'Ben'] : whole(1, 3),
+      hands: random() < 0.3 ? ['cook', 'helper'] : whole(1, 3),
       canners: [
         ...kitchen.canners,
         { method: pick(['weighted-gauge', 'dial-gauge'] as const), holds: { pint: 9, quart: 7 } },

@@ -77,7 +77,7 @@ test('two days: a line for the second, breaks, names, and the times of venting a
   const sheet = runSheet(planOf('two days under pressure'), { date: '2026-08-15' });
   expect(sheet).toMatch(/\n\| \*\*Sun 16 August\*\* /);
   expect(sheet).toMatch(/\n\| 12:30 +\| Break until 13:00/);
-  expect(frontOf(sheet).split('\n')[0]).toContain('Ana, Ben');
+  expect(frontOf(sheet).split('\n')[0]).toContain('cook, helper');
   // 15 psi of a weighted gauge above 1,000 ft
   expect(sheet).toMatch(
     /vent 10 min → \*\*15 psi\*\* seen __ : __ → \*\*2[05] min\*\* → off __ : __ → no pressure __ : __ → wait 10 min/,
@@ -128,7 +128,7 @@ describe('names in a sheet stay names', () => {
     kitchen: {
       elevation: '500 m',
       hours: '6 h',
-      hands: ['Ana <b>*|_[x](y)'],
+      hands: ['cook <b>*|_[x](y)'],
       dryer: { trays: 6, trayArea: '200 in2' },
     },
     products: [{ make: 'dried', from: 'apples', size: '4 oz', name: `product ${evil}` }],
@@ -137,7 +137,7 @@ describe('names in a sheet stay names', () => {
   const plain = planDay({
     ...input,
     lots: [{ food: 'apple', raw: '20 lb', name: 'lot' }],
-    kitchen: { ...input.kitchen, hands: ['Ana'] },
+    kitchen: { ...input.kitchen, hands: ['cook'] },
     products: [{ make: 'dried', from: 'apples', size: '4 oz', name: 'product' }],
   });
   const count = (text: string, sign: RegExp) => text.match(sign)?.length ?? 0;

@@ -173,7 +173,7 @@ test('wrong fields are named', () => {
     'OUT_OF_RANGE tasks[0].units.count',
   );
   expect(bad({ windows: [{ day: 0.5, from: 0, to: 9 }] })).toBe('OUT_OF_RANGE windows[0].day');
-  expect(bad({ tasks: [{ ...good[0], who: 'Ana' }] })).toBe('WRONG_TYPE tasks[0].who');
+  expect(bad({ tasks: [{ ...good[0], who: 'cook' }] })).toBe('WRONG_TYPE tasks[0].who');
   expect(bad({ tasks: [{ ...good[0], atLeast: -1 }] })).toBe('OUT_OF_RANGE tasks[0].atLeast');
   expect(bad({ resources: [{ resource: 'canner', busyUntil: 'noon' }] })).toBe('WRONG_TYPE resources[0].busyUntil');
   expect(bad({ tasks: Array(10_001).fill(good[0]) })).toBe('TOO_MUCH tasks');

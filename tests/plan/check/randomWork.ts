@@ -34,7 +34,7 @@ export function randomWork(seed: number): { jobs: Job[]; means: Means; windows: 
     trays: whole(4, 12),
     freezerKg: 30,
     ...(isBusy ? { busy: { dryer: whole(1, 400), freezeDryer: whole(1, 900), canners: [whole(1, 200)] } } : {}),
-    ...(random() < 0.5 ? { names: ['Ana', 'Ben', 'Cleo'].slice(0, hands) } : {}),
+    ...(random() < 0.5 ? { names: ['cook', 'helper', 'neighbor'].slice(0, hands) } : {}),
   };
   const largest = Math.max(...means.pots.map(({ litres }) => litres));
   const cookOf = (stirred: boolean, litres: number) => ({ minutes: whole(5, 60), litres, stirred });

@@ -94,7 +94,7 @@ test('the first load waits for a first jar to be prepared, cooked and filled, or
 
 test('whose hands, and until when machines run, are for the order of work', () => {
   const asked = request({
-    hands: ['Ana', 'Ben'],
+    hands: ['cook', 'helper'],
     start: 480,
     canners: [
       { method: 'boiling-water', holds: { pint: 9 }, count: 2 },
@@ -109,7 +109,7 @@ test('whose hands, and until when machines run, are for the order of work', () =
     },
   });
   const means = meansOf(asked.kitchen, capacityOf(asked, []));
-  expect(means).toMatchObject({ hands: 2, names: ['Ana', 'Ben'], trays: 3 });
+  expect(means).toMatchObject({ hands: 2, names: ['cook', 'helper'], trays: 3 });
   expect(means.busy).toEqual({ dryer: 90, freezeDryer: 23 * 60, canners: [undefined, undefined, 120] });
   // of the minutes of work, which end after two hours
   expect(capacityOf(asked, []).cannersBusy).toEqual([0, 0, 120]);

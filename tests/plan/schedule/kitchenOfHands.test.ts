@@ -89,7 +89,7 @@ test('a canner that still runs is waited for, and a dryer is loaded when it is f
 });
 
 test('people by name: as many as the hands, nobody twice at once, work stays with the same person', () => {
-  const schedule = order([load('one'), load('two')], { ...means, names: ['Ana', 'Ben'] });
+  const schedule = order([load('one'), load('two')], { ...means, names: ['cook', 'helper'] });
   for (const { who, uses } of schedule.tasks)
     expect(who?.length ?? 0).toBe(uses.find(({ resource }) => resource === 'hands')?.amount ?? 0);
   const lifts = [...of(schedule, 'load'), ...of(schedule, 'unload')].filter(({ products }) => products[0] === 'one');

@@ -64,7 +64,7 @@ export const cannerFields = () => ({
 });
 
 /** One size of pot. */
-export const potFields = () => ({
+const potFields = () => ({
   /** What you call it; a canner of the same name is the same vessel. */
   name: optional(name('a name for the pot; a canner of the same name is the same vessel')),
   /** What it holds to the rim. */

@@ -189,3 +189,13 @@ describe('traps', () => {
     expect(reasonOf({ recipe: id, food })).toBe('CONTRADICTION food');
   });
 });
+
+test('yields of jelly are none that a mass balance forbids', () => {
+  // 4 cups of juice and 3 to 4 of sugar weigh at most some 1.8 kg: no more than 6 half-pints of jelly at 65 %
+  const jellies = RECIPES.filter(
+    ({ makes, ingredients }) => makes === 'jelly' && !ingredients.some(({ role }) => role === 'pectin'),
+  );
+  const filled = jellies.flatMap(({ yields = [] }) => yields.filter(({ jar }) => jar === 'half-pint'));
+  expect(filled.length).toBeGreaterThan(2);
+  for (const { high } of filled) expect(high).toBeLessThanOrEqual(6);
+});

@@ -26,8 +26,8 @@ import { freezeDriedLoad, guideOf, type Loaded, piecesDried, sheetsDried, traysO
 import { bagging, minutesOfEach, type RecipeWork, workOf } from './work';
 
 /** A bag of dried food, and a jar of powder, where the cook names no other size. */
-export const BAG: Quantity<'mass'> = { value: customary('bag'), unit: 'oz' };
-export const POWDER_JAR: Quantity<'mass'> = { value: customary('powder-jar'), unit: 'oz' };
+const BAG: Quantity<'mass'> = { value: customary('bag'), unit: 'oz' };
+const POWDER_JAR: Quantity<'mass'> = { value: customary('powder-jar'), unit: 'oz' };
 
 const loadedBy = (day: Day, product: Product, work: RecipeWork) => {
   if (work.end === 'freeze-dry') return freezeDriedLoad(day, product);

@@ -21,9 +21,6 @@ interface PantryRow extends Sourced {
 }
 const rows: ReadonlyMap<string, PantryRow> = new Map(asTable<PantryRow>(pantryJson).rows.map((row) => [row.item, row]));
 
-/** An item of the pantry by the name that a table of recipes gives it. */
-export const pantryItem = (name: string | undefined): PantryItem | undefined => PANTRY.find((item) => item === name);
-
 /** The item that stands for a food in a form: bottled lemon juice for lemon juice, whose acid varies. */
 export const standsFor = (food: string | undefined, form: string | undefined): PantryItem | undefined =>
   PANTRY.find((item) => {

@@ -7,7 +7,7 @@ import { cupOf } from '../../sugar/sweeteners';
 import { readJar } from '../../words/jar';
 
 /** A cup of granulated sugar, kg. */
-export const sugarCupKg = (): number => cupOf('sugar') / 1000;
+const sugarCupKg = (): number => cupOf('sugar') / 1000;
 const PINTS_IN_LOAD = 9;
 const QUARTS_IN_LOAD = 7;
 

@@ -1,6 +1,4 @@
 import table from '../../../data/plan/pot-fill.json';
-import { valueIn } from '../../quantity/scale';
-import type { Quantity } from '../../quantity/types';
 import type { Makes } from '../../recipes/rows/tables';
 import type { Basis } from '../../sources/basis';
 import { asTable, practiceBasis } from '../../sources/table';
@@ -33,10 +31,6 @@ export function fillOf({ fill, foaming }: Fillable, makes?: Makes): number {
   const row = rowFor(makes);
   return row.foams ? (foaming ?? Math.min(row.share, fill ?? 1)) : (fill ?? row.share);
 }
-
-/** Liters of what recipes make that a pot may hold at once. */
-export const litresOf = (pot: Fillable & { readonly volume: Quantity<'volume'> }, makes?: Makes): number =>
-  valueIn(pot.volume, 'L') * fillOf(pot, makes);
 
 /**
  * Liters of plain fill that one liter of what is made takes in each of these pots, at the pot where it takes most: what

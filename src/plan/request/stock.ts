@@ -18,7 +18,7 @@ export const BAGS: Stock = { of: 'bags' };
 export const FREEZER_ROOM: Stock = { of: 'freezer room' };
 export const FREEZER_LOAD: Stock = { of: 'freezer load' };
 
-export const sameStock = (one: Stock, other: Stock): boolean =>
+const sameStock = (one: Stock, other: Stock): boolean =>
   one.of === other.of && (one.of !== 'jars' || other.of !== 'jars' || one.jar === other.jar);
 
 /** The amount of a stock in a list; nothing where the list does not have it. */

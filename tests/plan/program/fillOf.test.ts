@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import * as z from 'zod/mini';
-import { fillBasis, fillOf, litresOf, roomTaken } from '../../../src/plan/program/fillOf';
+import { fillBasis, fillOf, roomTaken } from '../../../src/plan/program/fillOf';
 import { MAKES } from '../../../src/recipes/rows/tables';
 import { readTable } from '../../helpers/tables';
 
@@ -32,10 +32,6 @@ describe('how full a pot may be', () => {
     expect(fillOf({ foaming: 0.4 }, 'sauce')).toBe(2 / 3);
     // a pot that is never to be filled higher is not for foam either
     expect(fillOf({ fill: 0.25 }, 'jelly')).toBe(0.25);
-  });
-  test('in liters', () => {
-    expect(litresOf({ volume: { value: 9, unit: 'L' } }, 'jam')).toBeCloseTo(3, 12);
-    expect(litresOf({ volume: { value: 9, unit: 'L' } })).toBeCloseTo(6, 12);
   });
   test('room taken of the plain fill: where it takes most, and never less than its own', () => {
     expect(roomTaken([], 'jam')).toBeCloseTo(2, 12);

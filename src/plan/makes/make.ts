@@ -5,17 +5,19 @@ import { formatQuantity } from '../../quantity/formatQuantity';
 import { isFor } from '../../recipes/rows/rows';
 import { windowsOf } from '../program/hours';
 import type { Window } from '../request/daySchedule';
+import { MOST_DAYS } from '../request/planFields';
 import type { Wanted } from '../request/planInput';
 import { makeCanned } from './canned';
 import { makeInFreezer } from './inFreezer';
 import { makeKeptCold } from './keptCold';
-import type { Product } from './making';
-import { type Day, isMaking, type LeftOutProduct, leftOut, type Made } from './making';
+import { type Day, isMaking, type LeftOutProduct, leftOut, type Made, type Product } from './making';
 import { makeOnTrays } from './onTrays';
 import { ownRow, packOf } from './ownBook';
 import { lotsOf, productOf, recipesFor } from './product';
 import { tasteOf } from './taste';
 import { type End, stepsOf, workOf } from './work';
+
+const DAY = 24 * 60;
 
 type Maker = (day: Day, product: Product) => Made;
 const MAKERS: Readonly<Record<End, Maker>> = {
@@ -52,7 +54,10 @@ function makeBy(day: Day, product: Product): Made {
   if (soak < span) return MAKERS[end](day, product);
   const hours = formatQuantity({ value: Math.ceil(soak / 6) / 10, unit: 'h' });
   const text = `${row.name} stands for ${hours} before it is cooked or filled, longer than these hours of work`;
-  return leftOut(wanted, { code: 'stands-too-long', text, instead: 'plan it over two days' });
+  const days = Math.ceil(soak / DAY) + 1;
+  const apart = `follow its recipe apart from the plan, which is of ${MOST_DAYS} days at most`;
+  const instead = days > MOST_DAYS ? apart : `plan it over ${days} days`;
+  return leftOut(wanted, { code: 'stands-too-long', text, instead });
 }
 
 /** Makes one wanted product ready for the program; or says why it is left out. */

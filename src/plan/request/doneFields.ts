@@ -5,6 +5,7 @@ import { busyUntil } from '../../recipes/kitchenFields';
 import { jarName } from '../../words/jar';
 import { readTimeOfDay, timeOfDay } from '../../words/timeOfDay';
 import { amountBought } from './lots';
+import { MOST_DAYS } from './planFields';
 
 /** A minute of the days: the time on the clock, and which day of work it is, from 1. */
 export interface Moment {
@@ -12,7 +13,6 @@ export interface Moment {
   readonly day: number;
 }
 
-const MOST_DAYS = 7;
 const MOMENT = `a time of day such as "10:30", or { day: 2, time: "9:15" } on a later day of 1 to ${MOST_DAYS}`;
 
 /** A time of a later day, as it is given. */

@@ -14,7 +14,8 @@ import { asTable, type Practice } from '../../sources/table';
 /** The most hours of one day, and of each of several, whose breaks are part of the plan. */
 const LONGEST_DAY = { one: 48, several: 20 };
 
-const MOST_DAYS = 7;
+/** The most days of one plan. */
+export const MOST_DAYS = 7;
 
 /** The hours of work: of one day, or of each of several days, the second starting 24 h after the first. */
 export const hoursOfWork = () =>

@@ -5,7 +5,7 @@ import { formatQuantity } from '../../quantity/formatQuantity';
 import { isFor } from '../../recipes/rows/rows';
 import { windowsOf } from '../program/hours';
 import type { Window } from '../request/daySchedule';
-import { MOST_DAYS } from '../request/planFields';
+import { DAY, MOST_DAYS } from '../request/planFields';
 import type { Wanted } from '../request/planInput';
 import { makeCanned } from './canned';
 import { makeInFreezer } from './inFreezer';
@@ -16,8 +16,6 @@ import { ownRow, packOf } from './ownBook';
 import { lotsOf, productOf, recipesFor } from './product';
 import { tasteOf } from './taste';
 import { type End, stepsOf, workOf } from './work';
-
-const DAY = 24 * 60;
 
 type Maker = (day: Day, product: Product) => Made;
 const MAKERS: Readonly<Record<End, Maker>> = {

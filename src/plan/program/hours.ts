@@ -4,9 +4,8 @@ import { valueIn } from '../../quantity/scale';
 import type { BusyUntil } from '../../recipes/kitchenFields';
 import { customary } from '../customary';
 import type { Window } from '../request/daySchedule';
+import { DAY } from '../request/planFields';
 import type { Kitchen } from '../request/planInput';
-
-const DAY = 24 * 60;
 
 /** Minutes after midnight that the work begins. */
 export const startOf = ({ start = customary('start') }: Pick<Kitchen, 'start'>): number => start;

@@ -9,12 +9,12 @@ import type { Held } from './activity';
 import { placeOf } from './doneKitchen';
 import { amountsRatio, kilograms, weightOf } from './lotAmounts';
 import type { KnownLot } from './lots';
+import { DAY } from './planFields';
 import type { Kitchen, PlanDayInput, PlanRequest } from './planInput';
 
 export type Entry = NonNullable<PlanRequest['done']>[number];
 type State = NonNullable<Entry['state']>;
 
-const DAY = 24 * 60;
 /** Nobody tells of food that has stood for longer: a time after now was meant. */
 const LONGEST_SINCE = DAY / 2;
 

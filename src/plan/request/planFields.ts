@@ -14,6 +14,9 @@ import { asTable, type Practice } from '../../sources/table';
 /** The most hours of one day, and of each of several, whose breaks are part of the plan. */
 const LONGEST_DAY = { one: 48, several: 20 };
 
+/** Minutes from the start of one day to the start of the next. */
+export const DAY = 24 * 60;
+
 /** The most days of one plan. */
 export const MOST_DAYS = 7;
 

@@ -1,8 +1,8 @@
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { withPlan } from '../plan/answer/withPlan';
 import type { DayPlan, FeasibleDay } from '../plan/index';
 import type { DaySchedule, ScheduledTask } from '../plan/request/daySchedule';
+import { withPlan } from '../plan/withPlan';
 import { formatQuantity } from '../quantity/formatQuantity';
 import { behindRows, type ChartSpec, chart, digits } from './spec';
 import { axisOf, EPSILON, HOUR } from './timelineAxis';

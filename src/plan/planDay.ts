@@ -16,7 +16,6 @@ import { type WorkDone, workDone } from './answer/workDone';
 import { yieldsKnown } from './answer/yieldsKnown';
 import { planCaution } from './cautions';
 import { waitsBasis } from './check/waits';
-import { type Effort, effortFor } from './makes/effort';
 import { cannersOf, potsOf } from './program/kitchen';
 import { limitsOf, useOf } from './program/limits';
 import { type Prepared, prepare } from './program/prepare';
@@ -24,6 +23,7 @@ import { wideningsOf } from './program/widenings';
 import type { DayPlan, FeasibleDay } from './request/dayPlan';
 import type { PlanDayInput } from './request/planInput';
 import type { Fitted } from './schedule/fitDay';
+import { type Effort, effortFor } from './solver/effort';
 import type { Solved } from './solver/solve';
 
 /**

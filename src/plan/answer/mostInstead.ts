@@ -1,10 +1,10 @@
-import { effortFor } from '../makes/effort';
 import type { Making } from '../makes/making';
 import { amountIn, type DayProgram, keyOf, promised } from '../program/decisions';
 import type { Prepared } from '../program/prepare';
 import { toProgram } from '../program/program';
 import { mustOf } from '../program/resources/units';
 import type { MostPromised } from '../request/dayPlan';
+import { effortFor } from '../solver/effort';
 import { type Solved, solve } from '../solver/solve';
 import { tryDay } from './tryDay';
 

@@ -1,10 +1,10 @@
 import type { Reason } from '../../sources/no';
-import type { Effort } from '../makes/effort';
 import type { Making } from '../makes/making';
 import { amountIn, type DayProgram, promised } from '../program/decisions';
 import { searchAgain } from '../program/limits';
 import type { Prepared } from '../program/prepare';
 import { weightsOf } from '../program/program';
+import type { Effort } from '../solver/effort';
 import { optimize } from '../solver/optimize';
 import type { Solved } from '../solver/solve';
 

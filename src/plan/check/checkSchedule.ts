@@ -1,9 +1,9 @@
 import { answer } from '../../common/answer';
 import { type Basis, type Caution, joinCautions } from '../../sources/basis';
 import { caution } from '../../sources/cautions';
-import { withPlan } from '../answer/withPlan';
 import type { FeasibleDay } from '../request/dayPlan';
 import type { DaySchedule } from '../request/daySchedule';
+import { withPlan } from '../withPlan';
 import type { BrokenRule } from './brokenRule';
 import { checkedSchedule } from './checkedSchedule';
 import { planRules } from './checkProducts';

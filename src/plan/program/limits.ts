@@ -1,5 +1,5 @@
-import { type Effort, FEWEST_NODES, nodesFor } from '../makes/effort';
 import type { Limit } from '../request/dayPlan';
+import { type Effort, FEWEST_NODES, nodesFor } from '../solver/effort';
 import { optimize } from '../solver/optimize';
 import { decidedOf } from '../solver/relaxation';
 import { reachOf, type Solved } from '../solver/solve';

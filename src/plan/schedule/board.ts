@@ -1,5 +1,5 @@
-import type { Effort } from '../makes/effort';
 import type { Window } from '../request/daySchedule';
+import type { Effort } from '../solver/effort';
 import { daysOf } from './hours';
 
 /** One thing that can be busy, and how much of it there is. */

@@ -1,5 +1,5 @@
-import type { Effort } from '../makes/effort';
 import type { ScheduledTask, Window } from '../request/daySchedule';
+import type { Effort } from '../solver/effort';
 import { type Blocks, blocksOf, rowsOf } from './blocks';
 import { type Block, type Board, emptyBoard, type Row } from './board';
 import type { Means, Trimmings } from './job';

@@ -1,12 +1,12 @@
 import { fail } from '../../errors/StillroomError';
 import { brokenRules } from '../check/checkTasks';
-import { type Effort, FEWEST_NODES, nodesFor } from '../makes/effort';
 import { decide, isMade, type Kept } from '../program/decide';
 import type { DayProgram } from '../program/decisions';
 import { windowsOf } from '../program/hours';
 import type { Prepared } from '../program/prepare';
 import { minuteShare } from '../program/program';
 import type { DaySchedule, Window } from '../request/daySchedule';
+import { type Effort, FEWEST_NODES, nodesFor } from '../solver/effort';
 import { reachOf, type Solved, type SolveOptions } from '../solver/solve';
 import { growing } from './growing';
 import { workedBy } from './hours';

@@ -1,6 +1,6 @@
 import { seeded } from '../../common/seeded';
-import type { Effort } from '../makes/effort';
 import type { DaySchedule, Window } from '../request/daySchedule';
+import type { Effort } from '../solver/effort';
 import { blocksOf, resourcesOf, shared } from './blocks';
 import { lowerBound } from './bound';
 import { type Day, emptyDay, type PlainTask } from './day';

@@ -1,6 +1,6 @@
-import { costOf, type Effort } from '../makes/effort';
 import { noExperience } from './branching';
 import { type Compact, compactOf, valuesOf } from './compact';
+import { costOf, type Effort } from './effort';
 import { firstPlans, improve } from './firstPlans';
 import type { Program } from './linearProgram';
 import { floorOf, type Search, stepped } from './node';

@@ -1,11 +1,11 @@
 import highsLoader from 'highs';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { effortFor, nodesFor } from '../../../src/plan/makes/effort';
 import type { DayProgram } from '../../../src/plan/program/decisions';
 import { limitsOf, useOf, type Widening, widened } from '../../../src/plan/program/limits';
 import { toProgram } from '../../../src/plan/program/program';
 import { wideningsOf } from '../../../src/plan/program/widenings';
 import { jarsOf, LIDS } from '../../../src/plan/request/stock';
+import { effortFor, nodesFor } from '../../../src/plan/solver/effort';
 import { type Solved, solve } from '../../../src/plan/solver/solve';
 import { randomKitchen, toLp } from '../randomKitchen';
 

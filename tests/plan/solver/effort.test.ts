@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { checkSchedule, type PlanDayInput, planDay } from '../../../src/plan/index';
-import { costOf, effortFor } from '../../../src/plan/makes/effort';
 import { planOf } from '../../../src/plan/planDay';
 import { prepare } from '../../../src/plan/program/prepare';
+import { costOf, effortFor } from '../../../src/plan/solver/effort';
 import { mostNodes } from '../../../src/plan/solver/solve';
 import { codeText } from '../../helpers/errors';
 

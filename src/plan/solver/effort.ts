@@ -1,4 +1,4 @@
-import type { Program } from '../solver/linearProgram';
+import type { Program } from './linearProgram';
 
 /**
  * The work that a plan may still take, counted and not timed, so that the same question always has the same answer.

@@ -14,13 +14,16 @@ const read = (file: string): unknown => JSON.parse(readFileSync(data + file, 'ut
 const text = z.string().trim().min(1);
 const seen = z.enum(['original', 'reproduction', 'citation']);
 /** What the trade does and nobody published has no source, but says why. */
+const rowId = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/);
 const practice = z.looseObject({
+  id: rowId,
   obtained: z.literal('common-practice'),
   reason: text,
   source: z.undefined().optional(),
   locator: z.undefined().optional(),
 });
 const sourced = z.looseObject({
+  id: rowId,
   source: z.string().refine((id) => known.has(id), 'in the register of sources'),
   locator: z.string(),
   obtained: z.enum(['read', 'read-secondary', 'memory', 'computed', 'derived']),
@@ -42,10 +45,12 @@ const pantry = z.strictObject({
   obtained: z.literal('common-practice'),
   reason: text,
   columns: z.record(text, z.string()),
-  rows: z.array(z.looseObject({ source: z.undefined().optional(), locator: z.undefined().optional() })).min(1),
+  rows: z
+    .array(z.looseObject({ id: rowId.optional(), source: z.undefined().optional(), locator: z.undefined().optional() }))
+    .min(1),
 });
 const caution = z.strictObject({
-  id: z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/),
+  id: rowId,
   severity: z.enum(['danger', 'quality', 'note']),
   text: text.min(20),
   source: z
@@ -170,13 +175,24 @@ describe('tables', () => {
     expect(wrong.map(({ id }) => id)).toEqual([]);
   });
 
+  /** The index of what is known is written by a program, one row a food. */
+  test.each(files.filter((file) => !isCautions(file) && !['sources.json', 'foods/known.json'].includes(file)))(
+    '%s has an id of its own for every row',
+    (file) => {
+      const { rows } = read(file) as { rows: { readonly id?: string }[] };
+      expect(rows.filter(({ id }) => id === undefined)).toEqual([]);
+      expect(new Set(rows.map(({ id }) => id)).size).toBe(rows.length);
+    },
+  );
+
   test('a row without its source is refused', () => {
-    const good = { source: 'usda-cghc-2015', locator: 'p. 2-6', obtained: 'read' };
+    const good = { id: 'a-row', source: 'usda-cghc-2015', locator: 'p. 2-6', obtained: 'read' };
     expect(row.safeParse(good).success).toBe(true);
     expect(row.safeParse({ ...good, source: 'nowhere' }).success).toBe(false);
+    expect(row.safeParse({ ...good, id: undefined }).success).toBe(false);
     expect(row.safeParse({ ...good, obtained: 'guessed' }).success).toBe(false);
-    expect(row.safeParse({ obtained: 'common-practice', reason: 'the jar cools' }).success).toBe(true);
-    expect(row.safeParse({ obtained: 'common-practice' }).success).toBe(false);
+    expect(row.safeParse({ id: 'a-row', obtained: 'common-practice', reason: 'the jar cools' }).success).toBe(true);
+    expect(row.safeParse({ id: 'a-row', obtained: 'common-practice' }).success).toBe(false);
     expect(row.safeParse({ ...good, obtained: 'common-practice', reason: 'the jar cools' }).success).toBe(false);
   });
 });

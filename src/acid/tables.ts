@@ -20,7 +20,6 @@ const ids = () => z.array(id()).check(z.minLength(1));
 const texts = () => z.array(text());
 export const jarAcidRow = () =>
   z.strictObject({
-    id: id(),
     acid: text(),
     foods: ids(),
     forms: z.array(id()),
@@ -28,10 +27,9 @@ export const jarAcidRow = () =>
     ...practiceColumns(),
   });
 export const brineFigureRow = () =>
-  z.strictObject({ id: id(), about: text(), value: positive(), unit: text(), ...sourcedColumns() });
+  z.strictObject({ about: text(), value: positive(), unit: text(), ...sourcedColumns() });
 export const foodPhRow = () =>
   z.strictObject({
-    id: id(),
     food: z.exactOptional(id()),
     foods: z.exactOptional(ids()),
     form: z.exactOptional(id()),
@@ -43,7 +41,6 @@ export const foodPhRow = () =>
   });
 export const ruleRow = () =>
   z.strictObject({
-    id: id(),
     about: text(),
     value: some(),
     range: z.exactOptional(z.tuple([positive(), positive()])),
@@ -53,10 +50,9 @@ export const ruleRow = () =>
     ...sourcedColumns(),
   });
 export const fermentRow = () =>
-  z.strictObject({ id: id(), foods: ids(), brine: z.exactOptional(z.literal(true)), ...practiceColumns() });
+  z.strictObject({ foods: ids(), brine: z.exactOptional(z.literal(true)), ...practiceColumns() });
 export const fermentSaltRow = () =>
   z.strictObject({
-    id: id(),
     food: z.exactOptional(id()),
     printed: text(),
     use: z.enum(['dry-salt', 'brine', 'brine-to-top-up', 'brine-in-the-weight-bag', 'share-of-the-cabbage']),
@@ -76,7 +72,6 @@ export const fermentSaltRow = () =>
   });
 export const fermentTimeRow = () =>
   z.strictObject({
-    id: id(),
     food: z.exactOptional(id()),
     printed: text(),
     what: z.enum(['time', 'too-cold-below', 'too-warm-above', 'refrigerated', 'headroom', 'brine-over']),
@@ -94,7 +89,6 @@ export const fermentTimeRow = () =>
   });
 export const saltMeasureRow = () =>
   z.strictObject({
-    id: id(),
     crystal: text(),
     names: texts(),
     measure: z.enum(['tsp', 'tbsp', 'cup']),

@@ -1,10 +1,12 @@
 /** The tables of the pantry, and what is looked up in them by id. */
+import * as z from 'zod/mini';
 import groupTable from '../../data/foods/craft-groups.json';
 import craftTable from '../../data/foods/crafts.json';
 import foodTable from '../../data/foods/foods.json';
 import formTable from '../../data/foods/forms.json';
 import knownTable from '../../data/foods/known.json';
 import sharedTable from '../../data/foods/shared-names.json';
+import { id, type RowOf, text } from '../sources/columns';
 
 /** The kinds of food. */
 export const KINDS = [
@@ -30,56 +32,56 @@ export const KINDS = [
 /** A kind of food: `prepared` is a dish or a preserve with a trade name, such as sauerkraut or ketchup. */
 export type FoodKind = (typeof KINDS)[number];
 
-export interface FoodRow {
-  readonly id: string;
-  readonly name: string;
-  /** What people call several of them; absent for a name that has no plural. */
-  readonly plural?: string;
-  readonly kind: FoodKind;
-  readonly names: readonly string[];
-  readonly wider?: readonly { readonly food: string; readonly crafts: readonly string[] }[];
-  readonly asForm?: readonly { readonly name: string; readonly form: string; readonly said?: true }[];
-  readonly not?: readonly { readonly name: string; readonly food: string }[];
-  /** The food that is meant where `fresh` stands before a name of this one: fresh prunes are plums. */
-  readonly whenFresh?: string;
-}
-export interface FormRow {
-  readonly id: string;
-  readonly name: string;
-  /** How a sentence says it: `{food}` stands for the food's name, `{foods}` for its plural. */
-  readonly phrase?: string;
-  /** How a heading says it, where that is not the phrase. */
-  readonly title?: string;
-  readonly names: readonly string[];
-  /** Other names that are not put beside the name of a food: an apple pie is no apple pie filling. */
-  readonly alone?: readonly string[];
-  /** Whether people put it beside the name of a food: `peach halves`. */
-  readonly joins: boolean;
-  /** The forms that a page prints together as one: `halved or sliced`. */
-  readonly either?: readonly string[];
-  readonly within?: readonly string[];
-}
-export interface CraftRow {
-  readonly id: string;
-  readonly what: string;
-  readonly lends: boolean;
-  readonly tables: readonly string[];
-}
+const names = () => ({ id: id(), name: text() });
+const some = <T extends z.core.SomeType>(item: T) => z.array(item).check(z.minLength(1));
+export const foodRow = () =>
+  z.strictObject({
+    ...names(),
+    /** What people call several of them; absent for a name that has no plural. */
+    plural: z.exactOptional(text()),
+    kind: z.enum(KINDS),
+    names: z.array(text()),
+    wider: z.exactOptional(some(z.strictObject({ food: id(), crafts: some(id()) }))),
+    asForm: z.exactOptional(some(z.strictObject({ name: text(), form: id(), said: z.exactOptional(z.literal(true)) }))),
+    not: z.exactOptional(some(z.strictObject({ name: text(), food: id() }))),
+    /** The food that is meant where `fresh` stands before a name of this one: fresh prunes are plums. */
+    whenFresh: z.exactOptional(id()),
+    reason: z.exactOptional(text()),
+  });
+/** Words with a gap for the food's name. */
+const phrase = () => z.string().check(z.regex(/\{foods?\}/));
+export const formRow = () =>
+  z.strictObject({
+    ...names(),
+    /** How a sentence says it: `{food}` stands for the food's name, `{foods}` for its plural. */
+    phrase: z.exactOptional(phrase()),
+    /** How a heading says it, where that is not the phrase. */
+    title: z.exactOptional(phrase()),
+    names: z.array(text()),
+    /** Other names that are not put beside the name of a food: an apple pie is no apple pie filling. */
+    alone: z.exactOptional(some(text())),
+    /** Whether people put it beside the name of a food: `peach halves`. */
+    joins: z.boolean(),
+    /** The forms that a page prints together as one: `halved or sliced`. */
+    either: z.exactOptional(z.array(id()).check(z.minLength(2))),
+    within: z.exactOptional(some(id())),
+  });
+export const craftRow = () => z.strictObject({ id: id(), what: text(), lends: z.boolean(), tables: some(text()) });
 /** Crafts that are lent together, under one id. */
-export interface CraftGroupRow {
-  readonly id: string;
-  readonly what: string;
-  readonly crafts: readonly string[];
-}
+export const craftGroupRow = () =>
+  z.strictObject({ id: id(), what: text(), crafts: z.array(id()).check(z.minLength(2)) });
 /** Which crafts have figures for a food; the forms are those that their tables name. */
-export interface KnownRow {
-  readonly food: string;
-  readonly crafts: readonly { readonly craft: string; readonly forms: readonly string[] }[];
-}
-export interface SharedName {
-  readonly name: string;
-  readonly foods: readonly string[];
-}
+export const knownRow = () =>
+  z.strictObject({ food: id(), crafts: some(z.strictObject({ craft: id(), forms: z.array(id()) })) });
+export const sharedNameRow = () =>
+  z.strictObject({ ...names(), foods: z.array(id()).check(z.minLength(2)), reason: text() });
+
+export type FoodRow = RowOf<typeof foodRow>;
+export type FormRow = RowOf<typeof formRow>;
+export type CraftRow = RowOf<typeof craftRow>;
+export type CraftGroupRow = RowOf<typeof craftGroupRow>;
+export type KnownRow = RowOf<typeof knownRow>;
+export type SharedName = RowOf<typeof sharedNameRow>;
 
 // the tests prove each table against its schema
 const rowsOf = <Row>(json: unknown): readonly Row[] => (json as { readonly rows: readonly Row[] }).rows;

@@ -40,7 +40,6 @@ const heats = () => ({
 
 export const ruleRow = () =>
   z.strictObject({
-    id: id(),
     about: text(),
     food: z.exactOptional(id()),
     low: z.number(),
@@ -50,7 +49,6 @@ export const ruleRow = () =>
   });
 export const headspaceRow = () =>
   z.strictObject({
-    id: id(),
     pack: z.enum(['liquid', 'dry', 'juice']),
     mouth: z.enum(['wide', 'regular']),
     size: z.enum(['pint', 'quart']),
@@ -59,7 +57,6 @@ export const headspaceRow = () =>
   });
 export const packRow = () =>
   z.strictObject({
-    id: id(),
     foods: ids(),
     pack: z.enum(['syrup', 'sugar', 'dry', 'puree', 'unsweetened', 'water', 'juice', 'sauce']),
     rank: z.int().check(z.positive()),
@@ -132,7 +129,6 @@ export const usUnitRow = () =>
 export const recalledPointRow = () => z.strictObject({ ...named(), initialFreezing: point(), ...sourcedColumns() });
 export const componentRow = () =>
   z.strictObject({
-    id: id(),
     component: text(),
     property: z.enum(['density', 'specificHeat', 'conductivity']),
     unit: text(),
@@ -141,20 +137,19 @@ export const componentRow = () =>
     a2: z.number(),
     ...sourcedColumns(),
   });
-export const correlationRow = () => z.strictObject({ id: id(), formula: text(), units: text(), ...sourcedColumns() });
+export const correlationRow = () => z.strictObject({ formula: text(), units: text(), ...sourcedColumns() });
 export const shapeRow = () =>
   z.strictObject({
+    ...sourcedColumns(),
     id: z.enum(['slab', 'cylinder', 'sphere']),
     P: positive(),
     R: positive(),
     length: text(),
-    ...sourcedColumns(),
   });
 export const constantRow = () =>
-  z.strictObject({ id: id(), quantity: text(), value: positive(), unit: text(), ...sourcedColumns() });
+  z.strictObject({ quantity: text(), value: positive(), unit: text(), ...sourcedColumns() });
 export const practiceRow = () =>
   z.strictObject({
-    id: id(),
     low: z.number(),
     likely: z.number(),
     high: z.number(),

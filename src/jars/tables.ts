@@ -18,7 +18,6 @@ const ids = () => z.array(id()).check(z.minLength(1));
 
 export const headspaceRow = () =>
   z.strictObject({
-    id: id(),
     rule: id(),
     printed: text(),
     least_in: positive(),
@@ -27,7 +26,6 @@ export const headspaceRow = () =>
   });
 export const headspaceScopeRow = () =>
   z.strictObject({
-    id: id(),
     rule: id(),
     foods: z.exactOptional(ids()),
     forms: z.exactOptional(ids()),
@@ -38,7 +36,6 @@ export const headspaceScopeRow = () =>
   });
 export const cannerLoadRow = () =>
   z.strictObject({
-    id: id(),
     canner: z.enum(['usual', 'small', 'large']),
     jar: text(),
     least: jars(),
@@ -47,7 +44,6 @@ export const cannerLoadRow = () =>
   });
 export const cannerRow = () =>
   z.strictObject({
-    id: id(),
     name: text(),
     synonyms: z.array(text()).check(z.minLength(1)),
     methods: z.array(text()),
@@ -55,10 +51,9 @@ export const cannerRow = () =>
     pressure: z.boolean(),
     ...practiceColumns(),
   });
-export const leastLoadRow = () => z.strictObject({ id: id(), jar: text(), least: jars(), ...sourcedColumns() });
+export const leastLoadRow = () => z.strictObject({ jar: text(), least: jars(), ...sourcedColumns() });
 export const sealRuleRow = () =>
   z.strictObject({
-    id: id(),
     text: text(),
     least: z.exactOptional(z.number()),
     most: z.exactOptional(z.number()),
@@ -67,7 +62,6 @@ export const sealRuleRow = () =>
   });
 export const vacuumFactRow = () =>
   z.strictObject({
-    id: id(),
     text: text(),
     value: z.exactOptional(z.number()),
     unit: z.exactOptional(text()),
@@ -75,14 +69,13 @@ export const vacuumFactRow = () =>
   });
 export const containerVacuumRow = () =>
   z.strictObject({
-    id: id(),
     container: text(),
     least: positive(),
     most: positive(),
     unit: z.enum(['inHg', 'mmHg']),
     ...sourcedColumns(),
   });
-export const practiceRow = () => z.strictObject({ id: id(), value: positive(), unit: text(), ...practiceColumns() });
+export const practiceRow = () => z.strictObject({ value: positive(), unit: text(), ...practiceColumns() });
 
 export type HeadspaceRow = RowOf<typeof headspaceRow>;
 export type HeadspaceScopeRow = RowOf<typeof headspaceScopeRow>;

@@ -1,13 +1,12 @@
 /** The schemas of the tables of this module. */
 import * as z from 'zod/mini';
-import { id, positive, sourcedColumns, text } from '../sources/columns';
+import { positive, sourcedColumns, text } from '../sources/columns';
 
 const figure = () => z.nullable(positive());
 
 export const resistanceRow = () =>
   z
     .strictObject({
-      id: id(),
       organism: text(),
       medium: z.string(),
       reference: figure(),
@@ -27,7 +26,6 @@ export const resistanceRow = () =>
 export const publishedRow = () =>
   z
     .strictObject({
-      id: id(),
       about: text(),
       what: text(),
       low: positive(),

@@ -1,24 +1,25 @@
+import * as z from 'zod/mini';
 import table from '../../data/plan/customary.json';
 import type { Range } from '../quantity/types';
 import type { Basis } from '../sources/basis';
-import { practiceBasis } from '../sources/table';
+import { positive, practiceColumns, type RowOf, text } from '../sources/columns';
+import { asTable, practiceBasis } from '../sources/table';
 
 /** One figure of common practice that the plan uses where the cook names none. */
-interface CustomaryRow {
-  readonly id: string;
-  readonly what: string;
-  readonly value: number;
-  readonly low?: number;
-  readonly high?: number;
-  readonly unit: string;
-  readonly reason: string;
-  readonly obtained: string;
-}
+export const customaryRow = () =>
+  z.strictObject({
+    what: text(),
+    value: z.number(),
+    low: z.exactOptional(positive()),
+    high: z.exactOptional(positive()),
+    unit: z.string(),
+    ...practiceColumns(),
+  });
 
-const { rows } = table as { readonly rows: readonly CustomaryRow[] };
+const { rows } = asTable<RowOf<typeof customaryRow>>(table);
 const byId = new Map(rows.map((row) => [row.id, row]));
 
-function rowOf(id: string): CustomaryRow {
+function rowOf(id: string): RowOf<typeof customaryRow> {
   const row = byId.get(id);
   if (row === undefined) throw new Error(`no customary figure ${id}`);
   return row;

@@ -35,7 +35,6 @@ export type Alternative = (typeof ALTERNATIVES)[number];
 /** One printed line of a process table. */
 export const processRow = () =>
   z.strictObject({
-    id: id(),
     recipe: id(),
     food: id(),
     form: id(),
@@ -82,7 +81,6 @@ export type ProcessRow = RowOf<typeof processRow>;
 /** Acid that a process requires: amounts for each jar, or for the recipe. */
 export const acidRow = () =>
   z.strictObject({
-    id: id(),
     acid: id(),
     food: z.exactOptional(id()),
     jar: z.exactOptional(z.enum(LISTED_JARS)),
@@ -107,7 +105,6 @@ export type AcidRow = RowOf<typeof acidRow>;
 export const processRecipeRow = () =>
   z.strictObject({
     /** Id of the recipe. */
-    id: id(),
     name: text(),
     names: z.exactOptional(z.array(text()).check(z.minLength(1))),
     /** `recipe` of the process rows. */
@@ -142,7 +139,6 @@ export type ProcessRecipeRow = RowOf<typeof processRecipeRow>;
 /** What a word that names no tested form leads to. */
 export const nearFormRow = () =>
   z.strictObject({
-    id: id(),
     /** Forms that are asked for. */
     asked: ids(),
     /** Kinds of food that it is for. */
@@ -158,7 +154,6 @@ export type NearFormRow = RowOf<typeof nearFormRow>;
 /** Other words that the form of a recipe is asked for by. */
 export const formNameRow = () =>
   z.strictObject({
-    id: id(),
     recipe: id(),
     forms: z.exactOptional(ids()),
     words: z.exactOptional(z.array(text()).check(z.minLength(1))),
@@ -171,7 +166,6 @@ export type FormNameRow = RowOf<typeof formNameRow>;
 /** A food or form that is not canned. */
 export const notRecommendedRow = () =>
   z.strictObject({
-    id: id(),
     foods: ids(),
     covers: z.enum(['every form', 'every form without a process', 'these forms']),
     forms: z.exactOptional(ids()),
@@ -192,7 +186,6 @@ export type NotRecommendedRow = RowOf<typeof notRecommendedRow>;
 /** The elevation bands of one canner. */
 export const bandRow = () =>
   z.strictObject({
-    id: id(),
     method: z.enum(PRINTED_METHODS),
     /** Upper end of each band in feet, inclusive; `null` is open. */
     upToFt: z.array(z.nullable(positive())),

@@ -1,13 +1,12 @@
 /** Figures that follow from the other tables, by id; the tests work each of them out again. */
 import * as z from 'zod/mini';
 import figuresJson from '../../data/produce/figures.json';
-import { id, positive, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { positive, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable } from '../sources/table';
 import type { Span } from './span';
 
 export const figureRow = () =>
   z.strictObject({
-    id: id(),
     low: z.exactOptional(positive()),
     likely: positive(),
     high: z.exactOptional(positive()),

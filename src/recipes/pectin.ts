@@ -9,10 +9,10 @@ import type { IngredientRow } from './rows/tables';
 export const packageRow = () =>
   z.strictObject({
     /** The kind of pectin. */
+    ...sourcedColumns(),
     id: z.enum(['powdered', 'liquid']),
     grams: z.exactOptional(positive()),
     milliliters: z.exactOptional(positive()),
-    ...sourcedColumns(),
   });
 const rows = asTable<RowOf<typeof packageRow>>(packagesTable).rows;
 

@@ -1,10 +1,12 @@
+import * as z from 'zod/mini';
 import table from '../../data/sheet/beside.json';
 import type { FeasibleDay, ToReady } from '../plan/request/dayPlan';
-import type { TaskKind } from '../plan/request/daySchedule';
+import { TASK_KINDS } from '../plan/request/daySchedule';
 import { ruleFigures } from '../process/canningRules';
 import type { Quantity } from '../quantity/types';
 import type { Caution } from '../sources/basis';
-import { asTable, type Practice } from '../sources/table';
+import { practiceColumns, type RowOf, text } from '../sources/columns';
+import { asTable } from '../sources/table';
 import { letter } from './clock';
 import type { Pen } from './pen';
 import { withAllAlike, withRounds } from './repeats';
@@ -12,14 +14,15 @@ import { type Open, rowsOf } from './rows';
 import type { Front, Line, Row } from './sheet';
 import { say } from './words';
 
-interface Beside extends Practice {
-  readonly id: string;
-  readonly beside?: TaskKind;
-  /** What it says, where another says the same. */
-  readonly says?: string;
-  readonly card?: true;
-}
-const BESIDE = asTable<Beside>(table).rows;
+export const besideRow = () =>
+  z.strictObject({
+    beside: z.exactOptional(z.enum(TASK_KINDS)),
+    /** What it says, where another says the same. */
+    says: z.exactOptional(text()),
+    card: z.exactOptional(z.literal(true)),
+    ...practiceColumns(),
+  });
+const BESIDE = asTable<RowOf<typeof besideRow>>(table).rows;
 const SAYS = new Map(BESIDE.map(({ id, says }) => [id, says ?? id]));
 /** What a caution says: its own id, or a word that it shares with others. */
 export const saysOf = ({ id }: Caution): string => SAYS.get(id) ?? id;

@@ -17,10 +17,10 @@ export const correctionRow = () =>
   z.strictObject({ temperature: z.number(), corrections: points(), ...sourcedColumns() });
 export const solubilityRow = () =>
   z.strictObject({ temperature: z.number(), perSolution: z.number(), perWater: z.number(), ...sourcedColumns() });
-export const solubilityEquationRow = () => z.strictObject({ id: id(), coefficients: numbers(5), ...sourcedColumns() });
+export const solubilityEquationRow = () => z.strictObject({ coefficients: numbers(5), ...sourcedColumns() });
 export const browneRow = () => z.strictObject({ brix: z.number(), rise: positive(), ...sourcedColumns() });
 export const riseEquationRow = () =>
-  z.strictObject({ id: id(), constants: z.record(z.string(), z.number()), range: text(), ...sourcedColumns() });
+  z.strictObject({ constants: z.record(z.string(), z.number()), range: text(), ...sourcedColumns() });
 export const soluteRow = () =>
   z.strictObject({
     solute: text(),
@@ -33,8 +33,7 @@ export const soluteRow = () =>
     viscosity: z.exactOptional(z.nullable(z.number())),
     ...sourcedColumns(),
   });
-export const soluteNameRow = () =>
-  z.strictObject({ id: id(), name: text(), names: z.array(text()), ...practiceColumns() });
+export const soluteNameRow = () => z.strictObject({ name: text(), names: z.array(text()), ...practiceColumns() });
 export const constantRow = () => {
   const figure = { id: id(), what: text(), value: positive(), unit: text() };
   return z.union([

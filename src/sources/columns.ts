@@ -2,7 +2,7 @@
  * The columns that every row carries, for the schema of a table. A schema is a function that is called in the tests
  * only: its return type is the row's type, and nothing of it runs or is bundled where the library is used.
  *
- * A table's schema is `export const dipRow = () => z.strictObject({ id: id(), ...sourcedColumns() })`, and its rows are
+ * A table's schema is `export const dipRow = () => z.strictObject({ grams: positive(), ...sourcedColumns() })`, and its rows are
  * `asTable<RowOf<typeof dipRow>>(json).rows`.
  */
 import * as z from 'zod/mini';
@@ -16,6 +16,7 @@ export const positive = () => z.number().check(z.positive());
 
 /** What every row with a source carries besides its figures. */
 export const sourcedColumns = () => ({
+  id: id(),
   source: text(),
   locator: z.string(),
   obtained: z.enum(['read', 'read-secondary', 'memory', 'computed', 'derived']),
@@ -24,7 +25,7 @@ export const sourcedColumns = () => ({
 });
 
 /** What a row of common practice carries: no source, and why the figure is what it is. */
-export const practiceColumns = () => ({ obtained: z.literal('common-practice'), reason: text() });
+export const practiceColumns = () => ({ id: id(), obtained: z.literal('common-practice'), reason: text() });
 
 type Deep<T> = T extends object ? { readonly [Key in keyof T]: Deep<T[Key]> } : T;
 /** The type of a row, from the schema of its table; read-only to the last list. */

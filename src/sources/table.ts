@@ -5,6 +5,8 @@ export type Obtained = 'read' | 'read-secondary' | 'memory' | 'computed' | 'deri
 
 /** What every row of every table carries besides its figures. */
 export interface Sourced {
+  /** The row's own id, once in its table. */
+  readonly id: string;
   /** Id in the register of sources. */
   readonly source: string;
   /** Where in the source. */
@@ -17,6 +19,7 @@ export interface Sourced {
 
 /** A row of what the trade does and nobody published: it has no source, and says why. */
 export interface Practice {
+  readonly id: string;
   readonly obtained: 'common-practice';
   readonly reason: string;
 }

@@ -1,7 +1,7 @@
 /** The schemas of the tables of this module, and the constants of air by their id. */
 import * as z from 'zod/mini';
 import json from '../../data/steam/air-constants.json';
-import { id, positive, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { positive, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable } from '../sources/table';
 
 const natural = (low: number, high: number) => z.int().check(z.gte(low), z.lte(high));
@@ -34,7 +34,7 @@ export const moistAirRow = () =>
     ...sourcedColumns(),
   });
 export const airConstantRow = () =>
-  z.strictObject({ id: id(), what: text(), value: positive(), unit: text(), ...sourcedColumns() });
+  z.strictObject({ what: text(), value: positive(), unit: text(), ...sourcedColumns() });
 
 const constants = asTable<RowOf<typeof airConstantRow>>(json).rows;
 /** A figure of `data/steam/air-constants.json`. */

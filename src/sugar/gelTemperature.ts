@@ -6,7 +6,7 @@ import { choice, fields, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
-import { id, positive, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { positive, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable, basisOf } from '../sources/table';
 import { boilingTemperature } from '../steam/boilingTemperature';
 import { kitchenElevation } from '../words/elevation';
@@ -14,7 +14,6 @@ import { under } from './inputs';
 
 export const gelPointRow = () =>
   z.strictObject({
-    id: id(),
     /** ft */
     elevation: z.number(),
     /** degF */
@@ -23,7 +22,6 @@ export const gelPointRow = () =>
   });
 export const gelRuleRow = () =>
   z.strictObject({
-    id: id(),
     rule: text(),
     formula: text(),
     value: positive(),

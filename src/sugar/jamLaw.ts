@@ -27,7 +27,6 @@ const percent = () => z.exactOptional(z.number().check(z.gte(0), z.lte(100)));
 const some = () => z.exactOptional(positive());
 export const lawRow = () =>
   z.strictObject({
-    id: id(),
     rule: text(),
     place: text(),
     law: text(),
@@ -43,9 +42,8 @@ export const lawRow = () =>
     ...sourcedColumns(),
   });
 export const usFruitRow = () =>
-  z.strictObject({ id: id(), food: id(), printed: text(), group: z.literal([1, 2]), ...sourcedColumns() });
-export const factorRow = () =>
-  z.strictObject({ id: id(), food: id(), printed: text(), factor: positive(), ...sourcedColumns() });
+  z.strictObject({ food: id(), printed: text(), group: z.literal([1, 2]), ...sourcedColumns() });
+export const factorRow = () => z.strictObject({ food: id(), printed: text(), factor: positive(), ...sourcedColumns() });
 export type LawRow = RowOf<typeof lawRow>;
 export type FactorRow = RowOf<typeof factorRow>;
 const laws = asTable<LawRow>(lawJson).rows;

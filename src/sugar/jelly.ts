@@ -25,7 +25,6 @@ const TESTS = ['one lump', 'several lumps', 'flakes', 'most juices', 'cooking te
 const ends = () => z.tuple([z.number().check(z.gte(0)), z.number()]);
 export const sugarForJuiceRow = () =>
   z.strictObject({
-    id: id(),
     result: z.enum(TESTS),
     sugar: z.number(),
     atMost: z.exactOptional(z.literal(true)),
@@ -33,7 +32,6 @@ export const sugarForJuiceRow = () =>
   });
 export const jellyJuiceRow = () =>
   z.strictObject({
-    id: id(),
     food: id(),
     printed: text(),
     waterPerPound: ends(),

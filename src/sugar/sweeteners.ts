@@ -10,7 +10,6 @@ import { asTable, basisOf } from '../sources/table';
 
 export const sweetenerRow = () =>
   z.strictObject({
-    id: id(),
     food: id(),
     printed: text(),
     /** Dissolved solids, g in 100 g. */

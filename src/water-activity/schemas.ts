@@ -33,7 +33,7 @@ const limits = () => ({
 export const tables = {
   'activity-bands': () =>
     z.strictObject({ low: share(), high: share(), inhibited_below: text(), foods: text(), ...sourcedColumns() }),
-  assumptions: () => z.strictObject({ id: id(), value: number(), what: text(), ...practiceColumns() }),
+  assumptions: () => z.strictObject({ value: number(), what: text(), ...practiceColumns() }),
   'dried-from': () => z.strictObject({ food: id(), from: id(), ...practiceColumns() }),
   'extended-debye-huckel': () =>
     z.strictObject({
@@ -90,7 +90,6 @@ export const tables = {
   'growth-limits-others': () => z.strictObject({ ...limits(), ...sourcedColumns() }),
   'isotherm-equations': () =>
     z.strictObject({
-      id: id(),
       model: text(),
       formula: text(),
       inverse: z.string(),
@@ -107,7 +106,6 @@ export const tables = {
     }),
   isotherms: () =>
     z.strictObject({
-      id: id(),
       ...ofFood(),
       state: z.string(),
       model: z.enum(ISOTHERM_MODELS),
@@ -119,7 +117,6 @@ export const tables = {
     }),
   models: () =>
     z.strictObject({
-      id: id(),
       equation: text(),
       variables: text(),
       validity: text(),
@@ -211,14 +208,12 @@ export const tables = {
     }),
   'solute-mixtures': () =>
     z.strictObject({
-      id: id(),
       ...named(),
       parts: z.array(z.strictObject({ solute: id(), share: share() })).check(z.minLength(2)),
       ...sourcedColumns(),
     }),
   solutes: () =>
     z.strictObject({
-      id: id(),
       ...named(),
       ions: z.number().check(z.int(), z.gt(0)),
       M_g_mol: positive(),
@@ -227,7 +222,6 @@ export const tables = {
     }),
   'sucrose-equations': () =>
     z.strictObject({
-      id: id(),
       equation: text(),
       constants: z.record(z.string(), z.number()),
       range: text(),

@@ -1,14 +1,17 @@
 /** The word `acidity`: `acid` (pH 4.6 and below) or `low-acid` (above it). */
+import * as z from 'zod/mini';
 import acidityTable from '../../data/words/acidities.json';
-import { asTable, type Practice } from '../sources/table';
-import { type Choices, choiceField, readChoice, type Spelled } from './choices';
+import { practiceColumns, type RowOf } from '../sources/columns';
+import { asTable } from '../sources/table';
+import { type Choices, choiceField, readChoice, spelledColumns } from './choices';
 import { word } from './word';
 
 /** The two kinds of food that canning tells apart. */
 export const ACIDITIES = ['acid', 'low-acid'] as const;
 export type Acidity = (typeof ACIDITIES)[number];
 
-export const acidityRows = asTable<Spelled & Practice>(acidityTable).rows;
+export const acidityColumns = () => z.strictObject({ ...spelledColumns(ACIDITIES), ...practiceColumns() });
+export const acidityRows = asTable<RowOf<typeof acidityColumns>>(acidityTable).rows;
 
 const CHOICES: Choices<Acidity> = { what: 'an acidity', rows: acidityRows, allowed: ACIDITIES };
 

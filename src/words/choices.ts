@@ -1,7 +1,15 @@
 /** The one reader of the trade's choices: a caller's spelling in, the word of the tables out. */
+import * as z from 'zod/mini';
 import { findNamed, type Named, nearestNames } from '../common/names';
 import { fail } from '../errors/StillroomError';
 import { reading } from '../quantity/fields';
+import { text } from '../sources/columns';
+
+/** The columns of a choice: its word and its spellings. */
+export const spelledColumns = <const T extends readonly [string, ...string[]]>(words: T) => ({
+  name: z.enum(words),
+  synonyms: z.array(text()).check(z.minLength(1)),
+});
 
 /** A choice with its spellings; a spelling that could be several choices lists them in `asks`. */
 export interface Spelled extends Named {

@@ -1,22 +1,29 @@
 /** The word `jar`: a size by name, a nominal volume, or a measured jar; read here for every function. */
+import * as z from 'zod/mini';
 import sizeTable from '../../data/words/jar-sizes.json';
-import { findNamed, type Named, nearestNames } from '../common/names';
+import { findNamed, nearestNames } from '../common/names';
 import { fail, StillroomError, within } from '../errors/StillroomError';
 import { fields, length, optional, readInput, reading, volume } from '../quantity/fields';
 import { parseQuantity } from '../quantity/parseQuantity';
 import { toDecimalIn } from '../quantity/scale';
 import type { LengthInput, Quantity, VolumeInput } from '../quantity/types';
-import { asTable, type Sourced } from '../sources/table';
+import { type RowOf, sourcedColumns, text } from '../sources/columns';
+import { asTable } from '../sources/table';
 import { isNumbered, plainJar, sayMouth, volumeText } from './jarText';
 import { type JarMouth, mouth } from './mouth';
 import { type WordMeaning, word } from './word';
 
 /** A size of home-canning jars, from the smallest up. */
-export interface JarSizeRow extends Sourced, Named {
-  readonly plural: string;
-  readonly nominal_floz: number;
-  readonly nominal_mL: string;
-}
+export const jarSizeColumns = () =>
+  z.strictObject({
+    name: text(),
+    synonyms: z.array(text()).check(z.minLength(1)),
+    plural: text(),
+    nominal_floz: z.int().check(z.positive()),
+    nominal_mL: z.string().check(z.regex(/^\d+\.\d+$/)),
+    ...sourcedColumns(),
+  });
+export type JarSizeRow = RowOf<typeof jarSizeColumns>;
 export const sizeRows = asTable<JarSizeRow>(sizeTable).rows;
 /** The names of the sizes, from the smallest up. */
 export const JAR_SIZES: readonly string[] = sizeRows.map(({ name }) => name);

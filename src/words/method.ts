@@ -1,7 +1,9 @@
 /** The word `method`: the canner, one of four; the gauge of a pressure canner must be named. */
+import * as z from 'zod/mini';
 import methodTable from '../../data/words/methods.json';
-import { asTable, type Practice } from '../sources/table';
-import { type Choices, choiceField, readChoice, type Spelled } from './choices';
+import { practiceColumns, type RowOf, text } from '../sources/columns';
+import { asTable } from '../sources/table';
+import { type Choices, choiceField, readChoice, spelledColumns } from './choices';
 import { word } from './word';
 
 /** The canners of the process tables. */
@@ -9,7 +11,14 @@ export const METHODS = ['boiling-water', 'dial-gauge', 'weighted-gauge', 'atmosp
 /** How jars are heated. */
 export type CanningMethod = (typeof METHODS)[number];
 
-export const methodRows = asTable<Spelled & Practice>(methodTable).rows;
+export const methodColumns = () =>
+  z.strictObject({
+    ...spelledColumns([...METHODS, 'pressure canner']),
+    asks: z.exactOptional(z.array(text()).check(z.minLength(2))),
+    question: z.exactOptional(text()),
+    ...practiceColumns(),
+  });
+export const methodRows = asTable<RowOf<typeof methodColumns>>(methodTable).rows;
 
 const choices = <T extends CanningMethod>(allowed: readonly T[]): Choices<T> => ({
   what: 'a canner',

@@ -1,18 +1,23 @@
 /** The word `mouth`: the opening of a canning jar, regular or wide. */
+import * as z from 'zod/mini';
 import mouthTable from '../../data/words/mouths.json';
-import { asTable, type Sourced } from '../sources/table';
-import { type Choices, choiceField, readChoice, type Spelled } from './choices';
+import { type RowOf, sourcedColumns, text } from '../sources/columns';
+import { asTable } from '../sources/table';
+import { type Choices, choiceField, readChoice, spelledColumns } from './choices';
 import { word } from './word';
 
 /** The two mouths of home-canning jars. */
 export const MOUTHS = ['regular', 'wide'] as const;
 export type JarMouth = (typeof MOUTHS)[number];
 
-export interface MouthRow extends Sourced, Spelled {
-  readonly name: JarMouth;
-  /** Diameter of the opening as printed: a kitchen fraction. */
-  readonly opening_in: string;
-}
+export const mouthColumns = () =>
+  z.strictObject({
+    ...spelledColumns(MOUTHS),
+    /** Diameter of the opening as printed: a kitchen fraction. */
+    opening_in: text(),
+    ...sourcedColumns(),
+  });
+export type MouthRow = RowOf<typeof mouthColumns>;
 export const mouthRows = asTable<MouthRow>(mouthTable).rows;
 
 const CHOICES: Choices<JarMouth> = { what: 'a mouth', rows: mouthRows, allowed: MOUTHS };

@@ -1,64 +1,39 @@
 /** The pantry's own tables: ids, names, links. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { nameKey, wordsOf } from '../../src/common/names';
 import { figuresFor } from '../../src/foods/figuresFor';
 import { keyOf } from '../../src/foods/lookUpFood';
-import { craftGroupRows, craftRows, foodRows, formRows, KINDS, knownRows, sharedNames } from '../../src/foods/tables';
+import {
+  craftGroupRow,
+  craftGroupRows,
+  craftRow,
+  craftRows,
+  foodRow,
+  foodRows,
+  formRow,
+  formRows,
+  KINDS,
+  knownRow,
+  knownRows,
+  sharedNameRow,
+  sharedNames,
+} from '../../src/foods/tables';
 import { knownNow, makeKnown, rowsOf } from './known';
 
-const text = z.string().trim().min(1);
-const id = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/);
-const foodIds = new Set(foodRows.map((row) => row.id));
-const formIds = new Set(formRows.map((row) => row.id));
-const craftIds = new Set(craftRows.map((row) => row.id));
-const food = id.refine((each) => foodIds.has(each), 'a food of the pantry');
-const form = id.refine((each) => formIds.has(each), 'a form of the pantry');
-const groupIds = new Set(craftGroupRows.map((row) => row.id));
-const craft = id.refine((each) => craftIds.has(each), 'a craft');
-const craftOrGroup = id.refine((each) => craftIds.has(each) || groupIds.has(each), 'a craft or a group of crafts');
-const SCHEMAS: Readonly<Record<string, z.ZodType>> = {
-  foods: z.strictObject({
-    id,
-    name: text,
-    plural: text.optional(),
-    kind: z.enum(KINDS),
-    names: z.array(text),
-    wider: z
-      .array(z.strictObject({ food, crafts: z.array(craftOrGroup).min(1) }))
-      .min(1)
-      .optional(),
-    asForm: z
-      .array(z.strictObject({ name: text, form, said: z.literal(true).optional() }))
-      .min(1)
-      .optional(),
-    not: z
-      .array(z.strictObject({ name: text, food }))
-      .min(1)
-      .optional(),
-    whenFresh: food.optional(),
-    reason: text.optional(),
-  }),
-  forms: z.strictObject({
-    id,
-    name: text,
-    phrase: text.regex(/\{foods?\}/).optional(),
-    title: text.regex(/\{foods?\}/).optional(),
-    names: z.array(text),
-    alone: z.array(text).min(1).optional(),
-    joins: z.boolean(),
-    either: z.array(form).min(2).optional(),
-    within: z.array(form).min(1).optional(),
-  }),
-  crafts: z.strictObject({ id, what: text, lends: z.boolean(), tables: z.array(text).min(1) }),
-  'craft-groups': z.strictObject({ id, what: text, crafts: z.array(craft).min(2) }),
-  'shared-names': z.strictObject({ name: text, foods: z.array(food).min(2), reason: text }),
-  known: z.strictObject({
-    food,
-    crafts: z.array(z.strictObject({ craft, forms: z.array(form) })).min(1),
-  }),
+const SCHEMAS: Readonly<Record<string, z.ZodMiniType>> = {
+  foods: foodRow(),
+  forms: formRow(),
+  crafts: craftRow(),
+  'craft-groups': craftGroupRow(),
+  'shared-names': sharedNameRow(),
+  known: knownRow(),
 };
+const foodIds = foodRows.map((row) => row.id);
+const formIds = formRows.map((row) => row.id);
+const craftIds = craftRows.map((row) => row.id);
+const groupIds = craftGroupRows.map((row) => row.id);
 const data = new URL('../../data/', import.meta.url);
 const kebab = (name: string): string =>
   name
@@ -100,6 +75,33 @@ describe.each(Object.entries(SCHEMAS))('%s', (table, schema) => {
 test('the tables of the folder are all here', () => {
   const files = readdirSync(new URL('foods/', data)).map((file) => file.replace('.json', ''));
   expect(files.sort()).toEqual(Object.keys(SCHEMAS).sort());
+});
+
+/** Those of a column's ids that no row of the list has. */
+const strangers = (ids: readonly string[], list: readonly string[]): string[] => ids.filter((id) => !list.includes(id));
+
+test('each id that a row names is there', () => {
+  const foods = [
+    ...foodRows.flatMap(({ wider = [], not = [], whenFresh = [] }) =>
+      [...wider, ...not].map(({ food }) => food).concat(whenFresh),
+    ),
+    ...sharedNames.flatMap((row) => row.foods),
+    ...knownRows.map(({ food }) => food),
+  ];
+  expect(strangers(foods, foodIds)).toEqual([]);
+  const forms = [
+    ...foodRows.flatMap(({ asForm = [] }) => asForm.map(({ form }) => form)),
+    ...formRows.flatMap(({ either = [], within = [] }) => [...either, ...within]),
+    ...knownRows.flatMap(({ crafts }) => crafts.flatMap((each) => each.forms)),
+  ];
+  expect(strangers(forms, formIds)).toEqual([]);
+  const crafts = [
+    ...craftGroupRows.flatMap((row) => row.crafts),
+    ...knownRows.flatMap((row) => row.crafts.map(({ craft }) => craft)),
+  ];
+  expect(strangers(crafts, craftIds)).toEqual([]);
+  const lent = foodRows.flatMap(({ wider = [] }) => wider.flatMap((each) => each.crafts));
+  expect(strangers(lent, [...craftIds, ...groupIds])).toEqual([]);
 });
 
 test('an id is the name, and stands once', () => {
@@ -201,7 +203,7 @@ test('the index is what the tables say (npx tsx tests/foods/known.ts)', () => {
 test('a group of crafts is no craft, and lends only what may be lent', () => {
   const mayLend = new Set(craftRows.filter(({ lends }) => lends).map(({ id: craft }) => craft));
   for (const { id: group, crafts } of craftGroupRows) {
-    expect(craftIds.has(group)).toBe(false);
+    expect(craftIds).not.toContain(group);
     expect(crafts.filter((each) => !mayLend.has(each))).toEqual([]);
     expect(foodRows.some(({ wider }) => wider?.some((each) => each.crafts.includes(group)))).toBe(true);
   }

@@ -1,15 +1,38 @@
 import { expect, test } from 'vitest';
 import * as z from 'zod/mini';
 import cautions from '../../data/plan/cautions.json';
-import { customaryServing } from '../../src/plan/answer/unitSize';
+import { customaryServing, servingRow } from '../../src/plan/answer/unitSize';
 import { planCaution } from '../../src/plan/cautions';
-import { longestWait, type WaitId } from '../../src/plan/check/waits';
-import { customary, customaryRange } from '../../src/plan/customary';
-import { countedIn } from '../../src/plan/makes/counted';
-import { makesOf } from '../../src/plan/request/planFields';
+import { longestWait, type WaitId, waitRow } from '../../src/plan/check/waits';
+import { customary, customaryRange, customaryRow } from '../../src/plan/customary';
+import { countedIn, unitRow } from '../../src/plan/makes/counted';
+import { stepsRow } from '../../src/plan/makes/ownBook';
+import { pantryRow } from '../../src/plan/makes/pantry';
+import { potFoodRow } from '../../src/plan/makes/pots';
+import { freeTasteRow } from '../../src/plan/makes/taste';
+import { potFillRow } from '../../src/plan/program/fillOf';
+import { makesOf, makesRow } from '../../src/plan/request/planFields';
 import { RECIPES } from '../../src/recipes/rows/rows';
 import { MAKES } from '../../src/recipes/rows/tables';
-import { readTable } from '../helpers/tables';
+import { checkTables, expectFolder, readTable } from '../helpers/tables';
+
+const schemas = {
+  customary: customaryRow(),
+  'free-taste': freeTasteRow(),
+  makes: makesRow(),
+  'own-steps': stepsRow(),
+  pantry: pantryRow(),
+  'pot-fill': potFillRow(),
+  'pot-foods': potFoodRow(),
+  servings: servingRow(),
+  units: unitRow(),
+  waits: waitRow(),
+};
+checkTables('plan', schemas);
+
+test('there is no table without a schema', () => {
+  expectFolder('plan', Object.keys(schemas));
+});
 
 test('the cautions of the plan', () => {
   const schema = z.array(
@@ -23,19 +46,7 @@ test('the cautions of the plan', () => {
   expect(() => planCaution('none such')).toThrow('no caution');
 });
 test('the longest waits: each with its reason, and no jar waits over 20 minutes', () => {
-  const text = z.string().check(z.minLength(1));
-  const row = z.strictObject({
-    id: z.enum(['filled-jar', 'filled-tray', 'prepared', 'hot-canner', 'hot-sauce']),
-    what: text,
-    from: text,
-    until: text,
-    minutes: z.int().check(z.positive()),
-    reason: text,
-    obtained: z.literal('common-practice'),
-  });
-  const { rows, columns } = readTable('plan', 'waits');
-  const read = z.array(row).parse(rows);
-  expect(Object.keys(columns)).toEqual(Object.keys(read[0] as object).filter((name) => name !== 'obtained'));
+  const read = z.array(waitRow()).parse(readTable('plan', 'waits').rows);
   expect(read.map(({ id, minutes }) => [id, minutes])).toEqual([
     ['filled-jar', 20],
     ['filled-tray', 20],
@@ -48,18 +59,7 @@ test('the longest waits: each with its reason, and no jar waits over 20 minutes'
 });
 
 test('customary figures: each with its reason, and read by its id', () => {
-  const text = z.string().check(z.minLength(1));
-  const row = z.strictObject({
-    id: z.string().check(z.regex(/^[a-z-]+$/)),
-    what: text,
-    value: z.number(),
-    low: z.optional(z.number().check(z.positive())),
-    high: z.optional(z.number().check(z.positive())),
-    unit: z.string(),
-    reason: text,
-    obtained: z.literal('common-practice'),
-  });
-  const read = z.array(row).parse(readTable('plan', 'customary').rows);
+  const read = z.array(customaryRow()).parse(readTable('plan', 'customary').rows);
   expect(new Set(read.map(({ id }) => id)).size).toBe(read.length);
   for (const { id, value, low = value, high = value } of read) {
     expect(customary(id)).toBe(value);
@@ -69,35 +69,23 @@ test('customary figures: each with its reason, and read by its id', () => {
   expect(() => customary('none such')).toThrow('no customary figure');
 });
 
-const text = z.string().check(z.minLength(1));
-const above = z.number().check(z.positive());
-const practice = { reason: z.string().check(z.minLength(20)), obtained: z.literal('common-practice') };
-const make = z.enum(MAKES);
-
 test('wider words for what to make: each with what recipes make, and a recipe for each', () => {
-  const row = z.strictObject({
-    id: text,
-    makes: z.array(make).check(z.minLength(1)),
-    canned: z.optional(z.literal(true)),
-    ...practice,
-  });
-  for (const { id, makes, canned } of z.array(row).parse(readTable('plan', 'makes').rows)) {
+  for (const { word, makes, canned } of z.array(makesRow()).parse(readTable('plan', 'makes').rows)) {
     // a wider word that recipes use too means their kind first
-    expect(makes[0]).toBe(MAKES.find((each) => each === id) ?? makes[0]);
-    expect(makesOf(id)).toEqual(makes);
+    expect(makes[0]).toBe(MAKES.find((each) => each === word) ?? makes[0]);
+    expect(makesOf(word)).toEqual(makes);
     for (const each of makes) {
       const rows = RECIPES.filter((recipe) => recipe.makes === each);
       expect(
         rows.some(({ keeps }) => canned !== true || keeps.some((keep) => 'process' in keep)),
-        `${id} ${each}`,
+        `${word} ${each}`,
       ).toBe(true);
     }
   }
   expect(makesOf('none such')).toEqual([]);
 });
 test('what products are counted in: one and several', () => {
-  const row = z.strictObject({ id: z.string().check(z.regex(/^[a-z-]+$/)), one: text, many: text, ...practice });
-  for (const { id, one, many } of z.array(row).parse(readTable('plan', 'units').rows)) {
+  for (const { id, one, many } of z.array(unitRow()).parse(readTable('plan', 'units').rows)) {
     expect(countedIn(id, '8 oz')).toEqual({
       unit: one.replace('{size}', '8 oz'),
       plural: many.replace('{size}', '8 oz'),
@@ -107,16 +95,7 @@ test('what products are counted in: one and several', () => {
   expect(() => countedIn('none such')).toThrow('no unit');
 });
 test('servings: one for each kind that is eaten as it is', () => {
-  const serving = z.strictObject({
-    id: text,
-    makes: z.array(make).check(z.minLength(1)),
-    amount: above,
-    unit: text,
-    metricAmount: above,
-    metricUnit: text,
-    ...practice,
-  });
-  const servings = z.array(serving).parse(readTable('plan', 'servings').rows);
+  const servings = z.array(servingRow()).parse(readTable('plan', 'servings').rows);
   const all = servings.flatMap(({ makes }) => makes);
   expect(new Set(all).size).toBe(all.length);
   expect(MAKES.filter((each) => customaryServing(each, true) === undefined)).toEqual(['stock']);

@@ -17,11 +17,12 @@ test('an unknown id offers the nearest', () => {
 });
 
 test('a row says how its figure was obtained', () => {
-  const row = { source: 'usda-cghc-2015', locator: 'p. 2-6' };
+  const place = { source: 'usda-cghc-2015', locator: 'p. 2-6' };
+  const row = { id: 'peach-halves', ...place };
   expect(basisOf({ ...row, obtained: 'read' }, 'process time')).toEqual({
     of: 'process time',
     kind: 'published',
-    ...row,
+    ...place,
   });
   expect(basisOf({ ...row, obtained: 'read-secondary' }, 'x').kind).toBe('published');
   expect(basisOf({ ...row, obtained: 'memory' }, 'x').kind).toBe('recalled');

@@ -1,34 +1,21 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import * as z from 'zod';
 import { describeJar } from '../../src/jars/index';
 import { parseAmount } from '../../src/quantity/amount';
-import { acidityRows } from '../../src/words/acidity';
+import { acidityColumns, acidityRows } from '../../src/words/acidity';
 import type { Spelled } from '../../src/words/choices';
-import { readJar, sizeRows } from '../../src/words/jar';
-import { methodRows } from '../../src/words/method';
-import { mouthRows } from '../../src/words/mouth';
-import { packRows } from '../../src/words/pack';
-import { checkTables, dataFolder, practice, sourced } from '../helpers/tables';
+import { jarSizeColumns, readJar, sizeRows } from '../../src/words/jar';
+import { methodColumns, methodRows } from '../../src/words/method';
+import { mouthColumns, mouthRows } from '../../src/words/mouth';
+import { packColumns, packRows } from '../../src/words/pack';
+import { checkTables, dataFolder } from '../helpers/tables';
 
-const names = { name: z.string().min(1), synonyms: z.array(z.string().min(1)).min(1) };
 const schemas = {
-  'jar-sizes': z.strictObject({
-    ...names,
-    plural: z.string().min(1),
-    nominal_floz: z.number().int().min(1),
-    nominal_mL: z.string().regex(/^\d+\.\d+$/),
-    ...sourced,
-  }),
-  mouths: z.strictObject({ ...names, name: z.enum(['regular', 'wide']), opening_in: z.string(), ...sourced }),
-  methods: z.strictObject({
-    ...names,
-    asks: z.array(z.string()).min(2).optional(),
-    question: z.string().min(1).optional(),
-    ...practice,
-  }),
-  packs: z.strictObject({ ...names, ...practice }),
-  acidities: z.strictObject({ ...names, ...practice }),
+  'jar-sizes': jarSizeColumns(),
+  mouths: mouthColumns(),
+  methods: methodColumns(),
+  packs: packColumns(),
+  acidities: acidityColumns(),
 };
 checkTables('words', schemas);
 

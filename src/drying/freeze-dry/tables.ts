@@ -5,7 +5,7 @@ import freezeDryingTable from '../../../data/drying/freeze-dry/freeze-drying.jso
 import fruitTable from '../../../data/drying/freeze-dry/glass-transition-fruit.json';
 import sugarTable from '../../../data/drying/freeze-dry/glass-transition-sugars.json';
 import formulaTable from '../../../data/drying/freeze-dry/gordon-taylor.json';
-import { id, positive, type RowOf, sourcedColumns } from '../../sources/columns';
+import { positive, type RowOf, sourcedColumns } from '../../sources/columns';
 import { asTable } from '../../sources/table';
 import { endsColumn, foodColumns, itemRow, rowOf } from '../rows';
 
@@ -15,7 +15,6 @@ const several = () => z.exactOptional(z.array(z.number()).check(z.minLength(1)))
 /** A published time or condition of freeze-drying. */
 export const freezeDryingRow = () =>
   z.strictObject({
-    id: id(),
     food: z.exactOptional(z.string()),
     foods: z.exactOptional(z.array(z.string())),
     form: z.exactOptional(z.string()),
@@ -45,15 +44,13 @@ const freezeDryingRows = asTable<FreezeDryingRow>(freezeDryingTable).rows;
 export const freezeDrying = (wanted: string): FreezeDryingRow => rowOf(freezeDryingRows, wanted);
 
 /** A collapse temperature. */
-export const collapseRow = () =>
-  z.strictObject({ id: id(), ...foodColumns(), Tc_degC: endsColumn(), ...sourcedColumns() });
+export const collapseRow = () => z.strictObject({ ...foodColumns(), Tc_degC: endsColumn(), ...sourcedColumns() });
 export type CollapseRow = RowOf<typeof collapseRow>;
 export const collapseRows = asTable<CollapseRow>(collapseTable).rows;
 
 /** The glass transition of a food. */
 export const glassFruitRow = () =>
   z.strictObject({
-    id: id(),
     ...foodColumns(),
     Tgs_degC: z.exactOptional(z.nullable(z.number())),
     k: z.exactOptional(z.nullable(z.number())),
@@ -71,7 +68,6 @@ export const glassFruitRows = asTable<GlassFruitRow>(fruitTable).rows;
 /** The glass transition of a dry sugar. */
 export const glassSugarRow = () =>
   z.strictObject({
-    id: id(),
     food: z.string(),
     sugar: z.string(),
     Tg_degC: z.number(),

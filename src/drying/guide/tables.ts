@@ -11,7 +11,7 @@ import rehydrationTable from '../../../data/drying/guide/rehydration.json';
 import rehydrationGeneralTable from '../../../data/drying/guide/rehydration-general.json';
 import settingsTable from '../../../data/drying/guide/settings.json';
 import yieldTable from '../../../data/drying/guide/yields.json';
-import { id, positive, type RowOf, sourcedColumns } from '../../sources/columns';
+import { positive, type RowOf, sourcedColumns } from '../../sources/columns';
 import { asTable } from '../../sources/table';
 import { endsColumn, foodColumns, type ItemRow, itemRow, numberOf, rowOf } from '../rows';
 
@@ -21,7 +21,6 @@ const minutesColumn = () => z.nullable(endsColumn());
 /** One publication's line for one food. */
 export const guideRow = () =>
   z.strictObject({
-    id: id(),
     food: z.string(),
     forms: z.exactOptional(z.array(z.string()).check(z.minLength(1))),
     printed: z.string(),
@@ -43,7 +42,6 @@ export const guideRows = asTable<GuideRow>(guideTable).rows;
 /** What fresh produce gives dried. */
 export const yieldRow = () =>
   z.strictObject({
-    id: id(),
     ...foodColumns(),
     fresh_lb: z.exactOptional(z.number()),
     dried_lb: z.exactOptional(endsColumn()),
@@ -61,7 +59,6 @@ export const yieldRows = asTable<YieldRow>(yieldTable).rows;
 /** A food that holds much fat. */
 export const fatRow = () =>
   z.strictObject({
-    id: id(),
     ...foodColumns(),
     fat_percent: z.number().check(z.positive(), z.maximum(100)),
     ...sourcedColumns(),
@@ -72,7 +69,6 @@ export const fatRows = asTable<FatRow>(fatTable).rows;
 /** A reading of a dip. */
 export const dipRow = () =>
   z.strictObject({
-    id: id(),
     name: z.string(),
     synonyms: z.array(z.string()),
     ingredients: z.array(
@@ -101,7 +97,6 @@ export const leatherItem = (wanted: string): LeatherRow => rowOf(leatherRows, wa
 /** Hours of leather by its thickness. */
 export const leatherHoursRow = () =>
   z.strictObject({
-    id: id(),
     where: z.enum(['dryer', 'oven']),
     thickness_in: z.number().check(z.positive(), z.maximum(0.25)),
     mean_in: z.exactOptional(positive()),
@@ -119,7 +114,6 @@ export const leatherHours = [...asTable<LeatherHoursRow>(hoursTable).rows].sort(
 /** A treatment that kills insects and their eggs. */
 export const pasteurizingRow = () =>
   z.strictObject({
-    id: id(),
     by: z.enum(['freezer', 'oven']),
     kinds: z.array(kindColumn()).check(z.minLength(1)),
     served: z.boolean(),
@@ -136,7 +130,6 @@ export const pasteurizingRows = asTable<PasteurizingRow>(pasteurizingTable).rows
 /** A step of jerky. */
 export const jerkyRow = () =>
   z.strictObject({
-    id: id(),
     step: z.string(),
     foods: z.exactOptional(z.array(z.string())),
     forms: z.exactOptional(z.array(z.string())),
@@ -155,7 +148,6 @@ export const jerkyStep = (wanted: string): JerkyRow => rowOf(offeredJerky, wante
 /** Water that dried food takes up again. */
 export const rehydrationRow = () =>
   z.strictObject({
-    id: id(),
     ...foodColumns(),
     water_cups_per_cup_dried: positive(),
     soak_hours_min: positive(),

@@ -1,9 +1,11 @@
+import * as z from 'zod/mini';
 import servingsJson from '../../../data/plan/servings.json';
 import { isMass } from '../../quantity/fields';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
-import type { Makes } from '../../recipes/rows/tables';
-import { asTable, type Practice } from '../../sources/table';
+import { MAKES, type Makes } from '../../recipes/rows/tables';
+import { positive, practiceColumns, type RowOf, text } from '../../sources/columns';
+import { asTable } from '../../sources/table';
 import { customary } from '../customary';
 import type { Kept } from '../program/decide';
 
@@ -30,14 +32,16 @@ export function unitSize({ making, said: { jars, packs, trays } }: Pick<Kept, 'm
 
 export type Serving = Quantity<'mass'> | Quantity<'volume'>;
 
-interface ServingRow extends Practice {
-  readonly makes: readonly Makes[];
-  readonly amount: number;
-  readonly unit: string;
-  readonly metricAmount: number;
-  readonly metricUnit: string;
-}
-const servings = asTable<ServingRow>(servingsJson).rows;
+export const servingRow = () =>
+  z.strictObject({
+    makes: z.array(z.enum(MAKES)).check(z.minLength(1)),
+    amount: positive(),
+    unit: text(),
+    metricAmount: positive(),
+    metricUnit: text(),
+    ...practiceColumns(),
+  });
+const servings = asTable<RowOf<typeof servingRow>>(servingsJson).rows;
 
 /** The customary serving of what a recipe makes; none of what is not eaten as it is. */
 export function customaryServing(makes: Makes, metric: boolean): Serving | undefined {

@@ -1,17 +1,24 @@
+import * as z from 'zod/mini';
 import table from '../../../data/plan/waits.json';
 import type { Basis } from '../../sources/basis';
-import { practiceBasis } from '../../sources/table';
+import { practiceColumns, type RowOf, text } from '../../sources/columns';
+import { asTable, practiceBasis } from '../../sources/table';
 
 /** What may wait in an order of work. */
-export type WaitId = 'filled-jar' | 'filled-tray' | 'prepared' | 'hot-canner' | 'hot-sauce';
+const WAITS = ['filled-jar', 'filled-tray', 'prepared', 'hot-canner', 'hot-sauce'] as const;
+export type WaitId = (typeof WAITS)[number];
 
-interface WaitRow {
-  readonly id: string;
-  readonly what: string;
-  readonly minutes: number;
-}
+export const waitRow = () =>
+  z.strictObject({
+    what: text(),
+    from: text(),
+    until: text(),
+    minutes: z.int().check(z.positive()),
+    ...practiceColumns(),
+    id: z.enum(WAITS),
+  });
 
-const { rows } = table as { readonly rows: readonly WaitRow[] };
+const { rows } = asTable<RowOf<typeof waitRow>>(table);
 const minutesOf = new Map(rows.map(({ id, minutes }) => [id, minutes]));
 
 /** The longest wait of its kind, in minutes. */

@@ -1,5 +1,7 @@
+import * as z from 'zod/mini';
 import table from '../../../data/plan/units.json';
-import { asTable, type Practice } from '../../sources/table';
+import { practiceColumns, type RowOf, text } from '../../sources/columns';
+import { asTable } from '../../sources/table';
 
 /** What one unit of a product is called, and several of them: `quart jar`, `quart jars`. */
 export interface CountedIn {
@@ -7,12 +9,8 @@ export interface CountedIn {
   readonly plural: string;
 }
 
-interface UnitRow extends Practice {
-  readonly id: string;
-  readonly one: string;
-  readonly many: string;
-}
-const rows = new Map(asTable<UnitRow>(table).rows.map((row) => [row.id, row]));
+export const unitRow = () => z.strictObject({ one: text(), many: text(), ...practiceColumns() });
+const rows = new Map(asTable<RowOf<typeof unitRow>>(table).rows.map((row) => [row.id, row]));
 
 /** The words for one and for several, by the id of `data/plan/units.json`. */
 export function countedIn(id: string, size = ''): CountedIn {

@@ -1,4 +1,5 @@
 /** A recipe of the cook's own book in a plan: its minutes, its jar, and the work of a recipe that is like it. */
+import * as z from 'zod/mini';
 import stepsTable from '../../../data/plan/own-steps.json';
 import { atPath, StillroomError } from '../../errors/StillroomError';
 import type { FoundFood } from '../../foods/fields';
@@ -7,9 +8,10 @@ import { ruleFigures } from '../../process/canningRules';
 import { formatQuantity } from '../../quantity/formatQuantity';
 import { type OwnProcess, type OwnProcessInput, ownProcess } from '../../recipes/ownProcess';
 import { isFor, pageOf, RECIPES } from '../../recipes/rows/rows';
-import type { Makes, RecipeRow, StepRow } from '../../recipes/rows/tables';
+import { MAKES, type Makes, type RecipeRow, step } from '../../recipes/rows/tables';
 import type { Basis } from '../../sources/basis';
-import { asTable, type Practice } from '../../sources/table';
+import { practiceColumns, type RowOf, text } from '../../sources/columns';
+import { asTable } from '../../sources/table';
 import type { Wanted } from '../request/planInput';
 import type { OwnRecipe } from '../request/plannedProduct';
 import type { Product } from './making';
@@ -19,11 +21,9 @@ import { hasForm } from './product';
 
 type OwnBook = NonNullable<Wanted['own']>;
 
-interface StepsRow extends Practice {
-  readonly kind: string;
-  readonly makes: Makes;
-  readonly steps: readonly StepRow[];
-}
+export const stepsRow = () =>
+  z.strictObject({ kind: text(), makes: z.enum(MAKES), steps: z.array(step()), ...practiceColumns() });
+type StepsRow = RowOf<typeof stepsRow>;
 const plain = asTable<StepsRow>(stepsTable).rows;
 
 const isCanned = ({ keeps }: RecipeRow): boolean => keeps.some((keep) => 'process' in keep);
@@ -39,7 +39,8 @@ const makesOf = ({ form }: OwnBook, like: RecipeRow | undefined, usual: StepsRow
   (like ?? RECIPES.find((row) => form !== undefined && isCanned(row) && row.form === form))?.makes ?? usual.makes;
 
 /** A step of a recipe for another food: what is done, and how long, but not what is said of that food. */
-const bare = ({ of: _of, to: _to, notes: _notes, ...step }: StepRow): StepRow => step;
+const bare = ({ of: _of, to: _to, notes: _notes, ...step }: RecipeRow['steps'][number]): RecipeRow['steps'][number] =>
+  step;
 
 /** The pack of the book; hot where it says none. */
 export const packOf = ({ own, pack }: Wanted): 'hot' | 'raw' => ((own?.pack ?? pack) === 'raw' ? 'raw' : 'hot');

@@ -1,3 +1,4 @@
+import * as z from 'zod/mini';
 import pantryJson from '../../../data/plan/pantry.json';
 import type { ProcessAcid } from '../../process/acid';
 import { knownOr } from '../../produce/shape';
@@ -6,19 +7,23 @@ import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import { PANTRY, type PantryItem } from '../../recipes/pantryItems';
 import type { Basis } from '../../sources/basis';
-import { asTable, practiceBasis, type Sourced } from '../../sources/table';
+import { id, positive, type RowOf, sourcedColumns, text } from '../../sources/columns';
+import { asTable, practiceBasis } from '../../sources/table';
 import { type Day, massOf } from './making';
 
-interface PantryRow extends Sourced {
-  readonly item: string;
-  readonly weighedAs?: string;
-  readonly form?: string;
-  readonly gramsPerCup?: number;
-  readonly measured?: boolean;
-  readonly acid?: boolean;
-  /** What recipes print that it stands for: the id of a food and of a form. */
-  readonly standsFor?: { readonly food: string; readonly form: string };
-}
+export const pantryRow = () =>
+  z.strictObject({
+    item: z.enum(PANTRY),
+    weighedAs: z.exactOptional(text()),
+    form: z.exactOptional(text()),
+    gramsPerCup: z.exactOptional(positive()),
+    measured: z.exactOptional(z.boolean()),
+    acid: z.exactOptional(z.boolean()),
+    /** What recipes print that it stands for. */
+    standsFor: z.exactOptional(z.strictObject({ food: id(), form: id() })),
+    ...sourcedColumns(),
+  });
+type PantryRow = RowOf<typeof pantryRow>;
 const rows: ReadonlyMap<string, PantryRow> = new Map(asTable<PantryRow>(pantryJson).rows.map((row) => [row.item, row]));
 
 /** The item that stands for a food in a form: bottled lemon juice for lemon juice, whose acid varies. */

@@ -1,5 +1,6 @@
 /** The pot of a recipe: how much goes in, how long it takes, and the water that vegetables are blanched in. */
 
+import * as z from 'zod/mini';
 import potFoodsTable from '../../../data/plan/pot-foods.json';
 import { blanchingRows } from '../../freezing/beforeFreezing';
 import { blanching } from '../../freezing/blanching';
@@ -10,7 +11,8 @@ import type { Range } from '../../quantity/types';
 import { stepText } from '../../recipes/step';
 import { balanceBasis } from '../../solution/massBalance';
 import { type Basis, type Caution, joinBasis } from '../../sources/basis';
-import { asTable, basisOf, type Practice } from '../../sources/table';
+import { positive, practiceColumns, type RowOf } from '../../sources/columns';
+import { asTable, basisOf } from '../../sources/table';
 import { fillBasis } from '../program/fillOf';
 import { potsOf } from '../program/kitchen';
 import type { Cook } from '../request/activity';
@@ -20,10 +22,8 @@ import type { Product } from './making';
 import { type Day, heldOf, massOf, volumeOf } from './making';
 import type { RecipeWork } from './work';
 
-interface PotFoodRow extends Practice {
-  readonly id: string;
-  readonly holdsHot: number;
-}
+export const potFoodRow = () => z.strictObject({ holdsHot: positive(), ...practiceColumns() });
+type PotFoodRow = RowOf<typeof potFoodRow>;
 const rows: ReadonlyMap<string, PotFoodRow> = new Map(
   asTable<PotFoodRow>(potFoodsTable).rows.map((row) => [row.id, row]),
 );

@@ -1,4 +1,5 @@
 /** Sugar and water that the cook adds by taste, where the recipe leaves them free. */
+import * as z from 'zod/mini';
 import freeTable from '../../../data/plan/free-taste.json';
 import { foodOf } from '../../foods/tables';
 import { isMass } from '../../quantity/fields';
@@ -6,9 +7,10 @@ import { formatQuantity } from '../../quantity/formatQuantity';
 import { parseQuantity } from '../../quantity/parseQuantity';
 import { valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
-import type { Makes, Role } from '../../recipes/rows/tables';
+import { MAKES, type Makes, type Role } from '../../recipes/rows/tables';
 import { toAdd } from '../../solution/massBalance';
-import { asTable, type Practice } from '../../sources/table';
+import { practiceColumns, type RowOf } from '../../sources/columns';
+import { asTable } from '../../sources/table';
 import { customary } from '../customary';
 import { roomTaken } from '../program/fillOf';
 import type { Wanted } from '../request/planInput';
@@ -23,12 +25,15 @@ import { workOf } from './work';
 type Added = 'sugar' | 'water';
 type Amount = Quantity<'mass'> | Quantity<'volume'>;
 
-interface FreeRow extends Practice {
-  readonly makes: Makes;
-  readonly sugar: boolean;
-  readonly water: boolean;
-  readonly named?: boolean;
-}
+export const freeTasteRow = () =>
+  z.strictObject({
+    makes: z.enum(MAKES),
+    sugar: z.boolean(),
+    water: z.boolean(),
+    named: z.exactOptional(z.boolean()),
+    ...practiceColumns(),
+  });
+type FreeRow = RowOf<typeof freeTasteRow>;
 const free: ReadonlyMap<Makes, FreeRow> = new Map(asTable<FreeRow>(freeTable).rows.map((row) => [row.makes, row]));
 
 /** Sets by it, or is thickened in proportion. */

@@ -1,16 +1,18 @@
+import * as z from 'zod/mini';
 import table from '../../../data/plan/pot-fill.json';
-import type { Makes } from '../../recipes/rows/tables';
+import { MAKES, type Makes } from '../../recipes/rows/tables';
 import type { Basis } from '../../sources/basis';
+import { practiceColumns, type RowOf } from '../../sources/columns';
 import { asTable, practiceBasis } from '../../sources/table';
 
-interface PotFillRow {
-  readonly id: string;
-  readonly makes?: readonly Makes[];
-  readonly share: number;
-  readonly foams: boolean;
-  readonly reason: string;
-  readonly obtained: 'common-practice';
-}
+export const potFillRow = () =>
+  z.strictObject({
+    makes: z.exactOptional(z.array(z.enum(MAKES)).check(z.minLength(1))),
+    share: z.number().check(z.positive(), z.lte(1)),
+    foams: z.boolean(),
+    ...practiceColumns(),
+  });
+type PotFillRow = RowOf<typeof potFillRow>;
 const { rows } = asTable<PotFillRow>(table);
 const plain = rows.find(({ makes }) => makes === undefined) as PotFillRow;
 const rowFor = (makes: Makes | undefined): PotFillRow =>

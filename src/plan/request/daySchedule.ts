@@ -41,23 +41,25 @@ export interface Window {
 }
 
 /** What a task does. */
-export type TaskKind =
-  | 'heat canner' // water in a canner, before its first load of a day
-  | 'prepare' // washing, peeling, cutting
-  | 'stand' // by itself: salted, limed, dripping; before it is cooked or at the end
-  | 'heat water' // water in a pot, before a vegetable is blanched in it
-  | 'blanch' // batch after batch in the same water; each with its return to the boil
-  | 'cook'
-  | 'keep hot' // in its pot, on a low burner, until the last jar of the last load is filled
-  | 'fill' // jars filled, wiped, lidded; bags and boxes packed; trays spread
-  | 'load' // jars lifted into the canner
-  | 'can' // one canner load, jars in to jars out
-  | 'unload' // jars lifted out again
-  | 'dry'
-  | 'freeze-dry'
-  | 'freeze'
-  | 'ferment' // in a crock
-  | 'pack'; // what comes dry off its trays
+export const TASK_KINDS = [
+  'heat canner', // water in a canner, before its first load of a day
+  'prepare', // washing, peeling, cutting
+  'stand', // by itself: salted, limed, dripping; before it is cooked or at the end
+  'heat water', // water in a pot, before a vegetable is blanched in it
+  'blanch', // batch after batch in the same water; each with its return to the boil
+  'cook',
+  'keep hot', // in its pot, on a low burner, until the last jar of the last load is filled
+  'fill', // jars filled, wiped, lidded; bags and boxes packed; trays spread
+  'load', // jars lifted into the canner
+  'can', // one canner load, jars in to jars out
+  'unload', // jars lifted out again
+  'dry',
+  'freeze-dry',
+  'freeze',
+  'ferment', // in a crock
+  'pack', // what comes dry off its trays
+] as const;
+export type TaskKind = (typeof TASK_KINDS)[number];
 
 /** One thing that is done, from a minute to another. */
 export interface ScheduledTask {

@@ -1,4 +1,4 @@
-import type * as z from 'zod/mini';
+import * as z from 'zod/mini';
 import makesTable from '../../../data/plan/makes.json';
 import { nearestNames } from '../../common/names';
 import { fail } from '../../errors/StillroomError';
@@ -9,7 +9,8 @@ import { parseQuantity } from '../../quantity/parseQuantity';
 import { valueIn } from '../../quantity/scale';
 import type { MoneyInput, Quantity, TimeInput } from '../../quantity/types';
 import { MAKES, type Makes } from '../../recipes/rows/tables';
-import { asTable, type Practice } from '../../sources/table';
+import { practiceColumns, type RowOf, text } from '../../sources/columns';
+import { asTable } from '../../sources/table';
 
 /** The most hours of one day, and of each of several, whose breaks are part of the plan. */
 const LONGEST_DAY = { one: 48, several: 20 };
@@ -46,12 +47,15 @@ export const worth = () =>
     return { value, currency: unit };
   });
 
-interface MakesRow extends Practice {
-  readonly id: string;
-  readonly makes: readonly Makes[];
-  readonly canned?: true;
-}
-const WIDER: ReadonlyMap<string, MakesRow> = new Map(asTable<MakesRow>(makesTable).rows.map((row) => [row.id, row]));
+export const makesRow = () =>
+  z.strictObject({
+    word: text(),
+    makes: z.array(z.enum(MAKES)).check(z.minLength(1)),
+    canned: z.exactOptional(z.literal(true)),
+    ...practiceColumns(),
+  });
+type MakesRow = RowOf<typeof makesRow>;
+const WIDER: ReadonlyMap<string, MakesRow> = new Map(asTable<MakesRow>(makesTable).rows.map((row) => [row.word, row]));
 
 /** What a product makes: the kinds of recipe that the word stands for, the usual one first. */
 export interface MakeWord {

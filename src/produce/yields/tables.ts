@@ -120,7 +120,6 @@ export const frozenRow = () =>
   });
 export const sievedRow = () =>
   z.strictObject({
-    id: id(),
     food: id(),
     printed: text(),
     sieved_lb: positive(),

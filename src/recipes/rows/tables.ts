@@ -232,7 +232,6 @@ const minutes = () => z.strictObject({ low: z.number().check(z.gte(0)), high: po
 /** What people do, and what it takes of a kitchen. */
 export const operationRow = () =>
   z.strictObject({
-    id: id(),
     /** As a step says it: `cut off`. */
     name: text(),
     takes: z.enum([

@@ -6,7 +6,7 @@ import lacksTable from '../../../data/recipes/lacks.json';
 import { figuresFor } from '../../foods/figuresFor';
 import { foodsNamed } from '../../foods/lookUpFood';
 import { nameOf } from '../../foods/tables';
-import { id, positive, practiceColumns, type RowOf } from '../../sources/columns';
+import { positive, practiceColumns, type RowOf } from '../../sources/columns';
 import { asTable } from '../../sources/table';
 import type { CanningMethod } from '../../words/method';
 import { MAIN } from '../batchesOf';
@@ -16,7 +16,7 @@ import { operationOf } from '../step';
 import type { WaysKitchen } from './kitchen';
 
 const LACKS = ['pantry', 'food', 'jars', 'equipment'] as const;
-export const lackRow = () => z.strictObject({ id: z.enum(LACKS), place: positive(), ...practiceColumns() });
+export const lackRow = () => z.strictObject({ ...practiceColumns(), id: z.enum(LACKS), place: positive() });
 const places = new Map(asTable<RowOf<typeof lackRow>>(lacksTable).rows.map((row) => [row.id, row.place]));
 
 /** One thing that is lacking. */
@@ -66,7 +66,7 @@ function pantryLacking({ ingredients }: RecipeRow, { pantry }: WaysKitchen): Lac
     .map(({ food }) => ({ kind: 'pantry', what: nameOf(food as string), text: nameOf(food as string) }));
 }
 
-export const atHandRow = () => z.strictObject({ id: id(), ...practiceColumns() });
+export const atHandRow = () => z.strictObject({ ...practiceColumns() });
 const atHand: ReadonlySet<string> = new Set(asTable<RowOf<typeof atHandRow>>(atHandTable).rows.map((row) => row.id));
 
 /** Whether a line is one of the foods that a cook has brought, or a wider food that one of them is. */

@@ -1,19 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import * as z from 'zod/mini';
-import { fillBasis, fillOf, roomTaken } from '../../../src/plan/program/fillOf';
-import { MAKES } from '../../../src/recipes/rows/tables';
+import { fillBasis, fillOf, potFillRow, roomTaken } from '../../../src/plan/program/fillOf';
 import { readTable } from '../../helpers/tables';
 
 test('the table: each thing that recipes make once, one row for the rest', () => {
-  const row = z.strictObject({
-    id: z.string(),
-    makes: z.optional(z.array(z.enum(MAKES))),
-    share: z.number().check(z.positive(), z.maximum(1)),
-    foams: z.boolean(),
-    reason: z.string().check(z.minLength(20)),
-    obtained: z.literal('common-practice'),
-  });
-  const rows = z.array(row).parse(readTable('plan', 'pot-fill').rows);
+  const rows = z.array(potFillRow()).parse(readTable('plan', 'pot-fill').rows);
   const named = rows.flatMap(({ makes = [] }) => makes);
   expect(new Set(named).size).toBe(named.length);
   expect(rows.filter(({ makes }) => makes === undefined).map(({ share }) => share)).toEqual([2 / 3]);

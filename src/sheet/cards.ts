@@ -1,7 +1,9 @@
-import { kept } from '../plan/makes/recipe';
+import { kept, printedAmount } from '../plan/makes/recipe';
 import type { Ingredient, JarWork, PlannedProduct } from '../plan/request/plannedProduct';
 import { ruleFigures } from '../process/canningRules';
+import { ingredientOf } from '../recipes/ingredient';
 import { recipeOfId } from '../recipes/rows/rows';
+import type { RecipeRow } from '../recipes/rows/tables';
 import { stepText } from '../recipes/step';
 import { capital, counted } from './amounts';
 import { letter } from './clock';
@@ -36,6 +38,7 @@ function cardOf(pen: Pen, product: PlannedProduct, index: number): Card {
       ...packLines(pen, product),
       ...crockLines(pen, product),
       ...ingredientLines(pen, product),
+      ...freeLines(product),
       ...potLines(pen, product),
       ...stepLines(product),
       ...(jars === undefined ? [] : [line('label.last', say('card.last'))]),
@@ -141,6 +144,18 @@ function ingredientLines({ measure }: Pen, { ingredients }: PlannedProduct): Lin
     return `${say('ingredient', { amount: much, what })}${note === undefined ? '' : say('ingredient.note', { note })}`;
   };
   return ingredients.length === 0 ? [] : [line('label.in', ingredients.map(text).join(say('dot')))];
+}
+
+/** What the page leaves to the cook, as it prints it: no plan counts on it. */
+function freeLines({ recipe, name }: PlannedProduct): Line[] {
+  const row = recipeOfId(recipe);
+  const free = (row?.ingredients ?? []).filter(({ optional, food }) => optional === true && food !== '@scope');
+  const texts = free.map((each) => {
+    const { what } = ingredientOf(row as RecipeRow, each, name, 1);
+    const note = printedAmount(each);
+    return note === '' ? what : `${what}${say('ingredient.note', { note })}`;
+  });
+  return texts.length === 0 ? [] : [line('label.free', texts.join(say('dot')))];
 }
 
 function potLines({ measure }: Pen, { pots }: PlannedProduct): Line[] {

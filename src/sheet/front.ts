@@ -105,7 +105,12 @@ function linesOf({ plan, clock, measure }: Pen): Line[] {
       : [
           {
             label: say('head.ready'),
-            text: counts.map(({ what, amount: much }) => `${much} ${what}`).join(say('dot')),
+            text: [
+              ...counts.map(({ what, amount: much }) => `${much} ${what}`),
+              ...(products.some(({ jars }) => jars !== undefined)
+                ? [say('ready.cool', { space: measure.length({ value: ruleFigures('jar-spacing').low, unit: 'in' }) })]
+                : []),
+            ].join(say('dot')),
           },
         ]),
     ...(busy.length === 0 ? [] : [{ label: say('head.busy'), text: busy.join(say('dot')) }]),

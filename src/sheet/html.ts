@@ -46,7 +46,9 @@ const ACROSS = { hands: 42, cell: 20, all: 100 } as const;
 function sizeOf(rows: readonly Row[]): string {
   const lines = rows.reduce((sum, row) => {
     if (row.kind === 'timer')
-      return sum + loadsOf(row).reduce((all, load) => all + Math.ceil(load.length / ACROSS.all), 0);
+      return (
+        sum + loadsOf(row).reduce((all, { box, load }) => all + Math.ceil((box.length + load.length) / ACROSS.all), 0)
+      );
     if (row.kind !== 'work') return sum + Math.ceil(row.hands.length / ACROSS.all);
     const hands = row.hands.length + (row.times.length > 1 ? 8 * row.times.length : 0);
     const cells = [row.stove, row.canner, row.trays].map((cell) => cellTexts(cell).join('; ').length);
@@ -66,15 +68,12 @@ function table(rows: readonly Row[]): string {
     const time = `<td class="time">${inHtml(row.times[0] ?? '')} <b>${inHtml(row.letters)}</b></td>`;
     if (row.kind === 'caution')
       return `<tr class="caution"><td class="time"><b>${inHtml(row.letters)}</b></td><td colspan="${span}">${inHtml(row.hands)}</td></tr>`;
-    const boxes = boxesOf(row)
-      .map((box) => `<span class="tick">${inHtml(box)}</span>`)
-      .join(' ');
+    const tick = (box: string) => `<span class="tick">${inHtml(box)}</span>`;
     if (row.kind === 'timer') {
-      const loads = loadsOf(row)
-        .map((load) => `<div>${inHtml(load)}</div>`)
-        .join('');
-      return `<tr class="timer">${time}<td colspan="${span}"><div class="ticks">${boxes}</div>${loads}</td></tr>`;
+      const loads = loadsOf(row).map(({ box, load }) => `<div>${tick(box)} ${inHtml(load)}</div>`);
+      return `<tr class="timer">${time}<td colspan="${span}">${loads.join('')}</td></tr>`;
     }
+    const boxes = boxesOf(row).map(tick).join(' ');
     if (row.kind === 'break') return `<tr class="break">${time}<td colspan="${span}">${inHtml(row.hands)}</td></tr>`;
     const cells = columns.map(
       (column) =>

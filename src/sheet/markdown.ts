@@ -34,9 +34,11 @@ export const boxesOf = ({ kind, times }: Row): string[] => {
 export const cellTexts = (cells: readonly Cell[]): string[] =>
   cells.map(({ times, text }) => [times.join(say('comma')), text].filter((part) => part !== '').join(' '));
 
-/** Lines of a timer row: one for each load. */
-export const loadsOf = ({ loads }: Row): string[] =>
-  loads.length === 1 ? [...loads] : loads.map((load, index) => `${say('timer.load', { number: index + 1 })}${load}`);
+/** Lines of a timer row: one for each load, with its box and, of several, its time. */
+export const loadsOf = (row: Row): { box: string; load: string }[] => {
+  const boxes = boxesOf(row);
+  return row.loads.map((load, index) => ({ box: boxes[index] ?? say('box'), load }));
+};
 
 function table(rows: readonly Row[]): string {
   const columns = columnsOf(rows);
@@ -45,12 +47,18 @@ function table(rows: readonly Row[]): string {
     if (row.kind === 'day') return [`**${inMarkdown(row.hands)}**`, '', ...columns.map(() => '')];
     if (row.kind === 'caution')
       return ['', `**${inMarkdown(`${say('alert')} ${row.hands}`)}**`, ...columns.map(() => '')];
-    const boxes = boxesOf(row).map(inMarkdown).join(' ');
     const hands =
-      row.kind === 'timer' ? `${say('timer')} ${loadsOf(row).map(inMarkdown).join('<br>')}` : inMarkdown(row.hands);
+      row.kind === 'timer'
+        ? loadsOf(row)
+            .map(({ box, load }) => [inMarkdown(box), say('timer'), inMarkdown(load)].join(' '))
+            .join('<br>')
+        : [...boxesOf(row), row.hands]
+            .map(inMarkdown)
+            .filter((part) => part !== '')
+            .join(' ');
     return [
       inMarkdown([row.times[0] ?? '', row.letters].filter((part) => part !== '').join(' ')),
-      [boxes, hands].filter((part) => part !== '').join(' '),
+      hands,
       ...columns.map((column) => cellTexts(row[column]).map(inMarkdown).join('; ')),
     ];
   });

@@ -16,7 +16,6 @@ td+td,th+th{border-left:1px solid #bbb}
 .hands{width:42%}
 tr{page-break-inside:avoid;break-inside:avoid}
 .timer td{background:#e8e8e8;-webkit-print-color-adjust:exact;print-color-adjust:exact}
-.timer .ticks{float:left;margin-right:.5em}
 .caution td{border:2px solid #000;font-weight:bold}
 .day td{background:#000;color:#fff;font-weight:bold;-webkit-print-color-adjust:exact;print-color-adjust:exact}
 .break td{font-style:italic}

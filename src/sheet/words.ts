@@ -32,6 +32,7 @@ const TEXTS = {
   'head.count': 'COUNT ON',
   'count.line': '{b}{letter}{/b} {text}',
   'head.ready': 'READY',
+  'ready.cool': 'a towel or rack out of drafts, {space} between the jars',
   'head.aside': 'SET ASIDE',
   'aside.fresh': '{weight} of {lot} to eat fresh',
   'aside.bad': 'throw out what is not sound of {lot}, about {weight}',
@@ -84,7 +85,6 @@ const TEXTS = {
   'timer.steam': 'full steam seen {clock} → {b}{minutes} min{/b} → off {clock} → rest {rest} min → out {clock}',
   'timer.pressure':
     'steam seen {clock} → vent {vent} min → {b}{pressure}{/b} seen {clock} → {b}{minutes} min{/b} → off {clock} → no pressure {clock} → wait {wait} min → out {clock}',
-  'timer.load': 'load {number}: ',
   // foot
   'foot.write': 'WRITE DOWN',
   'write.ready': 'ready {blank} {unit}',
@@ -125,6 +125,7 @@ const TEXTS = {
   'label.canner': 'CANNER',
   'label.if': 'IF',
   'label.in': 'IN',
+  'label.free': 'IF YOU LIKE',
   'label.steps': 'STEPS',
   'label.pot': 'POT',
   'label.keep': 'NEVER CHANGE',
@@ -160,7 +161,7 @@ const TEXTS = {
   'card.one-tray': '{b}{weight}{/b} on 1 tray',
   'card.tray': '{count}, up to {b}{weight}{/b} on each',
   'card.hours': ' · {low} to {high} h',
-  'card.stop': 'a full tray weighs {b}{low}{/b} (no more than {high}), the tray itself not counted',
+  'card.stop': 'a full tray weighs {b}{low}{/b}, {high} at the most, the tray itself not counted',
   'card.test': '{test}',
   'card.dried': 'gives {weight} in all',
   'card.packs': '{size} each',

@@ -39,6 +39,14 @@ describe.each(FEASIBLE_NAMES)('%s', (name) => {
     expect(lines.length).toBe(ids.size + others);
     for (const text of [...sections.values()].flat()) expect(text.trim()).not.toBe('');
   });
+  test('what has no source is said in words, never by the name of a field', () => {
+    const unsaid = plan.basis.filter(
+      ({ kind, note }) => /^(common-practice|recalled)$/.test(kind) && note === undefined,
+    );
+    expect(unsaid).toEqual([]);
+    const said = (sections.get('Sources') ?? []).filter((line) => /^(Common practice|Recalled)/.test(line)).join('\n');
+    expect(said).not.toMatch(/\[\]|\.;/);
+  });
 });
 test('limits only where the plan was asked for them', () => {
   const input = { ...exampleDay('day.json') };

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { cardsOf } from '../../src/sheet/cards';
 import { clockOf } from '../../src/sheet/clock';
 import { measureIn } from '../../src/sheet/measure';
+import { planOf } from '../plan/fullKitchen';
 import { FEASIBLE_NAMES, feasiblePlan } from './days';
 
 const made = (name: (typeof FEASIBLE_NAMES)[number]) => {
@@ -48,6 +49,12 @@ test('a recipe that is never doubled says so, and what must not change; steps en
   expect(lineOf(card, 'NEVER CHANGE')).toContain('one batch at a time: never double it');
   expect(lineOf(card, 'STEPS')).toMatch(/Fill hot into hot jars$/);
   expect(lineOf(card, 'STEPS')).not.toContain('Change none');
+});
+test('what the page leaves to the cook, with its printed amount where it has one', () => {
+  const plan = planOf('apple', { make: 'sauce', jar: 'pint', method: 'boiling-water' });
+  const [sauce] = cardsOf({ plan, clock: clockOf(plan.schedule), measure: measureIn('us') });
+  expect(lineOf(sauce as never, 'IF YOU LIKE')).toBe('sugar, to taste (1/8 cup to 1 qt prepared)');
+  expect(lineOf(sauce as never, 'IN')).not.toContain('sugar');
 });
 test('the pressure that falls, and the canner that cools by itself', () => {
   const [card] = made('two days under pressure').cards;

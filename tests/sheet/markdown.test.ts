@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { boxesOf, tableOf, wrapped } from '../../src/sheet/markdown';
+import { boxesOf, loadsOf, tableOf, wrapped } from '../../src/sheet/markdown';
 import { MARK } from '../../src/sheet/words';
 
 test('a table is padded, so that it reads as plain text', () => {
@@ -18,4 +18,11 @@ test('a box to tick for each time', () => {
   const row = { kind: 'work', times: ['8:00', '9:00'] } as never;
   expect(boxesOf(row)).toEqual([`${MARK.box} 8:00`, `${MARK.box} 9:00`]);
   expect(boxesOf({ kind: 'caution', times: [] } as never)).toEqual([]);
+});
+test('each load of a row done several times has its own box, time and clock faces', () => {
+  const row = { kind: 'timer', times: ['8:00', '9:00'], loads: ['7 jars', '5 jars'] } as never;
+  expect(loadsOf(row)).toEqual([
+    { box: `${MARK.box} 8:00`, load: '7 jars' },
+    { box: `${MARK.box} 9:00`, load: '5 jars' },
+  ]);
 });

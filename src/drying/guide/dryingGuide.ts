@@ -148,7 +148,7 @@ export function dryingGuide(input: DryingGuideInput): DryingGuide {
     ...used.map((row) => basisFrom(row, 'publications[]', `printed for ${row.printed}`, from(row))),
     ...moisture.basis,
     basisOf(setting('drying-temperature'), 'temperature', 'of the dryer'),
-    ...yields.rows.map((row) => basisFrom(row, 'printedYields[]', undefined, yields.lender)),
+    ...yields.rows.map((row) => basisFrom(row, 'printedYields[]', `printed for ${row.printed}`, yields.lender)),
   ];
   return answer({
     known: true,

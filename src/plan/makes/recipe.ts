@@ -8,9 +8,10 @@ import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import { PANTRY, type PantryItem } from '../../recipes/pantryItems';
 import { pectinIn } from '../../recipes/pectin';
-import type { IngredientRow, RecipeRow } from '../../recipes/rows/tables';
+import type { IngredientRow, Makes, RecipeRow } from '../../recipes/rows/tables';
 import { readJar } from '../../words/jar';
 import { customary } from '../customary';
+import { fillOf } from '../program/fillOf';
 import type { Activity } from '../request/activity';
 import type { KnownLot } from '../request/lots';
 import type { Ingredient } from '../request/plannedProduct';
@@ -63,36 +64,40 @@ function boughtAs({ food, form, item, role }: IngredientRow): string {
 }
 
 /** Kg or liters of what an amount of a line is for: raw food by weight, prepared food by volume, a liter being a kilogram. */
-function perOf({ per, keep }: IngredientRow): Part['per'] | undefined {
+function perOf({ per, keep }: IngredientRow, makes: Makes): Part['per'] | undefined {
   if (per === undefined) return { of: 'batch', much: 1 };
   // how much water is the cook's; an acid or salt that must be in it is named all the same
   if (per.of === 'water' && keep !== true) return undefined;
   const given = parseQuantity(per.amount) as Amount;
+  // food that fills the pot as far as it may
+  if (per.of === 'pot') return { of: 'ready', much: valueIn(given as Quantity<'volume'>, 'L') * fillOf({}, makes) };
   if (per.of === 'water') return { of: 'water', much: isMass(given) ? valueIn(given, 'kg') : valueIn(given, 'L') };
   return { of: per.of === 'raw' ? 'raw' : 'ready', much: isMass(given) ? valueIn(given, 'kg') : valueIn(given, 'L') };
 }
 
-function partOf(line: IngredientRow): Part[] {
-  // the fuller end of a printed range: what is laid out is enough
-  const { most, amount = most, count, counted, optional, drained, perJar } = line;
-  const pectin = pectinIn(line);
-  // an acid that is drained again has worked in the food before
-  if (optional === true || (drained === true && line.keep !== true) || perJar !== undefined) return [];
-  if (amount === undefined && count === undefined && pectin === undefined) return [];
-  const per = perOf(line);
-  if (per === undefined) return [];
-  const item = itemOf(line);
-  const given = amount === undefined ? pectin : (parseQuantity(most ?? amount) as Amount);
-  return [
-    {
-      line,
-      what: whatOf(line, item),
-      ...(item === undefined ? {} : { item }),
-      ...(given === undefined ? { count: { pieces: count as number, of: counted ?? '' } } : { amount: given }),
-      per,
-    },
-  ];
-}
+const partOf =
+  (makes: Makes) =>
+  (line: IngredientRow): Part[] => {
+    // the fuller end of a printed range: what is laid out is enough
+    const { most, amount = most, count, counted, optional, drained, perJar } = line;
+    const pectin = pectinIn(line);
+    // an acid that is drained again has worked in the food before
+    if (optional === true || (drained === true && line.keep !== true) || perJar !== undefined) return [];
+    if (amount === undefined && count === undefined && pectin === undefined) return [];
+    const per = perOf(line, makes);
+    if (per === undefined) return [];
+    const item = itemOf(line);
+    const given = amount === undefined ? pectin : (parseQuantity(most ?? amount) as Amount);
+    return [
+      {
+        line,
+        what: whatOf(line, item),
+        ...(item === undefined ? {} : { item }),
+        ...(given === undefined ? { count: { pieces: count as number, of: counted ?? '' } } : { amount: given }),
+        per,
+      },
+    ];
+  };
 
 /** One line of each choice: of the product's own food, then of a food named beside it, then the first that the page names. */
 function chosen(lines: readonly IngredientRow[], { food, foods }: Product): readonly IngredientRow[] {
@@ -116,10 +121,10 @@ export function partsOf(product: Product, pack: string): readonly Part[] {
     row.ingredients.filter((line) => (line.pack ?? pack) === pack),
     product,
   );
-  const parts = all.filter((line) => !isOwn(line)).flatMap(partOf);
+  const parts = all.filter((line) => !isOwn(line)).flatMap(partOf(row.makes));
   // the food itself is listed where the page measures it prepared
   const measured = all.filter((line) => isOwn(line) && line.amount !== undefined && line.form !== undefined);
-  const prepared = measured.filter(({ amount }) => !isMass(parseQuantity(amount) as Amount)).flatMap(partOf);
+  const prepared = measured.filter(({ amount }) => !isMass(parseQuantity(amount) as Amount)).flatMap(partOf(row.makes));
   const named = (part: Part) => saidOf(namesOf([...own]), formName(part.line.form as string)).phrase;
   return [
     ...prepared.map((part): Part => ({ ...part, what: named(part), own: true })),
@@ -246,7 +251,7 @@ export function ingredientLines(day: Day, { parts, batch, liters }: Parts, decid
       what,
       role: line.role,
       ...(toBuy ? { toBuy: boughtAs(line) } : {}),
-      note: part.note ?? `${printed(part)}${line.keep === true ? ', never less' : ''}`,
+      note: part.note ?? `${printedAmount(line)}${line.keep === true ? ', never less' : ''}`,
     };
     if (part.per.of === 'water') return [common];
     if (amount === undefined) {
@@ -274,11 +279,14 @@ export const spooned = (cups: number): Quantity<'volume'> =>
   cups >= 0.25 ? { value: cups, unit: 'cup' } : quantityIn<'volume'>(cups, 'cup', cups >= 1 / 16 ? 'tbsp' : 'tsp');
 
 /** The amount as the page prints it. */
-function printed({ line, count }: Part): string {
-  const { amount, most } = line;
+/** An amount as the page prints it, with what it is for; empty where it prints none. */
+export function printedAmount(line: IngredientRow): string {
+  const { amount, most, count, counted } = line;
   const measured = most === undefined ? amount : `${amount} to ${most}`;
-  const much = measured ?? `${count?.pieces ?? ''} ${line.counted ?? ''}`.trim();
+  const much = measured ?? `${count ?? ''} ${counted ?? ''}`.trim();
+  if (much === '') return '';
   if (line.per === undefined) return `${much} in one batch`;
+  if (line.per.of === 'pot') return `${much} to a pot of ${line.per.amount}`;
   return `${much} to ${line.per.amount} ${OF[line.per.of]}`;
 }
 const OF = { raw: 'as bought', ready: 'prepared', juice: 'of juice', liquid: 'of liquid', water: 'of water' } as const;

@@ -42,4 +42,5 @@ export const roomTaken = (pots: readonly Fillable[], makes: Makes): number =>
   Math.max(1, ...(pots.length === 0 ? [{}] : pots).map((pot) => fillOf(pot) / fillOf(pot, makes)));
 
 /** The basis line of a fill: `of` is the path of the answer's field. */
-export const fillBasis = (makes: Makes | undefined, of: string): Basis => practiceBasis(of, rowFor(makes).reason);
+export const fillBasis = (makes: Makes | undefined, of: string): Basis =>
+  practiceBasis(of, `how full a pot with ${makes ?? 'blanching water'} may be`);

@@ -99,9 +99,9 @@ export const ingredient = () =>
     packages: z.exactOptional(positive()),
     /** What goes into each jar, by its size. */
     perJar: z.exactOptional(z.partialRecord(z.enum(['half-pint', 'pint', 'quart', 'half-gallon']), quantity())),
-    /** What the amount is for, where it is not the batch: 1 quart of juice, 1 lb raw. */
+    /** What the amount is for, where it is not the batch: 1 quart of juice, 1 lb raw, a pot of 8 quarts. */
     per: z.exactOptional(
-      z.strictObject({ amount: quantity(), of: z.enum(['raw', 'ready', 'juice', 'liquid', 'water']) }),
+      z.strictObject({ amount: quantity(), of: z.enum(['raw', 'ready', 'juice', 'liquid', 'water', 'pot']) }),
     ),
     role: z.enum(ROLES),
     /** Share of acetic acid that the page asks of a vinegar. */

@@ -49,6 +49,14 @@ describe('amounts as the page prints them, for all that is made', () => {
     expect(cups(ready.find(({ what }) => what === 'cinnamon')?.short)).toBeCloseTo(pounds / 64, 9);
     expect(butter?.steps.join(' ')).toContain('cider and vinegar');
   });
+  test('applesauce takes 1/2 cup of water to each pot of 8 quarts', () => {
+    const sauce = productOf('apple', { make: 'sauce', jar: 'pint', method: 'boiling-water' });
+    // a pot holds two thirds of its volume, and a liter of food weighs a kilogram
+    const pots = valueIn(sauce.ready.high, 'kg') / ((8 * 0.946352946 * 2) / 3);
+    expect(sauce.ingredients[0]?.what).toContain('water');
+    expect(cups(sauce.ingredients[0]?.amount)).toBeCloseTo(pots / 2, 6);
+    expect(sauce.ingredients[0]?.note).toBe('1/2 cup to a pot of 8 qt');
+  });
   test('puree takes 1 cup of water to a quart of prepared fruit', () => {
     const puree = productOf('plum', { make: 'jars', form: 'puree', jar: 'pint', method: 'boiling-water' });
     // a liter of it weighs a kilogram

@@ -30,6 +30,10 @@ describe('how full a pot may be', () => {
     expect(roomTaken([{}], 'sauce')).toBe(1);
   });
   test('says why', () => {
-    expect(fillBasis('jam', 'pots')).toMatchObject({ of: 'pots', kind: 'common-practice' });
+    expect(fillBasis('jam', 'pots')).toEqual({
+      of: 'pots',
+      kind: 'common-practice',
+      note: 'how full a pot with jam may be',
+    });
   });
 });

@@ -41,7 +41,7 @@ function packLater(day: Day, job: Job, { pack }: QuietStep, from: number): void 
   const block = day.blocks.alone(minutes);
   const start = pack <= 0 ? undefined : day.board.earliest(block, from);
   if (start === undefined) return;
-  const within = day.windows.find((window) => from >= window.from && from < window.to);
-  if (within === undefined || start + minutes > within.to) return;
+  const within = day.windows.find((window) => from >= window.startMinute && from < window.endMinute);
+  if (within === undefined || start + minutes > within.endMinute) return;
   put(day, { block, start, tasks: [task('pack', factsOf(job), start, start + block.minutes)] });
 }

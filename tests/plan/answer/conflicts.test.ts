@@ -18,8 +18,8 @@ const day = (leasts: readonly number[], jars = 100): PlanDayInput => ({
   },
   products: [
     { make: 'jars', from: 'peaches', form: 'halves', pack: 'hot', jar: 'quart', least: leasts[0] ?? 0 },
-    { make: 'frozen', from: 'peaches', size: '1 lb', least: leasts[1] ?? 0 },
-    { make: 'dried', from: 'peaches', size: '4 oz', least: leasts[2] ?? 0 },
+    { make: 'frozen', from: 'peaches', packSize: '1 lb', least: leasts[1] ?? 0 },
+    { make: 'dried', from: 'peaches', packSize: '4 oz', least: leasts[2] ?? 0 },
     { make: 'jars', from: 'peaches', form: 'slices', pack: 'hot', jar: 'quart', least: leasts[3] ?? 0 },
   ],
 });
@@ -69,7 +69,7 @@ test('many musts: a set from which none can be left out', () => {
     make: 'frozen' as const,
     from: 'peach',
     name: `pack ${index}`,
-    size: '1 lb' as const,
+    packSize: '1 lb' as const,
     least: 2,
   }));
   const plan = planDay({ ...input, products });

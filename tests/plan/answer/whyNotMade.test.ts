@@ -51,8 +51,8 @@ test.each([
 test('least cost: what is dearer is not made, and with no pay for making only musts are', () => {
   const lots = [{ food: 'peach', raw: '30 lb', price: '20 USD' }];
   const products = [
-    { make: 'frozen', from: 'peach', size: '2 lb' },
-    { make: 'frozen', from: 'peach', size: '1 lb' },
+    { make: 'frozen', from: 'peach', packSize: '2 lb' },
+    { make: 'frozen', from: 'peach', packSize: '1 lb' },
   ];
   const reasons = (aim: unknown, more: object = {}) => {
     const plan = planDay({ lots, kitchen, products: [products[0], { ...products[1], ...more }], aim } as never);

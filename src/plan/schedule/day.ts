@@ -54,7 +54,7 @@ export function emptyDay(
 ): Day {
   const last = windows[windows.length - 1] as Window;
   const horizon = last.endMinute + overtime + quiet;
-  const open = [...windows.slice(0, -1), { ...last, to: last.endMinute + overtime }];
+  const open = [...windows.slice(0, -1), { ...last, endMinute: last.endMinute + overtime }];
   const rows = rowsOf(means);
   return {
     means,

@@ -9,7 +9,7 @@ export function placeQuiet(day: Day, job: Job, step: QuietStep, from: number, fi
   const block = day.blocks.quiet(step);
   const run = (start: number): void => {
     const rests = step.kind === 'ferment' || step.kind === 'stand';
-    const facts = { ...factsOf(job), units: step.units, ...(rests ? { atLeast: step.minutes } : {}) };
+    const facts = { ...factsOf(job), units: step.units, ...(rests ? { leastMinutes: step.minutes } : {}) };
     const quiet = task(step.kind, facts, start, start + step.minutes);
     // what was spread or bagged before, and what is put on as it is
     const held = job.portions.every(({ fill, cook }) => fill === 0 && cook === undefined) ? heldOf(job) : undefined;

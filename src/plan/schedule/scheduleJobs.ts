@@ -102,8 +102,8 @@ export function scheduleJobs(
     windows,
     resources: resourcesOf(means).map(({ name, capacity, busyUntil }) => ({
       resource: name,
-      ...(Number.isFinite(capacity) ? { amount: capacity } : {}),
-      ...(busyUntil === undefined ? {} : { busyUntil }),
+      ...(Number.isFinite(capacity) ? { available: capacity } : {}),
+      ...(busyUntil === undefined ? {} : { busyUntilMinute: busyUntil }),
     })),
     makespan,
     lowerBound: bound,

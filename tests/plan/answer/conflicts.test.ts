@@ -50,7 +50,7 @@ test('a must on what is not tested cannot be met', () => {
   expect(plan).toMatchObject({
     feasible: false,
     reason: { code: 'cannot-be-made', text: 'this kitchen cannot make what you require' },
-    most: [{ name: 'peach sauce in quarts', least: 2, promised: 0, proven: true }],
+    most: [{ name: 'peach sauce in quarts', least: 2, count: 0, proven: true }],
   });
   expect(!plan.feasible && plan.conflicts[0]).toMatch(
     /^at least 2 of peach sauce in quarts: no tested process for peach as sauce/,

@@ -58,17 +58,17 @@ test('by hand: 18 of 30 lb, nine jars over five uses, nine lids, sugar for nine 
   const litres = valueIn(plan.products[0]?.canning?.fillVolume as Quantity<'volume'>, 'L');
   expect(plan.products[0]?.costs).toEqual({
     lines: [
-      { what: 'sugar', kind: 'food', amount: usd(12) }, // the lot of that name
-      { what: 'jars, over their lives', kind: 'supplies', amount: usd(2.7) },
-      { what: 'lids', kind: 'supplies', amount: usd(2.25) },
-      { what: 'sugar', kind: 'supplies', amount: usd(sugar) },
+      { what: 'sugar', kind: 'food', cost: usd(12) }, // the lot of that name
+      { what: 'jars, over their lives', kind: 'supplies', cost: usd(2.7) },
+      { what: 'lids', kind: 'supplies', cost: usd(2.25) },
+      { what: 'sugar', kind: 'supplies', cost: usd(sugar) },
     ],
     total: usd(total),
     perUnit: each(units, total),
     // a litre as a kilogram
-    perNet: { amount: each(units, total, 0.028349523125 / litres), per: { value: 1, unit: 'oz' }, estimated: true },
+    perNet: { cost: each(units, total, 0.028349523125 / litres), netMass: { value: 1, unit: 'oz' }, estimated: true },
     perServing: {
-      amount: each(units, total, 0.11829411825 / litres),
+      cost: each(units, total, 0.11829411825 / litres),
       serving: { value: 0.5, unit: 'cup' },
       customary: true,
     },
@@ -139,7 +139,7 @@ describe('energy, checked by hand against the energy functions', () => {
     } as const;
     const [cold, hot] = [loadTimeline(load), loadTimeline({ ...load, waterTemperature: '180 degF' })];
     if (!cold.tested || !hot.tested) throw new Error('a tested process');
-    expect(product.canning?.loads).toMatchObject([{ loads: 2 }]);
+    expect(product.canning?.loads).toMatchObject([{ count: 2 }]);
     // heated for 3 to 10 min: half way between
     const byHand = cooking(product, 6.5) + cold.energy.likely.value + hot.energy.likely.value;
     expect(product.energy?.likely.value).toBeCloseTo(byHand, 3);
@@ -216,7 +216,7 @@ describe('energy, checked by hand against the energy functions', () => {
       waterVolume: '12 quarts',
       burnerPower: '2400 W',
     });
-    expect(product.canning?.loads).toMatchObject([{ loads: 1 }]);
+    expect(product.canning?.loads).toMatchObject([{ count: 1 }]);
     // boiled down for 20 to 60 min: half way between; heated up by its weight besides
     expect(product.cooking?.leastEach).toBe(40);
     expect(product.cooking?.minutesEach).toBeGreaterThan(40);
@@ -321,25 +321,25 @@ describe('food that goes into nothing, and what has no price', () => {
       foodNotSound: usd(4),
       total: usd(cents(40 + 4.95 + sugar)),
     });
-    expect(products[0]?.costs?.lines[0]).toEqual({ what: 'peach', kind: 'food', amount: usd(18) });
+    expect(products[0]?.costs?.lines[0]).toEqual({ what: 'peach', kind: 'food', cost: usd(18) });
   });
   test('what is used and has no price is named, and nothing else', () => {
     const named = (more: object, lots: PlanDayInput['lots'] = [lot]) =>
       feasible({ ...input, lots, kitchen: { ...kitchen, ...more } }).costs?.notPriced;
-    const energy = { stove: 'electric', electricity: '0.30 USD' };
-    expect(named({ energy, wage: '12 USD' })).toEqual([]);
+    const utilities = { stove: 'electric', electricity: '0.30 USD' };
+    expect(named({ utilities, wage: '12 USD' })).toEqual([]);
     expect(named({ utilities: { stove: 'gas' }, wage: '12 USD' })).toEqual(['gas']);
     expect(named({ utilities: { stove: 'electric' }, wage: '12 USD' })).toEqual(['electricity']);
     expect(
-      named({ energy, wage: '12 USD', lids: { count: 20 }, pantry: [], jars: [{ jar: 'quart', count: 9 }] }),
+      named({ utilities, wage: '12 USD', lids: { count: 20 }, pantry: [], jars: [{ jar: 'quart', count: 9 }] }),
     ).toEqual(['quart jars', 'lids', 'sugar']);
     // the lot that is used has no price, the other has one and is not used
     const two = [
       { name: 'from the tree', food: 'peach', raw: '30 lb' },
       { ...lot, food: 'plum' },
     ] as const;
-    expect(named({ energy, wage: '12 USD' }, two)).toEqual(['from the tree']);
-    expect(named({ energy, wage: '12 USD', lids: { count: 20, price: '0 USD' } })).toEqual([]);
+    expect(named({ utilities, wage: '12 USD' }, two)).toEqual(['from the tree']);
+    expect(named({ utilities, wage: '12 USD', lids: { count: 20, price: '0 USD' } })).toEqual([]);
   });
 });
 
@@ -351,7 +351,7 @@ describe('own hours', () => {
     expect(plan.products[0]?.costs?.lines.at(-1)).toEqual({
       what: 'own hours',
       kind: 'hands',
-      amount: plan.costs?.handsCost,
+      cost: plan.costs?.handsCost,
     });
   });
 });
@@ -374,7 +374,7 @@ describe('acid, pectin and bags', () => {
     expect(jars).toBeGreaterThan(4);
     // 16 tbsp to the cup
     expect(product?.costs?.lines).toEqual([
-      { what: 'bottled lemon juice', kind: 'supplies', amount: usd(cents(((jars * 2) / 16) * 2 * 2)) },
+      { what: 'bottled lemon juice', kind: 'supplies', cost: usd(cents(((jars * 2) / 16) * 2 * 2)) },
     ]);
     const ready = plan.haveReady.find(({ what }) => what === 'bottled lemon juice');
     expect(ready?.needed).toEqual({ value: expect.closeTo(jars / 8, 9), unit: 'cup' });
@@ -385,7 +385,7 @@ describe('acid, pectin and bags', () => {
     const [product] = plan.products;
     const jars = product?.units.ready ?? 0;
     expect(product?.ingredients).toMatchObject([{ what: 'citric acid', amount: { unit: 'tbsp' } }]);
-    expect(product?.costs?.lines).toEqual([{ what: 'citric acid', kind: 'supplies', amount: usd(cents(jars * 0.5)) }]);
+    expect(product?.costs?.lines).toEqual([{ what: 'citric acid', kind: 'supplies', cost: usd(cents(jars * 0.5)) }]);
     expect(product?.canning?.acidToAdd).toContain('citric acid');
   });
   test('pectin by the package of the printed recipe, bought where the pantry lacks it', () => {
@@ -407,7 +407,7 @@ describe('acid, pectin and bags', () => {
     const pectin = product?.ingredients.find(({ role }) => role === 'pectin');
     // two batches, a package of 1 3/4 oz in each
     expect(kg(pectin?.amount as Quantity<'mass'>)).toBeCloseTo(2 * 0.0496, 9);
-    expect(product?.costs?.lines).toEqual([{ what: 'pectin', kind: 'supplies', amount: usd(cents(0.0992 * 200)) }]);
+    expect(product?.costs?.lines).toEqual([{ what: 'pectin', kind: 'supplies', cost: usd(cents(0.0992 * 200)) }]);
     expect(kg(plan.haveReady.find(({ what }) => what === 'pectin')?.short as Quantity<'mass'>)).toBeCloseTo(0.0692, 9);
     expect(jam({ pectin: false }).products[0]?.ingredients.some(({ role }) => role === 'pectin')).toBe(false);
   });
@@ -422,7 +422,7 @@ describe('acid, pectin and bags', () => {
     expect(count).toBeGreaterThan(8);
     expect(free.costs?.supplies).toEqual(usd(cents(0.15 * count)));
     // the sugar pack of peaches takes sugar and ascorbic acid besides
-    expect(free.haveReady[0]).toEqual({ what: 'bags or boxes', amount: count });
+    expect(free.haveReady[0]).toEqual({ what: 'bags or boxes', needed: count });
     const few = feasible({ ...bagged({ count: 5 }), oneMore: true });
     expect(few.products[0]?.units.ready).toBe(5);
     expect(few.limits).toContainEqual(expect.objectContaining({ what: 'bags', used: 5, available: 5 }));
@@ -450,10 +450,10 @@ describe('what an ounce, 100 g and a serving cost', () => {
 
   test('a bag by its size, on a metric day by 100 g', () => {
     const bag = rates({ make: 'dried', form: 'slices', packSize: '8 oz' });
-    expect(bag.perNet).toEqual({ amount: bag.at(1 / 8), per: { value: 1, unit: 'oz' } });
-    expect(bag.perServing).toMatchObject({ amount: bag.at(1.5 / 8), customary: true });
+    expect(bag.perNet).toEqual({ cost: bag.at(1 / 8), netMass: { value: 1, unit: 'oz' } });
+    expect(bag.perServing).toMatchObject({ cost: bag.at(1.5 / 8), customary: true });
     const metric = rates({ make: 'dried', form: 'slices', packSize: '250 g' }, 'kg');
-    expect(metric.perNet).toEqual({ amount: metric.at(1 / 2.5), per: { value: 100, unit: 'g' } });
+    expect(metric.perNet).toEqual({ cost: metric.at(1 / 2.5), netMass: { value: 100, unit: 'g' } });
     expect(metric.perServing?.serving).toEqual({ value: 40, unit: 'g' });
   });
   test('jam by its own density', () => {
@@ -469,9 +469,9 @@ describe('what an ounce, 100 g and a serving cost', () => {
     });
     const at = (part: number) => each(plan.units, plan.costs?.total.value ?? 0, part);
     const net = valueIn(plan.canning?.netMass as Quantity<'mass'>, 'oz');
-    expect(plan.costs?.perNet).toEqual({ amount: at(1 / net), per: { value: 1, unit: 'oz' } });
+    expect(plan.costs?.perNet).toEqual({ cost: at(1 / net), netMass: { value: 1, unit: 'oz' } });
     const spoons = valueIn(plan.canning?.fillVolume as Quantity<'volume'>, 'tbsp');
-    expect(plan.costs?.perServing).toEqual({ amount: at(2 / spoons), serving: { value: 2, unit: 'tbsp' } });
+    expect(plan.costs?.perServing).toEqual({ cost: at(2 / spoons), serving: { value: 2, unit: 'tbsp' } });
     const { density } = sucroseDensity({ brix: 65, temperature: '20 degC' });
     const grams = valueIn(plan.canning?.fillVolume as Quantity<'volume'>, 'mL') * valueIn(density, 'g/mL');
     expect(net).toBeCloseTo(grams / 28.349523125, 6);

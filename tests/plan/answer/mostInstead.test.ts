@@ -38,7 +38,7 @@ describe('what could be promised instead', () => {
   test('by the lot: 30 lb give ten quarts at the low end', () => {
     const input = day([14]);
     const { most } = noPlan(input);
-    expect(most).toEqual([{ name: NAMES[0], least: 14, promised: 10, proven: true }]);
+    expect(most).toEqual([{ name: NAMES[0], least: 14, count: 10, proven: true }]);
     expect(planDay(asking(input, input.products, 'peach halves in quarts', 10)).feasible).toBe(true);
     expect(planDay(asking(input, input.products, 'peach halves in quarts', 11)).feasible).toBe(false);
   });
@@ -71,7 +71,7 @@ describe('what could be promised instead', () => {
     const input = day([3, 2], { canners: [] });
     expect(noPlan(input)).toMatchObject({
       reason: { code: 'cannot-be-made' },
-      most: [{ name: 'peach halves in quarts', least: 3, promised: 0, proven: true }],
+      most: [{ name: 'peach halves in quarts', least: 3, count: 0, proven: true }],
     });
     expect(planDay(asking(input, input.products, NAMES[0] as string, 0)).feasible).toBe(true);
   });
@@ -85,7 +85,7 @@ describe('what could be promised instead', () => {
     const input = day([14]);
     const [jars] = input.products;
     const whole = { ...input, products: [{ ...jars, smallest: 12 }] } as PlanDayInput;
-    expect(noPlan(whole).most).toEqual([{ name: NAMES[0], least: 14, promised: 0, proven: true }]);
+    expect(noPlan(whole).most).toEqual([{ name: NAMES[0], least: 14, count: 0, proven: true }]);
   });
 });
 

@@ -180,18 +180,20 @@ test.each(GARBAGE.map((each) => [each]))('no order of work: %j', (garbage) => {
 test('wrong fields are named', () => {
   const bad = (more: object) => codeText(() => checkSchedule({ ...day(good), ...more }));
   expect(bad({ tasks: [1] })).toBe('WRONG_TYPE tasks[0]');
-  expect(bad({ tasks: [{ ...good[0], start: 'soon' }] })).toBe('WRONG_TYPE tasks[0].start');
-  expect(bad({ tasks: [{ ...good[0], end: Number.NaN }] })).toBe('OUT_OF_RANGE tasks[0].end');
-  expect(bad({ tasks: [{ ...good[0], uses: [{ resource: 'hands', amount: -1 }] }] })).toBe(
-    'OUT_OF_RANGE tasks[0].uses[0].amount',
+  expect(bad({ tasks: [{ ...good[0], startMinute: 'soon' }] })).toBe('WRONG_TYPE tasks[0].startMinute');
+  expect(bad({ tasks: [{ ...good[0], endMinute: Number.NaN }] })).toBe('OUT_OF_RANGE tasks[0].endMinute');
+  expect(bad({ tasks: [{ ...good[0], uses: [{ resource: 'hands', used: -1 }] }] })).toBe(
+    'OUT_OF_RANGE tasks[0].uses[0].used',
   );
   expect(bad({ tasks: [{ ...good[3], units: { count: 1.5, unit: 'jar' } }] })).toBe(
     'OUT_OF_RANGE tasks[0].units.count',
   );
-  expect(bad({ windows: [{ day: 0.5, from: 0, to: 9 }] })).toBe('OUT_OF_RANGE windows[0].day');
+  expect(bad({ windows: [{ day: 0.5, startMinute: 0, endMinute: 9 }] })).toBe('OUT_OF_RANGE windows[0].day');
   expect(bad({ tasks: [{ ...good[0], who: 'cook' }] })).toBe('WRONG_TYPE tasks[0].who');
-  expect(bad({ tasks: [{ ...good[0], atLeast: -1 }] })).toBe('OUT_OF_RANGE tasks[0].atLeast');
-  expect(bad({ resources: [{ resource: 'canner', busyUntil: 'noon' }] })).toBe('WRONG_TYPE resources[0].busyUntil');
+  expect(bad({ tasks: [{ ...good[0], leastMinutes: -1 }] })).toBe('OUT_OF_RANGE tasks[0].leastMinutes');
+  expect(bad({ resources: [{ resource: 'canner', busyUntilMinute: 'noon' }] })).toBe(
+    'WRONG_TYPE resources[0].busyUntilMinute',
+  );
   expect(bad({ tasks: Array(10_001).fill(good[0]) })).toBe('TOO_MUCH tasks');
   expect(bad({ resources: undefined })).toBe('MISSING resources');
   expect(codeText(() => checkSchedule({ feasible: false }))).toBe('CONTRADICTION feasible');

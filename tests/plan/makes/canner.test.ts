@@ -22,7 +22,7 @@ describe('canners', () => {
     expect(peaches?.canning?.loads).toEqual([
       {
         canner: 'boiling-water canner 1',
-        loads: 1,
+        count: 1,
         jarsPerLoad: 7,
         minutesEach: Math.ceil(peaches?.canning?.loadMinutes.high ?? 0),
         sharedWith: ['pear halves in quarts'],

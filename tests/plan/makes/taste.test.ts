@@ -156,6 +156,6 @@ describe('the line in the pot', () => {
     const { fillTo: line, downTo } = pot as NonNullable<typeof pot>;
     expect(downTo?.volume.value).toBeLessThan(line.volume.value);
     expect((downTo?.volume.value ?? 0) / line.volume.value).toBeCloseTo((downTo?.share ?? 0) / line.share, 9);
-    expect(first.basis).toContainEqual(expect.objectContaining({ of: 'pots.batches[].downTo', kind: 'derived' }));
+    expect(first.basis).toContainEqual(expect.objectContaining({ of: 'cooking.batches[].downTo', kind: 'derived' }));
   });
 });

@@ -15,7 +15,7 @@ const request = {
   kitchen: {
     jars: [
       { jar: 'pint', count: 9 },
-      { jar: 'pint', count: 9, price: usd(2), uses: 8 },
+      { jar: 'pint', count: 9, price: usd(2), lifetimeUses: 8 },
       { jar: 'pint', count: 9, price: usd(9) },
       { jar: 'quart', count: 9, price: usd(3) },
     ],
@@ -81,7 +81,9 @@ describe('by hand', () => {
   test('propane by the pound, the gallon or the therm', () => {
     const perKwh = (gasPer?: { value: number; unit: string }) => {
       const energy = { ...request.kitchen.utilities, stove: 'propane', ...(gasPer === undefined ? {} : { gasPer }) };
-      return pricesIn({ ...request, kitchen: { ...request.kitchen, energy } } as never, lots)?.energy.stove ?? 0;
+      return (
+        pricesIn({ ...request, kitchen: { ...request.kitchen, utilities: energy } } as never, lots)?.energy.stove ?? 0
+      );
     };
     expect(perKwh({ value: 1, unit: 'lb' })).toBeCloseTo(1.5 / 6.26209, 5);
     expect(perKwh({ value: 1, unit: 'gallon' })).toBeCloseTo(1.5 / 26.7673, 5);

@@ -96,8 +96,8 @@ describe('the rest of a day', () => {
   test('a load that runs is not loaded again, and the next one goes into its hot water', () => {
     const rest = restOf({ now: '10:30', done: [{ name: 'halves', raw: '18 lb', filled: 7, until: '10:50' }] });
     const of = (kind: string) => rest.schedule.tasks.filter((task) => task.kind === kind && task.was === 'running');
-    expect(of('can')).toMatchObject([{ start: 150, end: 170, units: { count: 7 } }]);
-    expect(of('unload')).toMatchObject([{ end: 170 }]);
+    expect(of('can')).toMatchObject([{ startMinute: 150, endMinute: 170, units: { count: 7 } }]);
+    expect(of('unload')).toMatchObject([{ endMinute: 170 }]);
     const others = rest.schedule.tasks.filter(
       ({ was, uses }) => was !== 'running' && uses.some((use) => use.resource === 'boiling-water canner'),
     );
@@ -127,7 +127,7 @@ describe('what is in work', () => {
   test('prepared food goes on within its hour', () => {
     const rest = restOf({ now: '10:30', done: [{ name: 'dried', raw: '5 lb', howFar: 'prepared', since: '10:00' }] });
     const [dry] = first(rest, 'dried, prepared');
-    expect(dry).toMatchObject({ kind: 'dry', was: 'prepared', since: 120 });
+    expect(dry).toMatchObject({ kind: 'dry', was: 'prepared', sinceMinute: 120 });
     expect(dry?.startMinute).toBeLessThanOrEqual(120 + longestWait('prepared'));
     expect(rest.products.find(({ was }) => was === 'prepared')?.raw.value).toBeCloseTo(5, 6);
     expect(pounds(rest, 'apple')).toBeCloseTo(30, 6);
@@ -162,7 +162,7 @@ describe('what is in work', () => {
       hotCanners: ['boiling-water canner'],
     });
     const loads = rest.schedule.tasks.filter(({ kind, was }) => kind === 'can' && was === 'filled');
-    expect(loads).toMatchObject([{ products: ['halves, filled'], units: { count: 6 }, since: 140 }]);
+    expect(loads).toMatchObject([{ forProducts: ['halves, filled'], units: { count: 6 }, sinceMinute: 140 }]);
     expect(loads[0]?.startMinute).toBeLessThanOrEqual(140 + longestWait('filled-jar'));
     expect(rest.products.find(({ was }) => was === 'filled')?.units).toMatchObject({ promised: 6, ready: 6 });
   });
@@ -249,8 +249,8 @@ describe('an input that is wrong names its field', () => {
   test.each([
     ['no time', { done: [] }, 'MISSING', 'now'],
     ['after hours', { now: '17:30' }, 'CONTRADICTION', 'now'],
-    ['a later day that is none', { now: { day: 2, time: '9:00' } }, 'CONTRADICTION', 'now'],
-    ['a day 0', { now: { day: 0, time: '9:00' } }, 'OUT_OF_RANGE', 'now.day'],
+    ['a later day that is none', { now: { day: 2, at: '9:00' } }, 'CONTRADICTION', 'now'],
+    ['a day 0', { now: { day: 0, at: '9:00' } }, 'OUT_OF_RANGE', 'now.day'],
     ['no time of day', { now: 630 }, 'WRONG_TYPE', 'now'],
     ['another product', done({ name: 'quarters', raw: '1 lb' }), 'UNKNOWN_NAME', 'done[0].name'],
     ['a field of the prototype', done({ name: 'constructor', raw: '1 lb' }), 'UNKNOWN_NAME', 'done[0].name'],

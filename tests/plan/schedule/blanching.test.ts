@@ -79,7 +79,7 @@ describe('blanching in the order of work', () => {
       .filter(({ forProducts: products }) => products[0] === beans?.name)
       .reduce((sum, { units }) => sum + (units?.count ?? 0), 0);
     expect(batches).toBeGreaterThan(2);
-    expect(beans?.cooking?.batches).toEqual([expect.objectContaining({ pot: '12 quart pot', batches })]);
+    expect(beans?.cooking?.batches).toEqual([expect.objectContaining({ pot: '12 quart pot', count: batches })]);
     // the hands beside the pot stand there once, not in the cutting too
     expect(beans?.handsMinutes.stir).toBe(4 * batches);
     // by the kg: wash 1.25, snap 9, drain 0.4

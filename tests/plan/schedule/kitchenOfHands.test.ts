@@ -83,8 +83,8 @@ test('a canner that still runs is waited for, and a dryer is loaded when it is f
   expect(times(schedule, 'can')[0]?.[0]).toBe(180);
   expect(schedule.resources).toEqual(
     expect.arrayContaining([
-      { resource: 'dryer trays', amount: 4, busyUntil: 200 },
-      { resource: 'canner', amount: 1, busyUntil: 150 },
+      { resource: 'dryer trays', available: 4, busyUntilMinute: 200 },
+      { resource: 'canner', available: 1, busyUntilMinute: 150 },
     ]),
   );
 });

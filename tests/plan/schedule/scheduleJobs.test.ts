@@ -24,7 +24,10 @@ describe('on 100 random days', () => {
       expect(clashes(schedule.tasks, capacityOf(means), windows)).toEqual([]);
       // the hours may be too short here: that is for the plan to see to
       const last = windows[windows.length - 1] as Window;
-      const longer = [...windows.slice(0, -1), { ...last, endMinute: Math.max(last.endMinute, schedule.allDoneMinute) }];
+      const longer = [
+        ...windows.slice(0, -1),
+        { ...last, endMinute: Math.max(last.endMinute, schedule.allDoneMinute) },
+      ];
       expect(checkSchedule({ ...schedule, windows: longer }).broken).toEqual([]);
       expect(schedule.lowerBound).toBeLessThanOrEqual(schedule.makespan);
       const worked = (clock: number) => workedBy(clock, windows);

@@ -46,7 +46,7 @@ command({ help, input: 'circle' }, ({ input: folder }) => {
     const product = products.find(({ name }) => name === wanted);
     return product === undefined ? 'none' : `${product.units.promised} to ${product.units.ready}`;
   };
-  const hours = ({ work }) => `${(work.hands.minutes / 60).toFixed(1)} h of work`;
+  const hours = ({ work }) => `${(work.handsBusy.minutes / 60).toFixed(1)} h of work`;
 
   return page([
     'A DAY PLANNED, RECORDED, LEARNED FROM, PLANNED AGAIN',

@@ -48,7 +48,7 @@ export function feasiblePlan(input: { readonly plan: DayPlan }): FeasibleDay {
  * const plan = planDay({
  *   lots: [{ food: 'apple', raw: '20 lb' }],
  *   kitchen: { elevation: '500 m', hours: '6 h', dryer: { trays: 6, trayArea: '200 in2' } },
- *   products: [{ make: 'dried', from: 'apples', size: '4 oz' }],
+ *   products: [{ make: 'dried', from: 'apples', packSize: '4 oz' }],
  * });
  * allocationChart({ plan }).data.values[0]?.name; // => 'Apple slices, dried'
  * ```
@@ -59,7 +59,7 @@ export function allocationChart(input: AllocationChartInput): ChartSpec<Allocati
     const shares = (name: string, from: readonly LotShare[]): AllocationRow[] =>
       from.map(({ lot, raw }) => ({ name, lot, weighs: valueIn(raw, unit) }));
     const values = [
-      ...plan.products.flatMap(({ name, from }) => shares(capital(name), from)),
+      ...plan.products.flatMap(({ name, fromLots: from }) => shares(capital(name), from)),
       ...shares(capital(LEFT_FRESH), plan.leftFresh),
     ];
     const lots = [...new Set(values.map(({ lot }) => lot))];

@@ -56,18 +56,18 @@ const KINDS = [...COLOURS.keys()];
  * const plan = planDay({
  *   lots: [{ food: 'apple', raw: '20 lb', price: '14.00 USD' }],
  *   kitchen: { elevation: '500 m', hours: '6 h', dryer: { trays: 6, trayArea: '200 in2' } },
- *   products: [{ make: 'dried', from: 'apples', size: '4 oz' }],
+ *   products: [{ make: 'dried', from: 'apples', packSize: '4 oz' }],
  * });
  * costChart({ plan }).data.values[0]?.what; // => 'food'
  * ```
  */
 export function costChart(input: CostChartInput): ChartSpec<CostRow> {
   return withPlan('plan', feasiblePlan(input), (plan) => {
-    const { cost } = plan;
+    const { costs: cost } = plan;
     if (cost === undefined) fail('CONTRADICTION', 'plan', input.plan, 'a plan made with prices');
-    const lines = (own: ProductCost | undefined) => (own?.lines ?? []).filter(({ amount }) => amount.value > 0);
-    const values = plan.products.flatMap(({ name, cost: own }): CostRow[] =>
-      lines(own).map(({ what, kind, amount }) => ({
+    const lines = (own: ProductCost | undefined) => (own?.lines ?? []).filter(({ cost: amount }) => amount.value > 0);
+    const values = plan.products.flatMap(({ name, costs: own }): CostRow[] =>
+      lines(own).map(({ what, kind, cost: amount }) => ({
         name: capital(name),
         what: kind === 'food' ? kind : (TOGETHER.get(what) ?? what),
         spent: amount.value,

@@ -89,7 +89,7 @@ function forecastText(forecast: FinishForecast, last: Point): string {
   }
   const { likely } = forecast.time;
   const span = spanText(forecast);
-  if (forecast.done) return `The tray passed its stop weight (${span}): it is done.`;
+  if (forecast.finished) return `The tray passed its stop weight (${span}): it is done.`;
   return `Expected to reach the stop weight at ${digits(likely.value, 1)} ${likely.unit} (90 of 100 cases: ${span}); last weighed at ${digits(last.after, 1)} ${likely.unit}.`;
 }
 

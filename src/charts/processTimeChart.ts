@@ -48,9 +48,9 @@ export interface ProcessTimeChartInput extends Omit<TestedProcessInput, 'method'
 /** One band of elevations with one answer, its ends in the unit of the chart. */
 export interface ProcessTimeRow {
   /** Elevation the band begins at. */
-  readonly from: number;
+  readonly bandStart: number;
   /** Elevation it ends at. */
-  readonly to: number;
+  readonly bandEnd: number;
   /** The tested minutes; none where no process is tested. */
   readonly minutes?: number;
   /** Gauge pressure in psi, of a pressure canner. */
@@ -133,7 +133,7 @@ const METHOD_TEXT: Readonly<Record<CanningMethod, string>> = {
  * import { processTimeChart } from 'stillroom/charts';
  *
  * const chart = processTimeChart({ food: 'peaches', form: 'halves', pack: 'hot', jar: 'quart' });
- * 'data' in chart && chart.data.values[1]; // => { from: 1000, to: 3000, minutes: 30 }
+ * 'data' in chart && chart.data.values[1]; // => { bandStart: 1000, bandEnd: 3000, minutes: 30 }
  * ```
  */
 export function processTimeChart(input: ProcessTimeChartInput): ChartSpec<ProcessTimeRow> | NotTested {
@@ -189,16 +189,16 @@ function kitchenOf(place: Quantity<'length'>, answer: Answer, unit: Unit<'length
 }
 
 function rowOf(from: number, to: number, answer: Answer): ProcessTimeRow {
-  if (!answer.tested) return { from, to, untested: answer.reason.text };
+  if (!answer.tested) return { bandStart: from, bandEnd: to, untested: answer.reason.text };
   const { minutes, pressure } = answer;
-  return { from, to, minutes, ...(pressure === undefined ? {} : { psi: pressure.value }) };
+  return { bandStart: from, bandEnd: to, minutes, ...(pressure === undefined ? {} : { psi: pressure.value }) };
 }
 
 const answerText = ({ minutes, psi }: ProcessTimeRow): string =>
   minutes === undefined ? 'no tested process' : `${minutes} min${psi === undefined ? '' : ` at ${psi} psi`}`;
 
 const stepText = (row: ProcessTimeRow, unit: string): string =>
-  `${Math.round(row.from)} to ${Math.round(row.to)} ${unit}: ${answerText(row)}`;
+  `${Math.round(row.bandStart)} to ${Math.round(row.bandEnd)} ${unit}: ${answerText(row)}`;
 
 function layersOf(
   values: readonly ProcessTimeRow[],
@@ -207,9 +207,11 @@ function layersOf(
   kitchen: readonly Kitchen[],
 ): ChartLayer[] {
   const field = byPressure ? 'psi' : 'minutes';
-  const edges = [...new Set([...values.map(({ from }) => from), ...values.slice(-1).map(({ to }) => to)])];
+  const edges = [
+    ...new Set([...values.map(({ bandStart: from }) => from), ...values.slice(-1).map(({ bandEnd: to }) => to)]),
+  ];
   const x = {
-    field: 'from',
+    field: 'bandStart',
     type: 'quantitative',
     title: `elevation, ${unit}`,
     scale: { domain: [edges[0], edges[edges.length - 1]], nice: false },
@@ -222,13 +224,13 @@ function layersOf(
     scale: { zero: true },
   };
   const served = { filter: `isValid(datum.${field})` };
-  const middle = { calculate: '(datum.from + datum.to) / 2', as: 'middle' };
+  const middle = { calculate: '(datum.bandStart + datum.bandEnd) / 2', as: 'middle' };
   const across = { ...x, field: 'middle' };
   return [
     {
       transform: [{ filter: 'isValid(datum.untested)' }],
       mark: { type: 'rect', color: QUIET_GREY, opacity: 0.4 },
-      encoding: { x, x2: { field: 'to' }, y: { value: 0 }, y2: { value: HEIGHT } },
+      encoding: { x, x2: { field: 'bandEnd' }, y: { value: 0 }, y2: { value: HEIGHT } },
     },
     {
       transform: [{ filter: 'isValid(datum.untested)' }, middle],
@@ -238,12 +240,12 @@ function layersOf(
     {
       transform: [served],
       mark: { type: 'rect', color: OKABE_ITO.skyBlue, opacity: 0.35 },
-      encoding: { x, x2: { field: 'to' }, y, y2: { datum: 0 } },
+      encoding: { x, x2: { field: 'bandEnd' }, y, y2: { datum: 0 } },
     },
     {
       transform: [served],
       mark: { type: 'rule', color: OKABE_ITO.blue, strokeWidth: 4 },
-      encoding: { x, x2: { field: 'to' }, y },
+      encoding: { x, x2: { field: 'bandEnd' }, y },
     },
     {
       transform: [served, middle],

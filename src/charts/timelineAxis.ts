@@ -18,8 +18,8 @@ export interface Axis {
 export function axisOf({ windows, tasks, makespan }: DaySchedule): Axis {
   const last = windows[windows.length - 1] as Window;
   const open = windows.map((window) => ({
-    from: window.from / HOUR,
-    to: (window === last ? Math.max(window.to, makespan) : window.to) / HOUR,
+    from: window.startMinute / HOUR,
+    to: (window === last ? Math.max(window.endMinute, makespan) : window.endMinute) / HOUR,
   }));
   const knots: (readonly [number, number])[] = [];
   const breaks: { from: number; to: number; text: string }[] = [];
@@ -36,7 +36,7 @@ export function axisOf({ windows, tasks, makespan }: DaySchedule): Axis {
     before = to;
   }
   const [end] = knots[knots.length - 1] as readonly [number, number];
-  if (tasks.some((task) => task.end / HOUR > end + EPSILON)) {
+  if (tasks.some((task) => task.endMinute / HOUR > end + EPSILON)) {
     breaks.push({ from: at, to: at + BREAK, text: 'after work' });
     knots.push([end + BREAK, at + BREAK]);
     at += BREAK;

@@ -14,19 +14,19 @@ export interface TimelineRow {
   /** Name of the product, by which the bar is colored; `others` for an eighth product and more where there are over eight. */
   readonly name: string;
   /** Hour it starts at, from the start of the first day. */
-  readonly start: number;
+  readonly startHour: number;
   /** Hour it ends at. */
-  readonly end: number;
+  readonly endHour: number;
   /** Whether it goes on by itself. */
   readonly unattended: boolean;
   /** Left edge on the axis, which draws a long break short. */
-  readonly from: number;
+  readonly leftEdge: number;
   /** Right edge on the axis. */
-  readonly to: number;
+  readonly rightEdge: number;
   /** Upper edge, in rows from the top. */
-  readonly top: number;
+  readonly topEdge: number;
   /** Lower edge, in rows from the top. */
-  readonly bottom: number;
+  readonly bottomEdge: number;
 }
 
 const COLOURS = 8;
@@ -50,16 +50,16 @@ export function barOf(
   axis: Axis,
   products: readonly string[],
 ): Bar {
-  const [start, end] = [task.start / HOUR, task.end / HOUR];
-  const [from, to] = [placeOf(axis.knots, start), placeOf(axis.knots, end)];
+  const [startHour, endHour] = [task.startMinute / HOUR, task.endMinute / HOUR];
+  const [leftEdge, rightEdge] = [placeOf(axis.knots, startHour), placeOf(axis.knots, endHour)];
   const shown = productsShown(products);
-  const own = [...new Set(task.products.map((each) => (shown.includes(each) ? each : OTHERS)))];
+  const own = [...new Set(task.forProducts.map((each) => (shown.includes(each) ? each : OTHERS)))];
   const names = own.length === 0 ? [OTHERS] : own;
   const high = (1 - 2 * GAP) / names.length;
   const { kind, what, unattended } = task;
   const letter = LETTERS[kind];
   const lastHour = (axis.knots[axis.knots.length - 1] as readonly [number, number])[0];
-  const cut = end > lastHour + EPSILON;
+  const cut = endHour > lastHour + EPSILON;
   const middle = row + 0.5;
   const ink =
     !unattended && DARK.includes(colourOf(products, names[Math.floor(names.length / 2)] as string))
@@ -67,11 +67,11 @@ export function barOf(
       : '#000000';
   const text = fitting(
     [
-      ...(cut ? [`${wordOf(kind)}, to ${digits(end, 1)} h`] : []),
+      ...(cut ? [`${wordOf(kind)}, to ${digits(endHour, 1)} h`] : []),
       wordOf(kind),
       ...(letter === undefined ? [] : [letter]),
     ],
-    ((to - from) / axis.end) * WIDTH - (cut ? ARROW : 0),
+    ((rightEdge - leftEdge) / axis.end) * WIDTH - (cut ? ARROW : 0),
   );
   return {
     stripes: names.map((name, index) => ({
@@ -79,15 +79,15 @@ export function barOf(
       kind,
       what,
       name,
-      start,
-      end,
+      startHour,
+      endHour,
       unattended,
-      from,
-      to,
-      top: row + GAP + index * high,
-      bottom: row + GAP + (index + 1) * high,
+      leftEdge,
+      rightEdge,
+      topEdge: row + GAP + index * high,
+      bottomEdge: row + GAP + (index + 1) * high,
     })),
-    ...(text === undefined ? {} : { label: { at: from, middle, text, ink } }),
+    ...(text === undefined ? {} : { label: { at: leftEdge, middle, text, ink } }),
     cut,
     middle,
   };

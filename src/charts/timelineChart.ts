@@ -48,18 +48,18 @@ function scheduledPlan(input: TimelineChartInput): ScheduledDay {
  * ```ts
  * import { timelineChart } from 'stillroom/charts';
  *
- * const task = { kind: 'prepare', what: 'peaches', products: ['peach halves'], unattended: false } as const;
+ * const task = { kind: 'prepare', what: 'peaches', forProducts: ['peach halves'], unattended: false } as const;
  * const schedule = {
- *   tasks: [{ ...task, start: 0, end: 90, uses: [{ resource: 'hands', amount: 2 }] }],
- *   start: 480,
- *   windows: [{ day: 0, from: 0, to: 480 }],
+ *   tasks: [{ ...task, startMinute: 0, endMinute: 90, uses: [{ resource: 'hands', used: 2 }] }],
+ *   startClock: 480,
+ *   windows: [{ day: 0, startMinute: 0, endMinute: 480 }],
  *   makespan: 90,
  *   lowerBound: 90,
  *   gap: 0,
- *   allDone: 90,
+ *   allDoneMinute: 90,
  * };
  * const chart = timelineChart({ plan: { feasible: true, invented: true, schedule, basis: [], cautions: [] } });
- * chart.data.values.map(({ resource, end }) => [resource, end]); // => [['hands 1', 1.5], ['hands 2', 1.5]]
+ * chart.data.values.map(({ resource, endHour }) => [resource, endHour]); // => [['hands 1', 1.5], ['hands 2', 1.5]]
  * ```
  */
 export function timelineChart(input: TimelineChartInput): ChartSpec<TimelineRow> {
@@ -67,7 +67,7 @@ export function timelineChart(input: TimelineChartInput): ChartSpec<TimelineRow>
     const { schedule } = plan;
     const axis = axisOf(schedule);
     const lanes = lanesOf(schedule.tasks);
-    const products = [...new Set(schedule.tasks.flatMap((task) => task.products))];
+    const products = [...new Set(schedule.tasks.flatMap((task) => task.forProducts))];
     const bars = lanes.flatMap((lane, row) => lane.tasks.map((task) => barOf(task, lane, row, axis, products)));
     const work = `Hands, pots and canners are done at ${hours(schedule.makespan)} h`;
     const bound =
@@ -85,7 +85,7 @@ export function timelineChart(input: TimelineChartInput): ChartSpec<TimelineRow>
           `${work}${bound}.`,
           ...(quiet
             ? [
-                `Pale bars go on by themselves, those with an arrow past the chart; everything is done at ${hours(schedule.allDone)} h.`,
+                `Pale bars go on by themselves, those with an arrow past the chart; everything is done at ${hours(schedule.allDoneMinute)} h.`,
               ]
             : []),
           ...lettersText(bars),
@@ -105,7 +105,7 @@ export function timelineChart(input: TimelineChartInput): ChartSpec<TimelineRow>
 const MOST_READ_OUT = 100;
 const hours = (minutes: number): string => digits(minutes / HOUR, 1);
 
-function taskText({ kind, what, raw, units, start, end }: ScheduledTask): string {
+function taskText({ kind, what, raw, units, startMinute: start, endMinute: end }: ScheduledTask): string {
   const amount = raw === undefined ? '' : ` ${formatQuantity(raw, { step: 0.1 })} of`;
   const count = units === undefined ? '' : `, ${units.count} x ${units.unit}`;
   return `${hours(start)} to ${hours(end)} h: ${kind}${amount} ${what}${count}`;

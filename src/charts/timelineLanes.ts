@@ -24,7 +24,7 @@ export function lanesOf(all: readonly ScheduledTask[]): Lane[] {
   const byResource = new Map<string, ScheduledTask[]>();
   for (const task of all) {
     for (const { resource } of task.uses) {
-      if (resource === 'burners' || task.end <= task.start) continue;
+      if (resource === 'burners' || task.endMinute <= task.startMinute) continue;
       byResource.set(resource, [...(byResource.get(resource) ?? []), task]);
     }
   }
@@ -33,7 +33,7 @@ export function lanesOf(all: readonly ScheduledTask[]): Lane[] {
     .sort((one, other) => one.rank - other.rank)
     .flatMap(({ resource, tasks }): Lane[] => {
       const rows = sideBySide(tasks, (task) =>
-        resource === 'hands' ? Math.ceil(task.uses.find((use) => use.resource === resource)?.amount ?? 1) : 1,
+        resource === 'hands' ? Math.ceil(task.uses.find((use) => use.resource === resource)?.used ?? 1) : 1,
       );
       return rows.map((row, index) =>
         resource === 'hands' && rows.length > 1
@@ -46,8 +46,8 @@ export function lanesOf(all: readonly ScheduledTask[]): Lane[] {
 /** Tasks in as few rows as hold them side by side, each in as many rows as `breadth` says. */
 function sideBySide(tasks: readonly ScheduledTask[], breadth: (task: ScheduledTask) => number): ScheduledTask[][] {
   const rows: ScheduledTask[][] = [];
-  for (const task of [...tasks].sort((one, other) => one.start - other.start)) {
-    const free = rows.filter((row) => (row[row.length - 1] as ScheduledTask).end <= task.start + EPSILON);
+  for (const task of [...tasks].sort((one, other) => one.startMinute - other.startMinute)) {
+    const free = rows.filter((row) => (row[row.length - 1] as ScheduledTask).endMinute <= task.startMinute + EPSILON);
     for (const row of free.slice(0, breadth(task))) row.push(task);
     for (let more = free.length; more < breadth(task); more++) rows.push([task]);
   }

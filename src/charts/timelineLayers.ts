@@ -11,7 +11,7 @@ const WIDE_LETTER = 8;
 function hoursAxis({ end, ticks }: Axis) {
   const places = JSON.stringify(ticks.map(({ at }) => at));
   return {
-    field: 'from',
+    field: 'leftEdge',
     type: 'quantitative',
     title: 'time from the start, h',
     scale: { domain: [0, end], nice: false },
@@ -27,7 +27,7 @@ function hoursAxis({ end, ticks }: Axis) {
 function lanesAxis(lanes: readonly Lane[]) {
   const rows = lanes.map((_, row) => row + 0.5);
   return {
-    field: 'top',
+    field: 'topEdge',
     type: 'quantitative',
     scale: { domain: [0, Math.max(lanes.length, 1)], nice: false, reverse: true },
     axis: {
@@ -66,15 +66,15 @@ export function layersOf(
   const others = bars.some(({ stripes }) => stripes.some(({ name }) => name === OTHERS));
   const colour = productColours(products, others);
   const [x, y] = [hoursAxis(axis), lanesAxis(lanes)];
-  const across = { x, x2: { field: 'to' }, y, y2: { field: 'bottom' } };
+  const across = { x, x2: { field: 'rightEdge' }, y, y2: { field: 'bottomEdge' } };
   const whole = (list: readonly { from: number; to: number }[]) =>
-    list.map((each) => ({ ...each, top: 0, bottom: Math.max(lanes.length, 1) }));
+    list.map(({ from, to }) => ({ leftEdge: from, rightEdge: to, topEdge: 0, bottomEdge: Math.max(lanes.length, 1) }));
   const apart = lanes.flatMap(({ label }, row) =>
-    label === '' || row === 0 || label.startsWith('hands') ? [] : [{ top: row }],
+    label === '' || row === 0 || label.startsWith('hands') ? [] : [{ topEdge: row }],
   );
-  const cut = bars.filter((bar) => bar.cut).map(({ middle }) => ({ from: axis.end, top: middle }));
+  const cut = bars.filter((bar) => bar.cut).map(({ middle }) => ({ leftEdge: axis.end, topEdge: middle }));
   const labels = bars.flatMap(({ label }) =>
-    label === undefined ? [] : [{ from: label.at, top: label.middle, text: label.text, ink: label.ink }],
+    label === undefined ? [] : [{ leftEdge: label.at, topEdge: label.middle, text: label.text, ink: label.ink }],
   );
   return [
     {
@@ -83,7 +83,7 @@ export function layersOf(
       encoding: across,
     },
     {
-      data: { values: axis.breaks.map(({ to, text }) => ({ from: to, text })) },
+      data: { values: axis.breaks.map(({ to, text }) => ({ leftEdge: to, text })) },
       mark: { type: 'text', align: 'right', baseline: 'bottom', color: '#444444', fontSize: FONT_SIZE },
       encoding: { x, y: { value: -4 }, text: { field: 'text' } },
     },

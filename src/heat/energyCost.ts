@@ -10,22 +10,22 @@ import { figureBasis } from './tables';
 
 /** No energy at all has its price too: what is already hot. */
 const amount = () => energyField({ min: { value: 0, unit: 'kWh' } });
-const price = () => fields({ per: choice('what the price is for', ['kWh', 'therm']), price: money() });
+const price = () => fields({ soldBy: choice('what the price is for', ['kWh', 'therm']), price: money() });
 const schema = /* @__PURE__ */ fields({ energy: amount(), energyPrice: price() });
 const rangeSchema = /* @__PURE__ */ fields({
   /** An energy from 0, or a range of them such as the answer's `energy`. */
   energy: rangeOf(amount),
-  /** `per` `kWh` or `therm`, and the `price`. */
+  /** `soldBy` `kWh` or `therm`, and the `price`. */
   energyPrice: price(),
 });
 
 export interface EnergyCostInput {
   /** One energy from 0, or the range that the functions of this module answer. */
   readonly energy: EnergyInput | Range<EnergyInput>;
-  /** What the energy is sold at: `{ per: 'kWh', price: '0.31 USD' }`. */
+  /** What the energy is sold at: `{ soldBy: 'kWh', price: '0.31 USD' }`. */
   readonly energyPrice: {
     /** What the price is for: `kWh` or `therm`. */
-    readonly per: 'kWh' | 'therm';
+    readonly soldBy: 'kWh' | 'therm';
     /** The price of one of them. */
     readonly price: MoneyInput;
   };
@@ -57,14 +57,14 @@ export interface EnergyCost {
  * import { energyCost, energyNeeded } from 'stillroom/heat';
  *
  * const { energy } = energyNeeded({ cooking: { boilOff: '3.65 kg' } });
- * energyCost({ energy, energyPrice: { per: 'kWh', price: '0.31 USD' } }).cost.high; // => { value: 2.03, unit: 'USD' }
- * energyCost({ energy: '1 therm', energyPrice: { per: 'therm', price: '1.54 USD' } }).cost.likely.value; // => 1.54
+ * energyCost({ energy, energyPrice: { soldBy: 'kWh', price: '0.31 USD' } }).cost.high; // => { value: 2.03, unit: 'USD' }
+ * energyCost({ energy: '1 therm', energyPrice: { soldBy: 'therm', price: '1.54 USD' } }).cost.likely.value; // => 1.54
  * ```
  */
 export function energyCost(input: EnergyCostInput): EnergyCost {
   const { energy, energyPrice: tariff } = readCost(input);
   const { unit } = tariff.price;
-  const cost = (each: Quantity<'energy'>) => withoutNoise(toDecimalIn(each, tariff.per).times(tariff.price.value));
+  const cost = (each: Quantity<'energy'>) => withoutNoise(toDecimalIn(each, tariff.soldBy).times(tariff.price.value));
   const money = (value: number): Money => ({ value, unit });
   return answer({
     cost: {
@@ -72,7 +72,7 @@ export function energyCost(input: EnergyCostInput): EnergyCost {
       likely: money(toCents(cost(energy.likely))),
       high: money(toCents(cost(energy.high), 'up')),
     },
-    basis: [measured('cost', 'price of energy'), ...(tariff.per === 'therm' ? [figureBasis('therm', 'cost')] : [])],
+    basis: [measured('cost', 'price of energy'), ...(tariff.soldBy === 'therm' ? [figureBasis('therm', 'cost')] : [])],
     cautions: [],
   });
 }

@@ -43,7 +43,7 @@ export function gasPrice(price: number, per: GasPer, fuel: GasFuel, path = 'per'
     const expected = 'an energy such as "1 therm" or "1 kWh": only propane is sold by weight or volume';
     fail('WRONG_DIMENSION', path, `${per.value} ${per.unit}`, expected);
   }
-  return { perKwh: price / kilowattHours(per), basis: [figureBasis(SOLD[dimension].id, 'cost.lines')] };
+  return { perKwh: price / kilowattHours(per), basis: [figureBasis(SOLD[dimension].id, 'costs.lines')] };
 }
 
 /** The heat of an amount of gas, kWh. */

@@ -52,7 +52,7 @@ import type { Solved } from './solver/solve';
  *
  * `energy` of a product is what stove, dryer, freeze-dryer and freezer take for it: food heated from 20 degC and held at
  * the boil, water boiled off, the water that vegetables are blanched in, canner loads, the first of a day from cold water.
- * Its `cost` takes the likely figure. All lines of all products add up to the day's `cost` to the cent.
+ * Its `costs` take the likely figure. All lines of all products add up to the day's `costs` to the cent.
  *
  * The day as it goes: with `now`, the time, the plan is of the rest of the day, on the same clock. `done` says what has
  * happened: what is finished, what runs in a canner or a dryer, and what is prepared, hot or filled and must go on. That
@@ -79,7 +79,7 @@ import type { Solved } from './solver/solve';
  *   },
  *   products: [{ make: 'jars', from: 'peaches', form: 'halves', pack: 'hot', jar: 'quart', syrup: 'light' }],
  * });
- * plan.feasible && plan.products[0].jars.minutes; // => 35
+ * plan.feasible && plan.products[0].canning.minutes; // => 35
  * plan.feasible && plan.products[0].units.promised; // => 8
  *
  * const rest = planDay({
@@ -96,10 +96,10 @@ import type { Solved } from './solver/solve';
  *     { name: 'halves', make: 'jars', from: 'peaches', form: 'halves', pack: 'hot', jar: 'quart', syrup: 'light' },
  *   ],
  *   now: '10:30',
- *   done: [{ product: 'halves', raw: '15 lb', filled: 6, until: '10:50' }],
+ *   done: [{ name: 'halves', raw: '15 lb', filled: 6, until: '10:50' }],
  * });
- * rest.feasible && rest.products[0].done; // => 6
- * rest.feasible && rest.schedule.windows; // => [{ from: 150, to: 360, day: 0 }]
+ * rest.feasible && rest.products[0].doneSoFar; // => 6
+ * rest.feasible && rest.schedule.windows; // => [{ day: 0, startMinute: 150, endMinute: 360 }]
  * ```
  */
 export function planDay(input: PlanDayInput): DayPlan {
@@ -170,12 +170,12 @@ export function planOf(prepared: Prepared, effort: Effort): DayPlan {
     notSound: notSound(prepared),
     leftOut,
     notMade,
-    ready: toReady(prepared, kept),
+    haveReady: toReady(prepared, kept),
     ...(request.oneMore === true ? oneMoreOf(prepared, plan, search, effort) : {}),
     schedule,
     ...restAnswered(prepared),
     work: workOf(prepared, found),
-    ...(costs === undefined ? {} : { cost: costs.day }),
+    ...(costs === undefined ? {} : { costs: costs.day }),
     basis: joinBasis(
       [derived('products', 'what is made of each lot')],
       ...products.map(({ basis }) => basis.map((line) => ({ ...line, of: `products[].${line.of}` }))),
@@ -185,7 +185,7 @@ export function planOf(prepared: Prepared, effort: Effort): DayPlan {
     cautions: joinCautions(
       [caution('follow-local-guidance'), caution('hot-liquids-burn'), caution('estimate')],
       lotsSaid(prepared, kept).cautions,
-      products.some((product) => product.pots !== undefined) ? [planCaution('pot-fill-limit')] : [],
+      products.some((product) => product.cooking !== undefined) ? [planCaution('pot-fill-limit')] : [],
       setAsideCautions(prepared),
     ),
   };
@@ -219,5 +219,5 @@ function workOf({ capacity, program }: Prepared, { values }: Solved): FeasibleDa
     minutes: useOf(program, values, { of: resource })?.used ?? 0,
     available: pairs * minutes,
   });
-  return { hands: of('hands', hands), burners: of('burners', burners) };
+  return { handsBusy: of('hands', hands), burnersBusy: of('burners', burners) };
 }

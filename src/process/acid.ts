@@ -24,7 +24,7 @@ export interface ProcessAcid {
   /** Other bottled juice that may take the place of the acid named, in the same amount. */
   readonly standIn?: readonly string[];
   /** Acid that never takes its place. */
-  readonly never?: readonly string[];
+  readonly noStandIn?: readonly string[];
   /** The whole requirement in words. */
   readonly text: string;
 }
@@ -58,7 +58,7 @@ export function acidOf(row: AcidRow): ProcessAcid {
   const agents = amounts.map(({ text }) => text).join(row.choose === 'one' ? ', or ' : ' and ');
   const per = row.where === 'each jar' ? 'to each jar' : row.per === undefined ? '' : `per ${row.per}`;
   const standIn = row.standIn === undefined ? '' : `${row.standIn.join(' or ')} may take its place, in the same amount`;
-  const never = row.never === undefined ? '' : `never ${row.never.join(' or ')} in its place`;
+  const never = row.noStandIn === undefined ? '' : `never ${row.noStandIn.join(' or ')} in its place`;
   const parts = [[agents, per].filter((part) => part !== '').join(' '), standIn, never, row.also].filter(
     (part) => part,
   );
@@ -69,7 +69,7 @@ export function acidOf(row: AcidRow): ProcessAcid {
     ...Object.fromEntries(amounts.map(({ field, quantity }) => [field, quantity])),
     ...(row.per === undefined ? {} : { amountsFor: row.per }),
     ...(row.standIn === undefined ? {} : { standIn: row.standIn }),
-    ...(row.never === undefined ? {} : { never: row.never }),
+    ...(row.noStandIn === undefined ? {} : { noStandIn: row.noStandIn }),
     text: parts.join('; '),
   };
 }

@@ -41,7 +41,7 @@ function wayOf(
     text: `${food} (${form})${packed}, in ${jar} jars, ${method} canner: ${minutes} min${pressure}`,
     ...question,
     minutes,
-    ...(acid === undefined ? {} : { acid: acidOf(acid).text }),
+    ...(acid === undefined ? {} : { acidToAdd: acidOf(acid).text }),
     recipes: recipesEndingIn(row.recipe, asked).map(processRecipeOf),
   };
 }

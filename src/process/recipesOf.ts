@@ -16,11 +16,11 @@ export const recipesEndingIn = (process: string, food: string): readonly Process
 
 const acidOfRecipe = ({ what, amount, perJar, choose }: NonNullable<ProcessRecipeRow['acid']>[number]): RecipeAcid => ({
   what,
-  ...(amount === undefined ? {} : { amount: parseQuantity(amount, 'volume') }),
+  ...(amount === undefined ? {} : { volume: parseQuantity(amount, 'volume') }),
   ...(perJar === undefined
     ? {}
     : {
-        inEachJar: Object.entries(perJar).map(([jar, printed]) => ({ jar, amount: parseQuantity(printed, 'volume') })),
+        inEachJar: Object.entries(perJar).map(([jar, printed]) => ({ jar, volume: parseQuantity(printed, 'volume') })),
       }),
   ...(choose === undefined ? {} : { oneOf: choose }),
 });
@@ -29,7 +29,7 @@ const acidOfRecipe = ({ what, amount, perJar, choose }: NonNullable<ProcessRecip
 export const processRecipeOf = ({ id, name, acid = [], mustKeep = [], scale }: ProcessRecipeRow): ProcessRecipe => ({
   recipe: id,
   name,
-  acid: acid.map(acidOfRecipe),
+  acids: acid.map(acidOfRecipe),
   mustKeep,
   scale,
 });

@@ -93,7 +93,7 @@ export const acidRow = () =>
     /** Other bottled juice that may take its place, in the same amount. */
     standIn: z.exactOptional(z.array(z.enum(['bottled lemon juice', 'bottled lime juice']))),
     /** Acid that never takes its place. */
-    never: z.exactOptional(z.array(z.enum(['vinegar']))),
+    noStandIn: z.exactOptional(z.array(z.enum(['vinegar']))),
     /** What each copy prints, where copies disagree; the row serves the largest amount. */
     copies: z.exactOptional(z.array(z.strictObject({ bottledLemonJuice: text(), source: id() })).check(z.minLength(2))),
     also: z.exactOptional(text()),

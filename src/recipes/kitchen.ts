@@ -106,7 +106,7 @@ export const jarStockFields = () => ({
   /** Price of one. */
   price: optional(money()),
   /** How often a jar is used in its life, 1 to 1,000; 10 when left out. */
-  uses: optional(count('how often a jar is used in its life', 1, 1000)),
+  lifetimeUses: optional(count('how often a jar is used in its life', 1, 1000)),
 });
 
 const machineFields = () => ({
@@ -153,7 +153,7 @@ const machineFields = () => ({
 
 const costFields = () => ({
   /** What energy costs, and what machines draw. */
-  energy: optional(
+  utilities: optional(
     fields({
       /** What the stove burns; never left out where gas has a price. */
       stove: optional(choice('what the stove burns', ['gas', 'propane', 'electric'])),
@@ -215,7 +215,7 @@ export const kitchenFields = (loads = true) => ({
     }),
   ),
   ...machineFields(),
-  /** What recipes take, by weight; what you lack is in `ready` of the plan. */
+  /** What recipes take, by weight; what you lack is in `haveReady` of the plan. */
   pantry: optional(
     list(
       'the pantry',

@@ -8,7 +8,7 @@ import { type GasAmount, isEnergy } from './kitchenFields';
 interface Read {
   readonly pots?: readonly PotRead[] | undefined;
   readonly canners?: readonly CannerRead[] | undefined;
-  readonly energy?:
+  readonly utilities?:
     | { readonly stove?: string | undefined; readonly gas?: unknown; readonly gasPer?: GasAmount | undefined }
     | undefined;
 }
@@ -57,13 +57,14 @@ function checkTwins({ pots = [], canners = [] }: Read): void {
 }
 
 /** A price by the pound or gallon is one of propane: natural gas comes by its heat. */
-function checkGas({ energy }: Read): void {
-  if (energy?.gasPer === undefined) return;
-  if (energy.gas === undefined) fail('MISSING', 'energy.gas', undefined, 'the price of that much, such as "3.10 USD"');
-  if (energy.stove !== 'propane' && !isEnergy(energy.gasPer)) {
-    const { value, unit } = energy.gasPer;
+function checkGas({ utilities }: Read): void {
+  if (utilities?.gasPer === undefined) return;
+  if (utilities.gas === undefined)
+    fail('MISSING', 'utilities.gas', undefined, 'the price of that much, such as "3.10 USD"');
+  if (utilities.stove !== 'propane' && !isEnergy(utilities.gasPer)) {
+    const { value, unit } = utilities.gasPer;
     const expected = 'an energy such as "1 therm" or "1 kWh": only propane is sold by weight or volume';
-    fail('WRONG_DIMENSION', 'energy.gasPer', `${value} ${unit}`, expected);
+    fail('WRONG_DIMENSION', 'utilities.gasPer', `${value} ${unit}`, expected);
   }
 }
 

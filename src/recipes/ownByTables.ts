@@ -16,7 +16,7 @@ export interface ByTables {
   /** Fixed name of their recipe. */
   readonly recipe: string;
   /** The acid that their minutes need, in words. */
-  readonly acid?: string;
+  readonly acidToAdd?: string;
   /** The printed recipes that their minutes belong to, each with its acid and its batch. */
   readonly recipes: readonly ProcessRecipe[];
 }
@@ -46,7 +46,7 @@ export function ofTables(asked: Asked): ByTables | undefined {
     });
     if (!found.tested) return undefined;
     const { minutes, recipe, recipes, acid } = found;
-    return { minutes, recipe, ...(acid === undefined ? {} : { acid: acid.text }), recipes };
+    return { minutes, recipe, ...(acid === undefined ? {} : { acidToAdd: acid.text }), recipes };
   } catch (error) {
     // the tables need a form or a pack that the book does not say
     if (error instanceof StillroomError) return undefined;

@@ -77,7 +77,7 @@ export interface OwnProcess {
   /** Your book's figures are served as yours. */
   readonly tested: true;
   /** The figures are your book's and not of these tables. */
-  readonly own: true;
+  readonly ownBook: true;
   /** What your book calls the recipe. */
   readonly name: string;
   /** Where it is printed. */
@@ -229,7 +229,7 @@ function here({ method: canner, minutes, elevation, citation, foods }: Asked): H
  * whose pH they do not hold, in boiling water; food that is not canned; a jar larger than a quart. Where the tables
  * hold the same food, form, pack and jar with a longer time, theirs is served and both are shown.
  *
- * @returns `{ tested: true, own: true, minutes, whoseMinutes, byYourBook, byTables?, ... }`, or `{ tested: false, ... }`
+ * @returns `{ tested: true, ownBook: true, minutes, whoseMinutes, byYourBook, byTables?, ... }`, or `{ tested: false, ... }`
  * @throws StillroomError MISSING or UNKNOWN_NAME for a citation that cannot be followed up, OUT_OF_RANGE for a base
  *   elevation above 1,000 ft, whose additions the rules do not know
  *
@@ -264,7 +264,7 @@ export function ownProcess(input: OwnProcessInput): OwnProcess | NotTested {
   const longer = tables !== undefined && tables.minutes > own.minutes;
   return answer({
     tested: true,
-    own: true,
+    ownBook: true,
     name: asked.name,
     citation: asked.citation,
     foods: asked.foods.map((each) => each.name),

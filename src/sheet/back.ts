@@ -68,9 +68,9 @@ function whyOf(plan: FeasibleDay): string[] {
     say(products.length === 0 ? 'back.proof-none' : proof, { aim, percent }),
     ...(products.length === 0
       ? []
-      : [say('back.work', { used: hours(work.hands.minutes), available: hours(work.hands.available) })]),
+      : [say('back.work', { used: hours(work.handsBusy.minutes), available: hours(work.handsBusy.available) })]),
     ...notMade.map(({ name, reason }) => say('back.not-made', { name, reason: reason.text })),
-    ...limits.map(({ what, oneMore, gain, atMost }) =>
+    ...limits.map(({ what, tried: oneMore, gain, mostGain: atMost }) =>
       say('back.limit', { what, more: oneMore, gain: gained(gain, atMost) }),
     ),
     ...(limitsNotComputed.length === 0
@@ -83,10 +83,10 @@ function whyOf(plan: FeasibleDay): string[] {
   ];
 }
 
-const WEIGHED = ['worth', 'waste', 'cost', 'hours'] as const satisfies readonly (keyof AimWeights)[];
+const WEIGHED = ['worth', 'waste', 'money', 'handsHours'] as const satisfies readonly (keyof AimWeights)[];
 
 /** The aim in words: a cost with its figure, weights with what they are for. */
-function aimOf({ aim, objective, cost, products }: FeasibleDay): string {
+function aimOf({ aim, objective, costs: cost, products }: FeasibleDay): string {
   if (aim === 'least cost' && cost !== undefined && products.length > 0) {
     // up to the cent: a jar never looks cheaper than it is
     const each = { ...cost.total, value: Math.ceil(-100 * objective - 1e-6) / 100 };

@@ -17,7 +17,7 @@ import { say, type Text } from './words';
 export const cardsOf = (pen: Pen): Card[] => pen.plan.products.map((product, index) => cardOf(pen, product, index));
 
 function cardOf(pen: Pen, product: PlannedProduct, index: number): Card {
-  const { name, recipe, units, jars } = product;
+  const { name, recipe, units, canning: jars } = product;
   const row = recipeOfId(recipe);
   const keeps = keepsOf(product);
   return {
@@ -68,11 +68,11 @@ const bigOfJars = ({ measure }: Pen, { minutes, pressure }: JarWork): string[] =
   say('card.minutes', { minutes }),
   ...(pressure === undefined ? [] : [say('card.pressure', { pressure: measure.pressure(pressure) })]),
 ];
-const bigOfTrays = ({ measure }: Pen, { trays }: PlannedProduct): string[] =>
+const bigOfTrays = ({ measure }: Pen, { drying: trays }: PlannedProduct): string[] =>
   trays?.temperature === undefined ? [] : [measure.temperature(trays.temperature)];
 
 function jarLines({ measure }: Pen, jars: JarWork): Line[] {
-  const { headspace, fillVolume, netMass, acid, method, pressure, loads, sterilizeJars } = jars;
+  const { headspace, fillVolume, netMass, acidToAdd: acid, method, pressure, loads, sterilizeJars } = jars;
   const net = netMass === undefined ? '' : say('card.net', { weight: measure.mass(netMass, 'down') });
   const jar = say('card.jar', { headspace: measure.length(headspace), volume: measure.volume(fillVolume) });
   const from =
@@ -81,7 +81,7 @@ function jarLines({ measure }: Pen, jars: JarWork): Line[] {
       : method === 'atmospheric-steam'
         ? say('card.steam')
         : say('card.boil', { water: waterOver(jars, measure) });
-  const runs = loads.map(({ canner, loads: many, jarsPerLoad, sharedWith }) => {
+  const runs = loads.map(({ canner, count: many, jarsPerLoad, sharedWith }) => {
     const text =
       many === 1 ? say('load.one', { count: jarsPerLoad }) : say('load.many', { loads: many, count: jarsPerLoad });
     const shared = sharedWith.length === 0 ? '' : say('card.shared', { names: sharedWith.join(say('and')) });
@@ -97,7 +97,7 @@ function jarLines({ measure }: Pen, jars: JarWork): Line[] {
   ];
 }
 
-function trayLines({ measure }: Pen, { trays }: PlannedProduct): Line[] {
+function trayLines({ measure }: Pen, { drying: trays }: PlannedProduct): Line[] {
   if (trays === undefined) return [];
   const { perTray, trays: count, hours, stopWeight, test, dried } = trays;
   const weight = measure.mass(perTray, 'down');
@@ -120,21 +120,23 @@ function trayLines({ measure }: Pen, { trays }: PlannedProduct): Line[] {
 
 function packLines({ measure }: Pen, { packs }: PlannedProduct): Line[] {
   if (packs === undefined) return [];
-  const { size, headspace } = packs;
+  const { packSize: size, headspace } = packs;
   const box = headspace === undefined ? '' : say('card.box', { headspace: measure.length(headspace) });
   return [line('label.packs', `${say('card.packs', { size: measure.mass(size) })}${box}`)];
 }
 
 /** How long the crock stands, as the order of work has it. */
 function crockLines({ plan }: Pen, { name }: PlannedProduct): Line[] {
-  const crock = plan.schedule.tasks.find(({ kind, products }) => kind === 'ferment' && products.includes(name));
+  const crock = plan.schedule.tasks.find(
+    ({ kind, forProducts: products }) => kind === 'ferment' && products.includes(name),
+  );
   if (crock === undefined) return [];
-  const time = spanText(undefined, { value: crock.atLeast ?? crock.end - crock.start, unit: 'min' });
+  const time = spanText(undefined, { value: crock.leastMinutes ?? crock.endMinute - crock.startMinute, unit: 'min' });
   return [line('label.crock', say('card.crock', { time }))];
 }
 
 function ingredientLines({ measure }: Pen, { ingredients }: PlannedProduct): Line[] {
-  const text = ({ what, role, amount, or, count, counted: of, note }: Ingredient): string => {
+  const text = ({ what, role, amount, or, pieces: count, counted: of, note }: Ingredient): string => {
     // acid is never too little
     const rounding = role === 'acid' ? 'up' : 'nearest';
     const much =
@@ -158,9 +160,9 @@ function freeLines({ recipe, name }: PlannedProduct): Line[] {
   return texts.length === 0 ? [] : [line('label.free', texts.join(say('dot')))];
 }
 
-function potLines({ measure }: Pen, { pots }: PlannedProduct): Line[] {
+function potLines({ measure }: Pen, { cooking: pots }: PlannedProduct): Line[] {
   if (pots === undefined || pots.batches.length === 0) return [];
-  const text = pots.batches.map(({ pot, batches, most }) =>
+  const text = pots.batches.map(({ pot, count: batches, mostAtOnce: most }) =>
     say('card.pots', {
       batches: batches === 1 ? say('batch.one') : say('batch.many', { count: batches }),
       pot,
@@ -172,7 +174,7 @@ function potLines({ measure }: Pen, { pots }: PlannedProduct): Line[] {
 }
 
 /** What to do in short, without what the card says in a line of its kind; and what must not be changed. */
-function stepLines({ recipe, steps, jars }: PlannedProduct): Line[] {
+function stepLines({ recipe, directions: steps, canning: jars }: PlannedProduct): Line[] {
   const row = recipeOfId(recipe);
   const must = row?.mustKeep ?? [];
   const printed = new Set(row?.steps.map((step) => stepText(step)));

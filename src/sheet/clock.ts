@@ -28,8 +28,8 @@ function readDate(date: string): number {
   return at;
 }
 
-/** The clock of a plan: minute 0 is at its `start`. */
-export function clockOf({ start }: Pick<FeasibleDay['schedule'], 'start'>, date?: string): Clock {
+/** The clock of a plan: minute 0 is at its `startClock`. */
+export function clockOf({ startClock: start }: Pick<FeasibleDay['schedule'], 'startClock'>, date?: string): Clock {
   const first = date === undefined ? undefined : readDate(date);
   const onDay = (day: number) => (first === undefined ? undefined : new Date(first + day * DAY * HOUR * 1000));
   const day = (minute: number) => Math.floor((start + minute) / DAY);

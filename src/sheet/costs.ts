@@ -8,7 +8,7 @@ import type { Section } from './sheet';
 import { say, type Text } from './words';
 
 /** What the day costs, by what the money goes into, and what a jar, an ounce and a serving of each product do. */
-export function costsOf({ cost, products }: FeasibleDay): Section[] {
+export function costsOf({ costs: cost, products }: FeasibleDay): Section[] {
   if (cost === undefined) return [];
   const kinds: readonly (readonly [Text, number])[] = [
     ['cost.food', cost.foodUsed.value],
@@ -16,8 +16,8 @@ export function costsOf({ cost, products }: FeasibleDay): Section[] {
     ['cost.kept', cost.foodKeptFresh.value],
     ['cost.bad', cost.foodNotSound.value],
     ['cost.supplies', cost.supplies.value],
-    ['cost.energy', cost.energy.value],
-    ['cost.hands', cost.hands.value],
+    ['cost.energy', cost.energyCost.value],
+    ['cost.hands', cost.handsCost.value],
   ];
   const parts = kinds
     .filter(([, amount]) => amount > 0)
@@ -29,7 +29,7 @@ export function costsOf({ cost, products }: FeasibleDay): Section[] {
       lines: [
         say('cost.total', { total: price(cost.total), parts: parts.join(say('comma')) }),
         ...products.flatMap((product, index) => each(product, letter(index))),
-        ...(energy === undefined || cost.energy.value === 0
+        ...(energy === undefined || cost.energyCost.value === 0
           ? []
           : [say('cost.kwh', { energy: kilowattHours(energy) })]),
         ...(cost.notPriced.length === 0 ? [] : [say('cost.none', { names: cost.notPriced.join(say('comma')) })]),
@@ -39,7 +39,7 @@ export function costsOf({ cost, products }: FeasibleDay): Section[] {
 }
 
 /** One of a product: at the likely count, and from all that may come to what you can count on. */
-function each({ units, cost }: PlannedProduct, of: string): string[] {
+function each({ units, costs: cost }: PlannedProduct, of: string): string[] {
   if (cost === undefined || !(cost.total.value > 0)) return [];
   const { perUnit, perNet, perServing } = cost;
   const money = (value: number) => value.toFixed(2);
@@ -48,14 +48,14 @@ function each({ units, cost }: PlannedProduct, of: string): string[] {
       ? ''
       : say('cost.net', {
           about: perNet.estimated ? say('cost.about') : '',
-          amount: money(perNet.amount.likely.value),
-          per: formatQuantity(perNet.per),
+          amount: money(perNet.cost.likely.value),
+          per: formatQuantity(perNet.netMass),
         });
   const serving =
     perServing === undefined
       ? ''
       : say('cost.serving', {
-          amount: money(perServing.amount.likely.value),
+          amount: money(perServing.cost.likely.value),
           serving: servingText(perServing.serving),
         });
   return [

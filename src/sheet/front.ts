@@ -56,7 +56,7 @@ export function frontOf(
 
 function headOf({ plan, clock, measure }: Pen, title: string | undefined, dated: boolean): string[] {
   const { schedule, elevation, products } = plan;
-  const cooks = schedule.resources.find(({ resource }) => resource === 'hands')?.amount ?? 1;
+  const cooks = schedule.resources.find(({ resource }) => resource === 'hands')?.available ?? 1;
   const names = [...new Set(schedule.tasks.flatMap(({ who = [] }) => who))];
   return [
     title ?? say('title'),
@@ -70,15 +70,15 @@ function headOf({ plan, clock, measure }: Pen, title: string | undefined, dated:
 
 /** What to buy, what to count on, what to have ready. */
 function linesOf({ plan, clock, measure }: Pen): Line[] {
-  const { ready, products, keptFresh, notSound } = plan;
+  const { haveReady: ready, products, keptFresh, notSound } = plan;
   if (products.length === 0) return [{ label: say('empty.title'), text: plan.nothingMade?.text ?? '' }];
-  const amount = (value: ToReady['amount']) =>
+  const amount = (value: ToReady['needed']) =>
     typeof value === 'number' ? String(value) : measure.amount(value as Quantity<'mass'>, 'up');
   const bought = new Map<string, string>();
   for (const { what, short } of ready) if (short !== undefined) bought.set(what, amount(short));
   const buy = [...bought].map(([what, much]) => `${much} ${what}`.trim());
-  const counts = ready.filter(({ amount: much }) => typeof much === 'number');
-  const busy = plan.schedule.resources.flatMap(({ resource, busyUntil }) =>
+  const counts = ready.filter(({ needed: much }) => typeof much === 'number');
+  const busy = plan.schedule.resources.flatMap(({ resource, busyUntilMinute: busyUntil }) =>
     busyUntil === undefined ? [] : [say('busy.machine', { machine: resource, time: clock.when(busyUntil, 0) })],
   );
   const aside = [
@@ -93,7 +93,7 @@ function linesOf({ plan, clock, measure }: Pen): Line[] {
     {
       label: say('head.count'),
       text: products
-        .map(({ name, units, jars }, index) => {
+        .map(({ name, units, canning: jars }, index) => {
           const many = `${units.promised} ${units.promised === 1 ? units.unit : units.plural}`;
           const text = jars === undefined ? `${name}: ${many}` : `${units.promised} ${name}`;
           return say('count.line', { letter: letter(index), text });
@@ -106,8 +106,8 @@ function linesOf({ plan, clock, measure }: Pen): Line[] {
           {
             label: say('head.ready'),
             text: [
-              ...counts.map(({ what, amount: much }) => `${much} ${what}`),
-              ...(products.some(({ jars }) => jars !== undefined)
+              ...counts.map(({ what, needed: much }) => `${much} ${what}`),
+              ...(products.some(({ canning }) => canning !== undefined)
                 ? [say('ready.cool', { space: measure.length({ value: ruleFigures('jar-spacing').low, unit: 'in' }) })]
                 : []),
             ].join(say('dot')),
@@ -170,9 +170,9 @@ const notice = (row: Open, kind: Row['kind'], text: string): Open => ({
 function withDays({ plan, clock }: Pen, rows: readonly Open[]): Row[] {
   const { windows } = plan.schedule;
   const found: Row[] = [];
-  const breaks = windows.flatMap(({ to, day }, index) => {
+  const breaks = windows.flatMap(({ endMinute: to, day }, index) => {
     const next = windows[index + 1];
-    return next !== undefined && next.day === day && next.from > to ? [{ at: to, until: next.from }] : [];
+    return next !== undefined && next.day === day && next.startMinute > to ? [{ at: to, until: next.startMinute }] : [];
   });
   let day = clock.day(0);
   for (const row of rows) {
@@ -194,19 +194,21 @@ function withDays({ plan, clock }: Pen, rows: readonly Open[]): Row[] {
 function footOf({ plan, clock, measure }: Pen): Line[] {
   const { products, schedule } = plan;
   const unit = measure.massUnit;
-  const jars = products.some((product) => product.jars !== undefined);
-  const dryer = products.some(({ trays }) => trays?.where === 'dryer');
+  const jars = products.some((product) => product.canning !== undefined);
+  const dryer = products.some(({ drying: trays }) => trays?.where === 'dryer');
   const write = [
     say('write.ready', { unit }),
     jars ? say('write.jars') : say('write.packs'),
     say('write.minutes'),
     dryer ? say('write.dryer') : jars ? say('write.boil') : say('write.left', { unit }),
   ];
-  const packed = new Set(schedule.tasks.filter(({ kind }) => kind === 'pack').flatMap(({ products: names }) => names));
-  const later = products.flatMap(({ name, trays }, index) => {
-    const own = schedule.tasks.filter((task) => task.products.includes(name));
-    const ends = own.filter(({ kind }) => kind === 'dry' || kind === 'freeze-dry').map(({ end }) => end);
-    const frozen = own.filter(({ kind }) => kind === 'freeze').map(({ end }) => end);
+  const packed = new Set(
+    schedule.tasks.filter(({ kind }) => kind === 'pack').flatMap(({ forProducts: names }) => names),
+  );
+  const later = products.flatMap(({ name, drying: trays }, index) => {
+    const own = schedule.tasks.filter((task) => task.forProducts.includes(name));
+    const ends = own.filter(({ kind }) => kind === 'dry' || kind === 'freeze-dry').map(({ endMinute: end }) => end);
+    const frozen = own.filter(({ kind }) => kind === 'freeze').map(({ endMinute: end }) => end);
     const at = (minutes: readonly number[]) => clock.when(Math.max(...minutes), 0);
     return [
       ...(ends.length > 0 && !packed.has(name)

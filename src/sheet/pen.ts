@@ -13,8 +13,10 @@ export interface Pen {
 }
 
 /** The first product of a task. */
-export const productOf = ({ products }: FeasibleDay, { products: names }: ScheduledTask): PlannedProduct | undefined =>
-  products.find(({ name }) => name === names[0]);
+export const productOf = (
+  { products }: FeasibleDay,
+  { forProducts: names }: ScheduledTask,
+): PlannedProduct | undefined => products.find(({ name }) => name === names[0]);
 
 /** `1 tray`, `3 batches`. */
 export const many = (count: number, of: 'batch' | 'tray'): string =>

@@ -19,7 +19,7 @@ export type Open = { -readonly [K in keyof Row]: Row[K] extends readonly (infer 
 
 type Task = ScheduledTask;
 const usesHands = ({ uses }: Task): boolean => uses.some(({ resource }) => resource === 'hands');
-const minutes = ({ start, end }: Task): number => end - start;
+const minutes = ({ startMinute: start, endMinute: end }: Task): number => end - start;
 
 /** Letters of the products of a task. */
 const lettersOf = ({ products }: FeasibleDay, names: readonly string[]): string =>
@@ -37,10 +37,12 @@ export function rowsOf(pen: Pen): Open[] {
   tasks.forEach((task, index) => {
     if (task.kind !== 'can') return;
     const load = tasks.findIndex(
-      (other, at) => !taken.has(at) && other.kind === 'load' && lifts(other, task) && other.start === task.start,
+      (other, at) =>
+        !taken.has(at) && other.kind === 'load' && lifts(other, task) && other.startMinute === task.startMinute,
     );
     const unload = tasks.findIndex(
-      (other, at) => !taken.has(at) && other.kind === 'unload' && lifts(other, task) && other.end === task.end,
+      (other, at) =>
+        !taken.has(at) && other.kind === 'unload' && lifts(other, task) && other.endMinute === task.endMinute,
     );
     const own = [index, load, unload].filter((at) => at >= 0);
     for (const at of own) taken.add(at);
@@ -58,17 +60,17 @@ export function rowsOf(pen: Pen): Open[] {
   return rows.sort((one, other) => one.at - other.at || first(one) - first(other));
 }
 const first = ({ tasks }: Open): number => Math.min(...tasks);
-const lifts = (lift: Task, { what, products }: Task): boolean =>
-  lift.what === what && lift.products.every((name) => products.includes(name));
+const lifts = (lift: Task, { what, forProducts: products }: Task): boolean =>
+  lift.what === what && lift.forProducts.every((name) => products.includes(name));
 const keyOf = (task: Task, text: string): string =>
-  `${task.kind} ${task.products.join('+')} ${task.units?.count} ${text}`;
+  `${task.kind} ${task.forProducts.join('+')} ${task.units?.count} ${text}`;
 
 function blank({ plan, clock }: Pen, task: Task, tasks: readonly number[]): Open {
   return {
-    at: task.start,
-    end: task.end,
-    letters: lettersOf(plan, task.products),
-    times: [clock.time(task.start)],
+    at: task.startMinute,
+    end: task.endMinute,
+    letters: lettersOf(plan, task.forProducts),
+    times: [clock.time(task.startMinute)],
     kind: 'work',
     hands: '',
     stove: [],
@@ -77,7 +79,7 @@ function blank({ plan, clock }: Pen, task: Task, tasks: readonly number[]): Open
     loads: [],
     tasks: [...tasks],
     key: '',
-    products: task.products,
+    products: task.forProducts,
     kinds: [task.kind],
   };
 }
@@ -119,12 +121,12 @@ function sentence(pen: Pen, task: Task): string {
 }
 function fillText({ measure }: Pen, { units, what }: Task, product: PlannedProduct | undefined): string {
   const unit = units === undefined ? what : unitsText(units, product);
-  if (product?.jars !== undefined) {
-    const { headspace, acid } = product.jars;
+  if (product?.canning !== undefined) {
+    const { headspace, acidToAdd: acid } = product.canning;
     const fill = say('row.fill-jars', { unit, headspace: measure.length(headspace) });
     return acid === undefined ? fill : `${fill}${say('dot')}${say('row.acid', { acid })}`;
   }
-  if (product?.trays !== undefined) return say('row.spread', { unit });
+  if (product?.drying !== undefined) return say('row.spread', { unit });
   return say(product?.packs === undefined ? 'row.fill' : 'row.pack-fresh', { unit });
 }
 
@@ -139,7 +141,7 @@ const potOf = ({ plan }: Pen, { uses }: Task): string => {
 
 /** Water in a canner, as hot as its jars need it. */
 function cannerText({ plan, measure }: Pen, task: Task): string {
-  const jars = productOf(plan, task)?.jars;
+  const jars = productOf(plan, task)?.canning;
   if (jars?.pressure !== undefined) {
     const { low, high } = ruleFigures('water');
     const water = say('range', { from: low, to: measure.length({ value: high, unit: 'in' }) });
@@ -156,15 +158,18 @@ function beside(pen: Pen, rows: Open[], task: Task, index: number): void {
   const after = rows.filter(
     (row) =>
       row.kind === 'work' &&
-      row.at <= task.start &&
-      row.end >= task.start - NEAR &&
-      row.products.some((name) => task.products.includes(name)) &&
+      row.at <= task.startMinute &&
+      row.end >= task.startMinute - NEAR &&
+      row.products.some((name) => task.forProducts.includes(name)) &&
       row[column].length === 0,
   );
-  const host = after.find((row) => row.end === task.start) ?? after.at(-1) ?? own(pen, rows, task, column);
+  const host = after.find((row) => row.end === task.startMinute) ?? after.at(-1) ?? own(pen, rows, task, column);
   host.tasks.push(index);
   host.kinds.push(task.kind);
-  host[column].push({ times: host.at === task.start ? [] : [pen.clock.time(task.start)], text: cell(pen, task) });
+  host[column].push({
+    times: host.at === task.startMinute ? [] : [pen.clock.time(task.startMinute)],
+    text: cell(pen, task),
+  });
   host.key += keyOf(task, '');
 }
 /** Minutes after a row that what follows it still stands in it. */
@@ -186,18 +191,19 @@ function own(pen: Pen, rows: Open[], task: Task, column: 'stove' | 'trays'): Ope
 /** What stands by itself is said with the work before it. */
 function stands(pen: Pen, rows: Open[], task: Task, index: number): void {
   const before = rows.filter(
-    ({ end, products }) => end <= task.start && products.some((name) => task.products.includes(name)),
+    ({ end, products }) => end <= task.startMinute && products.some((name) => task.forProducts.includes(name)),
   );
-  const host = before.find(({ end, kind }) => end === task.start && kind === 'work') ?? own(pen, rows, task, 'trays');
+  const host =
+    before.find(({ end, kind }) => end === task.startMinute && kind === 'work') ?? own(pen, rows, task, 'trays');
   host.tasks.push(index);
   host.kinds.push(task.kind);
-  host.hands += say('row.stand', { minutes: task.atLeast ?? minutes(task) });
-  host.key = `${host.key} ${task.kind} ${task.atLeast}`;
+  host.hands += say('row.stand', { minutes: task.leastMinutes ?? minutes(task) });
+  host.key = `${host.key} ${task.kind} ${task.leastMinutes}`;
 }
 
 function cell(pen: Pen, task: Task): string {
   const { clock } = pen;
-  const end = clock.when(task.end, task.start);
+  const end = clock.when(task.endMinute, task.startMinute);
   switch (task.kind) {
     case 'keep hot':
       return say('stove.hot', { end });
@@ -217,10 +223,10 @@ function cell(pen: Pen, task: Task): string {
 }
 
 function dryText({ plan, clock }: Pen, task: Task): string {
-  const trays = productOf(plan, task)?.trays;
+  const trays = productOf(plan, task)?.drying;
   const count = many(task.units?.count ?? 1, 'tray');
-  const end = clock.when(task.end, task.start);
+  const end = clock.when(task.endMinute, task.startMinute);
   if (trays?.hours === undefined) return say('trays.dry-plain', { count, end });
-  const from = clock.when(task.start + valueIn(trays.hours.low, 'min'), task.start);
+  const from = clock.when(task.startMinute + valueIn(trays.hours.low, 'min'), task.startMinute);
   return say('trays.dry', { count, from: from === end ? end : say('range', { from, to: end }) });
 }

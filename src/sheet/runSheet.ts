@@ -16,14 +16,14 @@ import { say } from './words';
 
 const FORMATS = ['markdown', 'html'] as const;
 const UNITS = ['us', 'metric'] as const;
-const OPTIONS = ['as', 'units', 'date', 'title'] as const;
+const OPTIONS = ['as', 'unitSystem', 'date', 'title'] as const;
 
 /** How a run sheet is printed. */
 export interface RunSheetOptions {
   /** `markdown`, or `html`: one file that needs nothing else; `markdown` where it is left out. */
   readonly as?: (typeof FORMATS)[number];
   /** `us` or `metric`; the units of the plan's lots where it is left out. */
-  readonly units?: SheetUnits;
+  readonly unitSystem?: SheetUnits;
   /** The first day of the plan, as `2026-08-14`; days are numbered where it is left out. */
   readonly date?: string;
   /** What stands at the top of the front: up to 80 characters; `RUN SHEET` where it is left out. */
@@ -78,7 +78,7 @@ export function runSheet(plan: DayPlan, options: RunSheetOptions = {}): string {
 
 function readOptions(options: RunSheetOptions) {
   if (typeof options !== 'object' || options === null || Array.isArray(options))
-    fail('WRONG_TYPE', 'options', options, 'options, as { as, units, date, title }');
+    fail('WRONG_TYPE', 'options', options, 'options, as { as, unitSystem, date, title }');
   for (const name of Object.keys(options)) {
     if (!(OPTIONS as readonly string[]).includes(name))
       fail('UNKNOWN_FIELD', name, name, 'no field of that name', {
@@ -86,15 +86,15 @@ function readOptions(options: RunSheetOptions) {
         nearest: nearestNames(name, OPTIONS),
       });
   }
-  const { as = 'markdown', units, date, title } = options;
+  const { as = 'markdown', unitSystem: units, date, title } = options;
   if (!FORMATS.includes(as)) fail('UNKNOWN_NAME', 'as', as, 'a format', { options: [...FORMATS] });
   if (units !== undefined && !UNITS.includes(units))
-    fail('UNKNOWN_NAME', 'units', units, 'units', { options: [...UNITS] });
+    fail('UNKNOWN_NAME', 'unitSystem', units, 'units', { options: [...UNITS] });
   if (date !== undefined && typeof date !== 'string') fail('WRONG_TYPE', 'date', date, 'a date, as "2026-08-14"');
   if (title !== undefined && (typeof title !== 'string' || oneLine(title) === '' || title.length > LONGEST_TITLE))
     fail('WRONG_TYPE', 'title', title, `a title of 1 to ${LONGEST_TITLE} characters`);
   // a date that no calendar has is refused here, not as a plan that cannot be read
-  clockOf({ start: 0 }, date);
+  clockOf({ startClock: 0 }, date);
   return { as, units, date, title: title === undefined ? undefined : oneLine(title) };
 }
 
@@ -116,7 +116,7 @@ function unitsOf({ products, leftFresh, keptFresh }: FeasibleDay): SheetUnits {
 
 /** A short page: why there is no plan, and what there could be. */
 function noPlan({ reason, conflicts, most, leftOut, cautions }: InfeasibleDay, title: string | undefined): Sheet {
-  const instead = most.map(({ name, least, promised, proven }) => {
+  const instead = most.map(({ name, least, count: promised, proven }) => {
     const count =
       promised === 0 ? say('none.zero') : proven ? String(promised) : say('none.at-least', { count: promised });
     return say('none.most-line', { name: capital(name), promised: count, least });

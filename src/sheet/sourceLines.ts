@@ -17,8 +17,8 @@ const SEEN: Readonly<Record<NonNullable<Basis['seen']>, Text>> = {
 export function sourcesOf(plan: FeasibleDay): string[] {
   const { products, basis } = plan;
   const processes = new Map<string, string[]>();
-  products.forEach(({ jars, basis: lines }, index) => {
-    const line = lines.find(({ of, source: id }) => of === 'jars' && id !== undefined);
+  products.forEach(({ canning: jars, basis: lines }, index) => {
+    const line = lines.find(({ of, source: id }) => of === 'canning' && id !== undefined);
     if (jars === undefined || line?.source === undefined) return;
     const text = say('source.process', {
       letter: letter(index),

@@ -19,7 +19,7 @@ export const waterOver = ({ minutes }: JarWork, measure: Measure): string =>
 export function timerOf({ plan, measure }: Pen, task: ScheduledTask): string {
   const { units, what } = task;
   const product = productOf(plan, task);
-  const jars = product?.jars;
+  const jars = product?.canning;
   const into = say('timer.in', { count: units === undefined ? what : unitsText(units, product) });
   if (jars === undefined) return into;
   return `${into}${say('dot')}${eventsOf(jars, measure)}`;

@@ -30,7 +30,7 @@ export interface Instead {
   /** Printed process time: of the recipes named with it, with their acid. */
   readonly minutes?: number;
   /** The acid that belongs to the process time, in words. */
-  readonly acid?: string;
+  readonly acidToAdd?: string;
   /** The printed recipes that the process time belongs to, each with its acid and its batch. */
   readonly recipes?: readonly ProcessRecipe[];
   /** A way of keeping that is not canning. */

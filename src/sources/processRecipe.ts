@@ -6,13 +6,13 @@ export interface RecipeAcid {
   /** What it is: `vinegar`, `bottled lemon juice`. */
   readonly what: string;
   /** How much of it for one batch. */
-  readonly amount?: Quantity<'volume'>;
+  readonly volume?: Quantity<'volume'>;
   /** How much of it in each jar, for each size that the page prints. */
   readonly inEachJar?: readonly {
     /** The jar size. */
     readonly jar: string;
     /** How much goes into it. */
-    readonly amount: Quantity<'volume'>;
+    readonly volume: Quantity<'volume'>;
   }[];
   /** Acids of one recipe with the same word here are choices: take one of them. */
   readonly oneOf?: string;
@@ -25,7 +25,7 @@ export interface ProcessRecipe {
   /** What its page calls it. */
   readonly name: string;
   /** The acid of the recipe; empty where it needs none. */
-  readonly acid: readonly RecipeAcid[];
+  readonly acids: readonly RecipeAcid[];
   /** What must not be changed: the minutes hold only with it. */
   readonly mustKeep: readonly string[];
   /** What the page says of other sizes of the batch. */

@@ -31,7 +31,7 @@ const schema = fields({
   /** The solids it is to have, not below `solids`. */
   targetSolids: targetSolidsWord({ above: 0 }),
   /** The pot, for the depth at which to stop. */
-  pot: optional(potSchema),
+  potSize: optional(potSchema),
 });
 export type ConcentrateInput = z.input<typeof schema>;
 export interface Concentrated {
@@ -62,7 +62,7 @@ export interface Concentrated {
  * Formula: left = mass x solids / targetSolids (solids stay, water leaves). The depth is volume over the pot's
  * area, with the density of a sugar solution of the same solids at 95 degC (ICUMSA SPS-4).
  *
- * @param input - `mass` in the pot; `solids` and `targetSolids`: 0 to 1 or percent, above 0; `pot` (optional):
+ * @param input - `mass` in the pot; `solids` and `targetSolids`: 0 to 1 or percent, above 0; `potSize` (optional):
  * inside `diameter`, inside `depth` and `fillLimit` (the share of the depth that may be filled, two thirds when
  * left out), which refuses a batch that would boil over
  * @throws StillroomError CONTRADICTION for a target below the start; TOO_MUCH for a batch over the pot's limit
@@ -71,14 +71,14 @@ export interface Concentrated {
  * ```ts
  * import { concentrate } from 'stillroom/sugar';
  *
- * const answer = concentrate({ mass: '100 kg', solids: '20 %', targetSolids: '68 %', pot: { diameter: '60 cm' } });
+ * const answer = concentrate({ mass: '100 kg', solids: '20 %', targetSolids: '68 %', potSize: { diameter: '60 cm' } });
  * answer.mass.value; // ≈ 29.41
  * answer.waterRemoved.value; // ≈ 70.59
  * answer.depth?.value; // ≈ 8.06
  * ```
  */
 export function concentrate(input: ConcentrateInput): Concentrated {
-  const { mass: start, solids, targetSolids, pot } = readInput(schema, input);
+  const { mass: start, solids, targetSolids, potSize: pot } = readInput(schema, input);
   refuseThinner(solids, targetSolids, 'targetSolids');
   const leftShare = leftAtSolids(solids, targetSolids);
   const left = start.value * leftShare;

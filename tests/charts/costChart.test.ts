@@ -13,7 +13,7 @@ test('an invented plan says so', () => {
 
 test('the bars of the costs add up to the cost of each product', () => {
   const { values } = costChart({ plan }).data;
-  for (const { name, cost } of plan.products) {
+  for (const { name, costs: cost } of plan.products) {
     const bars = values.filter((bar) => bar.name.toLowerCase() === name.toLowerCase());
     const sum = bars.reduce((total, { spent }) => total + Math.round(spent * 100), 0);
     expect(sum).toBe(Math.round((cost?.total.value ?? 0) * 100));
@@ -34,7 +34,7 @@ test('without a feasible plan there is no chart', () => {
 });
 
 test('without prices there is no chart of costs', () => {
-  const { cost: _, ...free } = plan;
+  const { costs: _, ...free } = plan;
   expect(() => costChart({ plan: free as FeasibleDay })).toThrow(/^plan: /);
 });
 
@@ -42,7 +42,7 @@ test('each kind of cost has its own color, the same in every chart; a lot of any
   const kitchen = {
     ...request.kitchen,
     bags: { price: '0.20 USD' },
-    energy: { electricity: '0.30 USD' },
+    utilities: { electricity: '0.30 USD' },
     wage: '12 USD',
     pantry: [
       { item: 'sugar', amount: '10 lb', price: '8.50 USD' },
@@ -76,7 +76,7 @@ test('each kind of cost has its own color, the same in every chart; a lot of any
   const { values } = costChart({ plan: whole }).data;
   const of = (kind: string) =>
     values.filter(({ what }) => what === kind).reduce((sum, { spent }) => sum + Math.round(100 * spent), 0);
-  expect(of('food')).toBe(Math.round(100 * (whole.cost?.foodUsed.value ?? 0)));
-  expect(of('energy')).toBe(Math.round(100 * (whole.cost?.energy.value ?? 0)));
-  expect(of('own hours')).toBe(Math.round(100 * (whole.cost?.hands.value ?? 0)));
+  expect(of('food')).toBe(Math.round(100 * (whole.costs?.foodUsed.value ?? 0)));
+  expect(of('energy')).toBe(Math.round(100 * (whole.costs?.energyCost.value ?? 0)));
+  expect(of('own hours')).toBe(Math.round(100 * (whole.costs?.handsCost.value ?? 0)));
 });

@@ -20,18 +20,18 @@ export function scheduleOf(lines: readonly Line[], windows: readonly Window[]): 
       ([kind, start, end, what, products, uses]): ScheduledTask => ({
         kind,
         what,
-        products: [products].flat(),
-        start,
-        end,
-        uses: Object.entries(uses).map(([resource, amount]) => ({ resource, amount })),
+        forProducts: [products].flat(),
+        startMinute: start,
+        endMinute: end,
+        uses: Object.entries(uses).map(([resource, used]) => ({ resource, used })),
         unattended: QUIET.includes(kind),
       }),
     )
-    .sort((one, other) => one.start - other.start);
-  const makespan = Math.max(0, ...tasks.filter(({ unattended }) => !unattended).map(({ end }) => end));
+    .sort((one, other) => one.startMinute - other.startMinute);
+  const makespan = Math.max(0, ...tasks.filter(({ unattended }) => !unattended).map(({ endMinute: end }) => end));
   const lowerBound = Math.round(0.93 * makespan);
   return {
-    start: 480,
+    startClock: 480,
     tasks,
     windows,
     resources: [...new Set(tasks.flatMap(({ uses }) => uses.map(({ resource }) => resource)))].map((resource) => ({
@@ -40,7 +40,7 @@ export function scheduleOf(lines: readonly Line[], windows: readonly Window[]): 
     makespan,
     lowerBound,
     gap: makespan === 0 ? 0 : makespan / lowerBound - 1,
-    allDone: Math.max(0, ...tasks.map(({ end }) => end)),
+    allDoneMinute: Math.max(0, ...tasks.map(({ endMinute: end }) => end)),
   };
 }
 
@@ -103,7 +103,7 @@ export const oneDay: ScheduledDay = scheduled(
       ['dry', 510, 990, powder, powder, { 'dryer trays': 2 }],
       ['pack', 600, 612, slices, slices, { hands: 1 }],
     ],
-    [{ day: 0, from: 0, to: 630 }],
+    [{ day: 0, startMinute: 0, endMinute: 630 }],
   ),
 );
 
@@ -130,8 +130,8 @@ export const twoDays: ScheduledDay = scheduled(
       ['freeze', 1650, 3090, packs, packs, { freezer: 3 }],
     ],
     [
-      { day: 0, from: 0, to: 480 },
-      { day: 1, from: 1440, to: 1740 },
+      { day: 0, startMinute: 0, endMinute: 480 },
+      { day: 1, startMinute: 1440, endMinute: 1740 },
     ],
   ),
 );
@@ -143,6 +143,6 @@ export const tenProducts: ScheduledDay = scheduled(
       const name = `product ${place + 1}`;
       return ['prepare', 40 * place, 40 * place + 40, name, name, { hands: 1 }];
     }),
-    [{ day: 0, from: 0, to: 480 }],
+    [{ day: 0, startMinute: 0, endMinute: 480 }],
   ),
 );

@@ -22,16 +22,16 @@ const code = (input: unknown): unknown => {
 describe('processTimeChart', () => {
   test('peaches, hot pack, quarts in boiling water: 25, 30, 35, 40 min (Complete Guide to Home Canning, guide 2)', () => {
     expect(rows(peaches)).toEqual([
-      { from: 0, to: 1000, minutes: 25 },
-      { from: 1000, to: 3000, minutes: 30 },
-      { from: 3000, to: 6000, minutes: 35 },
-      { from: 6000, to: 10000, minutes: 40 },
+      { bandStart: 0, bandEnd: 1000, minutes: 25 },
+      { bandStart: 1000, bandEnd: 3000, minutes: 30 },
+      { bandStart: 3000, bandEnd: 6000, minutes: 35 },
+      { bandStart: 6000, bandEnd: 10000, minutes: 40 },
     ]);
   });
 
   test('snap beans, dial gauge: 11, 12, 13, 14 psi and nothing above 8,000 ft (guide 4)', () => {
     const found = rows({ food: 'green beans', pack: 'raw', jar: 'pint', method: 'dial-gauge' });
-    expect(found.map(({ from, to, minutes, psi }) => [from, to, minutes, psi])).toEqual([
+    expect(found.map(({ bandStart: from, bandEnd: to, minutes, psi }) => [from, to, minutes, psi])).toEqual([
       [0, 2000, 20, 11],
       [2000, 4000, 20, 12],
       [4000, 6000, 20, 13],
@@ -42,7 +42,11 @@ describe('processTimeChart', () => {
   });
 
   test('every step is what testedProcess answers there: at its ends and in its middle', () => {
-    for (const { from, to, minutes } of rows({ ...peaches, fromElevation: '-300 m', toElevation: '4000 m' })) {
+    for (const { bandStart: from, bandEnd: to, minutes } of rows({
+      ...peaches,
+      fromElevation: '-300 m',
+      toElevation: '4000 m',
+    })) {
       const feet = [from + 0.5, (from + to) / 2, to - 0.5].map((metres) => ({ value: metres, unit: 'm' as const }));
       for (const elevation of feet) {
         expect(testedProcess({ ...peaches, method: 'boiling-water', elevation })).toMatchObject({ minutes });

@@ -12,11 +12,11 @@ interface Channel {
   readonly axis: { readonly values: readonly number[]; readonly labelExpr: string };
 }
 const channelOf = ({ layer }: Chart, name: 'x' | 'y') => layer[0]?.encoding?.[name] as Channel;
-const rowOf = ({ top }: TimelineRow) => Math.floor(top);
+const rowOf = ({ topEdge: top }: TimelineRow) => Math.floor(top);
 const namesOf = (chart: Chart) => JSON.parse((channelOf(chart, 'y').axis.labelExpr.match(/^\[.*?\]/) ?? ['[]'])[0]);
 interface Label {
-  readonly from: number;
-  readonly top: number;
+  readonly leftEdge: number;
+  readonly topEdge: number;
   readonly text: string;
 }
 const labelsOf = ({ layer }: Chart) =>
@@ -34,12 +34,12 @@ describe.each(days)('%s', (_, plan) => {
   const { values } = chart.data;
 
   test('every task stands on each of its resources but the burners, so many rows as hands it takes', () => {
-    for (const { kind, what, start, end, products, uses } of plan.schedule.tasks) {
+    for (const { kind, what, startMinute: start, endMinute: end, forProducts: products, uses } of plan.schedule.tasks) {
       const rows = uses
         .filter(({ resource }) => resource !== 'burners')
-        .map(({ resource, amount }) => (resource === 'hands' ? amount : 1));
+        .map(({ resource, used: amount }) => (resource === 'hands' ? amount : 1));
       const bars = values.filter(
-        (bar) => bar.kind === kind && bar.what === what && bar.start === start / 60 && bar.end === end / 60,
+        (bar) => bar.kind === kind && bar.what === what && bar.startHour === start / 60 && bar.endHour === end / 60,
       );
       expect(new Set(bars.map(rowOf)).size).toBe(rows.reduce((sum, each) => sum + each, 0));
       expect(bars).toHaveLength(new Set(products).size * new Set(bars.map(rowOf)).size);
@@ -50,12 +50,15 @@ describe.each(days)('%s', (_, plan) => {
   test('no two bars of a row lie over each other, and none outside the chart', () => {
     const [first, last] = channelOf(chart, 'x').scale.domain;
     for (const bar of values) {
-      expect(bar.from).toBeGreaterThanOrEqual(first);
-      expect(bar.to).toBeLessThanOrEqual(last);
-      expect(bar.to).toBeGreaterThan(bar.from);
+      expect(bar.leftEdge).toBeGreaterThanOrEqual(first);
+      expect(bar.rightEdge).toBeLessThanOrEqual(last);
+      expect(bar.rightEdge).toBeGreaterThan(bar.leftEdge);
       for (const other of values) {
-        const same = rowOf(other) === rowOf(bar) && (other.what !== bar.what || other.start !== bar.start);
-        if (same) expect(Math.min(bar.end, other.end) - Math.max(bar.start, other.start)).toBeLessThanOrEqual(1e-9);
+        const same = rowOf(other) === rowOf(bar) && (other.what !== bar.what || other.startHour !== bar.startHour);
+        if (same)
+          expect(Math.min(bar.endHour, other.endHour) - Math.max(bar.startHour, other.startHour)).toBeLessThanOrEqual(
+            1e-9,
+          );
       }
     }
   });
@@ -64,9 +67,9 @@ describe.each(days)('%s', (_, plan) => {
     const [, last] = channelOf(chart, 'x').scale.domain;
     const labels = labelsOf(chart);
     expect(labels.length).toBeGreaterThan(0);
-    for (const { from, top, text } of labels) {
-      const bar = values.find((each) => each.from === from && rowOf(each) === Math.floor(top));
-      expect(((bar as TimelineRow).to - from) * (640 / last)).toBeGreaterThan(6 * text.length);
+    for (const { leftEdge, topEdge, text } of labels) {
+      const bar = values.find((each) => each.leftEdge === leftEdge && rowOf(each) === Math.floor(topEdge));
+      expect(((bar as TimelineRow).rightEdge - leftEdge) * (640 / last)).toBeGreaterThan(6 * text.length);
     }
   });
 
@@ -97,7 +100,7 @@ test('hands first, then pots, canners, what dries, what freezes; names once', ()
       ['freeze-dry', 10, 600, 'b', 'b', { 'freeze-dryer': 1 }],
       ['dry', 20, 600, 'c', 'c', { 'dryer trays': 1 }],
     ],
-    [{ day: 0, from: 0, to: 60 }],
+    [{ day: 0, startMinute: 0, endMinute: 60 }],
   );
   expect(namesOf(timelineChart({ plan: scheduled(quiet) }))).toEqual(['dryer trays', 'freeze-dryer', 'freezer']);
 });
@@ -108,13 +111,13 @@ test('an hour of work is as wide on the second day as on the first; the night be
   // 8 h, a night, 5 h, and an hour for what goes on after
   expect(last).toBeCloseTo(8 + 1 + 5 + 1, 9);
   for (const bar of chart.data.values.filter(({ unattended }) => !unattended)) {
-    expect(bar.to - bar.from).toBeCloseTo(bar.end - bar.start, 9);
+    expect(bar.rightEdge - bar.leftEdge).toBeCloseTo(bar.endHour - bar.startHour, 9);
   }
   const sauce = chart.data.values.find(({ what }) => what === 'tomatoes') as TimelineRow;
-  expect([sauce.start, sauce.from]).toEqual([24.5, 9.5]);
+  expect([sauce.startHour, sauce.leftEdge]).toEqual([24.5, 9.5]);
   // dried at 14.3 h, 6.3 h into a night of 16 h
   const leather = chart.data.values.find(({ kind, what }) => kind === 'dry' && what === 'plum leather') as TimelineRow;
-  expect(leather.to).toBeCloseTo(8 + (860 / 60 - 8) / 16, 9);
+  expect(leather.rightEdge).toBeCloseTo(8 + (860 / 60 - 8) / 16, 9);
   const texts = JSON.stringify(chart.layer);
   expect(texts).toContain('16 h break');
   expect(texts).toContain('after work');
@@ -132,8 +135,11 @@ test('the axis tells the hours by the clock', async () => {
 test('a day without anything on past its end has no room for it; overtime is work', () => {
   const { values } = timelineChart({ plan: tenProducts }).data;
   expect(channelOf(timelineChart({ plan: tenProducts }), 'x').scale.domain).toEqual([0, 8]);
-  expect(values.map(({ end }) => end).at(-1)).toBeCloseTo(400 / 60, 9);
-  const late = scheduleOf([['prepare', 0, 90, 'plums', 'plums', { hands: 1 }]], [{ day: 0, from: 0, to: 60 }]);
+  expect(values.map(({ endHour: end }) => end).at(-1)).toBeCloseTo(400 / 60, 9);
+  const late = scheduleOf(
+    [['prepare', 0, 90, 'plums', 'plums', { hands: 1 }]],
+    [{ day: 0, startMinute: 0, endMinute: 60 }],
+  );
   expect(channelOf(timelineChart({ plan: scheduled(late) }), 'x').scale.domain).toEqual([0, 1.5]);
 });
 
@@ -164,7 +170,7 @@ test('the words say how near to the best the order is', () => {
 });
 
 test('a day with nothing to do is an empty chart', async () => {
-  const chart = timelineChart({ plan: scheduled(scheduleOf([], [{ day: 0, from: 0, to: 480 }])) });
+  const chart = timelineChart({ plan: scheduled(scheduleOf([], [{ day: 0, startMinute: 0, endMinute: 480 }])) });
   expect(chart.data.values).toEqual([]);
   expect((await draw(chart)).warnings).toEqual([]);
 });
@@ -181,7 +187,7 @@ test('any tasks are laid out without overlap, in as few rows of hands as are at 
         tasks.map(({ start, minutes, hands }, place) => {
           return ['prepare', start, start + minutes, `${place}`, 'plums', { hands }] as const;
         }),
-        [{ day: 0, from: 0, to: 900 }],
+        [{ day: 0, startMinute: 0, endMinute: 900 }],
       );
       const { values } = timelineChart({ plan: scheduled(schedule) }).data;
       expect(values).toHaveLength(tasks.reduce((sum, { hands }) => sum + hands, 0));
@@ -194,7 +200,9 @@ test('any tasks are laid out without overlap, in as few rows of hands as are at 
       for (const [index, bar] of values.entries()) {
         for (const other of values.slice(index + 1)) {
           if (rowOf(other) !== rowOf(bar)) continue;
-          expect(Math.min(bar.end, other.end) - Math.max(bar.start, other.start)).toBeLessThanOrEqual(1e-9);
+          expect(Math.min(bar.endHour, other.endHour) - Math.max(bar.startHour, other.startHour)).toBeLessThanOrEqual(
+            1e-9,
+          );
         }
       }
     }),

@@ -47,21 +47,21 @@ const whole = () => ({
     freezeDryer: { trays: 4, trayArea: '150 in2', ice: '10 lb' },
     freezer: { room: '2 ft3' },
     pantry: [{ item: 'sugar', amount: '10 lb' }],
-    energy: { stove: 'propane' },
+    utilities: { stove: 'propane' },
   },
   products: [
     {
       make: 'jam',
       from: 'peach',
-      sugar: { amount: '1 cup', per: '1 quart' },
-      water: { amount: '1 cup', per: '1 quart' },
+      sugarToAdd: { amount: '1 cup', per: '1 quart' },
+      waterToAdd: { amount: '1 cup', per: '1 quart' },
       own: { acid: {} },
     },
   ],
   aim: { worth: 1 },
   learned: [{ food: 'peach' }],
-  now: { day: 1, time: '10:30' },
-  done: [{ product: 'jam' }],
+  now: { day: 1, at: '10:30' },
+  done: [{ name: 'jam' }],
   lost: { jars: [{ jar: 'pint', count: 1 }] },
 });
 

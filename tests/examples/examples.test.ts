@@ -89,7 +89,7 @@ test('what does not hold together is told at once too', () => {
   const day = exampleDay('kitchens/plums.json');
   const wrong = {
     ...day,
-    kitchen: { ...day.kitchen, lids: { count: 48, price: '0.30 EUR' }, energy: { gas: '1.50 USD' } },
+    kitchen: { ...day.kitchen, lids: { count: 48, price: '0.30 EUR' }, utilities: { gas: '1.50 USD' } },
     products: [{ make: 'leather', from: 'plum', least: 5, most: 3 }],
   };
   const paths = planProblems(wrong).map(({ path }) => path);

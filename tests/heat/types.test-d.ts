@@ -11,9 +11,9 @@ test('wrong dimensions do not compile', () => {
   // @ts-expect-error an energy where a power belongs
   energyNeeded({ machine: { power: '1 kWh', time: '1 h' } });
   // @ts-expect-error a power where an energy belongs
-  energyCost({ energy: '1 kW', energyPrice: { per: 'kWh', price: '0.31 USD' } });
+  energyCost({ energy: '1 kW', energyPrice: { soldBy: 'kWh', price: '0.31 USD' } });
   // @ts-expect-error a price with no currency
-  energyCost({ energy: '1 kWh', energyPrice: { per: 'kWh', price: 0.31 } });
+  energyCost({ energy: '1 kWh', energyPrice: { soldBy: 'kWh', price: 0.31 } });
   // @ts-expect-error the target is missing
   energyNeeded({ drying: { fresh: '1 kg', moisture: 0.8 } });
   // @ts-expect-error the temperatures are missing

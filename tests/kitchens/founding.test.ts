@@ -27,7 +27,7 @@ function strawberries(elevation: '900 ft' | '4,200 ft'): Day {
     kitchen: { ...kitchen, elevation, hours: '11 h' } as Day['kitchen'],
     products: [
       { name: 'syrup', recipe: 'berry-syrup', from: 'strawberry', jar: 'pint', worth: '5.00 USD' },
-      { name: 'slices', make: 'freeze-dried', from: 'strawberry', size: '3 oz', worth: '7.50 USD' },
+      { name: 'slices', make: 'freeze-dried', from: 'strawberry', packSize: '3 oz', worth: '7.50 USD' },
       { name: 'leather', make: 'leather', from: ['strawberry', 'pear'], worth: '3.00 USD' },
       { name: 'pear halves', recipe: 'pear-halves', pack: 'hot', jar: 'pint', syrup: 'very light', worth: '3.50 USD' },
     ],
@@ -48,17 +48,17 @@ describe.each(['900 ft', '4,200 ft'] as const)('40 quarts of plums at %s', (elev
     expect(lot / 40).toBeLessThan(1.7);
   });
   test('puree in pints: hot, 15 min up to 1,000 ft and 20 min to 6,000 ft', () => {
-    expect(productOf(plan, 'plum puree').jars?.minutes).toBe(elevation === '900 ft' ? 15 : 20);
+    expect(productOf(plan, 'plum puree').canning?.minutes).toBe(elevation === '900 ft' ? 15 : 20);
     // 44 pints at 3/4 lb are 33 lb
     expect(productOf(plan, 'plum puree').units.ready).toBeGreaterThanOrEqual(40);
   });
   test('the freeze-dryer is loaded when it is free, six hours after eight', () => {
     const [load] = plan.schedule.tasks.filter(({ kind }) => kind === 'freeze-dry');
-    expect(load?.start).toBeGreaterThanOrEqual(360);
+    expect(load?.startMinute).toBeGreaterThanOrEqual(360);
   });
   test('people have names, and nobody works at the break', () => {
-    for (const { uses, who, throughBreak, start, end, unattended } of plan.schedule.tasks) {
-      const hands = uses.find(({ resource }) => resource === 'hands')?.amount ?? 0;
+    for (const { uses, who, throughBreak, startMinute: start, endMinute: end, unattended } of plan.schedule.tasks) {
+      const hands = uses.find(({ resource }) => resource === 'hands')?.used ?? 0;
       expect(who?.length ?? 0).toBe(hands);
       if (hands > 0 || (!unattended && throughBreak !== true && hands > 0))
         expect(start >= 300 || end <= 270).toBe(true);
@@ -75,8 +75,8 @@ describe.each(['900 ft', '4,200 ft'] as const)('strawberries at %s', (elevation)
   test('what is left could not be kept: no plan uses more, and all jars and trays are in use', () => {
     expect(plan.provenBest).toBe(true);
     // 9 trays, two loads in the hours; four trays of the freeze-dryer, one load of 48 h; 60 pint jars
-    expect(productOf(plan, 'leather').trays?.trays).toBe(18);
-    expect(productOf(plan, 'slices').trays?.trays).toBe(4);
+    expect(productOf(plan, 'leather').drying?.trays).toBe(18);
+    expect(productOf(plan, 'slices').drying?.trays).toBe(4);
     expect(productOf(plan, 'syrup').units.ready + productOf(plan, 'pear halves').units.ready).toBe(60);
   });
 });

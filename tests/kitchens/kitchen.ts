@@ -31,15 +31,17 @@ const shareOf = (shares: readonly LotShare[], lot: string): number =>
 export function mustHold(plan: FeasibleDay, lots: Readonly<Record<string, number>>): void {
   expect(checkSchedule(plan).broken).toEqual([]);
   for (const [lot, rawKg] of Object.entries(lots)) {
-    const used = sum(plan.products.filter((each) => !isOfTrimmings(each)).map(({ from }) => shareOf(from, lot)));
+    const used = sum(
+      plan.products.filter((each) => !isOfTrimmings(each)).map(({ fromLots: from }) => shareOf(from, lot)),
+    );
     const rest = sum([plan.leftFresh, plan.keptFresh, plan.notSound].map((shares) => shareOf(shares, lot)));
     expect(used + rest, `what becomes of ${lot}, kg`).toBeCloseTo(rawKg, 3);
   }
-  for (const { name, units, jars } of plan.products) {
+  for (const { name, units, canning: jars } of plan.products) {
     expect(units.promised, name).toBeLessThanOrEqual(units.likely);
     expect(units.likely, name).toBeLessThanOrEqual(units.ready);
     if (jars === undefined) continue;
-    const room = sum(jars.loads.map(({ loads, jarsPerLoad }) => loads * jarsPerLoad));
+    const room = sum(jars.loads.map(({ count: loads, jarsPerLoad }) => loads * jarsPerLoad));
     expect(room, `${name}: jars that its loads hold`).toBeGreaterThanOrEqual(units.ready);
   }
 }

@@ -22,7 +22,7 @@ describe('300 lb of peaches for market', () => {
     expect(amountOf(halves, 'sugar for light', 'cup')).toBeCloseTo((halves.units.ready / 7) * 2.25, 6);
     expect(amountOf(halves, 'water for light', 'cup')).toBeCloseTo((halves.units.ready / 7) * 9, 6);
     // hot pack, quarts, 1,001 to 3,000 ft
-    expect(halves.jars?.minutes).toBe(30);
+    expect(halves.canning?.minutes).toBe(30);
   });
 
   test('jam in whole batches: 6 to 7 half-pints, 5 cups of sugar, 2 tablespoons of lemon juice', () => {
@@ -34,7 +34,7 @@ describe('300 lb of peaches for market', () => {
   });
 
   test('costs: all lines of all products, and what is left, are the cost of the day', () => {
-    const { cost } = plan;
+    const { costs: cost } = plan;
     if (cost === undefined) throw new Error('no cost');
     // 300 lb x 0.70 USD
     const fruit = [cost.foodUsed, cost.foodLeft, cost.foodKeptFresh, cost.foodNotSound].reduce(
@@ -43,15 +43,15 @@ describe('300 lb of peaches for market', () => {
     );
     expect(fruit).toBeCloseTo(210, 2);
     expect(cost.foodNotSound.value).toBeCloseTo(24 * 0.7, 2);
-    expect(cost.hands.value).toBeGreaterThan(0);
-    const all = fruit + cost.supplies.value + cost.energy.value + cost.hands.value;
+    expect(cost.handsCost.value).toBeGreaterThan(0);
+    const all = fruit + cost.supplies.value + cost.energyCost.value + cost.handsCost.value;
     expect(cost.total.value).toBeCloseTo(all, 2);
   });
 
   test('a label and a record of what the plan made', () => {
     const label = labelFields({
       name: 'Peach jam',
-      net: jam.jars?.netMass ?? '10 oz',
+      net: jam.canning?.netMass ?? '10 oz',
       ingredients: [
         { name: 'peaches', mass: jam.ready.likely },
         { name: 'sugar', mass: { value: amountOf(jam, 'sugar', 'cup') * 0.2, unit: 'kg' } },
@@ -71,7 +71,7 @@ describe('300 lb of peaches for market', () => {
         form: 'halves',
         pack: 'hot',
         jar: 'quart',
-        minutes: halves.jars?.minutes as number,
+        minutes: halves.canning?.minutes as number,
         elevation: plan.elevation,
       },
       jarsFilled: halves.units.likely,

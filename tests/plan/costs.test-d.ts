@@ -4,7 +4,7 @@ import type { Money, Quantity, Range } from '../../src/quantity/index';
 
 type Kitchen = PlanDayInput['kitchen'];
 type Product = NonNullable<PlanDayInput['products']>[number];
-type Energy = NonNullable<Kitchen['energy']>;
+type Energy = NonNullable<Kitchen['utilities']>;
 const kitchen = { elevation: '100 m', hours: '6 h' } as const;
 
 test('prices are money, powers are powers, a serving is weighed or measured', () => {
@@ -34,8 +34,8 @@ test('prices are money, powers are powers, a serving is weighed or measured', ()
 test('what a cost answers', () => {
   expectTypeOf<PlannedProduct['energy']>().toEqualTypeOf<Range<Quantity<'energy'>> | undefined>();
   expectTypeOf<ProductCost['lines'][number]['kind']>().toEqualTypeOf<CostKind>();
-  expectTypeOf<DayCost['energy']>().toEqualTypeOf<Money>();
-  expectTypeOf<NonNullable<ProductCost['perNet']>['per']>().toEqualTypeOf<Quantity<'mass'>>();
+  expectTypeOf<DayCost['energyCost']>().toEqualTypeOf<Money>();
+  expectTypeOf<NonNullable<ProductCost['perNet']>['netMass']>().toEqualTypeOf<Quantity<'mass'>>();
   expectTypeOf<NonNullable<ProductCost['perServing']>['serving']>().toEqualTypeOf<
     Quantity<'mass'> | Quantity<'volume'>
   >();

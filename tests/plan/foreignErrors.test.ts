@@ -62,7 +62,7 @@ const day = {
     canners: [{ name: 'big', method: 'boiling-water', holds: { pint: 9 } }],
     jars: [{ jar: 'pint', count: 20, price: '1 USD' }],
     pantry: [{ item: 'sugar', amount: '10 lb' }],
-    energy: { stove: 'gas', gas: '1 USD' },
+    utilities: { stove: 'gas', gas: '1 USD' },
     dryer: { trays: 9, trayArea: '1200 cm2' },
   },
   products: [{ make: 'jars', from: 'peach', form: 'halves', pack: 'hot', jar: 'pint', syrup: 'light', name: 'jars' }],
@@ -91,7 +91,7 @@ describe('one wrong leaf is one error of ours', () => {
     ['loadTimeline', process.loadTimeline, canning],
     ['energyNeeded of a machine', heat.energyNeeded, { machine: { power: '500 W', time: '2 h' } }],
     ['energyNeeded of drying', heat.energyNeeded, { drying: { fresh: '1 kg', moisture: 0.8, targetMoisture: 0.2 } }],
-    ['energyCost', heat.energyCost, { energy: '1 kWh', energyPrice: { per: 'kWh', price: '0.3 USD' } }],
+    ['energyCost', heat.energyCost, { energy: '1 kWh', energyPrice: { soldBy: 'kWh', price: '0.3 USD' } }],
     ['energyNeeded of freeze-drying', heat.energyNeeded, { freezeDrying: { ice: '1 kg' } }],
     ['freezeEnergy', freezing.freezeEnergy, { mass: '1 kg', moisture: 0.8, from: '20 degC', to: '-18 degC' }],
     [

@@ -38,7 +38,7 @@ function broken(input: PlanDayInput, plan: FeasibleDay): string[] {
     must(taken <= dropped + NEAR, `trimmings of ${food}`);
   }
   for (const product of plan.products) {
-    const { name, raw, ready, trimmings, units, from } = product;
+    const { name, raw, ready, trimmings, units, fromLots: from } = product;
     must(Math.abs(from.reduce((sum, share) => sum + kg(share.raw), 0) - kg(raw)) < NEAR, `${name}: shares`);
     must(kg(ready.low) <= kg(ready.likely) + NEAR && kg(ready.likely) <= kg(ready.high) + NEAR, `${name}: ready range`);
     if (trimmings !== undefined) {
@@ -50,7 +50,7 @@ function broken(input: PlanDayInput, plan: FeasibleDay): string[] {
   }
   // stock
   const jars = (size: string) =>
-    plan.products.filter((each) => each.jars?.jar === size).reduce((sum, each) => sum + each.units.ready, 0);
+    plan.products.filter((each) => each.canning?.jar === size).reduce((sum, each) => sum + each.units.ready, 0);
   const stock = (size: string) =>
     (kitchen.jars ?? [])
       .filter(({ jar }) => String(jar).replace(/s$/, '') === size)
@@ -59,19 +59,19 @@ function broken(input: PlanDayInput, plan: FeasibleDay): string[] {
   must(jars('pint') + jars('quart') + jars('half-pint') <= (kitchen.lids?.count ?? 1e9), 'lids');
   const traysOf = (where: string) =>
     plan.products
-      .filter((each) => each.trays?.where === where)
-      .reduce((sum, each) => sum + (each.trays?.trays ?? 0), 0);
+      .filter((each) => each.drying?.where === where)
+      .reduce((sum, each) => sum + (each.drying?.trays ?? 0), 0);
   // a tray may be loaded again when it is dry: never more at once than there are
   const drying = plan.schedule.tasks.filter(({ kind }) => kind === 'dry');
-  const atOnce = drying.map(({ start }) =>
+  const atOnce = drying.map(({ startMinute: start }) =>
     drying
-      .filter((other) => other.start <= start && start < other.end)
+      .filter((other) => other.startMinute <= start && start < other.endMinute)
       .reduce((sum, { units }) => sum + (units?.count ?? 0), 0),
   );
   must(Math.max(0, ...atOnce) <= (kitchen.dryer?.trays ?? 0), 'dryer trays at once');
   must(drying.reduce((sum, { units }) => sum + (units?.count ?? 0), 0) === traysOf('dryer'), 'dryer trays');
   must(traysOf('freeze-dryer') <= (kitchen.freezeDryer?.trays ?? 0), 'freeze-dryer trays');
-  for (const { name, trays, ready } of plan.products) {
+  for (const { name, drying: trays, ready } of plan.products) {
     if (trays === undefined) continue;
     must(trays.trays * kg(trays.perTray) >= kg(ready.high) - NEAR, `${name}: what does not fit its trays`);
   }
@@ -82,15 +82,15 @@ function broken(input: PlanDayInput, plan: FeasibleDay): string[] {
   must(room <= (kitchen.freezer ? valueIn(kitchen.freezer.room as Quantity<'volume'>, 'L') : 0) + NEAR, 'freezer room');
   // minutes
   const byProduct = plan.products.reduce((sum, each) => sum + each.handsMinutes.prepare + each.handsMinutes.fill, 0);
-  must(byProduct <= plan.work.hands.minutes + NEAR, `hands of the products ${byProduct}`);
+  must(byProduct <= plan.work.handsBusy.minutes + NEAR, `hands of the products ${byProduct}`);
   must(byProduct > 0 || plan.products.length === 0, 'products without work');
-  must(plan.work.hands.minutes <= plan.work.hands.available + NEAR, 'hands');
-  must(plan.work.burners.minutes <= plan.work.burners.available + NEAR, 'burners');
+  must(plan.work.handsBusy.minutes <= plan.work.handsBusy.available + NEAR, 'hands');
+  must(plan.work.burnersBusy.minutes <= plan.work.burnersBusy.available + NEAR, 'burners');
   const pots = new Map<string, number>();
-  for (const { name, pots: work, raw, ready } of plan.products) {
+  for (const { name, cooking: work, raw, ready } of plan.products) {
     if (work === undefined) continue;
     let litres = 0;
-    for (const { pot, batches, most } of work.batches) {
+    for (const { pot, count: batches, mostAtOnce: most } of work.batches) {
       pots.set(pot, (pots.get(pot) ?? 0) + batches * work.minutesEach);
       litres += batches * valueIn(most, 'L');
     }
@@ -100,11 +100,11 @@ function broken(input: PlanDayInput, plan: FeasibleDay): string[] {
   for (const [pot, busy] of pots) must(busy <= minutes + NEAR, `${pot} ${busy} min`);
   const canners = new Map<string, number>();
   const seen = new Set<string>();
-  for (const { name, jars: work, units } of plan.products) {
+  for (const { name, canning: work, units } of plan.products) {
     if (work === undefined) continue;
-    const places = work.loads.reduce((sum, { loads, jarsPerLoad }) => sum + loads * jarsPerLoad, 0);
+    const places = work.loads.reduce((sum, { count: loads, jarsPerLoad }) => sum + loads * jarsPerLoad, 0);
     must(places >= units.ready, `${name}: jars without a place in a load`);
-    for (const { canner, loads } of work.loads) {
+    for (const { canner, count: loads } of work.loads) {
       const key = [canner, work.method, work.jar, work.minutes, work.pressure?.value].join();
       if (!seen.has(key)) canners.set(canner, (canners.get(canner) ?? 0) + loads * work.loadMinutes.high);
       seen.add(key);
@@ -112,35 +112,38 @@ function broken(input: PlanDayInput, plan: FeasibleDay): string[] {
   }
   for (const [canner, busy] of canners) must(busy <= minutes, `${canner} ${busy} min`);
   // money
-  if (plan.cost !== undefined) {
+  if (plan.costs !== undefined) {
     const cents = (value: number) => Math.round(value * 100);
     const paid = input.lots.reduce(
       (sum, { price }) => sum + cents((price as { value: number } | undefined)?.value ?? 0),
       0,
     );
-    must(cents(plan.cost.foodUsed.value) + cents(plan.cost.foodLeft.value) === paid, 'lot prices');
-    const { foodUsed, supplies, energy, hands, total } = plan.cost;
+    must(cents(plan.costs.foodUsed.value) + cents(plan.costs.foodLeft.value) === paid, 'lot prices');
+    const { foodUsed, supplies, energyCost: energy, handsCost: hands, total } = plan.costs;
     const kinds = { food: foodUsed, supplies, energy, hands };
     for (const [kind, money] of Object.entries(kinds)) {
-      const lines = plan.products.flatMap(({ cost }) => cost?.lines ?? []).filter((line) => line.kind === kind);
-      must(lines.reduce((sum, { amount }) => sum + cents(amount.value), 0) === cents(money.value), `lines of ${kind}`);
+      const lines = plan.products.flatMap(({ costs: cost }) => cost?.lines ?? []).filter((line) => line.kind === kind);
+      must(
+        lines.reduce((sum, { cost: amount }) => sum + cents(amount.value), 0) === cents(money.value),
+        `lines of ${kind}`,
+      );
     }
     must(
       cents(total.value) === paid + cents(supplies.value) + cents(energy.value) + cents(hands.value),
       'total of the day',
     );
-    for (const { name, cost, units } of plan.products) {
+    for (const { name, costs: cost, units } of plan.products) {
       if (cost === undefined) continue;
       const { lines, perUnit, perNet, perServing } = cost;
       must(
-        lines.reduce((sum, { amount }) => sum + cents(amount.value), 0) === cents(cost.total.value),
+        lines.reduce((sum, { cost: amount }) => sum + cents(amount.value), 0) === cents(cost.total.value),
         `${name}: lines`,
       );
       must(
-        lines.every(({ amount }) => amount.value > 0),
+        lines.every(({ cost: amount }) => amount.value > 0),
         `${name}: a line of nothing`,
       );
-      for (const rate of [perUnit, perNet?.amount, perServing?.amount].flatMap((each) => (each ? [each] : []))) {
+      for (const rate of [perUnit, perNet?.cost, perServing?.cost].flatMap((each) => (each ? [each] : []))) {
         const { low, likely, high } = rate;
         must(
           [low, likely, high].every(({ value }) => Number.isInteger(Number((value * 100).toFixed(6)))),
@@ -162,7 +165,7 @@ function broken(input: PlanDayInput, plan: FeasibleDay): string[] {
 
 /** Minutes and pressure as the tables give them, asked again by what the plan says of the product. */
 function untrueMinutes(input: PlanDayInput, plan: FeasibleDay): string[] {
-  return plan.products.flatMap(({ name, recipe, food, jars }) => {
+  return plan.products.flatMap(({ name, recipe, food, canning: jars }) => {
     if (jars === undefined) return [];
     const process = testedProcess({
       food,
@@ -210,7 +213,7 @@ describe('the examples', () => {
     expect(plan.provenBest).toBe(plan.gap === 0);
     expect(plan.gap).toBeLessThan(0.35);
     expect(untrueMinutes(input, plan)).toEqual([]);
-    expect(plan.work.hands.minutes).toBeLessThanOrEqual(plan.work.hands.available);
+    expect(plan.work.handsBusy.minutes).toBeLessThanOrEqual(plan.work.handsBusy.available);
     expect(prepare(input).program.variables.length).toBeGreaterThan(10);
   });
   test('the untested product is left out with the reason and never gets minutes', () => {
@@ -226,9 +229,9 @@ describe('the examples', () => {
   test('low-acid beans are refused in boiling water and acid is on every tomato jar', () => {
     const plan = feasible(exampleDay('day-metric.json'));
     expect(plan.leftOut).toMatchObject([{ reason: { text: expect.stringContaining('low in acid') } }]);
-    const tomatoes = plan.products.filter(({ food, jars }) => food === 'tomato' && jars !== undefined);
+    const tomatoes = plan.products.filter(({ food, canning: jars }) => food === 'tomato' && jars !== undefined);
     expect(tomatoes.length).toBe(2);
-    for (const { jars } of tomatoes) expect(jars?.acid).toMatch(/tbsp of bottled lemon juice, or/);
+    for (const { canning: jars } of tomatoes) expect(jars?.acidToAdd).toMatch(/tbsp of bottled lemon juice, or/);
   });
 });
 
@@ -244,14 +247,14 @@ describe('aims', () => {
     const plan = feasible({ ...request, aim: 'fewest hours' });
     expect(plan.products.map(({ name, units }) => [name, units.promised])).toEqual([['peach halves in quarts', 7]]);
     expect(plan.notMade.every(({ reason }) => reason.code === 'not-required')).toBe(true);
-    expect(plan.work.hands.minutes).toBeLessThan(feasible(request).work.hands.minutes);
+    expect(plan.work.handsBusy.minutes).toBeLessThan(feasible(request).work.handsBusy.minutes);
   });
 });
 
 describe('least cost and weights', () => {
   const request = exampleDay('day.json');
-  const money = ({ cost }: FeasibleDay) =>
-    [cost?.foodUsed, cost?.supplies, cost?.energy].reduce((sum, kind) => sum + (kind?.value ?? 0), 0);
+  const money = ({ costs: cost }: FeasibleDay) =>
+    [cost?.foodUsed, cost?.supplies, cost?.energyCost].reduce((sum, kind) => sum + (kind?.value ?? 0), 0);
   const units = ({ products }: FeasibleDay) => products.reduce((sum, each) => sum + each.units.promised, 0);
   test('least cost: no other aim makes a unit as cheaply', () => {
     const least = feasible({ ...request, aim: 'least cost' });
@@ -265,7 +268,7 @@ describe('least cost and weights', () => {
   const frozen: PlanDayInput & { products: NonNullable<PlanDayInput['products']> } = {
     lots: [{ food: 'peach', raw: '30 lb', price: '15 USD' }],
     kitchen: { elevation: '100 m', hours: '10 h', freezer: { room: '200 L' } },
-    products: [{ make: 'frozen', from: 'peach', size: '1 lb' }],
+    products: [{ make: 'frozen', from: 'peach', packSize: '1 lb' }],
   };
   test('of plans that cost as little the one with the most units', () => {
     const plan = feasible({ ...frozen, aim: 'least cost' });
@@ -290,20 +293,22 @@ describe('least cost and weights', () => {
   });
   test('a mix is its parts as the answer tells them: worth, kg, money and hours', () => {
     const products = frozen.products.map((each) => ({ ...each, worth: 4 }));
-    const plan = feasible({ ...frozen, products, aim: { worth: 1, waste: 0.5, cost: 2, hours: 3 } });
+    const plan = feasible({ ...frozen, products, aim: { worth: 1, waste: 0.5, money: 2, handsHours: 3 } });
     const used = plan.products.reduce((sum, { raw }) => sum + kg(raw), 0);
-    const minutes = plan.work.hands.minutes;
+    const minutes = plan.work.handsBusy.minutes;
     expect(units(plan)).toBeGreaterThan(15);
     expect(plan.objective).toBeCloseTo(4 * units(plan) + 0.5 * used - 2 * money(plan) - (3 * minutes) / 60, 1);
   });
   test('heavier hours, fewer hours', () => {
-    const minutes = [0, 4, 40].map((hours) => feasible({ ...request, aim: { worth: 1, hours } }).work.hands.minutes);
+    const minutes = [0, 4, 40].map(
+      (hours) => feasible({ ...request, aim: { worth: 1, handsHours: hours } }).work.handsBusy.minutes,
+    );
     expect(minutes).toEqual([...minutes].sort((one, other) => other - one));
     expect(minutes[0]).toBeGreaterThan(minutes[2] as number);
   });
   test.each(Array.from({ length: 12 }, (_, index) => index + 1))('day %i: nothing is exceeded', (seed) => {
     const input = randomDay(seed);
-    for (const aim of ['least cost', { worth: 1, waste: 0.2, cost: 1, hours: 2 }] as const) {
+    for (const aim of ['least cost', { worth: 1, waste: 0.2, money: 1, handsHours: 2 }] as const) {
       const plan = planDay({ ...input, aim });
       if (!plan.feasible) continue;
       expect(broken(input, plan)).toEqual([]);
@@ -411,18 +416,18 @@ describe('bad input: the one error names the field', () => {
       { lots: [{ ...lot, price: '3 USD' }], kitchen: { ...kitchen, lids: { count: 3, price: '1 EUR' } } },
     ],
     ['CONTRADICTION', 'aim', { aim: 'fewest hours' }],
-    ['CONTRADICTION', 'aim', { aim: { hours: 1 } }],
+    ['CONTRADICTION', 'aim', { aim: { handsHours: 1 } }],
     ['CONTRADICTION', 'aim', { aim: 'least cost' }],
     ['CONTRADICTION', 'aim', { aim: {} }],
-    ['CONTRADICTION', 'aim', { aim: { worth: 0, cost: 0 } }],
-    ['CONTRADICTION', 'aim.cost', { aim: { worth: 1, cost: 1 } }],
-    ['CONTRADICTION', 'aim.cost', { aim: { cost: 1 }, products: [{ ...halves, worth: '3 USD', least: 1 }] }],
+    ['CONTRADICTION', 'aim', { aim: { worth: 0, money: 0 } }],
+    ['CONTRADICTION', 'aim.money', { aim: { worth: 1, money: 1 } }],
+    ['CONTRADICTION', 'aim.money', { aim: { money: 1 }, products: [{ ...halves, worth: '3 USD', least: 1 }] }],
     ['UNKNOWN_NAME', 'aim', { aim: 'cheapest' }],
     ['WRONG_TYPE', 'aim', { aim: null }],
     ['WRONG_TYPE', 'aim', { aim: ['most worth'] }],
     ['UNKNOWN_FIELD', 'aim.fun', { aim: { fun: 1 } }],
     ['OUT_OF_RANGE', 'aim.worth', { aim: { worth: -1 } }],
-    ['OUT_OF_RANGE', 'aim.hours', { aim: { worth: 1, hours: 1e7 } }],
+    ['OUT_OF_RANGE', 'aim.handsHours', { aim: { worth: 1, handsHours: 1e7 } }],
     ['WRONG_TYPE', 'aim.waste', { aim: { waste: '1' } }],
     ['OUT_OF_RANGE', 'products[0].smallest', { products: [{ ...halves, smallest: 0 }] }],
     ['OUT_OF_RANGE', 'products[0].smallest', { products: [{ ...halves, smallest: 2.5 }] }],

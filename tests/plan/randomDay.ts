@@ -46,7 +46,7 @@ export function randomDay(seed: number): NamedDay {
     ],
     pear: [
       { make: 'jars', from: 'pears', form: 'halves', pack: 'hot', jar: 'pint', method: 'boiling-water' },
-      { make: 'freeze-dried', from: 'pears', form: 'slices', size: '4 oz' },
+      { make: 'freeze-dried', from: 'pears', form: 'slices', packSize: '4 oz' },
     ],
   };
   const products = Array.from({ length: whole(2, 6) }, () => ({
@@ -97,7 +97,7 @@ function pricesOf(random: () => number) {
   return {
     pantry: [{ item: acid, amount: '400 g' as const, ...sometimes(0.8, { price: euros(2, 9) }) }],
     bags: { ...sometimes(0.5, { count: 4 + Math.floor(30 * random()) }), ...sometimes(0.7, { price: euros(0, 0.6) }) },
-    energy: {
+    utilities: {
       stove: random() < 0.5 ? ('gas' as const) : ('electric' as const),
       ...sometimes(0.8, { electricity: euros(0.1, 0.45) }),
       ...sometimes(0.8, { gas: euros(1, 4) }),

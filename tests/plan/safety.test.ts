@@ -30,7 +30,7 @@ const day = (raw: Readonly<Record<string, string>>, product: Wanted): FeasibleDa
 const made = (plan: FeasibleDay) => plan.products[0] as FeasibleDay['products'][number];
 const fromOf = (plan: FeasibleDay, food: string): number =>
   made(plan)
-    .from.filter((share) => share.food === food)
+    .fromLots.filter((share) => share.food === food)
     .reduce((sum, { raw }) => sum + valueIn(raw, 'lb'), 0);
 
 describe('a walk over the recipes', () => {
@@ -42,8 +42,8 @@ describe('a walk over the recipes', () => {
       const input = dayOf(row, food, seed);
       const plan = planDay(input);
       if (!plan.feasible) continue;
-      canned += plan.products.filter(({ jars }) => jars !== undefined).length;
-      kept += plan.products.filter(({ jars }) => jars === undefined).length;
+      canned += plan.products.filter(({ canning: jars }) => jars !== undefined).length;
+      kept += plan.products.filter(({ canning: jars }) => jars === undefined).length;
       faults.push(...unsafe(input, plan).map((fault) => `${row.id} of ${food}, ${seed}: ${fault}`));
     }
     expect(faults).toEqual([]);
@@ -122,7 +122,7 @@ describe('what is not canned', () => {
   });
 
   test('is blanched before it is packed', () => {
-    const { steps } = made(day({ 'green bean': '10 lb' }, { recipe: 'frozen-green-beans' }));
+    const { directions: steps } = made(day({ 'green bean': '10 lb' }, { recipe: 'frozen-green-beans' }));
     const at = (start: string): number => steps.findIndex((step) => step.startsWith(start));
     expect(at('Blanch')).toBeGreaterThan(at('Wash'));
     expect(at('Blanch')).toBeLessThan(at('Pack'));
@@ -135,8 +135,8 @@ describe('what is not canned', () => {
       products: [{ recipe: 'apple-slices' }, { recipe: 'fruit-scrap-vinegar', least: 1 }],
     } as PlanDayInput);
     const vinegar = plan.products.find(({ makes }) => makes === 'vinegar');
-    expect(vinegar?.jars).toBeUndefined();
-    expect(vinegar?.steps.filter((step) => step.startsWith('Ferment'))).toHaveLength(2);
+    expect(vinegar?.canning).toBeUndefined();
+    expect(vinegar?.directions.filter((step) => step.startsWith('Ferment'))).toHaveLength(2);
     expect(vinegar?.cautions.map(({ id }) => id)).toContain('home-vinegar-unknown');
   });
 

@@ -115,7 +115,7 @@ const whole = ({ batch }: RecipeRow): boolean =>
 
 /** Batches that the jars and the food of a product come to, by the page; a jar less for rounding up. */
 function batchesOf(row: RecipeRow, product: Product): number {
-  const { units, jars, from } = product;
+  const { units, canning: jars, fromLots: from } = product;
   const [printed] = row.yields ?? [];
   const printedLiters = printed && liters(printed.jar);
   const each = jars === undefined ? undefined : liters(jars.jar);
@@ -147,10 +147,10 @@ function keptLines(row: RecipeRow, pack: string): readonly (readonly IngredientR
 
 function proportionBroken(row: RecipeRow, product: Product): string[] {
   const batches = batchesOf(row, product);
-  return keptLines(row, product.jars?.pack ?? 'hot').flatMap((choices) => {
+  return keptLines(row, product.canning?.pack ?? 'hot').flatMap((choices) => {
     const enough = choices.some((line) => {
       const said = product.ingredients.filter(({ role }) => role === line.role);
-      if (line.perJar !== undefined) return said.length > 0 && product.jars?.acid !== undefined;
+      if (line.perJar !== undefined) return said.length > 0 && product.canning?.acidToAdd !== undefined;
       if (line.per?.of === 'water') return said.some(({ note }) => note?.includes(line.amount as string));
       const printed = line.most ?? line.amount;
       if (printed === undefined)
@@ -174,7 +174,7 @@ function proportionBroken(row: RecipeRow, product: Product): string[] {
 }
 
 function processBroken(row: RecipeRow, input: PlanDayInput, product: Product): string[] {
-  const { jars, food, from, ingredients, units } = product;
+  const { canning: jars, food, fromLots: from, ingredients, units } = product;
   if (jars === undefined) return [];
   const { jar, method, pack } = jars;
   const asked = { food, recipe: row.id, jar, method, elevation: input.kitchen.elevation } as Parameters<
@@ -209,7 +209,7 @@ function processBroken(row: RecipeRow, input: PlanDayInput, product: Product): s
 }
 
 function workBroken(row: RecipeRow, product: Product): string[] {
-  const { steps, keeps, jars, units } = product;
+  const { directions: steps, keeps, canning: jars, units } = product;
   const [printed] = row.yields ?? [];
   const size = printed && liters(printed.jar);
   const each = jars && liters(jars.jar);
@@ -249,7 +249,7 @@ function massBroken(input: PlanDayInput, plan: FeasibleDay): string[] {
       shares.filter((share) => share.food === food).reduce((sum, { raw }) => sum + KG(raw), 0);
     const used = plan.products
       .filter((each) => recipeOfId(each.recipe)?.madeOf !== 'trimmings')
-      .flatMap(({ from }) => from);
+      .flatMap(({ fromLots: from }) => from);
     const raw = KG(parseQuantity(lot.raw as string) as Quantity<'mass'>);
     const all = ofLot(used) + ofLot(plan.leftFresh);
     return Math.abs(all - raw) > 1e-3 * raw + 1e-3 ? [`${food}: ${all} kg of ${raw}`] : [];

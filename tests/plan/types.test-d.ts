@@ -31,7 +31,7 @@ test('an aim is one of four words, or weights', () => {
   // @ts-expect-error nothing is weighed by the jar
   const jars: AimOf = { jars: 1 };
   // @ts-expect-error a weight is a number
-  const text: AimOf = { cost: '1 USD' };
+  const text: AimOf = { money: '1 USD' };
   // @ts-expect-error a batch is counted
   const pounds: Product = { make: 'dried', from: 'peach', smallest: '6 lb' };
   expectTypeOf([cheap, jars, text, pounds]).not.toBeNever();

@@ -27,7 +27,9 @@ function overlap(input: PlanDayInput, vessel: string): { cooks: number; cans: nu
   const using = plan.schedule.tasks.filter(({ uses }) => uses.some(({ resource }) => resource === vessel));
   const of = (kinds: string[]) => using.filter(({ kind }) => kinds.includes(kind));
   const [cooks, cans] = [of(['cook', 'fill']), of(['can', 'heat canner'])];
-  const both = cooks.some((cook) => cans.some((can) => cook.start < can.end && can.start < cook.end));
+  const both = cooks.some((cook) =>
+    cans.some((can) => cook.startMinute < can.endMinute && can.startMinute < cook.endMinute),
+  );
   return { cooks: cooks.length, cans: cans.filter(({ kind }) => kind === 'can').length, both };
 }
 
@@ -59,19 +61,19 @@ describe('a pot that is the canner too', () => {
     const { tasks } = plan.schedule;
     const cans = tasks.filter(({ kind }) => kind === 'can');
     const heats = tasks.filter(({ kind }) => kind === 'heat canner');
-    expect(heats.map(({ end }) => end)).toEqual(cans.map(({ start }) => start));
+    expect(heats.map(({ endMinute: end }) => end)).toEqual(cans.map(({ startMinute: start }) => start));
   });
   test('with no other pot nothing packed hot fits in 20 minutes: jars are packed raw', () => {
     const one = (pack: 'hot' | 'raw') => {
       const plan = planDay(day({ name: '16 quart pot' }, [{ volume: '16 quarts' }], pack));
       if (!plan.feasible) throw new Error(plan.reason.text);
       expect(checkSchedule(plan).broken).toEqual([]);
-      return plan.products.filter(({ jars }) => jars !== undefined).length;
+      return plan.products.filter(({ canning: jars }) => jars !== undefined).length;
     };
     expect([one('hot'), one('raw')]).toEqual([0, 1]);
   });
   test('a canner of another name is another vessel', () => {
     const two = planDay(day({ name: 'the canner' }, [{ volume: '16 quarts' }]));
-    expect(two.feasible && two.products.some(({ jars }) => jars !== undefined)).toBe(true);
+    expect(two.feasible && two.products.some(({ canning: jars }) => jars !== undefined)).toBe(true);
   });
 });

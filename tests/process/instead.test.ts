@@ -22,7 +22,7 @@ function ask(input: TestedProcessInput) {
 
 const followed = new Map<string, number | undefined>();
 /** The question of something offered, where it is one. */
-const questionOf = ({ text, minutes, keep, recipe, acid, recipes, ...question }: Instead) =>
+const questionOf = ({ text, minutes, keep, recipe, acidToAdd: acid, recipes, ...question }: Instead) =>
   question as Omit<TestedProcessInput, 'elevation'>;
 function check(answer: NotTested, elevation: TestedProcessInput['elevation'], what: string) {
   const said = [answer.reason.text, ...answer.instead.map(({ text }) => text)].join(' ');
@@ -122,12 +122,12 @@ test('cabbage leads to sauerkraut that can be canned', () => {
     jar: 'pint',
     method: 'boiling-water',
     minutes: 10,
-    acid: '3 tbsp of canning salt to each 5 lb of cabbage, and a fermentation that has run to its end',
+    acidToAdd: '3 tbsp of canning salt to each 5 lb of cabbage, and a fermentation that has run to its end',
     recipes: [
       {
         recipe: 'sauerkraut',
         name: 'sauerkraut',
-        acid: [],
+        acids: [],
         mustKeep: ['3 tbsp of salt for each 5 lb of cabbage', 'the temperature and the weeks'],
         scale: 'by the container',
       },

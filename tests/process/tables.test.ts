@@ -242,7 +242,7 @@ describe('acid rows', () => {
       expect([row.form, acid.bottledLemonJuice ?? acid.vinegar]).toEqual([row.form, expect.any(String)]);
       if (acid.bottledLemonJuice === undefined) continue;
       expect(acid.vinegar).toBeUndefined();
-      expect(acid.never).toEqual(['vinegar']);
+      expect(acid.noStandIn).toEqual(['vinegar']);
       expect(acidOf(acid).text).toContain('never vinegar in its place');
     }
   });

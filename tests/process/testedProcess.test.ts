@@ -113,7 +113,7 @@ describe('acid', () => {
       ),
     });
     const tomatillo = served({ food: 'tomatillo green salsa' }).acid;
-    expect(tomatillo).toMatchObject({ bottledLemonJuice: { value: 1, unit: 'cup' }, never: ['vinegar'] });
+    expect(tomatillo).toMatchObject({ bottledLemonJuice: { value: 1, unit: 'cup' }, noStandIn: ['vinegar'] });
     expect(tomatillo).not.toHaveProperty('vinegar');
   });
 

@@ -98,11 +98,23 @@ describe('a kitchen', () => {
       { dryer: { trays: 3, trayArea: '1 ft2', relativeHumidity: 85 } },
       'OUT_OF_RANGE dryer.relativeHumidity',
     ],
-    ['a stove of wood', { energy: { stove: 'wood' } }, 'UNKNOWN_NAME energy.stove'],
-    ['gas by the hour', { energy: { stove: 'gas', gas: '1 USD', gasPer: '1 h' } }, 'WRONG_DIMENSION energy.gasPer'],
-    ['gas by no amount', { energy: { stove: 'gas', gas: '1 USD', gasPer: '0 therm' } }, 'OUT_OF_RANGE energy.gasPer'],
-    ['gas by the pound', { energy: { stove: 'gas', gas: '1 USD', gasPer: '1 lb' } }, 'WRONG_DIMENSION energy.gasPer'],
-    ['an amount of gas for no price', { energy: { stove: 'propane', gasPer: '1 lb' } }, 'MISSING energy.gas'],
+    ['a stove of wood', { utilities: { stove: 'wood' } }, 'UNKNOWN_NAME utilities.stove'],
+    [
+      'gas by the hour',
+      { utilities: { stove: 'gas', gas: '1 USD', gasPer: '1 h' } },
+      'WRONG_DIMENSION utilities.gasPer',
+    ],
+    [
+      'gas by no amount',
+      { utilities: { stove: 'gas', gas: '1 USD', gasPer: '0 therm' } },
+      'OUT_OF_RANGE utilities.gasPer',
+    ],
+    [
+      'gas by the pound',
+      { utilities: { stove: 'gas', gas: '1 USD', gasPer: '1 lb' } },
+      'WRONG_DIMENSION utilities.gasPer',
+    ],
+    ['an amount of gas for no price', { utilities: { stove: 'propane', gasPer: '1 lb' } }, 'MISSING utilities.gas'],
   ])('is refused with %s', (_, given, expected) => {
     expect(errorOf(() => kitchen(given))).toBe(expected);
   });
@@ -118,11 +130,11 @@ describe('what a kitchen says is read as', () => {
         { method: 'boiling-water', holds: { pint: 9 }, busyUntil: '10 am' },
         { method: 'dial-gauge', holds: { pint: 9 }, busyUntil: '90 min' },
       ],
-      energy: { stove: 'propane', gas: '3.10 USD', gasPer: '1 gallon' },
+      utilities: { stove: 'propane', gas: '3.10 USD', gasPer: '1 gallon' },
     });
     expect(read).toMatchObject({ start: 450, breaks: [{ at: 750 }], hands: ['cook', 'helper'] });
     expect(read.canners?.map(({ busyUntil }) => busyUntil)).toEqual([{ clock: 600 }, { after: 90 }]);
-    expect(read.energy?.gasPer).toEqual({ value: 1, unit: 'gallon' });
+    expect(read.utilities?.gasPer).toEqual({ value: 1, unit: 'gallon' });
   });
   test('a metric jar by one name, however it is written', () => {
     const read = kitchen({

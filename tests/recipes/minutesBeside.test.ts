@@ -27,7 +27,7 @@ const withAcid = new Set(
 const acidic = new Set(processRows.filter(({ acid }) => acid !== undefined).map(({ recipe: process }) => process));
 
 /** What is missing beside minutes that are given with the recipes that end in them. */
-function missingOfRecipes({ recipes, acid, acidByJar }: Data): string[] {
+function missingOfRecipes({ recipes, acid, acidByJar, acidToAdd }: Data): string[] {
   const named = recipes as readonly Data[];
   const known = named.filter(({ recipe: id }) => processRecipeRows.some((row) => row.id === id));
   const ids = new Set(named.map(({ recipe: id }) => id));
@@ -35,11 +35,11 @@ function missingOfRecipes({ recipes, acid, acidByJar }: Data): string[] {
   return [
     ...(named.length === 0 || known.length < named.length ? ['the recipe'] : []),
     ...(named.every(({ scale }) => typeof scale === 'string' && scale !== '') ? [] : ['the batch']),
-    ...(named.every((each) => Array.isArray(each.acid)) ? [] : ['the acid of the recipe']),
-    ...(named.every((each) => withAcid.has(String(each.recipe)) === (each.acid as unknown[])?.length > 0)
+    ...(named.every((each) => Array.isArray(each.acids)) ? [] : ['the acid of the recipe']),
+    ...(named.every((each) => withAcid.has(String(each.recipe)) === (each.acids as unknown[])?.length > 0)
       ? []
       : ['the acid of the recipe, or that it needs none']),
-    ...(asksAcid && (acid ?? acidByJar) === undefined ? ['the acid of the process'] : []),
+    ...(asksAcid && (acid ?? acidByJar ?? acidToAdd) === undefined ? ['the acid of the process'] : []),
   ];
 }
 
@@ -184,7 +184,7 @@ describe('the recipe, its acid and its batch stand beside the minutes', () => {
     expect(count.n).toBe(2);
     expect(own).toMatchObject({
       acid: { bottledLemonJuice: { value: 1, unit: 'tbsp' } },
-      byTables: { recipe: 'tomato-crushed', acid: expect.stringContaining('lemon juice') },
+      byTables: { recipe: 'tomato-crushed', acidToAdd: expect.stringContaining('lemon juice') },
     });
   });
 

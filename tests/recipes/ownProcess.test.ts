@@ -18,7 +18,7 @@ const sauce: OwnProcessInput = {
 describe("a recipe of the cook's own book", () => {
   test('is served as theirs at the base elevation, and with the published addition above', () => {
     const low = ownProcess(sauce);
-    expect(low).toMatchObject({ tested: true, own: true, whoseMinutes: 'your book', minutes: 10, byYourBook: 10 });
+    expect(low).toMatchObject({ tested: true, ownBook: true, whoseMinutes: 'your book', minutes: 10, byYourBook: 10 });
     expect(low.cautions[0]?.id).toBe('your-books-figures');
     expect(low.basis.filter(({ kind }) => kind === 'measured').map(({ locator }) => locator)).toContain(sauce.citation);
     // bands: 5 minutes more above 1,000 ft, 10 above 3,000 ft

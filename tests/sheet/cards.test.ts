@@ -18,7 +18,7 @@ describe.each(FEASIBLE_NAMES)('%s', (name) => {
   const { plan, cards } = made(name);
   test('a card for each product, with the figures of its process', () => {
     expect(cards.length).toBe(plan.products.length);
-    plan.products.forEach(({ jars, trays, units }, index) => {
+    plan.products.forEach(({ canning: jars, drying: trays, units }, index) => {
       const card = cards[index] as (typeof cards)[number];
       expect(card.sub).toContain(`likely ${units.likely}`);
       if (jars !== undefined) {
@@ -27,7 +27,7 @@ describe.each(FEASIBLE_NAMES)('%s', (name) => {
         expect(lineOf(card, 'LAST JAR, PART FULL')).toContain('never the canner');
         expect(lineOf(card, 'IF')).toContain('start the whole time again');
       }
-      if (jars?.acid !== undefined) expect(lineOf(card, 'ACID')).toContain(jars.acid);
+      if (jars?.acidToAdd !== undefined) expect(lineOf(card, 'ACID')).toContain(jars.acidToAdd);
       if (trays?.test !== undefined) expect(lineOf(card, 'DONE')).toContain(trays.test);
     });
   });

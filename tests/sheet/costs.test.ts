@@ -8,13 +8,13 @@ test('the kinds add up to the total as they are printed', () => {
   const [section] = costsOf(plan);
   const [total = ''] = section?.lines ?? [];
   const [all = 0, ...parts] = (total.match(/\d+\.\d\d/g) ?? []).map((figure) => Math.round(100 * Number(figure)));
-  expect(all).toBe(Math.round(100 * (plan.cost?.total.value ?? 0)));
+  expect(all).toBe(Math.round(100 * (plan.costs?.total.value ?? 0)));
   expect(parts.reduce((sum, part) => sum + part, 0)).toBe(all);
 });
 test('each product: at the likely count, its range, an ounce, a serving', () => {
   const plan = feasiblePlan('the example');
   const text = costsOf(plan)[0]?.lines.join('\n') ?? '';
-  const { perUnit } = plan.products[0]?.cost ?? {};
+  const { perUnit } = plan.products[0]?.costs ?? {};
   expect(text).toContain(
     `A ${perUnit?.likely.value.toFixed(2)} a quart jar (${perUnit?.low.value.toFixed(2)} to ${perUnit?.high.value.toFixed(2)}), about `,
   );
@@ -27,6 +27,6 @@ test('what had no price is named; a metric day counts by 100 g', () => {
 });
 test('without energy prices there is no line of energy', () => {
   const input = exampleDay('day.json');
-  const { energy: _, ...kitchen } = input.kitchen;
+  const { utilities: _, ...kitchen } = input.kitchen;
   expect(costsOf(feasible({ ...input, kitchen }))[0]?.lines.join('\n')).not.toContain('Energy');
 });

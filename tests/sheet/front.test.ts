@@ -19,7 +19,7 @@ describe.each(FEASIBLE_NAMES)('%s', (name) => {
       const cans = tasks.map((index) => plan.schedule.tasks[index]).filter((task) => task?.kind === 'can');
       expect(loads.length).toBe(cans.length);
       cans.forEach((task, index) => {
-        const jars = plan.products.find((product) => product.name === task?.products[0])?.jars;
+        const jars = plan.products.find((product) => product.name === task?.forProducts[0])?.canning;
         expect(loads[index]).toContain(`${task?.units?.count} `);
         expect(loads[index]).toContain(`${jars?.minutes} min`);
         if (jars?.pressure !== undefined) expect(loads[index]).toContain(`${jars.pressure.value} psi`);
@@ -30,22 +30,22 @@ describe.each(FEASIBLE_NAMES)('%s', (name) => {
         const task = plan.schedule.tasks[index];
         if (task?.kind !== 'fill' || task.units === undefined || task.units.unit === 'tray') continue;
         expect(hands).toContain(` ${task.units.count} `);
-        expect(times).toContain(clock.time(task.start));
+        expect(times).toContain(clock.time(task.startMinute));
       }
     }
   });
   test('every time of day on it is one of the plan', () => {
     const { tasks, windows, makespan, resources } = plan.schedule;
-    const hours = plan.products.flatMap(({ trays }) =>
+    const hours = plan.products.flatMap(({ drying: trays }) =>
       trays?.hours === undefined ? [] : [60 * trays.hours.low.value],
     );
     const known = new Set(
       [
         0,
         makespan,
-        ...tasks.flatMap(({ start, end }) => [start, end, ...hours.map((low) => start + low)]),
-        ...windows.flatMap(({ from, to }) => [from, to]),
-        ...resources.flatMap(({ busyUntil }) => (busyUntil === undefined ? [] : [busyUntil])),
+        ...tasks.flatMap(({ startMinute: start, endMinute: end }) => [start, end, ...hours.map((low) => start + low)]),
+        ...windows.flatMap(({ startMinute: from, endMinute: to }) => [from, to]),
+        ...resources.flatMap(({ busyUntilMinute: busyUntil }) => (busyUntil === undefined ? [] : [busyUntil])),
       ].map(clock.time),
     );
     const shown = JSON.stringify(front).match(/\b\d{1,2}:\d{2}\b/g) ?? [];
@@ -56,7 +56,7 @@ describe.each(FEASIBLE_NAMES)('%s', (name) => {
       expect(line('COUNT ON')).toContain(product);
       expect(line('COUNT ON')).toContain(` ${units.promised} `);
     }
-    for (const { what, amount, short } of plan.ready) {
+    for (const { what, needed: amount, short } of plan.haveReady) {
       if (short !== undefined) expect(line('BUY')).toContain(what);
       if (typeof amount === 'number') expect(line('READY')).toContain(`${amount} ${what}`);
     }

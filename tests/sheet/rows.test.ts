@@ -23,7 +23,7 @@ describe.each(FEASIBLE_NAMES)('%s', (name) => {
     const rows = rowsOf(pen);
     expect(rows.map(({ at }) => at)).toEqual(rows.map(({ at }) => at).sort((one, other) => one - other));
     for (const row of rows) {
-      const starts = row.tasks.map((index) => pen.plan.schedule.tasks[index]?.start);
+      const starts = row.tasks.map((index) => pen.plan.schedule.tasks[index]?.startMinute);
       expect(starts).toContain(row.at);
       expect(row.times).toEqual([pen.clock.time(row.at)]);
       if (row.kind === 'work') expect(row.hands).not.toBe('');

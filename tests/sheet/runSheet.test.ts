@@ -14,7 +14,11 @@ const partOf = (sheet: string, title: string) => sheet.split(`## ${title}`)[1]?.
 describe.each(DAY_NAMES)('%s', (name) => {
   test.each(['markdown', 'html'] as const)('prints as %s, in both units, with nothing missing', (as) => {
     for (const units of ['us', 'metric', undefined] as const) {
-      const page = runSheet(planOf(name), { as, ...(units === undefined ? {} : { units }), date: '2026-08-15' });
+      const page = runSheet(planOf(name), {
+        as,
+        ...(units === undefined ? {} : { unitSystem: units }),
+        date: '2026-08-15',
+      });
       expect(page).not.toMatch(BAD);
       expect(page.length).toBeGreaterThan(300);
     }
@@ -67,7 +71,7 @@ describe('the metric day', () => {
     expect(frontOf(sheet)).toContain('10 psi (69 kPa)');
   });
   test('the other units where they are asked for', () => {
-    const front = frontOf(runSheet(planOf('a metric day'), { units: 'us' }));
+    const front = frontOf(runSheet(planOf('a metric day'), { unitSystem: 'us' }));
     expect(front).toMatch(/\d lb/);
     expect(front).not.toMatch(/\d kg|mm\)|kPa/);
   });
@@ -109,7 +113,7 @@ test('nothing to make', () => {
 test.each([
   ['most worth', /Aim: most worth\. No better plan/],
   ['least cost', /Aim: least cost \(\d\.\d\d USD for each jar or pack promised\)/],
-  [{ worth: 1, waste: 0, hours: 5 }, /Aim: a mix \(1 for each unit of worth, 5 against each hour of hands\)/],
+  [{ worth: 1, waste: 0, handsHours: 5 }, /Aim: a mix \(1 for each unit of worth, 5 against each hour of hands\)/],
 ] as const)('the aim %o in words', (aim, words) => {
   const plan = feasiblePlan('the example');
   const objective = aim === 'least cost' ? -1.5 : plan.objective;
@@ -131,14 +135,14 @@ describe('names in a sheet stay names', () => {
       hands: ['cook <b>*|_[x](y)'],
       dryer: { trays: 6, trayArea: '200 in2' },
     },
-    products: [{ make: 'dried', from: 'apples', size: '4 oz', name: `product ${evil}` }],
+    products: [{ make: 'dried', from: 'apples', packSize: '4 oz', name: `product ${evil}` }],
   } as const;
   const plan = planDay(input) as DayPlan;
   const plain = planDay({
     ...input,
     lots: [{ food: 'apple', raw: '20 lb', name: 'lot' }],
     kitchen: { ...input.kitchen, hands: ['cook'] },
-    products: [{ make: 'dried', from: 'apples', size: '4 oz', name: 'product' }],
+    products: [{ make: 'dried', from: 'apples', packSize: '4 oz', name: 'product' }],
   });
   const count = (text: string, sign: RegExp) => text.match(sign)?.length ?? 0;
   test('in Markdown', () => {
@@ -180,7 +184,7 @@ test('days by chance print without a gap', () => {
     for (const as of ['markdown', 'html'] as const) {
       const page = runSheet(plan, {
         as,
-        ...(units === undefined ? {} : { units }),
+        ...(units === undefined ? {} : { unitSystem: units }),
         ...(seed % 2 ? { date: '2026-12-31' } : {}),
       });
       expect(page, `seed ${seed}`).not.toMatch(BAD);

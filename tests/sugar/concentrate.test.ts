@@ -12,7 +12,7 @@ test('100 kg at 20 % cooked down to 68 %', () => {
 });
 
 test('how far down the pot: depth times area is the volume', () => {
-  const answer = concentrate({ mass: '10 kg', solids: '12 %', targetSolids: '30 %', pot: { diameter: '28 cm' } });
+  const answer = concentrate({ mass: '10 kg', solids: '12 %', targetSolids: '30 %', potSize: { diameter: '28 cm' } });
   const area = (Math.PI / 4) * 28 ** 2;
   expect((answer.depth?.value as number) * area).toBeCloseTo(convert(answer.volume, 'mL').value, 6);
   expect((answer.startDepth?.value as number) * area).toBeCloseTo(convert(answer.startVolume, 'mL').value, 6);
@@ -26,7 +26,7 @@ test('US units stay US units', () => {
     mass: '20 lb',
     solids: 0.12,
     targetSolids: 0.2,
-    pot: { diameter: '12 in', depth: '9 in' },
+    potSize: { diameter: '12 in', depth: '9 in' },
   });
   expect([mass.unit, volume.unit, depth?.unit]).toEqual(['lb', 'quart', 'in']);
 });
@@ -34,10 +34,10 @@ test('US units stay US units', () => {
 test('a pot too full is refused, with the share that fits', () => {
   const pot = { diameter: '10 in', depth: '8 in' } as const;
   const batch = { mass: '30 lb', solids: 0.12, targetSolids: 0.2 } as const;
-  expect(errorOf(() => concentrate({ ...batch, pot }))).toBe('TOO_MUCH mass');
-  expect(errorOf(() => concentrate({ ...batch, mass: '17 lb', pot }))).toBe('TOO_MUCH mass');
-  expect(concentrate({ ...batch, mass: '14 lb', pot }).depth).toBeDefined();
-  expect(concentrate({ ...batch, mass: '17 lb', pot: { ...pot, fillLimit: 0.9 } }).depth).toBeDefined();
+  expect(errorOf(() => concentrate({ ...batch, potSize: pot }))).toBe('TOO_MUCH mass');
+  expect(errorOf(() => concentrate({ ...batch, mass: '17 lb', potSize: pot }))).toBe('TOO_MUCH mass');
+  expect(concentrate({ ...batch, mass: '14 lb', potSize: pot }).depth).toBeDefined();
+  expect(concentrate({ ...batch, mass: '17 lb', potSize: { ...pot, fillLimit: 0.9 } }).depth).toBeDefined();
 });
 
 test('thinning undoes it', () => {

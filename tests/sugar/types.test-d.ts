@@ -12,7 +12,7 @@ test('a quantity of the wrong kind does not compile', () => {
   // @ts-expect-error fruit is weighed
   sweeten({ mass: '2 quarts', brix: 10, targetBrix: 20 });
   // @ts-expect-error a diameter is a length
-  concentrate({ mass: '1 kg', solids: 0.1, targetSolids: 0.2, pot: { diameter: '2 L' } });
+  concentrate({ mass: '1 kg', solids: 0.1, targetSolids: 0.2, potSize: { diameter: '2 L' } });
   // @ts-expect-error solids are a share
   jamBalance({ ready: '1 kg', solids: '1 kg', sugarToFruit: 1, finishSolids: 0.65 });
   // @ts-expect-error an elevation is a length

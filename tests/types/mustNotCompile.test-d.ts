@@ -34,7 +34,7 @@ const slab = {
   medium: '-30 degC',
   thickness: '2 in',
 } as const;
-const priced = { energy: '1 kWh', energyPrice: { per: 'kWh', price: '0.31 USD' } } as const;
+const priced = { energy: '1 kWh', energyPrice: { soldBy: 'kWh', price: '0.31 USD' } } as const;
 
 describe('quantity', () => {
   test('right', () => {
@@ -240,7 +240,7 @@ describe('steam, heat', () => {
     // @ts-expect-error a temperature has a unit
     energyNeeded({ cooking: { heatUp: { mass: '2 kg', startTemperature: 10 } } });
     // @ts-expect-error a price has a currency
-    energyCost({ ...priced, energyPrice: { per: 'kWh', price: 0.31 } });
+    energyCost({ ...priced, energyPrice: { soldBy: 'kWh', price: 0.31 } });
     // @ts-expect-error a pressure is no temperature
     iceVapourPressure({ temperature: '10 Pa' });
   });

@@ -66,6 +66,27 @@ test('a number of things and the list that counts them are one kind, other lists
   expect(kindsOf(list('jar', 'price'))).toEqual(['list of object']);
 });
 
+test('beside a likely figure stand the other ends of its range, and no other field', () => {
+  const field = (name: string, word: string) => ({
+    name,
+    optional: false,
+    documented: true,
+    shape: { kind: 'leaf', word } as Shape,
+  });
+  const names = (...fields: ReturnType<typeof field>[]) =>
+    usesOfWords({
+      modules: [],
+      functions: [{ name: 'one', module: '', file: '', parameters: [], answer: { kind: 'object', fields } }],
+      types: [],
+      values: [],
+      root: [],
+    }).map(({ name }) => name);
+  const [ready, unit, likely] = [field('ready', 'number'), field('unit', 'text'), field('likely', 'number')];
+  expect(names(ready, likely, unit)).toEqual(['unit']);
+  expect(names(ready, unit)).toEqual(['ready', 'unit']);
+  expect(names(ready, field('likely', 'mass'))).toEqual(['ready']);
+});
+
 test('a fixed name goes back into an argument that reads text, and nowhere else', () => {
   const use = (side: 'takes' | 'answers', by: string, shape: Shape) => ({
     name: 'jar',

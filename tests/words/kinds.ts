@@ -37,6 +37,15 @@ export function kindsOf(shape: Shape): string[] {
   }
 }
 
+/**
+ * Whether a field is one end of the range that its object is: a figure of the kind of the `likely` one beside it, by
+ * whatever it is good for (`promised`, `likely`, `ready`). The object's name says what they are the ends of.
+ */
+const isEnd = ({ shape }: Field, beside: readonly Field[]): boolean => {
+  const likely = beside.find(({ name }) => name === 'likely');
+  return likely !== undefined && kindsOf(shape).join() === kindsOf(likely.shape).join();
+};
+
 /** A field as one function takes it or answers with it. */
 export interface Use {
   readonly name: string;
@@ -52,7 +61,7 @@ function* usesOf({ name: by, parameters, answer }: PublicFunction): Generator<Us
     done.add(shape);
     if (shape.kind === 'object') {
       for (const field of shape.fields) {
-        if (!field.at?.startsWith(FOREIGN)) yield { name: field.name, field, by, side };
+        if (!field.at?.startsWith(FOREIGN) && !isEnd(field, shape.fields)) yield { name: field.name, field, by, side };
         yield* walk(field.shape, side);
       }
     } else if (shape.kind === 'oneOf') for (const one of shape.of) yield* walk(one, side);

@@ -59,7 +59,7 @@ export interface KnownFinish extends Common {
   /** The weighings can tell. */
   readonly known: true;
   /** True where the last weighing is at or below the stop weight. */
-  readonly done: boolean;
+  readonly finished: boolean;
   /** Since drying began: the expected time, and the interval that holds the true one in 90 of 100 cases. */
   readonly time: Range<Quantity<'time'>>;
   /** The same from the last weighing on. */
@@ -178,7 +178,7 @@ export function finishForecast(input: FinishForecastInput): FinishForecast {
     ...settled,
   ];
   if ((series.w[series.w.length - 1] as number) <= series.stop) {
-    return answer({ known: true, done: true, ...times(crossing(series)), ...common, basis, cautions });
+    return answer({ known: true, finished: true, ...times(crossing(series)), ...common, basis, cautions });
   }
   const early = tooEarly(read, model === 'page');
   if (early !== undefined) return answer(no(early));
@@ -186,7 +186,7 @@ export function finishForecast(input: FinishForecastInput): FinishForecast {
   if (found === undefined) return answer(no('wide'));
   return answer({
     known: true,
-    done: false,
+    finished: false,
     ...times(found.time),
     curve: { model, k: found.k, n: found.n },
     ...(found.scatter === undefined ? {} : { scatter: grams(found.scatter) }),

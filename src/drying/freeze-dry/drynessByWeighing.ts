@@ -34,7 +34,7 @@ export interface DrynessByWeighing {
   /** `too soon` where the last two weighings are less than an hour apart. */
   readonly verdict: 'dry' | 'not dry' | 'too soon';
   /** Lost between the last two weighings. */
-  readonly lost: Quantity<'mass'>;
+  readonly lostMass: Quantity<'mass'>;
   /** The same as a share of the mass. */
   readonly lostShare: number;
   /** Where the figures come from. */
@@ -65,10 +65,10 @@ export function drynessByWeighing(input: DrynessByWeighingInput): DrynessByWeigh
   const tooSoon = apart < numberOf(practice('steady-hours'));
   return answer({
     verdict: lost / before > tolerance ? 'not dry' : tooSoon ? 'too soon' : 'dry',
-    lost: { value: lost, unit },
+    lostMass: { value: lost, unit },
     lostShare: lost / before,
     basis: [
-      measured('lost', 'the weighings'),
+      measured('lostMass', 'the weighings'),
       practiceBasis('verdict', 'dry when an hour or more takes off no more than the tolerance'),
     ],
     cautions: [caution('freeze-dried-must-be-dry')],

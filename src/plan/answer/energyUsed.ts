@@ -35,7 +35,7 @@ export function energyUsed(prepared: Prepared, kept: readonly Kept[], { tasks }:
         (sum, { lot, energyPerKg }) => plus(sum, times(energyPerKg?.[of], decided.rawByLot.get(lot) ?? 0)),
         NONE,
       );
-    const own = tasks.filter(({ products }) => products.includes(label));
+    const own = tasks.filter(({ forProducts: products }) => products.includes(label));
     const held = times(activity.cook?.energyPerBatch, batchesDone(own));
     const heatings = own.filter(({ kind }) => kind === 'heat water').length;
     const water = times(activity.cook?.blanch?.energy, heatings);
@@ -59,7 +59,7 @@ function canningOf(
 ): Map<string, Range<number>> {
   const labels = cannersOf(request.kitchen).map(({ label }) => label);
   const groups = groupsOf(makings.map(({ activity }) => activity));
-  const keyOf = ({ products }: ScheduledTask) =>
+  const keyOf = ({ forProducts: products }: ScheduledTask) =>
     kept.find(({ making }) => products.includes(making.label))?.making.activity.canning?.key ?? '';
   /** The canner that a task keeps busy, as the process of its products runs it. */
   const cannerOf = (task: ScheduledTask) =>

@@ -10,20 +10,20 @@ export function gapCause({ found, runsLate }: Fitted): GapCause | undefined {
   if (found.optimal) return undefined;
   if (runsLate === undefined)
     return {
-      of: 'search',
+      kind: 'search',
       text: 'the search stopped before it had ruled out a better plan: fewer products or lots would let it finish',
     };
   const { minutes, uses } = runsLate;
   if (minutes === 0) {
     const text = 'no order was found for the work of the best plan by the sums of minutes';
-    return { of: 'order of work', text: `${text}: more hours, hands, pots or burners would help` };
+    return { kind: 'order of work', text: `${text}: more hours, hands, pots or burners would help` };
   }
   const long = formatQuantity({ value: minutes, unit: 'min' });
   const late = uses.length === 0 ? '' : `, with the ${uses.join(' and the ')} still busy`;
   return {
-    of: 'order of work',
+    kind: 'order of work',
     late: minutes,
-    uses,
+    stillBusy: uses,
     text: `the best plan by the sums of minutes ends ${long} after the hours${late}: with that much more time it fits`,
   };
 }

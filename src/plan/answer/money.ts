@@ -71,7 +71,7 @@ export function costsOf(
       const own = lines[index] ?? [];
       const total = sum(own);
       return {
-        lines: own.map(({ what, kind, amount }) => ({ what, kind, amount: money(amount) })),
+        lines: own.map(({ what, kind, amount }) => ({ what, kind, cost: money(amount) })),
         total: money(total),
         ...ratesOf(prepared, each, (parts) =>
           mapRange(countsOf(each), (units) => money(upToCents(total, Math.max(units, 1) * parts))),
@@ -84,8 +84,8 @@ export function costsOf(
       foodKeptFresh: money(toCents(food.keptFresh)),
       foodNotSound: money(toCents(food.notSound)),
       supplies: money(day.supplies),
-      energy: money(day.energy),
-      hands: money(day.hands),
+      energyCost: money(day.energy),
+      handsCost: money(day.hands),
       total: money(toCents(paid + day.supplies + day.energy + day.hands)),
       notPriced: notPriced(prepared, prices, kept, energy),
     },
@@ -123,8 +123,8 @@ function ratesOf(
       ? {}
       : {
           perNet: {
-            amount: each(size.net.kg / valueIn(per, 'kg')),
-            per,
+            cost: each(size.net.kg / valueIn(per, 'kg')),
+            netMass: per,
             ...(size.net.estimated ? { estimated: true as const } : {}),
           },
         }),
@@ -132,7 +132,7 @@ function ratesOf(
       ? {}
       : {
           perServing: {
-            amount: each(servings),
+            cost: each(servings),
             serving,
             ...(wanted.serving === undefined ? { customary: true as const } : {}),
           },
@@ -141,13 +141,13 @@ function ratesOf(
 }
 
 /** What the rates of a cost rest on. */
-export function costBasis({ lines, perNet, perServing }: ProductCost, { energy }: Kitchen): Basis[] {
+export function costBasis({ lines, perNet, perServing }: ProductCost, { utilities: energy }: Kitchen): Basis[] {
   return [
-    { of: 'cost', kind: 'measured', note: 'prices' },
-    ...(lines.some(({ what }) => what === JARS) ? [customaryBasis('jar-uses', 'cost.lines')] : []),
+    { of: 'costs', kind: 'measured', note: 'prices' },
+    ...(lines.some(({ what }) => what === JARS) ? [customaryBasis('jar-uses', 'costs.lines')] : []),
     ...(lines.some(({ kind }) => kind === 'energy') ? (gasOf(energy)?.basis ?? []) : []),
-    ...(perNet?.estimated ? [customaryBasis('jar-density', 'cost.perNet')] : []),
-    ...(perServing?.customary ? [practiceBasis('cost.perServing', 'customary serving')] : []),
+    ...(perNet?.estimated ? [customaryBasis('jar-density', 'costs.perNet')] : []),
+    ...(perServing?.customary ? [practiceBasis('costs.perServing', 'customary serving')] : []),
   ];
 }
 

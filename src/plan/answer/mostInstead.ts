@@ -39,7 +39,7 @@ export function noneInstead(prepared: Prepared): MostPromised[] {
   if (unmet === undefined || prepared.unmetMusts.length > 1) return [];
   const rest: Prepared = { ...prepared, unmetMusts: [] };
   return tryDay(rest, effortFor(rest.program)).fits
-    ? [{ name: unmet.name, least: unmet.least, promised: 0, proven: true }]
+    ? [{ name: unmet.name, least: unmet.least, count: 0, proven: true }]
     : [];
 }
 
@@ -47,7 +47,7 @@ function mostOf(
   prepared: Prepared,
   making: Making,
   budget: Budget,
-): Pick<MostPromised, 'promised' | 'proven'> | undefined {
+): Pick<MostPromised, 'count' | 'proven'> | undefined {
   const { smallest = 1 } = making.activity;
   const bySums = promisedBySums(prepared, making);
   if (bySums === undefined) return undefined;
@@ -59,7 +59,7 @@ function mostOf(
     return tryDay(day, effortFor(day.program)).fits;
   };
   if (budget.days <= 0) return undefined;
-  if (hasPlan(bySums.units)) return { promised: bySums.units, proven: bySums.optimal };
+  if (hasPlan(bySums.units)) return { count: bySums.units, proven: bySums.optimal };
   // the most that is known to fit, and the fewest that is known not to
   let [fits, tooMany] = [-1, bySums.units];
   while (tooMany - fits > 1 && left > 0 && budget.days > 0) {
@@ -70,7 +70,7 @@ function mostOf(
     else tooMany = next;
   }
   if (fits < 0) return undefined;
-  return { promised: fits < smallest ? 0 : fits, proven: false };
+  return { count: fits < smallest ? 0 : fits, proven: false };
 }
 
 /** The most that the day without this must can promise of it, by the sums of minutes; nothing where it has no plan. */

@@ -43,7 +43,7 @@ const stockName = (stock: Stock): string[] =>
   stock.of === 'jars' ? [`${stock.jar} jars`] : stock.of === 'lids' || stock.of === 'bags' ? [stock.of] : [];
 
 /** What the stove burns and what runs on electricity, where it is used and has no price. */
-function energyNotPriced({ energy = {} }: Kitchen, used: readonly EnergyUsed[]): string[] {
+function energyNotPriced({ utilities: energy = {} }: Kitchen, used: readonly EnergyUsed[]): string[] {
   const any = (of: keyof EnergyUsed) => used.some((each) => each[of].likely > 0);
   const { stove, electricity } = energy;
   const electric = stove === undefined || stove === 'electric';

@@ -9,11 +9,11 @@ import type { Happened } from '../request/doneEntry';
 import type { KnownLot } from '../request/lots';
 
 /** The fields of an answer that only the rest of a day has. */
-export function restAnswered(prepared: Prepared): Pick<FeasibleDay, 'now' | 'done' | 'setAside'> {
+export function restAnswered(prepared: Prepared): Pick<FeasibleDay, 'nowMinute' | 'done' | 'setAside'> {
   const { rest } = prepared;
   if (rest === undefined) return {};
   return {
-    now: rest.now,
+    nowMinute: rest.now,
     done: finishedSoFar(prepared, rest.finished),
     setAside: rest.notGoneOn.map((each) => setAside(prepared, each)),
   };
@@ -54,8 +54,8 @@ function setAside({ day }: Prepared, each: NotGoneOn): SetAside {
   const { label: lot, trade } = day.lots[what.lot] as KnownLot;
   return {
     name: what.label,
-    state: what.state as SetAside['state'],
-    from: { lot, food: trade, raw: massOf(day, what.kg) },
+    howFar: what.state as SetAside['howFar'],
+    fromLot: { lot, food: trade, raw: massOf(day, what.kg) },
     ...(what.units > 0 ? { filled: what.units } : {}),
     waited,
     reason: { code, text: REASONS[code](each) },

@@ -27,7 +27,7 @@ export function toReady({ request, day }: Prepared, kept: readonly Kept[]): ToRe
   return [
     ...[...counts.values()].map(({ label, need, have }) => ({
       what: label,
-      amount: need,
+      needed: need,
       ...(have === undefined || have >= need ? {} : { short: need - have }),
     })),
     ...PANTRY.flatMap((item): ToReady[] => {
@@ -39,7 +39,7 @@ export function toReady({ request, day }: Prepared, kept: readonly Kept[]): ToRe
       return [
         {
           what: item,
-          amount: pantryAmount(day, item, need),
+          needed: pantryAmount(day, item, need),
           ...(have >= need ? {} : { short: pantryAmount(day, item, need - have) }),
         },
       ];
@@ -63,7 +63,7 @@ function besidesThePantry(day: Prepared['day'], kept: readonly Kept[]): ToReady[
   const bought = new Map<string, Bought>();
   for (const line of kept.flatMap(({ said }) => said.recipe ?? [])) {
     if (line.toBuy === undefined) continue;
-    const what = line.count === undefined ? line.toBuy : piecesOf(line.toBuy, line);
+    const what = line.pieces === undefined ? line.toBuy : piecesOf(line.toBuy, line);
     const before = bought.get(what) ?? { what, kg: 0, cups: 0, pieces: 0, cupsOnly: false };
     bought.set(what, added(before, line));
   }
@@ -73,14 +73,14 @@ function besidesThePantry(day: Prepared['day'], kept: readonly Kept[]): ToReady[
     ...(cupsOnly ? [toBuy(what, volumeOf(day, spooned(cups)))] : []),
   ]);
 }
-const toBuy = (what: string, amount: ToReady['amount']): ToReady => ({ what, amount, short: amount });
+const toBuy = (what: string, amount: ToReady['needed']): ToReady => ({ what, needed: amount, short: amount });
 
 /** What is counted: `garlic, cloves`. */
 const piecesOf = (what: string, { counted = '' }: Ingredient): string =>
   counted === '' || what.includes(counted) ? what : `${what}, ${counted}`;
 
 /** One line more of a thing: by weight where a weight is known, otherwise by the cup. */
-function added({ what, kg, cups, pieces, cupsOnly }: Bought, { amount, or, count = 0 }: Ingredient): Bought {
+function added({ what, kg, cups, pieces, cupsOnly }: Bought, { amount, or, pieces: count = 0 }: Ingredient): Bought {
   const weighed = [amount, or].find((each) => each !== undefined && isMass(each)) as Quantity<'mass'> | undefined;
   if (weighed !== undefined) return { what, kg: kg + valueIn(weighed, 'kg'), cups, pieces, cupsOnly };
   if (amount === undefined) return { what, kg, cups, pieces: pieces + count, cupsOnly };

@@ -24,7 +24,7 @@ export function unitSize({ making, said: { jars, packs, trays } }: Pick<Kept, 'm
     const net = jars.netMass ?? quantityIn(litres * customary('jar-density'), 'kg', 'kg');
     return { ...weighed(net, jars.netMass === undefined), litres };
   }
-  if (packs !== undefined) return weighed(packs.size);
+  if (packs !== undefined) return weighed(packs.packSize);
   if (trays !== undefined)
     return making.size === undefined ? weighed(trays.stopWeight?.likely, true) : weighed(making.size);
   return making.liters === undefined ? {} : { litres: making.liters };

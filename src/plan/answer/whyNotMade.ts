@@ -17,9 +17,9 @@ export function whyNotMade(
 ): Reason {
   const { supplies, cook, canning, traysPerKg, trayShare, freezeDry, madeOf, also = [], smallest = 1 } = activity;
   const { aim = 'most worth' } = request;
-  const { worth, waste, cost } = weightsOf(aim);
+  const { worth, waste, money } = weightsOf(aim);
   if (worth + waste === 0 && aim !== 'least cost')
-    return because('not-required', `nothing requires it, and it would take time${cost > 0 ? ' or money' : ''}`);
+    return because('not-required', `nothing requires it, and it would take time${money > 0 ? ' or money' : ''}`);
   if (activity.most === 0) return because('not-wanted', '`most` of it is 0');
   const few = smallest > 1 ? `its smallest batch of ${smallest}` : `one ${unit} of it`;
   if (madeOf === 'trimmings')

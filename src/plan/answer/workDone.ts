@@ -15,12 +15,12 @@ export interface WorkDone {
 }
 
 /** How full a pot is at most with what is made, and to where that comes down. */
-function filled({ volume, ...fill }: Pot['given'], { row, activity }: Making): Pick<PotBatches, 'line' | 'downTo'> {
+function filled({ volume, ...fill }: Pot['given'], { row, activity }: Making): Pick<PotBatches, 'fillTo' | 'downTo'> {
   const share = fillOf(fill, row.makes);
   const full = { value: volume.value * share, unit: volume.unit };
   const { leftOf } = activity.cook ?? {};
   return {
-    line: { volume: full, share },
+    fillTo: { volume: full, share },
     ...(leftOf === undefined
       ? {}
       : { downTo: { volume: { value: full.value * leftOf, unit: full.unit }, share: share * leftOf } }),
@@ -28,11 +28,11 @@ function filled({ volume, ...fill }: Pot['given'], { row, activity }: Making): P
 }
 
 /** Minutes of one batch of a task: a blanching holds several. */
-const minutesEach = ({ kind, units, start, end }: ScheduledTask): number =>
+const minutesEach = ({ kind, units, startMinute: start, endMinute: end }: ScheduledTask): number =>
   (end - start) / (kind === 'blanch' ? (units?.count ?? 1) : 1);
 
 const handsOf = ({ uses }: ScheduledTask): number =>
-  uses.reduce((sum, { resource, amount }) => sum + (resource === 'hands' ? amount : 0), 0);
+  uses.reduce((sum, { resource, used: amount }) => sum + (resource === 'hands' ? amount : 0), 0);
 
 /** Looks up what the tasks of a schedule say of one product. */
 export function workDone(
@@ -42,7 +42,7 @@ export function workDone(
   canners: readonly string[],
 ): WorkDone {
   const own = (kind: ScheduledTask['kind']) =>
-    tasks.filter((task) => task.kind === kind && task.products.includes(making.label) && task.was !== 'running');
+    tasks.filter((task) => task.kind === kind && task.forProducts.includes(making.label) && task.was !== 'running');
   const uses = ({ uses: used }: ScheduledTask, resource: string) => used.some((use) => use.resource === resource);
   const cooked = [...own('cook'), ...own('blanch')];
   const canned = own('can');
@@ -55,7 +55,7 @@ export function workDone(
     hands: {
       prepare: activity.handsPerKg * decided.rawKg,
       fill: activity.handsPerUnit * decided.ready,
-      stir: cooked.reduce((sum, task) => sum + (task.end - task.start) * handsOf(task), 0),
+      stir: cooked.reduce((sum, task) => sum + (task.endMinute - task.startMinute) * handsOf(task), 0),
     },
     ...(cooked.length === 0 || first === undefined
       ? {}
@@ -66,7 +66,7 @@ export function workDone(
             volume: quantityIn<'volume'>(litres, 'L', first.most.unit),
             batches: pots.flatMap(({ label, most, given }) => {
               const batches = batchesDone(cooked.filter((task) => uses(task, label)));
-              return batches > 0 ? [{ pot: label, batches, most, ...filled(given, making) }] : [];
+              return batches > 0 ? [{ pot: label, count: batches, mostAtOnce: most, ...filled(given, making) }] : [];
             }),
           },
         }),
@@ -74,13 +74,15 @@ export function workDone(
       const loads = canned.filter((task) => uses(task, canner));
       const [one] = loads;
       if (one === undefined) return [];
-      const others = new Set(loads.flatMap(({ products }) => products).filter((name) => name !== making.label));
+      const others = new Set(
+        loads.flatMap(({ forProducts: products }) => products).filter((name) => name !== making.label),
+      );
       return [
         {
           canner,
-          loads: loads.length,
+          count: loads.length,
           jarsPerLoad: holds[index] ?? 0,
-          minutesEach: one.end - one.start,
+          minutesEach: one.endMinute - one.startMinute,
           sharedWith: [...others],
         },
       ];

@@ -18,4 +18,5 @@ export const NEAR = 1e-6;
 
 export const rule = (of: BrokenRule['rule'], minute: number, text: string): BrokenRule => ({ rule: of, minute, text });
 
-export const by = (edge: 'start' | 'end') => (one: ScheduledTask, other: ScheduledTask) => one[edge] - other[edge];
+export const by = (edge: 'startMinute' | 'endMinute') => (one: ScheduledTask, other: ScheduledTask) =>
+  one[edge] - other[edge];

@@ -16,9 +16,9 @@ export function planRules(products: readonly PlannedProduct[], schedule: Pick<Da
 
 /** Whether the tasks of one product are the work that the plan says it takes. */
 function workOf(product: PlannedProduct, { tasks }: Pick<DaySchedule, 'tasks'>): BrokenRule[] {
-  const { name, units, jars: jar, pots, trays, packs, raw } = product;
+  const { name, units, canning: jar, cooking: pots, drying: trays, packs, raw } = product;
   const own = (kind: TaskKind) =>
-    tasks.filter((task) => task.kind === kind && task.products.includes(name) && task.was !== 'running');
+    tasks.filter((task) => task.kind === kind && task.forProducts.includes(name) && task.was !== 'running');
   const broken: BrokenRule[] = [];
   const must = (holds: boolean, text: string, minute = 0) => {
     if (!holds) broken.push(rule('work', minute, `${name}: ${text}`));
@@ -33,27 +33,31 @@ function workOf(product: PlannedProduct, { tasks }: Pick<DaySchedule, 'tasks'>):
     must(jars === units.ready, `${jars} jars are filled of ${units.ready}`);
     for (const can of own('can')) {
       must(
-        can.end - can.start >= jar.minutes,
-        `a load of ${can.end - can.start} min, its process is ${jar.minutes}`,
-        can.start,
+        can.endMinute - can.startMinute >= jar.minutes,
+        `a load of ${can.endMinute - can.startMinute} min, its process is ${jar.minutes}`,
+        can.startMinute,
       );
       // the gauge is watched as long as it runs
-      must(!can.throughBreak || jar.method === 'boiling-water', 'a pressure canner runs through a break', can.start);
+      must(
+        !can.throughBreak || jar.method === 'boiling-water',
+        'a pressure canner runs through a break',
+        can.startMinute,
+      );
       const held = jar.loads.find(({ canner }) => can.uses.some(({ resource }) => resource === canner));
       must(
         (can.units?.count ?? 0) <= (held?.jarsPerLoad ?? 0),
         `${can.units?.count} jars in a load of ${held?.jarsPerLoad ?? 0}`,
-        can.start,
+        can.startMinute,
       );
     }
   }
   if (pots !== undefined) {
-    const batches = pots.batches.reduce((sum, each) => sum + each.batches, 0);
+    const batches = pots.batches.reduce((sum, each) => sum + each.count, 0);
     const done = own('cook').length + count(own('blanch'));
     must(done === batches, `${done} batches are cooked or blanched of ${batches}`);
-    for (const { start, end } of own('cook'))
+    for (const { startMinute: start, endMinute: end } of own('cook'))
       must(end - start >= pots.leastEach - NEAR, `cooked ${end - start} min of ${pots.leastEach}`, start);
-    for (const { start, end, units: each } of own('blanch')) {
+    for (const { startMinute: start, endMinute: end, units: each } of own('blanch')) {
       const least = pots.leastEach * (each?.count ?? 1);
       must(end - start >= least - NEAR, `blanched ${end - start} min of ${least}`, start);
     }
@@ -62,7 +66,8 @@ function workOf(product: PlannedProduct, { tasks }: Pick<DaySchedule, 'tasks'>):
     const runs = own(trays.where === 'dryer' ? 'dry' : 'freeze-dry');
     must(count(runs) >= trays.trays, `${count(runs)} trays are dried of ${trays.trays}`);
     const longest = trays.hours === undefined ? 0 : valueIn(trays.hours.high, 'min');
-    for (const { start, end } of runs) must(end - start >= longest - NEAR, 'taken out before it is dry', start);
+    for (const { startMinute: start, endMinute: end } of runs)
+      must(end - start >= longest - NEAR, 'taken out before it is dry', start);
   }
   must(packs === undefined || own('freeze').length > 0, 'never frozen');
   return broken;
@@ -72,16 +77,16 @@ function workOf(product: PlannedProduct, { tasks }: Pick<DaySchedule, 'tasks'>):
 function trimmingsOf(products: readonly PlannedProduct[], { tasks }: Pick<DaySchedule, 'tasks'>): BrokenRule[] {
   const massIn = ({ raw }: ScheduledTask) => (raw === undefined ? 0 : valueIn(raw, 'kg'));
   const doneBy = (name: string, minute: number) => {
-    const cut = tasks.filter(({ kind, products: of }) => kind === 'prepare' && of.includes(name));
+    const cut = tasks.filter(({ kind, forProducts: of }) => kind === 'prepare' && of.includes(name));
     const all = cut.reduce((sum, task) => sum + massIn(task), 0);
-    const done = cut.reduce((sum, task) => (task.end <= minute + NEAR ? sum + massIn(task) : sum), 0);
+    const done = cut.reduce((sum, task) => (task.endMinute <= minute + NEAR ? sum + massIn(task) : sum), 0);
     return all > 0 ? done / all : 1;
   };
   const users = products.filter(({ trimmings }) => trimmings === undefined);
   return users.flatMap(({ name, food }) =>
     tasks
-      .filter(({ kind, products: of }) => kind === 'prepare' && of.includes(name))
-      .flatMap(({ start }): BrokenRule[] => {
+      .filter(({ kind, forProducts: of }) => kind === 'prepare' && of.includes(name))
+      .flatMap(({ startMinute: start }): BrokenRule[] => {
         const fallen = products.reduce(
           (sum, each) =>
             each.food === food && each.trimmings !== undefined
@@ -90,8 +95,8 @@ function trimmingsOf(products: readonly PlannedProduct[], { tasks }: Pick<DaySch
           0,
         );
         const taken = tasks
-          .filter((task) => task.kind === 'prepare' && task.start <= start)
-          .filter((task) => users.some((user) => user.food === food && task.products.includes(user.name)))
+          .filter((task) => task.kind === 'prepare' && task.startMinute <= start)
+          .filter((task) => users.some((user) => user.food === food && task.forProducts.includes(user.name)))
           .reduce((sum, task) => sum + massIn(task), 0);
         return taken > fallen + 1e-3 ? [rule('order', start, `${name}: made before its trimmings fell off`)] : [];
       }),

@@ -27,7 +27,7 @@ export interface ScheduleChecked {
  * still does what it did before; a person who does two things at once; work outside the hours or in a break; anything
  * loaded when nobody is there; cooking before cutting, filling before cooking, a load before its jars are filled; food
  * that is cooked and not filled at once, or kept hot for over an hour; what stands or ferments for less than its
- * `atLeast`; prepared food, filled trays and bags, and hot canners that wait longer than they may; a load in a canner
+ * `leastMinutes`; prepared food, filled trays and bags, and hot canners that wait longer than they may; a load in a canner
  * that was not heated, or stood for an hour since the last load; jars that nobody puts in or lifts out; and for every
  * single jar, from the minute it is filled, whether a load takes it within 20 minutes.
  * The jars of a filling are filled one after the other, evenly over its minutes. With a whole plan it also counts: all
@@ -48,12 +48,12 @@ export interface ScheduleChecked {
  * ```ts
  * import { checkSchedule } from 'stillroom/plan';
  *
- * const fill = { kind: 'fill', what: 'peaches', products: ['peaches'], units: { count: 7, unit: 'quart jar' }, start: 0, end: 14 };
- * const can = { kind: 'can', what: 'peaches', products: ['peaches'], units: { count: 7, unit: 'quart jar' }, start: 30, end: 90 };
- * const day = { windows: [{ from: 0, to: 120 }], resources: [{ resource: 'hands', amount: 1 }, { resource: 'canner', amount: 1 }] };
+ * const fill = { kind: 'fill', what: 'peaches', forProducts: ['peaches'], units: { count: 7, unit: 'quart jar' }, startMinute: 0, endMinute: 14 };
+ * const can = { kind: 'can', what: 'peaches', forProducts: ['peaches'], units: { count: 7, unit: 'quart jar' }, startMinute: 30, endMinute: 90 };
+ * const day = { windows: [{ startMinute: 0, endMinute: 120 }], resources: [{ resource: 'hands', available: 1 }, { resource: 'canner', available: 1 }] };
  * const tasks = [
- *   { ...fill, uses: [{ resource: 'hands', amount: 1 }], unattended: false },
- *   { ...can, uses: [{ resource: 'canner', amount: 1 }], unattended: false },
+ *   { ...fill, uses: [{ resource: 'hands', used: 1 }], unattended: false },
+ *   { ...can, uses: [{ resource: 'canner', used: 1 }], unattended: false },
  * ];
  * const [first] = checkSchedule({ ...day, tasks }).broken;
  * first; // => { rule: 'wait', minute: 2, text: 'peaches: a jar is filled, and no load takes it within 20 min' }

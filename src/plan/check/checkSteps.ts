@@ -5,34 +5,40 @@ import { longestWait } from './waits';
 /** The steps of one product in their order, each portion within its waits. */
 export function stepsOf(product: string, tasks: readonly ScheduledTask[]): BrokenRule[] {
   const own = (...kinds: TaskKind[]) =>
-    tasks.filter((task) => kinds.includes(task.kind) && task.products.includes(product) && task.was !== 'running');
-  const [prepared, cooked, filled] = [own('prepare').sort(by('end')), own('cook', 'blanch'), own('fill')];
+    tasks.filter((task) => kinds.includes(task.kind) && task.forProducts.includes(product) && task.was !== 'running');
+  const [prepared, cooked, filled] = [own('prepare').sort(by('endMinute')), own('cook', 'blanch'), own('fill')];
   // what stands at the end is counted in what it was filled into; what stands before is not filled yet
   const soaked = own('stand').filter(({ units }) => units === undefined);
   const rests = own('stand').filter(({ units }) => units !== undefined);
-  const quiet = [...own('dry', 'freeze', 'ferment'), ...rests].sort(by('start'));
-  const frozen = own('freeze-dry').sort(by('start'));
+  const quiet = [...own('dry', 'freeze', 'ferment'), ...rests].sort(by('startMinute'));
+  const frozen = own('freeze-dry').sort(by('startMinute'));
   const next = [cooked, filled, quiet].find((some) => some.length > 0) ?? [];
   const [plain, kept] = apart(cooked, own('keep hot'));
   const { broken, paired } = pairing(product);
   const wait = longestWait('prepared');
   if (soaked.length > 0) {
-    paired(prepared, [...soaked].sort(by('start')), wait, 'prepared');
-    paired([...soaked].sort(by('end')), [...next].sort(by('start')), wait, 'soaked');
-  } else paired(prepared, [...next].sort(by('start')), wait, 'prepared');
-  paired([...plain].sort(by('end')), filled.filter((fill) => !fromKept(fill, kept)).sort(by('start')), 0, 'cooked');
-  if (quiet.length > 0) paired([...filled].sort(by('end')), quiet, longestWait('filled-tray'), 'filled');
+    paired(prepared, [...soaked].sort(by('startMinute')), wait, 'prepared');
+    paired([...soaked].sort(by('endMinute')), [...next].sort(by('startMinute')), wait, 'soaked');
+  } else paired(prepared, [...next].sort(by('startMinute')), wait, 'prepared');
+  paired(
+    [...plain].sort(by('endMinute')),
+    filled.filter((fill) => !fromKept(fill, kept)).sort(by('startMinute')),
+    0,
+    'cooked',
+  );
+  if (quiet.length > 0) paired([...filled].sort(by('endMinute')), quiet, longestWait('filled-tray'), 'filled');
   const loaded = [filled, cooked, soaked, prepared].find((some) => some.length > 0) ?? [];
-  paired([...loaded].sort(by('end')), frozen, Number.POSITIVE_INFINITY, 'ready');
-  const packed = own('pack').sort(by('start'));
+  paired([...loaded].sort(by('endMinute')), frozen, Number.POSITIVE_INFINITY, 'ready');
+  const packed = own('pack').sort(by('startMinute'));
   const early = packed.filter(
-    ({ start }, index) => own('dry', 'freeze-dry').filter(({ end }) => end <= start + NEAR).length <= index,
+    ({ startMinute: start }, index) =>
+      own('dry', 'freeze-dry').filter(({ endMinute: end }) => end <= start + NEAR).length <= index,
   );
   return [
     ...broken,
     ...keptHot(product, kept, cooked, filled),
     ...[...soaked, ...rests, ...own('ferment')].flatMap((task) => longEnough(product, task)),
-    ...early.map(({ start }) => rule('order', start, `${product}: packed before it is dry`)),
+    ...early.map(({ startMinute: start }) => rule('order', start, `${product}: packed before it is dry`)),
   ];
 }
 
@@ -45,12 +51,12 @@ function pairing(product: string) {
       broken.push(
         rule(
           'order',
-          (before[0] as ScheduledTask).end,
+          (before[0] as ScheduledTask).endMinute,
           `${product}: ${done} ${before.length} times, then ${after[0]?.kind} ${after.length} times`,
         ),
       );
-    after.slice(0, before.length).forEach(({ start, kind }, index) => {
-      const { end } = before[index] as ScheduledTask;
+    after.slice(0, before.length).forEach(({ startMinute: start, kind }, index) => {
+      const { endMinute: end } = before[index] as ScheduledTask;
       if (start < end - NEAR) broken.push(rule('order', start, `${product}: ${kind} before it is ${done}`));
       else if (start > end + wait + NEAR)
         broken.push(rule('wait', end, `${product}: ${done}, then waits ${start - end} min, at most ${wait}`));
@@ -60,7 +66,10 @@ function pairing(product: string) {
 }
 
 /** What stands or ferments does so for as long as its recipe says; what stands before it is cooked not much longer. */
-function longEnough(product: string, { kind, start, end, atLeast = 0, units }: ScheduledTask): BrokenRule[] {
+function longEnough(
+  product: string,
+  { kind, startMinute: start, endMinute: end, leastMinutes: atLeast = 0, units }: ScheduledTask,
+): BrokenRule[] {
   const most = units === undefined && atLeast > 0 ? atLeast + longestWait('prepared') : Number.POSITIVE_INFINITY;
   const minutes = end - start;
   return [
@@ -79,7 +88,8 @@ const vesselsOf = ({ uses }: ScheduledTask): string[] =>
 const before = (hot: ScheduledTask, cooked: readonly ScheduledTask[]): ScheduledTask | undefined =>
   cooked.find(
     (cook) =>
-      Math.abs(cook.end - hot.start) <= NEAR && vesselsOf(cook).some((vessel) => vesselsOf(hot).includes(vessel)),
+      Math.abs(cook.endMinute - hot.startMinute) <= NEAR &&
+      vesselsOf(cook).some((vessel) => vesselsOf(hot).includes(vessel)),
   );
 
 /** What is filled as soon as it is cooked, and the pots that are kept hot. */
@@ -93,7 +103,10 @@ function apart(
 
 /** Whether jars are filled from a pot that is kept hot: that pot is in use already. */
 const fromKept = (fill: ScheduledTask, kept: readonly ScheduledTask[]): boolean =>
-  vesselsOf(fill).length === 0 && kept.some(({ start, end }) => start <= fill.start + NEAR && fill.end <= end + NEAR);
+  vesselsOf(fill).length === 0 &&
+  kept.some(
+    ({ startMinute: start, endMinute: end }) => start <= fill.startMinute + NEAR && fill.endMinute <= end + NEAR,
+  );
 
 /** A pot that is kept hot was just cooked, is emptied into jars, and not kept for too long. */
 function keptHot(
@@ -104,8 +117,8 @@ function keptHot(
 ): BrokenRule[] {
   const wait = longestWait('hot-sauce');
   return kept.flatMap((hot): BrokenRule[] => {
-    const { start, end, was } = hot;
-    const since = was === 'hot' ? (hot.since ?? start) : start;
+    const { startMinute: start, endMinute: end, was } = hot;
+    const since = was === 'hot' ? (hot.sinceMinute ?? start) : start;
     const from = filled.filter((fill) => fromKept(fill, [hot]));
     return [
       ...(was !== 'hot' && before(hot, cooked) === undefined

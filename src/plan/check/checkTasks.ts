@@ -7,7 +7,7 @@ import { takenOn } from './checkWaits';
 /** What is wrong with an order of work by its tasks alone. */
 export function brokenRules(schedule: Pick<DaySchedule, 'tasks' | 'windows' | 'resources'>): BrokenRule[] {
   const { tasks } = schedule;
-  const products = [...new Set(tasks.flatMap((task) => task.products))];
+  const products = [...new Set(tasks.flatMap((task) => task.forProducts))];
   return [
     ...overlaps(schedule),
     ...busy(schedule),
@@ -24,10 +24,12 @@ export function brokenRules(schedule: Pick<DaySchedule, 'tasks' | 'windows' | 'r
 
 /** More of a resource in use than there is: looked at whenever a task starts. */
 function overlaps({ tasks, resources }: Pick<DaySchedule, 'tasks' | 'resources'>): BrokenRule[] {
-  const have = new Map(resources.map(({ resource, amount = Number.POSITIVE_INFINITY }) => [resource, amount]));
+  const have = new Map(
+    resources.map(({ resource, available: amount = Number.POSITIVE_INFINITY }) => [resource, amount]),
+  );
   const used = new Map<string, { start: number; end: number; amount: number }[]>();
-  for (const { start, end, uses } of tasks) {
-    for (const { resource, amount } of uses) {
+  for (const { startMinute: start, endMinute: end, uses } of tasks) {
+    for (const { resource, used: amount } of uses) {
       const own = used.get(resource);
       if (own === undefined) used.set(resource, [{ start, end, amount }]);
       else own.push({ start, end, amount });
@@ -48,10 +50,12 @@ function overlaps({ tasks, resources }: Pick<DaySchedule, 'tasks' | 'resources'>
 
 /** A machine that still runs does nothing else. */
 function busy({ tasks, resources }: Pick<DaySchedule, 'tasks' | 'resources'>): BrokenRule[] {
-  return resources.flatMap(({ resource, busyUntil = 0 }) =>
+  return resources.flatMap(({ resource, busyUntilMinute: busyUntil = 0 }) =>
     tasks
-      .filter(({ start, uses }) => start < busyUntil - NEAR && uses.some((use) => use.resource === resource))
-      .map(({ kind, what, start }) =>
+      .filter(
+        ({ startMinute: start, uses }) => start < busyUntil - NEAR && uses.some((use) => use.resource === resource),
+      )
+      .map(({ kind, what, startMinute: start }) =>
         rule('overlap', start, `${kind} ${what}: the ${resource} still runs until minute ${busyUntil}`),
       ),
   );
@@ -59,18 +63,20 @@ function busy({ tasks, resources }: Pick<DaySchedule, 'tasks' | 'resources'>): B
 
 /** Nobody does two things at once, and each task that names people names as many as the hands it takes. */
 function people(tasks: readonly ScheduledTask[]): BrokenRule[] {
-  const named = tasks.filter(({ who, start, end }) => who !== undefined && end > start);
-  const few = named.flatMap(({ kind, what, start, who = [], uses }) => {
-    const hands = uses.find(({ resource }) => resource === 'hands')?.amount ?? 0;
+  const named = tasks.filter(({ who, startMinute: start, endMinute: end }) => who !== undefined && end > start);
+  const few = named.flatMap(({ kind, what, startMinute: start, who = [], uses }) => {
+    const hands = uses.find(({ resource }) => resource === 'hands')?.used ?? 0;
     return new Set(who).size === hands
       ? []
       : [rule('overlap', start, `${kind} ${what}: ${hands} pairs of hands, and ${who.length} people`)];
   });
   const all = [...new Set(named.flatMap(({ who = [] }) => who))];
   const twice = all.flatMap((name) => {
-    const own = named.filter(({ who = [] }) => who.includes(name)).sort((one, other) => one.start - other.start);
-    return own.flatMap(({ start }, index) =>
-      index > 0 && (own[index - 1] as ScheduledTask).end > start + NEAR
+    const own = named
+      .filter(({ who = [] }) => who.includes(name))
+      .sort((one, other) => one.startMinute - other.startMinute);
+    return own.flatMap(({ startMinute: start }, index) =>
+      index > 0 && (own[index - 1] as ScheduledTask).endMinute > start + NEAR
         ? [rule('overlap', start, `${name}: does two things at once`)]
         : [],
     );
@@ -81,7 +87,7 @@ function people(tasks: readonly ScheduledTask[]): BrokenRule[] {
 /** What may go on through a break, where it takes no hands: it stands on the stove. */
 const ON_THE_STOVE: ReadonlySet<TaskKind> = new Set(['heat canner', 'heat water', 'cook', 'keep hot', 'can']);
 
-const dayOf = ({ day, from }: Window): number => day ?? Math.floor(from / (24 * 60));
+const dayOf = ({ day, startMinute: from }: Window): number => day ?? Math.floor(from / (24 * 60));
 
 /**
  * Work stands inside one of the windows; what goes on by itself is at least started inside one; what stands on the stove
@@ -89,19 +95,20 @@ const dayOf = ({ day, from }: Window): number => day ?? Math.floor(from / (24 * 
  * hours, when its last run is done: the trays wait for it in the freezer.
  */
 function hoursOf(task: ScheduledTask, windows: readonly Window[]): BrokenRule[] {
-  const { kind, what, start, end, unattended, throughBreak, uses, was } = task;
+  const { kind, what, startMinute: start, endMinute: end, unattended, throughBreak, uses, was } = task;
   if (end < start) return [rule('order', start, `${kind} ${what}: ends before it starts`)];
   // a load that runs already ends when it ends
   if (kind === 'freeze-dry' || was === 'running') return [];
   const until = unattended ? start : end;
-  if (windows.some(({ from, to }) => from <= start + NEAR && until <= to + NEAR)) return [];
+  if (windows.some(({ startMinute: from, endMinute: to }) => from <= start + NEAR && until <= to + NEAR)) return [];
   const hands = uses.some(({ resource }) => resource === 'hands');
   if (throughBreak && !hands && ON_THE_STOVE.has(kind)) {
     const days = new Set(windows.map(dayOf));
     const onOneDay = [...days].some((day) => {
       const own = windows.filter((window) => dayOf(window) === day);
       return (
-        Math.min(...own.map(({ from }) => from)) <= start + NEAR && end <= Math.max(...own.map(({ to }) => to)) + NEAR
+        Math.min(...own.map(({ startMinute: from }) => from)) <= start + NEAR &&
+        end <= Math.max(...own.map(({ endMinute: to }) => to)) + NEAR
       );
     });
     if (onOneDay) return [];

@@ -13,26 +13,26 @@ export function canners(tasks: readonly ScheduledTask[]): BrokenRule[] {
       .filter(
         (task) =>
           task !== heat &&
-          task.start >= heat.end - NEAR &&
+          task.startMinute >= heat.endMinute - NEAR &&
           task.uses.some(({ resource }) => vessels.includes(resource)),
       )
-      .sort(by('start'));
+      .sort(by('startMinute'));
     const [load] = after;
-    if (load?.kind !== 'can') return [rule('order', heat.end, `${heat.what}: heated, and no load follows`)];
+    if (load?.kind !== 'can') return [rule('order', heat.endMinute, `${heat.what}: heated, and no load follows`)];
     const work = tasks.filter(
-      ({ kind, products, start }) =>
+      ({ kind, forProducts: products, startMinute: start }) =>
         (kind === 'cook' || kind === 'fill') &&
-        start >= heat.end &&
-        start <= load.start &&
-        products.some((name) => load.products.includes(name)),
+        start >= heat.endMinute &&
+        start <= load.startMinute &&
+        products.some((name) => load.forProducts.includes(name)),
     );
-    const from = Math.min(load.start, ...work.map(({ start }) => start));
-    return from - heat.end > wait + NEAR
+    const from = Math.min(load.startMinute, ...work.map(({ startMinute: start }) => start));
+    return from - heat.endMinute > wait + NEAR
       ? [
           rule(
             'wait',
-            heat.end,
-            `${heat.what}: hot for ${from - heat.end} min before its load is begun, at most ${wait}`,
+            heat.endMinute,
+            `${heat.what}: hot for ${from - heat.endMinute} min before its load is begun, at most ${wait}`,
           ),
         ]
       : [];
@@ -49,26 +49,26 @@ export function cold(tasks: readonly ScheduledTask[]): BrokenRule[] {
     const [vessel] = usesOf(load);
     if (load.kind !== 'can' || load.was === 'running' || vessel === undefined) return [];
     const before = tasks
-      .filter((task) => task !== load && task.end <= load.start + NEAR && usesOf(task).includes(vessel))
-      .sort(by('end'))
+      .filter((task) => task !== load && task.endMinute <= load.startMinute + NEAR && usesOf(task).includes(vessel))
+      .sort(by('endMinute'))
       .pop();
     if (before?.kind === 'heat canner' && before.was !== 'running') return [];
     const text = `${vessel}: a load goes in, and its water was not heated`;
-    if (before?.kind !== 'can' && before?.kind !== 'heat canner') return [rule('order', load.start, text)];
+    if (before?.kind !== 'can' && before?.kind !== 'heat canner') return [rule('order', load.startMinute, text)];
     const work = tasks.filter(
-      ({ kind, products, start, end }) =>
+      ({ kind, forProducts: products, startMinute: start, endMinute: end }) =>
         (kind === 'cook' || kind === 'fill') &&
-        end > before.end - NEAR &&
-        start <= load.start &&
-        products.some((name) => load.products.includes(name)),
+        end > before.endMinute - NEAR &&
+        start <= load.startMinute &&
+        products.some((name) => load.forProducts.includes(name)),
     );
-    const from = Math.min(load.start, ...work.map(({ start }) => start));
-    return from - before.end > wait + NEAR
+    const from = Math.min(load.startMinute, ...work.map(({ startMinute: start }) => start));
+    return from - before.endMinute > wait + NEAR
       ? [
           rule(
             'wait',
-            before.end,
-            `${vessel}: its hot water stands for ${from - before.end} min, and is not heated again`,
+            before.endMinute,
+            `${vessel}: its hot water stands for ${from - before.endMinute} min, and is not heated again`,
           ),
         ]
       : [];
@@ -78,17 +78,21 @@ export function cold(tasks: readonly ScheduledTask[]): BrokenRule[] {
 /** Somebody puts the jars of a load in when it begins, and lifts them out when it ends. */
 export function lifted(load: ScheduledTask, tasks: readonly ScheduledTask[]): BrokenRule[] {
   if (load.kind !== 'can' || load.was === 'running') return [];
-  const has = (kind: 'load' | 'unload', edge: 'start' | 'end') =>
+  const has = (kind: 'load' | 'unload', edge: 'startMinute' | 'endMinute') =>
     tasks.some(
       (task) =>
         task.kind === kind &&
         Math.abs(task[edge] - load[edge]) <= NEAR &&
-        task.products.length === load.products.length &&
-        task.products.every((name) => load.products.includes(name)),
+        task.forProducts.length === load.forProducts.length &&
+        task.forProducts.every((name) => load.forProducts.includes(name)),
     );
   return [
-    ...(has('load', 'start') ? [] : [rule('order', load.start, `${load.what}: nobody puts the jars of this load in`)]),
-    ...(has('unload', 'end') ? [] : [rule('order', load.end, `${load.what}: nobody lifts the jars of this load out`)]),
+    ...(has('load', 'startMinute')
+      ? []
+      : [rule('order', load.startMinute, `${load.what}: nobody puts the jars of this load in`)]),
+    ...(has('unload', 'endMinute')
+      ? []
+      : [rule('order', load.endMinute, `${load.what}: nobody lifts the jars of this load out`)]),
   ];
 }
 
@@ -97,22 +101,24 @@ export function boils(task: ScheduledTask, tasks: readonly ScheduledTask[]): Bro
   if (task.kind !== 'blanch') return [];
   const vessels = task.uses.map(({ resource }) => resource).filter((name) => name !== 'burners' && name !== 'hands');
   const before = tasks.some(
-    ({ kind, end, uses }) =>
+    ({ kind, endMinute: end, uses }) =>
       (kind === 'heat water' || kind === 'blanch') &&
-      Math.abs(end - task.start) <= NEAR &&
+      Math.abs(end - task.startMinute) <= NEAR &&
       uses.some(({ resource }) => vessels.includes(resource)),
   );
-  return before ? [] : [rule('order', task.start, `${task.what}: blanched in water that was not brought to the boil`)];
+  return before
+    ? []
+    : [rule('order', task.startMinute, `${task.what}: blanched in water that was not brought to the boil`)];
 }
 
 /** Every single jar goes into a load of its product, soon after it is filled. */
 export function jars(tasks: readonly ScheduledTask[]): BrokenRule[] {
   // what was filled before the rest of a day began waits from then
   const loads = tasks.filter(({ kind, was }) => kind === 'can' && was !== 'running' && was !== 'filled');
-  const canned = new Set(loads.flatMap(({ products }) => products));
+  const canned = new Set(loads.flatMap(({ forProducts: products }) => products));
   const filled = tasks
-    .filter(({ kind, products }) => kind === 'fill' && products.some((name) => canned.has(name)))
-    .flatMap(({ products, units, start, end }) =>
+    .filter(({ kind, forProducts: products }) => kind === 'fill' && products.some((name) => canned.has(name)))
+    .flatMap(({ forProducts: products, units, startMinute: start, endMinute: end }) =>
       Array.from({ length: units?.count ?? 0 }, (_, index) => ({
         product: products[0] as string,
         minute: start + ((index + 1) * (end - start)) / (units?.count ?? 1),
@@ -121,7 +127,11 @@ export function jars(tasks: readonly ScheduledTask[]): BrokenRule[] {
   const wait = longestWait('filled-jar');
   const { waiting, empty } = placedInTime(
     filled,
-    loads.map(({ products, units, start }) => ({ products, places: units?.count ?? 0, start })),
+    loads.map(({ forProducts: products, units, startMinute: start }) => ({
+      products,
+      places: units?.count ?? 0,
+      start,
+    })),
     wait,
   );
   return [

@@ -4,7 +4,7 @@ import { longestWait, type WaitId } from './waits';
 
 /** What was in work when the rest of a day began goes on before it has waited too long. */
 export function takenOn(task: ScheduledTask): BrokenRule[] {
-  const { kind, what, was, since, start, end } = task;
+  const { kind, what, was, sinceMinute: since, startMinute: start, endMinute: end } = task;
   if (was === undefined || was === 'running' || since === undefined) return [];
   const filled: WaitId = kind === 'can' ? 'filled-jar' : 'filled-tray';
   const most = longestWait(was === 'prepared' ? 'prepared' : was === 'hot' ? 'hot-sauce' : filled);

@@ -58,26 +58,26 @@ const list =
     });
   };
 
-const used = fields({ resource: text, amount });
+const use = fields({ resource: text, used: amount });
 const task = fields({
   kind: text,
   what: text,
-  products: list(text, 100),
-  start: minute,
-  end: minute,
-  uses: list(used, 100),
+  forProducts: list(text, 100),
+  startMinute: minute,
+  endMinute: minute,
+  uses: list(use, 100),
   unattended: flag,
   units: optional(fields({ count: jars, unit: text })),
   who: optional(list(text, 100)),
   throughBreak: optional(flag),
-  atLeast: optional(amount),
+  leastMinutes: optional(amount),
   was: optional(text),
-  since: optional(minute),
+  sinceMinute: optional(minute),
 });
 const schedule = fields({
   tasks: list(task),
-  windows: list(fields({ day: optional(day), from: minute, to: minute }), 100),
-  resources: list(fields({ resource: text, amount: optional(amount), busyUntil: optional(minute) }), 1000),
+  windows: list(fields({ day: optional(day), startMinute: minute, endMinute: minute }), 100),
+  resources: list(fields({ resource: text, available: optional(amount), busyUntilMinute: optional(minute) }), 1000),
 });
 
 /** Reads a schedule, or a plan that holds one, far enough that the checks meet no value of the wrong kind. */

@@ -31,7 +31,7 @@ export function notAsPrinted(
 function wettest(makes: Product['row']['makes'], last: StepRow | undefined, guided: number | undefined): number {
   const printed = typeof last?.moisture === 'number' ? last.moisture : last?.moisture?.high;
   if (printed !== undefined) return printed;
-  if (makes === 'leather') return usualMoisture('fruit', 'trays').moisture;
-  if (makes === 'dried') return guided ?? usualMoisture('vegetable', 'trays').moisture;
-  return driestMoisture('trays').moisture;
+  if (makes === 'leather') return usualMoisture('fruit', 'drying').moisture;
+  if (makes === 'dried') return guided ?? usualMoisture('vegetable', 'drying').moisture;
+  return driestMoisture('drying').moisture;
 }

@@ -145,7 +145,7 @@ function canned(day: Day, product: Product, made: Canned, trade: string): Made {
         standsBehind('units', filling.basis),
         standsBehind('ingredients', syrup?.basis ?? [], acid?.basis ?? []),
         standsBehind('ready', ...filling.lots.map(({ given }) => given.basis)),
-        standsBehind('jars', run.basis),
+        standsBehind('canning', run.basis),
         pot?.basis ?? [],
         workBasis,
       ),

@@ -191,7 +191,7 @@ export function jarsDescribed(
     method: process.method,
     minutes: process.minutes,
     ...(process.pressure === undefined ? {} : { pressure: process.pressure }),
-    ...(acid === undefined ? {} : { acid }),
+    ...(acid === undefined ? {} : { acidToAdd: acid }),
     sterilizeJars: process.sterilizeJars,
     ...(process.own === undefined ? {} : { own: process.own }),
     loadMinutes,

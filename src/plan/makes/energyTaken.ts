@@ -90,7 +90,7 @@ export interface Drying {
 
 /** A kg of prepared food in the dryer; or a tray, by the power of the dryer and the hours. */
 export function dried(
-  { energy, dryer }: Kitchen,
+  { utilities: energy, dryer }: Kitchen,
   {
     water,
     target,
@@ -117,7 +117,7 @@ export function dried(
 
 /** A kg of prepared food in the freeze-dryer by its ice; or a tray, by the power of the machine and the hours. */
 export function freezeDried(
-  { energy, freezeDryer }: Kitchen,
+  { utilities: energy, freezeDryer }: Kitchen,
   ice: Range<number>,
   hours: Range<Quantity<'time'>>,
 ): Drying {

@@ -49,7 +49,7 @@ export function makeInFreezer(day: Day, product: Product): Made {
   if (kitchen.freezer === undefined)
     return leftOut(wanted, { code: 'no-freezer', text: 'the kitchen has no freezer room', instead: 'can or dry it' });
   const work = workOf(row, 'hot');
-  const size = wanted.size ?? PACK;
+  const size = wanted.packSize ?? PACK;
   const sizeKg = valueIn(size, 'kg');
   const yields = lots.map((lot) => yieldFromLot(day, lot, product.form));
   const { kg: more } = tasteAdds(product);
@@ -98,10 +98,10 @@ export function makeInFreezer(day: Day, product: Product): Made {
     describe: (decided) => ({
       recipe: ingredientLines(day, parts, decided),
       ...(pot === undefined ? {} : { cookMinutes: pot.cook.minutes }),
-      packs: { size, headspace: head.headspace, room: quantityIn(room, 'L', day.metric ? 'L' : 'quart') },
+      packs: { packSize: size, headspace: head.headspace, room: quantityIn(room, 'L', day.metric ? 'L' : 'quart') },
       steps: [...stepsWithPot(work, pot), ...kept(row)],
       basis: joinBasis(
-        [pageOf(row, 'steps', 'the recipe')],
+        [pageOf(row, 'directions', 'the recipe')],
         standsBehind('packs.room', each.basis),
         standsBehind('packs.headspace', head.basis),
         pot?.basis ?? [],

@@ -48,7 +48,7 @@ function makeBy(day: Day, product: Product): Made {
   const { wanted, row } = product;
   const { end, soak } = workOf(row, packOf(wanted) === 'raw' || stepsOf(row, 'hot').length === 0 ? 'raw' : 'hot');
   const windows = windowsOf(day.request.kitchen);
-  const span = (windows[windows.length - 1] as Window).to - (windows[0] as Window).from;
+  const span = (windows[windows.length - 1] as Window).endMinute - (windows[0] as Window).startMinute;
   if (soak < span) return MAKERS[end](day, product);
   const hours = formatQuantity({ value: Math.ceil(soak / 6) / 10, unit: 'h' });
   const text = `${row.name} stands for ${hours} before it is cooked or filled, longer than these hours of work`;

@@ -283,5 +283,5 @@ export function waterOf(day: Day, trade: string): { readonly water: Range<number
   if (learned !== undefined) return { water: learned.figure, basis: [learned.basis] };
   const held = heldOf(() => partsOf(readFood(trade).id));
   if (held !== undefined) return { water: held.moisture, basis: held.basis };
-  return { water: customaryRange('water-not-known'), basis: [customaryBasis('water-not-known', 'trays.dried')] };
+  return { water: customaryRange('water-not-known'), basis: [customaryBasis('water-not-known', 'drying.dried')] };
 }

@@ -53,7 +53,7 @@ export function makeOnTrays(day: Day, product: Product): Made {
   }
   const spread = loaded.sheetKg !== undefined;
   const powder = row.makes === 'powder';
-  const size = wanted.size ?? (powder ? POWDER_JAR : BAG);
+  const size = wanted.packSize ?? (powder ? POWDER_JAR : BAG);
   const unitKg = loaded.sheetKg ?? valueIn(size, 'kg');
   const left = spread ? { low: 1, likely: 1, high: 1 } : loaded.left;
   const ofTrimmings = row.madeOf === 'trimmings';
@@ -95,7 +95,7 @@ export function makeOnTrays(day: Day, product: Product): Made {
       trays: traysOf(day, loaded, decided.readyKg, decided.trays),
       steps: [...stepsWithPot(work, pot), ...loaded.steps, ...work.after.map(stepText), ...kept(row)],
       basis: joinBasis(
-        [pageOf(row, 'steps', 'the recipe')],
+        [pageOf(row, 'directions', 'the recipe')],
         loaded.basis,
         standsBehind('ready', ...yields.map((given) => given.basis)),
         pot?.basis ?? [],

@@ -127,7 +127,7 @@ function markOf(
   like: RecipeRow | undefined,
 ): OwnRecipe {
   return {
-    own: true,
+    ownBook: true,
     name,
     citation,
     whoseMinutes,
@@ -170,6 +170,6 @@ export function ownBasis({ citation, like }: OwnRecipe): Basis[] {
   const row = RECIPES.find(({ id }) => id === like);
   return [
     { of: 'ingredients', kind: 'measured', locator: citation, note: 'your book' },
-    ...(row === undefined ? [] : [pageOf(row, 'steps', `the steps of ${row.name}`)]),
+    ...(row === undefined ? [] : [pageOf(row, 'directions', `the steps of ${row.name}`)]),
   ];
 }

@@ -81,10 +81,10 @@ export function cookedInPot(
     steps: [],
     basis: joinBasis(
       standsBehind('energy', basis, heat.basis, inPot.boiledOffPerKg > 0 ? boil.basis : []),
-      standsBehind('pots.minutesEach', heat.basis),
-      [fillBasis(row.makes, 'pots.batches[].line')],
+      standsBehind('cooking.minutesEach', heat.basis),
+      [fillBasis(row.makes, 'cooking.batches[].fillTo')],
       inPot.boiledOffPerKg > 0
-        ? [balanceBasis('pots.batches[].downTo', 'mass balance: what goes into the pot, less what fills the jars')]
+        ? [balanceBasis('cooking.batches[].downTo', 'mass balance: what goes into the pot, less what fills the jars')]
         : [],
     ),
     cautions: [],
@@ -147,9 +147,9 @@ export function blanchedInPot(day: Day, product: Product, minutes: number, ready
     ],
     basis: joinBasis(
       standsBehind('energy', basis, boiled.basis),
-      standsBehind('steps', printed?.basis ?? []),
-      [basisOf(rule('blanch-return-to-boil'), 'pots.minutesEach', 'return to the boil')],
-      [fillBasis(undefined, 'pots.batches')],
+      standsBehind('directions', printed?.basis ?? []),
+      [basisOf(rule('blanch-return-to-boil'), 'cooking.minutesEach', 'return to the boil')],
+      [fillBasis(undefined, 'cooking.batches')],
     ),
     cautions: printed?.cautions ?? [],
   };

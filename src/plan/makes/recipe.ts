@@ -255,7 +255,7 @@ export function ingredientLines(day: Day, { parts, batch, liters }: Parts, decid
     };
     if (part.per.of === 'water') return [common];
     if (amount === undefined) {
-      return [{ ...common, count: Math.ceil((count?.pieces ?? 0) * times * 2 - 1e-9) / 2, counted: count?.of ?? '' }];
+      return [{ ...common, pieces: Math.ceil((count?.pieces ?? 0) * times * 2 - 1e-9) / 2, counted: count?.of ?? '' }];
     }
     const kg = item === undefined ? undefined : kgOf(part);
     if (isMass(amount)) return [{ ...common, amount: massOf(day, valueIn(amount, 'kg') * times) }];

@@ -85,7 +85,7 @@ const inWords = (amount: Amount): string => formatQuantity(amount as Quantity<'m
 function byAmount(day: Day, product: Product): readonly TasteLine[] | LeftOutProduct {
   const { wanted, row } = product;
   const asked = (['sugar', 'water'] as const).flatMap((what) => {
-    const given = wanted[what];
+    const given = wanted[`${what}ToAdd`];
     return given === undefined ? [] : [{ what, ...given, kg: kgOf(what, given.amount as Amount) }];
   });
   const besides = asked.reduce((sum, { what, kg, per }) => (per === undefined ? sum + litersOf(what, kg) : sum), 0);
@@ -94,7 +94,7 @@ function byAmount(day: Day, product: Product): readonly TasteLine[] | LeftOutPro
     const why = fixedBy(product, what);
     if (why !== undefined) return refused(wanted, what, why);
     if (per === undefined && workOf(row, packOf(wanted)).pot === undefined) {
-      const instead = `say how much food it is for: \`${what}: { amount: ..., per: "1 quart" }\``;
+      const instead = `say how much food it is for: \`${what}ToAdd: { amount: ..., per: "1 quart" }\``;
       return refused(wanted, what, `no pot of food is cooked for ${row.name}`, instead);
     }
     const food =
@@ -155,8 +155,8 @@ function mostPrinted(product: Product): number | undefined {
 /** What the cook adds to a product by taste, for each kg of prepared food; or why the recipe does not let it be added. */
 export function tasteOf(day: Day, product: Product): readonly TasteLine[] | LeftOutProduct {
   const { wanted } = product;
-  if (wanted.sugar !== undefined && wanted.sweetenTo !== undefined)
-    return refused(wanted, 'sugar', '`sugar` and `sweetenTo` both say how much', 'give one of the two');
+  if (wanted.sugarToAdd !== undefined && wanted.sweetenTo !== undefined)
+    return refused(wanted, 'sugar', '`sugarToAdd` and `sweetenTo` both say how much', 'give one of the two');
   const amounts = byAmount(day, product);
   if (!('length' in amounts)) return amounts;
   const sweet = toBrix(product, amounts);

@@ -6,7 +6,7 @@ const OWN_NAMES: ReadonlyMap<string, string> = new Map([
   ['food', 'from'],
   ['targetMoisture', 'moisture'],
   ['brix', 'finishSolids'],
-  ['mass', 'size'],
+  ['mass', 'packSize'],
   ['elevation', 'kitchen.elevation'],
   ['burnerPower', 'kitchen.burnerPower'],
   ['jars', 'kitchen.canners'],

@@ -49,10 +49,10 @@ function checkWorths({ products }: PlanRequest): void {
 }
 
 /** A price of gas says nothing where no stove burns it: it is asked for, not ignored. */
-function checkStove({ kitchen: { energy } }: PlanRequest): void {
+function checkStove({ kitchen: { utilities: energy } }: PlanRequest): void {
   if (energy?.gas !== undefined && energy.stove === undefined) {
     const expected = 'what the stove burns, "gas", "propane" or "electric", since a price of gas is given';
-    fail('MISSING', 'kitchen.energy.stove', undefined, expected);
+    fail('MISSING', 'kitchen.utilities.stove', undefined, expected);
   }
 }
 
@@ -89,9 +89,9 @@ function checkAim(request: PlanRequest): void {
     if (!isPriced(request)) fail('CONTRADICTION', 'aim', aim, SOME_PRICE);
     return;
   }
-  const { worth, waste, cost, hours } = weightsOf(aim);
-  if (worth + waste + cost + hours === 0) fail('CONTRADICTION', 'aim', aim, 'at least one weight above 0');
-  if (cost > 0 && !isPriced(request)) fail('CONTRADICTION', 'aim.cost', cost, SOME_PRICE);
+  const { worth, waste, money, handsHours } = weightsOf(aim);
+  if (worth + waste + money + handsHours === 0) fail('CONTRADICTION', 'aim', aim, 'at least one weight above 0');
+  if (money > 0 && !isPriced(request)) fail('CONTRADICTION', 'aim.money', money, SOME_PRICE);
   if (worth + waste === 0 && !products.some(({ least = 0 }) => least > 0)) {
     fail('CONTRADICTION', 'aim', aim, 'a product with a `least` above 0 to go with it: with no must nothing is made');
   }

@@ -47,8 +47,8 @@ export function windowsOf(kitchen: Hours): Window[] {
             .filter(({ from, to }) => to > from),
         [whole],
       )
-      .map(({ from, to }) => ({ from: Math.max(from, now), to, day }))
-      .filter(({ from, to }) => to > from),
+      .map(({ from, to }) => ({ day, startMinute: Math.max(from, now), endMinute: to }))
+      .filter(({ startMinute, endMinute }) => endMinute > startMinute),
   );
 }
 

@@ -141,7 +141,7 @@ export function capacityOf(
   return {
     lots: lots.map(({ usableKg }) => usableKg),
     days,
-    minutes: windows.reduce((sum, { from, to }) => sum + to - from, 0),
+    minutes: windows.reduce((sum, { startMinute: from, endMinute: to }) => sum + to - from, 0),
     hands,
     burners: kitchen.burners ?? customary('burners'),
     pots: potsOf(kitchen).map(({ most }) => valueIn(most, 'L')),

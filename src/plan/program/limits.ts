@@ -107,9 +107,9 @@ export function limitsOf(program: DayProgram, found: Solved, widenings: readonly
         what,
         used: use.used,
         available: use.available,
-        oneMore,
+        tried: oneMore,
         gain: least,
-        ...(most > least ? { atMost: most } : {}),
+        ...(most > least ? { mostGain: most } : {}),
       });
     else if (most > 0) notComputed.push(what);
   }

@@ -18,7 +18,7 @@ export function loadsOf(hours: number, windows: readonly Window[], busyUntil = 0
   const cut = customary('stretch');
   let loads = 0;
   let free = busyUntil;
-  windows.forEach(({ from, to, day }, index) => {
+  windows.forEach(({ startMinute: from, endMinute: to, day }, index) => {
     const begins = index === 0 || windows[index - 1]?.day !== day;
     // a day too short for a whole stretch of work still loads what it cuts
     const ready = begins ? Math.min(from + cut, to - 1) : from;

@@ -36,7 +36,7 @@ const THERM: GasPer = { value: 1, unit: 'therm' };
 /** What a kWh of the stove's gas costs; nothing where it burns none, or its gas has no price. */
 export function gasOf({ stove, gas, gasPer = THERM }: EnergyPriced = {}): GasPrice | undefined {
   if (gas === undefined || stove === undefined || stove === 'electric') return undefined;
-  return gasPrice(gas.value, gasPer, stove, 'kitchen.energy.gasPer');
+  return gasPrice(gas.value, gasPer, stove, 'kitchen.utilities.gasPer');
 }
 
 const burnsGas = ({ stove }: EnergyPriced): boolean => stove === 'gas' || stove === 'propane';
@@ -48,9 +48,9 @@ export function pricesIn(
 ): Prices | undefined {
   const currency = pricesOf(request).find(({ spent }) => spent)?.price.unit;
   if (currency === undefined) return undefined;
-  const { jars = [], lids, bags, pantry = [], energy = {}, wage } = request.kitchen;
+  const { jars = [], lids, bags, pantry = [], utilities: energy = {}, wage } = request.kitchen;
   const stock = firstOfEach([
-    ...jars.flatMap(({ jar, price, uses = customary('jar-uses') }) => priced(jarsOf(jar), price, uses)),
+    ...jars.flatMap(({ jar, price, lifetimeUses: uses = customary('jar-uses') }) => priced(jarsOf(jar), price, uses)),
     ...priced(LIDS, lids?.price),
     ...priced(BAGS, bags?.price),
   ]);

@@ -22,12 +22,12 @@ export type Aim = AimWord | AimWeights;
 const WEIGHTS: Readonly<Record<AimWord, AimWeights>> = {
   'most worth': { worth: 1 },
   'least waste': { waste: 1 },
-  'fewest hours': { hours: 60 }, // in minutes
-  'least cost': { cost: 1 },
+  'fewest hours': { handsHours: 60 }, // in minutes
+  'least cost': { money: 1 },
 };
 export const weightsOf = (aim: Aim): Weights => {
-  const { worth = 0, waste = 0, cost = 0, hours = 0 } = typeof aim === 'string' ? WEIGHTS[aim] : aim;
-  return { worth, waste, cost, hours };
+  const { worth = 0, waste = 0, money = 0, handsHours = 0 } = typeof aim === 'string' ? WEIGHTS[aim] : aim;
+  return { worth, waste, money, handsHours };
 };
 
 /** The bounds that are minutes of the day. */
@@ -89,8 +89,8 @@ function worthsOf({ counts, uses, weights }: Draft): Map<string, number> {
   };
   count(weights.worth, counts.worth);
   count(weights.waste, counts.waste);
-  count(-weights.cost, counts.cost);
-  count(-weights.hours / 60, uses.get(keyOf({ of: 'hands' })));
+  count(-weights.money, counts.cost);
+  count(-weights.handsHours / 60, uses.get(keyOf({ of: 'hands' })));
   return worths;
 }
 

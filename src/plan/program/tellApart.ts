@@ -50,7 +50,7 @@ export function tellApart(made: readonly Made[], products: readonly Wanted[]): s
 
 /** What sets a product apart from others of its name. */
 function detailsOf(wanted: Wanted, twins: readonly Wanted[]): string[] {
-  const written = ({ recipe, pack, syrup, method, size, thickness }: Wanted): (string | undefined)[] => [
+  const written = ({ recipe, pack, syrup, method, packSize: size, thickness }: Wanted): (string | undefined)[] => [
     recipe?.name,
     pack && `${pack} pack`,
     syrup && `${syrup} syrup`,

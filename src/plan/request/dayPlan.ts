@@ -36,7 +36,7 @@ export interface MostPromised {
   /** How many you asked for. */
   readonly least: number;
   /** How many you can ask for: with this as its `least` there is a plan. */
-  readonly promised: number;
+  readonly count: number;
   /** Whether more is ruled out; otherwise a plan with more may exist. */
   readonly proven: boolean;
 }
@@ -80,7 +80,7 @@ export interface FeasibleDay {
   /** Products that could be made and are not, and why. */
   readonly notMade: readonly NotMade[];
   /** What to have at hand before the fruit is cut. */
-  readonly ready: readonly ToReady[];
+  readonly haveReady: readonly ToReady[];
   /** What limited the plan, the largest gain first; only where you asked for `oneMore`. */
   readonly limits?: readonly Limit[];
   /**
@@ -93,7 +93,7 @@ export interface FeasibleDay {
   /** What to do when. */
   readonly schedule: DaySchedule;
   /** In the plan of the rest of a day: minute that it is now, from the start of the first day. */
-  readonly now?: number;
+  readonly nowMinute?: number;
   /** In the plan of the rest of a day: what is finished, or runs by itself, of each product. It is in no other figure. */
   readonly done?: readonly FinishedSoFar[];
   /** In the plan of the rest of a day: food in work that does not go on, and what to do with it. */
@@ -101,7 +101,7 @@ export interface FeasibleDay {
   /** How busy hands and burners are. */
   readonly work: Work;
   /** What the day costs, where something has a price. */
-  readonly cost?: DayCost;
+  readonly costs?: DayCost;
   /** Where the figures come from: those of the day and of all products. */
   readonly basis: readonly Basis[];
   /** What to mind on the day, dangers first; each product has its own besides. */
@@ -111,11 +111,11 @@ export interface FeasibleDay {
 /** What keeps a plan from being proven best. */
 export interface GapCause {
   /** `order of work`: the best plan by the sums of minutes runs late. `search`: the search was cut short. */
-  readonly of: 'order of work' | 'search';
+  readonly kind: 'order of work' | 'search';
   /** Minutes that the best plan by the sums runs past the hours, where an order of it was found. */
   readonly late?: number;
   /** The machines and vessels that it still keeps busy then; hands or burners where nothing else is. */
-  readonly uses?: readonly string[];
+  readonly stillBusy?: readonly string[];
   /** The same in words, with what would close the gap. */
   readonly text: string;
 }
@@ -147,9 +147,9 @@ export interface SetAside {
   /** Name of the product that it was for. */
   readonly name: string;
   /** How far it was. */
-  readonly state: 'prepared' | 'hot' | 'filled';
+  readonly howFar: 'prepared' | 'hot' | 'filled';
   /** Its lot and raw weight. */
-  readonly from: LotShare;
+  readonly fromLot: LotShare;
   /** Jars, bags or trays filled of it, where you named some. */
   readonly filled?: number;
   /** Minutes that it had waited by now. */
@@ -183,7 +183,7 @@ export interface ToReady {
   /** What it is, in words. */
   readonly what: string;
   /** How many, or how much. */
-  readonly amount: number | Quantity<'mass'> | Quantity<'volume'>;
+  readonly needed: number | Quantity<'mass'> | Quantity<'volume'>;
   /**
    * What to buy besides the stock you gave. Jars, lids and bags are not limited where you gave no stock of them, and have
    * none; what recipes take always has it unless the pantry holds enough.
@@ -223,11 +223,11 @@ export interface Limit {
   /** How much of it there is. */
   readonly available: number;
   /** How much more was tried, in words. */
-  readonly oneMore: string;
-  /** What that adds to the aim, by the sums of minutes: proven, or with `atMost` the least it adds. */
+  readonly tried: string;
+  /** What that adds to the aim, by the sums of minutes: proven, or with `mostGain` the least it adds. */
   readonly gain: number;
   /** Where the search was cut short: the most it could add. */
-  readonly atMost?: number;
+  readonly mostGain?: number;
 }
 
 /** Minutes used and minutes there are. */
@@ -241,9 +241,9 @@ export interface MinutesUsed {
 /** How busy hands and burners are. */
 export interface Work {
   /** Of all pairs of hands. */
-  readonly hands: MinutesUsed;
+  readonly handsBusy: MinutesUsed;
   /** Of all burners. */
-  readonly burners: MinutesUsed;
+  readonly burnersBusy: MinutesUsed;
 }
 
 /** What is used up on the day, and the food that goes into nothing, which was paid for too. */
@@ -259,9 +259,9 @@ export interface DayCost {
   /** Jars over their lives, lids, bags, and what recipes take from the pantry. */
   readonly supplies: Money;
   /** Stove, dryer, freeze-dryer and freezer, at the likely figure. */
-  readonly energy: Money;
+  readonly energyCost: Money;
   /** Work of hands, by your wage. */
-  readonly hands: Money;
+  readonly handsCost: Money;
   /** All of these. */
   readonly total: Money;
   /** What the plan uses and you named no price for: it is in none of these. */

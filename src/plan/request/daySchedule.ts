@@ -3,7 +3,7 @@ import type { Quantity } from '../../quantity/types';
 /** The order of work of a day, as the plan answers it. Minutes count from the start of the first day. */
 export interface DaySchedule {
   /** Time of day of minute 0, in minutes after midnight. */
-  readonly start: number;
+  readonly startClock: number;
   /** In the order of their starts. */
   readonly tasks: readonly ScheduledTask[];
   /** The hours of work. In a break on one day what takes no hands goes on; between two days only what needs nobody. */
@@ -13,9 +13,9 @@ export interface DaySchedule {
     /** Name of the resource. */
     readonly resource: string;
     /** How much of it there is. */
-    readonly amount?: number;
+    readonly available?: number;
     /** Minute until which it still does what it did before the day. */
-    readonly busyUntil?: number;
+    readonly busyUntilMinute?: number;
   }[];
   /**
    * When the last work of hands, pots and canners ends and dryer and freezer are loaded. To pack what comes dry later,
@@ -27,7 +27,7 @@ export interface DaySchedule {
   /** How much longer than that the order found is, in hours of work against the bound's. */
   readonly gap: number;
   /** When the last dryer, freeze-dryer or freezer load is done; a crock goes on past it. */
-  readonly allDone: number;
+  readonly allDoneMinute: number;
 }
 
 /** One stretch of the hours of work; breaks part a day into several. */
@@ -35,9 +35,9 @@ export interface Window {
   /** The day it belongs to, from 0. */
   readonly day: number;
   /** Minute it begins at, from the start of the first day. */
-  readonly from: number;
+  readonly startMinute: number;
   /** Minute it ends at. */
-  readonly to: number;
+  readonly endMinute: number;
 }
 
 /** What a task does. */
@@ -68,7 +68,7 @@ export interface ScheduledTask {
   /** What is at hand: the lots that are prepared, or else the product; of a canner to be heated, its name. */
   readonly what: string;
   /** The products that it is for. */
-  readonly products: readonly string[];
+  readonly forProducts: readonly string[];
   /** Raw weight of what is prepared. */
   readonly raw?: Quantity<'mass'>;
   /** How many are filled, canned or laid on trays, or how many batches are blanched. */
@@ -79,9 +79,9 @@ export interface ScheduledTask {
     readonly unit: string;
   };
   /** Minute it starts at, from the start of the first day. */
-  readonly start: number;
+  readonly startMinute: number;
   /** Minute it ends at. */
-  readonly end: number;
+  readonly endMinute: number;
   /** What it keeps busy meanwhile. */
   readonly uses: readonly Use[];
   /** Who does it, where the kitchen names its people: as many as the hands it takes. */
@@ -91,14 +91,14 @@ export interface ScheduledTask {
   /** Present where it goes on through a break: nobody needs to be at it then. */
   readonly throughBreak?: true;
   /** Minutes that it must go on at the least: what stands or ferments by its recipe. */
-  readonly atLeast?: number;
+  readonly leastMinutes?: number;
   /**
    * In the rest of a day: how far the food was when the rest began, `prepared`, `hot` or `filled`; or `running`, a load
    * whose end this is.
    */
   readonly was?: 'prepared' | 'hot' | 'filled' | 'running';
   /** Minute since which it was that; below 0 where that was before the start. */
-  readonly since?: number;
+  readonly sinceMinute?: number;
 }
 
 /** What a task keeps busy from its start to its end: `hands` 2, `burners` 1, `12 quart pot` 1, `dryer trays` 7. */
@@ -106,5 +106,5 @@ export interface Use {
   /** Name of the resource, as in `resources`. */
   readonly resource: string;
   /** How much of it: pieces, or kg of the freezer. */
-  readonly amount: number;
+  readonly used: number;
 }

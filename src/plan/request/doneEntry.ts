@@ -13,7 +13,7 @@ import { DAY } from './planFields';
 import type { Kitchen, PlanDayInput, PlanRequest } from './planInput';
 
 export type Entry = NonNullable<PlanRequest['done']>[number];
-type State = NonNullable<Entry['state']>;
+type State = NonNullable<Entry['howFar']>;
 
 /** Nobody tells of food that has stood for longer: a time after now was meant. */
 const LONGEST_SINCE = DAY / 2;
@@ -53,7 +53,7 @@ const clockText = (kitchen: Kitchen, minute: number): string => {
 export function nowOf(kitchen: Kitchen, { clock, day }: NonNullable<PlanRequest['now']>, given: unknown): number {
   const now = (day - 1) * DAY + fromStart(kitchen, clock);
   const windows = windowsOf(kitchen);
-  const end = Math.max(...windows.map(({ to }) => to));
+  const end = Math.max(...windows.map(({ endMinute: to }) => to));
   if (now >= end)
     fail('CONTRADICTION', 'now', given, `a time before the hours of work end, ${clockText(kitchen, end)}`);
   return now;
@@ -71,12 +71,12 @@ export interface Known {
 /** Reads one entry. */
 export function happenedOf({ day, made, names, now, input }: Known, entry: Entry, index: number): Happened {
   const path = `done[${index}]`;
-  const product = names.findIndex((label) => nameKey(label) === nameKey(entry.product));
+  const product = names.findIndex((label) => nameKey(label) === nameKey(entry.name));
   const making = made[product];
   if (making === undefined || !isMaking(making)) {
     const options = names.filter((_, place) => isMaking(made[place] as Made));
-    const nearest = nearestNames(entry.product, options);
-    return fail('UNKNOWN_NAME', `${path}.product`, entry.product, 'a product of the plan', { options, nearest });
+    const nearest = nearestNames(entry.name, options);
+    return fail('UNKNOWN_NAME', `${path}.name`, entry.name, 'a product of the plan', { options, nearest });
   }
   const { kitchen } = day.request;
   const state = stateOf(entry, making, path);
@@ -98,7 +98,7 @@ export function happenedOf({ day, made, names, now, input }: Known, entry: Entry
   };
 }
 
-function stateOf({ state, until, filled, since, trays }: Entry, { activity }: Making, path: string): State {
+function stateOf({ howFar: state, until, filled, since, trays }: Entry, { activity }: Making, path: string): State {
   const own = state ?? (until === undefined ? 'done' : 'running');
   const rests = activity.canning === undefined && activity.traysPerKg === undefined && activity.freezeDry === undefined;
   if (own === 'running') {
@@ -110,11 +110,12 @@ function stateOf({ state, until, filled, since, trays }: Entry, { activity }: Ma
       fail('MISSING', `${path}.trays`, undefined, 'how many trays it is on');
     return own;
   }
-  if (until !== undefined) fail('CONTRADICTION', `${path}.state`, own, '"running", since it is done at a time to come');
+  if (until !== undefined)
+    fail('CONTRADICTION', `${path}.howFar`, own, '"running", since it is done at a time to come');
   if (own === 'done') return own;
   if (since === undefined) fail('MISSING', `${path}.since`, undefined, `since when it is ${own}, such as "10:05"`);
   if (own === 'hot' && (activity.cook === undefined || activity.cook.blanch !== undefined))
-    fail('CONTRADICTION', `${path}.state`, own, '"prepared" or "filled": it is not kept in a pot');
+    fail('CONTRADICTION', `${path}.howFar`, own, '"prepared" or "filled": it is not kept in a pot');
   if (own === 'filled') {
     if (filled === undefined || filled === 0)
       fail('MISSING', `${path}.filled`, filled, 'how many jars, bags or trays are filled');
@@ -141,7 +142,7 @@ function lotOf(day: Day, { lot }: Entry, { activity, label }: Making, path: stri
 /** Raw kg that went in: the figure the cook gives, or what the filled units take at the likely yield. */
 function kgOf(
   { lots, request }: Day,
-  { raw, filled = 0, state }: Entry,
+  { raw, filled = 0, howFar: state }: Entry,
   { activity }: Making,
   lot: number,
   input: { readonly raw?: unknown } | undefined,

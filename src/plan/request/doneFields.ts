@@ -13,14 +13,14 @@ export interface Moment {
   readonly day: number;
 }
 
-const MOMENT = `a time of day such as "10:30", or { day: 2, time: "9:15" } on a later day of 1 to ${MOST_DAYS}`;
+const MOMENT = `a time of day such as "10:30", or { day: 2, at: "9:15" } on a later day of 1 to ${MOST_DAYS}`;
 
 /** A time of a later day, as it is given. */
 export interface LaterDay {
   /** The day of work, 1 to 7. */
   readonly day: number;
   /** Time of day, such as `"9:15"`. */
-  readonly time: string;
+  readonly at: string;
 }
 
 /** A time of the first day, or of a later one. */
@@ -30,18 +30,18 @@ const moment = () =>
       if (typeof given !== 'string') fail(given === undefined ? 'MISSING' : 'WRONG_TYPE', '', given, MOMENT);
       return { clock: readTimeOfDay(given), day: 1 };
     }
-    const { day, time, ...others } = given as { day?: unknown; time?: unknown };
+    const { day, at, ...others } = given as { day?: unknown; at?: unknown };
     const [other] = Object.keys(others);
     if (other !== undefined) fail('UNKNOWN_FIELD', other, undefined, MOMENT);
     if (day === undefined) fail('MISSING', 'day', day, MOMENT);
     if (typeof day !== 'number') fail('WRONG_TYPE', 'day', day, MOMENT);
     if (!Number.isInteger(day) || day < 1 || day > MOST_DAYS) fail('OUT_OF_RANGE', 'day', day, MOMENT);
-    return { clock: readTimeOfDay(time, 'time'), day };
+    return { clock: readTimeOfDay(at, 'at'), day };
   });
 
 const done = fields({
   /** The product, by its name in the plan. */
-  product: name('the name of a product of the plan'),
+  name: name('the name of a product of the plan'),
   /**
    * Raw food that went in, as `raw` of a lot: `"20 lb"`, `"8 quarts"`; where you say how many are filled and leave this
    * out, what so many take at the likely yield.
@@ -56,7 +56,7 @@ const done = fields({
    * in bags or on trays that are not in the canner or the machine yet; `running` in one of these. `done` when left out, or
    * `running` with an `until`.
    */
-  state: optional(choice('how far it is', ['done', 'prepared', 'hot', 'filled', 'running'])),
+  howFar: optional(choice('how far it is', ['done', 'prepared', 'hot', 'filled', 'running'])),
   /** Time of day since which it is prepared, hot or filled; of several the first. */
   since: optional(timeOfDay()),
   /** The canner that its load is in; needed only where there are several. */
@@ -69,9 +69,9 @@ const done = fields({
 
 const lost = fields({
   /** Pots that are gone or burnt, by their names in the plan: up to 20. */
-  pots: optional(list('pots', name('the name of a pot'), 0, 20)),
+  potNames: optional(list('pots', name('the name of a pot'), 0, 20)),
   /** Canners that are gone, by their names in the plan: up to 20. */
-  canners: optional(list('canners', name('the name of a canner'), 0, 20)),
+  cannerNames: optional(list('canners', name('the name of a canner'), 0, 20)),
   /** Empty jars that are broken. */
   jars: optional(
     list(
@@ -91,7 +91,7 @@ const lost = fields({
 });
 
 export const doneFields = () => ({
-  /** The time now: of the first day such as `"10:30"`, or `{ day: 2, time: "9:15" }`. With it the plan is of the rest. */
+  /** The time now: of the first day such as `"10:30"`, or `{ day: 2, at: "9:15" }`. With it the plan is of the rest. */
   now: optional(moment()),
   /** What has happened by now, up to 300 entries. What is not in it has not been begun. Only with `now`. */
   done: optional(list('what is done', done, 0, 300)),

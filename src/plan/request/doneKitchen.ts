@@ -23,11 +23,13 @@ export function withoutLost(kitchen: Kitchen, lost: Lost = {}): Kitchen {
   const canners = cannersOf(kitchen).map(({ label }) => label);
   const vessels = vesselsOf(kitchen);
   const gonePots = new Set(
-    (lost.pots ?? []).map((each, index) => placeOf(each, labels, `lost.pots[${index}]`, 'a pot of the kitchen')),
+    (lost.potNames ?? []).map((each, index) =>
+      placeOf(each, labels, `lost.potNames[${index}]`, 'a pot of the kitchen'),
+    ),
   );
   const goneCanners = new Set(
-    (lost.canners ?? []).map((each, index) =>
-      placeOf(each, canners, `lost.canners[${index}]`, 'a canner of the kitchen'),
+    (lost.cannerNames ?? []).map((each, index) =>
+      placeOf(each, canners, `lost.cannerNames[${index}]`, 'a canner of the kitchen'),
     ),
   );
   const isGone = (canner: number) => {

@@ -165,7 +165,7 @@ function readLot(food: string, given: Lot, input: LotGiven, unit: Unit<'mass'>):
     basis: joinBasis(
       linesOf(whole, 'products[].raw'),
       linesOf(fresh, 'keptFresh[].raw'),
-      linesOf(price, 'products[].cost'),
+      linesOf(price, 'products[].costs'),
     ),
     cautions: joinCautions(...[whole, fresh, price].map((each) => each?.cautions ?? [])),
   };

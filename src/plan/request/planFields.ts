@@ -120,9 +120,9 @@ const weights = fields({
   /** For each kg used, 0 to 1,000,000. */
   waste: weight(),
   /** Against each unit of money, 0 to 1,000,000. */
-  cost: weight(),
+  money: weight(),
   /** Against each hour of hands, 0 to 1,000,000. */
-  hours: weight(),
+  handsHours: weight(),
 });
 
 export type AimWeights = z.output<typeof weights>;

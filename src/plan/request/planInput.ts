@@ -75,9 +75,9 @@ const product = fields({
   /** Pectin of a jam: `none`, `powdered` or `liquid`, or true or false. */
   pectin: optional(pectinWanted()),
   /** Sugar by taste, where the recipe leaves it free: fruit in jars, puree, sauce, leather, frozen. */
-  sugar: optional(byTaste()),
+  sugarToAdd: optional(byTaste()),
   /** Water by taste, where the recipe leaves it free: a fruit sauce, frozen fruit. */
-  water: optional(byTaste()),
+  waterToAdd: optional(byTaste()),
   /** Brix to sweeten to, above 0 to 65, from the `brix` of the lots; where the recipe leaves sugar free. */
   sweetenTo: optional(number('degrees Brix above 0, to 65', { above: 0, max: 65 })),
   /** Sugar for each kg of fruit, 0 to 3 kg; no printed recipe has a share of your own, so such a jam is left out. */
@@ -87,7 +87,7 @@ const product = fields({
   /** Thickness of pieces, or depth of a leather; the recipe's when left out. */
   thickness: optional(length()),
   /** Weight of one bag, pack or jar of powder. */
-  size: optional(mass()),
+  packSize: optional(mass()),
   /** Serving to price: a mass or a volume. */
   serving: optional(massOrVolume()),
   /** The fewest you must be able to count on, 0 to 5,000. */

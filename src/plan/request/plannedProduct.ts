@@ -2,6 +2,8 @@ import type { Money, Quantity, Range } from '../../quantity/types';
 import type { RecipeKeeping } from '../../recipes/keeping';
 import type { Makes, Role } from '../../recipes/rows/tables';
 import type { Basis, Caution } from '../../sources/basis';
+import type { CanningMethod } from '../../words/method';
+import type { AnyPack } from '../../words/pack';
 
 type Mass = Quantity<'mass'>;
 
@@ -19,7 +21,7 @@ export interface LotShare {
 export interface PlannedProduct {
   /** Its name: yours, or one made of food, form and jar. */
   readonly name: string;
-  /** Fixed name of the recipe it is made by: ask `recipe` for it; `own` for one of your own book, named in `jars.own`. */
+  /** Fixed name of the recipe it is made by: ask `recipe` for it; `own` for one of your own book, named in `canning.own`. */
   readonly recipe: string;
   /** What the recipe makes: `sauce`, `jam`, `dried` and so on. */
   readonly makes: Makes;
@@ -30,7 +32,7 @@ export interface PlannedProduct {
   /** Form of the food, where it has one. */
   readonly form?: string;
   /** Raw food from each lot; trimmings where it is made of them. */
-  readonly from: readonly LotShare[];
+  readonly fromLots: readonly LotShare[];
   /** All of that, raw. */
   readonly raw: Mass;
   /** Prepared food; for a product of trimmings, the trimmings themselves. */
@@ -46,19 +48,19 @@ export interface PlannedProduct {
   /** What goes in, in the order of the recipe. */
   readonly ingredients: readonly Ingredient[];
   /** The jars and their process, where it is canned. */
-  readonly jars?: JarWork;
+  readonly canning?: JarWork;
   /** The pots, where it is cooked or blanched. */
-  readonly pots?: PotWork;
+  readonly cooking?: PotWork;
   /** The trays, where it is dried or freeze-dried. */
-  readonly trays?: TrayWork;
+  readonly drying?: TrayWork;
   /** The packs, where it is frozen. */
   readonly packs?: PackWork;
   /** What to do, in order, in words. */
-  readonly steps: readonly string[];
+  readonly directions: readonly string[];
   /** What it costs, where something has a price. */
-  readonly cost?: ProductCost;
+  readonly costs?: ProductCost;
   /** In the plan of the rest of a day: how many of it are done; in no other figure of the product. */
-  readonly done?: number;
+  readonly doneSoFar?: number;
   /** In the plan of the rest of a day: how far all of this product was when the rest began. */
   readonly was?: 'prepared' | 'hot' | 'filled';
   /** Where the figures of this product come from. */
@@ -80,7 +82,7 @@ export interface Units {
   /** How many to get ready for, at the high end of the yields. */
   readonly ready: number;
   /** Prepared food in one: the ready weight of the product divided by this gives its units. */
-  readonly takes: Range<Mass>;
+  readonly readyEach: Range<Mass>;
 }
 
 /** Minutes of one pair of hands, at the high end of the yields. */
@@ -104,7 +106,7 @@ export interface Ingredient {
   /** The same by the cup or by weight, for a kitchen that measures the other way. */
   readonly or?: Quantity<'mass'> | Quantity<'volume'>;
   /** How many pieces, where the page counts them. */
-  readonly count?: number;
+  readonly pieces?: number;
   /** What is counted: `cloves`. */
   readonly counted?: string;
   /** What to buy for it: the pantry of a request does not hold such things. */
@@ -123,16 +125,16 @@ export interface JarWork {
   readonly fillVolume: Quantity<'volume'>;
   /** Net weight of one jar, where its density is known. */
   readonly netMass?: Mass;
-  /** `hot` or `raw`. */
-  readonly pack: string;
+  /** `hot`, `raw`, or `not stated`. */
+  readonly pack: AnyPack;
   /** Kind of canner. */
-  readonly method: string;
+  readonly method: CanningMethod;
   /** Printed process time at your elevation, in minutes. */
   readonly minutes: number;
   /** Gauge pressure, for a pressure canner. */
   readonly pressure?: Quantity<'pressure'>;
   /** The acid that every jar must have, in words. */
-  readonly acid?: string;
+  readonly acidToAdd?: string;
   /** Whether to sterilize the empty jars: the process is too short to do it. */
   readonly sterilizeJars: boolean;
   /** Present where the minutes are asked of your own book. */
@@ -146,7 +148,7 @@ export interface JarWork {
 /** A recipe of the cook's own book, wherever a plan shows it. */
 export interface OwnRecipe {
   /** The figures are your book's and not of these tables. */
-  readonly own: true;
+  readonly ownBook: true;
   /** What your book calls it. */
   readonly name: string;
   /** Where it is printed. */
@@ -171,7 +173,7 @@ export interface CannerLoad {
   /** Name of the canner. */
   readonly canner: string;
   /** How many loads, 1 or more. */
-  readonly loads: number;
+  readonly count: number;
   /** The most jars that one load may have. */
   readonly jarsPerLoad: number;
   /** Minutes of one load in this canner at the slow end, from lighting the burner to unloading. */
@@ -185,12 +187,12 @@ export interface PotBatches {
   /** Name of the pot. */
   readonly pot: string;
   /** How many batches, 1 or more. */
-  readonly batches: number;
+  readonly count: number;
   /** The most that may be in it at once. */
-  readonly most: Quantity<'volume'>;
+  readonly mostAtOnce: Quantity<'volume'>;
   /** How full it is at most with this food, at rest: above it boils over. */
-  readonly line: PotLine;
-  /** What is boiled down: to where a pot that was filled to `line` comes down, by the water that goes; derived. */
+  readonly fillTo: PotLine;
+  /** What is boiled down: to where a pot that was filled to `fillTo` comes down, by the water that goes; derived. */
   readonly downTo?: PotLine;
 }
 
@@ -237,7 +239,7 @@ export interface TrayWork {
 /** The packs of a product that is frozen. */
 export interface PackWork {
   /** Weight of one pack. */
-  readonly size: Mass;
+  readonly packSize: Mass;
   /** In a rigid box, from the food to the lid. */
   readonly headspace?: Quantity<'length'>;
   /** Freezer room of one pack. */
@@ -254,7 +256,7 @@ export interface CostLine {
   /** The kind it counts to. */
   readonly kind: CostKind;
   /** Money, to the cent. */
-  readonly amount: Money;
+  readonly cost: Money;
 }
 
 /** The lines of all products add up to the day's kinds, and each product's to its total, to the cent. */
@@ -270,17 +272,17 @@ export interface ProductCost {
   readonly perUnit: Range<Money>;
   /** For an ounce of it, or 100 g on a metric day; none where no net weight is known. */
   readonly perNet?: {
-    /** Money for `per`, by the same counts as `perUnit`. */
-    readonly amount: Range<Money>;
+    /** Money for `netMass`, by the same counts as `perUnit`. */
+    readonly cost: Range<Money>;
     /** An ounce, or 100 g. */
-    readonly per: Mass;
+    readonly netMass: Mass;
     /** Present where the net weight was not weighed: in a jar of fruit a kilogram for each liter. */
     readonly estimated?: true;
   };
   /** For the serving you asked about, or else a customary one. */
   readonly perServing?: {
     /** Money for `serving`, by the same counts as `perUnit`. */
-    readonly amount: Range<Money>;
+    readonly cost: Range<Money>;
     /** The serving. */
     readonly serving: Mass | Quantity<'volume'>;
     /** Present where you named no serving. */

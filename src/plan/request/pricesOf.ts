@@ -24,8 +24,8 @@ export function pricesOf(request: Priced): PriceGiven[] {
     ...at('kitchen.lids.price', own.lids?.price),
     ...at('kitchen.bags.price', own.bags?.price),
     ...(own.pantry ?? []).flatMap(({ price }, index) => at(`kitchen.pantry[${index}].price`, price)),
-    ...at('kitchen.energy.electricity', own.energy?.electricity),
-    ...at('kitchen.energy.gas', own.energy?.gas),
+    ...at('kitchen.utilities.electricity', own.utilities?.electricity),
+    ...at('kitchen.utilities.gas', own.utilities?.gas),
     ...at('kitchen.wage', own.wage),
     ...products.flatMap(({ worth: value }, index) =>
       value?.currency === undefined

@@ -51,18 +51,19 @@ const LOOK_UP = 8;
 const LOOK = 2;
 
 function emptyRuns({ capacity, open, busyUntil = 0 }: Row, windows: readonly Window[], horizon: number): Runs {
-  const hours = open === 'always' ? [{ from: 0, to: horizon }] : open === 'in hours' ? windows : daysOf(windows);
+  const hours =
+    open === 'always' ? [{ startMinute: 0, endMinute: horizon }] : open === 'in hours' ? windows : daysOf(windows);
   const free = Math.ceil(busyUntil);
   const [from, left] = [[0], [0]];
   for (const each of hours) {
-    const begin = Math.max(each.from, free);
-    if (begin >= each.to) continue;
+    const begin = Math.max(each.startMinute, free);
+    if (begin >= each.endMinute) continue;
     if (from[from.length - 1] === begin) left[left.length - 1] = capacity;
     else {
       from.push(begin);
       left.push(capacity);
     }
-    from.push(each.to);
+    from.push(each.endMinute);
     left.push(0);
   }
   return { from, left };

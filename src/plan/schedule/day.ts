@@ -53,8 +53,8 @@ export function emptyDay(
   blocks: Blocks = blocksOf(means),
 ): Day {
   const last = windows[windows.length - 1] as Window;
-  const horizon = last.to + overtime + quiet;
-  const open = [...windows.slice(0, -1), { ...last, to: last.to + overtime }];
+  const horizon = last.endMinute + overtime + quiet;
+  const open = [...windows.slice(0, -1), { ...last, endMinute: last.endMinute + overtime }];
   const rows = rowsOf(means);
   return {
     means,
@@ -112,16 +112,17 @@ export const nextEnd = ({ board }: Day, ways: readonly Block[], after: number, f
 export function attendedStart({ board, open }: Day, block: Block, from: number): number | undefined {
   for (let at = from; ; ) {
     const start = board.earliest(block, at);
-    if (start === undefined || open.some((window) => window.from <= start && start <= window.to)) return start;
-    const later = open.find((window) => window.from > start);
+    if (start === undefined || open.some((window) => window.startMinute <= start && start <= window.endMinute))
+      return start;
+    const later = open.find((window) => window.startMinute > start);
     if (later === undefined) return undefined;
-    at = later.from;
+    at = later.startMinute;
   }
 }
 
 /** From when on the trimmings that a job needs have fallen off; nothing where they never do. */
 export function released({ placed, takenTrimmings, windows }: Day, needs: readonly Trimmings[]): number | undefined {
-  let from = windows[0]?.from ?? 0;
+  let from = windows[0]?.startMinute ?? 0;
   for (const { lot, kg } of needs) {
     let left = kg + (takenTrimmings.get(lot) ?? 0) - 1e-6;
     const dropped = placed

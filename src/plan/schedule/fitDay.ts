@@ -145,8 +145,10 @@ function withGap(plan: Fitted, best: Solved): Fitted {
 function lateOf(whole: Fitted | undefined, windows: readonly Window[]): RunsLate {
   if (whole === undefined || !isLate(whole.schedule, windows)) return { minutes: 0, uses: [] };
   const { makespan, tasks } = whole.schedule;
-  const { to } = windows[windows.length - 1] as Window;
-  const late = tasks.filter(({ end, start, unattended }) => !unattended && end > to && start < makespan);
+  const { endMinute: to } = windows[windows.length - 1] as Window;
+  const late = tasks.filter(
+    ({ endMinute: end, startMinute: start, unattended }) => !unattended && end > to && start < makespan,
+  );
   const busy = [...new Set(late.flatMap(({ uses }) => uses.map(({ resource }) => resource)))];
   const machines = busy.filter((resource) => !SHARED.has(resource));
   return { minutes: makespan - to, uses: machines.length > 0 ? machines : busy };
@@ -154,11 +156,12 @@ function lateOf(whole: Fitted | undefined, windows: readonly Window[]): RunsLate
 /** What nearly every task takes. */
 const SHARED: ReadonlySet<string> = new Set(['hands', 'burners']);
 
-const hoursOf = (windows: readonly Window[]): number => windows.reduce((sum, { from, to }) => sum + to - from, 0);
+const hoursOf = (windows: readonly Window[]): number =>
+  windows.reduce((sum, { startMinute: from, endMinute: to }) => sum + to - from, 0);
 const isLate = ({ makespan }: DaySchedule, windows: readonly Window[]): boolean => minutesLate(makespan, windows) > 0;
 /** Minutes that a day runs on after its hours. */
 export const minutesLate = (makespan: number, windows: readonly Window[]): number =>
-  Math.max(0, makespan - (windows[windows.length - 1] as Window).to);
+  Math.max(0, makespan - (windows[windows.length - 1] as Window).endMinute);
 
 /** What is made, what was decided of it, and what is to be said of it. */
 const keptOf = ({ makings }: Prepared, found: Solved): Kept[] =>

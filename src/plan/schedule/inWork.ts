@@ -10,16 +10,16 @@ export const NEVER: Retry = () => Number.POSITIVE_INFINITY;
 
 /** Puts the loads that run on an empty day, each until it is done, and lifts its jars out. */
 export function putRunning(day: Day): void {
-  const now = day.windows[0]?.from ?? 0;
+  const now = day.windows[0]?.startMinute ?? 0;
   for (const canner of day.means.hotCanners ?? []) {
     // a pot that is the canner too is heated for each load, whatever is in it now
     if (day.means.vessels?.[canner] !== undefined) continue;
     const what = day.means.canners[canner] as string;
-    const hot = { ...task('heat canner', { what, products: [] }, now, now), was: 'running' as const };
+    const hot = { ...task('heat canner', { what, forProducts: [] }, now, now), was: 'running' as const };
     put(day, {
       block: { minutes: 0, parts: [] },
       start: now,
-      tasks: [{ ...hot, uses: [{ resource: what, amount: 1 }] }],
+      tasks: [{ ...hot, uses: [{ resource: what, used: 1 }] }],
     });
     day.cannerEnds[canner] = now;
   }
@@ -28,8 +28,8 @@ export function putRunning(day: Day): void {
 
 function putLoad(day: Day, { products, canner, jars, until, lift }: RunningLoad): void {
   const { blocks, board, windows } = day;
-  const now = windows[0]?.from ?? 0;
-  const facts = { what: products.join(' and '), products, units: { count: jars, unit: 'jar' } };
+  const now = windows[0]?.startMinute ?? 0;
+  const facts = { what: products.join(' and '), forProducts: products, units: { count: jars, unit: 'jar' } };
   const run = blocks.running(canner, Math.max(0, until - now));
   const was = { was: 'running' as const };
   if (run.minutes > 0) put(day, { block: run, start: now, tasks: [{ ...task('can', facts, now, until), ...was }] });
@@ -49,7 +49,7 @@ export function takenOn(each: PlainTask, held: Held | undefined): PlainTask {
   if (held === undefined) return each;
   // what stands by its recipe waits from when it has stood long enough
   const since = held.state === 'prepared' ? held.by - longestWait('prepared') : held.since;
-  return { ...each, was: held.state, since };
+  return { ...each, was: held.state, sinceMinute: since };
 }
 
 /** The tasks of a portion, of which the first takes on what is in work; water may be heated for it before. */
@@ -73,16 +73,16 @@ export function tooLateFor(job: Job, start: number): boolean {
 export function keepHot(day: Day, { product, held }: Portion, filled: number): Retry | undefined {
   if (held?.state !== 'hot') return undefined;
   const before = day.placed.filter(({ tasks }) =>
-    tasks.some((each) => each.kind === 'keep hot' && each.was === 'hot' && each.products.includes(product)),
+    tasks.some((each) => each.kind === 'keep hot' && each.was === 'hot' && each.forProducts.includes(product)),
   );
-  const start = Math.max(day.windows[0]?.from ?? 0, ...before.map((each) => each.start + each.block.minutes));
+  const start = Math.max(day.windows[0]?.startMinute ?? 0, ...before.map((each) => each.start + each.block.minutes));
   if (filled <= start) return undefined;
   const row = (each: Placed | undefined) => each?.block.parts[0]?.row;
   const own = before.at(-1);
   for (const block of day.blocks.pots(held.litres ?? 0, filled - start)) {
     if (own !== undefined && block.parts[0]?.row !== row(own)) continue;
     if (day.board.latest(block, filled, start) === undefined) continue;
-    const facts = { what: product, products: [product] };
+    const facts = { what: product, forProducts: [product] };
     put(day, { block, start, tasks: [takenOn(task('keep hot', facts, start, filled), held)] });
     return undefined;
   }

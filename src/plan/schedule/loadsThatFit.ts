@@ -8,7 +8,7 @@ const SPARE = 30;
 
 /** Whether a kitchen with nothing else to do can fill and run this load without a jar that waits too long. */
 export const fitsAlone = (job: Job, means: Means): boolean =>
-  place(emptyDay(means, [{ day: 0, from: 0, to: minutesAlone(job) + SPARE }], 0, 0), fresh(job));
+  place(emptyDay(means, [{ day: 0, startMinute: 0, endMinute: minutesAlone(job) + SPARE }], 0, 0), fresh(job));
 
 /** The same as work that nothing waits for yet. */
 const fresh = (job: Job): Job => ({
@@ -18,7 +18,7 @@ const fresh = (job: Job): Job => ({
 
 /** Whether it can fill and run all loads of one pot while that stays hot. */
 export const fitsTogether = (job: Job, means: Means): boolean =>
-  placeOne(emptyDay(means, [{ day: 0, from: 0, to: minutesAlone(job) + SPARE }], 0, 0), job);
+  placeOne(emptyDay(means, [{ day: 0, startMinute: 0, endMinute: minutesAlone(job) + SPARE }], 0, 0), job);
 
 /**
  * Jars of each batch when a load is cooked in several pots side by side: the fewest of the largest pots, as even as

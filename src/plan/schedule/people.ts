@@ -6,13 +6,13 @@ interface Person {
   readonly done: ScheduledTask[];
 }
 
-const handsOf = ({ uses }: ScheduledTask): number => uses.find(({ resource }) => resource === 'hands')?.amount ?? 0;
-const freeAt = ({ done }: Person): number => done[done.length - 1]?.end ?? 0;
+const handsOf = ({ uses }: ScheduledTask): number => uses.find(({ resource }) => resource === 'hands')?.used ?? 0;
+const freeAt = ({ done }: Person): number => done[done.length - 1]?.endMinute ?? 0;
 
 /** How well a person knows a task: best who is at the same product, then who does the same kind of work. */
-const knows = ({ done }: Person, { kind, products }: ScheduledTask): number => {
+const knows = ({ done }: Person, { kind, forProducts: products }: ScheduledTask): number => {
   const last = done[done.length - 1];
-  if (last?.products.some((name) => products.includes(name))) return 2;
+  if (last?.forProducts.some((name) => products.includes(name))) return 2;
   return done.some((task) => task.kind === kind) ? 1 : 0;
 };
 
@@ -27,9 +27,9 @@ export function withNames(tasks: readonly ScheduledTask[], names: readonly strin
   const people: readonly Person[] = names.map((name) => ({ name, done: [] }));
   return tasks.map((task): ScheduledTask => {
     const hands = handsOf(task);
-    if (hands === 0 || task.end <= task.start) return task;
+    if (hands === 0 || task.endMinute <= task.startMinute) return task;
     const chosen = people
-      .filter((person) => freeAt(person) <= task.start)
+      .filter((person) => freeAt(person) <= task.startMinute)
       .sort((one, other) => knows(other, task) - knows(one, task) || freeAt(other) - freeAt(one))
       .slice(0, hands);
     for (const { done } of chosen) done.push(task);

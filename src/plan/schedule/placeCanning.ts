@@ -22,7 +22,7 @@ const begun = ({ placed }: Day, mark: number): number =>
       .slice(mark)
       .flatMap(({ tasks }) => tasks)
       .filter(({ kind }) => kind === 'cook' || kind === 'fill')
-      .map(({ start }) => start),
+      .map(({ startMinute: start }) => start),
   );
 
 /** How a load is filled: what places that for a start, the first minute it can be, and the end it must beat. */
@@ -49,7 +49,7 @@ function placeLoad(
   const lift = lifting(step, choice.minutes);
   const facts = { ...factsOf(job), units: step.jars };
   const held = heldOf(job);
-  const canner = { what: means.canners[choice.canner] as string, products: facts.products };
+  const canner = { what: means.canners[choice.canner] as string, forProducts: facts.forProducts };
   const heating = (at: number) => task('heat canner', canner, at, at + choice.warmUp);
   for (let at = Math.max(filled, heated === 0 ? free : heated); ; ) {
     const first = board.earliest(block, at - heated);

@@ -9,7 +9,7 @@ export function placeQuiet(day: Day, job: Job, step: QuietStep, from: number, fi
   const block = day.blocks.quiet(step);
   const run = (start: number): void => {
     const rests = step.kind === 'ferment' || step.kind === 'stand';
-    const facts = { ...factsOf(job), units: step.units, ...(rests ? { atLeast: step.minutes } : {}) };
+    const facts = { ...factsOf(job), units: step.units, ...(rests ? { leastMinutes: step.minutes } : {}) };
     const quiet = task(step.kind, facts, start, start + step.minutes);
     // what was spread or bagged before, and what is put on as it is
     const held = job.portions.every(({ fill, cook }) => fill === 0 && cook === undefined) ? heldOf(job) : undefined;
@@ -41,7 +41,7 @@ function packLater(day: Day, job: Job, { pack }: QuietStep, from: number): void 
   const block = day.blocks.alone(minutes);
   const start = pack <= 0 ? undefined : day.board.earliest(block, from);
   if (start === undefined) return;
-  const within = day.windows.find((window) => from >= window.from && from < window.to);
-  if (within === undefined || start + minutes > within.to) return;
+  const within = day.windows.find((window) => from >= window.startMinute && from < window.endMinute);
+  if (within === undefined || start + minutes > within.endMinute) return;
   put(day, { block, start, tasks: [task('pack', factsOf(job), start, start + block.minutes)] });
 }

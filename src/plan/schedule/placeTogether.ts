@@ -38,7 +38,7 @@ function placeAll(day: Day, job: Job, together: Together, from: number, filled: 
   if (!placeCanning(day, job, job.into as CanStep, from, filled)) return false;
   const at = day.placed.findIndex(({ tasks }, index) => index >= mark && tasks.some(({ kind }) => kind === 'cook'));
   const stove = day.placed[at] as Placed;
-  const cooked = stove.tasks.find(({ kind }) => kind === 'cook')?.end as number;
+  const cooked = stove.tasks.find(({ kind }) => kind === 'cook')?.endMinute as number;
   let pot: HotPot = { stove, cooked, emptied: stove.start + stove.block.minutes };
   for (const load of together.more) {
     const emptied = placeLater(day, job, load, pot, cooked + together.hot);
@@ -68,7 +68,7 @@ function placeLater(day: Day, job: Job, load: LaterLoad, pot: HotPot, hotUntil: 
     if (board.latest(hot, end, pot.emptied) === undefined) return next;
     put(day, { block: hot, start: pot.emptied, tasks: [] });
     const product = job.portions[0]?.product as string;
-    const facts = { what: product, products: [product], units: load.filled };
+    const facts = { what: product, forProducts: [product], units: load.filled };
     put(day, { ...found, tasks: [task('fill', facts, found.start, end)] });
     emptied = end;
     return undefined;
@@ -84,12 +84,12 @@ function placeLater(day: Day, job: Job, load: LaterLoad, pot: HotPot, hotUntil: 
 function hotTasks({ rows }: Day, { stove: { block, tasks }, cooked, emptied }: HotPot): Placed['tasks'] {
   const usesOf = (hands: boolean): Use[] =>
     block.parts
-      .map(({ row, amount }) => ({ resource: (rows[row] as Row).name, amount }))
+      .map(({ row, amount }) => ({ resource: (rows[row] as Row).name, used: amount }))
       .filter(({ resource }) => (resource === 'hands') === hands);
   const [cook] = tasks as [PlainTask];
   return [
     // whoever stirs it is done when it is cooked: the last hands are those that fill
     ...tasks.map((each) => (each.kind === 'fill' ? { ...each, uses: usesOf(true).slice(-1) } : each)),
-    { ...task('keep hot', { what: cook.what, products: cook.products }, cooked, emptied), uses: usesOf(false) },
+    { ...task('keep hot', { what: cook.what, forProducts: cook.forProducts }, cooked, emptied), uses: usesOf(false) },
   ];
 }

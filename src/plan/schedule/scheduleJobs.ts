@@ -25,7 +25,7 @@ interface Tried {
 /** When the work of hands, pots and canners ends: what goes on by itself has been loaded by somebody when it starts. */
 const endOf = (tasks: readonly PlainTask[]): number =>
   tasks.reduce(
-    (latest, { kind, start, end, unattended, was }) =>
+    (latest, { kind, startMinute: start, endMinute: end, unattended, was }) =>
       kind === 'pack' || kind === 'freeze-dry' || was === 'running'
         ? latest
         : Math.max(latest, unattended ? start : end),
@@ -72,8 +72,11 @@ export function scheduleJobs(
     const tasks = day.placed.flatMap((each) => each.tasks);
     return {
       day,
-      makespan: Math.max(windows[0]?.from ?? 0, endOf(tasks)),
-      sum: tasks.reduce((total, { start, end, unattended }) => total + (unattended ? start : end), 0),
+      makespan: Math.max(windows[0]?.startMinute ?? 0, endOf(tasks)),
+      sum: tasks.reduce(
+        (total, { startMinute: start, endMinute: end, unattended }) => total + (unattended ? start : end),
+        0,
+      ),
     };
   };
   const better = (one: Tried, other: Tried): boolean =>
@@ -94,18 +97,21 @@ export function scheduleJobs(
   const { day, makespan } = best.tried;
   const tasks = tasksOf(day);
   return {
-    start: means.start,
+    startClock: means.start,
     tasks: withNames(tasks, means.names),
     windows,
     resources: resourcesOf(means).map(({ name, capacity, busyUntil }) => ({
       resource: name,
-      ...(Number.isFinite(capacity) ? { amount: capacity } : {}),
-      ...(busyUntil === undefined ? {} : { busyUntil }),
+      ...(Number.isFinite(capacity) ? { available: capacity } : {}),
+      ...(busyUntil === undefined ? {} : { busyUntilMinute: busyUntil }),
     })),
     makespan,
     lowerBound: bound,
     gap: workedBy(bound, windows) === 0 ? 0 : workedBy(makespan, windows) / workedBy(bound, windows) - 1,
-    allDone: Math.max(0, ...tasks.filter(({ kind }) => kind !== 'ferment' && kind !== 'stand').map(({ end }) => end)),
+    allDoneMinute: Math.max(
+      0,
+      ...tasks.filter(({ kind }) => kind !== 'ferment' && kind !== 'stand').map(({ endMinute: end }) => end),
+    ),
   };
 }
 

@@ -7,21 +7,22 @@ import { heatOf, type Job, type Portion } from './job';
 /** How a kind of work goes on when nobody is there. */
 const QUIET: ReadonlySet<TaskKind> = new Set(['dry', 'freeze-dry', 'freeze', 'ferment', 'stand']);
 
-type Facts = Pick<ScheduledTask, 'what' | 'products'> & Partial<Pick<ScheduledTask, 'raw' | 'units' | 'atLeast'>>;
+type Facts = Pick<ScheduledTask, 'what' | 'forProducts'> &
+  Partial<Pick<ScheduledTask, 'raw' | 'units' | 'leastMinutes'>>;
 
 /** One task of a block. */
 export const task = (kind: TaskKind, facts: Facts, start: number, end: number): PlainTask => ({
   kind,
   ...facts,
-  start,
-  end,
+  startMinute: start,
+  endMinute: end,
   unattended: QUIET.has(kind),
 });
 
 /** What the tasks of a whole job are for. */
-export function factsOf({ portions }: Job): Pick<ScheduledTask, 'what' | 'products'> {
+export function factsOf({ portions }: Job): Pick<ScheduledTask, 'what' | 'forProducts'> {
   const products = [...new Set(portions.map(({ product }) => product))];
-  return { what: products.join(' and '), products };
+  return { what: products.join(' and '), forProducts: products };
 }
 
 /** The tasks of a portion on the stove: cooked or blanched, then filled; jars are filled even where that takes no minutes. */
@@ -30,7 +31,7 @@ export function stoveTasks(
   { block, start }: Fitting,
   inJars: boolean,
 ): PlainTask[] {
-  const facts = { what: product, products: [product] };
+  const facts = { what: product, forProducts: [product] };
   const fed = start + heatOf(cook);
   const filling = fed + (cook?.minutes ?? 0);
   const end = start + block.minutes;
@@ -46,20 +47,21 @@ export function stoveTasks(
 
 /** A portion is prepared, and stands for as long as its recipe says. */
 export function cutTasks({ product, what, raw, soak = 0 }: Portion, { block, start }: Fitting): PlainTask[] {
-  const facts = { what, products: [product], raw };
+  const facts = { what, forProducts: [product], raw };
   const end = start + block.minutes;
   const cut = task('prepare', facts, start, end);
-  return soak > 0 ? [cut, task('stand', { what, products: [product], atLeast: soak }, end, end + soak)] : [cut];
+  return soak > 0 ? [cut, task('stand', { what, forProducts: [product], leastMinutes: soak }, end, end + soak)] : [cut];
 }
 
 /** All tasks of a day by their start, each with what it uses. */
 export function tasksOf({ placed, rows, open }: Day): ScheduledTask[] {
-  const inHours = (start: number, end: number) => open.some(({ from, to }) => from <= start && end <= to);
+  const inHours = (start: number, end: number) =>
+    open.some(({ startMinute: from, endMinute: to }) => from <= start && end <= to);
   const usesOf = ({ block, start }: Fitting, from: number, to: number): Use[] => {
     const middle = (from + to) / 2;
     return block.parts
       .filter(({ row, at, minutes }) => row !== LOOK && start + at <= middle && middle < start + at + minutes)
-      .map(({ row, amount }) => ({ resource: (rows[row] as Row).name, amount }));
+      .map(({ row, amount }) => ({ resource: (rows[row] as Row).name, used: amount }));
   };
   return placed
     .flatMap((entry) =>
@@ -67,12 +69,13 @@ export function tasksOf({ placed, rows, open }: Day): ScheduledTask[] {
         (each): ScheduledTask => ({
           ...each,
           uses:
-            each.uses ?? usesOf(entry, each.start, each.end).filter(({ resource }) => belongsTo(each.kind, resource)),
-          ...(each.unattended || inHours(each.start, each.end) ? {} : { throughBreak: true as const }),
+            each.uses ??
+            usesOf(entry, each.startMinute, each.endMinute).filter(({ resource }) => belongsTo(each.kind, resource)),
+          ...(each.unattended || inHours(each.startMinute, each.endMinute) ? {} : { throughBreak: true as const }),
         }),
       ),
     )
-    .sort((one, other) => one.start - other.start || one.end - other.end);
+    .sort((one, other) => one.startMinute - other.startMinute || one.endMinute - other.endMinute);
 }
 
 /** A load keeps canner and burner busy; the hands that lift its jars in and out stand with those tasks. */

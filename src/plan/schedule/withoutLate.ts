@@ -4,13 +4,14 @@ import type { DayProgram } from '../program/decisions';
 import type { DaySchedule, ScheduledTask, Window } from '../request/daySchedule';
 
 /** Whether a task is done, or goes on by itself, within the hours. */
-const inTime = ({ start, end, unattended }: ScheduledTask, last: number): boolean =>
+const inTime = ({ startMinute: start, endMinute: end, unattended }: ScheduledTask, last: number): boolean =>
   unattended ? start < last : end <= last;
 
 /** Units of a product that come in time, by the minutes of its tasks. */
 function unitsInTime({ tasks }: DaySchedule, { making, decided }: Kept, last: number): number {
-  const own = tasks.filter(({ products }) => products.includes(making.label));
-  const minutes = (some: readonly ScheduledTask[]) => some.reduce((sum, { start, end }) => sum + end - start, 0);
+  const own = tasks.filter(({ forProducts: products }) => products.includes(making.label));
+  const minutes = (some: readonly ScheduledTask[]) =>
+    some.reduce((sum, { startMinute: start, endMinute: end }) => sum + end - start, 0);
   const all = minutes(own);
   return all === 0
     ? decided.ready
@@ -23,7 +24,7 @@ export function withoutLate(
   { kept, schedule }: { readonly kept: readonly Kept[]; readonly schedule: DaySchedule },
   windows: readonly Window[],
 ): DayProgram {
-  const last = (windows[windows.length - 1] as Window).to;
+  const last = (windows[windows.length - 1] as Window).endMinute;
   const most = new Map(
     kept.map((each) => [each.making.activity.product, [unitsInTime(schedule, each, last), each.decided.ready]]),
   );

@@ -90,7 +90,7 @@ describe('finishForecast', () => {
   });
 
   it('is in order, never before the last weighing, and remaining counts from it', () => {
-    const { time, remaining, done } = known(finishForecast({ weighings, stopWeight: '188 g' }));
+    const { time, remaining, finished: done } = known(finishForecast({ weighings, stopWeight: '188 g' }));
     expect(done).toBe(false);
     expect(time.low.value).toBeGreaterThanOrEqual(5);
     expect(time.likely.value).toBeGreaterThan(time.low.value);
@@ -145,7 +145,7 @@ describe('finishForecast', () => {
   it('knows a tray that is done', () => {
     const forecast = known(finishForecast({ weighings, stopWeight: '423 g' }));
     expect(forecast).toMatchObject({
-      done: true,
+      finished: true,
       time: { low: h(4), likely: h(4.5), high: h(5) },
       remaining: { likely: h(0) },
     });

@@ -16,7 +16,7 @@ describe('dryness by weighing', () => {
     expect(moistureByWeighing(weigh([24, 500], [24.5, 500])).verdict).toBe('too soon');
     expect(moistureByWeighing({ ...weigh([24, 500], [26, 498]), tolerance: '1 %' }).verdict).toBe('dry');
     expect(moistureByWeighing(weigh([20, 600], [24, 500], [26, 490]))).toMatchObject({
-      lost: { value: 10, unit: 'g' },
+      lostMass: { value: 10, unit: 'g' },
       lostShare: 0.02,
     });
   });

@@ -18,8 +18,8 @@ const day = (leasts: readonly number[], jars = 100): PlanDayInput => ({
   },
   products: [
     { make: 'jars', from: 'peaches', form: 'halves', pack: 'hot', jar: 'quart', least: leasts[0] ?? 0 },
-    { make: 'frozen', from: 'peaches', size: '1 lb', least: leasts[1] ?? 0 },
-    { make: 'dried', from: 'peaches', size: '4 oz', least: leasts[2] ?? 0 },
+    { make: 'frozen', from: 'peaches', packSize: '1 lb', least: leasts[1] ?? 0 },
+    { make: 'dried', from: 'peaches', packSize: '4 oz', least: leasts[2] ?? 0 },
     { make: 'jars', from: 'peaches', form: 'slices', pack: 'hot', jar: 'quart', least: leasts[3] ?? 0 },
   ],
 });
@@ -50,7 +50,7 @@ test('a must on what is not tested cannot be met', () => {
   expect(plan).toMatchObject({
     feasible: false,
     reason: { code: 'cannot-be-made', text: 'this kitchen cannot make what you require' },
-    most: [{ name: 'peach sauce in quarts', least: 2, promised: 0, proven: true }],
+    most: [{ name: 'peach sauce in quarts', least: 2, count: 0, proven: true }],
   });
   expect(!plan.feasible && plan.conflicts[0]).toMatch(
     /^at least 2 of peach sauce in quarts: no tested process for peach as sauce/,
@@ -69,7 +69,7 @@ test('many musts: a set from which none can be left out', () => {
     make: 'frozen' as const,
     from: 'peach',
     name: `pack ${index}`,
-    size: '1 lb' as const,
+    packSize: '1 lb' as const,
     least: 2,
   }));
   const plan = planDay({ ...input, products });

@@ -10,7 +10,7 @@ describe('one yield basis', () => {
   ] as const)('units of $recipe, times what one takes, are its ready weight', ({ recipe, food, raw }) => {
     const [product] = made({ lots: [{ food, raw }], kitchen: KITCHEN, products: [{ recipe, jar: 'pint' }] }).products;
     const { units, ready } = product as NonNullable<typeof product>;
-    const { low, high } = units.takes;
+    const { low, high } = units.readyEach;
     expect(units.promised * low.value).toBeLessThanOrEqual(ready.low.value + 1e-9);
     expect((units.promised + 1) * high.value).toBeGreaterThan(ready.low.value);
     expect(units.ready * high.value).toBeGreaterThanOrEqual(ready.high.value - 1e-9);

@@ -20,7 +20,7 @@ describe('gapCause', () => {
   it('names what runs late, and how long', () => {
     const causes = (['4 h', '5 h', '6 h'] as const).flatMap((hours) => day(hours).gapCause ?? []);
     expect(causes.length).toBeGreaterThan(0);
-    for (const { of, late = 0, uses = [] } of causes) {
+    for (const { kind: of, late = 0, stillBusy: uses = [] } of causes) {
       expect(of).toBe('order of work');
       expect(late).toBeGreaterThan(0);
       expect(uses.length).toBeGreaterThan(0);

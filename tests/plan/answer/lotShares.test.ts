@@ -11,7 +11,7 @@ describe('leftFresh', () => {
       kitchen: KITCHEN,
       products: [{ recipe: 'salsa-using-paste-tomatoes', from: 'tomato', jar: 'pint', least: 1 }],
     });
-    const used = plan.products[0]?.from.find(({ lot }) => lot === 'onion')?.raw.value ?? 0;
+    const used = plan.products[0]?.fromLots.find(({ lot }) => lot === 'onion')?.raw.value ?? 0;
     expect(used).toBeGreaterThan(0);
     expect(plan.leftFresh.find(({ lot }) => lot === 'onion')?.raw.value).toBeCloseTo(10 - used, 9);
   });

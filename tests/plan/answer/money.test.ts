@@ -41,7 +41,7 @@ const input: PlanDayInput & { readonly products: Products } = {
     hands: 2,
     pots: [{ volume: '12 quarts' }],
     canners: [{ method: 'boiling-water', holds: { quart: 7 } }],
-    jars: [{ jar: 'quart', count: 9, price: '1.50 USD', uses: 5 }],
+    jars: [{ jar: 'quart', count: 9, price: '1.50 USD', lifetimeUses: 5 }],
     lids: { count: 20, price: '0.25 USD' },
     pantry: [{ item: 'sugar', amount: '10 lb', price: '8.00 USD' }],
   },
@@ -55,25 +55,25 @@ test('by hand: 18 of 30 lb, nine jars over five uses, nine lids, sugar for nine 
   const units = { promised: 6, likely: 7, ready: 9 };
   expect(plan.products[0]?.units).toMatchObject(units);
   const total = cents(16.95 + sugar);
-  const litres = valueIn(plan.products[0]?.jars?.fillVolume as Quantity<'volume'>, 'L');
-  expect(plan.products[0]?.cost).toEqual({
+  const litres = valueIn(plan.products[0]?.canning?.fillVolume as Quantity<'volume'>, 'L');
+  expect(plan.products[0]?.costs).toEqual({
     lines: [
-      { what: 'sugar', kind: 'food', amount: usd(12) }, // the lot of that name
-      { what: 'jars, over their lives', kind: 'supplies', amount: usd(2.7) },
-      { what: 'lids', kind: 'supplies', amount: usd(2.25) },
-      { what: 'sugar', kind: 'supplies', amount: usd(sugar) },
+      { what: 'sugar', kind: 'food', cost: usd(12) }, // the lot of that name
+      { what: 'jars, over their lives', kind: 'supplies', cost: usd(2.7) },
+      { what: 'lids', kind: 'supplies', cost: usd(2.25) },
+      { what: 'sugar', kind: 'supplies', cost: usd(sugar) },
     ],
     total: usd(total),
     perUnit: each(units, total),
     // a litre as a kilogram
-    perNet: { amount: each(units, total, 0.028349523125 / litres), per: { value: 1, unit: 'oz' }, estimated: true },
+    perNet: { cost: each(units, total, 0.028349523125 / litres), netMass: { value: 1, unit: 'oz' }, estimated: true },
     perServing: {
-      amount: each(units, total, 0.11829411825 / litres),
+      cost: each(units, total, 0.11829411825 / litres),
       serving: { value: 0.5, unit: 'cup' },
       customary: true,
     },
   });
-  expect(plan.cost).toEqual({
+  expect(plan.costs).toEqual({
     foodUsed: usd(12),
     foodLeft: usd(8),
     foodKeptFresh: usd(0),
@@ -94,12 +94,12 @@ test('no price, no cost', () => {
   const { price: _, ...lot } = input.lots[0] as PlanDayInput['lots'][number] & { price: string };
   const { jars: __, lids: ___, pantry: ____, ...kitchen } = input.kitchen;
   const plan = feasible({ ...input, lots: [lot], kitchen });
-  expect(plan.cost).toBeUndefined();
+  expect(plan.costs).toBeUndefined();
   expect(plan.products[0]?.energy?.likely.value).toBeGreaterThan(1);
 });
 test('what is short is to be bought', () => {
   const plan = feasible({ ...input, kitchen: { ...input.kitchen, pantry: [{ item: 'sugar', amount: '1 oz' }] } });
-  expect(plan.ready.find(({ what }) => what === 'sugar')?.short).toMatchObject({
+  expect(plan.haveReady.find(({ what }) => what === 'sugar')?.short).toMatchObject({
     unit: 'lb',
     value: expect.closeTo(((9 / 7) * 2.25 * 200) / 453.59237 - 1 / 16, 9),
   });
@@ -117,15 +117,15 @@ describe('energy, checked by hand against the energy functions', () => {
         substance: 'food',
       }, // at 100 m
     }).energy.likely.value;
-    const batches = (plan.pots?.batches ?? []).reduce((sum, each) => sum + each.batches, 0);
+    const batches = (plan.cooking?.batches ?? []).reduce((sum, each) => sum + each.count, 0);
     const time = { value: batches * minutesEach, unit: 'min' } as const;
     return heat + (batches === 0 ? 0 : stoveEnergy({ hold: { time, burnerPower: '2400 W' } }).energy.likely.value);
   };
-  const line = ({ cost }: FeasibleDay['products'][number]) =>
-    cost?.lines.find(({ kind }) => kind === 'energy')?.amount.value ?? 0;
+  const line = ({ costs: cost }: FeasibleDay['products'][number]) =>
+    cost?.lines.find(({ kind }) => kind === 'energy')?.cost.value ?? 0;
 
   test('jars: the food is heated and held, one load from cold water and one from hot', () => {
-    const product = only({ ...input, kitchen: { ...input.kitchen, energy } });
+    const product = only({ ...input, kitchen: { ...input.kitchen, utilities: energy } });
     const load = {
       food: 'peach',
       form: 'halves',
@@ -139,7 +139,7 @@ describe('energy, checked by hand against the energy functions', () => {
     } as const;
     const [cold, hot] = [loadTimeline(load), loadTimeline({ ...load, waterTemperature: '180 degF' })];
     if (!cold.tested || !hot.tested) throw new Error('a tested process');
-    expect(product.jars?.loads).toMatchObject([{ loads: 2 }]);
+    expect(product.canning?.loads).toMatchObject([{ count: 2 }]);
     // heated for 3 to 10 min: half way between
     const byHand = cooking(product, 6.5) + cold.energy.likely.value + hot.energy.likely.value;
     expect(product.energy?.likely.value).toBeCloseTo(byHand, 3);
@@ -149,10 +149,10 @@ describe('energy, checked by hand against the energy functions', () => {
     expect(likely.value).toBeLessThan(high.value);
   });
   test('a gas stove burns therms, at the price of gas; with no price of what it burns there is no line', () => {
-    const gas = only({ ...input, kitchen: { ...input.kitchen, energy: { ...energy, stove: 'gas' } } });
+    const gas = only({ ...input, kitchen: { ...input.kitchen, utilities: { ...energy, stove: 'gas' } } });
     expect(line(gas)).toBe(cents(((gas.energy?.likely.value ?? 0) / 29.307107) * 1.5));
-    const free = only({ ...input, kitchen: { ...input.kitchen, energy: { stove: 'electric', gas: '1.50 USD' } } });
-    expect(free.cost?.lines.some(({ kind }) => kind === 'energy')).toBe(false);
+    const free = only({ ...input, kitchen: { ...input.kitchen, utilities: { stove: 'electric', gas: '1.50 USD' } } });
+    expect(free.costs?.lines.some(({ kind }) => kind === 'energy')).toBe(false);
   });
   test('two products of one process share their loads by the jar', () => {
     const plan = feasible({
@@ -161,7 +161,7 @@ describe('energy, checked by hand against the energy functions', () => {
         { food: 'pear', raw: '6 lb' },
       ],
       // each is cooked in a pot for itself, so that no jar waits for the other
-      kitchen: { ...input.kitchen, pots: [{ volume: '12 quarts', count: 2 }], energy },
+      kitchen: { ...input.kitchen, pots: [{ volume: '12 quarts', count: 2 }], utilities: energy },
       products: (['peach', 'pear'] as const).map((from) => ({
         make: 'jars',
         from,
@@ -173,7 +173,7 @@ describe('energy, checked by hand against the energy functions', () => {
       })),
     });
     const [peach, pear] = plan.products as [FeasibleDay['products'][number], FeasibleDay['products'][number]];
-    expect(peach.jars?.loads[0]?.sharedWith).toEqual([pear.name]);
+    expect(peach.canning?.loads[0]?.sharedWith).toEqual([pear.name]);
     const perJar = (each: typeof peach, minutes: number) =>
       ((each.energy?.likely.value ?? 0) - cooking(each, minutes)) / each.units.ready;
     // peaches are heated for 3 to 10 min, and the page of pears prints 5
@@ -216,10 +216,10 @@ describe('energy, checked by hand against the energy functions', () => {
       waterVolume: '12 quarts',
       burnerPower: '2400 W',
     });
-    expect(product.jars?.loads).toMatchObject([{ loads: 1 }]);
+    expect(product.canning?.loads).toMatchObject([{ count: 1 }]);
     // boiled down for 20 to 60 min: half way between; heated up by its weight besides
-    expect(product.pots?.leastEach).toBe(40);
-    expect(product.pots?.minutesEach).toBeGreaterThan(40);
+    expect(product.cooking?.leastEach).toBe(40);
+    expect(product.cooking?.minutesEach).toBeGreaterThan(40);
     const hold = stoveEnergy({ hold: { time: '40 min', burnerPower: '2400 W' } });
     expect(product.energy?.likely.value).toBeCloseTo(
       heat.energy.likely.value +
@@ -231,13 +231,13 @@ describe('energy, checked by hand against the energy functions', () => {
   });
   const dry: PlanDayInput & { readonly products: Products } = {
     lots: [{ food: 'apple', raw: '5 kg' }],
-    kitchen: { elevation: '100 m', hours: '8 h', dryer: { trays: 10, trayArea: '1200 cm2' }, energy },
-    products: [{ make: 'dried', from: 'apples', form: 'slices', size: '100 g' }],
+    kitchen: { elevation: '100 m', hours: '8 h', dryer: { trays: 10, trayArea: '1200 cm2' }, utilities: energy },
+    products: [{ make: 'dried', from: 'apples', form: 'slices', packSize: '100 g' }],
   };
   const water = known(composition({ food: 'apple' })).moisture.likely;
   test('the dryer by the water, or by its power, the hours and its share of trays', () => {
     const product = only(dry);
-    const { ready, trays } = product;
+    const { ready, drying: trays } = product;
     const target = 1 - ((1 - water) * kg(ready.likely)) / kg(trays?.dried.likely);
     const drying = dryEnergy({
       fresh: ready.likely,
@@ -247,9 +247,9 @@ describe('energy, checked by hand against the energy functions', () => {
     });
     expect(product.energy?.likely.value).toBeCloseTo(drying.energy.likely.value, 6);
     expect(line(product)).toBe(cents(drying.energy.likely.value * 0.3));
-    const known = only({ ...dry, kitchen: { ...dry.kitchen, energy: { ...energy, dryerPower: '600 W' } } });
-    const hours = valueIn(known.trays?.hours?.likely as Quantity<'time'>, 'h');
-    expect(known.energy?.likely.value).toBeCloseTo((0.6 * hours * (known.trays?.trays ?? 0)) / 10, 9);
+    const known = only({ ...dry, kitchen: { ...dry.kitchen, utilities: { ...energy, dryerPower: '600 W' } } });
+    const hours = valueIn(known.drying?.hours?.likely as Quantity<'time'>, 'h');
+    expect(known.energy?.likely.value).toBeCloseTo((0.6 * hours * (known.drying?.trays ?? 0)) / 10, 9);
   });
   test('the freeze-dryer by the ice, or by its power; the freezer by the weight', () => {
     const kitchen: PlanDayInput['kitchen'] = {
@@ -258,20 +258,20 @@ describe('energy, checked by hand against the energy functions', () => {
       freezeDryer: { trays: 4, trayArea: '1200 cm2', ice: '5 kg' },
       freezer: { room: '30 L' },
     };
-    const iced = only({ ...dry, kitchen, products: [{ make: 'freeze-dried', from: 'apples', size: '100 g' }] });
-    const ice = kg(iced.ready.likely) - kg(iced.trays?.dried.likely);
+    const iced = only({ ...dry, kitchen, products: [{ make: 'freeze-dried', from: 'apples', packSize: '100 g' }] });
+    const ice = kg(iced.ready.likely) - kg(iced.drying?.dried.likely);
     expect(iced.energy?.likely.value).toBeCloseTo(
       freezeDryEnergy({ ice: { value: ice, unit: 'kg' } }).energy.likely.value,
       6,
     );
     const known = only({
       ...dry,
-      kitchen: { ...kitchen, energy: { freezeDryerPower: '1 kW' } },
-      products: [{ make: 'freeze-dried', from: 'apples', size: '100 g' }],
+      kitchen: { ...kitchen, utilities: { freezeDryerPower: '1 kW' } },
+      products: [{ make: 'freeze-dried', from: 'apples', packSize: '100 g' }],
     });
-    const { hours } = known.trays ?? {};
+    const { hours } = known.drying ?? {};
     const middle = ((hours?.low.value ?? 0) + (hours?.high.value ?? 0)) / 2;
-    expect(known.energy?.likely.value).toBeCloseTo((middle * (known.trays?.trays ?? 0)) / 4, 9);
+    expect(known.energy?.likely.value).toBeCloseTo((middle * (known.drying?.trays ?? 0)) / 4, 9);
     const frozen = only({ ...dry, kitchen, products: [{ make: 'frozen', from: 'apples' }] });
     expect(frozen.energy?.likely.value).toBeCloseTo(
       freezeEnergy({
@@ -304,15 +304,15 @@ test('a kind is rounded once and shared out: 3 and 3 bags at 0.335 are 2.01 and 
     products: (['peach', 'plum'] as const).map((from) => ({ make: 'frozen', from, form: 'slices', most: 3 })),
   });
   expect(plan.products.map(({ units }) => units.ready)).toEqual([3, 3]);
-  expect(plan.cost?.supplies).toEqual(usd(2.01));
-  expect(plan.products.map(({ cost }) => cost?.total.value)).toEqual([1.01, 1]);
+  expect(plan.costs?.supplies).toEqual(usd(2.01));
+  expect(plan.products.map(({ costs: cost }) => cost?.total.value)).toEqual([1.01, 1]);
 });
 
 describe('food that goes into nothing, and what has no price', () => {
   const lot = { food: 'peach', raw: '40 lb', price: '1.00 USD', per: '1 lb', sound: 0.9, keepFresh: '6 lb' } as const;
   const { kitchen } = input;
   test('by hand: 40 lb at a dollar, 4 lb not sound, 6 lb kept; 30 lb are as before', () => {
-    const { cost, products } = feasible({ ...input, lots: [lot] });
+    const { costs: cost, products } = feasible({ ...input, lots: [lot] });
     expect(products[0]?.units).toMatchObject({ promised: 6, ready: 9 });
     expect(cost).toMatchObject({
       foodUsed: usd(18),
@@ -321,25 +321,25 @@ describe('food that goes into nothing, and what has no price', () => {
       foodNotSound: usd(4),
       total: usd(cents(40 + 4.95 + sugar)),
     });
-    expect(products[0]?.cost?.lines[0]).toEqual({ what: 'peach', kind: 'food', amount: usd(18) });
+    expect(products[0]?.costs?.lines[0]).toEqual({ what: 'peach', kind: 'food', cost: usd(18) });
   });
   test('what is used and has no price is named, and nothing else', () => {
     const named = (more: object, lots: PlanDayInput['lots'] = [lot]) =>
-      feasible({ ...input, lots, kitchen: { ...kitchen, ...more } }).cost?.notPriced;
-    const energy = { stove: 'electric', electricity: '0.30 USD' };
-    expect(named({ energy, wage: '12 USD' })).toEqual([]);
-    expect(named({ energy: { stove: 'gas' }, wage: '12 USD' })).toEqual(['gas']);
-    expect(named({ energy: { stove: 'electric' }, wage: '12 USD' })).toEqual(['electricity']);
+      feasible({ ...input, lots, kitchen: { ...kitchen, ...more } }).costs?.notPriced;
+    const utilities = { stove: 'electric', electricity: '0.30 USD' };
+    expect(named({ utilities, wage: '12 USD' })).toEqual([]);
+    expect(named({ utilities: { stove: 'gas' }, wage: '12 USD' })).toEqual(['gas']);
+    expect(named({ utilities: { stove: 'electric' }, wage: '12 USD' })).toEqual(['electricity']);
     expect(
-      named({ energy, wage: '12 USD', lids: { count: 20 }, pantry: [], jars: [{ jar: 'quart', count: 9 }] }),
+      named({ utilities, wage: '12 USD', lids: { count: 20 }, pantry: [], jars: [{ jar: 'quart', count: 9 }] }),
     ).toEqual(['quart jars', 'lids', 'sugar']);
     // the lot that is used has no price, the other has one and is not used
     const two = [
       { name: 'from the tree', food: 'peach', raw: '30 lb' },
       { ...lot, food: 'plum' },
     ] as const;
-    expect(named({ energy, wage: '12 USD' }, two)).toEqual(['from the tree']);
-    expect(named({ energy, wage: '12 USD', lids: { count: 20, price: '0 USD' } })).toEqual([]);
+    expect(named({ utilities, wage: '12 USD' }, two)).toEqual(['from the tree']);
+    expect(named({ utilities, wage: '12 USD', lids: { count: 20, price: '0 USD' } })).toEqual([]);
   });
 });
 
@@ -347,11 +347,11 @@ describe('own hours', () => {
   test('each product by its minutes, and together to the cent', () => {
     const plan = feasible({ ...input, kitchen: { ...input.kitchen, wage: '13.37 USD' } });
     const { prepare, fill, stir } = plan.products[0]?.handsMinutes ?? { prepare: 0, fill: 0, stir: 0 };
-    expect(plan.cost?.hands).toEqual(usd(cents((13.37 * (prepare + fill + stir)) / 60)));
-    expect(plan.products[0]?.cost?.lines.at(-1)).toEqual({
+    expect(plan.costs?.handsCost).toEqual(usd(cents((13.37 * (prepare + fill + stir)) / 60)));
+    expect(plan.products[0]?.costs?.lines.at(-1)).toEqual({
       what: 'own hours',
       kind: 'hands',
-      amount: plan.cost?.hands,
+      cost: plan.costs?.handsCost,
     });
   });
 });
@@ -373,11 +373,11 @@ describe('acid, pectin and bags', () => {
     const jars = product?.units.ready ?? 0;
     expect(jars).toBeGreaterThan(4);
     // 16 tbsp to the cup
-    expect(product?.cost?.lines).toEqual([
-      { what: 'bottled lemon juice', kind: 'supplies', amount: usd(cents(((jars * 2) / 16) * 2 * 2)) },
+    expect(product?.costs?.lines).toEqual([
+      { what: 'bottled lemon juice', kind: 'supplies', cost: usd(cents(((jars * 2) / 16) * 2 * 2)) },
     ]);
-    const ready = plan.ready.find(({ what }) => what === 'bottled lemon juice');
-    expect(ready?.amount).toEqual({ value: expect.closeTo(jars / 8, 9), unit: 'cup' });
+    const ready = plan.haveReady.find(({ what }) => what === 'bottled lemon juice');
+    expect(ready?.needed).toEqual({ value: expect.closeTo(jars / 8, 9), unit: 'cup' });
     expect(ready?.short).toEqual({ value: expect.closeTo(jars / 8 - 0.5, 9), unit: 'cup' });
   });
   test('citric acid where the pantry holds no lemon juice: 1/2 tsp a quart, 4.6 g a tsp', () => {
@@ -385,8 +385,8 @@ describe('acid, pectin and bags', () => {
     const [product] = plan.products;
     const jars = product?.units.ready ?? 0;
     expect(product?.ingredients).toMatchObject([{ what: 'citric acid', amount: { unit: 'tbsp' } }]);
-    expect(product?.cost?.lines).toEqual([{ what: 'citric acid', kind: 'supplies', amount: usd(cents(jars * 0.5)) }]);
-    expect(product?.jars?.acid).toContain('citric acid');
+    expect(product?.costs?.lines).toEqual([{ what: 'citric acid', kind: 'supplies', cost: usd(cents(jars * 0.5)) }]);
+    expect(product?.canning?.acidToAdd).toContain('citric acid');
   });
   test('pectin by the package of the printed recipe, bought where the pantry lacks it', () => {
     const jam = (more: object) =>
@@ -407,22 +407,22 @@ describe('acid, pectin and bags', () => {
     const pectin = product?.ingredients.find(({ role }) => role === 'pectin');
     // two batches, a package of 1 3/4 oz in each
     expect(kg(pectin?.amount as Quantity<'mass'>)).toBeCloseTo(2 * 0.0496, 9);
-    expect(product?.cost?.lines).toEqual([{ what: 'pectin', kind: 'supplies', amount: usd(cents(0.0992 * 200)) }]);
-    expect(kg(plan.ready.find(({ what }) => what === 'pectin')?.short as Quantity<'mass'>)).toBeCloseTo(0.0692, 9);
+    expect(product?.costs?.lines).toEqual([{ what: 'pectin', kind: 'supplies', cost: usd(cents(0.0992 * 200)) }]);
+    expect(kg(plan.haveReady.find(({ what }) => what === 'pectin')?.short as Quantity<'mass'>)).toBeCloseTo(0.0692, 9);
     expect(jam({ pectin: false }).products[0]?.ingredients.some(({ role }) => role === 'pectin')).toBe(false);
   });
   const bagged = (bags: object): PlanDayInput => ({
     lots: [{ food: 'peach', raw: '20 lb' }],
     kitchen: { elevation: '100 m', hours: '8 h', freezer: { room: '50 L' }, bags },
-    products: [{ make: 'frozen', from: 'peach', size: '1 lb' }],
+    products: [{ make: 'frozen', from: 'peach', packSize: '1 lb' }],
   });
   test('bags are paid for and limit what is packed, where they are counted', () => {
     const free = feasible(bagged({ price: '0.15 USD' }));
     const count = free.products[0]?.units.ready ?? 0;
     expect(count).toBeGreaterThan(8);
-    expect(free.cost?.supplies).toEqual(usd(cents(0.15 * count)));
+    expect(free.costs?.supplies).toEqual(usd(cents(0.15 * count)));
     // the sugar pack of peaches takes sugar and ascorbic acid besides
-    expect(free.ready[0]).toEqual({ what: 'bags or boxes', amount: count });
+    expect(free.haveReady[0]).toEqual({ what: 'bags or boxes', needed: count });
     const few = feasible({ ...bagged({ count: 5 }), oneMore: true });
     expect(few.products[0]?.units.ready).toBe(5);
     expect(few.limits).toContainEqual(expect.objectContaining({ what: 'bags', used: 5, available: 5 }));
@@ -443,17 +443,17 @@ describe('what an ounce, 100 g and a serving cost', () => {
     products: [{ from: 'apple', ...product } as Products[number]],
   });
   const rates = (product: object, unit: 'lb' | 'kg' = 'lb') => {
-    const { cost, units } = only(apples(product, unit));
+    const { costs: cost, units } = only(apples(product, unit));
     if (cost === undefined) throw new Error('a cost');
     return { ...cost, at: (part: number) => each(units, cost.total.value, part) };
   };
 
   test('a bag by its size, on a metric day by 100 g', () => {
-    const bag = rates({ make: 'dried', form: 'slices', size: '8 oz' });
-    expect(bag.perNet).toEqual({ amount: bag.at(1 / 8), per: { value: 1, unit: 'oz' } });
-    expect(bag.perServing).toMatchObject({ amount: bag.at(1.5 / 8), customary: true });
-    const metric = rates({ make: 'dried', form: 'slices', size: '250 g' }, 'kg');
-    expect(metric.perNet).toEqual({ amount: metric.at(1 / 2.5), per: { value: 100, unit: 'g' } });
+    const bag = rates({ make: 'dried', form: 'slices', packSize: '8 oz' });
+    expect(bag.perNet).toEqual({ cost: bag.at(1 / 8), netMass: { value: 1, unit: 'oz' } });
+    expect(bag.perServing).toMatchObject({ cost: bag.at(1.5 / 8), customary: true });
+    const metric = rates({ make: 'dried', form: 'slices', packSize: '250 g' }, 'kg');
+    expect(metric.perNet).toEqual({ cost: metric.at(1 / 2.5), netMass: { value: 100, unit: 'g' } });
     expect(metric.perServing?.serving).toEqual({ value: 40, unit: 'g' });
   });
   test('jam by its own density', () => {
@@ -467,44 +467,44 @@ describe('what an ounce, 100 g and a serving cost', () => {
       },
       products: [{ make: 'jam', from: 'peach', jar: 'pint', serving: '2 tbsp' }],
     });
-    const at = (part: number) => each(plan.units, plan.cost?.total.value ?? 0, part);
-    const net = valueIn(plan.jars?.netMass as Quantity<'mass'>, 'oz');
-    expect(plan.cost?.perNet).toEqual({ amount: at(1 / net), per: { value: 1, unit: 'oz' } });
-    const spoons = valueIn(plan.jars?.fillVolume as Quantity<'volume'>, 'tbsp');
-    expect(plan.cost?.perServing).toEqual({ amount: at(2 / spoons), serving: { value: 2, unit: 'tbsp' } });
+    const at = (part: number) => each(plan.units, plan.costs?.total.value ?? 0, part);
+    const net = valueIn(plan.canning?.netMass as Quantity<'mass'>, 'oz');
+    expect(plan.costs?.perNet).toEqual({ cost: at(1 / net), netMass: { value: 1, unit: 'oz' } });
+    const spoons = valueIn(plan.canning?.fillVolume as Quantity<'volume'>, 'tbsp');
+    expect(plan.costs?.perServing).toEqual({ cost: at(2 / spoons), serving: { value: 2, unit: 'tbsp' } });
     const { density } = sucroseDensity({ brix: 65, temperature: '20 degC' });
-    const grams = valueIn(plan.jars?.fillVolume as Quantity<'volume'>, 'mL') * valueIn(density, 'g/mL');
+    const grams = valueIn(plan.canning?.fillVolume as Quantity<'volume'>, 'mL') * valueIn(density, 'g/mL');
     expect(net).toBeCloseTo(grams / 28.349523125, 6);
   });
   test('a jar of sauce by the volume, said to be an estimate', () => {
     const sauce = rates({ make: 'jars', form: 'sauce', jar: 'quart', serving: '4 oz' });
     expect(sauce.perNet?.estimated).toBe(true);
-    expect(sauce.perServing?.amount.high.value).toBeGreaterThan(3 * (sauce.perNet?.amount.high.value ?? 0));
+    expect(sauce.perServing?.cost.high.value).toBeGreaterThan(3 * (sauce.perNet?.cost.high.value ?? 0));
   });
   test.each([
-    ['frozen', { make: 'frozen', size: '1 lb' }],
+    ['frozen', { make: 'frozen', packSize: '1 lb' }],
     ['leather', { make: 'leather' }],
   ])('%s has both', (_, product) => {
     const { perNet, perServing } = rates(product);
-    expect(perNet?.amount.low.value).toBeGreaterThan(0);
+    expect(perNet?.cost.low.value).toBeGreaterThan(0);
     expect(perServing?.customary).toBe(true);
   });
   test('vinegar and stock have no net weight, and stock is not served', () => {
     const plan = feasible({
-      ...apples({ make: 'dried', form: 'slices', size: '4 oz' }),
+      ...apples({ make: 'dried', form: 'slices', packSize: '4 oz' }),
       lots: [{ food: 'apple', raw: '90 lb', price: '20 USD' }],
       products: [
-        { make: 'dried', from: 'apple', form: 'slices', size: '4 oz' },
+        { make: 'dried', from: 'apple', form: 'slices', packSize: '4 oz' },
         { make: 'jars', from: 'apple', form: 'slices', jar: 'quart' },
         { make: 'vinegar', from: 'apple', least: 1 },
         { make: 'jelly stock', from: 'apple', least: 1 },
       ],
     });
     const [vinegar, stock] = ['vinegar', 'stock'].map((makes) => plan.products.find((each) => each.makes === makes));
-    expect(vinegar?.cost).toMatchObject({ perServing: { serving: { value: 1, unit: 'tbsp' } } });
-    expect(vinegar?.cost?.perNet).toBeUndefined();
-    expect(stock?.cost?.perNet).toBeUndefined();
-    expect(stock?.cost?.perServing).toBeUndefined();
+    expect(vinegar?.costs).toMatchObject({ perServing: { serving: { value: 1, unit: 'tbsp' } } });
+    expect(vinegar?.costs?.perNet).toBeUndefined();
+    expect(stock?.costs?.perNet).toBeUndefined();
+    expect(stock?.costs?.perServing).toBeUndefined();
   });
 });
 
@@ -518,20 +518,20 @@ describe('prices of zero and below', () => {
         lids: { count: 20, price },
         bags: { price },
         pantry: [{ item: 'sugar', amount: '10 lb', price }],
-        energy: { stove: 'electric', electricity: price, gas: price },
+        utilities: { stove: 'electric', electricity: price, gas: price },
         wage: price,
       },
       products: input.products,
     }) as unknown as PlanDayInput;
   test('what was free costs nothing, in all of its figures', () => {
     const plan = feasible(priced('0 USD'));
-    const { notPriced, ...kinds } = plan.cost ?? {};
+    const { notPriced, ...kinds } = plan.costs ?? {};
     for (const money of Object.values(kinds)) expect(money).toEqual(usd(0));
     // free is a price
     expect(notPriced).toEqual([]);
     const nothing = { low: usd(0), likely: usd(0), high: usd(0) };
-    expect(plan.products[0]?.cost).toMatchObject({ lines: [], total: usd(0), perUnit: nothing });
-    expect(Object.is(plan.products[0]?.cost?.perUnit.low.value, 0)).toBe(true);
+    expect(plan.products[0]?.costs).toMatchObject({ lines: [], total: usd(0), perUnit: nothing });
+    expect(Object.is(plan.products[0]?.costs?.perUnit.low.value, 0)).toBe(true);
     // nothing is cheaper than nothing: as much as there is
     const least = feasible({ ...priced('0 USD'), aim: 'least cost' });
     expect(least.products[0]?.units.promised).toBe(plan.products[0]?.units.promised);
@@ -550,22 +550,22 @@ describe('prices of zero and below', () => {
     below('kitchen.pantry[0].price', {
       kitchen: { ...kitchen, pantry: [{ item: 'pectin', amount: '1 oz', price: '-1 USD' }] },
     }),
-    below('kitchen.energy.electricity', { kitchen: { ...kitchen, energy: { electricity: '-0.3 USD' } } }),
-    below('kitchen.energy.gas', { kitchen: { ...kitchen, energy: { gas: { value: -1, unit: 'USD' } } } }),
-    below('kitchen.energy.dryerPower', { kitchen: { ...kitchen, energy: { dryerPower: '0 W' } } }),
-    below('kitchen.energy.freezeDryerPower', { kitchen: { ...kitchen, energy: { freezeDryerPower: '101 kW' } } }),
+    below('kitchen.utilities.electricity', { kitchen: { ...kitchen, utilities: { electricity: '-0.3 USD' } } }),
+    below('kitchen.utilities.gas', { kitchen: { ...kitchen, utilities: { gas: { value: -1, unit: 'USD' } } } }),
+    below('kitchen.utilities.dryerPower', { kitchen: { ...kitchen, utilities: { dryerPower: '0 W' } } }),
+    below('kitchen.utilities.freezeDryerPower', { kitchen: { ...kitchen, utilities: { freezeDryerPower: '101 kW' } } }),
     below('kitchen.wage', { kitchen: { ...kitchen, wage: '-12 USD' } }),
     below('products[0].serving', { products: [{ ...product, serving: '0 oz' }] }),
   ])('%s', (path, parts) => {
     expect(codeText(() => planDay({ ...input, ...parts } as never))).toBe(`OUT_OF_RANGE ${path}`);
   });
   test.each([
-    ['UNKNOWN_NAME kitchen.energy.stove', { kitchen: { ...kitchen, energy: { stove: 'wood' } } }],
+    ['UNKNOWN_NAME kitchen.utilities.stove', { kitchen: { ...kitchen, utilities: { stove: 'wood' } } }],
     ['UNKNOWN_NAME kitchen.pantry[0].item', { kitchen: { ...kitchen, pantry: [{ item: 'honey', amount: '1 lb' }] } }],
-    ['UNKNOWN_FIELD kitchen.energy.oil', { kitchen: { ...kitchen, energy: { oil: '1 USD' } } }],
+    ['UNKNOWN_FIELD kitchen.utilities.oil', { kitchen: { ...kitchen, utilities: { oil: '1 USD' } } }],
     ['CONTRADICTION kitchen.wage', { kitchen: { ...kitchen, wage: '9 EUR' } }],
     ['CONTRADICTION kitchen.bags.price', { kitchen: { ...kitchen, bags: { price: '9 EUR' } } }],
-    ['CONTRADICTION kitchen.energy.gas', { kitchen: { ...kitchen, energy: { gas: '9 EUR' } } }],
+    ['CONTRADICTION kitchen.utilities.gas', { kitchen: { ...kitchen, utilities: { gas: '9 EUR' } } }],
     ['UNKNOWN_NAME products[0].pectin', { products: [{ ...product, make: 'jam', pectin: 'yes' }] }],
     ['WRONG_TYPE products[0].pectin', { products: [{ ...product, make: 'jam', pectin: 1 }] }],
     ['CONTRADICTION products[0].pectin', { products: [{ ...product, pectin: true }] }],

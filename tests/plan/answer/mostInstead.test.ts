@@ -19,7 +19,7 @@ const day = (leasts: readonly number[], more: Partial<PlanDayInput['kitchen']> =
   },
   products: [
     { make: 'jars', from: 'peaches', form: 'halves', pack: 'hot', jar: 'quart', least: leasts[0] ?? 0 },
-    { make: 'frozen', from: 'peaches', size: '1 lb', least: leasts[1] ?? 0 },
+    { make: 'frozen', from: 'peaches', packSize: '1 lb', least: leasts[1] ?? 0 },
   ],
 });
 const noPlan = (input: PlanDayInput): InfeasibleDay => {
@@ -38,22 +38,22 @@ describe('what could be promised instead', () => {
   test('by the lot: 30 lb give ten quarts at the low end', () => {
     const input = day([14]);
     const { most } = noPlan(input);
-    expect(most).toEqual([{ name: NAMES[0], least: 14, promised: 10, proven: true }]);
+    expect(most).toEqual([{ name: NAMES[0], least: 14, count: 10, proven: true }]);
     expect(planDay(asking(input, input.products, 'peach halves in quarts', 10)).feasible).toBe(true);
     expect(planDay(asking(input, input.products, 'peach halves in quarts', 11)).feasible).toBe(false);
   });
   test('by the stock of jars, which holds at the high end', () => {
     const input = day([6], { jars: [{ jar: 'quart', count: 6 }] });
     const [first] = noPlan(input).most;
-    expect(first?.promised).toBeLessThan(6);
-    expect(planDay(asking(input, input.products, NAMES[0] as string, first?.promised ?? 0)).feasible).toBe(true);
+    expect(first?.count).toBeLessThan(6);
+    expect(planDay(asking(input, input.products, NAMES[0] as string, first?.count ?? 0)).feasible).toBe(true);
   });
   test('each of two that conflict, with the other kept', () => {
     const input = day([6, 18]);
     const { conflicts, most } = noPlan(input);
     expect(conflicts).toHaveLength(2);
     expect(most.map(({ name }) => name)).toEqual(NAMES);
-    for (const { name, least, promised } of most) {
+    for (const { name, least, count: promised } of most) {
       expect(promised).toBeLessThan(least);
       expect(planDay(asking(input, input.products, name, promised)).feasible).toBe(true);
       expect(planDay(asking(input, input.products, name, promised + 1)).feasible).toBe(false);
@@ -64,14 +64,14 @@ describe('what could be promised instead', () => {
     const { reason, most } = noPlan(input);
     const [first] = most;
     expect(['no-order-of-work', 'too-much']).toContain(reason.code);
-    expect(first?.promised).toBeLessThan(7);
-    expect(planDay(asking(input, input.products, NAMES[0] as string, first?.promised ?? 0)).feasible).toBe(true);
+    expect(first?.count).toBeLessThan(7);
+    expect(planDay(asking(input, input.products, NAMES[0] as string, first?.count ?? 0)).feasible).toBe(true);
   });
   test('of what cannot be made here: none, where the rest can be', () => {
     const input = day([3, 2], { canners: [] });
     expect(noPlan(input)).toMatchObject({
       reason: { code: 'cannot-be-made' },
-      most: [{ name: 'peach halves in quarts', least: 3, promised: 0, proven: true }],
+      most: [{ name: 'peach halves in quarts', least: 3, count: 0, proven: true }],
     });
     expect(planDay(asking(input, input.products, NAMES[0] as string, 0)).feasible).toBe(true);
   });
@@ -85,7 +85,7 @@ describe('what could be promised instead', () => {
     const input = day([14]);
     const [jars] = input.products;
     const whole = { ...input, products: [{ ...jars, smallest: 12 }] } as PlanDayInput;
-    expect(noPlan(whole).most).toEqual([{ name: NAMES[0], least: 14, promised: 0, proven: true }]);
+    expect(noPlan(whole).most).toEqual([{ name: NAMES[0], least: 14, count: 0, proven: true }]);
   });
 });
 
@@ -102,7 +102,7 @@ test('whatever is promised instead has a plan', () => {
       const input = day([jars, packs], { hours: { value: hours, unit: 'h' } }, pounds);
       const plan = planDay(input);
       if (plan.feasible) return;
-      for (const { name, least, promised } of plan.most) {
+      for (const { name, least, count: promised } of plan.most) {
         told += 1;
         expect(promised).toBeLessThan(least);
         expect(planDay(asking(input, input.products, name, promised)).feasible).toBe(true);

@@ -51,8 +51,8 @@ test.each([
 test('least cost: what is dearer is not made, and with no pay for making only musts are', () => {
   const lots = [{ food: 'peach', raw: '30 lb', price: '20 USD' }];
   const products = [
-    { make: 'frozen', from: 'peach', size: '2 lb' },
-    { make: 'frozen', from: 'peach', size: '1 lb' },
+    { make: 'frozen', from: 'peach', packSize: '2 lb' },
+    { make: 'frozen', from: 'peach', packSize: '1 lb' },
   ];
   const reasons = (aim: unknown, more: object = {}) => {
     const plan = planDay({ lots, kitchen, products: [products[0], { ...products[1], ...more }], aim } as never);
@@ -61,7 +61,7 @@ test('least cost: what is dearer is not made, and with no pay for making only mu
   const cost = 'it would not lower the cost of each jar or pack promised';
   expect(reasons('least cost')).toEqual([`peach slices, frozen, 2 lb: ${cost}`]);
   const must = 'nothing requires it, and it would take time or money';
-  expect(reasons({ cost: 1 }, { least: 2 })).toEqual([`peach slices, frozen, 2 lb: ${must}`]);
+  expect(reasons({ money: 1 }, { least: 2 })).toEqual([`peach slices, frozen, 2 lb: ${must}`]);
 });
 test('another lot that goes into it has too little', () => {
   const { activities, capacity } = randomKitchen(1, { lots: 3, products: 4 });

@@ -10,9 +10,9 @@ describe('minutes at the pot', () => {
     });
     const [product] = plan.products;
     const cooked = plan.schedule.tasks.filter(({ kind }) => kind === 'cook');
-    const minutes = cooked.map(({ start, end }) => end - start);
-    expect(product?.pots?.minutesEach).toBe(Math.max(...minutes));
-    expect(product?.pots?.minutesEach).toBeGreaterThan(product?.pots?.leastEach ?? 0);
+    const minutes = cooked.map(({ startMinute: start, endMinute: end }) => end - start);
+    expect(product?.cooking?.minutesEach).toBe(Math.max(...minutes));
+    expect(product?.cooking?.minutesEach).toBeGreaterThan(product?.cooking?.leastEach ?? 0);
     expect(product?.handsMinutes.stir).toBe(minutes.reduce((sum, each) => sum + each, 0));
   });
 });

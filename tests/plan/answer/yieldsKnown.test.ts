@@ -16,7 +16,7 @@ const day = (
   const plan = planDay({
     lots: [{ food: 'peach', raw: '20 kg', ...lot } as PlanDayInput['lots'][number]],
     kitchen: { elevation: '100 m', hours: '10 h', freezer: { room: '500 L' } },
-    products: [{ make: 'frozen', from: 'peach', form: 'slices', size: '500 g', worth: 1 }],
+    products: [{ make: 'frozen', from: 'peach', form: 'slices', packSize: '500 g', worth: 1 }],
     oneMore: true,
     ...more,
   });

@@ -16,35 +16,35 @@ describe('every plan of 220 small kitchens passes', () => {
       expect(checkSchedule(plan).broken, `kitchen ${seed}`).toEqual([]);
       // said again without the checker: no filling ends more than 20 minutes before the next load of its product
       const of = (kind: string, name: string) =>
-        plan.schedule.tasks.filter((task) => task.kind === kind && task.products.includes(name));
-      for (const { name } of plan.products.filter(({ jars }) => jars !== undefined)) {
-        for (const { end } of of('fill', name)) {
-          const next = Math.min(...of('can', name).flatMap(({ start }) => (start >= end ? [start] : [])));
+        plan.schedule.tasks.filter((task) => task.kind === kind && task.forProducts.includes(name));
+      for (const { name } of plan.products.filter(({ canning: jars }) => jars !== undefined)) {
+        for (const { endMinute: end } of of('fill', name)) {
+          const next = Math.min(...of('can', name).flatMap(({ startMinute: start }) => (start >= end ? [start] : [])));
           expect(next - end, `kitchen ${seed}: ${name}`).toBeLessThanOrEqual(20);
         }
       }
     }
   });
   test('most of them can something, some of it two products in one load, and some loads are less than full', () => {
-    const canned = plans.filter(({ products }) => products.some(({ jars }) => jars !== undefined));
+    const canned = plans.filter(({ products }) => products.some(({ canning: jars }) => jars !== undefined));
     expect(plans.length).toBe(220);
     expect(canned.length).toBeGreaterThan(180);
     const loads = plans.flatMap(({ schedule }) => schedule.tasks.filter(({ kind }) => kind === 'can'));
-    expect(loads.some(({ products }) => products.length > 1)).toBe(true);
+    expect(loads.some(({ forProducts: products }) => products.length > 1)).toBe(true);
     expect(loads.some(({ units }) => (units?.count ?? 0) > 9)).toBe(true);
   });
 });
 
 /** A day by hand: cut 20, cook 20, fill 14, can 60; a second load an hour later. */
 const hand = { hands: 1, burners: 2 };
-const used = (resource: string, amount = 1) => ({ resource, amount });
+const used = (resource: string, used = 1) => ({ resource, used });
 const jars = { count: 7, unit: 'quart jar' };
 const task = (kind: ScheduledTask['kind'], start: number, end: number, more: Partial<ScheduledTask> = {}) => ({
   kind,
   what: 'peaches',
-  products: ['peaches'],
-  start,
-  end,
+  forProducts: ['peaches'],
+  startMinute: start,
+  endMinute: end,
   uses: kind === 'prepare' || kind === 'fill' ? [used('hands')] : kind === 'cook' ? [used('pot')] : [used('canner')],
   unattended: false,
   ...more,
@@ -60,11 +60,11 @@ const good = [
 ];
 const day = (tasks: readonly object[], to = 200) => ({
   tasks,
-  windows: [{ day: 0, from: 0, to }],
+  windows: [{ day: 0, startMinute: 0, endMinute: to }],
   resources: [
-    ...Object.entries(hand).map(([resource, amount]) => used(resource, amount)),
-    used('pot'),
-    used('canner'),
+    ...Object.entries(hand).map(([resource, available]) => ({ resource, available })),
+    { resource: 'pot', available: 1 },
+    { resource: 'canner', available: 1 },
     { resource: 'freezer' },
   ],
 });
@@ -76,7 +76,7 @@ const LIFTS: readonly string[] = ['can', 'load', 'unload'];
 const moved = (kind: string, by: number) =>
   good.map((each) =>
     each.kind === kind || (kind === 'can' && LIFTS.includes(each.kind))
-      ? { ...each, start: each.start + by, end: each.end + by }
+      ? { ...each, startMinute: each.startMinute + by, endMinute: each.endMinute + by }
       : each,
   );
 
@@ -92,15 +92,19 @@ describe('a day by hand', () => {
     ['cooked before it is cut', moved('prepare', 5), ['overlap', 'order']],
     ['cut more than an hour before', [...moved('prepare', 0)].map(late(62)), ['wait']],
     ['cooked and not filled at once', moved('cook', -0).map(shiftFill(2)), ['wait']],
-    ['two things in one pot', [...good, task('cook', 30, 50, { products: ['plums'] })], ['overlap']],
+    ['two things in one pot', [...good, task('cook', 30, 50, { forProducts: ['plums'] })], ['overlap']],
     [
       'what is not there',
-      [...good, task('cook', 60, 70, { products: ['plums'], uses: [used('kettle')] })],
+      [...good, task('cook', 60, 70, { forProducts: ['plums'], uses: [used('kettle')] })],
       ['overlap'],
     ],
     ['a canner heated for nothing', [...good, task('heat canner', 120, 140)], ['order']],
-    ['dried packed before it is dry', [...good, task('pack', 150, 160, { products: ['pears'] })], ['overlap', 'order']],
-    ['ends before it starts', [...good, task('pack', 160, 150, { products: ['pears'] })], ['order']],
+    [
+      'dried packed before it is dry',
+      [...good, task('pack', 150, 160, { forProducts: ['pears'] })],
+      ['overlap', 'order'],
+    ],
+    ['ends before it starts', [...good, task('pack', 160, 150, { forProducts: ['pears'] })], ['order']],
     ['fewer jars filled than canned', good.filter(({ kind }) => kind !== 'fill'), ['order']],
   ] as const)('%s', (_, tasks, expected) => {
     const found = rules(tasks);
@@ -108,24 +112,26 @@ describe('a day by hand', () => {
   });
   test('after the hours, and what goes on by itself started at night', () => {
     expect(rules(good, 100)).toEqual(['hours']);
-    const dry = task('dry', 210, 600, { products: ['pears'], unattended: true, uses: [] });
+    const dry = task('dry', 210, 600, { forProducts: ['pears'], unattended: true, uses: [] });
     expect(rules([...good, dry])).toEqual(['hours']);
     expect(rules([...good, { ...dry, start: 190 }])).toEqual([]);
   });
   test('what is not limited is never too much', () => {
-    const freeze = task('freeze', 60, 600, { products: ['pears'], unattended: true, uses: [used('freezer', 99)] });
+    const freeze = task('freeze', 60, 600, { forProducts: ['pears'], unattended: true, uses: [used('freezer', 99)] });
     expect(rules([...good, freeze])).toEqual([]);
   });
 });
 /** Everything but the cutting later. */
 function late(by: number) {
-  return (each: { kind: string; start: number; end: number }) =>
-    each.kind === 'prepare' ? each : { ...each, start: each.start + by, end: each.end + by };
+  return (each: (typeof good)[number]) =>
+    each.kind === 'prepare' ? each : { ...each, startMinute: each.startMinute + by, endMinute: each.endMinute + by };
 }
 /** The filling, and what follows it, later. */
 function shiftFill(by: number) {
-  return (each: { kind: string; start: number; end: number }) =>
-    each.kind === 'fill' || LIFTS.includes(each.kind) ? { ...each, start: each.start + by, end: each.end + by } : each;
+  return (each: (typeof good)[number]) =>
+    each.kind === 'fill' || LIFTS.includes(each.kind)
+      ? { ...each, startMinute: each.startMinute + by, endMinute: each.endMinute + by }
+      : each;
 }
 
 describe('a plan that is tampered with', () => {
@@ -145,16 +151,26 @@ describe('a plan that is tampered with', () => {
   test('is found out', () => {
     expect(checkSchedule(plan).broken).toEqual([]);
     expect(checkSchedule(plan.schedule).broken).toEqual([]);
-    const inJars = new Set(plan.products.flatMap(({ name, jars }) => (jars === undefined ? [] : [name])));
+    const inJars = new Set(plan.products.flatMap(({ name, canning: jars }) => (jars === undefined ? [] : [name])));
     const filling = plan.schedule.tasks.findIndex(
-      ({ kind, products }) => kind === 'fill' && products.some((name) => inJars.has(name)),
+      ({ kind, forProducts: products }) => kind === 'fill' && products.some((name) => inJars.has(name)),
     );
-    expect(ruleOf(first('can'), ({ start }) => ({ end: start + 1 }))).toContain('work');
-    expect(ruleOf(first('can'), ({ start, end }) => ({ start: start + 25, end: end + 25 }))).toContain('wait');
+    expect(ruleOf(first('can'), ({ startMinute: start }) => ({ endMinute: start + 1 }))).toContain('work');
+    expect(
+      ruleOf(first('can'), ({ startMinute: start, endMinute: end }) => ({
+        startMinute: start + 25,
+        endMinute: end + 25,
+      })),
+    ).toContain('wait');
     expect(ruleOf(filling, ({ units }) => ({ units: { count: (units?.count ?? 0) - 1, unit: 'jar' } }))).toContain(
       'work',
     );
-    expect(ruleOf(first('prepare'), ({ start, end }) => ({ start: start - 1e4, end: end - 1e4 }))).toContain('hours');
+    expect(
+      ruleOf(first('prepare'), ({ startMinute: start, endMinute: end }) => ({
+        startMinute: start - 1e4,
+        endMinute: end - 1e4,
+      })),
+    ).toContain('hours');
   });
 });
 
@@ -164,18 +180,20 @@ test.each(GARBAGE.map((each) => [each]))('no order of work: %j', (garbage) => {
 test('wrong fields are named', () => {
   const bad = (more: object) => codeText(() => checkSchedule({ ...day(good), ...more }));
   expect(bad({ tasks: [1] })).toBe('WRONG_TYPE tasks[0]');
-  expect(bad({ tasks: [{ ...good[0], start: 'soon' }] })).toBe('WRONG_TYPE tasks[0].start');
-  expect(bad({ tasks: [{ ...good[0], end: Number.NaN }] })).toBe('OUT_OF_RANGE tasks[0].end');
-  expect(bad({ tasks: [{ ...good[0], uses: [{ resource: 'hands', amount: -1 }] }] })).toBe(
-    'OUT_OF_RANGE tasks[0].uses[0].amount',
+  expect(bad({ tasks: [{ ...good[0], startMinute: 'soon' }] })).toBe('WRONG_TYPE tasks[0].startMinute');
+  expect(bad({ tasks: [{ ...good[0], endMinute: Number.NaN }] })).toBe('OUT_OF_RANGE tasks[0].endMinute');
+  expect(bad({ tasks: [{ ...good[0], uses: [{ resource: 'hands', used: -1 }] }] })).toBe(
+    'OUT_OF_RANGE tasks[0].uses[0].used',
   );
   expect(bad({ tasks: [{ ...good[3], units: { count: 1.5, unit: 'jar' } }] })).toBe(
     'OUT_OF_RANGE tasks[0].units.count',
   );
-  expect(bad({ windows: [{ day: 0.5, from: 0, to: 9 }] })).toBe('OUT_OF_RANGE windows[0].day');
+  expect(bad({ windows: [{ day: 0.5, startMinute: 0, endMinute: 9 }] })).toBe('OUT_OF_RANGE windows[0].day');
   expect(bad({ tasks: [{ ...good[0], who: 'cook' }] })).toBe('WRONG_TYPE tasks[0].who');
-  expect(bad({ tasks: [{ ...good[0], atLeast: -1 }] })).toBe('OUT_OF_RANGE tasks[0].atLeast');
-  expect(bad({ resources: [{ resource: 'canner', busyUntil: 'noon' }] })).toBe('WRONG_TYPE resources[0].busyUntil');
+  expect(bad({ tasks: [{ ...good[0], leastMinutes: -1 }] })).toBe('OUT_OF_RANGE tasks[0].leastMinutes');
+  expect(bad({ resources: [{ resource: 'canner', busyUntilMinute: 'noon' }] })).toBe(
+    'WRONG_TYPE resources[0].busyUntilMinute',
+  );
   expect(bad({ tasks: Array(10_001).fill(good[0]) })).toBe('TOO_MUCH tasks');
   expect(bad({ resources: undefined })).toBe('MISSING resources');
   expect(codeText(() => checkSchedule({ feasible: false }))).toBe('CONTRADICTION feasible');

@@ -8,7 +8,9 @@ const orders = Array.from({ length: 64 }, (_, index) => orderOf(8 + index)).filt
   (each): each is DaySchedule => each !== undefined,
 );
 const canned = (schedule: DaySchedule, task: ScheduledTask) =>
-  schedule.tasks.some(({ kind, products }) => kind === 'can' && products.some((name) => task.products.includes(name)));
+  schedule.tasks.some(
+    ({ kind, forProducts: products }) => kind === 'can' && products.some((name) => task.forProducts.includes(name)),
+  );
 
 /**
  * The first order of work that has such a task, with that task changed, or taken out.
@@ -30,7 +32,10 @@ function changed(
   throw new Error('no order of work has such a task');
 }
 const is = (kind: ScheduledTask['kind']) => (task: ScheduledTask) => task.kind === kind;
-const by = (minutes: number) => (task: ScheduledTask) => ({ start: task.start + minutes, end: task.end + minutes });
+const by = (minutes: number) => (task: ScheduledTask) => ({
+  startMinute: task.startMinute + minutes,
+  endMinute: task.endMinute + minutes,
+});
 const gone = () => undefined;
 
 test('the orders of work stand as they are', () => {
@@ -42,7 +47,7 @@ test('the orders of work stand as they are', () => {
 const MISTAKES: readonly (readonly [string, DaySchedule, RegExp])[] = [
   [
     'more hands than there are',
-    changed(is('prepare'), () => ({ uses: [{ resource: 'hands', amount: 4 }] })),
+    changed(is('prepare'), () => ({ uses: [{ resource: 'hands', used: 4 }] })),
     /^overlap: hands: \d+ in use/,
   ],
   [
@@ -50,16 +55,20 @@ const MISTAKES: readonly (readonly [string, DaySchedule, RegExp])[] = [
     changed(is('cook'), ({ uses }) => ({ uses: [...uses, ...uses] })),
     /^overlap: (pot \d|burners): 2 in use, there is 1/,
   ],
-  ['what is not there', changed(is('cook'), () => ({ uses: [{ resource: 'kettle', amount: 1 }] })), /^overlap: kettle/],
+  ['what is not there', changed(is('cook'), () => ({ uses: [{ resource: 'kettle', used: 1 }] })), /^overlap: kettle/],
   [
     'one person at two things',
     changed(
-      ({ who, start, end }, { tasks }) =>
+      ({ who, startMinute: start, endMinute: end }, { tasks }) =>
         who?.length === 1 &&
-        tasks.some((task) => task.who?.length === 1 && task.who[0] !== who[0] && task.start < end && task.end > start),
-      ({ who, start, end }, { tasks }) => {
+        tasks.some(
+          (task) =>
+            task.who?.length === 1 && task.who[0] !== who[0] && task.startMinute < end && task.endMinute > start,
+        ),
+      ({ who, startMinute: start, endMinute: end }, { tasks }) => {
         const other = tasks.find(
-          (task) => task.who?.length === 1 && task.who[0] !== who?.[0] && task.start < end && task.end > start,
+          (task) =>
+            task.who?.length === 1 && task.who[0] !== who?.[0] && task.startMinute < end && task.endMinute > start,
         );
         return { who: other?.who as readonly string[] };
       },
@@ -78,9 +87,12 @@ const MISTAKES: readonly (readonly [string, DaySchedule, RegExp])[] = [
   [
     'work in a break',
     changed(
-      ({ kind, end }, { windows: [first, second] }) =>
-        kind === 'prepare' && second?.day === 0 && end <= (first?.to ?? 0),
-      ({ start, end }, { windows: [first] }) => ({ start: first?.to ?? 0, end: (first?.to ?? 0) + end - start }),
+      ({ kind, endMinute: end }, { windows: [first, second] }) =>
+        kind === 'prepare' && second?.day === 0 && end <= (first?.endMinute ?? 0),
+      ({ startMinute: start, endMinute: end }, { windows: [first] }) => ({
+        startMinute: first?.endMinute ?? 0,
+        endMinute: (first?.endMinute ?? 0) + end - start,
+      }),
     ),
     /^hours: prepare/,
   ],
@@ -96,7 +108,11 @@ const MISTAKES: readonly (readonly [string, DaySchedule, RegExp])[] = [
     'a canner at night',
     changed(
       ({ kind }) => kind === 'can',
-      ({ start, end }) => ({ start: start - 3000, end: end - 3000, throughBreak: true }),
+      ({ startMinute: start, endMinute: end }) => ({
+        startMinute: start - 3000,
+        endMinute: end - 3000,
+        throughBreak: true,
+      }),
     ),
     /^hours: can/,
   ],
@@ -111,7 +127,7 @@ const MISTAKES: readonly (readonly [string, DaySchedule, RegExp])[] = [
     'filled before it is cooked',
     changed(
       (task, schedule) => task.kind === 'cook' && canned(schedule, task),
-      ({ end }) => ({ end: end + 5 }),
+      ({ endMinute: end }) => ({ endMinute: end + 5 }),
     ),
     /^order: .*fill before it is cooked/,
   ],
@@ -119,8 +135,9 @@ const MISTAKES: readonly (readonly [string, DaySchedule, RegExp])[] = [
     'cooked, and not filled at once',
     changed(
       (task, { tasks }) =>
-        task.kind === 'cook' && !tasks.some(({ kind, start }) => kind === 'keep hot' && start === task.end),
-      ({ end }) => ({ end: end - 3 }),
+        task.kind === 'cook' &&
+        !tasks.some(({ kind, startMinute: start }) => kind === 'keep hot' && start === task.endMinute),
+      ({ endMinute: end }) => ({ endMinute: end - 3 }),
     ),
     /^wait: .*cooked, then waits 3 min/,
   ],
@@ -142,7 +159,7 @@ const MISTAKES: readonly (readonly [string, DaySchedule, RegExp])[] = [
     'a soak cut short',
     changed(
       ({ kind, units }) => kind === 'stand' && units === undefined,
-      ({ start, end }) => ({ start: start + 10, end }),
+      ({ startMinute: start, endMinute: end }) => ({ startMinute: start + 10, endMinute: end }),
     ),
     /^wait: .*stand for \d+ min, at least/,
   ],
@@ -150,31 +167,38 @@ const MISTAKES: readonly (readonly [string, DaySchedule, RegExp])[] = [
     'a soak that is left standing',
     changed(
       ({ kind, units }) => kind === 'stand' && units === undefined,
-      ({ start }) => ({ start: start - 100 }),
+      ({ startMinute: start }) => ({ startMinute: start - 100 }),
     ),
     /^wait: .*stand for \d+ min, at most/,
   ],
   [
     'no soak at all',
-    changed(({ kind, units, atLeast = 0 }) => kind === 'stand' && units === undefined && atLeast > 60, gone),
+    changed(
+      ({ kind, units, leastMinutes: atLeast = 0 }) => kind === 'stand' && units === undefined && atLeast > 60,
+      gone,
+    ),
     /^wait: .*prepared, then waits/,
   ],
-  ['a crock opened early', changed(is('ferment'), ({ end }) => ({ end: end - 1440 })), /^wait: .*ferment for/],
+  [
+    'a crock opened early',
+    changed(is('ferment'), ({ endMinute: end }) => ({ endMinute: end - 1440 })),
+    /^wait: .*ferment for/,
+  ],
   [
     'a pot kept hot for too long',
-    changed(is('keep hot'), ({ end }) => ({ end: end + 61 })),
+    changed(is('keep hot'), ({ endMinute: end }) => ({ endMinute: end + 61 })),
     /^wait: .*kept hot for \d+ min, at most 60/,
   ],
   [
     'a pot kept hot that was not cooked',
-    changed(is('keep hot'), ({ start }) => ({ start: start + 1 })),
+    changed(is('keep hot'), ({ startMinute: start }) => ({ startMinute: start + 1 })),
     /^order: .*not cooked in that pot/,
   ],
   ['freeze-dried before it is there', changed(is('freeze-dry'), by(-3000)), /^order: .*freeze-dry before it is ready/],
   ['packed before it is dry', changed(is('pack'), by(-3000)), /^order: .*packed before it is dry/],
   [
     'the end before the start',
-    changed(is('prepare'), ({ start }) => ({ end: start - 1 })),
+    changed(is('prepare'), ({ startMinute: start }) => ({ endMinute: start - 1 })),
     /^order: .*ends before it starts/,
   ],
 ];
@@ -188,7 +212,7 @@ describe('what a scheduler could get wrong is found', () => {
     const schedule = orders.find(({ tasks }) => tasks.some(({ kind }) => kind === 'dry')) as DaySchedule;
     const dry = schedule.tasks.find(({ kind }) => kind === 'dry') as ScheduledTask;
     const resources = schedule.resources.map((each) =>
-      each.resource === 'dryer trays' ? { ...each, busyUntil: dry.start + 1 } : each,
+      each.resource === 'dryer trays' ? { ...each, busyUntilMinute: dry.startMinute + 1 } : each,
     );
     expect(brokenRules({ ...schedule, resources }).map(({ text }) => text)).toEqual([
       expect.stringContaining('dryer trays still runs'),
@@ -199,18 +223,18 @@ describe('what a scheduler could get wrong is found', () => {
       (['fill', 'load', 'can', 'unload'] as const).map((kind) => ({
         kind,
         what: 'peaches',
-        products: ['peaches'],
+        forProducts: ['peaches'],
         units: { count: 1, unit: 'jar' },
-        start: kind === 'fill' ? at - 1 : kind === 'unload' ? at + 40 : at,
-        end: kind === 'fill' ? at : kind === 'load' ? at + 1 : at + 41,
-        uses: [{ resource: kind === 'can' ? 'canner' : 'hands', amount: 1 }],
+        startMinute: kind === 'fill' ? at - 1 : kind === 'unload' ? at + 40 : at,
+        endMinute: kind === 'fill' ? at : kind === 'load' ? at + 1 : at + 41,
+        uses: [{ resource: kind === 'can' ? 'canner' : 'hands', used: 1 }],
         unattended: false,
       }));
-    const heat = { ...(load(30)[2] as ScheduledTask), kind: 'heat canner' as const, start: 0, end: 30 };
+    const heat = { ...(load(30)[2] as ScheduledTask), kind: 'heat canner' as const, startMinute: 0, endMinute: 30 };
     const order = (second: number) => ({
       tasks: [heat, ...load(30), ...load(second)],
-      windows: [{ day: 0, from: 0, to: 600 }],
-      resources: ['hands', 'canner'].map((resource) => ({ resource, amount: 1 })),
+      windows: [{ day: 0, startMinute: 0, endMinute: 600 }],
+      resources: ['hands', 'canner'].map((resource) => ({ resource, available: 1 })),
     });
     expect(brokenRules(order(120))).toEqual([]);
     expect(brokenRules(order(140)).map(({ text }) => text)).toEqual([expect.stringContaining('not heated again')]);

@@ -11,6 +11,9 @@ export function orderOf(seed: number): DaySchedule | undefined {
   const schedule = scheduleJobs(jobs, means, windows, { looks: 3e5 });
   if (schedule === undefined) return undefined;
   const last = windows[windows.length - 1] as (typeof windows)[number];
-  const to = Math.max(last.to, ...schedule.tasks.map(({ start, end, unattended }) => (unattended ? start : end)));
-  return { ...schedule, windows: [...windows.slice(0, -1), { ...last, to }] };
+  const to = Math.max(
+    last.endMinute,
+    ...schedule.tasks.map(({ startMinute: start, endMinute: end, unattended }) => (unattended ? start : end)),
+  );
+  return { ...schedule, windows: [...windows.slice(0, -1), { ...last, endMinute: to }] };
 }

@@ -144,10 +144,10 @@ export function randomWork(seed: number): { jobs: Job[]; means: Means; windows: 
     const rest = from + whole(150, Math.max(151, minutes - 120));
     return kind === 'breaks' || random() < 0.2
       ? [
-          { day: index, from, to: rest },
-          { day: index, from: rest + whole(15, 60), to: from + minutes + 60 },
+          { day: index, startMinute: from, endMinute: rest },
+          { day: index, startMinute: rest + whole(15, 60), endMinute: from + minutes + 60 },
         ]
-      : [{ day: index, from, to: from + minutes }];
+      : [{ day: index, startMinute: from, endMinute: from + minutes }];
   };
   const minutes = 60 * whole(6, 12);
   return { jobs, means, windows: random() < 0.3 ? [...day(0, minutes), ...day(1, 480)] : day(0, minutes) };

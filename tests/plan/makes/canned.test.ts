@@ -22,7 +22,7 @@ const halves = { make: 'jars', form: 'halves', pack: 'hot', jar: 'quart', method
 describe('jars by the tested process of their recipe', () => {
   test('minutes by the place, never fewer higher up', () => {
     const minutes = (feet: number) =>
-      productOf('peach', halves, { elevation: { value: feet, unit: 'ft' } }).jars?.minutes ?? 0;
+      productOf('peach', halves, { elevation: { value: feet, unit: 'ft' } }).canning?.minutes ?? 0;
     // quarts of hot-packed halves: 25 min to 1,000 ft, 30 to 3,000, 35 to 6,000, 40 above
     expect([500, 2000, 4000, 7000].map(minutes)).toEqual([25, 30, 35, 40]);
     fc.assert(
@@ -34,7 +34,7 @@ describe('jars by the tested process of their recipe', () => {
     );
   });
   test('headspace and what to do with a part-filled jar', () => {
-    const { jars, steps } = productOf('peach', halves);
+    const { canning: jars, directions: steps } = productOf('peach', halves);
     expect(jars?.headspace).toEqual({ value: 0.5, unit: 'in' });
     expect(steps.join(' ')).toContain('Leave 1/2 in of headspace');
     expect(steps).toContain('A part-filled last jar to the fridge, not into the canner.');
@@ -45,7 +45,7 @@ describe('jars by the tested process of their recipe', () => {
       expect(out?.reason.code, food).toBe('no-tested-process');
       expect(out?.instead[0]?.text, food).toContain('gauge');
     }
-    const { jars } = productOf('green beans', { make: 'jars', jar: 'pint' });
+    const { canning: jars } = productOf('green beans', { make: 'jars', jar: 'pint' });
     expect(jars?.method).toBe('weighted-gauge');
     expect(jars?.pressure?.value).toBeGreaterThanOrEqual(10);
   });
@@ -74,10 +74,10 @@ describe('acid in every jar that needs it, and on the list to buy', () => {
     ['apple', 'butter', 'pint'],
   ])('%s %s', (food, form, jar) => {
     const asked = { make: 'jars', form, jar, method: 'boiling-water', pack: 'hot' } as const;
-    const needed = (pantry: object) => planOf(food, asked, pantry).ready.filter(({ what }) => acids.includes(what));
+    const needed = (pantry: object) => planOf(food, asked, pantry).haveReady.filter(({ what }) => acids.includes(what));
     for (const pantry of [{}, { pantry: [] }, { pantry: [{ item: 'sugar', amount: '50 lb' }] }]) {
       expect(needed(pantry).length).toBe(1);
-      expect(needed(pantry)[0]?.short).toEqual(needed(pantry)[0]?.amount);
+      expect(needed(pantry)[0]?.short).toEqual(needed(pantry)[0]?.needed);
     }
     const [line] = needed({});
     const full = needed({ pantry: [{ item: line?.what, amount: '50 lb' }] });
@@ -89,7 +89,11 @@ describe('acid in every jar that needs it, and on the list to buy', () => {
       ['quart', 2],
       ['pint', 1],
     ] as const) {
-      const { ingredients, units, jars } = productOf('tomato', {
+      const {
+        ingredients,
+        units,
+        canning: jars,
+      } = productOf('tomato', {
         make: 'jars',
         form: 'crushed',
         jar,
@@ -97,7 +101,7 @@ describe('acid in every jar that needs it, and on the list to buy', () => {
       });
       const acid = ingredients.find(({ role }) => role === 'acid');
       expect(valueIn(acid?.amount as Quantity<'volume'>, 'tbsp')).toBeCloseTo(tbsp * units.ready, 9);
-      expect(jars?.acid).toContain('each jar');
+      expect(jars?.acidToAdd).toContain('each jar');
     }
   });
   test('where only citric acid is at hand, and too little of it, the rest of it is bought', () => {
@@ -105,9 +109,9 @@ describe('acid in every jar that needs it, and on the list to buy', () => {
       'tomato',
       { make: 'jars', form: 'crushed', jar: 'quart', method: 'boiling-water' },
       { pantry: [{ item: 'citric acid', amount: '2 g' }] },
-    ).ready.filter(({ what }) => what === 'citric acid');
+    ).haveReady.filter(({ what }) => what === 'citric acid');
     // 4.6 g a teaspoon, 48 teaspoons to the cup
-    expect(cups(line?.amount) - cups(line?.short)).toBeCloseTo(2 / (4.6 * 48), 9);
+    expect(cups(line?.needed) - cups(line?.short)).toBeCloseTo(2 / (4.6 * 48), 9);
   });
 });
 
@@ -142,7 +146,7 @@ describe('jam is made by its printed batch, never doubled', () => {
       expect(cups(line('sugar')?.amount)).toBeCloseTo(batches * sugar, 9);
       expect(line('acid') === undefined ? 0 : cups(line('acid')?.amount)).toBeCloseTo((batches * lemon) / 16, 9);
       expect(line('acid')?.note ?? 'never less').toContain('never less');
-      expect(jam?.steps.join(' ')).toContain('never double it');
+      expect(jam?.directions.join(' ')).toContain('never double it');
       expect(jam?.cautions.map(({ id }) => id)).toEqual(expect.arrayContaining(['one-batch', 'jam-sets-by-test']));
     },
   );
@@ -176,7 +180,7 @@ describe('jam is made by its printed batch, never doubled', () => {
   });
   test('a jam that has no process is not canned', () => {
     const fig = productOf('fig', { make: 'jam' });
-    expect(fig.jars).toBeUndefined();
+    expect(fig.canning).toBeUndefined();
     expect(fig.cautions.map(({ id }) => id)).toContain('no-shelf-process');
     expect(fig.keeps.every(({ place }) => place !== 'shelf')).toBe(true);
   });
@@ -202,7 +206,7 @@ test('whole batches of pickles, though several may be cooked together', () => {
 });
 
 test('the minutes are those that `testedProcess` answers for the recipe', () => {
-  const { jars, recipe, food } = productOf('apple', { make: 'jars', form: 'butter', jar: 'pint' });
+  const { canning: jars, recipe, food } = productOf('apple', { make: 'jars', form: 'butter', jar: 'pint' });
   const asked = { food, recipe, jar: 'pint', method: 'boiling-water', elevation: '500 ft' } as const;
   expect(testedProcess(asked)).toMatchObject({ tested: true, minutes: jars?.minutes });
 });

@@ -19,34 +19,34 @@ describe('canners', () => {
     if (!plan.feasible) throw new Error(plan.reason.text);
     const [peaches] = plan.products;
     // both 25 min at 500 ft
-    expect(peaches?.jars?.loads).toEqual([
+    expect(peaches?.canning?.loads).toEqual([
       {
         canner: 'boiling-water canner 1',
-        loads: 1,
+        count: 1,
         jarsPerLoad: 7,
-        minutesEach: Math.ceil(peaches?.jars?.loadMinutes.high ?? 0),
+        minutesEach: Math.ceil(peaches?.canning?.loadMinutes.high ?? 0),
         sharedWith: ['pear halves in quarts'],
       },
     ]);
   });
   test('every jar readied has a place in a load', () => {
-    const { jars, units } = productOf('peach', halves, {}, '60 lb');
-    const places = (jars?.loads ?? []).reduce((sum, { loads, jarsPerLoad }) => sum + loads * jarsPerLoad, 0);
+    const { canning: jars, units } = productOf('peach', halves, {}, '60 lb');
+    const places = (jars?.loads ?? []).reduce((sum, { count: loads, jarsPerLoad }) => sum + loads * jarsPerLoad, 0);
     expect(places).toBeGreaterThanOrEqual(units.ready);
     expect(units.ready).toBeGreaterThan(14);
   });
   test('a weak burner takes longer to heat a load', () => {
-    const minutes = (kitchen: object) => productOf('peach', halves, kitchen).jars?.loadMinutes.high ?? 0;
+    const minutes = (kitchen: object) => productOf('peach', halves, kitchen).canning?.loadMinutes.high ?? 0;
     expect(minutes({ burnerPower: '1000 W' })).toBeGreaterThan(minutes({}) + 10);
   });
   test('the jar of the printed yield comes first, then the largest stock', () => {
     const canners = [{ method: 'boiling-water', holds: { pint: 9, 'half-pint': 12 } }];
-    expect(productOf('peach', { make: 'jam', pectin: 'none' }, { canners }).jars?.jar).toBe('half-pint');
+    expect(productOf('peach', { make: 'jam', pectin: 'none' }, { canners }).canning?.jar).toBe('half-pint');
     const jars = [
       { jar: 'pint', count: 4 },
       { jar: 'quart', count: 40 },
     ];
-    expect(productOf('peach', { make: 'jars', form: 'halves' }, { jars }).jars?.jar).toBe('quart');
+    expect(productOf('peach', { make: 'jars', form: 'halves' }, { jars }).canning?.jar).toBe('quart');
   });
   test('one more jar in stock never keeps fewer kilograms', () => {
     const used = (count: number) => {

@@ -42,7 +42,7 @@ test('a dryer by its power: each tray its share of a full machine', () => {
   const own = {
     ...kitchen,
     dryer: { trays: 10 },
-    energy: { dryerPower: { value: 600, unit: 'W' } },
+    utilities: { dryerPower: { value: 600, unit: 'W' } },
   } as unknown as Kitchen;
   // 0.6 kW for 9 h over 10 trays
   expect(dried(own, { water: range(0.85), target: 0.2, hours }).perTray?.likely).toBeCloseTo(0.54, 9);

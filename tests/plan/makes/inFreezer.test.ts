@@ -7,7 +7,7 @@ import { FULL_KITCHEN, type Planned, planOf, productOf } from '../fullKitchen';
 
 const frozen = (food: string, form?: string, kitchen: object = {}) =>
   productOf(food, { make: 'frozen', ...(form === undefined ? {} : { form }) }, kitchen, '10 lb');
-const at = ({ steps }: Planned, words: string) => steps.findIndex((step) => step.includes(words));
+const at = ({ directions: steps }: Planned, words: string) => steps.findIndex((step) => step.includes(words));
 
 describe('vegetables are blanched as the freezing tables print', () => {
   test.each([
@@ -27,25 +27,25 @@ describe('vegetables are blanched as the freezing tables print', () => {
     ['peach', 'slices', 'Slice'],
     ['apple', 'slices', 'ascorbic acid'],
   ])('%s, %s', (food, form, words) => {
-    expect(frozen(food, form).steps.join(' ')).toContain(words);
+    expect(frozen(food, form).directions.join(' ')).toContain(words);
   });
   test('before it is cooled, and that before it is packed', () => {
     const beans = frozen('green beans');
     const order = [at(beans, 'Wash'), at(beans, 'Blanch for'), at(beans, 'Cool in ice water'), at(beans, 'Pack in')];
     expect(order).toEqual([...order].sort((one, other) => one - other));
     expect(order[0]).toBe(0);
-    expect(beans.steps[at(beans, 'Cool in ice water') + 1]).toContain('as much ice as food');
-    expect(beans.steps.filter((step) => step.startsWith('Blanch'))).toHaveLength(1);
+    expect(beans.directions[at(beans, 'Cool in ice water') + 1]).toContain('as much ice as food');
+    expect(beans.directions.filter((step) => step.startsWith('Blanch'))).toHaveLength(1);
   });
   test('the pot and the water are in the plan, and the hands beside it', () => {
     const corn = (kitchen: object = {}) =>
       productOf('sweet corn', { make: 'frozen', form: 'kernels' }, kitchen, '40 lb');
-    const step = corn().steps.find((each) => each.startsWith('Blanch')) ?? '';
+    const step = corn().directions.find((each) => each.startsWith('Blanch')) ?? '';
     // a 20 quart pot to its fill limit holds 13.3 quarts: 2.9 lb with a gallon of water for each
     expect(step).toContain('at most 2 3/4 lb at a time in the 20 quart pot');
     expect(step).toMatch(/return to the boil.*with .* gallons of water/);
-    const { handsMinutes, pots } = corn();
-    const batches = (pots?.batches ?? []).reduce((sum, each) => sum + each.batches, 0);
+    const { handsMinutes, cooking: pots } = corn();
+    const batches = (pots?.batches ?? []).reduce((sum, each) => sum + each.count, 0);
     // 4 min, and 1 min to come back to the boil
     expect(handsMinutes.stir).toBe(5 * batches);
     const perPound = ({ handsMinutes: { stir }, raw }: Planned) => stir / raw.value;
@@ -54,14 +54,14 @@ describe('vegetables are blanched as the freezing tables print', () => {
   test('whole ears are cobs, by the size that the minutes are for, and cooled twice as long', () => {
     const ears = frozen('corn', 'whole');
     // the middle size, unless another page is named
-    expect(ears.steps.join(' ')).toMatch(/Sort ears 1 1\/4 to 1 1\/2 in.*Blanch for 9 min.*Cool .*18 min/);
-    expect(ears.steps.join(' ')).not.toContain('kernel');
+    expect(ears.directions.join(' ')).toMatch(/Sort ears 1 1\/4 to 1 1\/2 in.*Blanch for 9 min.*Cool .*18 min/);
+    expect(ears.directions.join(' ')).not.toContain('kernel');
     const large = productOf('sweet corn', { recipe: 'frozen-corn-on-the-cob-large' });
-    expect(large.steps.join(' ')).toMatch(/Blanch for 11 min.*Cool .*22 min/);
+    expect(large.directions.join(' ')).toMatch(/Blanch for 11 min.*Cool .*22 min/);
   });
   test('a minute longer in a high kitchen', () => {
-    expect(frozen('broccoli', 'florets', { elevation: '5,200 ft' }).steps.join(' ')).toContain('Blanch for 4 min');
-    expect(frozen('broccoli', 'florets', { elevation: '4,900 ft' }).steps.join(' ')).toContain('Blanch for 3 min');
+    expect(frozen('broccoli', 'florets', { elevation: '5,200 ft' }).directions.join(' ')).toContain('Blanch for 4 min');
+    expect(frozen('broccoli', 'florets', { elevation: '4,900 ft' }).directions.join(' ')).toContain('Blanch for 3 min');
   });
 });
 
@@ -94,7 +94,7 @@ describe('never raw without a word', () => {
           products: [{ make: 'frozen', from: food, ...(form === undefined ? {} : { form }) }],
         });
         if (!plan.feasible) throw new Error(food);
-        for (const { steps, recipe } of plan.products) {
+        for (const { directions: steps, recipe } of plan.products) {
           seen += 1;
           const printed = recipeOfId(recipe)?.steps.some((step) => ['blanch', 'steam', 'cook'].includes(step.do));
           if (printed === true) expect(steps.join(' '), `${food} ${form}`).toMatch(HEATED);
@@ -111,7 +111,7 @@ describe('never raw without a word', () => {
 describe('packs', () => {
   test('of one weight, a pound where the cook names none: promised at the low end, readied at the high end', () => {
     const { ready, units, packs } = frozen('peach', 'slices');
-    expect(packs?.size).toEqual({ value: 1, unit: 'lb' });
+    expect(packs?.packSize).toEqual({ value: 1, unit: 'lb' });
     expect(units.promised).toBe(Math.floor(valueIn(ready.low, 'lb') + 1e-6));
     expect(units.ready).toBeGreaterThanOrEqual(valueIn(ready.high, 'lb') - 1e-6);
   });

@@ -17,17 +17,17 @@ describe('ferments', () => {
     const plan = planOf('cabbage', { recipe: 'sauerkraut' }, {}, '50 lb');
     const [ferment] = plan.schedule.tasks.filter(({ kind }) => kind === 'ferment');
     // four weeks at the slow end
-    expect((ferment?.end ?? 0) - (ferment?.start ?? 0)).toBe(28 * 24 * 60);
-    expect(kraut().steps.join(' ')).toMatch(/Ferment/i);
+    expect((ferment?.endMinute ?? 0) - (ferment?.startMinute ?? 0)).toBe(28 * 24 * 60);
+    expect(kraut().directions.join(' ')).toMatch(/Ferment/i);
   });
 });
 
 describe('what is not canned says so', () => {
   test('a salsa whose process is not in these tables goes into the refrigerator', () => {
     const salsa = productOf('tomato', { recipe: 'choice-salsa' });
-    expect(salsa.jars).toBeUndefined();
+    expect(salsa.canning).toBeUndefined();
     expect(salsa.keeps.map(({ place }) => place)).toEqual(['refrigerator']);
-    expect(salsa.steps.join(' ')).toContain('Refrigerate');
+    expect(salsa.directions.join(' ')).toContain('Refrigerate');
   });
   test('a page without a yield is not planned', () => {
     const [out] = planOf('cucumber', { recipe: 'fermented-dill-pickles' }).leftOut;
@@ -56,8 +56,8 @@ describe('vinegar and jelly stock', () => {
   test('with what is dangerous about them', () => {
     const [vinegar, stock] = ofTrimmings;
     expect(vinegar?.cautions.find(({ id }) => id === 'home-vinegar-unknown')?.severity).toBe('danger');
-    expect(vinegar?.steps.join(' ')).toContain('never used to can or pickle');
+    expect(vinegar?.directions.join(' ')).toContain('never used to can or pickle');
     expect(stock?.cautions.map(({ id }) => id)).toContain('jelly-stock-cold');
-    expect(stock?.jars).toBeUndefined();
+    expect(stock?.canning).toBeUndefined();
   });
 });

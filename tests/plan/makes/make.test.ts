@@ -25,14 +25,14 @@ const dayOf = (row: RecipeRow, hours: PlanDayInput['kitchen']['hours'] = FULL_KI
   return {
     lots: [{ food, raw: '50 lb' }],
     kitchen: { ...FULL_KITCHEN, hours },
-    products: row.madeOf === 'trimmings' ? [{ ...product, size: '1 oz' }, ...companions(food)] : [product],
+    products: row.madeOf === 'trimmings' ? [{ ...product, packSize: '1 oz' }, ...companions(food)] : [product],
   };
 };
 const kg = (mass: Quantity<'mass'>) => valueIn(mass, 'kg');
 
 /** What is wrong with a canned product: it must be the tested process of its own recipe, with its acid and whole batches. */
 function wrongWithJars(row: RecipeRow, product: Planned): string[] {
-  const { jars } = product;
+  const { canning: jars } = product;
   if (jars === undefined) return [];
   const asked = {
     food: product.food,
@@ -48,10 +48,10 @@ function wrongWithJars(row: RecipeRow, product: Planned): string[] {
   if (process.minutes !== jars.minutes || process.pressure?.value !== jars.pressure?.value)
     wrong.push(`${row.id}: ${jars.minutes} min, not ${process.minutes}`);
   if (jars.headspace.value !== process.headspace.value) wrong.push(`${row.id}: headspace`);
-  if (jars.acid !== process.acid?.text) wrong.push(`${row.id}: acid of the process`);
+  if (jars.acidToAdd !== process.acid?.text) wrong.push(`${row.id}: acid of the process`);
   if (process.acid !== undefined && !product.ingredients.some(({ role }) => role === 'acid'))
     wrong.push(`${row.id}: no acid on the list`);
-  if (!product.steps.some((step) => step.startsWith('A part-filled last jar')))
+  if (!product.directions.some((step) => step.startsWith('A part-filled last jar')))
     wrong.push(`${row.id}: part-filled jar`);
   const heated = row.keeps.some((keep) => 'process' in keep);
   if (!heated) wrong.push(`${row.id}: canned without a process of its own`);
@@ -59,7 +59,7 @@ function wrongWithJars(row: RecipeRow, product: Planned): string[] {
 }
 
 /** Mass: what is ready and what falls off never is more than what went in, at either end. */
-function wrongWithMass(row: RecipeRow, { raw, ready, trimmings, from }: Planned): string[] {
+function wrongWithMass(row: RecipeRow, { raw, ready, trimmings, fromLots: from }: Planned): string[] {
   const wrong: string[] = [];
   const shares = from.reduce((sum, share) => sum + kg(share.raw), 0);
   if (Math.abs(shares - kg(raw)) > 1e-6) wrong.push(`${row.id}: shares ${shares}`);
@@ -100,7 +100,7 @@ describe('every recipe of these tables, in a kitchen that has everything', () =>
       expect(product.units.promised).toBeLessThanOrEqual(product.units.likely);
       expect(product.units.likely).toBeLessThanOrEqual(product.units.ready);
       expect(product.units.ready).toBeLessThanOrEqual(24);
-      expect(product.steps.join(' '), row.id).not.toMatch(/undefined|NaN|\[object/);
+      expect(product.directions.join(' '), row.id).not.toMatch(/undefined|NaN|\[object/);
       expect([...wrongWithJars(row, product), ...wrongWithMass(row, product)]).toEqual([]);
     }
   });

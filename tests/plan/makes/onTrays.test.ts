@@ -13,18 +13,18 @@ describe('dried', () => {
   ])('%s: thinner and drier as asked, on trays, lighter than it went on', (make, unit) => {
     const product = productOf('apple', {
       make,
-      size: '1 oz',
+      packSize: '1 oz',
       moisture: make === 'freeze-dried' ? 0.04 : 0.15,
       thickness: '1/4 in',
     });
     expect(product.units.unit).toBe(unit);
-    expect(product.trays?.trays).toBeGreaterThan(0);
-    expect(pounds(product.trays?.dried.high)).toBeLessThan(pounds(product.ready.high));
+    expect(product.drying?.trays).toBeGreaterThan(0);
+    expect(pounds(product.drying?.dried.high)).toBeLessThan(pounds(product.ready.high));
     // dry matter stays: an apple is some 85 % water, and 15 % of what is left
-    expect(pounds(product.trays?.dried.likely)).toBeLessThan(0.25 * pounds(product.ready.likely));
+    expect(pounds(product.drying?.dried.likely)).toBeLessThan(0.25 * pounds(product.ready.likely));
   });
   test('bags are promised from what is dry at the poor end', () => {
-    const { units, trays } = productOf('apple', { make: 'dried', form: 'slices', size: '4 oz' });
+    const { units, drying: trays } = productOf('apple', { make: 'dried', form: 'slices', packSize: '4 oz' });
     expect(units.promised).toBe(Math.floor(4 * pounds(trays?.dried.low) + 1e-6));
     expect(units.ready).toBeGreaterThanOrEqual(4 * pounds(trays?.dried.high) - 1e-6);
   });
@@ -34,7 +34,7 @@ describe('dried', () => {
       kitchen: FULL_KITCHEN,
       products: [
         { make: 'jars', from: 'apple', form: 'sauce', jar: 'pint', worth: 2 },
-        { recipe: 'fruit-trimmings-powder', from: 'apple', size: '1 oz', worth: 1 },
+        { recipe: 'fruit-trimmings-powder', from: 'apple', packSize: '1 oz', worth: 1 },
       ],
     });
     if (!plan.feasible) throw new Error(plan.reason.text);
@@ -46,14 +46,14 @@ describe('dried', () => {
     expect(pounds(powder?.raw)).toBeLessThanOrEqual(pounds(sauce?.trimmings?.low) + 1e-6);
   });
   test('what is blanched first is blanched before it goes on trays', () => {
-    const { steps, pots } = productOf('carrot', { make: 'dried', form: 'slices' });
+    const { directions: steps, cooking: pots } = productOf('carrot', { make: 'dried', form: 'slices' });
     const at = (words: string) => steps.findIndex((step) => step.startsWith(words));
     expect(at('Blanch for')).toBeGreaterThan(at('Wash'));
     expect(steps.filter((step) => step.startsWith('Blanch'))).toHaveLength(1);
     expect(pots?.minutesEach).toBeGreaterThan(1);
   });
   test('no more on the trays than they hold', () => {
-    const { trays, ready } = productOf(
+    const { drying: trays, ready } = productOf(
       'apple',
       { make: 'dried', form: 'slices' },
       { dryer: { trays: 3, trayArea: '200 in2' } },

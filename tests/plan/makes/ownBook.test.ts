@@ -53,16 +53,16 @@ describe("a recipe of the cook's own book in a plan", () => {
       makes: 'sauce',
       keeps: [{ place: 'shelf' }],
     });
-    expect(made.jars).toMatchObject({ minutes, method: 'boiling-water', headspace: { value: 0.5, unit: 'in' } });
-    for (const { kind, start, end } of plan.schedule.tasks)
+    expect(made.canning).toMatchObject({ minutes, method: 'boiling-water', headspace: { value: 0.5, unit: 'in' } });
+    for (const { kind, startMinute: start, endMinute: end } of plan.schedule.tasks)
       if (kind === 'can') expect(end - start).toBeGreaterThanOrEqual(minutes);
     expect(checkSchedule(plan).broken).toEqual([]);
   });
 
   it('is marked as the cook’s own in its jars, its cautions, its basis and the first step', () => {
     const { made } = first({ own: OWN });
-    expect(made.jars?.own).toEqual({
-      own: true,
+    expect(made.canning?.own).toEqual({
+      ownBook: true,
       name: OWN.name,
       citation: OWN.citation,
       whoseMinutes: 'your book',
@@ -72,13 +72,13 @@ describe("a recipe of the cook's own book in a plan", () => {
     expect(made.basis.filter(({ of }) => of === 'ingredients')).toEqual([
       { of: 'ingredients', kind: 'measured', locator: OWN.citation, note: 'your book' },
     ]);
-    expect(made.steps[0]).toContain(OWN.citation);
+    expect(made.directions[0]).toContain(OWN.citation);
     expect(made.ingredients).toEqual([]);
   });
 
   it('gives way to longer minutes of these tables, and shows both', () => {
     const { made } = first({ own: { ...OWN, name: 'my peaches', form: 'halves' } }, 'peach');
-    expect(made.jars).toMatchObject({
+    expect(made.canning).toMatchObject({
       minutes: 30,
       own: {
         whoseMinutes: 'these tables',
@@ -91,9 +91,9 @@ describe("a recipe of the cook's own book in a plan", () => {
 
   it('takes the work of the recipe that it is like, and says nothing of that recipe’s food', () => {
     const { made } = first({ own: { ...OWN, like: 'apple-sauce' } });
-    expect(made.jars?.own?.like).toBe('apple-sauce');
-    expect(made.steps).toContain('Core.');
-    expect(made.steps.join(' ')).not.toContain('apple');
+    expect(made.canning?.own?.like).toBe('apple-sauce');
+    expect(made.directions).toContain('Core.');
+    expect(made.directions.join(' ')).not.toContain('apple');
   });
 
   it.each([['pumpkin'], ['green beans'], ['elderberry']])('is left out where ownProcess refuses it: %s', (food) => {
@@ -114,7 +114,7 @@ describe("a recipe of the cook's own book in a plan", () => {
       headspace: '1 in',
     } as const;
     const { made } = first({ own }, 'green beans');
-    expect(made.jars?.pressure?.value).toBe(15);
+    expect(made.canning?.pressure?.value).toBe(15);
   });
 
   it('asks for the acid of the book in each jar', () => {
@@ -122,7 +122,7 @@ describe("a recipe of the cook's own book in a plan", () => {
     const { plan, made } = first({ own }, 'fig');
     const [acid] = made.ingredients.filter(({ role }) => role === 'acid');
     expect(acid).toMatchObject({ what: 'bottled lemon juice', amount: { value: made.units.ready, unit: 'tbsp' } });
-    expect(plan.ready.map(({ what }) => what)).toContain('bottled lemon juice');
+    expect(plan.haveReady.map(({ what }) => what)).toContain('bottled lemon juice');
   });
 
   it.each([

@@ -34,7 +34,7 @@ test('food that is heated by its weight takes its pot for longer where there is 
   expect(minutes({}, '40 lb')).toBeGreaterThan(2 * minutes({}, '10 lb'));
 });
 test('the cook says the minutes of a batch', () => {
-  const { pots, handsMinutes } = productOf('peach', {
+  const { cooking: pots, handsMinutes } = productOf('peach', {
     make: 'jam',
     pectin: 'none',
     jar: 'half-pint',
@@ -42,7 +42,7 @@ test('the cook says the minutes of a batch', () => {
     minutesPerPound: 0,
     minutesPerUnit: 1,
   });
-  const batches = (pots?.batches ?? []).reduce((sum, each) => sum + each.batches, 0);
+  const batches = (pots?.batches ?? []).reduce((sum, each) => sum + each.count, 0);
   expect(pots?.minutesEach).toBe(30);
   expect(handsMinutes.prepare).toBe(0);
   // jam is stirred while it cooks

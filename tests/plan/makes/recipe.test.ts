@@ -18,7 +18,7 @@ describe('amounts as the page prints them, for all that is made', () => {
     ['peach', 'bottled lemon juice', 0.25, 'cup'],
   ] as const)('%s pie filling: lemon juice, sugar, starch and water by the quart', (fruit, acid, amount, unit) => {
     const asked = { make: 'jars', form: 'pie filling', jar: 'quart', method: 'boiling-water' } as const;
-    const { products, ready } = planOf(fruit, asked);
+    const { products, haveReady: ready } = planOf(fruit, asked);
     const [filling] = products;
     const jars = filling?.units.ready ?? 0;
     // the food itself, and then what a list must not lose
@@ -28,7 +28,7 @@ describe('amounts as the page prints them, for all that is made', () => {
     expect(cups(first?.amount)).toBeCloseTo(jars * valueIn({ value: amount, unit }, 'cup'), 9);
     expect(filling?.ingredients.map(({ role }) => role)).toEqual(expect.arrayContaining(['sugar', 'starch', 'liquid']));
     expect(ready.find(({ what }) => what === acid)?.short).toBeDefined();
-    expect(filling?.steps.join(' ')).toContain('Add the lemon juice');
+    expect(filling?.directions.join(' ')).toContain('Add the lemon juice');
   });
   test('a pint takes half of a quart', () => {
     const each = (jar: string) => {
@@ -38,7 +38,12 @@ describe('amounts as the page prints them, for all that is made', () => {
     expect(each('quart')).toBeCloseTo(2 * each('pint'), 9);
   });
   test('apple butter: 2 cups each of vinegar and cider to 8 lb of apples', () => {
-    const { products, ready } = planOf('apple', { make: 'jars', form: 'butter', jar: 'pint', method: 'boiling-water' });
+    const { products, haveReady: ready } = planOf('apple', {
+      make: 'jars',
+      form: 'butter',
+      jar: 'pint',
+      method: 'boiling-water',
+    });
     const [butter] = products;
     const pounds = valueIn(butter?.raw as Quantity<'mass'>, 'lb');
     for (const what of ['vinegar', 'cider']) {
@@ -47,7 +52,7 @@ describe('amounts as the page prints them, for all that is made', () => {
       expect(cups(ready.find((each) => each.what === what)?.short)).toBeCloseTo(pounds / 4, 9);
     }
     expect(cups(ready.find(({ what }) => what === 'cinnamon')?.short)).toBeCloseTo(pounds / 64, 9);
-    expect(butter?.steps.join(' ')).toContain('cider and vinegar');
+    expect(butter?.directions.join(' ')).toContain('cider and vinegar');
   });
   test('applesauce takes 1/2 cup of water to each pot of 8 quarts', () => {
     const sauce = productOf('apple', { make: 'sauce', jar: 'pint', method: 'boiling-water' });
@@ -70,14 +75,14 @@ describe('amounts as the page prints them, for all that is made', () => {
     ['rhubarb', 'stewed', 'with the sugar'],
     ['cranberry', 'sauce', 'Boil with the sugar'],
   ] as const)('%s %s: its own steps', (food, form, step) => {
-    const { steps } = productOf(food, { make: 'jars', form, jar: 'pint', method: 'boiling-water' });
+    const { directions: steps } = productOf(food, { make: 'jars', form, jar: 'pint', method: 'boiling-water' });
     expect(steps.join(' ')).toContain(step);
   });
   test('tomatoes packed without liquid are not covered with any', () => {
     const form = 'whole or halved, no added liquid';
     const jars = productOf('tomato', { make: 'jars', form, pack: 'raw', jar: 'quart', method: 'boiling-water' });
     expect(jars.recipe).toBe('tomato-whole-or-halves-without-liquid');
-    expect(jars.steps.join(' ')).not.toContain('cover');
+    expect(jars.directions.join(' ')).not.toContain('cover');
   });
   test('a batch that fills 6 to 7 jars has its sugar once', () => {
     const { ingredients, units } = productOf('peach', { make: 'jam', pectin: 'none', jar: 'half-pint' });
@@ -86,7 +91,7 @@ describe('amounts as the page prints them, for all that is made', () => {
   });
   test('what must not be changed is said where the work is done', () => {
     const jam = productOf('peach', { make: 'jam', pectin: 'none', jar: 'half-pint' });
-    expect(jam.steps).toContain('Change none of this: 4 cups of sugar and 2 tbsp of lemon juice.');
+    expect(jam.directions).toContain('Change none of this: 4 cups of sugar and 2 tbsp of lemon juice.');
   });
 });
 
@@ -104,7 +109,7 @@ describe('other foods of a page', () => {
     const onion = (plan: typeof bought) => plan.products[0]?.ingredients.find(({ what }) => what.includes('onion'));
     expect(onion(bought)?.toBuy).toBeUndefined();
     expect(onion(salsa([tomatoes]))?.toBuy).toBe('onion');
-    const taken = bought.products[0]?.from.find(({ food }) => food === 'onion')?.raw;
+    const taken = bought.products[0]?.fromLots.find(({ food }) => food === 'onion')?.raw;
     expect(valueIn(taken as Quantity<'mass'>, 'lb')).toBeGreaterThan(0.5);
   });
   test('and count as used: what was bought is what is used and what is left', () => {
@@ -113,7 +118,7 @@ describe('other foods of a page', () => {
       ['tomato', 10],
       ['onion', 9],
     ] as const) {
-      const used = plan.products.flatMap(({ from }) => from).filter((share) => share.food === food);
+      const used = plan.products.flatMap(({ fromLots: from }) => from).filter((share) => share.food === food);
       const left = plan.leftFresh.filter((share) => share.food === food);
       const all = [...used, ...left].reduce((sum, { raw }) => sum + valueIn(raw, 'lb'), 0);
       expect(all).toBeCloseTo(bought, 2);

@@ -39,28 +39,31 @@ const SAUCE = { recipe: 'apple-sauce', jar: 'pint' } as const;
 describe('sugar and water to the pot', () => {
   it('are so much to each full pot, and go into the pots, the list and what to buy', () => {
     const plain = made(SAUCE);
-    const tasted = made({ ...SAUCE, sugar: { amount: '2 cups' }, water: { amount: '1 quart' } });
+    const tasted = made({ ...SAUCE, sugarToAdd: { amount: '2 cups' }, waterToAdd: { amount: '1 quart' } });
     const sugar = lineOf(tasted, 'sugar');
     const water = lineOf(tasted, 'water');
-    const volume = valueIn(tasted.first.pots?.volume as { value: number; unit: 'quart' }, 'quart');
+    const volume = valueIn(tasted.first.cooking?.volume as { value: number; unit: 'quart' }, 'quart');
     // two thirds of 16 quarts are cooked at once
     const pots = volume / ((16 * 2) / 3);
     expect(cups(sugar?.amount)).toBeCloseTo(2 * pots, 1);
     expect(cups(water?.amount)).toBeCloseTo(4 * pots, 1);
-    expect(volume).toBeGreaterThan(valueIn(plain.first.pots?.volume as { value: number; unit: 'quart' }, 'quart'));
+    expect(volume).toBeGreaterThan(valueIn(plain.first.cooking?.volume as { value: number; unit: 'quart' }, 'quart'));
     expect(tasted.first.units.ready).toBeGreaterThan(plain.first.units.ready);
     expect(tasted.first.units.promised).toBe(plain.first.units.promised);
-    expect(tasted.plan.ready.find(({ what }) => what === 'sugar')?.short).toBeDefined();
+    expect(tasted.plan.haveReady.find(({ what }) => what === 'sugar')?.short).toBeDefined();
   });
 
   it('are so much to a measure of prepared food', () => {
-    const tasted = made({ ...SAUCE, sugar: { amount: '1/4 cup', per: '1 quart' } });
+    const tasted = made({ ...SAUCE, sugarToAdd: { amount: '1/4 cup', per: '1 quart' } });
     const quarts = valueIn(tasted.first.ready.high, 'kg') / valueIn({ value: 1, unit: 'quart' }, 'L');
     expect(cups(lineOf(tasted, 'sugar')?.amount)).toBeCloseTo(quarts / 4, 6);
   });
 
   it('take a recipe that leaves them free, where the first one does not', () => {
-    const { first } = made({ make: 'frozen', from: 'peach', sugar: { amount: '1/2 cup', per: '1 quart' } }, 'peach');
+    const { first } = made(
+      { make: 'frozen', from: 'peach', sugarToAdd: { amount: '1/2 cup', per: '1 quart' } },
+      'peach',
+    );
     expect(first.ingredients.filter(({ role }) => role === 'sugar')).toHaveLength(1);
   });
 });
@@ -75,7 +78,7 @@ describe('sweetenTo', () => {
 
   it('counts the water that is added', () => {
     const dry = made({ ...SAUCE, sweetenTo: 18 }, 'apple', 12);
-    const wet = made({ ...SAUCE, sweetenTo: 18, water: { amount: '1 cup', per: '1 quart' } }, 'apple', 12);
+    const wet = made({ ...SAUCE, sweetenTo: 18, waterToAdd: { amount: '1 cup', per: '1 quart' } }, 'apple', 12);
     const perReady = (one: ReturnType<typeof made>) =>
       valueIn(lineOf(one, 'sugar')?.amount as { value: number; unit: 'lb' }, 'kg') /
       valueIn(one.first.ready.high, 'kg');
@@ -87,29 +90,34 @@ describe('sweetenTo', () => {
 
 describe('what a recipe does not leave free', () => {
   it.each([
-    ['a jam sets by it', { make: 'jam', jar: 'half-pint', sugar: { amount: '2 cups' } }, 'peach', 'sugar-not-free'],
+    [
+      'a jam sets by it',
+      { make: 'jam', jar: 'half-pint', sugarToAdd: { amount: '2 cups' } },
+      'peach',
+      'sugar-not-free',
+    ],
     [
       'printed in the recipe',
-      { recipe: 'rhubarb-stewed', jar: 'pint', sugar: { amount: '1 cup' } },
+      { recipe: 'rhubarb-stewed', jar: 'pint', sugarToAdd: { amount: '1 cup' } },
       'rhubarb',
       'sugar-not-free',
     ],
-    ['no fruit', { recipe: 'tomato-sauce', jar: 'pint', sugar: { amount: '1 cup' } }, 'tomato', 'sugar-not-free'],
+    ['no fruit', { recipe: 'tomato-sauce', jar: 'pint', sugarToAdd: { amount: '1 cup' } }, 'tomato', 'sugar-not-free'],
     [
       'above what the page prints',
-      { recipe: 'fruit-leather', sugar: { amount: '3 cups', per: '1 quart' } },
+      { recipe: 'fruit-leather', sugarToAdd: { amount: '3 cups', per: '1 quart' } },
       'plum',
       'sugar-not-free',
     ],
     [
       'the printed water',
-      { recipe: 'fruit-puree', jar: 'pint', water: { amount: '1 cup' } },
+      { recipe: 'fruit-puree', jar: 'pint', waterToAdd: { amount: '1 cup' } },
       'peach',
       'water-not-free',
     ],
-    ['no pot', { recipe: 'frozen-peach-water-pack', sugar: { amount: '1 cup' } }, 'peach', 'sugar-not-free'],
+    ['no pot', { recipe: 'frozen-peach-water-pack', sugarToAdd: { amount: '1 cup' } }, 'peach', 'sugar-not-free'],
     ['no Brix', { ...SAUCE, sweetenTo: 18 }, 'apple', 'sugar-not-free'],
-    ['both', { ...SAUCE, sweetenTo: 18, sugar: { amount: '1 cup' } }, 'apple', 'sugar-not-free'],
+    ['both', { ...SAUCE, sweetenTo: 18, sugarToAdd: { amount: '1 cup' } }, 'apple', 'sugar-not-free'],
   ] as [string, Product, string, string][])('is refused: %s', (_, product, food, code) => {
     const plan = day(product, food);
     if (!plan.feasible) throw new Error(plan.reason.text);
@@ -134,20 +142,20 @@ it('the table of what is free names each make once, with its reason', () => {
 
 describe('the line in the pot', () => {
   it('is the share of the height that the food fills, and of a foaming one less', () => {
-    const [sauce] = made(SAUCE).first.pots?.batches ?? [];
-    expect(sauce?.line.share).toBeCloseTo(2 / 3, 9);
-    expect(sauce?.line.volume.value).toBeCloseTo((16 * 2) / 3, 9);
+    const [sauce] = made(SAUCE).first.cooking?.batches ?? [];
+    expect(sauce?.fillTo.share).toBeCloseTo(2 / 3, 9);
+    expect(sauce?.fillTo.volume.value).toBeCloseTo((16 * 2) / 3, 9);
     expect(sauce?.downTo).toBeUndefined();
-    const [jam] = made({ make: 'jam', from: 'peach', jar: 'half-pint' }, 'peach').first.pots?.batches ?? [];
-    expect(jam?.line.share).toBeCloseTo(1 / 3, 9);
+    const [jam] = made({ make: 'jam', from: 'peach', jar: 'half-pint' }, 'peach').first.cooking?.batches ?? [];
+    expect(jam?.fillTo.share).toBeCloseTo(1 / 3, 9);
   });
 
   it('comes down by the water that is boiled off', () => {
     const { first } = made({ recipe: 'tomato-sauce', jar: 'pint' }, 'tomato');
-    const [pot] = first.pots?.batches ?? [];
-    const { line, downTo } = pot as NonNullable<typeof pot>;
+    const [pot] = first.cooking?.batches ?? [];
+    const { fillTo: line, downTo } = pot as NonNullable<typeof pot>;
     expect(downTo?.volume.value).toBeLessThan(line.volume.value);
     expect((downTo?.volume.value ?? 0) / line.volume.value).toBeCloseTo((downTo?.share ?? 0) / line.share, 9);
-    expect(first.basis).toContainEqual(expect.objectContaining({ of: 'pots.batches[].downTo', kind: 'derived' }));
+    expect(first.basis).toContainEqual(expect.objectContaining({ of: 'cooking.batches[].downTo', kind: 'derived' }));
   });
 });

@@ -32,15 +32,17 @@ describe('tray work by hand', () => {
 
 describe('what the tables of drying say', () => {
   test('temperature and hours of the page', () => {
-    const { trays } = productOf('apple', { recipe: 'dried-apple-slices' });
+    const { drying: trays } = productOf('apple', { recipe: 'dried-apple-slices' });
     expect(trays?.temperature).toEqual({ value: 140, unit: 'degF' });
     expect([trays?.hours?.low.value, trays?.hours?.high.value]).toEqual([6, 12]);
     expect(trays?.test).toContain('a piece bends');
   });
   test('a wetter target leaves more', () => {
     const dried = (moisture: number) =>
-      valueIn(productOf('apple', { make: 'dried', form: 'slices', moisture }).trays?.stopWeight?.likely as never, 'g') /
-      valueIn(productOf('apple', { make: 'dried', form: 'slices', moisture }).trays?.perTray as never, 'g');
+      valueIn(
+        productOf('apple', { make: 'dried', form: 'slices', moisture }).drying?.stopWeight?.likely as never,
+        'g',
+      ) / valueIn(productOf('apple', { make: 'dried', form: 'slices', moisture }).drying?.perTray as never, 'g');
     // the dry matter is the same: what is left goes with 1 / (1 - moisture)
     expect(dried(0.2) / dried(0.1)).toBeCloseTo(0.9 / 0.8, 6);
   });

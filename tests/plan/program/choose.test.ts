@@ -52,7 +52,7 @@ const kg = (mass: Quantity<'mass'>) => valueIn(mass, 'kg');
 /** What is wrong with a plan that chose for itself. */
 function wrong(bought: readonly string[], plan: FeasibleDay, kitchen: Kitchen): string[] {
   const lots = new Set(bought);
-  return plan.products.flatMap(({ name, recipe, jars, packs, trays, from }) => {
+  return plan.products.flatMap(({ name, recipe, canning: jars, packs, drying: trays, fromLots: from }) => {
     const row = recipeOfId(recipe);
     const out: string[] = [];
     if (!from.every(({ food }) => lots.has(food))) out.push(`${name}: of what is not there`);
@@ -76,7 +76,7 @@ describe.each(Object.entries(KITCHENS))('lots and a kitchen with %s, no product 
     const plan = planDay({ lots: [{ food, raw: '20 lb' }], kitchen });
     if (!plan.feasible) throw new Error(plan.reason.text);
     expect(checkSchedule(plan).broken).toEqual([]);
-    const [lot] = plan.leftFresh.concat(plan.products.flatMap(({ from }) => from));
+    const [lot] = plan.leftFresh.concat(plan.products.flatMap(({ fromLots: from }) => from));
     expect(wrong([lot?.food ?? food], plan, kitchen)).toEqual([]);
     // an empty plan says what the kitchen lacks
     if (plan.products.length === 0) expect(plan.leftOut.length + plan.notMade.length, food).toBeGreaterThan(0);
@@ -121,14 +121,14 @@ describe('what is chosen', () => {
       const of = (shares: readonly { readonly food: string; readonly raw: Quantity<'mass'> }[]) =>
         shares.filter((share) => share.food === food).reduce((sum, { raw }) => sum + valueIn(raw, 'lb'), 0);
       const whole = products.filter(({ trimmings }) => trimmings !== undefined);
-      const used = of(whole.flatMap(({ from }) => from));
+      const used = of(whole.flatMap(({ fromLots: from }) => from));
       expect(used + of(leftFresh) + of(keptFresh) + of(notSound), food).toBeCloseTo(pounds, 1);
     }
     expect(keptFresh.map(({ raw }) => raw.value)).toEqual([expect.closeTo(5, 6)]);
     expect(notSound.map(({ raw }) => raw.value)).toEqual([expect.closeTo(4.8, 6)]);
   });
   test('every product that is canned has its acid, and the minutes of its recipe', () => {
-    for (const { jars, ingredients } of plan().products)
-      if (jars?.acid !== undefined) expect(ingredients.some(({ role }) => role === 'acid')).toBe(true);
+    for (const { canning: jars, ingredients } of plan().products)
+      if (jars?.acidToAdd !== undefined) expect(ingredients.some(({ role }) => role === 'acid')).toBe(true);
   });
 });

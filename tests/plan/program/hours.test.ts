@@ -9,8 +9,8 @@ const NOON = 12 * 60;
 describe('the hours of work', () => {
   test('are one window a day, the next day 24 h later', () => {
     expect(windowsOf({ hours: [h(8), h(2.5)] })).toEqual([
-      { from: 0, to: 480, day: 0 },
-      { from: 1440, to: 1590, day: 1 },
+      { day: 0, startMinute: 0, endMinute: 480 },
+      { day: 1, startMinute: 1440, endMinute: 1590 },
     ]);
   });
   test('are parted by breaks of every day, from the start', () => {
@@ -19,18 +19,18 @@ describe('the hours of work', () => {
       { at: 10 * 60, for: min(15) },
     ];
     expect(windowsOf({ hours: [h(8), h(3)], start: 9 * 60, breaks })).toEqual([
-      { from: 0, to: 60, day: 0 },
-      { from: 75, to: 180, day: 0 },
-      { from: 225, to: 480, day: 0 },
-      { from: 1440, to: 1500, day: 1 },
-      { from: 1515, to: 1620, day: 1 },
+      { day: 0, startMinute: 0, endMinute: 60 },
+      { day: 0, startMinute: 75, endMinute: 180 },
+      { day: 0, startMinute: 225, endMinute: 480 },
+      { day: 1, startMinute: 1440, endMinute: 1500 },
+      { day: 1, startMinute: 1515, endMinute: 1620 },
     ]);
   });
   test('start at eight where nothing is said', () => {
     expect(startOf({})).toBe(480);
     expect(windowsOf({ hours: [h(6)], breaks: [{ at: NOON, for: h(1) }] })).toEqual([
-      { from: 0, to: 240, day: 0 },
-      { from: 300, to: 360, day: 0 },
+      { day: 0, startMinute: 0, endMinute: 240 },
+      { day: 0, startMinute: 300, endMinute: 360 },
     ]);
   });
   test('over midnight have each break of each day; breaks that meet are one', () => {
@@ -39,20 +39,20 @@ describe('the hours of work', () => {
       { at: NOON + 30, for: h(1) },
     ];
     expect(windowsOf({ hours: [h(32)], start: 10 * 60, breaks })).toEqual([
-      { from: 0, to: 120, day: 0 },
-      { from: 210, to: 1560, day: 0 },
-      { from: 1650, to: 1920, day: 0 },
+      { day: 0, startMinute: 0, endMinute: 120 },
+      { day: 0, startMinute: 210, endMinute: 1560 },
+      { day: 0, startMinute: 1650, endMinute: 1920 },
     ]);
   });
   test('of a week have many breaks', () => {
     const breaks = Array.from({ length: 8 }, (_, each) => ({ at: (9 + each) * 60, for: min(10) }));
     const windows = windowsOf({ hours: Array(7).fill(h(12)), breaks });
     expect(windows).toHaveLength(7 * 9);
-    expect(windows.reduce((sum, { from, to }) => sum + to - from, 0)).toBe(7 * (12 * 60 - 80));
+    expect(windows.reduce((sum, { startMinute: from, endMinute: to }) => sum + to - from, 0)).toBe(7 * (12 * 60 - 80));
   });
   test('a break may begin them or end them', () => {
     expect(windowsOf({ hours: [h(2)], start: NOON, breaks: [{ at: NOON, for: h(1) }] })).toEqual([
-      { from: 60, to: 120, day: 0 },
+      { day: 0, startMinute: 60, endMinute: 120 },
     ]);
   });
 });

@@ -50,7 +50,7 @@ function wrong(
     const limit = said.get(what);
     if (limit === undefined)
       return exact > near(best) && !notComputed.includes(what) ? [`${what}: ${exact} is missing`] : [];
-    const { gain, atMost = gain } = limit;
+    const { gain, mostGain: atMost = gain } = limit;
     return gain > 0 && gain <= exact + near(best) && exact <= atMost + near(best)
       ? []
       : [`${what}: ${gain} to ${atMost}, by HiGHS ${exact}`];
@@ -88,7 +88,7 @@ test('more and more of a stock is never worth less', () => {
     const gains = steps.map(({ what }) => limits.find((each) => each.what === what));
     for (let step = 1; step < gains.length; step++) {
       const [less, more] = [gains[step - 1], gains[step]];
-      expect(more?.atMost ?? more?.gain ?? 0).toBeGreaterThanOrEqual((less?.gain ?? 0) - 1e-6);
+      expect(more?.mostGain ?? more?.gain ?? 0).toBeGreaterThanOrEqual((less?.gain ?? 0) - 1e-6);
     }
   }
 });

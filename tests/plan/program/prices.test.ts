@@ -15,7 +15,7 @@ const request = {
   kitchen: {
     jars: [
       { jar: 'pint', count: 9 },
-      { jar: 'pint', count: 9, price: usd(2), uses: 8 },
+      { jar: 'pint', count: 9, price: usd(2), lifetimeUses: 8 },
       { jar: 'pint', count: 9, price: usd(9) },
       { jar: 'quart', count: 9, price: usd(3) },
     ],
@@ -26,7 +26,7 @@ const request = {
       { item: 'sugar', amount: { value: 2, unit: 'kg' }, price: usd(3) },
       { item: 'sugar', amount: { value: 1, unit: 'kg' }, price: usd(9) },
     ],
-    energy: { electricity: usd(0.3), gas: usd(1.5) },
+    utilities: { electricity: usd(0.3), gas: usd(1.5) },
     wage: usd(12),
   },
   products: [{ make: 'jam', from: 'peach', worth: { value: 4, currency: 'USD' } }],
@@ -73,15 +73,17 @@ describe('by hand', () => {
       handsMinute: 0.2,
     }));
   test('a gas stove burns therms of 29.3071 kWh', () => {
-    const energy = { ...request.kitchen.energy, stove: 'gas' as const };
-    const gas = pricesIn({ ...request, kitchen: { ...request.kitchen, energy } }, lots);
+    const energy = { ...request.kitchen.utilities, stove: 'gas' as const };
+    const gas = pricesIn({ ...request, kitchen: { ...request.kitchen, utilities: energy } }, lots);
     expect(gas?.energy.stove).toBeCloseTo(1.5 / 29.3071, 6);
     expect(gas?.energy.electricity).toBe(0.3);
   });
   test('propane by the pound, the gallon or the therm', () => {
     const perKwh = (gasPer?: { value: number; unit: string }) => {
-      const energy = { ...request.kitchen.energy, stove: 'propane', ...(gasPer === undefined ? {} : { gasPer }) };
-      return pricesIn({ ...request, kitchen: { ...request.kitchen, energy } } as never, lots)?.energy.stove ?? 0;
+      const energy = { ...request.kitchen.utilities, stove: 'propane', ...(gasPer === undefined ? {} : { gasPer }) };
+      return (
+        pricesIn({ ...request, kitchen: { ...request.kitchen, utilities: energy } } as never, lots)?.energy.stove ?? 0
+      );
     };
     expect(perKwh({ value: 1, unit: 'lb' })).toBeCloseTo(1.5 / 6.26209, 5);
     expect(perKwh({ value: 1, unit: 'gallon' })).toBeCloseTo(1.5 / 26.7673, 5);
@@ -143,11 +145,11 @@ describe('least cost: the cost told', () => {
   test.each(Array.from({ length: 30 }, (_, index) => index + 1))('day %i', (seed) => {
     const input = { ...randomDay(seed), aim: 'least cost' as const };
     const plan = planDay(input);
-    if (!plan.feasible || plan.cost === undefined || plan.products.length === 0) return;
-    const { foodUsed, supplies, energy, hands } = plan.cost;
+    if (!plan.feasible || plan.costs === undefined || plan.products.length === 0) return;
+    const { foodUsed, supplies, energyCost: energy, handsCost: hands } = plan.costs;
     const told = [foodUsed, supplies, energy, hands].reduce((sum, { value }) => sum + value, 0);
     const units = plan.products.reduce((sum, each) => sum + each.units.promised, 0);
-    const kinds = new Set(plan.products.flatMap(({ cost }) => (cost?.lines ?? []).map(({ what }) => what)));
+    const kinds = new Set(plan.products.flatMap(({ costs: cost }) => (cost?.lines ?? []).map(({ what }) => what)));
     const cents = 0.005 * kinds.size + 0.01 * input.lots.length;
     const over = told + plan.objective * units;
     expect(over).toBeGreaterThanOrEqual(-cents);
@@ -167,7 +169,9 @@ function extraBatches(input: PlanDayInput): number {
     const counted = [...values]
       .filter(([name]) => name.startsWith(`batches ${activity.product} `))
       .reduce((all, [, batches]) => all + batches, 0);
-    const done = plan.schedule.tasks.filter(({ kind, products }) => kind === 'cook' && products.includes(label)).length;
+    const done = plan.schedule.tasks.filter(
+      ({ kind, forProducts: products }) => kind === 'cook' && products.includes(label),
+    ).length;
     return sum + Math.max(0, done - counted) * (activity.cook?.costPerBatch ?? 0);
   }, 0);
 }

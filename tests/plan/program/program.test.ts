@@ -121,8 +121,8 @@ describe('aims by weights', () => {
   const kitchens = [1, 2, 3].map((seed) => randomKitchen(seed));
   test.each([
     ['most worth', { worth: 1 }],
-    ['least waste', { waste: 1, cost: 0 }],
-    ['fewest hours', { hours: 60 }],
+    ['least waste', { waste: 1, money: 0 }],
+    ['fewest hours', { handsHours: 60 }],
   ] as const)('%s is one weight', (word, weights) => {
     for (const { activities, capacity } of kitchens)
       expect(toProgram(activities, capacity, weights)).toEqual(toProgram(activities, capacity, word));
@@ -135,12 +135,14 @@ describe('aims by weights', () => {
       cook: { litresPerKg: 1, minutes: 30, stirred: true, costPerBatch: 0.1 },
       canning: { ...(jarred.canning as Canning), canners: [{ ...canner, costPerLoad: 0.4 }] },
     };
-    const found = solve(toProgram([{ ...priced, least: 4, most: 4 }], capacity, { worth: 10, cost: 3, hours: 2 }));
+    const found = solve(
+      toProgram([{ ...priced, least: 4, most: 4 }], capacity, { worth: 10, money: 3, handsHours: 2 }),
+    );
     // 5 kg, 6 jars, one load, one batch of 5 L that is stirred for 30 min; a minute for each kg and jar
     const money = 5 * 0.5 + 6 * 0.2 + 0.4 + 0.1;
     expect(found.worth).toBeCloseTo(10 * 4 * 2 - 3 * money - (2 * (5 + 6 + 30)) / 60, 6);
     const byTrays: Activity = { ...bare, stockPerUnit: [], least: 4, most: 4, costPerTray: 0.3, traysPerKg: 0.7 };
-    const dried = solve(toProgram([byTrays], { ...capacity, trays: 9 }, { cost: 1 }));
+    const dried = solve(toProgram([byTrays], { ...capacity, trays: 9 }, { money: 1 }));
     expect(dried.worth).toBeCloseTo(-4 * 0.3, 9); // 5 kg on 3.5 trays
   });
   test('least cost is told for each unit, and asks for one at least', () => {

@@ -57,7 +57,7 @@ describe('a day with lots as people buy them', () => {
   const day = (raw: string, more: object = {}): PlanDayInput => ({
     lots: [{ food: 'apple', raw: raw as '1 lb', ...more }],
     kitchen: { elevation: '900 ft', hours: '12 h', hands: 4, freezer: { room: '900 L' } },
-    products: [{ make: 'frozen', from: 'apples', form: 'slices', size: '1 lb' }],
+    products: [{ make: 'frozen', from: 'apples', form: 'slices', packSize: '1 lb' }],
   });
   const units = (raw: string, more?: object) => {
     const plan = planDay(day(raw, more)) as FeasibleDay;

@@ -27,7 +27,7 @@ test.each([
   [
     'by the size',
     'peach slices, frozen',
-    [{ size: { value: 1, unit: 'lb' } }, { size: { value: 2, unit: 'lb' } }],
+    [{ packSize: { value: 1, unit: 'lb' } }, { packSize: { value: 2, unit: 'lb' } }],
     ['peach slices, frozen, 1 lb', 'peach slices, frozen, 2 lb'],
   ],
   [

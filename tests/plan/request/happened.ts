@@ -4,7 +4,7 @@ type Done = NonNullable<PlanDayInput['done']>[number];
 
 /** A minute of the schedule as the clock shows it, on the first day. */
 export const clockOf = ({ schedule }: Pick<FeasibleDay, 'schedule'>, minute: number): string => {
-  const clock = (((schedule.start + minute) % 1440) + 1440) % 1440;
+  const clock = (((schedule.startClock + minute) % 1440) + 1440) % 1440;
   return `${Math.floor(clock / 60)}:${String(clock % 60).padStart(2, '0')}`;
 };
 
@@ -12,7 +12,7 @@ export const clockOf = ({ schedule }: Pick<FeasibleDay, 'schedule'>, minute: num
 export const nowOf = (plan: Pick<FeasibleDay, 'schedule'>, minute: number): NonNullable<PlanDayInput['now']> => {
   const clock = clockOf(plan, minute);
   const day = Math.floor(minute / 1440) + 1;
-  return (day === 1 ? clock : { day, time: clock }) as NonNullable<PlanDayInput['now']>;
+  return (day === 1 ? clock : { day, at: clock }) as NonNullable<PlanDayInput['now']>;
 };
 
 const QUIET: readonly TaskKind[] = ['dry', 'freeze-dry', 'freeze', 'ferment'];
@@ -25,24 +25,24 @@ const QUIET: readonly TaskKind[] = ['dry', 'freeze-dry', 'freeze', 'ferment'];
  */
 export function happened(plan: FeasibleDay, at: number, late = 0): Done[] | undefined {
   const entries: Done[] = [];
-  for (const { name, from, jars } of plan.products) {
+  for (const { name, fromLots: from, canning: jars } of plan.products) {
     const own = (...kinds: TaskKind[]): ScheduledTask[] =>
       plan.schedule.tasks
-        .filter((task) => kinds.includes(task.kind) && task.products.includes(name))
-        .sort((one, other) => one.start - other.start);
+        .filter((task) => kinds.includes(task.kind) && task.forProducts.includes(name))
+        .sort((one, other) => one.startMinute - other.startMinute);
     const [prepared, cooked, filled, loads] = [own('prepare'), own('cook', 'blanch'), own('fill'), own('can')];
     const quiet = own(...QUIET);
-    if (prepared.every(({ end }) => end > at)) continue;
+    if (prepared.every(({ endMinute: end }) => end > at)) continue;
     const counts = [cooked, filled, ...(jars === undefined ? [quiet] : [])];
     if (from.length !== 1 || counts.some((some) => some.length > 0 && some.length !== prepared.length))
       return undefined;
-    if (loads.some(({ products }) => products.length > 1)) return undefined;
+    if (loads.some(({ forProducts: products }) => products.length > 1)) return undefined;
     // jars go into the loads in the order that they were filled
     let [load, room] = [0, loads[0]?.units?.count ?? 0];
     for (const [index, cut] of prepared.entries()) {
-      if (cut.end > at) continue;
+      if (cut.endMinute > at) continue;
       const { raw } = cut as { raw: NonNullable<ScheduledTask['raw']> };
-      const entry = { product: name, lot: from[0]?.lot, raw: { value: raw.value, unit: raw.unit } } as Done;
+      const entry = { name: name, lot: from[0]?.lot, raw: { value: raw.value, unit: raw.unit } } as Done;
       const [cook, fill, end] = [cooked[index], filled[index], quiet[index]];
       const put = (more: object) => entries.push({ ...entry, ...more } as Done);
       const count = fill?.units?.count ?? end?.units?.count ?? 0;
@@ -54,20 +54,20 @@ export function happened(plan: FeasibleDay, at: number, late = 0): Done[] | unde
         room -= count;
       }
       const step = jars === undefined ? end : loads[load];
-      if (step !== undefined && step.start <= at) {
-        if (step.end <= at || step.kind === 'freeze' || step.kind === 'ferment') put({ filled: count });
+      if (step !== undefined && step.startMinute <= at) {
+        if (step.endMinute <= at || step.kind === 'freeze' || step.kind === 'ferment') put({ filled: count });
         else if (step.kind === 'can')
           put({
             filled: count,
             canner: step.uses.find(({ resource }) => resource !== 'burners')?.resource,
-            until: clockOf(plan, step.end + late),
+            until: clockOf(plan, step.endMinute + late),
           });
-        else put({ trays: step.units?.count ?? 1, until: { value: step.end - at, unit: 'min' } });
-      } else if (fill !== undefined && fill.end <= at)
-        put({ state: 'filled', filled: count, since: clockOf(plan, fill.start + late) });
-      else if (cook !== undefined && cook.kind === 'cook' && cook.end <= at)
-        put({ state: 'hot', since: clockOf(plan, cook.end + late) });
-      else put({ state: 'prepared', since: clockOf(plan, cut.end + late) });
+        else put({ trays: step.units?.count ?? 1, until: { value: step.endMinute - at, unit: 'min' } });
+      } else if (fill !== undefined && fill.endMinute <= at)
+        put({ howFar: 'filled', filled: count, since: clockOf(plan, fill.startMinute + late) });
+      else if (cook !== undefined && cook.kind === 'cook' && cook.endMinute <= at)
+        put({ howFar: 'hot', since: clockOf(plan, cook.endMinute + late) });
+      else put({ howFar: 'prepared', since: clockOf(plan, cut.endMinute + late) });
     }
   }
   return entries;
@@ -80,6 +80,9 @@ export function hotCanners({ schedule }: FeasibleDay, at: number): string[] {
   canners.delete('burners');
   return [...canners].filter((canner) => {
     const own = boiled.filter(({ uses }) => uses.some(({ resource }) => resource === canner));
-    return own.some(({ end }) => end <= at && end > at - 60) && !own.some(({ start, end }) => start < at && at < end);
+    return (
+      own.some(({ endMinute: end }) => end <= at && end > at - 60) &&
+      !own.some(({ startMinute: start, endMinute: end }) => start < at && at < end)
+    );
   });
 }

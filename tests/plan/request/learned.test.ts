@@ -22,11 +22,11 @@ const day = (products: PlanDayInput['products'], learned?: PlanDayInput['learned
   if (!plan.feasible) throw new Error(plan.reason.text);
   return plan;
 };
-const frozen: PlanDayInput['products'] = [{ make: 'frozen', from: 'peach', form: 'slices', size: '500 g' }];
+const frozen: PlanDayInput['products'] = [{ make: 'frozen', from: 'peach', form: 'slices', packSize: '500 g' }];
 const halves: PlanDayInput['products'] = [
   { make: 'jars', from: 'peach', form: 'halves', pack: 'hot', jar: 'quart', syrup: 'light' },
 ];
-const dried: PlanDayInput['products'] = [{ make: 'dried', from: 'apple', form: 'slices', size: '100 g' }];
+const dried: PlanDayInput['products'] = [{ make: 'dried', from: 'apple', form: 'slices', packSize: '100 g' }];
 const only = ({ products }: FeasibleDay) => products[0] as FeasibleDay['products'][number];
 
 describe('a learned figure takes the place of the published one', () => {
@@ -67,7 +67,7 @@ describe('a learned figure takes the place of the published one', () => {
     const prior = { low: '84 %', likely: '86 %', high: '88 %' } as const;
     const { figure: moisture, n } = learnFromRecords({ prior, observed: Array(12).fill('80 %'), varies: 'share' });
     const stop = (plan: FeasibleDay) => {
-      const { trays } = only(plan);
+      const { drying: trays } = only(plan);
       return valueIn(trays?.stopWeight?.likely as never, 'g') / valueIn(trays?.perTray as never, 'g');
     };
     expect(stop(day(dried, [{ food: 'apple', moisture, n }]))).toBeGreaterThan(stop(day(dried)) * 1.2);
@@ -75,22 +75,22 @@ describe('a learned figure takes the place of the published one', () => {
   test('drying hours, or hours by a drying constant: ln(X0 / X) / k', () => {
     const own = { low: '5 h', likely: '6 h', high: '7 h' } as const;
     const hours = day(dried, [{ food: 'apple', form: 'slices', dryingHours: own }]);
-    expect(only(hours).trays?.hours?.high).toEqual({ value: 7, unit: 'h' });
+    expect(only(hours).drying?.hours?.high).toEqual({ value: 7, unit: 'h' });
     const dry = hours.schedule.tasks.find(({ kind }) => kind === 'dry');
-    expect((dry?.end ?? 0) - (dry?.start ?? 0)).toBe(7 * 60);
+    expect((dry?.endMinute ?? 0) - (dry?.startMinute ?? 0)).toBe(7 * 60);
     const water = { low: 0.85, likely: 0.86, high: 0.87 };
     const plan = planDay({
       lots: [{ food: 'apple', raw: '12 kg' }],
       kitchen,
-      products: [{ make: 'dried', from: 'apple', form: 'slices', size: '100 g', moisture: '20 %' }],
+      products: [{ make: 'dried', from: 'apple', form: 'slices', packSize: '100 g', moisture: '20 %' }],
       learned: [
         { food: 'apple', moisture: water },
         { food: 'apple', form: 'slices', dryingConstant: { low: 0.4, likely: 0.5, high: 0.6 } },
       ],
     }) as FeasibleDay;
     const dryBasis = (moisture: number) => moisture / (1 - moisture);
-    expect(only(plan).trays?.hours?.likely.value).toBeCloseTo(Math.log(dryBasis(0.86) / dryBasis(0.2)) / 0.5, 9);
-    expect(only(plan).trays?.hours?.high.value).toBeCloseTo(Math.log(dryBasis(0.87) / dryBasis(0.2)) / 0.4, 9);
+    expect(only(plan).drying?.hours?.likely.value).toBeCloseTo(Math.log(dryBasis(0.86) / dryBasis(0.2)) / 0.5, 9);
+    expect(only(plan).drying?.hours?.high.value).toBeCloseTo(Math.log(dryBasis(0.87) / dryBasis(0.2)) / 0.4, 9);
   });
 });
 

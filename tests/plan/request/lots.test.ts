@@ -128,7 +128,7 @@ describe('the price of the whole lot', () => {
     expect(price({ raw: '1 bushel', per: '1 lb' })).toEqual({ value: 60, unit: 'USD' });
     expect(price({ raw: '24 lb', per: '1 bushel' })).toEqual({ value: 0.63, unit: 'USD' });
     expect(one({ raw: '24 lb', price: '9 USD', per: '1 bushel' }).basis.map(({ of }) => of)).toContain(
-      'products[].cost',
+      'products[].costs',
     );
     // a bushel has its own weight and a quart too: it is not 37 times as much
     expect(price({ raw: '1 bushel', per: '1 quart' })?.value).toBeCloseTo(

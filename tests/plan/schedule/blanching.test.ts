@@ -26,7 +26,7 @@ const day: PlanDayInput = {
     pots: [{ volume: '12 quarts' }],
     canners: [{ method: 'boiling-water', holds: { pint: 9, quart: 7 } }],
     freezer: { room: '60 L' },
-    energy: { stove: 'electric', electricity: '0.20 USD' },
+    utilities: { stove: 'electric', electricity: '0.20 USD' },
   },
   products: [
     { make: 'frozen', from: 'green beans', form: 'pieces', least: 8 },
@@ -42,7 +42,8 @@ const at = (resource: string) => tasks.filter(({ uses }) => uses.some((use) => u
 describe('blanching in the order of work', () => {
   test('each vegetable has it, in the pot and on the burner, with hands beside it', () => {
     const [beans, broccoli] = plan.products.map(({ name }) => name);
-    for (const name of [beans, broccoli]) expect(blanched.some(({ products }) => products[0] === name)).toBe(true);
+    for (const name of [beans, broccoli])
+      expect(blanched.some(({ forProducts: products }) => products[0] === name)).toBe(true);
     for (const { uses } of blanched)
       expect(uses.map(({ resource }) => resource).sort()).toEqual(['12 quart pot', 'burners', 'hands']);
   });
@@ -51,7 +52,9 @@ describe('blanching in the order of work', () => {
     expect(own.length).toBeGreaterThan(2);
     own.forEach((one, index) => {
       for (const other of own.slice(index + 1))
-        expect(Math.min(one.end, other.end)).toBeLessThanOrEqual(Math.max(one.start, other.start));
+        expect(Math.min(one.endMinute, other.endMinute)).toBeLessThanOrEqual(
+          Math.max(one.startMinute, other.startMinute),
+        );
     });
   });
   test('the canner is among what the burner does', () => {
@@ -59,24 +62,24 @@ describe('blanching in the order of work', () => {
   });
   test('the water boils first, in the same pot, until the vegetable goes in', () => {
     for (const blanch of blanched) {
-      const heat = tasks.find(({ kind, end }) => kind === 'heat water' && end === blanch.start);
+      const heat = tasks.find(({ kind, endMinute: end }) => kind === 'heat water' && end === blanch.startMinute);
       expect(heat?.uses.map(({ resource }) => resource).sort()).toEqual(['12 quart pot', 'burners']);
       // two thirds of 12 quarts, most of it water, take the slow end of a burner of 2400 W over half an hour
-      expect((heat?.end ?? 0) - (heat?.start ?? 0)).toBeGreaterThan(25);
+      expect((heat?.endMinute ?? 0) - (heat?.startMinute ?? 0)).toBeGreaterThan(25);
     }
   });
   test('minutes as printed and the return to the boil, for each batch', () => {
-    for (const { products, units, start, end } of blanched) {
-      const pots = plan.products.find(({ name }) => name === products[0])?.pots;
+    for (const { forProducts: products, units, startMinute: start, endMinute: end } of blanched) {
+      const pots = plan.products.find(({ name }) => name === products[0])?.cooking;
       expect(pots?.minutesEach).toBe(4);
       expect(end - start).toBe(4 * (units?.count ?? 0));
     }
     const [beans] = plan.products;
     const batches = blanched
-      .filter(({ products }) => products[0] === beans?.name)
+      .filter(({ forProducts: products }) => products[0] === beans?.name)
       .reduce((sum, { units }) => sum + (units?.count ?? 0), 0);
     expect(batches).toBeGreaterThan(2);
-    expect(beans?.pots?.batches).toEqual([expect.objectContaining({ pot: '12 quart pot', batches })]);
+    expect(beans?.cooking?.batches).toEqual([expect.objectContaining({ pot: '12 quart pot', count: batches })]);
     // the hands beside the pot stand there once, not in the cutting too
     expect(beans?.handsMinutes.stir).toBe(4 * batches);
     // by the kg: wash 1.25, snap 9, drain 0.4
@@ -119,8 +122,8 @@ describe('the energy of blanching', () => {
   });
   test('is paid for', () => {
     const dear = (price: `${number} USD`) =>
-      feasible({ ...day, kitchen: { ...day.kitchen, energy: { stove: 'electric', electricity: price } } }).cost?.energy
-        .value ?? 0;
+      feasible({ ...day, kitchen: { ...day.kitchen, utilities: { stove: 'electric', electricity: price } } }).costs
+        ?.energyCost.value ?? 0;
     expect(dear('0.40 USD')).toBeGreaterThan(1.9 * dear('0.20 USD'));
   });
 });
@@ -135,15 +138,15 @@ describe('checkSchedule', () => {
   test('finds nothing wrong with the plan', () => expect(checkSchedule(plan).broken).toEqual([]));
   test('two in one pot', () => {
     const [first, second] = blanched;
-    const broken = changed('blanch', ({ end, start }) => ({
-      start: second?.start ?? 0,
-      end: (second?.start ?? 0) + end - start,
+    const broken = changed('blanch', ({ endMinute: end, startMinute: start }) => ({
+      startMinute: second?.startMinute ?? 0,
+      endMinute: (second?.startMinute ?? 0) + end - start,
     }));
     expect(first).not.toBe(second);
     expect(broken.map(({ rule }) => rule)).toContain('overlap');
   });
   test('not long enough', () => {
-    expect(changed('blanch', ({ end }) => ({ end: end - 1 })).map(({ text }) => text)).toEqual(
+    expect(changed('blanch', ({ endMinute: end }) => ({ endMinute: end - 1 })).map(({ text }) => text)).toEqual(
       expect.arrayContaining([expect.stringContaining('blanched')]),
     );
   });
@@ -153,7 +156,10 @@ describe('checkSchedule', () => {
   });
   test('before the water boils', () => {
     expect(
-      changed('heat water', ({ start, end }) => ({ start: start + 5, end: end + 5 })).map(({ rule }) => rule),
+      changed('heat water', ({ startMinute: start, endMinute: end }) => ({
+        startMinute: start + 5,
+        endMinute: end + 5,
+      })).map(({ rule }) => rule),
     ).toContain('order');
     expect(changed('heat water', () => ({ kind: 'cook' })).map(({ rule }) => rule)).toContain('order');
   });
@@ -175,6 +181,6 @@ test('what is cooked before freezing is cooked in a pot', () => {
   const cook = beets.schedule.tasks.filter(({ kind }) => kind === 'cook');
   expect(cook.length).toBeGreaterThan(0);
   // beets of 2 in: 25 to 30 min, and what the pot takes to heat up
-  for (const { start, end } of cook) expect(end - start).toBeGreaterThanOrEqual(30);
+  for (const { startMinute: start, endMinute: end } of cook) expect(end - start).toBeGreaterThanOrEqual(30);
   expect(checkSchedule(beets).broken).toEqual([]);
 });

@@ -7,8 +7,8 @@ const rows = [
   { name: 'dryer', capacity: 3, open: 'always' as const },
 ];
 const windows = [
-  { day: 0, from: 0, to: 60 },
-  { day: 1, from: 100, to: 160 },
+  { day: 0, startMinute: 0, endMinute: 60 },
+  { day: 1, startMinute: 100, endMinute: 160 },
 ];
 const board = () => emptyBoard(rows, windows, 300);
 const hands = (amount: number, minutes: number): Block => ({
@@ -67,7 +67,7 @@ test('never more than there is, whatever is placed (property)', () => {
         if (start === undefined) continue;
         day.take(block, start);
         for (let minute = start; minute < start + minutes; minute++) busy[minute] = (busy[minute] ?? 0) + amount;
-        expect(windows.some((window) => window.from <= start && start + minutes <= window.to)).toBe(true);
+        expect(windows.some((window) => window.startMinute <= start && start + minutes <= window.endMinute)).toBe(true);
       }
       expect(Math.max(...busy)).toBeLessThanOrEqual(2);
     }),

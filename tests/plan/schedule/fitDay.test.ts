@@ -41,38 +41,38 @@ function broken(input: PlanDayInput, plan: FeasibleDay): string[] {
     if (!holds) wrong.push(what);
   };
   const last = windows[windows.length - 1] as (typeof windows)[number];
-  must(makespan <= last.to, `late: ${makespan}`);
-  for (const { kind, start, end, unattended } of tasks) {
+  must(makespan <= last.endMinute, `late: ${makespan}`);
+  for (const { kind, startMinute: start, endMinute: end, unattended } of tasks) {
     if (!unattended)
       must(
-        windows.some(({ from, to }) => from <= start && end <= to),
+        windows.some(({ startMinute: from, endMinute: to }) => from <= start && end <= to),
         `${kind} outside the hours`,
       );
   }
   for (const product of products) {
-    const { name, units, jars, pots, trays, raw, handsMinutes } = product;
-    const own = (kind: string) => tasks.filter((task) => task.kind === kind && task.products.includes(name));
+    const { name, units, canning: jars, cooking: pots, drying: trays, raw, handsMinutes } = product;
+    const own = (kind: string) => tasks.filter((task) => task.kind === kind && task.forProducts.includes(name));
     const cut = own('prepare').reduce((sum, task) => sum + valueIn(task.raw as Quantity<'mass'>, 'kg'), 0);
     must(Math.abs(cut - valueIn(raw, 'kg')) < 1e-6 || handsMinutes.prepare === 0, `${name}: prepared ${cut} kg`);
     if (jars !== undefined) {
       const filled = own('fill').reduce((sum, { units: each }) => sum + (each?.count ?? 0), 0);
       must(filled === units.ready, `${name}: ${filled} filled of ${units.ready}`);
       for (const can of own('can')) {
-        must(can.end - can.start >= jars.minutes, `${name}: a load shorter than its process`);
+        must(can.endMinute - can.startMinute >= jars.minutes, `${name}: a load shorter than its process`);
         const holds = input.kitchen.canners?.find((each) =>
           can.uses.some(({ resource }) => resource.startsWith(each.method)),
         );
         must((can.units?.count ?? 99) <= (holds?.holds[jars.jar] ?? 0), `${name}: ${can.units?.count} jars in a load`);
       }
-      const loads = jars.loads.reduce((sum, { loads: count }) => sum + count, 0);
+      const loads = jars.loads.reduce((sum, { count }) => sum + count, 0);
       must(loads === own('can').length, `${name}: loads`);
     }
     if (pots !== undefined) {
-      const batches = pots.batches.reduce((sum, { batches: count }) => sum + count, 0);
+      const batches = pots.batches.reduce((sum, { count }) => sum + count, 0);
       must(batches === own('cook').length, `${name}: batches`);
       must(
         // a full pot takes longer to heat up than a small one
-        own('cook').every(({ start, end }) => end - start >= pots.leastEach - 1e-6),
+        own('cook').every(({ startMinute: start, endMinute: end }) => end - start >= pots.leastEach - 1e-6),
         `${name}: cooked short`,
       );
     }
@@ -82,15 +82,15 @@ function broken(input: PlanDayInput, plan: FeasibleDay): string[] {
       must(trays.where === 'freeze-dryer' ? count >= trays.trays : count === trays.trays, `${name}: ${count} trays`);
       const longest = Math.ceil(valueIn(trays.hours?.high as Quantity<'time'>, 'min'));
       must(
-        loaded.every(({ start, end }) => end - start >= longest),
+        loaded.every(({ startMinute: start, endMinute: end }) => end - start >= longest),
         `${name}: dried short`,
       );
     }
     if (product.packs !== undefined) must(own('freeze').length > 0, `${name}: not frozen`);
     if (product.trimmings === undefined) {
-      const first = Math.min(...own('prepare').map(({ start }) => start));
+      const first = Math.min(...own('prepare').map(({ startMinute: start }) => start));
       const before = tasks.some(
-        ({ kind, end, what }) => kind === 'prepare' && end <= first && !what.startsWith('trim'),
+        ({ kind, endMinute: end, what }) => kind === 'prepare' && end <= first && !what.startsWith('trim'),
       );
       must(before, `${name}: made before anything fell off`);
     }
@@ -145,7 +145,7 @@ test('trimmings fall off also where preparing takes no time of its own', () => {
     },
     products: [
       { make: 'frozen', from: 'apple', form: 'slices', minutesPerPound: 0, worth: 2 },
-      { make: 'powder', from: 'apple', size: '1 oz', worth: 1, least: 1 },
+      { make: 'powder', from: 'apple', packSize: '1 oz', worth: 1, least: 1 },
     ],
   });
   expect(plan.feasible && plan.products.map(({ makes }) => makes)).toEqual(['frozen', 'powder']);
@@ -156,7 +156,7 @@ test('what fits in no order is not made, where nothing must be', () => {
   const day = (least: number): PlanDayInput => ({
     lots: [{ food: 'peach', raw: '20 lb' }],
     kitchen: { elevation: '100 m', hours: ['4 h', '4 h'], freezer: { room: '60 L', volume: '1 ft3' } },
-    products: [{ make: 'frozen', from: 'peach', form: 'slices', size: '3 lb', least }],
+    products: [{ make: 'frozen', from: 'peach', form: 'slices', packSize: '3 lb', least }],
     learned: [{ food: 'peach', form: 'slices', yield: { low: 0.8, likely: 0.8, high: 0.8 } }],
   });
   expect(planDay(day(0))).toMatchObject({ feasible: true, products: [], schedule: { tasks: [] } });
@@ -223,9 +223,9 @@ describe('hours of several days', () => {
       const plan = planDay({
         lots: [{ food, raw: '60 lb' }],
         kitchen: { elevation: '100 m', hours: hours as '8 h', hands: 4, dryer: { trays: 4, trayArea: '200 in2' } },
-        products: [{ make: 'dried', from: food, form: 'slices', size: '1 oz' }],
+        products: [{ make: 'dried', from: food, form: 'slices', packSize: '1 oz' }],
       });
-      return plan.feasible && plan.provenBest ? plan.products[0]?.trays?.trays : undefined;
+      return plan.feasible && plan.provenBest ? plan.products[0]?.drying?.trays : undefined;
     };
     expect(trays('8 h')).toBe(4);
     expect(trays(['4 h', '4 h'])).toBe(8);

@@ -13,7 +13,7 @@ const means: Means = {
   canners: ['canner', 'second canner'],
   trays: 4,
 };
-const hours = (to: number): Window[] => [{ day: 0, from: 0, to }];
+const hours = (to: number): Window[] => [{ day: 0, startMinute: 0, endMinute: to }];
 const portion = (product: string, more: Partial<Portion> = {}): Portion => ({
   product,
   what: 'peaches',
@@ -42,13 +42,14 @@ const order = (jobs: Job[], kitchen = means, windows = hours(600)): DaySchedule 
   return schedule;
 };
 const of = ({ tasks }: DaySchedule, kind: TaskKind): ScheduledTask[] => tasks.filter((task) => task.kind === kind);
-const times = (schedule: DaySchedule, kind: TaskKind) => of(schedule, kind).map(({ start, end }) => [start, end]);
+const times = (schedule: DaySchedule, kind: TaskKind) =>
+  of(schedule, kind).map(({ startMinute: start, endMinute: end }) => [start, end]);
 
 describe('breaks', () => {
   // prepared 20, cooked 20, filled 7; a break from 70 to 110: jars go in before it and come out after it
   const windows = [
-    { day: 0, from: 0, to: 70 },
-    { day: 0, from: 110, to: 400 },
+    { day: 0, startMinute: 0, endMinute: 70 },
+    { day: 0, startMinute: 110, endMinute: 400 },
   ];
   test('a boiling-water load runs on through one', () => {
     const through = order([load('peaches', step(true))], means, windows);
@@ -82,8 +83,8 @@ test('a canner that still runs is waited for, and a dryer is loaded when it is f
   expect(times(schedule, 'can')[0]?.[0]).toBe(180);
   expect(schedule.resources).toEqual(
     expect.arrayContaining([
-      { resource: 'dryer trays', amount: 4, busyUntil: 200 },
-      { resource: 'canner', amount: 1, busyUntil: 150 },
+      { resource: 'dryer trays', available: 4, busyUntilMinute: 200 },
+      { resource: 'canner', available: 1, busyUntilMinute: 150 },
     ]),
   );
 });
@@ -91,8 +92,10 @@ test('a canner that still runs is waited for, and a dryer is loaded when it is f
 test('people by name: as many as the hands, nobody twice at once, work stays with the same person', () => {
   const schedule = order([load('one'), load('two')], { ...means, names: ['cook', 'helper'] });
   for (const { who, uses } of schedule.tasks)
-    expect(who?.length ?? 0).toBe(uses.find(({ resource }) => resource === 'hands')?.amount ?? 0);
-  const lifts = [...of(schedule, 'load'), ...of(schedule, 'unload')].filter(({ products }) => products[0] === 'one');
+    expect(who?.length ?? 0).toBe(uses.find(({ resource }) => resource === 'hands')?.used ?? 0);
+  const lifts = [...of(schedule, 'load'), ...of(schedule, 'unload')].filter(
+    ({ forProducts: products }) => products[0] === 'one',
+  );
   expect(new Set(lifts.flatMap(({ who = [] }) => who)).size).toBe(1);
   expect(order([load('one')]).tasks.every(({ who }) => who === undefined)).toBe(true);
 });
@@ -116,7 +119,7 @@ test('a crock goes on for weeks, past the last hours, and is not waited for', ()
   const [[start = 0, end = 0] = []] = times(schedule, 'ferment');
   expect(end - start).toBe(40_320);
   expect(schedule.makespan).toBeLessThanOrEqual(120);
-  expect(schedule.allDone).toBeLessThanOrEqual(120);
+  expect(schedule.allDoneMinute).toBeLessThanOrEqual(120);
 });
 
 describe('one pot of sauce for two loads', () => {
@@ -139,9 +142,9 @@ describe('one pot of sauce for two loads', () => {
     expect(of(schedule, 'cook').length).toBe(1);
     expect(of(schedule, 'can').length).toBe(2);
     const [hot] = of(schedule, 'keep hot') as [ScheduledTask];
-    expect(hot.start).toBe(of(schedule, 'cook')[0]?.end);
-    expect(hot.end).toBe(Math.max(...of(schedule, 'fill').map(({ end }) => end)));
-    expect(hot.end - hot.start).toBeLessThanOrEqual(60);
+    expect(hot.startMinute).toBe(of(schedule, 'cook')[0]?.endMinute);
+    expect(hot.endMinute).toBe(Math.max(...of(schedule, 'fill').map(({ endMinute: end }) => end)));
+    expect(hot.endMinute - hot.startMinute).toBeLessThanOrEqual(60);
     expect(hot.uses.map(({ resource }) => resource).sort()).toEqual(['burners', 'pot']);
   });
   test('is cooked twice where the canner is not free in time', () => {

@@ -79,10 +79,10 @@ export function randomJobs(seed: number): { jobs: Job[]; means: Means; windows: 
   const windows =
     random() < 0.4
       ? [
-          { day: 0, from: 0, to: 60 * whole(3, 7) },
-          { day: 1, from: 24 * 60, to: 24 * 60 + 60 * whole(4, 8) },
+          { day: 0, startMinute: 0, endMinute: 60 * whole(3, 7) },
+          { day: 1, startMinute: 24 * 60, endMinute: 24 * 60 + 60 * whole(4, 8) },
         ]
-      : [{ day: 0, from: 0, to: 60 * whole(6, 14) }];
+      : [{ day: 0, startMinute: 0, endMinute: 60 * whole(6, 14) }];
   return { jobs, means, windows };
 }
 
@@ -94,8 +94,8 @@ export function clashes(
 ): string[] {
   const wrong: string[] = [];
   for (const [resource, most] of capacity) {
-    const own = tasks.flatMap(({ start, end, uses, kind }) =>
-      uses.filter((use) => use.resource === resource).map(({ amount }) => ({ start, end, amount, kind })),
+    const own = tasks.flatMap(({ startMinute: start, endMinute: end, uses, kind }) =>
+      uses.filter((use) => use.resource === resource).map(({ used: amount }) => ({ start, end, amount, kind })),
     );
     for (const { start } of own) {
       const busy = own
@@ -104,12 +104,13 @@ export function clashes(
       if (busy > most + 1e-6) wrong.push(`${resource}: ${busy} of ${most} at ${start}`);
     }
   }
-  for (const { kind, start, end, uses, unattended } of tasks) {
+  for (const { kind, startMinute: start, endMinute: end, uses, unattended } of tasks) {
     if (end < start) wrong.push(`${kind} ends before it starts`);
     if (uses.some(({ resource }) => !capacity.has(resource))) wrong.push(`${kind} uses what is not there`);
     if (unattended) continue;
     const last = windows[windows.length - 1] as Window;
-    const inside = windows.some(({ from, to }) => from <= start && end <= to) || start >= last.from;
+    const inside =
+      windows.some(({ startMinute: from, endMinute: to }) => from <= start && end <= to) || start >= last.startMinute;
     if (!inside) wrong.push(`${kind} at ${start} to ${end}, when nobody is there`);
   }
   return wrong;

@@ -24,12 +24,15 @@ describe('on 100 random days', () => {
       expect(clashes(schedule.tasks, capacityOf(means), windows)).toEqual([]);
       // the hours may be too short here: that is for the plan to see to
       const last = windows[windows.length - 1] as Window;
-      const longer = [...windows.slice(0, -1), { ...last, to: Math.max(last.to, schedule.allDone) }];
+      const longer = [
+        ...windows.slice(0, -1),
+        { ...last, endMinute: Math.max(last.endMinute, schedule.allDoneMinute) },
+      ];
       expect(checkSchedule({ ...schedule, windows: longer }).broken).toEqual([]);
       expect(schedule.lowerBound).toBeLessThanOrEqual(schedule.makespan);
       const worked = (clock: number) => workedBy(clock, windows);
       expect(schedule.gap).toBeCloseTo(worked(schedule.makespan) / worked(schedule.lowerBound) - 1, 12);
-      expect(schedule.allDone).toBeGreaterThanOrEqual(schedule.makespan);
+      expect(schedule.allDoneMinute).toBeGreaterThanOrEqual(schedule.makespan);
       gaps.push(schedule.gap);
     },
   );
@@ -73,9 +76,9 @@ describe('two loads by hand', () => {
     },
     needs: [],
   });
-  const day = [{ day: 0, from: 0, to: 600 }];
+  const day = [{ day: 0, startMinute: 0, endMinute: 600 }];
   const ends = (tasks: DaySchedule['tasks'], kind: string) =>
-    tasks.filter((task) => task.kind === kind).map(({ start, end }) => [start, end]);
+    tasks.filter((task) => task.kind === kind).map(({ startMinute: start, endMinute: end }) => [start, end]);
 
   test('the second is made ready while the first is in the canner, and filled when that is out', () => {
     const { tasks, makespan, lowerBound, gap } = scheduleJobs([load('one'), load('two')], means, day) as DaySchedule;
@@ -102,8 +105,8 @@ describe('two loads by hand', () => {
   });
   test('hours that end before the second load: the next day, the canner heated again', () => {
     const days = [
-      { day: 0, from: 0, to: 150 },
-      { day: 1, from: 1440, to: 1700 },
+      { day: 0, startMinute: 0, endMinute: 150 },
+      { day: 1, startMinute: 1440, endMinute: 1700 },
     ];
     const { tasks, makespan, windows } = scheduleJobs([load('one', 10), load('two', 10)], means, days) as DaySchedule;
     expect(ends(tasks, 'can')).toEqual([
@@ -114,7 +117,9 @@ describe('two loads by hand', () => {
     expect([makespan, windows]).toEqual([1560, days]);
   });
   test('hours that are too short run on after the last window, never between two', () => {
-    expect(scheduleJobs([load('one'), load('two')], means, [{ day: 0, from: 0, to: 100 }])?.makespan).toBe(190);
+    expect(
+      scheduleJobs([load('one'), load('two')], means, [{ day: 0, startMinute: 0, endMinute: 100 }])?.makespan,
+    ).toBe(190);
   });
   test('trimmings are there when enough has been cut, not before', () => {
     // the canner heats for 80 min, so the fruit is not cut at the start, when there would be time for the stock
@@ -127,9 +132,9 @@ describe('two loads by hand', () => {
     });
     const { tasks } = scheduleJobs([stock(1), cut], means, day) as DaySchedule;
     const prepared = (product: string) =>
-      tasks.find(({ kind, products }) => kind === 'prepare' && products.includes(product));
-    expect(prepared('one')?.start).toBeGreaterThan(5);
-    expect(prepared('stock')?.start).toBeGreaterThanOrEqual(prepared('one')?.end ?? 1e9);
+      tasks.find(({ kind, forProducts: products }) => kind === 'prepare' && products.includes(product));
+    expect(prepared('one')?.startMinute).toBeGreaterThan(5);
+    expect(prepared('stock')?.startMinute).toBeGreaterThanOrEqual(prepared('one')?.endMinute ?? 1e9);
     expect(scheduleJobs([stock(1.1), cut], means, day)).toBeUndefined();
   });
   test('a canner is not kept hot for hours: its water is heated when the load is near', () => {
@@ -147,22 +152,22 @@ describe('two loads by hand', () => {
   });
   test('nothing to do takes no time', () => {
     expect(scheduleJobs([], means, day)).toEqual({
-      start: 480,
+      startClock: 480,
       tasks: [],
       windows: day,
       resources: expect.any(Array),
       makespan: 0,
       lowerBound: 0,
       gap: 0,
-      allDone: 0,
+      allDoneMinute: 0,
     });
   });
 });
 
 test('the clock over a break', () => {
   const windows = [
-    { day: 0, from: 0, to: 100 },
-    { day: 1, from: 1440, to: 1500 },
+    { day: 0, startMinute: 0, endMinute: 100 },
+    { day: 1, startMinute: 1440, endMinute: 1500 },
   ];
   expect([0, 100, 101, 160, 170].map((worked) => clockAt(worked, windows))).toEqual([0, 100, 1441, 1500, 1510]);
   expect([0, 100, 700, 1441, 1510].map((clock) => workedBy(clock, windows))).toEqual([0, 100, 100, 101, 170]);

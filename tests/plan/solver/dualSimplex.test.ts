@@ -24,7 +24,7 @@ function byHighs({ variables, bounds }: Program, ends: readonly (readonly [strin
 
 test.each([1, 2, 3, 4, 5, 6])('from basis to basis in random kitchen %i: the best by HiGHS, or none', (seed) => {
   const { activities, capacity } = randomKitchen(seed, { lots: 6, products: 9 });
-  const day = toProgram(activities, capacity, seed % 2 === 0 ? { worth: 1, cost: 1, hours: 3 } : 'most worth');
+  const day = toProgram(activities, capacity, seed % 2 === 0 ? { worth: 1, money: 1, handsHours: 3 } : 'most worth');
   const program = { ...day, variables: day.variables.map((each) => ({ ...each, integer: false })) };
   const compact = compactOf(program);
   const tableau = tableauOf(compact.rows, compact.cost, compact.min, compact.max);

@@ -26,7 +26,7 @@ export function canners(draft: Draft): void {
     );
     freshForEachLoad(draft, key, group);
   }
-  if (draft.weights.cost > 0) warmUps(draft);
+  if (draft.weights.money > 0) warmUps(draft);
 }
 
 /**

@@ -42,7 +42,7 @@ function byWeight(draft: Draft, activity: Activity, minutesPerKg: number): void 
 /** The water of a blanching costs what heating it does: once at least, where the aim pays for it. */
 function blanchingWater(draft: Draft, product: number, { minutes, blanch }: Cook): void {
   const { weights, capacity, counts } = draft;
-  if (weights.cost === 0 || blanch?.cost === undefined || blanch.cost === 0) return;
+  if (weights.money === 0 || blanch?.cost === undefined || blanch.cost === 0) return;
   const water = { of: 'water', product } as const;
   decide(draft, water);
   counts.cost.push([water, blanch.cost]);

@@ -189,8 +189,8 @@ function largeDay(seed) {
     from === 'apple'
       ? { make: 'jars', from, form: 'sauce', jar: 'pint' }
       : { make: 'jars', from, form: from === 'plum' ? 'whole' : 'halves', pack: 'hot', jar: 'quart' },
-    { make: 'dried', from, form: 'slices', size: '4 oz' },
-    { make: 'frozen', from, form: 'slices', size: '1 lb' },
+    { make: 'dried', from, form: 'slices', packSize: '4 oz' },
+    { make: 'frozen', from, form: 'slices', packSize: '1 lb' },
   ]);
   return {
     invented: true,

@@ -64,7 +64,7 @@ function checkBounds<D extends Dimension>(quantity: Quantity<D>, bounds: Bounds<
 /** Reads a quantity within bounds; of two readings of its number, one outside of the bounds is none. */
 const readWithin = <D extends Dimension>(given: unknown, dimension: D, bounds: Bounds<D>): Quantity<D> =>
   checkBounds(
-    readQuantity(given, dimension, '', (value, unit) => isInside({ value: value.toNumber(), unit }, bounds)),
+    readQuantity(given, dimension, '', (value, unit) => isInside({ value, unit }, bounds)),
     bounds,
     given,
   );

@@ -1,6 +1,9 @@
 /** What the reader of quantities is checked against: a grammar that reads every number as a decimal. */
 import { Decimal } from '../../../src/common/decimal';
 import { fail, show } from '../../../src/errors/StillroomError';
+import type { Quantity } from '../../../src/quantity/types';
+import { DIMENSIONS, type Dimension, type FoundUnit, isPointOnly, unitsOf } from '../../../src/quantity/units';
+import { isUsualSize } from '../../../src/quantity/usualSize';
 import {
   type Amount,
   isDigit,
@@ -12,10 +15,8 @@ import {
   scanAmount,
   skip,
 } from './amount';
+import { findUnit } from './findUnit';
 import { toDecimalIn } from './scale';
-import type { Quantity } from '../../../src/quantity/types';
-import { DIMENSIONS, type Dimension, type FoundUnit, findUnit, isPointOnly, unitsOf } from '../../../src/quantity/units';
-import { isUsualSize } from '../../../src/quantity/usualSize';
 
 /** An example of each dimension, for error messages. */
 const EXAMPLES: Readonly<Record<Dimension, string>> = {
@@ -118,7 +119,7 @@ function oneValue(
   const { point, comma } = amount;
   if (point !== undefined) {
     if (!isTwofold(amount) || isPointOnly({ dimension, unit })) return point;
-    const may = (value: Decimal) => isUsualSize(value, unit, dimension) && possible(value, unit);
+    const may = (value: Decimal) => isUsualSize(value.toNumber(), unit, dimension) && possible(value, unit);
     if (comma !== undefined && !may(comma)) return point;
   }
   return fail('NOT_A_QUANTITY', path, text, oneReadingOf(amount, unit));

@@ -77,14 +77,18 @@ function distinctLines(lines: readonly Line[]): readonly Line[] {
 
 /** Lists of lines that were made once, of text only and each line once: an answer copies them and checks nothing. */
 const CHECKED = new WeakSet<readonly unknown[]>();
-/** The lines of a basis that never changes, checked here once. */
-export function fixedLines<T extends object>(lines: readonly T[]): readonly T[] {
-  const checked = distinctLines(plainCopy(lines) as readonly Line[]);
-  for (const line of checked) {
-    if (Object.values(line).some((part) => typeof part !== 'string')) throw new Error('a line of a basis is of text');
-  }
-  CHECKED.add(checked);
-  return checked as readonly T[];
+/** The lines of a basis that never changes, made and checked at the first use. */
+export function fixedLines<T extends object>(make: () => readonly T[]): () => readonly T[] {
+  let lines: readonly T[] | undefined;
+  return () => {
+    if (lines === undefined) {
+      lines = distinctLines(plainCopy(make()) as readonly Line[]) as readonly T[];
+      const parts = lines.flatMap((line) => Object.values(line));
+      if (parts.some((part) => typeof part !== 'string')) throw new Error('a fixed line of a basis is of text only');
+      CHECKED.add(lines);
+    }
+    return lines;
+  };
 }
 
 const SEVERITIES = ['danger', 'quality', 'note'];

@@ -108,6 +108,15 @@ export function inUnit(value: number, from: string, to: string): number {
   return toDecimalIn({ value, unit: from }, to).toNumber();
 }
 
+/**
+ * How a quantity compares with a number of a unit: below zero, zero or above, as its decimals would. Both round to
+ * doubles in the same order, so decimals are asked only where the doubles are the same.
+ */
+export function compareIn(quantity: { value: number; unit: string }, unit: string, limit: number): number {
+  const value = inUnit(quantity.value, quantity.unit, unit);
+  return value === limit && quantity.unit !== unit ? toDecimalIn(quantity, unit).cmp(limit) : value - limit;
+}
+
 /** A quantity's value in another unit of its dimension, as a double. */
 export const valueIn = <D extends Dimension>(quantity: Quantity<D>, unit: Unit<D>): number =>
   inUnit(quantity.value, quantity.unit, unit);

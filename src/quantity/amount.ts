@@ -34,10 +34,12 @@ const NINE = 57;
 const POINT = 46;
 const COMMA = 44;
 const SPACE = 32;
+/** The fractions in one sign begin at ¼. */
+const FIRST_VULGAR = 0xbc;
 export const isDigit = (sign: number): boolean => sign >= ZERO && sign <= NINE;
-const isMark = (sign: number): boolean => sign === POINT || sign === COMMA;
 /** Whether a number may begin with this sign, a minus left aside. */
-export const startsNumber = (sign: number): boolean => isDigit(sign) || isMark(sign) || VULGAR.has(sign);
+export const startsNumber = (sign: number): boolean =>
+  isDigit(sign) || sign === POINT || sign === COMMA || (sign >= FIRST_VULGAR && VULGAR.has(sign));
 const isSlash = (sign: number): boolean => sign === 47 || sign === 0x2044;
 const isMinus = (sign: number): boolean => sign === 45 || sign === 0x2212;
 export const isSpace = (sign: number): boolean =>
@@ -117,13 +119,12 @@ function scanVulgar(text: string, at: number): Piece | undefined {
   return value === undefined ? undefined : { value, end: at + 1 };
 }
 
-/** What may stand after a whole number: `½`, ` 1/2`, `-1/2`. */
-function scanAfterWhole(text: string, at: number): Piece | undefined {
-  const next = skipSpaces(text, at);
-  const vulgar = scanVulgar(text, next);
-  if (vulgar !== undefined) return vulgar;
-  if (isMinus(text.charCodeAt(next))) return scanFraction(text, skipSpaces(text, next + 1));
-  return next === at ? undefined : scanFraction(text, next);
+/** What may stand after a whole number, from the next sign on: `½`, ` 1/2`, `-1/2`. */
+function scanAfterWhole(text: string, end: number, next: number): Piece | undefined {
+  const sign = text.charCodeAt(next);
+  if (isDigit(sign)) return next === end ? undefined : scanFraction(text, next);
+  if (isMinus(sign)) return scanFraction(text, skipSpaces(text, next + 1));
+  return sign >= FIRST_VULGAR ? scanVulgar(text, next) : undefined;
 }
 
 /** A whole number and its fraction. */
@@ -148,31 +149,42 @@ const negated = (value: Figure | undefined): Figure | undefined =>
 export function scanAmount(text: string, at = 0): Amount | undefined {
   const negative = isMinus(text.charCodeAt(at));
   const start = negative ? at + 1 : at;
-  const alone = scanFraction(text, start) ?? scanVulgar(text, start);
-  if (alone !== undefined) {
-    const value = negative ? negated(alone.value) : alone.value;
-    return { point: value, comma: value, end: alone.end };
+  let end = start;
+  let value = 0;
+  let points = 0;
+  let commas = 0;
+  for (let sign = text.charCodeAt(end); ; sign = text.charCodeAt(end)) {
+    if (isDigit(sign)) value = value * 10 + sign - ZERO;
+    else if (sign === POINT) points += 1;
+    else if (sign === COMMA) commas += 1;
+    else break;
+    end += 1;
   }
-  let whole = start;
-  let marked = false;
-  let comma = false;
-  for (let sign = text.charCodeAt(whole); isDigit(sign) || isMark(sign); sign = text.charCodeAt(whole)) {
-    marked ||= isMark(sign);
-    comma ||= sign === COMMA;
-    whole += 1;
+  const marked = points + commas > 0;
+  const next = skipSpaces(text, end);
+  if (!marked && (end === start || isSlash(text.charCodeAt(next)))) {
+    const alone = end === start ? scanVulgar(text, start) : scanFraction(text, start);
+    if (alone !== undefined) return both(negative ? negated(alone.value) : alone.value, alone.end);
+    if (end === start) return undefined;
   }
-  if (whole === start) return undefined;
-  const rest = scanAfterWhole(text, whole);
-  const complete = (value: Figure | undefined): Figure | undefined => {
-    const sum = rest === undefined ? value : plus(value, rest.value);
-    return negative ? negated(sum) : sum;
-  };
-  const withPoint = readMarked(text, start, whole, POINT, COMMA);
-  const withComma = marked ? readMarked(text, start, whole, COMMA, POINT) : undefined;
-  const point = complete(withPoint);
+  const rest = scanAfterWhole(text, end, next);
+  const withPoint =
+    marked || value > Number.MAX_SAFE_INTEGER ? readMarked(text, start, end, POINT, COMMA) : { above: value, below: 1 };
+  const point = complete(withPoint, rest, negative);
+  const after = rest === undefined ? end : rest.end;
   // 15 and 1.5 are written so in both ways
-  const both = withComma === undefined && !comma;
-  return { point, comma: both ? point : complete(withComma), end: rest?.end ?? whole };
+  if (!marked) return both(point, after);
+  const withComma = readMarked(text, start, end, COMMA, POINT);
+  if (withComma === undefined && commas === 0) return both(point, after);
+  return { point, comma: complete(withComma, rest, negative), end: after };
+}
+
+const both = (value: Figure | undefined, end: number): Amount => ({ point: value, comma: value, end });
+
+/** A number with its fraction and its sign. */
+function complete(value: Figure | undefined, rest: Piece | undefined, negative: boolean): Figure | undefined {
+  const sum = rest === undefined ? value : plus(value, rest.value);
+  return negative ? negated(sum) : sum;
 }
 
 /** Whether readers of two countries would take the amount for two different numbers. */

@@ -125,20 +125,22 @@ function oneValue(amount: Amount, found: FoundUnit, possible: Possible, path: st
   return fail('NOT_A_QUANTITY', path, text, oneReadingOf(amount, unit));
 }
 
+const unread = (text: string, dimension: Dimension | undefined, path: string): never =>
+  fail('NOT_A_QUANTITY', path, text, wanted(dimension));
+
 function parseText<D extends Dimension>(
   text: string,
   dimension: D | undefined,
   path: string,
   possible: Possible,
 ): Quantity<D> {
-  const unread = (): never => fail('NOT_A_QUANTITY', path, text, wanted(dimension));
   const whole = text.length > LONGEST_TEXT ? '' : text.trim();
-  if (whole === '') unread();
+  if (whole === '') unread(text, dimension, path);
   let total: Quantity<D> | undefined;
   for (let at = 0; at < whole.length; ) {
     const scanned = scanPart(whole, at);
     if (scanned === undefined || (scanned.amount.point === undefined && scanned.amount.comma === undefined)) {
-      return unread();
+      return unread(text, dimension, path);
     }
     at = scanned.end;
     const found = unitOrFail(scanned.unit, dimension, path, text);
@@ -151,7 +153,7 @@ function parseText<D extends Dimension>(
     // "2 lb 3 oz": the parts add up in the first one's unit; a second part is never negative or of another kind
     const first = findUnit(total.unit, dimension);
     const negative = decimalOf(value).isNegative() || total.value < 0;
-    if (negative || first?.dimension !== found.dimension || isPoint(found.dimension)) unread();
+    if (negative || first?.dimension !== found.dimension || isPoint(found.dimension)) unread(text, dimension, path);
     const sum = new Decimal(total.value).plus(toDecimalIn(part, total.unit));
     total = { value: sum.toNumber(), unit: total.unit };
   }

@@ -3,24 +3,40 @@
  * answer changes the next; and a value that no answer may hold stops here.
  */
 
-const refuse = (where: string, what: string): never => {
-  // no input can ask for this: it is a mistake of the library, met by the first test that walks the branch
-  throw new Error(`an answer may not hold ${what} (at ${where === '' ? 'the top' : where})`);
-};
+/** Thrown where a copy stops; `refuse` then says where and why, so that a copy that goes well writes no path. */
+const STOP = new Error('an answer may not hold this');
 
-function copy(value: unknown, where: string): unknown {
-  if (typeof value === 'number') return Number.isFinite(value) ? value : refuse(where, `the number ${value}`);
-  if (value === undefined) return refuse(where, 'an undefined value');
+function copy(value: unknown): unknown {
   if (typeof value === 'string' || typeof value === 'boolean' || value === null) return value;
-  if (typeof value !== 'object') return refuse(where, `a ${typeof value}`);
-  if (Array.isArray(value)) return value.map((item, index) => copy(item, `${where}[${index}]`));
+  if (typeof value === 'number' && Number.isFinite(value)) return value;
+  if (typeof value !== 'object') throw STOP;
+  if (Array.isArray(value)) return CHECKED.has(value) ? value.map((line) => ({ ...line })) : value.map(copy);
   const prototype = Object.getPrototypeOf(value);
-  if (prototype !== Object.prototype && prototype !== null) return refuse(where, 'an object that is not plain data');
-  const copied: Record<string, unknown> = {};
-  for (const key of Object.keys(value)) {
-    copied[key] = copy((value as Record<string, unknown>)[key], where === '' ? key : `${where}.${key}`);
+  if (prototype !== Object.prototype && prototype !== null) throw STOP;
+  const copied: Record<string, unknown> = { ...value };
+  for (const key in copied) {
+    const part = copied[key];
+    if (typeof part !== 'string') copied[key] = copy(part);
   }
   return copied;
+}
+
+/** Says what stopped the copy: no input can ask for it, so it is a mistake of the library, met by its first test. */
+function refuse(value: unknown, where: string): void {
+  const no = (what: string): never => {
+    throw new Error(`an answer may not hold ${what} (at ${where === '' ? 'the top' : where})`);
+  };
+  if (typeof value === 'number' && !Number.isFinite(value)) no(`the number ${value}`);
+  if (value === undefined) no('an undefined value');
+  if (typeof value === 'function' || typeof value === 'symbol' || typeof value === 'bigint') no(`a ${typeof value}`);
+  if (typeof value !== 'object' || value === null) return;
+  if (Array.isArray(value)) {
+    for (const [index, item] of value.entries()) refuse(item, `${where}[${index}]`);
+    return;
+  }
+  const prototype = Object.getPrototypeOf(value);
+  if (prototype !== Object.prototype && prototype !== null) no('an object that is not plain data');
+  for (const [key, part] of Object.entries(value)) refuse(part, where === '' ? key : `${where}.${key}`);
 }
 
 /**
@@ -28,14 +44,64 @@ function copy(value: unknown, where: string): unknown {
  *
  * @throws Error for a number that is not finite, or anything that is not plain data
  */
-export const plainCopy = <T>(value: T): T => copy(value, '') as T;
+export function plainCopy<T>(value: T): T {
+  try {
+    return copy(value) as T;
+  } catch (error) {
+    if (error === STOP) refuse(value, '');
+    throw error;
+  }
+}
+
+type Line = Readonly<Record<string, unknown>>;
+/** Whether two lines say the same, in the same order. */
+function isSame(one: Line, other: Line): boolean {
+  if (one.of !== other.of || one.locator !== other.locator || one.note !== other.note) return false;
+  return JSON.stringify(one) === JSON.stringify(other);
+}
+/** Above so many lines it is quicker to write each out than to compare each with each. */
+const MANY = 40;
+
+/** Each line once, where it stands last; the list itself where no line is said twice. */
+function distinctLines(lines: readonly Line[]): readonly Line[] {
+  if (lines.length > MANY) {
+    const last = new Map(lines.map((line, index) => [JSON.stringify(line), index]));
+    return last.size === lines.length ? lines : [...last.values()].sort((a, b) => a - b).map((at) => lines[at] as Line);
+  }
+  const isAgain = (line: Line, index: number): boolean => {
+    for (let at = index + 1; at < lines.length; at++) if (isSame(line, lines[at] as Line)) return true;
+    return false;
+  };
+  return lines.some(isAgain) ? lines.filter((line, index) => !isAgain(line, index)) : lines;
+}
+
+/** Lists of lines that were made once, of text only and each line once: an answer copies them and checks nothing. */
+const CHECKED = new WeakSet<readonly unknown[]>();
+/** The lines of a basis that never changes, made and checked at the first use. */
+export function fixedLines<T extends object>(make: () => readonly T[]): () => readonly T[] {
+  let lines: readonly T[] | undefined;
+  return () => {
+    if (lines === undefined) {
+      lines = distinctLines(plainCopy(make()) as readonly Line[]) as readonly T[];
+      const parts = lines.flatMap((line) => Object.values(line));
+      if (parts.some((part) => typeof part !== 'string')) throw new Error('a fixed line of a basis is of text only');
+      CHECKED.add(lines);
+    }
+    return lines;
+  };
+}
 
 const SEVERITIES = ['danger', 'quality', 'note'];
-const rank = (caution: { severity?: unknown }): number => SEVERITIES.indexOf(String(caution.severity));
+const rank = (caution: Line): number => SEVERITIES.indexOf(String(caution.severity));
 
-/** Each line once, in the order of the first. */
-const distinct = <T>(lines: readonly T[], keyOf: (line: T) => string): T[] =>
-  [...new Map(lines.map((line) => [keyOf(line), line] as const).reverse()).values()].reverse();
+/** Each caution once, as it is said first and where it stands last; then danger, quality, note. */
+function inOrder(cautions: readonly Line[]): readonly Line[] {
+  if (cautions.length < 2) return cautions;
+  return cautions
+    .filter(({ id }, index) => cautions.findLastIndex((other) => other.id === id) === index)
+    .map(({ id }) => cautions.find((other) => other.id === id) as Line)
+    .sort((one, other) => rank(one) - rank(other));
+}
 
 /**
  * Copies an answer on its way out. Every public function returns through here. Lines of `basis` and `cautions` come
@@ -47,13 +113,9 @@ export function answer<T>(value: T): T {
   const copied = plainCopy(value);
   const said = copied as { basis?: unknown; cautions?: unknown } | null;
   if (Array.isArray(said?.basis)) {
-    if (said.basis.length === 0) refuse('basis', 'an empty list');
-    said.basis = distinct(said.basis, (line) => JSON.stringify(line));
+    if (said.basis.length === 0) throw new Error('an answer may not hold an empty list (at basis)');
+    if (!CHECKED.has((value as { basis: readonly unknown[] }).basis)) said.basis = distinctLines(said.basis);
   }
-  if (Array.isArray(said?.cautions)) {
-    said.cautions = distinct<{ id?: unknown; severity?: unknown }>(said.cautions, ({ id }) => String(id)).sort(
-      (one, other) => rank(one) - rank(other),
-    );
-  }
+  if (Array.isArray(said?.cautions)) said.cautions = inOrder(said.cautions);
   return copied;
 }

@@ -1,5 +1,6 @@
 /** Finds foods and forms by name. Names are compared by their key, and looked up in maps that are made once. */
-import { nameKey, nearestNames, wordsOf } from '../common/names';
+import { keyOfWords, wordsOf } from '../common/nameKey';
+import { nearestNames } from '../common/nearestNames';
 import { foodOf, foodRows, formRows, sharedNames } from './tables';
 
 /** A food by its id, in the form that the name says: applesauce is apple, `sauce`. */
@@ -14,9 +15,9 @@ export interface FoodAndForm {
  */
 const packed = (text: string): string =>
   text.replace(/\b(?:in|with)[\s-]((?:[a-z]{1,12}[\s-]){0,2})(syrup|juice|sauce)\b/gi, '$1$2-packed');
+const wordsIn = (text: string): string[] => wordsOf(packed(text));
 /** The form in which names of foods and forms are compared. */
-export const keyOf = (text: string): string => nameKey(packed(text));
-const orderOf = (text: string): string => wordsOf(packed(text)).join(' ');
+export const keyOf = (text: string): string => keyOfWords(wordsIn(text));
 
 /** No name is longer; what a caller types beyond it is not read. */
 const LONGEST = 120;
@@ -35,6 +36,7 @@ interface Index {
   readonly joining: readonly JoiningForm[];
   /** The id of the food by each of its names as written, for the nearest. */
   readonly printed: ReadonlyMap<string, string>;
+  readonly names: readonly string[];
 }
 
 function makeIndex(): Index {
@@ -42,7 +44,7 @@ function makeIndex(): Index {
   const inOrder = new Map<string, FoodAndForm>();
   const printed = new Map<string, string>();
   const put = (name: string, found: FoodAndForm): void => {
-    inOrder.set(orderOf(name), found);
+    inOrder.set(wordsIn(name).join(' '), found);
     foods.set(keyOf(name), [found]);
   };
   for (const { id, name, names, asForm = [] } of foodRows) {
@@ -69,7 +71,7 @@ function makeIndex(): Index {
   }
   // the form with most words first: "heavy syrup" before "syrup"
   joining.sort((one, other) => other.words.length - one.words.length);
-  return { inOrder, foods, forms, joining, printed };
+  return { inOrder, foods, forms, joining, printed, names: [...printed.keys()] };
 }
 let made: Index | undefined;
 const index = (): Index => {
@@ -108,12 +110,17 @@ function split(key: string): readonly FoodAndForm[] {
 /** Names are compared without this word, which a few of them turn on. */
 const isFresh = (text: string): boolean => /\bfresh\b/i.test(text);
 
+function exactly(words: string): readonly FoodAndForm[] | undefined {
+  const found = index().inOrder.get(words);
+  return found && [found];
+}
+const inAnyOrder = (key: string): readonly FoodAndForm[] => index().foods.get(key) ?? split(key);
+
 /** The foods that a text may name: none, one, or the several that share the name. */
 export function foodsNamed(text: string): readonly FoodAndForm[] {
   const short = text.slice(0, LONGEST);
-  const exact = index().inOrder.get(orderOf(short));
-  const key = keyOf(short);
-  const found = exact === undefined ? (index().foods.get(key) ?? split(key)) : [exact];
+  const words = wordsIn(short);
+  const found = exactly(words.join(' ')) ?? inAnyOrder(keyOfWords(words));
   return isFresh(short) ? found.map((each) => ({ ...each, id: foodOf(each.id).whenFresh ?? each.id })) : found;
 }
 
@@ -122,9 +129,9 @@ export const formNamed = (text: string): string | undefined => index().forms.get
 
 /** The foods whose names are nearest to a text, each with the name that is near; at most five. */
 export function nearestFoods(text: string): readonly { readonly name: string; readonly id: string }[] {
-  const { printed } = index();
+  const { printed, names } = index();
   const found = new Map<string, string>();
-  for (const name of nearestNames(text.slice(0, LONGEST), [...printed.keys()])) {
+  for (const name of nearestNames(text.slice(0, LONGEST), names)) {
     const id = printed.get(name) as string;
     if (!found.has(id)) found.set(id, name);
   }
@@ -132,11 +139,8 @@ export function nearestFoods(text: string): readonly { readonly name: string; re
 }
 
 /** The names of forms nearest to a text; at most five. */
-export const nearestForms = (text: string): readonly string[] =>
-  nearestNames(
-    text.slice(0, LONGEST),
-    formRows.map(({ name }) => name),
-  );
+export const nearestForms = (text: string): readonly string[] => nearestNames(text.slice(0, LONGEST), formNames);
+const formNames = formRows.map(({ name }) => name);
 
 /** The foods that a wide food covers: those that may use its figures. */
 export const narrowerOf = (id: string): readonly string[] =>

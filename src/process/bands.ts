@@ -1,7 +1,7 @@
-/** Elevation bands: which one a place belongs to, compared in decimals so that 304.8 m is exactly 1,000 ft. */
+/** Elevation bands: which one a place belongs to, compared exactly so that 304.8 m is exactly 1,000 ft. */
 
 import { formatQuantity, groupThousands } from '../quantity/formatQuantity';
-import { toDecimalIn } from '../quantity/scale';
+import { compareIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { derived } from '../sources/basis';
 import { basisOf } from '../sources/table';
@@ -11,8 +11,7 @@ import { type BandRow, bandRows, type ProcessRow } from './tables';
 
 /** Index of the first band whose upper end the elevation does not pass; undefined above the last. */
 export function bandIndex(elevation: Quantity<'length'>, upToFt: readonly (number | null)[]): number | undefined {
-  const feet = toDecimalIn(elevation, 'ft');
-  const index = upToFt.findIndex((upTo) => upTo === null || feet.lte(upTo));
+  const index = upToFt.findIndex((upTo) => upTo === null || compareIn(elevation, 'ft', upTo) <= 0);
   return index === -1 ? undefined : index;
 }
 
@@ -37,7 +36,7 @@ export function bandText(upToFt: readonly (number | null)[], index: number): str
 /** Why no pressure of this canner holds at a place: its highest printed one is too low for air as thin as there. */
 export function thinAir(method: CanningMethod, elevation: Quantity<'length'>): Refused | undefined {
   const band = bandRows.find((row) => row.method === method && row.thinAirFt !== undefined);
-  if (band?.thinAirFt === undefined || toDecimalIn(elevation, 'ft').lte(band.thinAirFt)) return undefined;
+  if (band?.thinAirFt === undefined || compareIn(elevation, 'ft', band.thinAirFt) <= 0) return undefined;
   const end = formatQuantity({ value: band.thinAirFt, unit: 'ft' });
   return {
     code: 'air too thin',

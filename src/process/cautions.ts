@@ -2,11 +2,11 @@ import table from '../../data/process/cautions.json';
 import type { Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
 
-const own = table as readonly Caution[];
+const own = new Map((table as readonly Caution[]).map((entry) => [entry.id, entry]));
 
 /** The caution of this id in `data/process/cautions.json`. */
 export function processCaution(id: string): Caution {
-  const found = own.find((entry) => entry.id === id);
+  const found = own.get(id);
   // ids come from our own code and tables, never from a caller: a missing one is a mistake that the tests meet
   if (found === undefined) throw new Error(`no caution ${id}`);
   return found;

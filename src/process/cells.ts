@@ -86,12 +86,6 @@ export interface WantedLine {
 
 /** The one printed line to serve of those for this food, pack and jar; or why none is. */
 export function chooseCell(cells: readonly Cell[], asked: WantedLine): Cell | Refused {
-  const open = cells.filter((cell) => cell.refused === undefined);
-  const described = open.map((cell) => {
-    const { alternative, minutes, pressure } = lineOf(cell);
-    return `${alternative}: ${minutes} min${pressure === undefined ? '' : ` at ${pressure.value} psi`}`;
-  });
-  const hint = open.length === 0 ? {} : { hint: { text: `printed here: ${described.join('; ')}`, holds: () => true } };
   const wanted = cells.filter(
     (cell) =>
       (asked.alternative === undefined || (cell.row.alternative ?? 'a') === asked.alternative) &&
@@ -100,6 +94,12 @@ export function chooseCell(cells: readonly Cell[], asked: WantedLine): Cell | Re
   );
   const served = wanted.find((cell) => cell.refused === undefined);
   if (served !== undefined) return served;
+  const open = cells.filter((cell) => cell.refused === undefined);
+  const described = open.map((cell) => {
+    const { alternative, minutes, pressure } = lineOf(cell);
+    return `${alternative}: ${minutes} min${pressure === undefined ? '' : ` at ${pressure.value} psi`}`;
+  });
+  const hint = open.length === 0 ? {} : { hint: { text: `printed here: ${described.join('; ')}`, holds: () => true } };
   const [first] = wanted;
   if (first === undefined) {
     const what =

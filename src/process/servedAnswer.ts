@@ -1,6 +1,6 @@
 /** The answer that a printed line gives: its figures with their basis, acid and cautions. */
 import { formName, nameOf } from '../foods/tables';
-import { toDecimalIn } from '../quantity/scale';
+import { compareIn, toDecimalIn } from '../quantity/scale';
 import type { Quantity, Range } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
@@ -145,7 +145,7 @@ function cautionsFor({ cell, size }: Served, asked: Question, figures: Figures):
   const { row, psi } = cell;
   const steam = figures.steamTemperature !== undefined;
   const ids = [
-    ...(toDecimalIn(asked.elevation, 'ft').gt(HIGHEST_CHARTED) ? ['very-high-kitchen'] : []),
+    ...(compareIn(asked.elevation, 'ft', HIGHEST_CHARTED) > 0 ? ['very-high-kitchen'] : []),
     ...(psi === undefined
       ? [steam ? 'steam-canner' : 'restart-if-boil-stops']
       : ['vent-ten-minutes', 'restart-if-pressure-drops', 'wait-before-opening']),

@@ -1,6 +1,6 @@
 import { fail } from '../errors/StillroomError';
 import { parseQuantity } from './parseQuantity';
-import { toDecimalIn } from './scale';
+import { inUnit } from './scale';
 import type { Quantity, QuantityInput } from './types';
 import { type Dimension, findUnit, type Unit, type UnitSpelling, unitsOf } from './units';
 
@@ -40,5 +40,5 @@ export function convert(quantity: unknown, unit: string): Quantity {
   if (wanted.dimension !== dimension) {
     fail('WRONG_DIMENSION', 'unit', unit, `a unit of ${dimension} (${unitsOf(dimension).slice(0, 8).join(', ')})`);
   }
-  return { value: toDecimalIn(from, wanted.unit).toNumber(), unit: wanted.unit as Unit };
+  return { value: inUnit(from.value, from.unit, wanted.unit), unit: wanted.unit as Unit };
 }

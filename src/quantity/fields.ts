@@ -9,31 +9,13 @@ import { formatQuantity } from './formatQuantity';
 import { LONGEST_NAME, refusePrototypeKeys, toErrors } from './inputErrors';
 import { parseMoney } from './money';
 import { parseQuantity, readQuantity } from './parseQuantity';
-import { toDecimalIn } from './scale';
+import { readerOf, reading } from './reader';
+import { inUnit, toDecimalIn } from './scale';
 import { parseShare } from './share';
 import type { Money, MoneyInput, Quantity, QuantityInput, ShareInput } from './types';
 import { type Dimension, findUnit, type Unit } from './units';
 
-/** What zod hands to a transform; enough of it to report an error. */
-interface Context {
-  issues: unknown[];
-}
-
-/** Runs a reader inside a schema, turning its StillroomError into an issue that keeps the error whole. */
-export function reading<In, Out>(read: (given: unknown) => Out) {
-  return z.pipe(
-    z.custom<In>(() => true),
-    z.transform((given: In, context: Context): Out => {
-      try {
-        return read(given);
-      } catch (error) {
-        if (!(error instanceof StillroomError)) throw error;
-        context.issues.push({ code: 'custom', input: given, message: error.message, params: { error } });
-        return z.NEVER as never;
-      }
-    }),
-  );
-}
+export { reading } from './reader';
 
 /** Bounds of a quantity, each in any unit; `above` is exclusive, the others inclusive. */
 export interface Bounds<D extends Dimension> {
@@ -42,36 +24,53 @@ export interface Bounds<D extends Dimension> {
   readonly max?: Quantity<D>;
 }
 
-const isInside = <D extends Dimension>(quantity: { value: number; unit: string }, bounds: Bounds<D>): boolean => {
-  const compare = (bound: Quantity<D>) => toDecimalIn(quantity, bound.unit).cmp(bound.value);
-  const { above, min, max } = bounds;
-  return (
-    (above === undefined || compare(above) > 0) &&
-    (min === undefined || compare(min) >= 0) &&
-    (max === undefined || compare(max) <= 0)
-  );
-};
+/** Whether a number is inside of bounds, in the unit that they are made for. */
+type Inside = (value: number, unit: string) => boolean;
 
-function checkBounds<D extends Dimension>(quantity: Quantity<D>, bounds: Bounds<D>, given: unknown): Quantity<D> {
-  if (isInside(quantity, bounds)) return quantity;
+/** One end of bounds in a unit: the nearest double, and whether it is itself inside. */
+function endIn(
+  unit: string,
+  bound: { value: number; unit: string } | undefined,
+  holds: (comparison: number) => boolean,
+  open: number,
+) {
+  if (bound === undefined) return { at: open, holds: true };
+  const at = inUnit(bound.value, bound.unit, unit);
+  return { at, holds: holds(toDecimalIn({ value: at, unit }, bound.unit).cmp(bound.value)) };
+}
+
+/** The test of bounds; its ends are made once for each unit that a caller writes. */
+function insideOf<D extends Dimension>({ above, min, max }: Bounds<D>): Inside {
+  const known = new Map<string, { low: ReturnType<typeof endIn>; high: ReturnType<typeof endIn> }>();
+  const endsIn = (unit: string) => {
+    const low = endIn(unit, above ?? min, (side) => side > 0 || (side === 0 && above === undefined), -Infinity);
+    const ends = { low, high: endIn(unit, max, (side) => side <= 0, Infinity) };
+    known.set(unit, ends);
+    return ends;
+  };
+  return (value, unit) => {
+    const { low, high } = known.get(unit) ?? endsIn(unit);
+    return (
+      (value > low.at || (value === low.at && low.holds)) && (value < high.at || (value === high.at && high.holds))
+    );
+  };
+}
+
+function outside<D extends Dimension>({ above, min, max }: Bounds<D>, given: unknown): never {
   const write = (bound: Quantity<D>) => formatQuantity(bound as Quantity, { step: 1e-6 });
-  const { above, min, max } = bounds;
   const low = above === undefined ? (min === undefined ? '' : ` of at least ${write(min)}`) : ` above ${write(above)}`;
   const high = max === undefined ? '' : `${low === '' ? ' of' : ' and'} at most ${write(max)}`;
   return fail('OUT_OF_RANGE', '', given, `a value${low}${high}`);
 }
 
-/** Reads a quantity within bounds; of two readings of its number, one outside of the bounds is none. */
-const readWithin = <D extends Dimension>(given: unknown, dimension: D, bounds: Bounds<D>): Quantity<D> =>
-  checkBounds(
-    readQuantity(given, dimension, '', (value, unit) => isInside({ value: value.toNumber(), unit }, bounds)),
-    bounds,
-    given,
-  );
-
-/** A quantity of one dimension within bounds. */
-export const quantityField = <D extends Dimension>(dimension: D, bounds: Bounds<D> = {}) =>
-  reading<QuantityInput<D>, Quantity<D>>((given) => readWithin(given, dimension, bounds));
+/** A quantity of one dimension within bounds; of two readings of its number, one outside of the bounds is none. */
+export function quantityField<D extends Dimension>(dimension: D, bounds: Bounds<D> = {}) {
+  const inside = insideOf(bounds);
+  return reading<QuantityInput<D>, Quantity<D>>((given) => {
+    const quantity = readQuantity(given, dimension, '', inside);
+    return inside(quantity.value, quantity.unit) ? quantity : outside(bounds, given);
+  });
+}
 
 const quantity =
   <D extends Dimension>(dimension: D, unit: Unit<D>, largest: number) =>
@@ -87,16 +86,20 @@ const quantity =
 export const mass = quantity('mass', 'kg', 1e6);
 /** A volume above zero and up to 1,000 m3. */
 export const volume = quantity('volume', 'L', 1e6);
+const ANY_MASS: Bounds<'mass'> = { above: { value: 0, unit: 'kg' }, max: { value: 1e6, unit: 'kg' } };
+const ANY_VOLUME: Bounds<'volume'> = { above: { value: 0, unit: 'L' }, max: { value: 1e6, unit: 'L' } };
 /** A mass or a volume within the same limits: what a cook may weigh or measure. */
-export const massOrVolume = () =>
-  reading<QuantityInput<'mass'> | QuantityInput<'volume'>, Quantity<'mass'> | Quantity<'volume'>>((given) => {
+export function massOrVolume() {
+  const insideMass = insideOf(ANY_MASS);
+  const insideVolume = insideOf(ANY_VOLUME);
+  return reading<QuantityInput<'mass'> | QuantityInput<'volume'>, Quantity<'mass'> | Quantity<'volume'>>((given) => {
     const quantity = parseQuantity(given);
-    if (isMass(quantity))
-      return checkBounds<'mass'>(quantity, { above: { value: 0, unit: 'kg' }, max: { value: 1e6, unit: 'kg' } }, given);
-    if (isVolume(quantity))
-      return checkBounds<'volume'>(quantity, { above: { value: 0, unit: 'L' }, max: { value: 1e6, unit: 'L' } }, given);
+    const { value, unit } = quantity;
+    if (isMass(quantity)) return insideMass(value, unit) ? quantity : outside(ANY_MASS, given);
+    if (isVolume(quantity)) return insideVolume(value, unit) ? quantity : outside(ANY_VOLUME, given);
     return fail('WRONG_DIMENSION', '', given, 'a mass or a volume such as "3 lb" or "2 quarts"');
   });
+}
 /** Whether a quantity is a mass. */
 export const isMass = (quantity: { readonly unit: string }): quantity is Quantity<'mass'> =>
   findUnit(quantity.unit)?.dimension === 'mass';
@@ -179,12 +182,13 @@ export const name = (what: string) =>
 /** One of a few fixed words. */
 export const choice = <const T extends string>(what: string, words: readonly T[]) =>
   reading<T, T>((given) => {
-    const expected = `${what}: ${words.join(', ')}`;
-    if (given === undefined) fail('MISSING', '', given, expected);
-    if (typeof given !== 'string') fail('WRONG_TYPE', '', given, expected);
-    const word = words.find((candidate) => candidate === given.trim().toLowerCase() || candidate === given);
+    const expected = () => `${what}: ${words.join(', ')}`;
+    if (given === undefined) fail('MISSING', '', given, expected());
+    if (typeof given !== 'string') fail('WRONG_TYPE', '', given, expected());
+    const plain = given.trim().toLowerCase();
+    const word = words.find((candidate) => candidate === plain || candidate === given);
     if (word === undefined)
-      fail('UNKNOWN_NAME', '', given, expected, { options: words, nearest: nearestNames(given, words) });
+      fail('UNKNOWN_NAME', '', given, expected(), { options: words, nearest: nearestNames(given, words) });
     return word;
   });
 
@@ -200,12 +204,11 @@ export const flag = (what: string) =>
 export const list = <S extends z.ZodMiniType>(what: string, item: S, min = 1, max = 1000) =>
   z.pipe(
     reading<z.input<S>[], z.input<S>[]>((given) => {
+      if (Array.isArray(given) && given.length >= min && given.length <= max) return given;
       const expected = `${what}: a list of ${min} to ${max}`;
       if (given === undefined) fail('MISSING', '', given, expected);
       if (!Array.isArray(given)) fail('WRONG_TYPE', '', given, expected);
-      if (given.length > max) fail('TOO_MUCH', '', given, expected);
-      if (given.length < min) fail('OUT_OF_RANGE', '', given, expected);
-      return given;
+      return fail(given.length > max ? 'TOO_MUCH' : 'OUT_OF_RANGE', '', given, expected);
     }),
     z.array(item),
   );
@@ -228,15 +231,12 @@ export const given = (what: string) =>
 /** `{ low, likely, high }` of one kind of field; their order is the caller's to check. */
 export const rangeOf = <S extends z.ZodMiniType>(one: () => S) => fields({ low: one(), likely: one(), high: one() });
 
-type Read<S extends z.ZodMiniType> = { readonly data: z.output<S> } | { readonly errors: () => StillroomError[] };
-
-function read<S extends z.ZodMiniType>(schema: S, input: unknown): Read<S> {
+/** An argument is one object, and `__proto__` is never data. */
+function checkArgument(input: unknown): void {
   if (typeof input !== 'object' || input === null || Array.isArray(input)) {
     fail(input === undefined ? 'MISSING' : 'WRONG_TYPE', '', input, 'one object of named fields');
   }
-  refusePrototypeKeys(input, '', 0);
-  const { success, data, error } = z.safeParse(schema, input);
-  return success ? { data } : { errors: () => error.issues.flatMap((issue) => toErrors(issue, input)) };
+  refusePrototypeKeys(input);
 }
 
 /**
@@ -245,18 +245,17 @@ function read<S extends z.ZodMiniType>(schema: S, input: unknown): Read<S> {
  * @throws StillroomError for the first thing wrong, naming its path
  */
 export function readInput<S extends z.ZodMiniType>(schema: S, input: unknown): z.output<S> {
-  const found = read(schema, input);
-  if ('data' in found) return found.data;
-  throw found.errors()[0];
+  checkArgument(input);
+  return readerOf(schema)(input);
 }
 
 /** Every error of an argument, the one that `readInput` throws first; none where it reads it. */
 export function errorsOf(schema: z.ZodMiniType, input: unknown): StillroomError[] {
   try {
-    const found = read(schema, input);
-    return 'data' in found ? [] : found.errors();
+    checkArgument(input);
   } catch (error) {
     if (!(error instanceof StillroomError)) throw error;
     return [error];
   }
+  return z.safeParse(schema, input).error?.issues.flatMap((issue) => toErrors(issue, input)) ?? [];
 }

@@ -42,12 +42,29 @@ export function toErrors(issue: Issue, input: unknown): StillroomError[] {
   return [new StillroomError({ code: given === undefined ? 'MISSING' : 'WRONG_TYPE', path, given, expected })];
 }
 
+const DEEPEST = 6;
+const isTree = (value: unknown): value is object => typeof value === 'object' && value !== null;
+
+/** Whether there may be a key `__proto__` anywhere near the top. */
+function holdsPrototype(value: object, depth: number): boolean {
+  if (Array.isArray(value)) {
+    return depth < DEEPEST && value.some((item) => isTree(item) && holdsPrototype(item, depth + 1));
+  }
+  for (const key in value) {
+    if (key === '__proto__') return true;
+    const inner = (value as Record<string, unknown>)[key];
+    if (isTree(inner) && depth < DEEPEST && holdsPrototype(inner, depth + 1)) return true;
+  }
+  return false;
+}
+
 /** `__proto__` as an own key, anywhere near the top, is never data. */
-export function refusePrototypeKeys(value: unknown, path: string, depth: number): void {
-  if (typeof value !== 'object' || value === null || depth > 6) return;
+export function refusePrototypeKeys(value: object, path = '', depth = 0): void {
+  if (depth === 0 && !holdsPrototype(value, 0)) return;
   for (const key of Object.keys(value)) {
     const inner = joinPath(path, Array.isArray(value) ? `[${key}]` : key.slice(0, LONGEST_NAME));
     if (key === '__proto__') fail('UNKNOWN_FIELD', inner, key, 'a known field');
-    refusePrototypeKeys((value as Record<string, unknown>)[key], inner, depth + 1);
+    const part = (value as Record<string, unknown>)[key];
+    if (isTree(part) && depth < DEEPEST) refusePrototypeKeys(part, inner, depth + 1);
   }
 }

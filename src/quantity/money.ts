@@ -1,6 +1,6 @@
 import { Decimal } from '../common/decimal';
 import { fail } from '../errors/StillroomError';
-import { amountOf, isTwofold, oneReadingOf } from './amount';
+import { amountOf, isTwofold, numberOf, oneReadingOf } from './amount';
 import type { Rounding } from './fractions';
 import type { Money } from './types';
 
@@ -17,7 +17,7 @@ function readMoneyNumber(text: string, currency: string, path: string): number |
   const amount = amountOf(text);
   if (amount === undefined || (amount.point === undefined && amount.comma === undefined)) return undefined;
   const { point } = amount;
-  if (point !== undefined && (POINT_ONLY.has(currency) || !isTwofold(amount))) return point.toNumber();
+  if (point !== undefined && (POINT_ONLY.has(currency) || !isTwofold(amount))) return numberOf(point);
   return fail('NOT_A_QUANTITY', path, `${text.trim()} ${currency}`, oneReadingOf(amount, currency));
 }
 

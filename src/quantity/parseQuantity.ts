@@ -2,14 +2,16 @@ import { Decimal } from '../common/decimal';
 import { fail, show } from '../errors/StillroomError';
 import {
   type Amount,
-  isDigit,
+  decimalOf,
+  type Figure,
   isSpace,
   isTwofold,
-  isVulgar,
   LONGEST_TEXT,
+  numberOf,
   oneReadingOf,
   scanAmount,
-  skip,
+  skipSpaces,
+  startsNumber,
 } from './amount';
 import { toDecimalIn } from './scale';
 import type { Quantity } from './types';
@@ -48,7 +50,10 @@ const article = (dimension: Dimension): string => {
   };
   return words[dimension] ?? `a ${dimension}`;
 };
-const wanted = (dimension: Dimension): string => `${article(dimension)} such as ${EXAMPLES[dimension]}`;
+const wanted = (dimension: Dimension | undefined): string =>
+  dimension === undefined
+    ? 'an amount and a unit, such as "62 lb"'
+    : `${article(dimension)} such as ${EXAMPLES[dimension]}`;
 
 function unitOrFail(text: string, dimension: Dimension | undefined, path: string, given: unknown) {
   const found = findUnit(text, dimension);
@@ -65,17 +70,22 @@ function unitOrFail(text: string, dimension: Dimension | undefined, path: string
   return found;
 }
 
+const PLUS = 43;
+/** What may join two parts is skipped: `+`, or `and` with a space after it. */
+function skipJoin(text: string, at: number): number {
+  if (text.charCodeAt(at) === PLUS) return at + 1;
+  return text.startsWith('and', at) && isSpace(text.charCodeAt(at + 3)) ? at + 3 : at;
+}
+
 /** Where a unit ends: before the amount of a next part, as in `2 lb 3 oz` and `2 lb and 3 oz`, or at the end. */
 function unitEnd(text: string, start: number): number {
   let at = start;
   while (at < text.length) {
-    const gap = skip(text, at, (sign) => !isSpace(sign) && sign !== undefined);
-    let next = skip(text, gap, isSpace);
-    if (text[next] === '+') next = skip(text, next + 1, isSpace);
-    else if (text.startsWith('and', next) && isSpace(text[next + 3])) next = skip(text, next + 3, isSpace);
-    const sign = text[next];
-    if (isDigit(sign) || isVulgar(sign) || sign === '.' || sign === ',') return gap;
-    at = skip(text, gap, isSpace);
+    let gap = at;
+    while (gap < text.length && !isSpace(text.charCodeAt(gap))) gap += 1;
+    if (gap === text.length) return gap;
+    at = skipSpaces(text, gap);
+    if (startsNumber(text.charCodeAt(skipSpaces(text, skipJoin(text, at))))) return gap;
   }
   return text.length;
 }
@@ -88,40 +98,35 @@ interface Part {
 
 /** One amount with its unit from this place on; nothing when there is none. */
 function scanPart(text: string, at: number): Part | undefined {
-  let start = at;
-  if (text[start] === '+') start += 1;
-  else if (text.startsWith('and', start) && isSpace(text[start + 3])) start += 3;
-  const amount = scanAmount(text, skip(text, start, isSpace));
+  const amount = scanAmount(text, skipSpaces(text, skipJoin(text, at)));
   if (amount === undefined) return undefined;
-  const from = skip(text, amount.end, isSpace);
+  const from = skipSpaces(text, amount.end);
   const end = unitEnd(text, from);
   const unit = text.slice(from, end);
-  return unit === '' || '.,+'.includes(unit.charAt(0)) ? undefined : { amount, unit, end: skip(text, end, isSpace) };
+  return unit === '' || '.,+'.includes(unit.charAt(0)) ? undefined : { amount, unit, end: skipSpaces(text, end) };
 }
 
 /** Whether a quantity of this size may be meant; says so of a bound of the field as well. */
-export type Possible = (value: Decimal, unit: string) => boolean;
+export type Possible = (value: number, unit: string) => boolean;
 const anything: Possible = () => true;
 
 /**
  * The one number that an amount means. With a unit that only people with a decimal point write (`3,400 ft`), or where
  * nobody would write the other reading, there is one; otherwise the error shows both.
  */
-function oneValue(
-  amount: Amount,
-  { dimension, unit }: FoundUnit,
-  possible: Possible,
-  path: string,
-  text: string,
-): Decimal {
+function oneValue(amount: Amount, found: FoundUnit, possible: Possible, path: string, text: string): Figure {
   const { point, comma } = amount;
+  const { dimension, unit } = found;
   if (point !== undefined) {
-    if (!isTwofold(amount) || isPointOnly({ dimension, unit })) return point;
-    const may = (value: Decimal) => isUsualSize(value, unit, dimension) && possible(value, unit);
-    if (comma !== undefined && !may(comma)) return point;
+    if (!isTwofold(amount) || isPointOnly(found)) return point;
+    const may = (value: number) => isUsualSize(value, unit, dimension) && possible(value, unit);
+    if (comma !== undefined && !may(numberOf(comma))) return point;
   }
   return fail('NOT_A_QUANTITY', path, text, oneReadingOf(amount, unit));
 }
+
+const unread = (text: string, dimension: Dimension | undefined, path: string): never =>
+  fail('NOT_A_QUANTITY', path, text, wanted(dimension));
 
 function parseText<D extends Dimension>(
   text: string,
@@ -129,29 +134,26 @@ function parseText<D extends Dimension>(
   path: string,
   possible: Possible,
 ): Quantity<D> {
-  const expected = dimension === undefined ? 'an amount and a unit, such as "62 lb"' : wanted(dimension);
   const whole = text.length > LONGEST_TEXT ? '' : text.trim();
-  if (whole === '') fail('NOT_A_QUANTITY', path, text, expected);
+  if (whole === '') unread(text, dimension, path);
   let total: Quantity<D> | undefined;
   for (let at = 0; at < whole.length; ) {
     const scanned = scanPart(whole, at);
-    const { amount } = scanned ?? {};
-    if (scanned === undefined || (amount?.point === undefined && amount?.comma === undefined)) {
-      fail('NOT_A_QUANTITY', path, text, expected);
+    if (scanned === undefined || (scanned.amount.point === undefined && scanned.amount.comma === undefined)) {
+      return unread(text, dimension, path);
     }
     at = scanned.end;
     const found = unitOrFail(scanned.unit, dimension, path, text);
     const value = oneValue(scanned.amount, found, possible, path, text);
-    const part = { value: value.toNumber(), unit: found.unit } as Quantity<D>;
+    const part = { value: numberOf(value), unit: found.unit } as Quantity<D>;
     if (total === undefined) {
       total = part;
       continue;
     }
     // "2 lb 3 oz": the parts add up in the first one's unit; a second part is never negative or of another kind
     const first = findUnit(total.unit, dimension);
-    if (value.isNegative() || total.value < 0 || first?.dimension !== found.dimension || isPoint(found.dimension)) {
-      fail('NOT_A_QUANTITY', path, text, expected);
-    }
+    const negative = decimalOf(value).isNegative() || total.value < 0;
+    if (negative || first?.dimension !== found.dimension || isPoint(found.dimension)) unread(text, dimension, path);
     const sum = new Decimal(total.value).plus(toDecimalIn(part, total.unit));
     total = { value: sum.toNumber(), unit: total.unit };
   }
@@ -199,28 +201,26 @@ export function readQuantity<D extends Dimension = Dimension>(
   path = '',
   possible: Possible = anything,
 ): Quantity<D> {
-  const expected = dimension === undefined ? 'an amount and a unit, such as "62 lb"' : wanted(dimension);
-  if (given === undefined) fail('MISSING', path, given, expected);
+  if (given === undefined) fail('MISSING', path, given, wanted(dimension));
   const quantity =
-    typeof given === 'string'
-      ? parseText(given, dimension, path, possible)
-      : readObject(given, dimension, path, expected);
-  if (!Number.isFinite(quantity.value)) fail('OUT_OF_RANGE', path, given, `${expected}, finite`);
+    typeof given === 'string' ? parseText(given, dimension, path, possible) : readObject(given, dimension, path);
+  if (!Number.isFinite(quantity.value)) fail('OUT_OF_RANGE', path, given, `${wanted(dimension)}, finite`);
   return quantity;
 }
 
-function readObject<D extends Dimension>(
-  given: unknown,
-  dimension: D | undefined,
-  path: string,
-  expected: string,
-): Quantity<D> {
-  if (typeof given !== 'object' || given === null || Array.isArray(given)) fail('WRONG_TYPE', path, given, expected);
-  const extra = Object.keys(given).find((key) => key !== 'value' && key !== 'unit');
-  if (extra !== undefined) fail('UNKNOWN_FIELD', path, given, `only value and unit, not ${show(extra)}`);
+function readObject<D extends Dimension>(given: unknown, dimension: D | undefined, path: string): Quantity<D> {
+  if (typeof given !== 'object' || given === null || Array.isArray(given)) {
+    fail('WRONG_TYPE', path, given, wanted(dimension));
+  }
+  for (const key in given) {
+    if (key === 'value' || key === 'unit' || !Object.hasOwn(given, key)) continue;
+    fail('UNKNOWN_FIELD', path, given, `only value and unit, not ${show(key)}`);
+  }
   const { value, unit } = given as { value?: unknown; unit?: unknown };
-  if (typeof unit !== 'string' || unit.length > LONGEST_TEXT) fail('WRONG_TYPE', path, given, expected);
-  if (typeof value !== 'number') fail('WRONG_TYPE', path, given, `${expected}, with a number for its value`);
-  if (!Number.isFinite(value)) fail('OUT_OF_RANGE', path, value, `${expected}, finite`);
+  if (typeof unit !== 'string' || unit.length > LONGEST_TEXT) fail('WRONG_TYPE', path, given, wanted(dimension));
+  if (typeof value !== 'number') {
+    fail('WRONG_TYPE', path, given, `${wanted(dimension)}, with a number for its value`);
+  }
+  if (!Number.isFinite(value)) fail('OUT_OF_RANGE', path, value, `${wanted(dimension)}, finite`);
   return { value, unit: unitOrFail(unit, dimension, path, unit).unit } as Quantity<D>;
 }

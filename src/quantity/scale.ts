@@ -1,5 +1,10 @@
+/**
+ * One number in two units. `toDecimalIn` is the definition: the exact sizes of the units, by convert-units on 40-digit
+ * decimals. `inUnit` gives the same double without decimals wherever it can prove that it is the same.
+ */
 import configureMeasurements, { type Measure } from 'convert-units';
 import { Decimal } from '../common/decimal';
+import { productRest, writtenRest } from './doubles';
 import type { Quantity } from './types';
 import { type Dimension, type Unit, unitDefinitions } from './units';
 
@@ -47,12 +52,77 @@ export function toDecimalIn(quantity: { value: number; unit: string }, unit: str
   return converter(quantity.value).from(quantity.unit).to(unit);
 }
 
-/** A quantity's value in another unit of its dimension, as a double. */
-export function valueIn<D extends Dimension>(quantity: Quantity<D>, unit: Unit<D>): number {
-  return quantity.unit === unit ? quantity.value : toDecimalIn(quantity, unit).toNumber();
+/** From one unit to another: y = by x + plus, each figure as two doubles that hold 32 digits of it between them. */
+interface Scale {
+  readonly by: number;
+  readonly byRest: number;
+  readonly plus: number;
+  readonly plusRest: number;
 }
 
-/** A number in one unit given back in another: the way answers return to the asker's own units. */
-export function quantityIn<D extends Dimension>(value: number, from: Unit<D>, to: Unit<D>): Quantity<D> {
-  return { value: toDecimalIn({ value, unit: from }, to).toNumber(), unit: to };
+/** A decimal as the nearest double and what is left of it. */
+function inTwo(exact: Decimal): readonly [number, number] {
+  const nearest = exact.toNumber();
+  // toPrecision writes the double out, where new Decimal(nearest) would take its shortest name
+  return [nearest, exact.minus(nearest.toPrecision(60)).toNumber()];
 }
+
+/** Made once for each pair of units that is asked for. */
+const scales = new Map<string, Map<string, Scale>>();
+function makeScale(from: string, to: string): Scale {
+  const atZero = toDecimalIn({ value: 0, unit: from }, to);
+  const [by, byRest] = inTwo(toDecimalIn({ value: 1, unit: from }, to).minus(atZero));
+  const [plus, plusRest] = inTwo(atZero);
+  const made = { by, byRest, plus, plusRest };
+  const others = scales.get(from) ?? new Map<string, Scale>();
+  scales.set(from, others.set(to, made));
+  return made;
+}
+
+/** Beyond these the parts of a sum in two doubles could overflow or vanish. */
+const SMALLEST = 1e-100;
+const LARGEST = 1e100;
+/** How far off a sum may be, as a share of its parts: a hundred times the worst of its eight roundings. */
+const DOUBT = 2 ** -96;
+
+/**
+ * A number in one unit written in another, both by their canonical names: what `toDecimalIn` gives, as a double.
+ *
+ * The sum is made in two doubles, with an error below `DOUBT`. Where all numbers that near round to one double, it is
+ * the answer. Where they do not (a result halfway between two doubles, or the rest of a subtraction), decimals decide.
+ */
+export function inUnit(value: number, from: string, to: string): number {
+  if (from === to) return value;
+  const size = Math.abs(value);
+  if (size === 0 || (size > SMALLEST && size < LARGEST)) {
+    const { by, byRest, plus, plusRest } = scales.get(from)?.get(to) ?? makeScale(from, to);
+    const product = value * by;
+    const sum = product + plus;
+    const plusOfSum = sum - product;
+    const sumRest = product - (sum - plusOfSum) + (plus - plusOfSum);
+    const rest = sumRest + productRest(value, by, product) + (value * byRest + writtenRest(value) * by) + plusRest;
+    const doubt = (Math.abs(product) + Math.abs(plus)) * DOUBT;
+    const low = sum + (rest - doubt);
+    if (low === sum + (rest + doubt)) return low;
+  }
+  return toDecimalIn({ value, unit: from }, to).toNumber();
+}
+
+/**
+ * How a quantity compares with a number of a unit: below zero, zero or above, as its decimals would. Both round to
+ * doubles in the same order, so decimals are asked only where the doubles are the same.
+ */
+export function compareIn(quantity: { value: number; unit: string }, unit: string, limit: number): number {
+  const value = inUnit(quantity.value, quantity.unit, unit);
+  return value === limit && quantity.unit !== unit ? toDecimalIn(quantity, unit).cmp(limit) : value - limit;
+}
+
+/** A quantity's value in another unit of its dimension, as a double. */
+export const valueIn = <D extends Dimension>(quantity: Quantity<D>, unit: Unit<D>): number =>
+  inUnit(quantity.value, quantity.unit, unit);
+
+/** A number in one unit given back in another: the way answers return to the asker's own units. */
+export const quantityIn = <D extends Dimension>(value: number, from: Unit<D>, to: Unit<D>): Quantity<D> => ({
+  value: inUnit(value, from, to),
+  unit: to,
+});

@@ -1,10 +1,18 @@
 import { fail } from '../errors/StillroomError';
-import { amountOf, isTwofold, oneReadingOf } from './amount';
+import { amountOf, decimalOf, type Figure, isTwofold, oneReadingOf } from './amount';
 
 const LONGEST_TEXT = 40;
 
 const expectedUpTo = (most: number): string =>
   most === 1 ? 'a share from 0 to 1, or a percentage such as "85 %"' : `a share from 0 to ${most}, or a percentage`;
+
+/** A figure in percent as a share of one. */
+export const hundredthOf = (percent: Figure): number =>
+  'above' in percent && percent.below <= MOST_BELOW
+    ? percent.above / (percent.below * 100)
+    : decimalOf(percent).div(100).toNumber();
+/** A hundred times this is still exact. */
+const MOST_BELOW = 1e13;
 
 /**
  * Reads a share of a whole: a number from 0 to 1, or a string in percent.
@@ -27,11 +35,11 @@ export function parseShare(given: unknown, path = '', most = 1): number {
   if (amount === undefined || (percent === undefined && comma === undefined)) {
     fail('NOT_A_QUANTITY', path, given, expected);
   }
-  const otherIsPossible = comma === undefined || comma.lte(100 * most);
+  const otherIsPossible = comma === undefined || decimalOf(comma).lte(100 * most);
   if (percent === undefined || (isTwofold(amount) && otherIsPossible)) {
     fail('NOT_A_QUANTITY', path, given, oneReadingOf(amount, '%'));
   }
-  const share = percent.div(100).toNumber();
+  const share = hundredthOf(percent);
   if (!(share >= 0 && share <= most)) fail('OUT_OF_RANGE', path, given, expected);
   return share;
 }

@@ -242,7 +242,7 @@ export interface FoundUnit {
 
 const byName = new Map<string, FoundUnit>(); // canonical names and spellings, as written
 const byLowerName = new Map<string, FoundUnit | null>(); // lower case; null where two units share it
-const differenceNames = new Map<string, FoundUnit>();
+const differenceNames = new Map<string, FoundUnit>(); // as written and in lower case
 
 for (const dimension of DIMENSIONS) {
   for (const [unit, { plural, spellings }] of Object.entries(definitions[dimension])) {
@@ -250,6 +250,7 @@ for (const dimension of DIMENSIONS) {
     for (const name of [unit, plural, ...spellings]) {
       if (name === undefined) continue;
       if (dimension === 'temperatureDifference') {
+        differenceNames.set(name, found);
         differenceNames.set(name.toLowerCase(), found);
         if (name !== unit) continue; // `degC` alone is a temperature, never an interval
       }
@@ -266,6 +267,8 @@ for (const dimension of DIMENSIONS) {
  * could be two units (`mpa`). Where an interval of temperature is asked for, `18 degF` means the interval.
  */
 export function findUnit(text: string, wanted?: Dimension): FoundUnit | undefined {
+  const asWritten = (wanted === 'temperatureDifference' ? differenceNames : byName).get(text);
+  if (asWritten !== undefined) return asWritten;
   const name = text.trim().replace(/\s+/g, ' ');
   if (wanted === 'temperatureDifference') {
     const interval = differenceNames.get(name.toLowerCase());

@@ -1,9 +1,8 @@
 import * as z from 'zod/mini';
 import sizesJson from '../../data/quantity/usual-sizes.json';
-import type { Decimal } from '../common/decimal';
 import { practiceColumns, type RowOf, text } from '../sources/columns';
 import { asTable } from '../sources/table';
-import { toDecimalIn } from './scale';
+import { inUnit } from './scale';
 import type { Dimension } from './units';
 
 /** How small and how large a quantity of each dimension a kitchen writes down. */
@@ -15,9 +14,9 @@ const rows: ReadonlyMap<string, RowOf<typeof sizeRow>> = new Map(
 );
 
 /** Whether a kitchen writes down a quantity of this size; says nothing against one that is written in one way. */
-export function isUsualSize(value: Decimal, unit: string, dimension: Dimension): boolean {
+export function isUsualSize(value: number, unit: string, dimension: Dimension): boolean {
   const row = rows.get(dimension);
   if (row === undefined) return true;
-  const size = toDecimalIn({ value: value.toNumber(), unit }, row.unit);
-  return size.gte(row.low) && size.lte(row.high);
+  const size = inUnit(value, unit, row.unit);
+  return size >= row.low && size <= row.high;
 }

@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import polynomialJson from '../../data/solution/sucrose-density-polynomial.json';
 import waterJson from '../../data/solution/water-density-kell.json';
-import { answer } from '../common/answer';
+import { answer, fixedLines } from '../common/answer';
 import { fields, readInput } from '../quantity/fields';
 import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
@@ -14,24 +14,29 @@ import { solveRising } from './table';
 import { constant, constantBasis, type polynomialRow, type waterDensityRow } from './tables';
 
 const polynomial = asTable<RowOf<typeof polynomialRow>>(polynomialJson).rows;
-const water = asTable<RowOf<typeof waterDensityRow>>(waterJson).rows;
+const waterTerms = asTable<RowOf<typeof waterDensityRow>>(waterJson).rows;
 
 /** c0 + c1 x + c2 x^2 + ... */
-export const polynomialAt = (coefficients: readonly number[], x: number): number =>
-  coefficients.reduceRight((sum, coefficient) => sum * x + coefficient, 0);
+export function polynomialAt(coefficients: readonly number[], x: number): number {
+  let sum = 0;
+  for (let at = coefficients.length - 1; at >= 0; at--) sum = sum * x + (coefficients[at] as number);
+  return sum;
+}
 
 /** Density of water in kg/m3 at t degC (Kell 1975). */
-const waterDensityAt = (t: number): number =>
-  water.reduce((sum, row) => sum + polynomialAt(row.numerator, t) / polynomialAt(row.denominator, t), 0);
+function waterDensityAt(t: number): number {
+  let sum = 0;
+  for (const { numerator, denominator } of waterTerms) sum += polynomialAt(numerator, t) / polynomialAt(denominator, t);
+  return sum;
+}
 
 /** Density of a sucrose solution in kg/m3: Brix and degC. */
 export function densityAt(brix: number, t: number): number {
   const w = brix / 100;
   const tau = (t - REFERENCE_TEMPERATURE) / 100;
-  return polynomial.reduce(
-    (sum, { power, coefficients }) => sum + tau ** power * w * polynomialAt(coefficients, w),
-    waterDensityAt(t),
-  );
+  let sum = waterDensityAt(t);
+  for (const { power, coefficients } of polynomial) sum += tau ** power * w * polynomialAt(coefficients, w);
+  return sum;
 }
 
 /** What a scale shows for a density in kg/m3: air lifts the liquid more than the brass weights. */
@@ -40,7 +45,7 @@ export function inAir(density: number): number {
   return (density - air) / (1 - air / constant('brass-density'));
 }
 /** Density of the solution over that of water at the same temperature. */
-export const specificGravityAt = (strength: number, t: number): number => densityAt(strength, t) / densityAt(0, t);
+export const specificGravityAt = (strength: number, t: number): number => densityAt(strength, t) / waterDensityAt(t);
 
 /** Brix of a solution of this specific gravity 20/20. */
 export const brixOfSpecificGravity = (gravity: number): number =>
@@ -64,7 +69,13 @@ export const inAirBasis = (of: string): Basis[] => [
 
 /** What an answer that uses the density rests on: `of` is the path of the answer's field. */
 export const densityBasis = (of: string): Basis[] =>
-  [...polynomial, ...water].map((row) => ({ ...basisOf(row, of), kind: 'equation' as const }));
+  [...polynomial, ...waterTerms].map((row) => ({ ...basisOf(row, of), kind: 'equation' as const }));
+
+const basis = /* @__PURE__ */ fixedLines(() => [
+  ...['density', 'inAir', 'specificGravity', 'gravityInAir', 'baume'].flatMap(densityBasis),
+  ...['inAir', 'gravityInAir'].flatMap(inAirBasis),
+  constantBasis('baume-modulus', 'baume'),
+]);
 
 const schema = /* @__PURE__ */ fields({
   /** Strength of the solution, 0 to 100 degrees Brix. */
@@ -115,17 +126,14 @@ export function sucroseDensity(input: SucroseDensityInput): SucroseDensity {
   const { brix: strength, temperature } = readInput(schema, input);
   const t = valueIn(temperature, 'degC');
   const density = densityAt(strength, t);
+  const water = waterDensityAt(t);
   return answer({
     density: { value: density / 1000, unit: 'g/mL' },
     inAir: { value: inAir(density) / 1000, unit: 'g/mL' },
-    specificGravity: specificGravityAt(strength, t),
-    gravityInAir: inAir(density) / inAir(densityAt(0, t)),
+    specificGravity: density / water,
+    gravityInAir: inAir(density) / inAir(water),
     baume: baumeOf(specificGravityAt(strength, REFERENCE_TEMPERATURE)),
-    basis: [
-      ...['density', 'inAir', 'specificGravity', 'gravityInAir', 'baume'].flatMap(densityBasis),
-      ...['inAir', 'gravityInAir'].flatMap(inAirBasis),
-      constantBasis('baume-modulus', 'baume'),
-    ],
+    basis: basis(),
     cautions: [],
   });
 }

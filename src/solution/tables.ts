@@ -42,9 +42,11 @@ export const constantRow = () => {
   ]);
 };
 
-const constants = asTable<RowOf<typeof constantRow>>(constantsJson).rows;
+const constants: ReadonlyMap<string, RowOf<typeof constantRow>> = new Map(
+  asTable<RowOf<typeof constantRow>>(constantsJson).rows.map((row) => [row.id, row]),
+);
 const constantOf = (name: string): RowOf<typeof constantRow> => {
-  const row = constants.find((each) => each.id === name);
+  const row = constants.get(name);
   if (row === undefined) throw new Error(`no row of data/solution/constants.json has the id ${name}`);
   return row;
 };

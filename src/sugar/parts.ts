@@ -1,6 +1,7 @@
 import { fail } from '../errors/StillroomError';
 import { amountOf, isTwofold } from '../quantity/amount';
 import { reading } from '../quantity/fields';
+import { hundredthOf } from '../quantity/share';
 import type { ShareInput } from '../quantity/types';
 
 /** Sugar to fruit by weight: 1 is pound for pound, `"55:45"` is 55 parts of sugar to 45 of fruit. */
@@ -17,7 +18,7 @@ function partsOf(given: unknown): number | undefined {
   const [, sugar, fruit] = PARTS.exec(text) ?? [];
   if (sugar !== undefined) return Number(sugar) / Number(fruit);
   const percent = text.endsWith('%') ? amountOf(text.slice(0, -1)) : undefined;
-  return percent === undefined || isTwofold(percent) ? undefined : percent.point?.div(100).toNumber();
+  return percent === undefined || isTwofold(percent) ? undefined : percent.point && hundredthOf(percent.point);
 }
 
 /** A field of sugar to fruit by weight; unlike a share it may be above one. */

@@ -1,7 +1,7 @@
 /** The words `brix` and `targetBrix`: degrees Brix, grams of sugar in 100 g of solution, 0 to 100. */
 import * as z from 'zod/mini';
 import { fail } from '../errors/StillroomError';
-import { amountOf } from '../quantity/amount';
+import { amountOf, numberOf } from '../quantity/amount';
 import { number, reading } from '../quantity/fields';
 import { type NumberLimits, numberEnds } from './limits';
 import { word } from './word';
@@ -16,7 +16,7 @@ const degrees = () =>
   reading<BrixInput, number>((given: unknown) => {
     if (typeof given === 'string' && given.endsWith(UNIT)) {
       const amount = amountOf(given.slice(0, -UNIT.length));
-      if (amount?.point !== undefined) return amount.point.toNumber();
+      if (amount?.point !== undefined) return numberOf(amount.point);
     }
     if (typeof given === 'number' && given > 0 && given <= 1) {
       const asBrix = Number((given * 100).toPrecision(6));

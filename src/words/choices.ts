@@ -44,9 +44,10 @@ function nearest(text: string, { rows, allowed }: Choices<string>): string[] {
 /** Reads a choice; the error repeats what was given and lists what can be chosen. */
 export function readChoice<T extends string>(choices: Choices<T>, given: unknown, path = ''): T {
   const { what, rows, allowed } = choices;
-  const expected = `${what}: ${allowed.join(', ')}`;
-  if (given === undefined) fail('MISSING', path, given, expected, { options: allowed });
-  if (typeof given !== 'string') fail('WRONG_TYPE', path, given, expected, { options: allowed });
+  const refuse = (code: 'MISSING' | 'WRONG_TYPE' | 'UNKNOWN_NAME', near: readonly string[] = []): never =>
+    fail(code, path, given, `${what}: ${allowed.join(', ')}`, { options: allowed, nearest: near });
+  if (given === undefined) return refuse('MISSING');
+  if (typeof given !== 'string') return refuse('WRONG_TYPE');
   const [found] = given.length > LONGEST ? [] : findNamed(given, rows);
   if (found?.asks !== undefined) {
     const options = allowed.filter((word) => found.asks?.includes(word));
@@ -54,10 +55,7 @@ export function readChoice<T extends string>(choices: Choices<T>, given: unknown
       fail('UNKNOWN_NAME', path, given, `${found.question} (${options.join(' or ')})`, { options });
   }
   const word = allowed.find((each) => each === found?.name);
-  if (word === undefined) {
-    fail('UNKNOWN_NAME', path, given, expected, { options: allowed, nearest: nearest(given, choices) });
-  }
-  return word;
+  return word ?? refuse('UNKNOWN_NAME', nearest(given, choices));
 }
 
 /** The schema of a choice; `In` is what the type checker lets a caller write. */

@@ -5,7 +5,7 @@ import { findNamed, nearestNames } from '../common/names';
 import { fail, StillroomError, within } from '../errors/StillroomError';
 import { fields, length, optional, readInput, reading, volume } from '../quantity/fields';
 import { parseQuantity } from '../quantity/parseQuantity';
-import { toDecimalIn } from '../quantity/scale';
+import { toDecimalIn, valueIn } from '../quantity/scale';
 import type { LengthInput, Quantity, VolumeInput } from '../quantity/types';
 import { type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable } from '../sources/table';
@@ -78,8 +78,11 @@ const EXPECTED = `a jar: a size (${JAR_SIZES.join(', ')}), a volume such as "500
 const LONGEST = 120;
 
 const capacity = (row: JarSizeRow): Quantity<'volume'> => ({ value: row.nominal_floz, unit: 'fl oz' });
-const compare = (one: Quantity<'volume'>, other: Quantity<'volume'>): number =>
-  toDecimalIn(one, 'mL').cmp(toDecimalIn(other, 'mL'));
+/** Below zero, zero or above; decimals are asked only where the doubles are the same. */
+function compare(one: Quantity<'volume'>, other: Quantity<'volume'>): number {
+  if (one.unit === other.unit) return one.value - other.value;
+  return valueIn(one, 'mL') - valueIn(other, 'mL') || toDecimalIn(one, 'mL').cmp(toDecimalIn(other, 'mL'));
+}
 
 /** The size that holds just this much. */
 const sizeOfVolume = (held: Quantity<'volume'>): JarSizeRow | undefined =>

@@ -1,6 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { editDistance, findNamed, lookUp, nameKey, nearestNames } from '../../src/common/names';
+import foodTable from '../../data/foods/foods.json';
+import { findNamed, lookUp, nameKey, nearestNames } from '../../src/common/names';
+import { editDistance } from '../../src/common/nearestNames';
+import { seeded } from '../../src/common/seeded';
+import { nameKey as keyByPatterns, nearestNames as nearestByLetters } from '../helpers/oracle/names';
 
 const foods = [
   { name: 'peach', synonyms: ['yellow peach'] },
@@ -80,4 +84,43 @@ test('when no name is near, the nearest synonyms are offered', () => {
   const squash = [{ name: 'summer squash', synonyms: ['zucchini', 'courgette'] }];
   expect(() => lookUp('zuchini', squash, 'food', 'food')).toThrow('a known food; nearest: zucchini');
   expect(() => lookUp('sumer squash', squash, 'food', 'food')).toThrow('a known food; nearest: summer squash');
+});
+
+describe('names are compared as in the plain way', () => {
+  const random = seeded(3);
+  const pick = <T>(list: ArrayLike<T>): T => list[Math.floor(random() * list.length)] as T;
+  const rows = (foodTable as { rows: readonly { name: string; names: readonly string[] }[] }).rows;
+  const foods = rows.flatMap(({ name, names }) => [name, ...names]);
+  /** A name with a few letters put in, left out, changed or swapped, or a second name after it. */
+  function misspelled(): string {
+    let text = pick(foods);
+    for (let times = Math.floor(random() * 5); times > 0; times--) {
+      const at = Math.floor(random() * text.length);
+      const [before, after] = [text.slice(0, at), text.slice(at)];
+      text = pick([
+        () => before + pick('abcdefghijklmnopqrstuvwxyz s%/-é') + after,
+        () => before + after.slice(1),
+        () => before + pick('aeiouxyz7 ') + after.slice(1),
+        () => before + after.slice(1, 2) + after.slice(0, 1) + after.slice(2),
+        () => `${text} ${pick(foods)}`,
+        () => text.toUpperCase(),
+      ])();
+    }
+    return text;
+  }
+  const texts = Array.from({ length: 1500 }, misspelled);
+
+  test('the keys', () => {
+    for (const text of [...foods, ...texts, '', ' ', 'the', 'İstanbul', 'ß', '½ pint', 'x'.repeat(300)]) {
+      expect(nameKey(text), text).toBe(keyByPatterns(text));
+    }
+  });
+
+  test('the nearest of all foods, and of a few', () => {
+    const few = foods.slice(0, 40);
+    for (const text of [...texts, '', 'zzzz', 'ab', 'x'.repeat(300), foods.slice(0, 9).join(' ')]) {
+      expect(nearestNames(text, foods), text).toEqual(nearestByLetters(text, foods));
+      expect(nearestNames(text, few), text).toEqual(nearestByLetters(text, few));
+    }
+  });
 });

@@ -2,7 +2,7 @@
 import { atPath, fail, StillroomError } from '../../errors/StillroomError';
 import { foodsNamed } from '../../foods/lookUpFood';
 import { nameOf } from '../../foods/tables';
-import { isSpace, isTwofold, oneReadingOf, scanAmount, skip } from '../../quantity/amount';
+import { isTwofold, numberOf, oneReadingOf, scanAmount, skipSpaces } from '../../quantity/amount';
 import { fields, isMass, massOrVolume, readInput, reading } from '../../quantity/fields';
 import { parseQuantity } from '../../quantity/parseQuantity';
 import { quantityIn, valueIn } from '../../quantity/scale';
@@ -35,12 +35,12 @@ const MOST = 1_000_000;
 
 /** A number of something. */
 function counted(given: string, bare: string | undefined): Bought | undefined {
-  const amount = scanAmount(given, skip(given, 0, isSpace));
+  const amount = scanAmount(given, skipSpaces(given, 0));
   if (amount === undefined) return undefined;
   const of = given.slice(amount.end).trim() || bare;
   if (of === undefined) return undefined;
   if (isTwofold(amount)) fail('NOT_A_QUANTITY', '', given, oneReadingOf(amount, of));
-  const count = amount.point?.toNumber() ?? 0;
+  const count = amount.point === undefined ? 0 : numberOf(amount.point);
   if (!(count > 0 && count <= MOST)) fail('OUT_OF_RANGE', '', given, `a number above 0 and at most ${MOST}`);
   return { kind: 'count', count, of };
 }

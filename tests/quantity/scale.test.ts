@@ -1,0 +1,72 @@
+import { describe, expect, test } from 'vitest';
+import { seeded } from '../../src/common/seeded';
+import { inUnit, quantityIn, toDecimalIn, valueIn } from '../../src/quantity/scale';
+import { DIMENSIONS, unitsOf } from '../../src/quantity/units';
+import { toDecimalIn as byDecimals } from '../helpers/oracle/scale';
+
+const PAIRS = DIMENSIONS.flatMap((dimension) => {
+  const units = unitsOf(dimension);
+  return units.flatMap((from) => units.map((to) => [from, to] as const));
+});
+const asDefined = (value: number, from: string, to: string): number => byDecimals({ value, unit: from }, to).toNumber();
+/** The conversions that give another double than the definition, or a zero of another sign. */
+function differing(values: (index: number) => number, rounds: number): string[] {
+  const found: string[] = [];
+  for (let index = 0; index < rounds; index++) {
+    const [from, to] = PAIRS[index % PAIRS.length] as (typeof PAIRS)[number];
+    const value = values(index);
+    const [ours, defined] = [inUnit(value, from, to), asDefined(value, from, to)];
+    if (!Object.is(ours, defined)) found.push(`${value} ${from} in ${to}: ${ours}, not ${defined}`);
+  }
+  return found;
+}
+
+describe('a conversion is the double that its definition gives', () => {
+  const random = seeded(14);
+  const sign = () => (random() < 0.2 ? -1 : 1);
+  const kinds: [what: string, value: () => number][] = [
+    ['numbers as people write them', () => sign() * Number((random() * 10 ** (random() * 6)).toFixed(random() * 4))],
+    ['results of a calculation', () => sign() * random() * 10 ** (random() * 18 - 9)],
+    ['whole numbers', () => sign() * Math.round(random() * 10 ** (random() * 17))],
+    ['parts in thirds and sixteenths', () => Math.round(random() * 500) / (3 + Math.floor(random() * 14))],
+    ['any size', () => sign() * random() * 10 ** (random() * 240 - 120)],
+  ];
+  test.each(kinds)('%s: 20,000 over all pairs of units', (_, value) => {
+    expect(differing(value, 20_000)).toEqual([]);
+  });
+
+  test('back from the double of a round number, where the result is all but halfway', () => {
+    const round = () => Number((random() * 1000).toFixed(2));
+    const values = (index: number): number => {
+      const [from, to] = PAIRS[index % PAIRS.length] as (typeof PAIRS)[number];
+      return asDefined(round(), to, from);
+    };
+    expect(differing(values, PAIRS.length)).toEqual([]);
+  });
+
+  test.each([
+    [32, 'degF', 'degC'],
+    [-459.67, 'degF', 'K'],
+    [0, 'degC', 'K'],
+    [-0, 'lb', 'kg'],
+    [273.15, 'K', 'degC'],
+    [5003999585967225, 'delta degC', 'delta degF'],
+    [Number.MAX_VALUE, 'g', 'tonne'],
+    [Number.MIN_VALUE, 'kg', 'g'],
+    [Number.POSITIVE_INFINITY, 'kg', 'g'],
+  ])('%s %s in %s', (value, from, to) => {
+    expect(inUnit(value, from, to)).toBe(asDefined(value, from, to));
+  });
+});
+
+test('the decimals are those of the definition', () => {
+  for (const [from, to] of PAIRS) {
+    expect(toDecimalIn({ value: 1.7, unit: from }, to).eq(byDecimals({ value: 1.7, unit: from }, to))).toBe(true);
+  }
+});
+
+test('valueIn and quantityIn', () => {
+  expect(valueIn({ value: 1, unit: 'quart' }, 'cup')).toBe(4);
+  expect(valueIn({ value: 1, unit: 'quart' }, 'quart')).toBe(1);
+  expect(quantityIn(4, 'cup', 'quart')).toEqual({ value: 1, unit: 'quart' });
+});

@@ -90,7 +90,12 @@ export function ingredientOf(row: RecipeRow, line: IngredientRow, name: string, 
   const known = line.food === undefined ? undefined : line.food === '@scope' ? name : nameOf(line.food);
   const amount =
     line.amount === undefined ? undefined : measured(line.amount, line.per === undefined ? times : 1, side);
-  const or = amount === undefined ? pectinIn(line) : weightOf(line, amount);
+  const or =
+    line.weighs !== undefined
+      ? (measured(line.weighs, times, 'nearest') as Quantity<'mass'>)
+      : amount === undefined
+        ? pectinIn(line)
+        : weightOf(line, amount);
   const counted = (count: number): number => Math.ceil(count * times * 2 - 1e-9) / 2;
   return {
     what: [called(line, known), line.printed].filter((words) => words !== undefined).join(', '),

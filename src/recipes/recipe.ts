@@ -18,7 +18,7 @@ import { jamCautions, recipeCaution } from './cautions';
 import { changed, isLeftOut, isStrong } from './changed';
 import { ingredientOf, type RecipeIngredient } from './ingredient';
 import { keepingOf, type RecipeKeeping } from './keeping';
-import { isFor, pageOf, readRecipe } from './rows/rows';
+import { isFor, mustKeepOf, pageOf, readRecipe } from './rows/rows';
 import type { Makes, RecipeRow } from './rows/tables';
 import { batchesHere, sizeOf } from './scale';
 import { type RecipeStep, stepOf } from './step';
@@ -221,7 +221,7 @@ export function recipe(input: RecipeInput): Recipe | NotKnown {
     pots: Math.round(batches / times),
     ingredients: lines.map((line) => ingredientOf(row, line, of.name, times)),
     steps: row.steps.filter(inPack).map(stepOf),
-    mustKeep: row.mustKeep ?? [],
+    mustKeep: mustKeepOf(row),
     batch: row.batch,
     yields: (row.yields ?? []).map(({ jar, low, high }) => ({
       jar,

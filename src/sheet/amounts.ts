@@ -52,7 +52,9 @@ export function volume(amount: Quantity<'volume'>, rounding: Rounding = 'nearest
   if (amount.unit === 'fl oz') return formatQuantity(amount, { fraction: 2, rounding });
   const cups = valueIn(amount, 'cup');
   if (cups >= 16) return text(cups / 4, 'quart', 4);
-  if (cups >= 0.25) return text(cups, 'cup', 4);
+  if (cups >= 1) return text(cups, 'cup', cups < 4 ? 8 : 4);
+  // a quarter of a cup, or the spoons between two of them
+  if (cups >= 0.25 && Math.abs(4 * cups - Math.round(4 * cups)) < 0.1) return text(cups, 'cup', 4);
   return cups >= 1 / 16 ? text(cups * 16, 'tbsp', 2) : text(cups * 48, 'tsp', 4);
 }
 

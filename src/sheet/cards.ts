@@ -2,7 +2,7 @@ import { kept, printedAmount } from '../plan/makes/recipe';
 import type { Ingredient, JarWork, PlannedProduct } from '../plan/request/plannedProduct';
 import { ruleFigures } from '../process/canningRules';
 import { ingredientOf } from '../recipes/ingredient';
-import { recipeOfId } from '../recipes/rows/rows';
+import { mustKeepOf, recipeOfId } from '../recipes/rows/rows';
 import type { RecipeRow } from '../recipes/rows/tables';
 import { stepText } from '../recipes/step';
 import { capital, counted } from './amounts';
@@ -176,12 +176,13 @@ function potLines({ measure }: Pen, { cooking: pots }: PlannedProduct): Line[] {
 /** What to do in short, without what the card says in a line of its kind; and what must not be changed. */
 function stepLines({ recipe, directions: steps, canning: jars }: PlannedProduct): Line[] {
   const row = recipeOfId(recipe);
-  const must = row?.mustKeep ?? [];
+  const pack = jars?.pack ?? 'hot';
+  const must = row === undefined ? [] : mustKeepOf(row, pack);
   const printed = new Set(row?.steps.map((step) => stepText(step)));
   // after the recipe's own steps a canned product has how jars are filled, then what the lines of the card say
   const fill = jars === undefined || row === undefined ? -1 : steps.findIndex((step) => !printed.has(step));
   const own = fill < 0 ? steps : steps.slice(0, fill + 1);
-  const kept_ = new Set(row === undefined ? [] : kept(row));
+  const kept_ = new Set(row === undefined ? [] : kept(row, pack));
   const short = own.filter((step) => !kept_.has(step)).map((step) => (step.endsWith('.') ? step.slice(0, -1) : step));
   return [
     line('label.steps', short.join(say('dot'))),

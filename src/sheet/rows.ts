@@ -122,9 +122,10 @@ function sentence(pen: Pen, task: Task): string {
 function fillText({ measure }: Pen, { units, what }: Task, product: PlannedProduct | undefined): string {
   const unit = units === undefined ? what : unitsText(units, product);
   if (product?.canning !== undefined) {
-    const { headspace, acidToAdd: acid } = product.canning;
+    const { headspace, acidToAdd: acid, acidGoesInto } = product.canning;
     const fill = say('row.fill-jars', { unit, headspace: measure.length(headspace) });
-    return acid === undefined ? fill : `${fill}${say('dot')}${say('row.acid', { acid })}`;
+    // what is part of the recipe went into the pot: its card says how much
+    return acid === undefined || acidGoesInto === 'recipe' ? fill : `${fill}${say('dot')}${say('row.acid', { acid })}`;
   }
   if (product?.drying !== undefined) return say('row.spread', { unit });
   return say(product?.packs === undefined ? 'row.fill' : 'row.pack-fresh', { unit });

@@ -5,7 +5,7 @@
 import { writeFileSync } from 'node:fs';
 import { foodOf, nameOf } from '../../src/foods/tables';
 import { rowsOf } from '../../src/process/tables';
-import { RECIPES } from '../../src/recipes/rows/rows';
+import { mustKeepOf, RECIPES } from '../../src/recipes/rows/rows';
 import type { IngredientRow } from '../../src/recipes/rows/tables';
 
 const COLUMNS = {
@@ -60,7 +60,7 @@ export function indexOfRecipes(): string {
           ...(product ? { product } : {}),
           ...(excludes === undefined ? {} : { excludes }),
           ...(acid.length === 0 ? {} : { acid }),
-          ...(mustKeep === undefined ? {} : { mustKeep }),
+          ...(mustKeep === undefined ? {} : { mustKeep: mustKeepOf(row) }),
           scale: batch.scale,
           source: row.source,
           locator: row.locator,

@@ -28,7 +28,9 @@ describe('weights', () => {
 });
 test.each([
   [{ value: 27, unit: 'cup' }, 'nearest', '6 3/4 quarts'],
-  [{ value: 2.26, unit: 'cup' }, 'up', '2 1/2 cups'],
+  [{ value: 2.26, unit: 'cup' }, 'up', '2 3/8 cups'],
+  [{ value: 0.375, unit: 'cup' }, 'nearest', '6 tbsp'],
+  [{ value: 0.5, unit: 'cup' }, 'nearest', '1/2 cup'],
   [{ value: 2.5, unit: 'tbsp' }, 'nearest', '2 1/2 tbsp'],
   [{ value: 1, unit: 'tsp' }, 'nearest', '1 tsp'],
   [{ value: 7.6, unit: 'fl oz' }, 'down', '7 1/2 fl oz'],

@@ -138,7 +138,7 @@ function canned(day: Day, product: Product, made: Canned, trade: string): Made {
         ...(process.own === undefined ? [] : [ownStep(process.own)]),
         ...work.before.map(stepText),
         ...jarSteps(day, process, row, syrup !== undefined),
-        ...kept(row),
+        ...kept(row, process.pack),
       ],
       basis: joinBasis(
         process.own === undefined ? [pageOf(row, 'ingredients', 'the printed recipe')] : ownBasis(process.own),

@@ -180,7 +180,7 @@ export function jarsDescribed(
   loadMinutes: Range<number>,
   netMass?: Quantity<'mass'>,
 ): JarsDescribed {
-  const acid = process.acid?.text;
+  const { acid } = process;
   const fill = fillJar({ jar: process.jar, headspace: process.headspace });
   return {
     jar: process.jar,
@@ -191,7 +191,7 @@ export function jarsDescribed(
     method: process.method,
     minutes: process.minutes,
     ...(process.pressure === undefined ? {} : { pressure: process.pressure }),
-    ...(acid === undefined ? {} : { acidToAdd: acid }),
+    ...(acid === undefined ? {} : { acidToAdd: acid.text, acidGoesInto: acid.where }),
     sterilizeJars: process.sterilizeJars,
     ...(process.own === undefined ? {} : { own: process.own }),
     loadMinutes,

@@ -99,7 +99,7 @@ export function makeInFreezer(day: Day, product: Product): Made {
       recipe: ingredientLines(day, parts, decided),
       ...(pot === undefined ? {} : { cookMinutes: pot.cook.minutes }),
       packs: { packSize: size, headspace: head.headspace, room: quantityIn(room, 'L', day.metric ? 'L' : 'quart') },
-      steps: [...stepsWithPot(work, pot), ...kept(row)],
+      steps: [...stepsWithPot(work, pot), ...kept(row, 'hot')],
       basis: joinBasis(
         [pageOf(row, 'directions', 'the recipe')],
         standsBehind('packs.room', each.basis),

@@ -69,7 +69,7 @@ export function makeKeptCold(day: Day, product: Product): Made {
     describe: (decided) => ({
       recipe: ingredientLines(day, parts, decided),
       ...(pot === undefined ? {} : { cookMinutes: pot.cook.minutes }),
-      steps: [...stepsKeptCold(work), ...kept(row)],
+      steps: [...stepsKeptCold(work), ...kept(row, 'hot')],
       basis: joinBasis(
         [pageOf(row, 'ingredients', 'the recipe')],
         standsBehind('units', batch.basis),

@@ -93,7 +93,7 @@ export function makeOnTrays(day: Day, product: Product): Made {
       recipe: ingredientLines(day, parts, decided),
       ...(pot === undefined ? {} : { cookMinutes: pot.cook.minutes }),
       trays: traysOf(day, loaded, decided.readyKg, decided.trays),
-      steps: [...stepsWithPot(work, pot), ...loaded.steps, ...work.after.map(stepText), ...kept(row)],
+      steps: [...stepsWithPot(work, pot), ...loaded.steps, ...work.after.map(stepText), ...kept(row, 'hot')],
       basis: joinBasis(
         [pageOf(row, 'directions', 'the recipe')],
         loaded.basis,

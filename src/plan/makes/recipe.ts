@@ -8,6 +8,7 @@ import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import { PANTRY, type PantryItem } from '../../recipes/pantryItems';
 import { pectinIn } from '../../recipes/pectin';
+import { mustKeepOf } from '../../recipes/rows/rows';
 import type { IngredientRow, Makes, RecipeRow } from '../../recipes/rows/tables';
 import { readJar } from '../../words/jar';
 import { customary } from '../customary';
@@ -79,10 +80,9 @@ const partOf =
   (makes: Makes) =>
   (line: IngredientRow): Part[] => {
     // the fuller end of a printed range: what is laid out is enough
-    const { most, amount = most, count, counted, optional, drained, perJar } = line;
+    const { most, amount = most, count, counted, optional, perJar } = line;
     const pectin = pectinIn(line);
-    // an acid that is drained again has worked in the food before
-    if (optional === true || (drained === true && line.keep !== true) || perJar !== undefined) return [];
+    if (optional === true || perJar !== undefined) return [];
     if (amount === undefined && count === undefined && pectin === undefined) return [];
     const per = perOf(line, makes);
     if (per === undefined) return [];
@@ -169,9 +169,12 @@ function ratesOf({ per }: Part, batch: Batch | undefined, jarLiters: number): Ra
   return { ...none, unit: 1 / batch.jars.high };
 }
 
+const weighed = (printed: string): number => valueIn(parseQuantity(printed) as Quantity<'mass'>, 'kg');
+
 const kgOf = (part: Part): number | undefined => {
   const { item, amount, line } = part;
   if (amount === undefined || part.own === true) return undefined;
+  if (line.weighs !== undefined) return weighed(line.weighs);
   if (isMass(amount)) return valueIn(amount, 'kg');
   if (item !== undefined) return kgOfMeasure(item, amount).kg;
   return line.food === undefined ? undefined : kgOfCut(nameOf(line.food), line.form, amount).kg;
@@ -211,7 +214,8 @@ export function pantryOf({ parts, batch, liters }: Parts): NonNullable<Activity[
 export function litersBeside({ parts, batch, liters }: Parts, unitsPerKg: number, readyPerKg: number): number {
   return parts.reduce((sum, part) => {
     const { amount, line } = part;
-    if (amount === undefined || line.role === 'spice' || part.own === true) return sum;
+    // what is drained has worked in the food before the pot
+    if (amount === undefined || line.role === 'spice' || line.drained === true || part.own === true) return sum;
     const { raw, ready, unit } = ratesOf(part, batch, liters);
     const plain = isMass(amount) ? valueIn(amount, 'kg') : valueIn(amount, 'L');
     // sugar dissolves: it adds less than its heap
@@ -229,7 +233,12 @@ export function alsoFrom(day: Day, product: Product, batch: Batch | undefined): 
     const lot = lotFor(day, line, own);
     if (lot === undefined || line.amount === undefined) return [];
     const amount = parseQuantity(line.amount) as Amount;
-    const kg = isMass(amount) ? valueIn(amount, 'kg') : kgOfCut(lot.trade, line.form, amount).kg;
+    const kg =
+      line.weighs !== undefined
+        ? weighed(line.weighs)
+        : isMass(amount)
+          ? valueIn(amount, 'kg')
+          : kgOfCut(lot.trade, line.form, amount).kg;
     return [{ lot: lot.index, kgPerUnit: kg / batch.jars.high }];
   });
 }
@@ -292,5 +301,7 @@ export function printedAmount(line: IngredientRow): string {
 const OF = { raw: 'as bought', ready: 'prepared', juice: 'of juice', liquid: 'of liquid', water: 'of water' } as const;
 
 /** What must not be changed, as a step of its own: it is read where the work is done. */
-export const kept = ({ mustKeep = [] }: RecipeRow): string[] =>
-  mustKeep.length === 0 ? [] : [`Change none of this: ${mustKeep.join('; ')}.`];
+export const kept = (row: RecipeRow, pack: string): string[] => {
+  const must = mustKeepOf(row, pack);
+  return must.length === 0 ? [] : [`Change none of this: ${must.join('; ')}.`];
+};

@@ -135,6 +135,8 @@ export interface JarWork {
   readonly pressure?: Quantity<'pressure'>;
   /** The acid that every jar must have, in words. */
   readonly acidToAdd?: string;
+  /** Whether that acid goes into each jar, or into the pot as part of the recipe. */
+  readonly acidGoesInto?: 'each jar' | 'recipe';
   /** Whether to sterilize the empty jars: the process is too short to do it. */
   readonly sterilizeJars: boolean;
   /** Present where the minutes are asked of your own book. */

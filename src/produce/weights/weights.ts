@@ -75,19 +75,20 @@ const liquidForms = (form: Form): readonly string[] =>
 export function foodDensity(food: string, form: Form | undefined, anyCut = false): BulkDensity | undefined {
   const numbers = numbersOf(food, 'weights');
   const own = ordered(rawWeights.filter(hasVolume), numbers);
-  if (form === undefined || form.behaves === 'whole' || form.behaves === 'cut') {
+  // what runs together in its juice is weighed as a puree, whatever it yields: a cup of whole berries is half air
+  if (form === undefined || (form.fills !== 'mash' && (form.behaves === 'whole' || form.behaves === 'cut'))) {
     const fitting = rowsFor(own, form?.as, form);
     const rows = fitting.length === 0 && anyCut ? own : fitting;
     return rows.length === 0 ? undefined : asDensity(rows);
   }
   if (form.behaves === 'dry') return undefined;
-  const forms = liquidForms(form);
+  const forms = [...new Set([form.as, ...liquidForms(form)])];
   const made = keptRows(food)
     .filter((row) => row.typical && row.form !== undefined && forms.includes(row.form))
     .sort((a, b) => Number(b.form === form.as) - Number(a.form === form.as) || bySize(a, b));
   const [best] = made;
   if (best !== undefined) return asDensity(made.filter((row) => row.form === best.form));
-  const mashed = own.filter((row) => [form.as, ...forms].some((each) => row.forms?.includes(each)));
+  const mashed = own.filter((row) => forms.some((each) => row.forms?.includes(each)));
   if (mashed.length > 0) return asDensity(mashed);
   const others = liquids(forms);
   const densities = others.map(densityOf);

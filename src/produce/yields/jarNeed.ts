@@ -44,7 +44,7 @@ function weighedQuart(food: string, form: Form): Need | undefined {
   const density = foodDensity(food, form, true);
   const ready = readyShare(food, form);
   if (density === undefined || ready === undefined) return undefined;
-  const fluid = form.behaves === 'juice' || form.behaves === 'sauce' || form.behaves === 'puree';
+  const fluid = form.behaves === 'juice' || form.fills === 'mash';
   const packing = fluid ? { low: 1, likely: 1, high: 1 } : figure('packing');
   const { low, likely, high } = density.gramsPerMl;
   const { span } = ready;

@@ -104,3 +104,11 @@ export function readRecipe(given: unknown, path = ''): RecipeRow {
   const known = RECIPES.flatMap(({ id, name }) => [id, name]);
   return fail('UNKNOWN_NAME', path, given, what, { nearest: nearestNames(given, known) });
 }
+
+/** What must not be changed, in words: of both packs with their names, of one pack only what is for it. */
+export const mustKeepOf = ({ mustKeep = [] }: RecipeRow, pack?: string): string[] =>
+  mustKeep.flatMap((each) => {
+    if (typeof each === 'string') return [each];
+    if (pack === undefined) return [`${each.pack} pack: ${each.text}`];
+    return each.pack === pack ? [each.text] : [];
+  });

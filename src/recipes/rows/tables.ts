@@ -99,6 +99,8 @@ export const ingredient = () =>
     packages: z.exactOptional(positive()),
     /** What goes into each jar, by its size. */
     perJar: z.exactOptional(z.partialRecord(z.enum(['half-pint', 'pint', 'quart', 'half-gallon']), quantity())),
+    /** What the page says that the amount weighs as bought. */
+    weighs: z.exactOptional(quantity()),
     /** What the amount is for, where it is not the batch: 1 quart of juice, 1 lb raw, a pot of 8 quarts. */
     per: z.exactOptional(
       z.strictObject({ amount: quantity(), of: z.enum(['raw', 'ready', 'juice', 'liquid', 'water', 'pot']) }),
@@ -202,7 +204,10 @@ const recipeShape = () => ({
   /** The published pounds of fresh food for a frozen pint hold for it. */
   byFrozenPints: z.exactOptional(z.literal(true)),
   /** What must not be changed, for people. */
-  mustKeep: z.exactOptional(z.array(text()).check(z.minLength(1))),
+  /** What must not be changed; with its pack where it is not for both. */
+  mustKeep: z.exactOptional(
+    z.array(z.union([text(), z.strictObject({ pack: z.enum(['hot', 'raw']), text: text() })])).check(z.minLength(1)),
+  ),
   keeps: z.array(keeping()).check(z.minLength(1)),
   /** Ids of cautions. */
   cautions: z.exactOptional(ids()),

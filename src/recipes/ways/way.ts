@@ -10,7 +10,7 @@ import { readJar } from '../../words/jar';
 import type { AnyPack } from '../../words/pack';
 import { batchesOf, MAIN, mainLine } from '../batchesOf';
 import { keepingOf, type RecipeKeeping } from '../keeping';
-import { pageOf } from '../rows/rows';
+import { mustKeepOf, pageOf } from '../rows/rows';
 import type { Makes, RecipeRow } from '../rows/tables';
 import { batchesHere } from '../scale';
 import { type Canned, cannedIn, packsFor, shown, type WayProcess } from './canned';
@@ -268,7 +268,7 @@ export function wayOf(row: RecipeRow, lots: readonly Lot[], kitchen: WaysKitchen
       ...(effort === undefined
         ? {}
         : { handsOn: minutes(effort.hands), clock: minutes(effort.clock), alone: minutes(effort.alone) }),
-      mustKeep: row.mustKeep ?? [],
+      mustKeep: mustKeepOf(row),
       scale: row.batch.scale,
     },
   };

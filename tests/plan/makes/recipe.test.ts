@@ -143,3 +143,27 @@ test('an acid that the page keeps counts as acid; one to taste does not', () => 
   expect(hasAcid({ parts: [line('acid', true)], liters: 1 })).toBe(true);
   expect(hasAcid({ parts: [line('acid'), line('sugar', true)], liters: 1 })).toBe(false);
 });
+
+describe('what is drained before the jars are filled', () => {
+  const pickles = productOf('pickling cucumber', { recipe: 'bread-and-butter-pickles', jar: 'pint' });
+  test('is laid out and bought, though it goes into no jar', () => {
+    const salt = pickles.ingredients.find(({ what }) => what.includes('under ice'));
+    const batches = cups(pickles.ingredients.find(({ what }) => what.includes('vinegar'))?.amount) / 4;
+    expect(cups(salt?.amount)).toBeCloseTo(batches / 2, 6);
+  });
+  test('an onion that the page weighs is bought by that weight', () => {
+    const onion = pickles.ingredients.find(({ what }) => what.includes('onion'));
+    const batches = cups(onion?.amount) / 8;
+    expect(valueIn(onion?.or as Quantity<'mass'>, 'lb')).toBeCloseTo(3 * batches, 6);
+  });
+  test('its acid is of the recipe, not of each jar', () => {
+    expect(pickles.canning?.acidGoesInto).toBe('recipe');
+    const tomatoes = productOf('tomato', { make: 'jars', form: 'crushed', jar: 'pint', method: 'boiling-water' });
+    expect(tomatoes.canning?.acidGoesInto).toBe('each jar');
+  });
+});
+test('what must not be changed of the other pack is not said', () => {
+  const venison = productOf('venison', { make: 'meat in jars', jar: 'pint' });
+  expect(venison.canning?.pack).toBe('hot');
+  expect(venison.directions.join(' ')).not.toContain('no liquid');
+});

@@ -53,13 +53,14 @@ export function recipePot(
   const ready = Math.max(...filling.lots.map(({ given }) => given.ready.high));
   const dropped = Math.min(...filling.lots.map(({ given }) => given.trimmings.low));
   const food = withFood ? (1 - dropped) / customary('pot-density') : 0;
+  const inPot = withFood && work.pot.cookedWhole ? 1 / customary('pot-density') : food;
   const beside = litersBeside(parts, rich, ready);
   if (food + beside <= 0) return undefined;
   const boiledOff = work.pot.boilsDown ? Math.max(0, food + beside - rich * parts.liters) : 0;
   const alone = isAlone(row) && filling.batch !== undefined;
   const batchLiters = litersOfBatch(day, product, filling, parts);
   return cookedInPot(day, product, work.pot, {
-    litersPerKg: alone ? batchLiters * batchesPerKg(filling) : room(day, row.makes) * (food + beside),
+    litersPerKg: alone ? batchLiters * batchesPerKg(filling) : room(day, row.makes) * (inPot + beside),
     kgPerKg: food + beside,
     boiledOffPerKg: boiledOff,
     ...(alone ? { batchLiters } : {}),

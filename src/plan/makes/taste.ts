@@ -19,7 +19,7 @@ import { type Day, type LeftOutProduct, leftOut, yieldFromLot } from './making';
 import { packOf } from './ownBook';
 import { kgOfMeasure } from './pantry';
 import { roomiestPot } from './pots';
-import { packedKg } from './recipe';
+import { litersBeside, packedKg, partsOf } from './recipe';
 import { workOf } from './work';
 
 type Added = 'sugar' | 'water';
@@ -70,13 +70,18 @@ const kgOf = (what: Added, amount: Amount): number => {
 const litersOf = (what: Added, kg: number): number => (what === 'sugar' ? kg / customary('sugar-density') : kg);
 
 /** Kg of prepared food in the largest pot when it is as full as it may be, with so many liters of other things in it. */
-function readyInFullPot(day: Day, { row, lots, form }: Product, besides: number): number {
+function readyInFullPot(day: Day, product: Product, besides: number): number {
+  const { wanted, row, lots, form } = product;
+  const pack = packOf(wanted) ?? 'hot';
   const room = roomiestPot(day) / roomTaken(day.request.kitchen.pots ?? [], row.makes);
+  const whole = workOf(row, pack).pot?.cookedWhole === true;
   const inPot = lots.map((lot) => {
     const { ready, trimmings } = yieldFromLot(day, lot, form);
-    return (1 - trimmings.likely) / ready.likely / customary('pot-density');
+    return (whole ? 1 : 1 - trimmings.likely) / ready.likely / customary('pot-density');
   });
-  return (room - besides) / Math.max(...inPot);
+  // water that the page itself puts in
+  const own = litersBeside({ parts: partsOf(product, pack), liters: 1 }, 0, 1);
+  return (room - besides) / (Math.max(...inPot) + own);
 }
 
 const inWords = (amount: Amount): string => formatQuantity(amount as Quantity<'mass'>);

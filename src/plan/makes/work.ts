@@ -38,6 +38,8 @@ export interface RecipeWork {
     readonly printed: number;
     readonly stirred: boolean;
     readonly boilsDown: boolean;
+    /** It is pressed or strained after it was cooked: the pot held its skins and seeds too. */
+    readonly cookedWhole: boolean;
   };
   /** Where the food is blanched, minutes of the boiling water. */
   readonly blanch?: number;
@@ -129,12 +131,13 @@ export function workOf(row: RecipeRow, pack: string): RecipeWork {
   const day = steps.slice(0, at);
   const filled = day.findIndex((step) => FILLING.has(step.do));
   let [handsPerKg, handsPerUnit, handsPerBatch, soak, pot, attended] = [0, 0, 0, 0, 0, 0];
-  let boilsDown = false;
+  let [boilsDown, cookedWhole] = [false, false];
   let printed = 0;
   let blanched: number | undefined;
   day.forEach((step, index) => {
     const operation = operationOf(step);
     const { perKg, each } = minutesOfEach(operation);
+    if (operation.separates === true && pot > 0) cookedWhole = true;
     handsPerKg += perKg;
     handsPerUnit += each;
     if (perKg + each > 0) return;
@@ -164,7 +167,7 @@ export function workOf(row: RecipeRow, pack: string): RecipeWork {
     handsPerUnit,
     handsPerBatch,
     soak,
-    ...(pot > 0 ? { pot: { minutes: pot, printed, stirred: attended >= pot / 2, boilsDown } } : {}),
+    ...(pot > 0 ? { pot: { minutes: pot, printed, stirred: attended >= pot / 2, boilsDown, cookedWhole } } : {}),
     ...(only ? { blanch: blanched as number } : {}),
     steps,
     before: steps.slice(0, stop),

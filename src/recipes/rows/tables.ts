@@ -251,6 +251,8 @@ export const operationRow = () =>
       'crock',
       'nothing',
     ]),
+    /** Skins, seeds or pulp stay behind. */
+    separates: z.exactOptional(z.literal(true)),
     /** Whether someone stays with it the whole time. */
     attended: z.boolean(),
     /** Minutes for each kilogram; left out where the step prints its time. */

@@ -24,7 +24,7 @@ describe('minutes by hand, half way between the quick and the slow end of each o
     expect(handsPerUnit).toBeCloseTo(1.1 + 0.45, 9);
     // skim 1 to 3 min
     expect(handsPerBatch).toBe(2);
-    expect(pot).toEqual({ minutes: 40, printed: 0, stirred: true, boilsDown: true });
+    expect(pot).toEqual({ minutes: 40, printed: 0, stirred: true, boilsDown: true, cookedWhole: false });
     expect(end).toBe('can');
   });
   test('a printed time comes before the customary one, at its slow end', () => {

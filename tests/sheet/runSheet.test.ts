@@ -113,7 +113,7 @@ test('nothing to make', () => {
 test.each([
   ['most worth', /Aim: most worth\. No better plan/],
   ['least cost', /Aim: least cost \(\d\.\d\d USD for each jar or pack promised\)/],
-  [{ worth: 1, waste: 0, hours: 5 }, /Aim: a mix \(1 for each unit of worth, 5 against each hour of hands\)/],
+  [{ worth: 1, waste: 0, handsHours: 5 }, /Aim: a mix \(1 for each unit of worth, 5 against each hour of hands\)/],
 ] as const)('the aim %o in words', (aim, words) => {
   const plan = feasiblePlan('the example');
   const objective = aim === 'least cost' ? -1.5 : plan.objective;

@@ -93,7 +93,7 @@ test('what does not hold together is told at once too', () => {
     products: [{ make: 'leather', from: 'plum', least: 5, most: 3 }],
   };
   const paths = planProblems(wrong).map(({ path }) => path);
-  expect(paths).toEqual(['kitchen.lids.price', 'products[0].least', 'kitchen.energy.stove']);
+  expect(paths).toEqual(['kitchen.lids.price', 'products[0].least', 'kitchen.utilities.stove']);
 });
 
 test('what only the tables can tell is told where all else is right', () => {

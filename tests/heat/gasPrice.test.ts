@@ -30,6 +30,6 @@ test('each says where the heat of the gas comes from', () => {
   expect(source('lb')).toEqual(['cga-b149-2']);
 });
 test('gas of the main is not sold by weight or as a liquid', () => {
-  const wrong = () => gasPrice(1, { value: 1, unit: 'lb' }, 'gas', 'kitchen.energy.gasPer');
-  expect(codeText(wrong)).toBe('WRONG_DIMENSION kitchen.energy.gasPer');
+  const wrong = () => gasPrice(1, { value: 1, unit: 'lb' }, 'gas', 'kitchen.utilities.gasPer');
+  expect(codeText(wrong)).toBe('WRONG_DIMENSION kitchen.utilities.gasPer');
 });

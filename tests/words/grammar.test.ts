@@ -85,6 +85,7 @@ test('beside a likely figure stand the other ends of its range, and no other fie
   expect(names(ready, likely, unit)).toEqual(['unit']);
   expect(names(ready, unit)).toEqual(['ready', 'unit']);
   expect(names(ready, field('likely', 'mass'))).toEqual(['ready']);
+  expect(names(ready, likely, field('low', 'number'), field('high', 'number'))).toContain('ready');
 });
 
 test('a fixed name goes back into an argument that reads text, and nowhere else', () => {

@@ -39,10 +39,12 @@ export function kindsOf(shape: Shape): string[] {
 
 /**
  * Whether a field is one end of the range that its object is: a figure of the kind of the `likely` one beside it, by
- * whatever it is good for (`promised`, `likely`, `ready`). The object's name says what they are the ends of.
+ * whatever it is good for (`promised`, `likely`, `ready`), unless `low` and `high` are its ends. The object's name says
+ * what they are the ends of.
  */
 const isEnd = ({ shape }: Field, beside: readonly Field[]): boolean => {
   const likely = beside.find(({ name }) => name === 'likely');
+  if (['low', 'high'].every((end) => beside.some(({ name }) => name === end))) return false;
   return likely !== undefined && kindsOf(shape).join() === kindsOf(likely.shape).join();
 };
 

@@ -79,13 +79,13 @@ test('by hand: 18 of 30 lb, nine jars over five uses, nine lids, sugar for nine 
     foodKeptFresh: usd(0),
     foodNotSound: usd(0),
     supplies: usd(cents(4.95 + sugar)),
-    energy: usd(0),
-    hands: usd(0),
+    energyCost: usd(0),
+    handsCost: usd(0),
     total: usd(cents(24.95 + sugar)),
     notPriced: ['heat of the stove', 'own hours'],
   });
   expect(plan.products[0]?.basis).toContainEqual({
-    of: 'cost.perServing',
+    of: 'costs.perServing',
     kind: 'common-practice',
     note: 'customary serving',
   });

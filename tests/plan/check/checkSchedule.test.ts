@@ -114,7 +114,7 @@ describe('a day by hand', () => {
     expect(rules(good, 100)).toEqual(['hours']);
     const dry = task('dry', 210, 600, { forProducts: ['pears'], unattended: true, uses: [] });
     expect(rules([...good, dry])).toEqual(['hours']);
-    expect(rules([...good, { ...dry, start: 190 }])).toEqual([]);
+    expect(rules([...good, { ...dry, startMinute: 190 }])).toEqual([]);
   });
   test('what is not limited is never too much', () => {
     const freeze = task('freeze', 60, 600, { forProducts: ['pears'], unattended: true, uses: [used('freezer', 99)] });

@@ -56,23 +56,25 @@ export function plainCopy<T>(value: T): T {
 type Line = Readonly<Record<string, unknown>>;
 /** Whether two lines say the same, in the same order. */
 function isSame(one: Line, other: Line): boolean {
-  if (one.of !== other.of || one.locator !== other.locator || one.note !== other.note) return false;
-  return JSON.stringify(one) === JSON.stringify(other);
+  if (one.of !== other.of || one.source !== other.source || one.locator !== other.locator || one.note !== other.note)
+    return false;
+  const [keys, others] = [Object.keys(one), Object.keys(other)];
+  return keys.length === others.length && keys.every((key, at) => key === others[at] && one[key] === other[key]);
 }
 /** Above so many lines it is quicker to write each out than to compare each with each. */
 const MANY = 40;
 
-/** Each line once, where it stands last; the list itself where no line is said twice. */
+/** Each line once, where it stands last. */
 function distinctLines(lines: readonly Line[]): readonly Line[] {
   if (lines.length > MANY) {
-    const last = new Map(lines.map((line, index) => [JSON.stringify(line), index]));
-    return last.size === lines.length ? lines : [...last.values()].sort((a, b) => a - b).map((at) => lines[at] as Line);
+    const texts = lines.map((line) => JSON.stringify(line));
+    const last = new Map(texts.map((text, index) => [text, index]));
+    return lines.filter((_, index) => last.get(texts[index] as string) === index);
   }
-  const isAgain = (line: Line, index: number): boolean => {
-    for (let at = index + 1; at < lines.length; at++) if (isSame(line, lines[at] as Line)) return true;
-    return false;
-  };
-  return lines.some(isAgain) ? lines.filter((line, index) => !isAgain(line, index)) : lines;
+  return lines.filter((line, index) => {
+    for (let at = index + 1; at < lines.length; at++) if (isSame(line, lines[at] as Line)) return false;
+    return true;
+  });
 }
 
 /** Lists of lines that were made once, of text only and each line once: an answer copies them and checks nothing. */

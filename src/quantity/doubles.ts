@@ -1,5 +1,13 @@
 /** Sums in two doubles: what a rounded figure leaves out, as a second double. */
 
+/** From one unit to another: y = by x + plus, each figure as two doubles that hold 32 digits of it between them. */
+export interface Scale {
+  readonly by: number;
+  readonly byRest: number;
+  readonly plus: number;
+  readonly plusRest: number;
+}
+
 /** Splits a double into two halves of 26 bits (Veltkamp 1968). */
 const SPLITTER = 2 ** 27 + 1;
 
@@ -30,6 +38,7 @@ const LONGEST = 1e16;
  * decimal has beyond the double itself; NaN where it takes an exponent or more than 22 places to write.
  */
 export function writtenRest(value: number): number {
+  if (Math.trunc(value) === value && value < CERTAIN && value > -CERTAIN) return 0;
   const product = value * MILLION;
   const whole = Math.round(product);
   if (whole < CERTAIN && whole > -CERTAIN && whole / MILLION === value) {

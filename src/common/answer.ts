@@ -6,17 +6,20 @@
 /** Thrown where a copy stops; `refuse` then says where and why, so that a copy that goes well writes no path. */
 const STOP = new Error('an answer may not hold this');
 
+/** Whether a value is one that an answer may hold and that nobody can change. */
+const isFixed = (value: unknown): boolean =>
+  typeof value === 'string' || typeof value === 'boolean' || value === null || Number.isFinite(value);
+
 function copy(value: unknown): unknown {
-  if (typeof value === 'string' || typeof value === 'boolean' || value === null) return value;
-  if (typeof value === 'number' && Number.isFinite(value)) return value;
-  if (typeof value !== 'object') throw STOP;
+  if (isFixed(value)) return value;
+  if (typeof value !== 'object' || value === null) throw STOP;
   if (Array.isArray(value)) return CHECKED.has(value) ? value.map((line) => ({ ...line })) : value.map(copy);
   const prototype = Object.getPrototypeOf(value);
   if (prototype !== Object.prototype && prototype !== null) throw STOP;
   const copied: Record<string, unknown> = { ...value };
   for (const key in copied) {
     const part = copied[key];
-    if (typeof part !== 'string') copied[key] = copy(part);
+    if (!isFixed(part)) copied[key] = copy(part);
   }
   return copied;
 }

@@ -6,17 +6,20 @@
 /** Thrown where a copy stops; `refuse` then says where and why, so that a copy that goes well writes no path. */
 const STOP = new Error('an answer may not hold this');
 
+/** Whether a value is one that an answer may hold and that nobody can change. */
+const isFixed = (value: unknown): boolean =>
+  typeof value === 'string' || typeof value === 'boolean' || value === null || Number.isFinite(value);
+
 function copy(value: unknown): unknown {
-  if (typeof value === 'string' || typeof value === 'boolean' || value === null) return value;
-  if (typeof value === 'number' && Number.isFinite(value)) return value;
-  if (typeof value !== 'object') throw STOP;
+  if (isFixed(value)) return value;
+  if (typeof value !== 'object' || value === null) throw STOP;
   if (Array.isArray(value)) return CHECKED.has(value) ? value.map((line) => ({ ...line })) : value.map(copy);
   const prototype = Object.getPrototypeOf(value);
   if (prototype !== Object.prototype && prototype !== null) throw STOP;
   const copied: Record<string, unknown> = { ...value };
   for (const key in copied) {
     const part = copied[key];
-    if (typeof part !== 'string') copied[key] = copy(part);
+    if (!isFixed(part)) copied[key] = copy(part);
   }
   return copied;
 }
@@ -56,23 +59,25 @@ export function plainCopy<T>(value: T): T {
 type Line = Readonly<Record<string, unknown>>;
 /** Whether two lines say the same, in the same order. */
 function isSame(one: Line, other: Line): boolean {
-  if (one.of !== other.of || one.locator !== other.locator || one.note !== other.note) return false;
-  return JSON.stringify(one) === JSON.stringify(other);
+  if (one.of !== other.of || one.source !== other.source || one.locator !== other.locator || one.note !== other.note)
+    return false;
+  const [keys, others] = [Object.keys(one), Object.keys(other)];
+  return keys.length === others.length && keys.every((key, at) => key === others[at] && one[key] === other[key]);
 }
 /** Above so many lines it is quicker to write each out than to compare each with each. */
 const MANY = 40;
 
-/** Each line once, where it stands last; the list itself where no line is said twice. */
+/** Each line once, where it stands last. */
 function distinctLines(lines: readonly Line[]): readonly Line[] {
   if (lines.length > MANY) {
-    const last = new Map(lines.map((line, index) => [JSON.stringify(line), index]));
-    return last.size === lines.length ? lines : [...last.values()].sort((a, b) => a - b).map((at) => lines[at] as Line);
+    const texts = lines.map((line) => JSON.stringify(line));
+    const last = new Map(texts.map((text, index) => [text, index]));
+    return lines.filter((_, index) => last.get(texts[index] as string) === index);
   }
-  const isAgain = (line: Line, index: number): boolean => {
-    for (let at = index + 1; at < lines.length; at++) if (isSame(line, lines[at] as Line)) return true;
-    return false;
-  };
-  return lines.some(isAgain) ? lines.filter((line, index) => !isAgain(line, index)) : lines;
+  return lines.filter((line, index) => {
+    for (let at = index + 1; at < lines.length; at++) if (isSame(line, lines[at] as Line)) return false;
+    return true;
+  });
 }
 
 /** Lists of lines that were made once, of text only and each line once: an answer copies them and checks nothing. */

@@ -1,8 +1,8 @@
 import { fail } from '../errors/StillroomError';
 import { parseQuantity } from './parseQuantity';
-import { inUnit } from './scale';
+import { fromUnit } from './scale';
 import type { Quantity, QuantityInput } from './types';
-import { type Dimension, findUnit, type Unit, type UnitSpelling, unitsOf } from './units';
+import { type Dimension, type FoundUnit, findUnit, type Unit, type UnitSpelling, unitsOf } from './units';
 
 /** The unit on the far side of a conversion may be written in any spelling of the same dimension. */
 type Target<Q> = { [D in Dimension]: Q extends QuantityInput<D> ? UnitSpelling<D> : never }[Dimension];
@@ -35,10 +35,11 @@ export function convert(quantity: unknown, unit: string): Quantity {
   const from = parseQuantity(quantity, undefined, 'quantity');
   const target = findUnit(unit);
   if (target === undefined) fail('UNKNOWN_UNIT', 'unit', unit, 'a known unit, such as "g", "cup" or "degC"');
-  const dimension = findUnit(from.unit)?.dimension ?? target.dimension;
+  const source = findUnit(from.unit) as FoundUnit;
+  const { dimension } = source;
   const wanted = dimension === 'temperatureDifference' ? (findUnit(unit, dimension) ?? target) : target;
   if (wanted.dimension !== dimension) {
     fail('WRONG_DIMENSION', 'unit', unit, `a unit of ${dimension} (${unitsOf(dimension).slice(0, 8).join(', ')})`);
   }
-  return { value: inUnit(from.value, from.unit, wanted.unit), unit: wanted.unit as Unit };
+  return { value: fromUnit(from.value, source, wanted.unit), unit: wanted.unit as Unit };
 }

@@ -1,5 +1,13 @@
 /** Sums in two doubles: what a rounded figure leaves out, as a second double. */
 
+/** From one unit to another: y = by x + plus, each figure as two doubles that hold 32 digits of it between them. */
+export interface Scale {
+  readonly by: number;
+  readonly byRest: number;
+  readonly plus: number;
+  readonly plusRest: number;
+}
+
 /** Splits a double into two halves of 26 bits (Veltkamp 1968). */
 const SPLITTER = 2 ** 27 + 1;
 
@@ -18,8 +26,8 @@ export function productRest(one: number, other: number, product: number): number
 export const POWERS: readonly number[] = Array.from({ length: 23 }, (_, power) => Number(`1e${power}`));
 /** A number of so few digits is the only one of its length near its double. */
 const CERTAIN = 1e15;
-/** Places after the point that most numbers stay within. */
-const FEW = 6;
+/** Most numbers that people write are whole millionths. */
+const MILLION = 1e6;
 /** A smaller number is written with an exponent. */
 const WITH_EXPONENT = 1e-6;
 /** A larger one has more digits than its two parts hold. */
@@ -30,30 +38,40 @@ const LONGEST = 1e16;
  * decimal has beyond the double itself; NaN where it takes an exponent or more than 22 places to write.
  */
 export function writtenRest(value: number): number {
-  for (let places = 0; places <= FEW; places++) {
-    const power = POWERS[places] as number;
-    const whole = Math.round(value * power);
-    if (whole >= CERTAIN || whole <= -CERTAIN) break;
-    if (whole / power === value) {
-      const product = value * power;
-      return (whole - product - productRest(value, power, product)) / power;
-    }
+  if (Math.trunc(value) === value && value < CERTAIN && value > -CERTAIN) return 0;
+  const product = value * MILLION;
+  const whole = Math.round(product);
+  if (whole < CERTAIN && whole > -CERTAIN && whole / MILLION === value) {
+    return (whole - product - productRest(value, MILLION, product)) / MILLION;
   }
   return longRest(value);
 }
 
-/** The same for a number of any length, from its digits: the last nine of them apart, so that both parts are exact. */
+const ZERO = 48;
+/** So many of the last signs are read apart, so that both parts of a long number are exact. */
+const LOW = 9;
+/** The same for a number of any length, from its digits. */
 function longRest(value: number): number {
   const size = Math.abs(value);
   if (size < WITH_EXPONENT || size >= LONGEST) return Number.NaN;
   const text = String(size);
-  const point = text.indexOf('.');
-  const power = POWERS[point < 0 ? 0 : text.length - point - 1];
+  let point = text.length - 1;
+  let high = 0;
+  let low = 0;
+  let lowDigits = 0;
+  for (let at = 0; at < text.length; at++) {
+    const digit = text.charCodeAt(at) - ZERO;
+    if (digit < 0) point = at;
+    else if (at < text.length - LOW) high = high * 10 + digit;
+    else {
+      low = low * 10 + digit;
+      lowDigits += 1;
+    }
+  }
+  const power = POWERS[text.length - 1 - point];
   if (power === undefined) return Number.NaN;
-  const digits = point < 0 ? text : text.slice(0, point) + text.slice(point + 1);
-  const high = Number(digits.slice(0, -9)) * 1e9;
-  const low = Number(digits.slice(-9));
   const product = size * power;
-  const rest = (high - product + low - productRest(size, power, product)) / power;
+  const whole = high * (POWERS[lowDigits] as number);
+  const rest = (whole - product + low - productRest(size, power, product)) / power;
   return value < 0 ? -rest : rest;
 }

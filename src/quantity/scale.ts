@@ -4,9 +4,9 @@
  */
 import configureMeasurements, { type Measure } from 'convert-units';
 import { Decimal } from '../common/decimal';
-import { productRest, writtenRest } from './doubles';
+import { productRest, type Scale, writtenRest } from './doubles';
 import type { Quantity } from './types';
-import { type Dimension, type Unit, unitDefinitions } from './units';
+import { type Dimension, type FoundUnit, findUnit, type Unit, unitDefinitions } from './units';
 
 type Value = Decimal | number | string;
 
@@ -52,14 +52,6 @@ export function toDecimalIn(quantity: { value: number; unit: string }, unit: str
   return converter(quantity.value).from(quantity.unit).to(unit);
 }
 
-/** From one unit to another: y = by x + plus, each figure as two doubles that hold 32 digits of it between them. */
-interface Scale {
-  readonly by: number;
-  readonly byRest: number;
-  readonly plus: number;
-  readonly plusRest: number;
-}
-
 /** A decimal as the nearest double and what is left of it. */
 function inTwo(exact: Decimal): readonly [number, number] {
   const nearest = exact.toNumber();
@@ -68,14 +60,12 @@ function inTwo(exact: Decimal): readonly [number, number] {
 }
 
 /** Made once for each pair of units that is asked for. */
-const scales = new Map<string, Map<string, Scale>>();
-function makeScale(from: string, to: string): Scale {
-  const atZero = toDecimalIn({ value: 0, unit: from }, to);
-  const [by, byRest] = inTwo(toDecimalIn({ value: 1, unit: from }, to).minus(atZero));
+function makeScale({ unit, scales }: FoundUnit, to: string): Scale {
+  const atZero = toDecimalIn({ value: 0, unit }, to);
+  const [by, byRest] = inTwo(toDecimalIn({ value: 1, unit }, to).minus(atZero));
   const [plus, plusRest] = inTwo(atZero);
   const made = { by, byRest, plus, plusRest };
-  const others = scales.get(from) ?? new Map<string, Scale>();
-  scales.set(from, others.set(to, made));
+  scales.set(to, made);
   return made;
 }
 
@@ -85,17 +75,21 @@ const LARGEST = 1e100;
 /** How far off a sum may be, as a share of its parts: a hundred times the worst of its eight roundings. */
 const DOUBT = 2 ** -96;
 
+/** A number in one unit written in another, both by their canonical names: what `toDecimalIn` gives, as a double. */
+export const inUnit = (value: number, from: string, to: string): number =>
+  from === to ? value : fromUnit(value, findUnit(from) as FoundUnit, to);
+
 /**
- * A number in one unit written in another, both by their canonical names: what `toDecimalIn` gives, as a double.
+ * The same from a unit that is found already.
  *
  * The sum is made in two doubles, with an error below `DOUBT`. Where all numbers that near round to one double, it is
  * the answer. Where they do not (a result halfway between two doubles, or the rest of a subtraction), decimals decide.
  */
-export function inUnit(value: number, from: string, to: string): number {
-  if (from === to) return value;
+export function fromUnit(value: number, source: FoundUnit, to: string): number {
+  if (source.unit === to) return value;
   const size = Math.abs(value);
   if (size === 0 || (size > SMALLEST && size < LARGEST)) {
-    const { by, byRest, plus, plusRest } = scales.get(from)?.get(to) ?? makeScale(from, to);
+    const { by, byRest, plus, plusRest } = source.scales.get(to) ?? makeScale(source, to);
     const product = value * by;
     const sum = product + plus;
     const plusOfSum = sum - product;
@@ -105,7 +99,7 @@ export function inUnit(value: number, from: string, to: string): number {
     const low = sum + (rest - doubt);
     if (low === sum + (rest + doubt)) return low;
   }
-  return toDecimalIn({ value, unit: from }, to).toNumber();
+  return toDecimalIn({ value, unit: source.unit }, to).toNumber();
 }
 
 /**

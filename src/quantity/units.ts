@@ -1,3 +1,5 @@
+import type { Scale } from './doubles';
+
 /**
  * Every unit of the library: its dimension, the system it belongs to, its exact size in the anchor unit of
  * its dimension, and the spellings people use. Factors are texts or fractions, so that Decimal keeps them exact.
@@ -238,6 +240,8 @@ const definitions = UNITS as unknown as Record<Dimension, Record<string, UnitDef
 export interface FoundUnit {
   readonly dimension: Dimension;
   readonly unit: string;
+  /** To the other units of its dimension; `scale.ts` fills it, each at its first use. */
+  readonly scales: Map<string, Scale>;
 }
 
 const byName = new Map<string, FoundUnit>(); // canonical names and spellings, as written
@@ -246,7 +250,7 @@ const differenceNames = new Map<string, FoundUnit>(); // as written and in lower
 
 for (const dimension of DIMENSIONS) {
   for (const [unit, { plural, spellings }] of Object.entries(definitions[dimension])) {
-    const found: FoundUnit = { dimension, unit };
+    const found: FoundUnit = { dimension, unit, scales: new Map() };
     for (const name of [unit, plural, ...spellings]) {
       if (name === undefined) continue;
       if (dimension === 'temperatureDifference') {
@@ -285,7 +289,7 @@ export function pluralOf(unit: string): string {
 }
 
 /** Whether only people with a decimal point write this unit. */
-export const isPointOnly = ({ dimension, unit }: FoundUnit): boolean =>
+export const isPointOnly = ({ dimension, unit }: Pick<FoundUnit, 'dimension' | 'unit'>): boolean =>
   definitions[dimension][unit]?.pointOnly === true;
 
 /** The units of a dimension in the order of the table, for messages. */

@@ -30,14 +30,17 @@ function waterDensityAt(t: number): number {
   return sum;
 }
 
-/** Density of a sucrose solution in kg/m3: Brix and degC. */
-export function densityAt(brix: number, t: number): number {
+/** The same with sugar in it. */
+function withSugar(water: number, brix: number, t: number): number {
   const w = brix / 100;
   const tau = (t - REFERENCE_TEMPERATURE) / 100;
-  let sum = waterDensityAt(t);
+  let sum = water;
   for (const { power, coefficients } of polynomial) sum += tau ** power * w * polynomialAt(coefficients, w);
   return sum;
 }
+
+/** Density of a sucrose solution in kg/m3: Brix and degC. */
+export const densityAt = (brix: number, t: number): number => withSugar(waterDensityAt(t), brix, t);
 
 /** What a scale shows for a density in kg/m3: air lifts the liquid more than the brass weights. */
 export function inAir(density: number): number {
@@ -45,7 +48,10 @@ export function inAir(density: number): number {
   return (density - air) / (1 - air / constant('brass-density'));
 }
 /** Density of the solution over that of water at the same temperature. */
-export const specificGravityAt = (strength: number, t: number): number => densityAt(strength, t) / waterDensityAt(t);
+export function specificGravityAt(strength: number, t: number): number {
+  const water = waterDensityAt(t);
+  return withSugar(water, strength, t) / water;
+}
 
 /** Brix of a solution of this specific gravity 20/20. */
 export const brixOfSpecificGravity = (gravity: number): number =>
@@ -125,8 +131,8 @@ export interface SucroseDensity {
 export function sucroseDensity(input: SucroseDensityInput): SucroseDensity {
   const { brix: strength, temperature } = readInput(schema, input);
   const t = valueIn(temperature, 'degC');
-  const density = densityAt(strength, t);
   const water = waterDensityAt(t);
+  const density = withSugar(water, strength, t);
   return answer({
     density: { value: density / 1000, unit: 'g/mL' },
     inAir: { value: inAir(density) / 1000, unit: 'g/mL' },

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { seeded } from '../../src/common/seeded';
-import { inUnit, quantityIn, toDecimalIn, valueIn } from '../../src/quantity/scale';
+import { compareIn, inUnit, quantityIn, toDecimalIn, valueIn } from '../../src/quantity/scale';
 import { DIMENSIONS, unitsOf } from '../../src/quantity/units';
 import { toDecimalIn as byDecimals } from '../helpers/oracle/scale';
 
@@ -69,4 +69,21 @@ test('valueIn and quantityIn', () => {
   expect(valueIn({ value: 1, unit: 'quart' }, 'cup')).toBe(4);
   expect(valueIn({ value: 1, unit: 'quart' }, 'quart')).toBe(1);
   expect(quantityIn(4, 'cup', 'quart')).toEqual({ value: 1, unit: 'quart' });
+});
+
+test.each([
+  ['304.8 m is 1,000 ft', 304.8, 'm', 'ft', 1000, 0],
+  ['the next double is above', 304.80000000000007, 'm', 'ft', 1000, 1],
+  ['the one before is below', 304.79999999999995, 'm', 'ft', 1000, -1],
+  ['the same unit', 3, 'ft', 'ft', 3, 0],
+  ['below in the same unit', 2, 'ft', 'ft', 3, -1],
+] as const)('compareIn: %s', (_, value, from, to, limit, order) => {
+  expect(Math.sign(compareIn({ value, unit: from }, to, limit))).toBe(order);
+});
+
+test('compareIn asks decimals where the doubles are the same', () => {
+  const quantity = { value: 1 / 3, unit: 'm' };
+  const limit = inUnit(quantity.value, 'm', 'in');
+  expect(Math.sign(compareIn(quantity, 'in', limit))).toBe(byDecimals(quantity, 'in').cmp(limit));
+  expect(Math.sign(compareIn(quantity, 'in', limit))).not.toBe(0);
 });

@@ -1,6 +1,6 @@
 /** What a milliliter of a food weighs in a measure, voids included. */
 import { figuresFor } from '../../foods/figuresFor';
-import { toDecimalIn } from '../../quantity/scale';
+import { inUnit } from '../../quantity/scale';
 import type { Sourced } from '../../sources/table';
 import { byNumber, type Form, formOfId, numbersOf } from '../forms';
 import { median, type Span, spanOf } from '../span';
@@ -25,8 +25,7 @@ type MeasureRow = RawWeightRow | PreservedWeightRow;
 const filledOf = (row: MeasureRow): readonly string[] | undefined =>
   'filled' in row ? row.filled : (row as RawWeightRow).forms;
 
-const milliliters = ({ amount, unit }: MeasureRow): number =>
-  toDecimalIn({ value: amount, unit: unit as string }, 'mL').toNumber();
+const milliliters = ({ amount, unit }: MeasureRow): number => inUnit(amount, unit as string, 'mL');
 const densityOf = (row: MeasureRow): number => row.grams / milliliters(row);
 
 /** The row of the largest measure first: a cup is weighed more closely than a spoon. */
@@ -109,7 +108,7 @@ function kitchenDensity(row: KitchenWeightRow): number {
       : row.g_per_tbsp !== undefined
         ? [row.g_per_tbsp, 'tbsp']
         : [row.g_per_tsp as number, 'tsp'];
-  return grams / toDecimalIn({ value: 1, unit }, 'mL').toNumber();
+  return grams / inUnit(1, unit, 'mL');
 }
 
 /** What a milliliter of a kept food weighs: dried, canned, frozen, jam, sugar. */

@@ -1,10 +1,7 @@
 /** What finding a unit is checked against: every spelling is tidied by patterns before it is looked up. */
-import {
-  DIMENSIONS,
-  type Dimension,
-  unitDefinitions as definitions,
-  type FoundUnit,
-} from '../../../src/quantity/units';
+import { DIMENSIONS, type Dimension, unitDefinitions as definitions } from '../../../src/quantity/units';
+
+export type FoundUnit = { readonly dimension: Dimension; readonly unit: string };
 
 const byName = new Map<string, FoundUnit>(); // canonical names and spellings, as written
 const byLowerName = new Map<string, FoundUnit | null>(); // lower case; null where two units share it

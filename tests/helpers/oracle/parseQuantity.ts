@@ -2,7 +2,7 @@
 import { Decimal } from '../../../src/common/decimal';
 import { fail, show } from '../../../src/errors/StillroomError';
 import type { Quantity } from '../../../src/quantity/types';
-import { DIMENSIONS, type Dimension, type FoundUnit, isPointOnly, unitsOf } from '../../../src/quantity/units';
+import { DIMENSIONS, type Dimension, isPointOnly, unitsOf } from '../../../src/quantity/units';
 import { isUsualSize } from '../../../src/quantity/usualSize';
 import {
   type Amount,
@@ -15,7 +15,7 @@ import {
   scanAmount,
   skip,
 } from './amount';
-import { findUnit } from './findUnit';
+import { type FoundUnit, findUnit } from './findUnit';
 import { toDecimalIn } from './scale';
 
 /** An example of each dimension, for error messages. */

@@ -95,7 +95,11 @@ export function runnable(day: Day, product: Product): Runnable | LeftOutProduct 
   const only = wanted.own?.method ?? wanted.method;
   const methods = [...new Set<Method>(only === undefined ? canners.map(({ method }) => method) : [only])];
   if (methods.length === 0)
-    return leftOut(wanted, { code: 'no-canner', text: 'the kitchen has no canner', instead: 'freeze or dry it' });
+    return leftOut(wanted, {
+      code: 'no-canner',
+      text: 'the kitchen has no canner',
+      instead: `${RACK}; or freeze or dry it`,
+    });
   const jars = jarsTried(day.request, product);
   if (jars.length === 0)
     return leftOut(wanted, { code: 'no-jar-size', text: 'no jar size was named', instead: 'name one, such as "pint"' });
@@ -157,12 +161,16 @@ function cannersAble({ request: { kitchen } }: Day, process: PlanProcess, canner
   });
 }
 
+const RACK = 'a pot with a rack, deep enough for 1 inch of water over the jars, is a canner: say `rack: true` of it';
+
 /** Why no canner of a kind takes a jar, and what to do. */
 function noCanner(canners: readonly CannerRow[], method: Method, jar: string) {
   const held = heldBy(canners, method);
   if (held === undefined) {
     const text = `the kitchen has no ${method} canner`;
-    return { code: 'no-canner', text, instead: 'leave the method out, or freeze or dry it' };
+    const instead =
+      method === 'boiling-water' ? `${RACK}; or freeze or dry it` : 'leave the method out, or freeze or dry it';
+    return { code: 'no-canner', text, instead };
   }
   const text = `no ${method} canner here holds ${jar} jars`;
   return { code: 'no-canner-for-jar', text, instead: `say in \`holds\` how many it takes, or use ${held}` };

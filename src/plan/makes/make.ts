@@ -1,6 +1,8 @@
 /** One reader for all products: the recipe says where it ends, and that decides how it is planned. */
 import { fail } from '../../errors/StillroomError';
 import type { FoundFood } from '../../foods/fields';
+import { saidOf } from '../../foods/phrases';
+import { formName } from '../../foods/tables';
 import { formatQuantity } from '../../quantity/formatQuantity';
 import { isFor } from '../../recipes/rows/rows';
 import { windowsOf } from '../program/hours';
@@ -13,7 +15,7 @@ import { makeKeptCold } from './keptCold';
 import { type Day, isMaking, type LeftOutProduct, leftOut, type Made, type Product } from './making';
 import { makeOnTrays } from './onTrays';
 import { ownRow, packOf } from './ownBook';
-import { lotsOf, productOf, recipesFor } from './product';
+import { lotsOf, productOf, recipesFor, scopeLine } from './product';
 import { tasteOf } from './taste';
 import { type End, stepsOf, workOf } from './work';
 
@@ -45,7 +47,13 @@ function foodsOf(day: Day, { from, recipe, make, own }: Wanted): readonly FoundF
 
 /** A product by one recipe; what must stand longer than there are hours is for another day. */
 function makeBy(day: Day, product: Product): Made {
-  const { wanted, row } = product;
+  const { wanted, row, food } = product;
+  const line = scopeLine(row, food.id);
+  if (line?.bought === true && line.form !== undefined) {
+    const { phrase } = saidOf(food.name, formName(line.form));
+    const text = `${row.name} is made of ${phrase} that is bought, and its page does not say how to make that`;
+    return leftOut(wanted, { code: 'bought-form', text, instead: 'make it by its page, outside the plan' });
+  }
   const { end, soak } = workOf(row, packOf(wanted) === 'raw' || stepsOf(row, 'hot').length === 0 ? 'raw' : 'hot');
   const windows = windowsOf(day.request.kitchen);
   const span = (windows[windows.length - 1] as Window).endMinute - (windows[0] as Window).startMinute;

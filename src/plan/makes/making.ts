@@ -1,6 +1,6 @@
 import { StillroomError } from '../../errors/StillroomError';
 import { type FoundFood, readFood } from '../../foods/fields';
-import { formName } from '../../foods/tables';
+import { type FoodKind, foodOf, formName } from '../../foods/tables';
 import { type Composition, compositionOf as partsOf } from '../../produce/composition/composition';
 import { knownOr } from '../../produce/shape';
 import { type ReadyFromRaw, readyFromRaw } from '../../produce/yields/readyFromRaw';
@@ -277,11 +277,14 @@ export function headspaceText({ metric }: Day, headspace: Quantity<'length'>): s
 export const compositionOf = (trade: string, path = 'food'): Composition =>
   knownOr(partsOf(readFood(trade, path).id), path, trade);
 
-/** The water of a food as it is bought: learned, or else published. */
+const LEAN: ReadonlySet<FoodKind> = new Set(['meat', 'game', 'poultry', 'fish']);
+
+/** The water of a food as it is bought: learned, or else published, or else what is usual of its kind. */
 export function waterOf(day: Day, trade: string): { readonly water: Range<number>; readonly basis: readonly Basis[] } {
   const learned = learnedFigure(day.learned, 'moisture', trade, undefined);
   if (learned !== undefined) return { water: learned.figure, basis: [learned.basis] };
   const held = heldOf(() => partsOf(readFood(trade).id));
   if (held !== undefined) return { water: held.moisture, basis: held.basis };
-  return { water: customaryRange('water-not-known'), basis: [customaryBasis('water-not-known', 'drying.dried')] };
+  const figure = LEAN.has(foodOf(readFood(trade).id).kind) ? 'water-in-lean-meat' : 'water-not-known';
+  return { water: customaryRange(figure), basis: [customaryBasis(figure, 'drying.dried')] };
 }

@@ -99,6 +99,8 @@ export const ingredient = () =>
     packages: z.exactOptional(positive()),
     /** What goes into each jar, by its size. */
     perJar: z.exactOptional(z.partialRecord(z.enum(['half-pint', 'pint', 'quart', 'half-gallon']), quantity())),
+    /** It is bought in this form: the page does not say how to make it of the fresh food. */
+    bought: z.exactOptional(z.literal(true)),
     /** What the page says that the amount weighs as bought. */
     weighs: z.exactOptional(quantity()),
     /** What the amount is for, where it is not the batch: 1 quart of juice, 1 lb raw, a pot of 8 quarts. */

@@ -167,3 +167,15 @@ test('what must not be changed of the other pack is not said', () => {
   expect(venison.canning?.pack).toBe('hot');
   expect(venison.directions.join(' ')).not.toContain('no liquid');
 });
+
+test('juice that the page has bought is not made of fresh fruit', () => {
+  const plan = planOf('apple', { recipe: 'refrigerated-apple-spread', jar: 'half-pint' });
+  expect(plan.products).toEqual([]);
+  expect(plan.leftOut.map(({ reason }) => reason.code)).toEqual(['bought-form']);
+});
+test('jerky: a tray is done near a quarter of what went on it, as the pages print', () => {
+  const { drying } = productOf('venison', { make: 'jerky' });
+  const [on, done] = [drying?.perTray, drying?.stopWeight?.low].map((mass) => valueIn(mass as Quantity<'mass'>, 'lb'));
+  expect((done as number) / (on as number)).toBeGreaterThan(0.2);
+  expect((done as number) / (on as number)).toBeLessThan(0.35);
+});

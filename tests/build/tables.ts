@@ -1,0 +1,40 @@
+/**
+ * The tables as the built package holds them: the rows alone, without the columns that are there for a reader of the
+ * table and that no code reads. `left-out.json` names those columns by table, those inside of a column by their path:
+ * `steps[].notes`.
+ */
+import { isDeepStrictEqual } from 'node:util';
+import { unpack } from '../../src/common/unpack';
+import listed from './left-out.json' with { type: 'json' };
+import { packList } from './pack';
+
+/** The columns that the built package leaves out, by table. */
+export const LEFT_OUT: Readonly<Record<string, readonly string[]>> = listed;
+
+/** What is left of a row, or of a list of rows. */
+function without(value: unknown, left: ReadonlySet<string>, path: string): unknown {
+  if (Array.isArray(value)) return value.map((each) => without(each, left, path));
+  if (typeof value !== 'object' || value === null) return value;
+  const kept = Object.entries(value).filter(([name]) => !left.has(path + name));
+  return Object.fromEntries(
+    kept.map(([name, each]) => [name, without(each, left, `${path}${name}${Array.isArray(each) ? '[]' : ''}.`)]),
+  );
+}
+
+/** The rows of a table, as the built package holds them. */
+export function shippedRows(table: string, text: string): readonly unknown[] {
+  const json = JSON.parse(text) as readonly unknown[] | { readonly rows: readonly unknown[] };
+  const rows = Array.isArray(json) ? json : (json as { rows: readonly unknown[] }).rows;
+  return without(rows, new Set(LEFT_OUT[table]), '') as readonly unknown[];
+}
+
+/** The program text of a table: a function that reads it when it is first used, and keeps it. */
+export function packedTable(table: string, text: string): string {
+  const rows = shippedRows(table, text);
+  const packed = JSON.stringify(packList(rows));
+  if (!isDeepStrictEqual(unpack(packed), rows)) throw new Error(`the table ${table} does not come back as it was`);
+  const read = `unpack(${JSON.stringify(packed)})`;
+  return `import { lazily } from './lazily';
+import { unpack } from './unpack';
+export default /* @__PURE__ */ lazily(() => ${Array.isArray(JSON.parse(text)) ? read : `({ rows: ${read} })`});`;
+}

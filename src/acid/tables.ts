@@ -11,7 +11,7 @@ import recalledPhTable from '../../data/acid/food-ph-recalled.json';
 import ruleTable from '../../data/acid/pickle-rules.json';
 import saltMeasureTable from '../../data/acid/salt-measures.json';
 import type { Caution } from '../sources/basis';
-import { id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { forReaders, id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable } from '../sources/table';
 
 const some = () => z.exactOptional(positive());
@@ -58,7 +58,7 @@ export const fermentSaltRow = () =>
   z.strictObject({
     id: id(),
     food: z.exactOptional(id()),
-    printed: text(),
+    printed: forReaders(text()),
     use: z.enum(['dry-salt', 'brine', 'brine-to-top-up', 'brine-in-the-weight-bag', 'share-of-the-cabbage']),
     saltTbsp: some(),
     saltLb: some(),
@@ -78,7 +78,7 @@ export const fermentTimeRow = () =>
   z.strictObject({
     id: id(),
     food: z.exactOptional(id()),
-    printed: text(),
+    printed: forReaders(text()),
     what: z.enum(['time', 'too-cold-below', 'too-warm-above', 'refrigerated', 'headroom', 'brine-over']),
     degFLow: some(),
     degFHigh: some(),

@@ -76,6 +76,7 @@ export const packRow = () =>
     preheatMinutes: z.exactOptional(ends()),
     preheatIn: z.exactOptional(text()),
     ...sourcedColumns(),
+    notes: z.exactOptional(z.string()),
   });
 export const blanchingRow = () =>
   z.strictObject({

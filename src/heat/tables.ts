@@ -5,7 +5,7 @@ import practiceJson from '../../data/heat/practice.json';
 import type { Quantity, Range } from '../quantity/types';
 import type { Unit } from '../quantity/units';
 import { type Basis, measured } from '../sources/basis';
-import { id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { forReaders, id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable, basisOf, practiceBasis } from '../sources/table';
 
 export const figureRow = () =>
@@ -30,7 +30,7 @@ const pair = () => z.tuple([z.number(), z.number()]);
 export const iceFormulaRow = () =>
   z.strictObject({
     id: id(),
-    what: text(),
+    what: forReaders(text()),
     formula: text(),
     Tt_K: z.exactOptional(positive()),
     pt_Pa: z.exactOptional(positive()),

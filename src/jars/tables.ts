@@ -9,7 +9,7 @@ import leastLoadsJson from '../../data/jars/least-loads.json';
 import practiceJson from '../../data/jars/practice.json';
 import sealJson from '../../data/jars/seal-rules.json';
 import vacuumFactsJson from '../../data/jars/vacuum-facts.json';
-import { id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { forReaders, id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable } from '../sources/table';
 
 /** Jars are counted. */
@@ -68,7 +68,7 @@ export const sealRuleRow = () =>
 export const vacuumFactRow = () =>
   z.strictObject({
     id: id(),
-    text: text(),
+    text: forReaders(text()),
     value: z.exactOptional(z.number()),
     unit: z.exactOptional(text()),
     ...sourcedColumns(),

@@ -17,6 +17,7 @@ export const resistanceRow = () =>
       zHigh: figure(),
       unit: z.enum(['degC', 'degF']),
       ...sourcedColumns(),
+      notes: z.exactOptional(z.string()),
     })
     .check(
       z.refine((row) => (row.dLow ?? 0) <= (row.dHigh ?? 0) && (row.zLow ?? 0) <= (row.zHigh ?? 0)),
@@ -37,5 +38,6 @@ export const publishedRow = () =>
       z: figure(),
       unit: z.enum(['degC', 'degF']),
       ...sourcedColumns(),
+      notes: z.exactOptional(z.string()),
     })
     .check(z.refine((row) => row.low <= row.high));

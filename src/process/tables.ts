@@ -10,7 +10,7 @@ import notRecommendedTable from '../../data/process/not-recommended.json';
 import pickleTable from '../../data/process/pickle.json';
 import recipeTable from '../../data/process/recipes.json';
 import lowAcidTable from '../../data/process/tomato-low-acid.json';
-import { id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { forReaders, id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable } from '../sources/table';
 
 /** The canners that a process is printed for. */
@@ -39,7 +39,7 @@ export const processRow = () =>
     recipe: id(),
     food: id(),
     form: id(),
-    printed: text(),
+    printed: forReaders(text()),
     /** `null` where the source states none. */
     pack: z.nullable(pack()),
     jars: z.array(z.enum(LISTED_JARS)).check(z.minLength(1)),
@@ -175,7 +175,7 @@ export const notRecommendedRow = () =>
     foods: ids(),
     covers: z.enum(['every form', 'every form without a process', 'these forms']),
     forms: z.exactOptional(ids()),
-    printed: z.exactOptional(text()),
+    printed: forReaders(z.exactOptional(text())),
     pack: z.exactOptional(pack()),
     jar: z.exactOptional(z.enum(LISTED_JARS)),
     quality: z.exactOptional(z.literal(true)),

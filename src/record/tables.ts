@@ -114,7 +114,7 @@ const evidenceColumns = () => ({
 export const evidenceRow = () =>
   z.union([
     z.strictObject({ ...evidenceColumns(), reason: text(), ...sourcedColumns() }),
-    z.strictObject({ ...evidenceColumns(), ...practiceColumns() }),
+    z.strictObject({ ...evidenceColumns(), ...practiceColumns(), reason: text() }),
   ]);
 
 export type MavRow = RowOf<typeof mavRow>;

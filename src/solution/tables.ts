@@ -2,7 +2,7 @@
 import * as z from 'zod/mini';
 import constantsJson from '../../data/solution/constants.json';
 import type { Basis } from '../sources/basis';
-import { id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { forReaders, id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable, basisOf, practiceBasis } from '../sources/table';
 
 const points = () => z.array(z.tuple([z.number(), z.number()])).check(z.minLength(2));
@@ -25,8 +25,8 @@ export const soluteRow = () =>
   z.strictObject({
     solute: text(),
     percent: within(0, 100),
-    molality: z.exactOptional(z.nullable(z.number())),
-    molarity: z.exactOptional(z.nullable(z.number())),
+    molality: forReaders(z.exactOptional(z.nullable(z.number()))),
+    molarity: forReaders(z.exactOptional(z.nullable(z.number()))),
     density: within(0.78, 1.5),
     nD20: within(1.32, 1.54),
     freezingDepression: z.exactOptional(z.nullable(z.number())),

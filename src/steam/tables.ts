@@ -1,13 +1,19 @@
 /** The schemas of the tables of this module, and the constants of air by their id. */
 import * as z from 'zod/mini';
 import json from '../../data/steam/air-constants.json';
-import { id, positive, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { forReaders, id, positive, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable } from '../sources/table';
 
 const natural = (low: number, high: number) => z.int().check(z.gte(low), z.lte(high));
 
 export const atmosphereRow = () =>
-  z.strictObject({ symbol: text(), value: z.number(), unit: z.string(), meaning: text(), ...sourcedColumns() });
+  z.strictObject({
+    symbol: text(),
+    value: z.number(),
+    unit: z.string(),
+    meaning: forReaders(text()),
+    ...sourcedColumns(),
+  });
 export const saturationRow = () => z.strictObject({ i: natural(1, 10), n: z.number(), ...sourcedColumns() });
 export const liquidRow = () =>
   z.strictObject({
@@ -34,7 +40,7 @@ export const moistAirRow = () =>
     ...sourcedColumns(),
   });
 export const airConstantRow = () =>
-  z.strictObject({ id: id(), what: text(), value: positive(), unit: text(), ...sourcedColumns() });
+  z.strictObject({ id: id(), what: forReaders(text()), value: positive(), unit: text(), ...sourcedColumns() });
 
 const constants = asTable<RowOf<typeof airConstantRow>>(json).rows;
 /** A figure of `data/steam/air-constants.json`. */

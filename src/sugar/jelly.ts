@@ -11,7 +11,7 @@ import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, derived } from '../sources/basis';
 import { caution } from '../sources/cautions';
-import { id, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { forReaders, id, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { type NotKnown, notKnown } from '../sources/no';
 import { asTable, basisOf } from '../sources/table';
 import { raw as rawWord } from '../words/raw';
@@ -35,7 +35,7 @@ export const jellyJuiceRow = () =>
   z.strictObject({
     id: id(),
     food: id(),
-    printed: text(),
+    printed: forReaders(text()),
     waterPerPound: ends(),
     simmer: ends(),
     sugarPerJuice: ends(),

@@ -3,7 +3,7 @@
  * themselves run in the tests only. Internal.
  */
 import * as z from 'zod/mini';
-import { id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { forReaders, id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { ISOTHERM_MODELS } from './isothermModels';
 
 const number = () => z.number();
@@ -33,7 +33,7 @@ const limits = () => ({
 export const tables = {
   'activity-bands': () =>
     z.strictObject({ low: share(), high: share(), inhibited_below: text(), foods: text(), ...sourcedColumns() }),
-  assumptions: () => z.strictObject({ id: id(), value: number(), what: text(), ...practiceColumns() }),
+  assumptions: () => z.strictObject({ id: id(), value: number(), what: forReaders(text()), ...practiceColumns() }),
   'dried-from': () => z.strictObject({ food: id(), from: id(), ...practiceColumns() }),
   'extended-debye-huckel': () =>
     z.strictObject({
@@ -52,7 +52,7 @@ export const tables = {
       ...linked(),
       low: share(),
       high: share(),
-      printed_activity: text(),
+      printed_activity: forReaders(text()),
       moisture_pct: z.exactOptional(pair()),
       ...sourcedColumns(),
     }),
@@ -78,13 +78,13 @@ export const tables = {
       kind: z.enum(['pathogen', 'bacterium', 'yeast', 'mold']),
       aw_min_low: share(),
       aw_min_high: share(),
-      printed: z.tuple([text(), text()]),
+      printed: forReaders(z.tuple([text(), text()])),
       ...sourcedColumns(),
     }),
   'growth-limits-older': () =>
     z.strictObject({
       ...limits(),
-      printed: z.strictObject({ aw: z.string(), pH: z.string(), t_degC: z.string() }),
+      printed: forReaders(z.strictObject({ aw: z.string(), pH: z.string(), t_degC: z.string() })),
       ...sourcedColumns(),
     }),
   'growth-limits-others': () => z.strictObject({ ...limits(), ...sourcedColumns() }),
@@ -92,8 +92,8 @@ export const tables = {
     z.strictObject({
       id: id(),
       model: text(),
-      formula: text(),
-      inverse: z.string(),
+      formula: forReaders(text()),
+      inverse: forReaders(z.string()),
       activities: z.nullable(pair()),
       ...sourcedColumns(),
     }),
@@ -121,8 +121,8 @@ export const tables = {
     z.strictObject({
       id: id(),
       equation: text(),
-      variables: text(),
-      validity: text(),
+      variables: forReaders(text()),
+      validity: forReaders(text()),
       least_activity: z.exactOptional(share()),
       least_E: z.exactOptional(positive()),
       most_E: z.exactOptional(positive()),

@@ -182,7 +182,7 @@ export function lazyConstants(files: readonly string[], helper: string): (path: 
       checker.getSymbolAtLocation(fileOf(path)) as ts.Symbol,
     )) {
       const [first] = declarations;
-      if (first !== undefined && ts.isExportSpecifier(first) && isLazy(first.name))
+      if (first !== undefined && ts.isExportSpecifier(first) && ts.isIdentifier(first.name) && isLazy(first.name))
         throw new Error(`${path} exports ${name}, a constant that takes work: export a function that returns it`);
     }
   }

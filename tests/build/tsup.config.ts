@@ -30,7 +30,7 @@ const atFirstUse: Plugin = {
   },
 };
 
-const entries = ['src/index.ts', 'src/*/index.ts'];
+const entries = sources.filter((path) => path.endsWith('/index.ts')).map((path) => path.slice(root.length));
 
 export default defineConfig({
   // decimal.js can only be taken whole: in a file of its own a page without decimals goes without it

@@ -4,7 +4,7 @@ import diffusivityTable from '../../../data/drying/curve/diffusivity.json';
 import modelTable from '../../../data/drying/curve/kinetics-models.json';
 import thinLayerTable from '../../../data/drying/curve/thin-layer.json';
 import type { Basis } from '../../sources/basis';
-import { id, type RowOf, sourcedColumns } from '../../sources/columns';
+import { forReaders, id, type RowOf, sourcedColumns } from '../../sources/columns';
 import { asTable, basisOf } from '../../sources/table';
 import { endsColumn, rowOf } from '../rows';
 
@@ -23,7 +23,7 @@ export const thinLayerRow = () =>
   z.strictObject({
     id: id(),
     food: z.string(),
-    printed: z.string(),
+    printed: forReaders(z.string()),
     model: z.string(),
     formula: z.string(),
     a: z.exactOptional(z.number()),

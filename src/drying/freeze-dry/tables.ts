@@ -5,7 +5,7 @@ import freezeDryingTable from '../../../data/drying/freeze-dry/freeze-drying.jso
 import fruitTable from '../../../data/drying/freeze-dry/glass-transition-fruit.json';
 import sugarTable from '../../../data/drying/freeze-dry/glass-transition-sugars.json';
 import formulaTable from '../../../data/drying/freeze-dry/gordon-taylor.json';
-import { id, positive, type RowOf, sourcedColumns } from '../../sources/columns';
+import { forReaders, id, positive, type RowOf, sourcedColumns } from '../../sources/columns';
 import { asTable } from '../../sources/table';
 import { endsColumn, foodColumns, itemRow, rowOf } from '../rows';
 
@@ -19,11 +19,11 @@ export const freezeDryingRow = () =>
     food: z.exactOptional(z.string()),
     foods: z.exactOptional(z.array(z.string())),
     form: z.exactOptional(z.string()),
-    printed: z.string(),
+    printed: forReaders(z.string()),
     what: z.exactOptional(z.string()),
     sublimationShare: z.exactOptional(z.number().check(z.positive(), z.maximum(1))),
     thickness_mm: z.exactOptional(positive()),
-    formula: z.exactOptional(z.string()),
+    formula: forReaders(z.exactOptional(z.string())),
     hours_to_4_percent: maybe(),
     hours_total: z.exactOptional(z.union([z.number(), endsColumn()])),
     hours_low: maybe(),

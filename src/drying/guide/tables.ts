@@ -11,7 +11,7 @@ import rehydrationTable from '../../../data/drying/guide/rehydration.json';
 import rehydrationGeneralTable from '../../../data/drying/guide/rehydration-general.json';
 import settingsTable from '../../../data/drying/guide/settings.json';
 import yieldTable from '../../../data/drying/guide/yields.json';
-import { id, positive, type RowOf, sourcedColumns } from '../../sources/columns';
+import { forReaders, id, positive, type RowOf, sourcedColumns } from '../../sources/columns';
 import { asTable } from '../../sources/table';
 import { endsColumn, foodColumns, type ItemRow, itemRow, numberOf, rowOf } from '../rows';
 
@@ -36,6 +36,7 @@ export const guideRow = () =>
     hours: z.nullable(endsColumn()),
     drynessTest: z.nullable(z.string()),
     ...sourcedColumns(),
+    notes: z.exactOptional(z.string()),
   });
 export type GuideRow = RowOf<typeof guideRow>;
 export const guideRows = asTable<GuideRow>(guideTable).rows;
@@ -87,6 +88,7 @@ export const dipRow = () =>
     fruit_lb: z.exactOptional(z.number()),
     sulfite: z.boolean(),
     ...sourcedColumns(),
+    notes: z.exactOptional(z.string()),
   });
 export type DipRow = RowOf<typeof dipRow>;
 export const dipRows = asTable<DipRow>(pretreatmentTable).rows;
@@ -106,7 +108,7 @@ export const leatherHoursRow = () =>
     thickness_in: z.number().check(z.positive(), z.maximum(0.25)),
     mean_in: z.exactOptional(positive()),
     food: z.exactOptional(z.string()),
-    printed: z.exactOptional(z.string()),
+    printed: forReaders(z.exactOptional(z.string())),
     hours: z.tuple([z.nullable(z.number()), z.number()]),
     ...sourcedColumns(),
   });

@@ -65,8 +65,8 @@ export function ownRow(own: OwnBook, { id }: FoundFood): RecipeRow {
     steps: [...steps],
     batch: { scale: 'any size' },
     keeps: [{ place: 'shelf' }],
+    // it stands in the cook's own book
     obtained: 'common-practice',
-    reason: "The recipe stands in the cook's own book.",
   };
 }
 /** What a recipe of the cook's own book is called where others have the id of their row. */

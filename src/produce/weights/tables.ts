@@ -5,14 +5,14 @@ import kitchenJson from '../../../data/produce/kitchen-weights.json';
 import legalJson from '../../../data/produce/legal-bushels.json';
 import preservedJson from '../../../data/produce/weights-preserved.json';
 import rawJson from '../../../data/produce/weights-raw.json';
-import { id, positive, type RowOf, sourcedColumns, text } from '../../sources/columns';
+import { forReaders, id, positive, type RowOf, sourcedColumns, text } from '../../sources/columns';
 import { asTable } from '../../sources/table';
 import { ndb, pair } from '../columns';
 
 const measure = () => ({
   ndb: ndb(),
   amount: positive(),
-  measure: text(),
+  measure: forReaders(text()),
   grams: positive(),
   unit: z.exactOptional(z.enum(['cup', 'tbsp', 'tsp', 'fl oz'])),
 });
@@ -43,13 +43,13 @@ export const kitchenWeightRow = () =>
     ...sourcedColumns(),
   });
 export const legalBushelRow = () =>
-  z.strictObject({ food: id(), state: text(), printed: text(), lb: positive(), ...sourcedColumns() });
+  z.strictObject({ food: id(), state: text(), printed: forReaders(text()), lb: positive(), ...sourcedColumns() });
 export const recalledContainerRow = () =>
   z.strictObject({
     food: id(),
     container: text(),
     called: z.exactOptional(z.array(text())),
-    printed: z.exactOptional(text()),
+    printed: forReaders(z.exactOptional(text())),
     lb: pair(),
     ...sourcedColumns(),
   });

@@ -12,7 +12,7 @@ import frozenFruitJson from '../../../data/produce/frozen-yields-fruit.json';
 import frozenVegetableJson from '../../../data/produce/frozen-yields-vegetable.json';
 import poundsJson from '../../../data/produce/pounds-per-unit.json';
 import sievedJson from '../../../data/produce/sieved-yields.json';
-import { id, positive, type RowOf, sourcedColumns, text } from '../../sources/columns';
+import { forReaders, id, positive, type RowOf, sourcedColumns, text } from '../../sources/columns';
 import { asTable } from '../../sources/table';
 import { ndb, PREPARATIONS, pair, percent } from '../columns';
 
@@ -23,10 +23,10 @@ export const refuseRow = () =>
     food: id(),
     preparation: preparation(),
     ndb: ndb(),
-    description: text(),
+    description: forReaders(text()),
     refusePct: percent(),
     ediblePct: percent(),
-    refuseIs: z.nullable(text()),
+    refuseIs: forReaders(z.nullable(text())),
     refuse: z.exactOptional(z.array(z.strictObject({ what: text(), pct: percent() }))),
     ...sourcedColumns(),
   });
@@ -35,7 +35,7 @@ export const trimRow = () =>
   z.strictObject({
     food: id(),
     preparation: preparation(),
-    printed: text(),
+    printed: forReaders(text()),
     trimLossPct: z.exactOptional(percent()),
     ediblePct: percent(),
     ...sourcedColumns(),
@@ -44,7 +44,7 @@ export const factorRow = () =>
   z.strictObject({
     food: id(),
     form: z.exactOptional(id()),
-    printed: text(),
+    printed: forReaders(text()),
     state: z.enum(['fresh', 'frozen', 'canned', 'dried']),
     yieldFactor: z.number().check(z.minimum(0.3), z.maximum(2.6)),
     cupEquivalent_lb: z.number().check(z.minimum(0.1), z.maximum(0.6)),
@@ -76,7 +76,7 @@ export const canningRow = () =>
 export const quartsRow = () =>
   z.strictObject({
     food: id(),
-    printed: text(),
+    printed: forReaders(text()),
     container: text(),
     called: z.exactOptional(z.array(text())),
     lb: pair(),
@@ -122,7 +122,7 @@ export const sievedRow = () =>
   z.strictObject({
     id: id(),
     food: id(),
-    printed: text(),
+    printed: forReaders(text()),
     sieved_lb: positive(),
     asPurchased_lb: positive(),
     ...sourcedColumns(),

@@ -3,7 +3,7 @@ import { dirname, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
-import { shippedRows } from '../build/tables';
+import { shippedRows } from '../build/shipped.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -51,6 +51,7 @@ export default defineConfig({
     setupFiles: ['tests/config/setup.ts'],
     // no test is a matter of speed: a busy machine may take its time
     testTimeout: 120_000,
+    hookTimeout: 120_000,
     typecheck: { enabled: true, include: ['tests/**/*.test-d.ts'], tsconfig: `${root}tsconfig.json` },
     coverage: {
       provider: 'v8',

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import * as z from 'zod';
 import { READERS_COLUMNS } from '../../src/sources/columns';
 import { sources } from '../../src/sources/index';
-import { LEFT_OUT } from '../build/tables';
+import { LEFT_OUT } from '../build/shipped';
 
 /** What every row carries besides its figures. */
 export const sourced = {

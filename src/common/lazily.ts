@@ -3,9 +3,13 @@
  * (`tests/build/lazyConstants.ts`), so that importing the library does none.
  */
 export function lazily<T>(make: () => T): () => T {
-  let made: { readonly value: T } | undefined;
+  let waiting: (() => T) | undefined = make;
+  let value: T | undefined;
   return () => {
-    made ??= { value: make() };
-    return made.value;
+    if (waiting !== undefined) {
+      value = waiting();
+      waiting = undefined;
+    }
+    return value as T;
   };
 }

@@ -87,7 +87,9 @@ const medianRun = (work, rounds) => {
 
 /** Tells how a time grows with the size: the time of the larger, by that of the smaller times the growth of the size. */
 function linear(key, what, work, small, large, rounds) {
-  const short = medianRun(() => work(small), rounds);
+  // the engine learns on the first runs
+  for (let run = 0; run < 3; run++) work(small);
+  const short = medianRun(() => work(small), Math.max(3, rounds));
   const long = medianRun(() => work(large), rounds);
   const growth = (large.length ?? large) / (small.length ?? small);
   tell(key, what, { value: long.cpu / short.cpu / growth, ...long });

@@ -102,7 +102,7 @@ export function scale({ quick }) {
     'The time of the larger by that of the smaller, for the same amount of work: 1 is in proportion.',
   );
   processes(2000);
-  const calls = quick ? 10_000 : 1_000_000;
+  const calls = quick ? 5000 : 100_000;
   const before = heldMegabytes();
   linear(
     'scale / testedProcess',

@@ -6,7 +6,7 @@
  * none of them does any work. The other packages are built in, each in a file of its own: zod alone, loaded as a package,
  * takes longer than the whole library.
  */
-import { readdirSync, readFileSync, rmSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { nodeResolve } from '@rollup/plugin-node-resolve';
 import { transform } from 'esbuild';
@@ -25,8 +25,24 @@ const entries = sources.filter((path) => path.endsWith('/index.ts'));
 /** What has no file of its own. */
 const CORE = ['common', 'errors', 'quantity', 'sources', 'words'];
 
+/** The other package that a file belongs to. */
+const packageOf = (id: string): string | undefined => /.*\/node_modules\/([\w.-]+)\//.exec(id)?.[1];
+
+/** The licenses of the packages that are built in, as they ask for. */
+function licensesOf(files: readonly string[]): string {
+  const names = [...new Set(files.map(packageOf))].filter((name) => name !== undefined).sort();
+  return names
+    .map((name) => {
+      const folder = `${root}node_modules/${name}/`;
+      const file = readdirSync(folder).find((each) => /^licen[cs]e/i.test(each));
+      if (file === undefined) throw new Error(`${name} has no license to pass on`);
+      return `${name}\n\n${readFileSync(folder + file, 'utf8').trim()}\n`;
+    })
+    .join('\n\n');
+}
+
 function fileOf(id: string): string {
-  const other = /.*\/node_modules\/([\w.-]+)\//.exec(id)?.[1];
+  const other = packageOf(id);
   if (other === 'decimal.js' || other === 'zod') return other.replace('.js', '');
   if (id === `${tables}sources.json` || id.startsWith(`${root}src/sources/source`)) return 'sources';
   const module = /^(?:src|data)\/([\w-]+)\//.exec(id.slice(root.length))?.[1] ?? 'core';
@@ -64,7 +80,10 @@ function atFirstUse(): Plugin {
 
 /** Builds the package into a folder, in one format or both. */
 export async function buildInto(folder: string, formats: readonly ('es' | 'cjs')[]): Promise<void> {
-  rmSync(folder, { recursive: true, force: true });
+  mkdirSync(folder, { recursive: true });
+  // the types lie beside the programs, and are tsup's
+  for (const file of readdirSync(folder, { recursive: true }).map(String))
+    if (/\.c?js$/.test(file)) rmSync(`${folder}/${file}`);
   const bundle = await rollup({
     input: Object.fromEntries(entries.map((path) => [path.slice(`${root}src/`.length, -'.ts'.length), path])),
     plugins: [atFirstUse(), nodeResolve()],
@@ -87,6 +106,7 @@ export async function buildInto(folder: string, formats: readonly ('es' | 'cjs')
       generatedCode: 'es2015',
     });
   }
+  writeFileSync(`${folder}/LICENSES.txt`, licensesOf(bundle.watchFiles));
   await bundle.close();
 }
 

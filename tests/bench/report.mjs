@@ -13,7 +13,14 @@ export function section(title, about) {
   console.log(`\n${title}: ${about}`);
 }
 
-const digits = (value) => (value >= 100 ? value.toFixed(0) : value >= 10 ? value.toFixed(1) : value.toFixed(2));
+const digits = (value) =>
+  value >= 100
+    ? value.toFixed(0)
+    : value >= 10
+      ? value.toFixed(1)
+      : value >= 0.1
+        ? value.toFixed(2)
+        : value.toPrecision(2);
 const micros = (value) =>
   value === undefined ? '' : value >= 1000 ? `${digits(value / 1000)} ms` : `${digits(value)} µs`;
 

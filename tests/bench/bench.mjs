@@ -23,5 +23,5 @@ for (const [name, part] of Object.entries(parts)) {
 console.log(`\n${missed()} bars missed`);
 if (process.argv.includes('--write')) {
   const [{ model }] = cpus();
-  write(`Node ${process.version} on ${model.trim()}, ${cpus().length} cores.`);
+  write(`Node ${process.version} on ${model.trim()}, ${cpus().length} cores${quick ? '; a quick run' : ''}.`);
 }

@@ -14,10 +14,9 @@ export const id = () => z.string().check(z.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/));
 /** A figure above zero. */
 export const positive = () => z.number().check(z.positive());
 
-declare const forReadersOnly: unique symbol;
 /** What code sees of a column that is for readers: nothing. */
-interface ForReaders {
-  readonly [forReadersOnly]: true;
+export interface ForReaders {
+  readonly forReadersOnly: true;
 }
 /** The schemas of the columns that are for readers. */
 export const READERS_COLUMNS = new WeakSet<z.core.$ZodType>();

@@ -1,7 +1,7 @@
 /**
  * One tray of apple slices from the first weighing to the jar. The tray is invented; the figures of food are not.
  *
- *   npx tsup --no-dts --silent && node examples/dry-a-tray.mjs
+ *   npm run build:js && node examples/dry-a-tray.mjs
  */
 import { dryingGuide, finishForecast, formatQuantity, keeps, stopWeight } from 'stillroom';
 import { driedStorage, finishDried, moistureByWeighing } from 'stillroom/drying';

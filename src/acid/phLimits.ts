@@ -6,6 +6,7 @@ import { asTable } from '../sources/table';
 
 export const limitRowSchema = () =>
   z.strictObject({
+    id: id(),
     limit: text(),
     pH: z.exactOptional(z.number().check(z.gte(0), z.lte(14))),
     relation: z.exactOptional(z.enum(['>', '<=', '<'])),

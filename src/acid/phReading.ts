@@ -1,11 +1,12 @@
 /** How close a pH reading is. It is apart from the other tables of acid, which a legal line has no use for. */
 import * as z from 'zod/mini';
 import readingTable from '../../data/acid/ph-readings.json';
-import { positive, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { id, positive, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable } from '../sources/table';
 
 export const readingRow = () =>
   z.strictObject({
+    id: id(),
     instrument: text(),
     /** pH units either way. */
     within: positive(),

@@ -11,7 +11,7 @@ import recalledPhTable from '../../data/acid/food-ph-recalled.json';
 import ruleTable from '../../data/acid/pickle-rules.json';
 import saltMeasureTable from '../../data/acid/salt-measures.json';
 import type { Caution } from '../sources/basis';
-import { id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { forReaders, id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable } from '../sources/table';
 
 const some = () => z.exactOptional(positive());
@@ -20,6 +20,7 @@ const ids = () => z.array(id()).check(z.minLength(1));
 const texts = () => z.array(text());
 export const jarAcidRow = () =>
   z.strictObject({
+    id: id(),
     acid: text(),
     foods: ids(),
     forms: z.array(id()),
@@ -27,9 +28,10 @@ export const jarAcidRow = () =>
     ...practiceColumns(),
   });
 export const brineFigureRow = () =>
-  z.strictObject({ about: text(), value: positive(), unit: text(), ...sourcedColumns() });
+  z.strictObject({ id: id(), about: text(), value: positive(), unit: text(), ...sourcedColumns() });
 export const foodPhRow = () =>
   z.strictObject({
+    id: id(),
     food: z.exactOptional(id()),
     foods: z.exactOptional(ids()),
     form: z.exactOptional(id()),
@@ -41,6 +43,7 @@ export const foodPhRow = () =>
   });
 export const ruleRow = () =>
   z.strictObject({
+    id: id(),
     about: text(),
     value: some(),
     range: z.exactOptional(z.tuple([positive(), positive()])),
@@ -50,11 +53,12 @@ export const ruleRow = () =>
     ...sourcedColumns(),
   });
 export const fermentRow = () =>
-  z.strictObject({ foods: ids(), brine: z.exactOptional(z.literal(true)), ...practiceColumns() });
+  z.strictObject({ id: id(), foods: ids(), brine: z.exactOptional(z.literal(true)), ...practiceColumns() });
 export const fermentSaltRow = () =>
   z.strictObject({
+    id: id(),
     food: z.exactOptional(id()),
-    printed: text(),
+    printed: forReaders(text()),
     use: z.enum(['dry-salt', 'brine', 'brine-to-top-up', 'brine-in-the-weight-bag', 'share-of-the-cabbage']),
     saltTbsp: some(),
     saltLb: some(),
@@ -72,8 +76,9 @@ export const fermentSaltRow = () =>
   });
 export const fermentTimeRow = () =>
   z.strictObject({
+    id: id(),
     food: z.exactOptional(id()),
-    printed: text(),
+    printed: forReaders(text()),
     what: z.enum(['time', 'too-cold-below', 'too-warm-above', 'refrigerated', 'headroom', 'brine-over']),
     degFLow: some(),
     degFHigh: some(),
@@ -89,6 +94,7 @@ export const fermentTimeRow = () =>
   });
 export const saltMeasureRow = () =>
   z.strictObject({
+    id: id(),
     crystal: text(),
     names: texts(),
     measure: z.enum(['tsp', 'tbsp', 'cup']),

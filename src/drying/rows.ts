@@ -1,7 +1,7 @@
 /** What the rows of every drying table share, and how code asks for one. Schemas are functions: nothing runs at import. */
 import * as z from 'zod/mini';
 import practiceTable from '../../data/drying/practice.json';
-import { practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { id, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable } from '../sources/table';
 
 /** `[least, most]`. */
@@ -17,6 +17,7 @@ export const foodColumns = () => ({
 /** A row of a table of single figures. */
 export const itemRow = () =>
   z.strictObject({
+    id: id(),
     value: z.exactOptional(z.number()),
     ends: z.exactOptional(endsColumn()),
     text: z.exactOptional(text()),
@@ -28,6 +29,7 @@ export type ItemRow = RowOf<typeof itemRow>;
 /** What the trade does and nobody published. */
 export const practiceRow = () =>
   z.strictObject({
+    id: id(),
     value: z.exactOptional(z.number()),
     low: z.exactOptional(z.number()),
     likely: z.exactOptional(z.number()),

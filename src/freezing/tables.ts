@@ -40,6 +40,7 @@ const heats = () => ({
 
 export const ruleRow = () =>
   z.strictObject({
+    id: id(),
     about: text(),
     food: z.exactOptional(id()),
     low: z.number(),
@@ -49,6 +50,7 @@ export const ruleRow = () =>
   });
 export const headspaceRow = () =>
   z.strictObject({
+    id: id(),
     pack: z.enum(['liquid', 'dry', 'juice']),
     mouth: z.enum(['wide', 'regular']),
     size: z.enum(['pint', 'quart']),
@@ -57,6 +59,7 @@ export const headspaceRow = () =>
   });
 export const packRow = () =>
   z.strictObject({
+    id: id(),
     foods: ids(),
     pack: z.enum(['syrup', 'sugar', 'dry', 'puree', 'unsweetened', 'water', 'juice', 'sauce']),
     rank: z.int().check(z.positive()),
@@ -73,6 +76,7 @@ export const packRow = () =>
     preheatMinutes: z.exactOptional(ends()),
     preheatIn: z.exactOptional(text()),
     ...sourcedColumns(),
+    notes: z.exactOptional(z.string()),
   });
 export const blanchingRow = () =>
   z.strictObject({
@@ -129,6 +133,7 @@ export const usUnitRow = () =>
 export const recalledPointRow = () => z.strictObject({ ...named(), initialFreezing: point(), ...sourcedColumns() });
 export const componentRow = () =>
   z.strictObject({
+    id: id(),
     component: text(),
     property: z.enum(['density', 'specificHeat', 'conductivity']),
     unit: text(),
@@ -137,7 +142,7 @@ export const componentRow = () =>
     a2: z.number(),
     ...sourcedColumns(),
   });
-export const correlationRow = () => z.strictObject({ formula: text(), units: text(), ...sourcedColumns() });
+export const correlationRow = () => z.strictObject({ id: id(), formula: text(), units: text(), ...sourcedColumns() });
 export const shapeRow = () =>
   z.strictObject({
     ...sourcedColumns(),
@@ -147,9 +152,10 @@ export const shapeRow = () =>
     length: text(),
   });
 export const constantRow = () =>
-  z.strictObject({ quantity: text(), value: positive(), unit: text(), ...sourcedColumns() });
+  z.strictObject({ id: id(), quantity: text(), value: positive(), unit: text(), ...sourcedColumns() });
 export const practiceRow = () =>
   z.strictObject({
+    id: id(),
     low: z.number(),
     likely: z.number(),
     high: z.number(),

@@ -5,11 +5,12 @@ import practiceJson from '../../data/heat/practice.json';
 import type { Quantity, Range } from '../quantity/types';
 import type { Unit } from '../quantity/units';
 import { type Basis, measured } from '../sources/basis';
-import { positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { forReaders, id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable, basisOf, practiceBasis } from '../sources/table';
 
 export const figureRow = () =>
   z.strictObject({
+    id: id(),
     what: text(),
     value: positive(),
     unit: z.enum(['kJ/(kg K)', 'kJ/kg', 'kWh', 'MJ', 'BTU/gallon', 'degC', 'degF', 'share']),
@@ -17,6 +18,7 @@ export const figureRow = () =>
   });
 export const practiceRow = () =>
   z.strictObject({
+    id: id(),
     what: text(),
     low: z.number(),
     likely: z.number(),
@@ -27,7 +29,8 @@ export const practiceRow = () =>
 const pair = () => z.tuple([z.number(), z.number()]);
 export const iceFormulaRow = () =>
   z.strictObject({
-    what: text(),
+    id: id(),
+    what: forReaders(text()),
     formula: text(),
     Tt_K: z.exactOptional(positive()),
     pt_Pa: z.exactOptional(positive()),

@@ -9,7 +9,7 @@ import leastLoadsJson from '../../data/jars/least-loads.json';
 import practiceJson from '../../data/jars/practice.json';
 import sealJson from '../../data/jars/seal-rules.json';
 import vacuumFactsJson from '../../data/jars/vacuum-facts.json';
-import { id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { forReaders, id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable } from '../sources/table';
 
 /** Jars are counted. */
@@ -18,6 +18,7 @@ const ids = () => z.array(id()).check(z.minLength(1));
 
 export const headspaceRow = () =>
   z.strictObject({
+    id: id(),
     rule: id(),
     printed: text(),
     least_in: positive(),
@@ -26,6 +27,7 @@ export const headspaceRow = () =>
   });
 export const headspaceScopeRow = () =>
   z.strictObject({
+    id: id(),
     rule: id(),
     foods: z.exactOptional(ids()),
     forms: z.exactOptional(ids()),
@@ -36,6 +38,7 @@ export const headspaceScopeRow = () =>
   });
 export const cannerLoadRow = () =>
   z.strictObject({
+    id: id(),
     canner: z.enum(['usual', 'small', 'large']),
     jar: text(),
     least: jars(),
@@ -44,6 +47,7 @@ export const cannerLoadRow = () =>
   });
 export const cannerRow = () =>
   z.strictObject({
+    id: id(),
     name: text(),
     synonyms: z.array(text()).check(z.minLength(1)),
     methods: z.array(text()),
@@ -51,9 +55,10 @@ export const cannerRow = () =>
     pressure: z.boolean(),
     ...practiceColumns(),
   });
-export const leastLoadRow = () => z.strictObject({ jar: text(), least: jars(), ...sourcedColumns() });
+export const leastLoadRow = () => z.strictObject({ id: id(), jar: text(), least: jars(), ...sourcedColumns() });
 export const sealRuleRow = () =>
   z.strictObject({
+    id: id(),
     text: text(),
     least: z.exactOptional(z.number()),
     most: z.exactOptional(z.number()),
@@ -62,20 +67,22 @@ export const sealRuleRow = () =>
   });
 export const vacuumFactRow = () =>
   z.strictObject({
-    text: text(),
+    id: id(),
+    text: forReaders(text()),
     value: z.exactOptional(z.number()),
     unit: z.exactOptional(text()),
     ...sourcedColumns(),
   });
 export const containerVacuumRow = () =>
   z.strictObject({
+    id: id(),
     container: text(),
     least: positive(),
     most: positive(),
     unit: z.enum(['inHg', 'mmHg']),
     ...sourcedColumns(),
   });
-export const practiceRow = () => z.strictObject({ value: positive(), unit: text(), ...practiceColumns() });
+export const practiceRow = () => z.strictObject({ id: id(), value: positive(), unit: text(), ...practiceColumns() });
 
 export type HeadspaceRow = RowOf<typeof headspaceRow>;
 export type HeadspaceScopeRow = RowOf<typeof headspaceScopeRow>;

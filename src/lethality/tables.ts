@@ -1,12 +1,13 @@
 /** The schemas of the tables of this module. */
 import * as z from 'zod/mini';
-import { positive, sourcedColumns, text } from '../sources/columns';
+import { id, positive, sourcedColumns, text } from '../sources/columns';
 
 const figure = () => z.nullable(positive());
 
 export const resistanceRow = () =>
   z
     .strictObject({
+      id: id(),
       organism: text(),
       medium: z.string(),
       reference: figure(),
@@ -16,6 +17,7 @@ export const resistanceRow = () =>
       zHigh: figure(),
       unit: z.enum(['degC', 'degF']),
       ...sourcedColumns(),
+      notes: z.exactOptional(z.string()),
     })
     .check(
       z.refine((row) => (row.dLow ?? 0) <= (row.dHigh ?? 0) && (row.zLow ?? 0) <= (row.zHigh ?? 0)),
@@ -26,6 +28,7 @@ export const resistanceRow = () =>
 export const publishedRow = () =>
   z
     .strictObject({
+      id: id(),
       about: text(),
       what: text(),
       low: positive(),
@@ -35,5 +38,6 @@ export const publishedRow = () =>
       z: figure(),
       unit: z.enum(['degC', 'degF']),
       ...sourcedColumns(),
+      notes: z.exactOptional(z.string()),
     })
     .check(z.refine((row) => row.low <= row.high));

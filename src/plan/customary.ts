@@ -2,12 +2,13 @@ import * as z from 'zod/mini';
 import table from '../../data/plan/customary.json';
 import type { Range } from '../quantity/types';
 import type { Basis } from '../sources/basis';
-import { positive, practiceColumns, type RowOf, text } from '../sources/columns';
+import { id, positive, practiceColumns, type RowOf, text } from '../sources/columns';
 import { asTable, practiceBasis } from '../sources/table';
 
 /** One figure of common practice that the plan uses where the cook names none. */
 export const customaryRow = () =>
   z.strictObject({
+    id: id(),
     what: text(),
     value: z.number(),
     low: z.exactOptional(positive()),

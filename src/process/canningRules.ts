@@ -5,7 +5,7 @@ import { answer } from '../common/answer';
 import { choice, fields, optional, readInput } from '../quantity/fields';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
-import { type RowOf, sourcedColumns, text } from '../sources/columns';
+import { id, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable, basisOf } from '../sources/table';
 import { processCaution, usualCautions } from './cautions';
 import { holdingRules } from './holdingSolutions';
@@ -17,6 +17,7 @@ export type CanningTopic = (typeof ASKED)[number];
 /** A rule of running a canner or handling jars. */
 export const canningRuleRow = () =>
   z.strictObject({
+    id: id(),
     /** `pressure canner`, `boiling-water canner`, `atmospheric steam canner`, `jars` or `afterwards`;. */
     topic: z.enum(TOPICS),
     text: text(),

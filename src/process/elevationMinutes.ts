@@ -9,7 +9,7 @@ import { toDecimalIn } from '../quantity/scale';
 import type { LengthInput, Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
-import { positive, type RowOf, sourcedColumns } from '../sources/columns';
+import { id, positive, type RowOf, sourcedColumns } from '../sources/columns';
 import type { NotTested } from '../sources/no';
 import { asTable, basisOf } from '../sources/table';
 import { bandIndex, bandText } from './bands';
@@ -23,6 +23,7 @@ export type ElevationRule = (typeof RULES)[number];
 /** A row of the general rules. */
 export const elevationRuleRow = () =>
   z.strictObject({
+    id: id(),
     /** `bands`, `per-1000-ft`, `sterilizing` or `ten-percent`. */
     rule: z.enum([...RULES, 'before-tasting']),
     upToFt: z.exactOptional(positive()),

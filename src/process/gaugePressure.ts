@@ -5,7 +5,7 @@ import { fields, kitchenElevation, readInput } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
 import type { LengthInput, Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
-import { positive, type RowOf, sourcedColumns } from '../sources/columns';
+import { id, positive, type RowOf, sourcedColumns } from '../sources/columns';
 import type { NotTested } from '../sources/no';
 import { asTable, basisOf } from '../sources/table';
 import { type Acidity, acidity } from '../words/acidity';
@@ -20,6 +20,7 @@ type Gauge = (typeof GAUGES)[number];
 /** The canner pressure printed for one elevation band. */
 export const gaugePressureRow = () =>
   z.strictObject({
+    id: id(),
     /** `dial-gauge` or `weighted-gauge`. */
     method: z.enum(GAUGES),
     /** Upper end of the band in feet, inclusive; `null` is open. */

@@ -2,12 +2,13 @@ import * as z from 'zod/mini';
 import table from '../../data/process/anti-darkening.json';
 import { parseQuantity } from '../quantity/parseQuantity';
 import type { Quantity } from '../quantity/types';
-import { positive, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { id, positive, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable } from '../sources/table';
 
 /** A solution that cut fruit is held in. */
 export const holdingSolutionRow = () =>
   z.strictObject({
+    id: id(),
     solution: text(),
     amount: z.exactOptional(positive()),
     unit: z.exactOptional(z.enum(['tsp', 'cup', 'mg'])),

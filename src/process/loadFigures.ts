@@ -3,12 +3,13 @@ import * as z from 'zod/mini';
 import table from '../../data/process/load-figures.json';
 import type { Range } from '../quantity/types';
 import type { Basis } from '../sources/basis';
-import { practiceColumns, type RowOf, text } from '../sources/columns';
+import { id, practiceColumns, type RowOf, text } from '../sources/columns';
 import { asTable, practiceBasis } from '../sources/table';
 
 /** One figure, in the unit of its row. */
 export const loadFigureRow = () =>
   z.strictObject({
+    id: id(),
     what: text(),
     value: z.number(),
     low: z.exactOptional(z.number()),

@@ -10,7 +10,7 @@ import notRecommendedTable from '../../data/process/not-recommended.json';
 import pickleTable from '../../data/process/pickle.json';
 import recipeTable from '../../data/process/recipes.json';
 import lowAcidTable from '../../data/process/tomato-low-acid.json';
-import { id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { forReaders, id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable } from '../sources/table';
 
 /** The canners that a process is printed for. */
@@ -35,10 +35,11 @@ export type Alternative = (typeof ALTERNATIVES)[number];
 /** One printed line of a process table. */
 export const processRow = () =>
   z.strictObject({
+    id: id(),
     recipe: id(),
     food: id(),
     form: id(),
-    printed: text(),
+    printed: forReaders(text()),
     /** `null` where the source states none. */
     pack: z.nullable(pack()),
     jars: z.array(z.enum(LISTED_JARS)).check(z.minLength(1)),
@@ -81,6 +82,7 @@ export type ProcessRow = RowOf<typeof processRow>;
 /** Acid that a process requires: amounts for each jar, or for the recipe. */
 export const acidRow = () =>
   z.strictObject({
+    id: id(),
     acid: id(),
     food: z.exactOptional(id()),
     jar: z.exactOptional(z.enum(LISTED_JARS)),
@@ -104,6 +106,7 @@ export type AcidRow = RowOf<typeof acidRow>;
 /** What the answers of this module say of a recipe of data/recipes that ends in a heat process. */
 export const processRecipeRow = () =>
   z.strictObject({
+    id: id(),
     /** Id of the recipe. */
     name: text(),
     names: z.exactOptional(z.array(text()).check(z.minLength(1))),
@@ -139,6 +142,7 @@ export type ProcessRecipeRow = RowOf<typeof processRecipeRow>;
 /** What a word that names no tested form leads to. */
 export const nearFormRow = () =>
   z.strictObject({
+    id: id(),
     /** Forms that are asked for. */
     asked: ids(),
     /** Kinds of food that it is for. */
@@ -154,6 +158,7 @@ export type NearFormRow = RowOf<typeof nearFormRow>;
 /** Other words that the form of a recipe is asked for by. */
 export const formNameRow = () =>
   z.strictObject({
+    id: id(),
     recipe: id(),
     forms: z.exactOptional(ids()),
     words: z.exactOptional(z.array(text()).check(z.minLength(1))),
@@ -166,10 +171,11 @@ export type FormNameRow = RowOf<typeof formNameRow>;
 /** A food or form that is not canned. */
 export const notRecommendedRow = () =>
   z.strictObject({
+    id: id(),
     foods: ids(),
     covers: z.enum(['every form', 'every form without a process', 'these forms']),
     forms: z.exactOptional(ids()),
-    printed: z.exactOptional(text()),
+    printed: forReaders(z.exactOptional(text())),
     pack: z.exactOptional(pack()),
     jar: z.exactOptional(z.enum(LISTED_JARS)),
     quality: z.exactOptional(z.literal(true)),
@@ -186,6 +192,7 @@ export type NotRecommendedRow = RowOf<typeof notRecommendedRow>;
 /** The elevation bands of one canner. */
 export const bandRow = () =>
   z.strictObject({
+    id: id(),
     method: z.enum(PRINTED_METHODS),
     /** Upper end of each band in feet, inclusive; `null` is open. */
     upToFt: z.array(z.nullable(positive())),

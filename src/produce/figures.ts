@@ -1,16 +1,17 @@
 /** Figures that follow from the other tables, by id; the tests work each of them out again. */
 import * as z from 'zod/mini';
 import figuresJson from '../../data/produce/figures.json';
-import { positive, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { forReaders, id, positive, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable } from '../sources/table';
 import type { Span } from './span';
 
 export const figureRow = () =>
   z.strictObject({
+    id: id(),
     low: z.exactOptional(positive()),
     likely: positive(),
     high: z.exactOptional(positive()),
-    what: text(),
+    what: forReaders(text()),
     ...sourcedColumns(),
   });
 export type FigureRow = RowOf<typeof figureRow>;

@@ -4,7 +4,7 @@ import cutsJson from '../../data/produce/cuts.json';
 import formsJson from '../../data/produce/forms.json';
 import { figuresFor } from '../foods/figuresFor';
 import { foodOf, formName, formOf } from '../foods/tables';
-import { id, practiceColumns, type RowOf, sourcedColumns } from '../sources/columns';
+import { forReaders, id, practiceColumns, type RowOf, sourcedColumns } from '../sources/columns';
 import { asTable } from '../sources/table';
 import { ndb, PREPARATIONS, type Preparation } from './columns';
 
@@ -14,6 +14,7 @@ export type Behavior = (typeof BEHAVIORS)[number];
 
 export const formRow = () =>
   z.strictObject({
+    id: forReaders(id()),
     form: id(),
     as: z.exactOptional(id()),
     behaves: z.exactOptional(z.enum(BEHAVIORS)),
@@ -23,6 +24,7 @@ export const formRow = () =>
   });
 export const cutRow = () =>
   z.strictObject({
+    id: forReaders(id()),
     food: id(),
     cut: z.enum(['trimmed', 'cored', 'pitted', 'peeled']),
     ndb: z.array(ndb()),

@@ -244,27 +244,30 @@ export interface FoundUnit {
   readonly scales: Map<string, Scale>;
 }
 
-const byName = new Map<string, FoundUnit>(); // canonical names and spellings, as written
-const byLowerName = new Map<string, FoundUnit | null>(); // lower case; null where two units share it
-const differenceNames = new Map<string, FoundUnit>(); // as written and in lower case
-
-for (const dimension of DIMENSIONS) {
-  for (const [unit, { plural, spellings }] of Object.entries(definitions[dimension])) {
-    const found: FoundUnit = { dimension, unit, scales: new Map() };
-    for (const name of [unit, plural, ...spellings]) {
-      if (name === undefined) continue;
-      if (dimension === 'temperatureDifference') {
-        differenceNames.set(name, found);
-        differenceNames.set(name.toLowerCase(), found);
-        if (name !== unit) continue; // `degC` alone is a temperature, never an interval
+function readNames() {
+  const byName = new Map<string, FoundUnit>(); // canonical names and spellings, as written
+  const byLowerName = new Map<string, FoundUnit | null>(); // lower case; null where two units share it
+  const differenceNames = new Map<string, FoundUnit>(); // as written and in lower case
+  for (const dimension of DIMENSIONS) {
+    for (const [unit, { plural, spellings }] of Object.entries(definitions[dimension])) {
+      const found: FoundUnit = { dimension, unit, scales: new Map() };
+      for (const name of [unit, plural, ...spellings]) {
+        if (name === undefined) continue;
+        if (dimension === 'temperatureDifference') {
+          differenceNames.set(name, found);
+          differenceNames.set(name.toLowerCase(), found);
+          if (name !== unit) continue; // `degC` alone is a temperature, never an interval
+        }
+        byName.set(name, found);
+        const lower = name.toLowerCase();
+        const known = byLowerName.get(lower);
+        byLowerName.set(lower, known === undefined || (known !== null && known.unit === unit) ? found : null);
       }
-      byName.set(name, found);
-      const lower = name.toLowerCase();
-      const known = byLowerName.get(lower);
-      byLowerName.set(lower, known === undefined || (known !== null && known.unit === unit) ? found : null);
     }
   }
+  return { byName, byLowerName, differenceNames };
 }
+const { byName, byLowerName, differenceNames } = readNames();
 
 /**
  * Finds a unit by any of its spellings, or says nothing when there is none or when the lower-case spelling

@@ -1,13 +1,20 @@
 import * as z from 'zod/mini';
 import sizesJson from '../../data/quantity/usual-sizes.json';
-import { practiceColumns, type RowOf, text } from '../sources/columns';
+import { forReaders, id, practiceColumns, type RowOf, text } from '../sources/columns';
 import { asTable } from '../sources/table';
 import { inUnit } from './scale';
 import type { Dimension } from './units';
 
 /** How small and how large a quantity of each dimension a kitchen writes down. */
 export const sizeRow = () =>
-  z.strictObject({ dimension: text(), low: z.number(), high: z.number(), unit: text(), ...practiceColumns() });
+  z.strictObject({
+    id: forReaders(id()),
+    dimension: text(),
+    low: z.number(),
+    high: z.number(),
+    unit: text(),
+    ...practiceColumns(),
+  });
 
 const rows: ReadonlyMap<string, RowOf<typeof sizeRow>> = new Map(
   asTable<RowOf<typeof sizeRow>>(sizesJson).rows.map((row) => [row.dimension, row]),

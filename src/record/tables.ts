@@ -28,6 +28,7 @@ const ids = () => z.array(id()).check(z.minLength(1));
 
 export const recordRuleRow = () =>
   z.strictObject({
+    id: id(),
     topic: z.enum(RECORD_TOPICS),
     text: text(),
     figure: some(),
@@ -35,9 +36,10 @@ export const recordRuleRow = () =>
     field: z.exactOptional(text()),
     ...sourcedColumns(),
   });
-export const mistakeRow = () => z.strictObject({ text: text(), hours: some(), ...sourcedColumns() });
+export const mistakeRow = () => z.strictObject({ id: id(), text: text(), hours: some(), ...sourcedColumns() });
 export const mavRow = () =>
   z.strictObject({
+    id: id(),
     over_g: some(),
     to_g: positive(),
     over_lb: some(),
@@ -49,17 +51,12 @@ export const mavRow = () =>
     ...sourcedColumns(),
   });
 export const tneRow = () =>
-  z.strictObject({
-    over: positive(),
-    to: some(),
-    tne_g: some(),
-    tne_percent: some(),
-    ...sourcedColumns(),
-  });
+  z.strictObject({ id: id(), over: positive(), to: some(), tne_g: some(), tne_percent: some(), ...sourcedColumns() });
 export const labelRuleRow = () =>
-  z.strictObject({ text: text(), least_lb: some(), below_lb: some(), ...sourcedColumns() });
+  z.strictObject({ id: id(), text: text(), least_lb: some(), below_lb: some(), ...sourcedColumns() });
 export const coolingRow = () =>
   z.strictObject({
+    id: id(),
     printed: text(),
     from_degF: some(),
     to_degF: positive(),
@@ -68,13 +65,15 @@ export const coolingRow = () =>
   });
 export const vitaminRow = () =>
   z.strictObject({
+    id: id(),
     place: text(),
     mean_degF: positive(),
     retention_percent: positive(),
     ...sourcedColumns(),
   });
 /** Foods of the process tables whose printed recipe holds several foods. */
-export const mixedRow = () => z.strictObject({ food: id(), forms: z.exactOptional(ids()), ...practiceColumns() });
+export const mixedRow = () =>
+  z.strictObject({ id: id(), food: id(), forms: z.exactOptional(ids()), ...practiceColumns() });
 /** Kinds of foods that are no part of a printed recipe for a single food. */
 export const addedRow = () => z.strictObject({ ...practiceColumns(), id: z.enum(KINDS) });
 
@@ -108,7 +107,7 @@ const evidenceColumns = () => ({
 export const evidenceRow = () =>
   z.union([
     z.strictObject({ ...evidenceColumns(), reason: text(), ...sourcedColumns() }),
-    z.strictObject({ ...evidenceColumns(), ...practiceColumns() }),
+    z.strictObject({ ...evidenceColumns(), ...practiceColumns(), reason: text() }),
   ]);
 
 export type MavRow = RowOf<typeof mavRow>;

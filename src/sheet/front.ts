@@ -5,7 +5,7 @@ import { TASK_KINDS } from '../plan/request/daySchedule';
 import { ruleFigures } from '../process/canningRules';
 import type { Quantity } from '../quantity/types';
 import type { Caution } from '../sources/basis';
-import { practiceColumns, type RowOf, text } from '../sources/columns';
+import { id, practiceColumns, type RowOf, text } from '../sources/columns';
 import { asTable } from '../sources/table';
 import { letter } from './clock';
 import type { Pen } from './pen';
@@ -16,6 +16,7 @@ import { say } from './words';
 
 export const besideRow = () =>
   z.strictObject({
+    id: id(),
     beside: z.exactOptional(z.enum(TASK_KINDS)),
     /** What it says, where another says the same. */
     says: z.exactOptional(text()),

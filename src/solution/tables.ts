@@ -2,38 +2,49 @@
 import * as z from 'zod/mini';
 import constantsJson from '../../data/solution/constants.json';
 import type { Basis } from '../sources/basis';
-import { id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { forReaders, id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable, basisOf, practiceBasis } from '../sources/table';
 
 const points = () => z.array(z.tuple([z.number(), z.number()])).check(z.minLength(2));
 const numbers = (least: number) => z.array(z.number()).check(z.minLength(least));
 const within = (low: number, high: number) => z.number().check(z.gte(low), z.lte(high));
 
-export const polynomialRow = () => z.strictObject({ power: z.int(), coefficients: numbers(2), ...sourcedColumns() });
+export const polynomialRow = () =>
+  z.strictObject({ id: forReaders(id()), power: z.int(), coefficients: numbers(2), ...sourcedColumns() });
 export const waterDensityRow = () =>
-  z.strictObject({ numerator: numbers(6), denominator: numbers(2), ...sourcedColumns() });
-export const indexRow = () => z.strictObject({ brix: z.number(), nD20: within(1.33, 1.54), ...sourcedColumns() });
+  z.strictObject({ id: forReaders(id()), numerator: numbers(6), denominator: numbers(2), ...sourcedColumns() });
+export const indexRow = () =>
+  z.strictObject({ id: forReaders(id()), brix: z.number(), nD20: within(1.33, 1.54), ...sourcedColumns() });
 export const correctionRow = () =>
-  z.strictObject({ temperature: z.number(), corrections: points(), ...sourcedColumns() });
+  z.strictObject({ id: forReaders(id()), temperature: z.number(), corrections: points(), ...sourcedColumns() });
 export const solubilityRow = () =>
-  z.strictObject({ temperature: z.number(), perSolution: z.number(), perWater: z.number(), ...sourcedColumns() });
-export const solubilityEquationRow = () => z.strictObject({ coefficients: numbers(5), ...sourcedColumns() });
-export const browneRow = () => z.strictObject({ brix: z.number(), rise: positive(), ...sourcedColumns() });
+  z.strictObject({
+    id: forReaders(id()),
+    temperature: z.number(),
+    perSolution: z.number(),
+    perWater: z.number(),
+    ...sourcedColumns(),
+  });
+export const solubilityEquationRow = () => z.strictObject({ id: id(), coefficients: numbers(5), ...sourcedColumns() });
+export const browneRow = () =>
+  z.strictObject({ id: forReaders(id()), brix: z.number(), rise: positive(), ...sourcedColumns() });
 export const riseEquationRow = () =>
-  z.strictObject({ constants: z.record(z.string(), z.number()), range: text(), ...sourcedColumns() });
+  z.strictObject({ id: id(), constants: z.record(z.string(), z.number()), range: text(), ...sourcedColumns() });
 export const soluteRow = () =>
   z.strictObject({
+    id: forReaders(id()),
     solute: text(),
     percent: within(0, 100),
-    molality: z.exactOptional(z.nullable(z.number())),
-    molarity: z.exactOptional(z.nullable(z.number())),
+    molality: forReaders(z.exactOptional(z.nullable(z.number()))),
+    molarity: forReaders(z.exactOptional(z.nullable(z.number()))),
     density: within(0.78, 1.5),
     nD20: within(1.32, 1.54),
     freezingDepression: z.exactOptional(z.nullable(z.number())),
     viscosity: z.exactOptional(z.nullable(z.number())),
     ...sourcedColumns(),
   });
-export const soluteNameRow = () => z.strictObject({ name: text(), names: z.array(text()), ...practiceColumns() });
+export const soluteNameRow = () =>
+  z.strictObject({ id: id(), name: text(), names: z.array(text()), ...practiceColumns() });
 export const constantRow = () => {
   const figure = { id: id(), what: text(), value: positive(), unit: text() };
   return z.union([

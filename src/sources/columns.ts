@@ -14,19 +14,37 @@ export const id = () => z.string().check(z.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/));
 /** A figure above zero. */
 export const positive = () => z.number().check(z.positive());
 
+/** What code sees of a column that is for readers: nothing. */
+export interface ForReaders {
+  readonly forReadersOnly: true;
+}
+/** The schemas of the columns that are for readers. */
+export const READERS_COLUMNS = new WeakSet<z.core.$ZodType>();
+/**
+ * A column for whoever reads or checks the table: the words of the page, why a figure is what it is. It is no part of
+ * the row's type, so that no code can read it, and the built package leaves it out (`tests/build/left-out.json`).
+ */
+export const forReaders = (schema: z.ZodMiniType): z.ZodMiniType<ForReaders, ForReaders> => {
+  READERS_COLUMNS.add(schema);
+  return schema as z.ZodMiniType<ForReaders, ForReaders>;
+};
+
 /** What every row with a source carries besides its figures. */
 export const sourcedColumns = () => ({
-  id: id(),
   source: text(),
   locator: z.string(),
   obtained: z.enum(['read', 'read-secondary', 'memory', 'computed', 'derived']),
   seen: z.exactOptional(z.enum(['original', 'reproduction', 'citation'])),
-  notes: z.exactOptional(text()),
+  notes: forReaders(z.exactOptional(text())),
 });
 
 /** What a row of common practice carries: no source, and why the figure is what it is. */
-export const practiceColumns = () => ({ id: id(), obtained: z.literal('common-practice'), reason: text() });
+export const practiceColumns = () => ({ obtained: z.literal('common-practice'), reason: forReaders(text()) });
 
-type Deep<T> = T extends object ? { readonly [Key in keyof T]: Deep<T[Key]> } : T;
-/** The type of a row, from the schema of its table; read-only to the last list. */
+type Deep<T> = T extends readonly unknown[]
+  ? { readonly [Key in keyof T]: Deep<T[Key]> }
+  : T extends object
+    ? { readonly [Key in keyof T as T[Key] extends ForReaders ? never : Key]: Deep<T[Key]> }
+    : T;
+/** The type of a row, from the schema of its table: without the columns for readers, read-only to the last list. */
 export type RowOf<Schema extends () => z.core.$ZodType> = Deep<z.output<ReturnType<Schema>>>;

@@ -5,8 +5,6 @@ export type Obtained = 'read' | 'read-secondary' | 'memory' | 'computed' | 'deri
 
 /** What every row of every table carries besides its figures. */
 export interface Sourced {
-  /** The row's own id, once in its table. */
-  readonly id: string;
   /** Id in the register of sources. */
   readonly source: string;
   /** Where in the source. */
@@ -14,22 +12,15 @@ export interface Sourced {
   readonly obtained: Obtained;
   /** What was really looked at, of a figure that was read; `read-secondary` means a citation. */
   readonly seen?: Seen;
-  readonly notes?: string;
 }
 
-/** A row of what the trade does and nobody published: it has no source, and says why. */
+/** A row of what the trade does and nobody published: it has no source; the table says why. */
 export interface Practice {
-  readonly id: string;
   readonly obtained: 'common-practice';
-  readonly reason: string;
 }
 
-/** A published table as `data/` holds it. */
+/** A published table, as far as code reads it: its title and what its columns mean are for the reader of `data/`. */
 export interface Table<Row extends Sourced | Practice = Sourced> {
-  readonly table: string;
-  readonly title: string;
-  readonly notes?: string;
-  readonly columns: Readonly<Record<string, string>>;
   readonly rows: readonly Row[];
 }
 

@@ -1,16 +1,25 @@
 /** The schemas of the tables of this module, and the constants of air by their id. */
 import * as z from 'zod/mini';
 import json from '../../data/steam/air-constants.json';
-import { positive, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { forReaders, id, positive, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable } from '../sources/table';
 
 const natural = (low: number, high: number) => z.int().check(z.gte(low), z.lte(high));
 
 export const atmosphereRow = () =>
-  z.strictObject({ symbol: text(), value: z.number(), unit: z.string(), meaning: text(), ...sourcedColumns() });
-export const saturationRow = () => z.strictObject({ i: natural(1, 10), n: z.number(), ...sourcedColumns() });
+  z.strictObject({
+    id: forReaders(id()),
+    symbol: text(),
+    value: z.number(),
+    unit: z.string(),
+    meaning: forReaders(text()),
+    ...sourcedColumns(),
+  });
+export const saturationRow = () =>
+  z.strictObject({ id: forReaders(id()), i: natural(1, 10), n: z.number(), ...sourcedColumns() });
 export const liquidRow = () =>
   z.strictObject({
+    id: forReaders(id()),
     i: natural(5, 10),
     a: z.number(),
     /** None in the first row, whose `a` has no power. */
@@ -21,6 +30,7 @@ export const liquidRow = () =>
   });
 export const saturatedRow = () =>
   z.strictObject({
+    id: forReaders(id()),
     equation: z.enum(['vapor pressure', 'liquid density', 'vapor density']),
     coefficient: z.number(),
     sixths: natural(1, 1000),
@@ -28,13 +38,14 @@ export const saturatedRow = () =>
   });
 export const moistAirRow = () =>
   z.strictObject({
+    id: forReaders(id()),
     term: z.enum(['1/T', '1', 'T', 'T^2', 'T^3', 'T^4', 'ln(T)']),
     overIce: z.number(),
     overLiquid: z.number(),
     ...sourcedColumns(),
   });
 export const airConstantRow = () =>
-  z.strictObject({ what: text(), value: positive(), unit: text(), ...sourcedColumns() });
+  z.strictObject({ id: id(), what: forReaders(text()), value: positive(), unit: text(), ...sourcedColumns() });
 
 const constants = asTable<RowOf<typeof airConstantRow>>(json).rows;
 /** A figure of `data/steam/air-constants.json`. */

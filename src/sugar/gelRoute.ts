@@ -2,7 +2,7 @@
 import * as z from 'zod/mini';
 import chemistryJson from '../../data/sugar/gel-chemistry.json';
 import type { Basis, Caution } from '../sources/basis';
-import { type RowOf, sourcedColumns, text } from '../sources/columns';
+import { id, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable, basisOf } from '../sources/table';
 import { sugarCaution } from './cautions';
 import { lawBasis, ORDINARY_SOLIDS } from './jamLaw';
@@ -10,6 +10,7 @@ import { lawBasis, ORDINARY_SOLIDS } from './jamLaw';
 export const QUANTITIES = ['pH', 'finishSolids', 'calcium', 'addedPectin', 'sag'] as const;
 export const gelRow = () =>
   z.strictObject({
+    id: id(),
     pectin: z.enum(['high-methoxyl', 'low-methoxyl', 'preserves']),
     quantity: z.enum(QUANTITIES),
     low: z.number(),

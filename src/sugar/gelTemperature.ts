@@ -6,7 +6,7 @@ import { choice, fields, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
-import { positive, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { id, positive, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable, basisOf } from '../sources/table';
 import { boilingTemperature } from '../steam/boilingTemperature';
 import { kitchenElevation } from '../words/elevation';
@@ -14,6 +14,7 @@ import { under } from './inputs';
 
 export const gelPointRow = () =>
   z.strictObject({
+    id: id(),
     /** ft */
     elevation: z.number(),
     /** degF */
@@ -21,13 +22,7 @@ export const gelPointRow = () =>
     ...sourcedColumns(),
   });
 export const gelRuleRow = () =>
-  z.strictObject({
-    rule: text(),
-    formula: text(),
-    value: positive(),
-    unit: text(),
-    ...sourcedColumns(),
-  });
+  z.strictObject({ id: id(), rule: text(), formula: text(), value: positive(), unit: text(), ...sourcedColumns() });
 type GelRuleRow = RowOf<typeof gelRuleRow>;
 const printed = asTable<RowOf<typeof gelPointRow>>(gelJson).rows;
 const rules = asTable<GelRuleRow>(rulesJson).rows;

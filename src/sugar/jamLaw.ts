@@ -5,7 +5,7 @@ import factorsJson from '../../data/sugar/fruit-factors.json';
 import fruitJson from '../../data/sugar/us-jam-fruit.json';
 import { figuresFor } from '../foods/figuresFor';
 import type { Basis } from '../sources/basis';
-import { id, positive, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { forReaders, id, positive, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable, basisOf } from '../sources/table';
 
 export const PRODUCTS = [
@@ -27,13 +27,14 @@ const percent = () => z.exactOptional(z.number().check(z.gte(0), z.lte(100)));
 const some = () => z.exactOptional(positive());
 export const lawRow = () =>
   z.strictObject({
+    id: id(),
     rule: text(),
     place: text(),
     law: text(),
     products: z.array(z.enum(PRODUCTS)).check(z.minLength(1)),
     fruits: z.enum(['any', 'other', 'group-1', 'group-2', 'named']),
     foods: z.exactOptional(z.array(id()).check(z.minLength(1))),
-    printed: z.exactOptional(z.array(text())),
+    printed: forReaders(z.exactOptional(z.array(text()))),
     fruitParts: some(),
     sweetenerParts: some(),
     solidsLeast: percent(),
@@ -42,8 +43,9 @@ export const lawRow = () =>
     ...sourcedColumns(),
   });
 export const usFruitRow = () =>
-  z.strictObject({ food: id(), printed: text(), group: z.literal([1, 2]), ...sourcedColumns() });
-export const factorRow = () => z.strictObject({ food: id(), printed: text(), factor: positive(), ...sourcedColumns() });
+  z.strictObject({ id: id(), food: id(), printed: forReaders(text()), group: z.literal([1, 2]), ...sourcedColumns() });
+export const factorRow = () =>
+  z.strictObject({ id: id(), food: id(), printed: forReaders(text()), factor: positive(), ...sourcedColumns() });
 export type LawRow = RowOf<typeof lawRow>;
 export type FactorRow = RowOf<typeof factorRow>;
 const laws = asTable<LawRow>(lawJson).rows;

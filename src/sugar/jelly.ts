@@ -11,7 +11,7 @@ import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, derived } from '../sources/basis';
 import { caution } from '../sources/cautions';
-import { id, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { forReaders, id, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { type NotKnown, notKnown } from '../sources/no';
 import { asTable, basisOf } from '../sources/table';
 import { raw as rawWord } from '../words/raw';
@@ -25,6 +25,7 @@ const TESTS = ['one lump', 'several lumps', 'flakes', 'most juices', 'cooking te
 const ends = () => z.tuple([z.number().check(z.gte(0)), z.number()]);
 export const sugarForJuiceRow = () =>
   z.strictObject({
+    id: id(),
     result: z.enum(TESTS),
     sugar: z.number(),
     atMost: z.exactOptional(z.literal(true)),
@@ -32,8 +33,9 @@ export const sugarForJuiceRow = () =>
   });
 export const jellyJuiceRow = () =>
   z.strictObject({
+    id: id(),
     food: id(),
-    printed: text(),
+    printed: forReaders(text()),
     waterPerPound: ends(),
     simmer: ends(),
     sugarPerJuice: ends(),

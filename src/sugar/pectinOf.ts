@@ -8,7 +8,7 @@ import { isWithin } from '../foods/isWithin';
 import { narrowerOf } from '../foods/lookUpFood';
 import { nameOf } from '../foods/tables';
 import { type Basis, derived } from '../sources/basis';
-import { id, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { forReaders, id, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { type NotKnown, notKnown } from '../sources/no';
 import { asTable, basisOf } from '../sources/table';
 
@@ -17,7 +17,7 @@ const linked = () => ({ id: id(), food: id(), form: z.exactOptional(id()), print
 export const pectinClassRow = () =>
   z.strictObject({
     ...linked(),
-    place: z.exactOptional(text()),
+    place: forReaders(z.exactOptional(text())),
     group: z.literal([1, 2, 3]),
     secondCopyOnly: z.exactOptional(z.literal(true)),
     ...sourcedColumns(),

@@ -7,7 +7,7 @@ import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { REFERENCE_TEMPERATURE } from '../solution/fields';
 import { densityAt } from '../solution/sucroseDensity';
-import { positive, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { id, positive, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable } from '../sources/table';
 import { cupOf } from './sweeteners';
 
@@ -17,6 +17,7 @@ export type SyrupStrength = (typeof STRENGTHS)[number];
 
 export const canningSyrupRow = () =>
   z.strictObject({
+    id: id(),
     strength: z.enum(STRENGTHS),
     percent: positive(),
     water9Pints: positive(),
@@ -28,6 +29,7 @@ export const canningSyrupRow = () =>
   });
 export const freezingSyrupRow = () =>
   z.strictObject({
+    id: id(),
     strength: z.enum(STRENGTHS),
     percent: positive(),
     sugarCups: positive(),

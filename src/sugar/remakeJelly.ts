@@ -6,7 +6,7 @@ import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
-import { positive, type RowOf, sourcedColumns } from '../sources/columns';
+import { id, positive, type RowOf, sourcedColumns } from '../sources/columns';
 import { asTable, basisOf } from '../sources/table';
 import { volume } from '../words/volume';
 import { sugarCaution } from './cautions';
@@ -14,6 +14,7 @@ import { juiceAtATime, potBasis, potRule } from './potRules';
 
 export const remakeRow = () =>
   z.strictObject({
+    id: id(),
     pectin: z.enum(PECTINS),
     sugar: z.number(),
     water: z.number(),

@@ -6,7 +6,7 @@ import { fields, optional, readInput } from '../quantity/fields';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
-import { positive, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { id, positive, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable, basisOf } from '../sources/table';
 import { elevation } from '../words/elevation';
 import { temperature } from '../words/temperature';
@@ -15,6 +15,7 @@ import { potBasis, potRule } from './potRules';
 
 export const stageRow = () =>
   z.strictObject({
+    id: id(),
     stage: text(),
     /** degF */
     low: positive(),

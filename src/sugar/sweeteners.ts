@@ -5,13 +5,14 @@ import { readFood } from '../foods/fields';
 import { nameOf } from '../foods/tables';
 import { reading } from '../quantity/fields';
 import type { Basis } from '../sources/basis';
-import { id, positive, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { forReaders, id, positive, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable, basisOf } from '../sources/table';
 
 export const sweetenerRow = () =>
   z.strictObject({
+    id: id(),
     food: id(),
-    printed: text(),
+    printed: forReaders(text()),
     /** Dissolved solids, g in 100 g. */
     solids: positive(),
     sugars: positive(),

@@ -3,7 +3,7 @@
  * themselves run in the tests only. Internal.
  */
 import * as z from 'zod/mini';
-import { id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
+import { forReaders, id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { ISOTHERM_MODELS } from './isothermModels';
 
 const number = () => z.number();
@@ -32,11 +32,19 @@ const limits = () => ({
 /** The schema of a row, by the name of its table. */
 export const tables = {
   'activity-bands': () =>
-    z.strictObject({ low: share(), high: share(), inhibited_below: text(), foods: text(), ...sourcedColumns() }),
-  assumptions: () => z.strictObject({ value: number(), what: text(), ...practiceColumns() }),
-  'dried-from': () => z.strictObject({ food: id(), from: id(), ...practiceColumns() }),
+    z.strictObject({
+      id: forReaders(id()),
+      low: share(),
+      high: share(),
+      inhibited_below: text(),
+      foods: text(),
+      ...sourcedColumns(),
+    }),
+  assumptions: () => z.strictObject({ id: id(), value: number(), what: forReaders(text()), ...practiceColumns() }),
+  'dried-from': () => z.strictObject({ id: forReaders(id()), food: id(), from: id(), ...practiceColumns() }),
   'extended-debye-huckel': () =>
     z.strictObject({
+      id: forReaders(id()),
       salt: text(),
       A: number(),
       B: number(),
@@ -49,15 +57,17 @@ export const tables = {
     }),
   'food-water-activity': () =>
     z.strictObject({
+      id: forReaders(id()),
       ...linked(),
       low: share(),
       high: share(),
-      printed_activity: text(),
+      printed_activity: forReaders(text()),
       moisture_pct: z.exactOptional(pair()),
       ...sourcedColumns(),
     }),
   glycerol: () =>
     z.strictObject({
+      id: forReaders(id()),
       a12: number(),
       a21: number(),
       b12: number(),
@@ -68,36 +78,53 @@ export const tables = {
       t_max_K: number(),
       ...sourcedColumns(),
     }),
-  grover: () => z.strictObject({ ...named(), ingredient: text(), E: z.number().check(z.gte(0)), ...sourcedColumns() }),
-  'growth-by-law': () => z.strictObject({ organism: text(), limit: id(), ...practiceColumns() }),
+  grover: () =>
+    z.strictObject({
+      id: forReaders(id()),
+      ...named(),
+      ingredient: text(),
+      E: z.number().check(z.gte(0)),
+      ...sourcedColumns(),
+    }),
+  'growth-by-law': () => z.strictObject({ id: forReaders(id()), organism: text(), limit: id(), ...practiceColumns() }),
   'growth-limits': () =>
-    z.strictObject({ ...limits(), aw_opt: maybe(), pH_opt: z.nullable(text()), ...sourcedColumns() }),
+    z.strictObject({
+      id: forReaders(id()),
+      ...limits(),
+      aw_opt: maybe(),
+      pH_opt: z.nullable(text()),
+      ...sourcedColumns(),
+    }),
   'growth-limits-groups': () =>
     z.strictObject({
+      id: forReaders(id()),
       organism: text(),
       kind: z.enum(['pathogen', 'bacterium', 'yeast', 'mold']),
       aw_min_low: share(),
       aw_min_high: share(),
-      printed: z.tuple([text(), text()]),
+      printed: forReaders(z.tuple([text(), text()])),
       ...sourcedColumns(),
     }),
   'growth-limits-older': () =>
     z.strictObject({
+      id: forReaders(id()),
       ...limits(),
-      printed: z.strictObject({ aw: z.string(), pH: z.string(), t_degC: z.string() }),
+      printed: forReaders(z.strictObject({ aw: z.string(), pH: z.string(), t_degC: z.string() })),
       ...sourcedColumns(),
     }),
-  'growth-limits-others': () => z.strictObject({ ...limits(), ...sourcedColumns() }),
+  'growth-limits-others': () => z.strictObject({ id: forReaders(id()), ...limits(), ...sourcedColumns() }),
   'isotherm-equations': () =>
     z.strictObject({
+      id: id(),
       model: text(),
-      formula: text(),
-      inverse: z.string(),
+      formula: forReaders(text()),
+      inverse: forReaders(z.string()),
       activities: z.nullable(pair()),
       ...sourcedColumns(),
     }),
   'isotherm-points': () =>
     z.strictObject({
+      id: forReaders(id()),
       ...ofFood(),
       temperature_degC: number(),
       aw: share(),
@@ -106,6 +133,7 @@ export const tables = {
     }),
   isotherms: () =>
     z.strictObject({
+      id: id(),
       ...ofFood(),
       state: z.string(),
       model: z.enum(ISOTHERM_MODELS),
@@ -117,9 +145,10 @@ export const tables = {
     }),
   models: () =>
     z.strictObject({
+      id: id(),
       equation: text(),
-      variables: text(),
-      validity: text(),
+      variables: forReaders(text()),
+      validity: forReaders(text()),
       least_activity: z.exactOptional(share()),
       least_E: z.exactOptional(positive()),
       most_E: z.exactOptional(positive()),
@@ -128,6 +157,7 @@ export const tables = {
     }),
   monolayers: () =>
     z.strictObject({
+      id: forReaders(id()),
       ...ofFood(),
       state: z.string(),
       model: z.enum(['BET', 'GAB']),
@@ -137,6 +167,7 @@ export const tables = {
     }),
   norrish: () =>
     z.strictObject({
+      id: forReaders(id()),
       solute: text(),
       K: number(),
       uncertainty: z.nullable(z.number().check(z.gte(0))),
@@ -144,9 +175,16 @@ export const tables = {
       ...sourcedColumns(),
     }),
   'norrish-log10': () =>
-    z.strictObject({ solute: text(), k_log10: number(), K_natural: number(), ...sourcedColumns() }),
+    z.strictObject({
+      id: forReaders(id()),
+      solute: text(),
+      k_log10: number(),
+      K_natural: number(),
+      ...sourcedColumns(),
+    }),
   pitzer: () =>
     z.strictObject({
+      id: forReaders(id()),
       set: text(),
       salt: text(),
       beta0: number(),
@@ -158,6 +196,7 @@ export const tables = {
     }),
   'salt-bands': () =>
     z.strictObject({
+      id: forReaders(id()),
       low: share(),
       high: share(),
       aw: text(),
@@ -169,9 +208,18 @@ export const tables = {
       ...sourcedColumns(),
     }),
   'salt-cubic-fits': () =>
-    z.strictObject({ salt: text(), A0: number(), A1: number(), A2: number(), A3: number(), ...sourcedColumns() }),
+    z.strictObject({
+      id: forReaders(id()),
+      salt: text(),
+      A0: number(),
+      A1: number(),
+      A2: number(),
+      A3: number(),
+      ...sourcedColumns(),
+    }),
   'salt-exponential-fits': () =>
     z.strictObject({
+      id: forReaders(id()),
       salt: text(),
       compound: text(),
       t_min_degC: number(),
@@ -181,10 +229,12 @@ export const tables = {
       rh25_pct: number(),
       ...sourcedColumns(),
     }),
-  'salt-log-fits': () => z.strictObject({ salt: text(), k1: number(), k2: number(), ...sourcedColumns() }),
-  'salt-names': () => z.strictObject({ ...named(), ...sourcedColumns() }),
+  'salt-log-fits': () =>
+    z.strictObject({ id: forReaders(id()), salt: text(), k1: number(), k2: number(), ...sourcedColumns() }),
+  'salt-names': () => z.strictObject({ id: forReaders(id()), ...named(), ...sourcedColumns() }),
   'saturated-salts': () =>
     z.strictObject({
+      id: forReaders(id()),
       salt: text(),
       t_degC: number(),
       rh_pct: z.number().check(z.gte(0), z.lte(100)),
@@ -194,6 +244,7 @@ export const tables = {
     }),
   'saturated-salts-recalled': () =>
     z.strictObject({
+      id: forReaders(id()),
       salt: text(),
       t_degC: number(),
       rh_pct: z.number().check(z.gte(0), z.lte(100)),
@@ -201,6 +252,7 @@ export const tables = {
     }),
   solubility: () =>
     z.strictObject({
+      id: forReaders(id()),
       solute: text(),
       t_degC: number(),
       mass_pct: z.number().check(z.gte(0), z.lte(100)),
@@ -208,12 +260,14 @@ export const tables = {
     }),
   'solute-mixtures': () =>
     z.strictObject({
+      id: id(),
       ...named(),
       parts: z.array(z.strictObject({ solute: id(), share: share() })).check(z.minLength(2)),
       ...sourcedColumns(),
     }),
   solutes: () =>
     z.strictObject({
+      id: id(),
       ...named(),
       ions: z.number().check(z.int(), z.gt(0)),
       M_g_mol: positive(),
@@ -222,6 +276,7 @@ export const tables = {
     }),
   'sucrose-equations': () =>
     z.strictObject({
+      id: id(),
       equation: text(),
       constants: z.record(z.string(), z.number()),
       range: text(),
@@ -231,6 +286,7 @@ export const tables = {
     }),
   'sugar-moisture': () =>
     z.strictObject({
+      id: forReaders(id()),
       ...ofFood(),
       state: text(),
       points: z.array(pair()).check(z.minLength(1)),
@@ -239,6 +295,7 @@ export const tables = {
     }),
   tcs: () =>
     z.strictObject({
+      id: forReaders(id()),
       table: z.enum(['A', 'B']),
       aw: text(),
       aw_to: number(),

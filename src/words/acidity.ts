@@ -1,7 +1,7 @@
 /** The word `acidity`: `acid` (pH 4.6 and below) or `low-acid` (above it). */
 import * as z from 'zod/mini';
 import acidityTable from '../../data/words/acidities.json';
-import { practiceColumns, type RowOf } from '../sources/columns';
+import { forReaders, id, practiceColumns, type RowOf } from '../sources/columns';
 import { asTable } from '../sources/table';
 import { type Choices, choiceField, readChoice, spelledColumns } from './choices';
 import { word } from './word';
@@ -10,7 +10,8 @@ import { word } from './word';
 export const ACIDITIES = ['acid', 'low-acid'] as const;
 export type Acidity = (typeof ACIDITIES)[number];
 
-export const acidityColumns = () => z.strictObject({ ...spelledColumns(ACIDITIES), ...practiceColumns() });
+export const acidityColumns = () =>
+  z.strictObject({ id: forReaders(id()), ...spelledColumns(ACIDITIES), ...practiceColumns() });
 export const acidityRows = asTable<RowOf<typeof acidityColumns>>(acidityTable).rows;
 
 const CHOICES: Choices<Acidity> = { what: 'an acidity', rows: acidityRows, allowed: ACIDITIES };

@@ -7,7 +7,7 @@ import { fields, length, optional, readInput, reading, volume } from '../quantit
 import { parseQuantity } from '../quantity/parseQuantity';
 import { toDecimalIn, valueIn } from '../quantity/scale';
 import type { LengthInput, Quantity, VolumeInput } from '../quantity/types';
-import { type RowOf, sourcedColumns, text } from '../sources/columns';
+import { forReaders, id, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable } from '../sources/table';
 import { isNumbered, plainJar, sayMouth, volumeText } from './jarText';
 import { type JarMouth, mouth } from './mouth';
@@ -16,6 +16,7 @@ import { type WordMeaning, word } from './word';
 /** A size of home-canning jars, from the smallest up. */
 export const jarSizeColumns = () =>
   z.strictObject({
+    id: forReaders(id()),
     name: text(),
     synonyms: z.array(text()).check(z.minLength(1)),
     plural: text(),

@@ -1,7 +1,7 @@
 /** The word `method`: the canner, one of four; the gauge of a pressure canner must be named. */
 import * as z from 'zod/mini';
 import methodTable from '../../data/words/methods.json';
-import { practiceColumns, type RowOf, text } from '../sources/columns';
+import { forReaders, id, practiceColumns, type RowOf, text } from '../sources/columns';
 import { asTable } from '../sources/table';
 import { type Choices, choiceField, readChoice, spelledColumns } from './choices';
 import { word } from './word';
@@ -13,6 +13,7 @@ export type CanningMethod = (typeof METHODS)[number];
 
 export const methodColumns = () =>
   z.strictObject({
+    id: forReaders(id()),
     ...spelledColumns([...METHODS, 'pressure canner']),
     asks: z.exactOptional(z.array(text()).check(z.minLength(2))),
     question: z.exactOptional(text()),

@@ -1,7 +1,7 @@
 /** The word `mouth`: the opening of a canning jar, regular or wide. */
 import * as z from 'zod/mini';
 import mouthTable from '../../data/words/mouths.json';
-import { type RowOf, sourcedColumns, text } from '../sources/columns';
+import { forReaders, id, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable } from '../sources/table';
 import { type Choices, choiceField, readChoice, spelledColumns } from './choices';
 import { word } from './word';
@@ -12,6 +12,7 @@ export type JarMouth = (typeof MOUTHS)[number];
 
 export const mouthColumns = () =>
   z.strictObject({
+    id: forReaders(id()),
     ...spelledColumns(MOUTHS),
     /** Diameter of the opening as printed: a kitchen fraction. */
     opening_in: text(),

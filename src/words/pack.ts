@@ -1,7 +1,7 @@
 /** The word `pack`: how food goes into the jar, hot or raw; `not stated` where the page of the process does not say. */
 import * as z from 'zod/mini';
 import packTable from '../../data/words/packs.json';
-import { practiceColumns, type RowOf } from '../sources/columns';
+import { forReaders, id, practiceColumns, type RowOf } from '../sources/columns';
 import { asTable } from '../sources/table';
 import { type Choices, choiceField, readChoice, spelledColumns } from './choices';
 import { word } from './word';
@@ -13,7 +13,8 @@ export type Pack = 'hot' | 'raw';
 /** A pack, or that the page names none. */
 export type AnyPack = (typeof PACKS)[number];
 
-export const packColumns = () => z.strictObject({ ...spelledColumns(PACKS), ...practiceColumns() });
+export const packColumns = () =>
+  z.strictObject({ id: forReaders(id()), ...spelledColumns(PACKS), ...practiceColumns() });
 export const packRows = asTable<RowOf<typeof packColumns>>(packTable).rows;
 
 const CHOICES: Choices<AnyPack> = { what: 'a pack', rows: packRows, allowed: PACKS };

@@ -1,8 +1,8 @@
 /** Writes docs/sources-seen.md: which documents the heat processes and the recipes rest on, and how each was seen. */
 import { writeFileSync } from 'node:fs';
 import { processRows } from '../../src/process/tables';
-import { RECIPES } from '../../src/recipes/rows/rows';
 import { sources } from '../../src/sources/index';
+import { seenByRecipe } from '../helpers/seenIn';
 import { cellsOf, secondChecks } from '../process/witnessing';
 
 export const PAGE = 'docs/sources-seen.md';
@@ -36,7 +36,6 @@ export function resting(): Resting[] {
     found.set(key, entry);
   };
   for (const { source, seen } of processRows) add(source, seen, 'rows');
-  const seenByRecipe = new Map(RECIPES.map((row) => [row.id, 'seenIn' in row ? row.seenIn : []]));
   for (const seenIn of seenByRecipe.values()) for (const { document, seen } of seenIn) add(document, seen, 'recipes');
   const register = new Map(sources().map(({ id, seen }) => [id, seen]));
   for (const [row, source, recipe] of linesRead()) {

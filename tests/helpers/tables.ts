@@ -1,7 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import * as z from 'zod';
+import { READERS_COLUMNS } from '../../src/sources/columns';
 import { sources } from '../../src/sources/index';
+import { LEFT_OUT } from '../build/shipped';
 
 /** What every row carries besides its figures. */
 export const sourced = {
@@ -20,6 +22,31 @@ export const readTable = (module: string, name: string): any =>
 /** The ids of the register. */
 export const knownSources: ReadonlySet<string> = new Set(sources().map(({ id }) => id));
 
+/** The paths of the columns of a row that are for readers: `seenIn`, `steps[].notes`. */
+function forReadersIn(schema: z.core.$ZodType, path = ''): string[] {
+  if (READERS_COLUMNS.has(schema)) return [path];
+  const { shape, element, innerType, options } = (schema as { _zod: { def: unknown } })._zod.def as {
+    readonly shape?: Readonly<Record<string, z.core.$ZodType>>;
+    readonly element?: z.core.$ZodType;
+    readonly innerType?: z.core.$ZodType;
+    readonly options?: readonly z.core.$ZodType[];
+  };
+  const found = [
+    ...Object.entries(shape ?? {}).flatMap(([name, each]) =>
+      forReadersIn(each, path === '' ? name : `${path}.${name}`),
+    ),
+    ...(element === undefined ? [] : forReadersIn(element, `${path}[]`)),
+    ...(innerType === undefined ? [] : forReadersIn(innerType, path)),
+    ...(options ?? []).flatMap((each) => forReadersIn(each, path)),
+  ];
+  return [...new Set(found)].sort();
+}
+
+/** The built package leaves out of a table the columns that its schema has for readers, and no other. */
+export function expectLeftOut(table: string, row: z.core.$ZodType): void {
+  expect(LEFT_OUT[table] ?? [], 'tests/build/left-out.json').toEqual(forReadersIn(row));
+}
+
 /** Every table of a module has the shape its schema says, a registered source in each row, and explained columns. */
 export function checkTables(module: string, rows: Readonly<Record<string, z.core.$ZodType>>): void {
   describe.each(Object.entries(rows))(`table ${module}/%s`, (name, row) => {
@@ -37,6 +64,8 @@ export function checkTables(module: string, rows: Readonly<Record<string, z.core
         if (obtained !== 'common-practice') expect(knownSources).toContain(source);
       }
     });
+
+    test('the built package leaves out its columns for readers', () => expectLeftOut(`${module}/${name}`, row));
 
     test('every column is explained', () => {
       const used = new Set<string>(table.rows.flatMap((entry: object) => Object.keys(entry)));

@@ -18,7 +18,7 @@ if ! command -v jupyter-nbconvert > /dev/null; then
   apt-get update -qq
   apt-get install -y -qq --no-install-recommends jupyter-nbconvert > /dev/null
 fi
-[ -f dist/index.js ] || npx tsup --no-dts --silent
+[ -f dist/index.js ] || npm run --silent build:js
 
 # the binary itself: a script around it would not pass on the signals that stop a kernel
 deno="$(ls "$PWD"/node_modules/@deno/*/deno | head -n 1)"

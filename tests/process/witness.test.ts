@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { testedProcess } from '../../src/process/index';
 import { type ProcessRow, processRecipeRows, processRows } from '../../src/process/tables';
 import { RECIPES } from '../../src/recipes/rows/rows';
+import { seenByRecipe } from '../helpers/seenIn';
 import { expectListed } from '../helpers/shrinking';
 import { checksOf } from './printed';
 import {
@@ -72,7 +73,9 @@ describe('every served cell (row, listed jar, band)', () => {
 
 describe('every recipe that ends in a process', () => {
   const ending = RECIPES.flatMap((row) =>
-    'seenIn' in row && row.keeps.some((keep) => 'process' in keep) ? [row] : [],
+    seenByRecipe.has(row.id) && row.keeps.some((keep) => 'process' in keep)
+      ? [{ id: row.id, seenIn: seenByRecipe.get(row.id) ?? [] }]
+      : [],
   );
 
   test('there is one for each process', () => {

@@ -10,9 +10,10 @@ import * as weights from '../../src/produce/weights/tables';
 import { guideQuart } from '../../src/produce/yields/printed';
 import * as yields from '../../src/produce/yields/tables';
 import { known } from '../helpers/known';
+import { expectLeftOut } from '../helpers/tables';
 
 const { cutRows, servesFor } = forms;
-const { canningRows, customaryRows, sievedRows } = yields;
+const { canningRows, sievedRows } = yields;
 const { kitchenWeights, preservedWeights, rawWeights } = weights;
 
 const rows = {
@@ -56,6 +57,7 @@ describe('each table is as its schema says', () => {
     expect(table.table).toBe(name);
     const parsed = z.array(schema() as unknown as z.ZodType).safeParse(table.rows);
     expect(parsed.success ? [] : parsed.error.issues.slice(0, 5)).toEqual([]);
+    expectLeftOut(`produce/${name}`, schema());
   });
 
   test('and every table of the folder has one', () => {
@@ -152,7 +154,7 @@ describe('the figures', () => {
   });
 
   test('quarts from a container and pounds a quart are of one size in the table of customary weights', () => {
-    for (const { lb, quarts: from, lbPerQuart, food: of, notes } of customaryRows) {
+    for (const { lb, quarts: from, lbPerQuart, food: of, notes } of read('containers-customary.json').rows) {
       if (from === undefined || lbPerQuart === undefined || notes !== undefined) continue;
       const [least, most] = lbPerQuart;
       expect(from[0], of).toBeLessThan((lb[1] / least) * 1.05);

@@ -3,12 +3,13 @@ import * as z from 'zod/mini';
 import { toDecimalIn } from '../../src/quantity/scale';
 import { DIMENSIONS } from '../../src/quantity/units';
 import { sizeRow } from '../../src/quantity/usualSize';
-import { sourcedColumns, text } from '../../src/sources/columns';
+import { forReaders, id, sourcedColumns, text } from '../../src/sources/columns';
 import { checkTables, readTable } from '../helpers/tables';
 
 /** Read by the tests only: the definitions that the units are checked against. */
 const factorRow = () =>
   z.strictObject({
+    id: forReaders(id()),
     unit: text(),
     to: text(),
     factor: text(),

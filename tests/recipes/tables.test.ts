@@ -9,6 +9,7 @@ import { packageRow } from '../../src/recipes/pectin';
 import { operationRow, type RecipeRow, recipeRow } from '../../src/recipes/rows/tables';
 import { atHandRow, lackRow } from '../../src/recipes/ways/lacking';
 import { orderRow } from '../../src/recipes/ways/order';
+import { seenByRecipe } from '../helpers/seenIn';
 import { checkTables, dataFolder, knownSources, readTable } from '../helpers/tables';
 
 const FILES = readdirSync(dataFolder('recipes'))
@@ -130,7 +131,7 @@ describe('every recipe', () => {
     expect(wrong(({ cautions: named = [] }) => named.filter((id) => !cautions.has(id)))).toEqual([]);
     expect(
       wrong(({ readings = [], ...row }) =>
-        [...('seenIn' in row ? row.seenIn : []), ...readings]
+        [...(seenByRecipe.get(row.id) ?? []), ...readings]
           .map(({ document }) => document)
           .filter((id) => !knownSources.has(id)),
       ),

@@ -1,9 +1,9 @@
 import { describe, expect, expectTypeOf, test } from 'vitest';
 import * as z from 'zod/mini';
-import { positive, practiceColumns, type RowOf, sourcedColumns, text } from '../../src/sources/columns';
+import { id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../../src/sources/columns';
 import type { Practice, Sourced } from '../../src/sources/table';
 
-const row = () => z.strictObject({ range: z.tuple([positive(), positive()]), ...sourcedColumns() });
+const row = () => z.strictObject({ id: id(), range: z.tuple([positive(), positive()]), ...sourcedColumns() });
 const good = { id: 'dip-1', range: [1, 2], source: 'nchfp-dry', locator: '', obtained: 'read', seen: 'original' };
 
 describe('the columns of a row', () => {
@@ -21,7 +21,7 @@ describe('the columns of a row', () => {
     }
   });
   test('of common practice take a reason', () => {
-    const practice = z.strictObject({ what: text(), ...practiceColumns() });
+    const practice = z.strictObject({ id: id(), what: text(), ...practiceColumns() });
     const line = { id: 'tap', what: 'a tap', obtained: 'common-practice', reason: 'between winter and summer' };
     expect(z.safeParse(practice, line).success).toBe(true);
     expect(z.safeParse(practice, { ...line, reason: '' }).success).toBe(false);

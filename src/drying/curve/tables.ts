@@ -4,12 +4,12 @@ import diffusivityTable from '../../../data/drying/curve/diffusivity.json';
 import modelTable from '../../../data/drying/curve/kinetics-models.json';
 import thinLayerTable from '../../../data/drying/curve/thin-layer.json';
 import type { Basis } from '../../sources/basis';
-import { type RowOf, sourcedColumns } from '../../sources/columns';
+import { forReaders, id, type RowOf, sourcedColumns } from '../../sources/columns';
 import { asTable, basisOf } from '../../sources/table';
 import { endsColumn, rowOf } from '../rows';
 
 /** The formula of a model. */
-export const modelRow = () => z.strictObject({ model: z.string(), formula: z.string(), ...sourcedColumns() });
+export const modelRow = () => z.strictObject({ id: id(), model: z.string(), formula: z.string(), ...sourcedColumns() });
 export type ModelRow = RowOf<typeof modelRow>;
 const modelRows = asTable<ModelRow>(modelTable).rows;
 /** The basis line of a model, by its id. */
@@ -21,8 +21,9 @@ export const modelBasis = (wanted: string, of: string): Basis => {
 /** The constants of a model in a study. */
 export const thinLayerRow = () =>
   z.strictObject({
+    id: id(),
     food: z.string(),
-    printed: z.string(),
+    printed: forReaders(z.string()),
     model: z.string(),
     formula: z.string(),
     a: z.exactOptional(z.number()),
@@ -48,6 +49,7 @@ const tried = () => z.array(z.number()).check(z.minLength(1));
 /** What a study of drying found. */
 export const studyRow = () =>
   z.strictObject({
+    id: id(),
     food: z.exactOptional(z.string()),
     foods: z.exactOptional(z.array(z.string())),
     form: z.exactOptional(z.string()),

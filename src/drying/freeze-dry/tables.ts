@@ -5,7 +5,7 @@ import freezeDryingTable from '../../../data/drying/freeze-dry/freeze-drying.jso
 import fruitTable from '../../../data/drying/freeze-dry/glass-transition-fruit.json';
 import sugarTable from '../../../data/drying/freeze-dry/glass-transition-sugars.json';
 import formulaTable from '../../../data/drying/freeze-dry/gordon-taylor.json';
-import { positive, type RowOf, sourcedColumns } from '../../sources/columns';
+import { forReaders, id, positive, type RowOf, sourcedColumns } from '../../sources/columns';
 import { asTable } from '../../sources/table';
 import { endsColumn, foodColumns, itemRow, rowOf } from '../rows';
 
@@ -15,14 +15,15 @@ const several = () => z.exactOptional(z.array(z.number()).check(z.minLength(1)))
 /** A published time or condition of freeze-drying. */
 export const freezeDryingRow = () =>
   z.strictObject({
+    id: id(),
     food: z.exactOptional(z.string()),
     foods: z.exactOptional(z.array(z.string())),
     form: z.exactOptional(z.string()),
-    printed: z.string(),
+    printed: forReaders(z.string()),
     what: z.exactOptional(z.string()),
     sublimationShare: z.exactOptional(z.number().check(z.positive(), z.maximum(1))),
     thickness_mm: z.exactOptional(positive()),
-    formula: z.exactOptional(z.string()),
+    formula: forReaders(z.exactOptional(z.string())),
     hours_to_4_percent: maybe(),
     hours_total: z.exactOptional(z.union([z.number(), endsColumn()])),
     hours_low: maybe(),
@@ -44,13 +45,15 @@ const freezeDryingRows = asTable<FreezeDryingRow>(freezeDryingTable).rows;
 export const freezeDrying = (wanted: string): FreezeDryingRow => rowOf(freezeDryingRows, wanted);
 
 /** A collapse temperature. */
-export const collapseRow = () => z.strictObject({ ...foodColumns(), Tc_degC: endsColumn(), ...sourcedColumns() });
+export const collapseRow = () =>
+  z.strictObject({ id: id(), ...foodColumns(), Tc_degC: endsColumn(), ...sourcedColumns() });
 export type CollapseRow = RowOf<typeof collapseRow>;
 export const collapseRows = asTable<CollapseRow>(collapseTable).rows;
 
 /** The glass transition of a food. */
 export const glassFruitRow = () =>
   z.strictObject({
+    id: id(),
     ...foodColumns(),
     Tgs_degC: z.exactOptional(z.nullable(z.number())),
     k: z.exactOptional(z.nullable(z.number())),
@@ -68,6 +71,7 @@ export const glassFruitRows = asTable<GlassFruitRow>(fruitTable).rows;
 /** The glass transition of a dry sugar. */
 export const glassSugarRow = () =>
   z.strictObject({
+    id: id(),
     food: z.string(),
     sugar: z.string(),
     Tg_degC: z.number(),

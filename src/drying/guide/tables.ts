@@ -11,7 +11,7 @@ import rehydrationTable from '../../../data/drying/guide/rehydration.json';
 import rehydrationGeneralTable from '../../../data/drying/guide/rehydration-general.json';
 import settingsTable from '../../../data/drying/guide/settings.json';
 import yieldTable from '../../../data/drying/guide/yields.json';
-import { positive, type RowOf, sourcedColumns } from '../../sources/columns';
+import { forReaders, id, positive, type RowOf, sourcedColumns } from '../../sources/columns';
 import { asTable } from '../../sources/table';
 import { endsColumn, foodColumns, type ItemRow, itemRow, numberOf, rowOf } from '../rows';
 
@@ -21,6 +21,7 @@ const minutesColumn = () => z.nullable(endsColumn());
 /** One publication's line for one food. */
 export const guideRow = () =>
   z.strictObject({
+    id: id(),
     food: z.string(),
     forms: z.exactOptional(z.array(z.string()).check(z.minLength(1))),
     printed: z.string(),
@@ -35,6 +36,7 @@ export const guideRow = () =>
     hours: z.nullable(endsColumn()),
     drynessTest: z.nullable(z.string()),
     ...sourcedColumns(),
+    notes: z.exactOptional(z.string()),
   });
 export type GuideRow = RowOf<typeof guideRow>;
 export const guideRows = asTable<GuideRow>(guideTable).rows;
@@ -42,6 +44,7 @@ export const guideRows = asTable<GuideRow>(guideTable).rows;
 /** What fresh produce gives dried. */
 export const yieldRow = () =>
   z.strictObject({
+    id: id(),
     ...foodColumns(),
     fresh_lb: z.exactOptional(z.number()),
     dried_lb: z.exactOptional(endsColumn()),
@@ -59,6 +62,7 @@ export const yieldRows = asTable<YieldRow>(yieldTable).rows;
 /** A food that holds much fat. */
 export const fatRow = () =>
   z.strictObject({
+    id: id(),
     ...foodColumns(),
     fat_percent: z.number().check(z.positive(), z.maximum(100)),
     ...sourcedColumns(),
@@ -69,6 +73,7 @@ export const fatRows = asTable<FatRow>(fatTable).rows;
 /** A reading of a dip. */
 export const dipRow = () =>
   z.strictObject({
+    id: id(),
     name: z.string(),
     synonyms: z.array(z.string()),
     ingredients: z.array(
@@ -83,6 +88,7 @@ export const dipRow = () =>
     fruit_lb: z.exactOptional(z.number()),
     sulfite: z.boolean(),
     ...sourcedColumns(),
+    notes: z.exactOptional(z.string()),
   });
 export type DipRow = RowOf<typeof dipRow>;
 export const dipRows = asTable<DipRow>(pretreatmentTable).rows;
@@ -97,11 +103,12 @@ export const leatherItem = (wanted: string): LeatherRow => rowOf(leatherRows, wa
 /** Hours of leather by its thickness. */
 export const leatherHoursRow = () =>
   z.strictObject({
+    id: id(),
     where: z.enum(['dryer', 'oven']),
     thickness_in: z.number().check(z.positive(), z.maximum(0.25)),
     mean_in: z.exactOptional(positive()),
     food: z.exactOptional(z.string()),
-    printed: z.exactOptional(z.string()),
+    printed: forReaders(z.exactOptional(z.string())),
     hours: z.tuple([z.nullable(z.number()), z.number()]),
     ...sourcedColumns(),
   });
@@ -114,6 +121,7 @@ export const leatherHours = [...asTable<LeatherHoursRow>(hoursTable).rows].sort(
 /** A treatment that kills insects and their eggs. */
 export const pasteurizingRow = () =>
   z.strictObject({
+    id: id(),
     by: z.enum(['freezer', 'oven']),
     kinds: z.array(kindColumn()).check(z.minLength(1)),
     served: z.boolean(),
@@ -130,6 +138,7 @@ export const pasteurizingRows = asTable<PasteurizingRow>(pasteurizingTable).rows
 /** A step of jerky. */
 export const jerkyRow = () =>
   z.strictObject({
+    id: id(),
     step: z.string(),
     foods: z.exactOptional(z.array(z.string())),
     forms: z.exactOptional(z.array(z.string())),
@@ -148,6 +157,7 @@ export const jerkyStep = (wanted: string): JerkyRow => rowOf(offeredJerky, wante
 /** Water that dried food takes up again. */
 export const rehydrationRow = () =>
   z.strictObject({
+    id: id(),
     ...foodColumns(),
     water_cups_per_cup_dried: positive(),
     soak_hours_min: positive(),

@@ -3,13 +3,14 @@ import * as z from 'zod/mini';
 import oxygenTable from '../../../data/drying/keep/oxygen.json';
 import generalTable from '../../../data/drying/keep/storage-general.json';
 import monthsTable from '../../../data/drying/keep/storage-months.json';
-import { type RowOf, sourcedColumns } from '../../sources/columns';
+import { id, type RowOf, sourcedColumns } from '../../sources/columns';
 import { asTable } from '../../sources/table';
 import { endsColumn, foodColumns, type ItemRow, itemRow, rowOf } from '../rows';
 
 /** How many months a dried food keeps, by the temperature of the store. */
 export const monthsRow = () =>
   z.strictObject({
+    id: id(),
     ...foodColumns(),
     kind: z.enum(['fruit', 'vegetable']),
     months_70degF: endsColumn(),

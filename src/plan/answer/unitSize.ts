@@ -4,7 +4,7 @@ import { isMass } from '../../quantity/fields';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import { MAKES, type Makes } from '../../recipes/rows/tables';
-import { positive, practiceColumns, type RowOf, text } from '../../sources/columns';
+import { forReaders, id, positive, practiceColumns, type RowOf, text } from '../../sources/columns';
 import { asTable } from '../../sources/table';
 import { customary } from '../customary';
 import type { Kept } from '../program/decide';
@@ -34,6 +34,7 @@ export type Serving = Quantity<'mass'> | Quantity<'volume'>;
 
 export const servingRow = () =>
   z.strictObject({
+    id: forReaders(id()),
     makes: z.array(z.enum(MAKES)).check(z.minLength(1)),
     amount: positive(),
     unit: text(),

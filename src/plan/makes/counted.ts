@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import table from '../../../data/plan/units.json';
-import { practiceColumns, type RowOf, text } from '../../sources/columns';
+import { id, practiceColumns, type RowOf, text } from '../../sources/columns';
 import { asTable } from '../../sources/table';
 
 /** What one unit of a product is called, and several of them: `quart jar`, `quart jars`. */
@@ -9,7 +9,7 @@ export interface CountedIn {
   readonly plural: string;
 }
 
-export const unitRow = () => z.strictObject({ one: text(), many: text(), ...practiceColumns() });
+export const unitRow = () => z.strictObject({ id: id(), one: text(), many: text(), ...practiceColumns() });
 const rows = new Map(asTable<RowOf<typeof unitRow>>(table).rows.map((row) => [row.id, row]));
 
 /** The words for one and for several, by the id of `data/plan/units.json`. */

@@ -10,7 +10,7 @@ import { type OwnProcess, type OwnProcessInput, ownProcess } from '../../recipes
 import { isFor, pageOf, RECIPES } from '../../recipes/rows/rows';
 import { MAKES, type Makes, type RecipeRow, step } from '../../recipes/rows/tables';
 import type { Basis } from '../../sources/basis';
-import { practiceColumns, type RowOf, text } from '../../sources/columns';
+import { forReaders, id, practiceColumns, type RowOf, text } from '../../sources/columns';
 import { asTable } from '../../sources/table';
 import type { Wanted } from '../request/planInput';
 import type { OwnRecipe } from '../request/plannedProduct';
@@ -22,7 +22,13 @@ import { hasForm } from './product';
 type OwnBook = NonNullable<Wanted['own']>;
 
 export const stepsRow = () =>
-  z.strictObject({ kind: text(), makes: z.enum(MAKES), steps: z.array(step()), ...practiceColumns() });
+  z.strictObject({
+    id: forReaders(id()),
+    kind: text(),
+    makes: z.enum(MAKES),
+    steps: z.array(step()),
+    ...practiceColumns(),
+  });
 type StepsRow = RowOf<typeof stepsRow>;
 const plain = asTable<StepsRow>(stepsTable).rows;
 
@@ -66,8 +72,8 @@ export function ownRow(own: OwnBook, { id }: FoundFood): RecipeRow {
     steps: [...steps],
     batch: { scale: 'any size' },
     keeps: [{ place: 'shelf' }],
+    // it stands in the cook's own book
     obtained: 'common-practice',
-    reason: "The recipe stands in the cook's own book.",
   };
 }
 /** What a recipe of the cook's own book is called where others have the id of their row. */

@@ -7,12 +7,13 @@ import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import { PANTRY, type PantryItem } from '../../recipes/pantryItems';
 import type { Basis } from '../../sources/basis';
-import { id, positive, type RowOf, sourcedColumns, text } from '../../sources/columns';
+import { forReaders, id, positive, type RowOf, sourcedColumns, text } from '../../sources/columns';
 import { asTable, practiceBasis } from '../../sources/table';
 import { type Day, massOf } from './making';
 
 export const pantryRow = () =>
   z.strictObject({
+    id: forReaders(id()),
     item: z.enum(PANTRY),
     weighedAs: z.exactOptional(text()),
     form: z.exactOptional(text()),

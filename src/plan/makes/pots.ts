@@ -11,7 +11,7 @@ import type { Range } from '../../quantity/types';
 import { stepText } from '../../recipes/step';
 import { balanceBasis } from '../../solution/massBalance';
 import { type Basis, type Caution, joinBasis } from '../../sources/basis';
-import { positive, practiceColumns, type RowOf } from '../../sources/columns';
+import { id, positive, practiceColumns, type RowOf } from '../../sources/columns';
 import { asTable, basisOf } from '../../sources/table';
 import { fillBasis } from '../program/fillOf';
 import { potsOf } from '../program/kitchen';
@@ -22,7 +22,7 @@ import type { Product } from './making';
 import { type Day, heldOf, massOf, volumeOf } from './making';
 import type { RecipeWork } from './work';
 
-export const potFoodRow = () => z.strictObject({ holdsHot: positive(), ...practiceColumns() });
+export const potFoodRow = () => z.strictObject({ id: id(), holdsHot: positive(), ...practiceColumns() });
 type PotFoodRow = RowOf<typeof potFoodRow>;
 const rows: ReadonlyMap<string, PotFoodRow> = new Map(
   asTable<PotFoodRow>(potFoodsTable).rows.map((row) => [row.id, row]),

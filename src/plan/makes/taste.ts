@@ -9,7 +9,7 @@ import { valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import { MAKES, type Makes, type Role } from '../../recipes/rows/tables';
 import { toAdd } from '../../solution/massBalance';
-import { practiceColumns, type RowOf } from '../../sources/columns';
+import { forReaders, id, practiceColumns, type RowOf } from '../../sources/columns';
 import { asTable } from '../../sources/table';
 import { customary } from '../customary';
 import { roomTaken } from '../program/fillOf';
@@ -27,6 +27,7 @@ type Amount = Quantity<'mass'> | Quantity<'volume'>;
 
 export const freeTasteRow = () =>
   z.strictObject({
+    id: forReaders(id()),
     makes: z.enum(MAKES),
     sugar: z.boolean(),
     water: z.boolean(),

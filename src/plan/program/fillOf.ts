@@ -2,11 +2,12 @@ import * as z from 'zod/mini';
 import table from '../../../data/plan/pot-fill.json';
 import { MAKES, type Makes } from '../../recipes/rows/tables';
 import type { Basis } from '../../sources/basis';
-import { practiceColumns, type RowOf } from '../../sources/columns';
+import { forReaders, id, practiceColumns, type RowOf } from '../../sources/columns';
 import { asTable, practiceBasis } from '../../sources/table';
 
 export const potFillRow = () =>
   z.strictObject({
+    id: forReaders(id()),
     makes: z.exactOptional(z.array(z.enum(MAKES)).check(z.minLength(1))),
     share: z.number().check(z.positive(), z.lte(1)),
     foams: z.boolean(),

@@ -9,7 +9,7 @@ import { parseQuantity } from '../../quantity/parseQuantity';
 import { valueIn } from '../../quantity/scale';
 import type { MoneyInput, Quantity, TimeInput } from '../../quantity/types';
 import { MAKES, type Makes } from '../../recipes/rows/tables';
-import { practiceColumns, type RowOf, text } from '../../sources/columns';
+import { forReaders, id, practiceColumns, type RowOf, text } from '../../sources/columns';
 import { asTable } from '../../sources/table';
 
 /** The most hours of one day, and of each of several, whose breaks are part of the plan. */
@@ -49,6 +49,7 @@ export const worth = () =>
 
 export const makesRow = () =>
   z.strictObject({
+    id: forReaders(id()),
     word: text(),
     makes: z.array(z.enum(MAKES)).check(z.minLength(1)),
     canned: z.exactOptional(z.literal(true)),

@@ -9,7 +9,7 @@ import preservedJson from '../../../data/produce/composition-preserved.json';
 import rawJson from '../../../data/produce/composition-raw.json';
 import belitzJson from '../../../data/produce/sugar-acid-belitz.json';
 import mcgeeJson from '../../../data/produce/sugar-acid-mcgee.json';
-import { id, type RowOf, sourcedColumns, text } from '../../sources/columns';
+import { forReaders, id, type RowOf, sourcedColumns, text } from '../../sources/columns';
 import { asTable } from '../../sources/table';
 import { ndb, percent } from '../columns';
 
@@ -25,20 +25,29 @@ const proximates = () => ({
   sugars_g: z.nullable(percent()),
   ash_g: percent(),
 });
-export const rawCompositionRow = () => z.strictObject({ food: id(), ...proximates(), ...sourcedColumns() });
+export const rawCompositionRow = () =>
+  z.strictObject({ id: forReaders(id()), food: id(), ...proximates(), ...sourcedColumns() });
 export const preservedCompositionRow = () =>
-  z.strictObject({ food: id(), form: z.exactOptional(id()), ...proximates(), ...sourcedColumns() });
+  z.strictObject({
+    id: forReaders(id()),
+    food: id(),
+    form: z.exactOptional(id()),
+    ...proximates(),
+    ...sourcedColumns(),
+  });
 export const brixRow = () =>
   z.strictObject({
+    id: forReaders(id()),
     food: z.exactOptional(id()),
     form: z.exactOptional(id()),
-    printed: text(),
+    printed: forReaders(text()),
     degBrix: z.number().check(z.minimum(3), z.maximum(30)),
     puree: z.exactOptional(z.boolean()),
     ...sourcedColumns(),
   });
 export const blueberryRow = () =>
   z.strictObject({
+    id: forReaders(id()),
     food: id(),
     cultivar: text(),
     degBrix: z.number().check(z.minimum(8), z.maximum(16)),
@@ -47,18 +56,32 @@ export const blueberryRow = () =>
   });
 const acid = () => z.number().check(z.minimum(0.1), z.maximum(6));
 export const citrusRow = () =>
-  z.strictObject({ food: id(), printed: text(), anhydrousCitricAcid_pct: acid(), ...sourcedColumns() });
+  z.strictObject({
+    id: forReaders(id()),
+    food: id(),
+    printed: forReaders(text()),
+    anhydrousCitricAcid_pct: acid(),
+    ...sourcedColumns(),
+  });
 export const belitzRow = () =>
   z.strictObject({
+    id: forReaders(id()),
     food: id(),
-    printed: text(),
+    printed: forReaders(text()),
     dryMatter_pct: percent(),
     totalSugar_pct: percent(),
     titratableAcidity_pct: acid(),
     ...sourcedColumns(),
   });
 export const mcgeeRow = () =>
-  z.strictObject({ food: id(), printed: text(), sugar_pct: percent(), acid_pct: acid(), ...sourcedColumns() });
+  z.strictObject({
+    id: forReaders(id()),
+    food: id(),
+    printed: forReaders(text()),
+    sugar_pct: percent(),
+    acid_pct: acid(),
+    ...sourcedColumns(),
+  });
 
 export type RawCompositionRow = RowOf<typeof rawCompositionRow>;
 export type PreservedCompositionRow = RowOf<typeof preservedCompositionRow>;

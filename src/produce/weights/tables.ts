@@ -5,19 +5,20 @@ import kitchenJson from '../../../data/produce/kitchen-weights.json';
 import legalJson from '../../../data/produce/legal-bushels.json';
 import preservedJson from '../../../data/produce/weights-preserved.json';
 import rawJson from '../../../data/produce/weights-raw.json';
-import { id, positive, type RowOf, sourcedColumns, text } from '../../sources/columns';
+import { forReaders, id, positive, type RowOf, sourcedColumns, text } from '../../sources/columns';
 import { asTable } from '../../sources/table';
 import { ndb, pair } from '../columns';
 
 const measure = () => ({
   ndb: ndb(),
   amount: positive(),
-  measure: text(),
+  measure: forReaders(text()),
   grams: positive(),
   unit: z.exactOptional(z.enum(['cup', 'tbsp', 'tsp', 'fl oz'])),
 });
 export const rawWeightRow = () =>
   z.strictObject({
+    id: forReaders(id()),
     food: id(),
     ...measure(),
     piece: z.exactOptional(z.enum(['small', 'medium', 'large', 'usual'])),
@@ -26,6 +27,7 @@ export const rawWeightRow = () =>
   });
 export const preservedWeightRow = () =>
   z.strictObject({
+    id: forReaders(id()),
     food: id(),
     form: z.exactOptional(id()),
     ...measure(),
@@ -35,6 +37,7 @@ export const preservedWeightRow = () =>
   });
 export const kitchenWeightRow = () =>
   z.strictObject({
+    id: forReaders(id()),
     food: id(),
     printed: text(),
     g_per_cup: z.exactOptional(positive()),
@@ -43,13 +46,21 @@ export const kitchenWeightRow = () =>
     ...sourcedColumns(),
   });
 export const legalBushelRow = () =>
-  z.strictObject({ food: id(), state: text(), printed: text(), lb: positive(), ...sourcedColumns() });
+  z.strictObject({
+    id: forReaders(id()),
+    food: id(),
+    state: text(),
+    printed: forReaders(text()),
+    lb: positive(),
+    ...sourcedColumns(),
+  });
 export const recalledContainerRow = () =>
   z.strictObject({
+    id: forReaders(id()),
     food: id(),
     container: text(),
     called: z.exactOptional(z.array(text())),
-    printed: z.exactOptional(text()),
+    printed: forReaders(z.exactOptional(text())),
     lb: pair(),
     ...sourcedColumns(),
   });

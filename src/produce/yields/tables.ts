@@ -12,7 +12,7 @@ import frozenFruitJson from '../../../data/produce/frozen-yields-fruit.json';
 import frozenVegetableJson from '../../../data/produce/frozen-yields-vegetable.json';
 import poundsJson from '../../../data/produce/pounds-per-unit.json';
 import sievedJson from '../../../data/produce/sieved-yields.json';
-import { id, positive, type RowOf, sourcedColumns, text } from '../../sources/columns';
+import { forReaders, id, positive, type RowOf, sourcedColumns, text } from '../../sources/columns';
 import { asTable } from '../../sources/table';
 import { ndb, PREPARATIONS, pair, percent } from '../columns';
 
@@ -20,31 +20,34 @@ const preparation = () => z.enum(PREPARATIONS);
 
 export const refuseRow = () =>
   z.strictObject({
+    id: forReaders(id()),
     food: id(),
     preparation: preparation(),
     ndb: ndb(),
-    description: text(),
+    description: forReaders(text()),
     refusePct: percent(),
     ediblePct: percent(),
-    refuseIs: z.nullable(text()),
+    refuseIs: forReaders(z.nullable(text())),
     refuse: z.exactOptional(z.array(z.strictObject({ what: text(), pct: percent() }))),
     ...sourcedColumns(),
   });
 /** Trimming as a share of what was bought. */
 export const trimRow = () =>
   z.strictObject({
+    id: forReaders(id()),
     food: id(),
     preparation: preparation(),
-    printed: text(),
+    printed: forReaders(text()),
     trimLossPct: z.exactOptional(percent()),
     ediblePct: percent(),
     ...sourcedColumns(),
   });
 export const factorRow = () =>
   z.strictObject({
+    id: forReaders(id()),
     food: id(),
     form: z.exactOptional(id()),
-    printed: text(),
+    printed: forReaders(text()),
     state: z.enum(['fresh', 'frozen', 'canned', 'dried']),
     yieldFactor: z.number().check(z.minimum(0.3), z.maximum(2.6)),
     cupEquivalent_lb: z.number().check(z.minimum(0.1), z.maximum(0.6)),
@@ -54,6 +57,7 @@ export const factorRow = () =>
   });
 export const canningRow = () =>
   z.strictObject({
+    id: forReaders(id()),
     foods: z.array(id()),
     forms: z.array(id()),
     anyCut: z.exactOptional(z.literal(true)),
@@ -75,8 +79,9 @@ export const canningRow = () =>
 /** Quarts from a container, or pounds a quart, as low and high. */
 export const quartsRow = () =>
   z.strictObject({
+    id: forReaders(id()),
     food: id(),
-    printed: text(),
+    printed: forReaders(text()),
     container: text(),
     called: z.exactOptional(z.array(text())),
     lb: pair(),
@@ -88,6 +93,7 @@ export const quartsRow = () =>
   });
 export const containerFruitRow = () =>
   z.strictObject({
+    id: forReaders(id()),
     food: id(),
     container: text(),
     called: z.exactOptional(z.array(text())),
@@ -101,6 +107,7 @@ export const containerFruitRow = () =>
   });
 export const poundsRow = () =>
   z.strictObject({
+    id: forReaders(id()),
     food: id(),
     lbPerQtCanned: z.exactOptional(pair()),
     lbPerPtFrozen: z.exactOptional(pair()),
@@ -110,6 +117,7 @@ export const poundsRow = () =>
   });
 export const frozenRow = () =>
   z.strictObject({
+    id: forReaders(id()),
     food: id(),
     container: z.nullable(text()),
     lb: z.nullable(positive()),
@@ -120,8 +128,9 @@ export const frozenRow = () =>
   });
 export const sievedRow = () =>
   z.strictObject({
+    id: id(),
     food: id(),
-    printed: text(),
+    printed: forReaders(text()),
     sieved_lb: positive(),
     asPurchased_lb: positive(),
     ...sourcedColumns(),

@@ -1,6 +1,6 @@
 /** The printed recipes and the operations that they are made of: schemas of the tables, and the rows. */
 import * as z from 'zod/mini';
-import { id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../../sources/columns';
+import { forReaders, id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../../sources/columns';
 
 /** What a recipe makes, by how it is kept and eaten. */
 export const MAKES = [
@@ -153,7 +153,7 @@ export const keeping = () =>
       place: z.enum(['shelf', 'refrigerator', 'freezer', 'crock']),
       time: z.exactOptional(span()),
       temperature: z.exactOptional(span()),
-      notes: z.exactOptional(text()),
+      notes: forReaders(z.exactOptional(text())),
     }),
   ]);
 
@@ -189,7 +189,7 @@ const recipeShape = () => ({
   steps: z.array(step()),
   batch: z.strictObject({
     /** What one batch gives or fills, in the words of the page. */
-    printedFor: z.exactOptional(text()),
+    printedFor: forReaders(z.exactOptional(text())),
     scale: z.enum(SCALES),
     /** Common practice: the most batches that are made in a day, one after the other. */
     most: z.exactOptional(z.int().check(z.positive())),
@@ -225,7 +225,11 @@ const recipeShape = () => ({
  */
 export const recipeRow = () =>
   z.union([
-    z.strictObject({ ...recipeShape(), ...sourcedColumns(), seenIn: z.array(sighting()).check(z.minLength(1)) }),
+    z.strictObject({
+      ...recipeShape(),
+      ...sourcedColumns(),
+      seenIn: forReaders(z.array(sighting()).check(z.minLength(1))),
+    }),
     z.strictObject({ ...recipeShape(), ...sourcedColumns(), obtained: z.literal('memory') }),
     z.strictObject({ ...recipeShape(), ...practiceColumns() }),
   ]);
@@ -239,6 +243,7 @@ const minutes = () => z.strictObject({ low: z.number().check(z.gte(0)), high: po
 /** What people do, and what it takes of a kitchen. */
 export const operationRow = () =>
   z.strictObject({
+    id: id(),
     /** As a step says it: `cut off`. */
     name: text(),
     takes: z.enum([

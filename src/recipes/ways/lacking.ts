@@ -6,7 +6,7 @@ import lacksTable from '../../../data/recipes/lacks.json';
 import { figuresFor } from '../../foods/figuresFor';
 import { foodsNamed } from '../../foods/lookUpFood';
 import { nameOf } from '../../foods/tables';
-import { positive, practiceColumns, type RowOf } from '../../sources/columns';
+import { id, positive, practiceColumns, type RowOf } from '../../sources/columns';
 import { asTable } from '../../sources/table';
 import type { CanningMethod } from '../../words/method';
 import { MAIN } from '../batchesOf';
@@ -66,7 +66,7 @@ function pantryLacking({ ingredients }: RecipeRow, { pantry }: WaysKitchen): Lac
     .map(({ food }) => ({ kind: 'pantry', what: nameOf(food as string), text: nameOf(food as string) }));
 }
 
-export const atHandRow = () => z.strictObject({ ...practiceColumns() });
+export const atHandRow = () => z.strictObject({ id: id(), ...practiceColumns() });
 const atHand: ReadonlySet<string> = new Set(asTable<RowOf<typeof atHandRow>>(atHandTable).rows.map((row) => row.id));
 
 /** Whether a line is one of the foods that a cook has brought, or a wider food that one of them is. */

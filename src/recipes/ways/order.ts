@@ -10,6 +10,7 @@ import { hardest, type Lack } from './lacking';
 
 export const orderRow = () =>
   z.strictObject({
+    id: id(),
     /** The kinds of food it is for, where no other row names the food. */
     kinds: z.exactOptional(z.array(z.enum(KINDS)).check(z.minLength(1))),
     /** Or the foods it is for. */

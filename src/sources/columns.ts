@@ -2,8 +2,8 @@
  * The columns that every row carries, for the schema of a table. A schema is a function that is called in the tests
  * only: its return type is the row's type, and nothing of it runs or is bundled where the library is used.
  *
- * A table's schema is `export const dipRow = () => z.strictObject({ grams: positive(), ...sourcedColumns() })`, and its rows are
- * `asTable<RowOf<typeof dipRow>>(json).rows`.
+ * A table's schema is `export const dipRow = () => z.strictObject({ id: id(), ...sourcedColumns() })`, and its rows are
+ * `asTable<RowOf<typeof dipRow>>(json).rows`. Where no code reads the id, it is `id: forReaders(id())`.
  */
 import * as z from 'zod/mini';
 

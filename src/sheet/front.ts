@@ -2,14 +2,16 @@ import * as z from 'zod/mini';
 import table from '../../data/sheet/beside.json';
 import type { FeasibleDay, ToReady } from '../plan/request/dayPlan';
 import { TASK_KINDS } from '../plan/request/daySchedule';
+import type { PlannedProduct } from '../plan/request/plannedProduct';
 import { ruleFigures } from '../process/canningRules';
 import type { Quantity } from '../quantity/types';
 import type { Caution } from '../sources/basis';
 import { practiceColumns, type RowOf, text } from '../sources/columns';
 import { asTable } from '../sources/table';
-import { letter } from './clock';
-import type { Pen } from './pen';
-import { withAllAlike, withRounds } from './repeats';
+import { type Clock, letter } from './clock';
+import { footOf } from './foot';
+import { called, counted, type Pen } from './pen';
+import { withRepeats } from './repeats';
 import { type Open, rowsOf } from './rows';
 import type { Front, Line, Row } from './sheet';
 import { say } from './words';
@@ -27,9 +29,7 @@ const SAYS = new Map(BESIDE.map(({ id, says }) => [id, says ?? id]));
 /** What a caution says: its own id, or a word that it shares with others. */
 export const saysOf = ({ id }: Caution): string => SAYS.get(id) ?? id;
 
-/** The most cautions of a front, and the most rows that are each done once before rows alike are put together. */
 const MOST_CAUTIONS = 3;
-const MOST_ROWS = 40;
 
 /** The front page, and the cautions that it and the cards have said. */
 export function frontOf(
@@ -38,16 +38,13 @@ export function frontOf(
   dated: boolean,
 ): { front: Front; said: ReadonlySet<string> } {
   const { plan, clock } = pen;
-  const each = rowsOf(pen);
-  const rounds = withRounds(each);
-  const rows = rounds.length > MOST_ROWS ? withAllAlike(rounds, ({ at }) => clock.day(at)) : rounds;
-  const { rows: cautioned, said } = withCautions(plan, rows);
+  const { rows, said } = withCautions(plan, withRepeats(rowsOf(pen), clock));
   return {
     front: {
       head: headOf(pen, title, dated),
       invented: plan.invented,
       lines: linesOf(pen),
-      rows: withDays(pen, cautioned),
+      rows: withDays(pen, rows),
       foot: plan.products.length === 0 ? [] : footOf(pen),
     },
     said,
@@ -93,11 +90,7 @@ function linesOf({ plan, clock, measure }: Pen): Line[] {
     {
       label: say('head.count'),
       text: products
-        .map(({ name, units, canning: jars }, index) => {
-          const many = `${units.promised} ${units.promised === 1 ? units.unit : units.plural}`;
-          const text = jars === undefined ? `${name}: ${many}` : `${units.promised} ${name}`;
-          return say('count.line', { letter: letter(index), text });
-        })
+        .map((product, index) => say('count.line', { letter: letter(index), text: countOf(product) }))
         .join(say('dot')),
     },
     ...(counts.length === 0
@@ -106,7 +99,7 @@ function linesOf({ plan, clock, measure }: Pen): Line[] {
           {
             label: say('head.ready'),
             text: [
-              ...counts.map(({ what, needed: much }) => `${much} ${what}`),
+              ...counts.map(({ what, needed: much }) => counted(much as number, what)),
               ...(products.some(({ canning }) => canning !== undefined)
                 ? [say('ready.cool', { space: measure.length({ value: ruleFigures('jar-spacing').low, unit: 'in' }) })]
                 : []),
@@ -116,6 +109,13 @@ function linesOf({ plan, clock, measure }: Pen): Line[] {
     ...(busy.length === 0 ? [] : [{ label: say('head.busy'), text: busy.join(say('dot')) }]),
     ...(aside.length === 0 ? [] : [{ label: say('head.aside'), text: aside.join(say('dot')) }]),
   ];
+}
+
+/** What can be counted on: `5 pint jars of pear halves`, `frozen corn: 7 packs of 1 lb`. */
+function countOf(product: PlannedProduct): string {
+  const { promised, unit, plural } = product.units;
+  const count = counted(promised, promised === 1 ? unit : plural);
+  return say(product.canning === undefined ? 'count.other' : 'count.jars', { count, name: called(product) });
 }
 
 /** At most three cautions, dangers first, each before the first row that it protects. */
@@ -156,7 +156,8 @@ const notice = (row: Open, kind: Row['kind'], text: string): Open => ({
   ...row,
   kind,
   hands: text,
-  times: [],
+  time: '',
+  boxes: [],
   stove: [],
   canner: [],
   trays: [],
@@ -166,7 +167,10 @@ const notice = (row: Open, kind: Row['kind'], text: string): Open => ({
   key: '',
 });
 
-/** Breaks, and the name of each further day. */
+const daysText = (clock: Clock, day: number, last: number): string =>
+  day === last ? clock.dayName(day) : say('day.span', { from: clock.dayName(day), to: clock.dayName(last) });
+
+/** Breaks, and the name of each further day, or of the days whose rows are the same. */
 function withDays({ plan, clock }: Pen, rows: readonly Open[]): Row[] {
   const { windows } = plan.schedule;
   const found: Row[] = [];
@@ -175,63 +179,19 @@ function withDays({ plan, clock }: Pen, rows: readonly Open[]): Row[] {
     return next !== undefined && next.day === day && next.startMinute > to ? [{ at: to, until: next.startMinute }] : [];
   });
   let day = clock.day(0);
+  let lastDay = day;
   for (const row of rows) {
     while (breaks.length > 0 && (breaks[0] as { at: number }).at <= row.at) {
       const { at, until } = breaks.shift() as { at: number; until: number };
       const text = say('row.break', { time: clock.time(until) });
-      found.push({ ...notice(row, 'break', text), at, letters: '', times: [clock.time(at)] });
+      found.push({ ...notice(row, 'break', text), at, letters: '', time: clock.time(at) });
     }
-    if (clock.day(row.at) !== day) {
-      day = clock.day(row.at);
-      found.push({ ...notice(row, 'day', clock.dayName(day)), letters: '' });
+    const last = clock.day(row.starts.at(-1) ?? row.at);
+    if (clock.day(row.at) !== day || last !== lastDay) {
+      [day, lastDay] = [clock.day(row.at), last];
+      found.push({ ...notice(row, 'day', daysText(clock, day, last)), letters: '' });
     }
     found.push(row);
   }
   return found;
-}
-
-/** Four numbers that make the next plan better, and what tomorrow brings. */
-function footOf({ plan, clock, measure }: Pen): Line[] {
-  const { products, schedule } = plan;
-  const unit = measure.massUnit;
-  const jars = products.some((product) => product.canning !== undefined);
-  const dryer = products.some(({ drying: trays }) => trays?.where === 'dryer');
-  const write = [
-    say('write.ready', { unit }),
-    jars ? say('write.jars') : say('write.packs'),
-    say('write.minutes'),
-    dryer ? say('write.dryer') : jars ? say('write.boil') : say('write.left', { unit }),
-  ];
-  const packed = new Set(
-    schedule.tasks.filter(({ kind }) => kind === 'pack').flatMap(({ forProducts: names }) => names),
-  );
-  const later = products.flatMap(({ name, drying: trays }, index) => {
-    const own = schedule.tasks.filter((task) => task.forProducts.includes(name));
-    const ends = own.filter(({ kind }) => kind === 'dry' || kind === 'freeze-dry').map(({ endMinute: end }) => end);
-    const frozen = own.filter(({ kind }) => kind === 'freeze').map(({ endMinute: end }) => end);
-    const at = (minutes: readonly number[]) => clock.when(Math.max(...minutes), 0);
-    return [
-      ...(ends.length > 0 && !packed.has(name)
-        ? [
-            say(trays?.where === 'freeze-dryer' ? 'tomorrow.freeze-dry' : 'tomorrow.dry', {
-              letter: letter(index),
-              time: at(ends),
-            }),
-          ]
-        : []),
-      ...(frozen.length > 0 ? [say('tomorrow.freeze', { letter: letter(index), time: at(frozen) })] : []),
-      ...(own.some(({ kind }) => kind === 'ferment') ? [say('tomorrow.ferment', { letter: letter(index) })] : []),
-    ];
-  });
-  const { low, high } = ruleFigures('cool-jars');
-  const cooled = say('range', { from: low / 60, to: high / 60 });
-  const sealed = jars
-    ? [say('tomorrow.cool', { hours: cooled }), say('tomorrow.press'), say('tomorrow.wipe')]
-    : later.length === 0
-      ? [say('tomorrow.nothing')]
-      : [];
-  return [
-    { label: say('foot.write'), text: write.join(say('dot')) },
-    { label: say('foot.tomorrow'), text: [...sealed, ...later].map((text) => `${say('box')} ${text}`).join('  ') },
-  ];
 }

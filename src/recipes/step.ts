@@ -14,9 +14,10 @@ const asPrinted = (end: string): string => formatQuantity(end, { fraction: 16 })
 const say = (span: Span): string => {
   const [low, high] = ends(span).map(asPrinted) as [string, string];
   if (low === high) return low;
-  // the unit once, where both ends have the same: 5 to 20 min
+  // the unit once, where both ends have the same: 5 to 20 min, 1 to 2 weeks
   const unit = high.slice(high.lastIndexOf(' '));
-  return `${low.endsWith(unit) ? low.slice(0, -unit.length) : low} to ${high}`;
+  const one = [unit, unit.replace(/s$/, '')].find((each) => low.endsWith(each));
+  return `${one === undefined ? low : low.slice(0, -one.length)} to ${high}`;
 };
 
 /** The operation of a step; the tests prove that each is in the table. */
@@ -27,7 +28,12 @@ const percent = (value: number): string => `${Number((value * 100).toFixed(1))} 
 
 /** The step as a sheet says it: `Simmer the fruit for 5 to 10 minutes, until soft.` */
 export function stepText(step: StepRow): string {
-  const { of, time, temperature, size, moisture, to, times, optional } = step;
+  const { of, says, time, temperature, size, moisture, to, times, optional } = step;
+  const inWords = (text: string) => (optional === true ? `If you like: ${text}.` : `${capital(text)}.`);
+  if (says !== undefined) {
+    const figures: Readonly<Record<string, Span | undefined>> = { time, temperature, size };
+    return inWords(says.replace(/\{(\w+)\}/g, (_, name: string) => say(figures[name] as Span)));
+  }
   const dry = moisture === undefined ? undefined : typeof moisture === 'number' ? moisture : moisture.high;
   const words = [
     operationOf(step).name,
@@ -39,7 +45,7 @@ export function stepText(step: StepRow): string {
   ];
   const end = [...(to === undefined ? [] : [to]), ...(dry === undefined ? [] : [`${percent(dry)} moisture`])];
   const text = `${words.join(' ')}${end.length === 0 ? '' : `, until ${end.join(', ')}`}`.replace(/ ,/g, ',');
-  return `${optional === true ? `If you like: ${text}` : capital(text)}.`;
+  return inWords(text);
 }
 
 /** One step. */

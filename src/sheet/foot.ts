@@ -11,9 +11,15 @@ export function footOf(pen: Pen): Line[] {
   const unit = pen.measure.massUnit;
   const jars = products.some((product) => product.canning !== undefined);
   const dryer = products.some(({ drying: trays }) => trays?.where === 'dryer');
+  const blanks = (some: (product: (typeof products)[number]) => boolean) =>
+    products
+      .flatMap((product, index) => (some(product) ? [say('write.each', { letter: letter(index) })] : []))
+      .join(' ');
   const write = [
-    say('write.ready', { unit }),
-    jars ? say('write.jars') : say('write.packs'),
+    say('write.ready', { unit, blanks: blanks(() => true) }),
+    jars
+      ? say('write.jars', { blanks: blanks(({ canning }) => canning !== undefined) })
+      : say('write.packs', { blanks: blanks(() => true) }),
     say('write.minutes'),
     dryer ? say('write.dryer') : jars ? say('write.boil') : say('write.left', { unit }),
   ];

@@ -2,6 +2,9 @@ import { inJars } from '../plan/makes/naming';
 import type { FeasibleDay } from '../plan/request/dayPlan';
 import type { ScheduledTask } from '../plan/request/daySchedule';
 import type { PlannedProduct } from '../plan/request/plannedProduct';
+import { parseQuantity } from '../quantity/parseQuantity';
+import { recipeOfId } from '../recipes/rows/rows';
+import { ends } from '../recipes/step';
 import type { Clock } from './clock';
 import type { Measure } from './measure';
 import { say } from './words';
@@ -47,4 +50,10 @@ export function called({ name, canning }: PlannedProduct): string {
   const jars = inJars(canning?.jar);
   const short = jars !== '' && name.endsWith(jars) ? name.slice(0, -jars.length) : name;
   return short.endsWith(',') ? short.slice(0, -1) : short;
+}
+
+/** The depth that a page spreads puree to; none where it is not spread. */
+export function depthOf(recipe: string, measure: Measure): string | undefined {
+  const size = recipeOfId(recipe)?.steps.find((step) => step.do === 'spread')?.size;
+  return size === undefined ? undefined : measure.depth(parseQuantity(ends(size)[1], 'length'));
 }

@@ -3,7 +3,9 @@ import type { PlannedProduct } from '../plan/request/plannedProduct';
 import { ruleFigures } from '../process/canningRules';
 import { quantityIn, valueIn } from '../quantity/scale';
 import { recipeOfId } from '../recipes/rows/rows';
-import { called, likelyOf, many, type Pen, productOf, unitsText } from './pen';
+import { acidInJars } from './beside';
+import { letter } from './clock';
+import { called, depthOf, likelyOf, many, type Pen, productOf, unitsText } from './pen';
 import { say } from './words';
 
 type Task = ScheduledTask;
@@ -25,13 +27,16 @@ export function handsText(pen: Pen, task: Task): string {
     case 'blanch':
       return say('row.blanch', { what: foodOf(product, what), count: many(units?.count ?? 1, 'batch') });
     case 'cook':
-      return `${say('row.stir', { what: name, minutes: minutesOf(task) })}${acidInPot(product)}`;
+      return `${say('row.stir', { what: name, minutes: about(minutesOf(task)) })}${acidInPot(product)}`;
     case 'pack':
       return say('row.pack', { what: name });
     default:
       return say('row.other', { what: name });
   }
 }
+
+/** As exact as a cook can be who stirs until it is done. */
+const about = (minutes: number): number => (minutes < 20 ? minutes : 5 * Math.ceil(minutes / 5));
 
 /** What starts and then goes on by itself: somebody puts it on or in. */
 export function startText({ plan }: Pen, task: Task, column: 'stove' | 'trays'): string {
@@ -45,9 +50,6 @@ export function startText({ plan }: Pen, task: Task, column: 'stove' | 'trays'):
 const foodOf = (product: PlannedProduct | undefined, what: string): string =>
   product === undefined ? what : product.fromLots.map(({ lot }) => lot).join(say('and'));
 
-/** Whether a recipe puts its acid into each jar; otherwise it goes into the pot. */
-export const acidInJars = ({ recipe }: PlannedProduct): boolean =>
-  recipeOfId(recipe)?.steps.some((step) => step.do === 'acid-in-jars') ?? true;
 const acidInPot = (product: PlannedProduct | undefined): string =>
   product?.canning?.acidToAdd === undefined || acidInJars(product)
     ? ''
@@ -67,6 +69,22 @@ function prepareText({ measure }: Pen, { what, raw }: Task, product: PlannedProd
   return say('row.prepare-all', { what: parts.join(say('comma')) });
 }
 
+/** Peels and cores are kept where a product of them is prepared later. */
+export function trimmingsText({ plan }: Pen, task: Task): string {
+  const product = productOf(plan, task);
+  if (task.kind !== 'prepare' || !(product?.trimmings !== undefined && product.trimmings.high.value > 0)) return '';
+  const lots = new Set(product.fromLots.map(({ lot }) => lot));
+  const users = plan.products.flatMap(({ name, recipe, fromLots }, index) => {
+    const later = plan.schedule.tasks.some(
+      ({ kind, forProducts: names, startMinute: start }) =>
+        kind === 'prepare' && names.includes(name) && start >= task.endMinute,
+    );
+    const uses = recipeOfId(recipe)?.madeOf === 'trimmings' && fromLots.some(({ lot }) => lots.has(lot));
+    return uses && later ? [letter(index)] : [];
+  });
+  return users.length === 0 ? '' : say('row.keep-trimmings', { letters: users.join(say('comma')) });
+}
+
 /** How many there may be: an order only where no fewer are likely. */
 export function unitsUpTo(units: NonNullable<Task['units']>, product: PlannedProduct | undefined): string {
   const most = unitsText(units, product);
@@ -82,7 +100,10 @@ function fillText({ measure }: Pen, { units, what }: Task, product: PlannedProdu
     const fill = say('row.fill-jars', { unit, likely, headspace: measure.length(headspace) });
     return acid === undefined || !acidInJars(product) ? fill : `${fill}${say('dot')}${say('row.acid', { acid })}`;
   }
-  if (product?.drying !== undefined) return say('row.spread', { unit, likely });
+  if (product?.drying !== undefined) {
+    const deep = depthOf(product.recipe, measure);
+    return say('row.spread', { unit, likely, depth: deep === undefined ? '' : say('row.depth', { depth: deep }) });
+  }
   return say(product?.packs === undefined ? 'row.fill' : 'row.pack-fresh', { unit, likely });
 }
 

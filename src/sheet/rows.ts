@@ -2,7 +2,7 @@ import type { FeasibleDay } from '../plan/request/dayPlan';
 import type { ScheduledTask, TaskKind } from '../plan/request/daySchedule';
 import { letter } from './clock';
 import { many, type Pen } from './pen';
-import { cannerText, cellText, handsText, minutesOf, potOf, startText } from './rowTexts';
+import { cannerText, cellText, handsText, minutesOf, potOf, startText, trimmingsText } from './rowTexts';
 import type { Row } from './sheet';
 import { timerOf } from './timers';
 import { say, type Text } from './words';
@@ -54,6 +54,11 @@ export function rowsOf(pen: Pen): Open[] {
   tasks.forEach((task, index) => {
     if (!taken.has(index)) (task.kind === 'stand' ? stands : beside)(pen, rows, task, index);
   });
+  for (const row of rows) {
+    const kept = row.tasks.map((index) => trimmingsText(pen, tasks[index] as Task)).join('');
+    row.hands += kept;
+    row.key += kept;
+  }
   for (const { task, at } of offTrays(pen.plan)) if (at !== undefined) rows.push(offTraysRow(pen, task, at));
   return rows.sort(byTime);
 }

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { RECIPES } from '../../src/recipes/rows/rows';
-import { operationOf, stepText } from '../../src/recipes/step';
+import { operationOf, stepText, stepTextMetric } from '../../src/recipes/step';
 
 test.each([
   [{ do: 'steam', time: { low: '1 1/2 min', high: '2 min' } }, 'Steam for 1 1/2 to 2 min.'],
@@ -54,4 +54,13 @@ test('no step reads as an operation with its object behind it', () => {
   expect(broken).toEqual([]);
   // the operations themselves are named
   expect(steps.every(({ step }) => operationOf(step).name !== '')).toBe(true);
+});
+
+test('a metric page has millimeters, and degrees that are never less hot', () => {
+  expect(stepTextMetric({ do: 'slice', size: '1/8 in' })).toBe('Slice (1/8 in, 3 mm).');
+  expect(stepTextMetric({ do: 'bake', temperature: '160 degF', time: '1 h' })).toBe('Bake at 160 °F, 72 °C for 1 h.');
+  expect(stepTextMetric({ do: 'ferment', temperature: { low: '70 degF', high: '75 degF' } })).toBe(
+    'Ferment at 70 to 75 °F, 22 to 23 °C.',
+  );
+  expect(stepTextMetric({ do: 'wash' })).toBe(stepText({ do: 'wash' }));
 });

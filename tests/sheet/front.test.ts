@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { saysOf } from '../../src/sheet/beside';
 import { clockOf } from '../../src/sheet/clock';
-import { frontOf, saysOf } from '../../src/sheet/front';
+import { frontOf } from '../../src/sheet/front';
 import { measureIn } from '../../src/sheet/measure';
 import { FEASIBLE_NAMES, feasiblePlan } from './days';
 

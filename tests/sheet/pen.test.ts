@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import type { PlannedProduct } from '../../src/plan/request/plannedProduct';
-import { called, counted, likelyOf, unitsText } from '../../src/sheet/pen';
+import { measureIn } from '../../src/sheet/measure';
+import { called, counted, depthOf, likelyOf, unitsText } from '../../src/sheet/pen';
 
 const product = (given: object) => given as PlannedProduct;
 
@@ -22,4 +23,10 @@ test('jars are counted: its name does not say them again', () => {
   expect(called(product({ name: 'plums, whole, in pints', canning: { jar: 'pint' } }))).toBe('plums, whole');
   expect(called(product({ name: 'pear halves', canning: { jar: 'pint' } }))).toBe('pear halves');
   expect(called(product({ name: 'plum leather' }))).toBe('plum leather');
+});
+
+test('the depth that a page spreads to', () => {
+  expect(depthOf('fruit-leather', measureIn('us'))).toBe('1/8 in');
+  expect(depthOf('fruit-leather', measureIn('metric'))).toBe('1/8 in (3 mm)');
+  expect(depthOf('apple-sauce', measureIn('us'))).toBeUndefined();
 });

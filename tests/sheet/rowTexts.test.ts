@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import type { PlannedProduct } from '../../src/plan/request/plannedProduct';
 import { clockOf } from '../../src/sheet/clock';
 import { measureIn } from '../../src/sheet/measure';
-import { handsText, startText } from '../../src/sheet/rowTexts';
+import { handsText, startText, trimmingsText } from '../../src/sheet/rowTexts';
 import { timerOf } from '../../src/sheet/timers';
 import { type Day, feasiblePlan } from './days';
 
@@ -75,4 +75,25 @@ test('a load says its canner where the day has more than one', () => {
   const other = { ...product, name: 'other', canning: { loads: [{ canner: 'other canner' }] } } as never;
   const two = { ...pen, plan: { ...pen.plan, products: [...pen.plan.products, other] } };
   expect(timerOf(two, load)).toMatch(/jars IN big enamel canner/);
+});
+
+test('trimmings are kept where a product of them is prepared later, and not after it', () => {
+  const pen = penOf('the example');
+  const { tasks } = pen.plan.schedule;
+  const powder = tasks.findIndex(({ kind, what }) => kind === 'prepare' && what.startsWith('trimmings'));
+  const apples = tasks.filter(({ kind, what }) => kind === 'prepare' && what === 'apples from the tree');
+  expect(apples.length).toBeGreaterThan(2);
+  for (const task of apples) {
+    const before = task.endMinute <= (tasks[powder]?.startMinute ?? 0);
+    expect(trimmingsText(pen, task)).toBe(before ? '; keep the sound trimmings for F' : '');
+  }
+  expect(trimmingsText(pen, taskOf(pen, 'fill'))).toBe('');
+  expect(trimmingsText(pen, tasks[powder] as never)).toBe('');
+  const plums = tasks.find(({ kind, what }) => kind === 'prepare' && what === 'plums from the market');
+  expect(trimmingsText(pen, plums as never)).toBe('');
+});
+test('puree is spread as deep as the page says', () => {
+  const pen = penOf('the example');
+  const spread = pen.plan.schedule.tasks.find(({ kind, units }) => kind === 'fill' && units?.unit === 'sheet');
+  expect(handsText(pen, spread as never)).toMatch(/^Spread up to \d sheets 1\/8 in deep, likely \d$/);
 });

@@ -90,7 +90,9 @@ test('two days: a line for the second, breaks, names, and the times of venting a
 test('a busy machine, food set aside, and the shopping line', () => {
   const front = frontOf(runSheet(planOf('no products named')));
   expect(front).toContain('**BUSY** freeze-dryer to 14:00');
-  expect(front).toMatch(/\*\*SET ASIDE\*\* .* of strawberry to eat fresh · throw out what is not sound of strawberry/);
+  expect(front).toMatch(
+    /\*\*SET ASIDE\*\* .* of strawberry to eat fresh · throw out about .* of strawberry that are not sound/,
+  );
   expect(front).toMatch(/\*\*BUY\*\* .*sugar/);
 });
 test('without jars, pots and canners their columns are not there', () => {
@@ -121,7 +123,7 @@ test.each([
 });
 test('a plan that is not proven says how much better one could be', () => {
   const plan = feasiblePlan('the example');
-  expect(runSheet({ ...plan, provenBest: false, gap: 0.0213 })).toContain('A plan up to 2.2 % better may exist');
+  expect(runSheet({ ...plan, provenBest: false, gap: 0.0213 })).toContain('A plan up to 3% better may exist');
 });
 
 const evil =

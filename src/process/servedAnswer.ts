@@ -12,7 +12,7 @@ import type { AnyPack } from '../words/pack';
 import { acidCaution, acidOf, acidRowOf, type ProcessAcid } from './acid';
 import { bandsOf, bandText } from './bands';
 import { ruleBasis, ruleFigures } from './canningRules';
-import { processCaution, usualCautions } from './cautions';
+import { isForElevation, processCaution, usualCautions } from './cautions';
 import { lineOf, needsSterileJars, type ProcessLine, psiQuantity } from './cells';
 import { isLowAcid, packOf, type Question, type Served } from './decide';
 import { processRecipeOf, recipesEndingIn } from './recipesOf';
@@ -155,7 +155,9 @@ function cautionsFor({ cell, size }: Served, asked: Question, figures: Figures):
     ...((figures.alternatives?.length ?? 0) > 1 ? ['one-printed-line'] : []),
     ...(figures.sterilizeJars ? ['sterilize-jars'] : []),
     ...(figures.copies === undefined ? [] : ['copies-disagree']),
-    ...(row.cautions ?? []).filter((id) => id !== 'half-gallon-juice' || size === 'half-gallon'),
+    ...(row.cautions ?? []).filter(
+      (id) => isForElevation(id, asked.elevation) && (id !== 'half-gallon-juice' || size === 'half-gallon'),
+    ),
   ];
   const acid = figures.acid === undefined ? [] : [acidCaution(figures.acid)];
   return [...acid, ...ids.map(processCaution), ...usualCautions(), caution('hot-liquids-burn')];

@@ -11,12 +11,16 @@ export const ends = (span: Span): readonly [string, string] =>
 
 /** Pages print half minutes and sixteenths of an inch: the words keep them. */
 const asPrinted = (end: string): string => formatQuantity(end, { fraction: 16 });
+/** The unit once, where both ends have the same: 5 to 20 min, 1 to 2 weeks. */
+function joinedEnds(low: string, high: string): string {
+  if (low === high) return low;
+  const unit = high.slice(high.lastIndexOf(' '));
+  const one = [unit, unit.replace(/s$/, '')].find((each) => low.endsWith(each));
+  return `${one === undefined ? low : low.slice(0, -one.length)} to ${high}`;
+}
 const say = (span: Span): string => {
   const [low, high] = ends(span).map(asPrinted) as [string, string];
-  if (low === high) return low;
-  // the unit once, where both ends have the same: 5 to 20 min
-  const unit = high.slice(high.lastIndexOf(' '));
-  return `${low.endsWith(unit) ? low.slice(0, -unit.length) : low} to ${high}`;
+  return joinedEnds(low, high);
 };
 
 /** The operation of a step; the tests prove that each is in the table. */
@@ -25,21 +29,57 @@ export const operationOf = ({ do: id }: StepRow): OperationRow => OPERATIONS.get
 const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 const percent = (value: number): string => `${Number((value * 100).toFixed(1))} %`;
 
+/** How the figures of a step are written: as printed, and on a metric page in millimeters and degrees C beside that. */
+interface Figures {
+  readonly time?: string;
+  readonly temperature?: string;
+  readonly size?: string;
+}
+const printed = ({ time, temperature, size }: StepRow): Figures => ({
+  ...(time === undefined ? {} : { time: say(time) }),
+  ...(temperature === undefined ? {} : { temperature: say(temperature) }),
+  ...(size === undefined ? {} : { size: say(size) }),
+});
+function metric(step: StepRow): Figures {
+  const { temperature, size } = step;
+  const beside = (span: Span, write: (end: string, most: boolean) => string): string => {
+    const [low, high] = ends(span);
+    const metric = low === high ? write(low, false) : joinedEnds(write(low, false), write(high, true));
+    return `${say(span)}, ${metric}`;
+  };
+  // never less hot than printed; the top of a range never hotter
+  const degrees = (end: string, most: boolean) =>
+    formatQuantity(end, { unit: 'degC', step: 1, rounding: most ? 'down' : 'up' });
+  const millimeters = (end: string) => formatQuantity(end, { unit: 'mm', step: 1 });
+  return {
+    ...printed(step),
+    ...(temperature === undefined ? {} : { temperature: beside(temperature, degrees) }),
+    ...(size === undefined ? {} : { size: beside(size, millimeters) }),
+  };
+}
+
 /** The step as a sheet says it: `Simmer the fruit for 5 to 10 minutes, until soft.` */
-export function stepText(step: StepRow): string {
-  const { of, time, temperature, size, moisture, to, times, optional } = step;
+export const stepText = (step: StepRow): string => textOf(step, printed(step));
+/** The same for a metric page: `Slice (1/8 in, 3 mm).` */
+export const stepTextMetric = (step: StepRow): string => textOf(step, metric(step));
+
+function textOf(step: StepRow, figures: Figures): string {
+  const { of, says, moisture, to, times, optional } = step;
+  const { time, temperature, size } = figures;
+  const inWords = (text: string) => (optional === true ? `If you like: ${text}.` : `${capital(text)}.`);
+  if (says !== undefined)
+    return inWords(says.replace(/\{(\w+)\}/g, (_, name: string) => figures[name as keyof Figures] as string));
   const dry = moisture === undefined ? undefined : typeof moisture === 'number' ? moisture : moisture.high;
   const words = [
     operationOf(step).name,
     ...(of === undefined ? [] : [of]),
-    ...(size === undefined ? [] : [`(${say(size)})`]),
-    ...(temperature === undefined ? [] : [`at ${say(temperature)}`]),
-    ...(time === undefined ? [] : [`for ${say(time)}`]),
+    ...(size === undefined ? [] : [`(${size})`]),
+    ...(temperature === undefined ? [] : [`at ${temperature}`]),
+    ...(time === undefined ? [] : [`for ${time}`]),
     ...(times === undefined ? [] : [`, ${times} times`]),
   ];
   const end = [...(to === undefined ? [] : [to]), ...(dry === undefined ? [] : [`${percent(dry)} moisture`])];
-  const text = `${words.join(' ')}${end.length === 0 ? '' : `, until ${end.join(', ')}`}`.replace(/ ,/g, ',');
-  return `${optional === true ? `If you like: ${text}` : capital(text)}.`;
+  return inWords(`${words.join(' ')}${end.length === 0 ? '' : `, until ${end.join(', ')}`}`.replace(/ ,/g, ','));
 }
 
 /** One step. */

@@ -58,9 +58,6 @@ export function volume(amount: Quantity<'volume'>, rounding: Rounding = 'nearest
   return cups >= 1 / 16 ? text(cups * 16, 'tbsp', 2) : text(cups * 48, 'tsp', 4);
 }
 
-/** `1 jar`, `7 jars`. */
-export const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
-
 /** A range of energy, its ends rounded outwards: `3.4 to 9.8 kWh, likely 5.6`. */
 export function kilowattHours({ low, likely, high }: Range<Quantity<'energy'>>): string {
   const text = (energy: Quantity<'energy'>, rounding: Rounding) => {

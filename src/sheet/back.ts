@@ -3,9 +3,9 @@ import type { FeasibleDay, LeftOut } from '../plan/request/dayPlan';
 import type { AimWeights } from '../plan/request/planFields';
 import type { Caution } from '../sources/basis';
 import { capital, hours, price } from './amounts';
+import { cautionsOf, saysOf } from './beside';
 import { letter } from './clock';
 import { costsOf } from './costs';
-import { saysOf } from './front';
 import type { Pen } from './pen';
 import type { Section } from './sheet';
 import { sourcesOf } from './sourceLines';
@@ -23,7 +23,7 @@ export function backOf({ plan, measure }: Pen, said: ReadonlySet<string>): Secti
     ...costsOf(plan),
     { title: say('back.left'), lines: left.length === 0 ? [] : [`${left.join(say('dot'))}.`] },
     leftOutOf(plan.leftOut),
-    { title: say('back.cautions'), lines: cautionsOf(plan, said) },
+    { title: say('back.cautions'), lines: allCautions(plan, said) },
     { title: say('back.sources'), lines: sourcesOf(plan) },
   ].filter(({ lines }) => lines.length > 0);
 }
@@ -63,7 +63,7 @@ function whyOf(plan: FeasibleDay): string[] {
   const proof: Text = provenBest ? 'back.proof-best' : 'back.proof-gap';
   // a plan that was changed by hand may hold anything
   if (!Number.isFinite(gap)) fail('WRONG_TYPE', 'gap', gap, 'how much better a plan could be, a number');
-  const percent = Math.min(MOST_PERCENT, Math.max(0, Math.ceil(1000 * gap) / 10)).toFixed(1);
+  const percent = Math.min(MOST_PERCENT, Math.max(0, Math.ceil(100 * gap)));
   return [
     say(products.length === 0 ? 'back.proof-none' : proof, { aim, percent }),
     ...(products.length === 0
@@ -103,11 +103,11 @@ function aimOf({ aim, objective, costs: cost, products }: FeasibleDay): string {
 const SEVERITY = { danger: 0, quality: 1, note: 2 } as const;
 
 /** Each caution once, dangers first, with the letters of the products that it is for; the day's own have none. */
-function cautionsOf({ cautions, products }: FeasibleDay, said: ReadonlySet<string>): string[] {
+function allCautions({ cautions, products }: FeasibleDay, said: ReadonlySet<string>): string[] {
   const found = new Map<string, { caution: Caution; letters: string[] }>();
   for (const caution of cautions) found.set(saysOf(caution), { caution, letters: [] });
   products.forEach((product, index) => {
-    for (const caution of product.cautions) {
+    for (const caution of cautionsOf(product)) {
       const known = found.get(saysOf(caution));
       if (known === undefined) found.set(saysOf(caution), { caution, letters: [letter(index)] });
       else if (known.letters.length > 0 && !known.letters.includes(letter(index))) known.letters.push(letter(index));

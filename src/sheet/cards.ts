@@ -4,11 +4,11 @@ import { ruleFigures } from '../process/canningRules';
 import { ingredientOf } from '../recipes/ingredient';
 import { mustKeepOf, recipeOfId } from '../recipes/rows/rows';
 import type { RecipeRow } from '../recipes/rows/tables';
-import { stepText } from '../recipes/step';
-import { capital, counted } from './amounts';
+import { stepText, stepTextMetric } from '../recipes/step';
+import { capital } from './amounts';
 import { letter } from './clock';
 import { spanText } from './measure';
-import type { Pen } from './pen';
+import { counted, depthOf, type Pen } from './pen';
 import type { Card, Line } from './sheet';
 import { waterOver } from './timers';
 import { say, type Text } from './words';
@@ -28,7 +28,7 @@ function cardOf(pen: Pen, product: PlannedProduct, index: number): Card {
       ...(keeps === '' ? [] : [say('card.keeps', { keeps })]),
       say('card.units', {
         likely: units.likely,
-        ready: counted(units.ready, units.unit, units.plural),
+        ready: counted(units.ready, units.ready === 1 ? units.unit : units.plural),
       }),
     ].join(say('dot')),
     big: jars === undefined ? bigOfTrays(pen, product) : bigOfJars(pen, jars),
@@ -38,9 +38,9 @@ function cardOf(pen: Pen, product: PlannedProduct, index: number): Card {
       ...packLines(pen, product),
       ...crockLines(pen, product),
       ...ingredientLines(pen, product),
-      ...freeLines(product),
+      ...freeLines(pen, product),
       ...potLines(pen, product),
-      ...stepLines(product),
+      ...stepLines(pen, product),
       ...(jars === undefined ? [] : [line('label.last', say('card.last'))]),
     ].filter(({ text }) => text !== ''),
   };
@@ -135,7 +135,13 @@ function crockLines({ plan }: Pen, { name }: PlannedProduct): Line[] {
   return [line('label.crock', say('card.crock', { time }))];
 }
 
-function ingredientLines({ measure }: Pen, { ingredients }: PlannedProduct): Line[] {
+function ingredientLines({ measure }: Pen, { ingredients, recipe }: PlannedProduct): Line[] {
+  // on a metric page the amount stands there in the cook's own units: what the page prints in cups is left out
+  const printed = measure.massUnit === 'kg' ? (recipeOfId(recipe)?.ingredients ?? []).map(printedAmount) : [];
+  const noteOf = (note: string) => {
+    const page = printed.find((each) => each !== '' && note.startsWith(each));
+    return page === undefined ? note : note.slice(page.length).replace(/^, /, '');
+  };
   const text = ({ what, role, amount, or, pieces: count, counted: of, note }: Ingredient): string => {
     // acid is never too little
     const rounding = role === 'acid' ? 'up' : 'nearest';
@@ -143,20 +149,27 @@ function ingredientLines({ measure }: Pen, { ingredients }: PlannedProduct): Lin
       amount === undefined
         ? `${count ?? ''} ${of ?? ''}`.trim()
         : `${measure.amount(amount, rounding)}${or === undefined ? '' : ` (${measure.amount(or, rounding)})`}`;
-    return `${say('ingredient', { amount: much, what })}${note === undefined ? '' : say('ingredient.note', { note })}`;
+    const own = note === undefined || amount === undefined ? (note ?? '') : noteOf(note);
+    return `${say('ingredient', { amount: much, what })}${own === '' ? '' : say('ingredient.note', { note: own })}`;
   };
   return ingredients.length === 0 ? [] : [line('label.in', ingredients.map(text).join(say('dot')))];
 }
 
 /** What the page leaves to the cook, as it prints it: no plan counts on it. */
-function freeLines({ recipe, name }: PlannedProduct): Line[] {
+function freeLines({ measure }: Pen, { recipe, name }: PlannedProduct): Line[] {
   const row = recipeOfId(recipe);
   const free = (row?.ingredients ?? []).filter(({ optional, food }) => optional === true && food !== '@scope');
-  const texts = free.map((each) => {
+  const notes = new Map<string, string[]>();
+  for (const each of free) {
     const { what } = ingredientOf(row as RecipeRow, each, name, 1);
     const note = printedAmount(each);
-    return note === '' ? what : `${what}${say('ingredient.note', { note })}`;
-  });
+    notes.set(what, [...(notes.get(what) ?? []), ...(note === '' ? [] : [note])]);
+  }
+  const texts = [...notes].map(([what, own]) =>
+    own.length === 0
+      ? what
+      : `${what}${say(measure.massUnit === 'kg' ? 'ingredient.page' : 'ingredient.note', { note: own.join(say('or')) })}`,
+  );
   return texts.length === 0 ? [] : [line('label.free', texts.join(say('dot')))];
 }
 
@@ -174,7 +187,7 @@ function potLines({ measure }: Pen, { cooking: pots }: PlannedProduct): Line[] {
 }
 
 /** What to do in short, without what the card says in a line of its kind; and what must not be changed. */
-function stepLines({ recipe, directions: steps, canning: jars }: PlannedProduct): Line[] {
+function stepLines({ measure }: Pen, { recipe, directions: steps, canning: jars }: PlannedProduct): Line[] {
   const row = recipeOfId(recipe);
   const pack = jars?.pack ?? 'hot';
   const must = row === undefined ? [] : mustKeepOf(row, pack);
@@ -183,12 +196,30 @@ function stepLines({ recipe, directions: steps, canning: jars }: PlannedProduct)
   const fill = jars === undefined || row === undefined ? -1 : steps.findIndex((step) => !printed.has(step));
   const own = fill < 0 ? steps : steps.slice(0, fill + 1);
   const kept_ = new Set(row === undefined ? [] : kept(row, pack));
-  const short = own.filter((step) => !kept_.has(step)).map((step) => (step.endsWith('.') ? step.slice(0, -1) : step));
+  const said = own.filter((step) => !kept_.has(step));
+  const all = row === undefined ? said : withSpreading(row, said, measure).map(inUnits(row, measure));
   return [
-    line('label.steps', short.join(say('dot'))),
+    line('label.steps', all.map((step) => (step.endsWith('.') ? step.slice(0, -1) : step)).join(say('dot'))),
     line(
       'label.keep',
       [...must, ...(row?.batch.scale === 'one batch at a time' ? [say('card.batch')] : [])].join(say('dot')),
     ),
   ];
+}
+
+/** On a metric page the steps of a recipe have their sizes and temperatures in both units. */
+function inUnits({ steps }: RecipeRow, { massUnit }: Pen['measure']): (step: string) => string {
+  const metric = new Map(massUnit === 'kg' ? steps.map((step) => [stepText(step), stepTextMetric(step)]) : []);
+  return (step) => metric.get(step) ?? step;
+}
+
+/** A plan counts its own trays, and leaves out how the page spreads: here its depth stands in its place again. */
+function withSpreading(row: RecipeRow, said: readonly string[], measure: Pen['measure']): readonly string[] {
+  const depth = depthOf(row.id, measure);
+  const texts = row.steps.map(stepText);
+  const at = row.steps.findIndex((step) => step.do === 'spread');
+  if (depth === undefined || said.includes(texts[at] as string)) return said;
+  const after = said.findIndex((step) => texts.indexOf(step) > at);
+  const place = after < 0 ? said.length : after;
+  return [...said.slice(0, place), say('step.spread', { depth }), ...said.slice(place)];
 }

@@ -17,6 +17,8 @@ export interface Clock {
   when(minute: number, from: number): string;
   /** Name of a day: `Sat 14 June`, or without a date `Day 2`. */
   dayName(day: number): string;
+  /** The same in short, where there is a date: `Sat`. */
+  shortDay(day: number): string;
 }
 
 /** Reads a date that the caller gives, `2026-06-14`: its parts on a calendar; there is no clock in here. */
@@ -62,6 +64,10 @@ export function clockOf({ startClock: start }: Pick<FeasibleDay['schedule'], 'st
       return later >= WEEK ? dayName(day(minute)) : `${short(day(minute), day(from))} ${time(minute)}`;
     },
     dayName,
+    shortDay: (of) => {
+      const date = onDay(of);
+      return date === undefined ? dayName(of) : (WEEKDAYS[date.getUTCDay()] as string);
+    },
   };
 }
 

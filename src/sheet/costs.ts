@@ -43,8 +43,10 @@ function each({ units, costs: cost }: PlannedProduct, of: string): string[] {
   if (cost === undefined || !(cost.total.value > 0)) return [];
   const { perUnit, perNet, perServing } = cost;
   const money = (value: number) => value.toFixed(2);
+  const [low, high] = [money(perUnit.low.value), money(perUnit.high.value)];
+  const same = perNet !== undefined && perServing !== undefined && isSame(perNet.netMass, perServing.serving);
   const net =
-    perNet === undefined
+    perNet === undefined || same
       ? ''
       : say('cost.net', {
           about: perNet.estimated ? say('cost.about') : '',
@@ -52,7 +54,7 @@ function each({ units, costs: cost }: PlannedProduct, of: string): string[] {
           per: formatQuantity(perNet.netMass),
         });
   const serving =
-    perServing === undefined
+    perServing === undefined || perServing.cost.likely.value < WORTH_SAYING
       ? ''
       : say('cost.serving', {
           amount: money(perServing.cost.likely.value),
@@ -63,13 +65,17 @@ function each({ units, costs: cost }: PlannedProduct, of: string): string[] {
       letter: of,
       unit: units.unit,
       likely: money(perUnit.likely.value),
-      low: money(perUnit.low.value),
-      high: money(perUnit.high.value),
+      range: low === high ? '' : say('cost.range', { low, high }),
       net,
       serving,
     }),
   ];
 }
+
+/** Less than this is a pinch: its cost is noise. */
+const WORTH_SAYING = 0.02;
+const isSame = (one: { unit: string; value: number }, other: { unit: string; value: number }): boolean =>
+  one.unit === other.unit && one.value === other.value;
 
 /** A serving as it was asked about: in kitchen fractions where it is one. */
 const servingText = (serving: Quantity<'mass'> | Quantity<'volume'>): string =>

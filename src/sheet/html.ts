@@ -50,7 +50,7 @@ function sizeOf(rows: readonly Row[]): string {
         sum + loadsOf(row).reduce((all, { box, load }) => all + Math.ceil((box.length + load.length) / ACROSS.all), 0)
       );
     if (row.kind !== 'work') return sum + Math.ceil(row.hands.length / ACROSS.all);
-    const hands = row.hands.length + (row.times.length > 1 ? 8 * row.times.length : 0);
+    const hands = row.hands.length + (row.boxes.length > 1 ? 8 * row.boxes.length : 0);
     const cells = [row.stove, row.canner, row.trays].map((cell) => cellTexts(cell).join('; ').length);
     return (
       sum + Math.max(1, Math.ceil(hands / ACROSS.hands), ...cells.map((length) => Math.ceil(length / ACROSS.cell)))
@@ -65,7 +65,7 @@ function table(rows: readonly Row[]): string {
   const head = [say('col.time'), say('col.hands'), ...columns.map((column) => say(`col.${column}`))];
   const body = rows.map((row) => {
     if (row.kind === 'day') return `<tr class="day"><td colspan="${span + 1}">${inHtml(row.hands)}</td></tr>`;
-    const time = `<td class="time">${inHtml(row.times[0] ?? '')} <b>${inHtml(row.letters)}</b></td>`;
+    const time = `<td class="time">${inHtml(row.time)} <b>${inHtml(row.letters)}</b></td>`;
     if (row.kind === 'caution')
       return `<tr class="caution"><td class="time"><b>${inHtml(row.letters)}</b></td><td colspan="${span}">${inHtml(row.hands)}</td></tr>`;
     const tick = (box: string) => `<span class="tick">${inHtml(box)}</span>`;

@@ -24,17 +24,17 @@ const labelled = ({ label, text }: Line): string =>
 export const columnsOf = (rows: readonly Row[]): ('stove' | 'canner' | 'trays')[] =>
   (['stove', 'canner', 'trays'] as const).filter((column) => rows.some((row) => row[column].length > 0));
 
-/** Times to tick of a row that is done more than once; a box alone where its time stands in the first column. */
-export const boxesOf = ({ kind, times }: Row): string[] => {
-  if (kind === 'caution' || kind === 'day' || kind === 'break') return [];
-  return times.length === 1 ? [say('box')] : times.map((time) => `${say('box')} ${time}`);
-};
+/** Boxes to tick, each with what tells it apart where there are several. */
+export const boxesOf = ({ kind, boxes }: Row): string[] =>
+  kind === 'caution' || kind === 'day' || kind === 'break'
+    ? []
+    : boxes.map((text) => (text === '' ? say('box') : `${say('box')} ${text}`));
 
 /** What goes on beside the hands, with the times it starts. */
 export const cellTexts = (cells: readonly Cell[]): string[] =>
   cells.map(({ times, text }) => [times.join(say('comma')), text].filter((part) => part !== '').join(' '));
 
-/** Lines of a timer row: one for each load, with its box and, of several, its time. */
+/** Lines of a timer row: one for each load, with its box and, of several, its time or day. */
 export const loadsOf = (row: Row): { box: string; load: string }[] => {
   const boxes = boxesOf(row);
   return row.loads.map((load, index) => ({ box: boxes[index] ?? say('box'), load }));
@@ -57,7 +57,7 @@ function table(rows: readonly Row[]): string {
             .filter((part) => part !== '')
             .join(' ');
     return [
-      inMarkdown([row.times[0] ?? '', row.letters].filter((part) => part !== '').join(' ')),
+      inMarkdown([row.time, row.letters].filter((part) => part !== '').join(' ')),
       hands,
       ...columns.map((column) => cellTexts(row[column]).map(inMarkdown).join('; ')),
     ];

@@ -22,6 +22,8 @@ export interface Measure {
   amount(amount: Quantity<'mass'> | Quantity<'volume'>, rounding?: Rounding): string;
   /** Inches as printed, on a metric page with millimeters. */
   length(length: Quantity<'length'>): string;
+  /** A depth that food is spread to, to the nearest millimeter. */
+  depth(length: Quantity<'length'>): string;
   temperature(temperature: Quantity<'temperature'>): string;
   /** Never less than it is. */
   pressure(pressure: Quantity<'pressure'>): string;
@@ -70,6 +72,10 @@ export function measureIn(units: SheetUnits): Measure {
     length: (given) => {
       const printed = formatQuantity(given, { unit: 'in', fraction: 8 });
       return metric ? `${printed} (${formatQuantity(given, { unit: 'mm', rounding: 'up' })})` : printed;
+    },
+    depth: (given) => {
+      const printed = formatQuantity(given, { unit: 'in', fraction: 8 });
+      return metric ? `${printed} (${formatQuantity(given, { unit: 'mm', step: 1 })})` : printed;
     },
     temperature: (given) => formatQuantity(given, { unit: metric ? 'degC' : 'degF', step: 1 }),
     pressure: (given) => {

@@ -1,13 +1,12 @@
+import type { Clock } from './clock';
 import type { Cell, Row } from './sheet';
+import { say } from './words';
 
-/** The most rows of a round that is done again. */
-const LONGEST_ROUND = 8;
-
-/** Two rows alike in one: as many boxes as times, each load with its own timer. */
+/** Two rows alike in one: as many boxes as starts, each load with its own timer. */
 function joined<R extends Row>(one: R, other: R): R {
   return {
     ...one,
-    times: [...one.times, ...other.times],
+    starts: [...one.starts, ...other.starts],
     stove: cellsOf([...one.stove, ...other.stove]),
     canner: cellsOf([...one.canner, ...other.canner]),
     trays: cellsOf([...one.trays, ...other.trays]),
@@ -24,44 +23,51 @@ function cellsOf(cells: readonly Cell[]): Cell[] {
   return [...found.values()];
 }
 
-/** Rounds of work done again at once after another share their rows: prepare, cook, fill, can: three times. */
-export function withRounds<R extends Row>(rows: readonly R[]): R[] {
+/** The same work done again at once shares a row; with anything between, each time has its own, so that times run down. */
+function withRuns<R extends Row>(rows: readonly R[]): R[] {
   const found: R[] = [];
-  let at = 0;
-  while (at < rows.length) {
-    const size = roundAt(rows, at);
-    if (size === 0) {
-      found.push(rows[at] as R);
-      at += 1;
-      continue;
-    }
-    let round = rows.slice(at, at + size);
-    at += size;
-    while (alike(round, rows.slice(at, at + size))) {
-      round = round.map((row, index) => joined(row, rows[at + index] as R));
-      at += size;
-    }
-    found.push(...round);
+  for (const row of rows) {
+    const before = found.at(-1);
+    if (before !== undefined && before.key !== '' && before.key === row.key)
+      found[found.length - 1] = joined(before, row);
+    else found.push(row);
   }
   return found;
 }
-const alike = (one: readonly Row[], other: readonly Row[]): boolean =>
-  one.length === other.length && one.every((row, index) => row.key === other[index]?.key);
-function roundAt(rows: readonly Row[], at: number): number {
-  for (let size = 1; size <= LONGEST_ROUND; size += 1) {
-    if (at + 2 * size > rows.length) return 0;
-    if (alike(rows.slice(at, at + size), rows.slice(at + size, at + 2 * size))) return size;
+
+/** Days of the same work at the same hours share their rows, one box a day. */
+function withDaysAlike<R extends Row>(days: readonly (readonly R[])[], { time }: Clock): (readonly R[])[] {
+  const hours = ({ starts }: Row) => [...new Set(starts.map(time))].join();
+  const alike = (one: readonly Row[], other: readonly Row[]): boolean =>
+    one.length === other.length &&
+    one.every((row, index) => row.key === other[index]?.key && hours(row) === hours(other[index] as Row));
+  const found: (readonly R[])[] = [];
+  for (const day of days) {
+    const before = found.at(-1);
+    if (before !== undefined && alike(before, day))
+      found[found.length - 1] = before.map((row, index) => joined(row, day[index] as R));
+    else found.push(day);
   }
-  return 0;
+  return found;
 }
 
-/** Where a page has no room for each: all rows alike of a day in one, at the time of the first. */
-export function withAllAlike<R extends Row>(rows: readonly R[], dayOf: (row: R) => number): R[] {
-  const found = new Map<string, R>();
-  rows.forEach((row, index) => {
-    const key = row.key === '' ? `row ${index}` : `${dayOf(row)} ${row.key}`;
-    const before = found.get(key);
-    found.set(key, before === undefined ? row : joined(before, row));
+/** Rows alike together, wherever nothing else comes between them, and what stands after their boxes. */
+export function withRepeats<R extends Row>(rows: readonly R[], clock: Clock): R[] {
+  const days = new Map<number, R[]>();
+  for (const row of rows) days.set(clock.day(row.at), [...(days.get(clock.day(row.at)) ?? []), row]);
+  const found = withDaysAlike([...days.values()].map(withRuns), clock);
+  return found.flat().map((row) => ({ ...row, boxes: boxesOf(row, clock) }));
+}
+
+/** A time of day, a day, or both: whatever tells the starts of a row apart. */
+function boxesOf({ starts }: Row, clock: Clock): string[] {
+  const [first = 0] = starts;
+  if (starts.length === 1) return [''];
+  const sameDay = starts.every((start) => clock.day(start) === clock.day(first));
+  if (sameDay) return starts.map(clock.time);
+  const sameTime = starts.every((start) => clock.time(start) === clock.time(first));
+  return starts.map((start) => {
+    const day = clock.shortDay(clock.day(start));
+    return sameTime ? day : say('day.time', { day, time: clock.time(start) });
   });
-  return [...found.values()];
 }

@@ -1,13 +1,11 @@
 import type { FeasibleDay } from '../plan/request/dayPlan';
 import type { ScheduledTask, TaskKind } from '../plan/request/daySchedule';
-import type { PlannedProduct } from '../plan/request/plannedProduct';
-import { ruleFigures } from '../process/canningRules';
-import { valueIn } from '../quantity/scale';
 import { letter } from './clock';
-import { many, type Pen, productOf, unitsText } from './pen';
+import { many, type Pen } from './pen';
+import { cannerText, cellText, handsText, minutesOf, potOf, startText, trimmingsText } from './rowTexts';
 import type { Row } from './sheet';
 import { timerOf } from './timers';
-import { say } from './words';
+import { say, type Text } from './words';
 
 /** A row while cells are still put into it. */
 export type Open = { -readonly [K in keyof Row]: Row[K] extends readonly (infer T)[] ? T[] : Row[K] } & {
@@ -19,7 +17,6 @@ export type Open = { -readonly [K in keyof Row]: Row[K] extends readonly (infer 
 
 type Task = ScheduledTask;
 const usesHands = ({ uses }: Task): boolean => uses.some(({ resource }) => resource === 'hands');
-const minutes = ({ startMinute: start, endMinute: end }: Task): number => end - start;
 
 /** Letters of the products of a task. */
 const lettersOf = ({ products }: FeasibleDay, names: readonly string[]): string =>
@@ -53,13 +50,21 @@ export function rowsOf(pen: Pen): Open[] {
     taken.add(index);
     rows.push(handsRow(pen, task, index));
   });
-  rows.sort((one, other) => one.at - other.at || first(one) - first(other));
+  rows.sort(byTime);
   tasks.forEach((task, index) => {
     if (!taken.has(index)) (task.kind === 'stand' ? stands : beside)(pen, rows, task, index);
   });
-  return rows.sort((one, other) => one.at - other.at || first(one) - first(other));
+  for (const row of rows) {
+    const kept = row.tasks.map((index) => trimmingsText(pen, tasks[index] as Task)).join('');
+    row.hands += kept;
+    row.key += kept;
+  }
+  for (const { task, at } of offTrays(pen.plan)) if (at !== undefined) rows.push(offTraysRow(pen, task, at));
+  return rows.sort(byTime);
 }
-const first = ({ tasks }: Open): number => Math.min(...tasks);
+/** Trays are emptied before they are filled again: such a row stands for no task. */
+const first = ({ tasks }: Open): number => Math.min(...(tasks.length === 0 ? [-1] : tasks));
+const byTime = (one: Open, other: Open): number => one.at - other.at || first(one) - first(other);
 const lifts = (lift: Task, { what, forProducts: products }: Task): boolean =>
   lift.what === what && lift.forProducts.every((name) => products.includes(name));
 const keyOf = (task: Task, text: string): string =>
@@ -70,7 +75,9 @@ function blank({ plan, clock }: Pen, task: Task, tasks: readonly number[]): Open
     at: task.startMinute,
     end: task.endMinute,
     letters: lettersOf(plan, task.forProducts),
-    times: [clock.time(task.startMinute)],
+    starts: [task.startMinute],
+    time: clock.time(task.startMinute),
+    boxes: [''],
     kind: 'work',
     hands: '',
     stove: [],
@@ -86,7 +93,7 @@ function blank({ plan, clock }: Pen, task: Task, tasks: readonly number[]): Open
 
 function handsRow(pen: Pen, task: Task, index: number): Open {
   const row = blank(pen, task, [index]);
-  const text = sentence(pen, task);
+  const text = handsText(pen, task);
   const who = task.who === undefined || task.who.length === 0 ? '' : say('who', { who: task.who.join(say('comma')) });
   row.hands = `${who}${text}`;
   row.key = keyOf(task, row.hands);
@@ -95,86 +102,52 @@ function handsRow(pen: Pen, task: Task, index: number): Open {
   return row;
 }
 
-/** Work of hands in words. */
-function sentence(pen: Pen, task: Task): string {
-  const { plan, measure } = pen;
-  const { kind, what, raw, units } = task;
-  const product = productOf(plan, task);
-  switch (kind) {
-    case 'heat canner':
-      return say('row.light');
-    case 'prepare':
-      return raw === undefined
-        ? say('row.prepare-all', { what })
-        : say('row.prepare', { weight: measure.batch(raw), what });
-    case 'fill':
-      return fillText(pen, task, product);
-    case 'blanch':
-      return say('row.blanch', { what, count: many(units?.count ?? 1, 'batch') });
-    case 'cook':
-      return say('row.stir', { what, minutes: minutes(task) });
-    case 'pack':
-      return say('row.pack', { what });
-    default:
-      return say('row.other', { what });
-  }
-}
-function fillText({ measure }: Pen, { units, what }: Task, product: PlannedProduct | undefined): string {
-  const unit = units === undefined ? what : unitsText(units, product);
-  if (product?.canning !== undefined) {
-    const { headspace, acidToAdd: acid, acidGoesInto } = product.canning;
-    const fill = say('row.fill-jars', { unit, headspace: measure.length(headspace) });
-    // what is part of the recipe went into the pot: its card says how much
-    return acid === undefined || acidGoesInto === 'recipe' ? fill : `${fill}${say('dot')}${say('row.acid', { acid })}`;
-  }
-  if (product?.drying !== undefined) return say('row.spread', { unit });
-  return say(product?.packs === undefined ? 'row.fill' : 'row.pack-fresh', { unit });
-}
-
-const potOf = ({ plan }: Pen, { uses }: Task): string => {
-  const other = new Set(['hands', 'burners', 'dryer trays', 'freezer', 'freeze-dryer']);
-  return (
-    uses.find(
-      ({ resource }) => !other.has(resource) && plan.schedule.resources.some((each) => each.resource === resource),
-    )?.resource ?? ''
-  );
+/** What somebody has to put on a burner. */
+const PUT_ON: ReadonlySet<TaskKind> = new Set(['cook', 'heat water']);
+/** Words for what comes right after the work of a row, and goes on by itself. */
+const THEN: Readonly<Partial<Record<TaskKind, Text>>> = {
+  cook: 'row.then-on',
+  dry: 'row.then-dryer',
+  'freeze-dry': 'row.then-freeze-dryer',
+  freeze: 'row.then-freezer',
+  ferment: 'row.then-crock',
 };
+/** Minutes after a row that what follows it still stands in it. */
+const NEAR = 10;
 
-/** Water in a canner, as hot as its jars need it. */
-function cannerText({ plan, measure }: Pen, task: Task): string {
-  const jars = productOf(plan, task)?.canning;
-  if (jars?.pressure !== undefined) {
-    const { low, high } = ruleFigures('water');
-    const water = say('range', { from: low, to: measure.length({ value: high, unit: 'in' }) });
-    return say('canner.pressure', { canner: task.what, water });
-  }
-  const value = ruleFigures(jars?.pack === 'raw' ? 'preheat-raw' : 'preheat-hot').low;
-  const half = jars?.method === 'boiling-water' ? say('canner.half') : '';
-  return `${say('canner.heat-hot', { canner: task.what, temperature: measure.temperature({ value, unit: 'degF' }) })}${half}`;
-}
-
-/** What goes on by itself stands in the row of the hands that it comes after, or else in a row for itself. */
+/**
+ * What goes on by itself stands in the row of the work that it follows at once, and that row says so; otherwise in one of
+ * its product, as long as no other row begins between. A pot that is put on later has a row of its own, with its box.
+ */
 function beside(pen: Pen, rows: Open[], task: Task, index: number): void {
   const column = COLUMNS[task.kind] ?? 'stove';
-  const after = rows.filter(
+  const { kind, startMinute: start } = task;
+  const free = rows.filter(
     (row) =>
       row.kind === 'work' &&
-      row.at <= task.startMinute &&
-      row.end >= task.startMinute - NEAR &&
+      row.at <= start &&
+      row.end >= start - NEAR &&
       row.products.some((name) => task.forProducts.includes(name)) &&
       row[column].length === 0,
   );
-  const host = after.find((row) => row.end === task.startMinute) ?? after.at(-1) ?? own(pen, rows, task, column);
+  const then = THEN[kind];
+  const before =
+    then === undefined
+      ? undefined
+      : free.find(
+          ({ at, end, kinds }) => at < start && end === start && (kind !== 'cook' || kinds.includes('prepare')),
+        );
+  const near = PUT_ON.has(kind)
+    ? undefined
+    : (free.find(({ at }) => at === start) ??
+      free.findLast(({ at }) => kind === 'keep hot' || !rows.some((other) => at < other.at && other.at <= start)));
+  const host = before ?? near ?? own(pen, rows, task, column);
+  if (then !== undefined && host === before) host.hands += say(then);
   host.tasks.push(index);
-  host.kinds.push(task.kind);
-  host[column].push({
-    times: host.at === task.startMinute ? [] : [pen.clock.time(task.startMinute)],
-    text: cell(pen, task),
-  });
+  host.kinds.push(kind);
+  host[column].push({ times: host.at === start ? [] : [pen.clock.time(start)], text: cellText(pen, task) });
   host.key += keyOf(task, '');
 }
-/** Minutes after a row that what follows it still stands in it. */
-const NEAR = 10;
 const COLUMNS: Readonly<Partial<Record<TaskKind, 'stove' | 'trays'>>> = {
   dry: 'trays',
   'freeze-dry': 'trays',
@@ -182,7 +155,7 @@ const COLUMNS: Readonly<Partial<Record<TaskKind, 'stove' | 'trays'>>> = {
   ferment: 'trays',
 };
 function own(pen: Pen, rows: Open[], task: Task, column: 'stove' | 'trays'): Open {
-  const hands = say(`row.${column}`, { what: task.what });
+  const hands = startText(pen, task, column);
   const row = { ...blank(pen, task, []), hands, key: keyOf(task, hands) };
   rows.push(row);
   rows.sort((one, other) => one.at - other.at);
@@ -198,36 +171,29 @@ function stands(pen: Pen, rows: Open[], task: Task, index: number): void {
     before.find(({ end, kind }) => end === task.startMinute && kind === 'work') ?? own(pen, rows, task, 'trays');
   host.tasks.push(index);
   host.kinds.push(task.kind);
-  host.hands += say('row.stand', { minutes: task.leastMinutes ?? minutes(task) });
+  host.hands += say('row.stand', { minutes: task.leastMinutes ?? minutesOf(task) });
   host.key = `${host.key} ${task.kind} ${task.leastMinutes}`;
 }
 
-function cell(pen: Pen, task: Task): string {
-  const { clock } = pen;
-  const end = clock.when(task.endMinute, task.startMinute);
-  switch (task.kind) {
-    case 'keep hot':
-      return say('stove.hot', { end });
-    case 'heat water':
-      return say('stove.water', { pot: potOf(pen, task), minutes: minutes(task) });
-    case 'dry':
-      return dryText(pen, task);
-    case 'freeze-dry':
-      return say('trays.freeze-dry', { count: many(task.units?.count ?? 1, 'tray'), end });
-    case 'freeze':
-      return say('trays.freeze', { end });
-    case 'ferment':
-      return say('trays.ferment', { end });
-    default:
-      return say('stove.cook', { pot: potOf(pen, task), minutes: minutes(task) });
-  }
+/**
+ * Every load of trays with the minute at which somebody can test it and take it off: when it is done, or when the next
+ * hours of work begin; none where that is after the last of them, or where the order of work has that task itself.
+ */
+export function offTrays({ schedule }: FeasibleDay): { task: Task; at: number | undefined }[] {
+  const { tasks, windows } = schedule;
+  const packed = new Set(tasks.filter(({ kind }) => kind === 'pack').flatMap(({ forProducts: names }) => names));
+  return tasks
+    .filter(({ kind, forProducts: names }) => (kind === 'dry' || kind === 'freeze-dry') && !packed.has(names[0] ?? ''))
+    .map((task) => {
+      const open = windows.find(({ endMinute: end }) => task.endMinute < end);
+      return { task, at: open === undefined ? undefined : Math.max(open.startMinute, task.endMinute) };
+    });
 }
 
-function dryText({ plan, clock }: Pen, task: Task): string {
-  const trays = productOf(plan, task)?.drying;
-  const count = many(task.units?.count ?? 1, 'tray');
-  const end = clock.when(task.endMinute, task.startMinute);
-  if (trays?.hours === undefined) return say('trays.dry-plain', { count, end });
-  const from = clock.when(task.startMinute + valueIn(trays.hours.low, 'min'), task.startMinute);
-  return say('trays.dry', { count, from: from === end ? end : say('range', { from, to: end }) });
+function offTraysRow(pen: Pen, task: Task, at: number): Open {
+  const hands = say(task.kind === 'dry' ? 'row.off-dryer' : 'row.off-freeze-dryer', {
+    count: many(task.units?.count ?? 1, 'tray'),
+  });
+  const time = pen.clock.time(at);
+  return { ...blank(pen, task, []), at, end: at, starts: [at], time, hands, key: keyOf(task, hands), kinds: [] };
 }

@@ -12,8 +12,12 @@ export interface Row {
   readonly at: number;
   /** Letters of the products that it is for. */
   readonly letters: string;
-  /** The times of day of each time it is done; a box to tick stands before each. */
-  readonly times: readonly string[];
+  /** Minute of each time that it is done; each has a box to tick. */
+  readonly starts: readonly number[];
+  /** What stands in the column of times. */
+  readonly time: string;
+  /** What stands after each box: its time of day or its day where there are several, otherwise nothing. */
+  readonly boxes: readonly string[];
   readonly kind: 'work' | 'timer' | 'caution' | 'break' | 'day';
   readonly hands: string;
   readonly stove: readonly Cell[];

@@ -37,7 +37,6 @@ describe('a whole answer', () => {
     expect(ids(answer)).toEqual([
       'restart-if-boil-stops',
       'yellow-flesh-only',
-      'peach-band-in-one-copy',
       'tested-only',
       'follow-local-guidance',
       'hot-liquids-burn',
@@ -50,6 +49,16 @@ describe('a whole answer', () => {
       locator: 'Guide 2, pp. 2-19, 2-31, 2-32',
       seen: 'reproduction',
     });
+  });
+
+  test.each([
+    ['5,000 ft', false],
+    ['5,001 ft', true],
+    ['6,000 ft', true],
+    ['6,001 ft', false],
+  ] as const)('copies disagree on the band of peaches only between 5,000 and 6,000 ft: %s', (elevation, said) => {
+    const answer = served({ food: 'peaches', form: 'halves', pack: 'hot', jar: 'quart', elevation });
+    expect(ids(answer).includes('peach-band-in-one-copy')).toBe(said);
   });
 
   test('what was left open and has one answer is said', () => {

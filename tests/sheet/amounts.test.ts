@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { counted, hours, kilowattHours, price, volume, weight, weights } from '../../src/sheet/amounts';
+import { hours, kilowattHours, price, volume, weight, weights } from '../../src/sheet/amounts';
 
 describe('weights', () => {
   test.each([
@@ -50,10 +50,7 @@ test('what is rounded up is never less, what is rounded down never more', () => 
     }),
   );
 });
-test('counts, prices and the clock', () => {
-  expect(counted(1, 'pint jar', 'pint jars')).toBe('1 pint jar');
-  expect(counted(5, 'bag of 8 oz', 'bags of 8 oz')).toBe('5 bags of 8 oz');
-  expect(counted(0, 'sheet', 'sheets')).toBe('0 sheets');
+test('prices and the clock', () => {
   expect(price({ value: 3, unit: 'EUR' })).toBe('3.00 EUR');
   expect(hours(361)).toBe('6 1/4 h');
 });

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { planDay } from '../../src/plan/index';
 import { backOf } from '../../src/sheet/back';
+import { saysOf } from '../../src/sheet/beside';
 import { clockOf } from '../../src/sheet/clock';
-import { frontOf, saysOf } from '../../src/sheet/front';
+import { frontOf } from '../../src/sheet/front';
 import { measureIn } from '../../src/sheet/measure';
 import { exampleDay, feasible } from '../helpers/plans';
 import { FEASIBLE_NAMES, feasiblePlan } from './days';

@@ -65,3 +65,32 @@ test('a crock: the weeks it stands, under the brine', () => {
   expect(lineOf(card as never, 'CROCK')).toMatch(/\d+ (weeks|days|months).* at least .*under the brine/);
   expect(lineOf(card as never, 'IN')).toContain('salt');
 });
+
+test('a metric page has the amounts in its own units, and what is never less', () => {
+  const plan = feasiblePlan('a metric day');
+  const [first] = plan.products;
+  const acid = { what: 'bottled lemon juice', role: 'acid', amount: { value: 250, unit: 'mL' } };
+  const note = '1/4 cup in one batch, never less';
+  const product = { ...first, recipe: 'apricot-jam-no-added-pectin', ingredients: [] } as never as typeof first;
+  const lines = (units: 'us' | 'metric', own: string) => {
+    const products = [{ ...product, ingredients: [{ ...acid, note: own }] }] as never;
+    const pen = { plan: { ...plan, products }, clock: clockOf(plan.schedule), measure: measureIn(units) };
+    return lineOf(cardsOf(pen)[0] as never, 'IN');
+  };
+  const printed = '2 tbsp in one batch, never less';
+  expect(lines('us', printed)).toContain('(2 tbsp in one batch, never less)');
+  expect(lines('metric', printed)).toMatch(/250 mL.* bottled lemon juice \(never less\)$/);
+  // a note that is not the amount of the page stays
+  expect(lines('metric', note)).toContain(`(${note})`);
+});
+test('leather is spread on its card, as deep as its page says', () => {
+  const { plan, cards } = made('the example');
+  const leather = cards[plan.products.findIndex(({ makes }) => makes === 'leather')];
+  expect(lineOf(leather as never, 'STEPS')).toMatch(/Puree · Spread 1\/8 in deep · Roll up$/);
+});
+test('what is at choice twice is said once', () => {
+  const plan = planOf('venison', { make: 'meat in jars', jar: 'pint', method: 'weighted-gauge' });
+  const [card] = cardsOf({ plan, clock: clockOf(plan.schedule), measure: measureIn('us') });
+  const free = lineOf(card as never, 'IF YOU LIKE').split(' · ');
+  expect(free.filter((each) => each.startsWith('salt')).length).toBe(1);
+});

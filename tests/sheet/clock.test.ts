@@ -23,6 +23,8 @@ describe('minutes of the plan as the clock on the wall shows them', () => {
   test('days by their date, or by their number', () => {
     expect([0, 1, 17].map(clock.dayName)).toEqual(['Sat 15 August', 'Sun 16 August', 'Tue 1 September']);
     expect(clockOf({ startClock: 480 }).dayName(1)).toBe('Day 2');
+    expect(clock.shortDay(1)).toBe('Sun');
+    expect(clockOf({ startClock: 480 }).shortDay(1)).toBe('Day 2');
   });
 });
 test.each(['2026-02-30', '15.8.2026', '2026-8-15', ''])('%s is no date', (date) => {

@@ -30,3 +30,20 @@ test('without energy prices there is no line of energy', () => {
   const { utilities: _, ...kitchen } = input.kitchen;
   expect(costsOf(feasible({ ...input, kitchen }))[0]?.lines.join('\n')).not.toContain('Energy');
 });
+
+test('nothing is said twice: no range of one price, no ounce that is also the serving, no cost of a pinch', () => {
+  const plan = feasiblePlan('the example');
+  const money = (value: number) => ({ value, unit: 'USD' as const });
+  const flat = { low: money(1.69), likely: money(1.69), high: money(1.69) };
+  const ounce = { value: 1, unit: 'oz' as const };
+  const [first] = plan.products;
+  if (first?.costs === undefined) throw new Error('no costs');
+  const line = (costs: object) =>
+    costsOf({ ...plan, products: [{ ...first, costs: { ...first.costs, ...costs } as never }] })[0]?.lines[1];
+  const perNet = { cost: { ...flat, likely: money(0.54) }, netMass: ounce };
+  expect(line({ perUnit: flat, perNet, perServing: { ...perNet, serving: ounce } })).toBe(
+    'A 1.69 a quart jar, 0.54 for 1 oz',
+  );
+  const pinch = { cost: { ...flat, likely: money(0.01) }, serving: { value: 0.1, unit: 'oz' as const } };
+  expect(line({ perUnit: flat, perNet, perServing: pinch })).toBe('A 1.69 a quart jar, 0.54 for 1 oz');
+});

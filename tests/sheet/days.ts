@@ -58,6 +58,16 @@ const DAYS = {
     },
   }),
   'a crock': () => ({ lots: [{ food: 'cabbage', raw: '25 lb' }], kitchen: { ...kitchen, hands: 1 } }),
+  'evenings alike': () => ({
+    lots: [{ food: 'plum', raw: '20 lb' }],
+    kitchen: {
+      elevation: '250 ft',
+      hours: ['3 h', '3 h', '3 h', '3 h'],
+      start: '18:00',
+      dryer: { trays: 4, trayArea: '200 in2' },
+    },
+    products: [{ make: 'leather', from: 'plum' }],
+  }),
   'more than there is': () => ({
     lots: [{ food: 'peach', raw: '20 lb' }],
     kitchen,

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { saysOf } from '../../src/sheet/beside';
 import { clockOf } from '../../src/sheet/clock';
-import { frontOf, saysOf } from '../../src/sheet/front';
+import { frontOf } from '../../src/sheet/front';
 import { measureIn } from '../../src/sheet/measure';
 import { FEASIBLE_NAMES, feasiblePlan } from './days';
 
@@ -25,12 +26,12 @@ describe.each(FEASIBLE_NAMES)('%s', (name) => {
         if (jars?.pressure !== undefined) expect(loads[index]).toContain(`${jars.pressure.value} psi`);
       });
     }
-    for (const { tasks, hands, times } of front.rows) {
+    for (const { tasks, hands, starts } of front.rows) {
       for (const index of tasks) {
         const task = plan.schedule.tasks[index];
         if (task?.kind !== 'fill' || task.units === undefined || task.units.unit === 'tray') continue;
         expect(hands).toContain(` ${task.units.count} `);
-        expect(times).toContain(clock.time(task.startMinute));
+        expect(starts).toContain(task.startMinute);
       }
     }
   });
@@ -52,9 +53,15 @@ describe.each(FEASIBLE_NAMES)('%s', (name) => {
     expect(shown.filter((time) => !known.has(time))).toEqual([]);
   });
   test('what to count on, what to buy, what to have ready', () => {
-    for (const { name: product, units } of plan.products) {
-      expect(line('COUNT ON')).toContain(product);
-      expect(line('COUNT ON')).toContain(` ${units.promised} `);
+    for (const { name: product, units, canning } of plan.products) {
+      const short = product.replace(/,? in (quarts|pints|half-pints)$/, '');
+      const many = `${units.promised} ${units.promised === 1 ? units.unit : units.plural}`;
+      const text = canning === undefined ? `${short}: ${many}` : `${many} of ${short}`;
+      expect(
+        line('COUNT ON')
+          .split(' · ')
+          .map((each) => each.replace(/^\S+ /, '')),
+      ).toContain(text);
     }
     for (const { what, needed: amount, short } of plan.haveReady) {
       if (short !== undefined) expect(line('BUY')).toContain(what);
@@ -85,9 +92,16 @@ test('jars cooling, seals and dates tomorrow; what dries is tested when its hour
   const { front } = made('the example');
   const text = front.foot[1]?.text ?? '';
   expect(text).toContain('jars cooled 12 to 24 h');
-  expect(text).toMatch(/[A-H] from (next day )?\d+:\d\d: test for dryness/);
+  expect(text).toMatch(/[A-H] \d+ trays from (next day )?\d+:\d\d: test for dryness/);
 });
-test('a day of more rows than a page takes puts rows alike together', () => {
+test('the example stays within a page: at most 45 rows with its cautions', () => {
   const { front } = made('the example');
-  expect(front.rows.length).toBeLessThanOrEqual(43);
+  expect(front.rows.length).toBeLessThanOrEqual(45);
+});
+test('days whose rows are the same stand under one heading', () => {
+  const plan = feasiblePlan('evenings alike');
+  const clock = clockOf(plan.schedule);
+  const { front } = frontOf({ plan, clock, measure: measureIn('us') }, undefined, false);
+  const days = front.rows.filter(({ kind }) => kind === 'day').map(({ hands }) => hands);
+  expect(days).toContain('Day 2 to Day 4');
 });

@@ -15,12 +15,12 @@ test('a list is wrapped at the margin', () => {
   expect(lines.join(' ').replace(/ +/g, ' ')).toBe(`- ${'word '.repeat(40).trim()}`);
 });
 test('a box to tick for each time', () => {
-  const row = { kind: 'work', times: ['8:00', '9:00'] } as never;
+  const row = { kind: 'work', boxes: ['8:00', '9:00'] } as never;
   expect(boxesOf(row)).toEqual([`${MARK.box} 8:00`, `${MARK.box} 9:00`]);
-  expect(boxesOf({ kind: 'caution', times: [] } as never)).toEqual([]);
+  expect(boxesOf({ kind: 'caution', boxes: [] } as never)).toEqual([]);
 });
 test('each load of a row done several times has its own box, time and clock faces', () => {
-  const row = { kind: 'timer', times: ['8:00', '9:00'], loads: ['7 jars', '5 jars'] } as never;
+  const row = { kind: 'timer', boxes: ['8:00', '9:00'], loads: ['7 jars', '5 jars'] } as never;
   expect(loadsOf(row)).toEqual([
     { box: `${MARK.box} 8:00`, load: '7 jars' },
     { box: `${MARK.box} 9:00`, load: '5 jars' },

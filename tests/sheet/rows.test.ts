@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { clockOf } from '../../src/sheet/clock';
 import { frontOf } from '../../src/sheet/front';
 import { measureIn } from '../../src/sheet/measure';
-import { rowsOf } from '../../src/sheet/rows';
+import { offTrays, rowsOf } from '../../src/sheet/rows';
 import { FEASIBLE_NAMES, feasiblePlan } from './days';
 
 const penOf = (name: (typeof FEASIBLE_NAMES)[number]) => {
@@ -24,10 +24,37 @@ describe.each(FEASIBLE_NAMES)('%s', (name) => {
     expect(rows.map(({ at }) => at)).toEqual(rows.map(({ at }) => at).sort((one, other) => one - other));
     for (const row of rows) {
       const starts = row.tasks.map((index) => pen.plan.schedule.tasks[index]?.startMinute);
-      expect(starts).toContain(row.at);
-      expect(row.times).toEqual([pen.clock.time(row.at)]);
+      if (row.tasks.length > 0) expect(starts).toContain(row.at);
+      expect(row.starts).toEqual([row.at]);
+      expect(row.time).toBe(pen.clock.time(row.at));
+      expect(row.boxes).toEqual(['']);
       if (row.kind === 'work') expect(row.hands).not.toBe('');
     }
+  });
+  test('a pot that nobody stirs is put on in a row of its own, or in words where its food is prepared', () => {
+    const { tasks } = pen.plan.schedule;
+    const quiet = tasks.flatMap(({ kind, uses }, index) =>
+      (kind === 'cook' || kind === 'heat water') && !uses.some(({ resource }) => resource === 'hands') ? [index] : [],
+    );
+    for (const index of quiet) {
+      const row = rowsOf(pen).find(({ tasks: own }) => own.includes(index));
+      if (row?.kinds.includes('prepare')) expect(row.hands).toMatch(/, then put it on$/);
+      else expect(row?.hands).toMatch(/^Put on/);
+      if (!row?.kinds.includes('prepare')) expect(row?.at).toBe(tasks[index]?.startMinute);
+    }
+  });
+  test('every load of trays is taken off in a row, or tomorrow', () => {
+    const { tasks, windows } = pen.plan.schedule;
+    const loads = tasks.filter(({ kind }) => kind === 'dry' || kind === 'freeze-dry');
+    const off = offTrays(pen.plan);
+    expect(off.length).toBe(loads.length);
+    for (const { task, at } of off) {
+      if (at === undefined) expect(task.endMinute).toBeGreaterThanOrEqual(windows.at(-1)?.endMinute ?? 0);
+      else expect(windows.some(({ startMinute: from, endMinute: to }) => from <= at && at < to)).toBe(true);
+    }
+    const rows = rowsOf(pen).filter(({ tasks: own }) => own.length === 0);
+    expect(rows.map(({ at }) => at)).toEqual(off.flatMap(({ at }) => at ?? []).sort((one, other) => one - other));
+    for (const { hands } of rows) expect(hands).toMatch(/take off \d+ trays?|take off 1 tray/);
   });
   test('each load has its timer, with its jars in and out in the same row', () => {
     const { tasks } = pen.plan.schedule;
@@ -42,4 +69,9 @@ test('hands are named where the kitchen names them', () => {
   const fills = rows.filter(({ hands }) => hands.includes('FILL'));
   expect(fills.length).toBeGreaterThan(1);
   for (const { hands } of fills) expect(hands).toMatch(/^(cook|helper|cook, helper): /);
+});
+
+test('what goes into the dryer at once says so in the row before it', () => {
+  const rows = rowsOf(penOf('drying only'));
+  expect(rows.some(({ hands, trays }) => hands.endsWith(', then into the dryer') && trays.length === 1)).toBe(true);
 });

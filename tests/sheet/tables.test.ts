@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import * as z from 'zod/mini';
-import { besideRow } from '../../src/sheet/front';
+import { besideRow } from '../../src/sheet/beside';
 import { readTable } from '../helpers/tables';
 
 test('where a caution stands: each row puts it beside work, on the card, or with one that says the same', () => {

@@ -15,6 +15,6 @@ describe('the table of texts', () => {
   });
   test('what is filled in, blanks and boxes', () => {
     expect(say('row.prepare', { weight: '3 lb', what: 'plums' })).toBe('Prepare 3 lb of plums');
-    expect(say('write.jars')).toBe(`jars filled ${MARK.blank}`);
+    expect(say('write.each', { letter: 'A' })).toBe(`A ${MARK.blank}`);
   });
 });

@@ -89,7 +89,7 @@ function added({ what, kg, cups, pieces, cupsOnly }: Bought, { amount, or, piece
 
 /** What a stock is called on the list; nothing for what is not laid out, such as freezer room. */
 function labelOf(stock: Stock): string | undefined {
-  if (stock.of === 'jars') return `${stock.jar} jars, clean and hot`;
+  if (stock.of === 'jars') return `${stock.jar} jars`;
   return { lids: 'new lids', bags: 'bags or boxes', 'freezer room': undefined, 'freezer load': undefined }[stock.of];
 }
 

@@ -128,6 +128,8 @@ export const step = () =>
     do: id(),
     /** What it is done to, for people. */
     of: z.exactOptional(text()),
+    /** The whole of it, where the name of the operation makes no sentence: its figures stand at `{time}` and the like. */
+    says: z.exactOptional(text()),
     time: z.exactOptional(span()),
     temperature: z.exactOptional(span()),
     /** Size of the pieces or depth of the layer. */

@@ -3,7 +3,7 @@ import type { DaySchedule, Window } from '../request/daySchedule';
 import type { Effort } from '../solver/effort';
 import { blocksOf, resourcesOf, shared } from './blocks';
 import { lowerBound } from './bound';
-import { type Day, emptyDay, type PlainTask } from './day';
+import { type Day, emptyDay, type Placed, type PlainTask, put } from './day';
 import { workedBy } from './hours';
 import { heldOf, putRunning } from './inWork';
 import { type Job, type Means, machineMinutes, minutesAlone } from './job';
@@ -17,9 +17,43 @@ const PLACINGS = 3000;
 
 interface Tried {
   readonly day: Day;
+  /** How the day stood before each job was placed. */
+  readonly before: readonly Stand[];
   readonly makespan: number;
   /** Among orders that end together the one whose work is done earlier. */
   readonly sum: number;
+}
+
+/** How far a day is filled: what `takeUp` brings an empty day to. */
+interface Stand {
+  readonly placed: number;
+  readonly cannerEnds: readonly number[];
+  readonly takenTrimmings: ReadonlyMap<number, number>;
+}
+const standOf = ({ placed, cannerEnds, takenTrimmings }: Day): Stand => ({
+  placed: placed.length,
+  cannerEnds: [...cannerEnds],
+  takenTrimmings: new Map(takenTrimmings),
+});
+/** Puts the same on an empty day as another had when it stood so, without looking for where it fits. */
+function takeUp(day: Day, { placed, cannerEnds, takenTrimmings }: Stand, from: Day): void {
+  for (let index = 0; index < placed; index++) put(day, from.placed[index] as Placed);
+  day.cannerEnds.splice(0, day.cannerEnds.length, ...cannerEnds);
+  for (const [lot, kg] of takenTrimmings) day.takenTrimmings.set(lot, kg);
+}
+
+/** A number for each job that is the same for jobs that are alike: to change their places changes nothing. */
+function alikeOf(): (job: Job) => number {
+  const [known, numbers] = [new Map<Job, number>(), new Map<string, number>()];
+  return (job) => {
+    const number = known.get(job);
+    if (number !== undefined) return number;
+    const text = JSON.stringify(job);
+    const own = numbers.get(text) ?? numbers.size;
+    numbers.set(text, own);
+    known.set(job, own);
+    return own;
+  };
 }
 
 /** When the work of hands, pots and canners ends: what goes on by itself has been loaded by somebody when it starts. */
@@ -59,28 +93,43 @@ export function scheduleJobs(
   );
 
   const blocks = blocksOf(means);
+  const alike = alikeOf();
   let best: { order: readonly Job[]; tried: Tried } | undefined;
   const attempt = (order: readonly Job[]): Tried | undefined => {
     const day = emptyDay(means, windows, overtime, longest, effort, blocks);
-    putRunning(day);
+    // what an order begins with like the best one is placed like that
+    const same = best === undefined ? 0 : sameUntil(order, best.order);
+    if (best === undefined || same === 0) putRunning(day);
+    else takeUp(day, best.tried.before[same] as Stand, best.tried.day);
     const most = best?.tried.makespan ?? Number.POSITIVE_INFINITY;
-    for (const job of order) {
+    const stands: Stand[] = best?.tried.before.slice(0, same) ?? [];
+    for (const job of order.slice(same)) {
       const before = day.placed.length;
+      stands.push(standOf(day));
       // what is later than the best before all of it is placed stays so
       if (!place(day, job) || endOf(day.placed.slice(before).flatMap((each) => each.tasks)) > most) return undefined;
     }
     const tasks = day.placed.flatMap((each) => each.tasks);
     return {
       day,
+      before: stands,
       makespan: Math.max(windows[0]?.from ?? 0, endOf(tasks)),
       sum: tasks.reduce((total, { start, end, unattended }) => total + (unattended ? start : end), 0),
     };
+  };
+  const sameUntil = (order: readonly Job[], other: readonly Job[]): number => {
+    const apart = order.findIndex((job, place) => alike(job) !== alike(other[place] as Job));
+    return apart < 0 ? order.length : apart;
   };
   const better = (one: Tried, other: Tried): boolean =>
     one.makespan < other.makespan || (one.makespan === other.makespan && one.sum < other.sum);
 
   const bound = lowerBound(jobs, means, windows);
+  const known = new Set<string>();
   const keep = (order: readonly Job[]): void => {
+    const key = order.map(alike).join();
+    if (known.has(key)) return;
+    known.add(key);
     const tried = attempt(order);
     if (tried !== undefined && (best === undefined || better(tried, best.tried))) best = { order, tried };
   };

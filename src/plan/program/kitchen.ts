@@ -141,6 +141,7 @@ export function capacityOf(
   return {
     lots: lots.map(({ usableKg }) => usableKg),
     days,
+    windows,
     minutes: windows.reduce((sum, { from, to }) => sum + to - from, 0),
     hands,
     burners: kitchen.burners ?? customary('burners'),

@@ -29,3 +29,9 @@ export function workedBy(clock: number, windows: readonly Window[]): number {
     Math.max(0, clock - last.to),
   );
 }
+
+/** Minutes of work on all days, but for those in the last so many of each day. */
+export function minutesBefore(minutes: number, windows: readonly Window[]): number {
+  const ends = new Map(daysOf(windows).map(({ day, to }) => [day, to - minutes]));
+  return windows.reduce((sum, { day, from, to }) => sum + Math.max(0, Math.min(to, ends.get(day) ?? to) - from), 0);
+}

@@ -33,7 +33,7 @@ const MOST_SHARES = 4;
 /** And where no order at all was found for the whole, the share of the minutes tried first. */
 const FIRST_SHARE = 0.7;
 /** Programs solved at the most in giving what hours are left to one product more. */
-const MOST_GROWN = 24;
+const MOST_GROWN = 60;
 /** Nodes of one of these searches: how good its plan is proven does not matter, for the best by the sums is the bound. */
 const MOST_NODES = 100;
 /** Nearer to the best by the sums than this share no better plan is looked for. */

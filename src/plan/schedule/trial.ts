@@ -41,13 +41,13 @@ export interface Trial extends BySums {
 /** Loads, dryer and freezer fillings that an order of work is looked for, in some seconds. */
 const MOST_JOBS = 600;
 /** Orders looked at for one plan until it fits, and for as much of it as does. */
-const UNTIL_IT_FITS = { tries: 20, inVain: 8 };
+const UNTIL_IT_FITS = { tries: 40, inVain: 20 };
 /** And where it cannot fit. */
 const TO_SEE_HOW_LATE = { tries: 20, inVain: 10 };
 /** And where it is late by no more than this share of the hours. */
 const NEARLY = 0.1;
-const WHERE_IT_NEARLY_FITS = { tries: 40, inVain: 30 };
-const AS_MUCH_AS_FITS = { tries: 8, inVain: 4 };
+const WHERE_IT_NEARLY_FITS = { tries: 60, inVain: 50 };
+const AS_MUCH_AS_FITS = { tries: 20, inVain: 10 };
 
 /** What is made, and what was decided of it. */
 const plannedOf = ({ makings }: Prepared, found: Solved): Planned[] =>

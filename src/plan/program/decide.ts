@@ -2,10 +2,13 @@ import type { PantryItem } from '../../recipes/pantryItems';
 import type { Decided, Described, Making } from '../makes/making';
 import { amountIn, freezeTrays, keyOf, promised, raw, readied, trays } from './decisions';
 
-/** A product that is made, what was decided of it, and what is to be said of it. */
-export interface Kept {
+/** A product that is made, and what was decided of it. */
+export interface Planned {
   readonly making: Making;
   readonly decided: Decided;
+}
+/** The same, and what is to be said of it. */
+export interface Kept extends Planned {
   readonly said: Described;
 }
 
@@ -16,7 +19,7 @@ export const NOISE = 1e-6;
 export const isMade = ({ ready, rawKg }: Decided): boolean => ready > 0 || rawKg > NOISE;
 
 /** Kg of something from the pantry that a product takes, at the rich end. */
-export const pantryKgOf = ({ making, decided }: Pick<Kept, 'making' | 'decided'>, item: PantryItem): number => {
+export const pantryKgOf = ({ making, decided }: Planned, item: PantryItem): number => {
   const { perUnit, perReadyKg, perRawKg = 0 } = making.activity.pantry?.[item] ?? { perUnit: 0, perReadyKg: 0 };
   return perUnit * decided.ready + perReadyKg * decided.readyKg.high + perRawKg * decided.rawKg;
 };

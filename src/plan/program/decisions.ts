@@ -38,6 +38,8 @@ export type Resource =
   | { readonly of: 'lot'; readonly lot: number }
   | { readonly of: 'stock'; readonly stock: Stock }
   | { readonly of: 'hands' }
+  /** Hands before so many last minutes of each day. */
+  | { readonly of: 'hands in time'; readonly before: number }
   | { readonly of: 'burners' }
   | { readonly of: 'all pots' }
   | { readonly of: 'pot'; readonly pot: number }

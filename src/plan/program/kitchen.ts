@@ -141,7 +141,8 @@ export function capacityOf(
   return {
     lots: lots.map(({ usableKg }) => usableKg),
     days,
-    minutes: windows.reduce((sum, { startMinute: from, endMinute: to }) => sum + to - from, 0),
+    windows,
+    minutes: windows.reduce((sum, { startMinute, endMinute }) => sum + endMinute - startMinute, 0),
     hands,
     burners: kitchen.burners ?? customary('burners'),
     pots: potsOf(kitchen).map(({ most }) => valueIn(most, 'L')),

@@ -5,7 +5,7 @@ import { bound, type DayTerm, type Draft, emptyDraft, type Weights } from './dra
 import { canners, cannersHeld } from './resources/canners';
 import { dryer, dryerHeld } from './resources/dryer';
 import { freezeDryer, freezeDryerHeld } from './resources/freezeDryer';
-import { hands, handsHeld } from './resources/hands';
+import { hands, handsHeld, handsInTime } from './resources/hands';
 import { lots, lotsHeld, trimmings } from './resources/lots';
 import { burnersHeld, pots, potsHeld } from './resources/pots';
 import { stock, stockHeld } from './resources/stock';
@@ -31,7 +31,15 @@ export const weightsOf = (aim: Aim): Weights => {
 };
 
 /** The bounds that are minutes of the day. */
-const MINUTES: ReadonlySet<Rule['of']> = new Set(['hands', 'burners', 'pot', 'all pots', 'canner', 'vessel']);
+const MINUTES: ReadonlySet<Rule['of']> = new Set([
+  'hands',
+  'hands in time',
+  'burners',
+  'pot',
+  'all pots',
+  'canner',
+  'vessel',
+]);
 /** The program with a share of its minutes. */
 export const minuteShare = (program: DayProgram, share: number): DayProgram => ({
   ...program,
@@ -39,6 +47,17 @@ export const minuteShare = (program: DayProgram, share: number): DayProgram => (
     MINUTES.has(each.of.of) && each.max !== undefined ? { ...each, max: each.max * share } : each,
   ),
 });
+
+/** The largest share of its minutes that a plan takes of anything. */
+export const fullest = (program: DayProgram, values: ReadonlyMap<string, number>): number =>
+  Math.max(
+    0,
+    ...program.bounds.flatMap(({ of, max, terms }) =>
+      MINUTES.has(of.of) && max !== undefined && max > 0
+        ? [terms.reduce((sum, [name, weight]) => sum + weight * (values.get(name) ?? 0), 0) / max]
+        : [],
+    ),
+  );
 
 /**
  * Writes the day as a mixed integer linear program.
@@ -63,6 +82,7 @@ export function toProgram(activities: readonly Activity[], capacity: Capacity, a
   trimmings(draft);
   for (const held of [lotsHeld, stockHeld, handsHeld, burnersHeld, potsHeld, cannersHeld, dryerHeld, freezeDryerHeld])
     held(draft);
+  handsInTime(draft);
   roundingCuts(draft);
   const each = activities.map(({ product }): DayTerm => [promised(product), 1]);
   if (aim === 'least cost') bound(draft, { of: 'one unit at least' }, each, { min: 1 });

@@ -31,8 +31,18 @@ export function wideningsOf(program: DayProgram, labels: Labels): Widening[] {
   const { minutes } = labels;
   const bounded = new Set(program.bounds.map(({ name }) => name));
   return [
-    { what: 'hours of work', oneMore: 'one hour more', main: HANDS, more: anHour(labels) },
-    only('hands', 'one more pair of hands', HANDS, minutes),
+    {
+      what: 'hours of work',
+      oneMore: 'one hour more',
+      main: HANDS,
+      more: [...anHour(labels), ...inTime(program, () => 60 * labels.hands)],
+    },
+    {
+      what: 'hands',
+      oneMore: 'one more pair of hands',
+      main: HANDS,
+      more: [more(HANDS, minutes), ...inTime(program, (available) => available / labels.hands)],
+    },
     ...labels.canners.map((label, canner) => aLoad(program, labels, label, canner)),
     ...jarSizes(program).map(
       (jar): Widening => ({
@@ -53,6 +63,10 @@ export function wideningsOf(program: DayProgram, labels: Labels): Widening[] {
     ...labels.lots.map((label, lot) => only(label, '1 kg more', { of: 'lot', lot }, 1)),
   ].filter(({ main }) => bounded.has(keyOf(main)));
 }
+
+/** So much more of the hands that are there in time. */
+const inTime = ({ bounds }: DayProgram, by: (available: number) => number): More[] =>
+  bounds.flatMap(({ of, max = 0 }) => (of.of === 'hands in time' ? [more(of, by(max))] : []));
 
 /** An hour more of all that works by the minute. */
 function anHour({ hands, burners, pots, canners }: Labels): More[] {

@@ -1,5 +1,6 @@
 import type { Range } from '../../quantity/types';
 import type { PantryItem } from '../../recipes/pantryItems';
+import type { Window } from './daySchedule';
 import type { InStock } from './stock';
 
 /**
@@ -149,6 +150,8 @@ export interface Capacity {
   /** Raw mass of each lot, kg. */
   readonly lots: readonly number[];
   readonly days: number;
+  /** The hours of work, where it matters when on a day something is done. */
+  readonly windows?: readonly Window[];
   /** Minutes of work in all, and how many pairs of hands work through them. */
   readonly minutes: number;
   readonly hands: number;

@@ -29,8 +29,8 @@ export interface Block {
 /** What is still free of every row in every minute. */
 export interface Board {
   readonly horizon: number;
-  /** The first start from `from` on at which the block fits; none before the horizon ends. */
-  earliest(block: Block, from: number): number | undefined;
+  /** The first start from `from` on, up to `most`, at which the block fits; none before the horizon ends. */
+  earliest(block: Block, from: number, most?: number): number | undefined;
   /** The last start at which the block fits and ends by `by`, not before `from`. */
   latest(block: Block, by: number, from: number): number | undefined;
   take(block: Block, start: number): void;
@@ -177,10 +177,11 @@ export function emptyBoard(
 
   return {
     horizon,
-    earliest: ({ minutes, parts }, from) => {
+    earliest: ({ minutes, parts }, from, most = Number.POSITIVE_INFINITY) => {
       let start = from;
+      const last = Math.min(most, horizon - minutes);
       for (let settled = false; !settled; ) {
-        if (start + minutes > horizon) return undefined;
+        if (start > last) return undefined;
         settled = true;
         for (const part of parts) {
           const clash = lastClash(runsOf(part.row), part, start, horizon, effort);

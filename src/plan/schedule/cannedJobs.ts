@@ -1,5 +1,5 @@
 import { LIFT_A_JAR } from '../makes/work';
-import type { Kept } from '../program/decide';
+import type { Planned } from '../program/decide';
 import { amountIn, loads } from '../program/decisions';
 import { cannersFor } from '../program/resources/canners';
 import type { Canning } from '../request/activity';
@@ -8,11 +8,11 @@ import { batchesOver, fitsAlone, fitsTogether } from './loadsThatFit';
 import { evenly, needsOf, portionOf, type Whole } from './portion';
 
 /** One load: jars of one product, or of several that share its process. */
-type Load = readonly { readonly each: Kept; readonly jars: number }[];
+type Load = readonly { readonly each: Planned; readonly jars: number }[];
 
 /** Canner loads, each prepared, cooked and filled for itself: no more than one load's food stands ready at a time. */
-export function cannedJobs(prepared: Whole, kept: readonly Kept[], values: ReadonlyMap<string, number>): Job[] {
-  const groups = new Map<string, Kept[]>();
+export function cannedJobs(prepared: Whole, kept: readonly Planned[], values: ReadonlyMap<string, number>): Job[] {
+  const groups = new Map<string, Planned[]>();
   for (const each of kept) {
     const { canning } = each.making.activity;
     if (canning !== undefined) groups.set(canning.key, [...(groups.get(canning.key) ?? []), each]);
@@ -26,15 +26,27 @@ export function cannedJobs(prepared: Whole, kept: readonly Kept[], values: Reado
       Array.from({ length: amountIn(values, loads(canning.key, canner)) }, () => jars),
     );
     const shared = sharedOut(group, planned);
+    const jobsOf = onceForAlike((load) => jobsThatFit(prepared, canning, load));
     return [
-      ...shared.filter((load) => hotOf(load) === undefined).flatMap((load) => jobsThatFit(prepared, canning, load)),
-      ...hotJobs(prepared, canning, shared),
+      ...shared.filter((load) => hotOf(load) === undefined).flatMap(jobsOf),
+      ...hotJobs(prepared, shared, jobsOf),
     ];
   });
 }
 
+/** The same jobs for loads that are alike, found out once. */
+function onceForAlike(jobsOf: (load: Load) => Job[]): (load: Load) => Job[] {
+  const known = new Map<string, Job[]>();
+  return (load) => {
+    const key = load.map(({ each, jars }) => `${each.making.activity.product} ${jars}`).join();
+    const jobs = known.get(key) ?? jobsOf(load);
+    known.set(key, jobs);
+    return jobs.map((job) => ({ ...job }));
+  };
+}
+
 /** Jars shared out over loads: whole loads of one product where there are enough, what is left over together. */
-export function sharedOut(group: readonly Kept[], planned: readonly number[]): Load[] {
+export function sharedOut(group: readonly Planned[], planned: readonly number[]): Load[] {
   const places = [...planned].sort((one, other) => one - other);
   const most = places[places.length - 1] ?? 1;
   const all = group.reduce((sum, { decided }) => sum + decided.ready, 0);
@@ -43,7 +55,7 @@ export function sharedOut(group: readonly Kept[], planned: readonly number[]): L
       Array.from({ length: Math.floor(each.decided.ready / most) }, () => [{ each, jars: most }]),
     );
     const rests = group.map((each) => ({ each, jars: each.decided.ready % most })).filter(({ jars }) => jars > 0);
-    const together: { each: Kept; jars: number }[][] = [];
+    const together: { each: Planned; jars: number }[][] = [];
     for (const rest of rests.sort((one, other) => other.jars - one.jars)) {
       const room = together.find((load) => load.reduce((sum, { jars }) => sum + jars, rest.jars) <= most);
       if (room === undefined) together.push([rest]);
@@ -58,7 +70,7 @@ export function sharedOut(group: readonly Kept[], planned: readonly number[]): L
   return places.slice(places.length - count).map((room, index) => {
     let jars = Math.min(room, Math.ceil(left / (count - index)));
     left -= jars;
-    const load: { each: Kept; jars: number }[] = [];
+    const load: { each: Planned; jars: number }[] = [];
     for (const entry of queue) {
       const taken = Math.min(entry.left, jars);
       if (taken === 0) continue;
@@ -95,7 +107,7 @@ function jobsThatFit(prepared: Whole, canning: Canning, load: Load): Job[] {
 }
 
 /** The product of a load that may be kept hot in its pot. */
-function hotOf(load: Load): Kept | undefined {
+function hotOf(load: Load): Planned | undefined {
   const [part, ...others] = load;
   const { cook } = part?.each.making.activity ?? {};
   const keeps = cook?.holdsHot !== undefined && cook.blanch === undefined && cook.batchLitres === undefined;
@@ -103,15 +115,15 @@ function hotOf(load: Load): Kept | undefined {
 }
 
 /** Loads of what may be kept hot: as many from one pot as it holds, and as can be filled while it stays hot. */
-function hotJobs(prepared: Whole, canning: Canning, loads: readonly Load[]): Job[] {
+function hotJobs(prepared: Whole, loads: readonly Load[], jobsOf: (load: Load) => Job[]): Job[] {
   const products = new Set(loads.flatMap((load) => hotOf(load) ?? []));
   return [...products].flatMap((each) => {
     const jobs: Job[] = [];
     let rest = loads.filter((load) => hotOf(load) === each);
     while (rest.length > 0) {
-      let [some, count] = [jobsThatFit(prepared, canning, rest[0] as Load), 1];
+      let [some, count] = [jobsOf(rest[0] as Load), 1];
       for (let more = 2; more <= rest.length; more++) {
-        const job = togetherJob(prepared, canning, each, rest.slice(0, more));
+        const job = togetherJob(prepared, each, rest.slice(0, more), jobsOf);
         if (job === undefined || !fitsTogether(job, prepared.means)) break;
         [some, count] = [[job], more];
       }
@@ -123,13 +135,18 @@ function hotJobs(prepared: Whole, canning: Canning, loads: readonly Load[]): Job
 }
 
 /** Several loads from one pot; nothing where no pot holds them, or where one of them alone is too much for a pot. */
-function togetherJob(prepared: Whole, canning: Canning, each: Kept, loads: readonly Load[]): Job | undefined {
+function togetherJob(
+  prepared: Whole,
+  each: Planned,
+  loads: readonly Load[],
+  jobsOf: (load: Load) => Job[],
+): Job | undefined {
   const { decided, making } = each;
   const { cook } = making.activity;
   const jars = loads.flatMap((load) => load.map((part) => part.jars));
   const all = jars.reduce((sum, some) => sum + some, 0);
   const litres = ((cook?.litresPerKg ?? 0) * decided.rawKg * all) / decided.ready;
-  const apart = loads.flatMap((load) => jobsThatFit(prepared, canning, load));
+  const apart = loads.flatMap(jobsOf);
   if (litres > Math.max(...prepared.capacity.pots) || apart.length !== loads.length) return undefined;
   const [first, ...others] = apart as [Job, ...Job[]];
   const [own] = first.portions as [Portion];

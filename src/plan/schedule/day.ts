@@ -93,20 +93,22 @@ export function latestOf(
 ): Fitting | undefined {
   let best: Fitting | undefined;
   for (const block of ways) {
-    const start = board.latest(block, by, from(block));
-    if (start !== undefined && (best === undefined || start > best.start)) best = { block, start };
+    const start = board.latest(block, by, best === undefined ? from(block) : Math.max(from(block), best.start + 1));
+    if (start !== undefined) best = { block, start };
   }
   return best;
 }
 
 /** The first end after a minute of any way to do something. */
-export const nextEnd = ({ board }: Day, ways: readonly Block[], after: number, from: number): number =>
-  Math.min(
-    ...ways.map((block) => {
-      const start = board.earliest(block, Math.max(from, after - block.minutes + 1));
-      return start === undefined ? Number.POSITIVE_INFINITY : start + block.minutes;
-    }),
-  );
+export function nextEnd({ board }: Day, ways: readonly Block[], after: number, from: number): number {
+  let end = Number.POSITIVE_INFINITY;
+  for (const block of ways) {
+    const { minutes } = block;
+    const start = board.earliest(block, Math.max(from, after - minutes + 1), end - minutes - 1);
+    if (start !== undefined) end = start + minutes;
+  }
+  return end;
+}
 
 /** The first start from a minute on at which somebody is there to load what goes on by itself. */
 export function attendedStart({ board, open }: Day, block: Block, from: number): number | undefined {

@@ -1,27 +1,17 @@
-import { fail } from '../../errors/StillroomError';
-import { brokenRules } from '../check/checkTasks';
-import { decide, isMade, type Kept } from '../program/decide';
+import type { Kept } from '../program/decide';
 import type { DayProgram } from '../program/decisions';
 import { windowsOf } from '../program/hours';
 import type { Prepared } from '../program/prepare';
-import { minuteShare } from '../program/program';
+import { fullest, minuteShare } from '../program/program';
 import type { DaySchedule, Window } from '../request/daySchedule';
 import { type Effort, FEWEST_NODES, nodesFor } from '../solver/effort';
 import { reachOf, type Solved, type SolveOptions } from '../solver/solve';
-import { growing } from './growing';
 import { workedBy } from './hours';
-import { jobsOf } from './jobs';
-import { scheduleJobs } from './scheduleJobs';
-import { withoutLate } from './withoutLate';
+import { capped, growing, worthiest } from './inTime';
+import { type BySums, type Trial, trialsOf } from './trial';
 
 /** A plan with its order of work. */
-export interface Fitted {
-  readonly found: Solved;
-  /** The same as the search of `program` left it: how far it is proven against that. */
-  readonly solved: Solved;
-  /** The program it is the best of, and the share of the day's minutes in it: 1, or less where more would run late. */
-  readonly program: DayProgram;
-  readonly share: number;
+export interface Fitted extends Omit<BySums, 'planned'> {
   readonly kept: readonly Kept[];
   readonly schedule: DaySchedule;
   /** How late the best plan by the sums runs, where this is a smaller one: 0 minutes where no order of it was found. */
@@ -34,104 +24,141 @@ export interface RunsLate {
   readonly uses: readonly string[];
 }
 
-/** Programs solved at the most in looking for one whose work fits. */
-const MOST_TRIALS = 7;
-/** And in making less of what runs late. */
-const MOST_REPAIRS = 4;
-/** And in giving what hours are left to one product more. */
-const MOST_GROWN = 8;
+/** Programs solved at the most in making less of what found no place in the hours. */
+const MOST_CUTS = 6;
+/** Of them, those in which what a cut leaves over may go into other products. */
+const MOST_SHIFTS = 3;
+/** Programs with fewer minutes for all that is made. */
+const MOST_SHARES = 4;
+/** And where no order at all was found for the whole, the share of the minutes tried first. */
+const FIRST_SHARE = 0.7;
+/** Programs solved at the most in giving what hours are left to one product more. */
+const MOST_GROWN = 60;
+/** Nodes of one of these searches: how good its plan is proven does not matter, for the best by the sums is the bound. */
+const MOST_NODES = 100;
 /** Nearer to the best by the sums than this share no better plan is looked for. */
 const GOOD_ENOUGH = 0.01;
-/** The share of the minutes tried first where no order at all was found for the whole. */
-const FIRST_SHARE = 0.7;
-/** Loads, dryer and freezer fillings that an order of work is looked for, in some seconds. */
-const MOST_JOBS = 600;
-/** Nearer than this the share of the minutes is not looked for. */
-const NEAR = 0.02;
+
+type Search = (program: DayProgram, options: SolveOptions) => Solved;
 
 /**
  * The best plan whose work fits the hours in an order that was found.
  *
  * The program knows minutes as sums; an order of work needs some more, for fruit is cut before it is cooked and canners
- * wait for their first load. Where the best plan by the sums runs late, less is made of what came late, until the work
- * fits; and the minutes of all are shortened, by bisection. The better of the two is the plan. The best by the sums stays the bound that `gap` is told against.
+ * wait for their first load. Where a plan runs late, less is made of what found no place in the hours, as much as did;
+ * and the minutes of all are cut by as much as it ran late. Then what hours are left go to one product after the other.
+ * The best by the sums stays the bound that `gap` is told against.
  *
  * @returns the plan; or where none fits the one by the sums, which runs late
  */
 export function fitDay(
   prepared: Prepared,
   best: Solved,
-  search: (program: DayProgram, options: SolveOptions) => Solved,
+  search: Search,
   effort: Effort,
 ): { readonly fits: boolean; readonly plan: Fitted | undefined } {
   const windows = windowsOf(prepared.request.kitchen);
-  const orderOf = (found: Solved, program: DayProgram, share: number): Fitted | undefined => {
-    const kept = keptOf(prepared, found);
-    const jobs = jobsOf(prepared, kept, found.values);
-    if (jobs.length > MOST_JOBS)
-      fail(
-        'TOO_MUCH',
-        'lots',
-        jobs.length,
-        `at most ${MOST_JOBS} loads, runs and batches in one plan: plan it in parts`,
-      );
-    const schedule = scheduleJobs(jobs, prepared.means, windows, effort);
-    return schedule && { found, solved: found, program, share, kept, schedule };
-  };
-  // an order of work that breaks a wait is no plan, whatever it is worth
-  const fits = (plan: Fitted | undefined): boolean =>
-    plan !== undefined && !isLate(plan.schedule, windows) && brokenRules(plan.schedule).length === 0;
-  const whole = orderOf(best, prepared.program, 1);
-  if (fits(whole)) return { fits: true, plan: whole };
+  const tryPlan = trialsOf(prepared, windows, effort);
+  const whole = tryPlan(best, prepared.program, 1);
+  if (whole.fitting !== undefined) return { fits: true, plan: fittedOf(whole, whole.fitting()) };
 
-  let fitting: Fitted | undefined;
-  const attempt = (program: DayProgram, share: number): Fitted | 'late' | 'none' => {
+  let fitting: Trial | undefined;
+  const attempt = (program: DayProgram, share = 1): Trial | undefined => {
     const found = search(program, {
-      nodes: Math.max(FEWEST_NODES, Math.min(nodesFor(program), effort.nodes)),
+      nodes: Math.max(FEWEST_NODES, Math.min(MOST_NODES, nodesFor(program), effort.nodes)),
       effort,
-      ...(fitting === undefined ? {} : { start: fitting.solved }),
+      ...(fitting === undefined ? {} : { start: fitting.solved, onlyBetter: true }),
     });
-    if (!found.feasible) return 'none';
-    const plan = orderOf(found, program, share);
-    if (plan === undefined) return 'late';
-    if (fits(plan) && !(fitting !== undefined && fitting.found.worth > found.worth)) fitting = plan;
-    return plan;
+    if (!found.feasible || (fitting !== undefined && !isBetter(found, fitting.found))) return undefined;
+    const trial = tryPlan(found, program, share, (fitting ?? whole).order);
+    if (trial.fitting !== undefined) fitting = trial;
+    return trial;
   };
-  // what runs late is made in the number that came in time
-  const repair = (from: DayProgram, plan: Fitted | 'late' | 'none' | undefined): void => {
-    let [program, late] = [from, plan];
-    for (let trial = 0; typeof late === 'object' && !fits(late) && trial < MOST_REPAIRS; trial++) {
-      program = withoutLate(program, late, windows);
-      late = attempt(program, 1);
+  const done = () => isBest(fitting, best) || (fitting !== undefined && effort.looks <= 0);
+  // less is made of what found no place, until the rest has one
+  const cut = (from: DayProgram, late: Trial | undefined, shifts: number): void => {
+    let [program, trial] = [from, late];
+    for (let round = 0; round < MOST_CUTS && trial !== undefined && trial.fitting === undefined; round++) {
+      program = capped(program, trial.inTime, round < shifts ? 'late' : 'all');
+      trial = attempt(program);
     }
   };
-  repair(prepared.program, whole);
-  // or all that is made has fewer minutes
-  let [enough, tooMuch] = [0, 1];
-  let share = whole === undefined ? FIRST_SHARE : hoursOf(windows) / workedBy(whole.schedule.makespan, windows);
-  for (let trial = 0; trial < MOST_TRIALS && tooMuch - enough > NEAR && !isBest(fitting, best); trial++) {
-    const plan = attempt(minuteShare(prepared.program, share), share);
-    // with musts that not even their minutes are left for, more minutes are needed, not fewer
-    if (plan === 'none' || (plan !== 'late' && fits(plan))) enough = share;
-    else tooMuch = share;
-    share = (enough + tooMuch) / 2;
+  if (effort.looks > 0) cut(prepared.program, whole, MOST_SHIFTS);
+  cut(prepared.program, whole, 0);
+  // or all that is made has fewer minutes, by as many as it ran late
+  let [share, least] = [shareInTime(prepared.program, whole, windows), 0];
+  for (let round = 0; round < MOST_SHARES && !done() && share - least > 0.01; round++) {
+    const program = minuteShare(prepared.program, share);
+    const trial = attempt(program, share);
+    if (trial !== undefined && trial.fitting === undefined) {
+      cut(program, trial, 0);
+      share = shareInTime(prepared.program, trial, windows);
+    } else {
+      least = share;
+      share = (share + 1) / 2;
+    }
   }
   // what needs no minutes, or nothing at all
   if (fitting === undefined) attempt(minuteShare(prepared.program, 0), 0);
-  // and what hours are left go to one product after the other
-  const { length } = prepared.makings;
-  for (let next = 0; next < Math.min(length, MOST_GROWN) && !isBest(fitting, best); next++) {
-    const wider = growing(prepared.program, prepared, fitting?.kept ?? [])[next] as DayProgram;
-    repair(wider, attempt(wider, 1));
+  const products = worthiest(prepared);
+  let left = MOST_GROWN;
+  for (let next = 0; next < products.length && left > 0 && !done(); next++) {
+    const before: Trial | undefined = fitting;
+    left -= grow(prepared, products[next] as number, before, attempt, left);
+    if (fitting !== before) next = -1;
   }
-  return fitting === undefined
-    ? { fits: false, plan: whole }
-    : { fits: true, plan: { ...withGap(fitting, best), runsLate: lateOf(whole, windows) } };
+  if (fitting?.fitting === undefined) return { fits: false, plan: whole.late && fittedOf(whole, whole.late) };
+  const plan = fittedOf(fitting, fitting.fitting());
+  return { fits: true, plan: { ...withGap(plan, best), runsLate: lateOf(whole, windows) } };
 }
 
+/** Lets one product grow as far as its work still fits; answers how many programs that took. */
+function grow(
+  { program }: Prepared,
+  product: number,
+  from: Trial | undefined,
+  attempt: (program: DayProgram) => Trial | undefined,
+  most: number,
+): number {
+  const planned = from?.planned ?? [];
+  const readied = (trial: Trial | undefined) => trial?.inTime.get(product)?.of ?? 0;
+  let trial = attempt(growing(program, product, planned, Number.POSITIVE_INFINITY));
+  let [enough, tooMany, tries] = [readied(from), readied(trial), 1];
+  if (trial?.fitting !== undefined) return tries;
+  if (trial === undefined) return tries;
+  for (; tries < most && tooMany - enough > 1; tries++) {
+    const known: number = trial?.fitting === undefined ? (trial?.inTime.get(product)?.units ?? 0) : 0;
+    const some: number = known > enough && known < tooMany ? known : Math.floor((enough + tooMany) / 2);
+    trial = attempt(growing(program, product, planned, some));
+    // so few more are worth nothing yet
+    if (trial === undefined || trial.fitting !== undefined) enough = some;
+    else tooMany = some;
+  }
+  return tries;
+}
+
+/** The share of the day's minutes that a plan which runs late takes of what is used most, less by as much as it is late. */
+function shareInTime(program: DayProgram, { late, found }: Trial, windows: readonly Window[]): number {
+  const taken = fullest(program, found.values);
+  if (late === undefined) return FIRST_SHARE * taken;
+  const hours = windows.reduce((sum, { startMinute, endMinute }) => sum + endMinute - startMinute, 0);
+  return Math.min(0.99, hours / workedBy(late.makespan, windows)) * taken;
+}
+
+const isBetter = (one: Solved, other: Solved): boolean => one.worth > other.worth + 1e-9;
+
 /** Whether a plan is as good as the best by the sums, but for what is not worth a search. */
-const isBest = (plan: Fitted | undefined, best: Solved): boolean =>
+const isBest = (plan: BySums | undefined, best: Solved): boolean =>
   plan !== undefined && reachOf(best) - plan.found.worth <= GOOD_ENOUGH * Math.abs(plan.found.worth);
+
+const fittedOf = ({ planned, found, solved, program, share }: Trial, schedule: DaySchedule): Fitted => ({
+  found,
+  solved,
+  program,
+  share,
+  kept: planned.map((each) => ({ ...each, said: each.making.describe(each.decided) })),
+  schedule,
+});
 
 /** The plan with how far it may be from the best by the sums. */
 function withGap(plan: Fitted, best: Solved): Fitted {
@@ -142,30 +169,20 @@ function withGap(plan: Fitted, best: Solved): Fitted {
   return { ...plan, found: { ...found, optimal, gap } };
 }
 
-function lateOf(whole: Fitted | undefined, windows: readonly Window[]): RunsLate {
-  if (whole === undefined || !isLate(whole.schedule, windows)) return { minutes: 0, uses: [] };
-  const { makespan, tasks } = whole.schedule;
-  const { endMinute: to } = windows[windows.length - 1] as Window;
+function lateOf({ late: order }: Trial, windows: readonly Window[]): RunsLate {
+  if (order === undefined || minutesLate(order.makespan, windows) === 0) return { minutes: 0, uses: [] };
+  const { makespan, tasks } = order;
+  const { endMinute: closes } = windows[windows.length - 1] as Window;
   const late = tasks.filter(
-    ({ endMinute: end, startMinute: start, unattended }) => !unattended && end > to && start < makespan,
+    ({ endMinute, startMinute, unattended }) => !unattended && endMinute > closes && startMinute < makespan,
   );
   const busy = [...new Set(late.flatMap(({ uses }) => uses.map(({ resource }) => resource)))];
   const machines = busy.filter((resource) => !SHARED.has(resource));
-  return { minutes: makespan - to, uses: machines.length > 0 ? machines : busy };
+  return { minutes: makespan - closes, uses: machines.length > 0 ? machines : busy };
 }
 /** What nearly every task takes. */
 const SHARED: ReadonlySet<string> = new Set(['hands', 'burners']);
 
-const hoursOf = (windows: readonly Window[]): number =>
-  windows.reduce((sum, { startMinute: from, endMinute: to }) => sum + to - from, 0);
-const isLate = ({ makespan }: DaySchedule, windows: readonly Window[]): boolean => minutesLate(makespan, windows) > 0;
 /** Minutes that a day runs on after its hours. */
 export const minutesLate = (makespan: number, windows: readonly Window[]): number =>
   Math.max(0, makespan - (windows[windows.length - 1] as Window).endMinute);
-
-/** What is made, what was decided of it, and what is to be said of it. */
-const keptOf = ({ makings }: Prepared, found: Solved): Kept[] =>
-  makings.flatMap((making) => {
-    const decided = decide(making, found.values);
-    return isMade(decided) ? [{ making, decided, said: making.describe(decided) }] : [];
-  });

@@ -29,3 +29,13 @@ export function workedBy(clock: number, windows: readonly Window[]): number {
     Math.max(0, clock - last.endMinute),
   );
 }
+
+/** Minutes of work on all days, but for those in the last so many of each day. */
+export function minutesBefore(minutes: number, windows: readonly Window[]): number {
+  const ends = new Map(daysOf(windows).map(({ day, endMinute }) => [day, endMinute - minutes]));
+  return windows.reduce(
+    (sum, { day, startMinute, endMinute }) =>
+      sum + Math.max(0, Math.min(endMinute, ends.get(day) ?? endMinute) - startMinute),
+    0,
+  );
+}

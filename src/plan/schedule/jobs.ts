@@ -1,4 +1,4 @@
-import type { Kept } from '../program/decide';
+import type { Planned } from '../program/decide';
 import type { Activity } from '../request/activity';
 import { amountOf, FREEZER_LOAD } from '../request/stock';
 import { cannedJobs } from './cannedJobs';
@@ -11,10 +11,10 @@ type End = NonNullable<Activity['after']>['kind'];
 const endOf = ({ canning, after }: Activity): End | undefined => (canning === undefined ? after?.kind : undefined);
 
 /** What a plan decided, as jobs that can be put in order. What is made of trimmings comes last. */
-export function jobsOf(prepared: Whole, kept: readonly Kept[], values: ReadonlyMap<string, number>): Job[] {
+export function jobsOf(prepared: Whole, kept: readonly Planned[], values: ReadonlyMap<string, number>): Job[] {
   const [whole, trimmings] = (['fruit', 'trimmings'] as const).map((of) =>
     kept.filter(({ making }) => making.activity.madeOf === of),
-  ) as [Kept[], Kept[]];
+  ) as [Planned[], Planned[]];
   return [whole, trimmings].flatMap((some) => [
     ...cannedJobs(prepared, some, values),
     ...endingIn(some, 'dry').flatMap((each) => driedJobs(prepared, each)),
@@ -26,21 +26,21 @@ export function jobsOf(prepared: Whole, kept: readonly Kept[], values: ReadonlyM
   ]);
 }
 
-const endingIn = (kept: readonly Kept[], ...ends: (End | undefined)[]): Kept[] =>
+const endingIn = (kept: readonly Planned[], ...ends: (End | undefined)[]): Planned[] =>
   kept.filter(({ making }) => ends.includes(endOf(making.activity)));
 
 /** Minutes of its end. */
-const endMinutes = ({ making }: Kept): number | undefined => making.activity.after?.minutes;
+const endMinutes = ({ making }: Planned): number | undefined => making.activity.after?.minutes;
 
 /** What goes on dryer trays, a stretch of work at a time. */
-function driedJobs(prepared: Whole, each: Kept): Job[] {
+function driedJobs(prepared: Whole, each: Planned): Job[] {
   const { decided, making } = each;
   const { activity } = making;
   const { trays } = decided;
   const minutes = endMinutes(each);
   if (trays === 0 || minutes === undefined) return [];
   const room = prepared.request.kitchen.dryer?.trays ?? 1;
-  const fewest = Math.max(stretchesOf(prepared, each), batchesOf(prepared, each, 1), Math.ceil(trays / room));
+  const fewest = Math.max(stretchesOf(prepared, each), potsFull(prepared, each), Math.ceil(trays / room));
   const parts = Math.min(trays, fewest);
   const spread = making.size === undefined; // a sheet is spread, pieces are bagged
   return evenly(trays, parts).map((some, index) => {
@@ -63,10 +63,10 @@ function driedJobs(prepared: Whole, each: Kept): Job[] {
 }
 
 /** Runs of the freeze-dryer, each as full as its trays allow, products together. */
-function freezeDriedJobs(prepared: Whole, kept: readonly Kept[]): Job[] {
+function freezeDriedJobs(prepared: Whole, kept: readonly Planned[]): Job[] {
   const room = prepared.capacity.freezeDryer?.trays ?? 0;
   if (room === 0) return [];
-  const runs: { each: Kept; trays: number }[][] = [];
+  const runs: { each: Planned; trays: number }[][] = [];
   let free = 0;
   for (const each of kept) {
     for (let left = each.decided.trays; left > 0; ) {
@@ -104,8 +104,8 @@ function freezeDriedJobs(prepared: Whole, kept: readonly Kept[]): Job[] {
   });
 }
 
-/** How often the pot is put on for what is cooked or blanched before it is frozen: no longer than a stretch of work. */
-function potsFull(prepared: Whole, each: Kept): number {
+/** How often the pot is put on for what is cooked, or blanched for no longer than a stretch of work. */
+function potsFull(prepared: Whole, each: Planned): number {
   const { cook } = each.making.activity;
   if (cook === undefined) return 1;
   const batches = batchesOf(prepared, each, 1);
@@ -113,7 +113,7 @@ function potsFull(prepared: Whole, each: Kept): number {
 }
 
 /** Packs for the freezer, a stretch of work at a time. */
-function frozenJobs(prepared: Whole, each: Kept): Job[] {
+function frozenJobs(prepared: Whole, each: Planned): Job[] {
   const { decided, making } = each;
   const kgPerPack = amountOf(making.activity.stockPerUnit, FREEZER_LOAD) ?? 0;
   const { capacity } = prepared;
@@ -142,7 +142,7 @@ function frozenJobs(prepared: Whole, each: Kept): Job[] {
 }
 
 /** What goes into a crock, a jar or the refrigerator: a stretch of work at a time, then by itself as long as it says. */
-function restingJobs(prepared: Whole, each: Kept): Job[] {
+function restingJobs(prepared: Whole, each: Planned): Job[] {
   const { decided, making } = each;
   const { after, handsPerUnit, madeOf } = making.activity;
   const fewest = Math.max(1, batchesOf(prepared, each, 1), madeOf === 'fruit' ? stretchesOf(prepared, each) : 1);

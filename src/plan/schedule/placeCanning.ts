@@ -1,6 +1,6 @@
 import { longestWait } from '../check/waits';
 import { lifting } from './blocks';
-import { type Day, latestOf, nextEnd, put, type Retry, takeBackTo } from './day';
+import { type Day, latestOf, nextEnd, type Placed, put, type Retry, takeBackTo } from './day';
 import { heldOf, takenOn, tooLateFor } from './inWork';
 import type { CannerChoice, CanStep, Job } from './job';
 import { placePortions } from './placePortions';
@@ -16,14 +16,13 @@ const isCold = ({ cannerEnds }: Day, { canner, warmUp }: CannerChoice, begun: nu
   warmUp > 0 && begun > (cannerEnds[canner] as number) + HOLD_HOT;
 
 /** When the first pot for a load goes on, or its first jar is filled: of what has been placed since a mark. */
-const begun = ({ placed }: Day, mark: number): number =>
-  Math.min(
-    ...placed
-      .slice(mark)
-      .flatMap(({ tasks }) => tasks)
-      .filter(({ kind }) => kind === 'cook' || kind === 'fill')
-      .map(({ startMinute: start }) => start),
-  );
+function begun({ placed }: Day, mark: number): number {
+  let first = Number.POSITIVE_INFINITY;
+  for (let index = mark; index < placed.length; index++)
+    for (const { kind, startMinute } of (placed[index] as Placed).tasks)
+      if (startMinute < first && (kind === 'cook' || kind === 'fill')) first = startMinute;
+  return first;
+}
 
 /** How a load is filled: what places that for a start, the first minute it can be, and the end it must beat. */
 interface Filling {
@@ -57,18 +56,23 @@ function placeLoad(
     const end = start + choice.minutes;
     if (first === undefined || end >= beat || tooLateFor(job, start)) return undefined;
     const mark = placed.length;
-    const can = task('can', facts, start, end);
-    put(day, {
-      block,
-      start: first,
-      tasks: [
-        ...(heated > 0 ? [heating(first)] : []),
-        task('load', facts, start, start + lift),
-        held?.state === 'filled' ? takenOn(can, held) : can,
-        task('unload', facts, end - lift, end),
-      ],
-    });
+    const load = (): void => {
+      const can = task('can', facts, start, end);
+      put(day, {
+        block,
+        start: first,
+        tasks: [
+          ...(heated > 0 ? [heating(first)] : []),
+          task('load', facts, start, start + lift),
+          held?.state === 'filled' ? takenOn(can, held) : can,
+          task('unload', facts, end - lift, end),
+        ],
+      });
+    };
+    // while a pot is heated for its load, the jars are still filled: it keeps its burner meanwhile
+    if (heated > 0) load();
     const next = fill(start);
+    if (next === undefined && heated === 0) load();
     const work = Math.min(start, begun(day, mark));
     if (next === undefined && (heated > 0 || !isCold(day, choice, work))) return start;
     const longest = HOLD_HOT + start - work;
@@ -95,19 +99,19 @@ export const placeCanning = (day: Day, job: Job, step: CanStep, from: number, fi
 
 /** Places a load, filled in any way, in the canner that has it done first. */
 export function placeSoonest(day: Day, job: Job, step: CanStep, filling: Filling): boolean {
-  let best: { choice: CannerChoice; start: number } | undefined;
+  let best: { choice: CannerChoice; start: number; own: readonly Placed[] } | undefined;
   let { beat } = filling;
   for (const choice of step.canners) {
     const mark = day.placed.length;
     const start = placeLoad(day, job, step, choice, { ...filling, beat });
-    takeBackTo(day, mark);
     if (start === undefined) continue;
-    best = { choice, start };
+    best = { choice, start, own: day.placed.slice(mark) };
+    takeBackTo(day, mark);
     beat = start + choice.minutes;
   }
   if (best === undefined) return false;
-  const { choice, start } = best;
-  placeLoad(day, job, step, choice, { ...filling, filled: start, beat: Number.POSITIVE_INFINITY });
+  const { choice, start, own } = best;
+  for (const each of own) put(day, each);
   day.cannerEnds[choice.canner] = start + choice.minutes;
   return true;
 }

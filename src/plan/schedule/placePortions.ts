@@ -1,6 +1,6 @@
 import { longestWait } from '../check/waits';
 import type { Block } from './board';
-import { type Day, latestOf, nextEnd, put, type Retry, takeBackTo } from './day';
+import { type Day, latestOf, nextEnd, type Placed, put, type Retry, takeBackTo } from './day';
 import { keepHot, lastEnd, NEVER, takenOnFirst } from './inWork';
 import { heatOf, type Job, type Portion } from './job';
 import { cutTasks, stoveTasks } from './tasksOf';
@@ -49,25 +49,29 @@ function placePortion(day: Day, portion: Portion, { into }: Job, by: number, fro
       (block) => Math.max(from, first(block)),
     );
     if (cook === undefined) return portion.held === undefined ? (next ?? (() => nextEnd(day, ways, by, from))) : later;
-    const mark = day.placed.length;
-    const tasks = takenOnFirst(stoveTasks(portion, cook, into?.kind === 'can'), portion.held);
-    put(day, { ...cook, tasks, ...(cuts.length === 0 ? { drops } : {}) });
+    const stove = (): Placed => ({
+      ...cook,
+      tasks: takenOnFirst(stoveTasks(portion, cook, into?.kind === 'can'), portion.held),
+      ...(cuts.length === 0 ? { drops } : {}),
+    });
     if (cuts.length === 0) {
+      const mark = day.placed.length;
+      put(day, stove());
       const kept = keepHot(day, portion, cook.start + cook.block.minutes);
       if (kept !== undefined) takeBackTo(day, mark);
       return kept;
     }
-    // the water may heat while the vegetable is still cut
+    // the water may heat while the vegetable is still cut: the stove takes no hands before that is done
     const fed = cook.start + heat;
     const cutBy = fed - soak;
     const cut = latestOf(day, cuts, cutBy, ({ minutes }) => Math.max(from, cutBy - HOLD_PREPARED - minutes));
     if (cut !== undefined) {
+      put(day, stove());
       put(day, { ...cut, tasks: cutTasks(portion, cut), drops });
       return undefined;
     }
     next ??= () => nextEnd(day, cuts, cutBy, from) + soak + Math.min(...ways.map(({ minutes }) => minutes)) - heat;
     const earlier = latestOf(day, cuts, cutBy - HOLD_PREPARED, () => from);
-    takeBackTo(day, mark);
     if (earlier === undefined) return next;
     const readyAt = earlier.start + earlier.block.minutes + soak;
     latest = Math.min(latest - 1, readyAt + HOLD_PREPARED + cook.block.minutes - heat);

@@ -54,7 +54,6 @@ function placeLater(day: Day, job: Job, load: LaterLoad, pot: HotPot, hotUntil: 
   const { placed, board, blocks } = day;
   const wait = longestWait('filled-jar');
   const fills = blocks.fills(load.fill);
-  let emptied: number | undefined;
   const fill = (start: number): Retry | undefined => {
     const by = Math.min(start, hotUntil);
     // the first jar must not wait too long, and the pot fills one load after the other
@@ -70,14 +69,14 @@ function placeLater(day: Day, job: Job, load: LaterLoad, pot: HotPot, hotUntil: 
     const product = job.portions[0]?.product as string;
     const facts = { what: product, forProducts: [product], units: load.filled };
     put(day, { ...found, tasks: [task('fill', facts, found.start, end)] });
-    emptied = end;
     return undefined;
   };
   const before = placed.length;
   const longest = Math.max(...load.into.canners.map(({ minutes }) => minutes));
   const done = placeSoonest(day, job, load.into, { fill, filled: pot.emptied, beat: hotUntil + wait + longest + 1 });
   if (!done) takeBackTo(day, before);
-  return done ? emptied : undefined;
+  const filled = placed.slice(before).flatMap(({ tasks }) => tasks.filter(({ kind }) => kind === 'fill'));
+  return done ? filled[0]?.endMinute : undefined;
 }
 
 /** The tasks of the portion on the stove: cooked, its first load filled, and kept hot until the last jar is. */

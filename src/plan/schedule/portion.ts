@@ -1,6 +1,6 @@
 import { customary } from '../customary';
 import { massOf } from '../makes/making';
-import { type Kept, NOISE } from '../program/decide';
+import { NOISE, type Planned } from '../program/decide';
 import type { Prepared } from '../program/prepare';
 import type { Cook } from '../request/activity';
 import type { KnownLot } from '../request/lots';
@@ -14,7 +14,7 @@ export type Whole = Pick<Prepared, 'day' | 'request' | 'capacity' | 'means'>;
 /** A share of a product's work as one portion. */
 export function portionOf(
   { day, capacity }: Whole,
-  { making, decided }: Kept,
+  { making, decided }: Planned,
   share: number,
   units: number,
   fill: number,
@@ -68,14 +68,14 @@ export const evenly = (whole: number, parts: number): number[] =>
   Array.from({ length: parts }, (_, index) => Math.floor(whole / parts) + (index < whole % parts ? 1 : 0));
 
 /** Batches that a share of a product takes in the largest pot. */
-export const batchesOf = ({ capacity }: Whole, { making, decided }: Kept, share: number): number => {
+export const batchesOf = ({ capacity }: Whole, { making, decided }: Planned, share: number): number => {
   const litres = (making.activity.cook?.litresPerKg ?? 0) * decided.rawKg * share;
   return batchesIn(litres, Math.max(...capacity.pots, NOISE));
 };
 
 /** How often a product's work is broken off to load what is ready. */
-export const stretchesOf = ({ capacity }: Whole, { making, decided }: Kept): number =>
+export const stretchesOf = ({ capacity }: Whole, { making, decided }: Planned): number =>
   Math.ceil((making.activity.handsPerKg * decided.rawKg) / (STRETCH * capacity.hands));
 
-export const needsOf = ({ making, decided }: Kept, share: number): Trimmings[] =>
+export const needsOf = ({ making, decided }: Planned, share: number): Trimmings[] =>
   making.activity.madeOf === 'trimmings' ? [...decided.rawByLot].map(([lot, kg]) => ({ lot, kg: kg * share })) : [];

@@ -1,36 +1,22 @@
-import { seeded } from '../../common/seeded';
 import type { DaySchedule, Window } from '../request/daySchedule';
 import type { Effort } from '../solver/effort';
-import { blocksOf, resourcesOf, shared } from './blocks';
+import { resourcesOf } from './blocks';
 import { lowerBound } from './bound';
-import { type Day, emptyDay, type PlainTask } from './day';
 import { workedBy } from './hours';
-import { heldOf, putRunning } from './inWork';
 import { type Job, type Means, machineMinutes, minutesAlone } from './job';
 import { withNames } from './people';
-import { place } from './place';
+import { type Ordered, ordersOf, type Until } from './searchOrders';
 import { tasksOf } from './tasksOf';
 
 /** Orders of the jobs that are tried; a long day gets fewer. */
 const MOST_ORDERS = 60;
 const PLACINGS = 3000;
 
-interface Tried {
-  readonly day: Day;
-  readonly makespan: number;
-  /** Among orders that end together the one whose work is done earlier. */
-  readonly sum: number;
-}
-
-/** When the work of hands, pots and canners ends: what goes on by itself has been loaded by somebody when it starts. */
-const endOf = (tasks: readonly PlainTask[]): number =>
-  tasks.reduce(
-    (latest, { kind, startMinute: start, endMinute: end, unattended, was }) =>
-      kind === 'pack' || kind === 'freeze-dry' || was === 'running'
-        ? latest
-        : Math.max(latest, unattended ? start : end),
-    0,
-  );
+/** Looks for the order of so many jobs that ends first, as far as that pays. */
+export const untilBest = (jobs: readonly Job[], bound: number): Until => {
+  const tries = Math.max(4, Math.min(MOST_ORDERS, Math.floor(PLACINGS / Math.max(1, jobs.length))));
+  return { enough: ({ left, makespan }) => left.length === 0 && makespan <= bound, tries, inVain: tries };
+};
 
 /**
  * An order of work for these jobs, and how good it is.
@@ -47,54 +33,21 @@ export function scheduleJobs(
   means: Means,
   windows: readonly Window[],
   effort: Pick<Effort, 'looks'> = { looks: Number.POSITIVE_INFINITY },
+  until = untilBest(jobs, lowerBound(jobs, means, windows)),
 ): DaySchedule | undefined {
-  // at most half of what is left, for there may be a shorter day to try after this one
-  const enough = effort.looks / 2;
-  const longest = Math.max(0, ...jobs.map(machineMinutes));
-  const { dryer = 0, freezeDryer = 0, canners = [] } = means.busy ?? {};
-  const overtime = Math.ceil(
-    jobs.reduce((total, job) => total + minutesAlone(job) + 1, 0) +
-      quietRounds(jobs, means) +
-      Math.max(dryer, freezeDryer, ...canners.map((until = 0) => until)),
-  );
+  const overtime = overtimeOf(jobs, means);
+  const best = ordersOf({ jobs, means, windows, effort, overtime })(until);
+  return best && scheduleOf(best, jobs, means, windows);
+}
 
-  const blocks = blocksOf(means);
-  let best: { order: readonly Job[]; tried: Tried } | undefined;
-  const attempt = (order: readonly Job[]): Tried | undefined => {
-    const day = emptyDay(means, windows, overtime, longest, effort, blocks);
-    putRunning(day);
-    const most = best?.tried.makespan ?? Number.POSITIVE_INFINITY;
-    for (const job of order) {
-      const before = day.placed.length;
-      // what is later than the best before all of it is placed stays so
-      if (!place(day, job) || endOf(day.placed.slice(before).flatMap((each) => each.tasks)) > most) return undefined;
-    }
-    const tasks = day.placed.flatMap((each) => each.tasks);
-    return {
-      day,
-      makespan: Math.max(windows[0]?.startMinute ?? 0, endOf(tasks)),
-      sum: tasks.reduce(
-        (total, { startMinute: start, endMinute: end, unattended }) => total + (unattended ? start : end),
-        0,
-      ),
-    };
-  };
-  const better = (one: Tried, other: Tried): boolean =>
-    one.makespan < other.makespan || (one.makespan === other.makespan && one.sum < other.sum);
-
+/** The order of work of jobs that were all placed. */
+export function scheduleOf(
+  { day, makespan }: Ordered,
+  jobs: readonly Job[],
+  means: Means,
+  windows: readonly Window[],
+): DaySchedule {
   const bound = lowerBound(jobs, means, windows);
-  const keep = (order: readonly Job[]): void => {
-    const tried = attempt(order);
-    if (tried !== undefined && (best === undefined || better(tried, best.tried))) best = { order, tried };
-  };
-  const mayTry = () => best === undefined || effort.looks > enough;
-  for (const order of customaryOrders(jobs, means)) if (mayTry()) keep(order);
-  const random = seeded(1);
-  const orders = Math.max(4, Math.min(MOST_ORDERS, Math.floor(PLACINGS / Math.max(1, jobs.length))));
-  for (let tries = 0; tries < orders && best !== undefined && best.tried.makespan > bound && mayTry(); tries++)
-    keep(moved(best.order, random));
-  if (best === undefined) return undefined;
-  const { day, makespan } = best.tried;
   const tasks = tasksOf(day);
   return {
     startClock: means.start,
@@ -115,6 +68,16 @@ export function scheduleJobs(
   };
 }
 
+/** Minutes after the hours in which every job can be done after the others. */
+export function overtimeOf(jobs: readonly Job[], means: Means): number {
+  const { dryer = 0, freezeDryer = 0, canners = [] } = means.busy ?? {};
+  return Math.ceil(
+    jobs.reduce((total, job) => total + minutesAlone(job) + 1, 0) +
+      quietRounds(jobs, means) +
+      Math.max(dryer, freezeDryer, ...canners.map((until = 0) => until)),
+  );
+}
+
 /** Minutes that what goes on by itself may have to wait for trays: each job after the other at the worst. */
 const quietRounds = (jobs: readonly Job[], means: Means): number => {
   const trayMinutes = jobs.reduce(
@@ -127,45 +90,3 @@ const quietRounds = (jobs: readonly Job[], means: Means): number => {
   );
   return (means.trays > 0 ? (2 * trayMinutes) / means.trays : 0) + others;
 };
-
-const usesTrimmings = ({ needs }: Job): boolean => needs.length > 0;
-const isHeld = (job: Job): boolean => heldOf(job) !== undefined;
-
-/** What is in work already comes first, the one that may wait least before the others. */
-const heldFirst = (jobs: readonly Job[]): Job[] => [
-  ...jobs.filter(isHeld).sort((one, other) => (heldOf(one)?.by ?? 0) - (heldOf(other)?.by ?? 0)),
-  ...jobs.filter((job) => !isHeld(job)),
-];
-
-/** Quickest first load first, then long ones; with what dries before the jars, or after them. Trimmings come last. */
-function customaryOrders(jobs: readonly Job[], { hands }: Means): Job[][] {
-  const whole = jobs.filter((job) => !usesTrimmings(job));
-  const trimmings = jobs.filter(usesTrimmings);
-  const lead = ({ portions }: Job) =>
-    Math.max(0, ...portions.map(({ prepare, cook, fill }) => shared(prepare + fill, hands) + (cook?.minutes ?? 0)));
-  const canned = whole.filter(({ into }) => into?.kind === 'can');
-  const others = whole.filter(({ into }) => into?.kind !== 'can');
-  const minutes = ({ into }: Job) => (into?.kind === 'can' ? Math.max(...into.canners.map((each) => each.minutes)) : 0);
-  const byLead = [...canned].sort((one, other) => lead(one) - lead(other));
-  const [first, ...rest] = byLead;
-  const longestNext = first === undefined ? [] : [first, ...rest.sort((one, other) => minutes(other) - minutes(one))];
-  const asGiven = first === undefined ? [] : [first, ...canned.filter((job) => job !== first)];
-  return [
-    [...asGiven, ...others, ...trimmings],
-    [...longestNext, ...others, ...trimmings],
-    [...byLead, ...others, ...trimmings],
-    [...others, ...asGiven, ...trimmings],
-  ].map(heldFirst);
-}
-
-/** The same order with one job moved; what is made of trimmings stays behind the rest. */
-function moved(order: readonly Job[], random: () => number): Job[] {
-  const held = order.filter(isHeld);
-  const whole = order.filter((job) => !usesTrimmings(job) && !isHeld(job));
-  const trimmings = order.filter((job) => usesTrimmings(job) && !isHeld(job));
-  if (whole.length < 2) return [...order];
-  const from = Math.floor(random() * whole.length);
-  const [job] = whole.splice(from, 1) as [Job];
-  whole.splice(Math.floor(random() * (whole.length + 1)), 0, job);
-  return [...held, ...whole, ...trimmings];
-}

@@ -17,8 +17,8 @@ export const costOf = ({ variables, bounds }: Program): number => bounds.length 
 /** All such nodes together cost half of what the first search may: about a second, by measurement. */
 const MOST_COST = 4e8;
 const MOST_NODES = 20_000;
-/** A second or so, by measurement. */
-const MOST_LOOKS = 3e8;
+/** Half a second or so, by measurement. */
+const MOST_LOOKS = 1e8;
 
 /** The effort for a day: a large day's nodes cost more, so there are fewer. */
 export const effortFor = (program: Program): Effort => ({

@@ -1,4 +1,4 @@
-import type { Program } from './linearProgram';
+import type { Bound, Program } from './linearProgram';
 import { decidedOf } from './relaxation';
 import type { SparseRow } from './tableau';
 
@@ -45,24 +45,43 @@ export function roundedUp(
  * The whole variables that add nothing to the objective lowered as far as every bound allows: no jar too many readied,
  * and then no load too many for the jars, and no batch too many for the loads.
  */
-export function lowered(program: Program, values: ReadonlyMap<string, number>): ReadonlyMap<string, number> {
-  const low = loweredOnce(program, values);
-  return [...low].some(([name, value]) => value !== decidedOf(values, name)) ? lowered(program, low) : low;
-}
-
-function loweredOnce({ variables, bounds }: Program, values: ReadonlyMap<string, number>): Map<string, number> {
+export function lowered(
+  { variables, bounds }: Program,
+  values: ReadonlyMap<string, number>,
+): ReadonlyMap<string, number> {
   const low = new Map(values);
-  for (const { name, worth, integer } of variables) {
-    if (!integer || worth !== 0) continue;
-    let spare = decidedOf(low, name);
-    for (const { terms, min, max } of bounds) {
-      const weight = terms.reduce((total, [each, own]) => (each === name ? total + own : total), 0);
-      const end = weight > 0 ? min : weight < 0 ? max : undefined;
-      if (end === undefined) continue;
-      const sum = terms.reduce((total, [each, own]) => total + own * decidedOf(low, each), 0);
-      spare = Math.min(spare, Math.floor((sum - end) / weight + WHOLE));
+  const sums = bounds.map(({ terms }) =>
+    terms.reduce((sum, [name, weight]) => sum + weight * decidedOf(values, name), 0),
+  );
+  const weights = weightsOf(bounds);
+  for (let again = true; again; ) {
+    again = false;
+    for (const { name, worth, integer } of variables) {
+      if (!integer || worth !== 0) continue;
+      const own = [...(weights.get(name) ?? [])];
+      let spare = decidedOf(low, name);
+      for (const [row, weight] of own) {
+        const { min, max } = bounds[row] as Bound;
+        const end = weight > 0 ? min : weight < 0 ? max : undefined;
+        if (end !== undefined) spare = Math.min(spare, Math.floor(((sums[row] as number) - end) / weight + WHOLE));
+      }
+      if (spare <= 0) continue;
+      low.set(name, decidedOf(low, name) - spare);
+      for (const [row, weight] of own) sums[row] = (sums[row] as number) - spare * weight;
+      again = true;
     }
-    if (spare > 0) low.set(name, decidedOf(low, name) - spare);
   }
   return low;
+}
+
+/** Of each variable the bounds that it is in, by their places, and its weight there. */
+function weightsOf(bounds: readonly Bound[]): Map<string, Map<number, number>> {
+  const weights = new Map<string, Map<number, number>>();
+  bounds.forEach(({ terms }, row) => {
+    for (const [name, weight] of terms) {
+      const own = weights.get(name) ?? new Map<number, number>();
+      weights.set(name, own.set(row, (own.get(row) ?? 0) + weight));
+    }
+  });
+  return weights;
 }

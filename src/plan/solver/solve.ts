@@ -24,6 +24,8 @@ export interface SolveOptions {
   readonly among?: ReadonlyMap<string, number>;
   /** A plan that is known to meet every bound: the search only looks for better ones. */
   readonly start?: Solved;
+  /** Only a better plan than `start` is wanted: where none is found, that is answered as it is. */
+  readonly onlyBetter?: boolean;
   /** Nodes the search may open, where fewer than usual will do. */
   readonly nodes?: number;
   /** What the nodes that are opened are taken off. */
@@ -68,7 +70,7 @@ function granularity({ variables }: Program): number {
  * @param options - see `SolveOptions`
  * @returns the best plan and whether it is proven best; `feasible: false` when no values meet every bound
  */
-export function solve(program: Program, { among, start, nodes: given, effort }: SolveOptions = {}): Solved {
+export function solve(program: Program, { among, start, onlyBetter, nodes: given, effort }: SolveOptions = {}): Solved {
   const compact = compactOf(program);
   const search = searchOf(program, compact);
   const known = start?.feasible ? start : undefined;
@@ -78,14 +80,16 @@ export function solve(program: Program, { among, start, nodes: given, effort }: 
   if (effort !== undefined) effort.nodes = Math.max(0, effort.nodes - Math.ceil(search.nodes));
   const { best } = search;
   if (best === undefined) return { feasible: false, optimal: left.length === 0, gap: 0, worth: 0, values: new Map() };
-  const values = known !== undefined && best === first ? known.values : valuesOf(compact, best.columns);
   const reach = Math.max(best.worth, ...left.map((each) => stepped(search.grain, each.reach)));
   return {
     feasible: true,
     optimal: left.length === 0,
     gap: (reach - best.worth) / Math.max(Math.abs(best.worth), WHOLE),
     worth: best.worth,
-    values: settled(program, compact, values, among),
+    values:
+      onlyBetter && known !== undefined && best === first
+        ? known.values
+        : settled(program, compact, valuesOf(compact, best.columns), among),
   };
 }
 

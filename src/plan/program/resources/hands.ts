@@ -1,6 +1,8 @@
+import { LIFT_A_JAR } from '../../makes/work';
 import type { Activity } from '../../request/activity';
-import { readied } from '../decisions';
-import { type Draft, limit, scaled, use } from '../draft';
+import { minutesBefore } from '../../schedule/hours';
+import { batches, readied } from '../decisions';
+import { type DayTerm, type Draft, limit, scaled, use } from '../draft';
 
 /** Minutes of hands: for each kg that is prepared, and for each unit that is filled. */
 export function hands(draft: Draft, activity: Activity): void {
@@ -12,3 +14,49 @@ export function hands(draft: Draft, activity: Activity): void {
 
 export const handsHeld = (draft: Draft): void =>
   limit(draft, { of: 'hands' }, draft.capacity.hands * draft.capacity.minutes);
+
+/** Minutes that are taken for one of these steps: fewer rows, each still true. */
+const STEP = 5;
+
+/**
+ * What is canned is cut, cooked and filled before its load goes in, and that is over before the day is: no hands are of
+ * use to it in a day's last minutes. Of all work that so many minutes must follow, the hands before them do it.
+ */
+export function handsInTime(draft: Draft): void {
+  const { hands: count, windows } = draft.capacity;
+  if (windows === undefined) return;
+  const work = draft.activities.flatMap((activity) => workBefore(draft, activity));
+  const steps = new Set(work.map(({ before }) => before).filter((before) => before > 0));
+  for (const before of steps) {
+    const resource = { of: 'hands in time', before } as const;
+    for (const each of work) if (each.before >= before) use(draft, resource, ...each.terms);
+    limit(draft, resource, count * minutesBefore(before, windows));
+  }
+}
+
+interface WorkBefore {
+  /** Minutes that must follow on the same day. */
+  readonly before: number;
+  readonly terms: readonly DayTerm[];
+}
+
+function workBefore({ capacity }: Draft, activity: Activity): WorkBefore[] {
+  const { product, canning, cook, handsPerKg, handsPerUnit, soak = 0 } = activity;
+  const inCanner = Math.min(...(canning?.canners ?? []).map(({ minutes }) => minutes));
+  if (!Number.isFinite(inCanner)) return [];
+  const step = (minutes: number) => Math.floor(minutes / STEP) * STEP;
+  const stirred: DayTerm[] = cook?.stirred
+    ? [
+        ...capacity.pots.map((_, pot): DayTerm => [batches(product, pot), cook.minutes]),
+        ...scaled(activity, () => cook.minutesPerKg ?? 0),
+      ]
+    : [];
+  return [
+    {
+      before: step(inCanner),
+      terms: [[readied(product), Math.max(0, handsPerUnit - LIFT_A_JAR)], ...stirred],
+    },
+    // what stands may do so overnight
+    ...(soak > 0 ? [] : [{ before: step(inCanner + (cook?.minutes ?? 0)), terms: scaled(activity, () => handsPerKg) }]),
+  ];
+}

@@ -57,6 +57,9 @@ const caution = z.strictObject({
     .string()
     .refine((id) => known.has(id), 'in the register of sources')
     .optional(),
+  /** Only between these elevations. */
+  aboveFt: z.number().positive().optional(),
+  toFt: z.number().positive().optional(),
 });
 const register = z.array(
   z.strictObject({

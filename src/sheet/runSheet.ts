@@ -39,7 +39,8 @@ const LONGEST_TITLE = 80;
  * On the front one row is one thing that one person does, with a box to tick; what goes on beside it stands in the
  * columns of stove, canner and trays. Each canner load has a timer line: you write down when you see the boil or the
  * pressure, and count the minutes of the tested process from there, so a late start moves only what depends on it.
- * Rounds that are done again share a row with as many boxes.
+ * Times run down the page: only work done again at once shares a row, and days of the same work at the same hours share
+ * their rows, with a box for each.
  *
  * Amounts are rounded as a cook measures, to the safe side: acid, pressure and food to prepare up, weights to stop drying
  * at down. One function makes both formats, since both show the same sheet: `as` says only how it is drawn. The HTML

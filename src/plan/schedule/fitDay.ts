@@ -33,7 +33,7 @@ const MOST_SHARES = 4;
 /** And where no order at all was found for the whole, the share of the minutes tried first. */
 const FIRST_SHARE = 0.7;
 /** Programs solved at the most in giving what hours are left to one product more. */
-const MOST_GROWN = 60;
+const MOST_GROWN = 30;
 /** Nodes of one of these searches: how good its plan is proven does not matter, for the best by the sums is the bound. */
 const MOST_NODES = 100;
 /** Nearer to the best by the sums than this share no better plan is looked for. */
@@ -101,11 +101,10 @@ export function fitDay(
   // what needs no minutes, or nothing at all
   if (fitting === undefined) attempt(minuteShare(prepared.program, 0), 0);
   const products = worthiest(prepared);
-  let left = MOST_GROWN;
-  for (let next = 0; next < products.length && left > 0 && !done(); next++) {
+  for (let next = 0, vain = 0, left = MOST_GROWN; vain < products.length && left > 0 && !done(); next++) {
     const before: Trial | undefined = fitting;
-    left -= grow(prepared, products[next] as number, before, attempt, left);
-    if (fitting !== before) next = -1;
+    left -= grow(prepared, products[next % products.length] as number, before, attempt, left);
+    vain = fitting === before ? vain + 1 : 0;
   }
   if (fitting?.fitting === undefined) return { fits: false, plan: whole.late && fittedOf(whole, whole.late) };
   const plan = fittedOf(fitting, fitting.fitting());

@@ -89,6 +89,8 @@ test('trimmings are kept where a product of them is prepared later, and not afte
     const before = task.endMinute <= (tasks[powder]?.startMinute ?? 0);
     expect(trimmingsText(pen, task)).toBe(before ? '; keep the sound trimmings for F' : '');
   }
+  const late = { ...apples[0], endMinute: (tasks[powder]?.startMinute ?? 0) + 1 };
+  expect(trimmingsText(pen, late as never)).toBe('');
   expect(trimmingsText(pen, taskOf(pen, 'fill'))).toBe('');
   expect(trimmingsText(pen, tasks[powder] as never)).toBe('');
   const plums = tasks.find(({ kind, what }) => kind === 'prepare' && what === 'plums from the market');

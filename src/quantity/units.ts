@@ -251,8 +251,7 @@ function readNames() {
   for (const dimension of DIMENSIONS) {
     for (const [unit, { plural, spellings }] of Object.entries(definitions[dimension])) {
       const found: FoundUnit = { dimension, unit, scales: new Map() };
-      for (const name of [unit, plural, ...spellings]) {
-        if (name === undefined) continue;
+      for (const name of [unit, plural ?? unit, ...spellings]) {
         if (dimension === 'temperatureDifference') {
           differenceNames.set(name, found);
           differenceNames.set(name.toLowerCase(), found);
@@ -291,13 +290,11 @@ export function pluralOf(unit: string): string {
   return (found && definitions[found.dimension][found.unit]?.plural) ?? unit;
 }
 
-/** Whether only people with a decimal point write this unit. */
+/** Whether only people with a decimal point write it. */
 export const isPointOnly = ({ dimension, unit }: Pick<FoundUnit, 'dimension' | 'unit'>): boolean =>
   definitions[dimension][unit]?.pointOnly === true;
 
 /** The units of a dimension in the order of the table, for messages. */
-export function unitsOf(dimension: Dimension): string[] {
-  return Object.keys(definitions[dimension]);
-}
+export const unitsOf = (dimension: Dimension): string[] => Object.keys(definitions[dimension]);
 
 export { definitions as unitDefinitions };

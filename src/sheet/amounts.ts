@@ -54,7 +54,7 @@ export function volume(amount: Quantity<'volume'>, rounding: Rounding = 'nearest
   if (cups >= 16) return text(cups / 4, 'quart', 4);
   if (cups >= 1) return text(cups, 'cup', cups < 4 ? 8 : 4);
   // a quarter of a cup, or the spoons between two of them
-  if (cups >= 0.25 && Math.abs(4 * cups - Math.round(4 * cups)) < 0.1) return text(cups, 'cup', 4);
+  if (cups >= 0.25 && Math.abs(4 * cups - Math.round(4 * cups)) < 1e-6) return text(cups, 'cup', 4);
   return cups >= 1 / 16 ? text(cups * 16, 'tbsp', 2) : text(cups * 48, 'tsp', 4);
 }
 

@@ -1,4 +1,5 @@
-import { kept, printedAmount } from '../plan/makes/recipe';
+import { printedAmount } from '../plan/makes/printedAmount';
+import { kept } from '../plan/makes/recipe';
 import type { Ingredient, JarWork, PlannedProduct } from '../plan/request/plannedProduct';
 import { ruleFigures } from '../process/canningRules';
 import { ingredientOf } from '../recipes/ingredient';
@@ -135,21 +136,18 @@ function crockLines({ plan }: Pen, { name }: PlannedProduct): Line[] {
   return [line('label.crock', say('card.crock', { time }))];
 }
 
-function ingredientLines({ measure }: Pen, { ingredients, recipe }: PlannedProduct): Line[] {
-  // on a metric page the amount stands there in the cook's own units: what the page prints in cups is left out
-  const printed = measure.massUnit === 'kg' ? (recipeOfId(recipe)?.ingredients ?? []).map(printedAmount) : [];
-  const noteOf = (note: string) => {
-    const page = printed.find((each) => each !== '' && note.startsWith(each));
-    return page === undefined ? note : note.slice(page.length).replace(/^, /, '');
-  };
-  const text = ({ what, role, amount, or, pieces: count, counted: of, note }: Ingredient): string => {
-    // acid is never too little
-    const rounding = role === 'acid' ? 'up' : 'nearest';
+function ingredientLines({ measure }: Pen, { ingredients }: PlannedProduct): Line[] {
+  const text = ({ what, role, amount, or, pieces, counted: of, printed, neverLess, note }: Ingredient): string => {
+    // acid, and what the page needs, is never too little
+    const rounding = role === 'acid' || neverLess === true ? 'up' : 'nearest';
     const much =
       amount === undefined
-        ? `${count ?? ''} ${of ?? ''}`.trim()
+        ? `${pieces ?? ''} ${of ?? ''}`.trim()
         : `${measure.amount(amount, rounding)}${or === undefined ? '' : ` (${measure.amount(or, rounding)})`}`;
-    const own = note === undefined || amount === undefined ? (note ?? '') : noteOf(note);
+    // on a metric page the amount stands there in the cook's own units
+    const page = amount !== undefined && measure.massUnit === 'kg' ? undefined : printed;
+    const notes = [page, neverLess === true ? say('ingredient.least') : undefined, note];
+    const own = notes.filter((each) => each !== undefined).join(say('comma'));
     return `${say('ingredient', { amount: much, what })}${own === '' ? '' : say('ingredient.note', { note: own })}`;
   };
   return ingredients.length === 0 ? [] : [line('label.in', ingredients.map(text).join(say('dot')))];

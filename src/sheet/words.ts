@@ -182,6 +182,7 @@ const TEXTS = {
   'card.last': 'refrigerator, never the canner; eat it first',
   ingredient: '{b}{amount}{/b} {what}',
   'ingredient.note': ' ({note})',
+  'ingredient.least': 'never less',
   'ingredient.page': ' (the page: {note})',
   'step.spread': 'Spread {depth} deep',
   'card.batch': 'one batch at a time: never double it',

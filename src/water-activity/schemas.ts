@@ -6,6 +6,9 @@ import * as z from 'zod/mini';
 import { forReaders, id, positive, practiceColumns, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { ISOTHERM_MODELS } from './isothermModels';
 
+/** What a row carries besides its figures, where no code reads its id. */
+const sourced = () => ({ id: forReaders(id()), ...sourcedColumns() });
+const practice = () => ({ id: forReaders(id()), ...practiceColumns() });
 const number = () => z.number();
 const maybe = () => z.nullable(z.number());
 const share = () => z.number().check(z.gte(0), z.lte(1));
@@ -33,18 +36,16 @@ const limits = () => ({
 export const tables = {
   'activity-bands': () =>
     z.strictObject({
-      id: forReaders(id()),
       low: share(),
       high: share(),
       inhibited_below: text(),
       foods: text(),
-      ...sourcedColumns(),
+      ...sourced(),
     }),
   assumptions: () => z.strictObject({ id: id(), value: number(), what: forReaders(text()), ...practiceColumns() }),
-  'dried-from': () => z.strictObject({ id: forReaders(id()), food: id(), from: id(), ...practiceColumns() }),
+  'dried-from': () => z.strictObject({ food: id(), from: id(), ...practice() }),
   'extended-debye-huckel': () =>
     z.strictObject({
-      id: forReaders(id()),
       salt: text(),
       A: number(),
       B: number(),
@@ -53,21 +54,19 @@ export const tables = {
       E: number(),
       beta: number(),
       max_m: positive(),
-      ...sourcedColumns(),
+      ...sourced(),
     }),
   'food-water-activity': () =>
     z.strictObject({
-      id: forReaders(id()),
       ...linked(),
       low: share(),
       high: share(),
       printed_activity: forReaders(text()),
       moisture_pct: z.exactOptional(pair()),
-      ...sourcedColumns(),
+      ...sourced(),
     }),
   glycerol: () =>
     z.strictObject({
-      id: forReaders(id()),
       a12: number(),
       a21: number(),
       b12: number(),
@@ -76,43 +75,39 @@ export const tables = {
       v2: positive(),
       t_min_K: number(),
       t_max_K: number(),
-      ...sourcedColumns(),
+      ...sourced(),
     }),
   grover: () =>
     z.strictObject({
-      id: forReaders(id()),
       ...named(),
       ingredient: text(),
       E: z.number().check(z.gte(0)),
-      ...sourcedColumns(),
+      ...sourced(),
     }),
-  'growth-by-law': () => z.strictObject({ id: forReaders(id()), organism: text(), limit: id(), ...practiceColumns() }),
+  'growth-by-law': () => z.strictObject({ organism: text(), limit: id(), ...practice() }),
   'growth-limits': () =>
     z.strictObject({
-      id: forReaders(id()),
       ...limits(),
       aw_opt: maybe(),
       pH_opt: z.nullable(text()),
-      ...sourcedColumns(),
+      ...sourced(),
     }),
   'growth-limits-groups': () =>
     z.strictObject({
-      id: forReaders(id()),
       organism: text(),
       kind: z.enum(['pathogen', 'bacterium', 'yeast', 'mold']),
       aw_min_low: share(),
       aw_min_high: share(),
       printed: forReaders(z.tuple([text(), text()])),
-      ...sourcedColumns(),
+      ...sourced(),
     }),
   'growth-limits-older': () =>
     z.strictObject({
-      id: forReaders(id()),
       ...limits(),
       printed: forReaders(z.strictObject({ aw: z.string(), pH: z.string(), t_degC: z.string() })),
-      ...sourcedColumns(),
+      ...sourced(),
     }),
-  'growth-limits-others': () => z.strictObject({ id: forReaders(id()), ...limits(), ...sourcedColumns() }),
+  'growth-limits-others': () => z.strictObject({ ...limits(), ...sourced() }),
   'isotherm-equations': () =>
     z.strictObject({
       id: id(),
@@ -124,12 +119,11 @@ export const tables = {
     }),
   'isotherm-points': () =>
     z.strictObject({
-      id: forReaders(id()),
       ...ofFood(),
       temperature_degC: number(),
       aw: share(),
       X_g_per_g_dry: positive(),
-      ...sourcedColumns(),
+      ...sourced(),
     }),
   isotherms: () =>
     z.strictObject({
@@ -157,34 +151,30 @@ export const tables = {
     }),
   monolayers: () =>
     z.strictObject({
-      id: forReaders(id()),
       ...ofFood(),
       state: z.string(),
       model: z.enum(['BET', 'GAB']),
       temperature_degC: z.nullable(pair()),
       M0_g_per_g_dry: z.tuple([positive(), positive()]),
-      ...sourcedColumns(),
+      ...sourced(),
     }),
   norrish: () =>
     z.strictObject({
-      id: forReaders(id()),
       solute: text(),
       K: number(),
       uncertainty: z.nullable(z.number().check(z.gte(0))),
       alternative: z.exactOptional(z.literal(true)),
-      ...sourcedColumns(),
+      ...sourced(),
     }),
   'norrish-log10': () =>
     z.strictObject({
-      id: forReaders(id()),
       solute: text(),
       k_log10: number(),
       K_natural: number(),
-      ...sourcedColumns(),
+      ...sourced(),
     }),
   pitzer: () =>
     z.strictObject({
-      id: forReaders(id()),
       set: text(),
       salt: text(),
       beta0: number(),
@@ -192,11 +182,10 @@ export const tables = {
       Cphi: number(),
       max_m: positive(),
       served: z.exactOptional(z.literal(true)),
-      ...sourcedColumns(),
+      ...sourced(),
     }),
   'salt-bands': () =>
     z.strictObject({
-      id: forReaders(id()),
       low: share(),
       high: share(),
       aw: text(),
@@ -205,21 +194,19 @@ export const tables = {
       spoilage: text(),
       salt_from: z.nullable(share()),
       salt_to: z.nullable(share()),
-      ...sourcedColumns(),
+      ...sourced(),
     }),
   'salt-cubic-fits': () =>
     z.strictObject({
-      id: forReaders(id()),
       salt: text(),
       A0: number(),
       A1: number(),
       A2: number(),
       A3: number(),
-      ...sourcedColumns(),
+      ...sourced(),
     }),
   'salt-exponential-fits': () =>
     z.strictObject({
-      id: forReaders(id()),
       salt: text(),
       compound: text(),
       t_min_degC: number(),
@@ -227,36 +214,32 @@ export const tables = {
       A: positive(),
       B: number(),
       rh25_pct: number(),
-      ...sourcedColumns(),
+      ...sourced(),
     }),
-  'salt-log-fits': () =>
-    z.strictObject({ id: forReaders(id()), salt: text(), k1: number(), k2: number(), ...sourcedColumns() }),
-  'salt-names': () => z.strictObject({ id: forReaders(id()), ...named(), ...sourcedColumns() }),
+  'salt-log-fits': () => z.strictObject({ salt: text(), k1: number(), k2: number(), ...sourced() }),
+  'salt-names': () => z.strictObject({ ...named(), ...sourced() }),
   'saturated-salts': () =>
     z.strictObject({
-      id: forReaders(id()),
       salt: text(),
       t_degC: number(),
       rh_pct: z.number().check(z.gte(0), z.lte(100)),
       u_pct: z.nullable(positive()),
       spread_pct: z.exactOptional(pair()),
-      ...sourcedColumns(),
+      ...sourced(),
     }),
   'saturated-salts-recalled': () =>
     z.strictObject({
-      id: forReaders(id()),
       salt: text(),
       t_degC: number(),
       rh_pct: z.number().check(z.gte(0), z.lte(100)),
-      ...sourcedColumns(),
+      ...sourced(),
     }),
   solubility: () =>
     z.strictObject({
-      id: forReaders(id()),
       solute: text(),
       t_degC: number(),
       mass_pct: z.number().check(z.gte(0), z.lte(100)),
-      ...sourcedColumns(),
+      ...sourced(),
     }),
   'solute-mixtures': () =>
     z.strictObject({
@@ -286,16 +269,14 @@ export const tables = {
     }),
   'sugar-moisture': () =>
     z.strictObject({
-      id: forReaders(id()),
       ...ofFood(),
       state: text(),
       points: z.array(pair()).check(z.minLength(1)),
       caution: z.exactOptional(text()),
-      ...sourcedColumns(),
+      ...sourced(),
     }),
   tcs: () =>
     z.strictObject({
-      id: forReaders(id()),
       table: z.enum(['A', 'B']),
       aw: text(),
       aw_to: number(),
@@ -304,7 +285,7 @@ export const tables = {
       pH_to: number(),
       pH_to_included: z.boolean(),
       class: z.enum(['non-TCS', 'PA']),
-      ...sourcedColumns(),
+      ...sourced(),
     }),
 };
 

@@ -68,20 +68,29 @@ test('a crock: the weeks it stands, under the brine', () => {
 
 test('a metric page has the amounts in its own units, and what is never less', () => {
   const plan = feasiblePlan('a metric day');
-  const [first] = plan.products;
   const acid = { what: 'bottled lemon juice', role: 'acid', amount: { value: 250, unit: 'mL' } };
-  const note = '1/4 cup in one batch, never less';
-  const product = { ...first, recipe: 'apricot-jam-no-added-pectin', ingredients: [] } as never as typeof first;
-  const lines = (units: 'us' | 'metric', own: string) => {
-    const products = [{ ...product, ingredients: [{ ...acid, note: own }] }] as never;
+  const lines = (units: 'us' | 'metric', own: object) => {
+    const products = [{ ...plan.products[0], ingredients: [{ ...acid, ...own }] }] as never;
     const pen = { plan: { ...plan, products }, clock: clockOf(plan.schedule), measure: measureIn(units) };
     return lineOf(cardsOf(pen)[0] as never, 'IN');
   };
-  const printed = '2 tbsp in one batch, never less';
+  const printed = { printed: '2 tbsp in one batch', neverLess: true };
   expect(lines('us', printed)).toContain('(2 tbsp in one batch, never less)');
   expect(lines('metric', printed)).toMatch(/250 mL.* bottled lemon juice \(never less\)$/);
-  // a note that is not the amount of the page stays
-  expect(lines('metric', note)).toContain(`(${note})`);
+  expect(lines('metric', { ...printed, note: 'as you say' })).toMatch(/\(never less, as you say\)$/);
+});
+test('what is never less is never rounded below', () => {
+  const plan = feasiblePlan('the example');
+  const pectin = { what: 'pectin', role: 'pectin', amount: { value: 4.27, unit: 'tbsp' } };
+  const line = (own: object) => {
+    const products = [{ ...plan.products[0], ingredients: [{ ...pectin, ...own }] }] as never;
+    const pen = { plan: { ...plan, products }, clock: clockOf(plan.schedule), measure: measureIn('us') };
+    return lineOf(cardsOf(pen)[0] as never, 'IN');
+  };
+  expect([line({}), line({ neverLess: true })]).toEqual([
+    expect.stringContaining('1/4 cup'),
+    expect.stringContaining('4 1/2 tbsp'),
+  ]);
 });
 test('leather is spread on its card, as deep as its page says', () => {
   const { plan, cards } = made('the example');

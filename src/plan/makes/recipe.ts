@@ -20,6 +20,7 @@ import { type Batch, kgOfCut } from './amounts';
 import type { Product, TasteLine } from './making';
 import { type Day, type Decided, massOf, volumeOf } from './making';
 import { kgOfMeasure, standsFor } from './pantry';
+import { printedAmount } from './printedAmount';
 import { isMain, namesOf, othersOf, scopeLine } from './product';
 
 type Amount = Quantity<'mass'> | Quantity<'volume'>;
@@ -260,7 +261,9 @@ export function ingredientLines(day: Day, { parts, batch, liters }: Parts, decid
       what,
       role: line.role,
       ...(toBuy ? { toBuy: boughtAs(line) } : {}),
-      note: part.note ?? `${printedAmount(line)}${line.keep === true ? ', never less' : ''}`,
+      ...(part.note !== undefined || printedAmount(line) === '' ? {} : { printed: printedAmount(line) }),
+      ...(line.keep === true ? { neverLess: true as const } : {}),
+      ...(part.note === undefined ? {} : { note: part.note }),
     };
     if (part.per.of === 'water') return [common];
     if (amount === undefined) {
@@ -288,18 +291,6 @@ export const spooned = (cups: number): Quantity<'volume'> =>
   cups >= 0.25 ? { value: cups, unit: 'cup' } : quantityIn<'volume'>(cups, 'cup', cups >= 1 / 16 ? 'tbsp' : 'tsp');
 
 /** The amount as the page prints it. */
-/** An amount as the page prints it, with what it is for; empty where it prints none. */
-export function printedAmount(line: IngredientRow): string {
-  const { amount, most, count, counted } = line;
-  const measured = most === undefined ? amount : `${amount} to ${most}`;
-  const much = measured ?? `${count ?? ''} ${counted ?? ''}`.trim();
-  if (much === '') return '';
-  if (line.per === undefined) return `${much} in one batch`;
-  if (line.per.of === 'pot') return `${much} to a pot of ${line.per.amount}`;
-  return `${much} to ${line.per.amount} ${OF[line.per.of]}`;
-}
-const OF = { raw: 'as bought', ready: 'prepared', juice: 'of juice', liquid: 'of liquid', water: 'of water' } as const;
-
 /** What must not be changed, as a step of its own: it is read where the work is done. */
 export const kept = (row: RecipeRow, pack: string): string[] => {
   const must = mustKeepOf(row, pack);

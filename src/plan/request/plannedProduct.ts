@@ -111,7 +111,11 @@ export interface Ingredient {
   readonly counted?: string;
   /** What to buy for it: the pantry of a request does not hold such things. */
   readonly toBuy?: string;
-  /** What the recipe prints, or what must not change. */
+  /** The amount as the page prints it, with what it is for: `1/4 cup in one batch`. */
+  readonly printed?: string;
+  /** The page, or the safety of the recipe, needs at least this much. */
+  readonly neverLess?: true;
+  /** What else is to be said of it. */
   readonly note?: string;
 }
 

@@ -24,7 +24,7 @@ describe('amounts as the page prints them, for all that is made', () => {
     // the food itself, and then what a list must not lose
     const [food, first] = filling?.ingredients ?? [];
     expect(food?.role).toBe('fruit');
-    expect(first).toMatchObject({ what: acid, role: 'acid', note: expect.stringContaining('never less') });
+    expect(first).toMatchObject({ what: acid, role: 'acid', neverLess: true });
     expect(cups(first?.amount)).toBeCloseTo(jars * valueIn({ value: amount, unit }, 'cup'), 9);
     expect(filling?.ingredients.map(({ role }) => role)).toEqual(expect.arrayContaining(['sugar', 'starch', 'liquid']));
     expect(ready.find(({ what }) => what === acid)?.short).toBeDefined();
@@ -60,7 +60,7 @@ describe('amounts as the page prints them, for all that is made', () => {
     const pots = valueIn(sauce.ready.high, 'kg') / ((8 * 0.946352946 * 2) / 3);
     expect(sauce.ingredients[0]?.what).toContain('water');
     expect(cups(sauce.ingredients[0]?.amount)).toBeCloseTo(pots / 2, 6);
-    expect(sauce.ingredients[0]?.note).toBe('1/2 cup to a pot of 8 qt');
+    expect(sauce.ingredients[0]?.printed).toBe('1/2 cup to a pot of 8 qt');
   });
   test('puree takes 1 cup of water to a quart of prepared fruit', () => {
     const puree = productOf('plum', { make: 'jars', form: 'puree', jar: 'pint', method: 'boiling-water' });

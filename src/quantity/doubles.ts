@@ -48,7 +48,7 @@ export function writtenRest(value: number): number {
 }
 
 const ZERO = 48;
-/** So many of the last signs are read apart, so that both parts of a long number are exact. */
+/** How many of its last digits are read by themselves: then both parts of a long number are exact. */
 const LOW = 9;
 /** The same for a number of any length, from its digits. */
 function longRest(value: number): number {

@@ -116,8 +116,9 @@ const THEN: Readonly<Partial<Record<TaskKind, Text>>> = {
 const NEAR = 10;
 
 /**
- * What goes on by itself stands in the row of the work that it follows at once, and that row says so; otherwise in one of
- * its product, as long as no other row begins between. A pot that is put on later has a row of its own, with its box.
+ * Puts what goes on by itself into the row of the work that it follows at once, and that row says so; otherwise into
+ * a row of the same product, if no other row begins between the two. A pot that the cook puts on later gets its own row
+ * with a box to tick.
  */
 function beside(pen: Pen, rows: Open[], task: Task, index: number): void {
   const column = COLUMNS[task.kind] ?? 'stove';

@@ -38,7 +38,7 @@ export type Resource =
   | { readonly of: 'lot'; readonly lot: number }
   | { readonly of: 'stock'; readonly stock: Stock }
   | { readonly of: 'hands' }
-  /** Hands before so many last minutes of each day. */
+  /** Hands in all of each day but its last `before` minutes. */
   | { readonly of: 'hands in time'; readonly before: number }
   | { readonly of: 'burners' }
   | { readonly of: 'all pots' }

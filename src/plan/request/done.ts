@@ -21,7 +21,7 @@ export interface NotGoneOn {
   readonly most: number;
 }
 
-/** The rest of a day as a day of its own, and what goes with it. */
+/** What is left of a day, planned like a whole day, and what has been done before it. */
 export interface Rest {
   readonly now: number;
   /** The products of the whole day. */

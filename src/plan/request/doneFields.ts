@@ -43,8 +43,8 @@ const done = fields({
   /** The product, by its name in the plan. */
   name: name('the name of a product of the plan'),
   /**
-   * Raw food that went in, as `raw` of a lot: `"20 lb"`, `"8 quarts"`; where you say how many are filled and leave this
-   * out, what so many take at the likely yield.
+   * Raw food that went in, as `raw` of a lot: `"20 lb"`, `"8 quarts"`; if you say how many you filled and leave this out,
+   * the plan takes what that many need at the likely yield.
    */
   raw: optional(amountBought()),
   /** The lot it came from; needed only where the product is made of several. */

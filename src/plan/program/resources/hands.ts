@@ -19,8 +19,9 @@ export const handsHeld = (draft: Draft): void =>
 const STEP = 5;
 
 /**
- * What is canned is cut, cooked and filled before its load goes in, and that is over before the day is: no hands are of
- * use to it in a day's last minutes. Of all work that so many minutes must follow, the hands before them do it.
+ * People cut, cook and fill what is canned before its load goes into the canner, and the load must come out before the
+ * day ends: in a day's last minutes hands are of no use to it. So the hands before those minutes must do all the work
+ * that needs that many minutes after it.
  */
 export function handsInTime(draft: Draft): void {
   const { hands: count, windows } = draft.capacity;

@@ -29,6 +29,24 @@ const LAYERS: Readonly<Record<string, number>> = {
   charts: 5,
 };
 
+/**
+ * The rooms of `plan`, in the order in which a request goes through them: what is asked, its kitchen, what each product
+ * takes, what has happened, the program that decides, its place in the hours, the answer. A room uses those before it.
+ */
+const ROOMS_OF_PLAN = [
+  'figures',
+  'request',
+  'check',
+  'solver',
+  'schedule',
+  'kitchen',
+  'makes',
+  'done',
+  'program',
+  'fit',
+  'answer',
+] as const;
+
 const source = new URL('../src/', import.meta.url).pathname;
 const files = readdirSync(source, { recursive: true })
   .map(String)
@@ -57,6 +75,23 @@ test('every module has its layer, and imports point downwards only', () => {
         return here === undefined || there === undefined || there > here;
       })
       .map((target) => `${file} -> ${target}`),
+  );
+  expect(upward).toEqual([]);
+});
+
+test('every room of plan has its place, and uses only those before it', () => {
+  const placeOf = (file: string): number => {
+    const [module, room = '', inside] = file.split('/');
+    if (module !== 'plan') return -1;
+    // what stands in no room is the public functions, above all rooms
+    return inside === undefined ? ROOMS_OF_PLAN.length : (ROOMS_OF_PLAN as readonly string[]).indexOf(room);
+  };
+  const rooms = new Set(files.filter((file) => /^plan\/.*\//.test(file)).map((file) => file.split('/')[1]));
+  expect([...rooms].sort()).toEqual([...ROOMS_OF_PLAN].sort());
+  const upward = [...imports].flatMap(([file, targets]) =>
+    file.startsWith('plan/')
+      ? targets.filter((target) => placeOf(target) > placeOf(file)).map((target) => `${file} -> ${target}`)
+      : [],
   );
   expect(upward).toEqual([]);
 });

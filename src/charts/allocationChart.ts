@@ -1,7 +1,7 @@
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import type { DayPlan, FeasibleDay, LotShare } from '../plan/index';
-import { withPlan } from '../plan/withPlan';
+import { withPlan } from '../plan/request/withPlan';
 import { formatQuantity } from '../quantity/formatQuantity';
 import { valueIn } from '../quantity/scale';
 import type { Unit } from '../quantity/units';

@@ -2,7 +2,7 @@ import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import type { DayPlan } from '../plan/index';
 import type { ProductCost } from '../plan/request/plannedProduct';
-import { withPlan } from '../plan/withPlan';
+import { withPlan } from '../plan/request/withPlan';
 import { feasiblePlan } from './allocationChart';
 import { behindRows, type ChartLayer, type ChartSpec, capital, chart, OKABE_ITO } from './spec';
 

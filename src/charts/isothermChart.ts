@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import type { Given } from '../common/given';
 import { fail } from '../errors/StillroomError';
-import { standsBehind } from '../plan/standsBehind';
+import { standsBehind } from '../plan/figures/standsBehind';
 import { fields, name, optional, readInput } from '../quantity/fields';
 import type { Basis, Caution } from '../sources/basis';
 import {

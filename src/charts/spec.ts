@@ -1,5 +1,5 @@
 /** What every chart shares: the shape of a spec, colors that color-blind readers tell apart, sizes that can be read. */
-import { standsBehind } from '../plan/standsBehind';
+import { standsBehind } from '../plan/figures/standsBehind';
 import { type Basis, type Caution, joinBasis, joinCautions } from '../sources/basis';
 import { source } from '../sources/source';
 

@@ -2,7 +2,7 @@ import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import type { DayPlan, FeasibleDay } from '../plan/index';
 import type { DaySchedule, ScheduledTask } from '../plan/request/daySchedule';
-import { withPlan } from '../plan/withPlan';
+import { withPlan } from '../plan/request/withPlan';
 import { formatQuantity } from '../quantity/formatQuantity';
 import { behindRows, type ChartSpec, chart, digits } from './spec';
 import { axisOf, EPSILON, HOUR } from './timelineAxis';

@@ -8,7 +8,6 @@ export type { BrokenRule } from './check/brokenRule';
 export { checkSchedule, type ScheduleChecked } from './check/checkSchedule';
 export { planDay } from './planDay';
 export { planProblems } from './planProblems';
-export type { Aim } from './program/program';
 export type {
   DayCost,
   DayPlan,
@@ -28,7 +27,7 @@ export type {
 } from './request/dayPlan';
 export type { DaySchedule, ScheduledTask, TaskKind, Use, Window } from './request/daySchedule';
 export type { LotAmountInput } from './request/lots';
-export type { AimWeights, AimWord } from './request/planFields';
+export type { Aim, AimWeights, AimWord } from './request/planFields';
 export type { PlanDayInput } from './request/planInput';
 export type {
   CannerLoad,

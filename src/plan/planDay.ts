@@ -14,15 +14,15 @@ import { type Tried, tryDay } from './answer/tryDay';
 import { whyNotMade } from './answer/whyNotMade';
 import { type WorkDone, workDone } from './answer/workDone';
 import { yieldsKnown } from './answer/yieldsKnown';
-import { planCaution } from './cautions';
 import { waitsBasis } from './check/waits';
-import { cannersOf, potsOf } from './program/kitchen';
+import { planCaution } from './figures/cautions';
+import type { Fitted } from './fit/fitDay';
+import { cannersOf, potsOf } from './kitchen/kitchen';
 import { limitsOf, useOf } from './program/limits';
 import { type Prepared, prepare } from './program/prepare';
 import { wideningsOf } from './program/widenings';
 import type { DayPlan, FeasibleDay } from './request/dayPlan';
 import type { PlanDayInput } from './request/planInput';
-import type { Fitted } from './schedule/fitDay';
 import { type Effort, effortFor } from './solver/effort';
 import type { Solved } from './solver/solve';
 

@@ -1,7 +1,7 @@
 import { nearestNames } from '../common/names';
 import { fail } from '../errors/StillroomError';
 import type { DayPlan, FeasibleDay, InfeasibleDay } from '../plan/request/dayPlan';
-import { withPlan } from '../plan/withPlan';
+import { withPlan } from '../plan/request/withPlan';
 import { capital, isMetric } from './amounts';
 import { backOf, leftOutOf } from './back';
 import { cardsOf } from './cards';

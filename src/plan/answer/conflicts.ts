@@ -1,15 +1,15 @@
 import { derived } from '../../sources/basis';
 import { caution } from '../../sources/cautions';
 import type { Reason } from '../../sources/no';
+import { minutesLate } from '../fit/fitDay';
+import { windowsOf } from '../kitchen/hours';
 import type { Making } from '../makes/making';
 import type { DayProgram } from '../program/decisions';
-import { windowsOf } from '../program/hours';
 import { searchAgain } from '../program/limits';
 import type { Prepared } from '../program/prepare';
 import { mustOf } from '../program/resources/units';
 import type { InfeasibleDay, MostPromised } from '../request/dayPlan';
 import type { DaySchedule } from '../request/daySchedule';
-import { minutesLate } from '../schedule/fitDay';
 import { type Effort, effortFor } from '../solver/effort';
 import { type Solved, solve } from '../solver/solve';
 import { mostInstead, noneInstead } from './mostInstead';

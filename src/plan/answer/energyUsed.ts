@@ -1,7 +1,7 @@
 import { byEnds, scaleRange, sureRange } from '../../quantity/range';
 import type { Range } from '../../quantity/types';
+import { cannersOf } from '../kitchen/kitchen';
 import type { Kept } from '../program/decide';
-import { cannersOf } from '../program/kitchen';
 import type { Prepared } from '../program/prepare';
 import { groupsOf } from '../program/resources/canners';
 import type { DaySchedule, ScheduledTask } from '../request/daySchedule';

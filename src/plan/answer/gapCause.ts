@@ -1,6 +1,6 @@
 import { formatQuantity } from '../../quantity/formatQuantity';
+import type { Fitted } from '../fit/fitDay';
 import type { GapCause } from '../request/dayPlan';
-import type { Fitted } from '../schedule/fitDay';
 
 /**
  * What keeps a plan from being proven best: the order of the work of the best plan by the sums of minutes, which ran

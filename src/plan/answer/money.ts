@@ -6,7 +6,7 @@ import type { Money, Quantity, Range } from '../../quantity/types';
 import { PANTRY } from '../../recipes/pantryItems';
 import type { Basis } from '../../sources/basis';
 import { practiceBasis } from '../../sources/table';
-import { customaryBasis } from '../customary';
+import { customaryBasis } from '../figures/customary';
 import { type Kept, pantryKgOf } from '../program/decide';
 import type { Prepared } from '../program/prepare';
 import { gasOf, type Prices, pricesIn } from '../program/prices';

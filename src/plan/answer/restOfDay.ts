@@ -1,11 +1,11 @@
 /** What has happened by now, as the plan of the rest answers it. */
 import { type Caution, joinCautions } from '../../sources/basis';
-import { planCaution } from '../cautions';
+import type { Happened } from '../done/entry';
+import type { NotGoneOn } from '../done/rest';
+import { planCaution } from '../figures/cautions';
 import { type Making, massOf } from '../makes/making';
 import type { Prepared } from '../program/prepare';
 import type { FeasibleDay, FinishedSoFar, SetAside } from '../request/dayPlan';
-import type { NotGoneOn } from '../request/done';
-import type { Happened } from '../request/doneEntry';
 import type { KnownLot } from '../request/lots';
 
 /** The fields of an answer that only the rest of a day has. */

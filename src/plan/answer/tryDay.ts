@@ -1,8 +1,8 @@
+import { type Fitted, fitDay } from '../fit/fitDay';
 import type { DayProgram } from '../program/decisions';
 import type { Prepared } from '../program/prepare';
 import { leastFruit, weightsOf } from '../program/program';
 import { isFixed } from '../program/resources/units';
-import { type Fitted, fitDay } from '../schedule/fitDay';
 import type { Effort } from '../solver/effort';
 import { optimize } from '../solver/optimize';
 import type { Solved, SolveOptions } from '../solver/solve';

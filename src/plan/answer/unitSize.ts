@@ -6,7 +6,7 @@ import type { Quantity } from '../../quantity/types';
 import { MAKES, type Makes } from '../../recipes/rows/tables';
 import { forReaders, id, positive, practiceColumns, type RowOf, text } from '../../sources/columns';
 import { asTable } from '../../sources/table';
-import { customary } from '../customary';
+import { customary } from '../figures/customary';
 import type { Kept } from '../program/decide';
 
 /** What one unit holds, as far as it is known. */

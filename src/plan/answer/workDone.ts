@@ -1,8 +1,8 @@
 import { quantityIn } from '../../quantity/scale';
+import { fillOf } from '../kitchen/fillOf';
+import type { Pot } from '../kitchen/kitchen';
 import type { Making } from '../makes/making';
 import type { Kept } from '../program/decide';
-import { fillOf } from '../program/fillOf';
-import type { Pot } from '../program/kitchen';
 import type { DaySchedule, ScheduledTask } from '../request/daySchedule';
 import type { CannerLoad, HandsMinutes, PotBatches, PotWork } from '../request/plannedProduct';
 import { batchesDone } from './energyUsed';

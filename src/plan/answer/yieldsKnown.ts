@@ -1,12 +1,12 @@
 import { sureRange, turnRange } from '../../quantity/range';
 import type { Range } from '../../quantity/types';
+import type { Fitted } from '../fit/fitDay';
 import { type DayProgram, keyOf, raw } from '../program/decisions';
 import { gainOver, searchAgain } from '../program/limits';
 import type { Prepared } from '../program/prepare';
 import { minuteShare, toProgram } from '../program/program';
 import type { Activity } from '../request/activity';
 import type { YieldKnown } from '../request/dayPlan';
-import type { Fitted } from '../schedule/fitDay';
 import type { Effort } from '../solver/effort';
 import { meetsBounds, worthIn } from '../solver/linearProgram';
 import { decidedOf } from '../solver/relaxation';

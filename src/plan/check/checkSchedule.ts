@@ -3,7 +3,7 @@ import { type Basis, type Caution, joinCautions } from '../../sources/basis';
 import { caution } from '../../sources/cautions';
 import type { FeasibleDay } from '../request/dayPlan';
 import type { DaySchedule } from '../request/daySchedule';
-import { withPlan } from '../withPlan';
+import { withPlan } from '../request/withPlan';
 import type { BrokenRule } from './brokenRule';
 import { checkedSchedule } from './checkedSchedule';
 import { planRules } from './checkProducts';

@@ -15,7 +15,7 @@ import { pageOf } from '../../recipes/rows/rows';
 import type { RecipeRow } from '../../recipes/rows/tables';
 import { type Basis, type Caution, joinBasis } from '../../sources/basis';
 import { readJar } from '../../words/jar';
-import { customary, customaryBasis, customaryRange } from '../customary';
+import { customary, customaryBasis, customaryRange } from '../figures/customary';
 import { learnedFigure } from '../request/learned';
 import type { KnownLot } from '../request/lots';
 import type { Product } from './making';

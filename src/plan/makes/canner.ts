@@ -7,7 +7,7 @@ import { byEnds } from '../../quantity/range';
 import type { Quantity, Range } from '../../quantity/types';
 import type { Basis } from '../../sources/basis';
 import type { NotTested } from '../../sources/no';
-import { customary } from '../customary';
+import { customary } from '../figures/customary';
 import type { Canning } from '../request/activity';
 import type { Kitchen, Wanted } from '../request/planInput';
 import { type InStock, jarsOf, LIDS } from '../request/stock';

@@ -9,7 +9,7 @@ import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import { type Basis, joinBasis } from '../../sources/basis';
 import { practiceBasis } from '../../sources/table';
-import { customary, customaryBasis } from '../customary';
+import { customary, customaryBasis } from '../figures/customary';
 import type { Supply } from '../request/activity';
 import type { Kitchen } from '../request/planInput';
 

@@ -5,7 +5,7 @@ import { saidOf } from '../../foods/phrases';
 import { formName } from '../../foods/tables';
 import { formatQuantity } from '../../quantity/formatQuantity';
 import { isFor } from '../../recipes/rows/rows';
-import { windowsOf } from '../program/hours';
+import { windowsOf } from '../kitchen/hours';
 import type { Window } from '../request/daySchedule';
 import { DAY, MOST_DAYS } from '../request/planFields';
 import type { Wanted } from '../request/planInput';

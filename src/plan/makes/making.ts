@@ -13,14 +13,15 @@ import type { Unit } from '../../quantity/units';
 import type { RecipeRow } from '../../recipes/rows/tables';
 import type { Basis, Caution } from '../../sources/basis';
 import type { NotKnown } from '../../sources/no';
-import { customaryBasis, customaryRange } from '../customary';
+import { customaryBasis, customaryRange } from '../figures/customary';
+import { LIFT_A_JAR } from '../figures/liftAJar';
+import { standsBehind } from '../figures/standsBehind';
 import type { Activity, Supply } from '../request/activity';
 import { type Learned, learnedFigure } from '../request/learned';
 import type { KnownLot } from '../request/lots';
 import type { PlanRequest, Wanted } from '../request/planInput';
 import type { Ingredient, JarWork, PackWork, TrayWork } from '../request/plannedProduct';
-import { standsBehind } from '../standsBehind';
-import { LIFT_A_JAR, type RecipeWork, WORK_BASIS } from './work';
+import { type RecipeWork, WORK_BASIS } from './work';
 
 /** A product with the recipe it is made by. */
 export interface Product {

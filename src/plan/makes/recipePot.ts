@@ -1,8 +1,8 @@
 /** The pot of a recipe that is measured in batches or jars: what goes in besides the food, and how much room it takes. */
 import { formatQuantity } from '../../quantity/formatQuantity';
 import { quantityIn } from '../../quantity/scale';
-import { customary } from '../customary';
-import { roomTaken } from '../program/fillOf';
+import { customary } from '../figures/customary';
+import { roomTaken } from '../kitchen/fillOf';
 import { type Filling, isAlone } from './amounts';
 import type { Product } from './making';
 import { type Day, type LeftOutProduct, leftOut } from './making';

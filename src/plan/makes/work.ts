@@ -1,6 +1,5 @@
 /** What the steps of a recipe take of hands and pots, for one pack: the only place that reads operations for the plan. */
 
-import { MINUTES_A_JAR } from '../../process/loadTimeline';
 import { parseQuantity } from '../../quantity/parseQuantity';
 import { valueIn } from '../../quantity/scale';
 import { isFor, OPERATIONS, RECIPES } from '../../recipes/rows/rows';
@@ -8,7 +7,7 @@ import type { Makes, OperationRow, RecipeRow, StepRow } from '../../recipes/rows
 import { ends, operationOf } from '../../recipes/step';
 import type { Basis } from '../../sources/basis';
 import { practiceBasis } from '../../sources/table';
-import { customary } from '../customary';
+import { customary } from '../figures/customary';
 
 /** Where the work of the day ends: what then goes on by itself, or keeps. */
 export type End = 'can' | 'dry' | 'freeze-dry' | 'freeze' | 'ferment' | 'keep cold';
@@ -175,9 +174,6 @@ export function workOf(row: RecipeRow, pack: string): RecipeWork {
     ...(steps[at] === undefined ? {} : { last: steps[at] }),
   };
 }
-
-/** Minutes of one pair of hands to put a jar into the canner and to lift it out again. */
-export const LIFT_A_JAR = 2 * MINUTES_A_JAR.likely;
 
 export const WORK_BASIS: Basis = practiceBasis('handsMinutes', 'minutes of each operation');
 

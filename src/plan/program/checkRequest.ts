@@ -1,9 +1,9 @@
 import { fail } from '../../errors/StillroomError';
 import { isMass } from '../../quantity/fields';
 import type { Makes } from '../../recipes/rows/tables';
+import { checkBreaks } from '../kitchen/hours';
 import type { PlanRequest, Wanted } from '../request/planInput';
 import { isPriced, pricesOf } from '../request/pricesOf';
-import { checkBreaks } from './hours';
 import { weightsOf } from './program';
 
 /** Refuses what no single field shows: currencies, worths, least and most that cannot hold together. */

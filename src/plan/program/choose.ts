@@ -5,7 +5,7 @@ import { keepingOf } from '../../recipes/keeping';
 import { isFor, RECIPES } from '../../recipes/rows/rows';
 import type { Makes, RecipeRow } from '../../recipes/rows/tables';
 import { amongTheSame, placeInOrder } from '../../recipes/ways/order';
-import { customary } from '../customary';
+import { customary } from '../figures/customary';
 import { makeProduct } from '../makes/make';
 import { type Day, isMaking, type LeftOutProduct, type Making } from '../makes/making';
 import { isPulp, othersOf, pantryLacking } from '../makes/product';

@@ -2,7 +2,7 @@ import { type GasPer, type GasPrice, gasPrice } from '../../heat/gasPrice';
 import { valueIn } from '../../quantity/scale';
 import type { Money, Range } from '../../quantity/types';
 import { PANTRY, type PantryItem } from '../../recipes/pantryItems';
-import { customary } from '../customary';
+import { customary } from '../figures/customary';
 import type { Activity, Cook, Supply } from '../request/activity';
 import type { KnownLot } from '../request/lots';
 import type { PlanRequest } from '../request/planInput';

@@ -1,5 +1,5 @@
 import type { Activity, Capacity } from '../request/activity';
-import type { AimWeights, AimWord } from '../request/planFields';
+import type { Aim, AimWeights, AimWord } from '../request/planFields';
 import { type DayProgram, keyOf, promised, type Rule } from './decisions';
 import { bound, type DayTerm, type Draft, emptyDraft, type Weights } from './draft';
 import { canners, cannersHeld } from './resources/canners';
@@ -11,9 +11,6 @@ import { burnersHeld, pots, potsHeld } from './resources/pots';
 import { stock, stockHeld } from './resources/stock';
 import { smallestBatch, units } from './resources/units';
 import { roundingCuts } from './roundingCuts';
-
-/** What the plan is to make the most of: a word, or weights. */
-export type Aim = AimWord | AimWeights;
 
 /**
  * What counts towards the objective: for each unit of worth and each kg used, and against it for each unit of money

@@ -1,8 +1,8 @@
 import type { Money, Quantity } from '../../quantity/types';
 import type { Basis, Caution } from '../../sources/basis';
 import type { Instead, Reason } from '../../sources/no';
-import type { Aim } from '../program/program';
 import type { DaySchedule } from './daySchedule';
+import type { Aim } from './planFields';
 import type { LotShare, PlannedProduct } from './plannedProduct';
 
 /** The answer of `planDay`. */

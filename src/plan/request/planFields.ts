@@ -128,6 +128,9 @@ const weights = fields({
 
 export type AimWeights = z.output<typeof weights>;
 
+/** What the plan is to make the most of: a word, or weights. */
+export type Aim = AimWord | AimWeights;
+
 /** A word or weights; the error tells which fields are wrong in the one that was meant. */
 export const aim = () =>
   reading<AimWord | z.input<typeof weights>, AimWord | AimWeights>((given) =>

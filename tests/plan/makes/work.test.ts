@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { LIFT_A_JAR, printedMinutes, stepsOf, usualMinutesPerPound, workOf } from '../../../src/plan/makes/work';
+import { LIFT_A_JAR } from '../../../src/plan/figures/liftAJar';
+import { printedMinutes, stepsOf, usualMinutesPerPound, workOf } from '../../../src/plan/makes/work';
 import { RECIPES, recipeOfId } from '../../../src/recipes/rows/rows';
 import type { RecipeRow } from '../../../src/recipes/rows/tables';
 

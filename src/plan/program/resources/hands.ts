@@ -1,4 +1,4 @@
-import { LIFT_A_JAR } from '../../makes/work';
+import { LIFT_A_JAR } from '../../figures/liftAJar';
 import type { Activity } from '../../request/activity';
 import { minutesBefore } from '../../schedule/hours';
 import { batches, readied } from '../decisions';

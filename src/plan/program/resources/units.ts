@@ -1,4 +1,4 @@
-import { customary } from '../../customary';
+import { customary } from '../../figures/customary';
 import type { Activity, Capacity } from '../../request/activity';
 import { amountOf } from '../../request/stock';
 import { made, promised, raw, readied, wholeBatches } from '../decisions';

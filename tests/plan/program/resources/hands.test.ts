@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { jobsOf } from '../../../../src/plan/fit/jobs';
 import type { PlanDayInput } from '../../../../src/plan/index';
+import { windowsOf } from '../../../../src/plan/kitchen/hours';
 import { decide, isMade } from '../../../../src/plan/program/decide';
 import { keyOf } from '../../../../src/plan/program/decisions';
-import { windowsOf } from '../../../../src/plan/program/hours';
 import { type Prepared, prepare } from '../../../../src/plan/program/prepare';
 import { toProgram } from '../../../../src/plan/program/program';
-import { jobsOf } from '../../../../src/plan/schedule/jobs';
 import { scheduleJobs } from '../../../../src/plan/schedule/scheduleJobs';
 import { meetsBounds } from '../../../../src/plan/solver/linearProgram';
 import { optimize } from '../../../../src/plan/solver/optimize';

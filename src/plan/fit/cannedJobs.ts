@@ -1,10 +1,10 @@
-import { LIFT_A_JAR } from '../makes/work';
+import { LIFT_A_JAR } from '../figures/liftAJar';
 import type { Planned } from '../program/decide';
 import { amountIn, loads } from '../program/decisions';
 import { cannersFor } from '../program/resources/canners';
 import type { Canning } from '../request/activity';
-import type { CanStep, Job, Portion } from './job';
-import { batchesOver, fitsAlone, fitsTogether } from './loadsThatFit';
+import type { CanStep, Job, Portion } from '../schedule/job';
+import { batchesOver, fitsAlone, fitsTogether } from '../schedule/loadsThatFit';
 import { evenly, needsOf, portionOf, type Whole } from './portion';
 
 /** One load: jars of one product, or of several that share its process. */

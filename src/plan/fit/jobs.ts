@@ -1,8 +1,8 @@
 import type { Planned } from '../program/decide';
 import type { Activity } from '../request/activity';
 import { amountOf, FREEZER_LOAD } from '../request/stock';
+import type { Job, QuietStep } from '../schedule/job';
 import { cannedJobs } from './cannedJobs';
-import type { Job, QuietStep } from './job';
 import { batchesOf, evenly, needsOf, portionOf, STRETCH, stretchesOf, type Whole } from './portion';
 
 type End = NonNullable<Activity['after']>['kind'];

@@ -1,5 +1,5 @@
-import { plainCopy } from '../common/answer';
-import { fail, StillroomError } from '../errors/StillroomError';
+import { plainCopy } from '../../common/answer';
+import { fail, StillroomError } from '../../errors/StillroomError';
 
 const EXPECTED = 'a plan as planDay answered it, unchanged';
 

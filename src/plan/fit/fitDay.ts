@@ -1,12 +1,12 @@
+import { windowsOf } from '../kitchen/hours';
 import type { Kept } from '../program/decide';
 import type { DayProgram } from '../program/decisions';
-import { windowsOf } from '../program/hours';
 import type { Prepared } from '../program/prepare';
 import { fullest, minuteShare } from '../program/program';
 import type { DaySchedule, Window } from '../request/daySchedule';
+import { workedBy } from '../schedule/hours';
 import { type Effort, FEWEST_NODES, nodesFor } from '../solver/effort';
 import { reachOf, type Solved, type SolveOptions } from '../solver/solve';
-import { workedBy } from './hours';
 import { capped, growing, worthiest } from './inTime';
 import { type BySums, type Trial, trialsOf } from './trial';
 

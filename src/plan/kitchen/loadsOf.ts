@@ -1,5 +1,5 @@
 /** How often a dryer or a freeze-dryer can be loaded in the hours there are. */
-import { customary } from '../customary';
+import { customary } from '../figures/customary';
 import type { Window } from '../request/daySchedule';
 import type { Kitchen } from '../request/planInput';
 import { busyMinutes, windowsOf } from './hours';

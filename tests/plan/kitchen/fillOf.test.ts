@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import * as z from 'zod/mini';
-import { fillBasis, fillOf, potFillRow, roomTaken } from '../../../src/plan/program/fillOf';
+import { fillBasis, fillOf, potFillRow, roomTaken } from '../../../src/plan/kitchen/fillOf';
 import { readTable } from '../../helpers/tables';
 
 test('the table: each thing that recipes make once, one row for the rest', () => {

@@ -3,12 +3,12 @@ import { fail } from '../../errors/StillroomError';
 import { formatQuantity } from '../../quantity/formatQuantity';
 import { toCents } from '../../quantity/money';
 import { scaleRange } from '../../quantity/range';
+import { cannersOf } from '../kitchen/kitchen';
 import { type Day, isMaking, type Made, type Making, massOf } from '../makes/making';
-import { cannersOf } from '../program/kitchen';
-import { type Entry, type Happened, happenedOf, nowOf } from './doneEntry';
-import { lessPantry, lessStock, placeOf, withoutLost } from './doneKitchen';
-import type { KnownLot } from './lots';
-import type { Kitchen, PlanDayInput, Wanted } from './planInput';
+import type { KnownLot } from '../request/lots';
+import type { Kitchen, PlanDayInput, Wanted } from '../request/planInput';
+import { type Entry, type Happened, happenedOf, nowOf } from './entry';
+import { lessPantry, lessStock, placeOf, withoutLost } from './kitchenLeft';
 
 const NOISE = 1e-6;
 

@@ -1,9 +1,9 @@
 import * as z from 'zod/mini';
-import table from '../../data/plan/customary.json';
-import type { Range } from '../quantity/types';
-import type { Basis } from '../sources/basis';
-import { id, positive, practiceColumns, type RowOf, text } from '../sources/columns';
-import { asTable, practiceBasis } from '../sources/table';
+import table from '../../../data/plan/customary.json';
+import type { Range } from '../../quantity/types';
+import type { Basis } from '../../sources/basis';
+import { id, positive, practiceColumns, type RowOf, text } from '../../sources/columns';
+import { asTable, practiceBasis } from '../../sources/table';
 
 /** One figure of common practice that the plan uses where the cook names none. */
 export const customaryRow = () =>

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { capped, growing, inTimeOf, lossesOf, worthiest } from '../../../src/plan/fit/inTime';
 import type { Planned } from '../../../src/plan/program/decide';
 import { keyOf } from '../../../src/plan/program/decisions';
 import { prepare } from '../../../src/plan/program/prepare';
-import { capped, growing, inTimeOf, lossesOf, worthiest } from '../../../src/plan/schedule/inTime';
 import type { Job } from '../../../src/plan/schedule/job';
 
 const prepared = prepare({

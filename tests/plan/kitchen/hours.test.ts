@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { busyMinutes, checkBreaks, startOf, windowsOf } from '../../../src/plan/program/hours';
+import { busyMinutes, checkBreaks, startOf, windowsOf } from '../../../src/plan/kitchen/hours';
 import { thrownBy } from '../../helpers/errors';
 
 const h = (value: number) => ({ value, unit: 'h' as const });

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { cannersOf, capacityOf, handsOf, meansOf, potsOf } from '../../../src/plan/program/kitchen';
+import { cannersOf, capacityOf, handsOf, meansOf, potsOf } from '../../../src/plan/kitchen/kitchen';
 import { amountOf, BAGS, FREEZER_LOAD, FREEZER_ROOM, jarsOf, LIDS } from '../../../src/plan/request/stock';
 
 const kitchen = {

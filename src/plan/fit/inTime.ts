@@ -4,7 +4,7 @@ import type { DayProgram } from '../program/decisions';
 import type { Prepared } from '../program/prepare';
 import { weightsOf } from '../program/program';
 import { isFixed, mustOf } from '../program/resources/units';
-import type { Job } from './job';
+import type { Job } from '../schedule/job';
 
 /** Of each product, by its place in the list: the units readied that found a place, and how many were to. */
 export type InTime = ReadonlyMap<number, { readonly units: number; readonly of: number }>;

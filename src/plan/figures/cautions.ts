@@ -1,5 +1,5 @@
-import table from '../../data/plan/cautions.json';
-import type { Caution } from '../sources/basis';
+import table from '../../../data/plan/cautions.json';
+import type { Caution } from '../../sources/basis';
 
 const cautions = table as readonly Caution[];
 

@@ -1,9 +1,9 @@
 /** Food in work as a product by itself: all of it goes on, and what was done to it is not done again. */
-import { customary } from '../customary';
+import { customary } from '../figures/customary';
+import { LIFT_A_JAR } from '../figures/liftAJar';
+import type { Making } from '../makes/making';
 import type { Activity } from '../request/activity';
-import type { Happened } from '../request/doneEntry';
-import type { Making } from './making';
-import { LIFT_A_JAR } from './work';
+import type { Happened } from './entry';
 
 /** What is left to do of a product that is prepared, hot or filled. */
 export function heldMaking(base: Making, what: Happened, product: number, label: string): Making {

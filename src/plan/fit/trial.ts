@@ -5,15 +5,15 @@ import { decide, isMade, type Planned } from '../program/decide';
 import type { DayProgram } from '../program/decisions';
 import type { Prepared } from '../program/prepare';
 import type { DaySchedule, Window } from '../request/daySchedule';
+import { lowerBound } from '../schedule/bound';
+import { workedBy } from '../schedule/hours';
+import type { Job } from '../schedule/job';
+import { overtimeOf, scheduleOf, untilBest } from '../schedule/scheduleJobs';
+import { type Ordered, ordersOf, type Until } from '../schedule/searchOrders';
 import type { Effort } from '../solver/effort';
 import type { Solved } from '../solver/solve';
-import { lowerBound } from './bound';
-import { workedBy } from './hours';
 import { type InTime, inTimeOf, lossesOf } from './inTime';
-import type { Job } from './job';
 import { jobsOf } from './jobs';
-import { overtimeOf, scheduleOf, untilBest } from './scheduleJobs';
-import { type Ordered, ordersOf, type Until } from './searchOrders';
 
 /** A plan by the sums of minutes. */
 export interface BySums {

@@ -2,15 +2,15 @@
 import { nameKey, nearestNames } from '../../common/names';
 import { fail } from '../../errors/StillroomError';
 import { longestWait } from '../check/waits';
+import { fromStart, startOf, windowsOf } from '../kitchen/hours';
+import { cannersOf } from '../kitchen/kitchen';
 import { type Day, isMaking, type Made, type Making } from '../makes/making';
-import { fromStart, startOf, windowsOf } from '../program/hours';
-import { cannersOf } from '../program/kitchen';
-import type { Held } from './activity';
-import { placeOf } from './doneKitchen';
-import { amountsRatio, kilograms, weightOf } from './lotAmounts';
-import type { KnownLot } from './lots';
-import { DAY } from './planFields';
-import type { Kitchen, PlanDayInput, PlanRequest } from './planInput';
+import type { Held } from '../request/activity';
+import { amountsRatio, kilograms, weightOf } from '../request/lotAmounts';
+import type { KnownLot } from '../request/lots';
+import { DAY } from '../request/planFields';
+import type { Kitchen, PlanDayInput, PlanRequest } from '../request/planInput';
+import { placeOf } from './kitchenLeft';
 
 export type Entry = NonNullable<PlanRequest['done']>[number];
 type State = NonNullable<Entry['howFar']>;

@@ -3,9 +3,9 @@ import { nameKey, nearestNames } from '../../common/names';
 import { fail } from '../../errors/StillroomError';
 import { valueIn } from '../../quantity/scale';
 import type { PantryItem } from '../../recipes/pantryItems';
-import { cannersOf, handsOf, potsOf, vesselsOf } from '../program/kitchen';
-import type { Kitchen, PlanRequest } from './planInput';
-import { amountOf, BAGS, FREEZER_ROOM, type InStock, jarsOf, LIDS } from './stock';
+import { cannersOf, handsOf, potsOf, vesselsOf } from '../kitchen/kitchen';
+import type { Kitchen, PlanRequest } from '../request/planInput';
+import { amountOf, BAGS, FREEZER_ROOM, type InStock, jarsOf, LIDS } from '../request/stock';
 
 type Lost = NonNullable<PlanRequest['lost']>;
 

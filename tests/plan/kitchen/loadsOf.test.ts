@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { windowsOf } from '../../../src/plan/program/hours';
-import { loadsOf, machineLoads } from '../../../src/plan/program/loadsOf';
+import { windowsOf } from '../../../src/plan/kitchen/hours';
+import { loadsOf, machineLoads } from '../../../src/plan/kitchen/loadsOf';
 
 const h = (value: number) => ({ value, unit: 'h' as const });
 const windows = (...hours: number[]) => windowsOf({ hours: hours.map(h) });

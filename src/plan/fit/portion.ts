@@ -1,10 +1,10 @@
-import { customary } from '../customary';
+import { customary } from '../figures/customary';
 import { massOf } from '../makes/making';
 import { NOISE, type Planned } from '../program/decide';
 import type { Prepared } from '../program/prepare';
 import type { Cook } from '../request/activity';
 import type { KnownLot } from '../request/lots';
-import { type Cooking, type Portion, potMinutes, type Trimmings } from './job';
+import { type Cooking, type Portion, potMinutes, type Trimmings } from '../schedule/job';
 
 /** Minutes by the clock that all hands prepare at a stretch before it goes on trays or into packs. */
 export const STRETCH = customary('stretch');

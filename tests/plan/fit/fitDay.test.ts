@@ -4,7 +4,7 @@ import { workedBy } from '../../../src/plan/schedule/hours';
 import type { Quantity } from '../../../src/quantity/index';
 import { valueIn } from '../../../src/quantity/scale';
 import { randomDay } from '../randomDay';
-import { clashes } from './randomJobs';
+import { clashes } from '../schedule/randomJobs';
 
 /** The hours of a plan over two days: five eighths on the first. */
 function overTwoDays(request: PlanDayInput): PlanDayInput {

@@ -2,7 +2,7 @@
 import { fail } from '../../errors/StillroomError';
 import { valueIn } from '../../quantity/scale';
 import type { BusyUntil } from '../../recipes/kitchenFields';
-import { customary } from '../customary';
+import { customary } from '../figures/customary';
 import type { Window } from '../request/daySchedule';
 import { DAY } from '../request/planFields';
 import type { Kitchen } from '../request/planInput';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { sharedOut } from '../../../src/plan/schedule/cannedJobs';
-import { evenly } from '../../../src/plan/schedule/portion';
+import { sharedOut } from '../../../src/plan/fit/cannedJobs';
+import { evenly } from '../../../src/plan/fit/portion';
 
 const product = (ready: number) => ({ decided: { ready } }) as never;
 /** The jars of each load, product by product. */

@@ -1,4 +1,4 @@
-import type { Basis } from '../sources/basis';
+import type { Basis } from '../../sources/basis';
 
 /**
  * The basis of another function as it stands in a plan: `of` is the path of the plan's field, and what the line said

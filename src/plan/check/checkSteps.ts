@@ -6,7 +6,9 @@ import { longestWait } from './waits';
 export function stepsOf(product: string, tasks: readonly ScheduledTask[]): BrokenRule[] {
   const own = (...kinds: TaskKind[]) =>
     tasks.filter((task) => kinds.includes(task.kind) && task.forProducts.includes(product) && task.was !== 'running');
-  const [prepared, cooked, filled] = [own('prepare').sort(by('endMinute')), own('cook', 'blanch'), own('fill')];
+  const [cut, cooked, filled] = [own('prepare'), own('cook', 'blanch'), own('fill')];
+  // of a portion that is prepared in several stretches the last one
+  const prepared = cut.filter(({ goesOnMinute }) => goesOnMinute === undefined).sort(by('endMinute'));
   // what stands at the end is counted in what it was filled into; what stands before is not filled yet
   const soaked = own('stand').filter(({ units }) => units === undefined);
   const rests = own('stand').filter(({ units }) => units !== undefined);
@@ -16,10 +18,9 @@ export function stepsOf(product: string, tasks: readonly ScheduledTask[]): Broke
   const [plain, kept] = apart(cooked, own('keep hot'));
   const { broken, paired } = pairing(product);
   const wait = longestWait('prepared');
-  if (soaked.length > 0) {
-    paired(prepared, [...soaked].sort(by('startMinute')), wait, 'prepared');
-    paired([...soaked].sort(by('endMinute')), [...next].sort(by('startMinute')), wait, 'soaked');
-  } else paired(prepared, [...next].sort(by('startMinute')), wait, 'prepared');
+  const after = [...(soaked.length > 0 ? soaked : next)].sort(by('startMinute'));
+  paired(prepared, after, wait, 'prepared');
+  if (soaked.length > 0) paired([...soaked].sort(by('endMinute')), [...next].sort(by('startMinute')), wait, 'soaked');
   paired(
     [...plain].sort(by('endMinute')),
     filled.filter((fill) => !fromKept(fill, kept)).sort(by('startMinute')),
@@ -36,10 +37,37 @@ export function stepsOf(product: string, tasks: readonly ScheduledTask[]): Broke
   );
   return [
     ...broken,
+    ...putDown(product, cut, prepared, after),
     ...keptHot(product, kept, cooked, filled),
     ...[...soaked, ...rests, ...own('ferment')].flatMap((task) => longEnough(product, task)),
     ...early.map(({ startMinute: start }) => rule('order', start, `${product}: packed before it is dry`)),
   ];
+}
+
+/** What is put down is taken up again, and none of it waits too long for what the whole portion is prepared for. */
+function putDown(
+  product: string,
+  cut: readonly ScheduledTask[],
+  prepared: readonly ScheduledTask[],
+  after: readonly ScheduledTask[],
+): BrokenRule[] {
+  const wait = longestWait('prepared');
+  const next = ({ goesOnMinute, endMinute: end }: ScheduledTask): ScheduledTask | undefined =>
+    goesOnMinute === undefined || goesOnMinute < end - NEAR
+      ? undefined
+      : cut.find(({ startMinute: start }) => Math.abs(start - goesOnMinute) <= NEAR);
+  return cut.flatMap((task) => {
+    if (task.goesOnMinute === undefined) return [];
+    const { endMinute: end } = task;
+    let last: ScheduledTask | undefined = task;
+    for (let parts = 0; last?.goesOnMinute !== undefined && parts < cut.length; parts++) last = next(last);
+    if (last === undefined || last.goesOnMinute !== undefined)
+      return [rule('order', end, `${product}: put down half prepared, and not taken up again`)];
+    const starts = after[prepared.indexOf(last)]?.startMinute ?? last.endMinute;
+    return starts > end + wait + NEAR
+      ? [rule('wait', end, `${product}: some of it prepared, then waits ${starts - end} min, at most ${wait}`)]
+      : [];
+  });
 }
 
 /** Collects what is wrong between two steps. Portions are alike, so the one that came first goes on first. */

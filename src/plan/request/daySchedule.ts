@@ -88,6 +88,8 @@ export interface ScheduledTask {
   readonly who?: readonly string[];
   /** Whether it goes on by itself, overnight as well. */
   readonly unattended: boolean;
+  /** Present where only some of a portion is prepared: the minute at which its next part is. Other work comes between. */
+  readonly goesOnMinute?: number;
   /** Present where it goes on through a break: nobody needs to be at it then. */
   readonly throughBreak?: true;
   /** Minutes that it must go on at the least: what stands or ferments by its recipe. */

@@ -1,4 +1,5 @@
-import type { Block, Part, Row } from './board';
+import { customary } from '../figures/customary';
+import type { Block, Loose, Part, Row } from './board';
 import { type CannerChoice, type CanStep, heatOf, type Means, type Portion, type QuietStep } from './job';
 
 /** The rows of the board, by where they stand: hands, burners, dryer trays, freeze-dryer, freezer, a look, pots, canners. */
@@ -8,6 +9,8 @@ const QUIET = { dry: 2, 'freeze-dry': 3, freeze: 4 } as const;
 /** Somebody who looks after a pressure canner: any number of them, but only in the hours. */
 export const LOOK = 5;
 const POTS = 6;
+
+const LEAST_STRETCH = customary('least-stretch');
 
 /** The resources of a kitchen by the names that tasks use. */
 export function rowsOf({ hands, burners, pots, canners, vessels, trays, freezerKg, busy }: Means): Row[] {
@@ -58,6 +61,8 @@ export const lifting = ({ lift }: CanStep, minutes: number): number =>
 export interface Blocks {
   /** Preparing a portion, by so many pairs of hands; none where there is nothing to prepare. */
   readonly cuts: (portion: Portion) => Block[];
+  /** The same, put down where something else calls for the hands, and taken up again. */
+  readonly cutting: (portion: Portion) => Loose;
   /** Cooking and filling in one piece: the pot stays on its burner until the last jar is filled, or the last batch is blanched. */
   readonly stoves: (portion: Portion) => Block[];
   /** Filling from a pot that is kept hot, by so many pairs of hands. */
@@ -69,8 +74,8 @@ export interface Blocks {
   /** The water of a canner that stood cold. */
   readonly heat: (choice: CannerChoice) => Block;
   readonly quiet: (step: QuietStep) => Block;
-  /** Minutes of one pair of hands. */
-  readonly alone: (minutes: number) => Block;
+  /** Minutes of some pairs of hands, one unless named. */
+  readonly handwork: (minutes: number, pairs?: number) => Block;
   /** A pot that is hot already, on its burner: each that so many liters can be in. */
   readonly pots: (litres: number, minutes: number) => Block[];
   /** A canner and its burner for the rest of a load. */
@@ -125,6 +130,7 @@ export function blocksOf(means: Means): Blocks {
             return { minutes, parts: [part(HANDS, cutters, 0, minutes)] };
           }),
     ),
+    cutting: ({ prepare }) => ({ row: HANDS, work: prepare, least: LEAST_STRETCH }),
     stoves: once((portion) =>
       potsFor(portion).flatMap((pot) => handsTried.map((fillers) => stove(portion, fillers, pot))),
     ),
@@ -160,7 +166,7 @@ export function blocksOf(means: Means): Blocks {
       kind === 'ferment' || kind === 'stand'
         ? { minutes: 0, parts: [] }
         : { minutes, parts: [part(QUIET[kind], amount, 0, minutes)] },
-    alone: (minutes) => ({ minutes, parts: [part(HANDS, 1, 0, minutes)] }),
+    handwork: (minutes, pairs = 1) => ({ minutes, parts: [part(HANDS, pairs, 0, minutes)] }),
     pots: (litres, minutes) =>
       pots.flatMap((pot, index) =>
         pot.litres >= litres - 1e-6

@@ -26,6 +26,21 @@ export interface Block {
   readonly parts: readonly Part[];
 }
 
+/** Work that may be put down and taken up again: so many minutes of one, shared by as many as are free. */
+export interface Loose {
+  readonly row: number;
+  readonly work: number;
+  /** Minutes of a stretch for which it is worth taking it up. */
+  readonly least: number;
+}
+
+/** A stretch of such work, by so many of the row. */
+export interface Stretch {
+  readonly start: number;
+  readonly minutes: number;
+  readonly amount: number;
+}
+
 /** What is still free of every row in every minute. */
 export interface Board {
   readonly horizon: number;
@@ -33,6 +48,13 @@ export interface Board {
   earliest(block: Block, from: number, most?: number): number | undefined;
   /** The last start at which the block fits and ends by `by`, not before `from`. */
   latest(block: Block, by: number, from: number): number | undefined;
+  /**
+   * The last stretches for loose work that end by `by`: each ends after `after` and starts no sooner than `from`. Where
+   * there are too few, the minutes of work that find no place.
+   */
+  stretches(loose: Loose, by: number, after: number, from: number): readonly Stretch[] | number;
+  /** A minute before which loose work begun at `from` is not done; none where it is not before the horizon. */
+  doneBy(loose: Loose, from: number): number | undefined;
   take(block: Block, start: number): void;
   giveBack(block: Block, start: number): void;
 }
@@ -150,6 +172,42 @@ function firstClash(
   return clash;
 }
 
+function lastStretches(
+  { from: begins, left }: Runs,
+  { work, least }: Omit<Loose, 'row'>,
+  by: number,
+  [after, from]: readonly [number, number],
+  effort: Looks,
+): readonly Stretch[] | number {
+  const stretches: Stretch[] = [];
+  let [rest, end] = [work, by];
+  for (let run = runAt(begins, by - 1); run >= 0 && rest > SLACK && end > Math.max(after, from); run--) {
+    effort.looks -= LOOK;
+    const begin = Math.max(begins[run] as number, from);
+    const amount = Math.floor((left[run] as number) + SLACK);
+    const minutes = amount > 0 ? Math.min(end - begin, Math.ceil(rest / amount - SLACK)) : 0;
+    // the last bit of it is done in however few
+    if (minutes > 0 && (minutes >= least || minutes * amount >= rest - SLACK)) {
+      stretches.unshift({ start: end - minutes, minutes, amount });
+      rest -= minutes * amount;
+    }
+    end = begin;
+  }
+  return rest > SLACK ? rest : stretches;
+}
+
+function firstDone({ from: begins, left }: Runs, work: number, from: number, horizon: number): number | undefined {
+  let rest = work;
+  for (let run = runAt(begins, from); run < begins.length; run++) {
+    const begin = Math.max(begins[run] as number, from);
+    const end = begins[run + 1] ?? horizon;
+    const amount = Math.floor((left[run] as number) + SLACK);
+    if (amount > 0 && amount * (end - begin) >= rest - SLACK) return begin + Math.ceil(rest / amount - SLACK);
+    rest -= amount * (end - begin);
+  }
+  return undefined;
+}
+
 /**
  * An empty board of so many minutes: what works in the hours only is free in the windows, and so on.
  *
@@ -209,6 +267,8 @@ export function emptyBoard(
       }
       return start;
     },
+    stretches: (loose, by, after, from) => lastStretches(runsOf(loose.row), loose, by, [after, from], effort),
+    doneBy: ({ row, work }, from) => firstDone(runsOf(row), work, from, horizon),
     take: (block, start) => change(block, start, -1),
     giveBack: (block, start) => change(block, start, 1),
   };

@@ -34,7 +34,7 @@ function putLoad(day: Day, { products, canner, jars, until, lift }: RunningLoad)
   const was = { was: 'running' as const };
   if (run.minutes > 0) put(day, { block: run, start: now, tasks: [{ ...task('can', facts, now, until), ...was }] });
   day.cannerEnds[canner] = until;
-  const out = blocks.alone(Math.max(1, Math.ceil(lift)));
+  const out = blocks.handwork(Math.max(1, Math.ceil(lift)));
   // as the load ends, or as soon as somebody is there
   const start = board.earliest(out, Math.max(now, until - out.minutes));
   const lifted = start === undefined ? [] : [{ ...task('unload', facts, start, start + out.minutes), ...was }];

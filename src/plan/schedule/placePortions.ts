@@ -1,5 +1,5 @@
 import { longestWait } from '../check/waits';
-import type { Block } from './board';
+import type { Block, Stretch } from './board';
 import { type Day, latestOf, nextEnd, type Placed, put, type Retry, takeBackTo } from './day';
 import { keepHot, lastEnd, NEVER, takenOnFirst } from './inWork';
 import { heatOf, type Job, type Portion } from './job';
@@ -70,12 +70,32 @@ function placePortion(day: Day, portion: Portion, { into }: Job, by: number, fro
       put(day, { ...cut, tasks: cutTasks(portion, cut), drops });
       return undefined;
     }
-    next ??= () => nextEnd(day, cuts, cutBy, from) + soak + Math.min(...ways.map(({ minutes }) => minutes)) - heat;
+    const stretches = day.board.stretches(day.blocks.cutting(portion), cutBy, cutBy - HOLD_PREPARED, from);
+    if (typeof stretches !== 'number') {
+      put(day, stove());
+      putDownBetween(day, portion, stretches);
+      return undefined;
+    }
+    // each minute later leaves all hands one minute more
+    next ??= () => by + Math.max(1, Math.ceil(stretches / day.means.hands));
     const earlier = latestOf(day, cuts, cutBy - HOLD_PREPARED, () => from);
     if (earlier === undefined) return next;
     const readyAt = earlier.start + earlier.block.minutes + soak;
     latest = Math.min(latest - 1, readyAt + HOLD_PREPARED + cook.block.minutes - heat);
   }
+}
+
+/** Cuts a portion in several stretches: something else calls for the hands in between. Each takes its share of the food. */
+function putDownBetween(day: Day, portion: Portion, stretches: readonly Stretch[]): void {
+  const all = stretches.reduce((sum, { minutes, amount }) => sum + minutes * amount, 0);
+  stretches.forEach(({ start, minutes, amount }, index) => {
+    const block = day.blocks.handwork(minutes, amount);
+    const raw = { ...portion.raw, value: (portion.raw.value * minutes * amount) / all };
+    const next = stretches[index + 1];
+    const tasks = cutTasks({ ...portion, raw, ...(next === undefined ? {} : { soak: 0 }) }, { block, start });
+    if (next === undefined) put(day, { block, start, tasks, drops: portion.drops });
+    else put(day, { block, start, tasks: tasks.map((each) => ({ ...each, goesOnMinute: next.start })) });
+  });
 }
 
 /** Places all portions of a job so that they are filled when the next step starts; answers as `placePortion`. */
@@ -95,8 +115,9 @@ export function placePortions(day: Day, job: Job, by: number, from: number): Ret
 export function earliestFilled(day: Day, job: Job, from: number): number | undefined {
   let ready = from;
   for (const portion of job.portions) {
-    const cuts = day.blocks.cuts(portion);
-    const cut = (cuts.length === 0 ? from : nextEnd(day, cuts, from, from)) + (portion.soak ?? 0);
+    const cutting = day.blocks.cutting(portion);
+    const done = cutting.work <= 0 ? from : (day.board.doneBy(cutting, from) ?? Number.POSITIVE_INFINITY);
+    const cut = done + (portion.soak ?? 0);
     const lit = Math.max(from, cut - heatOf(portion.cook));
     ready = Math.max(ready, nextEnd(day, day.blocks.stoves(portion), cut, lit));
   }

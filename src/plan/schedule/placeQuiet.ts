@@ -38,7 +38,7 @@ export function placeQuiet(day: Day, job: Job, step: QuietStep, from: number, fi
 /** What comes dry while somebody is there is packed; what comes dry at night waits for the morning. */
 function packLater(day: Day, job: Job, { pack }: QuietStep, from: number): void {
   const minutes = Math.ceil(pack);
-  const block = day.blocks.alone(minutes);
+  const block = day.blocks.handwork(minutes);
   const start = pack <= 0 ? undefined : day.board.earliest(block, from);
   if (start === undefined) return;
   const within = day.windows.find((window) => from >= window.startMinute && from < window.endMinute);

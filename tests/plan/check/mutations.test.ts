@@ -122,6 +122,19 @@ const MISTAKES: readonly (readonly [string, DaySchedule, RegExp])[] = [
     changed(({ kind }) => kind === 'prepare', by(400)),
     /^order: .*before it is prepared/,
   ],
+  [
+    'put down and not taken up',
+    changed(
+      ({ goesOnMinute }) => goesOnMinute !== undefined,
+      ({ goesOnMinute = 0 }) => ({ goesOnMinute: goesOnMinute + 1 }),
+    ),
+    /^order: .*put down half prepared/,
+  ],
+  [
+    'put down for too long',
+    changed(({ goesOnMinute }) => goesOnMinute !== undefined, by(-70)),
+    /^wait: .*some of it prepared, then waits/,
+  ],
   ['prepared too long before', changed(is('prepare'), by(-70)), /^wait: .*prepared, then waits/],
   [
     'filled before it is cooked',

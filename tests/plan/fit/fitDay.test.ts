@@ -181,7 +181,7 @@ describe('musts that fit the hours as sums only', () => {
     products: [{ make: 'jars', from: 'peach', form: 'halves', pack: 'hot', jar: 'quart', least: 7 }],
   });
   const enough = [4, 5, 6, 7, 8, 9].find((hours) => planDay(day(hours)).feasible) as number;
-  const late = Array.from({ length: 15 }, (_, index) => enough - (4 * index) / 60).flatMap((hours) => {
+  const late = Array.from({ length: 30 }, (_, index) => enough - (4 * index) / 60).flatMap((hours) => {
     const plan = planDay(day(hours));
     return !plan.feasible && plan.reason.text.includes('no order of work was found') ? [{ hours, plan }] : [];
   });

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { type Block, emptyBoard } from '../../../src/plan/schedule/board';
 
 const rows = [
@@ -50,6 +50,85 @@ test('a block of several parts fits only where all of them do', () => {
   };
   expect(day.earliest(block, 8)).toBe(20);
 });
+describe('loose work', () => {
+  const cutting = (work: number, least = 5) => ({ row: 0, work, least });
+  test('is put down where something else takes the hands, and taken up as late as can be', () => {
+    const day = board();
+    day.take(hands(2, 10), 20);
+    day.take(hands(1, 10), 40);
+    // by 60: both for 10 min, one for 10, both for 10 before that, and 4 min before what takes both
+    expect(day.stretches(cutting(58), 60, 0, 0)).toEqual([
+      { start: 16, minutes: 4, amount: 2 },
+      { start: 30, minutes: 10, amount: 2 },
+      { start: 40, minutes: 10, amount: 1 },
+      { start: 50, minutes: 10, amount: 2 },
+    ]);
+  });
+  test('not for less than the least, unless all of it is less', () => {
+    const day = board();
+    day.take(hands(2, 10), 46);
+    expect(day.stretches(cutting(20), 60, 0, 0)).toEqual([{ start: 36, minutes: 10, amount: 2 }]);
+    expect(day.stretches(cutting(3), 60, 0, 0)).toEqual([{ start: 58, minutes: 2, amount: 2 }]);
+  });
+  test('tells what finds no place between two minutes', () => {
+    expect(board().stretches(cutting(50), 60, 40, 40)).toBe(10);
+    // none of it ends before 45, so that none of it waits too long
+    const day = board();
+    day.take(hands(2, 15), 45);
+    expect(day.stretches(cutting(10), 60, 45, 0)).toBe(10);
+  });
+  test('makes up the work, overlaps nothing, and is done no sooner than told (property)', () => {
+    const busy = fc.array(
+      fc.record({
+        amount: fc.integer({ min: 1, max: 2 }),
+        minutes: fc.integer({ min: 1, max: 30 }),
+        from: fc.nat(160),
+      }),
+      { maxLength: 8 },
+    );
+    fc.assert(
+      fc.property(busy, fc.integer({ min: 1, max: 90 }), fc.nat(160), fc.nat(60), (taken, work, by, from) => {
+        const day = board();
+        const free = Array.from({ length: 300 }, (_, minute) =>
+          windows.some(({ startMinute, endMinute }) => startMinute <= minute && minute < endMinute) ? 2 : 0,
+        );
+        const take = (block: Block, amount: number, start: number | undefined) => {
+          if (start === undefined) return;
+          day.take(block, start);
+          for (let minute = start; minute < start + block.minutes; minute++)
+            free[minute] = (free[minute] ?? 0) - amount;
+        };
+        for (const each of taken) {
+          const block = hands(each.amount, each.minutes);
+          take(block, each.amount, day.earliest(block, each.from));
+        }
+        const found = day.stretches(cutting(work), by, 0, from);
+        if (typeof found === 'number') {
+          expect(found).toBeGreaterThan(0);
+          expect(found).toBeLessThanOrEqual(work);
+          return;
+        }
+        const done = found.reduce((sum, { minutes, amount }) => sum + minutes * amount, 0);
+        expect(done).toBeGreaterThanOrEqual(work);
+        expect(done).toBeLessThan(work + 2);
+        for (const { start, minutes, amount } of found) take(hands(amount, minutes), amount, start);
+        expect(Math.min(...free)).toBeGreaterThanOrEqual(0);
+        expect(Math.min(...found.map(({ start }) => start))).toBeGreaterThanOrEqual(from);
+        const ends = Math.max(...found.map(({ start, minutes }) => start + minutes));
+        expect(ends).toBeLessThanOrEqual(by);
+      }),
+    );
+  });
+  test('done by: both hands on it whenever they are free, into the next hours where it must be', () => {
+    const day = board();
+    day.take(hands(2, 10), 20);
+    expect(day.doneBy(cutting(60), 0)).toBe(40);
+    expect(day.doneBy(cutting(100), 0)).toBe(60);
+    expect(day.doneBy(cutting(110), 0)).toBe(105);
+    expect(day.doneBy(cutting(500), 0)).toBeUndefined();
+  });
+});
+
 test('never more than there is, whatever is placed (property)', () => {
   const piece = fc.record({
     amount: fc.integer({ min: 1, max: 2 }),

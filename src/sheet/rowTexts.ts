@@ -6,13 +6,14 @@ import { recipeOfId } from '../recipes/rows/rows';
 import { acidInJars } from './beside';
 import { letter } from './clock';
 import { called, depthOf, likelyOf, many, type Pen, productOf, unitsText } from './pen';
+import type { HandsWork } from './stretches';
 import { say } from './words';
 
 type Task = ScheduledTask;
 export const minutesOf = ({ startMinute: start, endMinute: end }: Task): number => end - start;
 
 /** Work of hands in words. */
-export function handsText(pen: Pen, task: Task): string {
+export function handsText(pen: Pen, task: Task, part?: HandsWork['part']): string {
   const { plan } = pen;
   const { kind, what, units } = task;
   const product = productOf(plan, task);
@@ -21,7 +22,7 @@ export function handsText(pen: Pen, task: Task): string {
     case 'heat canner':
       return say('row.light');
     case 'prepare':
-      return prepareText(pen, task, product);
+      return prepareText(pen, task, product, part);
     case 'fill':
       return fillText(pen, task, product);
     case 'blanch':
@@ -55,13 +56,24 @@ const acidInPot = (product: PlannedProduct | undefined): string =>
     ? ''
     : `${say('dot')}${say('row.acid', { acid: product.canning.acidToAdd })}`;
 
-function prepareText({ measure }: Pen, { what, raw }: Task, product: PlannedProduct | undefined): string {
+function prepareText(
+  { measure }: Pen,
+  { what, raw }: Task,
+  product: PlannedProduct | undefined,
+  part: HandsWork['part'],
+): string {
   if (raw === undefined) return say('row.prepare-all', { what });
   const lots = product?.fromLots ?? [];
   const total = lots.reduce((sum, lot) => sum + valueIn(lot.raw, 'kg'), 0);
   // a batch holds of each lot what the whole product does
   const mixed = lots.length > 1 && total > 0 && lots.map(({ lot }) => lot).join(' and ') === what;
-  if (!mixed) return say('row.prepare', { weight: measure.batch(raw), what });
+  if (!mixed) {
+    const words = { weight: measure.batch(raw), what };
+    if (part === undefined) return say('row.prepare', words);
+    return part.which === 'last'
+      ? say('row.prepare-last', { ...words, all: measure.batch(part.all) })
+      : say(part.which === 'first' ? 'row.prepare-first' : 'row.prepare-more', words);
+  }
   const parts = lots.map(({ lot, raw: all }) => {
     const share = quantityIn<'mass'>((raw.value * valueIn(all, 'kg')) / total, raw.unit, raw.unit);
     return say('row.prepare-part', { weight: measure.batch(share), what: lot });

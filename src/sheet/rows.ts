@@ -4,6 +4,7 @@ import { letter } from './clock';
 import { many, type Pen } from './pen';
 import { cannerText, cellText, handsText, minutesOf, potOf, startText, trimmingsText } from './rowTexts';
 import type { Row } from './sheet';
+import { type HandsWork, handsWorkFrom } from './stretches';
 import { timerOf } from './timers';
 import { say, type Text } from './words';
 
@@ -47,15 +48,17 @@ export function rowsOf(pen: Pen): Open[] {
   });
   tasks.forEach((task, index) => {
     if (taken.has(index) || !(usesHands(task) || task.kind === 'heat canner')) return;
-    taken.add(index);
-    rows.push(handsRow(pen, task, index));
+    for (const work of handsWorkFrom(tasks, index)) {
+      for (const at of work.own) taken.add(at);
+      rows.push(handsRow(pen, work));
+    }
   });
   rows.sort(byTime);
   tasks.forEach((task, index) => {
     if (!taken.has(index)) (task.kind === 'stand' ? stands : beside)(pen, rows, task, index);
   });
   for (const row of rows) {
-    const kept = row.tasks.map((index) => trimmingsText(pen, tasks[index] as Task)).join('');
+    const kept = [...new Set(row.tasks.map((index) => trimmingsText(pen, tasks[index] as Task)))].join('');
     row.hands += kept;
     row.key += kept;
   }
@@ -91,9 +94,9 @@ function blank({ plan, clock }: Pen, task: Task, tasks: readonly number[]): Open
   };
 }
 
-function handsRow(pen: Pen, task: Task, index: number): Open {
-  const row = blank(pen, task, [index]);
-  const text = handsText(pen, task);
+function handsRow(pen: Pen, { task, own, part }: HandsWork): Open {
+  const row = blank(pen, task, own);
+  const text = handsText(pen, task, part);
   const who = task.who === undefined || task.who.length === 0 ? '' : say('who', { who: task.who.join(say('comma')) });
   row.hands = `${who}${text}`;
   row.key = keyOf(task, row.hands);

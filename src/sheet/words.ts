@@ -58,6 +58,9 @@ const TEXTS = {
   'col.trays': 'TRAYS',
   // rows
   'row.prepare': 'Prepare {weight} of {what}',
+  'row.prepare-first': 'Prepare the first {weight} of {what}',
+  'row.prepare-more': 'Prepare {weight} more of {what}',
+  'row.prepare-last': 'Prepare the last {weight} of {what}, {all} in all',
   'row.prepare-all': 'Prepare {what}',
   'row.prepare-part': '{weight} of {what}',
   'row.fill': '{b}FILL {unit}{/b}{likely}',

@@ -73,7 +73,10 @@ function workOf(product: PlannedProduct, { tasks }: Pick<DaySchedule, 'tasks'>):
   return broken;
 }
 
-/** Trimmings are there only after they have fallen off: at the poor end, by what has been prepared. */
+/**
+ * Trimmings are there only after they have fallen off: at the poor end, by what has been prepared. Of a mixture the plan
+ * tells the trimmings of all its foods together, so they count for each of them.
+ */
 function trimmingsOf(products: readonly PlannedProduct[], { tasks }: Pick<DaySchedule, 'tasks'>): BrokenRule[] {
   const massIn = ({ raw }: ScheduledTask) => (raw === undefined ? 0 : valueIn(raw, 'kg'));
   const doneBy = (name: string, minute: number) => {
@@ -89,7 +92,7 @@ function trimmingsOf(products: readonly PlannedProduct[], { tasks }: Pick<DaySch
       .flatMap(({ startMinute: start }): BrokenRule[] => {
         const fallen = products.reduce(
           (sum, each) =>
-            each.food === food && each.trimmings !== undefined
+            each.trimmings !== undefined && each.fromLots.some((lot) => lot.food === food)
               ? sum + valueIn(each.trimmings.low, 'kg') * doneBy(each.name, start)
               : sum,
           0,

@@ -30,7 +30,7 @@ export interface Block {
 export interface Loose {
   readonly row: number;
   readonly work: number;
-  /** Minutes of a stretch for which it is worth taking it up. */
+  /** No stretch is shorter, unless all of it takes fewer minutes. */
   readonly least: number;
 }
 
@@ -185,9 +185,10 @@ function lastStretches(
     effort.looks -= LOOK;
     const begin = Math.max(begins[run] as number, from);
     const amount = Math.floor((left[run] as number) + SLACK);
-    const minutes = amount > 0 ? Math.min(end - begin, Math.ceil(rest / amount - SLACK)) : 0;
-    // the last bit of it is done in however few
-    if (minutes > 0 && (minutes >= least || minutes * amount >= rest - SLACK)) {
+    // the last bit of it has as long as is worth the while: the stretches after it have that much less to do
+    const worth = Math.min(least, Math.ceil(work / amount - SLACK));
+    const minutes = Math.min(end - begin, Math.max(worth, Math.ceil(rest / amount - SLACK)));
+    if (amount > 0 && minutes >= worth) {
       stretches.unshift({ start: end - minutes, minutes, amount });
       rest -= minutes * amount;
     }

@@ -2,7 +2,7 @@
 import { StillroomError } from '../errors/StillroomError';
 import type { FoundFood } from '../foods/fields';
 import { formName } from '../foods/tables';
-import { testedProcess } from '../process/testedProcess';
+import { type TestedProcess, type TestedProcessInput, testedProcess } from '../process/testedProcess';
 import type { Quantity } from '../quantity/types';
 import type { ProcessRecipe } from '../sources/processRecipe';
 import type { ReadJar } from '../words/jar';
@@ -30,26 +30,39 @@ interface Asked {
   readonly elevation: Quantity<'length'>;
 }
 
-/** What these tables serve for the same food, form, pack and jar; none for a mixture. */
+type Open = 'form' | 'pack';
+
+/** Every process that may be meant: where the book leaves a form or a pack open, that of each that the tables hold. */
+function mayBeMeant(question: TestedProcessInput, open: readonly Open[] = ['form', 'pack']): readonly TestedProcess[] {
+  try {
+    const found = testedProcess(question);
+    return found.tested ? [found] : [];
+  } catch (error) {
+    if (!(error instanceof StillroomError)) throw error;
+    const which = open.find((each) => each === error.path);
+    if (which === undefined) return [];
+    const rest = open.filter((each) => each !== which);
+    return (error.options ?? []).flatMap((option) =>
+      mayBeMeant({ ...question, [which]: option } as TestedProcessInput, rest),
+    );
+  }
+}
+
+/** What these tables serve for the same food, form, pack and jar, the longest that may be meant; none for a mixture. */
 export function ofTables(asked: Asked): ByTables | undefined {
   const [only, ...more] = asked.foods;
   if (only === undefined || more.length > 0) return undefined;
   const asForm = asked.form ?? only.form;
-  try {
-    const found = testedProcess({
-      food: only.name,
-      ...(asForm === undefined ? {} : { form: formName(asForm) }),
-      ...(asked.pack === undefined ? {} : { pack: asked.pack }),
-      jar: asked.jar.name,
-      method: asked.method,
-      elevation: asked.elevation,
-    });
-    if (!found.tested) return undefined;
-    const { minutes, recipe, recipes, acid } = found;
-    return { minutes, recipe, ...(acid === undefined ? {} : { acidToAdd: acid.text }), recipes };
-  } catch (error) {
-    // the tables need a form or a pack that the book does not say
-    if (error instanceof StillroomError) return undefined;
-    throw error;
-  }
+  const found = mayBeMeant({
+    food: only.name,
+    ...(asForm === undefined ? {} : { form: formName(asForm) }),
+    ...(asked.pack === undefined ? {} : { pack: asked.pack }),
+    jar: asked.jar.name,
+    method: asked.method,
+    elevation: asked.elevation,
+  });
+  const [longest] = [...found].sort((one, other) => other.minutes - one.minutes);
+  if (longest === undefined) return undefined;
+  const { minutes, recipe, recipes, acid } = longest;
+  return { minutes, recipe, ...(acid === undefined ? {} : { acidToAdd: acid.text }), recipes };
 }

@@ -102,7 +102,7 @@ export interface OwnProcess {
   readonly acid?: OwnAcid;
   /** What your book gives here by itself, minutes. */
   readonly byYourBook: number;
-  /** What these tables hold for the same food, form, pack and jar. */
+  /** What these tables hold for the same food, form, pack and jar: the longest, where you left out form or pack. */
   readonly byTables?: ByTables;
   /** Whose minutes are served. */
   readonly whoseMinutes: 'your book' | 'these tables';
@@ -227,7 +227,8 @@ function here({ method: canner, minutes, elevation, citation, foods }: Asked): H
  * added in boiling water and steam (`elevationMinutes`, rule `bands`), pressure in a pressure canner
  * (`gaugePressure`). It is refused where it contradicts the safety rules of these tables: food that is low in acid, or
  * whose pH they do not hold, in boiling water; food that is not canned; a jar larger than a quart. Where the tables
- * hold the same food, form, pack and jar with a longer time, theirs is served and both are shown.
+ * hold the same food, form, pack and jar with a longer time, theirs is served and both are shown. Leave out the form or
+ * the pack, and theirs is the longest of all that may be meant.
  *
  * @returns `{ tested: true, ownBook: true, minutes, whoseMinutes, byYourBook, byTables?, ... }`, or `{ tested: false, ... }`
  * @throws StillroomError MISSING or UNKNOWN_NAME for a citation that cannot be followed up, OUT_OF_RANGE for a base

@@ -45,6 +45,20 @@ describe("a recipe of the cook's own book", () => {
     });
   });
 
+  test('gives way to the longest that may be meant where the book leaves form or pack open', () => {
+    // Guide 2, 6,001 to 8,000 ft, pints: peaches hot 35 minutes, raw 40; pie filling 45; sour cherries hot 25, raw 40
+    const high = { ...sauce, minutes: 5, elevation: '7,200 ft' } as const;
+    const peaches = { ...high, foods: ['peach'], form: 'halves' };
+    const minutes = (own: OwnProcessInput) => {
+      const found = ownProcess(own);
+      return found.tested ? [found.minutes, found.byTables?.minutes] : found.reason;
+    };
+    expect(minutes({ ...peaches, pack: 'hot' })).toEqual([35, 35]);
+    expect(minutes(peaches)).toEqual([40, 40]);
+    expect(minutes({ ...peaches, form: undefined })).toEqual([45, 45]);
+    expect(minutes({ ...high, foods: ['sour cherry'], form: 'whole' })).toEqual([40, 40]);
+  });
+
   test('keeps a longer time of its own', () => {
     const found = ownProcess({ ...sauce, foods: ['peach'], form: 'halves', pack: 'hot', minutes: 45 });
     expect(found).toMatchObject({ whoseMinutes: 'your book', minutes: 45, byTables: { minutes: 20 } });

@@ -18,9 +18,10 @@ for (const { volume, solids } of asked) {
     continue;
   }
   try {
-    const left = concentrate({ mass: weighed.mass, solids, ...pot });
+    const mass = pounds(weighed.mass);
+    const left = concentrate({ mass, solids, ...pot });
     const cups = formatQuantity(left.volume, { unit: 'cup', fraction: 4 });
-    console.log(`  It weighs about ${pounds(weighed.mass)}; ${pounds(left.waterRemoved)} of water has to boil off.`);
+    console.log(`  It weighs about ${mass}; ${pounds(left.waterRemoved)} of water has to boil off.`);
     console.log(`  Stop when ${pounds(left.mass)} is left, about ${cups}.`);
     console.log(`  In this pot it goes from ${inches(left.startDepth)} deep to ${inches(left.depth)}.`);
     for (const { text } of left.cautions) console.log(`  - ${text}`);

@@ -4,6 +4,7 @@ import type { FoundFood } from '../foods/fields';
 import { formName } from '../foods/tables';
 import { type TestedProcess, type TestedProcessInput, testedProcess } from '../process/testedProcess';
 import type { Quantity } from '../quantity/types';
+import type { Instead } from '../sources/no';
 import type { ProcessRecipe } from '../sources/processRecipe';
 import type { ReadJar } from '../words/jar';
 import type { CanningMethod } from '../words/method';
@@ -48,12 +49,12 @@ function mayBeMeant(question: TestedProcessInput, open: readonly Open[] = ['form
   }
 }
 
-/** What these tables serve for the same food, form, pack and jar, the longest that may be meant; none for a mixture. */
-export function ofTables(asked: Asked): ByTables | undefined {
+/** Every process of these tables for the same food that may be meant; none for a mixture. */
+function held(asked: Asked): readonly TestedProcess[] {
   const [only, ...more] = asked.foods;
-  if (only === undefined || more.length > 0) return undefined;
+  if (only === undefined || more.length > 0) return [];
   const asForm = asked.form ?? only.form;
-  const found = mayBeMeant({
+  return mayBeMeant({
     food: only.name,
     ...(asForm === undefined ? {} : { form: formName(asForm) }),
     ...(asked.pack === undefined ? {} : { pack: asked.pack }),
@@ -61,8 +62,25 @@ export function ofTables(asked: Asked): ByTables | undefined {
     method: asked.method,
     elevation: asked.elevation,
   });
-  const [longest] = [...found].sort((one, other) => other.minutes - one.minutes);
-  if (longest === undefined) return undefined;
-  const { minutes, recipe, recipes, acid } = longest;
-  return { minutes, recipe, ...(acid === undefined ? {} : { acidToAdd: acid.text }), recipes };
+}
+
+const shown = ({ minutes, recipe, recipes, acid }: TestedProcess): ByTables => ({
+  minutes,
+  recipe,
+  ...(acid === undefined ? {} : { acidToAdd: acid.text }),
+  recipes,
+});
+
+/** What these tables serve for the same food, form, pack and jar, the longest that may be meant. */
+export function ofTables(asked: Asked): ByTables | undefined {
+  const [longest] = [...held(asked)].sort((one, other) => other.minutes - one.minutes);
+  return longest === undefined ? undefined : shown(longest);
+}
+
+/** The tested process to use instead of the book's, where only one may be meant. */
+export function testedInstead(asked: Asked): readonly Instead[] {
+  const [first, ...more] = held(asked);
+  if (first === undefined || more.length > 0) return [];
+  const acid = first.acid === undefined ? '' : `. It needs acid: ${first.acid.text}`;
+  return [{ text: `Use the process that was tested: ${first.minutes} min here${acid}.`, ...shown(first) }];
 }

@@ -84,6 +84,25 @@ describe("a recipe of the cook's own book", () => {
     expect(ownProcess({ ...tomato, acid: { citricAcid: '1/4 tsp' } })).toMatchObject({ tested: true });
   });
 
+  test('names the process that was tested where the food may be low in acid', () => {
+    // apricots: pH 3.3 to 4.8; Guide 2, apricots, pints, hot pack: 20 minutes up to 1,000 ft
+    const apricots = ownProcess({ ...sauce, foods: ['apricot'], form: 'halves', pack: 'hot' });
+    expect(apricots).toMatchObject({
+      tested: false,
+      reason: { code: 'low in acid', text: expect.stringContaining('may be low in acid') },
+      instead: [{ minutes: 20, recipe: expect.stringContaining('apricot') }, {}],
+    });
+    const open = ownProcess({ ...sauce, foods: ['apricot'], form: 'halves' });
+    expect(open.tested ? [] : open.instead.map(({ minutes }) => minutes)).toEqual([undefined]);
+  });
+
+  test('is refused for the food that is lowest in acid, wherever it stands', () => {
+    const beans = ownProcess({ ...sauce, foods: ['green bean'], form: undefined });
+    expect(beans.tested ? '' : beans.reason.text).toMatch(/^green bean is low in acid/);
+    const salsa = ownProcess({ ...sauce, foods: ['tomato', 'sweet corn'], form: undefined });
+    expect(salsa.tested ? '' : salsa.reason.text).toMatch(/^sweet corn is low in acid/);
+  });
+
   test('is refused in a jar larger than a quart', () => {
     expect(ownProcess({ ...sauce, jar: 'half-gallon' })).toMatchObject({
       tested: false,

@@ -1,15 +1,14 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { runExample } from '../helpers/examples';
-import { COMMANDS, examplesPage, headOf, PAGE, programOf, QUESTIONS } from './examplesPage';
+import { COMMANDS, examplesPage, headOf, PAGE, PROGRAMS, programOf, QUESTIONS } from './examplesPage';
 
 const root = new URL('../../', import.meta.url).pathname;
-const names = [...QUESTIONS, ...COMMANDS.map(([name]) => name)];
 
 test('docs/examples.md is what the programs print (npx tsx tests/docs/examplesPage.ts writes it)', async () => {
   const printed = new Map<string, string>();
-  for (const name of names) {
-    const run = await runExample(name);
+  for (const [name, options] of PROGRAMS) {
+    const run = await runExample(name, ...options);
     expect([run.exit, run.complained], name).toEqual([0, '']);
     printed.set(name, run.printed);
   }
@@ -20,11 +19,11 @@ test('docs/examples.md is what the programs print (npx tsx tests/docs/examplesPa
 
 test('every program is on the page', () => {
   const files = readdirSync(`${root}examples`).filter((file) => file.endsWith('.mjs'));
-  expect(names.map((name) => `${name}.mjs`).sort()).toEqual(files.sort());
+  expect(PROGRAMS.map(([name]) => `${name}.mjs`).sort()).toEqual(files.sort());
 });
 
 test('no two programs have one question', () => {
-  const questions = [...QUESTIONS.map((name) => headOf(name).question), ...COMMANDS.map(([, question]) => question)];
+  const questions = [...QUESTIONS.map((name) => headOf(name).question), ...COMMANDS.map(({ question }) => question)];
   expect(new Set(questions).size).toBe(questions.length);
 });
 

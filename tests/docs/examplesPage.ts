@@ -26,14 +26,27 @@ export const QUESTIONS = [
   'what-went-wrong-with-this-batch',
 ] as const;
 
+interface Command {
+  readonly name: string;
+  readonly question: string;
+  /** What stands after its name, where it does not run without. */
+  readonly options?: readonly string[];
+}
+
 /** The programs that read a cook's own files, in the order of a season. */
-export const COMMANDS = [
-  ['plan-a-day', 'What shall I make of all this today?'],
-  ['record-a-batch', 'How do I keep a record of what I made?'],
-  ['print-labels', 'What goes on the label?'],
-  ['learn-from-records', 'What do my own weighings teach?'],
-  ['plan-record-learn', 'How does one day help to plan the next?'],
-] as const;
+export const COMMANDS: readonly Command[] = [
+  { name: 'plan-a-day', question: 'What shall I make of all this today?' },
+  { name: 'record-a-batch', question: 'How do I keep a record of what I made?' },
+  { name: 'print-labels', question: 'What goes on the label?' },
+  { name: 'learn-from-records', question: 'What do my own weighings teach?' },
+  { name: 'plan-record-learn', question: 'How does one day help to plan the next?' },
+];
+
+/** Every program with its options. */
+export const PROGRAMS: readonly (readonly [name: string, options: readonly string[]])[] = [
+  ...QUESTIONS.map((name) => [name, []] as const),
+  ...COMMANDS.map(({ name, options = [] }) => [name, options] as const),
+];
 
 /** More lines than these are cut. */
 const MOST_LINES = 80;
@@ -79,9 +92,9 @@ export function examplesPage(printed: ReadonlyMap<string, string>): string {
     const head = `### ${question}\n\n[examples/${name}.mjs](../examples/${name}.mjs)`;
     return `${head}\n\n${program}\n\nIt prints:\n\n${fence('text', outputOf(name))}`;
   });
-  const long = COMMANDS.map(([name, question]) => {
+  const long = COMMANDS.map(({ name, question, options = [] }) => {
     const head = `### ${question}\n\n[examples/${name}.mjs](../examples/${name}.mjs) reads files; \`--help\` says which.`;
-    return `${head}\n\n${fence('sh', `node examples/${name}.mjs`)}\n\n${fence('text', cut(outputOf(name)))}`;
+    return `${head}\n\n${fence('sh', ['node', `examples/${name}.mjs`, ...options].join(' '))}\n\n${fence('text', cut(outputOf(name)))}`;
   });
   return `# Examples by question
 
@@ -97,7 +110,7 @@ ${QUESTIONS.map((name) => line(headOf(name).question, name)).join('\n')}
 
 With files of your own, without code:
 
-${COMMANDS.map(([name, question]) => line(question, name)).join('\n')}
+${COMMANDS.map(({ name, question }) => line(question, name)).join('\n')}
 
 ## One question, one program
 
@@ -111,9 +124,9 @@ ${long.join('\n\n')}
 
 /** What every program prints against the built package. */
 function printedByAll(): Map<string, string> {
-  const names = [...QUESTIONS, ...COMMANDS.map(([name]) => name)];
-  const print = (name: string) => execFileSync('node', [`examples/${name}.mjs`], { cwd: root, encoding: 'utf8' });
-  return new Map(names.map((name) => [name, print(name)]));
+  const print = (name: string, options: readonly string[]): string =>
+    execFileSync('node', [`examples/${name}.mjs`, ...options], { cwd: root, encoding: 'utf8' });
+  return new Map(PROGRAMS.map(([name, options]) => [name, print(name, options)]));
 }
 
 if (process.argv[1] === new URL(import.meta.url).pathname) {

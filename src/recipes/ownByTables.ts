@@ -2,8 +2,9 @@
 import { StillroomError } from '../errors/StillroomError';
 import type { FoundFood } from '../foods/fields';
 import { formName } from '../foods/tables';
-import { testedProcess } from '../process/testedProcess';
+import { type TestedProcess, type TestedProcessInput, testedProcess } from '../process/testedProcess';
 import type { Quantity } from '../quantity/types';
+import type { Instead } from '../sources/no';
 import type { ProcessRecipe } from '../sources/processRecipe';
 import type { ReadJar } from '../words/jar';
 import type { CanningMethod } from '../words/method';
@@ -30,26 +31,56 @@ interface Asked {
   readonly elevation: Quantity<'length'>;
 }
 
-/** What these tables serve for the same food, form, pack and jar; none for a mixture. */
-export function ofTables(asked: Asked): ByTables | undefined {
-  const [only, ...more] = asked.foods;
-  if (only === undefined || more.length > 0) return undefined;
-  const asForm = asked.form ?? only.form;
+type Open = 'form' | 'pack';
+
+/** Every process that may be meant: where the book leaves a form or a pack open, that of each that the tables hold. */
+function mayBeMeant(question: TestedProcessInput, open: readonly Open[] = ['form', 'pack']): readonly TestedProcess[] {
   try {
-    const found = testedProcess({
-      food: only.name,
-      ...(asForm === undefined ? {} : { form: formName(asForm) }),
-      ...(asked.pack === undefined ? {} : { pack: asked.pack }),
-      jar: asked.jar.name,
-      method: asked.method,
-      elevation: asked.elevation,
-    });
-    if (!found.tested) return undefined;
-    const { minutes, recipe, recipes, acid } = found;
-    return { minutes, recipe, ...(acid === undefined ? {} : { acidToAdd: acid.text }), recipes };
+    const found = testedProcess(question);
+    return found.tested ? [found] : [];
   } catch (error) {
-    // the tables need a form or a pack that the book does not say
-    if (error instanceof StillroomError) return undefined;
-    throw error;
+    if (!(error instanceof StillroomError)) throw error;
+    const which = open.find((each) => each === error.path);
+    if (which === undefined) return [];
+    const rest = open.filter((each) => each !== which);
+    return (error.options ?? []).flatMap((option) =>
+      mayBeMeant({ ...question, [which]: option } as TestedProcessInput, rest),
+    );
   }
+}
+
+/** Every process of these tables for the same food that may be meant; none for a mixture. */
+function held(asked: Asked): readonly TestedProcess[] {
+  const [only, ...more] = asked.foods;
+  if (only === undefined || more.length > 0) return [];
+  const asForm = asked.form ?? only.form;
+  return mayBeMeant({
+    food: only.name,
+    ...(asForm === undefined ? {} : { form: formName(asForm) }),
+    ...(asked.pack === undefined ? {} : { pack: asked.pack }),
+    jar: asked.jar.name,
+    method: asked.method,
+    elevation: asked.elevation,
+  });
+}
+
+const shown = ({ minutes, recipe, recipes, acid }: TestedProcess): ByTables => ({
+  minutes,
+  recipe,
+  ...(acid === undefined ? {} : { acidToAdd: acid.text }),
+  recipes,
+});
+
+/** What these tables serve for the same food, form, pack and jar, the longest that may be meant. */
+export function ofTables(asked: Asked): ByTables | undefined {
+  const [longest] = [...held(asked)].sort((one, other) => other.minutes - one.minutes);
+  return longest === undefined ? undefined : shown(longest);
+}
+
+/** The tested process to use instead of the book's, where only one may be meant. */
+export function testedInstead(asked: Asked): readonly Instead[] {
+  const [first, ...more] = held(asked);
+  if (first === undefined || more.length > 0) return [];
+  const acid = first.acid === undefined ? '' : `. It needs acid: ${first.acid.text}`;
+  return [{ text: `Use the process that was tested: ${first.minutes} min here${acid}.`, ...shown(first) }];
 }

@@ -21,7 +21,7 @@ import { capacityOf, jar } from '../words/jar';
 import { type CanningMethod, method } from '../words/method';
 import { type AnyPack, pack } from '../words/pack';
 import { recipeCaution } from './cautions';
-import { type ByTables, ofTables } from './ownByTables';
+import { type ByTables, ofTables, testedInstead } from './ownByTables';
 
 /** What a book prints of a recipe that is canned, its foods and the elevation of the kitchen apart. */
 export const ownFields = () => ({
@@ -102,7 +102,7 @@ export interface OwnProcess {
   readonly acid?: OwnAcid;
   /** What your book gives here by itself, minutes. */
   readonly byYourBook: number;
-  /** What these tables hold for the same food, form, pack and jar. */
+  /** What these tables hold for the same food, form, pack and jar: the longest, where you left out form or pack. */
   readonly byTables?: ByTables;
   /** Whose minutes are served. */
   readonly whoseMinutes: 'your book' | 'these tables';
@@ -121,6 +121,8 @@ interface Refusal {
   readonly code: string;
   readonly text: string;
   readonly instead: string;
+  /** The highest pH of the food. */
+  readonly pH?: number;
 }
 
 /** Whether the acid that goes into each jar is what the tables ask of this food. */
@@ -153,9 +155,14 @@ function tooLittleAcid(of: FoundFood, asked: Asked): Refusal | undefined {
       instead: 'Use a recipe that these tables hold (waysToKeep), or freeze it.',
     };
   if (known.acidity === 'acid') return undefined;
+  const { low, high } = known.pH;
+  // a food that has a tested process in water counts as acid there, whatever one list says of it
+  const borderline = known.crosses && testedInstead(asked).length > 0;
+  const measured = borderline ? `may be low in acid (pH ${low} to ${high})` : `is low in acid (pH up to ${high})`;
   return {
     code: 'low in acid',
-    text: `${of.name} is low in acid (pH up to ${known.pH.high}): boiling water does not destroy the spores of botulism in it, whatever a book prints`,
+    pH: high,
+    text: `${of.name} ${measured}: boiling water does not destroy the spores of botulism in low-acid food, whatever a book prints`,
     instead:
       'Use a pressure process of these tables (testedProcess), a tested recipe that adds the acid (waysToKeep), or freeze it.',
   };
@@ -177,14 +184,15 @@ function contradiction(asked: Asked): Refusal | undefined {
       instead: `Use jars of a ${LARGEST} or less.`,
     };
   if (!IN_WATER.includes(asked.method)) return undefined;
-  return asked.foods.map((of) => tooLittleAcid(of, asked)).find((each) => each !== undefined);
+  const found = asked.foods.map((of) => tooLittleAcid(of, asked)).filter((each) => each !== undefined);
+  return found.sort(({ pH: one = 0 }, { pH: other = 0 }) => other - one)[0];
 }
 
-const refused = ({ code, text, instead }: Refusal): NotTested =>
+const refused = ({ code, text, instead }: Refusal, asked: Asked): NotTested =>
   notTested({
     code,
     text,
-    instead,
+    instead: [...testedInstead(asked), { text: instead }],
     basis: [derived('reason', 'the safety rules of these tables')],
     cautions: [processCaution('low-acid-botulism'), ...usualCautions()],
   });
@@ -227,7 +235,8 @@ function here({ method: canner, minutes, elevation, citation, foods }: Asked): H
  * added in boiling water and steam (`elevationMinutes`, rule `bands`), pressure in a pressure canner
  * (`gaugePressure`). It is refused where it contradicts the safety rules of these tables: food that is low in acid, or
  * whose pH they do not hold, in boiling water; food that is not canned; a jar larger than a quart. Where the tables
- * hold the same food, form, pack and jar with a longer time, theirs is served and both are shown.
+ * hold the same food, form, pack and jar with a longer time, theirs is served and both are shown. Leave out the form or
+ * the pack, and theirs is the longest of all that may be meant.
  *
  * @returns `{ tested: true, ownBook: true, minutes, whoseMinutes, byYourBook, byTables?, ... }`, or `{ tested: false, ... }`
  * @throws StillroomError MISSING or UNKNOWN_NAME for a citation that cannot be followed up, OUT_OF_RANGE for a base
@@ -257,7 +266,7 @@ export function ownProcess(input: OwnProcessInput): OwnProcess | NotTested {
       'minutes that hold up to 1,000 ft, where the rules begin',
     );
   const against = contradiction(asked);
-  if (against !== undefined) return answer(refused(against));
+  if (against !== undefined) return answer(refused(against, asked));
   const own = here(asked);
   if ('tested' in own) return answer(own);
   const tables = ofTables(asked);

@@ -86,7 +86,7 @@ export function concentrate(input: ConcentrateInput): Concentrated {
   const measuredAt = potRule('measured-at').value;
   const startMl = grams / (densityAt(100 * solids, measuredAt) / 1000);
   const endMl = (grams * leftShare) / (densityAt(100 * targetSolids, measuredAt) / 1000);
-  const depths = pot === undefined ? {} : depthsIn(pot, startMl, endMl);
+  const depths = pot === undefined ? {} : depthsIn(pot, startMl, endMl, input.mass);
   const unit = isCustomary(start.unit) ? 'quart' : 'L';
   return answer({
     mass: { value: left, unit: start.unit },
@@ -115,7 +115,7 @@ interface Pot {
   readonly fillLimit?: number | undefined;
 }
 
-function depthsIn(pot: Pot, startMl: number, endMl: number) {
+function depthsIn(pot: Pot, startMl: number, endMl: number, given: ConcentrateInput['mass']) {
   const unit = pot.diameter.unit;
   const area = (Math.PI / 4) * valueIn(pot.diameter, 'cm') ** 2;
   const startDepth = startMl / area; // cm
@@ -123,7 +123,9 @@ function depthsIn(pot: Pot, startMl: number, endMl: number) {
     const limit = valueIn(pot.depth, 'cm') * (pot.fillLimit ?? potRule('pot-fill').value);
     if (startDepth > limit) {
       const share = Math.floor((100 * limit) / startDepth);
-      fail('TOO_MUCH', 'mass', `${startDepth.toFixed(1)} cm deep`, `at most ${share} % of this mass in this pot`);
+      const [most, deep] = [limit, startDepth].map((each) => valueIn(quantityIn(each, 'cm', unit), unit).toFixed(1));
+      const expected = `at most ${share} % of this mass, to fill the pot ${most} ${unit} deep and not ${deep} ${unit}`;
+      fail('TOO_MUCH', 'mass', given, expected);
     }
   }
   return {

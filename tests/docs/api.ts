@@ -14,8 +14,8 @@ const INTRO = `# The public face
 
 Written by \`npm run api\`; a test compares it. For each module: its functions with what they take and answer, and its
 types with their fields. A quantity is named by its kind (\`mass\`: \`"62 lb"\` or \`{ value, unit }\`), \`?\` marks a field that
-may be left out, \`range of mass\` is \`{ low, likely?, high }\`, \`share\` a number from 0 to 1 or text in percent, and
-\`Name\` a type that is written out where its module lists it.
+may be left out, \`range of mass\` is \`{ low, likely?, high }\` (an argument needs all three), \`share\` a number from 0 to 1
+or text in percent, and \`Name\` a type that is written out where its module lists it.
 `;
 
 const joined = (parts: readonly string[]): string => parts.join(' or ');

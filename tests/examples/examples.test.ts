@@ -1,8 +1,9 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { planProblems } from '../../src/plan/index';
+import { runExample } from '../helpers/examples';
 import { exampleDay } from '../helpers/plans';
 
 const SCRIPTS = ['plan-a-day', 'record-a-batch', 'learn-from-records', 'print-labels', 'plan-record-learn'] as const;
@@ -12,33 +13,15 @@ let [printed, complained] = ['', ''];
 beforeEach(() => {
   folder = mkdtempSync(join(tmpdir(), 'examples-'));
   [printed, complained] = ['', ''];
-  vi.resetModules();
-  vi.spyOn(process.stdout, 'write').mockImplementation((text) => {
-    printed += String(text);
-    return true;
-  });
-  vi.spyOn(console, 'error').mockImplementation((text) => {
-    complained += String(text);
-  });
 });
-afterEach(() => {
-  vi.restoreAllMocks();
-  process.exitCode = undefined;
-  rmSync(folder, { recursive: true });
-});
+afterEach(() => rmSync(folder, { recursive: true }));
 
-/** Runs an example as a cook does, with these options; what it prints is in `printed`. */
+/** Runs an example; what it prints is in `printed`. */
 async function run(script: (typeof SCRIPTS)[number], ...options: string[]): Promise<number> {
-  const before = process.argv;
-  process.argv = [before[0] as string, `${script}.mjs`, ...options];
-  try {
-    await import(`../../examples/${script}.mjs`);
-    return Number(process.exitCode ?? 0);
-  } finally {
-    process.argv = before;
-    process.exitCode = undefined;
-    vi.resetModules();
-  }
+  const done = await runExample(script, ...options);
+  printed += done.printed;
+  complained += done.complained;
+  return done.exit;
 }
 const file = (name: string) => join(folder, name);
 const inFile = (name: string) => readFileSync(file(name), 'utf8');

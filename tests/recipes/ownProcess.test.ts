@@ -45,6 +45,20 @@ describe("a recipe of the cook's own book", () => {
     });
   });
 
+  test('gives way to the longest that may be meant where the book leaves form or pack open', () => {
+    // Guide 2, 6,001 to 8,000 ft, pints: peaches hot 35 minutes, raw 40; pie filling 45; sour cherries hot 25, raw 40
+    const high = { ...sauce, minutes: 5, elevation: '7,200 ft' } as const;
+    const peaches = { ...high, foods: ['peach'], form: 'halves' };
+    const minutes = (own: OwnProcessInput) => {
+      const found = ownProcess(own);
+      return found.tested ? [found.minutes, found.byTables?.minutes] : found.reason;
+    };
+    expect(minutes({ ...peaches, pack: 'hot' })).toEqual([35, 35]);
+    expect(minutes(peaches)).toEqual([40, 40]);
+    expect(minutes({ ...peaches, form: undefined })).toEqual([45, 45]);
+    expect(minutes({ ...high, foods: ['sour cherry'], form: 'whole' })).toEqual([40, 40]);
+  });
+
   test('keeps a longer time of its own', () => {
     const found = ownProcess({ ...sauce, foods: ['peach'], form: 'halves', pack: 'hot', minutes: 45 });
     expect(found).toMatchObject({ whoseMinutes: 'your book', minutes: 45, byTables: { minutes: 20 } });
@@ -68,6 +82,25 @@ describe("a recipe of the cook's own book", () => {
     expect(ownProcess({ ...tomato, acid: { bottledLemonJuice: '1 tsp' } })).toMatchObject({ tested: false });
     expect(ownProcess({ ...tomato, acid: { bottledLemonJuice: '1 tbsp' } })).toMatchObject({ tested: true });
     expect(ownProcess({ ...tomato, acid: { citricAcid: '1/4 tsp' } })).toMatchObject({ tested: true });
+  });
+
+  test('names the process that was tested where the food may be low in acid', () => {
+    // apricots: pH 3.3 to 4.8; Guide 2, apricots, pints, hot pack: 20 minutes up to 1,000 ft
+    const apricots = ownProcess({ ...sauce, foods: ['apricot'], form: 'halves', pack: 'hot' });
+    expect(apricots).toMatchObject({
+      tested: false,
+      reason: { code: 'low in acid', text: expect.stringContaining('may be low in acid') },
+      instead: [{ minutes: 20, recipe: expect.stringContaining('apricot') }, {}],
+    });
+    const open = ownProcess({ ...sauce, foods: ['apricot'], form: 'halves' });
+    expect(open.tested ? [] : open.instead.map(({ minutes }) => minutes)).toEqual([undefined]);
+  });
+
+  test('is refused for the food that is lowest in acid, wherever it stands', () => {
+    const beans = ownProcess({ ...sauce, foods: ['green bean'], form: undefined });
+    expect(beans.tested ? '' : beans.reason.text).toMatch(/^green bean is low in acid/);
+    const salsa = ownProcess({ ...sauce, foods: ['tomato', 'sweet corn'], form: undefined });
+    expect(salsa.tested ? '' : salsa.reason.text).toMatch(/^sweet corn is low in acid/);
   });
 
   test('is refused in a jar larger than a quart', () => {

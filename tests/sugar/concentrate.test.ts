@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { convert } from '../../src/quantity/index';
 import { concentrate, pearsonSquare } from '../../src/sugar/index';
-import { codeText as errorOf } from '../helpers/errors';
+import { codeText as errorOf, thrownBy } from '../helpers/errors';
 
 test('100 kg at 20 % cooked down to 68 %', () => {
   const { mass, waterRemoved, leftShare } = concentrate({ mass: '100 kg', solids: 0.2, targetSolids: '68 %' });
@@ -36,6 +36,9 @@ test('a pot too full is refused, with the share that fits', () => {
   const batch = { mass: '30 lb', solids: 0.12, targetSolids: 0.2 } as const;
   expect(errorOf(() => concentrate({ ...batch, potSize: pot }))).toBe('TOO_MUCH mass');
   expect(errorOf(() => concentrate({ ...batch, mass: '17 lb', potSize: pot }))).toBe('TOO_MUCH mass');
+  // two thirds of 8 in are 5.3 in
+  const full = thrownBy(() => concentrate({ ...batch, potSize: pot }));
+  expect([full.given, full.expected]).toEqual(['30 lb', expect.stringMatching(/5\.3 in deep and not \d+\.\d in$/)]);
   expect(concentrate({ ...batch, mass: '14 lb', potSize: pot }).depth).toBeDefined();
   expect(concentrate({ ...batch, mass: '17 lb', potSize: { ...pot, fillLimit: 0.9 } }).depth).toBeDefined();
 });

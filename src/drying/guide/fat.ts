@@ -65,7 +65,7 @@ export function fatOf(given: FatGiven, moisture: number, of: string, givenForm: 
     return { basis: [], cautions: lean ? [] : [caution('fat-not-known')] };
   }
   if (fat !== undefined && fat + moisture > 1 + 1e-9) {
-    fail('CONTRADICTION', 'fat', fat, `at most what the moisture leaves, ${1 - moisture}`);
+    fail('CONTRADICTION', 'fat', fat, `at most what the moisture leaves, ${Number((1 - moisture).toPrecision(6))}`);
   }
   return {
     share: part,

@@ -113,7 +113,8 @@ function bothMoistures(
   }
   const solids = fresh.value * (1 - moisture);
   if (now < solids) {
-    fail('CONTRADICTION', 'dried', input.dried, `at least the mass of the dry solids, ${solids} ${fresh.unit}`);
+    const least = Number(solids.toPrecision(6));
+    fail('CONTRADICTION', 'dried', input.dried, `at least the mass of the dry solids, ${least} ${fresh.unit}`);
   }
   // a mass that is all solids may come out a rounding unit below none
   return { moisture, driedMoisture: Math.max(0, moistureAtShare(moisture, left)) };

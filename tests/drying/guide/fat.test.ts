@@ -50,6 +50,9 @@ describe('fat does not dry', () => {
   });
   it('is at most what the water leaves', () => {
     expect(errorOf(() => load({ fat: '61 %' }))).toMatchObject({ code: 'CONTRADICTION', path: 'fat' });
+    expect(errorOf(() => load({ moisture: '90 %', fat: '20 %' }))).toMatchObject({
+      expected: expect.stringMatching(/, 0\.1$/),
+    });
   });
   it('belongs to the form that is named, and to no other', () => {
     expect(load({ food: 'beef', form: 'ground' }).fat).toBe(0.2);

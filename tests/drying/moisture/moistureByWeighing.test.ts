@@ -23,6 +23,10 @@ describe('moistureByWeighing', () => {
   it('is bone dry at the mass of the solids, and no drier', () => {
     expect(moistureByWeighing({ fresh: '1 kg', moisture: 0.8, dried: '0.2 kg' }).driedMoisture).toBeCloseTo(0, 12);
   });
+  it('names the mass of the solids without the noise of doubles', () => {
+    const least = errorOf(() => moistureByWeighing({ fresh: '1000 g', moisture: '84 %', dried: '154 g' }));
+    expect(least).toMatchObject({ expected: expect.stringMatching(/, 160 g$/) });
+  });
   it.each<[string, object, string, string]>([
     ['more than the fresh', { moisture: 0.8, dried: '1.1 kg' }, 'CONTRADICTION', 'dried'],
     ['less than the solids', { moisture: 0.8, dried: '199 g' }, 'CONTRADICTION', 'dried'],

@@ -14,6 +14,7 @@ export type {
   FeasibleDay,
   FinishedSoFar,
   InfeasibleDay,
+  LeftFresh,
   LeftOut,
   Limit,
   MinutesUsed,

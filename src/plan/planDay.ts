@@ -5,7 +5,8 @@ import { impossible, tooLate } from './answer/conflicts';
 import { describeProduct } from './answer/describeProduct';
 import { type EnergyUsed, energyUsed } from './answer/energyUsed';
 import { gapCause } from './answer/gapCause';
-import { keptFresh, leftFresh, lotsSaid, notSound } from './answer/lotShares';
+import { leftFresh } from './answer/leftFresh';
+import { keptFresh, kgLeft, lotsSaid, notSound } from './answer/lotShares';
 import { costsOf } from './answer/money';
 import { nothingMade } from './answer/nothingMade';
 import { restAnswered, setAsideCautions } from './answer/restOfDay';
@@ -146,12 +147,10 @@ export function planOf(prepared: Prepared, effort: Effort): DayPlan {
       costs?.products[index],
     ),
   );
+  const used = { prepared, plan, leftKg: prepared.day.lots.map((lot) => kgLeft(kept, lot)) };
   const notMade = makings
     .filter((making) => !made.has(making))
-    .map((making) => ({
-      name: making.label,
-      reason: whyNotMade(making, { ...prepared, program: plan.program }, plan.solved, effort),
-    }));
+    .map((making) => ({ name: making.label, reason: whyNotMade(making, used, effort) }));
   const none = products.length === 0;
   const cause = gapCause(plan);
   return {
@@ -165,7 +164,7 @@ export function planOf(prepared: Prepared, effort: Effort): DayPlan {
     ...(cause === undefined ? {} : { gapCause: cause }),
     ...(none ? { nothingMade: nothingMade(request.kitchen, leftOut, notMade, plan.runsLate !== undefined) } : {}),
     products,
-    leftFresh: leftFresh(prepared, kept),
+    leftFresh: leftFresh(used, kept),
     keptFresh: keptFresh(prepared),
     notSound: notSound(prepared),
     leftOut,

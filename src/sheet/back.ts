@@ -14,14 +14,16 @@ import { say, type Text } from './words';
 /** The back: why, what it costs, what is left, what was left out, the cautions that no other piece has said, sources. */
 export function backOf({ plan, measure }: Pen, said: ReadonlySet<string>): Section[] {
   const left = [
-    ...plan.leftFresh.map(({ lot, raw }) => say('left.fresh', { weight: measure.batch(raw, 'nearest'), lot })),
     ...plan.keptFresh.map(({ lot, raw }) => say('left.kept', { weight: measure.batch(raw, 'nearest'), lot })),
     ...plan.notSound.map(({ lot, raw }) => say('left.bad', { weight: measure.batch(raw, 'nearest'), lot })),
   ];
+  const fresh = plan.leftFresh.map(({ lot, raw, reason }) =>
+    say('left.fresh', { weight: measure.batch(raw, 'nearest'), lot, reason: capital(reason.text) }),
+  );
   return [
     { title: say('back.why'), lines: whyOf(plan) },
     ...costsOf(plan),
-    { title: say('back.left'), lines: left.length === 0 ? [] : [`${left.join(say('dot'))}.`] },
+    { title: say('back.left'), lines: [...fresh, ...(left.length === 0 ? [] : [`${left.join(say('dot'))}.`])] },
     leftOutOf(plan.leftOut),
     { title: say('back.cautions'), lines: allCautions(plan, said) },
     { title: say('back.sources'), lines: sourcesOf(plan) },

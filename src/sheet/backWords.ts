@@ -27,7 +27,7 @@ export const BACK_TEXTS = {
   'cost.kwh': 'Energy: {energy}; the cost is that of the likely figure.',
   'cost.none': 'No price: {names}.',
   'back.left': 'Left over',
-  'left.fresh': '{weight} of {lot} left fresh',
+  'left.fresh': '{weight} of {lot} left fresh. {reason}.',
   'left.kept': '{weight} of {lot} kept to eat fresh',
   'left.bad': '{weight} of {lot} not sound',
   'back.out': 'Left out, and what would let it in',

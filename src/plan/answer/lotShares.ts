@@ -9,11 +9,13 @@ import type { LotShare } from '../request/plannedProduct';
 const LEAST = 1e-3;
 
 /** So many kg of each lot, where it is any. */
-const shares = ({ day }: Prepared, kgOf: (lot: KnownLot) => number): LotShare[] =>
-  day.lots.flatMap((lot) => {
+const sharesOf = ({ day }: Prepared, kgOf: (lot: KnownLot) => number): [LotShare, KnownLot][] =>
+  day.lots.flatMap((lot): [LotShare, KnownLot][] => {
     const kg = kgOf(lot);
-    return kg > LEAST ? [{ lot: lot.label, food: lot.trade, raw: massOf(day, kg) }] : [];
+    return kg > LEAST ? [[{ lot: lot.label, food: lot.trade, raw: massOf(day, kg) }, lot]] : [];
   });
+const shares = (prepared: Prepared, kgOf: (lot: KnownLot) => number): LotShare[] =>
+  sharesOf(prepared, kgOf).map(([share]) => share);
 
 /** Kg of a lot in one product: by the product's own measure, and beside the food that it is measured by. */
 export function kgInto({ making: { activity }, decided }: Kept, index: number): number {
@@ -26,9 +28,12 @@ export function kgInto({ making: { activity }, decided }: Kept, index: number): 
 const usedOf = (kept: readonly Kept[], { index }: KnownLot): number =>
   kept.reduce((sum, each) => sum + kgInto(each, index), 0);
 
-/** What goes into no product, though it could have. */
-export const leftFresh = (prepared: Prepared, kept: readonly Kept[]): LotShare[] =>
-  shares(prepared, (lot) => lot.usableKg - usedOf(kept, lot));
+/** Kg of a lot that go into no product, though they could have. */
+export const kgLeft = (kept: readonly Kept[], lot: KnownLot): number => lot.usableKg - usedOf(kept, lot);
+
+/** The same of each lot that has some left. */
+export const leftShares = (prepared: Prepared, kept: readonly Kept[]): [LotShare, KnownLot][] =>
+  sharesOf(prepared, (lot) => kgLeft(kept, lot));
 
 /** What the cook puts aside to eat fresh. */
 export const keptFresh = (prepared: Prepared): LotShare[] => shares(prepared, ({ keepFreshKg }) => keepFreshKg);

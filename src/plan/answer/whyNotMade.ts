@@ -1,20 +1,16 @@
 import type { Reason } from '../../sources/no';
 import type { Making } from '../makes/making';
-import { amountIn, type DayProgram, promised } from '../program/decisions';
+import { amountIn, promised } from '../program/decisions';
 import { searchAgain } from '../program/limits';
-import type { Prepared } from '../program/prepare';
 import { weightsOf } from '../program/program';
 import type { Effort } from '../solver/effort';
 import { optimize } from '../solver/optimize';
-import type { Solved } from '../solver/solve';
+import { type Used, whyNoMore } from './whyNoMore';
 
 /** Why a product that could be made is not: what it lacks by itself, or else that others do more for the aim. */
-export function whyNotMade(
-  { activity, unit }: Making,
-  { capacity, request, program }: Pick<Prepared, 'capacity' | 'request' | 'program'>,
-  found: Solved,
-  effort: Effort,
-): Reason {
+export function whyNotMade(making: Making, used: Used, effort: Effort): Reason {
+  const { activity, unit } = making;
+  const { capacity, request } = used.prepared;
   const { supplies, cook, canning, traysPerKg, trayShare, freezeDry, madeOf, also = [], smallest = 1 } = activity;
   const { aim = 'most worth' } = request;
   const { worth, waste, money } = weightsOf(aim);
@@ -45,19 +41,19 @@ export function whyNotMade(
     if (kgOfFew * freezeDry.traysPerKg > trays * loads || kgOfFew * freezeDry.waterPerKg > iceKg * loads)
       return because('freeze-dryer-too-small', `the freeze-dryer holds less than ${few}`);
   }
-  if (smallest > 1 && wouldMakeFewer(activity.product, program, found, effort))
+  if (smallest > 1 && wouldMakeFewer(activity.product, used.plan, effort))
     return because('smallest-batch', `the aim has use for some of it, but not for ${few}`);
   if (aim === 'least cost') return because('not-cheaper', 'it would not lower the cost of each jar or pack promised');
-  return because('others-worth-more', 'the fruit, the stock and the hours are worth more in other products');
+  return whyNoMore(making, used);
 }
 
 const because = (code: string, text: string): Reason => ({ code, text });
 
 /** Whether a plan without this one smallest batch would promise some of the product. */
-function wouldMakeFewer(product: number, program: DayProgram, found: Solved, effort: Effort): boolean {
+function wouldMakeFewer(product: number, { program, solved }: Used['plan'], effort: Effort): boolean {
   const bounds = program.bounds.filter(({ of }) => of.of !== 'smallest' || of.product !== product);
   const freed = searchAgain(effort, program, (nodes) =>
-    optimize({ ...program, bounds }, { start: found, nodes, effort }),
+    optimize({ ...program, bounds }, { start: solved, nodes, effort }),
   );
   return freed !== undefined && amountIn(freed.values, promised(product)) > 0;
 }

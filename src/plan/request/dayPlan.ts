@@ -69,8 +69,8 @@ export interface FeasibleDay {
   readonly nothingMade?: NothingMade;
   /** What is made. */
   readonly products: readonly PlannedProduct[];
-  /** What is left of each lot, what you put aside and what is not sound not counted. */
-  readonly leftFresh: readonly LotShare[];
+  /** What is left of each lot and why, what you put aside and what is not sound not counted. */
+  readonly leftFresh: readonly LeftFresh[];
   /** What you put aside of each lot to eat fresh. */
   readonly keptFresh: readonly LotShare[];
   /** What is not sound of each lot, and is thrown away. */
@@ -168,6 +168,12 @@ export interface LeftOut {
   readonly reason: Reason;
   /** What to do instead, best first. */
   readonly instead: readonly Instead[];
+}
+
+/** What is left of a lot. */
+export interface LeftFresh extends LotShare {
+  /** Why no product takes it; `code` is a short fixed word, `text` the same in words, product by product. */
+  readonly reason: Reason;
 }
 
 /** A product that could be made, and is not. */

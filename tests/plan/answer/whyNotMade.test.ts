@@ -71,9 +71,11 @@ test('another lot that goes into it has too little', () => {
     const activity = { ...jarred, also: [{ lot: 3, kgPerUnit }] };
     const own = { ...capacity, lots: [...capacity.lots, 0.2] };
     const program = toProgram([activity], own, 'most worth');
-    const day = { capacity: own, request: { aim: 'most worth' }, program };
-    const effort = { nodes: 100, looks: 0 };
-    return whyNotMade({ activity, unit: 'jar' } as never, day as never, solve(program), effort).code;
+    const making = { activity, unit: 'jar' };
+    const prepared = { capacity: own, request: { aim: 'most worth' }, program, makings: [making] };
+    const solved = solve(program);
+    const used = { prepared, plan: { found: solved, solved, program }, leftKg: own.lots };
+    return whyNotMade(making as never, used as never, { nodes: 100, looks: 0 }).code;
   };
   expect(reason(0.5)).toBe('too-little-of-another-lot');
   expect(reason(0.1)).not.toBe('too-little-of-another-lot');

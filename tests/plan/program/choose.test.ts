@@ -76,7 +76,7 @@ describe.each(Object.entries(KITCHENS))('lots and a kitchen with %s, no product 
     const plan = planDay({ lots: [{ food, raw: '20 lb' }], kitchen });
     if (!plan.feasible) throw new Error(plan.reason.text);
     expect(checkSchedule(plan).broken).toEqual([]);
-    const [lot] = plan.leftFresh.concat(plan.products.flatMap(({ fromLots: from }) => from));
+    const [lot] = [...plan.leftFresh, ...plan.products.flatMap(({ fromLots: from }) => from)];
     expect(wrong([lot?.food ?? food], plan, kitchen)).toEqual([]);
     // an empty plan says what the kitchen lacks
     if (plan.products.length === 0) expect(plan.leftOut.length + plan.notMade.length, food).toBeGreaterThan(0);

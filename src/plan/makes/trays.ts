@@ -17,6 +17,7 @@ import { customaryBasis, customaryRange } from '../figures/customary';
 import { standsBehind } from '../figures/standsBehind';
 import { hoursByConstant, learnedFigure } from '../request/learned';
 import type { TrayWork } from '../request/plannedProduct';
+import { type DryingHours, hoursInRoom } from './dampAir';
 import { type Drying, dried, freezeDried, likelyBetween } from './energyTaken';
 import type { Product } from './making';
 import { type Day, heldOf, type LeftOutProduct, leftOut, leftOutBy, massOf, massRange, waterOf } from './making';
@@ -90,7 +91,9 @@ export function piecesDried(day: Day, product: Product, step: StepRow): Loaded |
     powder({ trimmings: KG, moisture: water }).targetMoisture;
   const printed =
     hoursOf(step) ?? guide?.hours ?? mapRange(customaryRange('peels-dry'), (value) => ({ value, unit: 'h' as const }));
-  const { hours, basis: hoursBasis } = dryingHours(day, food.name, form, printed, water, target);
+  const temperature = temperatureOf(step) ?? guide?.temperature;
+  const inRoom = hoursInRoom(day.request.kitchen, printed, temperature);
+  const { hours, basis: hoursBasis } = dryingHours(day, food.name, form, inRoom, water, target);
   const refused = tooLong(day, product, hours);
   if (refused !== undefined) return refused;
   // refuses a target that is wetter than the food
@@ -100,7 +103,6 @@ export function piecesDried(day: Day, product: Product, step: StepRow): Loaded |
   const tray = within(index, () =>
     trayLoad({ area: dryer.trayArea, ...(thickness === undefined ? {} : { thickness }) }),
   );
-  const temperature = temperatureOf(step) ?? guide?.temperature;
   const test = step.to ?? guide?.drynessTest;
   const energy = dried(day.request.kitchen, {
     water,
@@ -152,14 +154,14 @@ function dryingHours(
   { learned }: Day,
   food: string,
   form: string | undefined,
-  printed: Range<Quantity<'time'>>,
+  printed: DryingHours,
   water: Range<number>,
   target: number,
-): { readonly hours: Range<Quantity<'time'>>; readonly basis: readonly Basis[] } {
+): DryingHours {
   const own = learnedFigure(learned, 'dryingHours', food, form);
   if (own !== undefined) return { hours: own.figure, basis: [own.basis] };
   const constant = learnedFigure(learned, 'dryingConstant', food, form);
-  if (constant === undefined) return { hours: printed, basis: [] };
+  if (constant === undefined) return printed;
   return { hours: hoursByConstant(constant.figure, water, target), basis: [constant.basis] };
 }
 
@@ -187,7 +189,8 @@ export function sheetsDried(day: Day, product: Product): Loaded | LeftOutProduct
   const sheetKg = valueIn(sheet.massPerSheet, 'kg');
   const end = mapRange(sheet.driedPerSheet as Range<Quantity<'mass'>>, (mass) => valueIn(mass, 'kg'));
   const target = 1 - ((1 - water.likely) * sheetKg) / end.likely;
-  const hours = likelyBetween(sheet.hours);
+  const inRoom = hoursInRoom(day.request.kitchen, likelyBetween(sheet.hours), sheet.temperature);
+  const { hours } = inRoom;
   const refused = tooLong(day, product, hours);
   if (refused !== undefined) return refused;
   const energy = dried(day.request.kitchen, { water, target, at: sheet.temperature, hours });
@@ -202,6 +205,7 @@ export function sheetsDried(day: Day, product: Product): Loaded | LeftOutProduct
     energy,
     basis: joinBasis(
       standsBehind('drying', sheet.basis),
+      inRoom.basis,
       standsBehind('drying.dried', basis),
       standsBehind('energy', energy.basis),
     ),

@@ -11,7 +11,7 @@ export const BACK_TEXTS = {
   'back.not-computed': 'Not worked out, too large a search: {names}.',
   'back.yield': 'Weigh a first batch of {food}: knowing its yield adds up to {gain}.',
   'back.costs': 'Costs',
-  'cost.total': 'In all {total}: {parts}.',
+  'cost.total': 'In all {total}{range}: {parts}.',
   'cost.food': 'food {amount}',
   'cost.left': 'food left fresh {amount}',
   'cost.kept': 'food to eat fresh {amount}',

@@ -1,7 +1,7 @@
 import type { FeasibleDay } from '../plan/request/dayPlan';
 import type { PlannedProduct } from '../plan/request/plannedProduct';
 import { formatQuantity } from '../quantity/formatQuantity';
-import type { Quantity } from '../quantity/types';
+import type { Money, Quantity, Range } from '../quantity/types';
 import { kilowattHours, price } from './amounts';
 import { letter } from './clock';
 import type { Section } from './sheet';
@@ -27,7 +27,11 @@ export function costsOf({ costs: cost, products }: FeasibleDay): Section[] {
     {
       title: say('back.costs'),
       lines: [
-        say('cost.total', { total: price(cost.total), parts: parts.join(say('comma')) }),
+        say('cost.total', {
+          total: price(cost.total),
+          range: rangeOf(cost.totalRange),
+          parts: parts.join(say('comma')),
+        }),
         ...products.flatMap((product, index) => each(product, letter(index))),
         ...(energy === undefined || cost.energyCost.value === 0
           ? []
@@ -38,12 +42,17 @@ export function costsOf({ costs: cost, products }: FeasibleDay): Section[] {
   ];
 }
 
+/** From and to, where they are not the same. */
+function rangeOf({ low, high }: Range<Money>): string {
+  const [from, to] = [low.value.toFixed(2), high.value.toFixed(2)];
+  return from === to ? '' : say('cost.range', { low: from, high: to });
+}
+
 /** One of a product: at the likely count, and from all that may come to what you can count on. */
 function each({ units, costs: cost }: PlannedProduct, of: string): string[] {
   if (cost === undefined || !(cost.total.value > 0)) return [];
   const { perUnit, perNet, perServing } = cost;
   const money = (value: number) => value.toFixed(2);
-  const [low, high] = [money(perUnit.low.value), money(perUnit.high.value)];
   const same = perNet !== undefined && perServing !== undefined && isSame(perNet.netMass, perServing.serving);
   const net =
     perNet === undefined || same
@@ -65,7 +74,7 @@ function each({ units, costs: cost }: PlannedProduct, of: string): string[] {
       letter: of,
       unit: units.unit,
       likely: money(perUnit.likely.value),
-      range: low === high ? '' : say('cost.range', { low, high }),
+      range: rangeOf(perUnit),
       net,
       serving,
     }),

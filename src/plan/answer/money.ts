@@ -87,6 +87,9 @@ export function costsOf(
       energyCost: money(day.energy),
       handsCost: money(day.hands),
       total: money(toCents(paid + day.supplies + day.energy + day.hands)),
+      totalRange: mapRange(dayEnds(prices, kept, energy), (some) =>
+        money(upToCents(withoutNoise(paid + day.hands + some), 1)),
+      ),
       notPriced: notPriced(prepared, prices, kept, energy),
     },
   };
@@ -100,7 +103,7 @@ const countsOf = ({ decided: { promised, likely, ready } }: Kept): Range<number>
 });
 
 /** Up to the cent: a jar never looks cheaper than it is. */
-const upToCents = (total: number, parts: number): number => toCents(new Decimal(total).div(parts), 'up');
+const upToCents = (total: Decimal | number, parts: number): number => toCents(new Decimal(total).div(parts), 'up');
 
 const OUNCE: Quantity<'mass'> = { value: 1, unit: 'oz' };
 const HUNDRED_GRAMS: Quantity<'mass'> = { value: 100, unit: 'g' };
@@ -199,6 +202,23 @@ function suppliesOf({ stock, pantryKg }: Prices, kept: Kept): Line[] {
       (item): Line => ({ what: item, kind: 'supplies', amount: (pantryKg[item] ?? 0) * pantryKgOf(kept, item) }),
     ),
   ];
+}
+
+/** Supplies and energy of the day: at the poor end of what the food gives, at the likely counts, and at the rich end. */
+function dayEnds(prices: Prices, kept: readonly Kept[], energy: readonly EnergyUsed[]): Range<number> {
+  const at = (end: keyof Range<number>): number => {
+    const supplies = kept.flatMap((each) => {
+      const { decided } = each;
+      const ready = { low: decided.promised, likely: decided.likely, high: decided.ready }[end];
+      const high = decided.readyKg[end];
+      return suppliesOf(prices, { ...each, decided: { ...decided, ready, readyKg: { ...decided.readyKg, high } } });
+    });
+    const burnt = energy.map(
+      ({ stove, electricity }) => prices.energy.stove * stove[end] + prices.energy.electricity * electricity[end],
+    );
+    return [...supplies.map(({ amount }) => amount), ...burnt].reduce((sum, amount) => sum + amount, 0);
+  };
+  return { low: at('low'), likely: at('likely'), high: at('high') };
 }
 
 const energyLine = ({ energy }: Prices, { stove, electricity }: EnergyUsed): Line => ({

@@ -1,4 +1,4 @@
-import type { Money, Quantity } from '../../quantity/types';
+import type { Money, Quantity, Range } from '../../quantity/types';
 import type { Basis, Caution } from '../../sources/basis';
 import type { Instead, Reason } from '../../sources/no';
 import type { DaySchedule } from './daySchedule';
@@ -270,6 +270,11 @@ export interface DayCost {
   readonly handsCost: Money;
   /** All of these. */
   readonly total: Money;
+  /**
+   * The total by how much the food gives and the machines take: low at what you can count on and the least energy,
+   * likely at the likely counts, high at all that you get ready for and the most energy. Rounded up to the cent.
+   */
+  readonly totalRange: Range<Money>;
   /** What the plan uses and you named no price for: it is in none of these. */
   readonly notPriced: readonly string[];
 }

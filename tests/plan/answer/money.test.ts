@@ -30,6 +30,7 @@ const each = ({ promised, likely, ready }: Pick<Units, 'promised' | 'likely' | '
   const at = (count: number) => usd(Math.ceil(((100 * total) / count) * part - 1e-6) / 100);
   return { low: at(ready), likely: at(likely), high: at(promised) };
 };
+const up = (value: number) => Math.ceil(value * 100 - 1e-6) / 100;
 const cents = (value: number) => Math.round(value * 100) / 100;
 
 type Products = NonNullable<PlanDayInput['products']>;
@@ -48,7 +49,8 @@ const input: PlanDayInput & { readonly products: Products } = {
   products: [{ make: 'jars', from: 'peaches', form: 'halves', pack: 'hot', jar: 'quart', syrup: 'light' }],
 };
 // 2 1/4 cups of sugar for 7 quarts, 200 g a cup, 0.80 USD a lb
-const sugar = cents((((9 / 7) * 2.25 * 200) / 453.59237) * 0.8);
+const sugarEach = (((1 / 7) * 2.25 * 200) / 453.59237) * 0.8;
+const sugar = cents(9 * sugarEach);
 test('by hand: 18 of 30 lb, nine jars over five uses, nine lids, sugar for nine quarts', () => {
   const plan = feasible(input);
   // 6 quarts promised at 3 lb a quart; 9 to ready at 2 lb
@@ -82,6 +84,12 @@ test('by hand: 18 of 30 lb, nine jars over five uses, nine lids, sugar for nine 
     energyCost: usd(0),
     handsCost: usd(0),
     total: usd(cents(24.95 + sugar)),
+    // 20 for the fruit; a jar's use, a lid and its sugar for each of 6, 7 and 9 quarts
+    totalRange: {
+      low: usd(up(20 + 6 * (0.55 + sugarEach))),
+      likely: usd(up(20 + 7 * (0.55 + sugarEach))),
+      high: usd(up(20 + 9 * (0.55 + sugarEach))),
+    },
     notPriced: ['heat of the stove', 'own hours'],
   });
   expect(plan.products[0]?.basis).toContainEqual({
@@ -525,7 +533,8 @@ describe('prices of zero and below', () => {
     }) as unknown as PlanDayInput;
   test('what was free costs nothing, in all of its figures', () => {
     const plan = feasible(priced('0 USD'));
-    const { notPriced, ...kinds } = plan.costs ?? {};
+    const { notPriced, totalRange, ...kinds } = plan.costs ?? {};
+    for (const money of Object.values(totalRange ?? {})) expect(money).toEqual(usd(0));
     for (const money of Object.values(kinds)) expect(money).toEqual(usd(0));
     // free is a price
     expect(notPriced).toEqual([]);

@@ -66,10 +66,13 @@ function outside<D extends Dimension>({ above, min, max }: Bounds<D>, given: unk
 /** A quantity of one dimension within bounds; of two readings of its number, one outside of the bounds is none. */
 export function quantityField<D extends Dimension>(dimension: D, bounds: Bounds<D> = {}) {
   const inside = insideOf(bounds);
-  return reading<QuantityInput<D>, Quantity<D>>((given) => {
-    const quantity = readQuantity(given, dimension, '', inside);
-    return inside(quantity.value, quantity.unit) ? quantity : outside(bounds, given);
-  });
+  return reading<QuantityInput<D>, Quantity<D>>(
+    (given) => {
+      const quantity = readQuantity(given, dimension, '', inside);
+      return inside(quantity.value, quantity.unit) ? quantity : outside(bounds, given);
+    },
+    { kind: dimension, ...bounds },
+  );
 }
 
 const quantity =
@@ -137,16 +140,19 @@ export const kitchenElevation = () =>
 
 /** A share as a number from 0 to 1, or a text in percent; limits are on the number. */
 export const share = (limits: { min?: number; max?: number; above?: number; below?: number } = {}) =>
-  reading<ShareInput, number>((given) => {
-    const value = parseShare(given);
-    const { min = 0, max = 1, above = -1, below = 2 } = limits;
-    if (value < min || value > max || value <= above || value >= below) {
-      const low = above >= 0 ? `above ${above}` : `of at least ${min}`;
-      const high = below <= 1 ? `below ${below}` : `at most ${max}`;
-      fail('OUT_OF_RANGE', '', given, `a share ${low} and ${high} (or the same in percent)`);
-    }
-    return value;
-  });
+  reading<ShareInput, number>(
+    (given) => {
+      const value = parseShare(given);
+      const { min = 0, max = 1, above = -1, below = 2 } = limits;
+      if (value < min || value > max || value <= above || value >= below) {
+        const low = above >= 0 ? `above ${above}` : `of at least ${min}`;
+        const high = below <= 1 ? `below ${below}` : `at most ${max}`;
+        fail('OUT_OF_RANGE', '', given, `a share ${low} and ${high} (or the same in percent)`);
+      }
+      return value;
+    },
+    { kind: 'share', min: 0, max: 1, ...limits },
+  );
 
 /** Money: `"24.50 USD"`. */
 export const money = () => reading<MoneyInput, Money>((given) => parseMoney(given));
@@ -156,14 +162,17 @@ export const number = (
   what: string,
   limits: { min?: number; max?: number; above?: number; below?: number; integer?: boolean } = {},
 ) =>
-  reading<number, number>((given) => {
-    if (given === undefined) fail('MISSING', '', given, what);
-    if (typeof given !== 'number') fail('WRONG_TYPE', '', given, what);
-    const { min = -1e15, max = 1e15, above = -Infinity, below = Infinity, integer = false } = limits;
-    const inside = given >= min && given <= max && given > above && given < below;
-    if (!inside || (integer && !Number.isInteger(given))) fail('OUT_OF_RANGE', '', given, what);
-    return given;
-  });
+  reading<number, number>(
+    (given) => {
+      if (given === undefined) fail('MISSING', '', given, what);
+      if (typeof given !== 'number') fail('WRONG_TYPE', '', given, what);
+      const { min = -1e15, max = 1e15, above = -Infinity, below = Infinity, integer = false } = limits;
+      const inside = given >= min && given <= max && given > above && given < below;
+      if (!inside || (integer && !Number.isInteger(given))) fail('OUT_OF_RANGE', '', given, what);
+      return given;
+    },
+    { kind: 'number', ...limits },
+  );
 
 /** A whole number from `min` to `max`. */
 export const count = (what: string, min = 0, max = 1_000_000) =>
@@ -181,16 +190,19 @@ export const name = (what: string) =>
 
 /** One of a few fixed words. */
 export const choice = <const T extends string>(what: string, words: readonly T[]) =>
-  reading<T, T>((given) => {
-    const expected = () => `${what}: ${words.join(', ')}`;
-    if (given === undefined) fail('MISSING', '', given, expected());
-    if (typeof given !== 'string') fail('WRONG_TYPE', '', given, expected());
-    const plain = given.trim().toLowerCase();
-    const word = words.find((candidate) => candidate === plain || candidate === given);
-    if (word === undefined)
-      fail('UNKNOWN_NAME', '', given, expected(), { options: words, nearest: nearestNames(given, words) });
-    return word;
-  });
+  reading<T, T>(
+    (given) => {
+      const expected = () => `${what}: ${words.join(', ')}`;
+      if (given === undefined) fail('MISSING', '', given, expected());
+      if (typeof given !== 'string') fail('WRONG_TYPE', '', given, expected());
+      const plain = given.trim().toLowerCase();
+      const word = words.find((candidate) => candidate === plain || candidate === given);
+      if (word === undefined)
+        fail('UNKNOWN_NAME', '', given, expected(), { options: words, nearest: nearestNames(given, words) });
+      return word;
+    },
+    { kind: 'choice', choices: words },
+  );
 
 /** True or false. */
 export const flag = (what: string) =>
@@ -203,13 +215,16 @@ export const flag = (what: string) =>
 /** A list of at least `min` and at most `max` items. */
 export const list = <S extends z.ZodMiniType>(what: string, item: S, min = 1, max = 1000) =>
   z.pipe(
-    reading<z.input<S>[], z.input<S>[]>((given) => {
-      if (Array.isArray(given) && given.length >= min && given.length <= max) return given;
-      const expected = `${what}: a list of ${min} to ${max}`;
-      if (given === undefined) fail('MISSING', '', given, expected);
-      if (!Array.isArray(given)) fail('WRONG_TYPE', '', given, expected);
-      return fail(given.length > max ? 'TOO_MUCH' : 'OUT_OF_RANGE', '', given, expected);
-    }),
+    reading<z.input<S>[], z.input<S>[]>(
+      (given) => {
+        if (Array.isArray(given) && given.length >= min && given.length <= max) return given;
+        const expected = `${what}: a list of ${min} to ${max}`;
+        if (given === undefined) fail('MISSING', '', given, expected);
+        if (!Array.isArray(given)) fail('WRONG_TYPE', '', given, expected);
+        return fail(given.length > max ? 'TOO_MUCH' : 'OUT_OF_RANGE', '', given, expected);
+      },
+      { kind: 'list', min, max },
+    ),
     z.array(item),
   );
 
@@ -239,6 +254,16 @@ function checkArgument(input: unknown): void {
   refusePrototypeKeys(input);
 }
 
+/** A schema and what was read with it. */
+interface Asked {
+  readonly schema: z.ZodMiniType;
+  readonly input: unknown;
+}
+/** What was being read when an error was thrown. */
+const asked = new WeakMap<StillroomError, Asked>();
+/** The schema that found an error, and the argument; nothing where a later check found it. */
+export const askedWhen = (error: StillroomError): Asked | undefined => asked.get(error);
+
 /**
  * Checks an argument against its schema and returns what it holds, with quantities read.
  *
@@ -246,7 +271,12 @@ function checkArgument(input: unknown): void {
  */
 export function readInput<S extends z.ZodMiniType>(schema: S, input: unknown): z.output<S> {
   checkArgument(input);
-  return readerOf(schema)(input);
+  try {
+    return readerOf(schema)(input);
+  } catch (error) {
+    if (error instanceof StillroomError) asked.set(error, { schema, input });
+    throw error;
+  }
 }
 
 /** Every error of an argument, the one that `readInput` throws first; none where it reads it. */

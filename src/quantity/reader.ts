@@ -17,8 +17,33 @@ interface Context {
   issues: unknown[];
 }
 
+/** An end of a range: a plain number, or a quantity. */
+type End = number | { readonly value: number; readonly unit: string };
+/** What a reader takes, as data: the catalogue says it, and no reader looks at it. */
+export interface Takes {
+  /** The kind of value; a dimension for a quantity. */
+  readonly kind: string;
+  /** The lowest value, itself allowed; of a list, the fewest items. */
+  readonly min?: End;
+  /** The highest value, itself allowed; of a list, the most items. */
+  readonly max?: End;
+  /** The value must be above this. */
+  readonly above?: End;
+  /** The value must be below this. */
+  readonly below?: End;
+  /** Whether a number must be whole. */
+  readonly integer?: boolean;
+  /** Every value of a choice. */
+  readonly choices?: readonly string[];
+  /** Whether other spellings of the choices are read too. */
+  readonly spelled?: true;
+}
+const taken = new WeakMap<Schema, Takes>();
+/** What a schema takes, where it says so. */
+export const takesOf = (schema: Schema): Takes | undefined => taken.get(schema);
+
 /** A schema that is one reader; for zod its StillroomError becomes an issue that keeps the error whole. */
-export function reading<In, Out>(read: (given: unknown) => Out) {
+export function reading<In, Out>(read: (given: unknown) => Out, takes?: Takes) {
   const schema = z.pipe(
     z.custom<In>(() => true),
     z.transform((given: In, context: Context): Out => {
@@ -32,6 +57,7 @@ export function reading<In, Out>(read: (given: unknown) => Out) {
     }),
   );
   readers.set(schema, read);
+  if (takes !== undefined) taken.set(schema, takes);
   return schema;
 }
 

@@ -60,4 +60,4 @@ export function readChoice<T extends string>(choices: Choices<T>, given: unknown
 
 /** The schema of a choice; `In` is what the type checker lets a caller write. */
 export const choiceField = <T extends string, In extends string = T>(choices: Choices<T>) =>
-  reading<In, T>((given) => readChoice(choices, given));
+  reading<In, T>((given) => readChoice(choices, given), { kind: 'choice', choices: choices.allowed, spelled: true });

@@ -28,7 +28,7 @@ export function undocumentedFields(face: PublicFace): Map<string, string[]> {
   const documented = new Set<string>();
   for (const { field } of everyField(face)) {
     if (field.at === undefined) continue;
-    (field.documented ? documented : lines).add(`${field.at} ${field.name}`);
+    (field.says === '' ? lines : documented).add(`${field.at} ${field.name}`);
   }
   const byModule = new Map<string, string[]>();
   for (const line of [...lines].sort()) {

@@ -16,6 +16,8 @@ export interface PublicFunction {
   readonly module: string;
   /** The source file from the top of the repository. */
   readonly file: string;
+  /** Its docstring, without the tags. */
+  readonly says: string;
   readonly parameters: readonly { readonly name: string; readonly optional: boolean; readonly shape: Shape }[];
   readonly answer: Shape;
 }
@@ -134,11 +136,13 @@ class Reader {
       name: property.getName(),
       optional,
       shape: this.shape(type),
-      documented: property.getDocumentationComment(this.checker).length > 0,
+      says: saidIn(property.getDocumentationComment(this.checker)),
       ...(at === undefined ? {} : { at }),
     };
   }
 }
+
+const saidIn = (parts: ts.SymbolDisplayPart[]): string => ts.displayPartsToString(parts).trim();
 
 /** `{ low, likely, high }` or `{ low, high }` of one kind. */
 function rangeOf(fields: readonly Field[]): Shape | undefined {
@@ -208,7 +212,11 @@ function readFace(program: ts.Program): PublicFace {
     const signatures = checker.getTypeOfSymbolAtLocation(symbol, declaration).getCallSignatures();
     if (signatures.length === 0) values.push({ name, module });
     const file = declaration.getSourceFile().fileName.slice(root.length);
-    for (const signature of signatures) functions.push({ name, module, file, ...readSignature(signature, reader) });
+    for (const signature of signatures) {
+      const said = saidIn(signature.getDocumentationComment(checker));
+      const says = said === '' ? saidIn(symbol.getDocumentationComment(checker)) : said;
+      functions.push({ name, module, file, says, ...readSignature(signature, reader) });
+    }
   }
   const types = all.filter(isType).map(({ module, name, symbol }) => ({
     module,

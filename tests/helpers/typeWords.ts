@@ -15,8 +15,8 @@ export interface Field {
   readonly name: string;
   readonly optional: boolean;
   readonly shape: Shape;
-  /** Whether the field has a line of documentation. */
-  readonly documented: boolean;
+  /** Its line of documentation; empty where it has none. */
+  readonly says: string;
   /** `src/acid/brine.ts:34`; undefined where another package declares it. */
   readonly at?: string;
 }

@@ -58,7 +58,7 @@ test('a number of things and the list that counts them are one kind, other lists
   const field = (name: string) => ({
     name,
     optional: false,
-    documented: true,
+    says: 'A line.',
     shape: { kind: 'leaf', word: 'number' } as Shape,
   });
   const list = (...names: string[]): Shape => ({ kind: 'list', of: { kind: 'object', fields: names.map(field) } });
@@ -70,13 +70,13 @@ test('beside a likely figure stand the other ends of its range, and no other fie
   const field = (name: string, word: string) => ({
     name,
     optional: false,
-    documented: true,
+    says: 'A line.',
     shape: { kind: 'leaf', word } as Shape,
   });
   const names = (...fields: ReturnType<typeof field>[]) =>
     usesOfWords({
       modules: [],
-      functions: [{ name: 'one', module: '', file: '', parameters: [], answer: { kind: 'object', fields } }],
+      functions: [{ name: 'one', module: '', file: '', says: '', parameters: [], answer: { kind: 'object', fields } }],
       types: [],
       values: [],
       root: [],
@@ -91,7 +91,7 @@ test('beside a likely figure stand the other ends of its range, and no other fie
 test('a fixed name goes back into an argument that reads text, and nowhere else', () => {
   const use = (side: 'takes' | 'answers', by: string, shape: Shape) => ({
     name: 'jar',
-    field: { name: 'jar', optional: false, documented: true, shape },
+    field: { name: 'jar', optional: false, says: 'A line.', shape },
     by,
     side,
   });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { foods } from '../../src/foods/foods';
 import { testedProcess } from '../../src/process/testedProcess';
 import { recipe } from '../../src/recipes/recipe';
 import { RECIPES } from '../../src/recipes/rows/rows';
@@ -30,6 +31,11 @@ describe('the ways to keep a food', () => {
   test.each(['blackberry', 'mulberry', 'currant', 'gooseberry', 'elderberry'])('of %s do not', (food) => {
     const answer = waysToKeep({ food, kitchen });
     if ('ways' in answer) expect(wayOf(answer, 'berry-syrup')).toBeUndefined();
+  });
+
+  test('are asked for every food of the pantry, and never throw', () => {
+    const asked = foods().map(({ food }) => waysToKeep({ food }));
+    expect(asked.filter((answer) => 'ways' in answer && answer.ways.length > 0).length).toBeGreaterThan(200);
   });
 
   test('begin with what lacks nothing', () => {

@@ -167,7 +167,11 @@ function yieldsOf({ yields = [], rawNeed = [] }: RecipeRow, batches = 1): Way['y
 const needsOf = ({ ingredients }: RecipeRow, brought: readonly string[]): Need[] =>
   ingredients
     .filter(
-      (line) => line.optional !== true && line.role !== 'spice' && !(MAIN.has(line.role) && isBrought(line, brought)),
+      (line) =>
+        line.optional !== true &&
+        line.role !== 'spice' &&
+        line.food !== '@scope' &&
+        !(MAIN.has(line.role) && isBrought(line, brought)),
     )
     .map(({ food: id, item, amount, keep }) => ({
       what: id === undefined ? (item as string) : nameOf(id),

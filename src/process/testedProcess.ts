@@ -1,6 +1,7 @@
 import { answer } from '../common/answer';
 import { formName, nameOf } from '../foods/tables';
-import { choice, fields, kitchenElevation, name, optional, pressure, readInput } from '../quantity/fields';
+import { choice, fields, kitchenElevation, name, optional, pressure, readInput, reading } from '../quantity/fields';
+import { readerOf } from '../quantity/reader';
 import type { LengthInput, PressureInput } from '../quantity/types';
 import type { NotTested } from '../sources/no';
 import { type JarInput, jar } from '../words/jar';
@@ -16,6 +17,15 @@ import { ALTERNATIVES, type Alternative } from './tables';
 
 export type { ProcessLine } from './cells';
 export type { TestedProcess } from './servedAnswer';
+
+/** Which of several printed lines: its letter, or as an answer names it, `b of 2`. */
+function printedLine() {
+  const read = readerOf(choice('which of the printed lines', ALTERNATIVES));
+  return reading<Alternative, Alternative>(
+    (given) => read(typeof given === 'string' ? given.replace(/ of [23]$/, '') : given),
+    { kind: 'choice', choices: ALTERNATIVES, spelled: true },
+  );
+}
 
 const schema = /* @__PURE__ */ fields({
   /** Any name of the food, singular or plural, with or without its form: `peach`, `green beans`, `applesauce`. */
@@ -33,7 +43,7 @@ const schema = /* @__PURE__ */ fields({
   /** Elevation of the kitchen, above -500 m, to 5,000 m. */
   elevation: kitchenElevation(),
   /** Which of several printed lines to follow; the first one that holds when left out. */
-  alternative: optional(choice('which of the printed lines', ALTERNATIVES)),
+  alternative: optional(printedLine()),
   /** Or the line of this gauge pressure. */
   pressure: optional(pressure()),
 });
@@ -118,7 +128,7 @@ function unknownForm(food: KnownFood, text: string): Refused {
  * ```
  */
 export function testedProcess(input: TestedProcessInput): TestedProcess | NotTested {
-  const asked = readInput(schema, lineAsked(input));
+  const asked = readInput(schema, input);
   const reading = readFood(asked.food);
   const { food } = reading;
   const held = reading.form === undefined ? undefined : formName(reading.form);
@@ -142,10 +152,4 @@ export function testedProcess(input: TestedProcessInput): TestedProcess | NotTes
     ...(decided.onlyPack ? [`pack: ${decided.cell.row.pack}, the only one tested`] : []),
   ];
   return answer(servedAnswer(decided, asked, food, assumed));
-}
-
-/** The line of an answer, `b of 2`, as the letter that asks for it. */
-function lineAsked(input: TestedProcessInput): unknown {
-  if (typeof input !== 'object' || input === null || typeof input.alternative !== 'string') return input;
-  return { ...input, alternative: (input.alternative as string).replace(/ of [23]$/, '') };
 }

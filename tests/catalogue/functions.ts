@@ -84,7 +84,10 @@ function vectorFiles(): Map<string, Set<string>> {
 }
 
 /** Up to the full stop of the first sentence. */
-const firstSentence = (says: string): string => /^.*?[.?](?=\s+[A-Z`]|$)/.exec(plainText(says))?.[0] ?? plainText(says);
+function firstSentence(says: string): string {
+  const paragraph = plainText(says.split('\n\n')[0] ?? '');
+  return /^.*?[.?](?=\s+[A-Z`]|$)/.exec(paragraph)?.[0] ?? paragraph;
+}
 
 export interface Written {
   readonly functions: readonly Readonly<Record<string, unknown>>[];
@@ -95,7 +98,7 @@ export interface Written {
 export async function written(): Promise<Written> {
   const definitions = new Definitions();
   const calls = (await loadFunctions()) as Map<string, Call>;
-  const samples = goodArguments(40);
+  const samples = goodArguments(Infinity);
   const vectors = vectorFiles();
   const known = new Set(sources().map(({ id }) => id));
   const signatures = new Map<string, PublicFunction[]>();

@@ -166,9 +166,26 @@ function ofObject(parts: Readonly<Record<string, Schema>>, shape: Shape, definit
 export function inputSchemas(schemas: readonly Schema[], shapes: readonly Shape[], definitions: Definitions) {
   const made = schemas.map((schema) => {
     const names = Object.keys(definitionOf(schema).shape ?? {});
-    return inputSchema(schema, nearestShape(names, shapes), definitions);
+    const shape = nearestShape(names, shapes);
+    const read = inputSchema(schema, shape, definitions);
+    // a function that hands a part of its argument on has fields that this schema does not read
+    const rest = shapes.length > 1 ? [] : restOf(shape, names);
+    return rest.length === 0 ? read : together(read, schemaOf({ kind: 'object', fields: rest }, 'takes', definitions));
   });
-  return anyOf(made);
+  const other = shapes.flatMap((shape) =>
+    shape.kind === 'oneOf' ? shape.of.filter(({ kind }) => kind === 'leaf') : [],
+  );
+  return anyOf([...made, ...other.map((shape) => schemaOf(shape, 'takes', definitions))]);
+}
+
+/** The fields of a type that are not among these names. */
+const restOf = (shape: Shape, names: readonly string[]): readonly Field[] =>
+  objectsOf(shape).flatMap((fields) => fields.filter(({ name }) => !names.includes(name)));
+
+/** Two objects as one. */
+function together(one: JsonSchema, other: JsonSchema): JsonSchema {
+  const required = [one, other].flatMap((each) => (each.required ?? []) as string[]);
+  return { ...one, properties: { ...(one.properties as object), ...(other.properties as object) }, required };
 }
 
 /** The type that has these fields, and few others. */

@@ -81,7 +81,8 @@ function leafSchema(word: string, side: Side, definitions: Definitions): JsonSch
     case 'money':
       return moneyRef(side, definitions);
     case 'share':
-      return shareSchema(side);
+      // where only the type is known, a share may be parts such as "3:4" as well
+      return side === 'answers' ? shareSchema(side) : { anyOf: [{ type: 'number', minimum: 0 }, { type: 'string' }] };
     case 'text':
     case 'unit':
       return { type: 'string' };
@@ -111,7 +112,7 @@ export function schemaOf(shape: Shape, side: Side, definitions: Definitions): Js
     case 'map':
       return { type: 'object', additionalProperties: inner(shape.of) };
     case 'range':
-      return rangeSchema(inner(shape.of));
+      return rangeSchema(inner(shape.of), shape.lacks);
     case 'oneOf':
       return anyOf(shape.of.filter((part) => part.kind !== 'leaf' || part.word !== 'nothing').map(inner));
     default: {
@@ -127,11 +128,12 @@ export function schemaOf(shape: Shape, side: Side, definitions: Definitions): Js
 export const anyOf = (schemas: readonly JsonSchema[]): JsonSchema =>
   schemas.length === 1 ? (schemas[0] as JsonSchema) : { anyOf: schemas };
 
-export function rangeSchema(one: JsonSchema): JsonSchema {
+function rangeSchema(one: JsonSchema, lacks: readonly string[]): JsonSchema {
+  const ends = ['low', 'likely', 'high'];
   return {
     type: 'object',
-    properties: { low: one, likely: one, high: one },
-    required: ['low', 'high'],
+    properties: Object.fromEntries(ends.map((end) => [end, one])),
+    required: ends.filter((end) => !lacks.includes(end)),
     additionalProperties: false,
   };
 }
@@ -143,10 +145,10 @@ function objectSchema(fields: readonly Field[], inner: (part: Shape) => JsonSche
   return {
     type: 'object',
     properties: Object.fromEntries(
-      fields.map(({ name, says, shape }) => [
-        name,
-        { ...inner(shape), ...(says === '' ? {} : { description: plainText(says) }) },
-      ]),
+      fields.map(({ name, says, shape, orNull }) => {
+        const schema = orNull === true ? { anyOf: [inner(shape), { type: 'null' }] } : inner(shape);
+        return [name, { ...schema, ...(says === '' ? {} : { description: plainText(says) }) }];
+      }),
     ),
     ...(required.length === 0 ? {} : { required }),
     additionalProperties: false,

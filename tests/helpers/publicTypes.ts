@@ -136,12 +136,15 @@ class Reader {
       name: property.getName(),
       optional,
       shape: this.shape(type),
+      ...(isOrNull(type) ? { orNull: true as const } : {}),
       says: saidIn(property.getDocumentationComment(this.checker)),
       ...(at === undefined ? {} : { at }),
     };
   }
 }
 
+const isOrNull = (type: ts.Type): boolean =>
+  type.isUnion() && type.types.some(({ flags }) => (flags & ts.TypeFlags.Null) !== 0);
 const saidIn = (parts: ts.SymbolDisplayPart[]): string => ts.displayPartsToString(parts).trim();
 
 /** `{ low, likely, high }` or `{ low, high }` of one kind. */
@@ -150,7 +153,9 @@ function rangeOf(fields: readonly Field[]): Shape | undefined {
   const names = fields.map(({ name }) => name);
   const isRange = names.includes('low') && names.includes('high') && names.every((name) => RANGE.has(name));
   if (!isRange || first === undefined) return undefined;
-  return { kind: 'range', of: oneOf(fields.map(({ shape }) => shape)) };
+  const always = fields.filter(({ optional }) => !optional).map(({ name }) => name);
+  const lacks = [...RANGE].filter((name) => !always.includes(name));
+  return { kind: 'range', of: oneOf(fields.map(({ shape }) => shape)), lacks };
 }
 const RANGE = new Set(['low', 'likely', 'high']);
 

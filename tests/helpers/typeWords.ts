@@ -6,7 +6,9 @@ import { findUnit, UNITS } from '../../src/quantity/units';
 export type Shape =
   | { readonly kind: 'leaf'; readonly word: string }
   | { readonly kind: 'choice'; readonly words: readonly (string | number)[] }
-  | { readonly kind: 'list' | 'range' | 'map'; readonly of: Shape }
+  | { readonly kind: 'list' | 'map'; readonly of: Shape }
+  /** `lacks` names the ends that need not be there. */
+  | { readonly kind: 'range'; readonly of: Shape; readonly lacks: readonly string[] }
   | { readonly kind: 'object'; readonly name?: string; readonly fields: readonly Field[] }
   | { readonly kind: 'oneOf'; readonly of: readonly Shape[] };
 
@@ -15,6 +17,8 @@ export interface Field {
   readonly name: string;
   readonly optional: boolean;
   readonly shape: Shape;
+  /** Whether it may be null. */
+  readonly orNull?: true;
   /** Its line of documentation; empty where it has none. */
   readonly says: string;
   /** `src/acid/brine.ts:34`; undefined where another package declares it. */

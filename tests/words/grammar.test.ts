@@ -46,7 +46,7 @@ test('words that mean the same are one word', () => {
 
 test('the kinds can tell things apart', () => {
   const leaf = (word: string): Shape => ({ kind: 'leaf', word });
-  expect(kindsOf({ kind: 'range', of: leaf('mass') })).toEqual(['mass']);
+  expect(kindsOf({ kind: 'range', of: leaf('mass'), lacks: [] })).toEqual(['mass']);
   expect(kindsOf(leaf('share'))).toEqual(kindsOf(leaf('number')));
   expect(kindsOf({ kind: 'list', of: leaf('text') })).toEqual(['list of text']);
   expect(agree(['mass', 'mass or volume', 'mass'])).toBe(true);

@@ -1,0 +1,71 @@
+import type * as z from 'zod/mini';
+import { answer } from '../common/answer';
+import type { Given } from '../common/given';
+import { choice, fields, optional, readInput, reading } from '../quantity/fields';
+import { ENTRIES, type Entry, type JsonSchema, whole } from './entries';
+import { readName } from './functions';
+
+const MODULES = [...new Set(ENTRIES.map(({ module }) => module))];
+
+const schema = fields({
+  /** Only this function. */
+  name: optional(reading<string, string>(readName)),
+  /** Only the functions of this module, such as `jars`. */
+  module: optional(choice('a module', MODULES)),
+});
+/** Which functions are asked for; all of them without it. */
+export type CatalogueInput = Given<z.input<typeof schema>>;
+
+/** One public function as data. */
+export interface CatalogueEntry {
+  /** What it is called by. */
+  readonly name: string;
+  /** The subpath of the package that it is in: `stillroom/jars` is `jars`. */
+  readonly module: string;
+  /** What it answers, in one sentence. */
+  readonly says: string;
+  /** What it takes, as JSON Schema 2020-12: a function of several arguments takes them in a list. */
+  readonly input: JsonSchema;
+  /** What it answers, as JSON Schema 2020-12. */
+  readonly output: JsonSchema;
+  /** An argument that it answers; none where that is a whole plan of `planDay`. */
+  readonly example?: unknown;
+  /** The files of `stillroom/vectors` with checks that call it. */
+  readonly vectors: readonly string[];
+  /** Ids of the sources that its answers name; `sources` cites them. */
+  readonly sources: readonly string[];
+}
+
+/**
+ * Every public function as data: its name and module, what it answers, its argument and its answer as JSON Schema, an
+ * example, the check vectors that call it, and the sources behind it.
+ *
+ * In an input schema, the keyword `stillroom` says what JSON Schema has no word for: the `word` of the library's grammar,
+ * the `kind` of value (`mass`, `share`, `choice`), the ends of a quantity (`min`, `max`, `above`), the `unit` of a number.
+ *
+ * @param input - `name`: only this function; `module`: only those of one module
+ * @throws StillroomError UNKNOWN_NAME for a function or a module that there is not
+ *
+ * @example
+ * ```ts
+ * import { catalogue } from 'stillroom/catalogue';
+ *
+ * const [fill] = catalogue({ name: 'fillJar' });
+ * fill.module; // => 'jars'
+ * fill.input.required; // => ['jar', 'headspace']
+ * ```
+ */
+export function catalogue(input: CatalogueInput = {}): CatalogueEntry[] {
+  const asked = readInput(schema, input);
+  const found = ENTRIES.filter(
+    ({ name: one, module }) =>
+      (asked.name === undefined || one === asked.name) && (asked.module === undefined || module === asked.module),
+  );
+  return answer(found.map(asAnswer));
+}
+
+const asAnswer = ({ input, output, ...entry }: Entry): CatalogueEntry => ({
+  ...entry,
+  input: whole(input, `${entry.name}.input`),
+  output: whole(output, `${entry.name}.output`),
+});

@@ -64,8 +64,14 @@ export function catalogue(input: CatalogueInput = {}): CatalogueEntry[] {
   return answer(found.map(asAnswer));
 }
 
+/** A schema under the name of its file in the package. */
+const document = (schema: JsonSchema, name: string): JsonSchema => ({
+  $id: `stillroom/schemas/${name}.json`,
+  ...whole(schema, name),
+});
+
 const asAnswer = ({ input, output, ...entry }: Entry): CatalogueEntry => ({
   ...entry,
-  input: whole(input, `${entry.name}.input`),
-  output: whole(output, `${entry.name}.output`),
+  input: document(input, `${entry.name}.input`),
+  output: document(output, `${entry.name}.output`),
 });

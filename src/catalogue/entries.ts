@@ -51,7 +51,6 @@ export function whole(schema: JsonSchema, title: string): JsonSchema {
   const names = [...referred(schema, new Set())].sort();
   return {
     $schema: 'https://json-schema.org/draft/2020-12/schema',
-    $id: `stillroom/schemas/${title}.json`,
     title,
     ...schema,
     ...(names.length === 0 ? {} : { $defs: Object.fromEntries(names.map((name) => [name, TYPES.get(name)])) }),

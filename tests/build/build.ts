@@ -6,12 +6,13 @@
  * none of them does any work. The other packages are built in, each in a file of its own: zod alone, loaded as a package,
  * takes longer than the whole library.
  */
-import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { nodeResolve } from '@rollup/plugin-node-resolve';
 import { transform } from 'esbuild';
 import { type Plugin, rollup } from 'rollup';
 import { lazyConstants } from './lazyConstants';
+import { writeSchemas } from './schemas';
 import { packedTable } from './tables';
 
 const root = new URL('../..', import.meta.url).pathname;
@@ -107,6 +108,8 @@ export async function buildInto(folder: string, formats: readonly ('es' | 'cjs')
     });
   }
   writeFileSync(`${folder}/LICENSES.txt`, licensesOf(bundle.watchFiles));
+  writeSchemas(`${folder}/schemas`);
+  cpSync(`${root}shared`, `${folder}/vectors`, { recursive: true });
   await bundle.close();
 }
 

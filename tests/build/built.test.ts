@@ -20,7 +20,7 @@ let project: Project;
 beforeAll(async () => {
   project = await builtProject();
   const { exports } = JSON.parse(readFileSync(join(project.installed, 'package.json'), 'utf8'));
-  for (const path of Object.keys(exports).filter((each) => each !== './package.json')) {
+  for (const path of Object.keys(exports).filter((each) => exports[each].import !== undefined)) {
     const file = pathToFileURL(join(project.installed, exports[path].import.default)).href;
     for (const [name, value] of Object.entries(await import(/* @vite-ignore */ file)))
       if (typeof value === 'function') built.set(name, value as Call);

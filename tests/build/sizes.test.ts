@@ -17,7 +17,7 @@ const allowed = ({ size }: Size): number => size * 1.02 + 0.5;
 test('every module of the package has its size', () => {
   const { exports } = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8'));
   const modules = Object.keys(exports)
-    .filter((path) => path !== './package.json')
+    .filter((path) => path !== './package.json' && !path.includes('*'))
     .map((path) => `stillroom${path.slice(1)}`);
   expect(Object.keys(sizes).filter((path) => !path.includes('#'))).toEqual(modules);
 });

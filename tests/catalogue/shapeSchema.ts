@@ -83,8 +83,9 @@ function leafSchema(word: string, side: Side, definitions: Definitions): JsonSch
     case 'share':
       // where only the type is known, a share may be parts such as "3:4" as well
       return side === 'answers' ? shareSchema(side) : { anyOf: [{ type: 'number', minimum: 0 }, { type: 'string' }] };
-    case 'text':
     case 'unit':
+      return { anyOf: [{ enum: [...new Set(DIMENSIONS.flatMap(unitsOf))] }, { type: 'string' }] };
+    case 'text':
       return { type: 'string' };
     case 'number':
     case 'boolean':

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import * as all from 'stillroom';
 
 const { exports } = JSON.parse(readFileSync('node_modules/stillroom/package.json', 'utf8'));
-const modules = Object.keys(exports).filter((path) => path !== '.' && path !== './package.json');
+const modules = Object.keys(exports).filter((path) => path !== '.' && exports[path].import !== undefined);
 const whole = new Map(Object.entries(all));
 const found = new Set();
 for (const path of modules) {

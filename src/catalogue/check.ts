@@ -38,10 +38,10 @@ export function check(name: string, input?: unknown): Checked {
 }
 
 function problemsWith(name: string, input: unknown): readonly Problem[] {
-  // a day is checked without planning it
-  if (name === 'planDay') return planProblems(Array.isArray(input) ? input[0] : input);
   readName(name, 'name');
   try {
+    // a day is checked without planning it
+    if (name === 'planDay') return planProblems(Array.isArray(input) ? input[0] : input);
     call(name, input);
     return [];
   } catch (error) {

@@ -46,7 +46,7 @@ const valued = (unit: JsonSchema): JsonSchema => ({
 function quantity(title: string, units: readonly string[], side: Side): JsonSchema {
   if (side === 'answers') return { title, ...valued({ enum: units }) };
   const unit = { type: 'string', description: `A unit of ${title} in any usual spelling.`, examples: units };
-  const text = { type: 'string', minLength: 1, description: 'An amount and a unit in one text.' };
+  const text = { type: 'string', pattern: '[0-9¼-¾⅐-⅞]', description: 'An amount and a unit in one text.' };
   return { title, anyOf: [text, valued(unit)] };
 }
 

@@ -3,7 +3,7 @@ const { readFileSync } = require('node:fs');
 const all = require('stillroom');
 
 const { exports: paths } = JSON.parse(readFileSync('node_modules/stillroom/package.json', 'utf8'));
-const modules = Object.keys(paths).filter((path) => path !== '.' && path !== './package.json');
+const modules = Object.keys(paths).filter((path) => path !== '.' && paths[path].require !== undefined);
 for (const path of modules) {
   const module = require(`stillroom/${path.slice(2)}`);
   for (const name of Object.keys(module))

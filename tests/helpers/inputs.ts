@@ -98,6 +98,10 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
       ],
     },
   ],
+  call: () => ['convert', ['1 cup', 'tbsp']],
+  catalogue: () => [{ name: 'fillJar' }],
+  check: () => ['testedProcess', { food: 'peach', jar: 'pint' }],
+  choices: () => ['testedProcess', 'method', { food: 'peach', form: 'halves' }],
   parseQuantity: () => ['1 1/2 cups', 'volume'],
   formatQuantity: () => ['1.51 cup', { fraction: 8 }],
 };

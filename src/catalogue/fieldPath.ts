@@ -10,7 +10,7 @@ export const isTree = (value: unknown): value is Tree =>
 
 /** No path is longer. */
 const LONGEST = 200;
-const STEP = /^(?:\.?([A-Za-z][A-Za-z0-9]*)|\[(\d{1,4})\])/;
+const STEP = /^(?:\.?([A-Za-z][\w -]*)|\[(\d{1,4})\])/;
 
 /** The steps of a path; nothing for a text that is no path. */
 export function stepsOf(path: string): Steps | undefined {
@@ -62,11 +62,14 @@ export function alternatives(schema: JsonSchema): readonly JsonSchema[] {
 
 /** The schemas that a schema has one step further in. */
 function inside(schema: JsonSchema, step: string | number): readonly JsonSchema[] {
-  return alternatives(schema).flatMap(({ properties, items, prefixItems }) => {
-    if (typeof step === 'string')
-      return isTree(properties) && Object.hasOwn(properties, step) ? [properties[step] as JsonSchema] : [];
-    const placed = (prefixItems as JsonSchema[] | undefined)?.[step];
-    return [placed, items].filter((each): each is JsonSchema => isTree(each));
+  return alternatives(schema).flatMap(({ properties, additionalProperties, items, prefixItems }) => {
+    const parts =
+      typeof step === 'number'
+        ? [(prefixItems as JsonSchema[] | undefined)?.[step], items]
+        : isTree(properties) && Object.hasOwn(properties, step)
+          ? [properties[step]]
+          : [additionalProperties];
+    return parts.filter((each): each is JsonSchema => isTree(each));
   });
 }
 
@@ -79,7 +82,8 @@ export function fieldNames({ input }: Pick<Entry, 'input'>): string[] {
   const found = new Set<string>();
   const walk = (schema: JsonSchema, path: string, depth: number): void => {
     for (const { properties, items } of alternatives(schema)) {
-      if (isTree(properties))
+      // not into a quantity: its value and unit are no fields to choose
+      if (isTree(properties) && !Object.hasOwn(properties, 'unit'))
         for (const [name, part] of Object.entries(properties)) {
           const inner = path === '' ? name : `${path}.${name}`;
           found.add(inner);

@@ -5,6 +5,7 @@ import { call } from './call';
 import { asksForProcess, candidates, processWords } from './candidates';
 import { type Entry, entryOf } from './entries';
 import { isTree, type Steps, schemasAt, stepsOf, valueAt, withValue } from './fieldPath';
+import { trialOfDay } from './ofDay';
 
 /**
  * What came of asking: an answer; a no, or an error at the field; a field still missing that nothing could fill; or an
@@ -77,7 +78,8 @@ function errorOf(name: string, input: unknown): StillroomError | 'no' | undefine
 
 /** Whether a day has no problem at the field; what is missing elsewhere can still come. */
 export function leadsDay(field: string, input: unknown): Outcome {
-  const problems = planProblems(input);
-  if (problems.some(({ path }) => isAt(path, field))) return 'refused';
+  const { path: tried, day } = trialOfDay(field, input);
+  const problems = planProblems(day);
+  if (problems.some(({ path }) => isAt(path, tried))) return 'refused';
   return problems.length === 0 ? 'answered' : 'missing';
 }

@@ -109,7 +109,8 @@ export async function written(): Promise<Written> {
     const call = calls.get(name) as Call;
     const good = samples.get(name) ?? [];
     const named = new Set<string>();
-    for (const args of good) sourcesIn(call(...structuredClone(args)), known, named);
+    const answers = good.map((args) => call(...structuredClone(args)));
+    for (const each of answers) sourcesIn(each, known, named);
     const input = inputOf(all, schemasOf(call, good), definitions);
     const inputs = good.map((args) => (first.parameters.length === 1 ? args[0] : args));
     return {
@@ -118,7 +119,7 @@ export async function written(): Promise<Written> {
       says: firstSentence(first.says),
       input: withExamples(input, inputs),
       output: anyOf(all.map(({ answer }) => schemaOf(answer, 'answers', definitions))),
-      ...(isLong(inputs[0]) ? {} : { example: inputs[0] }),
+      ...exampleOf(inputs, answers),
       vectors: [...(vectors.get(name) ?? [])],
       sources: [...named].sort(),
     };
@@ -126,8 +127,14 @@ export async function written(): Promise<Written> {
   return { functions, types: definitions.all() };
 }
 
-/** A whole plan is no example that anybody reads. */
-const isLong = (input: unknown): boolean => (JSON.stringify(input)?.length ?? Infinity) > 3000;
+/** The first argument that is answered with more than a no; a whole plan is no example that anybody reads. */
+function exampleOf(inputs: readonly unknown[], answers: readonly unknown[]): { readonly example?: unknown } {
+  const found = inputs.filter((_, index) => !isNo(answers[index]));
+  const [example] = found.length > 0 ? found : inputs;
+  return (JSON.stringify(example)?.length ?? Number.POSITIVE_INFINITY) > 3000 ? {} : { example };
+}
+const isNo = (found: unknown): boolean =>
+  isObject(found) && ['tested', 'known', 'feasible'].some((key) => found[key] === false);
 
 const lines = (rows: readonly unknown[]): string => `[\n${rows.map((row) => JSON.stringify(row)).join(',\n')}\n]\n`;
 export const files = ({ functions, types }: Written): Readonly<Record<string, string>> => ({

@@ -6,7 +6,8 @@ import { sources } from '../src/sources/index';
 const data = new URL('../data/', import.meta.url).pathname;
 const files = readdirSync(data, { recursive: true })
   .map(String)
-  .filter((file) => file.endsWith('.json'))
+  // what is written of the functions is no table of figures: tests/catalogue/functions.test.ts compares it
+  .filter((file) => file.endsWith('.json') && !file.startsWith('catalogue/'))
   .sort();
 const known = new Set(sources().map(({ id }) => id));
 const read = (file: string): unknown => JSON.parse(readFileSync(data + file, 'utf8'));

@@ -27,6 +27,7 @@ const LAYERS: Readonly<Record<string, number>> = {
   record: 4,
   sheet: 5,
   charts: 5,
+  catalogue: 6,
 };
 
 /**

@@ -46,7 +46,7 @@ const NO_NAME = 'no such name';
  *
  * const peaches = { food: 'peach', form: 'halves', jar: 'quart' };
  * choices('testedProcess', 'method', peaches).choices; // => ['boiling-water', 'dial-gauge', 'weighted-gauge', 'atmospheric-steam']
- * choices('testedProcess', 'method', { food: 'corn', jar: 'pint' }).choices; // => ['dial-gauge', 'weighted-gauge']
+ * choices('testedProcess', 'method', { food: 'corn', form: 'kernels' }).choices; // => ['dial-gauge', 'weighted-gauge']
  * choices('fillJar', 'headspace').by; // => 'open'
  * ```
  */

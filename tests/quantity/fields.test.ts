@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import * as f from '../../src/quantity/fields';
+import { takesOf } from '../../src/quantity/reader';
+import { thrownBy } from '../helpers/errors';
 
 const schema = f.fields({
   raw: f.mass(),
@@ -17,6 +19,25 @@ const schema = f.fields({
 });
 const read = (input: unknown) => f.readInput(schema, input);
 const raw = '62 lb';
+
+test('a field says what it takes, for a catalogue', () => {
+  expect(takesOf(f.number('a pH', { min: 0, max: 14 }))).toEqual({ kind: 'number', min: 0, max: 14 });
+  expect(takesOf(f.share({ above: 0 }))).toEqual({ kind: 'share', min: 0, max: 1, above: 0 });
+  expect(takesOf(f.choice('a pack', ['hot', 'raw']))).toEqual({ kind: 'choice', choices: ['hot', 'raw'] });
+  expect(takesOf(f.mass())).toEqual({
+    kind: 'mass',
+    above: { value: 0, unit: 'kg' },
+    max: { value: 1e6, unit: 'kg' },
+  });
+});
+
+test('an error remembers the schema that found it, and what was read', () => {
+  const schema = f.fields({ x: f.name('x') });
+  const given = { x: 1 };
+  const error = thrownBy(() => f.readInput(schema, given));
+  expect(f.askedWhen(error)).toEqual({ schema, input: given });
+  expect(f.askedWhen(thrownBy(() => f.readInput(schema, undefined)))).toBeUndefined();
+});
 
 describe('readInput', () => {
   test('reads every kind of field', () => {
@@ -120,10 +141,8 @@ describe('readInput', () => {
 
   test('a mistake of our own is not hidden as the caller’s', () => {
     const broken = f.fields({
-      x: f.number('x', {
-        get min(): number {
-          throw new TypeError('ours');
-        },
+      x: f.reading(() => {
+        throw new TypeError('ours');
       }),
     });
     expect(() => f.readInput(broken, { x: 1 })).toThrow(TypeError);

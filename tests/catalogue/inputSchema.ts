@@ -151,7 +151,7 @@ function ofObject(parts: Readonly<Record<string, Schema>>, shape: Shape, definit
   const properties = entries.map(([name, part]) => {
     const field = fieldOf(shape, name);
     const says = field.says === '' ? describe(part)?.says : plainText(field.says);
-    const found = inputSchema(part, field.shape, definitions);
+    const found = { title: name, ...inputSchema(part, field.shape, definitions) };
     return [name, says === undefined ? found : { ...found, description: says }];
   });
   return {

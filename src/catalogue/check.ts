@@ -1,6 +1,6 @@
 import { answer } from '../common/answer';
 import { StillroomError } from '../errors/StillroomError';
-import { planProblems } from '../plan/index';
+import { planProblems } from '../plan/planProblems';
 import { askedWhen } from '../quantity/fields';
 import { type Problem, problemOf, problemsOf } from '../quantity/problems';
 import { call } from './call';

@@ -1,12 +1,17 @@
-/**
- * Any function of the library from any language: `node examples/call.mjs NAME < input.json` prints its answer as JSON.
- * An error is printed as JSON too, and the exit code is 1. With `--lines` in place of a name, each line of the input is a
- * call, `{ "call": NAME, "input": ... }`, and is answered by one line. Without a name it lists the functions.
- */
+/** Any function of the library from any language that reads JSON; `--help` says how. */
 import { readFileSync } from 'node:fs';
 import { createInterface } from 'node:readline';
 import { call, catalogue } from 'stillroom/catalogue';
 import { StillroomError } from 'stillroom/errors';
+
+const HELP = `Calls any function of the library, for programs in any language that reads JSON.
+
+  node examples/call.mjs                        lists the functions
+  node examples/call.mjs NAME < input.json      prints the answer of one as JSON
+  node examples/call.mjs --lines                answers line by line: { "call": NAME, "input": ... }
+
+The input is the one argument, or a list of the arguments. What is wrong is printed as JSON too: { "error": ... }, and the
+exit code is then 1. The schemas of each function are in stillroom/schemas/.`;
 
 const print = (value) => console.log(JSON.stringify(value));
 /** An argument as JSON; nothing for a function that needs none. */
@@ -34,6 +39,8 @@ function asData(error) {
 const [name] = process.argv.slice(2);
 if (name === undefined) {
   for (const entry of catalogue()) console.log(`${entry.name}: ${entry.says}`);
+} else if (name === '--help') {
+  console.log(HELP);
 } else if (name === '--lines') {
   for await (const line of createInterface({ input: process.stdin })) {
     answered(() => {

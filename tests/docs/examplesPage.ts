@@ -40,6 +40,7 @@ export const COMMANDS: readonly Command[] = [
   { name: 'print-labels', question: 'What goes on the label?' },
   { name: 'learn-from-records', question: 'What do my own weighings teach?' },
   { name: 'plan-record-learn', question: 'How does one day help to plan the next?' },
+  { name: 'call', question: 'How does a program in another language ask?', options: ['--help'] },
 ];
 
 /** Every program with its options. */

@@ -51,6 +51,10 @@ describe('call.mjs', () => {
     ]);
   });
 
+  test('--help says how it is called', () => {
+    expect(node(['--help']).stdout).toContain('--lines');
+  });
+
   test('without a name lists the functions', () => {
     expect(node([]).stdout.trim().split('\n')).toHaveLength(catalogue().length);
   });

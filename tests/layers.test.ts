@@ -97,6 +97,13 @@ test('every room of plan has its place, and uses only those before it', () => {
   expect(upward).toEqual([]);
 });
 
+test('nothing imports the catalogue: a page that needs one function pays for one', () => {
+  const users = [...imports].filter(([file, targets]) => {
+    return moduleOf(file) !== 'catalogue' && targets.some((target) => moduleOf(target) === 'catalogue');
+  });
+  expect(users.map(([file]) => file)).toEqual([]);
+});
+
 test('every import names a file that is there', () => {
   const known = new Set(files);
   const lost = [...imports].flatMap(([file, targets]) =>

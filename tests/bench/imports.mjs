@@ -8,7 +8,7 @@ import { functionSize, moduleSize } from './sizes.mjs';
 const root = new URL('../..', import.meta.url).pathname;
 const { exports } = JSON.parse(readFileSync(`${root}package.json`, 'utf8'));
 const modules = Object.keys(exports)
-  .filter((path) => path !== './package.json')
+  .filter((path) => exports[path].import !== undefined)
   .map((path) => `stillroom${path.slice(1)}`);
 const written = JSON.parse(readFileSync(new URL('../build/sizes.json', import.meta.url), 'utf8'));
 

@@ -1,19 +1,22 @@
 import type { Scale } from './doubles';
 
+/** An exact figure: a decimal text, or a fraction of two. */
+export type ExactText = string | readonly [numerator: string, denominator: string];
+
 /**
  * Every unit of the library: its dimension, the system it belongs to, its exact size in the anchor unit of
- * its dimension, and the spellings people use. Factors are texts or fractions, so that Decimal keeps them exact.
+ * its dimension, and the spellings people use. Factors are texts or fractions, so that they are kept exactly.
  *
  * Sources: exact definitions of NIST Special Publication 811 appendix B and NIST Handbook 44 appendix C
  * (231 in3, 2150.42 in3, 0.45359237 kg, 25.4 mm), checked row by row in tests against the reference table.
  * A US unit carries the plain name, as in the US publications the tables come from; an imperial unit always
  * says so, and no spelling means both.
  */
-interface UnitDefinition {
-  /** Size in the anchor unit: a decimal text, or a fraction of two. */
-  readonly size: string | readonly [numerator: string, denominator: string];
+export interface UnitDefinition {
+  /** Size in the anchor unit. */
+  readonly size: ExactText;
   /** What is subtracted after scaling to reach the anchor's zero (temperatures only). */
-  readonly shift?: string;
+  readonly shift?: ExactText;
   readonly plural?: string;
   /** Of the countries that write a decimal point: `3,400 ft` has one reading. Metric units are written in both ways. */
   readonly pointOnly?: true;
@@ -157,7 +160,7 @@ export const UNITS = {
       pointOnly: true,
       size: ['5', '9'],
       // (F + 459.67) 5/9 = K, so the shift in kelvin is 459.67 x 5/9
-      shift: '-255.372222222222222222222222222222222222222222222222222222222222',
+      shift: ['-2298.35', '9'],
       spellings: ['°F', 'ºF', 'deg F', 'fahrenheit', 'degrees F', 'degrees fahrenheit', 'F'],
     },
   },

@@ -1,6 +1,9 @@
 /** Which way a figure is rounded: to the nearest step, or always up or down where one side is the safe one. */
 export type Rounding = 'nearest' | 'up' | 'down';
 
+/** An exact figure as a table writes it: a decimal text, or a fraction of two. */
+export type ExactText = string | readonly [numerator: string, denominator: string];
+
 /** What stands for an exact number: itself, a number as it is written, or a decimal text. */
 export type Value = Exact | number | string;
 
@@ -26,24 +29,22 @@ function wholeOf(above: bigint, below: bigint, rounding: Rounding): bigint {
 
 /** The smallest power of two that a double holds. */
 const SMALLEST_POWER = -1074;
-const LARGEST_WHOLE = 0x20000000000000n; // 2 to the 53rd: a double has so many bits
+/** How many digits of its own a double has, in twos. */
+const BITS = 53;
 
-/** The double nearest to a quotient above zero; of two as near, the one whose last bit is zero. */
+/** The double nearest to a quotient above zero; of two as near, the one whose last digit in twos is zero. */
 function nearestDouble(above: bigint, below: bigint): number {
-  const quotient = (power: number): readonly [whole: bigint, rest: bigint, unit: bigint] => {
+  let power = Math.max(bitsOf(above) - bitsOf(below) - BITS, SMALLEST_POWER);
+  for (; ; power++) {
     const [top, unit] = power < 0 ? [above << BigInt(-power), below] : [above, below << BigInt(power)];
-    return [top / unit, top % unit, unit];
-  };
-  let power = Math.max(bitsOf(above) - bitsOf(below) - 53, SMALLEST_POWER);
-  let [whole, rest, unit] = quotient(power);
-  if (whole >= LARGEST_WHOLE) {
-    power += 1;
-    [whole, rest, unit] = quotient(power);
+    const whole = top / unit;
+    if (bitsOf(whole) > BITS) continue;
+    const over = 2n * (top % unit) - unit;
+    const nearest = over > 0n || (over === 0n && whole % 2n === 1n) ? whole + 1n : whole;
+    // in two steps, since 2 to the power may be more or less than a double holds
+    const half = Math.trunc(power / 2);
+    return Number(nearest) * 2 ** half * 2 ** (power - half);
   }
-  if (2n * rest > unit || (2n * rest === unit && whole % 2n === 1n)) whole += 1n;
-  // in two steps, since 2 to the power may be more or less than a double holds
-  const half = Math.trunc(power / 2);
-  return Number(whole) * 2 ** half * 2 ** (power - half);
 }
 
 /** How many digits are written of a number whose digits never end. */
@@ -54,7 +55,7 @@ export class Exact {
   readonly above: bigint;
   readonly below: bigint;
   constructor(above: bigint, below: bigint) {
-    if (below === 0n) throw new RangeError('an exact number is never divided by zero');
+    if (below === 0n) throw new RangeError('divided by zero');
     const common = (below < 0n ? -1n : 1n) * commonOf(above, sizeOf(below));
     this.above = above / common;
     this.below = below / common;
@@ -73,7 +74,7 @@ export class Exact {
   }
   div(value: Value): Exact {
     const { above, below } = exact(value);
-    return new Exact(this.above * below, this.below * above);
+    return this.times(new Exact(below, above));
   }
   abs(): Exact {
     return new Exact(sizeOf(this.above), this.below);
@@ -110,15 +111,14 @@ export class Exact {
   toDigits(digits: number): Exact {
     const size = this.abs();
     const least = String(size.above).length - String(size.below).length;
-    const isLarger = size.gte(least < 0 ? new Exact(1n, tenTo(-least)) : new Exact(tenTo(least), 1n));
-    return this.toPlaces(digits - least - (isLarger ? 1 : 0));
+    return this.toPlaces(digits - least - (size.lt(`1e${least}`) ? 0 : 1));
   }
 
   /** The nearest double. */
   toNumber(): number {
     if (this.above === 0n) return 0;
     const size = nearestDouble(sizeOf(this.above), this.below);
-    return this.above < 0n ? -size : size;
+    return this.above < 0n ? 0 - size : size;
   }
   /** All its digits; of a number whose digits never end, the first 40. */
   toString(): string {

@@ -2,18 +2,10 @@
  * One number in two units. `exactIn` is the definition: fractions of whole numbers, with the exact sizes of the units.
  * `inUnit` gives the double nearest to it, without them wherever it can prove that it is the same.
  */
-import { type Exact, exact } from '../common/exact';
+import { type Exact, type ExactText, exact } from '../common/exact';
 import { productRest, type Scale, writtenRest } from './doubles';
 import type { Quantity } from './types';
-import {
-  type Dimension,
-  type ExactText,
-  type FoundUnit,
-  findUnit,
-  type Unit,
-  type UnitDefinition,
-  unitDefinitions,
-} from './units';
+import { type Dimension, type FoundUnit, findUnit, type Unit, type UnitDefinition, unitDefinitions } from './units';
 
 const figure = (text: ExactText): Exact => (typeof text === 'string' ? exact(text) : exact(text[0]).div(text[1]));
 const definitionOf = (unit: string) => {

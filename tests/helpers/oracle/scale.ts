@@ -1,6 +1,7 @@
 /** What conversions are checked against: the definition of the units, by convert-units on 40-digit decimals. */
 import configureMeasurements, { type Measure } from 'convert-units';
-import { type ExactText, unitDefinitions } from '../../../src/quantity/units';
+import type { ExactText } from '../../../src/common/exact';
+import { unitDefinitions } from '../../../src/quantity/units';
 import { Decimal } from './decimal';
 
 type Value = Decimal | number | string;

@@ -89,7 +89,7 @@ function linear(key, what, work, small, large, rounds) {
 }
 
 export function scale({ quick }) {
-  const rounds = quick ? 1 : 3;
+  const rounds = 3;
   section(
     'Large arguments',
     'The time of the larger by that of the smaller, for the same amount of work: 1 is in proportion.',

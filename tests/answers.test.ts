@@ -28,7 +28,7 @@ describe('an answer shares no memory with the next', () => {
   test.each(names)('%s', (name) => {
     for (const args of inputs.get(name) ?? []) {
       const first = call(name, args);
-      // a Decimal or a Map is no plain answer; text has no memory to share
+      // an Exact or a Map is no plain answer; text has no memory to share
       if (typeof first !== 'object' || first === null || Object.getPrototypeOf(first) !== Object.prototype) continue;
       const kept = structuredClone(first);
       scribble(first);

@@ -4,7 +4,7 @@ import { fail } from '../errors/StillroomError';
 import { type TestedProcess, type TestedProcessInput, testedProcess } from '../process/index';
 import { elevation, fields, optional, readInput } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
-import { toDecimalIn, valueIn } from '../quantity/scale';
+import { exactIn, valueIn } from '../quantity/scale';
 import type { LengthInput, Quantity } from '../quantity/types';
 import type { Unit } from '../quantity/units';
 import type { NotTested } from '../sources/no';
@@ -141,7 +141,7 @@ export function processTimeChart(input: ProcessTimeChartInput): ChartSpec<Proces
   const { method: _, fromElevation: __, toElevation: ___, elevation: ____, ...asked } = input;
   const to = given.toElevation ?? DEFAULT_TO;
   const from = given.fromElevation ?? SEA_LEVEL;
-  const feet = (place: Quantity<'length'>): number => toDecimalIn(place, 'ft').toNumber();
+  const feet = (place: Quantity<'length'>): number => exactIn(place, 'ft').toNumber();
   if (feet(to) <= feet(from))
     fail('CONTRADICTION', 'toElevation', input.toElevation, 'an elevation above `fromElevation`');
   const at = (value: number, method: CanningMethod): Answer =>
@@ -151,7 +151,7 @@ export function processTimeChart(input: ProcessTimeChartInput): ChartSpec<Proces
   const tested = bands.map(({ answer }) => answer).filter((answer): answer is TestedProcess => answer.tested);
   const [first] = tested;
   if (first === undefined) return answer((bands[0] as Band).answer as NotTested);
-  const inUnit = (value: number): number => toDecimalIn({ value, unit: 'ft' }, to.unit).toNumber();
+  const inUnit = (value: number): number => exactIn({ value, unit: 'ft' }, to.unit).toNumber();
   const values = bands.map(({ from: foot, to: top, answer }) => rowOf(inUnit(foot), inUnit(top), answer));
   const byPressure = first.pressure !== undefined;
   const kitchen =

@@ -6,7 +6,7 @@ import foodTable from '../../data/foods/foods.json';
 import formTable from '../../data/foods/forms.json';
 import knownTable from '../../data/foods/known.json';
 import sharedTable from '../../data/foods/shared-names.json';
-import { id, type RowOf, text } from '../sources/columns';
+import { forReaders, id, type RowOf, text } from '../sources/columns';
 
 /** The kinds of food. */
 export const KINDS = [
@@ -32,7 +32,8 @@ export const KINDS = [
 /** A kind of food: `prepared` is a dish or a preserve with a trade name, such as sauerkraut or ketchup. */
 export type FoodKind = (typeof KINDS)[number];
 
-const names = () => ({ id: id(), name: text() });
+/** The id is the name in kebab case: code makes it of the name, and the table writes it out for its readers. */
+const names = () => ({ id: forReaders(id()), name: text() });
 const some = <T extends z.core.SomeType>(item: T) => z.array(item).check(z.minLength(1));
 export const foodRow = () =>
   z.strictObject({
@@ -46,7 +47,7 @@ export const foodRow = () =>
     not: z.exactOptional(some(z.strictObject({ name: text(), food: id() }))),
     /** The food that is meant where `fresh` stands before a name of this one: fresh prunes are plums. */
     whenFresh: z.exactOptional(id()),
-    reason: z.exactOptional(text()),
+    reason: forReaders(z.exactOptional(text())),
   });
 /** Words with a gap for the food's name. */
 const phrase = () => z.string().check(z.regex(/\{foods?\}/));
@@ -66,7 +67,8 @@ export const formRow = () =>
     either: z.exactOptional(z.array(id()).check(z.minLength(2))),
     within: z.exactOptional(some(id())),
   });
-export const craftRow = () => z.strictObject({ id: id(), what: text(), lends: z.boolean(), tables: some(text()) });
+export const craftRow = () =>
+  z.strictObject({ id: id(), what: text(), lends: z.boolean(), tables: forReaders(some(text())) });
 /** Crafts that are lent together, under one id. */
 export const craftGroupRow = () =>
   z.strictObject({ id: id(), what: text(), crafts: z.array(id()).check(z.minLength(2)) });
@@ -74,23 +76,30 @@ export const craftGroupRow = () =>
 export const knownRow = () =>
   z.strictObject({ food: id(), crafts: some(z.strictObject({ craft: id(), forms: z.array(id()) })) });
 export const sharedNameRow = () =>
-  z.strictObject({ ...names(), foods: z.array(id()).check(z.minLength(2)), reason: text() });
+  z.strictObject({ ...names(), foods: z.array(id()).check(z.minLength(2)), reason: forReaders(text()) });
 
-export type FoodRow = RowOf<typeof foodRow>;
-export type FormRow = RowOf<typeof formRow>;
+interface WithId {
+  /** The name in kebab case. */
+  readonly id: string;
+}
+export type FoodRow = RowOf<typeof foodRow> & WithId;
+export type FormRow = RowOf<typeof formRow> & WithId;
 export type CraftRow = RowOf<typeof craftRow>;
 export type CraftGroupRow = RowOf<typeof craftGroupRow>;
 export type KnownRow = RowOf<typeof knownRow>;
-export type SharedName = RowOf<typeof sharedNameRow>;
+export type SharedName = RowOf<typeof sharedNameRow> & WithId;
 
 // the tests prove each table against its schema
 const rowsOf = <Row>(json: unknown): readonly Row[] => (json as { readonly rows: readonly Row[] }).rows;
-export const foodRows = rowsOf<FoodRow>(foodTable);
-export const formRows = rowsOf<FormRow>(formTable);
+const kebab = (name: string): string => name.toLowerCase().replace(/[^a-z0-9]+/g, '-');
+const withIds = <Row extends { readonly name: string }>(json: unknown): readonly (Row & WithId)[] =>
+  rowsOf<Row>(json).map((row) => ({ id: kebab(row.name), ...row }));
+export const foodRows = withIds<RowOf<typeof foodRow>>(foodTable);
+export const formRows = withIds<RowOf<typeof formRow>>(formTable);
 export const craftRows = rowsOf<CraftRow>(craftTable);
 export const craftGroupRows = rowsOf<CraftGroupRow>(groupTable);
 export const knownRows = rowsOf<KnownRow>(knownTable);
-export const sharedNames = rowsOf<SharedName>(sharedTable);
+export const sharedNames = withIds<RowOf<typeof sharedNameRow>>(sharedTable);
 
 const lazy = <Value>(make: () => Value): (() => Value) => {
   let made: Value | undefined;

@@ -2,7 +2,7 @@ import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, money, rangeOf, readInput } from '../quantity/fields';
 import { toCents, withoutNoise } from '../quantity/money';
-import { toDecimalIn } from '../quantity/scale';
+import { exactIn } from '../quantity/scale';
 import type { EnergyInput, Money, MoneyInput, Quantity, Range } from '../quantity/types';
 import { type Basis, type Caution, measured } from '../sources/basis';
 import { energy as energyField } from '../words/energy';
@@ -43,7 +43,7 @@ export interface EnergyCost {
 /**
  * What energy costs, at a price per kilowatt-hour or per therm of gas.
  *
- * cost = energy x price, in decimals, in whole cents. A therm is 100,000 Btu (IT), 105.505585262 MJ or 29.3071 kWh: the
+ * cost = energy x price, in exact numbers, in whole cents. A therm is 100,000 Btu (IT), 105.505585262 MJ or 29.3071 kWh: the
  * therm (EC). The therm (U.S.) of US gas bills, 105.4804 MJ by law, is 0.024 % smaller, which is less than a cent in
  * $40. A gas burner's energy is the heat of the fuel it burns, so its efficiency is in the energy already.
  *
@@ -64,7 +64,7 @@ export interface EnergyCost {
 export function energyCost(input: EnergyCostInput): EnergyCost {
   const { energy, energyPrice: tariff } = readCost(input);
   const { unit } = tariff.price;
-  const cost = (each: Quantity<'energy'>) => withoutNoise(toDecimalIn(each, tariff.soldBy).times(tariff.price.value));
+  const cost = (each: Quantity<'energy'>) => withoutNoise(exactIn(each, tariff.soldBy).times(tariff.price.value));
   const money = (value: number): Money => ({ value, unit });
   return answer({
     cost: {
@@ -85,7 +85,7 @@ function readCost(input: EnergyCostInput) {
   }
   const given = readInput(rangeSchema, input);
   const { low, likely, high } = given.energy;
-  const joules = (each: Quantity<'energy'>) => toDecimalIn(each, 'J');
+  const joules = (each: Quantity<'energy'>) => exactIn(each, 'J');
   if (joules(low).gt(joules(likely)) || joules(likely).gt(joules(high))) {
     fail('CONTRADICTION', 'energy', input.energy, 'low, likely and high in rising order');
   }

@@ -1,8 +1,8 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import { fail } from '../errors/StillroomError';
-import { parseAmount } from '../quantity/amount';
 import { fields, optional, readInput } from '../quantity/fields';
+import { parseQuantity } from '../quantity/parseQuantity';
 import { quantityIn, valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { type Basis, behind, type Caution, measured } from '../sources/basis';
@@ -38,7 +38,7 @@ export interface Jar {
 const openingOf = (row: MouthRow) => ({
   /** `regular` or `wide`, where the jar does not say. */
   mouth: row.name,
-  opening: { value: Number(parseAmount(row.opening_in)), unit: 'in' } satisfies Quantity<'length'>,
+  opening: parseQuantity(`${row.opening_in} in`, 'length'),
 });
 const openingBasis = (row: MouthRow): Basis => basisOf(row, 'opening', `diameter of a ${row.name} mouth, about`);
 const measuredCapacity = (capacityIs: Jar['capacityIs']): Basis =>

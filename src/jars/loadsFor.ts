@@ -1,10 +1,10 @@
 import * as z from 'zod/mini';
 import { answer } from '../common/answer';
-import type { Decimal } from '../common/decimal';
+import type { Exact } from '../common/exact';
 import { findNamed, lookUp } from '../common/names';
 import { fail, within } from '../errors/StillroomError';
 import { count, fields, optional, readInput, reading } from '../quantity/fields';
-import { toDecimalIn } from '../quantity/scale';
+import { exactIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { type Basis, type Caution, measured } from '../sources/basis';
 import { basisOf, practiceBasis } from '../sources/table';
@@ -93,7 +93,7 @@ function printedLoads(kind: CannerRow): Load[] {
 }
 
 const figureFor = ({ name, volume }: ReadJar) => ({ size: name, held: volume });
-const litres = (held: Quantity<'volume'>): Decimal => toDecimalIn(held, 'L');
+const litres = (held: Quantity<'volume'>): Exact => exactIn(held, 'L');
 
 /** The figure for this jar, or else for the next larger one that has one. */
 function nextLarger<T extends { readonly held: Quantity<'volume'> }>(

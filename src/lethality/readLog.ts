@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import { fail, within } from '../errors/StillroomError';
 import { fields, readInput } from '../quantity/fields';
-import { toDecimalIn, valueIn } from '../quantity/scale';
+import { exactIn, valueIn } from '../quantity/scale';
 import { type Dimension, findUnit } from '../quantity/units';
 import { time } from '../words/time';
 import { foodTemperature } from './terms';
@@ -44,8 +44,8 @@ function plainReader(dimension: Dimension, unit: string, low: number, high: numb
   const lineOf = (name: string) => {
     const found = findUnit(name, dimension);
     if (found?.dimension !== dimension) return undefined;
-    const shift = toDecimalIn({ value: 0, unit: found.unit }, unit);
-    const scale = toDecimalIn({ value: 1, unit: found.unit }, unit).minus(shift);
+    const shift = exactIn({ value: 0, unit: found.unit }, unit);
+    const scale = exactIn({ value: 1, unit: found.unit }, unit).minus(shift);
     return { scale: scale.toNumber(), shift: shift.toNumber() };
   };
   return (given: unknown): number | undefined => {

@@ -1,6 +1,6 @@
 /** The printed lines of a process at one place: their figures, and which of them are not served. */
 import { formatQuantity } from '../quantity/formatQuantity';
-import { toDecimalIn } from '../quantity/scale';
+import { exactIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { basisOf } from '../sources/table';
 import { ruleFigures } from './canningRules';
@@ -90,7 +90,7 @@ export function chooseCell(cells: readonly Cell[], asked: WantedLine): Cell | Re
     (cell) =>
       (asked.alternative === undefined || (cell.row.alternative ?? 'a') === asked.alternative) &&
       (asked.pressure === undefined ||
-        (cell.psi !== undefined && toDecimalIn(asked.pressure, 'psi').minus(cell.psi).abs().lte(SAME_PRESSURE))),
+        (cell.psi !== undefined && exactIn(asked.pressure, 'psi').minus(cell.psi).abs().lte(SAME_PRESSURE))),
   );
   const served = wanted.find((cell) => cell.refused === undefined);
   if (served !== undefined) return served;

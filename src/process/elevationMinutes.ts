@@ -1,11 +1,11 @@
 import * as z from 'zod/mini';
 import table from '../../data/process/elevation-minutes.json';
 import { answer } from '../common/answer';
-import { Decimal } from '../common/decimal';
+import { exact } from '../common/exact';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, kitchenElevation, number, readInput, reading } from '../quantity/fields';
 import { formatQuantity } from '../quantity/formatQuantity';
-import { toDecimalIn } from '../quantity/scale';
+import { exactIn } from '../quantity/scale';
 import type { LengthInput, Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
@@ -99,8 +99,8 @@ export interface ElevationMinutes {
 /** One minute for each 1,000 ft from 1,000 ft on, any part of a thousand counted whole; none below. */
 export function perThousandFeet(elevation: Quantity<'length'>, row: { add?: number; stepFt?: number }): number {
   const { add = 1, stepFt = 1000 } = row;
-  const feet = toDecimalIn(elevation, 'ft');
-  return feet.lt(stepFt) ? 0 : feet.div(stepFt).ceil().times(add).toNumber();
+  const feet = exactIn(elevation, 'ft');
+  return feet.lt(stepFt) ? 0 : feet.div(stepFt).toPlaces(0, 'up').times(add).toNumber();
 }
 
 /**
@@ -169,7 +169,7 @@ export function elevationMinutes(input: ElevationMinutesInput): ElevationMinutes
       ),
     );
   }
-  const minutes = (more: number) => new Decimal(baseMinutes).plus(more).ceil().toNumber();
+  const minutes = (more: number) => exact(baseMinutes).plus(more).toPlaces(0, 'up').toNumber();
   const short = found.minutes < bands.minutes;
   const cautions = ['user-time', RULE_CAUTIONS[rule], ...(short ? ['fewer-than-bands'] : [])];
   return answer({
@@ -207,7 +207,7 @@ function added(
   const row = index === undefined ? undefined : chosen[index];
   if (row === undefined || index === undefined) return undefined;
   // the per-1000-ft steps begin at 1,000 ft itself; up to there nothing is added
-  const below = rule === 'per-1000-ft' && toDecimalIn(elevation, 'ft').lt(first.upToFt as number);
+  const below = rule === 'per-1000-ft' && exactIn(elevation, 'ft').lt(first.upToFt as number);
   const adds = rule === 'per-1000-ft' && baseMinutes > LONGER ? row.addOver20 : row.add;
   return { minutes: below ? 0 : (adds as number), basis: basisOf(row, 'added', bandText(ends, index)) };
 }

@@ -1,6 +1,6 @@
 /** The answer that a printed line gives: its figures with their basis, acid and cautions. */
 import { formName, nameOf } from '../foods/tables';
-import { compareIn, toDecimalIn } from '../quantity/scale';
+import { compareIn, exactIn } from '../quantity/scale';
 import type { Quantity, Range } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
@@ -91,7 +91,7 @@ const HIGHEST_CHARTED = 10_000;
 /** The steam of a steam canner at a place, rounded up to a tenth of a degree. */
 function steamTemperatureFor(elevation: Quantity<'length'>): Quantity<'temperature'> {
   const { temperature } = boilingTemperature({ elevation });
-  const degrees = toDecimalIn(temperature, 'degF').times(10).ceil().div(10).toNumber();
+  const degrees = exactIn(temperature, 'degF').times(10).toPlaces(0, 'up').div(10).toNumber();
   return { value: degrees, unit: 'degF' };
 }
 

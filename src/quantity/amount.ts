@@ -1,19 +1,19 @@
-import { Decimal } from '../common/decimal';
+import { Exact, exact } from '../common/exact';
 import { fail } from '../errors/StillroomError';
 import { POWERS } from './doubles';
 
 /**
  * A number as it was written: a fraction of two whole numbers that doubles hold exactly, which one division rounds to
- * the nearest double; a decimal where it has too many digits for that.
+ * the nearest double; of two large ones where it has too many digits for that.
  */
-export type Figure = { readonly above: number; readonly below: number } | Decimal;
+export type Figure = { readonly above: number; readonly below: number } | Exact;
 
 /** The nearest double. */
 export const numberOf = (figure: Figure): number =>
-  'above' in figure ? figure.above / figure.below : figure.toNumber();
-/** The number itself, to 40 digits. */
-export const decimalOf = (figure: Figure): Decimal =>
-  'above' in figure ? new Decimal(figure.above).div(figure.below) : figure;
+  figure instanceof Exact ? figure.toNumber() : figure.above / figure.below;
+/** The number itself. */
+export const exactOf = (figure: Figure): Exact =>
+  figure instanceof Exact ? figure : exact(figure.above).div(figure.below);
 
 /** No kitchen number is longer; a longer text is not read at all. */
 export const LONGEST_TEXT = 100;
@@ -90,7 +90,7 @@ function readMarked(text: string, from: number, to: number, mark: number, betwee
   const below = POWERS[marked ? digits : 0];
   if (value <= Number.MAX_SAFE_INTEGER && below !== undefined) return { above: value, below };
   const plain = text.slice(from, to).replaceAll(String.fromCharCode(between), '');
-  return new Decimal(plain.replace(String.fromCharCode(mark), '.'));
+  return exact(plain.replace(String.fromCharCode(mark), '.'));
 }
 
 interface Piece {
@@ -111,7 +111,7 @@ function scanFraction(text: string, at: number): Piece | undefined {
   const under = Number(text.slice(start, end));
   if (under === 0) return { value: undefined, end };
   if (Math.max(over, under) <= Number.MAX_SAFE_INTEGER) return { value: { above: over, below: under }, end };
-  return { value: new Decimal(text.slice(at, above)).div(text.slice(start, end)), end };
+  return { value: exact(text.slice(at, above)).div(text.slice(start, end)), end };
 }
 
 function scanVulgar(text: string, at: number): Piece | undefined {
@@ -130,15 +130,15 @@ function scanAfterWhole(text: string, end: number, next: number): Piece | undefi
 /** A whole number and its fraction. */
 function plus(one: Figure | undefined, other: Figure | undefined): Figure | undefined {
   if (one === undefined || other === undefined) return undefined;
-  if ('above' in one && 'above' in other && one.below === 1) {
+  if (!(one instanceof Exact || other instanceof Exact) && one.below === 1) {
     const above = one.above * other.below + other.above;
     if (above <= Number.MAX_SAFE_INTEGER) return { above, below: other.below };
   }
-  return decimalOf(one).plus(decimalOf(other));
+  return exactOf(one).plus(exactOf(other));
 }
 
 const negated = (value: Figure | undefined): Figure | undefined =>
-  value && ('above' in value ? { above: -value.above, below: value.below } : value.neg());
+  value && (value instanceof Exact ? value.times(-1) : { above: -value.above, below: value.below });
 
 /**
  * Reads one amount from a place of a text: `1 1/2`, `1-1/2`, `1½`, `3/8`, `2.5`, `1,000`, with or without a minus.
@@ -193,7 +193,7 @@ export const isTwofold = ({ point, comma }: Amount): boolean =>
 
 /** A number as nobody misreads it: 1250, and 1.0360 with a fourth place, since 1.036 could be a thousand and some. */
 const unmistakable = (value: Figure): string => {
-  const digits = decimalOf(value).toFixed();
+  const digits = exactOf(value).toString();
   return /^-?[1-9]\d{0,2}\.\d{3}$/.test(digits) ? `${digits}0` : digits;
 };
 
@@ -213,13 +213,13 @@ export function oneReadingOf({ point, comma }: Amount, unit = ''): string {
  * @throws StillroomError WRONG_TYPE for anything but a string; NOT_A_QUANTITY for a number that people of two
  * countries would read differently (`1,250`, `1.250`) or that has a decimal comma (`0,5`), showing what to write
  */
-export function parseAmount(text: string): Decimal | undefined {
+export function parseAmount(text: string): Exact | undefined {
   if (typeof text !== 'string') fail('WRONG_TYPE', 'text', text, 'a string such as "1 1/2"');
   const amount = amountOf(text);
   if (amount === undefined) return undefined;
   if (amount.point === undefined && amount.comma === undefined) return undefined;
   if (isTwofold(amount)) fail('NOT_A_QUANTITY', 'text', text, oneReadingOf(amount));
-  return amount.point && decimalOf(amount.point);
+  return amount.point && exactOf(amount.point);
 }
 
 /** The amount that a whole text is, read in both ways; nothing when it is no amount. */

@@ -8,7 +8,7 @@ import { type Dimension, type FoundUnit, findUnit, type Unit, type UnitSpelling,
 type Target<Q> = { [D in Dimension]: Q extends QuantityInput<D> ? UnitSpelling<D> : never }[Dimension];
 
 /**
- * Converts a quantity to another unit of its dimension, with exact definitions and 40-digit decimals; only the
+ * Converts a quantity to another unit of its dimension, with exact definitions, by exact fractions; only the
  * result is rounded, once, to a double.
  *
  * A plain `pint`, `quart`, `gallon`, `cup` or `fl oz` is the US one; an imperial one says so. A volume is never

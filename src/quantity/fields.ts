@@ -10,7 +10,7 @@ import { LONGEST_NAME, refusePrototypeKeys, toErrors } from './inputErrors';
 import { parseMoney } from './money';
 import { parseQuantity, readQuantity } from './parseQuantity';
 import { readerOf, reading } from './reader';
-import { inUnit, toDecimalIn } from './scale';
+import { exactIn, inUnit } from './scale';
 import { parseShare } from './share';
 import type { Money, MoneyInput, Quantity, QuantityInput, ShareInput } from './types';
 import { type Dimension, findUnit, type Unit } from './units';
@@ -36,7 +36,7 @@ function endIn(
 ) {
   if (bound === undefined) return { at: open, holds: true };
   const at = inUnit(bound.value, bound.unit, unit);
-  return { at, holds: holds(toDecimalIn({ value: at, unit }, bound.unit).cmp(bound.value)) };
+  return { at, holds: holds(exactIn({ value: at, unit }, bound.unit).cmp(bound.value)) };
 }
 
 /** The test of bounds; its ends are made once for each unit that a caller writes. */

@@ -1,8 +1,8 @@
-import { Decimal } from '../common/decimal';
+import { type Exact, exact } from '../common/exact';
 import { fail } from '../errors/StillroomError';
 import { fractionText, type Rounding, roundToStep } from './fractions';
 import { parseQuantity } from './parseQuantity';
-import { toDecimalIn } from './scale';
+import { exactIn } from './scale';
 import { findUnit, isPointOnly, pluralOf, type Unit, unitsOf } from './units';
 
 /** A quantity of any kind, so that one of a known kind is one of these too. */
@@ -95,14 +95,14 @@ export function formatQuantity(quantity: AnyQuantity | string, options: FormatOp
       `a unit of ${dimension} (${unitsOf(dimension).slice(0, 8).join(', ')})`,
     );
   }
-  const value = toDecimalIn(given, target.unit);
+  const value = exactIn(given, target.unit);
   const parts = fraction ?? (step === undefined ? FRACTIONS.get(target.unit) : undefined);
   if (parts !== undefined) {
-    const rounded = roundToStep(value, new Decimal(1).div(parts), rounding);
+    const rounded = roundToStep(value, exact(1).div(parts), rounding);
     return withUnit(fractionText(rounded, parts), rounded, target.unit);
   }
   const rounded = roundToStep(value, step ?? STEPS.get(target.unit) ?? 0.01, rounding);
-  const digits = rounded.toFixed();
+  const digits = rounded.toString();
   // a comma in a metric figure would be read as a decimal one by half of its readers
   return withUnit(isPointOnly(target) ? groupThousands(digits) : digits, rounded, target.unit);
 }
@@ -134,7 +134,7 @@ function readOptions(options: unknown): FormatOptions {
 const SMALLEST_STEP = 1e-9;
 const LARGEST_STEP = 1e9;
 
-function withUnit(text: string, value: Decimal, unit: string): string {
+function withUnit(text: string, value: Exact, unit: string): string {
   const name = value.abs().lte(1) && !value.isZero() ? unit : pluralOf(unit);
   return `${text} ${name.replace('delta deg', 'deg').replace('deg', '°')}`;
 }

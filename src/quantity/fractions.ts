@@ -1,30 +1,23 @@
-import { Decimal } from '../common/decimal';
+import { type Exact, exact, type Rounding } from '../common/exact';
 
-/** Which way a figure is rounded: to the nearest step, or always up or down where one side is the safe one. */
-export type Rounding = 'nearest' | 'up' | 'down';
-
-const MODES: Readonly<Record<Rounding, 2 | 3 | 4>> = {
-  nearest: Decimal.ROUND_HALF_UP,
-  up: Decimal.ROUND_CEIL,
-  down: Decimal.ROUND_FLOOR,
-};
+export type { Rounding };
 
 /**
  * Rounds to a multiple of `step`. Noise below 1 part in 10^12 is taken off first, so that a figure that is
  * whole but for the arithmetic of doubles (2.0000000000000004) does not go up a whole step.
  */
-export function roundToStep(value: Decimal | number, step: Decimal | number | string, rounding: Rounding): Decimal {
-  const steps = new Decimal(value).div(step).toSignificantDigits(12);
-  return steps.toDecimalPlaces(0, MODES[rounding]).times(step);
+export function roundToStep(value: Exact | number, step: Exact | number | string, rounding: Rounding): Exact {
+  const steps = exact(value).div(step).toDigits(12);
+  return steps.toPlaces(0, rounding).times(step);
 }
 
 /**
  * Writes a number as kitchen people do: `1 1/2`, `3/8`, `2`. The value must already be a multiple of
  * 1/`denominator`; the fraction is reduced.
  */
-export function fractionText(value: Decimal, denominator: number): string {
-  const sign = value.isNegative() && !value.isZero() ? '-' : '';
-  const parts = value.abs().times(denominator).toDecimalPlaces(0).toNumber();
+export function fractionText(value: Exact, denominator: number): string {
+  const sign = value.lt(0) ? '-' : '';
+  const parts = value.abs().times(denominator).toPlaces(0).toNumber();
   const whole = Math.floor(parts / denominator);
   let above = parts % denominator;
   let below = denominator;

@@ -1,7 +1,6 @@
-import { Decimal } from '../common/decimal';
+import { type Exact, exact, type Rounding } from '../common/exact';
 import { fail } from '../errors/StillroomError';
 import { amountOf, isTwofold, numberOf, oneReadingOf } from './amount';
-import type { Rounding } from './fractions';
 import type { Money } from './types';
 
 const EXPECTED = 'an amount with its three-letter currency code, such as "24.50 USD"';
@@ -50,13 +49,12 @@ export function parseMoney(given: unknown, path = ''): Money {
 
 /** Anything smaller than this comes from the arithmetic, and adds no cent. */
 const DIGITS = 8;
-const WAYS = { nearest: Decimal.ROUND_HALF_UP, up: Decimal.ROUND_UP, down: Decimal.ROUND_DOWN } as const;
 
 /** An amount without the noise of its arithmetic, to be rounded or shared out. */
-export const withoutNoise = (value: Decimal | number): Decimal => new Decimal(value).toDecimalPlaces(DIGITS);
+export const withoutNoise = (value: Exact | number): Exact => exact(value).toPlaces(DIGITS);
 
 /** Rounds to the cent (two places), half up by default: the last step of every sum of money. */
-export function toCents(value: Decimal | number, rounding: Rounding = 'nearest'): number {
-  const amount = rounding === 'nearest' ? new Decimal(value) : withoutNoise(value);
-  return amount.toDecimalPlaces(2, WAYS[rounding]).toNumber();
+export function toCents(value: Exact | number, rounding: Rounding = 'nearest'): number {
+  const amount = rounding === 'nearest' ? exact(value) : withoutNoise(value);
+  return amount.toPlaces(2, rounding).toNumber();
 }

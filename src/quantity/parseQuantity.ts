@@ -1,8 +1,7 @@
-import { Decimal } from '../common/decimal';
+import { exact } from '../common/exact';
 import { fail, show } from '../errors/StillroomError';
 import {
   type Amount,
-  decimalOf,
   type Figure,
   isSpace,
   isTwofold,
@@ -13,7 +12,7 @@ import {
   skipSpaces,
   startsNumber,
 } from './amount';
-import { toDecimalIn } from './scale';
+import { exactIn } from './scale';
 import type { Quantity } from './types';
 import { DIMENSIONS, type Dimension, type FoundUnit, findUnit, isPointOnly, unitsOf } from './units';
 import { isUsualSize } from './usualSize';
@@ -152,9 +151,9 @@ function parseText<D extends Dimension>(
     }
     // "2 lb 3 oz": the parts add up in the first one's unit; a second part is never negative or of another kind
     const first = findUnit(total.unit, dimension);
-    const negative = decimalOf(value).isNegative() || total.value < 0;
+    const negative = part.value < 0 || total.value < 0;
     if (negative || first?.dimension !== found.dimension || isPoint(found.dimension)) unread(text, dimension, path);
-    const sum = new Decimal(total.value).plus(toDecimalIn(part, total.unit));
+    const sum = exact(total.value).plus(exactIn(part, total.unit));
     total = { value: sum.toNumber(), unit: total.unit };
   }
   return total as Quantity<D>;

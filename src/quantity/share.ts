@@ -1,5 +1,6 @@
+import { Exact } from '../common/exact';
 import { fail } from '../errors/StillroomError';
-import { amountOf, decimalOf, type Figure, isTwofold, oneReadingOf } from './amount';
+import { amountOf, exactOf, type Figure, isTwofold, oneReadingOf } from './amount';
 
 const LONGEST_TEXT = 40;
 
@@ -8,9 +9,9 @@ const expectedUpTo = (most: number): string =>
 
 /** A figure in percent as a share of one. */
 export const hundredthOf = (percent: Figure): number =>
-  'above' in percent && percent.below <= MOST_BELOW
-    ? percent.above / (percent.below * 100)
-    : decimalOf(percent).div(100).toNumber();
+  percent instanceof Exact || percent.below > MOST_BELOW
+    ? exactOf(percent).div(100).toNumber()
+    : percent.above / (percent.below * 100);
 /** A hundred times this is still exact. */
 const MOST_BELOW = 1e13;
 
@@ -35,7 +36,7 @@ export function parseShare(given: unknown, path = '', most = 1): number {
   if (amount === undefined || (percent === undefined && comma === undefined)) {
     fail('NOT_A_QUANTITY', path, given, expected);
   }
-  const otherIsPossible = comma === undefined || decimalOf(comma).lte(100 * most);
+  const otherIsPossible = comma === undefined || exactOf(comma).lte(100 * most);
   if (percent === undefined || (isTwofold(amount) && otherIsPossible)) {
     fail('NOT_A_QUANTITY', path, given, oneReadingOf(amount, '%'));
   }

@@ -1,19 +1,19 @@
+import type { ExactText } from '../common/exact';
 import type { Scale } from './doubles';
 
 /**
  * Every unit of the library: its dimension, the system it belongs to, its exact size in the anchor unit of
- * its dimension, and the spellings people use. Factors are texts or fractions, so that Decimal keeps them exact.
+ * its dimension, and the spellings people use. Factors are texts or fractions, so that they are kept exactly.
  *
  * Sources: exact definitions of NIST Special Publication 811 appendix B and NIST Handbook 44 appendix C
  * (231 in3, 2150.42 in3, 0.45359237 kg, 25.4 mm), checked row by row in tests against the reference table.
- * A US unit carries the plain name, as in the US publications the tables come from; an imperial unit always
- * says so, and no spelling means both.
+ * A US unit carries the plain name, as in US print; an imperial unit says so, and no spelling means both.
  */
-interface UnitDefinition {
-  /** Size in the anchor unit: a decimal text, or a fraction of two. */
-  readonly size: string | readonly [numerator: string, denominator: string];
+export interface UnitDefinition {
+  /** Size in the anchor unit. */
+  readonly size: ExactText;
   /** What is subtracted after scaling to reach the anchor's zero (temperatures only). */
-  readonly shift?: string;
+  readonly shift?: ExactText;
   readonly plural?: string;
   /** Of the countries that write a decimal point: `3,400 ft` has one reading. Metric units are written in both ways. */
   readonly pointOnly?: true;
@@ -157,7 +157,7 @@ export const UNITS = {
       pointOnly: true,
       size: ['5', '9'],
       // (F + 459.67) 5/9 = K, so the shift in kelvin is 459.67 x 5/9
-      shift: '-255.372222222222222222222222222222222222222222222222222222222222',
+      shift: ['-2298.35', '9'],
       spellings: ['°F', 'ºF', 'deg F', 'fahrenheit', 'degrees F', 'degrees fahrenheit', 'F'],
     },
   },
@@ -266,27 +266,27 @@ function readNames() {
   }
   return { byName, byLowerName, differenceNames };
 }
-const { byName, byLowerName, differenceNames } = readNames();
+const names = readNames();
 
 /**
  * Finds a unit by any of its spellings, or says nothing when there is none or when the lower-case spelling
  * could be two units (`mpa`). Where an interval of temperature is asked for, `18 degF` means the interval.
  */
 export function findUnit(text: string, wanted?: Dimension): FoundUnit | undefined {
-  const asWritten = (wanted === 'temperatureDifference' ? differenceNames : byName).get(text);
+  const asWritten = (wanted === 'temperatureDifference' ? names.differenceNames : names.byName).get(text);
   if (asWritten !== undefined) return asWritten;
   const name = text.trim().replace(/\s+/g, ' ');
   if (wanted === 'temperatureDifference') {
-    const interval = differenceNames.get(name.toLowerCase());
+    const interval = names.differenceNames.get(name.toLowerCase());
     if (interval !== undefined) return interval;
   }
   const bare = name.replace(/\.$/, ''); // "tbsp."
-  return byName.get(name) ?? byName.get(bare) ?? byLowerName.get(bare.toLowerCase()) ?? undefined;
+  return names.byName.get(name) ?? names.byName.get(bare) ?? names.byLowerName.get(bare.toLowerCase()) ?? undefined;
 }
 
 /** The unit's plural where it has one: `2 cups`, but `2 lb`. */
 export function pluralOf(unit: string): string {
-  const found = byName.get(unit);
+  const found = names.byName.get(unit);
   return (found && definitions[found.dimension][found.unit]?.plural) ?? unit;
 }
 

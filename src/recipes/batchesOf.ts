@@ -5,7 +5,7 @@ import { kitchenMeasure } from '../produce/weights/kitchenMeasure';
 import { readyFromRaw } from '../produce/yields/readyFromRaw';
 import { isMass } from '../quantity/fields';
 import { parseQuantity } from '../quantity/parseQuantity';
-import { toDecimalIn } from '../quantity/scale';
+import { exactIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
 import { type NotKnown, notKnown } from '../sources/no';
@@ -33,10 +33,10 @@ export const mainLine = ({ ingredients }: RecipeRow, food: string): IngredientRo
   return lines.find((line) => line.food === food) ?? lines.find((line) => line.food === '@scope');
 };
 
-/** How many times the one is the other; by decimals, so that 40 lb are five times 8 lb. */
+/** How many times the one is the other; exactly, so that 40 lb are five times 8 lb. */
 const ratio = (one: Amount, other: Amount): number => {
   const unit = isMass(one) ? 'kg' : 'L';
-  return toDecimalIn(one, unit).div(toDecimalIn(other, unit)).toSignificantDigits(12).toNumber();
+  return exactIn(one, unit).div(exactIn(other, unit)).toDigits(12).toNumber();
 };
 
 const noAmount = ({ name }: RecipeRow, what: string): NotKnown =>

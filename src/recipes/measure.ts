@@ -1,7 +1,7 @@
 /** Amounts of a recipe as spoons, cups and scales hold them, rounded to the side that keeps the recipe's proportions. */
-import { Decimal } from '../common/decimal';
+import { type Exact, exact } from '../common/exact';
 import { parseQuantity } from '../quantity/parseQuantity';
-import { toDecimalIn } from '../quantity/scale';
+import { exactIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import { findUnit } from '../quantity/units';
 
@@ -17,16 +17,14 @@ const MEASURES = [
   { unit: 'tsp', teaspoons: 1, from: 0, parts: 8 },
 ] as const;
 
-const SIDES = { up: Decimal.ROUND_UP, down: Decimal.ROUND_DOWN, nearest: Decimal.ROUND_HALF_UP } as const;
-
-const toParts = (value: Decimal, parts: number, side: Side): Decimal => {
-  const rounded = value.times(parts).toDecimalPlaces(0, SIDES[side]).div(parts);
+const toParts = (value: Exact, parts: number, side: Side): Exact => {
+  const rounded = value.times(parts).toPlaces(0, side).div(parts);
   // a pinch is not nothing
-  return rounded.isZero() ? new Decimal(1).div(parts) : rounded;
+  return rounded.isZero() ? exact(1).div(parts) : rounded;
 };
 
 /** A volume in the spoons or cups that hold it. */
-function spoons(teaspoons: Decimal, side: Side): Quantity<'volume'> {
+function spoons(teaspoons: Exact, side: Side): Quantity<'volume'> {
   const measure = MEASURES.find(({ from }) => teaspoons.gte(from)) ?? MEASURES[2];
   const value = toParts(teaspoons.div(measure.teaspoons), measure.parts, side);
   return { value: value.toNumber(), unit: measure.unit };
@@ -41,12 +39,12 @@ const PARTS: Readonly<Record<string, number>> = { mL: 1, g: 1, L: 100, kg: 1000,
 export function measured(printed: string, times: number, side: Side): Amount {
   const amount = parseQuantity(printed) as Amount;
   if (times === 1) return amount;
-  const value = new Decimal(amount.value).times(times);
+  const value = exact(amount.value).times(times);
   if (KEPT.has(amount.unit)) {
     const parts = PARTS[amount.unit] ?? 4;
     return { ...amount, value: toParts(value, parts, side).toNumber() } as Amount;
   }
-  return spoons(toDecimalIn(amount, 'tsp').times(times), side);
+  return spoons(exactIn(amount, 'tsp').times(times), side);
 }
 
 export const isVolume = (amount: Amount): amount is Quantity<'volume'> => findUnit(amount.unit)?.dimension === 'volume';

@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import { phOf } from '../acid/phOf';
 import { answer } from '../common/answer';
-import { Decimal } from '../common/decimal';
+import { exact } from '../common/exact';
 import type { Given } from '../common/given';
 import { type FoundFood, food, form } from '../foods/fields';
 import { foodOf, formName } from '../foods/tables';
@@ -207,7 +207,7 @@ export function mixture(input: MixtureInput): Mixture | NotKnown {
     mass: quantityIn(total, 'kg', unit),
     parts: reads.map(({ part, kg }) => ({
       food: part.food.name,
-      share: new Decimal(kg).div(total).toSignificantDigits(12).toNumber(),
+      share: exact(kg).div(total).toDigits(12).toNumber(),
     })),
     acidity: found.acidity,
     decidedBy: found.decidedBy,

@@ -3,7 +3,7 @@ import { answer } from '../common/answer';
 import type { Given } from '../common/given';
 import { fail } from '../errors/StillroomError';
 import { readInput } from '../quantity/fields';
-import { toDecimalIn } from '../quantity/scale';
+import { exactIn } from '../quantity/scale';
 import { dayNumber } from './date';
 import { lotCodeOf } from './lotCode';
 import { RECORD_VERSION, recordSchema as schema } from './recordFields';
@@ -21,9 +21,9 @@ export type BatchRecord = Given<Omit<Read, 'version' | 'lotCode' | 'batchOfDay'>
 /** No more ready than raw, and no more ready and trimmings together. */
 function checkLots({ lots }: Read): void {
   lots.forEach(({ raw, ready, trimmings }, index) => {
-    const whole = toDecimalIn(raw, 'g');
+    const whole = exactIn(raw, 'g');
     const path = `lots[${index}]`;
-    const share = ready === undefined ? undefined : toDecimalIn(ready, 'g');
+    const share = ready === undefined ? undefined : exactIn(ready, 'g');
     if (share?.gt(whole)) {
       fail(
         'CONTRADICTION',
@@ -32,7 +32,7 @@ function checkLots({ lots }: Read): void {
         'no more than the raw mass; list what you added in additions',
       );
     }
-    const used = toDecimalIn(trimmings ?? { value: 0, unit: 'g' }, 'g').plus(share ?? 0);
+    const used = exactIn(trimmings ?? { value: 0, unit: 'g' }, 'g').plus(share ?? 0);
     // a part in a thousand for the scale
     if (used.gt(whole.times(1.001))) {
       fail('CONTRADICTION', `${path}.trimmings`, trimmings?.value, 'with the ready mass no more than the raw mass');

@@ -4,7 +4,7 @@ import type { Given } from '../common/given';
 import { fail } from '../errors/StillroomError';
 import { choice, fields, isMass, list, name, optional, readInput } from '../quantity/fields';
 import { roundToStep } from '../quantity/fractions';
-import { toDecimalIn } from '../quantity/scale';
+import { exactIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
@@ -84,25 +84,25 @@ type Amount = Quantity<'mass'> | Quantity<'volume'>;
 
 /** An amount in a unit, always rounded down: a label never promises more than the jar holds. */
 const down = (amount: Amount, unit: string, step: number): string =>
-  roundToStep(toDecimalIn(amount, unit), step, 'down').toFixed();
+  roundToStep(exactIn(amount, unit), step, 'down').toString();
 
 /** Grams and milliliters whole, ounces to the tenth; small amounts finer, so that none is written as nothing. */
 function netText(net: Amount, market: 'US' | 'EU'): string {
   const weight = isMass(net);
   const [metric, customary] = weight ? ['g', 'oz'] : ['mL', 'fl oz'];
-  const small = toDecimalIn(net, metric).lt(10);
+  const small = exactIn(net, metric).lt(10);
   const metricText = `${down(net, metric, small ? 0.1 : 1)} ${metric}`;
   if (market === 'EU') return metricText;
   const ounces = `${down(net, customary, small ? 0.01 : 0.1)} ${customary}`;
   const both = rowNamed(LABEL_RULES, 'pounds-and-ounces');
-  const pounds = toDecimalIn(net, weight ? 'lb' : 'mL');
+  const pounds = exactIn(net, weight ? 'lb' : 'mL');
   if (!weight) return `Net ${ounces} (${metricText})`;
   if (pounds.lt(figureOf(both, 'least_lb')) || pounds.gte(figureOf(both, 'below_lb')))
     return `Net Wt ${ounces} (${metricText})`;
-  const tenths = roundToStep(toDecimalIn(net, 'oz'), 0.1, 'down');
-  const whole = tenths.div(16).floor();
+  const tenths = roundToStep(exactIn(net, 'oz'), 0.1, 'down');
+  const whole = tenths.div(16).toPlaces(0, 'down');
   const rest = tenths.minus(whole.times(16));
-  const inPounds = rest.isZero() ? `${whole} lb` : `${whole} lb ${rest.toFixed()} oz`;
+  const inPounds = rest.isZero() ? `${whole} lb` : `${whole} lb ${rest.toString()} oz`;
   return `Net Wt ${ounces} (${inPounds}) ${metricText}`;
 }
 
@@ -121,7 +121,7 @@ function codeOf({ lotCode, batchOfDay, made, place, name: called }: Asked): stri
 /** The ingredients by falling mass. */
 const heaviestFirst = (ingredients: NonNullable<Asked['ingredients']>): string =>
   ingredients
-    .map(({ name: called, mass: of }) => ({ called, grams: toDecimalIn(of, 'g') }))
+    .map(({ name: called, mass: of }) => ({ called, grams: exactIn(of, 'g') }))
     .sort((a, b) => b.grams.cmp(a.grams))
     .map(({ called }) => called)
     .join(', ');

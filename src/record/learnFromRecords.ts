@@ -21,10 +21,10 @@ import { type LearnedFigureName, type Observation, observe, type PassedOver, typ
 import { type Prior, priorOf } from './priors';
 import { isRange, type Learned, learn } from './statistics';
 
-const MOST_RECORDS = 10_000;
+const MOST_RECORDS = 100_000;
 const schema = /* @__PURE__ */ fields({ records: list('batch records', z.unknown(), 0, MOST_RECORDS) });
 export interface LearnFromRecordsInput {
-  /** Batch records, up to 10,000: from `batchRecord`, or the same fields. */
+  /** Batch records, up to 100,000: from `batchRecord`, or the same fields. */
   readonly records: readonly (BatchRecord | BatchRecordInput)[];
 }
 

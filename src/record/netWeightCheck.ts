@@ -1,11 +1,11 @@
 import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
-import { Decimal } from '../common/decimal';
+import { type Exact, exact } from '../common/exact';
 import type { Given } from '../common/given';
 import { fail } from '../errors/StillroomError';
 import { parseAmount } from '../quantity/amount';
 import { choice, fields, isMass, list, optional, readInput } from '../quantity/fields';
-import { toDecimalIn } from '../quantity/scale';
+import { exactIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
 import type { Basis, Caution } from '../sources/basis';
 import { caution } from '../sources/cautions';
@@ -63,29 +63,29 @@ const EU_RULES: Basis = {
 const POUNDS = new Set(['lb', 'oz']);
 
 /** The maximum allowable variation, in the label's unit: from the ounce, pound or gram column, as the label is. */
-function mavOf(labeled: Quantity<'mass'>, given: unknown): { allowed: Decimal; row: MavRow } {
+function mavOf(labeled: Quantity<'mass'>, given: unknown): { allowed: Exact; row: MavRow } {
   const customary = POUNDS.has(labeled.unit);
-  const amount = toDecimalIn(labeled, customary ? 'lb' : 'g');
+  const amount = exactIn(labeled, customary ? 'lb' : 'g');
   const row = VARIATIONS.find((entry) => amount.lte(customary ? entry.to_lb : entry.to_g));
   if (row === undefined) fail('OUT_OF_RANGE', 'labeled', given, 'at most 3.2 lb (1,450 g), where this table ends');
   const { mav_share } = row;
-  const size = new Decimal(labeled.value);
+  const size = exact(labeled.value);
   if (mav_share !== undefined) return { allowed: size.times(mav_share), row };
-  if (labeled.unit === 'oz') return { allowed: parseAmount(figureOf(row, 'mav_oz')) as Decimal, row };
-  if (labeled.unit === 'lb') return { allowed: new Decimal(figureOf(row, 'mav_lb')), row };
-  return { allowed: toDecimalIn({ value: figureOf(row, 'mav_g'), unit: 'g' }, labeled.unit), row };
+  if (labeled.unit === 'oz') return { allowed: parseAmount(figureOf(row, 'mav_oz')) as Exact, row };
+  if (labeled.unit === 'lb') return { allowed: exact(figureOf(row, 'mav_lb')), row };
+  return { allowed: exactIn({ value: figureOf(row, 'mav_g'), unit: 'g' }, labeled.unit), row };
 }
 
 /** The tolerable negative error, in the label's unit; percentages are not rounded up, which is the stricter reading. */
-function tneOf(labeled: Amount, given: unknown): { allowed: Decimal; row: TneRow } {
+function tneOf(labeled: Amount, given: unknown): { allowed: Exact; row: TneRow } {
   const unit = isMass(labeled) ? 'g' : 'mL';
-  const amount = toDecimalIn(labeled, unit);
+  const amount = exactIn(labeled, unit);
   const row = ERRORS.find(({ to }) => to === undefined || amount.lte(to));
   if (row === undefined || amount.lt((ERRORS[0] as TneRow).over)) {
     fail('OUT_OF_RANGE', 'labeled', given, 'at least 5 g or 5 mL, where the steps begin');
   }
-  const error = row.tne_g === undefined ? amount.times(figureOf(row, 'tne_percent')).div(100) : new Decimal(row.tne_g);
-  return { allowed: toDecimalIn({ value: error.toNumber(), unit }, labeled.unit), row };
+  const error = row.tne_g === undefined ? amount.times(figureOf(row, 'tne_percent')).div(100) : exact(row.tne_g);
+  return { allowed: exactIn({ value: error.toNumber(), unit }, labeled.unit), row };
 }
 
 /**
@@ -119,18 +119,18 @@ export function netWeightCheck(input: NetWeightCheckInput): NetWeightCheck {
   const same = (held: Amount, path: string) => {
     if (isMass(held) !== isWeight)
       fail('WRONG_DIMENSION', path, held.value, isWeight ? 'a mass, as the label' : 'a volume, as the label');
-    return toDecimalIn(held, labeled.unit);
+    return exactIn(held, labeled.unit);
   };
-  const empty = tare === undefined ? new Decimal(0) : same(tare, 'tare');
+  const empty = tare === undefined ? exact(0) : same(tare, 'tare');
   const nets = contents.map((held, index) => {
     const net = same(held, `contents[${index}]`).minus(empty);
     if (!net.gt(0)) fail('CONTRADICTION', `contents[${index}]`, held.value, 'more than the tare');
     return net;
   });
-  const label = new Decimal(labeled.value);
+  const label = exact(labeled.value);
   const { allowed, row } =
     market === 'US' ? mavOf(labeled as Quantity<'mass'>, input.labeled) : tneOf(labeled, input.labeled);
-  const mean = nets.reduce((sum, net) => sum.plus(net), new Decimal(0)).div(nets.length);
+  const mean = nets.reduce((sum, net) => sum.plus(net), exact(0)).div(nets.length);
   const least = label.minus(allowed);
   const short = nets.flatMap((net, index) => (net.lt(least) ? [index] : []));
   const floor = label.minus(allowed.times(2));
@@ -139,7 +139,7 @@ export function netWeightCheck(input: NetWeightCheckInput): NetWeightCheck {
       ? short.length === 0
       : short.length <= MOST_SHORT * nets.length && nets.every((net) => net.gte(floor));
   const averagePasses = mean.gte(label);
-  const inUnit = (value: Decimal) => ({ value: value.toNumber(), unit: labeled.unit }) as Amount;
+  const inUnit = (value: Exact) => ({ value: value.toNumber(), unit: labeled.unit }) as Amount;
   const rules =
     market === 'US' ? ['average', 'single', 'no-offset', 'tare'].map((id) => rowNamed(LABEL_RULES, id)) : [];
   return answer({

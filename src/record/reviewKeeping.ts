@@ -2,7 +2,7 @@
 import { frozenStorage } from '../freezing/frozenStorage';
 import { checkSeal } from '../jars/checkSeal';
 import { sealRows } from '../jars/tables';
-import { toDecimalIn, valueIn } from '../quantity/scale';
+import { exactIn, valueIn } from '../quantity/scale';
 import { type Basis, type Caution, derived } from '../sources/basis';
 import { basisOf } from '../sources/table';
 import type { BatchRecord } from './batchRecord';
@@ -85,8 +85,8 @@ export function reviewEntries({ lots, additions = [], output = [], departures = 
   const findings: Finding[] = [];
   const total = (masses: readonly { value: number; unit: string }[]) =>
     masses
-      .map((mass) => toDecimalIn(mass, 'g'))
-      .reduce((sum, mass) => sum.plus(mass), toDecimalIn({ value: 0, unit: 'g' }, 'g'));
+      .map((mass) => exactIn(mass, 'g'))
+      .reduce((sum, mass) => sum.plus(mass), exactIn({ value: 0, unit: 'g' }, 'g'));
   const into = total([...lots.map(({ raw }) => raw), ...additions.map(({ mass }) => mass)]);
   const out = total(output.map(({ mass }) => mass));
   if (out.gt(into)) {

@@ -5,7 +5,7 @@ import { findNamed, nearestNames } from '../common/names';
 import { fail, StillroomError, within } from '../errors/StillroomError';
 import { fields, length, optional, readInput, reading, volume } from '../quantity/fields';
 import { parseQuantity } from '../quantity/parseQuantity';
-import { toDecimalIn, valueIn } from '../quantity/scale';
+import { exactIn, valueIn } from '../quantity/scale';
 import type { LengthInput, Quantity, VolumeInput } from '../quantity/types';
 import { forReaders, id, type RowOf, sourcedColumns, text } from '../sources/columns';
 import { asTable } from '../sources/table';
@@ -79,10 +79,10 @@ const EXPECTED = `a jar: a size (${JAR_SIZES.join(', ')}), a volume such as "500
 const LONGEST = 120;
 
 const capacity = (row: JarSizeRow): Quantity<'volume'> => ({ value: row.nominal_floz, unit: 'fl oz' });
-/** Below zero, zero or above; decimals are asked only where the doubles are the same. */
+/** Below zero, zero or above; exact numbers are asked only where the doubles are the same. */
 function compare(one: Quantity<'volume'>, other: Quantity<'volume'>): number {
   if (one.unit === other.unit) return one.value - other.value;
-  return valueIn(one, 'mL') - valueIn(other, 'mL') || toDecimalIn(one, 'mL').cmp(toDecimalIn(other, 'mL'));
+  return valueIn(one, 'mL') - valueIn(other, 'mL') || exactIn(one, 'mL').cmp(exactIn(other, 'mL'));
 }
 
 /** The size that holds just this much. */
@@ -234,8 +234,8 @@ const METRIC: ReadonlySet<string> = new Set(['mL', 'L']);
 export function readJarName(given: unknown, path = 'jar'): string {
   const { name, size, volume: held } = readJar(given, path);
   if (size !== undefined || !METRIC.has(held.unit)) return name;
-  const litres = toDecimalIn(held, 'L');
-  return litres.lt(1) ? `${toDecimalIn(held, 'mL')} mL` : `${litres} L`;
+  const litres = exactIn(held, 'L');
+  return litres.lt(1) ? `${exactIn(held, 'mL')} mL` : `${litres} L`;
 }
 
 /** A jar of any kind, of which only the name is used. */

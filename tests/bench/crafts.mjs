@@ -8,14 +8,10 @@ import { section, tell } from './report.mjs';
 psychrolib.SetUnitSystem(psychrolib.SI);
 
 const PHYSICS = [
-  [
-    'saturation pressure',
-    () => saturationPressure({ temperature: { value: 80, unit: 'degC' } }),
-    () => psychrolib.GetSatVapPres(80),
-  ],
+  ['saturation pressure', () => saturationPressure({ temperature: '80 degC' }), () => psychrolib.GetSatVapPres(80)],
   [
     'standard pressure of the air',
-    () => airPressure({ elevation: { value: 1000, unit: 'm' } }),
+    () => airPressure({ elevation: '1000 m' }),
     () => psychrolib.GetStandardAtmPressure(1000),
   ],
 ];
@@ -45,7 +41,7 @@ const CALLS = [
 export function crafts(options) {
   section(
     'Physics',
-    'With their units, bounds, source and cautions, beside psychrolib, which takes and gives bare numbers.',
+    'From texts, with units, bounds, source and cautions, beside the same call of psychrolib, which takes and gives bare numbers.',
   );
   for (const [name, own, other] of PHYSICS) {
     const [base, { ratio, wall, cpu }] = beside(
@@ -58,17 +54,27 @@ export function crafts(options) {
     tell(`physics / ${name}`, `${name}: stillroom / psychrolib`, { value: ratio, wall, cpu });
     tell('', `${name}: psychrolib itself`, { value: 1, wall: base.wall, cpu: base.cpu });
   }
-  section('Single calls', 'A call by the time of `structuredClone` of its answer.');
+  section(
+    'Single calls',
+    'A call by the time of `structuredClone` of its answer, and by that of one bare number: the saturation pressure of psychrolib.',
+  );
+  const [[, , bare]] = PHYSICS;
   for (const [name, work] of CALLS) {
     const answer = work();
-    const [, { ratio, wall, cpu }] = beside(
-      [
-        { name: 'copy', work: () => structuredClone(answer) },
-        { name, work },
-      ],
-      options,
-    );
-    tell(`call / ${name}`, `${name} / a copy of its answer`, { value: ratio, wall, cpu });
+    const copy = () => structuredClone(answer);
+    for (const [kind, base, by] of [
+      ['call', copy, 'a copy of its answer'],
+      ['bare', bare, 'one bare number'],
+    ]) {
+      const [, { ratio, wall, cpu }] = beside(
+        [
+          { name: by, work: base },
+          { name, work },
+        ],
+        options,
+      );
+      tell(`${kind} / ${name}`, `${name} / ${by}`, { value: ratio, wall, cpu });
+    }
   }
   const [, { ratio, wall, cpu }] = beside(
     [

@@ -49,6 +49,6 @@ export async function sizes({ quick }) {
   const paths = Object.keys(written).filter((path) => !quick || path.includes('#') || path === 'stillroom');
   for (const path of paths) {
     const value = await (path.includes('#') ? functionSize(path, root) : moduleSize(path, root));
-    tell('', path, { value, unit: 'kB', bar: written[path].bar });
+    tell(path, path, { value, unit: 'kB', bar: written[path].bar });
   }
 }

@@ -3,6 +3,8 @@ import { readFileSync, writeFileSync } from 'node:fs';
 
 /** The bar of a ratio or a size, by its key; one that has none is only told. */
 const BARS = JSON.parse(readFileSync(new URL('bars.json', import.meta.url), 'utf8'));
+/** What was looked at, tried and reached where a bar is missed, by its key. */
+const WHY = JSON.parse(readFileSync(new URL('why.json', import.meta.url), 'utf8'));
 const PAGE = new URL('../../docs/performance.md', import.meta.url);
 
 const sections = [];
@@ -30,6 +32,7 @@ const micros = (value) =>
  */
 export function tell(key, what, { value, unit = 'x', wall, cpu, bar = BARS[key] }) {
   const verdict = bar === undefined ? '' : value <= bar ? 'pass' : 'FAIL';
+  if (verdict === 'FAIL' && key in WHY) sections.at(-1).notes.push(`${what}, ${digits(value)} ${unit}: ${WHY[key]}`);
   const line = { what, value: `${digits(value)} ${unit}`, bar: bar === undefined ? '' : `${bar} ${unit}`, verdict };
   sections.at(-1).lines.push({ ...line, wall: micros(wall), cpu: micros(cpu) });
   const columns = [what.padEnd(44), line.value.padStart(10), (line.bar && `bar ${line.bar}`).padStart(13)];

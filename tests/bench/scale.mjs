@@ -62,14 +62,7 @@ const record = (i) => ({
     },
   ],
 });
-const MOST_RECORDS = 10_000;
-function learn(records) {
-  let read = 0;
-  for (let from = 0; from < records.length; from += MOST_RECORDS) {
-    read += learnFromRecords({ records: records.slice(from, from + MOST_RECORDS) }).learned[0]?.n ?? 0;
-  }
-  return read;
-}
+const learn = (records) => learnFromRecords({ records }).learned[0]?.n;
 
 const weighed = (count) => ({
   weighings: Array.from({ length: count }, (_, i) => ({
@@ -96,13 +89,13 @@ function linear(key, what, work, small, large, rounds) {
 }
 
 export function scale({ quick }) {
-  const rounds = quick ? 1 : 3;
+  const rounds = 3;
   section(
     'Large arguments',
     'The time of the larger by that of the smaller, for the same amount of work: 1 is in proportion.',
   );
   processes(2000);
-  const calls = quick ? 5000 : 100_000;
+  const calls = quick ? 5000 : 1_000_000;
   const before = heldMegabytes();
   linear(
     'scale / testedProcess',
@@ -113,7 +106,10 @@ export function scale({ quick }) {
     1,
   );
   const grown = heldMegabytes() - before;
-  note(`Memory held after ${calls} calls: ${grown.toFixed(1)} MB more than before them.`);
+  tell('scale / memory', `memory held after ${calls} calls, more than before`, {
+    value: Math.max(0, grown),
+    unit: 'MB',
+  });
 
   const points = quick ? 100_000 : 1_000_000;
   const log = logOf(points);
@@ -128,9 +124,15 @@ export function scale({ quick }) {
   const records = Array.from({ length: quick ? 2000 : 100_000 }, (_, i) => record(i));
   const tenth = records.slice(0, records.length / 10);
   linear('scale / records', `${records.length} records by a tenth of them`, learn, tenth, records, 1);
-  note(`learnFromRecords takes up to ${MOST_RECORDS} records a call; more are given in several calls.`);
 
-  const weighings = quick ? 300 : 1000;
   const forecast = (count) => finishForecast(weighed(count));
-  linear('scale / weighings', `${weighings} weighings by a tenth of them`, forecast, weighings / 10, weighings, rounds);
+  linear('scale / weighings', '1000 weighings by a tenth of them', forecast, 100, 1000, rounds);
+  const thousand = medianRun(() => forecast(1000), 3);
+  tell('scale / 1000 weighings', 'forecast from 1000 weighings', {
+    value: thousand.cpu / 1000,
+    unit: 'ms',
+    ...thousand,
+  });
+  const most = medianRun(() => forecast(10_000), 1);
+  tell('', 'forecast from 10000 weighings', { value: most.cpu / 1000, unit: 'ms', ...most });
 }

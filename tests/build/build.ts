@@ -44,7 +44,7 @@ function licensesOf(files: readonly string[]): string {
 
 function fileOf(id: string): string {
   const other = packageOf(id);
-  if (other === 'decimal.js' || other === 'zod') return other.replace('.js', '');
+  if (other === 'zod') return other;
   if (id === `${tables}sources.json` || id.startsWith(`${root}src/sources/source`)) return 'sources';
   const module = /^(?:src|data)\/([\w-]+)\//.exec(id.slice(root.length))?.[1] ?? 'core';
   // these two read each other's tables

@@ -1,7 +1,7 @@
 /** What the tables of all modules say of their foods: the words of the page, beside the food they are linked to. */
 import { expect, test } from 'vitest';
 import { foodsNamed } from '../../src/foods/lookUpFood';
-import { craftRows, foodRows } from '../../src/foods/tables';
+import { foodRows } from '../../src/foods/tables';
 import { rowsOf } from './known';
 
 const ids = new Set(foodRows.map(({ id }) => id));
@@ -22,7 +22,8 @@ const SAID = new Set([
 ]);
 
 test('the words of a page mean the food of the row, a kind of it, or what it is a kind of', () => {
-  const wrong = craftRows.flatMap(({ tables }) =>
+  const crafts = rowsOf('foods/crafts') as readonly { readonly tables: readonly string[] }[];
+  const wrong = crafts.flatMap(({ tables }) =>
     tables.flatMap((table) =>
       rowsOf(table).flatMap((row) => {
         const foods = linked(row);

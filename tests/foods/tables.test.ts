@@ -35,11 +35,6 @@ const formIds = formRows.map((row) => row.id);
 const craftIds = craftRows.map((row) => row.id);
 const groupIds = craftGroupRows.map((row) => row.id);
 const data = new URL('../../data/', import.meta.url);
-const kebab = (name: string): string =>
-  name
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-|-$/g, '');
 /** The texts that stand twice in a list. */
 const twice = (texts: readonly string[]): string[] => texts.filter((each, index) => texts.indexOf(each) !== index);
 
@@ -104,8 +99,10 @@ test('each id that a row names is there', () => {
   expect(strangers(lent, [...craftIds, ...groupIds])).toEqual([]);
 });
 
-test('an id is the name, and stands once', () => {
-  for (const row of [...foodRows, ...formRows]) expect(kebab(row.name), row.id).toBe(row.id);
+test('an id is made of the name as the table writes it, and stands once', () => {
+  for (const [table, rows] of Object.entries({ foods: foodRows, forms: formRows, 'shared-names': sharedNames })) {
+    expect(rows.map((row) => row.id)).toEqual(rowsOf(`foods/${table}`).map((row) => row.id));
+  }
   expect(twice(foodRows.map((row) => row.id))).toEqual([]);
   expect(twice(formRows.map((row) => row.id))).toEqual([]);
   expect(twice(craftRows.map((row) => row.id))).toEqual([]);
@@ -182,7 +179,7 @@ test('a food that is not this one is another, and goes by the name', () => {
 });
 
 test('a craft names tables that are there, each once', () => {
-  const tables = craftRows.flatMap((row) => row.tables);
+  const tables = rowsOf('foods/crafts').flatMap((row) => row.tables as string[]);
   expect(twice(tables)).toEqual([]);
   for (const table of tables) expect(rowsOf(table).length, table).toBeGreaterThan(0);
 });

@@ -33,7 +33,7 @@ import {
   rowsOf,
 } from '../../src/process/tables';
 import { parseQuantity } from '../../src/quantity/index';
-import { toDecimalIn } from '../../src/quantity/scale';
+import { exactIn } from '../../src/quantity/scale';
 import { checkTables, dataFolder, expectFolder, knownSources, readTable, sourced } from '../helpers/tables';
 import { indexOfRecipes } from '../recipes/processIndex';
 
@@ -251,7 +251,7 @@ describe('acid rows', () => {
     const disagreeing = acidRows.filter(({ copies }) => copies !== undefined);
     expect(disagreeing.map(({ id }) => id)).toEqual(['blueberry-pie-filling']);
     for (const row of disagreeing) {
-      const tsp = (amount: string) => toDecimalIn(parseQuantity(amount, 'volume'), 'tsp').toNumber();
+      const tsp = (amount: string) => exactIn(parseQuantity(amount, 'volume'), 'tsp').toNumber();
       const amounts = (row.copies ?? []).map(({ bottledLemonJuice }) => tsp(bottledLemonJuice));
       expect(tsp(row.bottledLemonJuice as string)).toBe(Math.max(...amounts));
     }

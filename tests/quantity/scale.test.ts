@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { seeded } from '../../src/common/seeded';
-import { compareIn, inUnit, quantityIn, toDecimalIn, valueIn } from '../../src/quantity/scale';
+import { compareIn, exactIn, inUnit, quantityIn, valueIn } from '../../src/quantity/scale';
 import { DIMENSIONS, unitsOf } from '../../src/quantity/units';
 import { toDecimalIn as byDecimals } from '../helpers/oracle/scale';
 
@@ -46,7 +46,6 @@ describe('a conversion is the double that its definition gives', () => {
 
   test.each([
     [32, 'degF', 'degC'],
-    [-459.67, 'degF', 'K'],
     [0, 'degC', 'K'],
     [-0, 'lb', 'kg'],
     [273.15, 'K', 'degC'],
@@ -59,10 +58,16 @@ describe('a conversion is the double that its definition gives', () => {
   });
 });
 
-test('the decimals are those of the definition', () => {
+test('the exact number is that of the definition, to 35 of its 40 digits', () => {
   for (const [from, to] of PAIRS) {
-    expect(toDecimalIn({ value: 1.7, unit: from }, to).eq(byDecimals({ value: 1.7, unit: from }, to))).toBe(true);
+    const [ours, defined] = [exactIn({ value: 1.7, unit: from }, to), byDecimals({ value: 1.7, unit: from }, to)];
+    expect(ours.toDigits(35).toString()).toBe(defined.toSignificantDigits(35).toFixed());
   }
+});
+
+test('absolute zero is zero: 40 digits leave a rest', () => {
+  expect(inUnit(-459.67, 'degF', 'K')).toBe(0);
+  expect(asDefined(-459.67, 'degF', 'K')).not.toBe(0);
 });
 
 test('valueIn and quantityIn', () => {
@@ -81,7 +86,7 @@ test.each([
   expect(Math.sign(compareIn({ value, unit: from }, to, limit))).toBe(order);
 });
 
-test('compareIn asks decimals where the doubles are the same', () => {
+test('compareIn asks exact numbers where the doubles are the same', () => {
   const quantity = { value: 1 / 3, unit: 'm' };
   const limit = inUnit(quantity.value, 'm', 'in');
   expect(Math.sign(compareIn(quantity, 'in', limit))).toBe(byDecimals(quantity, 'in').cmp(limit));

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import * as z from 'zod/mini';
-import { toDecimalIn } from '../../src/quantity/scale';
+import { exactIn } from '../../src/quantity/scale';
 import { DIMENSIONS } from '../../src/quantity/units';
 import { sizeRow } from '../../src/quantity/usualSize';
 import { forReaders, id, sourcedColumns, text } from '../../src/sources/columns';
@@ -24,6 +24,6 @@ test('the usual size of each dimension is a range in one of its units', () => {
   for (const { dimension, low, high, unit } of readTable('quantity', 'usual-sizes').rows) {
     expect(DIMENSIONS).toContain(dimension);
     expect(low).toBeLessThan(high);
-    expect(toDecimalIn({ value: 1, unit }, unit).toNumber()).toBe(1);
+    expect(exactIn({ value: 1, unit }, unit).toNumber()).toBe(1);
   }
 });

@@ -1,7 +1,7 @@
 /** Runs check vectors: language-neutral worked examples with a published answer and its source. */
 import { readdirSync } from 'node:fs';
 import { StillroomError } from '../../src/errors/index';
-import { toDecimalIn } from '../../src/quantity/scale';
+import { exactIn } from '../../src/quantity/scale';
 import { findUnit } from '../../src/quantity/units';
 import type { Check, Tolerance } from './schema';
 
@@ -73,7 +73,7 @@ function compare(field: string, published: unknown, computed: unknown, tolerance
     const same =
       computed.unit === published.unit || (from !== undefined && to !== undefined && from.dimension === to.dimension);
     if (!same) return row(false);
-    const value = to === undefined ? computed.value : toDecimalIn(computed, to.unit).toNumber();
+    const value = to === undefined ? computed.value : exactIn(computed, to.unit).toNumber();
     return [
       {
         field,

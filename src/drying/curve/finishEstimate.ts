@@ -26,11 +26,13 @@ type Parameters = readonly number[];
 /** The weight at t: floor + (start - floor) (r)^((t / T)^n), with r such that it is the stop weight at T. */
 const weightAt =
   ({ stop, floor }: Series, fixedLogTime?: number) =>
-  (t: number, parameters: Parameters): number => {
+  (parameters: Parameters): ((t: number) => number) => {
     const [start = stop, second = 0, third = 0] = parameters;
     const [logTime, logN] = fixedLogTime === undefined ? [second, third] : [fixedLogTime, second];
-    const power = (t / Math.exp(logTime)) ** Math.exp(logN);
-    return floor + Math.max(start - floor, 1e-9) ** (1 - power) * (stop - floor) ** power;
+    const [time, n] = [Math.exp(logTime), Math.exp(logN)];
+    const above = Math.max(start - floor, 1e-9);
+    const logR = Math.log((stop - floor) / above);
+    return (t) => floor + above * Math.exp(logR * (t / time) ** n);
   };
 
 /** The least sum of squares with the time to the stop weight held: its profile. */

@@ -18,7 +18,7 @@ import { modelBasis } from './tables';
 import { type ReadWeighings, readWeighings } from './weighings';
 
 const schema = /* @__PURE__ */ fields({
-  /** 3 to 1,000 weighings of the same tray. */
+  /** 3 to 10,000 weighings of the same tray. */
   weighings: list(
     'the weighings, three or more',
     fields({
@@ -28,7 +28,7 @@ const schema = /* @__PURE__ */ fields({
       mass: mass(),
     }),
     3,
-    1000,
+    10_000,
   ),
   /** The mass to stop at, tare included: see `stopWeight`; or give both moistures. */
   stopWeight: optional(mass()),

@@ -12,7 +12,7 @@ import { leastSquares } from './leastSquares';
 import { type CurveConstants, MODEL_NAMES, MODELS, type ThinLayer, type ThinLayerModel } from './thinLayer';
 
 const schema = /* @__PURE__ */ fields({
-  /** The drying curve: 3 to 1,000 points, and at least one more than the model has constants. */
+  /** The drying curve: 3 to 10,000 points, and at least one more than the model has constants. */
   points: list(
     'the drying curve, at least one point more than the model has constants',
     fields({
@@ -22,7 +22,7 @@ const schema = /* @__PURE__ */ fields({
       moistureRatio: number('a moisture ratio from -0.2 to 1.5', { min: -0.2, max: 1.5 }),
     }),
     3,
-    1000,
+    10_000,
   ),
   /** The model: `page` if not given. */
   model: optional(choice('a thin-layer model', MODEL_NAMES)),
@@ -83,7 +83,12 @@ export function fitDryingCurve(input: FitDryingCurveInput): DryingCurveFit {
     fail('OUT_OF_RANGE', 'points', input.points, `at least ${least} points for the ${name} model`);
   }
   const y = points.map((point) => point.moistureRatio);
-  const fit = leastSquares({ x, y, model: chosen.ratio, start: chosen.start(roughConstant(x, y)) });
+  const fit = leastSquares({
+    x,
+    y,
+    model: (parameters) => (at) => chosen.ratio(at, parameters),
+    start: chosen.start(roughConstant(x, y)),
+  });
   const named = (values: readonly number[]): CurveConstants =>
     Object.fromEntries(values.map((value, i) => [chosen.constants[i] as string, value]));
   return answer({

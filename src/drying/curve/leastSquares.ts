@@ -15,11 +15,11 @@ export interface Fit {
   readonly converged: boolean;
 }
 
-/** What is fitted: `model(x, parameters)` to `y`. */
+/** What is fitted: `model(parameters)(x)` to `y`. */
 export interface FitProblem {
   readonly x: readonly number[];
   readonly y: readonly number[];
-  readonly model: (x: number, parameters: readonly number[]) => number;
+  readonly model: (parameters: readonly number[]) => (x: number) => number;
   readonly start: readonly number[];
 }
 
@@ -27,50 +27,73 @@ const MOST_STEPS = 200;
 /** A step this small that does not lower the sum only meets rounding noise. */
 const NOISE_STEP = 1e-10;
 
-/** Solves the least-squares problem A z = b in place by Householder reflections; gives z and the triangle R. */
-function solveByQR(a: number[][], b: number[]): { z: number[]; r: number[][] } {
-  const columns = a[0]?.length ?? 0;
-  const cell = (row: number, column: number): number => a[row]?.[column] as number;
-  for (let k = 0; k < columns; k++) {
-    const norm = Math.hypot(...a.slice(k).map((row) => row[k] as number));
+/** A number for each point: plain loops over these are what makes a thousand points quick. */
+type Column = Float64Array;
+
+function dotFrom(from: number, one: Column, other: Column): number {
+  let sum = 0;
+  for (let i = from; i < one.length; i++) sum += (one[i] as number) * (other[i] as number);
+  return sum;
+}
+const sizeOf = (column: Column): number => Math.sqrt(dotFrom(0, column, column));
+
+/** Solves the least-squares problem A z = b in place by Householder reflections; the upper rows of A become R. */
+function solveByQR(a: readonly Column[], b: Column): number[] {
+  for (const [k, column] of a.entries()) {
+    const norm = Math.sqrt(dotFrom(k, column, column));
     if (norm === 0) continue;
-    const alpha = cell(k, k) > 0 ? -norm : norm;
-    const v = a.slice(k).map((row, i) => (row[k] as number) - (i === 0 ? alpha : 0));
-    const scale = 2 / v.reduce((sum, entry) => sum + entry * entry, 0);
-    for (let column = k; column <= columns; column++) {
-      const at = (i: number): number => (column === columns ? (b[k + i] as number) : cell(k + i, column));
-      const dot = v.reduce((sum, entry, i) => sum + entry * at(i), 0) * scale;
-      v.forEach((entry, i) => {
-        if (column === columns) b[k + i] = at(i) - dot * entry;
-        else (a[k + i] as number[])[column] = at(i) - dot * entry;
-      });
+    const v = column.slice();
+    v[k] = (v[k] as number) + ((v[k] as number) > 0 ? norm : -norm);
+    const scale = 2 / dotFrom(k, v, v);
+    for (const each of [...a.slice(k), b]) {
+      const by = dotFrom(k, v, each) * scale;
+      for (let i = k; i < each.length; i++) each[i] = (each[i] as number) - by * (v[i] as number);
     }
   }
-  const z = new Array<number>(columns).fill(0);
-  for (let row = columns - 1; row >= 0; row--) {
+  const z = a.map(() => 0);
+  for (let row = a.length - 1; row >= 0; row--) {
     let sum = b[row] as number;
-    for (let column = row + 1; column < columns; column++) sum -= cell(row, column) * (z[column] as number);
-    z[row] = cell(row, row) === 0 ? 0 : sum / cell(row, row);
+    for (let column = row + 1; column < a.length; column++) sum -= (a[column]?.[row] as number) * (z[column] as number);
+    const pivot = a[row]?.[row] as number;
+    z[row] = pivot === 0 ? 0 : sum / pivot;
   }
-  return { z, r: a.slice(0, columns) };
+  return z;
 }
 
-/** Central differences, a cube root of the rounding unit wide: good to some ten digits. */
-function jacobian({ x, model }: FitProblem, parameters: readonly number[]): number[][] {
-  const width = parameters.map((value) => Math.cbrt(Number.EPSILON) * (Math.abs(value) || 1));
-  return x.map((at) =>
-    parameters.map((value, j) => {
-      const h = width[j] as number;
-      const moved = (by: number) => model(at, parameters.with(j, value + by));
-      return (moved(h) - moved(-h)) / (2 * h);
-    }),
-  );
+/** A number of each point as a column. */
+function columnOf(x: readonly number[], at: (x: number, i: number) => number): Column {
+  const column = new Float64Array(x.length);
+  for (let i = 0; i < x.length; i++) column[i] = at(x[i] as number, i);
+  return column;
 }
 
-const residuals = ({ x, y, model }: FitProblem, parameters: readonly number[]): number[] =>
-  x.map((at, i) => (y[i] as number) - model(at, parameters));
+/** The slopes, a column for each parameter: central differences, a cube root of the rounding unit wide: good to some ten digits. */
+const jacobian = ({ x, model }: FitProblem, parameters: readonly number[]): Column[] =>
+  parameters.map((value, j) => {
+    const h = Math.cbrt(Number.EPSILON) * (Math.abs(value) || 1);
+    const [above, below] = [model(parameters.with(j, value + h)), model(parameters.with(j, value - h))];
+    return columnOf(x, (at) => (above(at) - below(at)) / (2 * h));
+  });
 
-const sumOfSquares = (values: readonly number[]): number => values.reduce((sum, value) => sum + value * value, 0);
+function residuals({ x, y, model }: FitProblem, parameters: readonly number[]): Column {
+  const modeled = model(parameters);
+  return columnOf(x, (at, i) => (y[i] as number) - modeled(at));
+}
+
+/** The step that a damping allows: the slopes with a row of damping for each parameter below them. */
+function dampedStep(slopes: readonly Column[], errors: Column, sizes: readonly number[], root: number): number[] {
+  const longer = (column: Column): Column => {
+    const copy = new Float64Array(column.length + sizes.length);
+    copy.set(column);
+    return copy;
+  };
+  const rows = slopes.map((column, j) => {
+    const copy = longer(column);
+    copy[column.length + j] = root * (sizes[j] as number);
+    return copy;
+  });
+  return solveByQR(rows, longer(errors));
+}
 
 /**
  * Fits the model from its start; a step that leads nowhere finite is refused and shortened. A step smaller than
@@ -80,23 +103,18 @@ export function leastSquares(problem: FitProblem, tolerance = 1e-11): Fit {
   const count = problem.start.length;
   let parameters: readonly number[] = problem.start;
   let errors = residuals(problem, parameters);
-  let sse = sumOfSquares(errors);
+  let sse = dotFrom(0, errors, errors);
   let damping = 1e-3;
   let converged = false;
   for (let step = 0; step < MOST_STEPS && !converged; step++) {
     const slopes = jacobian(problem, parameters);
-    const scale = parameters.map((_, j) => Math.hypot(...slopes.map((row) => row[j] as number)) || 1);
+    const sizes = slopes.map((column) => sizeOf(column) || 1);
     let improved = false;
     while (!improved && damping < 1e12) {
-      const root = Math.sqrt(damping);
-      const rows = [
-        ...slopes.map((row) => [...row]),
-        ...scale.map((size, j) => scale.map((_, column) => (column === j ? root * size : 0))),
-      ];
-      const { z } = solveByQR(rows, [...errors, ...scale.map(() => 0)]);
+      const z = dampedStep(slopes, errors, sizes, Math.sqrt(damping));
       const trial = parameters.map((value, j) => value + (z[j] as number));
       const trialErrors = residuals(problem, trial);
-      const trialSse = sumOfSquares(trialErrors);
+      const trialSse = dotFrom(0, trialErrors, trialErrors);
       const largest = Math.max(...z.map((change, j) => Math.abs(change) / (Math.abs(trial[j] as number) + 1e-300)));
       if (trialSse <= sse) {
         improved = true;
@@ -117,17 +135,14 @@ export function leastSquares(problem: FitProblem, tolerance = 1e-11): Fit {
 }
 
 /** Standard deviations of the parameters: the rows of R inverse, times the residual deviation. */
-function deviations(slopes: number[][], variance: number): number[] {
-  const { r } = solveByQR(
-    slopes.map((row) => [...row]),
-    slopes.map(() => 0),
-  );
+function deviations(r: readonly Column[], variance: number): number[] {
+  solveByQR(r, new Float64Array(r[0]?.length ?? 0));
   const size = r.length;
   const inverse = r.map(() => new Array<number>(size).fill(0));
   for (let column = 0; column < size; column++) {
     for (let row = column; row >= 0; row--) {
       let sum = row === column ? 1 : 0;
-      for (let k = row + 1; k <= column; k++) sum -= (r[row]?.[k] as number) * (inverse[k]?.[column] as number);
+      for (let k = row + 1; k <= column; k++) sum -= (r[k]?.[row] as number) * (inverse[k]?.[column] as number);
       (inverse[row] as number[])[column] = sum / (r[row]?.[row] as number);
     }
   }

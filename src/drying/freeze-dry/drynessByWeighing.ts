@@ -13,7 +13,7 @@ import { caution } from '../cautions';
 import { numberOf, practice } from '../rows';
 
 const schema = /* @__PURE__ */ fields({
-  /** 2 to 1,000 weighings; weigh before the pieces warm up in moist air. */
+  /** 2 to 10,000 weighings; weigh before the pieces warm up in moist air. */
   weighings: list(
     'the weighings, two or more',
     fields({
@@ -23,7 +23,7 @@ const schema = /* @__PURE__ */ fields({
       mass: mass(),
     }),
     2,
-    1000,
+    10_000,
   ),
   /** The loss between the last two weighings that counts as none, a share of the mass: above 0 to 0.05; 0.002 if not given. */
   tolerance: optional(share({ above: 0, max: 0.05 })),

@@ -1,4 +1,4 @@
-import { Decimal } from '../../common/decimal';
+import { exact } from '../../common/exact';
 import { parseMoney, toCents, withoutNoise } from '../../quantity/money';
 import { mapRange } from '../../quantity/range';
 import { valueIn } from '../../quantity/scale';
@@ -87,9 +87,7 @@ export function costsOf(
       energyCost: money(day.energy),
       handsCost: money(day.hands),
       total: money(toCents(paid + day.supplies + day.energy + day.hands)),
-      totalRange: mapRange(dayEnds(prices, kept, energy), (some) =>
-        money(upToCents(withoutNoise(paid + day.hands + some), 1)),
-      ),
+      totalRange: mapRange(dayEnds(prices, kept, energy), (some) => money(toCents(paid + day.hands + some, 'up'))),
       notPriced: notPriced(prepared, prices, kept, energy),
     },
   };
@@ -103,7 +101,7 @@ const countsOf = ({ decided: { promised, likely, ready } }: Kept): Range<number>
 });
 
 /** Up to the cent: a jar never looks cheaper than it is. */
-const upToCents = (total: Decimal | number, parts: number): number => toCents(new Decimal(total).div(parts), 'up');
+const upToCents = (total: number, parts: number): number => toCents(exact(total).div(parts), 'up');
 
 const OUNCE: Quantity<'mass'> = { value: 1, unit: 'oz' };
 const HUNDRED_GRAMS: Quantity<'mass'> = { value: 100, unit: 'g' };
@@ -238,9 +236,9 @@ function toWholeCents(products: readonly (readonly Line[])[]): Line[][] {
   const shared: Line[][] = products.map(() => []);
   const kinds = new Map(products.flat().map((line) => [line.what, line]));
   for (const [what, { kind }] of kinds) {
-    const exact = products.map((own) => own.reduce((sum, line) => sum + (line.what === what ? line.amount : 0), 0));
-    const all = exact.reduce((sum, each) => sum + each, 0);
-    shareMoney(withoutNoise(all).toNumber(), exact).forEach((amount, index) => {
+    const amounts = products.map((own) => own.reduce((sum, line) => sum + (line.what === what ? line.amount : 0), 0));
+    const all = amounts.reduce((sum, each) => sum + each, 0);
+    shareMoney(withoutNoise(all).toNumber(), amounts).forEach((amount, index) => {
       if (amount > 0) shared[index]?.push({ what, kind, amount });
     });
   }

@@ -1,4 +1,4 @@
-import { Decimal } from '../../common/decimal';
+import { exact } from '../../common/exact';
 
 /**
  * Shares out an amount of money by weight so that the cents add up exactly: each share is rounded down to the cent,
@@ -7,13 +7,13 @@ import { Decimal } from '../../common/decimal';
  * @returns one amount for each weight, all zero where every weight is zero
  */
 export function shareMoney(amount: number, weights: readonly number[]): number[] {
-  const total = weights.reduce((sum, weight) => sum.plus(weight), new Decimal(0));
+  const total = weights.reduce((sum, weight) => sum.plus(weight), exact(0));
   if (total.isZero()) return weights.map(() => 0);
-  const cents = new Decimal(amount).times(100).toDecimalPlaces(0);
-  const exact = weights.map((weight) => cents.times(weight).div(total));
-  const floors = exact.map((share) => share.floor());
-  const left = cents.minus(floors.reduce((sum, share) => sum.plus(share), new Decimal(0))).toNumber();
-  const order = exact
+  const cents = exact(amount).times(100).toPlaces(0);
+  const shares = weights.map((weight) => cents.times(weight).div(total));
+  const floors = shares.map((share) => share.toPlaces(0, 'down'));
+  const left = cents.minus(floors.reduce((sum, share) => sum.plus(share), exact(0))).toNumber();
+  const order = shares
     .map((share, index) => ({ index, rest: share.minus(floors[index] ?? 0) }))
     .sort((one, other) => other.rest.cmp(one.rest) || one.index - other.index);
   const extra = new Set(order.slice(0, left).map(({ index }) => index));

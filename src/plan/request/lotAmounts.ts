@@ -1,5 +1,5 @@
 /** Amounts of food as bought against each other: by the same measure, or by what each weighs. */
-import { Decimal } from '../../common/decimal';
+import { type Exact, exact } from '../../common/exact';
 import { nameKey, nearestNames } from '../../common/names';
 import { fail } from '../../errors/StillroomError';
 import { type Bought, type BoughtMass, massBought } from '../../produce/weights/asBought';
@@ -7,20 +7,20 @@ import { containersWeighed } from '../../produce/weights/containerWeight';
 import { isMass } from '../../quantity/fields';
 import { toCents } from '../../quantity/money';
 import { mapRange } from '../../quantity/range';
-import { toDecimalIn, valueIn } from '../../quantity/scale';
+import { exactIn, valueIn } from '../../quantity/scale';
 import type { Money, Range } from '../../quantity/types';
 import type { Basis, Caution } from '../../sources/basis';
 
 /** How many times the one is the other, where both are given in the same measure: no weight is needed to say so. */
-export function amountsRatio(one: Bought, other: Bought): Decimal | undefined {
+export function amountsRatio(one: Bought, other: Bought): Exact | undefined {
   if (one.kind === 'count' || other.kind === 'count') {
     const alike = one.kind === 'count' && other.kind === 'count' && nameKey(one.of) === nameKey(other.of);
-    return alike ? new Decimal(one.count).div(other.count) : undefined;
+    return alike ? exact(one.count).div(other.count) : undefined;
   }
   const [first, second] = [one.amount, other.amount];
   // a bushel is not 37 quarts of every food: of two units each has its own weight
-  if (first.unit === second.unit) return new Decimal(first.value).div(second.value);
-  return isMass(first) && isMass(second) ? toDecimalIn(first, 'g').div(toDecimalIn(second, 'g')) : undefined;
+  if (first.unit === second.unit) return exact(first.value).div(second.value);
+  return isMass(first) && isMass(second) ? exactIn(first, 'g').div(exactIn(second, 'g')) : undefined;
 }
 
 /** What an amount weighs; an error that offers what these tables weigh of the food. */
@@ -58,10 +58,10 @@ export function paidFor(food: string, { raw, price, per }: PricedLot, given: unk
   }
   if (per === undefined) return { price, basis: [], cautions: [] };
   const ratio = amountsRatio(raw, per);
-  const whole = (times: Decimal): Money => ({ ...price, value: toCents(times.times(price.value)) });
+  const whole = (times: Exact): Money => ({ ...price, value: toCents(times.times(price.value)) });
   if (ratio !== undefined) return { price: whole(ratio), basis: [], cautions: [] };
   const { basis, cautions, ...weight } = weightOf(food, per, 'per', given);
   const all = kilograms(weightOf(food, raw, 'raw', undefined)).likely;
   const each = kilograms({ ...weight, basis, cautions }).likely;
-  return { price: whole(new Decimal(all).div(each)), basis, cautions };
+  return { price: whole(exact(all).div(each)), basis, cautions };
 }

@@ -1,12 +1,12 @@
 import type * as z from 'zod/mini';
 import { answer } from '../../common/answer';
-import { Decimal } from '../../common/decimal';
+import { exact } from '../../common/exact';
 import type { Given } from '../../common/given';
 import { fail } from '../../errors/StillroomError';
 import { type FoundFood, food, form } from '../../foods/fields';
 import { formName, nameOf } from '../../foods/tables';
 import { fields, mass, optional, readInput, share } from '../../quantity/fields';
-import { toDecimalIn } from '../../quantity/scale';
+import { exactIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
 import { type Basis, type Caution, measured as measuredBasis } from '../../sources/basis';
 import type { NotKnown } from '../../sources/no';
@@ -113,7 +113,7 @@ function measuredShare(measured: Measured, raw: Mass | undefined): number | unde
   if (own !== undefined) return own;
   if (ready === undefined) fail('MISSING', 'ownYield', measured, 'a measured ready mass or yield');
   if (from === undefined) fail('MISSING', 'ownYield.raw', undefined, 'the raw mass that the ready mass came from');
-  const result = toDecimalIn(ready, 'g').div(toDecimalIn(from, 'g'));
+  const result = exactIn(ready, 'g').div(exactIn(from, 'g'));
   if (result.gt(1)) fail('CONTRADICTION', 'ownYield.ready', ready.value, 'no more than the raw mass it came from');
   return result.toNumber();
 }
@@ -165,11 +165,11 @@ function yieldAsked(
   return yieldOf(given.food.id, formNeeded(given.food, given.form), given.ownYield, raw);
 }
 
-// Decimal keeps ready + trimmings = raw to the last digit that a double holds.
-const times = ({ value, unit }: Mass, by: number): Mass => ({ value: new Decimal(value).times(by).toNumber(), unit });
-const over = ({ value, unit }: Mass, by: number): Mass => ({ value: new Decimal(value).div(by).toNumber(), unit });
+// Exact numbers keep ready + trimmings = raw to the last digit that a double holds.
+const times = ({ value, unit }: Mass, by: number): Mass => ({ value: exact(value).times(by).toNumber(), unit });
+const over = ({ value, unit }: Mass, by: number): Mass => ({ value: exact(value).div(by).toNumber(), unit });
 const less = (one: Mass, other: Mass): Mass => ({
-  value: new Decimal(one.value).minus(other.value).toNumber(),
+  value: exact(one.value).minus(other.value).toNumber(),
   unit: one.unit,
 });
 

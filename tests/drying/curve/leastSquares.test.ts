@@ -14,12 +14,24 @@ interface Certified {
 }
 const { sets } = file as { sets: Certified[] };
 
-type Model = (x: number, b: readonly number[]) => number;
+type Model = (b: readonly number[]) => (x: number) => number;
 const MODELS: Record<string, Model> = {
-  norris: (x, [b0 = 0, b1 = 0]) => b0 + b1 * x,
-  misra1a: (x, [b1 = 0, b2 = 0]) => b1 * (1 - Math.exp(-b2 * x)),
-  danwood: (x, [b1 = 0, b2 = 0]) => b1 * x ** b2,
-  rat42: (x, [b1 = 0, b2 = 0, b3 = 0]) => b1 / (1 + Math.exp(b2 - b3 * x)),
+  norris:
+    ([b0 = 0, b1 = 0]) =>
+    (x) =>
+      b0 + b1 * x,
+  misra1a:
+    ([b1 = 0, b2 = 0]) =>
+    (x) =>
+      b1 * (1 - Math.exp(-b2 * x)),
+  danwood:
+    ([b1 = 0, b2 = 0]) =>
+    (x) =>
+      b1 * x ** b2,
+  rat42:
+    ([b1 = 0, b2 = 0, b3 = 0]) =>
+    (x) =>
+      b1 / (1 + Math.exp(b2 - b3 * x)),
 };
 /** Certified digits that agree: -log10 of the relative difference. */
 const digits = (value: number, certified: number): number =>
@@ -44,20 +56,39 @@ describe.each(sets)('certified values of $name', ({ name, starts, x, y, ...certi
 
 describe('leastSquares', () => {
   it('gives no deviations where no points are left over', () => {
-    const fit = leastSquares({ x: [0, 1], y: [1, 3], model: (x, [a = 0, b = 0]) => a + b * x, start: [0, 0] });
+    const fit = leastSquares({
+      x: [0, 1],
+      y: [1, 3],
+      model:
+        ([a = 0, b = 0]) =>
+        (x) =>
+          a + b * x,
+      start: [0, 0],
+    });
     expect(fit.degreesOfFreedom).toBe(0);
     expect(fit.sd).toEqual([]);
     expect(fit.parameters[1]).toBeCloseTo(2, 10);
   });
 
   it('gives no deviations, and no NaN, for a constant that the model does not use', () => {
-    const fit = leastSquares({ x: [0, 1, 2, 3], y: [1, 3, 5, 7], model: (x, [a = 0]) => a * x, start: [1, 1] });
+    const fit = leastSquares({
+      x: [0, 1, 2, 3],
+      y: [1, 3, 5, 7],
+      model:
+        ([a = 0]) =>
+        (x) =>
+          a * x,
+      start: [1, 1],
+    });
     expect(fit.sd).toEqual([]);
     expect(fit.parameters.every(Number.isFinite)).toBe(true);
   });
 
   it('refuses a step that leads nowhere finite', () => {
-    const model: Model = (x, [a = 0]) => (a < 0 ? Number.NaN : Math.sqrt(a) * x);
+    const model: Model =
+      ([a = 0]) =>
+      (x) =>
+        a < 0 ? Number.NaN : Math.sqrt(a) * x;
     const fit = leastSquares({ x: [1, 2, 3], y: [0.1, 0.2, 0.3], model, start: [100] });
     expect(fit.parameters[0]).toBeCloseTo(0.01, 8);
   });

@@ -1,6 +1,7 @@
 /** What the scanner of amounts is checked against: a grammar that reads every number as a decimal. */
-import { Decimal } from '../../../src/common/decimal';
+
 import { fail } from '../../../src/errors/StillroomError';
+import { Decimal } from './decimal';
 
 /** The vulgar-fraction characters, each as what it divides. */
 const VULGAR: ReadonlyMap<string, readonly [above: number, below: number]> = new Map([

@@ -1,5 +1,5 @@
 /** What the reader of quantities is checked against: a grammar that reads every number as a decimal. */
-import { Decimal } from '../../../src/common/decimal';
+
 import { fail, show } from '../../../src/errors/StillroomError';
 import type { Quantity } from '../../../src/quantity/types';
 import { DIMENSIONS, type Dimension, isPointOnly, unitsOf } from '../../../src/quantity/units';
@@ -15,6 +15,7 @@ import {
   scanAmount,
   skip,
 } from './amount';
+import { Decimal } from './decimal';
 import { type FoundUnit, findUnit } from './findUnit';
 import { toDecimalIn } from './scale';
 

@@ -1,9 +1,15 @@
 /** What conversions are checked against: the definition of the units, by convert-units on 40-digit decimals. */
 import configureMeasurements, { type Measure } from 'convert-units';
-import { Decimal } from '../../../src/common/decimal';
+import type { ExactText } from '../../../src/common/exact';
 import { unitDefinitions } from '../../../src/quantity/units';
+import { Decimal } from './decimal';
 
 type Value = Decimal | number | string;
+
+/** A size that is a fraction, to more digits than the sums take. */
+const Longer = Decimal.clone({ precision: 60 });
+const written = (figure: ExactText): string =>
+  typeof figure === 'string' ? figure : new Longer(figure[0]).div(figure[1]).toFixed();
 
 /** Tells convert-units to calculate with 40-digit decimals, so that the exact definitions stay exact. */
 const decimals = {
@@ -26,7 +32,7 @@ function toMeasures(): Record<string, Measure<string, string>> {
       system[name] = {
         name: { singular: name, plural: plural ?? name },
         to_anchor: typeof size === 'string' ? size : { numerator: size[0], denominator: size[1] },
-        ...(shift === undefined ? {} : { anchor_shift: shift }),
+        ...(shift === undefined ? {} : { anchor_shift: written(shift) }),
       };
     }
     measures[dimension] = { systems: { trade: system } } as Measure<string, string>;

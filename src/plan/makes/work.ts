@@ -129,6 +129,8 @@ export function workOf(row: RecipeRow, pack: string): RecipeWork {
   const { end, at } = endOf(steps);
   const day = steps.slice(0, at);
   const filled = day.findIndex((step) => FILLING.has(step.do));
+  // what stands when it is packed holds up nothing
+  const stood = day.findIndex((step) => FILLING.has(step.do) || step.do === 'pack');
   let [handsPerKg, handsPerUnit, handsPerBatch, soak, pot, attended] = [0, 0, 0, 0, 0, 0];
   let [boilsDown, cookedWhole] = [false, false];
   let printed = 0;
@@ -148,7 +150,7 @@ export function workOf(row: RecipeRow, pack: string): RecipeWork {
       if (operation.attended) attended += minutes;
       boilsDown ||= step.do === 'boil-down';
     } else if (operation.takes === 'hands') handsPerBatch += minutes;
-    else if (STANDING.has(operation.takes) && (filled < 0 || index < filled)) soak += standing(step);
+    else if (STANDING.has(operation.takes) && (stood < 0 || index < stood)) soak += standing(step);
   });
   for (const step of steps.slice(at + 1)) {
     const { perKg, each } = minutesOfEach(operationOf(step));

@@ -119,7 +119,8 @@ function trayLines({ measure }: Pen, { drying: trays }: PlannedProduct): Line[] 
   ];
 }
 
-function packLines({ measure }: Pen, { packs }: PlannedProduct): Line[] {
+function packLines({ measure }: Pen, { packs, headspace: inJar }: PlannedProduct): Line[] {
+  if (inJar !== undefined) return [line('label.jar', say('card.jar-cold', { headspace: measure.length(inJar) }))];
   if (packs === undefined) return [];
   const { packSize: size, headspace } = packs;
   const box = headspace === undefined ? '' : say('card.box', { headspace: measure.length(headspace) });

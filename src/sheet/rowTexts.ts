@@ -104,6 +104,8 @@ function fillText({ measure }: Pen, { units, what }: Task, product: PlannedProdu
     const deep = depthOf(product.recipe, measure);
     return say('row.spread', { unit, likely, depth: deep === undefined ? '' : say('row.depth', { depth: deep }) });
   }
+  if (product?.headspace !== undefined)
+    return say('row.fill-jars', { unit, likely, headspace: measure.length(product.headspace) });
   return say(product?.packs === undefined ? 'row.fill' : 'row.pack-fresh', { unit, likely });
 }
 

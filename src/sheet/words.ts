@@ -194,6 +194,7 @@ const TEXTS = {
   'card.test': '{test}',
   'card.dried': 'gives {weight} in all',
   'card.packs': '{size} each',
+  'card.jar-cold': '{b}{headspace}{/b} of headspace · wipe · lid on · not canned',
   'card.box': ' · in a box, {headspace} of headspace',
   'card.crock': '{b}{time}{/b} at least · keep it under the brine; look each day',
   ...BACK_TEXTS,

@@ -99,6 +99,8 @@ export interface Described {
   readonly cookMinutes?: number;
   readonly trays?: TrayWork;
   readonly packs?: PackWork;
+  /** Of jars that are not canned. */
+  readonly headspace?: Quantity<'length'>;
   readonly steps: readonly string[];
   readonly basis: readonly Basis[];
   readonly cautions: readonly Caution[];

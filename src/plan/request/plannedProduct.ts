@@ -55,6 +55,8 @@ export interface PlannedProduct {
   readonly drying?: TrayWork;
   /** The packs, where it is frozen. */
   readonly packs?: PackWork;
+  /** Of jars that go into the refrigerator or the freezer and are not canned, from the food to the lid. */
+  readonly headspace?: Quantity<'length'>;
   /** What to do, in order, in words. */
   readonly directions: readonly string[];
   /** What it costs, where something has a price. */
@@ -246,7 +248,7 @@ export interface TrayWork {
 export interface PackWork {
   /** Weight of one pack. */
   readonly packSize: Mass;
-  /** In a rigid box, from the food to the lid. */
+  /** In a rigid box, from the food to the lid; none for what is wrapped, or fills its box. */
   readonly headspace?: Quantity<'length'>;
   /** Freezer room of one pack. */
   readonly room: Quantity<'volume'>;

@@ -82,10 +82,20 @@ function metricEnd(end: string, most: boolean): string {
       return asPrinted(end);
   }
 }
+/** Steps to round grams and milliliters to: each for what is below. */
+const STEPS = [
+  [10, 0.5],
+  [30, 1],
+  [300, 5],
+] as const;
+
 /** Grams or milliliters as a kitchen measures them, never less than printed. */
 function kitchenMetric(value: number, small: 'g' | 'mL', large: 'kg' | 'L'): string {
   if (value >= 1000) return formatQuantity({ value: value / 1000, unit: large }, { step: 0.1, rounding: 'up' });
-  return formatQuantity({ value, unit: small }, { step: value < 30 ? 1 : value < 300 ? 5 : 10, rounding: 'up' });
+  return formatQuantity(
+    { value, unit: small },
+    { step: STEPS.find(([below]) => value < below)?.[1] ?? 10, rounding: 'up' },
+  );
 }
 // never less hot than printed; the top of a range never hotter
 const degrees = (end: string, most: boolean): string =>

@@ -1,4 +1,8 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import { pretreatmentDip } from '../../src/drying/index';
+import { holdingRules } from '../../src/process/holdingSolutions';
+import { parseQuantity } from '../../src/quantity/parseQuantity';
+import { valueIn } from '../../src/quantity/scale';
 import { RECIPES } from '../../src/recipes/rows/rows';
 import { operationOf, stepText, stepTextMetric } from '../../src/recipes/step';
 
@@ -101,6 +105,44 @@ test.each([
 ] as const)('what is measured besides, in the units of the page: %o', (step, us, metric) => {
   expect(stepText(step as never)).toBe(us);
   expect(stepTextMetric(step as never)).toBe(metric);
+});
+
+describe('a dip against darkening says how strong it is', () => {
+  const dips = RECIPES.flatMap(({ id, ingredients, steps: own }) =>
+    own.flatMap((step) => (step.do === 'dip' ? [{ id, ingredients, figures: step.figures ?? [] }] : [])),
+  );
+  test('each dip', () => {
+    expect(dips.length).toBeGreaterThan(20);
+    expect(dips.flatMap(({ id, figures }) => (figures.length === 0 ? [id] : []))).toEqual([]);
+  });
+  test('as its recipe lists the acids', () => {
+    const same = (one: string, other: string) => parseQuantity(one).value === parseQuantity(other).value;
+    for (const { id, ingredients, figures } of dips) {
+      const acids = ingredients.filter(({ role, per }) => role === 'acid' && per?.of === 'water');
+      const printed = acids.flatMap(({ amount, per }) => [amount as string, per?.amount as string]);
+      printed.forEach((each, index) => {
+        expect(same(each, figures[index] as string), `${id}: ${each}`).toBe(true);
+      });
+    }
+  });
+  const tsp = (text: unknown) => valueIn(parseQuantity(text, 'volume'), 'tsp');
+  test('before drying as the drying tables have it', () => {
+    const [first] = dips.filter(({ id }) => id === 'dried-apple-slices');
+    const asked = ['ascorbic acid dip', 'citric acid dip', 'lemon juice dip'].flatMap((treatment, index) => {
+      const water = parseQuantity(first?.figures[2 * index + 1], 'volume');
+      const dip = pretreatmentDip({ treatment, waterVolume: water });
+      return dip.known ? dip.ingredients.map(({ high }) => valueIn(high, 'tsp')) : [];
+    });
+    expect(asked.map((each) => Number(each.toFixed(6)))).toEqual(
+      [0, 2, 4].map((at) => Number(tsp(first?.figures[at]).toFixed(6))),
+    );
+  });
+  test('before canning as the canning tables do', () => {
+    const powder = holdingRules().find(({ id }) => id === 'ascorbic-acid-powder');
+    const pears = dips.find(({ id }) => id === 'pear-halves');
+    expect(tsp(pears?.figures[0])).toBe(valueIn(powder?.amount as never, 'tsp'));
+    expect(tsp(pears?.figures[1])).toBeCloseTo(valueIn(powder?.waterVolume as never, 'tsp'), 9);
+  });
 });
 
 test('a metric page has millimeters, and degrees that are never less hot', () => {

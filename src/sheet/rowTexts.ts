@@ -1,8 +1,10 @@
+import { afterPot, stepsOf } from '../plan/makes/work';
 import type { ScheduledTask } from '../plan/request/daySchedule';
 import type { PlannedProduct } from '../plan/request/plannedProduct';
 import { ruleFigures } from '../process/canningRules';
 import { quantityIn, valueIn } from '../quantity/scale';
 import { recipeOfId } from '../recipes/rows/rows';
+import { stepText } from '../recipes/step';
 import { acidInJars } from './beside';
 import { letter } from './clock';
 import { called, depthOf, likelyOf, many, type Pen, productOf, unitsText } from './pen';
@@ -91,6 +93,13 @@ export function unitsUpTo(units: NonNullable<Task['units']>, product: PlannedPro
   return likelyOf(units.count, product) === units.count ? most : say('count.up-to', { most });
 }
 
+/** What is done by hand between the pot and the packs or trays: `Cut off the kernels`. */
+function laterText(product: PlannedProduct | undefined): string {
+  const row = product === undefined ? undefined : recipeOfId(product.recipe);
+  const steps = row === undefined ? [] : afterPot(stepsOf(row, 'hot'));
+  return steps.map((step) => stepText(step).replace(/\.$/, '')).join(say('dot'));
+}
+
 function fillText({ measure }: Pen, { units, what }: Task, product: PlannedProduct | undefined): string {
   const unit = units === undefined ? what : unitsUpTo(units, product);
   const few = units === undefined ? undefined : likelyOf(units.count, product);
@@ -100,13 +109,18 @@ function fillText({ measure }: Pen, { units, what }: Task, product: PlannedProdu
     const fill = say('row.fill-jars', { unit, likely, headspace: measure.length(headspace) });
     return acid === undefined || !acidInJars(product) ? fill : `${fill}${say('dot')}${say('row.acid', { acid })}`;
   }
+  const later = laterText(product);
+  const lead = later === '' ? '' : `${later}${say('dot')}`;
   if (product?.drying !== undefined) {
     const deep = depthOf(product.recipe, measure);
-    return say('row.spread', { unit, likely, depth: deep === undefined ? '' : say('row.depth', { depth: deep }) });
+    // pieces are bagged when they are dry
+    if (later !== '' && deep === undefined) return later;
+    const depth = deep === undefined ? '' : say('row.depth', { depth: deep });
+    return `${lead}${say('row.spread', { unit, likely, depth })}`;
   }
   if (product?.headspace !== undefined)
     return say('row.fill-jars', { unit, likely, headspace: measure.length(product.headspace) });
-  return say(product?.packs === undefined ? 'row.fill' : 'row.pack-fresh', { unit, likely });
+  return `${lead}${say(product?.packs === undefined ? 'row.fill' : 'row.pack-fresh', { unit, likely })}`;
 }
 
 const NO_POT = new Set(['hands', 'burners', 'dryer trays', 'freezer', 'freeze-dryer']);

@@ -23,6 +23,7 @@ export function portionOf(
   const lots = [...decided.rawByLot].filter(([, kg]) => kg > NOISE).map(([lot]) => day.lots[lot] as KnownLot);
   const { cook, soak = 0 } = activity;
   const kg = decided.rawKg * share;
+  const later = cook === undefined ? 0 : (activity.laterPerKg ?? 0);
   const largest = Math.max(...capacity.pots, NOISE);
   return {
     product: label,
@@ -30,8 +31,8 @@ export function portionOf(
     raw: massOf(day, kg),
     filled: { count: units, unit },
     // what stands has been put there by somebody
-    prepare: Math.max(activity.handsPerKg * kg, soak > 0 ? 1 : 0),
-    fill,
+    prepare: Math.max((activity.handsPerKg - later) * kg, soak > 0 ? 1 : 0),
+    fill: fill + later * kg,
     ...(soak > 0 ? { soak: Math.ceil(soak) } : {}),
     ...(activity.held === undefined ? {} : { held: { ...activity.held, litres: (activity.held.litres ?? 0) * share } }),
     ...(cook === undefined ? {} : { cook: cookingOf(cook, kg, largest) }),

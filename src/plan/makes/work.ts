@@ -26,6 +26,8 @@ export interface RecipeWork {
   readonly end: End;
   /** Minutes of one pair of hands for each kg, for each jar, bag or tray, and for each batch. */
   readonly handsPerKg: number;
+  /** Of the minutes for each kg, those that come after the pot: kernels are cut off ears that are blanched. */
+  readonly laterPerKg: number;
   readonly handsPerUnit: number;
   readonly handsPerBatch: number;
   /** Minutes that it stands by itself before it is cooked or filled. */
@@ -123,6 +125,19 @@ function standing(step: StepRow): number {
   return minutes > SHORT ? minutes : 0;
 }
 
+/** Work of hands by the kg between the pot and the trays or packs: cut off the kernels, mash, press. */
+export function afterPot(steps: readonly StepRow[]): readonly StepRow[] {
+  const { at } = endOf(steps);
+  const day = steps.slice(0, at);
+  const pot = day.findLastIndex((step) => operationOf(step).takes === 'burner');
+  return pot < 0
+    ? []
+    : day.slice(pot + 1).filter((step) => {
+        const { takes, minutesPerKg, small } = operationOf(step);
+        return takes === 'hands' && minutesPerKg !== undefined && small !== true && !FILLING.has(step.do);
+      });
+}
+
 /** What a recipe takes, for one pack. */
 export function workOf(row: RecipeRow, pack: string): RecipeWork {
   const steps = stepsOf(row, pack);
@@ -165,6 +180,7 @@ export function workOf(row: RecipeRow, pack: string): RecipeWork {
   return {
     end,
     handsPerKg,
+    laterPerKg: afterPot(steps).reduce((sum, step) => sum + minutesOfEach(operationOf(step)).perKg, 0),
     handsPerUnit,
     handsPerBatch,
     soak,

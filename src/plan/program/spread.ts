@@ -55,6 +55,7 @@ export function withSpread(activity: Activity, lots: readonly KnownLot[]): Activ
       widenedSupply(supply, of(supply), activity.unitsPerBatch !== undefined),
     ),
     handsPerKg: activity.handsPerKg * most,
+    ...(activity.laterPerKg === undefined ? {} : { laterPerKg: activity.laterPerKg * most }),
     ...(pantry === undefined ? {} : { pantry: pantryFor(pantry, most) }),
     ...(cook === undefined ? {} : { cook: { ...cook, litresPerKg: cook.litresPerKg * most } }),
     ...(traysPerKg === undefined ? {} : { traysPerKg: traysPerKg * most }),

@@ -266,6 +266,8 @@ export const operationRow = () =>
       'crock',
       'nothing',
     ]),
+    /** It goes with the step before it, and is no work by itself. */
+    small: z.exactOptional(z.literal(true)),
     /** Skins, seeds or pulp stay behind. */
     separates: z.exactOptional(z.literal(true)),
     /** Whether someone stays with it the whole time. */

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { sharedOut } from '../../../src/plan/fit/cannedJobs';
 import { evenly, sharedBy } from '../../../src/plan/fit/portion';
 import { valueIn } from '../../../src/quantity/scale';
+import { runSheet } from '../../../src/sheet/index';
 import { planOf } from '../fullKitchen';
 
 const product = (ready: number) => ({ decided: { ready } }) as never;
@@ -55,6 +56,29 @@ describe('what is made one batch at a time', () => {
   test('jam that sets in its jar for a day is filled on the day it is made', () => {
     const plan = planOf('strawberry', { recipe: 'freezer-berry-jam-powdered-pectin', most: 12 }, { hours: ['6 h'] });
     expect(counts(plan, 'fill')).toEqual([6, 6]);
+  });
+});
+
+describe('work between the pot and the packs', () => {
+  test('kernels are cut off after the ears are blanched, in minutes of hands', () => {
+    const plan = planOf('sweet corn', { recipe: 'frozen-corn-kernels' }, { hands: 1 });
+    const of = (kind: string) => plan.schedule.tasks.filter((task) => task.kind === kind);
+    const minutes = (kind: string) => of(kind).reduce((sum, task) => sum + task.endMinute - task.startMinute, 0);
+    const packs = plan.products[0]?.units.ready ?? 0;
+    // a pack takes 1 to 2.5 min, and the ears of a pack longer than that to cut
+    expect(minutes('fill')).toBeGreaterThan(4 * packs);
+    const carrots = planOf('carrot', { recipe: 'frozen-carrot-slices' }, { hands: 1 });
+    const filled = carrots.schedule.tasks.filter(({ kind }) => kind === 'fill');
+    const each = filled.reduce((sum, task) => sum + task.endMinute - task.startMinute, 0);
+    expect(each).toBeLessThan(4 * (carrots.products[0]?.units.ready ?? 0));
+    expect(runSheet(plan)).toMatch(/Cut off the kernels · Pack up to \d+ packs/);
+  });
+  test('before they go on trays too', () => {
+    const plan = planOf('sweet corn', { recipe: 'dried-corn-kernels' });
+    const order = plan.schedule.tasks.map(({ kind }) => kind);
+    expect(order.indexOf('fill')).toBeGreaterThan(order.indexOf('blanch'));
+    expect(order.indexOf('dry')).toBeGreaterThan(order.indexOf('fill'));
+    expect(runSheet(plan)).toContain('Cut off the kernels, then into the dryer');
   });
 });
 

@@ -1,7 +1,7 @@
 import { fillJar } from '../../jars/fillJar';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
-import { recipeCaution } from '../../recipes/cautions';
+import { cautionsFor } from '../../recipes/cautions';
 import { pageOf } from '../../recipes/rows/rows';
 import type { RecipeRow } from '../../recipes/rows/tables';
 import { stepText } from '../../recipes/step';
@@ -151,7 +151,7 @@ function canned(day: Day, product: Product, made: Canned, trade: string): Made {
       ),
       cautions: joinCautions(
         process.cautions,
-        (row.cautions ?? []).map(recipeCaution),
+        cautionsFor(row, product.foods),
         alone ? [sugarCaution('one-batch'), planCaution('jam-sets-by-test')] : [],
         filling.cautions,
         ...filling.lots.map(({ given }) => given.cautions),

@@ -2,7 +2,7 @@ import { kitchenMeasure } from '../../produce/weights/kitchenMeasure';
 import { scaleRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
-import { recipeCaution } from '../../recipes/cautions';
+import { cautionsFor } from '../../recipes/cautions';
 import { pageOf } from '../../recipes/rows/rows';
 import { type Basis, joinBasis, joinCautions } from '../../sources/basis';
 import { customary, customaryBasis } from '../figures/customary';
@@ -115,7 +115,7 @@ export function makeInFreezer(day: Day, product: Product): Made {
       ),
       cautions: joinCautions(
         box?.cautions ?? [],
-        (row.cautions ?? []).map(recipeCaution),
+        cautionsFor(row, product.foods),
         pot?.cautions ?? [],
         ...yields.map(({ cautions }) => cautions),
       ),

@@ -1,5 +1,5 @@
 import { valueIn } from '../../quantity/scale';
-import { recipeCaution } from '../../recipes/cautions';
+import { cautionsFor } from '../../recipes/cautions';
 import { pageOf } from '../../recipes/rows/rows';
 import { operationOf, stepText } from '../../recipes/step';
 import { joinBasis, joinCautions } from '../../sources/basis';
@@ -83,7 +83,7 @@ export function makeKeptCold(day: Day, product: Product): Made {
       ),
       cautions: joinCautions(
         ofTrimmings ? [planCaution('trimmings-clean')] : [],
-        (row.cautions ?? []).map(recipeCaution),
+        cautionsFor(row, product.foods),
         room?.cautions ?? [],
         ...filling.lots.map(({ given }) => given.cautions),
       ),

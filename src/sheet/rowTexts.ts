@@ -8,7 +8,8 @@ import { stepText } from '../recipes/step';
 import { acidInJars } from './beside';
 import { letter } from './clock';
 import { called, depthOf, likelyOf, many, type Pen, productOf, unitsText } from './pen';
-import { say } from './words';
+import { syrupOf } from './syrup';
+import { say, type Text } from './words';
 
 type Task = ScheduledTask;
 export const minutesOf = ({ startMinute: start, endMinute: end }: Task): number => end - start;
@@ -29,7 +30,7 @@ export function handsText(pen: Pen, task: Task): string {
     case 'blanch':
       return say('row.blanch', { what: foodOf(product, what), count: many(units?.count ?? 1, 'batch') });
     case 'cook':
-      return `${say('row.stir', { what: name, minutes: about(minutesOf(task)) })}${acidInPot(product)}`;
+      return `${say('row.stir', { what: name, minutes: about(minutesOf(task)) })}${intoPot(pen, task)}`;
     case 'pack':
       return say('row.pack', { what: name });
     default:
@@ -41,11 +42,28 @@ export function handsText(pen: Pen, task: Task): string {
 const about = (minutes: number): number => (minutes < 20 ? minutes : 5 * Math.ceil(minutes / 5));
 
 /** What starts and then goes on by itself: somebody puts it on or in. */
-export function startText({ plan }: Pen, task: Task, column: 'stove' | 'trays'): string {
-  const product = productOf(plan, task);
+export function startText(pen: Pen, task: Task, column: 'stove' | 'trays'): string {
+  const product = productOf(pen.plan, task);
   const name = product === undefined ? task.what : called(product);
   if (task.kind === 'heat water') return say('row.water', { what: foodOf(product, task.what) });
-  return `${say(`row.${column}`, { what: name })}${task.kind === 'cook' ? acidInPot(product) : ''}`;
+  const alone = isRaw(product) ? syrupOf(pen, task, product, 'row.syrup-on') : undefined;
+  return alone ?? `${say(`row.${column}`, { what: name })}${intoPot(pen, task)}`;
+}
+
+/** The same right after the work before it. */
+export function thenText(pen: Pen, task: Task, words: Text): string {
+  const product = productOf(pen.plan, task);
+  const alone = isRaw(product) ? syrupOf(pen, task, product, 'row.then-syrup-on') : undefined;
+  return alone ?? `${say(words)}${intoPot(pen, task)}`;
+}
+
+const isRaw = (product: PlannedProduct | undefined): boolean => product?.canning?.pack === 'raw';
+
+/** What goes into the pot besides the food: syrup for the jars of its load, acid. */
+function intoPot(pen: Pen, task: Task): string {
+  const product = productOf(pen.plan, task);
+  if (task.kind !== 'cook') return '';
+  return `${syrupOf(pen, task, product, 'row.in-syrup') ?? ''}${acidInPot(product)}`;
 }
 
 /** What is blanched is called as it was bought. */

@@ -1,7 +1,9 @@
 /** One step of a recipe, with its words for people. */
 import { formatQuantity } from '../quantity/formatQuantity';
 import { parseQuantity } from '../quantity/parseQuantity';
+import { valueIn } from '../quantity/scale';
 import type { Quantity } from '../quantity/types';
+import { type Dimension, findUnit } from '../quantity/units';
 import { OPERATIONS } from './rows/rows';
 import type { OperationRow, StepRow } from './rows/tables';
 
@@ -34,27 +36,84 @@ interface Figures {
   readonly time?: string;
   readonly temperature?: string;
   readonly size?: string;
+  readonly headspace?: string;
+  /** The others by their number, from 1. */
+  readonly [number: number]: string;
 }
-const printed = ({ time, temperature, size }: StepRow): Figures => ({
+const numbered = (figures: StepRow['figures'], write: (span: Span) => string): Figures =>
+  Object.fromEntries((figures ?? []).map((span, index) => [index + 1, write(span)]));
+
+const printed = ({ time, temperature, size, headspace, figures }: StepRow): Figures => ({
   ...(time === undefined ? {} : { time: say(time) }),
   ...(temperature === undefined ? {} : { temperature: say(temperature) }),
   ...(size === undefined ? {} : { size: say(size) }),
+  ...(headspace === undefined ? {} : { headspace: say(headspace) }),
+  ...numbered(figures, figureText),
 });
+
+/** Thirds of a cup stay thirds. */
+function figureText(span: Span): string {
+  const [low, high] = ends(span);
+  const write = (end: string) => (kindOf(end) === 'volume' ? end : asPrinted(end));
+  return joinedEnds(write(low), write(high));
+}
+const kindOf = (end: string): Dimension | undefined => findUnit(parseQuantity(end).unit)?.dimension;
+
+/** What is measured out, in metric units; a length keeps the inches that the page prints. */
+function metricFigure(span: Span): string {
+  const [low, high] = ends(span);
+  const text = joinedEnds(metricEnd(low, false), metricEnd(high, low !== high));
+  return kindOf(low) === 'length' ? `${figureText(span)} (${text})` : text;
+}
+function metricEnd(end: string, most: boolean): string {
+  const quantity = parseQuantity(end);
+  switch (kindOf(end)) {
+    case 'length':
+      return formatQuantity(end, { unit: 'mm', step: 1 });
+    case 'temperature':
+      return degrees(end, most);
+    case 'temperatureDifference':
+      return formatQuantity(end, { unit: 'delta degC', step: 0.5 });
+    case 'mass':
+      return kitchenMetric(valueIn(quantity as Quantity<'mass'>, 'g'), 'g', 'kg');
+    case 'volume':
+      return kitchenMetric(valueIn(quantity as Quantity<'volume'>, 'mL'), 'mL', 'L');
+    default:
+      return asPrinted(end);
+  }
+}
+/** Steps to round grams and milliliters to: each for what is below. */
+const STEPS = [
+  [10, 0.5],
+  [30, 1],
+  [300, 5],
+] as const;
+
+/** Grams or milliliters as a kitchen measures them, never less than printed. */
+function kitchenMetric(value: number, small: 'g' | 'mL', large: 'kg' | 'L'): string {
+  if (value >= 1000) return formatQuantity({ value: value / 1000, unit: large }, { step: 0.1, rounding: 'up' });
+  return formatQuantity(
+    { value, unit: small },
+    { step: STEPS.find(([below]) => value < below)?.[1] ?? 10, rounding: 'up' },
+  );
+}
+// never less hot than printed; the top of a range never hotter
+const degrees = (end: string, most: boolean): string =>
+  formatQuantity(end, { unit: 'degC', step: 1, rounding: most ? 'down' : 'up' });
 function metric(step: StepRow): Figures {
-  const { temperature, size } = step;
+  const { temperature, size, headspace, figures } = step;
   const beside = (span: Span, write: (end: string, most: boolean) => string): string => {
     const [low, high] = ends(span);
     const metric = low === high ? write(low, false) : joinedEnds(write(low, false), write(high, true));
     return `${say(span)}, ${metric}`;
   };
-  // never less hot than printed; the top of a range never hotter
-  const degrees = (end: string, most: boolean) =>
-    formatQuantity(end, { unit: 'degC', step: 1, rounding: most ? 'down' : 'up' });
   const millimeters = (end: string) => formatQuantity(end, { unit: 'mm', step: 1 });
   return {
     ...printed(step),
     ...(temperature === undefined ? {} : { temperature: beside(temperature, degrees) }),
     ...(size === undefined ? {} : { size: beside(size, millimeters) }),
+    ...(headspace === undefined ? {} : { headspace: metricFigure(headspace) }),
+    ...numbered(figures, metricFigure),
   };
 }
 
@@ -64,11 +123,13 @@ export const stepText = (step: StepRow): string => textOf(step, printed(step));
 export const stepTextMetric = (step: StepRow): string => textOf(step, metric(step));
 
 function textOf(step: StepRow, figures: Figures): string {
-  const { of, says, moisture, to, times, optional } = step;
+  const { moisture, times, optional } = step;
   const { time, temperature, size } = figures;
+  const filled = (text: string | undefined) =>
+    text?.replace(/\{(\w+)\}/g, (_, name: string) => figures[name as keyof Figures] as string);
+  const [of, says, to] = [step.of, step.says, step.to].map(filled);
   const inWords = (text: string) => (optional === true ? `If you like: ${text}.` : `${capital(text)}.`);
-  if (says !== undefined)
-    return inWords(says.replace(/\{(\w+)\}/g, (_, name: string) => figures[name as keyof Figures] as string));
+  if (says !== undefined) return inWords(says);
   const dry = moisture === undefined ? undefined : typeof moisture === 'number' ? moisture : moisture.high;
   const words = [
     operationOf(step).name,

@@ -15,8 +15,8 @@ export const besideRow = () =>
     inPot: z.exactOptional(z.enum(TASK_KINDS)),
     /** Operation that the recipe must have, and not as a choice. */
     step: z.exactOptional(text()),
-    /** Trade names of the foods that it is for. */
-    foods: z.exactOptional(z.array(text())),
+    /** A row that names the acid says the same. */
+    acidRow: z.exactOptional(z.literal(true)),
     /** What it says, where another says the same. */
     says: z.exactOptional(text()),
     card: z.exactOptional(z.literal(true)),
@@ -32,12 +32,9 @@ export const saysOf = ({ id }: Caution): string => BY_ID.get(id)?.says ?? id;
 /** The cautions that a line of the cards or the back says already. */
 export const SAID_ELSEWHERE: readonly string[] = BESIDE.filter(({ card }) => card).map(({ id }) => id);
 
-/** The cautions of a product, without those for other foods than its own. */
-export const cautionsOf = ({ cautions, fromLots }: PlannedProduct): Caution[] =>
-  cautions.filter(({ id }) => {
-    const foods = BY_ID.get(id)?.foods;
-    return foods === undefined || fromLots.some(({ food }) => foods.includes(food));
-  });
+/** The cautions of a product, without those that its own row says. */
+export const cautionsOf = ({ cautions, canning }: PlannedProduct): Caution[] =>
+  canning?.acidToAdd === undefined ? [...cautions] : cautions.filter(({ id }) => BY_ID.get(id)?.acidRow !== true);
 
 /** Whether the acid goes into each jar; otherwise it is part of the recipe, and goes into the pot. */
 export const acidInJars = ({ canning }: PlannedProduct): boolean => canning?.acidGoesInto !== 'recipe';

@@ -11,6 +11,7 @@ import { letter } from './clock';
 import { spanText } from './measure';
 import { counted, depthOf, type Pen } from './pen';
 import type { Card, Line } from './sheet';
+import { syrupOnCard } from './syrup';
 import { waterOver } from './timers';
 import { say, type Text } from './words';
 
@@ -119,7 +120,8 @@ function trayLines({ measure }: Pen, { drying: trays }: PlannedProduct): Line[] 
   ];
 }
 
-function packLines({ measure }: Pen, { packs }: PlannedProduct): Line[] {
+function packLines({ measure }: Pen, { packs, headspace: inJar }: PlannedProduct): Line[] {
+  if (inJar !== undefined) return [line('label.jar', say('card.jar-cold', { headspace: measure.length(inJar) }))];
   if (packs === undefined) return [];
   const { packSize: size, headspace } = packs;
   const box = headspace === undefined ? '' : say('card.box', { headspace: measure.length(headspace) });
@@ -136,7 +138,9 @@ function crockLines({ plan }: Pen, { name }: PlannedProduct): Line[] {
   return [line('label.crock', say('card.crock', { time }))];
 }
 
-function ingredientLines({ measure }: Pen, { ingredients }: PlannedProduct): Line[] {
+function ingredientLines(pen: Pen, product: PlannedProduct): Line[] {
+  const { measure } = pen;
+  const { ingredients } = product;
   const text = ({ what, role, amount, or, pieces, counted: of, printed, neverLess, note }: Ingredient): string => {
     // acid, and what the page needs, is never too little
     const rounding = role === 'acid' || neverLess === true ? 'up' : 'nearest';
@@ -150,7 +154,12 @@ function ingredientLines({ measure }: Pen, { ingredients }: PlannedProduct): Lin
     const own = notes.filter((each) => each !== undefined).join(say('comma'));
     return `${say('ingredient', { amount: much, what })}${own === '' ? '' : say('ingredient.note', { note: own })}`;
   };
-  return ingredients.length === 0 ? [] : [line('label.in', ingredients.map(text).join(say('dot')))];
+  const all = ingredients.filter(({ forSyrup }) => forSyrup !== true);
+  const syrup = syrupOnCard(pen, product);
+  return [
+    ...(syrup === undefined ? [] : [line('label.syrup', syrup)]),
+    ...(all.length === 0 ? [] : [line('label.in', all.map(text).join(say('dot')))]),
+  ];
 }
 
 /** What the page leaves to the cook, as it prints it: no plan counts on it. */

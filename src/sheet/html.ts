@@ -26,10 +26,11 @@ export const htmlOf = ({ title, front, cards, back }: Sheet): string =>
 
 const labelled = ({ label, text }: Line): string => `<p><b class="label">${inHtml(label)}</b> ${inHtml(text)}</p>`;
 
-function frontOf({ head, invented, lines, rows, foot }: Front): string {
+function frontOf(front: Front): string {
+  const { head, invented, lines, rows, foot } = front;
   const [title = '', ...rest] = head;
   return [
-    `<section class="front ${sizeOf(rows)}">`,
+    `<section class="front ${sizeOf(front)}">`,
     `<header><h1>${inHtml(title)}</h1> <span>${inHtml(rest.join(say('dot')))}</span></header>`,
     ...(invented ? [`<p class="invented">${inHtml(say('invented'))}</p>`] : []),
     ...lines.map(labelled),
@@ -39,24 +40,61 @@ function frontOf({ head, invented, lines, rows, foot }: Front): string {
   ].join('\n');
 }
 
-/** Letters of a line in a column of hands, and of one right across, at the middle size. */
-const ACROSS = { hands: 42, cell: 20, all: 100 } as const;
+/** Sizes of type of a front, in points: the page takes the first that its lines fit at. */
+const SIZES = [
+  ['large', 10],
+  ['middle', 9],
+  ['small', 8],
+  ['less', 7.2],
+  ['least', 6.4],
+] as const;
+/**
+ * Points of a page of Letter or A4, whichever is less, what a wide letter takes of the size, and a line with its rule.
+ * Lines are counted as if all letters were wide, so a little less than its height is counted for each.
+ */
+const PAGE = { height: 746, width: 555, letter: 0.55, line: 1.055, rule: 1.09 } as const;
+/** Shares of the width that the time and the hands take; the other columns share the rest. */
+const WIDE = { time: 0.08, hands: 0.44 } as const;
 
-/** The size of type that lets the rows of a front stand on one page. */
-function sizeOf(rows: readonly Row[]): string {
-  const lines = rows.reduce((sum, row) => {
+/** The size of type that lets a front stand on one page. */
+function sizeOf(front: Front): string {
+  const fits = SIZES.find(([, size]) => linesAt(front, size) * (PAGE.line * size + PAGE.rule) <= PAGE.height);
+  return (fits ?? (SIZES[SIZES.length - 1] as (typeof SIZES)[number]))[0];
+}
+
+/** How many lines a front takes at a size. */
+function linesAt({ invented, lines, rows, foot }: Front, size: number): number {
+  const letters = (share: number) => (PAGE.width * share) / (PAGE.letter * size);
+  const takes = (length: number, share = 1) => Math.max(1, Math.ceil(length / letters(share)));
+  const texts = [...lines, ...foot].reduce((sum, { label, text }) => sum + takes(label.length + text.length), 0);
+  const columns = columnsOf(rows);
+  const column = (1 - WIDE.time - WIDE.hands) / Math.max(1, columns.length);
+  const of = (row: Row): number => {
     if (row.kind === 'timer')
-      return (
-        sum + loadsOf(row).reduce((all, { box, load }) => all + Math.ceil((box.length + load.length) / ACROSS.all), 0)
-      );
-    if (row.kind !== 'work') return sum + Math.ceil(row.hands.length / ACROSS.all);
-    const hands = row.hands.length + (row.boxes.length > 1 ? 8 * row.boxes.length : 0);
-    const cells = [row.stove, row.canner, row.trays].map((cell) => cellTexts(cell).join('; ').length);
-    return (
-      sum + Math.max(1, Math.ceil(hands / ACROSS.hands), ...cells.map((length) => Math.ceil(length / ACROSS.cell)))
-    );
-  }, 0);
-  return lines <= 30 ? 'large' : lines <= 42 ? 'middle' : lines <= 60 ? 'small' : 'least';
+      return loadsOf(row).reduce((sum, { box, load }) => sum + takes(box.length + load.length + 8, 1 - WIDE.time), 0);
+    if (row.kind !== 'work') return takes(row.hands.length, 1 - WIDE.time);
+    const hands = row.hands.length + row.boxes.reduce((sum, box) => sum + box.length + 4, 0);
+    const cells = [hands, ...columns.map((each) => cellTexts(row[each]).join('; ').length)];
+    return cells.reduce((most, length, index) => {
+      if (length === 0) return most;
+      const next = cells.findIndex((other, at) => at > index && other > 0);
+      const empty = (next < 0 ? cells.length : next) - index - 1;
+      return Math.max(most, takes(length, (index === 0 ? WIDE.hands : column) + empty * column));
+    }, 1);
+  };
+  return rows.reduce((sum, row) => sum + of(row), 3 + Number(invented) + texts);
+}
+
+/** Cells of a row, each as wide as the empty ones after it: what is long takes few lines where nothing stands beside it. */
+function spread(cells: readonly { readonly open: string; readonly inside: string }[]): string {
+  return cells
+    .map(({ open, inside }, index) => {
+      if (inside === '') return '';
+      const next = cells.findIndex((cell, at) => at > index && cell.inside !== '');
+      const wide = (next < 0 ? cells.length : next) - index;
+      return `<${open}${wide > 1 ? ` colspan="${wide}"` : ''}>${inside}</td>`;
+    })
+    .join('');
 }
 
 function table(rows: readonly Row[]): string {
@@ -75,11 +113,12 @@ function table(rows: readonly Row[]): string {
     }
     const boxes = boxesOf(row).map(tick).join(' ');
     if (row.kind === 'break') return `<tr class="break">${time}<td colspan="${span}">${inHtml(row.hands)}</td></tr>`;
-    const cells = columns.map(
-      (column) =>
-        `<td data-label="${escapeHtml(say(`col.${column}`))}">${cellTexts(row[column]).map(inHtml).join('<br>')}</td>`,
-    );
-    return `<tr>${time}<td class="hands">${boxes} ${inHtml(row.hands)}</td>${cells.join('')}</tr>`;
+    const cells = columns.map((column) => ({
+      open: `td data-label="${escapeHtml(say(`col.${column}`))}"`,
+      inside: cellTexts(row[column]).map(inHtml).join('<br>'),
+    }));
+    const hands = { open: 'td class="hands"', inside: `${boxes} ${inHtml(row.hands)}` };
+    return `<tr>${time}${spread([hands, ...cells])}</tr>`;
   });
   return [
     '<table>',

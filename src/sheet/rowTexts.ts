@@ -1,13 +1,16 @@
+import { afterPot, stepsOf } from '../plan/makes/work';
 import type { ScheduledTask } from '../plan/request/daySchedule';
 import type { PlannedProduct } from '../plan/request/plannedProduct';
 import { ruleFigures } from '../process/canningRules';
 import { quantityIn, valueIn } from '../quantity/scale';
 import { recipeOfId } from '../recipes/rows/rows';
+import { stepText } from '../recipes/step';
 import { acidInJars } from './beside';
 import { letter } from './clock';
 import { called, depthOf, likelyOf, many, type Pen, productOf, unitsText } from './pen';
 import type { HandsWork } from './stretches';
-import { say } from './words';
+import { syrupOf } from './syrup';
+import { say, type Text } from './words';
 
 type Task = ScheduledTask;
 export const minutesOf = ({ startMinute: start, endMinute: end }: Task): number => end - start;
@@ -28,7 +31,7 @@ export function handsText(pen: Pen, task: Task, part?: HandsWork['part']): strin
     case 'blanch':
       return say('row.blanch', { what: foodOf(product, what), count: many(units?.count ?? 1, 'batch') });
     case 'cook':
-      return `${say('row.stir', { what: name, minutes: about(minutesOf(task)) })}${acidInPot(product)}`;
+      return `${say('row.stir', { what: name, minutes: about(minutesOf(task)) })}${intoPot(pen, task)}`;
     case 'pack':
       return say('row.pack', { what: name });
     default:
@@ -40,11 +43,28 @@ export function handsText(pen: Pen, task: Task, part?: HandsWork['part']): strin
 const about = (minutes: number): number => (minutes < 20 ? minutes : 5 * Math.ceil(minutes / 5));
 
 /** What starts and then goes on by itself: somebody puts it on or in. */
-export function startText({ plan }: Pen, task: Task, column: 'stove' | 'trays'): string {
-  const product = productOf(plan, task);
+export function startText(pen: Pen, task: Task, column: 'stove' | 'trays'): string {
+  const product = productOf(pen.plan, task);
   const name = product === undefined ? task.what : called(product);
   if (task.kind === 'heat water') return say('row.water', { what: foodOf(product, task.what) });
-  return `${say(`row.${column}`, { what: name })}${task.kind === 'cook' ? acidInPot(product) : ''}`;
+  const alone = isRaw(product) ? syrupOf(pen, task, product, 'row.syrup-on') : undefined;
+  return alone ?? `${say(`row.${column}`, { what: name })}${intoPot(pen, task)}`;
+}
+
+/** The same right after the work before it. */
+export function thenText(pen: Pen, task: Task, words: Text): string {
+  const product = productOf(pen.plan, task);
+  const alone = isRaw(product) ? syrupOf(pen, task, product, 'row.then-syrup-on') : undefined;
+  return alone ?? `${say(words)}${intoPot(pen, task)}`;
+}
+
+const isRaw = (product: PlannedProduct | undefined): boolean => product?.canning?.pack === 'raw';
+
+/** What goes into the pot besides the food: syrup for the jars of its load, acid. */
+function intoPot(pen: Pen, task: Task): string {
+  const product = productOf(pen.plan, task);
+  if (task.kind !== 'cook') return '';
+  return `${syrupOf(pen, task, product, 'row.in-syrup') ?? ''}${acidInPot(product)}`;
 }
 
 /** What is blanched is called as it was bought. */
@@ -103,6 +123,13 @@ export function unitsUpTo(units: NonNullable<Task['units']>, product: PlannedPro
   return likelyOf(units.count, product) === units.count ? most : say('count.up-to', { most });
 }
 
+/** What is done by hand between the pot and the packs or trays: `Cut off the kernels`. */
+function laterText(product: PlannedProduct | undefined): string {
+  const row = product === undefined ? undefined : recipeOfId(product.recipe);
+  const steps = row === undefined ? [] : afterPot(stepsOf(row, 'hot'));
+  return steps.map((step) => stepText(step).replace(/\.$/, '')).join(say('dot'));
+}
+
 function fillText({ measure }: Pen, { units, what }: Task, product: PlannedProduct | undefined): string {
   const unit = units === undefined ? what : unitsUpTo(units, product);
   const few = units === undefined ? undefined : likelyOf(units.count, product);
@@ -112,11 +139,18 @@ function fillText({ measure }: Pen, { units, what }: Task, product: PlannedProdu
     const fill = say('row.fill-jars', { unit, likely, headspace: measure.length(headspace) });
     return acid === undefined || !acidInJars(product) ? fill : `${fill}${say('dot')}${say('row.acid', { acid })}`;
   }
+  const later = laterText(product);
+  const lead = later === '' ? '' : `${later}${say('dot')}`;
   if (product?.drying !== undefined) {
     const deep = depthOf(product.recipe, measure);
-    return say('row.spread', { unit, likely, depth: deep === undefined ? '' : say('row.depth', { depth: deep }) });
+    // pieces are bagged when they are dry
+    if (later !== '' && deep === undefined) return later;
+    const depth = deep === undefined ? '' : say('row.depth', { depth: deep });
+    return `${lead}${say('row.spread', { unit, likely, depth })}`;
   }
-  return say(product?.packs === undefined ? 'row.fill' : 'row.pack-fresh', { unit, likely });
+  if (product?.headspace !== undefined)
+    return say('row.fill-jars', { unit, likely, headspace: measure.length(product.headspace) });
+  return `${lead}${say(product?.packs === undefined ? 'row.fill' : 'row.pack-fresh', { unit, likely })}`;
 }
 
 const NO_POT = new Set(['hands', 'burners', 'dryer trays', 'freezer', 'freeze-dryer']);

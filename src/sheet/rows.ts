@@ -2,7 +2,7 @@ import type { FeasibleDay } from '../plan/request/dayPlan';
 import type { ScheduledTask, TaskKind } from '../plan/request/daySchedule';
 import { letter } from './clock';
 import { many, type Pen } from './pen';
-import { cannerText, cellText, handsText, minutesOf, potOf, startText, trimmingsText } from './rowTexts';
+import { cannerText, cellText, handsText, minutesOf, potOf, startText, thenText, trimmingsText } from './rowTexts';
 import type { Row } from './sheet';
 import { type HandsWork, handsWorkFrom } from './stretches';
 import { timerOf } from './timers';
@@ -146,11 +146,12 @@ function beside(pen: Pen, rows: Open[], task: Task, index: number): void {
     : (free.find(({ at }) => at === start) ??
       free.findLast(({ at }) => kind === 'keep hot' || !rows.some((other) => at < other.at && other.at <= start)));
   const host = before ?? near ?? own(pen, rows, task, column);
-  if (then !== undefined && host === before) host.hands += say(then);
+  const text = then !== undefined && host === before ? thenText(pen, task, then) : '';
+  host.hands += text;
   host.tasks.push(index);
   host.kinds.push(kind);
   host[column].push({ times: host.at === start ? [] : [pen.clock.time(start)], text: cellText(pen, task) });
-  host.key += keyOf(task, '');
+  host.key += keyOf(task, text);
 }
 const COLUMNS: Readonly<Partial<Record<TaskKind, 'stove' | 'trays'>>> = {
   dry: 'trays',

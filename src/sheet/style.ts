@@ -48,15 +48,23 @@ td[data-label]::before{content:attr(data-label) ": ";font-size:.75em;font-weight
 .caution .time{border:0}
 }
 @media print{
-@page{margin:10mm}
+@page{margin:8mm}
 body{padding:0;max-width:none;font-size:9.5pt}
-.front{break-after:page;line-height:1.22}
+.front{break-after:page;line-height:1.13}
 .front.large{font-size:10pt}
-.front.middle{font-size:8.8pt}
-.front.small{font-size:7.4pt}
-.front.least{font-size:6.6pt}
-.front td{padding:.08em .4em}
-.front table{margin:.2em 0}
+.front.middle{font-size:9pt}
+.front.small{font-size:8pt}
+.front.less{font-size:7.2pt}
+.front.least{font-size:6.4pt}
+.front header,.front .foot{border-width:2px}
+.front header{margin-bottom:.15em}
+.front p{margin:.12em 0}
+.front th{padding:0 .35em}
+.front td{padding:.02em .35em}
+.front .hands{width:44%}
+.front .clock{min-width:2.7em}
+.front .caution td{border-width:1.5px}
+.front table{margin:.1em 0}
 .cards{display:block;margin:0 -1.5mm;font-size:0}
 .card{display:inline-block;vertical-align:top;width:calc(50% - 3mm);min-height:121mm;margin:1.5mm;padding:3mm;font-size:9.4pt;line-height:1.22}
 .card.large{font-size:11pt}

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { planDay } from '../../src/plan/index';
 import { backOf } from '../../src/sheet/back';
-import { saysOf } from '../../src/sheet/beside';
+import { cautionsOf, saysOf } from '../../src/sheet/beside';
 import { clockOf } from '../../src/sheet/clock';
 import { frontOf } from '../../src/sheet/front';
 import { measureIn } from '../../src/sheet/measure';
@@ -17,9 +17,9 @@ const backFor = (plan: ReturnType<typeof feasiblePlan>) => {
 describe.each(FEASIBLE_NAMES)('%s', (name) => {
   const plan = feasiblePlan(name);
   const { said, sections } = backFor(plan);
-  test('every caution of the plan is printed once: here, or on the front, or as a line of a card', () => {
+  test('every caution of the plan is printed once: here, on the front, in a row, or as a line of a card', () => {
     const lines = (sections.get('Cautions of the day') ?? []).join('\n');
-    const all = [...plan.cautions, ...plan.products.flatMap(({ cautions }) => cautions)];
+    const all = [...plan.cautions, ...plan.products.flatMap(cautionsOf)];
     for (const says of new Set(all.map(saysOf))) {
       const texts = [...new Set(all.filter((each) => saysOf(each) === says).map(({ text }) => text))];
       const times = texts.reduce((sum, text) => sum + lines.split(text).length - 1, 0);

@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import foodTable from '../../data/foods/foods.json';
 import recipeCautions from '../../data/recipes/cautions.json';
 import type { PlannedProduct } from '../../src/plan/request/plannedProduct';
 import { OPERATIONS } from '../../src/recipes/rows/rows';
 import { acidInJars, BESIDE, cautionsOf, kindBeside } from '../../src/sheet/beside';
+import { runSheet } from '../../src/sheet/index';
+import { planOf } from '../plan/fullKitchen';
 
 const row = (id: string) => {
   const found = BESIDE.find((each) => each.id === id);
@@ -33,17 +34,22 @@ test('lime is rinsed off on the front only where the recipe always soaks in it',
   expect(kindBeside(row('rinse-off-the-lime'), made('bread-and-butter-pickles'))).toBeUndefined();
   expect(kindBeside(row('rinse-off-the-lime'), made('pickled-jalapeno-rings'))).toBe('stand');
 });
-test('yellow flesh is asked of peaches and nectarines, and of no apricot', () => {
-  const has = (food: string) =>
-    cautionsOf(made('peach-pineapple-spread', food)).some(({ id }) => id === 'yellow-flesh');
-  expect([has('peach'), has('nectarine'), has('apricot')]).toEqual([true, true, false]);
+test('acid is said once: a row that names it needs no caution before it', () => {
+  const ids = (canning: object) =>
+    cautionsOf({ cautions: [{ id: 'acid-required' }, { id: 'vinegar-five-percent' }], canning } as never).map(
+      ({ id }) => id,
+    );
+  expect(ids({ acidToAdd: '1 tbsp of bottled lemon juice to each jar' })).toEqual(['vinegar-five-percent']);
+  // the acid of a pickle is among what goes into its pot: no row names it
+  expect(ids({})).toEqual(['acid-required', 'vinegar-five-percent']);
+  const plan = planOf('tomato', { recipe: 'tomato-crushed', jar: 'pint' });
+  const front = runSheet(plan).split('## A')[0] ?? '';
+  expect(plan.products[0]?.cautions.some(({ id }) => ['acid-required', 'acidify-every-jar'].includes(id))).toBe(true);
+  expect(front).toMatch(/FILL .*ACID: 1 tbsp of bottled lemon juice/);
+  expect(front).not.toMatch(/\*\*! .*[Aa]cid/);
 });
-test('foods and operations of the table are known', () => {
-  const names = new Set((foodTable as { rows: { name: string }[] }).rows.map(({ name }) => name));
-  for (const { foods = [], step } of BESIDE) {
-    expect(foods.filter((food) => !names.has(food))).toEqual([]);
-    if (step !== undefined) expect(OPERATIONS.has(step)).toBe(true);
-  }
+test('operations of the table are known', () => {
+  for (const { step } of BESIDE) if (step !== undefined) expect(OPERATIONS.has(step)).toBe(true);
 });
 test('what a cook would add twice is not printed again', () => {
   expect(row('blanch-longer-high').card).toBe(true);

@@ -33,7 +33,10 @@ describe.each(FEASIBLE_NAMES)('%s', (name) => {
   });
   test('every ingredient of the plan is on its card', () => {
     plan.products.forEach(({ ingredients }, index) => {
-      for (const { what } of ingredients) expect(lineOf(cards[index] as (typeof cards)[number], 'IN')).toContain(what);
+      const card = cards[index] as (typeof cards)[number];
+      for (const { what, forSyrup, role } of ingredients)
+        if (forSyrup) expect(lineOf(card, 'SYRUP')).toContain(role === 'sugar' ? 'sugar' : 'water');
+        else expect(lineOf(card, 'IN')).toContain(what);
     });
   });
   test('no line is empty, and none is on the card twice', () => {

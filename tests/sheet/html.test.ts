@@ -1,5 +1,8 @@
+import { readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { planDay } from '../../src/plan/index';
 import { runSheet } from '../../src/sheet/index';
+import { exampleDay } from '../helpers/plans';
 import { DAY_NAMES, planOf } from './days';
 
 const VOID = new Set(['meta', 'br']);
@@ -43,4 +46,29 @@ test('prints the front on a page by itself, and leaves nothing cut off', () => {
   expect(page).toContain('@media print');
   expect(page).toContain('.front{break-after:page');
   expect(page).not.toContain('overflow:hidden');
+});
+test('each cell of a row is as wide as the empty ones after it', () => {
+  const page = runSheet(planOf('the example'), { as: 'html' });
+  const [front = ''] = page.split('</section>');
+  const columns = front.match(/<th>/g)?.length ?? 0;
+  const widths = [...front.matchAll(/<tr[^>]*>(.*?)<\/tr>/gs)].map(([, row = '']) =>
+    [...row.matchAll(/<t[dh](?=[ >])([^>]*)>/g)].reduce(
+      (sum, [, attributes = '']) => sum + Number(/colspan="(\d+)"/.exec(attributes)?.[1] ?? 1),
+      0,
+    ),
+  );
+  expect(widths.length).toBeGreaterThan(20);
+  expect(new Set(widths)).toEqual(new Set([columns]));
+  expect(front).toMatch(/<td class="hands" colspan="\d">/);
+  expect(front).not.toContain('<td data-label="STOVE"></td>');
+});
+describe('the shipped days print at 8 points or more', () => {
+  const folder = new URL('../../examples/', import.meta.url);
+  const kitchens = readdirSync(new URL('kitchens/', folder)).map((name) => `kitchens/${name}`);
+  test.each(['day.json', 'day-metric.json', ...kitchens])('%s', (name) => {
+    const page = runSheet(planDay(exampleDay(name)), { as: 'html' });
+    const [, size = ''] = /<section class="front (\w+)">/.exec(page) ?? [];
+    const [, points] = new RegExp(`\\.front\\.${size}\\{font-size:([\\d.]+)pt\\}`).exec(page) ?? [];
+    expect(Number(points)).toBeGreaterThanOrEqual(8);
+  });
 });

@@ -75,6 +75,7 @@ export function describeProduct(
     ...(pots === undefined ? {} : { cooking: pots }),
     ...(said.trays === undefined ? {} : { drying: said.trays }),
     ...(said.packs === undefined ? {} : { packs: said.packs }),
+    ...(said.headspace === undefined ? {} : { headspace: said.headspace }),
     directions: said.steps,
     ...(cost === undefined ? {} : { costs: cost }),
     ...(done === undefined ? {} : { doneSoFar: done.filled }),

@@ -11,7 +11,7 @@ export function heldMaking(base: Making, what: Happened, product: number, label:
 }
 
 function heldActivity(base: Activity, { held, lot, kg, units, index }: Happened, product: number): Activity {
-  const { smallest: _, soak: __, ...own } = base;
+  const { smallest: _, soak: __, laterPerKg: ___, ...own } = base;
   const { canning } = base;
   const common: Activity = {
     ...own,
@@ -25,10 +25,10 @@ function heldActivity(base: Activity, { held, lot, kg, units, index }: Happened,
     ...(canning === undefined ? {} : { canning: { ...canning, key: `${canning.key} in work ${index}` } }),
   };
   if (held?.state === 'prepared') return { ...common, least: wholeBatches(common, kg) };
-  const { cook: ___, also: ____, unitsPerBatch: _____, ...cooked } = common;
+  const { cook: ____, also: _____, unitsPerBatch: ______, ...cooked } = common;
   if (held?.state === 'hot') return cooked;
   const each = units / kg;
-  const { pantry: ______, ...filled } = cooked;
+  const { pantry: _______, ...filled } = cooked;
   return {
     ...filled,
     handsPerUnit: canning === undefined ? 0 : LIFT_A_JAR,

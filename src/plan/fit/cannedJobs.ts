@@ -97,7 +97,9 @@ function evenCount(places: readonly number[], jars: number): number {
 function jobsThatFit(prepared: Whole, canning: Canning, load: Load): Job[] {
   const job = cannedJob(prepared, canning, load);
   const jars = load.reduce((sum, part) => sum + part.jars, 0);
-  if (jars <= 1 || fitsAlone(job, prepared.means)) return [job];
+  // half a batch of jam does not set
+  const whole = load.some(({ each }) => each.making.activity.cook?.batchLitres !== undefined);
+  if (jars <= 1 || whole || fitsAlone(job, prepared.means)) return [job];
   // two products first part from each other, then a load of one is halved
   const parts: Load[] =
     load.length > 1
@@ -172,7 +174,8 @@ function cannedJob(prepared: Whole, canning: Canning, load: Load): Job {
     const { cook } = making.activity;
     const litresPerJar = ((cook?.litresPerKg ?? 0) * decided.rawKg) / decided.ready;
     const perJar = making.activity.handsPerUnit - LIFT_A_JAR;
-    const batches = cook === undefined ? [own] : batchesOver(own, litresPerJar, prepared.capacity.pots);
+    const one = cook === undefined || cook.batchLitres !== undefined;
+    const batches = one ? [own] : batchesOver(own, litresPerJar, prepared.capacity.pots);
     return batches.map((some) => portionOf(prepared, each, some / decided.ready, some, Math.max(0, perJar) * some));
   });
   const { jar } = canning;

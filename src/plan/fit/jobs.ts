@@ -3,7 +3,17 @@ import type { Activity } from '../request/activity';
 import { amountOf, FREEZER_LOAD } from '../request/stock';
 import type { Job, QuietStep } from '../schedule/job';
 import { cannedJobs } from './cannedJobs';
-import { batchesOf, evenly, needsOf, portionOf, STRETCH, stretchesOf, type Whole } from './portion';
+import {
+  batchesOf,
+  evenly,
+  needsOf,
+  portionOf,
+  STRETCH,
+  sharedBy,
+  stretchesOf,
+  type Whole,
+  wholeBatchesOf,
+} from './portion';
 
 type End = NonNullable<Activity['after']>['kind'];
 
@@ -141,18 +151,36 @@ function frozenJobs(prepared: Whole, each: Planned): Job[] {
   });
 }
 
-/** What goes into a crock, a jar or the refrigerator: a stretch of work at a time, then by itself as long as it says. */
+/**
+ * What goes into a crock, a jar or the refrigerator: a stretch of work at a time, then by itself as long as it says. What
+ * is made in whole batches stays in whole ones, and one that is cooked by itself has its own pot.
+ */
 function restingJobs(prepared: Whole, each: Planned): Job[] {
   const { decided, making } = each;
-  const { after, handsPerUnit, madeOf } = making.activity;
-  const fewest = Math.max(1, batchesOf(prepared, each, 1), madeOf === 'fruit' ? stretchesOf(prepared, each) : 1);
-  return evenly(decided.ready, Math.min(decided.ready, fewest)).map((some): Job => {
-    const share = some / decided.ready;
-    const units = { count: some, unit: making.unit };
+  const { after, cook, handsPerUnit, madeOf } = making.activity;
+  const whole = wholeBatchesOf(each);
+  const most = whole ?? decided.ready;
+  const fewest =
+    whole !== undefined && cook?.batchLitres !== undefined
+      ? whole
+      : Math.max(1, batchesOf(prepared, each, 1), madeOf === 'fruit' ? stretchesOf(prepared, each) : 1);
+  const parts = evenly(most, Math.min(most, fewest));
+  const units = sharedBy(decided.ready, parts);
+  return parts.map((part, index): Job => {
+    const count = units[index] as number;
+    const share = part / most;
     return {
-      portions: [portionOf(prepared, each, share, some, handsPerUnit * some)],
+      portions: [portionOf(prepared, each, share, count, handsPerUnit * count)],
       ...(after?.kind === 'ferment' || after?.kind === 'stand'
-        ? { into: { kind: after.kind, units, amount: 0, minutes: Math.ceil(after.minutes), pack: 0 } }
+        ? {
+            into: {
+              kind: after.kind,
+              units: { count, unit: making.unit },
+              amount: 0,
+              minutes: Math.ceil(after.minutes),
+              pack: 0,
+            },
+          }
         : {}),
       needs: needsOf(each, share),
     };

@@ -23,6 +23,7 @@ export function portionOf(
   const lots = [...decided.rawByLot].filter(([, kg]) => kg > NOISE).map(([lot]) => day.lots[lot] as KnownLot);
   const { cook, soak = 0 } = activity;
   const kg = decided.rawKg * share;
+  const later = cook === undefined ? 0 : (activity.laterPerKg ?? 0);
   const largest = Math.max(...capacity.pots, NOISE);
   return {
     product: label,
@@ -30,8 +31,8 @@ export function portionOf(
     raw: massOf(day, kg),
     filled: { count: units, unit },
     // what stands has been put there by somebody
-    prepare: Math.max(activity.handsPerKg * kg, soak > 0 ? 1 : 0),
-    fill,
+    prepare: Math.max((activity.handsPerKg - later) * kg, soak > 0 ? 1 : 0),
+    fill: fill + later * kg,
     ...(soak > 0 ? { soak: Math.ceil(soak) } : {}),
     ...(activity.held === undefined ? {} : { held: { ...activity.held, litres: (activity.held.litres ?? 0) * share } }),
     ...(cook === undefined ? {} : { cook: cookingOf(cook, kg, largest) }),
@@ -49,8 +50,8 @@ export function portionOf(
 
 /** A portion in its pot: at once, or where it is blanched a batch after the other in the same water. */
 function cookingOf(cook: Cook, kg: number, largest: number): Cooking {
-  const { litresPerKg, minutes, stirred, blanch } = cook;
-  const litres = litresPerKg * kg;
+  const { litresPerKg, batchLitres, minutes, stirred, blanch } = cook;
+  const litres = batchLitres ?? litresPerKg * kg;
   if (blanch === undefined) return { minutes: potMinutes(cook, kg), litres, stirred };
   const batches = batchesIn(litres, largest);
   return {
@@ -66,6 +67,25 @@ const batchesIn = (litres: number, pot: number): number => Math.max(1, Math.ceil
 /** So many equal parts of a whole number, the larger ones first: 7 in 3 is 3, 2, 2. */
 export const evenly = (whole: number, parts: number): number[] =>
   Array.from({ length: parts }, (_, index) => Math.floor(whole / parts) + (index < whole % parts ? 1 : 0));
+
+/** The printed batches of a product that is made in whole ones only. */
+export const wholeBatchesOf = ({ making, decided }: Planned): number | undefined => {
+  const { unitsPerBatch = 0 } = making.activity;
+  return unitsPerBatch > 0 ? Math.max(1, Math.round(decided.promised / unitsPerBatch)) : undefined;
+};
+
+/** A whole number shared out as the parts are to each other; the parts that are rounded still make up all of it. */
+export function sharedBy(whole: number, parts: readonly number[]): number[] {
+  const all = parts.reduce((sum, part) => sum + part, 0);
+  let [sum, given] = [0, 0];
+  return parts.map((part) => {
+    sum += part;
+    const upTo = Math.round((whole * sum) / all);
+    const some = upTo - given;
+    given = upTo;
+    return some;
+  });
+}
 
 /** Batches that a share of a product takes in the largest pot. */
 export const batchesOf = ({ capacity }: Whole, { making, decided }: Planned, share: number): number => {

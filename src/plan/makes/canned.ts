@@ -1,7 +1,7 @@
 import { fillJar } from '../../jars/fillJar';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
-import { recipeCaution } from '../../recipes/cautions';
+import { cautionsFor } from '../../recipes/cautions';
 import { pageOf } from '../../recipes/rows/rows';
 import type { RecipeRow } from '../../recipes/rows/tables';
 import { stepText } from '../../recipes/step';
@@ -83,7 +83,7 @@ export function makeCanned(day: Day, product: Product): Made {
   const work = workOf(row, process.pack);
   const noRoom = noPotFor(day, product, filling, parts) ?? noCannerFor(product, filling, run);
   if (noRoom !== undefined) return noRoom;
-  const made = {
+  const made: Canned = {
     run,
     work,
     filling,
@@ -92,7 +92,15 @@ export function makeCanned(day: Day, product: Product): Made {
     ...(acid === undefined ? {} : { acid }),
     ...syrupFor(wanted, process),
   };
-  const pot = within(index, () => recipePot(day, product, { work, filling, parts, withFood: process.pack !== 'raw' }));
+  const pot = within(index, () =>
+    recipePot(day, product, {
+      work,
+      filling,
+      parts,
+      withFood: process.pack !== 'raw',
+      ...(made.syrup === undefined ? {} : { syrup: made.syrup.liters(1) }),
+    }),
+  );
   const supplies = suppliesOf(made, pot);
   return canned(day, product, { ...made, supplies, ...(pot === undefined ? {} : { pot }) }, food.name);
 }
@@ -151,7 +159,7 @@ function canned(day: Day, product: Product, made: Canned, trade: string): Made {
       ),
       cautions: joinCautions(
         process.cautions,
-        (row.cautions ?? []).map(recipeCaution),
+        cautionsFor(row, product.foods),
         alone ? [sugarCaution('one-batch'), planCaution('jam-sets-by-test')] : [],
         filling.cautions,
         ...filling.lots.map(({ given }) => given.cautions),
@@ -187,10 +195,10 @@ function noCannerFor(
 }
 
 /** The lots as they go into the program, each with what its kg take at the stove. */
-const suppliesOf = ({ filling, work }: Pick<Canned, 'filling' | 'work'>, pot: PotWorked | undefined): Supply[] =>
+const suppliesOf = ({ filling }: Pick<Canned, 'filling'>, pot: PotWorked | undefined): Supply[] =>
   filling.lots.map(({ lot, units, given }) => {
     const supply = supplyOf(lot, given, units);
-    if (pot === undefined || work.pot === undefined) return supply;
+    if (pot === undefined) return supply;
     return taking(supply, ONE, { stove: pot.heat });
   });
 const ONE: Range<number> = { low: 1, likely: 1, high: 1 };
@@ -215,11 +223,12 @@ function syrupLines(day: Day, { syrup: strength }: Wanted, syrup: SyrupForJars, 
     {
       what: `sugar for ${strength} syrup`,
       role: 'sugar',
+      forSyrup: true,
       ...(day.metric
         ? { amount: massOf(day, syrup.sugarKg(jars)) }
         : { amount: syrup.sugar(jars), or: massOf(day, syrup.sugarKg(jars)) }),
     },
-    { what: `water for ${strength} syrup`, role: 'liquid', amount: volumeOf(day, syrup.water(jars)) },
+    { what: `water for ${strength} syrup`, role: 'liquid', forSyrup: true, amount: volumeOf(day, syrup.water(jars)) },
   ];
 }
 

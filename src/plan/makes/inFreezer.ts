@@ -1,9 +1,8 @@
-import { freezingHeadspace } from '../../freezing/freezingHeadspace';
 import { kitchenMeasure } from '../../produce/weights/kitchenMeasure';
 import { scaleRange } from '../../quantity/range';
 import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
-import { recipeCaution } from '../../recipes/cautions';
+import { cautionsFor } from '../../recipes/cautions';
 import { pageOf } from '../../recipes/rows/rows';
 import { type Basis, joinBasis, joinCautions } from '../../sources/basis';
 import { customary, customaryBasis } from '../figures/customary';
@@ -12,6 +11,7 @@ import { BAGS, FREEZER_LOAD, FREEZER_ROOM } from '../request/stock';
 import { packedBatch, withMore } from './amounts';
 import { countedIn } from './counted';
 import { frozen, taking } from './energyTaken';
+import { roomInBox } from './headspace';
 import type { Product } from './making';
 import { commonOf, type Day, heldOf, leftOut, type Made, supplyOf, waterOf, yieldFromLot } from './making';
 import { nameOf } from './naming';
@@ -74,7 +74,7 @@ export function makeInFreezer(day: Day, product: Product): Made {
   });
   const each = roomPerKg(product);
   const room = sizeKg * (each.liters + beside / ready);
-  const head = freezingHeadspace({ style: 'dry', mouth: 'wide', jar: 'pint' });
+  const box = roomInBox(product, room);
   const { workBasis, ...common } = commonOf(day, product, work, 1 / (supplies[0]?.unitsPerKg.likely ?? 1));
   return {
     label: nameOf(product),
@@ -98,20 +98,24 @@ export function makeInFreezer(day: Day, product: Product): Made {
     describe: (decided) => ({
       recipe: ingredientLines(day, parts, decided),
       ...(pot === undefined ? {} : { cookMinutes: pot.cook.minutes }),
-      packs: { packSize: size, headspace: head.headspace, room: quantityIn(room, 'L', day.metric ? 'L' : 'quart') },
+      packs: {
+        packSize: size,
+        ...(box === undefined ? {} : { headspace: box.headspace }),
+        room: quantityIn(room, 'L', day.metric ? 'L' : 'quart'),
+      },
       steps: [...stepsWithPot(work, pot), ...kept(row, 'hot')],
       basis: joinBasis(
         [pageOf(row, 'directions', 'the recipe')],
         standsBehind('packs.room', each.basis),
-        standsBehind('packs.headspace', head.basis),
+        box?.basis ?? [],
         pot?.basis ?? [],
         standsBehind('ready', ...yields.map((given) => given.basis)),
         standsBehind('energy', energy.basis),
         workBasis,
       ),
       cautions: joinCautions(
-        head.cautions,
-        (row.cautions ?? []).map(recipeCaution),
+        box?.cautions ?? [],
+        cautionsFor(row, product.foods),
         pot?.cautions ?? [],
         ...yields.map(({ cautions }) => cautions),
       ),

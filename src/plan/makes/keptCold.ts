@@ -1,5 +1,5 @@
 import { valueIn } from '../../quantity/scale';
-import { recipeCaution } from '../../recipes/cautions';
+import { cautionsFor } from '../../recipes/cautions';
 import { pageOf } from '../../recipes/rows/rows';
 import { operationOf, stepText } from '../../recipes/step';
 import { joinBasis, joinCautions } from '../../sources/basis';
@@ -11,6 +11,7 @@ import { jarsOf } from '../request/stock';
 import { type Batch, batchOf, byBatch, type Filling, isWhole } from './amounts';
 import { countedIn } from './counted';
 import { taking } from './energyTaken';
+import { roomInJar } from './headspace';
 import type { Product } from './making';
 import { commonOf, type Day, type Made, supplyOf, WHOLE_LOT } from './making';
 import { nameOf } from './naming';
@@ -48,6 +49,7 @@ export function makeKeptCold(day: Day, product: Product): Made {
   );
   const { workBasis, ...common } = commonOf(day, product, work, 1 / (supplies[0]?.unitsPerKg.likely ?? 1));
   const crock = work.end === 'ferment' || ofTrimmings;
+  const room = crock ? undefined : roomInJar(product, jar);
   return {
     label: nameOf(product, crock ? undefined : jar),
     row,
@@ -68,18 +70,21 @@ export function makeKeptCold(day: Day, product: Product): Made {
     },
     describe: (decided) => ({
       recipe: ingredientLines(day, parts, decided),
+      ...(room === undefined ? {} : { headspace: room.headspace }),
       ...(pot === undefined ? {} : { cookMinutes: pot.cook.minutes }),
       steps: [...stepsKeptCold(work), ...kept(row, 'hot')],
       basis: joinBasis(
         [pageOf(row, 'ingredients', 'the recipe')],
         standsBehind('units', batch.basis),
         standsBehind('ready', ...filling.lots.map(({ given }) => given.basis)),
+        room?.basis ?? [],
         pot?.basis ?? [],
         workBasis,
       ),
       cautions: joinCautions(
         ofTrimmings ? [planCaution('trimmings-clean')] : [],
-        (row.cautions ?? []).map(recipeCaution),
+        cautionsFor(row, product.foods),
+        room?.cautions ?? [],
         ...filling.lots.map(({ given }) => given.cautions),
       ),
     }),

@@ -99,6 +99,8 @@ export interface Described {
   readonly cookMinutes?: number;
   readonly trays?: TrayWork;
   readonly packs?: PackWork;
+  /** Of jars that are not canned. */
+  readonly headspace?: Quantity<'length'>;
   readonly steps: readonly string[];
   readonly basis: readonly Basis[];
   readonly cautions: readonly Caution[];
@@ -240,12 +242,18 @@ export function commonOf(
   { wanted, index, food, form }: Product,
   work: RecipeWork,
   perUnitKg: number,
-): Pick<Activity, 'product' | 'worth' | 'least' | 'most' | 'smallest' | 'handsPerKg' | 'handsPerUnit' | 'soak'> & {
+): Pick<
+  Activity,
+  'product' | 'worth' | 'least' | 'most' | 'smallest' | 'handsPerKg' | 'laterPerKg' | 'handsPerUnit' | 'soak'
+> & {
   readonly workBasis: readonly Basis[];
 } {
   const learned =
     wanted.minutesPerPound === undefined ? learnedFigure(day.learned, 'minutesPerPound', food.name, form) : undefined;
   const perPound = wanted.minutesPerPound ?? learned?.figure.high;
+  const handsPerKg = perPound === undefined ? work.handsPerKg : perPound * POUNDS_PER_KG;
+  // jars are filled at once: what is done to hot food stays with the rest
+  const later = work.end === 'can' || work.handsPerKg === 0 ? 0 : (handsPerKg * work.laterPerKg) / work.handsPerKg;
   return {
     product: index,
     // without a worth of its own a unit counts as the kg of food it saves
@@ -253,7 +261,8 @@ export function commonOf(
     least: wanted.least ?? 0,
     most: wanted.never === true ? 0 : (wanted.most ?? 5000),
     ...(wanted.smallest === undefined ? {} : { smallest: wanted.smallest }),
-    handsPerKg: perPound === undefined ? work.handsPerKg : perPound * POUNDS_PER_KG,
+    handsPerKg,
+    ...(later === 0 ? {} : { laterPerKg: later }),
     handsPerUnit: (wanted.minutesPerUnit ?? work.handsPerUnit) + (work.end === 'can' ? LIFT_A_JAR : 0),
     ...(work.soak === 0 ? {} : { soak: work.soak }),
     workBasis: [WORK_BASIS, ...standsBehind('handsMinutes', learned === undefined ? [] : [learned.basis])],

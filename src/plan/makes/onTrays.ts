@@ -1,7 +1,7 @@
 import { mapRange } from '../../quantity/range';
 import { valueIn } from '../../quantity/scale';
 import type { Quantity, Range } from '../../quantity/types';
-import { recipeCaution } from '../../recipes/cautions';
+import { cautionsFor } from '../../recipes/cautions';
 import { OPERATIONS, pageOf } from '../../recipes/rows/rows';
 import type { StepRow } from '../../recipes/rows/tables';
 import { stepText } from '../../recipes/step';
@@ -103,7 +103,7 @@ export function makeOnTrays(day: Day, product: Product): Made {
       ),
       cautions: joinCautions(
         ofTrimmings ? [planCaution('trimmings-clean')] : [planCaution('dry-the-same-day')],
-        (row.cautions ?? []).map(recipeCaution),
+        cautionsFor(row, product.foods),
         loaded.cautions,
         pot?.cautions ?? [],
         ...yields.map(({ cautions }) => cautions),

@@ -6,7 +6,7 @@ import { blanchingRows } from '../../freezing/beforeFreezing';
 import { blanching } from '../../freezing/blanching';
 import { rule } from '../../freezing/tables';
 import { formatQuantity } from '../../quantity/formatQuantity';
-import { valueIn } from '../../quantity/scale';
+import { quantityIn, valueIn } from '../../quantity/scale';
 import type { Range } from '../../quantity/types';
 import { stepText } from '../../recipes/step';
 import { balanceBasis } from '../../solution/massBalance';
@@ -19,7 +19,7 @@ import { potsOf } from '../kitchen/kitchen';
 import type { Cook } from '../request/activity';
 import { boiledOff, burnerOf, cooked, heatedUp, waterBoiled } from './energyTaken';
 import type { Product } from './making';
-import { type Day, heldOf, massOf, volumeOf } from './making';
+import { type Day, heldOf, massOf } from './making';
 import type { RecipeWork } from './work';
 
 export const potFoodRow = () => z.strictObject({ id: id(), holdsHot: positive(), ...practiceColumns() });
@@ -131,7 +131,11 @@ export function blanchedInPot(day: Day, product: Product, minutes: number, ready
   const { heat, hold, basis } = cooked(kitchen, each);
   const boiled = waterBoiled(kitchen, batch.water);
   const most = formatQuantity(massOf(day, batch.kg), { rounding: 'down' });
-  const water = formatQuantity(volumeOf(day, { value: batch.water, unit: 'L' }), day.metric ? {} : { unit: 'gallon' });
+  // as a cook measures it, and never less for the pound than printed
+  const water = formatQuantity(
+    quantityIn<'volume'>(batch.water, 'L', day.metric ? 'L' : 'quart'),
+    day.metric ? { step: 0.1, rounding: 'up' } : { fraction: 4, rounding: 'up' },
+  );
   return {
     cook: {
       litresPerKg: ((batch.kg + batch.water) / batch.kg) * readyPerKg,

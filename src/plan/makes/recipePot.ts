@@ -45,24 +45,45 @@ export function recipePot(
     filling,
     parts,
     withFood,
-  }: { readonly work: RecipeWork; readonly filling: Filling; readonly parts: Parts; readonly withFood: boolean },
+    syrup = 0,
+  }: {
+    readonly work: RecipeWork;
+    readonly filling: Filling;
+    readonly parts: Parts;
+    readonly withFood: boolean;
+    /** Liters of syrup for each jar. */
+    readonly syrup?: number;
+  },
 ): PotWorked | undefined {
   const { row } = product;
-  if (work.pot === undefined) return undefined;
+  const pot = work.pot ?? (syrup > 0 ? SYRUP_ALONE : undefined);
+  if (pot === undefined) return undefined;
   const rich = Math.max(...filling.lots.map(({ units }) => units.high));
   const ready = Math.max(...filling.lots.map(({ given }) => given.ready.high));
   const dropped = Math.min(...filling.lots.map(({ given }) => given.trimmings.low));
   const food = withFood ? (1 - dropped) / customary('pot-density') : 0;
-  const inPot = withFood && work.pot.cookedWhole ? 1 / customary('pot-density') : food;
-  const beside = litersBeside(parts, rich, ready);
+  const inPot = withFood && pot.cookedWhole ? 1 / customary('pot-density') : food;
+  const plain = litersBeside(parts, rich, ready);
+  const beside = plain + rich * syrup;
+  // what pieces leave between them takes the syrup up, and the room above them the rest of it
+  const atop = inPot > 0 ? plain : beside;
   if (food + beside <= 0) return undefined;
-  const boiledOff = work.pot.boilsDown ? Math.max(0, food + beside - rich * parts.liters) : 0;
+  const boiledOff = pot.boilsDown ? Math.max(0, food + beside - rich * parts.liters) : 0;
   const alone = isAlone(row) && filling.batch !== undefined;
   const batchLiters = litersOfBatch(day, product, filling, parts);
-  return cookedInPot(day, product, work.pot, {
-    litersPerKg: alone ? batchLiters * batchesPerKg(filling) : room(day, row.makes) * (inPot + beside),
+  return cookedInPot(day, product, pot, {
+    litersPerKg: alone ? batchLiters * batchesPerKg(filling) : room(day, row.makes) * (inPot + atop),
     kgPerKg: food + beside,
     boiledOffPerKg: boiledOff,
     ...(alone ? { batchLiters } : {}),
   });
 }
+
+/** A raw pack is covered with boiling syrup, and nothing else is on the stove. */
+const SYRUP_ALONE: NonNullable<RecipeWork['pot']> = {
+  minutes: customary('syrup-boil'),
+  printed: 0,
+  stirred: false,
+  boilsDown: false,
+  cookedWhole: false,
+};

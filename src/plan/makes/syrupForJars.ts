@@ -1,10 +1,11 @@
-import { quantityIn, valueIn } from '../../quantity/scale';
+import { inUnit, quantityIn, valueIn } from '../../quantity/scale';
 import type { Quantity } from '../../quantity/types';
 import type { Basis } from '../../sources/basis';
 import { basisOf } from '../../sources/table';
 import { canningSyrup, type SyrupStrength } from '../../sugar/printedSyrups';
 import { cupOf } from '../../sugar/sweeteners';
 import { readJar } from '../../words/jar';
+import { customary } from '../figures/customary';
 
 /** A cup of granulated sugar, kg. */
 const sugarCupKg = (): number => cupOf('sugar') / 1000;
@@ -15,6 +16,8 @@ export interface SyrupForJars {
   readonly sugar: (jars: number) => Quantity<'volume'>;
   readonly water: (jars: number) => Quantity<'volume'>;
   readonly sugarKg: (jars: number) => number;
+  /** Of the syrup in its pot: dissolved sugar adds less than its heap. */
+  readonly liters: (jars: number) => number;
   readonly basis: readonly Basis[];
 }
 
@@ -34,6 +37,8 @@ export function syrupForJars(strength: SyrupStrength, jar: string): SyrupForJars
     sugar: (jars) => quantityIn<'volume'>(cups(sugar, jars), 'cup', 'cup'),
     water: (jars) => quantityIn<'volume'>(cups(water, jars), 'cup', 'cup'),
     sugarKg: (jars) => cups(sugar, jars) * sugarCupKg(),
+    liters: (jars) =>
+      inUnit(cups(water, jars), 'cup', 'L') + (cups(sugar, jars) * sugarCupKg()) / customary('sugar-density'),
     basis: [
       basisOf(
         row,

@@ -26,6 +26,8 @@ export interface RecipeWork {
   readonly end: End;
   /** Minutes of one pair of hands for each kg, for each jar, bag or tray, and for each batch. */
   readonly handsPerKg: number;
+  /** Of the minutes for each kg, those that come after the pot: kernels are cut off ears that are blanched. */
+  readonly laterPerKg: number;
   readonly handsPerUnit: number;
   readonly handsPerBatch: number;
   /** Minutes that it stands by itself before it is cooked or filled. */
@@ -123,12 +125,27 @@ function standing(step: StepRow): number {
   return minutes > SHORT ? minutes : 0;
 }
 
+/** Work of hands by the kg between the pot and the trays or packs: cut off the kernels, mash, press. */
+export function afterPot(steps: readonly StepRow[]): readonly StepRow[] {
+  const { at } = endOf(steps);
+  const day = steps.slice(0, at);
+  const pot = day.findLastIndex((step) => operationOf(step).takes === 'burner');
+  return pot < 0
+    ? []
+    : day.slice(pot + 1).filter((step) => {
+        const { takes, minutesPerKg, small } = operationOf(step);
+        return takes === 'hands' && minutesPerKg !== undefined && small !== true && !FILLING.has(step.do);
+      });
+}
+
 /** What a recipe takes, for one pack. */
 export function workOf(row: RecipeRow, pack: string): RecipeWork {
   const steps = stepsOf(row, pack);
   const { end, at } = endOf(steps);
   const day = steps.slice(0, at);
   const filled = day.findIndex((step) => FILLING.has(step.do));
+  // what stands when it is packed holds up nothing
+  const stood = day.findIndex((step) => FILLING.has(step.do) || step.do === 'pack');
   let [handsPerKg, handsPerUnit, handsPerBatch, soak, pot, attended] = [0, 0, 0, 0, 0, 0];
   let [boilsDown, cookedWhole] = [false, false];
   let printed = 0;
@@ -148,7 +165,7 @@ export function workOf(row: RecipeRow, pack: string): RecipeWork {
       if (operation.attended) attended += minutes;
       boilsDown ||= step.do === 'boil-down';
     } else if (operation.takes === 'hands') handsPerBatch += minutes;
-    else if (STANDING.has(operation.takes) && (filled < 0 || index < filled)) soak += standing(step);
+    else if (STANDING.has(operation.takes) && (stood < 0 || index < stood)) soak += standing(step);
   });
   for (const step of steps.slice(at + 1)) {
     const { perKg, each } = minutesOfEach(operationOf(step));
@@ -163,6 +180,7 @@ export function workOf(row: RecipeRow, pack: string): RecipeWork {
   return {
     end,
     handsPerKg,
+    laterPerKg: afterPot(steps).reduce((sum, step) => sum + minutesOfEach(operationOf(step)).perKg, 0),
     handsPerUnit,
     handsPerBatch,
     soak,

@@ -1,3 +1,4 @@
+import { scaleRange } from '../../quantity/range';
 import type { Range } from '../../quantity/types';
 import type { Activity, Supply } from '../request/activity';
 import type { KnownLot } from '../request/lots';
@@ -11,11 +12,12 @@ const widened = (range: Range<number>, { low, high }: Spread): Range<number> => 
   high: range.high * high,
 });
 
-function widenedSupply(supply: Supply, spread: Spread): Supply {
+function widenedSupply(supply: Supply, spread: Spread, whole: boolean): Supply {
   const { stove, electricity } = supply.energyPerKg ?? {};
   return {
     ...supply,
-    unitsPerKg: widened(supply.unitsPerKg, spread),
+    // the more that the lot may weigh makes no whole batch that is sure: it is left over
+    unitsPerKg: whole ? scaleRange(supply.unitsPerKg, spread.low) : widened(supply.unitsPerKg, spread),
     trimmingsPerKg: widened(supply.trimmingsPerKg, spread),
     readyPerKg: widened(supply.readyPerKg, spread),
     ...(supply.energyPerKg === undefined
@@ -49,8 +51,11 @@ export function withSpread(activity: Activity, lots: readonly KnownLot[]): Activ
   const { cook, pantry, traysPerKg, freezeDry } = activity;
   return {
     ...activity,
-    supplies: activity.supplies.map((supply) => widenedSupply(supply, of(supply))),
+    supplies: activity.supplies.map((supply) =>
+      widenedSupply(supply, of(supply), activity.unitsPerBatch !== undefined),
+    ),
     handsPerKg: activity.handsPerKg * most,
+    ...(activity.laterPerKg === undefined ? {} : { laterPerKg: activity.laterPerKg * most }),
     ...(pantry === undefined ? {} : { pantry: pantryFor(pantry, most) }),
     ...(cook === undefined ? {} : { cook: { ...cook, litresPerKg: cook.litresPerKg * most } }),
     ...(traysPerKg === undefined ? {} : { traysPerKg: traysPerKg * most }),

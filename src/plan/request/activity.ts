@@ -34,6 +34,8 @@ export interface Activity {
   /** Minutes of hands for each kg of raw food and for each unit filled, in and out of the canner included. */
   readonly handsPerKg: number;
   readonly handsPerUnit: number;
+  /** Of `handsPerKg`, the minutes that come after the pot, before it goes on trays or into packs. */
+  readonly laterPerKg?: number;
   /** Kg that one unit readied takes of another lot: the onions of a salsa. */
   readonly also?: readonly { readonly lot: number; readonly kgPerUnit: number }[];
   /** Minutes that it stands by itself after it is prepared, before it is cooked or filled: salted, limed, dripping. */

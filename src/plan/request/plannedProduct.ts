@@ -55,6 +55,8 @@ export interface PlannedProduct {
   readonly drying?: TrayWork;
   /** The packs, where it is frozen. */
   readonly packs?: PackWork;
+  /** Of jars that go into the refrigerator or the freezer and are not canned, from the food to the lid. */
+  readonly headspace?: Quantity<'length'>;
   /** What to do, in order, in words. */
   readonly directions: readonly string[];
   /** What it costs, where something has a price. */
@@ -115,6 +117,8 @@ export interface Ingredient {
   readonly printed?: string;
   /** The page, or the safety of the recipe, needs at least this much. */
   readonly neverLess?: true;
+  /** It is of the syrup that covers the food in its jars, which is made for each canner load. */
+  readonly forSyrup?: true;
   /** What else is to be said of it. */
   readonly note?: string;
 }
@@ -246,7 +250,7 @@ export interface TrayWork {
 export interface PackWork {
   /** Weight of one pack. */
   readonly packSize: Mass;
-  /** In a rigid box, from the food to the lid. */
+  /** In a rigid box, from the food to the lid; none for what is wrapped, or fills its box. */
   readonly headspace?: Quantity<'length'>;
   /** Freezer room of one pack. */
   readonly room: Quantity<'volume'>;
@@ -271,10 +275,7 @@ export interface ProductCost {
   readonly lines: readonly CostLine[];
   /** All lines together. */
   readonly total: Money;
-  /**
-   * For each jar, bag or sheet: low at all that you get ready for, likely at the likely count, high at what you can count
-   * on. These three are rounded up to the cent.
-   */
+  /** For each unit, up to the cent: low at all you get ready for, likely at the likely count, high at all promised. */
   readonly perUnit: Range<Money>;
   /** For an ounce of it, or 100 g on a metric day; none where no net weight is known. */
   readonly perNet?: {

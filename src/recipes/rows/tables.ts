@@ -138,6 +138,12 @@ export const step = () =>
     moisture: z.exactOptional(z.union([positive(), z.strictObject({ low: positive(), high: positive() })])),
     /** Sign that it is done, for people. */
     to: z.exactOptional(text()),
+    /** What else is measured: its words have `{1}` where the first stands. */
+    figures: z.exactOptional(z.array(span()).check(z.minLength(1))),
+    /** Room left below the rim of what is not canned: at `{headspace}` in its words. */
+    headspace: z.exactOptional(quantity()),
+    /** How the table of freezer headspaces sorts the pack; none where it is wrapped, or filled without a space. */
+    style: z.exactOptional(z.enum(['dry', 'liquid', 'juice'])),
     times: z.exactOptional(positive()),
     pack: z.exactOptional(z.enum(PACKS)),
     optional: z.exactOptional(z.literal(true)),
@@ -260,6 +266,8 @@ export const operationRow = () =>
       'crock',
       'nothing',
     ]),
+    /** It goes with the step before it, and is no work by itself. */
+    small: z.exactOptional(z.literal(true)),
     /** Skins, seeds or pulp stay behind. */
     separates: z.exactOptional(z.literal(true)),
     /** Whether someone stays with it the whole time. */

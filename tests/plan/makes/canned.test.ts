@@ -210,3 +210,11 @@ test('the minutes are those that `testedProcess` answers for the recipe', () => 
   const asked = { food, recipe, jar: 'pint', method: 'boiling-water', elevation: '500 ft' } as const;
   expect(testedProcess(asked)).toMatchObject({ tested: true, minutes: jars?.minutes });
 });
+
+test('yellow flesh is asked of peaches and nectarines, and of no apricot', () => {
+  const asks = (food: string) =>
+    productOf(food, { recipe: 'peach-pineapple-spread', jar: 'half-pint' }).cautions.some(
+      ({ id }) => id === 'yellow-flesh',
+    );
+  expect([asks('peach'), asks('nectarine'), asks('apricot')]).toEqual([true, true, false]);
+});

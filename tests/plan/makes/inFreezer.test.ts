@@ -43,7 +43,7 @@ describe('vegetables are blanched as the freezing tables print', () => {
     const step = corn().directions.find((each) => each.startsWith('Blanch')) ?? '';
     // a 20 quart pot to its fill limit holds 13.3 quarts: 2.9 lb with a gallon of water for each
     expect(step).toContain('at most 2 3/4 lb at a time in the 20 quart pot');
-    expect(step).toMatch(/return to the boil.*with .* gallons of water/);
+    expect(step).toMatch(/return to the boil.*with .* quarts of water/);
     const { handsMinutes, cooking: pots } = corn();
     const batches = (pots?.batches ?? []).reduce((sum, each) => sum + each.count, 0);
     // 4 min, and 1 min to come back to the boil

@@ -48,3 +48,12 @@ test('the cook says the minutes of a batch', () => {
   // jam is stirred while it cooks
   expect(handsMinutes.stir).toBe(30 * batches);
 });
+test('the water to blanch in is measured as a cook does: quarts, or liters to a tenth', () => {
+  const blanch = (raw: '20 lb' | '9 kg') =>
+    productOf('green beans', { recipe: 'frozen-green-beans' }, {}, raw).directions.find((step) =>
+      step.startsWith('Blanch'),
+    );
+  expect(blanch('20 lb')).toMatch(/with \d+( \d\/\d)? quarts of water/);
+  expect(blanch('9 kg')).toMatch(/with \d+(\.\d)? L of water/);
+  expect(blanch('9 kg')).not.toContain('mL');
+});

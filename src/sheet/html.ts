@@ -29,12 +29,13 @@ const labelled = ({ label, text }: Line): string => `<p><b class="label">${inHtm
 function frontOf(front: Front): string {
   const { head, invented, lines, rows, foot } = front;
   const [title = '', ...rest] = head;
+  const { size, turns } = layoutOf(front);
   return [
-    `<section class="front ${sizeOf(front)}">`,
+    `<section class="front ${size}">`,
     `<header><h1>${inHtml(title)}</h1> <span>${inHtml(rest.join(say('dot')))}</span></header>`,
     ...(invented ? [`<p class="invented">${inHtml(say('invented'))}</p>`] : []),
     ...lines.map(labelled),
-    ...(rows.length === 0 ? [] : [table(rows)]),
+    ...(rows.length === 0 ? [] : [table(rows, turns)]),
     ...(foot.length === 0 ? [] : [`<div class="foot">${foot.map(labelled).join('')}</div>`]),
     '</section>',
   ].join('\n');
@@ -56,14 +57,66 @@ const PAGE = { height: 746, width: 555, letter: 0.55, line: 1.055, rule: 1.09 } 
 /** Shares of the width that the time and the hands take; the other columns share the rest. */
 const WIDE = { time: 0.08, hands: 0.44 } as const;
 
-/** The size of type that lets a front stand on one page. */
-function sizeOf(front: Front): string {
-  const fits = SIZES.find(([, size]) => linesAt(front, size) * (PAGE.line * size + PAGE.rule) <= PAGE.height);
-  return (fits ?? (SIZES[SIZES.length - 1] as (typeof SIZES)[number]))[0];
+/** Below this a front of several days takes a page more, and a day begins there. */
+const READABLE = 8;
+
+/** How a front is printed: its size of type, and the rows of days that begin a page. */
+interface Layout {
+  readonly size: string;
+  readonly turns: ReadonlySet<Row>;
+}
+
+/** The largest type at which a front stands on one page; one of several days rather takes more pages than small type. */
+function layoutOf(front: Front): Layout {
+  const whole = SIZES.find(([, size]) => linesAt(front, size) <= roomAt(size));
+  if (whole !== undefined && whole[1] >= READABLE) return { size: whole[0], turns: new Set() };
+  const byDays = SIZES.filter(([, size]) => size <= READABLE).flatMap(([name, size]): Layout[] => {
+    const turns = turnsAt(front, size);
+    return turns === undefined || turns.size === 0 ? [] : [{ size: name, turns }];
+  });
+  return byDays[0] ?? { size: (whole ?? (SIZES[SIZES.length - 1] as (typeof SIZES)[number]))[0], turns: new Set() };
+}
+
+/** Lines of a page. */
+const roomAt = (size: number): number => PAGE.height / (PAGE.line * size + PAGE.rule);
+
+/** Lines of the column heads, which every page has. */
+const HEADS = 3;
+
+/** The days that begin a page, so that each page holds its days; nothing where one day alone is too long for a page. */
+function turnsAt(front: Front, size: number): ReadonlySet<Row> | undefined {
+  const room = roomAt(size);
+  const turns = new Set<Row>();
+  const days = daysOf(front.rows);
+  let used = linesAt({ ...front, rows: [], foot: [] }, size);
+  for (const [index, day] of days.entries()) {
+    const foot = index === days.length - 1 ? front.foot : [];
+    const own = linesAt({ ...front, invented: false, lines: [], rows: day, foot }, size) - HEADS;
+    if (index > 0 && used + own > room) {
+      turns.add(day[0] as Row);
+      used = HEADS;
+    }
+    used += own;
+    if (used > room) return undefined;
+  }
+  return turns;
+}
+
+/** The rows of each day; the first day may have no row that names it. */
+function daysOf(rows: readonly Row[]): Row[][] {
+  const days: Row[][] = [[]];
+  for (const row of rows) {
+    if (row.kind === 'day' && days.at(-1)?.length !== 0) days.push([]);
+    days.at(-1)?.push(row);
+  }
+  return days;
 }
 
 /** How many lines a front takes at a size. */
-function linesAt({ invented, lines, rows, foot }: Front, size: number): number {
+function linesAt(
+  { invented, lines, rows, foot }: Pick<Front, 'invented' | 'lines' | 'rows' | 'foot'>,
+  size: number,
+): number {
   const letters = (share: number) => (PAGE.width * share) / (PAGE.letter * size);
   const takes = (length: number, share = 1) => Math.max(1, Math.ceil(length / letters(share)));
   const texts = [...lines, ...foot].reduce((sum, { label, text }) => sum + takes(label.length + text.length), 0);
@@ -82,7 +135,7 @@ function linesAt({ invented, lines, rows, foot }: Front, size: number): number {
       return Math.max(most, takes(length, (index === 0 ? WIDE.hands : column) + empty * column));
     }, 1);
   };
-  return rows.reduce((sum, row) => sum + of(row), 3 + Number(invented) + texts);
+  return rows.reduce((sum, row) => sum + of(row), HEADS + Number(invented) + texts);
 }
 
 /** Cells of a row, each as wide as the empty ones after it: what is long takes few lines where nothing stands beside it. */
@@ -97,12 +150,13 @@ function spread(cells: readonly { readonly open: string; readonly inside: string
     .join('');
 }
 
-function table(rows: readonly Row[]): string {
+function table(rows: readonly Row[], turns: ReadonlySet<Row>): string {
   const columns = columnsOf(rows);
   const span = columns.length + 1;
   const head = [say('col.time'), say('col.hands'), ...columns.map((column) => say(`col.${column}`))];
   const body = rows.map((row) => {
-    if (row.kind === 'day') return `<tr class="day"><td colspan="${span + 1}">${inHtml(row.hands)}</td></tr>`;
+    if (row.kind === 'day')
+      return `<tr class="${turns.has(row) ? 'day turn' : 'day'}"><td colspan="${span + 1}">${inHtml(row.hands)}</td></tr>`;
     const time = `<td class="time">${inHtml(row.time)} <b>${inHtml(row.letters)}</b></td>`;
     if (row.kind === 'caution')
       return `<tr class="caution"><td class="time"><b>${inHtml(row.letters)}</b></td><td colspan="${span}">${inHtml(row.hands)}</td></tr>`;

@@ -51,6 +51,7 @@ td[data-label]::before{content:attr(data-label) ": ";font-size:.75em;font-weight
 @page{margin:8mm}
 body{padding:0;max-width:none;font-size:9.5pt}
 .front{break-after:page;line-height:1.13}
+.front .turn{break-before:page}
 .front.large{font-size:10pt}
 .front.middle{font-size:9pt}
 .front.small{font-size:8pt}

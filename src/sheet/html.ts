@@ -70,11 +70,14 @@ interface Layout {
 function layoutOf(front: Front): Layout {
   const whole = SIZES.find(([, size]) => linesAt(front, size) <= roomAt(size));
   if (whole !== undefined && whole[1] >= READABLE) return { size: whole[0], turns: new Set() };
-  const byDays = SIZES.filter(([, size]) => size <= READABLE).flatMap(([name, size]): Layout[] => {
+  const byDays = SIZES.flatMap(([name, size]): (Layout & { readonly points: number })[] => {
     const turns = turnsAt(front, size);
-    return turns === undefined || turns.size === 0 ? [] : [{ size: name, turns }];
+    return turns === undefined || turns.size === 0 ? [] : [{ size: name, turns, points: size }];
   });
-  return byDays[0] ?? { size: (whole ?? (SIZES[SIZES.length - 1] as (typeof SIZES)[number]))[0], turns: new Set() };
+  // as few pages as readable type takes, and then the largest type
+  const pages = Math.min(...byDays.filter(({ points }) => points >= READABLE).map(({ turns }) => turns.size));
+  const best = byDays.find(({ turns }) => turns.size <= pages) ?? byDays[0];
+  return best ?? { size: (whole ?? (SIZES[SIZES.length - 1] as (typeof SIZES)[number]))[0], turns: new Set() };
 }
 
 /** Lines of a page. */

@@ -33,7 +33,7 @@ export function handsText(pen: Pen, task: Task, part?: HandsWork['part']): strin
     case 'cook':
       return `${say('row.stir', { what: name, minutes: about(minutesOf(task)) })}${intoPot(pen, task)}`;
     case 'pack':
-      return say('row.pack', { what: name });
+      return say(product?.drying?.where === 'freeze-dryer' ? 'row.pack-freeze-dried' : 'row.pack', { what: name });
     default:
       return say('row.other', { what: name });
   }

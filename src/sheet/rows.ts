@@ -186,9 +186,17 @@ function stands(pen: Pen, rows: Open[], task: Task, index: number): void {
  */
 export function offTrays({ schedule }: FeasibleDay): { task: Task; at: number | undefined }[] {
   const { tasks, windows } = schedule;
-  const packed = new Set(tasks.filter(({ kind }) => kind === 'pack').flatMap(({ forProducts: names }) => names));
+  const packs = tasks.filter(({ kind }) => kind === 'pack');
+  // each packing takes off the load of its product that came dry before it
+  const isPacked = ({ endMinute: end, forProducts: [name] }: Task): boolean => {
+    const at = packs.findIndex(({ startMinute: start, forProducts: [other] }) => other === name && start >= end);
+    if (at >= 0) packs.splice(at, 1);
+    return at >= 0;
+  };
   return tasks
-    .filter(({ kind, forProducts: names }) => (kind === 'dry' || kind === 'freeze-dry') && !packed.has(names[0] ?? ''))
+    .filter(({ kind }) => kind === 'dry' || kind === 'freeze-dry')
+    .sort((one, other) => one.endMinute - other.endMinute)
+    .filter((task) => !isPacked(task))
     .map((task) => {
       const open = windows.find(({ endMinute: end }) => task.endMinute < end);
       return { task, at: open === undefined ? undefined : Math.max(open.startMinute, task.endMinute) };

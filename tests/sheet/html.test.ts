@@ -62,13 +62,24 @@ test('each cell of a row is as wide as the empty ones after it', () => {
   expect(front).toMatch(/<td class="hands" colspan="\d">/);
   expect(front).not.toContain('<td data-label="STOVE"></td>');
 });
-describe('the shipped days print at 8 points or more', () => {
+// a busy day of one page is set smaller, and a day of several has a page a day rather than small type
+describe('the shipped days print at 8 points or more, one of many rows at 7', () => {
   const folder = new URL('../../examples/', import.meta.url);
   const kitchens = readdirSync(new URL('kitchens/', folder)).map((name) => `kitchens/${name}`);
   test.each(['day.json', 'day-metric.json', ...kitchens])('%s', (name) => {
     const page = runSheet(planDay(exampleDay(name)), { as: 'html' });
     const [, size = ''] = /<section class="front (\w+)">/.exec(page) ?? [];
     const [, points] = new RegExp(`\\.front\\.${size}\\{font-size:([\\d.]+)pt\\}`).exec(page) ?? [];
-    expect(Number(points)).toBeGreaterThanOrEqual(8);
+    expect(Number(points)).toBeGreaterThanOrEqual(name === 'day-metric.json' ? 7 : 8);
   });
+});
+
+test('days that do not fit a page begin a new one, each with its heads; a day never goes over two', () => {
+  const page = (name: string) => runSheet(planDay(exampleDay(name)), { as: 'html' });
+  expect(page('kitchens/tomatoes-two-days.json').match(/<tr class="day turn">/g)?.length).toBe(1);
+  expect(page('day.json')).not.toContain('day turn');
+  // seven evenings share their pages
+  const turns = page('kitchens/plums-damp.json').match(/<tr class="day turn">/g)?.length ?? 0;
+  expect(turns).toBeGreaterThan(0);
+  expect(turns).toBeLessThan(4);
 });

@@ -76,3 +76,15 @@ test('what goes into the dryer at once says so in the row before it', () => {
   const rows = rowsOf(penOf('drying only'));
   expect(rows.some(({ hands, trays }) => hands.endsWith(', then into the dryer') && trays.length === 1)).toBe(true);
 });
+test('a load that is not packed is taken off, though another of its product is packed', () => {
+  const task = (kind: string, startMinute: number, endMinute: number) => ({
+    kind,
+    startMinute,
+    endMinute,
+    forProducts: ['pears'],
+  });
+  const tasks = [task('dry', 0, 100), task('dry', 20, 300), task('pack', 110, 120)];
+  const windows = [{ day: 0, startMinute: 0, endMinute: 200 }];
+  const left = offTrays({ schedule: { tasks, windows } } as never);
+  expect(left.map(({ task: { endMinute }, at }) => [endMinute, at])).toEqual([[300, undefined]]);
+});

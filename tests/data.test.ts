@@ -12,6 +12,8 @@ const files = readdirSync(data, { recursive: true })
 const known = new Set(sources().map(({ id }) => id));
 const read = (file: string): unknown => JSON.parse(readFileSync(data + file, 'utf8'));
 
+const foods = new Set((read('foods/foods.json') as { rows: { id: string }[] }).rows.map(({ id }) => id));
+
 const text = z.string().trim().min(1);
 const seen = z.enum(['original', 'reproduction', 'citation']);
 /** What the trade does and nobody published has no source, but says why. */
@@ -57,6 +59,11 @@ const caution = z.strictObject({
   source: z
     .string()
     .refine((id) => known.has(id), 'in the register of sources')
+    .optional(),
+  /** Only where the product has one of these foods. */
+  foods: z
+    .array(rowId.refine((id) => foods.has(id), 'in the pantry'))
+    .min(1)
     .optional(),
   /** Only between these elevations. */
   aboveFt: z.number().positive().optional(),

@@ -158,8 +158,10 @@ describe('mixed berries', () => {
     expect(jam.units.ready).toBeGreaterThan(11);
     expect(amountOf(jam, 'sugar', 'cup')).toBeCloseTo(jam.units.ready, 6);
     expect(amountOf(jam, 'crushed raspberries', 'cup')).toBeCloseTo(jam.units.ready, 6);
-    expect(jam.ready.high.value / jam.units.ready).toBeGreaterThan(0.5);
-    expect(jam.ready.high.value / jam.units.ready).toBeLessThan(0.6);
+    // whole batches, also where the berries weigh least
+    expect(jam.units.ready % 4).toBe(0);
+    expect(jam.ready.low.value / jam.units.ready).toBeGreaterThan(0.5);
+    expect(jam.ready.low.value / jam.units.ready).toBeLessThan(0.6);
     expect(jam.canning?.minutes).toBe(5);
   });
   test('a reduced-sugar jam with 3 cups of sugar to 4 cups of fruit, which no process keeps on the shelf', () => {
@@ -169,7 +171,8 @@ describe('mixed berries', () => {
     expect(jam.canning).toBeUndefined();
     expect(jam.keeps.map(({ place }) => place)).toEqual(['refrigerator']);
   });
-  test('of 26 lb less than a pound is left', () => expect(poundsLeft(plan)).toBeLessThan(1));
+  test('of 26 lb less is left than whole batches of jam and packs of a pound can take', () =>
+    expect(poundsLeft(plan)).toBeLessThan(1.5));
 });
 
 describe('a beginner with one 8-quart pot, six jars and no canner', () => {

@@ -16,7 +16,9 @@ const KEPT = 'stillroom-example-day';
 /** What the page remembers: the day as typed, the recipes chosen, and whether it is still the invented one. */
 const state = JSON.parse(localStorage.getItem(KEPT) ?? 'null') ?? { day: inventedDay, chosen: {}, invented: true };
 
+/** Remembers the state. A plan on the page is of what was typed before, so it goes. */
 function keep() {
+  part('result').hidden = true;
   localStorage.setItem(KEPT, JSON.stringify(state));
   part('invented').hidden = !state.invented;
 }
@@ -25,47 +27,56 @@ const say = (text) => {
   part('status').textContent = text;
 };
 
-/** Reads the form, marks what is wrong, and answers the first control that has a problem. */
+/** Reads the form and marks what is wrong. Answers how many problems there are, and the first control that has one. */
 async function checkDay() {
   const { day, controls } = readForm(form);
-  const problems = await problemsOf(day);
   state.day = day;
   keep();
-  return { problems, first: showProblems(problems, { form, controls, elsewhere: part('elsewhere') }) };
+  const problems = await problemsOf(day);
+  return { count: problems.length, first: showProblems(problems, { form, controls, elsewhere: part('elsewhere') }) };
 }
 
 let asked = 0;
 
-/** Shows the ways of the day as typed. An answer that comes after a newer question is passed over. */
+/**
+ * Checks the day as typed and shows its ways; with a problem there are none to show. An answer that comes after a newer
+ * question is passed over.
+ */
 async function showWays() {
   const mine = ++asked;
-  const { problems } = await checkDay();
-  if (mine !== asked) return;
-  if (problems.length > 0) {
-    say(problems.length === 1 ? 'One field needs a change.' : `${problems.length} fields need a change.`);
-    return;
-  }
+  const checked = await checkDay();
   const { lots, kitchen } = state.day;
-  const found = await call('waysToKeep', { lots, kitchen });
-  if (mine !== asked) return;
-  const { ways = [], left = [], basis, cautions } = found;
-  const choose = (recipe) => (picked) => {
-    state.chosen[recipe] = picked;
-    keep();
-  };
+  const found = checked.count === 0 ? await call('waysToKeep', { lots, kitchen }) : { basis: [], cautions: [] };
+  if (mine !== asked) return checked;
+  const { ways = [], left = [] } = found;
   const show = (way) =>
-    wayItem(way, { elevation: kitchen.elevation, chosen: state.chosen[way.recipe], choose: choose(way.recipe) });
-  part('ways').replaceChildren(...ways.map(show));
-  const closed = found.reason ? [{ name: 'Nothing', reason: found.reason }] : left;
+    wayItem(way, {
+      elevation: kitchen.elevation,
+      chosen: state.chosen[way.recipe],
+      choose(picked) {
+        state.chosen[way.recipe] = picked;
+        keep();
+      },
+    });
+  const lacking = ways.filter((way) => way.lacking.length > 0);
+  const open = ways.filter((way) => way.lacking.length === 0);
+  const closed = found.reason ? [{ name: 'Nothing is open', reason: found.reason }] : left;
+  part('ways').replaceChildren(...open.map(show));
+  part('lacking').replaceChildren(...lacking.map(show));
+  part('lacking-part').hidden = lacking.length === 0;
   part('refusals').replaceChildren(...refusals('Not open, and why', closed));
-  part('ways-behind').replaceChildren(...(await behind({ basis, cautions })));
-  const open = ways.filter(({ lacking }) => lacking.length === 0).length;
-  say(`${open} ways are open with what you have, ${ways.length - open} lack something, ${closed.length} are closed.`);
+  part('ways-behind').replaceChildren(...(ways.length === 0 ? [] : await behind(found)));
+  say(
+    checked.count > 0
+      ? `${checked.count === 1 ? 'One field needs' : `${checked.count} fields need`} a change first.`
+      : `Ways to keep it: open ${open.length}, lacking something ${lacking.length}, closed ${closed.length}.`,
+  );
+  return checked;
 }
 
 /** The recipes that are checked on the page, as products of the plan. None: the plan chooses. */
 function products() {
-  const boxes = [...part('ways').querySelectorAll('input:checked')];
+  const boxes = [...form.querySelectorAll('.cards input:checked')];
   const chosen = boxes.map(({ value: recipe }) => {
     const parts = Object.entries(state.chosen[recipe] ?? {}).filter(([, value]) => value !== '');
     return { recipe, ...Object.fromEntries(parts) };
@@ -74,16 +85,12 @@ function products() {
 }
 
 async function plan() {
-  const { problems, first } = await checkDay();
-  if (problems.length > 0) {
-    part('result').hidden = true;
-    say(
-      `${problems.length === 1 ? 'One field needs' : `${problems.length} fields need`} a change before the day can be planned.`,
-    );
+  const { count, first } = await showWays();
+  if (count > 0) {
     first?.focus();
     return;
   }
-  say('Planning the day. This can take some seconds.');
+  say('Planning the day. This can take a few seconds.');
   const answer = await call('planDay', { ...state.day, ...products(), invented: state.invented });
   await showPlan(answer);
   say(answer.feasible ? 'The day is planned; the run sheet is below.' : 'There is no such day; the reason is below.');
@@ -118,7 +125,6 @@ form.addEventListener('submit', (event) => {
 form.addEventListener('reset', (event) => {
   event.preventDefault();
   Object.assign(state, { day: inventedDay, chosen: {}, invented: true });
-  part('result').hidden = true;
   run(start);
 });
 form.addEventListener('change', ({ target }) => {

@@ -15,7 +15,9 @@ const made = ({ name, units: { promised, ready, unit, plural } }) =>
   `${name}: count on ${promised} ${promised === 1 ? unit : plural}, get ready for ${ready}`;
 
 function feasible({ products, leftFresh, leftOut, nothingMade }) {
-  const left = leftFresh.map(({ lot, raw, reason }) => `${formatQuantity(raw)} of ${lot}: ${reason.text}`);
+  const left = leftFresh.map(
+    ({ lot, raw, reason }) => `${formatQuantity(raw, { rounding: 'up' })} of ${lot}: ${reason.text}`,
+  );
   return [
     ...list('What you make', products.map(made)),
     ...(nothingMade ? [element('p', {}, `${nothingMade.text}.`)] : []),
@@ -42,6 +44,7 @@ export async function showPlan(plan) {
   part('summary').replaceChildren(...(plan.feasible ? feasible(plan) : infeasible(plan)));
   part('plan-behind').replaceChildren(...(await behind(plan)));
   for (const id of ['sheet', 'sheet-actions']) part(id).hidden = !plan.feasible;
+  document.onkeydown = null;
   if (!plan.feasible) return;
   const html = await call('runSheet', [plan, { as: 'html', title: 'Run sheet' }]);
   const frame = part('sheet');
@@ -49,7 +52,14 @@ export async function showPlan(plan) {
     frame.style.height = `${frame.contentDocument.documentElement.scrollHeight + 24}px`;
   };
   frame.srcdoc = html;
-  part('print').onclick = () => frame.contentWindow.print();
+  const print = () => frame.contentWindow.print();
+  part('print').onclick = print;
+  // a browser cuts a frame wherever a page ends; printed by itself, the sheet breaks where it should
+  document.onkeydown = (event) => {
+    if (event.key !== 'p' || !(event.ctrlKey || event.metaKey)) return;
+    event.preventDefault();
+    print();
+  };
   const save = part('save');
   URL.revokeObjectURL(save.href);
   save.href = URL.createObjectURL(new Blob([html], { type: 'text/html' }));

@@ -1,19 +1,36 @@
 /** The ways to keep the harvest as a list: what each gives, takes and lacks, and why others are closed. */
-import { formatQuantity } from '../../dist/quantity/index.js';
+import { convert, formatQuantity } from '../../dist/quantity/index.js';
 import { element } from './element.js';
 import { call, processChoices } from './library.js';
 
-const range = ({ low, high }, say = String) => (say(low) === say(high) ? say(low) : `${say(low)} to ${say(high)}`);
+const range = ({ low, high }, say = String) => [...new Set([say(low), say(high)])].join(' to ');
 const many = ({ jar, low, high }) => `${range({ low, high })} ${jar}${high === 1 ? '' : 's'}`;
 const plain = (word) => word.replaceAll('-', ' ');
 const hours = ({ value, unit }) =>
   formatQuantity(unit === 'min' && value >= 90 ? { value: Math.ceil(value / 30) / 2, unit: 'h' } : { value, unit });
 
+/** Whole months of 30 days, rounded down. */
+const months = (time) => Math.floor(convert(time, 'day').value / 30);
+
 /** A line of facts; without a fact there is no line. */
-const line = (label, text) => text && element('p', {}, element('b', {}, `${label}: `), text);
+const line = (label, text = '') => (text === '' ? '' : element('p', {}, element('b', {}, `${label}: `), text));
 
 const yieldsOf = ({ yields, mass }) =>
   mass ? range(mass, (each) => formatQuantity(each)) : yields.map(many).join(', or ');
+
+const heat = ({ processes }) => {
+  const minutes = processes.map((each) => each.minutes);
+  const [low, high] = [Math.min(...minutes), Math.max(...minutes)];
+  if (minutes.length === 0) return '';
+  return low === high ? `${low} min` : `${low} to ${high} min, by canner, pack and jar`;
+};
+
+const keeping = ({ keeps }) =>
+  keeps
+    .map(({ place, low, high }) =>
+      low === undefined ? place : `${place}, up to ${range({ low, high }, months)} months`,
+    )
+    .join('; ');
 
 const takes = ({ needs }) =>
   needs
@@ -52,10 +69,10 @@ function processSelects(way, { elevation, chosen, choose }) {
     process.textContent = PARTS.every(([part]) => chosen[part]) ? await processWords(given) : '';
   }
   for (const [part, select] of selects) {
-    select.onchange = () => {
+    select.onchange = async () => {
       chosen[part] = select.value;
+      await refresh();
       choose(chosen);
-      refresh();
     };
   }
   refresh();
@@ -79,7 +96,9 @@ export function wayItem(way, { elevation, chosen, choose }) {
     element('label', { className: 'check' }, box, element('strong', {}, way.name)),
     line('Gives', yieldsOf(way)),
     line('Your work', way.handsOn && range(way.handsOn, hours)),
-    line('Takes also', takes(way)),
+    line('Heat here', heat(way)),
+    line('Keeps', keeping(way)),
+    line('What else may go in', takes(way)),
     line('Never change', way.mustKeep.join('; ')),
     line('You lack', way.lacking.map(({ text }) => text).join('; ')),
   );

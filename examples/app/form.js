@@ -97,7 +97,7 @@ function controlFor(path, { form, controls }) {
 function wordsOf({ expected, given, nearest = [] }) {
   const got = given === undefined ? '' : ` You typed ${JSON.stringify(given)}.`;
   const meant = nearest.length === 0 ? '' : ` Did you mean ${nearest.join(' or ')}?`;
-  return `This takes ${expected}.${got}${meant}`;
+  return `This takes ${expected.replace(/\.$/, '')}.${got}${meant}`;
 }
 
 /** Shows each problem at its field, and the rest in `elsewhere`; answers the first control that has one. */

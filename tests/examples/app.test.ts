@@ -100,6 +100,21 @@ describe.skipIf(without !== '')(`in a browser${without}`, () => {
     await soon(() => canner.locator('option').allTextContents()).toEqual(['any that fits', 'dial gauge']);
   });
 
+  test('the packs are those that the chosen canner has', async () => {
+    await field('lot 1', 'Food').fill('grapefruit');
+    await page.getByRole('button', { name: 'Add a canner' }).click();
+    await field('canner 2', 'Kind').selectOption('dial-gauge');
+    await field('canner 2', 'Pints').first().fill('8');
+    await page.keyboard.press('Tab');
+    const way = page.getByRole('listitem').filter({ hasText: 'grapefruit and orange sections' });
+    await soon(() => way.textContent()).toContain('Heat here');
+    await way.getByRole('checkbox').check();
+    const packs = () => way.getByLabel('Pack').locator('option').allTextContents();
+    await soon(packs).toEqual(['any that fits', 'hot', 'raw']);
+    await way.getByLabel('Canner').selectOption('boiling-water');
+    await soon(packs).toEqual(['any that fits', 'raw']);
+  });
+
   test('a refusal is shown with its reason', async () => {
     await field('lot 2', 'Food').fill('pumpkin');
     await field('lot 2', 'How much').fill('20 lb');

@@ -91,7 +91,10 @@ async function plan() {
     return;
   }
   say('Planning the day. This can take a few seconds.');
+  const mine = asked;
   const answer = await call('planDay', { ...state.day, ...products(), invented: state.invented });
+  // somebody typed on in the meantime: this is no longer the plan of what is on the page
+  if (mine !== asked) return;
   await showPlan(answer);
   say(answer.feasible ? 'The day is planned; the run sheet is below.' : 'There is no such day; the reason is below.');
   part('planned').focus();

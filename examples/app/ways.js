@@ -27,9 +27,7 @@ const heat = ({ processes }) => {
 
 const keeping = ({ keeps }) =>
   keeps
-    .map(({ place, low, high }) =>
-      low === undefined ? place : `${place}, up to ${range({ low, high }, months)} months`,
-    )
+    .map(({ place, low, high }) => (low === undefined ? place : `${place}, ${range({ low, high }, months)} months`))
     .join('; ');
 
 const takes = ({ needs }) =>

@@ -1,4 +1,5 @@
 import { answer } from '../common/answer';
+import { readFood } from '../foods/fields';
 import { readInput } from '../quantity/fields';
 import { type Problem, problemsIn, problemsOf } from '../quantity/problems';
 import { requestChecks } from './program/checkRequest';
@@ -10,8 +11,8 @@ import { type PlanDayInput, planSchema } from './request/planInput';
  * would be right, and the nearest right words. `planDay` throws the first of them.
  *
  * First every field by itself: words, units, ranges, names that no field has. Where those are right, what does not hold
- * together: currencies, `least` and `most`, breaks, aims. Where that is right too, what only the tables can tell, such as
- * a container that no row weighs.
+ * together (currencies, `least` and `most`, breaks, aims) and the foods that no table knows. Where that is right too, what
+ * else only the tables can tell, such as a container that no row weighs.
  *
  * @param input - as `planDay` takes it: `lots`, `kitchen`, and what else you name
  * @returns the problems in the order of the fields; none where `planDay` takes the day
@@ -39,7 +40,12 @@ function problemsWith(input: unknown): readonly Problem[] {
   if (inFields.length > 0) return inFields;
   const read = readInput(planSchema, input);
   const wanted = (read.products ?? []).filter(({ never }) => never !== true);
-  const together = problemsIn(...requestChecks({ ...read, products: wanted }));
+  const foods = read.lots.map(
+    ({ food }, index) =>
+      () =>
+        void readFood(food, `lots[${index}].food`),
+  );
+  const together = problemsIn(...requestChecks({ ...read, products: wanted }), ...foods);
   return together.length > 0 ? together : problemsIn(() => void prepare(input as PlanDayInput));
 }
 

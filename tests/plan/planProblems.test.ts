@@ -18,4 +18,13 @@ describe('all mistakes of a request at once', () => {
     expect(paths.some((path) => path.startsWith('kitchen.pots[0]'))).toBe(true);
     expect(problems.find(({ path }) => path === 'products[0].make')?.nearest).toContain('jars');
   });
+
+  test('every food that no table knows is named, not only the first', () => {
+    const lots = ['peech', 'plum', 'aple'].map((food) => ({ food, raw: '10 lb' }));
+    const problems = planProblems({ lots, kitchen: { elevation: '500 ft', hours: '6 h' } });
+    expect(problems.map(({ path, nearest }) => [path, nearest?.[0]])).toEqual([
+      ['lots[0].food', 'peach'],
+      ['lots[2].food', 'apple'],
+    ]);
+  });
 });

@@ -29,14 +29,14 @@ export interface Kept {
 }
 
 /** What the lots of one food weigh. */
-interface Raw {
+export interface Raw {
   readonly food: Lot['food'];
   readonly mass: Quantity<'mass'>;
   readonly basis: readonly Basis[];
 }
 
 /** The lots of each food together; none where one of them is not weighed. */
-function rawOf(lots: readonly Lot[]): readonly Raw[] | undefined {
+export function rawOf(lots: readonly Lot[]): readonly Raw[] | undefined {
   const byFood = new Map<string, Raw>();
   for (const { food, raw } of lots) {
     const found = raw === undefined ? undefined : massBought(food.id, raw);

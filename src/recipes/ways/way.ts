@@ -19,6 +19,7 @@ import { keptOf } from './kept';
 import type { WaysKitchen } from './kitchen';
 import { cannerLacking, hasNoJars, isBrought, type Lack, lackingFor } from './lacking';
 import type { Lot } from './lot';
+import { jarsOf, yieldsOf } from './yields';
 
 /** A time from the practiced to the slow end. */
 export interface TimeSpan {
@@ -145,23 +146,13 @@ function sizeOf(row: RecipeRow, lots: readonly Lot[], packs: readonly AnyPack[])
   const found = batchesOfLots(row, lots);
   const batches = found === undefined ? undefined : batchesHere(row.batch, found.batches);
   const kg = kgOfBatch(row, first.food.id);
-  const units = row.yields?.[0]?.high ?? row.rawNeed?.[0]?.jars ?? 7;
   const by = batches === undefined || batches === 0 ? 1 : batches;
+  const units = jarsOf(row, batches === undefined ? [] : lots, by)[0]?.high ?? 7 * by;
   return {
     ...(batches === undefined ? {} : { batches }),
-    ...(kg === undefined ? {} : { effort: effortOf(row, kg * by, units * by, packs) }),
+    ...(kg === undefined ? {} : { effort: effortOf(row, kg * by, units, packs) }),
     basis: (found?.basis ?? []).map((line) => ({ ...line, of: 'ways[].batches' })),
   };
-}
-
-function yieldsOf({ yields = [], rawNeed = [] }: RecipeRow, batches = 1): Way['yields'] {
-  const by = batches === 0 ? 1 : batches;
-  const printed = yields.length > 0 ? yields : rawNeed.map(({ jar, jars }) => ({ jar, low: jars, high: jars }));
-  return printed.map(({ jar, low, high }) => ({
-    jar,
-    low: Math.floor(low * by + 1e-9),
-    high: Math.ceil(high * by - 1e-9),
-  }));
 }
 
 const needsOf = ({ ingredients }: RecipeRow, brought: readonly string[]): Need[] =>
@@ -267,7 +258,7 @@ export function wayOf(row: RecipeRow, lots: readonly Lot[], kitchen: WaysKitchen
       needs: needsOf(row, brought),
       lacking: closed && onlyProcess ? [cannerLacking(canned.otherCanners), ...lacking] : lacking,
       ...(batches === undefined ? {} : { batches }),
-      yields: kept?.pints === undefined || printed ? yieldsOf(row, batches) : [{ jar: 'pint', ...kept.pints }],
+      yields: kept?.pints === undefined || printed ? yieldsOf(row, lots, batches) : [{ jar: 'pint', ...kept.pints }],
       ...(kept?.mass === undefined ? {} : { mass: kept.mass }),
       ...(effort === undefined
         ? {}

@@ -5,12 +5,16 @@ import { choicesOf, PICKERS, type Picked, pick, pickedBy, titleOf, waits } from 
 import type { Proof } from './proof';
 import { type Drawing, draw } from './table';
 
-declare const proof: Proof;
+/** What `vectors.js` holds: a `Proof` as JSON, packed by gzip, in base64. */
+declare const packed: string;
 
 /** Checks on one page of the table. */
 const ON_A_PAGE = 200;
 
 const count = (value: number): string => value.toLocaleString('en-US');
+const bytes = Uint8Array.from(atob(packed), (letter) => letter.charCodeAt(0));
+const unpacked = new Blob([bytes]).stream().pipeThrough(new DecompressionStream('gzip'));
+const proof = (await new Response(unpacked).json()) as Proof;
 const entries = entriesOf(proof);
 const bodies = new Map<(typeof entries)[number], HTMLTableSectionElement>();
 const table = found<HTMLTableElement>('checks');
@@ -132,7 +136,7 @@ fillPickers();
 drawList();
 const progress = found<HTMLProgressElement>('progress');
 progress.max = entries.length;
-void computeAll(entries, ({ done, milliseconds }) => {
+await computeAll(entries, ({ done, milliseconds }) => {
   progress.value = done;
   const { passed, checks } = totalsOf(entries.slice(0, done));
   found('passed').textContent = count(passed);
@@ -140,8 +144,7 @@ void computeAll(entries, ({ done, milliseconds }) => {
   found('time').textContent =
     `${count(done)} of ${count(entries.length)} computed, ${(milliseconds / 1000).toFixed(1)} s`;
   drawComputed();
-}).then(() => {
-  document.body.dataset.finished = 'true';
-  sayTotals();
-  if (waits(picked())) drawList();
 });
+document.body.dataset.finished = 'true';
+sayTotals();
+if (waits(picked())) drawList();

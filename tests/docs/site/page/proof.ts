@@ -1,4 +1,4 @@
-/** What the proof page is given: `proof.ts` beside this folder writes it, the page reads it as `proof`. */
+/** What the proof page is given: `proof.ts` beside this folder writes it into `vectors.js`. */
 import type { Check, Group } from '../../../vectors/schema';
 
 /** A check with all that the page shows of it. */

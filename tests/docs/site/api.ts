@@ -7,6 +7,7 @@ import {
   ArrayType,
   Converter,
   DeclarationReflection,
+  DocumentReflection,
   IntersectionType,
   LiteralType,
   OptionalType,
@@ -14,6 +15,7 @@ import {
   ParameterReflection,
   type ProjectReflection,
   ReferenceType,
+  type Reflection,
   ReflectionKind,
   ReflectionType,
   SignatureReflection,
@@ -71,7 +73,7 @@ function named(
 }
 
 /** Names the quantities in all of the project. */
-export function nameQuantities(project: ProjectReflection): void {
+function nameQuantities(project: ProjectReflection): void {
   const names = new Map(
     project
       .getReflectionsByKind(ReflectionKind.TypeAlias)
@@ -87,29 +89,46 @@ export function nameQuantities(project: ProjectReflection): void {
   }
 }
 
-/** Each guide goes by its first heading, which the page then need not repeat. */
-export function titleGuides(project: ProjectReflection): void {
+/** Each guide goes by its first heading, and the functions that it names are links. */
+function readyGuides(project: ProjectReflection): void {
+  const functions = new Map(project.getReflectionsByKind(ReflectionKind.Function).map((each) => [each.name, each]));
   for (const guide of project.documents ?? []) {
-    const [first] = guide.content;
-    const title = /^# (.+)\n/.exec(first?.text ?? '');
-    if (first === undefined || title === null) throw new Error(`${guide.name} has no heading`);
-    guide.name = title[1] as string;
-    first.text = first.text.slice(title[0].length);
+    const title = /^# (.+)\n/.exec(guide.content[0]?.text ?? '')?.[1];
+    if (title === undefined) throw new Error(`${guide.name} has no heading`);
+    guide.name = title;
+    guide.content = guide.content.map((part) => {
+      const name = part.kind === 'code' ? /^`(\w+)`$/.exec(part.text)?.[1] : undefined;
+      const target = functions.get(name ?? '');
+      return target === undefined ? part : { kind: 'inline-tag', tag: '@linkcode', target, text: target.name };
+    });
   }
 }
 
+/** The guides in the order of `projectDocuments`, before the modules. */
+function orderGuides(project: ProjectReflection, guides: readonly DocumentReflection[]): void {
+  const place = (each: Reflection): number =>
+    each instanceof DocumentReflection ? guides.indexOf(each) : guides.length;
+  const inOrder = (a: Reflection, b: Reflection): number => place(a) - place(b);
+  project.documents?.sort(inOrder);
+  project.childrenIncludingDocuments?.sort(inOrder);
+  for (const group of project.groups ?? []) group.children.sort(inOrder);
+}
+
 const app = await Application.bootstrapWithPlugins();
+let guides: DocumentReflection[] = [];
 app.converter.on(Converter.EVENT_RESOLVE_BEGIN, ({ project }) => {
   nameQuantities(project);
-  titleGuides(project);
+  readyGuides(project);
+  guides = [...(project.documents ?? [])];
 });
 // TypeDoc writes the link the same on every page, whatever its folder
 app.renderer.on(PageEvent.END, (page) => {
   const up = '../'.repeat(page.url.split('/').length - 1);
-  page.contents = page.contents?.replace(`"${PROOF}"`, `"${up}${PROOF}"`);
+  page.contents = (page.contents ?? '').replaceAll(`"${PROOF}"`, `"${up}${PROOF}"`);
 });
 const project = await app.convert();
 if (project === undefined || app.logger.hasErrors() || app.logger.hasWarnings()) process.exit(1);
+orderGuides(project, guides);
 app.validate(project);
 await app.generateOutputs(project);
 if (app.logger.hasErrors() || app.logger.hasWarnings()) process.exit(1);

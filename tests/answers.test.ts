@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { StillroomError } from '../src/errors/index';
 import { GARBAGE } from './helpers/garbage';
 import { goodArguments } from './helpers/inputs';
-import { loadFunctions } from './vectors/run';
+import { loadFunctions } from './vectors/loadFunctions';
 
 const functions = await loadFunctions();
 functions.delete('StillroomError');

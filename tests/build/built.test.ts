@@ -5,7 +5,7 @@ import { pathToFileURL } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { StillroomError } from '../../src/errors/index';
 import { goodArguments } from '../helpers/inputs';
-import { loadFunctions } from '../vectors/run';
+import { loadFunctions } from '../vectors/loadFunctions';
 import type { VectorFile } from '../vectors/schema';
 import { builtProject, type Project } from './built';
 

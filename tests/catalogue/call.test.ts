@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { call, catalogue } from '../../src/catalogue/index';
 import { thrownBy } from '../helpers/errors';
 import { goodArguments } from '../helpers/inputs';
-import { loadFunctions } from '../vectors/run';
+import { loadFunctions } from '../vectors/loadFunctions';
 
 describe('call', () => {
   test('answers as the function does', async () => {

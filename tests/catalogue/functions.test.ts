@@ -6,7 +6,7 @@ import { catalogue, check } from '../../src/catalogue/index';
 import { sources } from '../../src/sources/index';
 import { goodArguments } from '../helpers/inputs';
 import { publicFace, root } from '../helpers/publicTypes';
-import { loadFunctions } from '../vectors/run';
+import { loadFunctions } from '../vectors/loadFunctions';
 import { files, written } from './functions';
 
 const functions = await loadFunctions();

@@ -10,7 +10,7 @@ import { askedWhen } from '../../src/quantity/fields';
 import { sources } from '../../src/sources/index';
 import { goodArguments } from '../helpers/inputs';
 import { type PublicFunction, publicFace, root } from '../helpers/publicTypes';
-import { loadFunctions } from '../vectors/run';
+import { loadFunctions } from '../vectors/loadFunctions';
 import type { VectorFile } from '../vectors/schema';
 import { withExamples } from './examples';
 import { inputSchemas } from './inputSchema';

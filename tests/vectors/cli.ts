@@ -4,8 +4,10 @@
  * `--report FILE` also writes what it found as a Markdown page; `--failed` prints only what failed.
  */
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { type Comparison, loadFunctions, type Outcome, runCheck } from './run';
+import { loadFunctions } from './loadFunctions';
+import { type Comparison, type Outcome, runCheck } from './run';
 import { type Check, GROUPS, type Group, groupOf, type VectorFile } from './schema';
+import { written, writtenDifference } from './written';
 
 const args = process.argv.slice(2);
 const reportAt = args.indexOf('--report');
@@ -23,15 +25,11 @@ if (files.length === 0) {
   );
 }
 
-const write = (value: unknown): string => {
-  if (typeof value === 'object' && value !== null && 'value' in value && 'unit' in value)
-    return `${value.value} ${value.unit}`;
-  return typeof value === 'string' ? value : (JSON.stringify(value) ?? 'nothing');
-};
-
-function line(id: string, { field, published, computed, difference, passed }: Comparison): string {
-  const off = difference === undefined ? '' : `  difference ${difference === 0 ? '0' : difference.toPrecision(3)}`;
-  return `${passed ? 'ok  ' : 'FAIL'} ${id}${field === '' ? '' : ` ${field}`}: published ${write(published)}, computed ${write(computed)}${off}`;
+function line(id: string, comparison: Comparison): string {
+  const { field, published, computed, passed } = comparison;
+  const off = writtenDifference(comparison);
+  const figure = `${passed ? 'ok  ' : 'FAIL'} ${id}${field === '' ? '' : ` ${field}`}`;
+  return `${figure}: published ${written(published)}, computed ${written(computed)}${off === '' ? '' : `  difference ${off}`}`;
 }
 
 const functions = await loadFunctions();

@@ -1,5 +1,7 @@
-/** Runs check vectors: language-neutral worked examples with a published answer and its source. */
-import { readdirSync } from 'node:fs';
+/**
+ * Runs check vectors: language-neutral worked examples with a published answer and its source. It runs in a browser too,
+ * so it reads no file.
+ */
 import { StillroomError } from '../../src/errors/index';
 import { exactIn } from '../../src/quantity/scale';
 import { findUnit } from '../../src/quantity/units';
@@ -24,23 +26,9 @@ export interface Outcome<One extends Runnable = Runnable> {
   comparisons: Comparison[];
 }
 
-type AnyFunction = (...args: unknown[]) => unknown;
-
-/** Every exported function of every module, by name. */
-export async function loadFunctions(): Promise<Map<string, AnyFunction>> {
-  const source = new URL('../../src/', import.meta.url);
-  const functions = new Map<string, AnyFunction>();
-  for (const entry of readdirSync(source, { withFileTypes: true })) {
-    if (!entry.isDirectory()) continue;
-    const index = new URL(`${entry.name}/index.ts`, source);
-    if (!readdirSync(new URL(`${entry.name}/`, source)).includes('index.ts')) continue;
-    const module = (await import(/* @vite-ignore */ index.href)) as Record<string, unknown>;
-    for (const [name, value] of Object.entries(module)) {
-      if (typeof value === 'function') functions.set(name, value as AnyFunction);
-    }
-  }
-  return functions;
-}
+export type AnyFunction = (...args: unknown[]) => unknown;
+/** Functions by name. */
+export type Functions = { readonly get: (name: string) => AnyFunction | undefined };
 
 const isObject = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
@@ -99,7 +87,7 @@ function compare(field: string, published: unknown, computed: unknown, tolerance
 }
 
 /** Runs one check; a StillroomError is the answer `{ error: code, path }`. */
-export function runCheck<One extends Runnable>(check: One, functions: Map<string, AnyFunction>): Outcome<One> {
+export function runCheck<One extends Runnable>(check: One, functions: Functions): Outcome<One> {
   const call = functions.get(check.call);
   let answer: unknown;
   if (call === undefined) answer = { error: `no exported function ${check.call}` };

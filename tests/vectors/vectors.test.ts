@@ -4,7 +4,8 @@ import { type Basis, type Caution, sources } from '../../src/sources/index';
 import { goodArguments } from '../helpers/inputs';
 import { expectListed } from '../helpers/shrinking';
 import { poorNoes, strayPaths, wrongByFunction } from '../sources/basisPaths';
-import { loadFunctions, runCheck } from './run';
+import { loadFunctions } from './loadFunctions';
+import { runCheck } from './run';
 import { check as checkSchema, GROUPS, groupOf, type VectorFile, vectorFile } from './schema';
 
 const shared = new URL('../../shared/', import.meta.url).pathname;

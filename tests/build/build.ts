@@ -10,7 +10,7 @@ import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'nod
 import { dirname, resolve } from 'node:path';
 import { nodeResolve } from '@rollup/plugin-node-resolve';
 import { transform } from 'esbuild';
-import { type Plugin, rollup } from 'rollup';
+import { type ModuleInfo, type Plugin, rollup } from 'rollup';
 import { lazyConstants } from './lazyConstants';
 import { packedTable } from './tables';
 
@@ -41,7 +41,7 @@ function licensesOf(files: readonly string[]): string {
     .join('\n\n');
 }
 
-function fileOf(id: string): string {
+function familyOf(id: string): string {
   const other = packageOf(id);
   if (other === 'decimal.js' || other === 'zod') return other.replace('.js', '');
   if (id === `${tables}sources.json` || id.startsWith(`${root}src/sources/source`)) return 'sources';
@@ -49,6 +49,41 @@ function fileOf(id: string): string {
   // these two read each other's tables
   if (module === 'acid') return 'process';
   return CORE.includes(module) ? 'core' : module;
+}
+
+/**
+ * How long a file of these may grow, about. The package holds each twice, as an ES module and as CommonJS; npm packs
+ * files of one name side by side, and gzip leaves out what it met at most 32,768 signs before: the second costs next to
+ * nothing. Every file more takes time to load, so what one craft needs stays in one.
+ */
+const LONGEST = 31_000;
+const CUT = ['plan', 'record', 'sheet'];
+
+/** The file of each source; cut in the order in which the sources need one another, so that no two files need each other. */
+function filesOf(infoOf: (id: string) => ModuleInfo | null): ReadonlyMap<string, string> {
+  const inOrder = new Set<string>();
+  const seen = new Set<string>();
+  const visit = (id: string): void => {
+    if (seen.has(id)) return;
+    seen.add(id);
+    infoOf(id)?.importedIds.forEach(visit);
+    inOrder.add(id);
+  };
+  entries.forEach(visit);
+  const last = new Map<string, { number: number; length: number }>();
+  const files = new Map<string, string>();
+  for (const id of inOrder) {
+    const family = familyOf(id);
+    const info = infoOf(id);
+    // a source of types alone leaves nothing
+    const length = info?.isIncluded ? (info.code?.length ?? 0) : 0;
+    const file = last.get(family) ?? { number: 1, length: 0 };
+    const full = CUT.includes(family) && length > 0 && file.length > 0 && file.length + length > LONGEST;
+    const next = full ? { number: file.number + 1, length } : { number: file.number, length: file.length + length };
+    last.set(family, next);
+    files.set(id, next.number === 1 ? family : `${family}-${next.number}`);
+  }
+  return files;
 }
 
 /** The sources: constants are made at first use, and so are the tables read. */
@@ -93,19 +128,25 @@ export async function buildInto(folder: string, formats: readonly ('es' | 'cjs')
       if (about.length === 0 || about.some((each) => !each.includes('/node_modules/'))) throw new Error(message);
     },
   });
+  let files: ReadonlyMap<string, string> | undefined;
   for (const format of formats) {
-    const ending = format === 'es' ? 'js' : 'cjs';
+    const [ending, shared] = format === 'es' ? ['js', 'shared'] : ['cjs', 'shared/cjs'];
     await bundle.write({
       dir: folder,
       format,
       entryFileNames: `[name].${ending}`,
-      chunkFileNames: `shared/[name].${ending}`,
-      manualChunks: (id) => (entries.includes(id) ? undefined : fileOf(id)),
+      chunkFileNames: `${shared}/[name].js`,
+      manualChunks: (id, { getModuleInfo }) => {
+        files ??= filesOf(getModuleInfo);
+        return entries.includes(id) ? undefined : files.get(id);
+      },
       hoistTransitiveImports: false,
       minifyInternalExports: false,
       generatedCode: 'es2015',
     });
   }
+  if (formats.includes('cjs'))
+    writeFileSync(`${folder}/shared/cjs/package.json`, '{ "type": "commonjs", "sideEffects": false }\n');
   writeFileSync(`${folder}/LICENSES.txt`, licensesOf(bundle.watchFiles));
   await bundle.close();
 }

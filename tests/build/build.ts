@@ -1,7 +1,7 @@
 /**
  * Builds the programs of `dist/`, as ES modules and as CommonJS: `npm run build:js`. The types are tsup's.
  *
- * One file holds a module with its tables, and `core` what they all use: words, quantities, errors. A few large files load
+ * One file holds a module with its tables (several, where it is large), and `core` what they all use: words, quantities, errors. A few large files load
  * twice as fast in Node as one for each source, and a bundler drops what a page does not use statement by statement, since
  * none of them does any work. The other packages are built in, each in a file of its own: zod alone, loaded as a package,
  * takes longer than the whole library.
@@ -56,8 +56,8 @@ function familyOf(id: string): string {
  * files of one name side by side, and gzip leaves out what it met at most 32,768 signs before: the second costs next to
  * nothing. Every file more takes time to load, so what one craft needs stays in one.
  */
-const LONGEST = 31_000;
-const CUT = ['plan', 'record', 'sheet'];
+const LONGEST = 29_000;
+const CUT = ['plan', 'recipes', 'record', 'sheet'];
 
 /** The file of each source; cut in the order in which the sources need one another, so that no two files need each other. */
 function filesOf(infoOf: (id: string) => ModuleInfo | null): ReadonlyMap<string, string> {
@@ -89,19 +89,23 @@ function filesOf(infoOf: (id: string) => ModuleInfo | null): ReadonlyMap<string,
 /** The sources: constants are made at first use, and so are the tables read. */
 function atFirstUse(): Plugin {
   const written = lazyConstants(sources, `${root}src/common/lazily.ts`);
+  const parts = new Map<string, string>();
   return {
     name: 'at-first-use',
     resolveId(source, importer) {
-      if (sources.includes(source)) return source;
+      if (sources.includes(source) || parts.has(source)) return source;
       if (!source.startsWith('.') || importer === undefined) return null;
       const path = resolve(dirname(importer), source);
       if (path.endsWith('.json')) return path;
       return [`${path}.ts`, `${path}/index.ts`].find((each) => sources.includes(each)) ?? null;
     },
     async load(id) {
+      if (parts.has(id)) return parts.get(id);
       if (id.startsWith(tables)) {
-        const table = id.slice(tables.length, -'.json'.length);
-        return packedTable(table, readFileSync(id, 'utf8'), `${root}src/common`);
+        const most = CUT.includes(familyOf(id)) ? LONGEST : undefined;
+        const table = packedTable(id, id.slice(tables.length, -'.json'.length), `${root}src/common`, most);
+        for (const [path, part] of table.parts) parts.set(path, part);
+        return table.program;
       }
       if (!sources.includes(id)) return null;
       return (await transform(written(id), { loader: 'ts', target: 'es2022' })).code;

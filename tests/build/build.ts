@@ -1,7 +1,7 @@
 /**
  * Builds the programs of `dist/`, as ES modules and as CommonJS: `npm run build:js`. The types are tsup's.
  *
- * One file holds a module with its tables, and `core` what they all use: words, quantities, errors. A few large files load
+ * One file holds a module with its tables (several, where it is large), and `core` what they all use: words, quantities, errors. A few large files load
  * twice as fast in Node as one for each source, and a bundler drops what a page does not use statement by statement, since
  * none of them does any work. The other packages are built in, each in a file of its own: zod alone, loaded as a package,
  * takes longer than the whole library.
@@ -10,7 +10,7 @@ import { cpSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } f
 import { dirname, resolve } from 'node:path';
 import { nodeResolve } from '@rollup/plugin-node-resolve';
 import { transform } from 'esbuild';
-import { type Plugin, rollup } from 'rollup';
+import { type ModuleInfo, type Plugin, rollup } from 'rollup';
 import { lazyConstants } from './lazyConstants';
 import { writeSchemas } from './schemas';
 import { packedTable } from './tables';
@@ -42,7 +42,7 @@ function licensesOf(files: readonly string[]): string {
     .join('\n\n');
 }
 
-function fileOf(id: string): string {
+function familyOf(id: string): string {
   const other = packageOf(id);
   if (other === 'zod') return other;
   if (id === `${tables}sources.json` || id.startsWith(`${root}src/sources/source`)) return 'sources';
@@ -52,22 +52,61 @@ function fileOf(id: string): string {
   return CORE.includes(module) ? 'core' : module;
 }
 
+/**
+ * How long a file of these may grow, about. The package holds each twice, as an ES module and as CommonJS; npm packs
+ * files of one name side by side, and gzip leaves out what it met at most 32,768 signs before: the second costs next to
+ * nothing. Every file more takes time to load, so what one craft needs stays in one.
+ */
+const LONGEST = 29_000;
+const CUT = ['plan', 'recipes', 'record', 'sheet'];
+
+/** The file of each source; cut in the order in which the sources need one another, so that no two files need each other. */
+function filesOf(infoOf: (id: string) => ModuleInfo | null): ReadonlyMap<string, string> {
+  const inOrder = new Set<string>();
+  const seen = new Set<string>();
+  const visit = (id: string): void => {
+    if (seen.has(id)) return;
+    seen.add(id);
+    infoOf(id)?.importedIds.forEach(visit);
+    inOrder.add(id);
+  };
+  entries.forEach(visit);
+  const last = new Map<string, { number: number; length: number }>();
+  const files = new Map<string, string>();
+  for (const id of inOrder) {
+    const family = familyOf(id);
+    const info = infoOf(id);
+    // a source of types alone leaves nothing
+    const length = info?.isIncluded ? (info.code?.length ?? 0) : 0;
+    const file = last.get(family) ?? { number: 1, length: 0 };
+    const full = CUT.includes(family) && length > 0 && file.length > 0 && file.length + length > LONGEST;
+    const next = full ? { number: file.number + 1, length } : { number: file.number, length: file.length + length };
+    last.set(family, next);
+    files.set(id, next.number === 1 ? family : `${family}-${next.number}`);
+  }
+  return files;
+}
+
 /** The sources: constants are made at first use, and so are the tables read. */
 function atFirstUse(): Plugin {
   const written = lazyConstants(sources, `${root}src/common/lazily.ts`);
+  const parts = new Map<string, string>();
   return {
     name: 'at-first-use',
     resolveId(source, importer) {
-      if (sources.includes(source)) return source;
+      if (sources.includes(source) || parts.has(source)) return source;
       if (!source.startsWith('.') || importer === undefined) return null;
       const path = resolve(dirname(importer), source);
       if (path.endsWith('.json')) return path;
       return [`${path}.ts`, `${path}/index.ts`].find((each) => sources.includes(each)) ?? null;
     },
     async load(id) {
+      if (parts.has(id)) return parts.get(id);
       if (id.startsWith(tables)) {
-        const table = id.slice(tables.length, -'.json'.length);
-        return packedTable(table, readFileSync(id, 'utf8'), `${root}src/common`);
+        const most = CUT.includes(familyOf(id)) ? LONGEST : undefined;
+        const table = packedTable(id, id.slice(tables.length, -'.json'.length), `${root}src/common`, most);
+        for (const [path, part] of table.parts) parts.set(path, part);
+        return table.program;
       }
       if (!sources.includes(id)) return null;
       return (await transform(written(id), { loader: 'ts', target: 'es2022' })).code;
@@ -94,19 +133,25 @@ export async function buildInto(folder: string, formats: readonly ('es' | 'cjs')
       if (about.length === 0 || about.some((each) => !each.includes('/node_modules/'))) throw new Error(message);
     },
   });
+  let files: ReadonlyMap<string, string> | undefined;
   for (const format of formats) {
-    const ending = format === 'es' ? 'js' : 'cjs';
+    const [ending, shared] = format === 'es' ? ['js', 'shared'] : ['cjs', 'shared/cjs'];
     await bundle.write({
       dir: folder,
       format,
       entryFileNames: `[name].${ending}`,
-      chunkFileNames: `shared/[name].${ending}`,
-      manualChunks: (id) => (entries.includes(id) ? undefined : fileOf(id)),
+      chunkFileNames: `${shared}/[name].js`,
+      manualChunks: (id, { getModuleInfo }) => {
+        files ??= filesOf(getModuleInfo);
+        return entries.includes(id) ? undefined : files.get(id);
+      },
       hoistTransitiveImports: false,
       minifyInternalExports: false,
       generatedCode: 'es2015',
     });
   }
+  if (formats.includes('cjs'))
+    writeFileSync(`${folder}/shared/cjs/package.json`, '{ "type": "commonjs", "sideEffects": false }\n');
   writeFileSync(`${folder}/LICENSES.txt`, licensesOf(bundle.watchFiles));
   writeSchemas(`${folder}/schemas`);
   cpSync(`${root}shared`, `${folder}/vectors`, { recursive: true });

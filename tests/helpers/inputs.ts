@@ -58,7 +58,6 @@ const BY_HAND: Readonly<Record<string, () => readonly unknown[]>> = {
   trayLoad: () => [{ area: '1 ft2', thickness: '1/4 in', ready: '10 lb' }],
   loadTimeline: () => [CANNING],
   canningRules: () => [{ topic: 'pressure canner' }],
-  findFoods: () => [{ text: 'mushr' }],
   processesFor: () => [{ food: 'rhubarb' }],
   labelFields: () => [
     {

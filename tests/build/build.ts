@@ -58,7 +58,7 @@ function familyOf(id: string): string {
  * nothing. Every file more takes time to load, so what one craft needs stays in one.
  */
 const LONGEST = 29_000;
-const CUT = ['plan', 'recipes', 'record', 'sheet'];
+const CUT = ['catalogue', 'plan', 'recipes', 'record', 'sheet'];
 
 /** The file of each source; cut in the order in which the sources need one another, so that no two files need each other. */
 function filesOf(infoOf: (id: string) => ModuleInfo | null): ReadonlyMap<string, string> {

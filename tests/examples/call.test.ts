@@ -62,11 +62,12 @@ describe('call.mjs', () => {
 
 /** Whether a program runs here. */
 const runs = (program: string, ...args: string[]): boolean => spawnSync(program, args).status === 0;
-const LANGUAGES = [
+const SCRIPTS = [
   { script: 'call.py', program: 'python3', there: runs('python3', '--version') },
   { script: 'call.R', program: 'Rscript', there: runs('Rscript', '-e', 'library(jsonlite)') },
 ];
-describe.each(LANGUAGES)('$script', ({ script, program, there }) => {
+const LANGUAGES = SCRIPTS.map((each) => ({ ...each, why: each.there ? '' : ` (there is no ${each.program} here)` }));
+describe.each(LANGUAGES)('$script$why', ({ script, program, there }) => {
   test.runIf(there)('passes the check vectors of the package', () => {
     for (const file of ['steam-boiling.json', 'quantity-units.json', 'jars-fill.json']) {
       const { status, stdout, stderr } = run(program, [script, inPackage('vectors', file)]);
@@ -74,17 +75,24 @@ describe.each(LANGUAGES)('$script', ({ script, program, there }) => {
       expect(status).toBe(0);
     }
   });
-  test.runIf(!there)(`is not run: there is no ${program} here with what it needs`, (context) => context.skip());
 });
 
 describe('the files for other languages', () => {
   test('are the schemas of each function, as the catalogue has them, and an index', () => {
     const functions = catalogue();
-    expect(readdirSync(inPackage('schemas'))).toHaveLength(functions.length * 2 + 1);
-    const read = (file: string) => JSON.parse(readFileSync(inPackage('schemas', `${file}.json`), 'utf8'));
+    expect(readdirSync(inPackage('schemas'))).toHaveLength(functions.length * 2 + 2);
+    const text = (file: string) => readFileSync(inPackage('schemas', `${file}.json`), 'utf8');
+    const shared = JSON.parse(text('definitions')).$defs;
+    // what a file refers to is in the file of definitions
+    const read = (file: string) => JSON.parse(text(file).replaceAll('"definitions.json#', '"#'));
     for (const { name, input, output } of functions) {
-      expect(read(`${name}.input`)).toEqual(input);
-      expect(read(`${name}.output`)).toEqual(output);
+      for (const [file, { $defs = {}, ...schema }] of [
+        [`${name}.input`, input],
+        [`${name}.output`, output],
+      ] as const) {
+        expect(read(file)).toEqual(schema);
+        expect(shared).toMatchObject($defs as object);
+      }
     }
     expect(read('index')).toEqual(functions.map(({ input: _, output: __, ...rest }) => rest));
   });

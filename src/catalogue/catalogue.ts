@@ -2,7 +2,7 @@ import type * as z from 'zod/mini';
 import { answer } from '../common/answer';
 import type { Given } from '../common/given';
 import { choice, fields, optional, readInput, reading } from '../quantity/fields';
-import { ENTRIES, type Entry, type JsonSchema, whole } from './entries';
+import { type CatalogueEntry, ENTRIES, type JsonSchema, whole } from './entries';
 import { readName } from './functions';
 
 const MODULES = [...new Set(ENTRIES.map(({ module }) => module))];
@@ -15,26 +15,6 @@ const schema = fields({
 });
 /** Which functions are asked for; all of them without it. */
 export type CatalogueInput = Given<z.input<typeof schema>>;
-
-/** One public function as data. */
-export interface CatalogueEntry {
-  /** What it is called by. */
-  readonly name: string;
-  /** The subpath of the package that it is in: `stillroom/jars` is `jars`. */
-  readonly module: string;
-  /** What it answers, in one sentence. */
-  readonly says: string;
-  /** What it takes, as JSON Schema 2020-12: a function of several arguments takes them in a list. */
-  readonly input: JsonSchema;
-  /** What it answers, as JSON Schema 2020-12. */
-  readonly output: JsonSchema;
-  /** An argument that it answers; none where that is a whole plan of `planDay`. */
-  readonly example?: unknown;
-  /** The files of `stillroom/vectors` with checks that call it. */
-  readonly vectors: readonly string[];
-  /** Ids of the sources that its answers name; `sources` cites them. */
-  readonly sources: readonly string[];
-}
 
 /**
  * Every public function as data: its name and module, what it answers, its argument and its answer as JSON Schema, an
@@ -70,7 +50,7 @@ const document = (schema: JsonSchema, name: string): JsonSchema => ({
   ...whole(schema, name),
 });
 
-const asAnswer = ({ input, output, ...entry }: Entry): CatalogueEntry => ({
+const asAnswer = ({ input, output, ...entry }: CatalogueEntry): CatalogueEntry => ({
   ...entry,
   input: document(input, `${entry.name}.input`),
   output: document(output, `${entry.name}.output`),

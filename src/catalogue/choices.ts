@@ -2,7 +2,7 @@ import { answer } from '../common/answer';
 import { StillroomError } from '../errors/StillroomError';
 import { call } from './call';
 import { type Choosable, candidates } from './candidates';
-import { type Entry, entryOf, type JsonSchema, whole } from './entries';
+import { type CatalogueEntry, entryOf, type JsonSchema, whole } from './entries';
 import { type FoundField, isTree, readField, valueAt, withoutValue, withValue } from './fieldPath';
 import { readName } from './functions';
 import { leads, leadsDay, type Outcome } from './leads';
@@ -64,7 +64,11 @@ export function choices(name: string, field: string, given: unknown = {}): Still
 }
 
 /** What could stand in the field; where neither schema nor tables list it, what the function itself offers. */
-function candidatesFor(entry: Entry, { steps, path, schemas }: FoundField, known: unknown): readonly Choosable[] {
+function candidatesFor(
+  entry: CatalogueEntry,
+  { steps, path, schemas }: FoundField,
+  known: unknown,
+): readonly Choosable[] {
   const ofDay = entry.name === 'planDay' ? candidatesOfDay(path, known) : undefined;
   if (ofDay !== undefined) return ofDay;
   const beside = valueAt(known, steps.slice(0, -1));

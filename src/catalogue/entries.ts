@@ -5,20 +5,28 @@ import typeTable from '../../data/catalogue/types.json';
 /** A JSON Schema, 2020-12. */
 export type JsonSchema = Readonly<Record<string, unknown>>;
 
-/** What is written of one function; its schemas refer to those of `types.json`. */
-export interface Entry {
+/** One public function as data. */
+export interface CatalogueEntry {
+  /** What it is called by. */
   readonly name: string;
+  /** The subpath of the package that it is in: `stillroom/jars` is `jars`. */
   readonly module: string;
+  /** What it answers, in one sentence. */
   readonly says: string;
+  /** What it takes, as JSON Schema 2020-12: a function of several arguments takes them in a list. */
   readonly input: JsonSchema;
+  /** What it answers, as JSON Schema 2020-12. */
   readonly output: JsonSchema;
+  /** An argument that it answers; none where that is a whole plan of `planDay`. */
   readonly example?: unknown;
+  /** The files of `stillroom/vectors` with checks that call it. */
   readonly vectors: readonly string[];
+  /** Ids of the sources that its answers name; `sources` cites them. */
   readonly sources: readonly string[];
 }
 
-export const ENTRIES = functionTable as readonly Entry[];
-const BY_NAME: ReadonlyMap<string, Entry> = new Map(ENTRIES.map((entry) => [entry.name, entry]));
+export const ENTRIES = functionTable as readonly CatalogueEntry[];
+const BY_NAME: ReadonlyMap<string, CatalogueEntry> = new Map(ENTRIES.map((entry) => [entry.name, entry]));
 const TYPES: ReadonlyMap<string, JsonSchema> = new Map(
   (typeTable as readonly { readonly name: string; readonly schema: JsonSchema }[]).map(({ name, schema }) => [
     name,
@@ -27,7 +35,7 @@ const TYPES: ReadonlyMap<string, JsonSchema> = new Map(
 );
 
 /** What is written of a function; the tests see to it that nothing is missing. */
-export const entryOf = (name: string): Entry => BY_NAME.get(name) as Entry;
+export const entryOf = (name: string): CatalogueEntry => BY_NAME.get(name) as CatalogueEntry;
 
 const PLACE = '#/$defs/';
 

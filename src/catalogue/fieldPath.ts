@@ -1,7 +1,7 @@
 /** Paths into an argument: `lots[0].raw`, or `[1]` of a list of arguments. */
 import { nearestNames } from '../common/names';
 import { fail } from '../errors/StillroomError';
-import { type Entry, type JsonSchema, resolved } from './entries';
+import { type CatalogueEntry, type JsonSchema, resolved } from './entries';
 
 export type Steps = readonly (string | number)[];
 type Tree = Readonly<Record<string, unknown>>;
@@ -74,11 +74,11 @@ function inside(schema: JsonSchema, step: string | number): readonly JsonSchema[
 }
 
 /** The schemas of an argument at a path; none where it has no such field. */
-export const schemasAt = ({ input }: Pick<Entry, 'input'>, steps: Steps): readonly JsonSchema[] =>
+export const schemasAt = ({ input }: Pick<CatalogueEntry, 'input'>, steps: Steps): readonly JsonSchema[] =>
   steps.reduce<readonly JsonSchema[]>((schemas, step) => schemas.flatMap((schema) => inside(schema, step)), [input]);
 
 /** The names of the fields of a schema, and of those inside them, for an error. */
-export function fieldNames({ input }: Pick<Entry, 'input'>): string[] {
+export function fieldNames({ input }: Pick<CatalogueEntry, 'input'>): string[] {
   const found = new Set<string>();
   const walk = (schema: JsonSchema, path: string, depth: number): void => {
     for (const { properties, items } of alternatives(schema)) {
@@ -107,11 +107,11 @@ export interface FoundField {
 }
 
 /** The names of the arguments of a function that takes several. */
-const argumentNames = ({ input }: Entry): readonly unknown[] =>
+const argumentNames = ({ input }: CatalogueEntry): readonly unknown[] =>
   alternatives(input).flatMap(({ prefixItems = [] }) => (prefixItems as JsonSchema[]).map(({ title }) => title));
 
 /** Reads the path of a field. */
-export function readField(entry: Entry, given: unknown): FoundField {
+export function readField(entry: CatalogueEntry, given: unknown): FoundField {
   const what = `a field of ${entry.name}`;
   if (given === undefined) fail('MISSING', 'field', given, what);
   if (typeof given !== 'string') fail('WRONG_TYPE', 'field', given, what);

@@ -5,7 +5,7 @@
  * @module
  */
 export { call } from './call';
-export { type CatalogueEntry, type CatalogueInput, catalogue } from './catalogue';
+export { type CatalogueInput, catalogue } from './catalogue';
 export { type Checked, check } from './check';
 export { type Choosable, choices, type StillToChoose } from './choices';
-export type { JsonSchema } from './entries';
+export type { CatalogueEntry, JsonSchema } from './entries';

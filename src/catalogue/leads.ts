@@ -3,7 +3,7 @@ import { StillroomError } from '../errors/StillroomError';
 import { planProblems } from '../plan/planProblems';
 import { call } from './call';
 import { asksForProcess, candidates, processWords } from './candidates';
-import { type Entry, entryOf } from './entries';
+import { type CatalogueEntry, entryOf } from './entries';
 import { isTree, type Steps, schemasAt, stepsOf, valueAt, withValue } from './fieldPath';
 import { trialOfDay } from './ofDay';
 
@@ -33,7 +33,7 @@ const isAt = (path: string, field: string): boolean =>
   path === field || path.startsWith(`${field}.`) || path.startsWith(`${field}[`);
 
 /** What could fill a missing field: the options that the error lists, else names of the tables, else examples. */
-function fillers(entry: Entry, error: StillroomError, steps: Steps, input: unknown): readonly unknown[] {
+function fillers(entry: CatalogueEntry, error: StillroomError, steps: Steps, input: unknown): readonly unknown[] {
   const beside = valueAt(input, steps.slice(0, -1));
   const given = isTree(beside) ? beside : {};
   const printed = asksForProcess(entry.input) ? processWords(steps[steps.length - 1], given) : [];

@@ -16,7 +16,7 @@ export function leftFresh(used: Used & { readonly prepared: Prepared }, kept: re
   });
 }
 
-/** The reasons of several products as one: those of the same words are told together. */
+/** The reasons of several products as one: those in the same words stand together. */
 function together(reasons: readonly (readonly [string, Reason])[]): Reason {
   const groups = new Map<string, { reason: Reason; names: string[] }>();
   for (const [name, reason] of reasons) {

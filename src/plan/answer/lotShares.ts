@@ -8,7 +8,7 @@ import type { LotShare } from '../request/plannedProduct';
 /** Less than a gram of a lot is none. */
 const LEAST = 1e-3;
 
-/** So many kg of each lot, where it is any. */
+/** Some kg of each lot, where it is any. */
 const sharesOf = ({ day }: Prepared, kgOf: (lot: KnownLot) => number): [LotShare, KnownLot][] =>
   day.lots.flatMap((lot): [LotShare, KnownLot][] => {
     const kg = kgOf(lot);

@@ -47,7 +47,7 @@ export function whyNoMore({ activity, unit }: Making, used: Used): Reason {
     : because('no-time-found', 'no order of work was found with time for more of it');
 }
 
-/** What has too little left for so many units more, as a cook calls it. */
+/** What has too little left for these units more, in a cook's words. */
 function ranOut(activity: Activity, units: number, { prepared, plan }: Used): string[] {
   const { program } = prepared;
   const { values } = plan.found;

@@ -26,7 +26,7 @@ export interface Block {
   readonly parts: readonly Part[];
 }
 
-/** Work that may be put down and taken up again: so many minutes of one, shared by as many as are free. */
+/** Work that may be put down and taken up again: minutes of one, shared by as many as are free. */
 export interface Loose {
   readonly row: number;
   readonly work: number;
@@ -34,7 +34,7 @@ export interface Loose {
   readonly least: number;
 }
 
-/** A stretch of such work, by so many of the row. */
+/** A stretch of such work. */
 export interface Stretch {
   readonly start: number;
   readonly minutes: number;

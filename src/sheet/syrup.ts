@@ -23,7 +23,7 @@ function jarsFrom(plan: FeasibleDay, product: PlannedProduct, pot: Task): number
     .reduce((sum, { units }) => sum + (units?.count ?? 0), 0);
 }
 
-/** Sugar and water for so many jars; nothing where it is covered with no syrup. */
+/** Sugar and water of the syrup for some jars; nothing where no syrup covers the food. */
 function amountsFor({ measure }: Pen, { ingredients, units }: PlannedProduct, jars: number) {
   const of = (role: Ingredient['role']): string | undefined => {
     const line = ingredients.find((each) => each.forSyrup === true && each.role === role);

@@ -94,7 +94,7 @@ function smallestConflict(program: DayProgram, musts: readonly Making[]): readon
   }, musts);
 }
 
-/** Every set of so many of the things, in their order. */
+/** Every set of that number of the things, in their order. */
 function setsOf<T>(things: readonly T[], size: number): T[][] {
   if (size === 0) return [[]];
   return things.flatMap((first, index) => setsOf(things.slice(index + 1), size - 1).map((rest) => [first, ...rest]));

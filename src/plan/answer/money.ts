@@ -106,7 +106,7 @@ const upToCents = (total: number, parts: number): number => toCents(exact(total)
 const OUNCE: Quantity<'mass'> = { value: 1, unit: 'oz' };
 const HUNDRED_GRAMS: Quantity<'mass'> = { value: 100, unit: 'g' };
 
-/** What one unit costs, an ounce or 100 g of it, and a serving; `each` prices one of so many parts of a unit. */
+/** What one unit costs, an ounce or 100 g of it, and a serving; `each` prices one part of a unit. */
 function ratesOf(
   { day, request }: Prepared,
   kept: Kept,

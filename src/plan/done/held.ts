@@ -36,7 +36,7 @@ function heldActivity(base: Activity, { held, lot, kg, units, index }: Happened,
   };
 }
 
-/** Units of the whole batches in so many kg of prepared food: what is left of it is no batch. */
+/** Units of the whole batches in some kg of prepared food: what is left of it is no batch. */
 function wholeBatches({ unitsPerBatch, supplies }: Activity, kg: number): number {
   if (unitsPerBatch === undefined) return 0;
   const units = kg * customary('batch-slack') * (supplies[0]?.unitsPerKg.low ?? 0);

@@ -47,7 +47,7 @@ type Search = (program: DayProgram, options: SolveOptions) => Solved;
  * The program knows minutes as sums; an order of work needs some more, for fruit is cut before it is cooked and canners
  * wait for their first load. Where a plan runs late, less is made of what found no place in the hours, as much as did;
  * and the minutes of all are cut by as much as it ran late. Then what hours are left go to one product after the other.
- * The best by the sums stays the bound that `gap` is told against.
+ * The best by the sums stays the bound that `gap` is measured from.
  *
  * @returns the plan; or where none fits the one by the sums, which runs late
  */

@@ -84,7 +84,7 @@ export const capped = (program: DayProgram, inTime: InTime, which: 'late' | 'all
     return units < of || which === 'all' ? units : Number.POSITIVE_INFINITY;
   });
 
-/** The program in which one product may grow to so many units readied, and all others stay as an order of work has them. */
+/** The program in which one product may grow to `to` units readied, and all others stay as an order of work has them. */
 export function growing(program: DayProgram, product: number, planned: readonly Planned[], to: number): DayProgram {
   const ready = new Map(planned.map(({ making, decided }) => [making.activity.product, decided.ready]));
   return atMost(program, (other) => (other === product ? to : (ready.get(other) ?? 0)));

@@ -64,7 +64,7 @@ function cookingOf(cook: Cook, kg: number, largest: number): Cooking {
 
 const batchesIn = (litres: number, pot: number): number => Math.max(1, Math.ceil(litres / pot - NOISE));
 
-/** So many equal parts of a whole number, the larger ones first: 7 in 3 is 3, 2, 2. */
+/** A whole number in parts as equal as can be, the larger ones first: 7 in 3 is 3, 2, 2. */
 export const evenly = (whole: number, parts: number): number[] =>
   Array.from({ length: parts }, (_, index) => Math.floor(whole / parts) + (index < whole % parts ? 1 : 0));
 

@@ -86,7 +86,7 @@ export function batchOf({ row, food }: Product, jar: string): Batch | undefined 
   };
 }
 
-/** The printed measure of a recipe that is packed by weight, as a batch of so many packs. */
+/** The printed measure of a recipe that is packed by weight, as a batch of some packs. */
 export function packedBatch({ row, food }: Product, packKg: number): Batch | undefined {
   const line = scopeLine(row, food.id);
   if (line?.amount === undefined) return undefined;

@@ -45,7 +45,7 @@ export interface Product {
 export interface TasteLine {
   readonly what: 'sugar' | 'water';
   readonly role: 'sugar' | 'liquid';
-  /** So much of it, to so many kg of prepared food. */
+  /** Its amount, for these kg of prepared food. */
   readonly amount: Quantity<'mass'> | Quantity<'volume'>;
   readonly perReadyKg: number;
   /** Kg of it, and liters that it adds, for each kg of prepared food. */

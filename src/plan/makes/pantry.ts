@@ -54,7 +54,7 @@ export function kgOfMeasure(
   return { kg: valueIn(mass, 'kg'), basis };
 }
 
-/** So many kg as the day's recipes write it: by weight, or by the cup or the millilitre. */
+/** Some kg as the day's recipes write it: by weight, or by the cup or the millilitre. */
 export function pantryAmount(day: Day, item: PantryItem, kg: number): Quantity<'mass'> | Quantity<'volume'> {
   if (rows.get(item)?.measured !== true) return massOf(day, kg);
   const cups = kg / kgOfMeasure(item, { value: 1, unit: 'cup' }).kg;

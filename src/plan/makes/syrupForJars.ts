@@ -22,7 +22,7 @@ export interface SyrupForJars {
 }
 
 /**
- * Sugar and water for the syrup of so many jars: the cups printed for a load of 9 pints or 7 quarts, shared out by
+ * Sugar and water for the syrup of some jars: the cups printed for a load of 9 pints or 7 quarts, shared out by
  * the jar. A jar of another size takes its share of the pint load by volume.
  */
 export function syrupForJars(strength: SyrupStrength, jar: string): SyrupForJars {

@@ -70,7 +70,7 @@ const kgOf = (what: Added, amount: Amount): number => {
 /** Liters that it adds to a pot: sugar dissolves. */
 const litersOf = (what: Added, kg: number): number => (what === 'sugar' ? kg / customary('sugar-density') : kg);
 
-/** Kg of prepared food in the largest pot when it is as full as it may be, with so many liters of other things in it. */
+/** Kg of prepared food in the largest pot when it is as full as it may be, with some liters of other things in it. */
 function readyInFullPot(day: Day, product: Product, besides: number): number {
   const { wanted, row, lots, form } = product;
   const pack = packOf(wanted) ?? 'hot';

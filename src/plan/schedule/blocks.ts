@@ -50,7 +50,7 @@ function cannerRows({ pots, canners, vessels }: Means): number[] {
   });
 }
 
-/** Minutes by the clock of work that so many pairs of hands share. */
+/** Minutes by the clock of work that several pairs of hands share. */
 export const shared = (work: number, hands: number): number => Math.ceil(work / hands - 1e-9);
 
 /** Minutes of one pair of hands to put the jars of a load in, or to lift them out. */
@@ -59,15 +59,15 @@ export const lifting = ({ lift }: CanStep, minutes: number): number =>
 
 /** What each piece of work keeps busy in one kitchen; where hands or pots can be chosen, every way to do it. */
 export interface Blocks {
-  /** Preparing a portion, by so many pairs of hands; none where there is nothing to prepare. */
+  /** Preparing a portion, by one or more pairs of hands; none where there is nothing to prepare. */
   readonly cuts: (portion: Portion) => Block[];
   /** The same, put down where something else calls for the hands, and taken up again. */
   readonly cutting: (portion: Portion) => Loose;
   /** Cooking and filling in one piece: the pot stays on its burner until the last jar is filled, or the last batch is blanched. */
   readonly stoves: (portion: Portion) => Block[];
-  /** Filling from a pot that is kept hot, by so many pairs of hands. */
+  /** Filling from a pot that is kept hot, by one or more pairs of hands. */
   readonly fills: (work: number) => Block[];
-  /** The pot and burner of a portion for so many minutes more. */
+  /** The pot and burner of a portion for some minutes more. */
   readonly hot: (stove: Block, minutes: number) => Block;
   /** One load, from the first jar in to the last jar out; with the minutes just before it that its water is heated. */
   readonly load: (step: CanStep, choice: CannerChoice, heated: number) => Block;
@@ -76,7 +76,7 @@ export interface Blocks {
   readonly quiet: (step: QuietStep) => Block;
   /** Minutes of some pairs of hands, one unless named. */
   readonly handwork: (minutes: number, pairs?: number) => Block;
-  /** A pot that is hot already, on its burner: each that so many liters can be in. */
+  /** A pot that is hot already, on its burner: each that holds these liters. */
   readonly pots: (litres: number, minutes: number) => Block[];
   /** A canner and its burner for the rest of a load. */
   readonly running: (canner: number, minutes: number) => Block;

@@ -210,7 +210,7 @@ function firstDone({ from: begins, left }: Runs, work: number, from: number, hor
 }
 
 /**
- * An empty board of so many minutes: what works in the hours only is free in the windows, and so on.
+ * An empty board of `horizon` minutes: what works in the hours only is free in the windows, and so on.
  *
  * @param effort - what the minutes that are looked at are taken off
  */

@@ -76,7 +76,7 @@ export function put({ board, placed }: Day, entry: Placed): void {
   placed.push(entry);
 }
 
-/** Takes back what was put last, down to so many blocks. */
+/** Takes back what was put last, until `count` blocks are left. */
 export function takeBackTo({ board, placed }: Day, count: number): void {
   while (placed.length > count) {
     const { block, start } = placed.pop() as Placed;

@@ -11,7 +11,7 @@ export function daysOf(windows: readonly Window[]): Window[] {
   return days;
 }
 
-/** The minute at which so many minutes of work have passed: what lies between the windows does not count. */
+/** The minute at which `worked` minutes of work have passed: what lies between the windows does not count. */
 export function clockAt(worked: number, windows: readonly Window[]): number {
   let left = worked;
   for (const { startMinute: from, endMinute: to } of windows) {
@@ -30,7 +30,7 @@ export function workedBy(clock: number, windows: readonly Window[]): number {
   );
 }
 
-/** Minutes of work on all days, but for those in the last so many of each day. */
+/** Minutes of work on all days, but for those in the last `minutes` of each day. */
 export function minutesBefore(minutes: number, windows: readonly Window[]): number {
   const ends = new Map(daysOf(windows).map(({ day, endMinute }) => [day, endMinute - minutes]));
   return windows.reduce(

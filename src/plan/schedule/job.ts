@@ -2,7 +2,7 @@ import type { Quantity } from '../../quantity/types';
 import type { Cook, Held } from '../request/activity';
 import type { ScheduledTask, TaskKind } from '../request/daySchedule';
 
-/** So many kg of a lot's trimmings. */
+/** Some kg of a lot's trimmings. */
 export interface Trimmings {
   readonly lot: number;
   readonly kg: number;
@@ -20,7 +20,7 @@ export interface Cooking {
   readonly blanch?: { readonly heat: number; readonly batches: number };
 }
 
-/** Whole minutes of so many kg of raw food in one pot. */
+/** Whole minutes of some kg of raw food in one pot. */
 export const potMinutes = ({ minutes, minutesPerKg = 0 }: Cook, kg: number): number =>
   Math.ceil(minutes + minutesPerKg * kg - 1e-6);
 

@@ -49,7 +49,7 @@ export function batchesOver(jars: number, litresPerJar: number, pots: readonly n
   return batches.filter((some) => some > 0).sort((one, other) => other - one);
 }
 
-/** A load of so many jars of one product at the rich end of its yields, as the scheduler sees it. */
+/** A load of some jars of one product at the rich end of its yields, as the scheduler sees it. */
 function loadOf(
   { product, supplies, cook, handsPerKg, handsPerUnit, canning }: Activity,
   jars: number,

@@ -6,7 +6,7 @@ import type { CanStep, Job, LaterLoad, Together } from './job';
 import { placeCanning, placeSoonest } from './placeCanning';
 import { task } from './tasksOf';
 
-/** First loads that are tried before each load gets a pot of its own, and minutes between them. */
+/** First loads that are tried before each load gets its own pot, and minutes between them. */
 const MOST_TRIES = 6;
 const STEP = 20;
 
@@ -87,7 +87,7 @@ function hotTasks({ rows }: Day, { stove: { block, tasks }, cooked, emptied }: H
       .filter(({ resource }) => (resource === 'hands') === hands);
   const [cook] = tasks as [PlainTask];
   return [
-    // whoever stirs it is done when it is cooked: the last hands are those that fill
+    // the person who stirs it is done when it is cooked: the last hands are those that fill
     ...tasks.map((each) => (each.kind === 'fill' ? { ...each, uses: usesOf(true).slice(-1) } : each)),
     { ...task('keep hot', { what: cook.what, forProducts: cook.forProducts }, cooked, emptied), uses: usesOf(false) },
   ];

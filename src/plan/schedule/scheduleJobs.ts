@@ -12,7 +12,7 @@ import { tasksOf } from './tasksOf';
 const MOST_ORDERS = 60;
 const PLACINGS = 3000;
 
-/** Looks for the order of so many jobs that ends first, as far as that pays. */
+/** Looks for the order of these jobs that ends first, as far as that pays. */
 export const untilBest = (jobs: readonly Job[], bound: number): Until => {
   const tries = Math.max(4, Math.min(MOST_ORDERS, Math.floor(PLACINGS / Math.max(1, jobs.length))));
   return { enough: ({ left, makespan }) => left.length === 0 && makespan <= bound, tries, inVain: tries };

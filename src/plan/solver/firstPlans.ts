@@ -9,7 +9,7 @@ const WHOLE = 1e-6;
 const MOST_ROUNDS = 60;
 /** In a dive, what is this near to a whole number is made it. */
 const NEAR = 0.15;
-/** A dive ends after so many columns that could be rounded neither way. */
+/** A dive ends after this number of columns that could be rounded neither way. */
 const MOST_MISSED = 3;
 
 /**

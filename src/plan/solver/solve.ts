@@ -108,7 +108,7 @@ function searchOf(program: Program, compact: Compact): Search {
   };
 }
 
-/** What could still be better after so many nodes. */
+/** What could still be better after `most` nodes. */
 function searched(search: Search, most: number): readonly { readonly reach: number }[] {
   const { min, max } = search.compact;
   const root = { min: min.slice(), max: max.slice(), reach: Number.POSITIVE_INFINITY, depth: 0 };

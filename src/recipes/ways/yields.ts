@@ -15,8 +15,8 @@ export interface JarsOf {
 const kgOf = (raw: string): number => valueIn(parseQuantity(raw, 'mass'), 'kg');
 
 /**
- * Jars by the raw weight that the page prints for them. Each of its lines is for a weight of its own (16 lb for 7 quarts,
- * 10 lb for 9 pints), so each is asked about all that there is; where that is not weighed, about the weight of the first.
+ * Jars by the raw weight that the page prints for them. Each of its lines has another weight (16 lb for 7 quarts, 10 lb
+ * for 9 pints), so each counts all that there is; where nobody weighed that, the weight of the first line.
  */
 function byRaw(rawNeed: NonNullable<RecipeRow['rawNeed']>, lots: readonly Lot[]): JarsOf[] {
   const [first] = rawNeed;

@@ -121,7 +121,7 @@ describe('energy, checked by hand against the energy functions', () => {
         // a pot heats all that is not cut away, at the rich end of the fruit
         mass: { value: kg(plan.raw) - kg(plan.trimmings?.low) + beside, unit: 'kg' },
         startTemperature: '20 degC',
-        targetTemperature: { value: 99.67, unit: 'degC' },
+        targetTemperature: { value: 99.64, unit: 'degC' },
         substance: 'food',
       }, // at 100 m
     }).energy.likely.value;
@@ -152,7 +152,7 @@ describe('energy, checked by hand against the energy functions', () => {
     // and its syrup: 9 cups of water and 2 1/4 cups of sugar for 7 quarts, a liter as a kilogram
     const syrup = (9 / 7) * (9 * 0.2365882365 + (2.25 * 0.2) / 1.587);
     const byHand = cooking(product, 6.5, syrup) + cold.energy.likely.value + hot.energy.likely.value;
-    expect(product.energy?.likely.value).toBeCloseTo(byHand, 2);
+    expect(product.energy?.likely.value).toBeCloseTo(byHand, 3);
     expect(line(product)).toBe(cents((product.energy?.likely.value ?? 0) * 0.3));
     const { low, likely, high } = product.energy as NonNullable<typeof product.energy>;
     expect(low.value).toBeLessThan(likely.value);
@@ -209,7 +209,7 @@ describe('energy, checked by hand against the energy functions', () => {
       heatUp: {
         mass: { value: inPot, unit: 'kg' },
         startTemperature: '20 degC',
-        targetTemperature: { value: 99.67, unit: 'degC' },
+        targetTemperature: { value: 99.64, unit: 'degC' },
         substance: 'food',
       },
     });

@@ -163,7 +163,7 @@ export function sourceLine(basis: readonly Basis[]): string {
 }
 
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-/** A number for a label: to so many digits, without a tail of zeros. */
+/** A number for a label: to `places` places, without a tail of zeros. */
 export const digits = (value: number, places: number): string => String(Number(value.toFixed(places)));
 /** A unit as readers write it. */
 export const unitText = (unit: string): string => unit.replace('deg', '°');

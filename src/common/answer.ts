@@ -64,7 +64,7 @@ function isSame(one: Line, other: Line): boolean {
   const [keys, others] = [Object.keys(one), Object.keys(other)];
   return keys.length === others.length && keys.every((key, at) => key === others[at] && one[key] === other[key]);
 }
-/** Above so many lines it is quicker to write each out than to compare each with each. */
+/** Above this number of lines it is quicker to write each out than to compare each with each. */
 const MANY = 40;
 
 /** Each line once, where it stands last. */

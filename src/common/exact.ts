@@ -29,7 +29,7 @@ function wholeOf(above: bigint, below: bigint, rounding: Rounding): bigint {
 
 /** The smallest power of two that a double holds. */
 const SMALLEST_POWER = -1074;
-/** How many digits of its own a double has, in twos. */
+/** How many binary digits a double has. */
 const BITS = 53;
 
 /** The double nearest to a quotient above zero; of two as near, the one whose last digit in twos is zero. */
@@ -102,12 +102,12 @@ export class Exact {
     return this.above === 0n;
   }
 
-  /** Rounded to so many places after the point, or before it where they are below zero. */
+  /** Rounded to `places` places after the point, or before it where they are below zero. */
   toPlaces(places: number, rounding: Rounding = 'nearest'): Exact {
     const [by, of] = places < 0 ? [1n, tenTo(-places)] : [tenTo(places), 1n];
     return new Exact(wholeOf(this.above * by, this.below * of, rounding) * of, by);
   }
-  /** Rounded to so many digits, from the first that is not zero. */
+  /** Rounded to `digits` digits, from the first that is not zero. */
   toDigits(digits: number): Exact {
     const size = this.abs();
     const least = String(size.above).length - String(size.below).length;

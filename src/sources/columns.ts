@@ -21,7 +21,7 @@ export interface ForReaders {
 /** The schemas of the columns that are for readers. */
 export const READERS_COLUMNS = new WeakSet<z.core.$ZodType>();
 /**
- * A column for whoever reads or checks the table: the words of the page, why a figure is what it is. It is no part of
+ * A column for people who read or check the table: the words of the page, why a figure is what it is. It is no part of
  * the row's type, so that no code can read it, and the built package leaves it out (`tests/build/left-out.json`).
  */
 export const forReaders = (schema: z.ZodMiniType): z.ZodMiniType<ForReaders, ForReaders> => {

@@ -21,7 +21,7 @@ export interface ScheduleChecked {
 }
 
 /**
- * Checks an order of work by its tasks alone, whoever wrote it: `planDay`, you with a pencil, or another program.
+ * Checks an order of work by its tasks alone, no matter who wrote it: `planDay`, you with a pencil, or another program.
  *
  * It looks for: more of a resource in use than there is; a pot, canner or tray in two uses at once, or in use while it
  * still does what it did before; a person who does two things at once; work outside the hours or in a break; anything

@@ -150,7 +150,7 @@ export const likelyBetween = ({
   high,
 });
 
-/** A supply with the energy that each raw kg takes: so many kg of it are worked on, each of which takes so much. */
+/** A supply with the energy that each raw kg takes: the kg of it that are worked on, by what each of those takes. */
 export const taking = (
   supply: Supply,
   kg: Range<number>,

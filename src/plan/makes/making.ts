@@ -256,7 +256,7 @@ export function commonOf(
   const later = work.end === 'can' || work.handsPerKg === 0 ? 0 : (handsPerKg * work.laterPerKg) / work.handsPerKg;
   return {
     product: index,
-    // without a worth of its own a unit counts as the kg of food it saves
+    // without its own worth a unit counts as the kg of food it saves
     worth: wanted.worth?.value ?? perUnitKg,
     least: wanted.least ?? 0,
     most: wanted.never === true ? 0 : (wanted.most ?? 5000),

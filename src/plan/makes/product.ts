@@ -100,7 +100,7 @@ const plainness = (row: RecipeRow): number =>
   row.ingredients.reduce(
     (sum, { food, role, optional, per }) => {
       if (food === '@scope') return sum;
-      // a syrup takes a pot and a measure of its own
+      // a syrup takes its own pot and measure
       if (per?.of === 'water') return sum + 4;
       return optional === true ? sum : sum + (role === 'sugar' || role === 'sweetener' ? 2 : 1);
     },
@@ -233,7 +233,7 @@ export function productOf(
     row,
     food,
     foods: foods.map(({ id }) => id),
-    // a food with a line of its own goes in by that measure, and never in the place of another
+    // a food with its own line goes in by that measure, and never in the place of another
     lots: lots.filter((lot) => scopeLine(row, lot.food) === line),
     ...(form === undefined ? {} : { form: formName(form) }),
   };

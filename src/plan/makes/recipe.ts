@@ -291,7 +291,7 @@ export const spooned = (cups: number): Quantity<'volume'> =>
   cups >= 0.25 ? { value: cups, unit: 'cup' } : quantityIn<'volume'>(cups, 'cup', cups >= 1 / 16 ? 'tbsp' : 'tsp');
 
 /** The amount as the page prints it. */
-/** What must not be changed, as a step of its own: it is read where the work is done. */
+/** What must not be changed, as its own step: it is read where the work is done. */
 export const kept = (row: RecipeRow, pack: string): string[] => {
   const must = mustKeepOf(row, pack);
   return must.length === 0 ? [] : [`Change none of this: ${must.join('; ')}.`];
